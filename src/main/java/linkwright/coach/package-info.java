@@ -1,0 +1,6 @@
+/**
+ * What the coach knows and does: a model, messages, and an update that answers with a new model and
+ * the effects to perform. Pure: the clock, the disk and the terminal are somebody else's. Nothing
+ * is null.
+ */
+package linkwright.coach;
