@@ -45,9 +45,14 @@ public final class Cutting {
     if (!apart) {
       Best.Level level = best.highest(links.bench(), ladder);
       int[] demand = ladder.at(level.level());
-      Best.Way way = best.fewest(links.bench(), demand, level.cut());
+      Best.Thrift way = best.thriftiest(links.bench(), demand, level);
       return told(
-          ladder, level.level(), links, links.cuts(way.cut()), level.proved() && way.proved());
+          ladder,
+          level.level(),
+          links,
+          links.cuts(way.cut()),
+          level.proved() && way.lengthsProved(),
+          way.coilsProved());
     }
     Wire rings = new Wire(order, false, true);
     return apart(order, best, ladder, links, rings);
@@ -65,8 +70,8 @@ public final class Cutting {
     }
     int[] blankDemand = new Ladder.Only(ladder, true).at(Math.min(level, ladder.links()));
     int[] ringDemand = new Ladder.Only(ladder, false).at(level);
-    Best.Way blankWay = best.fewest(links.bench(), blankDemand, blanks.cut());
-    Best.Way ringWay = best.fewest(rings.bench(), ringDemand, coils.cut());
+    Best.Thrift blankWay = best.thriftiest(links.bench(), blankDemand, blanks);
+    Best.Thrift ringWay = best.thriftiest(rings.bench(), ringDemand, coils);
     List<Cut> cuts = new ArrayList<>(links.cuts(blankWay.cut()));
     cuts.addAll(rings.cuts(ringWay.cut()));
     boolean chain = blanks.proved() || level < blanks.level();
@@ -75,7 +80,8 @@ public final class Cutting {
         level,
         links,
         cuts,
-        chain && coils.proved() && blankWay.proved() && ringWay.proved());
+        chain && coils.proved() && blankWay.lengthsProved() && ringWay.lengthsProved(),
+        ringWay.coilsProved());
   }
 
   private static Ladder ladder(CutOrder order, int[] wanted) {
@@ -88,7 +94,8 @@ public final class Cutting {
         order.repeats());
   }
 
-  private static CutPlan told(Ladder ladder, int level, Wire wire, List<Cut> cuts, boolean proved) {
+  private static CutPlan told(
+      Ladder ladder, int level, Wire wire, List<Cut> cuts, boolean proved, boolean coilsProved) {
     int[] all = ladder.at(level);
     int[] wanted = ladder.at(ladder.top());
     int[] missing = new int[all.length];
@@ -111,7 +118,8 @@ public final class Cutting {
         missing[ring],
         linksMm,
         ringsMm,
-        proved);
+        proved,
+        proved && coilsProved);
   }
 
   /**
@@ -146,7 +154,8 @@ public final class Cutting {
     long[] stock = new long[enough];
     Arrays.fill(stock, single.stock()[0]);
     Bench bench = new Bench(stock, single.piece(), single.kerf(), single.turn(), single.tail());
-    Best.Way way = new Best(giveUp).fewest(bench, demand, Greedy.cut(bench, demand));
-    return new LengthsNeeded(true, Best.opened(way.cut()), way.proved());
+    Best.Thrift way =
+        new Best(giveUp).thriftiest(bench, demand, Best.Level.of(Greedy.cut(bench, demand)));
+    return new LengthsNeeded(true, Best.opened(way.cut()), way.lengthsProved());
   }
 }
