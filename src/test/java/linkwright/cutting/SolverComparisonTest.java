@@ -14,7 +14,11 @@ import org.ojalgo.optimisation.ExpressionsBasedModel;
 import org.ojalgo.optimisation.Optimisation;
 import org.ojalgo.optimisation.Variable;
 
-/** The plan beside a general integer solver (ojAlgo), which knows nothing of how we search. */
+/**
+ * The plan beside a general integer solver (ojAlgo), which knows nothing of how we search. On some
+ * other seeds the solver stops short of what can plainly be cut; {@link ExhaustiveComparisonTest}
+ * stands beside it for that.
+ */
 class SolverComparisonTest {
   /** The solver's own simplifications call some orders infeasible that plainly are not. */
   @BeforeAll
