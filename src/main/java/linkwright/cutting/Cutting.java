@@ -39,13 +39,14 @@ public final class Cutting {
       throw new IllegalArgumentException("order: " + String.join(" ", problems));
     }
     Best best = new Best(giveUp);
+    Thrift thrift = new Thrift(giveUp);
     boolean apart = order.ring().isPresent() && order.ringStockMm().isPresent();
     Wire links = new Wire(order, true, !apart);
     Ladder ladder = ladder(order, links.wanted());
     if (!apart) {
       Best.Level level = best.highest(links.bench(), ladder);
       int[] demand = ladder.at(level.level());
-      Best.Thrift way = best.thriftiest(links.bench(), demand, level);
+      Thrift.Outcome way = thrift.best(links.bench(), demand, level);
       return told(
           ladder,
           level.level(),
@@ -55,10 +56,11 @@ public final class Cutting {
           way.coilsProved());
     }
     Wire rings = new Wire(order, false, true);
-    return apart(order, best, ladder, links, rings);
+    return apart(order, best, thrift, ladder, links, rings);
   }
 
-  private static CutPlan apart(CutOrder order, Best best, Ladder ladder, Wire links, Wire rings) {
+  private static CutPlan apart(
+      CutOrder order, Best best, Thrift thrift, Ladder ladder, Wire links, Wire rings) {
     int sizes = order.blanks().size();
     Best.Level blanks = best.highest(links.bench(), new Ladder.Only(ladder, true));
     int[] none = new int[sizes];
@@ -70,8 +72,8 @@ public final class Cutting {
     }
     int[] blankDemand = new Ladder.Only(ladder, true).at(Math.min(level, ladder.links()));
     int[] ringDemand = new Ladder.Only(ladder, false).at(level);
-    Best.Thrift blankWay = best.thriftiest(links.bench(), blankDemand, blanks);
-    Best.Thrift ringWay = best.thriftiest(rings.bench(), ringDemand, coils);
+    Thrift.Outcome blankWay = thrift.best(links.bench(), blankDemand, blanks);
+    Thrift.Outcome ringWay = thrift.best(rings.bench(), ringDemand, coils);
     List<Cut> cuts = new ArrayList<>(links.cuts(blankWay.cut()));
     cuts.addAll(rings.cuts(ringWay.cut()));
     boolean chain = blanks.proved() || level < blanks.level();
@@ -154,8 +156,8 @@ public final class Cutting {
     long[] stock = new long[enough];
     Arrays.fill(stock, single.stock()[0]);
     Bench bench = new Bench(stock, single.piece(), single.kerf(), single.turn(), single.tail());
-    Best.Thrift way =
-        new Best(giveUp).thriftiest(bench, demand, Best.Level.of(Greedy.cut(bench, demand)));
-    return new LengthsNeeded(true, Best.opened(way.cut()), way.lengthsProved());
+    Thrift.Outcome way =
+        new Thrift(giveUp).best(bench, demand, Best.Level.of(Greedy.cut(bench, demand)));
+    return new LengthsNeeded(true, Loads.opened(way.cut()), way.lengthsProved());
   }
 }
