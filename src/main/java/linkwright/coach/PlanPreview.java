@@ -1,0 +1,3 @@
+package linkwright.coach;
+/** placeholder until the plan is here. */
+public record PlanPreview() {}
