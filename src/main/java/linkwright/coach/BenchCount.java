@@ -32,8 +32,12 @@ final class BenchCount {
     if (count > at.available()) {
       return Turn.to(
           model.trouble(
-              "Only " + at.available() + (at.fromRedo() ? " are in the redo pile" : " wait")
-                  + "; " + count + " cannot come through. Type a smaller number."));
+              "Only "
+                  + at.available()
+                  + (at.fromRedo() ? " are in the redo pile" : " wait")
+                  + "; "
+                  + count
+                  + " cannot come through. Type a smaller number."));
     }
     return Turn.keep(shown, moved(model, at, count, at.fromRedo()));
   }
@@ -96,16 +100,14 @@ final class BenchCount {
             (piece, stage) -> {
               Pile pile = state.piles().of(piece);
               boolean batch = at.step().counts() == Counts.BATCH;
-              int going =
-                  batch ? pile.waitingFor(stage) : Math.min(count, pile.waitingFor(stage));
+              int going = batch ? pile.waitingFor(stage) : Math.min(count, pile.waitingFor(stage));
               if (!piece.equals(at.piece()) && going > 0 && !redo && !pile.begins(stage)) {
                 byStage.computeIfAbsent(stage, any -> new LinkedHashMap<>()).put(piece, going);
               }
             });
     List<Fact> facts = new ArrayList<>();
     byStage.forEach(
-        (stage, pieces) ->
-            facts.add(new Fact.PiecesThrough(pieces, stage, redo, at.step().id())));
+        (stage, pieces) -> facts.add(new Fact.PiecesThrough(pieces, stage, redo, at.step().id())));
     return facts;
   }
 
@@ -114,13 +116,10 @@ final class BenchCount {
     boolean redo = !at.fromRedo();
     int there = redo ? at.redo() : at.waiting();
     if (there == 0) {
-      return redo
-          ? BenchGate.toRedo(model, at)
-          : Turn.to(model.told("No new piece waits here."));
+      return redo ? BenchGate.toRedo(model, at) : Turn.to(model.told("No new piece waits here."));
     }
     Model shown = model.with(BenchScreens.plain(BenchPlace.screen(model)));
     return Turn.keep(
-        shown,
-        new Fact.PiecesTaken(Map.of(at.piece(), Math.min(count, there)), at.stage(), redo));
+        shown, new Fact.PiecesTaken(Map.of(at.piece(), Math.min(count, there)), at.stage(), redo));
   }
 }

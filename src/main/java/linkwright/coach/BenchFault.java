@@ -39,7 +39,8 @@ final class BenchFault {
         .forEach(choices::add);
     choices.add(
         scrap
-            ? new Remedy("something else", "", "Put it with the scrap of its kind.", wanted, "", "other")
+            ? new Remedy(
+                "something else", "", "Put it with the scrap of its kind.", wanted, "", "other")
             : new Remedy(
                 "something else",
                 "",
@@ -84,7 +85,6 @@ final class BenchFault {
                 remedy.backTo().isEmpty() ? usualRedoStage(at) : remedy.backTo(),
                 at.fromRedo(),
                 reason);
-    return Turn.keep(
-        model.with(BenchScreens.remedy(BenchPlace.screen(model), remedy)), fact);
+    return Turn.keep(model.with(BenchScreens.remedy(BenchPlace.screen(model), remedy)), fact);
   }
 }

@@ -29,10 +29,7 @@ final class BenchGate {
     }
     Routine routine = open.get().routine();
     JobState state = model.job().orElseThrow().state();
-    return routine
-        .step(opening.get())
-        .map(step -> AtBench.of(routine, state, step))
-        .or(() -> open);
+    return routine.step(opening.get()).map(step -> AtBench.of(routine, state, step)).or(() -> open);
   }
 
   /** Goes on as far as it can: once all cautions are seen, the step opens. */
@@ -43,8 +40,7 @@ final class BenchGate {
     }
     Course course = model.job().orElseThrow().state().course();
     String step = target.get().step().id();
-    Model shown =
-        model.with(BenchScreens.opening(BenchPlace.screen(model), Optional.empty()));
+    Model shown = model.with(BenchScreens.opening(BenchPlace.screen(model), Optional.empty()));
     return course.step().equals(step)
         ? Turn.to(shown)
         : Turn.keep(

@@ -24,7 +24,11 @@ final class BenchScreens {
 
   static Screen.Bench opening(Screen.Bench screen, Optional<String> step) {
     return new Screen.Bench(
-        "", new BenchAsk.Nothing(), step, false, step.isPresent() ? Optional.empty() : screen.remedy());
+        "",
+        new BenchAsk.Nothing(),
+        step,
+        false,
+        step.isPresent() ? Optional.empty() : screen.remedy());
   }
 
   static Screen.Bench detail(Screen.Bench screen) {

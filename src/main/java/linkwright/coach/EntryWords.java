@@ -70,7 +70,9 @@ public final class EntryWords {
           + back.reason();
     }
     if (fact instanceof Fact.PiecesScrapped scrapped) {
-      return counted(Map.of(scrapped.piece(), scrapped.count())) + " scrapped: " + scrapped.reason();
+      return counted(Map.of(scrapped.piece(), scrapped.count()))
+          + " scrapped: "
+          + scrapped.reason();
     }
     if (fact instanceof Fact.WireCut cut) {
       return counted(Map.of(cut.piece(), cut.count()))

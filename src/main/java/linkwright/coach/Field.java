@@ -31,8 +31,7 @@ public record Field(
   /** A field for which the left and right keys go through choices. */
   public static Field choice(
       String id, String label, String text, String hint, List<String> choices) {
-    return new Field(
-        id, label, text, text.length(), hint, List.copyOf(choices), Optional.empty());
+    return new Field(id, label, text, text.length(), hint, List.copyOf(choices), Optional.empty());
   }
 
   /** The same field with that trouble told beside it, or with none. */
@@ -50,7 +49,9 @@ public record Field(
       case CHARACTER ->
           key.ctrl()
               ? this
-              : edited(text.substring(0, caret) + key.text() + text.substring(caret), caret + key.text().length());
+              : edited(
+                  text.substring(0, caret) + key.text() + text.substring(caret),
+                  caret + key.text().length());
       case BACKSPACE -> {
         int from = caret == 0 ? 0 : text.offsetByCodePoints(caret, -1);
         yield edited(text.substring(0, from) + text.substring(caret), from);

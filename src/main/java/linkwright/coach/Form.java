@@ -79,8 +79,7 @@ public record Form(Purpose purpose, String title, List<Field> fields, int at, St
     }
     Field before = fields.get(at);
     Field after = before.key(key);
-    return new Outcome.Edited(
-        with(at, after), !after.text().equals(before.text()));
+    return new Outcome.Edited(with(at, after), !after.text().equals(before.text()));
   }
 
   private Form moved(int by) {

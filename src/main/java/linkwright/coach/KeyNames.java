@@ -3,7 +3,9 @@ package linkwright.coach;
 import java.util.Locale;
 import java.util.Optional;
 
-/** Keys as they are written in the keys file and shown: {@code space}, {@code ctrl-z}, {@code u}. */
+/**
+ * Keys as they are written in the keys file and shown: {@code space}, {@code ctrl-z}, {@code u}.
+ */
 public final class KeyNames {
   private KeyNames() {}
 

@@ -20,6 +20,11 @@ public record Reckoned(Map<String, StillToDo> left, Map<String, Double> eachMm) 
     return of(now, shelf);
   }
 
+  /** The job's own sizes by the placeholders of routine texts. */
+  public Map<String, String> words(linkwright.quantity.UnitStyle units) {
+    return Map.of();
+  }
+
   String shortAfter(String piece, int count) {
     return "";
   }

@@ -41,7 +41,11 @@ public sealed interface Screen {
    * @param remedy the remedy of the last redo, shown until the next piece
    */
   record Bench(
-      String digits, BenchAsk ask, Optional<String> opening, boolean detail, Optional<Remedy> remedy)
+      String digits,
+      BenchAsk ask,
+      Optional<String> opening,
+      boolean detail,
+      Optional<Remedy> remedy)
       implements Screen {
     static final Bench PLAIN =
         new Bench("", new BenchAsk.Nothing(), Optional.empty(), false, Optional.empty());

@@ -14,7 +14,12 @@ import java.util.List;
  * @param closed whether it is closed
  */
 public record TrayJob(
-    String slug, String name, String stands, List<String> waits, Instant lastEntry, boolean closed) {
+    String slug,
+    String name,
+    String stands,
+    List<String> waits,
+    Instant lastEntry,
+    boolean closed) {
   public TrayJob {
     waits = List.copyOf(waits);
   }

@@ -10,7 +10,8 @@ import linkwright.job.Fact;
 final class TrayPlace implements Place {
   @Override
   public List<Act> acts(Model model) {
-    return List.of(Act.CHOOSE, Act.UP, Act.DOWN, Act.NEW_JOB, Act.TO_RECKONER, Act.TO_CAUTIONS, Act.LEAVE);
+    return List.of(
+        Act.CHOOSE, Act.UP, Act.DOWN, Act.NEW_JOB, Act.TO_RECKONER, Act.TO_CAUTIONS, Act.LEAVE);
   }
 
   @Override
@@ -36,7 +37,10 @@ final class TrayPlace implements Place {
 
   private static Form form(Model model) {
     List<String> routines = model.shelf().routines().stream().map(r -> r.id()).toList();
-    String first = routines.contains("scroll-and-ring") ? "scroll-and-ring" : routines.isEmpty() ? "" : routines.get(0);
+    String first =
+        routines.contains("scroll-and-ring")
+            ? "scroll-and-ring"
+            : routines.isEmpty() ? "" : routines.get(0);
     return Form.of(
         Form.Purpose.NEW_JOB,
         "A new job",
@@ -62,16 +66,21 @@ final class TrayPlace implements Place {
     }
     if (model.shelf().routine(form.text("routine")).isEmpty()) {
       troubles.put(
-          "routine", "No routine is called “" + form.text("routine") + "”: left and right go through those there are.");
+          "routine",
+          "No routine is called “"
+              + form.text("routine")
+              + "”: left and right go through those there are.");
     }
     if (!troubles.isEmpty()) {
       Form told = form.withTroubles(troubles).atFirstTrouble();
-      return Turn.to(model.with(new Screen.Tray(((Screen.Tray) model.screen()).at(), Optional.of(told))));
+      return Turn.to(
+          model.with(new Screen.Tray(((Screen.Tray) model.screen()).at(), Optional.of(told))));
     }
     return Turn.with(
         model.with(at(model, ((Screen.Tray) model.screen()).at())),
         new Effect.BeginJob(
-            form.text("name"), List.of(new Fact.JobOpened(form.text("name"), form.text("routine")))));
+            form.text("name"),
+            List.of(new Fact.JobOpened(form.text("name"), form.text("routine")))));
   }
 
   @Override
