@@ -42,6 +42,7 @@ public final class PatternCheck {
     rest(pattern, findings);
     eyes(pattern, findings);
     joints(pattern, findings);
+    loop(pattern, findings);
     return List.copyOf(findings);
   }
 
@@ -117,6 +118,23 @@ public final class PatternCheck {
               wanted == 2
                   ? "two, one at each end, to know how the link is pulled"
                   : "one in the half, which gives one at each end of the link"));
+    }
+  }
+
+  /** A loop comes back to its own heading: whole turns, or none at all for an eight. */
+  private static void loop(Pattern pattern, List<Finding> findings) {
+    double turnDeg = 0;
+    for (Bit bit : Walk.whole(pattern)) {
+      if (bit instanceof Bend bend) {
+        turnDeg += bend.side().sign() * bend.turnDeg();
+      }
+    }
+    double off = Math.abs(turnDeg - 360 * Math.rint(turnDeg / 360));
+    if (pattern.closed() && off > 0.01) {
+      findings.add(
+          whole(
+              "The pattern is closed, yet its bends come to " + Say.number(turnDeg) + " degrees",
+              "bends that come to a whole turn, so that the tips face each other"));
     }
   }
 
