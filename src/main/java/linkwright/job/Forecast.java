@@ -74,8 +74,7 @@ public record Forecast(double seconds, double spread) {
         .toList();
   }
 
-  private static Work left(
-      Step step, JobState state, ToIntFunction<String> wantedOf) {
+  private static Work left(Step step, JobState state, ToIntFunction<String> wantedOf) {
     double usual = step.usualSeconds().getAsLong();
     if (step.counts() == Counts.NOTHING || step.stage().isEmpty()) {
       boolean done = state.course().stepsDone().contains(step.id());

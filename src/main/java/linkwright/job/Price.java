@@ -31,8 +31,7 @@ public record Price(List<Line> lines, double total) {
    * @param solderG solder, g
    * @param hours hours at the bench, h
    */
-  public record Used(
-      double metalG, double scrapG, double filingsG, double solderG, double hours) {}
+  public record Used(double metalG, double scrapG, double filingsG, double solderG, double hours) {}
 
   /** The price of what was used, by the user's figures. */
   public static Price of(Used used, Prices prices) {
