@@ -67,8 +67,9 @@ public sealed interface Fact {
   record PiecesThrough(Map<String, Integer> pieces, String stage, boolean redo, String step)
       implements Fact {}
 
-  /** Pieces failed at a stage and go back to an earlier one to be done again. */
-  record PiecesSentBack(String piece, int count, String from, String to, String reason)
+  /** Pieces failed at a stage and go back to be done again; redo: they came from its redo pile. */
+  record PiecesSentBack(
+      String piece, int count, String from, String to, boolean redo, String reason)
       implements Fact {}
 
   /** Pieces were scrapped while waiting for a stage; redo: out of the redo pile. */

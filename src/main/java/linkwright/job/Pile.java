@@ -97,11 +97,15 @@ public record Pile(
     return with(plus(left, stage, count), redoLeft, plus(through, stage, count));
   }
 
-  Pile sentBack(String from, String to, int count, String reason) {
+  Pile sentBack(String from, String to, int count, boolean fromRedo, String reason) {
+    Map<String, Integer> left =
+        fromRedo ? standing : plus(standing, before(from), -Math.min(count, waitingFor(from)));
+    Map<String, Integer> redoLeft =
+        fromRedo ? plus(redo, from, -Math.min(count, redoAt(from))) : redo;
     return new Pile(
         stages,
-        plus(standing, before(from), -Math.min(count, waitingFor(from))),
-        plus(redo, to, count),
+        left,
+        plus(redoLeft, to, count),
         through,
         plus(redoReasons, reason, count),
         scrapReasons);

@@ -38,7 +38,8 @@ public record Piles(Map<String, Pile> byPiece, Hand hand) {
     if (fact instanceof Fact.PiecesSentBack back) {
       return change(
               back.piece(),
-              pile -> pile.sentBack(back.from(), back.to(), back.count(), back.reason()))
+              pile ->
+                  pile.sentBack(back.from(), back.to(), back.count(), back.redo(), back.reason()))
           .lessInHand(back.from(), Map.of(back.piece(), back.count()));
     }
     if (fact instanceof Fact.PiecesScrapped scrapped) {

@@ -29,7 +29,7 @@ public record Strikes(Set<EntryId> struck) {
   }
 
   /** Undo passes over what only accompanies the work: sittings, cautions seen, opened steps. */
-  static boolean canBeUndone(Fact fact) {
+  public static boolean canBeUndone(Fact fact) {
     return !(fact instanceof Fact.Struck
         || fact instanceof Fact.JobOpened
         || fact instanceof Fact.SittingStarted
