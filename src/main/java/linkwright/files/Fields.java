@@ -59,6 +59,11 @@ final class Fields {
     }
   }
 
+  /** Whether the file's own keys hold that one; for telling what sort of file it is. */
+  boolean names(String key) {
+    return values.containsKey(key);
+  }
+
   /** The document of a file as fields, after looking at its format line. */
   static Optional<Fields> ofFile(byte[] bytes, String what, ProblemList problems) {
     Optional<Node> document = YamlText.compose(bytes, problems);
@@ -175,6 +180,24 @@ final class Fields {
   /** The names of all keys as they stand. */
   List<String> names() {
     return List.copyOf(values.keySet());
+  }
+
+  /** The groups of a list that has been read, for telling more about them. */
+  List<Fields> groupsAgain(String key) {
+    List<Fields> groups = new ArrayList<>();
+    if (values.get(key) instanceof SequenceNode sequence) {
+      for (Node item : sequence.getValue()) {
+        if (item instanceof MappingNode mapping) {
+          groups.add(new Fields(mapping, what, problems));
+        }
+      }
+    }
+    return List.copyOf(groups);
+  }
+
+  /** Whether a key has exactly that text. */
+  boolean saysPlainly(String key, String text) {
+    return values.get(key) instanceof ScalarNode one && one.getValue().equals(text);
   }
 
   /** Tells that a key must be there, if it is not. */
