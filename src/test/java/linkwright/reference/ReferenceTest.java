@@ -26,6 +26,7 @@ class ReferenceTest {
           Family.SILVER,
           List.of(800, 925, 958, 999),
           Optional.of(7.78),
+          true,
           "2026-01-01",
           "Hallmarking Act 1973, Schedule 1, Part II",
           "");
@@ -81,6 +82,18 @@ class ReferenceTest {
     // The exemption is for articles that weigh less than it.
     assertThat(rule.needsMark(7.78)).isTrue();
     assertThat(REFERENCE.fineness("UK", Family.GOLD)).isEmpty();
+  }
+
+  @Test
+  void whereMarkingIsFreeNothingNeedsAMark() {
+    FinenessRule free =
+        new FinenessRule(
+            "Elsewhere", Family.GOLD, List.of(585), Optional.empty(), false, "", "", "");
+    FinenessRule due =
+        new FinenessRule(
+            "Elsewhere", Family.GOLD, List.of(585), Optional.empty(), true, "", "", "");
+    assertThat(free.needsMark(1000)).isFalse();
+    assertThat(due.needsMark(0.1)).isTrue();
   }
 
   @Test

@@ -106,26 +106,4 @@ class WireSectionTest {
                       + " Write round, square, half-round or strip."));
     }
   }
-
-  @Nested
-  class Planished {
-    @Test
-    void wireKeepsItsArea() {
-      assertThat(WireSection.planishedWidthMm(1, 0.5) * 0.5)
-          .isCloseTo(WireSection.round(1).areaMm2(), within(1e-12));
-    }
-
-    @Test
-    void wireIsNeverNarrowerThanItWas() {
-      assertThat(WireSection.planishedWidthMm(1, 0.95)).isEqualTo(1);
-      assertThat(WireSection.planishedWidthMm(1, 1)).isEqualTo(1);
-    }
-
-    @Test
-    void wireCanNotBecomeThicker() {
-      assertThatThrownBy(() -> WireSection.planishedWidthMm(1, 1.1))
-          .isInstanceOf(IllegalArgumentException.class)
-          .hasMessageContaining("thicknessMm");
-    }
-  }
 }
