@@ -117,7 +117,7 @@ public record Drawing(double fromMm, double toMm, double startMm) {
     }
     List<Double> holes =
         holesMm.stream()
-            .filter(hole -> hole < fromMm && (hole > toMm || same(hole, toMm)))
+            .filter(hole -> fromMm - hole > SAME_HOLE_MM && (hole > toMm || same(hole, toMm)))
             .distinct()
             .sorted(Comparator.reverseOrder())
             .toList();

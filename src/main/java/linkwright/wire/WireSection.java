@@ -64,27 +64,6 @@ public record WireSection(Section section, double widthMm, double thicknessMm) {
     return Domain.result("areaMm2", area);
   }
 
-  /**
-   * Width that round wire gets when it is planished, as if its section became a strip and the wire
-   * no longer: w = πd²/(4t).
-   *
-   * @param wireMm thickness before, mm, above 0
-   * @param thicknessMm thickness after, mm, above 0 and not above wireMm
-   * @return width in mm; not below 0.785 of the wire even when hardly planished, so take the wire
-   *     itself if that is wider. An estimate: measure it on the piece.
-   * @throws IllegalArgumentException if a size is out of its domain
-   */
-  public static double planishedWidthMm(double wireMm, double thicknessMm) {
-    Domain.above0("wireMm", wireMm);
-    Domain.above0("thicknessMm", thicknessMm);
-    if (thicknessMm > wireMm) {
-      throw new IllegalArgumentException(
-          "thicknessMm " + thicknessMm + " is above wireMm " + wireMm);
-    }
-    double asStrip = Domain.result("width", Math.PI * wireMm * wireMm / (4 * thicknessMm));
-    return Math.max(wireMm, asStrip);
-  }
-
   private static Read<WireSection> readStrip(String typed) {
     String[] sides = typed.split("(?i)\\s*(?:[x×]|\\bby\\b)\\s*", -1);
     if (sides.length != 2) {

@@ -28,7 +28,7 @@ class UnitReferenceTest {
 
   @ParameterizedTest
   @CsvSource({"1, 1", "3, 2", "3, 8", "16, 1", "555, 1000", "18, 1"})
-  void inches(long numerator, long denominator) {
+  void inches(int numerator, int denominator) {
     double mm = in(MILLI(METRE), Quantities.getQuantity(numerator, INCH.divide(denominator)));
     String fraction = numerator + "/" + denominator + " in";
     assertThat(Length.read(fraction).orThrow().mm()).isCloseTo(mm, within(mm * 1e-14));
@@ -48,8 +48,8 @@ class UnitReferenceTest {
 
   @ParameterizedTest
   @CsvSource({"gr, 1, 1", "dwt, 24, 1", "ozt, 480, 1", "oz, 7000, 16"})
-  void troyAndAvoirdupois(String unit, long grains, long divisor) {
-    double grams = in(GRAM, Quantities.getQuantity(9L * grains, GRAIN.divide(divisor)));
+  void troyAndAvoirdupois(String unit, int grains, int divisor) {
+    double grams = in(GRAM, Quantities.getQuantity(9 * grains, GRAIN.divide(divisor)));
     assertThat(Mass.read("9 " + unit).orThrow().grams()).isCloseTo(grams, within(grams * 1e-14));
   }
 
