@@ -1,0 +1,4 @@
+package linkwright.coach;
+
+/** placeholder until the plan is here. */
+public record PlanPreview() {}
