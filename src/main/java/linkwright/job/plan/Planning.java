@@ -128,8 +128,11 @@ public final class Planning {
   }
 
   private static Read<Plan> plan(Wish wish, CountedLink link) {
-    RingsCounted rings = RingsCounted.of(wish);
-    return Counted.of(wish, link.insideMm(), rings).map(count -> plan(wish, link, rings, count));
+    return RingsCounted.of(wish)
+        .flatMap(
+            rings ->
+                Counted.of(wish, link.insideMm(), rings)
+                    .map(count -> plan(wish, link, rings, count)));
   }
 
   private static Plan plan(Wish wish, CountedLink link, RingsCounted rings, Counted count) {
