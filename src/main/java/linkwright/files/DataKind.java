@@ -1,23 +1,21 @@
 package linkwright.files;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** The sorts of data file, by the folder they are in and the key that names them. */
 enum DataKind {
-  SAFETY("safety", "a caution", "caution"),
-  SHARED("shared", "this file", "metals", "solders", "fineness", "clasps", "limits", "pattern"),
-  ROUTINES("routines", "a routine", "routine");
+  SAFETY("safety", "a caution"),
+  SHARED("shared", "this file"),
+  ROUTINES("routines", "a routine");
 
   private final String folder;
   private final String what;
-  private final String[] keys;
 
-  DataKind(String folder, String what, String... keys) {
+  DataKind(String folder, String what) {
     this.folder = folder;
     this.what = what;
-    this.keys = keys;
   }
 
   String folder() {
@@ -29,10 +27,19 @@ enum DataKind {
     return what;
   }
 
+  /** The keys of which a file of this sort has at least one. */
+  List<String> keys() {
+    return switch (this) {
+      case SAFETY -> List.of("caution");
+      case SHARED -> List.of("metals", "solders", "fineness", "clasps", "limits", "pattern");
+      case ROUTINES -> List.of("routine");
+    };
+  }
+
   /** The sort of a file, told by a key that only this sort has. */
   static Optional<DataKind> of(Fields file) {
     return Arrays.stream(values())
-        .filter(kind -> Stream.of(kind.keys).anyMatch(file::names))
+        .filter(kind -> kind.keys().stream().anyMatch(file::names))
         .findFirst();
   }
 
