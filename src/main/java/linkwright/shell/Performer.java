@@ -37,6 +37,19 @@ public final class Performer {
     this.bell = bell;
   }
 
+  /**
+   * The model with the tray read, the demo laid in it if it is empty, and a job opened if one was
+   * asked for.
+   */
+  public Model begin(Model model, Optional<String> job) {
+    if (books.tray(model.shelf()).isEmpty()) {
+      books.begin(Demo.name(), Demo.facts());
+      books.shut();
+    }
+    Model ready = take(model, new Message.TrayRead(books.tray(model.shelf())));
+    return job.map(slug -> take(ready, books.open(slug))).orElse(ready);
+  }
+
   /** The model after the message and everything that followed from it. */
   public Model take(Model model, Message message) {
     Model current = model;
