@@ -118,7 +118,7 @@ public final class EntryWords {
       return "struck entry " + struck.entry() + noted(struck.why());
     }
     if (fact instanceof Fact.LineAccepted line) {
-      return "line " + line.line() + " accepted as it stands";
+      return "a line was accepted as it stands (check " + line.lineCrc() + ")";
     }
     if (fact instanceof Fact.JobClosed closed) {
       return "job closed" + noted(closed.nextTime());

@@ -11,6 +11,9 @@ public sealed interface Message {
   /** A key was pressed. */
   record KeyPressed(Key key) implements Message {}
 
+  /** Text was pasted; only a field takes it. */
+  record Pasted(String text) implements Message {}
+
   /** A cell was clicked; 0, 0 is the top left. */
   record Clicked(int x, int y) implements Message {}
 

@@ -18,7 +18,7 @@ public sealed interface Screen {
   record Round(Screen from) implements Screen {}
 
   /** The plan while it is typed; the preview is what it comes to. */
-  record Plan(Form open, PlanPreview preview) implements Screen {
+  record Plan(Form open, CountedPlan preview) implements Screen {
     @Override
     public Optional<Form> form() {
       return Optional.of(open);

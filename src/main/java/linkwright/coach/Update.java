@@ -24,6 +24,9 @@ public final class Update {
     if (message instanceof Message.KeyPressed pressed) {
       return key(model.quiet(), pressed.key());
     }
+    if (message instanceof Message.Pasted pasted) {
+      return pasted(model, pasted.text());
+    }
     if (message instanceof Message.Clicked clicked) {
       return Places.of(model).clicked(model, clicked.x(), clicked.y());
     }
@@ -75,6 +78,16 @@ public final class Update {
     }
     Optional<Act> common = model.settings().keys().find(key, Places.COMMON);
     return common.map(found -> common(model, found)).orElseGet(() -> place.typed(model, key));
+  }
+
+  /** Pasted text goes into a field as if typed, line breaks as spaces; elsewhere it is passed over. */
+  private static Turn pasted(Model model, String text) {
+    Turn turn = Turn.to(model);
+    if (model.screen().form().isPresent()) {
+      String oneLine = text.replaceAll("[\\r\\n\\t]+", " ");
+      return key(model, Key.of(oneLine));
+    }
+    return turn;
   }
 
   private static Turn common(Model model, Act act) {

@@ -3,8 +3,8 @@ package linkwright.cutting;
 import java.util.List;
 
 /**
- * What is cut from one length of stock. Its pieces, dust and rest add up to the length:
- * {@code piecesMm + coilMm + kerfsMm + restMm = stockMm}.
+ * What is cut from one length of stock. Its pieces, dust and rest add up to the length: {@code
+ * piecesMm + coilMm + kerfsMm + restMm = stockMm}.
  *
  * @param place which stock length, counted from 0 in the order's own list
  * @param fromRingStock whether it is counted in the list of the rings' own wire

@@ -47,14 +47,18 @@ public final class Cutting {
       int[] demand = ladder.at(level.level());
       Best.Way way = best.fewest(links.bench(), demand, level.cut());
       return told(
-          order, ladder, level.level(), links, links.cuts(way.cut()), level.proved() && way.proved());
+          order,
+          ladder,
+          level.level(),
+          links,
+          links.cuts(way.cut()),
+          level.proved() && way.proved());
     }
     Wire rings = new Wire(order, false, true);
     return apart(order, best, ladder, links, rings);
   }
 
-  private static CutPlan apart(
-      CutOrder order, Best best, Ladder ladder, Wire links, Wire rings) {
+  private static CutPlan apart(CutOrder order, Best best, Ladder ladder, Wire links, Wire rings) {
     int sizes = order.blanks().size();
     Best.Level blanks = best.highest(links.bench(), new Ladder.Only(ladder, true));
     int[] none = new int[sizes];

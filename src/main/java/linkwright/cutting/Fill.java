@@ -44,8 +44,7 @@ final class Fill {
     dearest = 0;
     for (int k = 0; k < blanks; k++) {
       step[k] = (int) Math.min(Integer.MAX_VALUE, bench.piece()[k] / grid);
-      if ((double) price[k] * bench.piece()[dearest]
-          > (double) price[dearest] * bench.piece()[k]) {
+      if ((double) price[k] * bench.piece()[dearest] > (double) price[dearest] * bench.piece()[k]) {
         dearest = k;
       }
     }

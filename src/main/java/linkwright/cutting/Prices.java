@@ -6,9 +6,9 @@ import java.util.function.BooleanSupplier;
  * Prices for the kinds of piece under which the lengths are worth as little as possible. They prove
  * that a demand dearer than all lengths together cannot be cut, and they guide the search.
  *
- * <p>Lagrangian bound: for any prices v ≥ 0, Σ over lengths of the dearest filling ≥ v · pieces cut.
- * Prices rise for what the dearest fillings make too little of and fall for what they make too much
- * of.
+ * <p>Lagrangian bound: for any prices v ≥ 0, Σ over lengths of the dearest filling ≥ v · pieces
+ * cut. Prices rise for what the dearest fillings make too little of and fall for what they make too
+ * much of.
  */
 final class Prices {
   private static final int ROUNDS = 48;
@@ -139,7 +139,8 @@ final class Prices {
       long[] worths = new long[bench.size()];
       fill.at(prices);
       for (int j = 0; j < worths.length; j++) {
-        worths[j] = j > 0 && bench.stock()[j] == bench.stock()[j - 1] ? worths[j - 1] : fill.worth(j);
+        worths[j] =
+            j > 0 && bench.stock()[j] == bench.stock()[j - 1] ? worths[j - 1] : fill.worth(j);
       }
       boolean tighter = bound.tighten(prices, worths);
       int[] demand = bound.demand();

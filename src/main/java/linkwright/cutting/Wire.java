@@ -29,9 +29,7 @@ final class Wire {
             .toList();
     long kerf = Micrometres.up(order.kerfMm());
     long[] piece =
-        sizes.stream()
-            .mapToLong(i -> Micrometres.up(order.blanks().get(i).mm()) + kerf)
-            .toArray();
+        sizes.stream().mapToLong(i -> Micrometres.up(order.blanks().get(i).mm()) + kerf).toArray();
     long turn = order.ring().map(ring -> Micrometres.up(ring.turnMm())).orElse(1L);
     long tail = order.ring().map(ring -> Micrometres.up(ring.tailMm())).orElse(0L);
     long shortest = rings && order.ring().isPresent() ? turn + tail : Long.MAX_VALUE;

@@ -119,7 +119,7 @@ public sealed interface Fact {
   record Struck(EntryId entry, String why) implements Fact {}
 
   /** A line whose check sum failed was looked at and accepted as it stands. */
-  record LineAccepted(int line, String crc) implements Fact {}
+  record LineAccepted(String lineCrc) implements Fact {}
 
   /** The job was closed; what to do differently next time. */
   record JobClosed(String nextTime) implements Fact {}

@@ -69,7 +69,8 @@ final class HeatAndPickle {
   private static void judge(
       Step step, Collection<String> kinds, Map<String, Surface> surfaces, List<Finding> findings) {
     boolean hammers = step.does().contains(Hazard.HAMMERS);
-    boolean checks = step.stage().containsValue(Stages.CHECKED);
+    boolean checks =
+        step.stage().containsValue(Stages.CHECKED) || step.stage().containsValue(Stages.TESTED);
     if (!hammers && !checks) {
       return;
     }

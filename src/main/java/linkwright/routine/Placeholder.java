@@ -70,8 +70,8 @@ final class Placeholder {
     words.put("ring blank", "the planned length");
     words.put("oval inside", "the planned width");
     words.put("solder piece", "the wire is thick");
-    words.put("anneals", "what the supplier's sheet gives");
-    words.put("glow", "a dull red");
+    words.put("anneals", "see the supplier's sheet");
+    words.put("glow", "a dull red in dim light");
     words.put(SENTENCE, "Cool it as the supplier's sheet says.");
     words.put("links", "the planned number of");
     words.put("rings", "the planned number of");

@@ -8,6 +8,7 @@ final class Stages {
   static final String FUSED = "fused";
   static final String PICKLED = "pickled";
   static final String CHECKED = "checked";
+  static final String TESTED = "tested";
   static final String JOINED = "joined";
   static final String OVALLED = "ovalled";
 

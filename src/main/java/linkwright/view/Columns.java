@@ -14,7 +14,6 @@ final class Columns {
     0x3001, 0x3029, // CJK punctuation, without the tone marks after it
     0x3041, 0x3096, // Hiragana
     0x309B, 0x30FF, // its sound marks in a cell of their own, Katakana
-    0x3105, 0x312F, // Bopomofo
     0x3131, 0x3163, // Hangul letters, without the invisible filler
     0x3165, 0x318E,
     0x3400, 0x4DBF, // unified ideographs
@@ -22,13 +21,11 @@ final class Columns {
     0xAC00, 0xD7A3, // Hangul syllables
     0xF900, 0xFAFF, // compatibility ideographs
     0xFF01, 0xFF60, // full-width forms
-    0xFFE0, 0xFFE6,
   };
 
   /** First and last of each range on whose width terminals disagree, or that shows nothing. */
   private static final int[] UNSURE = {
     0x1100, 0x11FF, // Hangul parts that join
-    0x115F, 0x1160,
     0x231A, 0x231B, // emoji of the basic plane
     0x2329, 0x232A,
     0x23E9, 0x23F3,
@@ -66,8 +63,7 @@ final class Columns {
     0x2E80, 0x3000, // radicals and description signs, the wide space
     0x302A, 0x3040,
     0x3097, 0x309A,
-    0x3100, 0x3104,
-    0x3130, 0x3130,
+    0x3100, 0x3130, // Bopomofo: Lanterna takes it for narrow
     0x3164, 0x3164,
     0x318F, 0x33FF,
     0x4DC0, 0x4DFF, // hexagrams: one column before Unicode 16, two since
@@ -77,6 +73,7 @@ final class Columns {
     0xFE10, 0xFE1F,
     0xFE30, 0xFE6F,
     0xFFA0, 0xFFA0,
+    0xFFE0, 0xFFE6, // wide currency signs: Lanterna takes them for narrow
     0xFFF0, 0xFFFF,
   };
 

@@ -40,9 +40,21 @@ class ManyLengthsTest {
           long took = (System.nanoTime() - start) / 1_000_000;
           if (seed > 2) worst = Math.max(worst, took);
           proved += plan.proved() ? 1 : 0;
-          s.append(String.format(" %d/%d/%d%s", plan.links(), plan.opened(), took, plan.proved() ? "" : "?"));
+          s.append(
+              String.format(
+                  " %d/%d/%d%s", plan.links(), plan.opened(), took, plan.proved() ? "" : "?"));
         }
-        System.out.println(range[0] + ".." + range[1] + " share " + share + " proved " + proved + " worst ms " + worst + s);
+        System.out.println(
+            range[0]
+                + ".."
+                + range[1]
+                + " share "
+                + share
+                + " proved "
+                + proved
+                + " worst ms "
+                + worst
+                + s);
       }
     }
   }

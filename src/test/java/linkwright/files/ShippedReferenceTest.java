@@ -313,11 +313,11 @@ final class ShippedReferenceTest {
       assertThat(SHIPPED.clasps())
           .filteredOn(Clasp::springInside)
           .extracting(Clasp::id)
-          .contains("bolt-ring", "trigger");
+          .containsExactlyInAnyOrder("bolt-ring", "large-bolt-ring", "trigger", "large-trigger");
       assertThat(SHIPPED.clasps())
           .filteredOn(clasp -> !clasp.springInside())
           .extracting(Clasp::id)
-          .containsExactlyInAnyOrder("hook-and-eye", "s-hook", "toggle");
+          .containsExactlyInAnyOrder("hook-and-eye", "s-hook", "toggle", "box");
     }
 
     @Test

@@ -1,4 +1,0 @@
-package linkwright.coach;
-
-/** placeholder until the plan is here. */
-public record PlanPreview() {}
