@@ -56,8 +56,10 @@ public enum Act {
   ACCEPT("accept", "accept the line", "v"),
   SET_TIMER("set-timer", "set one", "n"),
   WEIGH("weigh", "weigh and measure", "n", "enter"),
+  WEIGH_OUT("weigh-out", "weigh out", "o"),
   PRICE("price", "prices", "p"),
   CLOSE("close", "close the job", "c"),
+  REOPEN("reopen", "open it again", "g"),
   KEEP("keep", "keep", "ctrl-k");
 
   private final String id;
