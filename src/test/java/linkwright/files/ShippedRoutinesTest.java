@@ -189,7 +189,8 @@ class ShippedRoutinesTest {
         Map.of(
             "\\bflame\\b(?! once)|until (it|solder) (runs|flashes)", Hazard.HEATS,
             "pallion", Hazard.FLUX_FUMES,
-            "\\b(into|in) warm pickle\\b|(?<!warm )\\b[Pp]ickle, (soda|rinse|neutralise)", Hazard.PICKLES,
+            "\\b(into|in) warm pickle\\b|(?<!warm )\\b[Pp]ickle, (soda|rinse|neutralise)",
+                Hazard.PICKLES,
             "\\b[Qq]uench\\b(?! water)(?! bowl)", Hazard.QUENCHES,
             "\\bsaw (along|it|them)\\b|\\b[Cc]ut (a blank|\\{|the bar)|\\bsawn\\b", Hazard.CUTS,
             "\\b[Tt]ap it\\b|\\bmallet (on|first)|\\b[Ss]trike\\b", Hazard.HAMMERS,
@@ -222,6 +223,24 @@ class ShippedRoutinesTest {
 
   @Nested
   class Texts {
+    @Test
+    void nameOnlyFormersThatEachOfTheRoutinesPatternsHas() {
+      Pattern former = Pattern.compile("\\{former ([^}]*)\\}");
+      List<String> strangers = new ArrayList<>();
+      for (Routine routine : LIBRARY.routines().values()) {
+        routine.steps().stream()
+            .flatMap(ShippedRoutinesTest::texts)
+            .flatMap(text -> former.matcher(text).results())
+            .map(found -> found.group(1))
+            .filter(
+                name ->
+                    routine.patterns().stream()
+                        .anyMatch(id -> !LIBRARY.patterns().get(id).formersMm().containsKey(name)))
+            .forEach(name -> strangers.add(routine.id() + ": " + name));
+      }
+      assertThat(strangers).isEmpty();
+    }
+
     private static final Pattern BARE_LENGTH = Pattern.compile("\\d\\s*(mm|cm|in|inch|m)\\b");
 
     @Test
