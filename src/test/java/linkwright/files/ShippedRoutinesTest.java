@@ -147,7 +147,25 @@ class ShippedRoutinesTest {
           .containsAll(LIBRARY.cautions().keySet());
     }
 
+    @Test
+    void doNotMakeUpForARinseThatIsLost() {
+      for (Routine routine : LIBRARY.routines().values()) {
+        List<Step> unrinsed =
+            routine.steps().stream().map(step -> changed(step, false, step.cautions())).toList();
+        assertThat(
+                RoutineChecks.check(
+                    with(routine, unrinsed), LIBRARY.cautions().values(), routine.patterns()))
+            .as("%s without any rinse", routine.id())
+            .extracting(Finding::expected)
+            .anyMatch(text -> text.contains("rinse: yes"));
+      }
+    }
+
     private static Step bare(Step step) {
+      return changed(step, step.rinses(), List.of());
+    }
+
+    private static Step changed(Step step, boolean rinses, List<String> cautions) {
       return new Step(
           step.id(),
           step.title(),
@@ -155,7 +173,7 @@ class ShippedRoutinesTest {
           step.stage(),
           step.counts(),
           step.does(),
-          step.rinses(),
+          rinses,
           step.doText(),
           step.lookFor(),
           step.why(),
@@ -163,7 +181,7 @@ class ShippedRoutinesTest {
           step.usualSeconds(),
           step.waits(),
           step.measure(),
-          List.of(),
+          cautions,
           step.wrong());
     }
 
