@@ -127,7 +127,7 @@ class ShippedRoutinesTest {
       for (Routine routine : LIBRARY.routines().values()) {
         for (Step step : routine.steps()) {
           List<Step> bare =
-              routine.steps().stream().map(each -> each == step ? bare(each) : each).toList();
+              routine.steps().stream().map(each -> each.equals(step) ? bare(each) : each).toList();
           assertThat(
                   RoutineChecks.check(
                           with(routine, bare), LIBRARY.cautions().values(), routine.patterns())
