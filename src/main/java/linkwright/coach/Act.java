@@ -64,12 +64,14 @@ public enum Act {
 
   private final String id;
   private final String words;
-  private final List<String> keys;
+
+  /** With spaces between: an enum holds no list. */
+  private final String keys;
 
   Act(String id, String words, String... keys) {
     this.id = id;
     this.words = words;
-    this.keys = List.of(keys);
+    this.keys = String.join(" ", keys);
   }
 
   /** The name in the keys file. */
@@ -84,6 +86,6 @@ public enum Act {
 
   /** The keys it has unless the user changes them, by the names of {@link KeyNames}. */
   public List<String> keys() {
-    return keys;
+    return List.of(keys.split(" "));
   }
 }
