@@ -38,38 +38,6 @@ class ManyLengthsTest {
         0.3);
   }
 
-<<<<<<< HEAD
-  @Test
-  void scratch() {
-    for (double[] range : new double[][] {{50, 600}, {20, 200}, {400, 412}, {90, 1200}}) {
-      for (double share : new double[] {0.3, 0.8, 1.5}) {
-        int proved = 0;
-        long worst = 0;
-        StringBuilder s = new StringBuilder();
-        for (int seed = 1; seed <= 10; seed++) {
-          CutOrder order = order(seed, share, range[0], range[1]);
-          long start = System.nanoTime();
-          CutPlan plan = Cutting.plan(order);
-          long took = (System.nanoTime() - start) / 1_000_000;
-          if (seed > 2) worst = Math.max(worst, took);
-          proved += plan.proved() ? 1 : 0;
-          s.append(
-              String.format(
-                  " %d/%d/%d%s", plan.links(), plan.opened(), took, plan.proved() ? "" : "?"));
-        }
-        System.out.println(
-            range[0]
-                + ".."
-                + range[1]
-                + " share "
-                + share
-                + " proved "
-                + proved
-                + " worst ms "
-                + worst
-                + s);
-      }
-=======
   @ParameterizedTest(name = "{0} of the wire")
   @ValueSource(doubles = {0.3, 0.8, 1.5})
   void thePlanIsProvedForSeedsOneToTen(double share) {
@@ -78,7 +46,6 @@ class ManyLengthsTest {
 
       assertThat(plan.proved()).as("seed %d", seed).isTrue();
       assertThat(plan.complete()).as("seed %d", seed).isEqualTo(share < 1);
->>>>>>> 07c7a05d35b309d98f2c42e5936e14c8fc39b320
     }
   }
 
