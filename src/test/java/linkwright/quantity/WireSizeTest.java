@@ -50,6 +50,14 @@ class WireSizeTest {
   }
 
   @Test
+  void aMisspeltGaugeIsToldWithTheNearest() {
+    assertThat(Length.readWire("19 agw"))
+        .isEqualTo(Read.bad("“agw” is not a gauge. Did you mean 19 AWG?"));
+    assertThat(Length.readWire("19 SWGG"))
+        .isEqualTo(Read.bad("“swgg” is not a gauge. Did you mean 19 SWG?"));
+  }
+
+  @Test
   void aLengthServesToo() {
     assertThat(Length.readWire("0,9 mm")).isEqualTo(Read.good(new Length(0.9)));
     assertThat(Length.readWire("0.9")).isEqualTo(Read.bad("0.9 what? Write a unit, as in 0.9 mm."));

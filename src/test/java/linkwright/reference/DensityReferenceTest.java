@@ -40,7 +40,7 @@ class DensityReferenceTest {
     assertThat(seen).contains("fine-silver", "sterling");
   }
 
-  /** Sterling is made to a tolerance of some tenths of a per cent: 10.357 to 10.366, and 10.36. */
+  /** Source: ESPI Metals, data sheet for sterling silver; 10.36, printed to two places. */
   @Test
   void sterlingIsWhatTheSuppliersSheetSays() throws IOException {
     assertThat(density(named("sterling"))).isCloseTo(10.36, within(0.005));

@@ -29,7 +29,7 @@ class SolderNeedReferenceTest {
     assertThat(SolderNeed.SIDE_GAP_SHARE).isCloseTo(mean, within(0.0005));
   }
 
-  /** Clearance for brazing, 0.001 to 0.005 in. Source: brazing handbooks, quoted in inches. */
+  /** Clearance for brazing, 0.001 to 0.005 in. Source: Industrial Heating, column on brazing. */
   @Test
   void theClearanceOfBrazingIsNotWarnedAboutAndMoreIs() {
     assertThat(need(0.001 * 25.4).warnings()).isEmpty();
