@@ -153,12 +153,19 @@ final class Crossings {
 
   private Crossing deepest(List<Cell> region) {
     Set<Cell> cells = new HashSet<>(region);
-    return region.stream()
-        .filter(cell -> isLeast(cell, cells))
-        .sorted(Comparator.comparingDouble(this::gridDistance))
-        .limit(8)
-        .map(this::refined)
-        .min(Comparator.comparingDouble(Crossing::gapMm))
+    List<Crossing> lows =
+        region.stream()
+            .filter(cell -> isLeast(cell, cells))
+            .sorted(Comparator.comparingDouble(this::gridDistance))
+            .limit(8)
+            .map(this::refined)
+            .toList();
+    double deepestMm =
+        lows.stream().mapToDouble(Crossing::gapMm).min().orElse(Double.POSITIVE_INFINITY);
+    // Of places equally deep, the first along the wire: not whichever rounding favours.
+    return lows.stream()
+        .filter(low -> low.gapMm() <= deepestMm + 1e-9 * wireMm)
+        .min(Comparator.comparingDouble(Crossing::atMm))
         .orElseGet(() -> refined(region.get(0)));
   }
 
