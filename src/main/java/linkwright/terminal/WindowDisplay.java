@@ -53,10 +53,10 @@ public final class WindowDisplay implements Display {
           }
         });
     frame.getContentPane().getComponent(0).addMouseListener(new Clicks());
-    frame.addResizeListener((terminal, now) -> measure(now));
     frame.setVisible(true);
     frame.enterPrivateMode();
     this.size = sizeOf(frame.getTerminalSize());
+    frame.addResizeListener((terminal, now) -> measure(now));
     this.painter = new Painter(frame, Theme.of(look, depth), glyphs, Painter.Blocks.SOLID);
     Thread reader = new Thread(this::read, "reads the window's keys");
     reader.setDaemon(true);
