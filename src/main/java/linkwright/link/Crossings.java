@@ -1,0 +1,197 @@
+package linkwright.link;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.Deque;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Finds where the wire crosses itself: two places more than (π/2)·d apart along the wire (round the
+ * loop if closed) and nearer than d − 0.01 mm.
+ *
+ * <p>The pairs of places make a plane (at, and). It is looked over on a grid of d/16, in which the
+ * distance can change by no more than the steps taken, so that far pairs are passed over; connected
+ * cells are one region, and its deepest place is then refined to well below a micrometre.
+ */
+final class Crossings {
+  private static final double CLEAR_MM = 0.01;
+  private static final int FINEST = 20_000;
+
+  private final CentreLine line;
+  private final double wireMm;
+  private final boolean closed;
+  private final double lengthMm;
+  private final Exceptions exceptions;
+  private final int steps;
+
+  /** One past the last place of the grid: in a loop the last place is the first again. */
+  private final int places;
+
+  private final double stepMm;
+  private final Point[] grid;
+
+  Crossings(Formed link) {
+    line = link.centreLine();
+    wireMm = link.wireMm();
+    closed = link.pattern().closed();
+    lengthMm = line.lengthMm();
+    exceptions = new Exceptions(link);
+    steps = (int) Math.min(FINEST, Math.max(32, Math.ceil(lengthMm / (wireMm / 16))));
+    stepMm = lengthMm / steps;
+    places = closed ? steps : steps + 1;
+    grid = new Point[places];
+    for (int i = 0; i < places; i++) {
+      grid[i] = line.at(i * stepMm);
+    }
+  }
+
+  private record Cell(int i, int j) {}
+
+  List<Crossing> all() {
+    double tooNearMm = wireMm - CLEAR_MM;
+    Set<Cell> near = nearCells(tooNearMm + 1.5 * stepMm);
+    Set<Cell> unseen = new HashSet<>();
+    for (Cell cell : near) {
+      if (gridDistance(cell) < tooNearMm && allowed(cell.i * stepMm, cell.j * stepMm)) {
+        unseen.add(cell);
+      }
+    }
+    List<Crossing> found = new ArrayList<>();
+    Set<Cell> told = new HashSet<>();
+    for (Cell seed : inOrder(unseen)) {
+      if (unseen.remove(seed)) {
+        List<Cell> region = region(seed, unseen);
+        told.addAll(region);
+        found.add(deepest(region));
+      }
+    }
+    // A graze may be smaller than a cell: its region shows only once its least distance is found.
+    for (Cell cell : inOrder(near)) {
+      if (!told.contains(cell)
+          && neighbours(cell).stream().noneMatch(told::contains)
+          && isLeast(cell, near)) {
+        Crossing graze = refined(cell);
+        if (graze.gapMm() + wireMm < tooNearMm) {
+          told.add(cell);
+          found.add(graze);
+        }
+      }
+    }
+    found.sort(Comparator.comparingDouble(Crossing::atMm).thenComparing(Crossing::andMm));
+    return List.copyOf(found);
+  }
+
+  private Set<Cell> nearCells(double withinMm) {
+    Set<Cell> near = new HashSet<>();
+    for (int i = 0; i < places; i++) {
+      int j = i + 1;
+      while (j < places) {
+        double distance = grid[i].distanceMm(grid[j]);
+        if (distance < withinMm) {
+          if (apart(i * stepMm, j * stepMm)) {
+            near.add(new Cell(i, j));
+          }
+          j++;
+        } else {
+          j += (int) Math.min(places, Math.max(1, Math.ceil((distance - withinMm) / stepMm)));
+        }
+      }
+    }
+    return near;
+  }
+
+  private static List<Cell> inOrder(Set<Cell> cells) {
+    List<Cell> ordered = new ArrayList<>(cells);
+    ordered.sort(Comparator.comparingInt(Cell::i).thenComparingInt(Cell::j));
+    return ordered;
+  }
+
+  private List<Cell> region(Cell seed, Set<Cell> unseen) {
+    List<Cell> region = new ArrayList<>();
+    Deque<Cell> open = new ArrayDeque<>(List.of(seed));
+    while (!open.isEmpty()) {
+      Cell cell = open.pop();
+      region.add(cell);
+      for (Cell next : neighbours(cell)) {
+        if (unseen.remove(next)) {
+          open.push(next);
+        }
+      }
+    }
+    return region;
+  }
+
+  /**
+   * The cells around one; in a loop the last place is the first again, and the pair turns round.
+   */
+  private List<Cell> neighbours(Cell cell) {
+    List<Cell> around = new ArrayList<>(8);
+    for (int di = -1; di <= 1; di++) {
+      for (int dj = -1; dj <= 1; dj++) {
+        int i = closed ? Math.floorMod(cell.i + di, places) : cell.i + di;
+        int j = closed ? Math.floorMod(cell.j + dj, places) : cell.j + dj;
+        around.add(new Cell(Math.min(i, j), Math.max(i, j)));
+      }
+    }
+    return around;
+  }
+
+  private double gridDistance(Cell cell) {
+    return grid[cell.i].distanceMm(grid[cell.j]);
+  }
+
+  private boolean isLeast(Cell cell, Set<Cell> near) {
+    double own = gridDistance(cell);
+    return allowed(cell.i * stepMm, cell.j * stepMm)
+        && neighbours(cell).stream()
+            .noneMatch(other -> near.contains(other) && gridDistance(other) < own);
+  }
+
+  private Crossing deepest(List<Cell> region) {
+    Set<Cell> cells = new HashSet<>(region);
+    return region.stream()
+        .filter(cell -> isLeast(cell, cells))
+        .sorted(Comparator.comparingDouble(this::gridDistance))
+        .limit(8)
+        .map(this::refined)
+        .min(Comparator.comparingDouble(Crossing::gapMm))
+        .orElseGet(() -> refined(region.get(0)));
+  }
+
+  /** The lowest place downhill of a cell, never out of the pairs that count. */
+  private Crossing refined(Cell cell) {
+    Downhill low =
+        Downhill.from(
+            cell.i * stepMm, cell.j * stepMm, stepMm, 1e-9 * wireMm, this::distance, this::allowed);
+    double one = along(low.atMm());
+    double other = along(low.andMm());
+    return new Crossing(Math.min(one, other), Math.max(one, other), low.distanceMm() - wireMm);
+  }
+
+  /** The same place within the wire's length: past the end of a loop comes its start. */
+  private double along(double mm) {
+    return closed ? mm - lengthMm * Math.floor(mm / lengthMm) : mm;
+  }
+
+  private double distance(double at, double and) {
+    return line.at(along(at)).distanceMm(line.at(along(and)));
+  }
+
+  private boolean apart(double at, double and) {
+    double way = Math.abs(and - at);
+    double shorter = closed ? Math.min(way, Math.abs(lengthMm - way)) : way;
+    return shorter > Math.PI / 2 * wireMm;
+  }
+
+  private boolean allowed(double at, double and) {
+    boolean onTheWire = closed || (at >= 0 && and <= lengthMm && at < and);
+    double one = along(at);
+    double other = along(and);
+    return onTheWire
+        && apart(at, and)
+        && !exceptions.meant(Math.min(one, other), Math.max(one, other));
+  }
+}

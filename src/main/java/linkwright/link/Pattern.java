@@ -1,0 +1,42 @@
+package linkwright.link;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A link's centre line as runs and bends over named formers, and where its joints are. Any values
+ * are held; {@link PatternCheck} says what is wrong with them.
+ *
+ * @param id its name in files and commands, such as {@code hook-link}
+ * @param says one sentence that lets a jeweller picture it
+ * @param formersMm inside diameters of the formers in millimetres, by name, in the file's order
+ * @param path from the tip to the middle of the blank, or the whole link where {@code other} is
+ *     {@link Other#NONE}
+ * @param other how the other half follows
+ * @param closed whether the two tips meet, so that the wire is a loop
+ * @param joints the places to solder on one link
+ * @param usual the sizes at which it is usually made, where the file says
+ */
+public record Pattern(
+    String id,
+    String says,
+    Map<String, Double> formersMm,
+    List<Bit> path,
+    Other other,
+    boolean closed,
+    List<Joint> joints,
+    Optional<Usual> usual) {
+  public Pattern {
+    formersMm = Collections.unmodifiableMap(new LinkedHashMap<>(formersMm));
+    path = List.copyOf(path);
+    joints = List.copyOf(joints);
+  }
+
+  /** Whether this is one closed bend and nothing else: a ring, which is pulled any way. */
+  public boolean isRing() {
+    return closed && other == Other.NONE && path.size() == 1 && path.get(0) instanceof Bend;
+  }
+}

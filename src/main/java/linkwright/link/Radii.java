@@ -1,0 +1,107 @@
+package linkwright.link;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import linkwright.quantity.Read;
+
+/** The numbers of each bit of a walk: its radii, its turn and its length along the wire. */
+final class Radii {
+  private final double[] startMm;
+  private final double[] endMm;
+  private final double[] turn;
+  private final double[] lengthMm;
+
+  private Radii(int bits) {
+    startMm = new double[bits];
+    endMm = new double[bits];
+    turn = new double[bits];
+    lengthMm = new double[bits];
+  }
+
+  static Read<Radii> of(
+      Pattern pattern, List<Bit> bits, double wireMm, Map<String, Double> formersMm, Hand hand) {
+    for (String name : formersMm.keySet()) {
+      if (!pattern.formersMm().containsKey(name)) {
+        return Read.bad(unknown(pattern, name));
+      }
+    }
+    Radii radii = new Radii(bits.size());
+    for (int at = 0; at < bits.size(); at++) {
+      Bit bit = bits.get(at);
+      if (bit instanceof Bend bend) {
+        String other = bend.to().orElse(bend.over());
+        double over = formerMm(pattern, formersMm, bend.over());
+        double to = formerMm(pattern, formersMm, other);
+        if (!bends(over, wireMm)) {
+          return Read.bad(wrongFormer(bend.over(), over, wireMm));
+        }
+        if (!bends(to, wireMm)) {
+          return Read.bad(wrongFormer(other, to, wireMm));
+        }
+        double extra = bend.eye() && !pattern.closed() ? hand.extraTurnDeg() : 0;
+        if (!(bend.turnDeg() + extra > 0)) {
+          return Read.bad(
+              "The eye of \""
+                  + pattern.id()
+                  + "\" would turn no further than straight: it needs"
+                  + " a turn of more than 0 degrees.");
+        }
+        radii.startMm[at] = hand.growth() * (over + wireMm) / 2;
+        radii.endMm[at] = hand.growth() * (to + wireMm) / 2;
+        double angle = Math.toRadians(bend.turnDeg() + extra);
+        radii.turn[at] = bend.side().sign() * angle;
+        radii.lengthMm[at] = angle * (radii.startMm[at] + radii.endMm[at]) / 2;
+      } else if (bit instanceof Run run) {
+        radii.lengthMm[at] = run.mm().orElse(0);
+      }
+    }
+    return Read.good(radii);
+  }
+
+  private static double formerMm(Pattern pattern, Map<String, Double> formersMm, String name) {
+    Double own = formersMm.get(name);
+    return own == null ? pattern.formersMm().get(name) : own;
+  }
+
+  private static boolean bends(double formerMm, double wireMm) {
+    return formerMm >= wireMm && formerMm <= 1e6;
+  }
+
+  private static String unknown(Pattern pattern, String name) {
+    return "\""
+        + pattern.id()
+        + "\" has no former \""
+        + name
+        + "\": it has "
+        + String.join(", ", new TreeSet<>(pattern.formersMm().keySet()))
+        + ".";
+  }
+
+  private static String wrongFormer(String name, double formerMm, double wireMm) {
+    Optional<String> fault = Size.faultUnlessPositive("The former \"" + name + "\"", formerMm);
+    if (fault.isPresent()) {
+      return fault.get();
+    }
+    return "The wire of "
+        + Say.mm(wireMm)
+        + " is thicker than the former \""
+        + name
+        + "\" of "
+        + Say.mm(formerMm)
+        + ": take a former of at least "
+        + Say.mm(wireMm)
+        + ", or thinner wire.";
+  }
+
+  /** The length along the wire of a bit, in millimetres; 0 for a run that the blank decides. */
+  double lengthMm(int bit) {
+    return lengthMm[bit];
+  }
+
+  Stretch stretch(int bit, double fromMm, Point at, double heading, double lengthMm) {
+    return new Stretch(
+        fromMm, at.xMm(), at.yMm(), heading, lengthMm, turn[bit], startMm[bit], endMm[bit], bit);
+  }
+}

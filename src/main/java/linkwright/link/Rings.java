@@ -1,0 +1,34 @@
+package linkwright.link;
+
+/** What rings take of wire, as bare formulas; {@link Ring} and {@link Coil} check their sizes. */
+public final class Rings {
+  private Rings() {}
+
+  /**
+   * π(D + d): the blank of a ring.
+   *
+   * @param insideMm D, in millimetres, above 0
+   * @param wireMm d, in millimetres, above 0
+   * @return millimetres
+   * @throws IllegalArgumentException if a size is not a finite number above 0
+   */
+  public static double blankMm(double insideMm, double wireMm) {
+    if (!(insideMm > 0 && wireMm > 0 && Double.isFinite(insideMm + wireMm))) {
+      throw new IllegalArgumentException(
+          "insideMm and wireMm must be more than 0: " + insideMm + ", " + wireMm);
+    }
+    return Math.PI * (insideMm + wireMm);
+  }
+
+  /**
+   * √((π(D + d))² + d²): one turn of a coil that is wound close, so that its pitch is d.
+   *
+   * @param insideMm D, the coil's own inside diameter, in millimetres, above 0
+   * @param wireMm d, in millimetres, above 0
+   * @return millimetres
+   * @throws IllegalArgumentException if a size is not a finite number above 0
+   */
+  public static double turnMm(double insideMm, double wireMm) {
+    return Math.hypot(blankMm(insideMm, wireMm), wireMm);
+  }
+}

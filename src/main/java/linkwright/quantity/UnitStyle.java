@@ -1,0 +1,83 @@
+package linkwright.quantity;
+
+import java.util.Locale;
+import java.util.OptionalInt;
+
+/** How amounts are written for the user. */
+public enum UnitStyle {
+  /** Millimetres, metres from one metre up, grams. */
+  METRIC {
+    @Override
+    public String length(double mm) {
+      return Math.abs(mm) >= 1000 ? places(mm / 1000, 3) + " m" : places(mm, small(mm, 10)) + " mm";
+    }
+
+    @Override
+    public String wire(double mm) {
+      return places(mm, 3) + " mm";
+    }
+
+    @Override
+    public String mass(double grams) {
+      return places(grams, Math.abs(grams) < 1 ? 3 : small(grams, 100)) + " g";
+    }
+  },
+  /** Inches, wire with its American gauge number, pennyweights. */
+  INCH {
+    @Override
+    public String length(double mm) {
+      double inches = mm / 25.4;
+      return places(inches, Math.abs(inches) < 10 ? 3 : small(inches, 100)) + " in";
+    }
+
+    @Override
+    public String wire(double mm) {
+      double inches = mm / 25.4;
+      String size = places(inches, inches < 0.03 ? 4 : 3) + " in";
+      if (mm <= 0) {
+        return size;
+      }
+      OptionalInt number = Gauge.awgWithin(mm, 0.01);
+      OptionalInt near = Gauge.awgWithin(mm, 0.025);
+      if (number.isPresent()) {
+        return size + " (" + aught(number.getAsInt()) + " AWG)";
+      }
+      return near.isPresent() ? size + " (near " + aught(near.getAsInt()) + " AWG)" : size;
+    }
+
+    @Override
+    public String mass(double grams) {
+      double pennyweights = grams / 1.55517384;
+      return places(pennyweights, Math.abs(pennyweights) < 1 ? 3 : small(pennyweights, 100))
+          + " dwt";
+    }
+  };
+
+  /** A length for reading, with its unit. */
+  public abstract String length(double mm);
+
+  /** A wire's thickness, with its unit; in inches also with its gauge number, if it has one. */
+  public abstract String wire(double mm);
+
+  /** A mass, with its unit. */
+  public abstract String mass(double grams);
+
+  private static int small(double value, double below) {
+    return Math.abs(value) < below ? 2 : 1;
+  }
+
+  private static String aught(int number) {
+    return number > 0 ? Integer.toString(number) : (1 - number) + "/0";
+  }
+
+  /** Rounded to so many places, without zeros at the end, with a true minus sign. */
+  private static String places(double value, int places) {
+    if (Double.isNaN(value) || Double.isInfinite(value)) {
+      throw new IllegalArgumentException("value must be a finite number, not " + value);
+    }
+    String text = String.format(Locale.ROOT, "%." + places + "f", Math.abs(value));
+    text = text.replaceAll("\\.?0+$", "");
+    boolean nothing = text.isEmpty() || text.equals("0");
+    return value < 0 && !nothing ? "−" + text : text.isEmpty() ? "0" : text;
+  }
+}

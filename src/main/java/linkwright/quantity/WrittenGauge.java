@@ -1,0 +1,97 @@
+package linkwright.quantity;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Reads a wire size that is written as a gauge number. */
+final class WrittenGauge {
+  private static final Pattern NUMBER_FIRST =
+      Pattern.compile("#?(-?\\d+(?:[.,]\\d+)?)(/0)? ?([a-z&+. ]+)");
+  private static final Pattern NAME_FIRST =
+      Pattern.compile("([a-z&+. ]+?) ?#?(-?\\d+(?:[.,]\\d+)?)(/0)?");
+
+  private WrittenGauge() {}
+
+  /** The diameter in mm or what is wrong; empty when no gauge is written here at all. */
+  static Optional<Read<Double>> read(String typed) {
+    String text = Written.tidy(typed).toLowerCase(Locale.ROOT);
+    Matcher numberFirst = NUMBER_FIRST.matcher(text);
+    if (numberFirst.matches()) {
+      boolean aught = numberFirst.group(2) != null;
+      return of(typed, numberFirst.group(3), numberFirst.group(1), aught);
+    }
+    Matcher nameFirst = NAME_FIRST.matcher(text);
+    if (nameFirst.matches()) {
+      return of(typed, nameFirst.group(1), nameFirst.group(2), nameFirst.group(3) != null);
+    }
+    return Optional.empty();
+  }
+
+  private static Optional<Read<Double>> of(
+      String typed, String name, String digits, boolean aught) {
+    double number = Double.parseDouble(digits.replace(',', '.'));
+    return switch (name.replaceAll("[ .]", "")) {
+      case "awg", "b&s", "b+s", "bands" -> Optional.of(awg(typed, number, aught));
+      case "swg" -> Optional.of(aught ? noSuch(typed) : swg(typed, number));
+      case "ga", "gauge", "gauges" -> Optional.of(whichGauge(digits));
+      default -> misspelt(name, digits);
+    };
+  }
+
+  private static Optional<Read<Double>> misspelt(String name, String digits) {
+    return Nearest.of(name, List.of("AWG", "SWG", "B&S"))
+        .map(
+            gauge ->
+                Read.bad(
+                    Written.quoted(name)
+                        + " is not a gauge. Did you mean "
+                        + digits
+                        + " "
+                        + gauge
+                        + "?"));
+  }
+
+  private static Read<Double> awg(String typed, double number, boolean aught) {
+    // 1/0, 2/0, 3/0, 4/0 are the numbers 0, −1, −2, −3 of the formula.
+    double n = aught ? 1 - number : number;
+    boolean known = n >= Gauge.THICKEST_AWG && n <= Gauge.THINNEST_AWG && (aught || n >= 0);
+    return known ? Read.good(Gauge.awgMm(n)) : noSuch(typed);
+  }
+
+  private static Read<Double> swg(String typed, double number) {
+    return number == Math.rint(number) && Math.abs(number) < 100
+        ? Gauge.swgMm((int) number)
+        : noSuch(typed);
+  }
+
+  private static Read<Double> noSuch(String typed) {
+    return Read.bad(
+        Written.quoted(typed)
+            + " is not in the gauge's list. Write a number such as 19 AWG or 19 SWG,"
+            + " or the size, as in 0.9 mm.");
+  }
+
+  private static Read<Double> whichGauge(String digits) {
+    String sizes = "";
+    double n = Double.parseDouble(digits.replace(',', '.'));
+    if (n >= 0 && n <= Gauge.THINNEST_AWG) {
+      String awg = UnitStyle.METRIC.wire(Gauge.awgMm(n));
+      String swg =
+          n == Math.rint(n) && Gauge.swgMm((int) n) instanceof Read.Good<Double> mm
+              ? ", " + digits + " SWG is " + UnitStyle.METRIC.wire(mm.value())
+              : "";
+      sizes = " " + digits + " AWG is " + awg + swg + ".";
+    }
+    return Read.bad(
+        digits
+            + " of which gauge? Write "
+            + digits
+            + " AWG (also called B&S, usual in America) or "
+            + digits
+            + " SWG (British)."
+            + sizes);
+  }
+}

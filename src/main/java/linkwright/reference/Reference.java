@@ -1,0 +1,100 @@
+package linkwright.reference;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+import linkwright.quantity.Nearest;
+import linkwright.quantity.Read;
+
+/**
+ * Everything that is looked up: metals, solders, fineness rules, clasps.
+ *
+ * @param metals the metals
+ * @param solders the solders
+ * @param finenessRules the rules, a country and a metal each
+ * @param clasps the clasps
+ */
+public record Reference(
+    List<Metal> metals,
+    List<Solder> solders,
+    List<FinenessRule> finenessRules,
+    List<Clasp> clasps) {
+  /** Copies the lists. */
+  public Reference {
+    metals = List.copyOf(metals);
+    solders = List.copyOf(solders);
+    finenessRules = List.copyOf(finenessRules);
+    clasps = List.copyOf(clasps);
+  }
+
+  /** The metal of that id, name or other name; otherwise a sentence with the nearest known. */
+  public Read<Metal> metal(String idOrName) {
+    return find(
+        "metal", idOrName, metals, metal -> names(metal.id(), metal.name(), metal.alsoCalled()));
+  }
+
+  /** The solder of that id, name or other name; otherwise a sentence with the nearest known. */
+  public Read<Solder> solder(String idOrName) {
+    return find(
+        "solder",
+        idOrName,
+        solders,
+        solder -> names(solder.id(), solder.name(), solder.alsoCalled()));
+  }
+
+  /** The clasp of that id or name; otherwise a sentence with the nearest known. */
+  public Read<Clasp> clasp(String idOrName) {
+    return find("clasp", idOrName, clasps, clasp -> List.of(clasp.id(), clasp.name()));
+  }
+
+  /** The solders for a family of metals, the hottest flowing first. */
+  public List<Solder> soldersFor(Family family) {
+    return solders.stream()
+        .filter(solder -> solder.family() == family)
+        .sorted(Comparator.comparingInt(Solder::flowOrder))
+        .toList();
+  }
+
+  /** The rule of a country for a family of metals, if one is known. */
+  public Optional<FinenessRule> fineness(String country, Family family) {
+    return finenessRules.stream()
+        .filter(rule -> rule.family() == family && plain(rule.country()).equals(plain(country)))
+        .findFirst();
+  }
+
+  private static <T> Read<T> find(
+      String kind, String wanted, List<T> all, Function<T, List<String>> names) {
+    List<String> known = new ArrayList<>();
+    for (T one : all) {
+      for (String name : names.apply(one)) {
+        if (plain(name).equals(plain(wanted))) {
+          return Read.good(one);
+        }
+        known.add(name);
+      }
+    }
+    Optional<String> nearest = Nearest.of(wanted, known);
+    String hint =
+        nearest
+            .map(name -> " Did you mean " + name + "?")
+            .orElseGet(() -> known.isEmpty() ? "" : " Known: " + ids(all, names) + ".");
+    return Read.bad("“" + wanted.strip() + "” is not a known " + kind + "." + hint);
+  }
+
+  private static <T> String ids(List<T> all, Function<T, List<String>> names) {
+    return String.join(", ", all.stream().map(one -> names.apply(one).get(0)).toList());
+  }
+
+  private static List<String> names(String id, String name, List<String> alsoCalled) {
+    List<String> names = new ArrayList<>(List.of(id, name));
+    names.addAll(alsoCalled);
+    return names;
+  }
+
+  private static String plain(String name) {
+    return name.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", "-");
+  }
+}

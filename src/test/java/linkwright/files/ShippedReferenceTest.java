@@ -1,0 +1,187 @@
+package linkwright.files;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import linkwright.reference.Clasp;
+import linkwright.reference.Family;
+import linkwright.reference.FinenessRule;
+import linkwright.reference.Limit;
+import linkwright.reference.Metal;
+import linkwright.reference.Reference;
+import linkwright.reference.Solder;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+
+/** The shipped solders, clasps and fineness rules, checked as they are read. */
+final class ShippedReferenceTest {
+  private static final Library LIBRARY =
+      Library.load(new Home(Path.of("target", "no-such-folder")));
+
+  private static final Reference SHIPPED = LIBRARY.reference();
+
+  private static Metal metal(String name) {
+    return SHIPPED.metal(name).orThrow();
+  }
+
+  @Nested
+  final class Solders {
+    @Test
+    void eachFamilyIsOrderedFromHottestToCoolest() {
+      for (Family family : List.of(Family.SILVER, Family.GOLD)) {
+        List<Solder> inOrder = SHIPPED.soldersFor(family);
+        assertThat(inOrder).hasSizeGreaterThan(2);
+        for (int i = 1; i < inOrder.size(); i++) {
+          assertThat(inOrder.get(i).flowOrder()).isGreaterThan(inOrder.get(i - 1).flowOrder());
+          assertThat(inOrder.get(i).liquidusC())
+              .as(inOrder.get(i).id())
+              .isLessThan(inOrder.get(i - 1).liquidusC());
+        }
+      }
+    }
+
+    @Test
+    void jewellersGradesFollowTheirNames() {
+      assertThat(SHIPPED.soldersFor(Family.SILVER))
+          .extracting(Solder::id)
+          .containsSubsequence("hard-silver", "medium-silver", "easy-silver", "extra-easy-silver");
+      assertThat(SHIPPED.soldersFor(Family.GOLD))
+          .extracting(Solder::id)
+          .containsSubsequence("hard-gold", "medium-gold", "easy-gold");
+    }
+
+    @Test
+    void jewellersGradesFlowBeforeTheirMetalMelts() {
+      double sterlingMelts = metal("sterling").meltC().from();
+      for (String id : List.of("hard-silver", "medium-silver", "easy-silver")) {
+        assertThat(SHIPPED.solder(id).orThrow().liquidusC()).isLessThan(sterlingMelts);
+      }
+      // At least 20 °C below the gold's solidus: "Carat gold solders", ganoksin.com.
+      assertThat(SHIPPED.solder("hard-gold").orThrow().liquidusC())
+          .isLessThanOrEqualTo(metal("18k").meltC().from() - 20);
+    }
+
+    /** Melting ranges printed by a maker of brazing alloys (foxmet.com), °C. */
+    @Test
+    void brazingAlloysHaveTheirPublishedRanges() {
+      Map<String, double[]> printed =
+          Map.of(
+              "ag-156", new double[] {620, 650},
+              "ag-155", new double[] {630, 660},
+              "ag-145", new double[] {640, 680},
+              "ag-140", new double[] {650, 710},
+              "ag-134", new double[] {630, 730},
+              "ag-130", new double[] {665, 755},
+              "ag-272", new double[] {779, 779});
+      printed.forEach(
+          (id, range) -> {
+            Solder solder = SHIPPED.solder(id).orThrow();
+            assertThat(solder.solidusC()).as(id).isCloseTo(range[0], within(0.5));
+            assertThat(solder.liquidusC()).as(id).isCloseTo(range[1], within(0.5));
+          });
+    }
+
+    @Test
+    void gradesThatDifferByMakerSendYouToTheSheet() {
+      assertThat(SHIPPED.solders())
+          .filteredOn(solder -> solder.source().contains("from memory"))
+          .isNotEmpty()
+          .allSatisfy(solder -> assertThat(solder.source()).contains("makers differ"));
+      assertThat(SHIPPED.solders())
+          .allSatisfy(solder -> assertThat(solder.source()).hasSizeGreaterThan(9));
+    }
+  }
+
+  @Nested
+  final class Fineness {
+    private FinenessRule rule(String country, Family family) {
+      return SHIPPED.fineness(country, family).orElseThrow();
+    }
+
+    /** Hallmarking Act 1973, schedule 1, part II: articles that weigh less are exempt. */
+    @Test
+    void theUkExemptsOnlyWhatWeighsLess() {
+      assertThat(rule("UK", Family.SILVER).needsMark(7.77)).isFalse();
+      assertThat(rule("UK", Family.SILVER).needsMark(7.78)).isTrue();
+      assertThat(rule("UK", Family.GOLD).needsMark(0.99)).isFalse();
+      assertThat(rule("UK", Family.GOLD).needsMark(1)).isTrue();
+      assertThat(rule("UK", Family.PLATINUM).needsMark(0.5)).isTrue();
+      assertThat(rule("UK", Family.PALLADIUM).needsMark(0.99)).isFalse();
+    }
+
+    /** United Kingdom, country profile of the Hallmarking Convention. */
+    @Test
+    void theUkFinenessesStand() {
+      assertThat(rule("UK", Family.GOLD).finenesses())
+          .containsExactly(375, 585, 750, 916, 990, 999);
+      assertThat(rule("UK", Family.SILVER).finenesses()).containsExactly(800, 925, 958, 999);
+      assertThat(rule("UK", Family.PLATINUM).finenesses()).containsExactly(850, 900, 950, 999);
+      assertThat(rule("UK", Family.PALLADIUM).finenesses()).containsExactly(500, 950, 999);
+    }
+
+    @Test
+    void whereMarkingIsFreeNoWeightDemandsIt() {
+      assertThat(rule("USA", Family.SILVER).needsMark(1000)).isFalse();
+      assertThat(rule("USA", Family.SILVER).note()).contains("trademark");
+    }
+
+    @Test
+    void everyRuleHasItsDateSourceAndRisingFinenesses() {
+      assertThat(SHIPPED.finenessRules())
+          .allSatisfy(
+              rule -> {
+                assertThat(rule.date()).containsPattern("\\d{4}");
+                assertThat(rule.source()).hasSizeGreaterThan(9);
+                assertThat(rule.finenesses()).isNotEmpty().isSorted();
+                assertThat(rule.finenesses()).allMatch(fine -> fine > 0 && fine < 1000);
+              });
+    }
+  }
+
+  @Nested
+  final class Limits {
+    /** REACH, annex XVII, entries 27, 23 and 63. */
+    @Test
+    void whatAnySellerShouldKnowIsThereWithItsEntryAndDate() {
+      assertThat(LIBRARY.limits())
+          .extracting(Limit::id)
+          .containsExactlyInAnyOrder("nickel", "cadmium", "lead");
+      assertThat(LIBRARY.limits())
+          .allSatisfy(
+              limit -> {
+                assertThat(limit.source()).containsPattern("annex XVII, entry (27|23|63)");
+                assertThat(limit.date()).containsPattern("\\d{4}");
+                assertThat(limit.says()).containsPattern("0\\.(5|2|01|05)");
+              });
+    }
+  }
+
+  @Nested
+  final class Clasps {
+    @Test
+    void whatHasASpringIsMarked() {
+      assertThat(SHIPPED.clasps())
+          .filteredOn(Clasp::springInside)
+          .extracting(Clasp::id)
+          .containsExactlyInAnyOrder("bolt-ring", "large-bolt-ring", "trigger", "large-trigger");
+      assertThat(SHIPPED.clasps())
+          .filteredOn(clasp -> !clasp.springInside())
+          .extracting(Clasp::id)
+          .containsExactlyInAnyOrder("hook-and-eye", "s-hook", "toggle", "box");
+    }
+
+    @Test
+    void sizesAreThoseOfJewelleryAndTellYouToMeasure() {
+      assertThat(SHIPPED.clasps())
+          .allSatisfy(
+              clasp -> {
+                assertThat(clasp.insideLengthMm()).isBetween(3.0, 40.0);
+                assertThat(clasp.massG()).isBetween(0.1, 10.0);
+                assertThat(clasp.source()).contains("measure yours");
+              });
+    }
+  }
+}
