@@ -19,8 +19,9 @@ final class LibraryReading {
   private final List<Problem> strays = new ArrayList<>();
   private final Set<ProblemList> files = new LinkedHashSet<>();
 
-  void turnToOwn() {
-    shelves.turnToOwn();
+  /** From here on comes what is laid over all that came before. */
+  void nextLayer() {
+    shelves.nextLayer();
   }
 
   void tell(Problem problem) {
@@ -29,9 +30,14 @@ final class LibraryReading {
 
   void read(DataFile file, DataKind kind) {
     ProblemList problems = new ProblemList(file.name());
+    Fields.ofFile(file.bytes(), kind.what(), problems).ifPresent(fields -> read(fields, kind));
     files.add(problems);
-    Fields.ofFile(file.bytes(), kind.what(), problems)
-        .ifPresent(fields -> kind.read(fields, shelves));
+  }
+
+  /** Reads a file whose keys were looked at already. */
+  void read(Fields fields, DataKind kind) {
+    files.add(fields.problems());
+    kind.read(fields, shelves);
   }
 
   /** Checks what can only be checked now that all is read, and hands everything over. */

@@ -1,13 +1,8 @@
 package linkwright.shell;
 
-import java.io.IOException;
-import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import linkwright.coach.Message;
 import linkwright.coach.Model;
 import linkwright.coach.Settings;
 import linkwright.coach.Shelf;
@@ -46,8 +41,7 @@ public final class Start {
     try (display) {
       Shelf shelf = shelf(Library.load(home));
       Display.Size size = display.size();
-      Model model =
-          Model.begin(shelf, settings, clock.instant(), size.columns(), size.rows());
+      Model model = Model.begin(shelf, settings, clock.instant(), size.columns(), size.rows());
       model = performer.begin(model, job);
       BenchLoop.run(model, display, performer, clock);
     } finally {

@@ -189,7 +189,8 @@ class ShippedRoutinesTest {
         Map.of(
             "\\bflame\\b(?! once)|until (it|solder) (runs|flashes)", Hazard.HEATS,
             "pallion", Hazard.FLUX_FUMES,
-            "\\b(into|in) warm pickle\\b|(?<!warm )\\b[Pp]ickle, (soda|rinse|neutralise)", Hazard.PICKLES,
+            "\\b(into|in) warm pickle\\b|(?<!warm )\\b[Pp]ickle, (soda|rinse|neutralise)",
+                Hazard.PICKLES,
             "\\b[Qq]uench\\b(?! water)(?! bowl)", Hazard.QUENCHES,
             "\\bsaw (along|it|them)\\b|\\b[Cc]ut (a blank|\\{|the bar)|\\bsawn\\b", Hazard.CUTS,
             "\\b[Tt]ap it\\b|\\bmallet (on|first)|\\b[Ss]trike\\b", Hazard.HAMMERS,
