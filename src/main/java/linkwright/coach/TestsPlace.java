@@ -90,14 +90,9 @@ final class TestsPlace implements Place {
 
   @Override
   public Turn edited(Model model, Form form, boolean textChanged) {
-    OpenJob job = model.job().orElseThrow();
     int at = ((Screen.Tests) model.screen()).at();
     Model next = model.with(new Screen.Tests(at, Optional.of(textChanged ? checked(form) : form)));
-    return textChanged
-        ? Turn.with(
-            next.with(job.withDraft(DRAFT, form.texts())),
-            new Effect.KeepDraft(job.slug(), DRAFT, form.texts()))
-        : Turn.to(next);
+    return textChanged ? Drafting.keep(next, DRAFT, form) : Turn.to(next);
   }
 
   private static Form checked(Form form) {
@@ -136,8 +131,7 @@ final class TestsPlace implements Place {
             amounts.mm("inside"),
             verdicts,
             form.text("note"));
-    Model next = model.with(job.withDraft(DRAFT, Map.of())).with(at(model, Integer.MAX_VALUE));
-    return Turn.keep(next, fact).and(new Effect.DropDraft(job.slug(), DRAFT));
+    return Drafting.drop(model.with(at(model, Integer.MAX_VALUE)), DRAFT, fact);
   }
 
   private static List<String> measured(OpenJob job, double lengthMm, double widthMm) {

@@ -50,7 +50,7 @@ public record Library(
     LibraryReading reading = new LibraryReading();
     for (DataKind kind : DataKind.values()) {
       try {
-        ShippedData.files(kind.folder()).forEach(file -> reading.read(file, kind));
+        reading.read(ShippedData.files(kind.folder()), kind);
       } catch (IOException trouble) {
         reading.tell(new Problem(kind.folder(), 0, 0, "Shipped data: " + trouble.getMessage(), ""));
       }
@@ -58,7 +58,7 @@ public record Library(
     reading.nextLayer();
     for (DataKind kind : DataKind.values()) {
       List<Problem> problems = new ArrayList<>();
-      home.files(kind.folder(), problems).forEach(file -> reading.read(file, kind));
+      reading.read(home.files(kind.folder(), problems), kind);
       problems.forEach(reading::tell);
     }
     return reading;

@@ -1,5 +1,9 @@
 package linkwright.files;
 
+import java.io.FileNotFoundException;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -38,6 +42,23 @@ public record PlanFile(Optional<Wish> wish, Map<String, String> texts, List<Prob
     Optional<DataFile> file = Home.read(path, trouble);
     return file.map(found -> of(found, library))
         .orElseGet(() -> new PlanFile(Optional.empty(), Map.of(), trouble));
+  }
+
+  /**
+   * Reads a plan that is packed with the program.
+   *
+   * @param name its name on the class path, from the root
+   * @throws UncheckedIOException if the program was packed without it
+   */
+  public static PlanFile packed(String name, Library library) {
+    try (InputStream in = PlanFile.class.getResourceAsStream("/" + name)) {
+      if (in == null) {
+        throw new FileNotFoundException(name);
+      }
+      return of(new DataFile(name, in.readAllBytes()), library);
+    } catch (IOException missing) {
+      throw new UncheckedIOException(missing);
+    }
   }
 
   static PlanFile of(DataFile file, Library library) {

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -26,6 +27,10 @@ final class Crossings {
   private final double lengthMm;
   private final Exceptions exceptions;
   private final int steps;
+
+  /** One past the last place of the grid: in a loop the last place is the first again. */
+  private final int places;
+
   private final double stepMm;
   private final Point[] grid;
 
@@ -37,8 +42,9 @@ final class Crossings {
     exceptions = new Exceptions(link);
     steps = (int) Math.min(FINEST, Math.max(32, Math.ceil(lengthMm / (wireMm / 16))));
     stepMm = lengthMm / steps;
-    grid = new Point[steps + 1];
-    for (int i = 0; i <= steps; i++) {
+    places = closed ? steps : steps + 1;
+    grid = new Point[places];
+    for (int i = 0; i < places; i++) {
       grid[i] = line.at(i * stepMm);
     }
   }
@@ -81,9 +87,9 @@ final class Crossings {
 
   private Set<Cell> nearCells(double withinMm) {
     Set<Cell> near = new HashSet<>();
-    for (int i = 0; i <= steps; i++) {
+    for (int i = 0; i < places; i++) {
       int j = i + 1;
-      while (j <= steps) {
+      while (j < places) {
         double distance = grid[i].distanceMm(grid[j]);
         if (distance < withinMm) {
           if (apart(i * stepMm, j * stepMm)) {
@@ -91,7 +97,7 @@ final class Crossings {
           }
           j++;
         } else {
-          j += (int) Math.max(1, Math.ceil((distance - withinMm) / stepMm));
+          j += (int) Math.min(places, Math.max(1, Math.ceil((distance - withinMm) / stepMm)));
         }
       }
     }
@@ -126,12 +132,8 @@ final class Crossings {
     List<Cell> around = new ArrayList<>(8);
     for (int di = -1; di <= 1; di++) {
       for (int dj = -1; dj <= 1; dj++) {
-        int i = cell.i + di;
-        int j = cell.j + dj;
-        if (closed) {
-          i = Math.floorMod(i, steps);
-          j = Math.floorMod(j, steps);
-        }
+        int i = closed ? Math.floorMod(cell.i + di, places) : cell.i + di;
+        int j = closed ? Math.floorMod(cell.j + dj, places) : cell.j + dj;
         around.add(new Cell(Math.min(i, j), Math.max(i, j)));
       }
     }
@@ -151,34 +153,92 @@ final class Crossings {
 
   private Crossing deepest(List<Cell> region) {
     Set<Cell> cells = new HashSet<>(region);
-    return region.stream()
-        .filter(cell -> isLeast(cell, cells))
-        .sorted(Comparator.comparingDouble(this::gridDistance))
-        .limit(8)
-        .map(this::refined)
-        .min(Comparator.comparingDouble(Crossing::gapMm))
+    List<Crossing> lows =
+        region.stream()
+            .filter(cell -> isLeast(cell, cells))
+            .sorted(Comparator.comparingDouble(this::gridDistance))
+            .limit(8)
+            .map(this::refined)
+            .toList();
+    double deepestMm =
+        lows.stream().mapToDouble(Crossing::gapMm).min().orElse(Double.POSITIVE_INFINITY);
+    // Of places equally deep, the first along the wire: not whichever rounding favours.
+    return lows.stream()
+        .filter(low -> low.gapMm() <= deepestMm + 1e-9 * wireMm)
+        .min(Comparator.comparingDouble(Crossing::atMm))
         .orElseGet(() -> refined(region.get(0)));
   }
 
   /** The lowest place downhill of a cell, never out of the pairs that count. */
   private Crossing refined(Cell cell) {
+    Optional<Crossing> meeting = meeting(cell);
+    if (meeting.isPresent()) {
+      return meeting.get();
+    }
     Downhill low =
         Downhill.from(
             cell.i * stepMm, cell.j * stepMm, stepMm, 1e-9 * wireMm, this::distance, this::allowed);
-    return new Crossing(low.atMm(), low.andMm(), low.distanceMm() - wireMm);
+    return told(low.atMm(), low.andMm(), low.distanceMm());
+  }
+
+  private Crossing told(double at, double and, double distance) {
+    double one = along(at);
+    double other = along(and);
+    return new Crossing(Math.min(one, other), Math.max(one, other), distance - wireMm);
+  }
+
+  /**
+   * Where the two centre lines meet near a cell, by Newton's steps on both lines' tangents; empty
+   * where they pass each other, run side by side, or meet further away.
+   */
+  private Optional<Crossing> meeting(Cell cell) {
+    double at = cell.i * stepMm;
+    double and = cell.j * stepMm;
+    for (int i = 0; i < 30; i++) {
+      Point one = line.at(along(at));
+      Point other = line.at(along(and));
+      double dx = other.xMm() - one.xMm();
+      double dy = other.yMm() - one.yMm();
+      double distance = Math.hypot(dx, dy);
+      if (distance < 1e-10 * wireMm) {
+        return allowed(at, and) ? Optional.of(told(at, and, distance)) : Optional.empty();
+      }
+      double h1 = line.headingAt(along(at));
+      double h2 = line.headingAt(along(and));
+      double across = Math.sin(h2 - h1);
+      if (Math.abs(across) < 1e-3) {
+        return Optional.empty();
+      }
+      at += (dx * Math.sin(h2) - dy * Math.cos(h2)) / across;
+      and += (dx * Math.sin(h1) - dy * Math.cos(h1)) / across;
+      if (Math.abs(at - cell.i * stepMm) + Math.abs(and - cell.j * stepMm) > 2 * wireMm) {
+        return Optional.empty();
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** The same place within the wire's length: past the end of a loop comes its start. */
+  private double along(double mm) {
+    return closed ? mm - lengthMm * Math.floor(mm / lengthMm) : mm;
   }
 
   private double distance(double at, double and) {
-    return line.at(at).distanceMm(line.at(and));
+    return line.at(along(at)).distanceMm(line.at(along(and)));
   }
 
   private boolean apart(double at, double and) {
-    double along = and - at;
-    double way = closed ? Math.min(along, lengthMm - along) : along;
-    return way > Math.PI / 2 * wireMm;
+    double way = Math.abs(and - at);
+    double shorter = closed ? Math.min(way, Math.abs(lengthMm - way)) : way;
+    return shorter > Math.PI / 2 * wireMm;
   }
 
   private boolean allowed(double at, double and) {
-    return at >= 0 && and <= lengthMm && apart(at, and) && !exceptions.meant(at, and);
+    boolean onTheWire = closed || (at >= 0 && and <= lengthMm && at < and);
+    double one = along(at);
+    double other = along(and);
+    return onTheWire
+        && apart(at, and)
+        && !exceptions.meant(Math.min(one, other), Math.max(one, other));
   }
 }
