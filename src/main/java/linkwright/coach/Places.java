@@ -26,6 +26,12 @@ final class Places {
     if (screen instanceof Screen.Bench) {
       return new BenchPlace();
     }
+    if (screen instanceof Screen.TimerList) {
+      return new TimersPlace();
+    }
+    if (screen instanceof Screen.Cautions) {
+      return new CautionsPlace();
+    }
     return new HelpPlace();
   }
 
@@ -42,6 +48,8 @@ final class Places {
       case TO_PLAN -> PlanPlace.enter(model);
       case TO_TESTS -> TestsPlace.enter(model);
       case TO_BENCH -> BenchPlace.enter(model);
+      case TO_TIMERS -> TimersPlace.enter(model);
+      case TO_CAUTIONS -> CautionsPlace.enter(model);
       default -> Turn.to(model);
     };
   }

@@ -73,6 +73,7 @@ public final class RoundWords {
                   + " running, "
                   + state.timers().ringing(model.now()).size()
                   + " due";
+      case TO_CAUTIONS -> state.course().cautionsSeen().size() + " seen in this sitting";
       default -> "";
     };
   }

@@ -57,8 +57,14 @@ public sealed interface Screen {
   /** The book; at counts from the newest entry that the search lets through. */
   record Book(int at, String search, Optional<Form> form) implements Screen {}
 
-  /** The cautions, one open at a time. */
-  record Cautions(int at) implements Screen {}
+  /**
+   * The cautions, one open at a time.
+   *
+   * @param at which one is chosen, from 0
+   * @param open whether it is shown whole
+   * @param page which part of it, where the window is too low for all of it; goes round
+   */
+  record Cautions(int at, boolean open, int page) implements Screen {}
 
   /** The timers. */
   record TimerList(int at, Optional<Form> form) implements Screen {}

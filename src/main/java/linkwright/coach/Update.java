@@ -95,7 +95,7 @@ public final class Update {
       case ROUND ->
           model.job().isPresent()
               ? Turn.to(model.with(new Screen.Round(model.screen())))
-              : Turn.to(model);
+              : Turn.to(model.with(new Screen.Tray(0, Optional.empty())));
       case HELP -> Turn.to(model.with(new Screen.Help(model.screen())));
       case UNDO -> undo(model);
       case ANSWER -> answer(model);

@@ -3,6 +3,7 @@ package linkwright.shell;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.InstantSource;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -47,7 +48,12 @@ public final class Start {
       Shelf shelf = shelf(Library.load(home));
       Display.Size size = display.size();
       Model model =
-          Model.begin(shelf, settings, clock.instant(), size.columns(), size.rows());
+          Model.begin(
+              shelf,
+              settings.in(ZoneId.systemDefault()),
+              clock.instant(),
+              size.columns(),
+              size.rows());
       model = performer.begin(model, job);
       BenchLoop.run(model, display, performer, clock);
     } finally {

@@ -37,6 +37,10 @@ public final class Screens {
       PlanView.draw(body, model, plan);
     } else if (screen instanceof Screen.Tests tests) {
       TestsView.draw(body, model, tests);
+    } else if (screen instanceof Screen.TimerList timers) {
+      TimersView.draw(body, model, timers);
+    } else if (screen instanceof Screen.Cautions cautions) {
+      CautionsView.draw(body, model, cautions);
     } else if (screen instanceof Screen.Help help) {
       HelpView.draw(body, model, help);
     }
