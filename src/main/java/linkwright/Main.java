@@ -18,7 +18,6 @@ public final class Main {
     Home home =
         Home.find(Optional.empty(), System.getenv(), Path.of(System.getProperty("user.home")));
     Optional<Display> display = Displays.choose(Environment.here(), Wishes.NONE);
-    display.ifPresent(
-        shown -> Start.run(home, Settings.USUAL, "bench", shown, Optional.empty()));
+    display.ifPresent(shown -> Start.run(home, Settings.USUAL, "bench", shown, Optional.empty()));
   }
 }

@@ -23,6 +23,12 @@ final class Places {
     if (screen instanceof Screen.Tests) {
       return new TestsPlace();
     }
+    if (screen instanceof Screen.Trial) {
+      return new TrialPlace();
+    }
+    if (screen instanceof Screen.WeighIn) {
+      return new WeighPlace();
+    }
     if (screen instanceof Screen.Bench) {
       return new BenchPlace();
     }
@@ -47,6 +53,8 @@ final class Places {
     return switch (act) {
       case TO_PLAN -> PlanPlace.enter(model);
       case TO_TESTS -> TestsPlace.enter(model);
+      case TO_TRIAL -> TrialPlace.enter(model);
+      case TO_WEIGH_IN -> WeighPlace.enter(model);
       case TO_BENCH -> BenchPlace.enter(model);
       case TO_TIMERS -> TimersPlace.enter(model);
       case TO_CAUTIONS -> CautionsPlace.enter(model);

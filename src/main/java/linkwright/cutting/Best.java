@@ -11,7 +11,7 @@ final class Best {
   private static final int SMALL = 40;
   private static final long SMALL_STEPS = 400_000;
   private static final int GO_BACK = 30;
-  private static final long STEPS = 1_500;
+  private static final long STEPS = 3_000;
   private static final double[] IN_STEP = {3e-5, 3e-4, 3e-6, 3e-3};
 
   private final BooleanSupplier giveUp;
@@ -60,7 +60,8 @@ final class Best {
           high = next - 1;
         }
       }
-      next = answer == Answer.FOUND || reach - down <= low ? (low + reach + 1) / 2 : reach - down;
+      next =
+          answer == Answer.FOUND || reach - down < low ? (low + reach + 1) / 2 : reach - down + 1;
       down *= 2;
     }
     return new Level(low, cut, low == high);
@@ -85,9 +86,7 @@ final class Best {
     int proved = low;
     while (low < high && !giveUp.getAsBoolean()) {
       Bench longest = bench.longest(low);
-      Prices own = new Prices(longest);
-      own.highestLevel(new Ladder.Fixed(demand), giveUp);
-      Search search = new Search(longest, own, giveUp);
+      Search search = new Search(longest, prices.forLongest(longest), giveUp);
       Answer answer = attempt(longest, search, demand);
       if (answer == Answer.FOUND) {
         cut = onto(bench.size(), search.found());

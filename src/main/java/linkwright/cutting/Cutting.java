@@ -47,12 +47,7 @@ public final class Cutting {
       int[] demand = ladder.at(level.level());
       Best.Way way = best.fewest(links.bench(), demand, level.cut());
       return told(
-          order,
-          ladder,
-          level.level(),
-          links,
-          links.cuts(way.cut()),
-          level.proved() && way.proved());
+          ladder, level.level(), links, links.cuts(way.cut()), level.proved() && way.proved());
     }
     Wire rings = new Wire(order, false, true);
     return apart(order, best, ladder, links, rings);
@@ -76,7 +71,6 @@ public final class Cutting {
     cuts.addAll(rings.cuts(ringWay.cut()));
     boolean chain = blanks.proved() || level < blanks.level();
     return told(
-        order,
         ladder,
         level,
         links,
@@ -94,8 +88,7 @@ public final class Cutting {
         order.repeats());
   }
 
-  private static CutPlan told(
-      CutOrder order, Ladder ladder, int level, Wire wire, List<Cut> cuts, boolean proved) {
+  private static CutPlan told(Ladder ladder, int level, Wire wire, List<Cut> cuts, boolean proved) {
     int[] all = ladder.at(level);
     int[] wanted = ladder.at(ladder.top());
     int[] missing = new int[all.length];

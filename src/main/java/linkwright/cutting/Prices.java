@@ -1,5 +1,6 @@
 package linkwright.cutting;
 
+import java.util.Arrays;
 import java.util.function.BooleanSupplier;
 
 /**
@@ -11,7 +12,7 @@ import java.util.function.BooleanSupplier;
  * much of.
  */
 final class Prices {
-  private static final int ROUNDS = 48;
+  private static final int ROUNDS = 150;
   private static final long CELLS_AT_MOST = 12_000_000;
 
   private final Bench bench;
@@ -27,9 +28,27 @@ final class Prices {
   }
 
   Prices(Bench bench) {
+    this(bench, new Fill(bench), new double[bench.size()][bench.kinds()]);
+  }
+
+  private Prices(Bench bench, Fill fill, double[][] made) {
     this.bench = bench;
-    this.fill = new Fill(bench);
-    this.made = new double[bench.size()][bench.kinds()];
+    this.fill = fill;
+    this.made = made;
+  }
+
+  /** The same prices for the longest lengths alone. */
+  Prices forLongest(Bench longest) {
+    int from = bench.size() - longest.size();
+    Prices some = new Prices(longest, fill, Arrays.copyOfRange(made, from, bench.size()));
+    some.price = price;
+    some.worth = Arrays.copyOfRange(worth, from, bench.size());
+    return some;
+  }
+
+  /** The table at the best prices. */
+  Fill fill() {
+    return fill;
   }
 
   /** The highest level not proved out of reach, when all lengths may be cut. */
@@ -144,7 +163,7 @@ final class Prices {
       }
       boolean tighter = bound.tighten(prices, worths);
       int[] demand = bound.demand();
-      double ratio = sum(worths, bound.from()) / Math.max(1.0, dot(prices, demand));
+      double ratio = sum(worths, bound.from()) / Math.max(1.0, (double) dot(prices, demand));
       if (tighter || ratio < best || price.length == 0) {
         best = ratio;
         price = prices;
@@ -153,8 +172,9 @@ final class Prices {
       if (giveUp.getAsBoolean()) {
         break;
       }
-      step(v, demand, bound.from(), 0.15 * Math.pow(0.88, round), round * 2 >= rounds);
+      step(v, demand, bound.from(), 0.15 * Math.pow(0.95, round), round * 2 >= rounds);
     }
+    fill.at(price);
     return bound.answer();
   }
 
@@ -163,7 +183,7 @@ final class Prices {
     double[] one = new double[v.length];
     for (int j = from; j < bench.size(); j++) {
       if (j == from || bench.stock()[j] != bench.stock()[j - 1]) {
-        java.util.Arrays.fill(one, 0);
+        Arrays.fill(one, 0);
         fill.pieces(j, one);
       }
       for (int k = 0; k < v.length; k++) {

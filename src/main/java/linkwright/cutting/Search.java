@@ -1,6 +1,7 @@
 package linkwright.cutting;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
@@ -35,7 +36,7 @@ final class Search {
     this.bench = bench;
     this.prices = prices;
     this.giveUp = giveUp;
-    this.fillings = new Fillings(bench);
+    this.fillings = new Fillings(bench, prices);
     this.worthFrom = new long[bench.size() + 1];
     this.expectedFrom = new double[bench.size() + 1][bench.kinds()];
     this.cut = new int[bench.size()][bench.kinds()];
@@ -83,22 +84,20 @@ final class Search {
     long gap = worthFrom[length] - Prices.dot(prices.price, wanted);
     double[] best = {Double.POSITIVE_INFINITY};
     int[] chosen = cut[length];
-    boolean whole =
-        fillings.each(
-            length,
-            wanted,
-            filling -> {
-              long loss = prices.worth[length] - Prices.dot(prices.price, filling);
-              if (loss <= gap) {
-                double score = loss + outOfStep(length, wanted, filling);
-                if (score < best[0]) {
-                  best[0] = score;
-                  System.arraycopy(filling, 0, chosen, 0, chosen.length);
-                }
-              }
-              return true;
-            });
-    if (!whole || best[0] == Double.POSITIVE_INFINITY || giveUp.getAsBoolean()) {
+    fillings.each(
+        length,
+        wanted,
+        gap,
+        (filling, loss) -> {
+          double score = loss + outOfStep(length, wanted, filling);
+          if (score < best[0]) {
+            best[0] = score;
+            System.arraycopy(filling, 0, chosen, 0, chosen.length);
+            fillings.limitLossTo(Math.min(gap, (long) score));
+          }
+          return true;
+        });
+    if (best[0] == Double.POSITIVE_INFINITY || giveUp.getAsBoolean()) {
       return false;
     }
     for (int k = 0; k < wanted.length; k++) {
@@ -122,7 +121,7 @@ final class Search {
   private boolean descend(int length, int[] wanted) {
     if (nothing(wanted)) {
       for (int j = length; j < cut.length; j++) {
-        java.util.Arrays.fill(cut[j], 0);
+        Arrays.fill(cut[j], 0);
       }
       return true;
     }
@@ -154,7 +153,7 @@ final class Search {
       }
     }
     if (key >= 0) {
-      hopeless.add(key);
+      hopeless.add(key); // a shortened look may be wrong here, but then proves nothing anyway
     }
     return false;
   }
@@ -162,17 +161,15 @@ final class Search {
   private List<Choice> choices(int length, int[] wanted) {
     long gap = worthFrom[length] - Prices.dot(prices.price, wanted);
     List<Choice> all = new ArrayList<>();
-    fillings.each(
-        length,
-        wanted,
-        filling -> {
-          long loss = prices.worth[length] - Prices.dot(prices.price, filling);
-          if (loss <= gap) {
-            all.add(new Choice(filling.clone(), loss + outOfStep(length, wanted, filling)));
-          }
-          return all.size() < MOST_FILLINGS;
-        });
-    shortened |= all.size() >= MOST_FILLINGS;
+    shortened |=
+        !fillings.each(
+            length,
+            wanted,
+            gap,
+            (filling, loss) -> {
+              all.add(new Choice(filling.clone(), loss + outOfStep(length, wanted, filling)));
+              return all.size() < MOST_FILLINGS;
+            });
     all.sort(Comparator.comparingDouble(Choice::score));
     return all;
   }

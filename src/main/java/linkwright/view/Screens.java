@@ -41,6 +41,10 @@ public final class Screens {
       TimersView.draw(body, model, timers);
     } else if (screen instanceof Screen.Cautions cautions) {
       CautionsView.draw(body, model, cautions);
+    } else if (screen instanceof Screen.Trial trial) {
+      TrialView.draw(body, model, trial);
+    } else if (screen instanceof Screen.WeighIn weighIn) {
+      WeighView.draw(body, model, weighIn);
     } else if (screen instanceof Screen.Help help) {
       HelpView.draw(body, model, help);
     }
