@@ -50,7 +50,6 @@ public enum Act {
   CUT("cut", "wire was cut", "c"),
   DISCARD("discard", "wire lost", "x"),
   DRAW("draw", "draw it down", "d"),
-  WEIGH_OUT("weigh-out", "weighed out", "o"),
   STRIKE("strike", "strike it", "x"),
   NOTE("note", "write a note", "n"),
   SEARCH("search", "search", "/"),

@@ -61,7 +61,7 @@ final class TimersPlace implements Place {
   }
 
   private static Form form(Model model) {
-    return Draft.resumed(
+    return Drafting.resumed(
         model,
         Form.of(
             Form.Purpose.TIMER,
@@ -77,7 +77,7 @@ final class TimersPlace implements Place {
     int at = ((Screen.TimerList) model.screen()).at();
     Form shown = textChanged ? form.withTroubles(troubles(form, false)) : form;
     Model next = model.with(new Screen.TimerList(at, Optional.of(shown)));
-    return textChanged ? Draft.typed(next, shown) : Turn.to(next);
+    return textChanged ? Drafting.keep(next, shown) : Turn.to(next);
   }
 
   @Override
@@ -114,7 +114,7 @@ final class TimersPlace implements Place {
   public Turn settled(Model model) {
     Screen.TimerList screen = (Screen.TimerList) model.screen();
     Model next = model.with(at(model, screen.at()));
-    return screen.form().map(form -> Draft.entered(next, form)).orElse(Turn.to(next));
+    return screen.form().map(form -> Drafting.entered(next, form)).orElse(Turn.to(next));
   }
 
   @Override
