@@ -32,6 +32,9 @@ final class Places {
     if (screen instanceof Screen.Bench) {
       return new BenchPlace();
     }
+    if (screen instanceof Screen.Wire) {
+      return new WirePlace();
+    }
     if (screen instanceof Screen.TimerList) {
       return new TimersPlace();
     }
@@ -56,6 +59,7 @@ final class Places {
       case TO_TRIAL -> TrialPlace.enter(model);
       case TO_WEIGH_IN -> WeighPlace.enter(model);
       case TO_BENCH -> BenchPlace.enter(model);
+      case TO_WIRE -> WirePlace.enter(model);
       case TO_TIMERS -> TimersPlace.enter(model);
       case TO_CAUTIONS -> CautionsPlace.enter(model);
       default -> Turn.to(model);

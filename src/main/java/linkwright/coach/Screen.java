@@ -51,8 +51,27 @@ public sealed interface Screen {
         new Bench("", new BenchAsk.Nothing(), Optional.empty(), false, Optional.empty());
   }
 
-  /** Wire on hand. */
-  record Wire(Optional<Form> form) implements Screen {}
+  /**
+   * Wire on hand.
+   *
+   * @param stand how it stands; empty without a plan
+   * @param drawn what drawing down from thicker wire comes to, as far as it was typed
+   * @param form the form that is open
+   */
+  record Wire(Optional<WireStand> stand, List<String> drawn, Optional<Form> form)
+      implements Screen {
+    public Wire {
+      drawn = List.copyOf(drawn);
+    }
+
+    Wire with(Optional<Form> other) {
+      return new Wire(stand, drawn, other);
+    }
+
+    Wire drawn(List<String> lines) {
+      return new Wire(stand, lines, form);
+    }
+  }
 
   /** The book; at counts from the newest entry that the search lets through. */
   record Book(int at, String search, Optional<Form> form) implements Screen {}
