@@ -73,8 +73,23 @@ public sealed interface Screen {
     }
   }
 
-  /** The book; at counts from the newest entry that the search lets through. */
-  record Book(int at, String search, Optional<Form> form) implements Screen {}
+  /**
+   * The book.
+   *
+   * @param at which row is chosen: the doubtful lines first, then the entries found
+   * @param search what is searched for; empty: all entries are shown
+   * @param found places in the book of the entries found, the newest first
+   * @param form the form that is open
+   */
+  record Book(int at, String search, List<Integer> found, Optional<Form> form) implements Screen {
+    Book with(int row) {
+      return new Book(row, search, found, form);
+    }
+
+    Book with(Optional<Form> other) {
+      return new Book(at, search, found, other);
+    }
+  }
 
   /**
    * The cautions, one open at a time.

@@ -37,6 +37,8 @@ public final class Screens {
       PlanView.draw(body, model, plan);
     } else if (screen instanceof Screen.Tests tests) {
       TestsView.draw(body, model, tests);
+    } else if (screen instanceof Screen.Book book) {
+      BookView.draw(body, model, book);
     } else if (screen instanceof Screen.Wire wire) {
       WireView.draw(body, model, wire);
     } else if (screen instanceof Screen.TimerList timers) {
