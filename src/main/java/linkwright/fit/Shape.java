@@ -1,0 +1,32 @@
+package linkwright.fit;
+
+import java.util.Map;
+import java.util.Optional;
+
+/** What a blank becomes in a maker's hands. */
+interface Shape {
+  /**
+   * The size of the link.
+   *
+   * @param blankMm the blank's length
+   * @param formersMm inside diameters of the formers, a size for each of {@link #formersMm}
+   * @param maker whose hands; the covariance does not matter
+   * @return empty if the blank is too short or the bends cannot be made
+   */
+  Optional<Size> size(double blankMm, Map<String, Double> formersMm, Maker maker);
+
+  /**
+   * How deep the wire would press into itself where it crosses, at the deepest place: 0 if it is
+   * clear, the wire's diameter where the centre lines meet.
+   */
+  double overlapMm(double blankMm, Map<String, Double> formersMm, Maker maker);
+
+  /** The diameter of the wire. */
+  double wireMm();
+
+  /** The formers by name, each with the size that stands in where the maker names none. */
+  Map<String, Double> formersMm();
+
+  /** How many eyes one link has, each turned by hand. */
+  int eyes();
+}

@@ -1,0 +1,52 @@
+package linkwright.fit;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+
+/**
+ * One test piece: what was taken, what it measured, what was said of it.
+ *
+ * @param blankMm the blank's length, above 0
+ * @param formersMm inside diameters of the formers taken, by name; a name left out means the
+ *     pattern's own
+ * @param lengthMm its measured length when finished, if it was measured
+ * @param widthMm its measured width, if it was measured
+ * @param verdicts in any order, maybe none; a measured length or width goes before what a verdict
+ *     says of it
+ */
+public record Tried(
+    double blankMm,
+    Map<String, Double> formersMm,
+    OptionalDouble lengthMm,
+    OptionalDouble widthMm,
+    List<Verdict> verdicts) {
+  /**
+   * Checks the sizes.
+   *
+   * @throws IllegalArgumentException if one is not a finite number above 0
+   */
+  public Tried {
+    Checks.positive("blankMm", blankMm);
+    formersMm.forEach((name, mm) -> Checks.positive("former " + name, mm));
+    lengthMm.ifPresent(mm -> Checks.positive("lengthMm", mm));
+    widthMm.ifPresent(mm -> Checks.positive("widthMm", mm));
+    formersMm = Collections.unmodifiableMap(new LinkedHashMap<>(formersMm));
+    verdicts = List.copyOf(verdicts);
+  }
+
+  /** A piece that was measured both ways. */
+  public static Tried measured(
+      double blankMm, Map<String, Double> formersMm, double lengthMm, double widthMm) {
+    return new Tried(
+        blankMm, formersMm, OptionalDouble.of(lengthMm), OptionalDouble.of(widthMm), List.of());
+  }
+
+  /** A piece that was only looked at. */
+  public static Tried judged(
+      double blankMm, Map<String, Double> formersMm, List<Verdict> verdicts) {
+    return new Tried(blankMm, formersMm, OptionalDouble.empty(), OptionalDouble.empty(), verdicts);
+  }
+}
