@@ -1,5 +1,6 @@
 package linkwright.quantity;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -35,10 +36,22 @@ final class WrittenGauge {
     return switch (name.replaceAll("[ .]", "")) {
       case "awg", "b&s", "b+s", "bands" -> Optional.of(awg(typed, number, aught));
       case "swg" -> Optional.of(aught ? noSuch(typed) : swg(typed, number));
-      case "ga", "gauge", "g", "gg" ->
-          name.strip().equals("g") ? Optional.empty() : Optional.of(whichGauge(digits));
-      default -> Optional.empty();
+      case "ga", "gauge", "gauges" -> Optional.of(whichGauge(digits));
+      default -> misspelt(name, digits);
     };
+  }
+
+  private static Optional<Read<Double>> misspelt(String name, String digits) {
+    return Nearest.of(name, List.of("AWG", "SWG", "B&S"))
+        .map(
+            gauge ->
+                Read.bad(
+                    Written.quoted(name)
+                        + " is not a gauge. Did you mean "
+                        + digits
+                        + " "
+                        + gauge
+                        + "?"));
   }
 
   private static Read<Double> awg(String typed, double number, boolean aught) {

@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param finenesses the finenesses that may be marked, parts in a thousand
  * @param exemptBelowG articles that weigh less than this need no mark, g; empty if there is no such
  *     exemption
+ * @param compulsory whether an article has to be marked at all before it is sold as this metal
  * @param date when it was read
  * @param source the law or the office
  * @param note what to mind
@@ -20,6 +21,7 @@ public record FinenessRule(
     Family family,
     List<Integer> finenesses,
     Optional<Double> exemptBelowG,
+    boolean compulsory,
     String date,
     String source,
     String note) {
@@ -30,6 +32,6 @@ public record FinenessRule(
 
   /** Whether an article of this mass has to be marked here before it is sold as this metal. */
   public boolean needsMark(double massG) {
-    return exemptBelowG.isEmpty() || massG >= exemptBelowG.get();
+    return compulsory && (exemptBelowG.isEmpty() || massG >= exemptBelowG.get());
   }
 }

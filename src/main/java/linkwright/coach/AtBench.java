@@ -1,0 +1,116 @@
+package linkwright.coach;
+
+import java.util.List;
+import java.util.Optional;
+import linkwright.job.Hand;
+import linkwright.job.JobState;
+import linkwright.job.Pile;
+import linkwright.routine.Caution;
+import linkwright.routine.Counts;
+import linkwright.routine.Routine;
+import linkwright.routine.Step;
+
+/**
+ * The step that is open at the bench and the pieces that belong to it; read by the bench's update
+ * and its drawing alike.
+ *
+ * @param routine the job's routine
+ * @param step the step that is open, or about to open
+ * @param number its place in the routine, from 1
+ * @param piece the kind of piece it counts; empty if it counts nothing
+ * @param stage the stage that piece reaches here; empty if it counts nothing
+ * @param pile the pile of that kind
+ * @param waiting pieces that wait for this stage
+ * @param redo pieces to be done again here
+ * @param fromRedo whether what is in hand comes from the redo pile
+ * @param inHand how many are in hand
+ */
+public record AtBench(
+    Routine routine,
+    Step step,
+    int number,
+    String piece,
+    String stage,
+    Pile pile,
+    int waiting,
+    int redo,
+    boolean fromRedo,
+    int inHand) {
+
+  /** The open step of the job on the bench; empty if the job's routine is not known. */
+  public static Optional<AtBench> of(Model model) {
+    return model
+        .job()
+        .flatMap(
+            job ->
+                model
+                    .shelf()
+                    .routine(job.state().course().routine())
+                    .filter(routine -> !routine.steps().isEmpty())
+                    .map(routine -> of(routine, job.state(), stepIn(routine, job.state()))));
+  }
+
+  private static Step stepIn(Routine routine, JobState state) {
+    return routine.step(state.course().step()).orElse(routine.steps().get(0));
+  }
+
+  static AtBench of(Routine routine, JobState state, Step step) {
+    String piece = step.stage().keySet().stream().findFirst().orElse("");
+    String stage = step.stage().getOrDefault(piece, "");
+    Pile pile = state.piles().of(piece);
+    int waiting = pile.waitingFor(stage);
+    int redo = pile.redoAt(stage);
+    Hand hand = state.piles().hand();
+    int held = hand.holds(piece, stage);
+    boolean fromRedo = held > 0 ? hand.redo() : waiting == 0 && redo > 0;
+    int available = fromRedo ? redo : waiting;
+    int inHand = held > 0 ? Math.min(held, available) : Math.min(1, available);
+    return new AtBench(
+        routine,
+        step,
+        routine.steps().indexOf(step) + 1,
+        piece,
+        stage,
+        pile,
+        waiting,
+        redo,
+        fromRedo,
+        step.counts() == Counts.EACH ? inHand : 0);
+  }
+
+  /** Pieces that can come through now from where the piece in hand comes. */
+  public int available() {
+    return fromRedo ? redo : waiting;
+  }
+
+  /** Whether this step counts pieces. */
+  public boolean counts() {
+    return step.counts() != Counts.NOTHING && !piece.isEmpty();
+  }
+
+  /** Whether pieces begin here: blanks are cut from wire. */
+  public boolean begins() {
+    return counts() && pile.begins(stage);
+  }
+
+  /** Pieces that have come through this stage and are not in a redo pile. */
+  public int through() {
+    return pile.atOrPast(stage);
+  }
+
+  /** The cautions of the step, in its order; one that no file holds is left out. */
+  public List<Caution> cautions(Shelf shelf) {
+    return step.cautions().stream().flatMap(id -> shelf.caution(id).stream()).toList();
+  }
+
+  /** The next caution of the step that was not seen whole in this sitting. */
+  public Optional<Caution> unseen(Model model) {
+    return model
+        .job()
+        .flatMap(
+            job ->
+                cautions(model.shelf()).stream()
+                    .filter(card -> !job.state().course().cautionsSeen().contains(card.id()))
+                    .findFirst());
+  }
+}

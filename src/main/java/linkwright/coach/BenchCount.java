@@ -1,0 +1,125 @@
+package linkwright.coach;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import linkwright.job.Fact;
+import linkwright.job.JobState;
+import linkwright.job.Pile;
+import linkwright.job.StillToDo;
+import linkwright.routine.Counts;
+
+/** Counting at the bench: pieces come through, blanks are cut, pieces are taken in hand. */
+final class BenchCount {
+  private BenchCount() {}
+
+  /** So many come through; with nothing left to count, the next step opens. */
+  static Turn through(Model model, AtBench at, int count) {
+    Model shown = model.with(BenchScreens.plain(BenchPlace.screen(model)));
+    if (at.step().counts() == Counts.NOTHING || at.piece().isEmpty()) {
+      return stepDone(shown, at);
+    }
+    if (at.begins()) {
+      return cut(shown, at, count);
+    }
+    if (at.step().counts() == Counts.BATCH) {
+      return batch(shown, at);
+    }
+    if (at.available() == 0) {
+      return BenchGate.onward(shown, at);
+    }
+    if (count > at.available()) {
+      return Turn.to(
+          model.trouble(
+              "Only "
+                  + at.available()
+                  + (at.fromRedo() ? " are in the redo pile" : " wait")
+                  + "; "
+                  + count
+                  + " cannot come through. Type a smaller number."));
+    }
+    return Turn.keep(shown, moved(model, at, count, at.fromRedo()));
+  }
+
+  private static Turn stepDone(Model model, AtBench at) {
+    JobState state = model.job().orElseThrow().state();
+    if (state.course().stepsDone().contains(at.step().id())) {
+      return BenchGate.onward(model, at);
+    }
+    Turn onward = BenchGate.onward(model, at);
+    List<Effect> effects = new ArrayList<>();
+    List<Fact> facts = new ArrayList<>(List.of(new Fact.StepDone(at.step().id())));
+    for (Effect effect : onward.effects()) {
+      if (effect instanceof Effect.KeepFacts keep) {
+        facts.addAll(keep.facts());
+      } else {
+        effects.add(effect);
+      }
+    }
+    Turn kept = Turn.keep(onward.model(), facts);
+    effects.addAll(0, kept.effects());
+    return new Turn(kept.model(), effects);
+  }
+
+  private static Turn cut(Model model, AtBench at, int count) {
+    Reckoned reckoned = model.job().orElseThrow().reckoned();
+    StillToDo left = reckoned.left().get(at.piece());
+    boolean enough = left != null && left.toCut().orElse(1) == 0 && at.through() > 0;
+    if (enough && BenchPlace.screen(model).digits().isEmpty() && count == 1) {
+      return BenchGate.onward(model.told("Enough are cut."), at);
+    }
+    double each = reckoned.eachMm().getOrDefault(at.piece(), 0.0);
+    Fact cut = new Fact.WireCut(at.piece(), count, each);
+    String short_ = reckoned.shortAfter(at.piece(), count);
+    return Turn.keep(short_.isEmpty() ? model : model.trouble(short_), cut);
+  }
+
+  private static Turn batch(Model model, AtBench at) {
+    if (at.waiting() + at.redo() == 0) {
+      return BenchGate.onward(model, at);
+    }
+    List<Fact> facts = new ArrayList<>();
+    if (at.waiting() > 0) {
+      facts.addAll(moved(model, at, at.waiting(), false));
+    }
+    if (at.redo() > 0) {
+      facts.addAll(moved(model, at, at.redo(), true));
+    }
+    return Turn.keep(model, facts);
+  }
+
+  /** The counted kind moves; one of each other kind of the step goes with each, if it waits. */
+  private static List<Fact> moved(Model model, AtBench at, int count, boolean redo) {
+    Map<String, Map<String, Integer>> byStage = new LinkedHashMap<>();
+    byStage.computeIfAbsent(at.stage(), stage -> new LinkedHashMap<>()).put(at.piece(), count);
+    JobState state = model.job().orElseThrow().state();
+    at.step()
+        .stage()
+        .forEach(
+            (piece, stage) -> {
+              Pile pile = state.piles().of(piece);
+              boolean batch = at.step().counts() == Counts.BATCH;
+              int going = batch ? pile.waitingFor(stage) : Math.min(count, pile.waitingFor(stage));
+              if (!piece.equals(at.piece()) && going > 0 && !redo && !pile.begins(stage)) {
+                byStage.computeIfAbsent(stage, any -> new LinkedHashMap<>()).put(piece, going);
+              }
+            });
+    List<Fact> facts = new ArrayList<>();
+    byStage.forEach(
+        (stage, pieces) -> facts.add(new Fact.PiecesThrough(pieces, stage, redo, at.step().id())));
+    return facts;
+  }
+
+  /** Takes from the other pile: redo pieces after new ones, new ones after redo pieces. */
+  static Turn take(Model model, AtBench at, int count) {
+    boolean redo = !at.fromRedo();
+    int there = redo ? at.redo() : at.waiting();
+    if (there == 0) {
+      return redo ? BenchGate.toRedo(model, at) : Turn.to(model.told("No new piece waits here."));
+    }
+    Model shown = model.with(BenchScreens.plain(BenchPlace.screen(model)));
+    return Turn.keep(
+        shown, new Fact.PiecesTaken(Map.of(at.piece(), Math.min(count, there)), at.stage(), redo));
+  }
+}

@@ -1,0 +1,173 @@
+package linkwright.coach;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import linkwright.job.Fact;
+import linkwright.job.TimerRun;
+import linkwright.routine.Caution;
+import linkwright.routine.Wait;
+
+/**
+ * The bench: one step at a time, its cautions first, then one key for the common act. Everything it
+ * enters is a fact; the counts come back from the book.
+ */
+final class BenchPlace implements Place {
+  private static final int MOST_DIGITS = 4;
+
+  @Override
+  public List<Act> acts(Model model) {
+    Screen.Bench screen = screen(model);
+    if (away(model) || BenchGate.caution(model).isPresent()) {
+      return List.of(Act.SEEN, Act.PREVIOUS_STEP);
+    }
+    if (!(screen.ask() instanceof BenchAsk.Nothing)) {
+      return List.of(Act.SEEN);
+    }
+    List<Act> acts = new ArrayList<>(List.of(Act.THROUGH));
+    AtBench.of(model)
+        .ifPresent(
+            at -> {
+              if (at.counts()) {
+                acts.addAll(List.of(Act.ALL, Act.REDO, Act.SCRAP, Act.TAKE));
+              }
+              if (!at.step().waits().isEmpty()) {
+                acts.add(Act.WAIT);
+              }
+            });
+    acts.addAll(
+        List.of(Act.UNDO, Act.NEXT_STEP, Act.PREVIOUS_STEP, Act.DETAIL, Act.STEP_AWAY, Act.ANSWER));
+    return acts;
+  }
+
+  @Override
+  public Turn act(Model model, Act act) {
+    Screen.Bench screen = screen(model);
+    Optional<AtBench> found = AtBench.of(model);
+    if (found.isEmpty()) {
+      return Turn.to(
+          model.trouble(
+              "The routine of this job is not among the files at hand. Put it back into the"
+                  + " routines folder and open the job again."));
+    }
+    AtBench at = found.get();
+    return switch (act) {
+      case SEEN -> seen(model, screen);
+      case THROUGH -> BenchCount.through(model, at, number(screen).orElse(1));
+      case ALL -> BenchCount.through(model, at, Math.max(1, at.available()));
+      case REDO -> BenchFault.ask(model, at, false, number(screen).orElse(1));
+      case SCRAP -> BenchFault.ask(model, at, true, number(screen).orElse(1));
+      case TAKE -> BenchCount.take(model, at, number(screen).orElse(1));
+      case NEXT_STEP -> BenchGate.step(model, at, 1);
+      case PREVIOUS_STEP -> BenchGate.step(model, at, -1);
+      case WAIT -> startWait(model, at);
+      case DETAIL -> Turn.to(model.with(BenchScreens.detail(screen)));
+      case STEP_AWAY ->
+          Turn.to(model.with(BenchScreens.asking(screen, new BenchAsk.Away(false, false, false))));
+      case UNDO -> Update.undo(model.with(BenchScreens.plain(screen)));
+      case ANSWER -> Update.answer(model);
+      default -> Turn.to(model);
+    };
+  }
+
+  @Override
+  public Turn typed(Model model, Key key) {
+    Screen.Bench screen = screen(model);
+    if (screen.ask() instanceof BenchAsk.Why why) {
+      return BenchFault.answer(model, why, key);
+    }
+    if (screen.ask() instanceof BenchAsk.Away away) {
+      return Turn.to(model.with(BenchScreens.asking(screen, toggled(away, key))));
+    }
+    if (key.is(Key.Kind.BACKSPACE) && !screen.digits().isEmpty()) {
+      String fewer = screen.digits().substring(0, screen.digits().length() - 1);
+      return Turn.to(model.with(BenchScreens.digits(screen, fewer)));
+    }
+    boolean digit = key.kind() == Key.Kind.CHARACTER && key.text().matches("[0-9]");
+    if (digit && screen.digits().length() < MOST_DIGITS) {
+      String more = (screen.digits() + key.text()).replaceFirst("^0+(?=.)", "");
+      return Turn.to(model.with(BenchScreens.digits(screen, more)));
+    }
+    return Turn.to(model);
+  }
+
+  @Override
+  public Turn settled(Model model) {
+    return BenchGate.settle(model);
+  }
+
+  /** Comes to the bench: a sitting begins, and the step that was open is open again. */
+  static Turn enter(Model model) {
+    Model there = model.with(Screen.Bench.PLAIN);
+    if (model.job().map(OpenJob::lookOnly).orElse(true)) {
+      return Turn.to(there);
+    }
+    return away(model) && !closed(model)
+        ? Turn.keep(there, new Fact.SittingStarted())
+        : BenchGate.settle(there);
+  }
+
+  private static boolean closed(Model model) {
+    return model.job().map(job -> job.state().course().closed()).orElse(false);
+  }
+
+  private static Turn seen(Model model, Screen.Bench screen) {
+    if (screen.ask() instanceof BenchAsk.Away away) {
+      return Turn.keep(
+          model.with(BenchScreens.plain(screen)),
+          new Fact.SteppedAway(away.torchOut(), away.gasShut(), away.hotWorkSafe()));
+    }
+    if (screen.ask() instanceof BenchAsk.Why) {
+      return Turn.to(model.with(BenchScreens.plain(screen)).told("Nothing was counted."));
+    }
+    if (away(model)) {
+      return Turn.keep(model, new Fact.SittingStarted());
+    }
+    Optional<Caution> card = BenchGate.caution(model);
+    return card.map(seen -> Turn.keep(model, new Fact.CautionSeen(seen.id())))
+        .orElseGet(() -> BenchGate.settle(model));
+  }
+
+  private static BenchAsk.Away toggled(BenchAsk.Away away, Key key) {
+    return switch (key.text()) {
+      case "1" -> new BenchAsk.Away(!away.torchOut(), away.gasShut(), away.hotWorkSafe());
+      case "2" -> new BenchAsk.Away(away.torchOut(), !away.gasShut(), away.hotWorkSafe());
+      case "3" -> new BenchAsk.Away(away.torchOut(), away.gasShut(), !away.hotWorkSafe());
+      default -> away;
+    };
+  }
+
+  private static Turn startWait(Model model, AtBench at) {
+    List<String> running =
+        model.job().orElseThrow().state().timers().running().stream().map(TimerRun::name).toList();
+    Optional<Wait> next =
+        at.step().waits().stream().filter(wait -> !running.contains(wait.name())).findFirst();
+    return next.map(
+            wait ->
+                Turn.keep(
+                    model.told(wait.name() + ": the timer runs."),
+                    new Fact.TimerStarted(wait.name(), wait.seconds())))
+        .orElseGet(
+            () ->
+                Turn.to(
+                    model.told(
+                        at.step().waits().isEmpty()
+                            ? "This step has no wait."
+                            : "Its timer runs already.")));
+  }
+
+  /** Whether the bench was left, or no sitting was begun yet. */
+  static boolean away(Model model) {
+    return model.job().map(job -> !job.state().times().sitting()).orElse(true);
+  }
+
+  private static Optional<Integer> number(Screen.Bench screen) {
+    return screen.digits().isEmpty()
+        ? Optional.empty()
+        : Optional.of(Integer.parseInt(screen.digits()));
+  }
+
+  static Screen.Bench screen(Model model) {
+    return model.screen() instanceof Screen.Bench bench ? bench : Screen.Bench.PLAIN;
+  }
+}

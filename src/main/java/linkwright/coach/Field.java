@@ -1,0 +1,81 @@
+package linkwright.coach;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One line of a form that is being filled in.
+ *
+ * @param id the name of what it holds
+ * @param label what it asks for
+ * @param text what is typed so far; never lost, right or wrong
+ * @param caret where the next character goes, counted in characters, 0 to the text's length
+ * @param hint an example of what would be right
+ * @param choices what the left and right keys go through; empty for a free text
+ * @param trouble what is wrong with the text, if anything
+ */
+public record Field(
+    String id,
+    String label,
+    String text,
+    int caret,
+    String hint,
+    List<String> choices,
+    Optional<String> trouble) {
+
+  /** A field for free text. */
+  public static Field of(String id, String label, String text, String hint) {
+    return new Field(id, label, text, text.length(), hint, List.of(), Optional.empty());
+  }
+
+  /** A field for which the left and right keys go through choices. */
+  public static Field choice(
+      String id, String label, String text, String hint, List<String> choices) {
+    return new Field(id, label, text, text.length(), hint, List.copyOf(choices), Optional.empty());
+  }
+
+  /** The same field with that trouble told beside it, or with none. */
+  public Field with(Optional<String> told) {
+    return new Field(id, label, text, caret, hint, choices, told);
+  }
+
+  /** The same field with another text, the caret behind it. */
+  public Field withText(String other) {
+    return new Field(id, label, other, other.length(), hint, choices, trouble);
+  }
+
+  Field key(Key key) {
+    return switch (key.kind()) {
+      case CHARACTER ->
+          key.ctrl()
+              ? this
+              : edited(
+                  text.substring(0, caret) + key.text() + text.substring(caret),
+                  caret + key.text().length());
+      case BACKSPACE -> {
+        int from = caret == 0 ? 0 : text.offsetByCodePoints(caret, -1);
+        yield edited(text.substring(0, from) + text.substring(caret), from);
+      }
+      case DELETE -> {
+        int to = caret == text.length() ? caret : text.offsetByCodePoints(caret, 1);
+        yield edited(text.substring(0, caret) + text.substring(to), caret);
+      }
+      case LEFT -> choices.isEmpty() ? edited(text, Math.max(0, caret - 1)) : stepped(-1);
+      case RIGHT ->
+          choices.isEmpty() ? edited(text, Math.min(text.length(), caret + 1)) : stepped(1);
+      case HOME -> edited(text, 0);
+      case END -> edited(text, text.length());
+      default -> this;
+    };
+  }
+
+  private Field stepped(int by) {
+    int at = choices.indexOf(text);
+    int next = at < 0 ? (by > 0 ? 0 : choices.size() - 1) : Math.floorMod(at + by, choices.size());
+    return withText(choices.get(next));
+  }
+
+  private Field edited(String newText, int newCaret) {
+    return new Field(id, label, newText, newCaret, hint, choices, trouble);
+  }
+}

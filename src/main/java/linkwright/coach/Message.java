@@ -1,0 +1,49 @@
+package linkwright.coach;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import linkwright.job.Entry;
+import linkwright.job.Fact;
+
+/** What reaches the coach: keys, time, and what became of the effects it asked for. */
+public sealed interface Message {
+  /** A key was pressed. */
+  record KeyPressed(Key key) implements Message {}
+
+  /** Text was pasted; only a field takes it. */
+  record Pasted(String text) implements Message {}
+
+  /** A cell was clicked; 0, 0 is the top left. */
+  record Clicked(int x, int y) implements Message {}
+
+  /** The clock went on. */
+  record Ticked(Instant now) implements Message {}
+
+  /** The room to draw in changed. */
+  record Resized(int width, int height) implements Message {}
+
+  /** A job book was opened; lookOnly says that another program writes it. */
+  record JobOpened(
+      String slug,
+      List<Entry> entries,
+      boolean lookOnly,
+      List<String> told,
+      Map<String, Map<String, String>> drafts)
+      implements Message {}
+
+  /** A job book could not be opened or begun. */
+  record JobNotOpened(String why) implements Message {}
+
+  /** Entries are on the disk. */
+  record Kept(List<Entry> entries) implements Message {}
+
+  /** Entries could not be written; nothing of them is in the book. */
+  record NotKept(List<Fact> facts, String why) implements Message {}
+
+  /** The jobs at hand were read. */
+  record TrayRead(List<TrayJob> jobs) implements Message {}
+
+  /** The terminal is gone, or asked the program to leave. */
+  record Ended() implements Message {}
+}

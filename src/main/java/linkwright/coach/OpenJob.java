@@ -1,0 +1,73 @@
+package linkwright.coach;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import linkwright.job.Entry;
+import linkwright.job.Fact;
+import linkwright.job.JobState;
+
+/**
+ * The job on the bench.
+ *
+ * @param slug its book's name
+ * @param entries its book, struck entries too
+ * @param state what they add up to
+ * @param lookOnly whether another program writes the book
+ * @param told what was wrong with the book when it was opened
+ * @param drafts form → what was typed in it and not entered yet
+ * @param reckoned what follows from the state: plan, still to do, hours
+ */
+public record OpenJob(
+    String slug,
+    List<Entry> entries,
+    JobState state,
+    boolean lookOnly,
+    List<String> told,
+    Map<String, Map<String, String>> drafts,
+    Reckoned reckoned) {
+  public OpenJob {
+    told = List.copyOf(told);
+    drafts = Map.copyOf(drafts);
+  }
+
+  static OpenJob of(Message.JobOpened opened, Shelf shelf) {
+    JobState state = JobState.replay(opened.entries(), shelf.stages());
+    return new OpenJob(
+        opened.slug(),
+        List.copyOf(opened.entries()),
+        state,
+        opened.lookOnly(),
+        opened.told(),
+        opened.drafts(),
+        Reckoned.of(state, shelf));
+  }
+
+  OpenJob after(List<Entry> more, Shelf shelf) {
+    List<Entry> all = new ArrayList<>(entries.size() + more.size());
+    all.addAll(entries);
+    all.addAll(more);
+    boolean replayAll = more.stream().anyMatch(entry -> entry.fact() instanceof Fact.Struck);
+    JobState next = state;
+    if (replayAll) {
+      next = JobState.replay(all, shelf.stages());
+    } else {
+      for (Entry entry : more) {
+        next = next.after(entry, shelf.stages());
+      }
+    }
+    return new OpenJob(
+        slug, List.copyOf(all), next, lookOnly, told, drafts, reckoned.after(state, next, shelf));
+  }
+
+  OpenJob withDraft(String form, Map<String, String> texts) {
+    Map<String, Map<String, String>> kept = new HashMap<>(drafts);
+    if (texts.isEmpty()) {
+      kept.remove(form);
+    } else {
+      kept.put(form, texts);
+    }
+    return new OpenJob(slug, entries, state, lookOnly, told, kept, reckoned);
+  }
+}

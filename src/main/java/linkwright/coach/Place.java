@@ -1,0 +1,42 @@
+package linkwright.coach;
+
+import java.util.List;
+
+/** How one screen behaves. Each is a small class of its own; {@link Places} finds it. */
+interface Place {
+  /** The acts on offer, the commonest first; shown in this order. */
+  List<Act> acts(Model model);
+
+  /** One of those acts. */
+  Turn act(Model model, Act act);
+
+  /** A key that is none of them. */
+  default Turn typed(Model model, Key key) {
+    return Turn.to(model);
+  }
+
+  /** A form of this screen was edited. */
+  default Turn edited(Model model, Form form, boolean textChanged) {
+    return Turn.to(model);
+  }
+
+  /** A form of this screen is to be kept. */
+  default Turn confirmed(Model model, Form form) {
+    return Turn.to(model);
+  }
+
+  /** Esc was pressed in a form. */
+  default Turn formLeft(Model model) {
+    return Turn.to(model);
+  }
+
+  /** Entries this screen asked for are on the disk. */
+  default Turn settled(Model model) {
+    return Turn.to(model);
+  }
+
+  /** A cell of this screen was clicked. */
+  default Turn clicked(Model model, int x, int y) {
+    return Turn.to(model);
+  }
+}

@@ -1,0 +1,40 @@
+package linkwright.coach;
+
+import java.util.List;
+
+/** Which screen behaves how, and where one arrives. */
+final class Places {
+  /** The acts that every screen has. */
+  static final List<Act> COMMON = List.of(Act.ROUND, Act.HELP, Act.UNDO, Act.ANSWER);
+
+  private Places() {}
+
+  static Place of(Model model) {
+    Screen screen = model.screen();
+    if (screen instanceof Screen.Tray) {
+      return new TrayPlace();
+    }
+    if (screen instanceof Screen.Round) {
+      return new RoundPlace();
+    }
+    if (screen instanceof Screen.Bench) {
+      return new BenchPlace();
+    }
+    return new HelpPlace();
+  }
+
+  /** Opens a job where its work is: the plan if there is none yet, else the way round. */
+  static Turn arrive(Model model, OpenJob job) {
+    return job.state().course().wish().isEmpty() && !job.lookOnly()
+        ? go(model, Act.TO_PLAN)
+        : Turn.to(model);
+  }
+
+  /** Goes to the place that an act of the way round names. */
+  static Turn go(Model model, Act act) {
+    return switch (act) {
+      case TO_BENCH -> BenchPlace.enter(model);
+      default -> Turn.to(model);
+    };
+  }
+}

@@ -1,0 +1,76 @@
+package linkwright.coach;
+
+import java.util.ArrayList;
+import java.util.List;
+import linkwright.job.plan.FinenessWord;
+import linkwright.job.plan.Plan;
+import linkwright.quantity.UnitStyle;
+
+/** What a plan comes to, line by line, in the user's units. */
+public final class PlanSummary {
+  /**
+   * One line.
+   *
+   * @param label what it is; empty for a sentence
+   * @param value how much, or the sentence
+   * @param main whether it is one of the figures to be seen first
+   * @param trouble whether something is wrong
+   */
+  public record Line(String label, String value, boolean main, boolean trouble) {}
+
+  private PlanSummary() {}
+
+  /** The lines for a plan, or for what is still missing. */
+  public static List<Line> of(CountedPlan counted, Model model) {
+    List<Line> lines = new ArrayList<>();
+    if (counted.plan().isPresent()) {
+      figures(lines, counted.plan().get(), model);
+    } else if (!counted.sentence().isEmpty()) {
+      lines.add(new Line("", counted.sentence(), false, true));
+    } else {
+      lines.add(new Line("", "Results come as you type. Still missing or wrong:", false, false));
+      counted.troubles().values().forEach(each -> lines.add(new Line("", each, false, false)));
+    }
+    return lines;
+  }
+
+  private static void figures(List<Line> lines, Plan plan, Model model) {
+    UnitStyle units = model.settings().units();
+    main(lines, "links", Integer.toString(plan.links()));
+    if (plan.rings() > 0) {
+      main(lines, "rings", Integer.toString(plan.rings()));
+    }
+    main(lines, "length", units.length(plan.lengthMm()));
+    String fewer = plan.oneFewerMm().isPresent() ? units.length(plan.oneFewerMm().getAsDouble()) : "none";
+    line(lines, "one fewer", fewer);
+    line(lines, "one more", units.length(plan.oneMoreMm()));
+    plan.exactRingInsideMm().ifPresent(ring -> line(lines, "exact with ring", units.length(ring)));
+    line(lines, "link blank", units.length(plan.linkBlankMm()));
+    line(lines, "link inside", units.length(plan.linkInsideMm()));
+    plan.formed().ifPresent(link -> line(lines, "link", units.length(link.lengthMm()) + " x " + units.length(link.widthMm())));
+    if (plan.rings() > 0) {
+      line(lines, "ring blank", units.length(plan.ringBlankMm()));
+    }
+    line(lines, "blanks to cut", plan.blanksToCut() + " so that " + plan.links() + " come good");
+    line(lines, "wire", units.length(plan.wireTotalMm()));
+    boolean known = !plan.wish().stockMm().isEmpty() || plan.wish().ringStockMm().map(list -> !list.isEmpty()).orElse(false);
+    if (known) {
+      double missing = plan.wireShortMm();
+      lines.add(new Line("wire short", missing > 0 ? units.length(missing) : "nothing", false, missing > 0));
+    }
+    line(lines, "solder", plan.joints() + " pieces, " + units.length(plan.solder().pieceMm()) + " long");
+    main(lines, "chain weighs", units.mass(plan.massChainG()));
+    line(lines, "holds", "%.0f N soldered, %.0f N not".formatted(plan.pull().solderedN(), plan.pull().buttedN()));
+    plan.remarks().forEach(each -> lines.add(new Line("", each, false, true)));
+    FinenessWord.of(plan.wish().metal(), plan.massChainG(), model.shelf().reference())
+        .forEach(each -> lines.add(new Line("", each, false, false)));
+  }
+
+  private static void main(List<Line> lines, String label, String value) {
+    lines.add(new Line(label, value, true, false));
+  }
+
+  private static void line(List<Line> lines, String label, String value) {
+    lines.add(new Line(label, value, false, false));
+  }
+}

@@ -1,0 +1,47 @@
+package linkwright.coach;
+
+import java.util.HashMap;
+import java.util.Map;
+import linkwright.job.plan.Plan;
+import linkwright.job.plan.Wish;
+import linkwright.quantity.UnitStyle;
+
+/** A plan's sizes by the placeholders of routine texts. */
+final class PlanWords {
+  private PlanWords() {}
+
+  static Map<String, String> of(Plan plan, UnitStyle units) {
+    Wish wish = plan.wish();
+    Map<String, String> words = new HashMap<>();
+    words.put("wire", units.wire(wish.wireMm()));
+    words.put("blank", units.length(plan.linkBlankMm()));
+    words.put("links", Integer.toString(plan.links()));
+    words.put("rings", Integer.toString(plan.rings()));
+    words.put("blanks", Integer.toString(plan.blanksToCut()));
+    words.put("solder piece", units.length(plan.solder().pieceMm()));
+    words.put(
+        "anneals",
+        "%.0f to %.0f °C".formatted(wish.metal().annealC().from(), wish.metal().annealC().to()));
+    words.put("glow", wish.metal().glow());
+    words.put("quench", wish.metal().quench());
+    wish.ring()
+        .ifPresent(
+            ring -> {
+              words.put("ring inside", units.length(ring.insideMm()));
+              words.put("ring wire", units.wire(ring.wireMm()));
+              words.put("ring blank", units.length(plan.ringBlankMm()));
+              ring.ovalInsideMm()
+                  .ifPresent(oval -> words.put("oval inside", units.length(oval)));
+            });
+    plan.formed()
+        .ifPresent(
+            formed -> {
+              words.put("link length", units.length(formed.lengthMm()));
+              words.put("link width", units.length(formed.widthMm()));
+              Map<String, Double> formers = new HashMap<>(formed.pattern().formersMm());
+              formers.putAll(wish.link().formersMm());
+              formers.forEach((name, mm) -> words.put("former " + name, units.length(mm)));
+            });
+    return words;
+  }
+}

@@ -1,0 +1,43 @@
+package linkwright.coach;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The way round a job: every place with its key; the bench is where enter leads. */
+final class RoundPlace implements Place {
+  /** The places in the order of the work. */
+  static final List<Act> PLACES =
+      List.of(
+          Act.TO_PLAN,
+          Act.TO_TESTS,
+          Act.TO_TRIAL,
+          Act.TO_BENCH,
+          Act.TO_WIRE,
+          Act.TO_WEIGH_IN,
+          Act.TO_BOOK,
+          Act.TO_CAUTIONS,
+          Act.TO_TIMERS,
+          Act.TO_RECKONER,
+          Act.TO_TRAY);
+
+  @Override
+  public List<Act> acts(Model model) {
+    List<Act> acts = new ArrayList<>(PLACES);
+    acts.add(Act.LEAVE);
+    return acts;
+  }
+
+  @Override
+  public Turn act(Model model, Act act) {
+    return switch (act) {
+      case LEAVE -> Turn.with(model, new Effect.ShutJob(), new Effect.Leave());
+      case TO_TRAY ->
+          Turn.with(
+              model.withJob(Optional.empty()).with(new Screen.Tray(0, Optional.empty())),
+              new Effect.ShutJob(),
+              new Effect.ReadTray());
+      default -> Places.go(model, act);
+    };
+  }
+}

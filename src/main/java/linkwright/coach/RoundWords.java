@@ -1,0 +1,79 @@
+package linkwright.coach;
+
+import java.util.ArrayList;
+import java.util.List;
+import linkwright.job.JobState;
+
+/** How a job stands at each place of the way round, in words. */
+public final class RoundWords {
+  /**
+   * One place.
+   *
+   * @param act how to go there
+   * @param stands how it stands there
+   * @param now whether the work is there
+   */
+  public record Stop(Act act, String stands, boolean now) {}
+
+  private RoundWords() {}
+
+  /** All places of the job on the bench, in the order of the work. */
+  public static List<Stop> of(Model model) {
+    OpenJob job = model.job().orElseThrow();
+    List<Stop> stops = new ArrayList<>();
+    for (Act act : RoundPlace.PLACES) {
+      stops.add(new Stop(act, stands(act, model, job), act == now(job.state())));
+    }
+    return stops;
+  }
+
+  private static Act now(JobState state) {
+    if (state.course().wish().isEmpty()) {
+      return Act.TO_PLAN;
+    }
+    if (state.accounts().weighedIn().chainG().isPresent()) {
+      return Act.TO_WEIGH_IN;
+    }
+    return Act.TO_BENCH;
+  }
+
+  private static String stands(Act act, Model model, OpenJob job) {
+    JobState state = job.state();
+    return switch (act) {
+      case TO_PLAN -> state.course().wish().isEmpty() ? "not set yet" : "set";
+      case TO_TESTS ->
+          state.trials().pieces().isEmpty()
+              ? "none made yet"
+              : state.trials().pieces().size()
+                  + " made, "
+                  + (state.trials().sample().isPresent()
+                      ? "the sample link is chosen"
+                      : "no sample link yet");
+      case TO_TRIAL ->
+          state.trials().lengths().isEmpty()
+              ? "none hung yet"
+              : state.trials().lengths().size()
+                  + " hung, "
+                  + (state.trials().chosenLength().isPresent()
+                      ? "one is followed"
+                      : "none is followed yet");
+      case TO_BENCH ->
+          AtBench.of(model)
+              .map(at -> "step " + at.number() + ": " + at.step().title())
+              .orElse("its routine is missing");
+      case TO_WEIGH_IN ->
+          state.course().closed()
+              ? "closed"
+              : state.accounts().weighedIn().chainG().isPresent() ? "weighed" : "not yet";
+      case TO_BOOK -> job.entries().size() + " entries";
+      case TO_TIMERS ->
+          state.timers().running().isEmpty()
+              ? "none runs"
+              : state.timers().running().size()
+                  + " running, "
+                  + state.timers().ringing(model.now()).size()
+                  + " due";
+      default -> "";
+    };
+  }
+}

@@ -1,0 +1,74 @@
+package linkwright.coach;
+
+import java.util.List;
+import java.util.Optional;
+import linkwright.routine.Remedy;
+
+/** The screen that is shown, with what belongs to it alone. */
+public sealed interface Screen {
+  /** The form that is being filled in on this screen, if one is. */
+  default Optional<Form> form() {
+    return Optional.empty();
+  }
+
+  /** The jobs at hand. */
+  record Tray(int at, Optional<Form> form) implements Screen {}
+
+  /** The way round: every place of the job, with how it stands there. */
+  record Round(Screen from) implements Screen {}
+
+  /** The plan while it is typed; the preview is what it comes to. */
+  record Plan(Form open, CountedPlan preview) implements Screen {
+    @Override
+    public Optional<Form> form() {
+      return Optional.of(open);
+    }
+  }
+
+  /** Test pieces. */
+  record Tests(int at, Optional<Form> form) implements Screen {}
+
+  /** Trial lengths. */
+  record Trial(int at, Optional<Form> form) implements Screen {}
+
+  /**
+   * The bench.
+   *
+   * @param digits the number typed for "how many"
+   * @param ask what the bench asks before it goes on
+   * @param opening the step that opens once its cautions are seen; empty if one is open
+   * @param detail whether why and what may go wrong are shown
+   * @param remedy the remedy of the last redo, shown until the next piece
+   */
+  record Bench(
+      String digits,
+      BenchAsk ask,
+      Optional<String> opening,
+      boolean detail,
+      Optional<Remedy> remedy)
+      implements Screen {
+    static final Bench PLAIN =
+        new Bench("", new BenchAsk.Nothing(), Optional.empty(), false, Optional.empty());
+  }
+
+  /** Wire on hand. */
+  record Wire(Optional<Form> form) implements Screen {}
+
+  /** The book; at counts from the newest entry that the search lets through. */
+  record Book(int at, String search, Optional<Form> form) implements Screen {}
+
+  /** The cautions, one open at a time. */
+  record Cautions(int at) implements Screen {}
+
+  /** The timers. */
+  record TimerList(int at, Optional<Form> form) implements Screen {}
+
+  /** The reckoner: which sum, and the result of the last one. */
+  record Reckoner(int at, Optional<Form> form, List<String> result) implements Screen {}
+
+  /** Weighing in and the price. */
+  record WeighIn(Optional<Form> form) implements Screen {}
+
+  /** All keys of the screen it was asked on. */
+  record Help(Screen from) implements Screen {}
+}

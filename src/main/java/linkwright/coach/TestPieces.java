@@ -1,0 +1,136 @@
+package linkwright.coach;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import linkwright.fit.Fit;
+import linkwright.fit.Maker;
+import linkwright.fit.Proposal;
+import linkwright.fit.Tried;
+import linkwright.fit.Verdict;
+import linkwright.job.Fact;
+import linkwright.job.JobState;
+import linkwright.job.plan.Plan;
+import linkwright.job.plan.Planning;
+import linkwright.job.plan.Wish;
+import linkwright.link.Formed;
+import linkwright.link.Forming;
+import linkwright.link.Hand;
+import linkwright.link.Pattern;
+import linkwright.quantity.Read;
+
+/**
+ * What the test pieces of a job teach: the maker's hands and the next blank. Worked out when the
+ * screen asks, from the plan's own wish and the pieces in the book.
+ *
+ * @param wish the outside size wished
+ * @param pattern the link's pattern
+ * @param wireMm the links' wire, mm
+ * @param maker what is known of the maker's hands
+ * @param next the blank and formers to take next, or why there are none
+ */
+public record TestPieces(
+    linkwright.fit.Wish wish, Pattern pattern, double wireMm, Maker maker, Read<Proposal> next) {
+  /** The step to which a blank is cut by eye and ruler. */
+  private static final double STEP_MM = 0.5;
+
+  /** What the job's test pieces teach; empty where the link has no pattern or no plan. */
+  public static Optional<TestPieces> of(OpenJob job) {
+    Optional<Wish> planned = job.reckoned().counted().wish();
+    if (planned.isEmpty() || planned.get().link().pattern().isEmpty()) {
+      return Optional.empty();
+    }
+    Wish wish = planned.get();
+    return size(wish).map(size -> of(wish, size, job.state()));
+  }
+
+  private static TestPieces of(Wish wish, linkwright.fit.Wish size, JobState state) {
+    Pattern pattern = wish.link().pattern().orElseThrow();
+    Maker maker =
+        Fit.learn(
+            pattern,
+            wish.wireMm(),
+            Planning.maker(wish),
+            tried(state, wish.wireMm()),
+            size);
+    return new TestPieces(
+        size,
+        pattern,
+        wish.wireMm(),
+        maker,
+        Fit.next(pattern, wish.wireMm(), maker, size, owned(wish, state), STEP_MM));
+  }
+
+  /** The size wished; where only a blank was planned, the size that its pattern gives. */
+  private static Optional<linkwright.fit.Wish> size(Wish wish) {
+    if (wish.linkSize().isPresent()) {
+      return wish.linkSize();
+    }
+    return Planning.plan(wish).found().flatMap(Plan::formed).map(formed -> size(formed, wish));
+  }
+
+  private static linkwright.fit.Wish size(Formed formed, Wish wish) {
+    return new linkwright.fit.Wish(
+        wish.link().lengthMm().orElse(formed.lengthMm()),
+        wish.link().widthMm().orElse(formed.widthMm()));
+  }
+
+  /** Pieces of other wire teach nothing of this one. */
+  private static List<Tried> tried(JobState state, double wireMm) {
+    List<Tried> tried = new ArrayList<>();
+    for (Fact.TestPieceTried piece : state.trials().inOrder()) {
+      if (Math.abs(piece.wireMm() - wireMm) < 0.005) {
+        tried.add(
+            new Tried(
+                piece.blankMm(),
+                piece.formersMm(),
+                piece.lengthMm(),
+                piece.widthMm(),
+                Verdicts.of(piece.verdicts())));
+      }
+    }
+    return tried;
+  }
+
+  /** Formers that were named in the plan or used on a piece are those she owns. */
+  private static Map<String, List<Double>> owned(Wish wish, JobState state) {
+    Map<String, List<Double>> owned = new LinkedHashMap<>();
+    Pattern pattern = wish.link().pattern().orElseThrow();
+    pattern.formersMm().forEach((name, mm) -> owned.put(name, new ArrayList<>(List.of(mm))));
+    wish.link().formersMm().forEach((name, mm) -> add(owned, name, mm));
+    state.trials().inOrder().forEach(piece -> piece.formersMm().forEach((name, mm) -> add(owned, name, mm)));
+    return owned;
+  }
+
+  private static void add(Map<String, List<Double>> owned, String name, double mm) {
+    List<Double> sizes = owned.get(name);
+    if (sizes != null && !sizes.contains(mm)) {
+      sizes.add(mm);
+    }
+  }
+
+  /** A piece as the pattern gives it in these hands, to be drawn; empty if it cannot be formed. */
+  public Optional<Formed> drawn(double blankMm, Map<String, Double> formersMm) {
+    Hand hand = new Hand(maker.growth(), maker.lostMm(), maker.extraTurnDeg());
+    return Forming.form(pattern, wireMm, blankMm, formersMm, hand).found();
+  }
+
+  /** The verdict that measured sizes give by themselves, against the wish. */
+  List<Verdict> verdictOf(double lengthMm, double widthMm) {
+    List<Verdict> verdicts = new ArrayList<>();
+    double near = 0.03;
+    if (lengthMm < wish.lengthMm() * (1 - near)) {
+      verdicts.add(Verdict.LONGER);
+    } else if (lengthMm > wish.lengthMm() * (1 + near)) {
+      verdicts.add(Verdict.SHORTER);
+    }
+    if (widthMm < wish.widthMm() * (1 - 2 * near)) {
+      verdicts.add(Verdict.WIDER);
+    } else if (widthMm > wish.widthMm() * (1 + 2 * near)) {
+      verdicts.add(Verdict.NARROWER);
+    }
+    return verdicts.isEmpty() ? List.of(Verdict.RIGHT) : verdicts;
+  }
+}

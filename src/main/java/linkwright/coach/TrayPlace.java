@@ -1,0 +1,90 @@
+package linkwright.coach;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import linkwright.job.Fact;
+
+/** The tray: the jobs at hand; one is opened, or a new one begun. */
+final class TrayPlace implements Place {
+  @Override
+  public List<Act> acts(Model model) {
+    return List.of(
+        Act.CHOOSE, Act.UP, Act.DOWN, Act.NEW_JOB, Act.TO_RECKONER, Act.TO_CAUTIONS, Act.LEAVE);
+  }
+
+  @Override
+  public Turn act(Model model, Act act) {
+    Screen.Tray tray = (Screen.Tray) model.screen();
+    return switch (act) {
+      case UP -> Turn.to(model.with(at(model, tray.at() - 1)));
+      case DOWN -> Turn.to(model.with(at(model, tray.at() + 1)));
+      case CHOOSE ->
+          model.tray().isEmpty()
+              ? Turn.to(model.told("The tray is empty: n begins a new job."))
+              : Turn.with(model, new Effect.OpenJob(model.tray().get(tray.at()).slug()));
+      case NEW_JOB -> Turn.to(model.with(new Screen.Tray(tray.at(), Optional.of(form(model)))));
+      case LEAVE -> Turn.with(model, new Effect.Leave());
+      default -> Places.go(model, act);
+    };
+  }
+
+  private static Screen.Tray at(Model model, int wanted) {
+    int last = Math.max(0, model.tray().size() - 1);
+    return new Screen.Tray(Math.max(0, Math.min(last, wanted)), Optional.empty());
+  }
+
+  private static Form form(Model model) {
+    List<String> routines = model.shelf().routines().stream().map(r -> r.id()).toList();
+    String first =
+        routines.contains("scroll-and-ring")
+            ? "scroll-and-ring"
+            : routines.isEmpty() ? "" : routines.get(0);
+    return Form.of(
+        Form.Purpose.NEW_JOB,
+        "A new job",
+        "begin it",
+        List.of(
+            Field.of("name", "Name", "", "what you will look for it by"),
+            Field.choice("routine", "Routine", first, "left and right go through them", routines)));
+  }
+
+  @Override
+  public Turn edited(Model model, Form form, boolean textChanged) {
+    return Turn.to(
+        model.with(
+            new Screen.Tray(
+                ((Screen.Tray) model.screen()).at(), Optional.of(form.withTroubles(Map.of())))));
+  }
+
+  @Override
+  public Turn confirmed(Model model, Form form) {
+    Map<String, String> troubles = new HashMap<>();
+    if (form.text("name").isEmpty()) {
+      troubles.put("name", "Give the job a name, such as “Anna's bracelet”.");
+    }
+    if (model.shelf().routine(form.text("routine")).isEmpty()) {
+      troubles.put(
+          "routine",
+          "No routine is called “"
+              + form.text("routine")
+              + "”: left and right go through those there are.");
+    }
+    if (!troubles.isEmpty()) {
+      Form told = form.withTroubles(troubles).atFirstTrouble();
+      return Turn.to(
+          model.with(new Screen.Tray(((Screen.Tray) model.screen()).at(), Optional.of(told))));
+    }
+    return Turn.with(
+        model.with(at(model, ((Screen.Tray) model.screen()).at())),
+        new Effect.BeginJob(
+            form.text("name"),
+            List.of(new Fact.JobOpened(form.text("name"), form.text("routine")))));
+  }
+
+  @Override
+  public Turn formLeft(Model model) {
+    return Turn.to(model.with(at(model, ((Screen.Tray) model.screen()).at())));
+  }
+}

@@ -1,0 +1,61 @@
+package linkwright.coach;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import linkwright.job.Entry;
+import linkwright.job.JobState;
+import linkwright.job.StillToDo;
+
+/** A job as it lies in the tray, told from its book. */
+public final class TrayWords {
+  private TrayWords() {}
+
+  /** Where the job stands and what waits. */
+  public static TrayJob of(String slug, List<Entry> entries, Shelf shelf, Instant now) {
+    JobState state = JobState.replay(entries, shelf.stages());
+    Instant last = entries.isEmpty() ? Instant.EPOCH : entries.get(entries.size() - 1).at();
+    String name = state.course().name().isEmpty() ? slug : state.course().name();
+    Reckoned reckoned = Reckoned.of(state, shelf);
+    return new TrayJob(
+        slug,
+        name,
+        stands(state, reckoned, shelf),
+        waits(state, reckoned, now),
+        last,
+        state.course().closed());
+  }
+
+  private static String stands(JobState state, Reckoned reckoned, Shelf shelf) {
+    if (state.course().closed()) {
+      return "closed";
+    }
+    if (state.course().wish().isEmpty()) {
+      return "no plan yet";
+    }
+    StillToDo links = reckoned.left().get("link");
+    String count = links == null ? "" : links.good() + " of " + links.wanted() + " links good, ";
+    String step =
+        shelf
+            .routine(state.course().routine())
+            .flatMap(routine -> routine.step(state.course().step()))
+            .map(open -> "at “" + open.title() + "”")
+            .orElse("not begun");
+    return count + step;
+  }
+
+  private static List<String> waits(JobState state, Reckoned reckoned, Instant now) {
+    List<String> waits = new ArrayList<>();
+    state.timers().ringing(now).forEach(timer -> waits.add(timer.name() + " is due"));
+    for (Map.Entry<String, StillToDo> each : reckoned.left().entrySet()) {
+      if (each.getValue().redo() > 0) {
+        waits.add(each.getValue().redo() + " " + each.getKey() + "s to do again");
+      }
+    }
+    if (!state.course().closed()) {
+      waits.addAll(reckoned.shortages());
+    }
+    return waits;
+  }
+}

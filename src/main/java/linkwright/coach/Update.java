@@ -1,0 +1,170 @@
+package linkwright.coach;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import linkwright.job.Entry;
+import linkwright.job.Fact;
+import linkwright.job.JobState;
+import linkwright.job.Strikes;
+import linkwright.job.TimerRun;
+
+/**
+ * The coach's one function: a model and a message give the next model and effects. Keys go to the
+ * form that is open, then to the acts of the screen, then to those that every screen has.
+ */
+public final class Update {
+  /** While a timer rings, the bell is rung anew after so long. */
+  static final Duration BELL_EVERY = Duration.ofSeconds(10);
+
+  private Update() {}
+
+  /** What follows from a message. */
+  public static Turn update(Model model, Message message) {
+    if (message instanceof Message.KeyPressed pressed) {
+      return key(model.quiet(), pressed.key());
+    }
+    if (message instanceof Message.Pasted pasted) {
+      return pasted(model, pasted.text());
+    }
+    if (message instanceof Message.Clicked clicked) {
+      return Places.of(model).clicked(model, clicked.x(), clicked.y());
+    }
+    if (message instanceof Message.Ticked ticked) {
+      return tick(model.at(ticked.now()));
+    }
+    if (message instanceof Message.Resized size) {
+      return Turn.to(model.sized(size.width(), size.height()));
+    }
+    if (message instanceof Message.TrayRead read) {
+      return Turn.to(model.withTray(read.jobs()));
+    }
+    if (message instanceof Message.JobOpened opened) {
+      return opened(model, opened);
+    }
+    if (message instanceof Message.JobNotOpened not) {
+      return Turn.to(model.trouble(not.why()));
+    }
+    if (message instanceof Message.Kept kept) {
+      return kept(model, kept.entries());
+    }
+    if (message instanceof Message.NotKept not) {
+      return Turn.to(model.trouble("Not written, and not counted: " + not.why()));
+    }
+    return Turn.with(model, new Effect.ShutJob(), new Effect.Leave());
+  }
+
+  private static Turn key(Model model, Key key) {
+    if (key.equals(Key.ctrl("c"))) {
+      return Turn.with(model, new Effect.ShutJob(), new Effect.Leave());
+    }
+    if (model.screen() instanceof Screen.Help help) {
+      return Turn.to(model.with(help.from()));
+    }
+    Place place = Places.of(model);
+    if (model.screen().form().isPresent()) {
+      Form.Outcome outcome = model.screen().form().get().key(key);
+      if (outcome instanceof Form.Outcome.Edited edited) {
+        return place.edited(model, edited.form(), edited.textChanged());
+      }
+      if (outcome instanceof Form.Outcome.Confirmed confirmed) {
+        return place.confirmed(model, confirmed.form());
+      }
+      return key.is(Key.Kind.ESCAPE) ? place.formLeft(model) : Turn.to(model);
+    }
+    Optional<Act> act = model.settings().keys().find(key, place.acts(model));
+    if (act.isPresent()) {
+      return place.act(model, act.get());
+    }
+    Optional<Act> common = model.settings().keys().find(key, Places.COMMON);
+    return common.map(found -> common(model, found)).orElseGet(() -> place.typed(model, key));
+  }
+
+  /** Pasted text goes into a field as if typed, line breaks as spaces; elsewhere it is passed over. */
+  private static Turn pasted(Model model, String text) {
+    Turn turn = Turn.to(model);
+    if (model.screen().form().isPresent()) {
+      String oneLine = text.replaceAll("[\\r\\n\\t]+", " ");
+      return key(model, Key.of(oneLine));
+    }
+    return turn;
+  }
+
+  private static Turn common(Model model, Act act) {
+    return switch (act) {
+      case ROUND ->
+          model.job().isPresent()
+              ? Turn.to(model.with(new Screen.Round(model.screen())))
+              : Turn.to(model);
+      case HELP -> Turn.to(model.with(new Screen.Help(model.screen())));
+      case UNDO -> undo(model);
+      case ANSWER -> answer(model);
+      default -> Turn.to(model);
+    };
+  }
+
+  /** Strikes what the last act entered: entries of one act carry one time. */
+  static Turn undo(Model model) {
+    if (model.job().isEmpty()) {
+      return Turn.to(model.trouble("Nothing to undo: no job is open."));
+    }
+    List<Entry> entries = model.job().get().entries();
+    Optional<Entry> last = JobState.lastUndoable(entries);
+    if (last.isEmpty()) {
+      return Turn.to(model.trouble("Nothing left to undo in this book."));
+    }
+    Strikes strikes = Strikes.in(entries);
+    List<Fact> struck =
+        entries.stream()
+            .filter(entry -> entry.at().equals(last.get().at()))
+            .filter(entry -> entry.device().equals(last.get().device()))
+            .filter(entry -> !strikes.has(entry) && Strikes.canBeUndone(entry.fact()))
+            .map(entry -> (Fact) new Fact.Struck(entry.id(), "undone"))
+            .toList();
+    String what = EntryWords.of(last.get().fact(), model.settings());
+    return Turn.keep(model.told("Undone: " + what), struck);
+  }
+
+  static Turn answer(Model model) {
+    Optional<TimerRun> ringing =
+        model.job().flatMap(job -> job.state().timers().ringing(model.now()).stream().findFirst());
+    return ringing
+        .map(
+            timer ->
+                Turn.keep(
+                    model.told(timer.name() + ": answered."), new Fact.TimerAnswered(timer.id())))
+        .orElseGet(() -> Turn.to(model.told("No timer rings.")));
+  }
+
+  private static Turn tick(Model model) {
+    boolean rings =
+        model.job().map(job -> !job.state().timers().ringing(model.now()).isEmpty()).orElse(false);
+    if (!rings) {
+      return Turn.to(model.rangAtNothing());
+    }
+    long second = model.now().getEpochSecond();
+    if (second - model.rungAt() < BELL_EVERY.toSeconds()) {
+      return Turn.to(model);
+    }
+    return Turn.with(model.rung(second), new Effect.RingBell());
+  }
+
+  private static Turn opened(Model model, Message.JobOpened opened) {
+    OpenJob job = OpenJob.of(opened, model.shelf());
+    Model next = model.with(job).with(new Screen.Round(new Screen.Tray(0, Optional.empty())));
+    if (opened.lookOnly()) {
+      next = next.trouble("Another program has this book open: you can look, not write.");
+    } else if (!opened.told().isEmpty()) {
+      next = next.trouble(opened.told().get(0));
+    }
+    return Places.arrive(next, job);
+  }
+
+  private static Turn kept(Model model, List<Entry> entries) {
+    if (model.job().isEmpty()) {
+      return Turn.to(model);
+    }
+    Model next = model.with(model.job().get().after(entries, model.shelf()));
+    return Places.of(next).settled(next);
+  }
+}

@@ -1,0 +1,212 @@
+package linkwright.files;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import linkwright.quantity.Problem;
+import linkwright.quantity.Read;
+
+/**
+ * A job book on the disk: entries one a line, only ever added to. One program writes it at a time;
+ * whoever comes second may look. An entry counts as kept only after {@link #append} has answered
+ * with good news: it is then written and synced.
+ */
+public final class BookFile implements Closeable {
+  private final Path path;
+  private final String device;
+  private final Optional<BookLock> lock;
+  private final Optional<BookWriter> writer;
+  private final Optional<String> whyReadOnly;
+  private final List<Problem> openingProblems;
+  private List<BookScan.Row> rows;
+  private BookReading reading;
+
+  BookFile(Path path, String device, List<BookScan.Row> rows, BookOpening opened) {
+    this.path = path;
+    this.device = device;
+    this.lock = opened.lock();
+    this.writer = opened.writer();
+    this.whyReadOnly = opened.whyReadOnly();
+    this.openingProblems = opened.problems();
+    this.rows = rows;
+    this.reading = BookReading.of(path.toString(), rows);
+  }
+
+  /**
+   * Makes the book of a new job and opens it.
+   *
+   * @param folder where books are kept; made if it is not there yet
+   * @param jobName what the user calls the job; the file is named after it
+   * @param device the name of this device, not blank
+   * @param now the time, for what may have to be set aside
+   * @return the open book, or a sentence that says what the disk refused
+   */
+  public static Read<BookFile> create(Path folder, String jobName, String device, Instant now) {
+    return BookOpening.create(folder, jobName).flatMap(path -> open(path, device, now));
+  }
+
+  /**
+   * Opens a book to write it, or to look if somebody else writes it or the disk allows no more
+   * ({@link #whyReadOnly}). A last line that was cut short is set aside in a file beside the book.
+   *
+   * @param path the book's file
+   * @param device the name of this device, not blank
+   * @param now the time, for the name of the file that keeps a torn line
+   * @return the open book, or a sentence that says why it cannot even be read
+   */
+  public static Read<BookFile> open(Path path, String device, Instant now) {
+    return open(path, device, now, BookWriter.APPENDING);
+  }
+
+  static Read<BookFile> open(
+      Path path, String device, Instant now, BookWriter.Opening channelOpening) {
+    if (device.isBlank()) {
+      throw new IllegalArgumentException("device must not be blank: '" + device + "'");
+    }
+    return BookOpening.toWrite(path, device, now, channelOpening);
+  }
+
+  /** Opens a book to look, without a lock and without changing anything. */
+  public static Read<BookFile> look(Path path) {
+    return BookOpening.toLook(path, "looker", "This book is open to look, not to write.");
+  }
+
+  /** The book's file. */
+  public Path path() {
+    return path;
+  }
+
+  /** Why nothing can be added; empty when this program writes the book. */
+  public synchronized Optional<String> whyReadOnly() {
+    return whyReadOnly;
+  }
+
+  /** The entries in use, in the order of the file; unchangeable. */
+  public synchronized List<BookLine> lines() {
+    return reading.lines();
+  }
+
+  /** The lines that are kept but not used until the user accepts them; unchangeable. */
+  public synchronized List<Suspect> suspects() {
+    return reading.suspects();
+  }
+
+  /** All there is to tell about the book, located; unchangeable. */
+  public synchronized List<Problem> problems() {
+    List<Problem> all = new ArrayList<>(openingProblems);
+    all.addAll(reading.problems());
+    return List.copyOf(all);
+  }
+
+  /** A number that this device has not given yet, not even to a line that can't be read now. */
+  public synchronized int nextNumber() {
+    int highest = 0;
+    for (BookScan.Row row : rows) {
+      if (row.entry().isEmpty()) {
+        highest = Math.max(highest, rows.size());
+      } else if (row.entry().get().device().equals(device)) {
+        highest = Math.max(highest, row.entry().get().number());
+      }
+    }
+    return highest + 1;
+  }
+
+  /**
+   * Adds entries, all in one write, and waits until they are on the disk.
+   *
+   * @param added the entries; each device gives every number once
+   * @return all entries in use now, or a sentence; nothing was added then
+   * @throws IllegalArgumentException if an entry's device and number are in the book already
+   */
+  public synchronized Read<List<BookLine>> append(List<BookLine> added) {
+    requireNew(added);
+    if (writer.isEmpty()) {
+      return Read.bad(whyReadOnly.orElse(""));
+    }
+    StringBuilder text = new StringBuilder();
+    added.forEach(line -> text.append(BookText.encode(line)).append('\n'));
+    byte[] bytes = text.toString().getBytes(StandardCharsets.UTF_8);
+    try {
+      writer.get().append(bytes);
+    } catch (IOException trouble) {
+      return Read.bad(DiskTrouble.writing(path, trouble));
+    }
+    keep(added, bytes);
+    return Read.good(reading.lines());
+  }
+
+  /**
+   * Accepts a line whose check fails: an entry that names it is added, and from then on the line is
+   * used in its place.
+   *
+   * @param suspect one of {@link #suspects()}
+   * @param at the time
+   * @return all entries in use now, or a sentence
+   */
+  public synchronized Read<List<BookLine>> accept(Suspect suspect, Instant at) {
+    if (suspect.reading().isEmpty()) {
+      return Read.bad(
+          "Line "
+              + suspect.line()
+              + " of "
+              + path
+              + " cannot be read as an entry, so there is nothing to accept: mend it in an editor"
+              + " first.");
+    }
+    return append(
+        List.of(
+            new BookLine(
+                nextNumber(),
+                at,
+                device,
+                BookReading.ACCEPTED,
+                Map.of(BookReading.ACCEPTED_CHECK, suspect.check()))));
+  }
+
+  private void requireNew(List<BookLine> added) {
+    List<BookLine> seen = new ArrayList<>();
+    for (BookLine line : added) {
+      boolean again = seen.stream().anyMatch(other -> sameName(other, line));
+      if (again || reading.holds(line.device(), line.number())) {
+        throw new IllegalArgumentException(
+            "entry " + line.number() + " of " + line.device() + " is in the book already");
+      }
+      seen.add(line);
+    }
+  }
+
+  private static boolean sameName(BookLine a, BookLine b) {
+    return a.number() == b.number() && a.device().equals(b.device());
+  }
+
+  private void keep(List<BookLine> added, byte[] bytes) {
+    int last = rows.isEmpty() ? 0 : rows.get(rows.size() - 1).line();
+    List<BookScan.Row> more = new ArrayList<>(rows);
+    for (BookScan.Row row : BookScan.of(bytes).rows()) {
+      more.add(row.movedDown(last));
+    }
+    rows = List.copyOf(more);
+    boolean accepts = added.stream().anyMatch(line -> line.kind().equals(BookReading.ACCEPTED));
+    reading = accepts ? BookReading.of(path.toString(), rows) : reading.with(added);
+  }
+
+  /** Lets go of the book; entries that were appended are safe already. */
+  @Override
+  public synchronized void close() throws IOException {
+    try {
+      if (writer.isPresent()) {
+        writer.get().close();
+      }
+    } finally {
+      if (lock.isPresent()) {
+        lock.get().close();
+      }
+    }
+  }
+}

@@ -1,0 +1,139 @@
+package linkwright.files;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import linkwright.files.BookScan.Row;
+import linkwright.quantity.Problem;
+
+/**
+ * What the lines of a job book come to: which entries are used, which lines wait to be accepted,
+ * and what there is to tell.
+ *
+ * @param lines the entries in use, in the order of the file
+ * @param suspects the lines that are kept but not used
+ * @param problems what to tell the user, located
+ */
+record BookReading(List<BookLine> lines, List<Suspect> suspects, List<Problem> problems) {
+  /** The kind of an entry that accepts a line whose check fails. */
+  static final String ACCEPTED = "line-accepted";
+
+  /** The field of such an entry that names the line by its check. */
+  static final String ACCEPTED_CHECK = "line-crc";
+
+  /** The same with entries added that are known to be new and sound. */
+  BookReading with(List<BookLine> added) {
+    List<BookLine> more = new ArrayList<>(lines);
+    more.addAll(added);
+    return new BookReading(more, suspects, problems);
+  }
+
+  /** Whether an entry in use has that device and number. */
+  boolean holds(String device, int number) {
+    return lines.stream().anyMatch(line -> line.number() == number && line.device().equals(device));
+  }
+
+  private record Name(String device, int number) {}
+
+  BookReading {
+    lines = List.copyOf(lines);
+    suspects = List.copyOf(suspects);
+    problems = List.copyOf(problems);
+  }
+
+  static BookReading of(String file, List<Row> rows) {
+    Set<String> accepted = acceptedChecks(rows);
+    List<BookLine> lines = new ArrayList<>(rows.size());
+    List<Suspect> suspects = new ArrayList<>();
+    List<Problem> problems = new ArrayList<>();
+    Map<Name, Integer> known = new HashMap<>();
+    Map<Name, BookLine> first = new HashMap<>();
+    for (Row row : rows) {
+      Optional<Problem> problem = problem(file, row, accepted.contains(row.check()));
+      if (problem.isPresent()) {
+        problems.add(problem.get());
+        suspects.add(new Suspect(row.line(), row.check(), row.text(), row.entry()));
+        continue;
+      }
+      BookLine line = row.entry().orElseThrow();
+      Name name = new Name(line.device(), line.number());
+      Integer before = known.putIfAbsent(name, row.line());
+      if (before == null) {
+        first.put(name, line);
+        lines.add(line);
+      } else {
+        problems.add(twice(file, row, before, line.equals(first.get(name))));
+      }
+    }
+    return new BookReading(lines, suspects, problems);
+  }
+
+  /** Only a sound line can accept another: else one bad line could wave itself through. */
+  private static Set<String> acceptedChecks(List<Row> rows) {
+    Set<String> checks = new HashSet<>();
+    for (Row row : rows) {
+      if (row.sound() && row.entry().isPresent()) {
+        BookLine line = row.entry().get();
+        if (line.kind().equals(ACCEPTED)
+            && line.fields().get(ACCEPTED_CHECK) instanceof String check) {
+          checks.add(check);
+        }
+      }
+    }
+    return checks;
+  }
+
+  private static Optional<Problem> problem(String file, Row row, boolean accepted) {
+    if (row.entry().isEmpty()) {
+      return Optional.of(
+          new Problem(
+              file,
+              row.line(),
+              1,
+              "This line cannot be read as an entry: " + excerpt(row.text()),
+              "An entry looks like - {n: 12, at: 2026-11-25T20:00:00Z, by: bench, kind: …}."
+                  + " The line is kept but not used."));
+    }
+    if (row.sound() || accepted) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Problem(
+            file,
+            row.line(),
+            1,
+            "This entry was changed after it was written, its check does not fit: "
+                + excerpt(row.text()),
+            "Look it over and accept it if it is right, or bring back a copy of the book."
+                + " Until then it is kept but not used."));
+  }
+
+  private static Problem twice(String file, Row row, int before, boolean same) {
+    BookLine line = row.entry().orElseThrow();
+    String which = "Entry " + line.number() + " of device " + line.device();
+    return same
+        ? new Problem(
+            file,
+            row.line(),
+            1,
+            which + " stands here a second time, the same as on line " + before + ".",
+            "Each entry once. It is counted once.")
+        : new Problem(
+            file,
+            row.line(),
+            1,
+            which + " says something else here than on line " + before + ".",
+            "Each device gives every number once. The entry on line " + before + " is used.");
+  }
+
+  static String excerpt(String text) {
+    String shown = text.strip().replaceAll("\\p{Cntrl}|\uFFFD", "?");
+    return shown.codePointCount(0, shown.length()) <= 80
+        ? shown
+        : shown.substring(0, shown.offsetByCodePoints(0, 77)) + "…";
+  }
+}

@@ -1,0 +1,145 @@
+package linkwright.files;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.nio.channels.ClosedChannelException;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.Objects;
+
+/**
+ * The end of a job book, where bytes are added: all of them and synced, or none. Knows how long the
+ * book is and which file it is, so that it notices when somebody else has had a hand in it.
+ */
+final class BookWriter implements Closeable {
+  /** Somebody else wrote, replaced or cut the file. */
+  static final class ChangedMeanwhile extends IOException {
+    ChangedMeanwhile(Path path) {
+      super(path + " was changed by another program since it was opened here");
+    }
+  }
+
+  /** Opens the end of a file; given its own so that a test can play a full disk. */
+  interface Opening {
+    FileChannel open(Path path) throws IOException;
+  }
+
+  static final Opening APPENDING = path -> FileChannel.open(path, StandardOpenOption.APPEND);
+
+  private final Path path;
+  private final Opening opening;
+  private final Object fileKey;
+  private FileChannel channel;
+  private long length;
+  private boolean leftovers;
+
+  private BookWriter(Path path, Opening opening, FileChannel channel, BasicFileAttributes file) {
+    this.path = path;
+    this.opening = opening;
+    this.channel = channel;
+    this.fileKey = key(file);
+    this.length = file.size();
+  }
+
+  static BookWriter open(Path path, Opening opening) throws IOException {
+    FileChannel channel = opening.open(path);
+    boolean opened = false;
+    try {
+      BookWriter writer = new BookWriter(path, opening, channel, attributes(path));
+      opened = true;
+      return writer;
+    } finally {
+      if (!opened) {
+        channel.close();
+      }
+    }
+  }
+
+  /** How long the book is, in bytes. */
+  long length() {
+    return length;
+  }
+
+  /** Adds bytes and waits until they are on the disk; after a failure the book is as it was. */
+  void append(byte[] bytes) throws IOException {
+    // An interrupt would close the channel under the write; it is kept for whoever it was meant.
+    boolean interrupted = Thread.interrupted();
+    try {
+      try {
+        write(bytes);
+      } catch (ClosedChannelException interruptedWhileWriting) {
+        interrupted |= Thread.interrupted();
+        channel = opening.open(path);
+        write(bytes);
+      }
+    } finally {
+      if (interrupted) {
+        Thread.currentThread().interrupt();
+      }
+    }
+  }
+
+  private void write(byte[] bytes) throws IOException {
+    if (leftovers) {
+      cutTo(length);
+    }
+    requireUnchanged(length);
+    boolean done = false;
+    try {
+      leftovers = true;
+      Disk.writeFully(channel, bytes);
+      channel.force(false);
+      requireUnchanged(length + bytes.length);
+      length += bytes.length;
+      leftovers = false;
+      done = true;
+    } finally {
+      if (!done) {
+        takeBack();
+      }
+    }
+  }
+
+  /** Takes away what stands after some place; only ever a torn end, never an entry. */
+  void cutTo(long newLength) throws IOException {
+    channel.truncate(newLength);
+    channel.force(true);
+    length = newLength;
+    leftovers = false;
+  }
+
+  private void takeBack() {
+    try {
+      if (Objects.equals(key(attributes(path)), fileKey)) {
+        cutTo(length);
+      }
+    } catch (IOException stillInTrouble) {
+      // Tried again before the next write; until then the check of the cut line gives it away.
+      leftovers = true;
+    }
+  }
+
+  private void requireUnchanged(long wantedLength) throws IOException {
+    BasicFileAttributes now = attributes(path);
+    if (now.size() != wantedLength || !Objects.equals(key(now), fileKey)) {
+      throw new ChangedMeanwhile(path);
+    }
+  }
+
+  private static BasicFileAttributes attributes(Path path) throws IOException {
+    return Files.readAttributes(path, BasicFileAttributes.class);
+  }
+
+  /** Windows gives no key; there the open channel itself keeps the file from being replaced. */
+  private static Object key(BasicFileAttributes file) {
+    return file.fileKey() == null ? "" : file.fileKey();
+  }
+
+  @Override
+  public void close() throws IOException {
+    channel.close();
+  }
+}

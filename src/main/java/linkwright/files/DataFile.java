@@ -1,0 +1,21 @@
+package linkwright.files;
+
+/** A file's name, as the user knows it, and what is in it before it is read. */
+final class DataFile {
+  private final String name;
+  private final byte[] bytes;
+
+  /** Keeps the bytes as they are: whoever hands them over lets go of them. */
+  DataFile(String name, byte[] bytes) {
+    this.name = name;
+    this.bytes = bytes;
+  }
+
+  String name() {
+    return name;
+  }
+
+  byte[] bytes() {
+    return bytes;
+  }
+}

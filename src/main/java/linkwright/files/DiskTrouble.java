@@ -1,0 +1,65 @@
+package linkwright.files;
+
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.NotDirectoryException;
+import java.nio.file.Path;
+import java.util.Locale;
+
+/** Says for a jeweller what a disk refuses to do. */
+final class DiskTrouble {
+  private DiskTrouble() {}
+
+  /** Why a file cannot be read. */
+  static String reading(Path path, IOException trouble) {
+    if (trouble instanceof NoSuchFileException) {
+      return "There is no file " + path + ".";
+    }
+    if (trouble instanceof AccessDeniedException) {
+      return "You may not read " + path + ": ask whoever owns it, or change its permissions.";
+    }
+    return "The file " + path + " cannot be read: " + reason(trouble) + ".";
+  }
+
+  /** Why a file cannot be written. */
+  static String writing(Path path, IOException trouble) {
+    if (trouble instanceof BookWriter.ChangedMeanwhile) {
+      return reason(trouble) + ". Nothing was written: close the job and open it again.";
+    }
+    String reason = reason(trouble);
+    String lower = reason.toLowerCase(Locale.ROOT);
+    if (lower.contains("no space left") || lower.contains("not enough space")) {
+      return "The disk is full, nothing more was written to "
+          + path
+          + ": free some space and enter it again.";
+    }
+    if (lower.contains("quota")) {
+      return "Your share of the disk is used up, nothing more was written to "
+          + path
+          + ": free some space and enter it again.";
+    }
+    if (lower.contains("read-only")) {
+      return "The disk that holds " + path + " can only be read: nothing was written.";
+    }
+    if (trouble instanceof AccessDeniedException) {
+      return "You may not write " + path + ": ask whoever owns it, or change its permissions.";
+    }
+    if (trouble instanceof NoSuchFileException || trouble instanceof NotDirectoryException) {
+      return "The folder for " + path + " is not there any more: bring it back, then open again.";
+    }
+    if (trouble instanceof FileAlreadyExistsException) {
+      return "Something else already stands at " + path + ": move it away or choose another name.";
+    }
+    return "The file " + path + " cannot be written: " + reason + ".";
+  }
+
+  private static String reason(IOException trouble) {
+    String message = trouble.getMessage();
+    if (message == null || message.isBlank()) {
+      return "the system gives no reason";
+    }
+    return message.endsWith(".") ? message.substring(0, message.length() - 1) : message;
+  }
+}

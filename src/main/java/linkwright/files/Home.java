@@ -1,0 +1,90 @@
+package linkwright.files;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import linkwright.quantity.Problem;
+
+/**
+ * The user's own folder: jobs, settings, and what she lays over the shipped data.
+ *
+ * @param folder its place; it need not exist yet
+ */
+public record Home(Path folder) {
+  /** The variable of the environment that names the folder. */
+  public static final String VARIABLE = "LINKWRIGHT_HOME";
+
+  /**
+   * Where the user's folder is: as asked for, else as the environment says, else {@code linkwright}
+   * in her home directory.
+   *
+   * @param asked what came with {@code --home}
+   * @param environment the variables of the environment
+   * @param userHome her home directory
+   */
+  public static Home find(Optional<String> asked, Map<String, String> environment, Path userHome) {
+    Optional<String> named =
+        asked.or(() -> Optional.ofNullable(environment.get(VARIABLE))).filter(s -> !s.isBlank());
+    return new Home(named.map(Path::of).orElseGet(() -> userHome.resolve("linkwright")));
+  }
+
+  /** Where job books are. */
+  public Path jobs() {
+    return folder.resolve("jobs");
+  }
+
+  /** Where half-typed forms are kept. */
+  public Path drafts() {
+    return folder.resolve("drafts");
+  }
+
+  /** The books in the folder of jobs, by name; none if there is no such folder. */
+  public List<Path> books() {
+    return yamlIn(jobs(), 1, new ArrayList<>());
+  }
+
+  /** The user's files below one of the data folders, by name; trouble is told. */
+  List<DataFile> files(String sub, List<Problem> problems) {
+    List<DataFile> files = new ArrayList<>();
+    for (Path path : yamlIn(folder.resolve(sub), 3, problems)) {
+      read(path, problems).ifPresent(files::add);
+    }
+    return List.copyOf(files);
+  }
+
+  static Optional<DataFile> read(Path path, List<Problem> problems) {
+    try {
+      // One byte more than is allowed tells a file that is too large without reading it all.
+      try (var in = Files.newInputStream(path)) {
+        return Optional.of(
+            new DataFile(path.toString(), in.readNBytes(YamlText.LARGEST_BYTES + 1)));
+      }
+    } catch (IOException trouble) {
+      problems.add(new Problem(path.toString(), 0, 0, DiskTrouble.reading(path, trouble), ""));
+      return Optional.empty();
+    }
+  }
+
+  static List<Path> yamlIn(Path folder, int depth, List<Problem> problems) {
+    if (!Files.isDirectory(folder)) {
+      return List.of();
+    }
+    try (Stream<Path> paths = Files.walk(folder, depth)) {
+      return paths
+          .filter(path -> path.getFileName().toString().endsWith(".yaml"))
+          .filter(Files::isRegularFile)
+          .sorted()
+          .toList();
+    } catch (IOException | java.io.UncheckedIOException trouble) {
+      problems.add(
+          new Problem(
+              folder.toString(), 0, 0, "The folder cannot be read: " + trouble.getMessage(), ""));
+      return List.of();
+    }
+  }
+}

@@ -1,0 +1,61 @@
+package linkwright.files;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import linkwright.link.Pattern;
+import linkwright.quantity.Problem;
+import linkwright.reference.Limit;
+import linkwright.reference.Reference;
+import linkwright.routine.Caution;
+import linkwright.routine.Routine;
+
+/**
+ * Everything that is looked up: the shipped data with the user's own laid over them by name. A file
+ * with a problem is told and passed over; what it would have replaced stays.
+ *
+ * @param reference metals, solders, fineness rules, clasps
+ * @param limits what laws allow
+ * @param patterns link patterns by id
+ * @param routines routines by id
+ * @param cautions cautions by id
+ * @param problems all that is wrong in any of the files, located
+ */
+public record Library(
+    Reference reference,
+    List<Limit> limits,
+    Map<String, Pattern> patterns,
+    Map<String, Routine> routines,
+    Map<String, Caution> cautions,
+    List<Problem> problems) {
+  /** Copies the collections. */
+  public Library {
+    limits = List.copyOf(limits);
+    patterns = Collections.unmodifiableMap(new LinkedHashMap<>(patterns));
+    routines = Collections.unmodifiableMap(new LinkedHashMap<>(routines));
+    cautions = Collections.unmodifiableMap(new LinkedHashMap<>(cautions));
+    problems = List.copyOf(problems);
+  }
+
+  /** Reads the shipped data and those in the user's folder. */
+  public static Library load(Home home) {
+    LibraryReading reading = new LibraryReading();
+    for (DataKind kind : DataKind.values()) {
+      try {
+        ShippedData.files(kind.folder()).forEach(file -> reading.read(file, kind));
+      } catch (IOException trouble) {
+        reading.tell(new Problem(kind.folder(), 0, 0, "Shipped data: " + trouble.getMessage(), ""));
+      }
+    }
+    reading.turnToOwn();
+    for (DataKind kind : DataKind.values()) {
+      List<Problem> problems = new ArrayList<>();
+      home.files(kind.folder(), problems).forEach(file -> reading.read(file, kind));
+      problems.forEach(reading::tell);
+    }
+    return reading.library();
+  }
+}

@@ -1,0 +1,67 @@
+package linkwright.files;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import linkwright.quantity.Problem;
+import linkwright.reference.Reference;
+import linkwright.routine.Caution;
+import linkwright.routine.CautionChecks;
+import linkwright.routine.Routine;
+import linkwright.routine.RoutineChecks;
+
+/** A library while it is read: file after file, then what the files say of each other. */
+final class LibraryReading {
+  private final Shelves shelves = Shelves.empty();
+  private final List<Problem> strays = new ArrayList<>();
+  private final Set<ProblemList> files = new LinkedHashSet<>();
+
+  void turnToOwn() {
+    shelves.turnToOwn();
+  }
+
+  void tell(Problem problem) {
+    strays.add(problem);
+  }
+
+  void read(DataFile file, DataKind kind) {
+    ProblemList problems = new ProblemList(file.name());
+    files.add(problems);
+    Fields.ofFile(file.bytes(), kind.what(), problems)
+        .ifPresent(fields -> kind.read(fields, shelves));
+  }
+
+  /** Checks what can only be checked now that all is read, and hands everything over. */
+  Library library() {
+    for (Shelf.Kept<Caution> kept : shelves.cautions().all()) {
+      CautionChecks.check(kept.value()).forEach(finding -> RoutineYaml.tell(kept.from(), finding));
+    }
+    List<Caution> cautions = shelves.cautions().values();
+    for (Shelf.Kept<Routine> kept : shelves.routines().all()) {
+      RoutineChecks.check(kept.value(), cautions, shelves.patterns().names())
+          .forEach(finding -> RoutineYaml.tell(kept.from(), finding));
+    }
+    List<Problem> problems = new ArrayList<>(strays);
+    files.forEach(file -> problems.addAll(file.all()));
+    return new Library(
+        new Reference(
+            shelves.metals().values(),
+            shelves.solders().values(),
+            shelves.finenessRules().values(),
+            shelves.clasps().values()),
+        shelves.limits().values(),
+        byId(shelves.patterns()),
+        byId(shelves.routines()),
+        byId(shelves.cautions()),
+        problems);
+  }
+
+  private static <T> Map<String, T> byId(Shelf<T> shelf) {
+    Map<String, T> byId = new LinkedHashMap<>();
+    shelf.all().forEach(kept -> byId.put(kept.id(), kept.value()));
+    return byId;
+  }
+}

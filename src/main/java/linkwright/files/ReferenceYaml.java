@@ -1,0 +1,203 @@
+package linkwright.files;
+
+import java.util.Optional;
+import java.util.OptionalInt;
+import linkwright.quantity.Share;
+import linkwright.reference.Clasp;
+import linkwright.reference.Family;
+import linkwright.reference.Figure;
+import linkwright.reference.FinenessRule;
+import linkwright.reference.Limit;
+import linkwright.reference.Metal;
+import linkwright.reference.Range;
+import linkwright.reference.Solder;
+
+/** Metals, solders, fineness rules, clasps and limits from their files; one list of each. */
+final class ReferenceYaml {
+  private static final Figure NO_FIGURE = new Figure(0, "");
+  private static final Range NO_RANGE = new Range(0, 0, "");
+
+  private ReferenceYaml() {}
+
+  /** Reads whichever of the lists a file holds. */
+  static void read(Fields file, Shelves shelves) {
+    for (Fields one : file.groups("metals", "a metal")) {
+      metal(one).ifPresent(metal -> shelves.metals().put(metal.id(), metal, one, "metal"));
+    }
+    for (Fields one : file.groups("solders", "a solder")) {
+      solder(one).ifPresent(solder -> shelves.solders().put(solder.id(), solder, one, "solder"));
+    }
+    for (Fields one : file.groups("fineness", "a fineness rule")) {
+      rule(one)
+          .ifPresent(
+              rule ->
+                  shelves
+                      .finenessRules()
+                      .put(rule.country() + ", " + rule.family().word(), rule, one, "country"));
+    }
+    for (Fields one : file.groups("clasps", "a clasp")) {
+      clasp(one).ifPresent(clasp -> shelves.clasps().put(clasp.id(), clasp, one, "clasp"));
+    }
+    for (Fields one : file.groups("limits", "a limit")) {
+      limit(one)
+          .ifPresent(
+              limit ->
+                  shelves.limits().put(limit.id() + ", " + limit.where(), limit, one, "limit"));
+    }
+    file.sound();
+  }
+
+  private static Optional<Metal> metal(Fields from) {
+    String id = from.value("metal", Values::id, "");
+    String name = from.text("name");
+    Family family = from.value("family", Family::read, Family.OTHER);
+    Optional<Integer> fineness = from.optional("fineness-permille", Values::whole);
+    fineness
+        .filter(permille -> permille > 1000)
+        .ifPresent(
+            permille ->
+                from.wrong(
+                    "fineness-permille",
+                    "A fineness of " + permille + " is more than all of it.",
+                    "Parts in a thousand, at most 1000."));
+    Metal metal =
+        new Metal(
+            id,
+            name,
+            from.texts("also-called"),
+            family,
+            fineness.map(OptionalInt::of).orElse(OptionalInt.empty()),
+            figure(from, "density-g-cm3"),
+            range(from, "melts-c"),
+            range(from, "anneals-c"),
+            from.text("glow"),
+            from.text("quench"),
+            figure(from, "modulus-gpa"),
+            figure(from, "yield-soft-mpa"),
+            figure(from, "yield-hard-mpa"),
+            figure(from, "tensile-soft-mpa"),
+            figure(from, "tensile-hard-mpa"),
+            reduction(from),
+            from.texts("warnings"));
+    softBelowHard(from, "yield", metal.yieldSoftMpa(), metal.yieldHardMpa());
+    softBelowHard(from, "tensile", metal.tensileSoftMpa(), metal.tensileHardMpa());
+    return from.sound() ? Optional.of(metal) : Optional.empty();
+  }
+
+  private static void softBelowHard(Fields from, String what, Figure soft, Figure hard) {
+    if (soft.value() > hard.value() && hard.value() > 0) {
+      from.wrong(
+          what + "-soft-mpa",
+          "\"" + what + "-soft-mpa\" is above \"" + what + "-hard-mpa\".",
+          "Drawn wire is the stronger: look whether the two are the wrong way round.");
+    }
+  }
+
+  /** A figure is always positive; {@code {is: 10.36, source: "…"}}. */
+  private static Figure figure(Fields from, String key) {
+    from.require(key, "Write " + key + ": {is: …, source: \"…\"}.");
+    return from.group(key, "a figure")
+        .flatMap(
+            group -> {
+              double value = group.value("is", Values::aboveNothing, 0.0);
+              String source = group.text("source");
+              return group.sound() ? Optional.of(new Figure(value, source)) : Optional.empty();
+            })
+        .orElse(NO_FIGURE);
+  }
+
+  private static Figure reduction(Fields from) {
+    String key = "reduction-between-anneals";
+    from.require(key, "Write " + key + ": {is: 50 %, source: \"…\"}.");
+    return from.group(key, "a figure")
+        .flatMap(
+            group -> {
+              Share share = group.value("is", Share::read, new Share(0));
+              String source = group.text("source");
+              return group.sound()
+                  ? Optional.of(new Figure(share.value(), source))
+                  : Optional.empty();
+            })
+        .orElse(NO_FIGURE);
+  }
+
+  private static Range range(Fields from, String key) {
+    from.require(key, "Write " + key + ": {from: …, to: …, source: \"…\"}.");
+    return from.group(key, "a range")
+        .flatMap(
+            group -> {
+              double low = group.value("from", Values::number, 0.0);
+              double high = group.value("to", Values::number, 0.0);
+              String source = group.text("source");
+              if (low > high && group.sound()) {
+                group.wrong(
+                    "from",
+                    "The range of \"" + key + "\" begins above its end.",
+                    "The lower figure under from, the higher under to.");
+              }
+              return group.sound() ? Optional.of(new Range(low, high, source)) : Optional.empty();
+            })
+        .orElse(NO_RANGE);
+  }
+
+  private static Optional<Solder> solder(Fields from) {
+    String id = from.value("solder", Values::id, "");
+    String name = from.text("name");
+    double solidusC = from.value("solidus-c", Values::number, 0.0);
+    double liquidusC = from.value("liquidus-c", Values::number, 0.0);
+    if (solidusC > liquidusC && from.has("liquidus-c")) {
+      from.wrong(
+          "solidus-c",
+          "The solder begins to melt (solidus-c) above where it flows (liquidus-c).",
+          "The lower figure under solidus-c.");
+    }
+    Family family = from.value("family", Family::read, Family.OTHER);
+    int order = from.value("flow-order", Values::whole, 1);
+    double density = from.value("density-g-cm3", Values::aboveNothing, 1.0);
+    var alsoCalled = from.texts("also-called");
+    String note = from.textOrEmpty("note");
+    String source = from.text("source");
+    return from.sound()
+        ? Optional.of(
+            new Solder(
+                id, name, alsoCalled, family, solidusC, liquidusC, order, density, note, source))
+        : Optional.empty();
+  }
+
+  private static Optional<FinenessRule> rule(Fields from) {
+    FinenessRule rule =
+        new FinenessRule(
+            from.text("country"),
+            from.value("family", Family::read, Family.OTHER),
+            from.list("finenesses", Values::whole),
+            from.optional("exempt-below-g", Values::notNegative),
+            from.value("compulsory", Values::flag, false),
+            from.text("date"),
+            from.text("source"),
+            from.textOrEmpty("note"));
+    return from.sound() ? Optional.of(rule) : Optional.empty();
+  }
+
+  private static Optional<Clasp> clasp(Fields from) {
+    Clasp clasp =
+        new Clasp(
+            from.value("clasp", Values::id, ""),
+            from.text("name"),
+            from.value("inside-length-mm", Values::notNegative, 0.0),
+            from.value("mass-g", Values::notNegative, 0.0),
+            from.value("spring-inside", Values::flag, true),
+            from.text("source"));
+    return from.sound() ? Optional.of(clasp) : Optional.empty();
+  }
+
+  private static Optional<Limit> limit(Fields from) {
+    Limit limit =
+        new Limit(
+            from.value("limit", Values::id, ""),
+            from.text("where"),
+            from.text("says"),
+            from.text("date"),
+            from.text("source"));
+    return from.sound() ? Optional.of(limit) : Optional.empty();
+  }
+}

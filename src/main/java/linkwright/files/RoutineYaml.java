@@ -1,0 +1,153 @@
+package linkwright.files;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import linkwright.quantity.Read;
+import linkwright.quantity.Share;
+import linkwright.quantity.Span;
+import linkwright.routine.Counts;
+import linkwright.routine.Ends;
+import linkwright.routine.Finding;
+import linkwright.routine.Hazard;
+import linkwright.routine.Makes;
+import linkwright.routine.Part;
+import linkwright.routine.Remedy;
+import linkwright.routine.Routine;
+import linkwright.routine.Step;
+import linkwright.routine.Then;
+import linkwright.routine.Wait;
+
+/** A routine from its file. How its steps hang together is for the routine room's checks. */
+final class RoutineYaml {
+  private static final Span NO_TIME = new Span(1);
+
+  private RoutineYaml() {}
+
+  static void read(Fields file, Shelves shelves) {
+    routine(file)
+        .ifPresent(routine -> shelves.routines().put(routine.id(), routine, file, "routine"));
+  }
+
+  private static Optional<Routine> routine(Fields from) {
+    String id = from.value("routine", Values::id, "");
+    String title = from.text("title");
+    String says = from.text("says");
+    Makes makes = from.value("makes", Values.word(Makes::of, Makes.words()), Makes.CHAIN);
+    List<String> patterns = from.texts("patterns");
+    Ends ends = from.optional("ends", Values.word(Ends::of, Ends.words())).orElse(Ends.NONE);
+    if (makes == Makes.CHAIN) {
+      from.require("ends", "Write ends: rings, or ends: links.");
+    }
+    double usualLoss = from.optional("usual-loss", Share::read).map(Share::value).orElse(0.0);
+    double usualRedo = from.optional("usual-redo", Share::read).map(Share::value).orElse(0.0);
+    Map<String, List<String>> pieces = new LinkedHashMap<>();
+    from.group("pieces", "the pieces")
+        .ifPresent(
+            group -> {
+              group.names().forEach(kind -> pieces.put(kind, group.list(kind, Values::id)));
+              group.sound();
+            });
+    List<Step> steps = new ArrayList<>();
+    from.require("steps", "Write steps: and under it the steps, each after a hyphen.");
+    from.groups("steps", "a step").forEach(one -> step(one).ifPresent(steps::add));
+    return from.sound()
+        ? Optional.of(
+            new Routine(
+                id, title, says, makes, patterns, ends, usualLoss, usualRedo, pieces, steps))
+        : Optional.empty();
+  }
+
+  private static Optional<Step> step(Fields from) {
+    String id = from.value("step", Values::id, "");
+    String title = from.text("title");
+    Part part = from.value("part", Values.word(Part::of, Part.words()), Part.RUN);
+    Map<String, String> stage = new LinkedHashMap<>();
+    from.group("stage", "the stage")
+        .ifPresent(
+            group -> {
+              stage.putAll(group.all(Values::id));
+              group.sound();
+            });
+    Counts counts =
+        from.optional("counts", Values.word(Counts::of, Counts.words())).orElse(Counts.NOTHING);
+    List<Hazard> does = from.list("does", Values.word(Hazard::of, Hazard.words()));
+    boolean rinses = from.flag("rinse");
+    String doText = from.text("do");
+    String lookFor = from.textOrEmpty("look-for");
+    String why = from.textOrEmpty("why");
+    String mind = from.textOrEmpty("mind");
+    Optional<Span> usual = from.optional("usual-time", Span::read);
+    List<Wait> waits = new ArrayList<>();
+    from.groups("waits", "a wait").forEach(one -> wait(one).ifPresent(waits::add));
+    String measure = from.textOrEmpty("measure");
+    List<String> cautions = from.texts("cautions");
+    List<Remedy> wrong = new ArrayList<>();
+    from.groups("wrong", "something that goes wrong")
+        .forEach(one -> remedy(one).ifPresent(wrong::add));
+    if (!from.sound()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Step(
+            id,
+            title,
+            part,
+            stage,
+            counts,
+            new HashSet<>(does),
+            rinses,
+            doText,
+            lookFor,
+            why,
+            mind,
+            usual.map(span -> OptionalLong.of(span.seconds())).orElse(OptionalLong.empty()),
+            waits,
+            measure,
+            cautions,
+            wrong));
+  }
+
+  private static Optional<Wait> wait(Fields from) {
+    String name = from.text("name");
+    Span span =
+        from.value(
+            "for",
+            text ->
+                Span.read(text)
+                    .flatMap(
+                        read ->
+                            read.seconds() > 0
+                                ? Read.good(read)
+                                : Read.bad("A wait of nothing is none. Write 8 min.")),
+            NO_TIME);
+    return from.sound() ? Optional.of(new Wait(name, span.seconds())) : Optional.empty();
+  }
+
+  private static Optional<Remedy> remedy(Fields from) {
+    String sees = from.text("sees");
+    String means = from.text("means");
+    String remedy = from.text("remedy");
+    Then then = from.value("then", Values.word(Then::of, Then.words()), Then.CARRY_ON);
+    String backTo = from.textOrEmpty("back-to");
+    String reason = from.textOrEmpty("reason");
+    return from.sound()
+        ? Optional.of(new Remedy(sees, means, remedy, then, backTo, reason))
+        : Optional.empty();
+  }
+
+  /** Tells what a check found at the place in the file that it is about. */
+  static void tell(Fields file, Finding finding) {
+    for (Fields step : file.groupsAgain("steps")) {
+      if (!finding.step().isEmpty() && step.saysPlainly("step", finding.step())) {
+        step.wrong(finding.key(), finding.wrong(), finding.expected());
+        return;
+      }
+    }
+    file.wrong(finding.key(), finding.wrong(), finding.expected());
+  }
+}

@@ -1,0 +1,44 @@
+package linkwright.files;
+
+import linkwright.link.Pattern;
+import linkwright.reference.Clasp;
+import linkwright.reference.FinenessRule;
+import linkwright.reference.Limit;
+import linkwright.reference.Metal;
+import linkwright.reference.Solder;
+import linkwright.routine.Caution;
+import linkwright.routine.Routine;
+
+/** All that has been read so far, sort by sort. */
+record Shelves(
+    Shelf<Metal> metals,
+    Shelf<Solder> solders,
+    Shelf<FinenessRule> finenessRules,
+    Shelf<Clasp> clasps,
+    Shelf<Limit> limits,
+    Shelf<Pattern> patterns,
+    Shelf<Routine> routines,
+    Shelf<Caution> cautions) {
+  static Shelves empty() {
+    return new Shelves(
+        new Shelf<>("metal"),
+        new Shelf<>("solder"),
+        new Shelf<>("fineness rule"),
+        new Shelf<>("clasp"),
+        new Shelf<>("limit"),
+        new Shelf<>("pattern"),
+        new Shelf<>("routine"),
+        new Shelf<>("caution"));
+  }
+
+  void turnToOwn() {
+    metals.turnToOwn();
+    solders.turnToOwn();
+    finenessRules.turnToOwn();
+    clasps.turnToOwn();
+    limits.turnToOwn();
+    patterns.turnToOwn();
+    routines.turnToOwn();
+    cautions.turnToOwn();
+  }
+}

@@ -1,0 +1,95 @@
+package linkwright.files;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.regex.Pattern;
+import linkwright.quantity.Nearest;
+import linkwright.quantity.Read;
+
+/** Readers for the plain values of files, in the manner of the quantities' own. */
+final class Values {
+  private static final Pattern NUMBER = Pattern.compile("[-+]?\\d+(\\.\\d+)?([eE][-+]?\\d+)?");
+  private static final Pattern ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
+
+  private Values() {}
+
+  /** Yes or no, as YAML writes them. */
+  static Read<Boolean> flag(String text) {
+    return switch (text.toLowerCase(Locale.ROOT)) {
+      case "true", "yes", "on" -> Read.good(true);
+      case "false", "no", "off" -> Read.good(false);
+      default -> Read.bad("\"" + text + "\" is neither true nor false.");
+    };
+  }
+
+  /** A number without a unit; its key names the unit. */
+  static Read<Double> number(String text) {
+    if (!NUMBER.matcher(text).matches()) {
+      String point = text.replace(',', '.');
+      return Read.bad(
+          NUMBER.matcher(point).matches()
+              ? "\"" + text + "\" has a comma: write it with a point, " + point + "."
+              : "\"" + text + "\" is not a number. The key names its unit; write 10.36.");
+    }
+    double number = Double.parseDouble(text);
+    return Double.isFinite(number)
+        ? Read.good(number)
+        : Read.bad("\"" + text + "\" is too large a number.");
+  }
+
+  /** A number of 0 or more. */
+  static Read<Double> notNegative(String text) {
+    return number(text)
+        .flatMap(
+            number ->
+                number >= 0
+                    ? Read.good(number)
+                    : Read.bad("\"" + text + "\" is less than nothing; write 0 or more."));
+  }
+
+  /** A number above 0. */
+  static Read<Double> aboveNothing(String text) {
+    return number(text)
+        .flatMap(
+            number ->
+                number > 0 ? Read.good(number) : Read.bad("\"" + text + "\" must be above 0."));
+  }
+
+  /** A whole number of 1 or more. */
+  static Read<Integer> whole(String text) {
+    return text.matches("[1-9]\\d{0,8}")
+        ? Read.good(Integer.parseInt(text))
+        : Read.bad("\"" + text + "\" is not a whole number of 1 or more.");
+  }
+
+  /** The short word that names a thing in files. */
+  static Read<String> id(String text) {
+    return ID.matcher(text).matches()
+        ? Read.good(text)
+        : Read.bad(
+            "\""
+                + text
+                + "\" cannot be a name in files. Small letters, digits and hyphens, such"
+                + " as hook-link.");
+  }
+
+  /** One of a few known words. */
+  static <T> Function<String, Read<T>> word(
+      Function<String, Optional<T>> known, List<String> words) {
+    return text ->
+        known
+            .apply(text)
+            .map(Read::good)
+            .orElseGet(
+                () ->
+                    Read.bad(
+                        "\""
+                            + text
+                            + "\" is not known here. "
+                            + Nearest.of(text, words)
+                                .map(near -> "Did you mean " + near + "?")
+                                .orElse("One of: " + String.join(", ", words) + ".")));
+  }
+}

@@ -1,0 +1,148 @@
+package linkwright.job;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The pieces of one kind, by where they stand.
+ *
+ * @param stages the stages in order; a piece standing at one waits for the next
+ * @param standing stage → pieces that have come through it and not yet through the next
+ * @param redo stage → pieces that go back to be done again at that stage
+ * @param through stage → pieces that ever came through, redone ones each time
+ * @param redoReasons reason → how often a piece was sent back for it
+ * @param scrapReasons reason → pieces scrapped for it
+ */
+public record Pile(
+    List<String> stages,
+    Map<String, Integer> standing,
+    Map<String, Integer> redo,
+    Map<String, Integer> through,
+    Map<String, Integer> redoReasons,
+    Map<String, Integer> scrapReasons) {
+
+  static Pile empty(List<String> stages) {
+    return new Pile(List.copyOf(stages), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
+  }
+
+  /** Pieces that wait for a stage, the redo pile not among them; for the first stage none wait. */
+  public int waitingFor(String stage) {
+    int at = stages.indexOf(stage);
+    return at < 1 ? 0 : standing.getOrDefault(stages.get(at - 1), 0);
+  }
+
+  /** Pieces to be done again at a stage. */
+  public int redoAt(String stage) {
+    return redo.getOrDefault(stage, 0);
+  }
+
+  /** Pieces that stand at a stage or beyond it, and are in no redo pile. */
+  public int atOrPast(String stage) {
+    int at = stages.indexOf(stage);
+    int sum = 0;
+    for (int i = Math.max(at, 0); i < stages.size(); i++) {
+      sum += standing.getOrDefault(stages.get(i), 0);
+    }
+    return at < 0 ? 0 : sum;
+  }
+
+  /** Pieces not scrapped: everything cut that may still end in the chain. */
+  public int alive() {
+    return sum(standing) + sum(redo);
+  }
+
+  /** Pieces in all redo piles. */
+  public int inRedo() {
+    return sum(redo);
+  }
+
+  /** Pieces lost for good. */
+  public int scrapped() {
+    return sum(scrapReasons);
+  }
+
+  /** How often a piece was sent back. */
+  public int sentBack() {
+    return sum(redoReasons);
+  }
+
+  /** Pieces at the last stage. */
+  public int finished() {
+    return stages.isEmpty() ? 0 : standing.getOrDefault(stages.get(stages.size() - 1), 0);
+  }
+
+  /** Whether that stage is the one where pieces begin. */
+  public boolean begins(String stage) {
+    return !stages.isEmpty() && stages.get(0).equals(stage);
+  }
+
+  Pile begun(int count) {
+    if (stages.isEmpty()) {
+      return this;
+    }
+    String first = stages.get(0);
+    return with(plus(standing, first, count), redo, plus(through, first, count));
+  }
+
+  Pile placed(String stage, int count) {
+    return with(plus(standing, stage, count), redo, through);
+  }
+
+  Pile moved(String stage, int count, boolean fromRedo) {
+    Map<String, Integer> left =
+        fromRedo ? standing : plus(standing, before(stage), -Math.min(count, waitingFor(stage)));
+    Map<String, Integer> redoLeft =
+        fromRedo ? plus(redo, stage, -Math.min(count, redoAt(stage))) : redo;
+    return with(plus(left, stage, count), redoLeft, plus(through, stage, count));
+  }
+
+  Pile sentBack(String from, String to, int count, boolean fromRedo, String reason) {
+    Map<String, Integer> left =
+        fromRedo ? standing : plus(standing, before(from), -Math.min(count, waitingFor(from)));
+    Map<String, Integer> redoLeft =
+        fromRedo ? plus(redo, from, -Math.min(count, redoAt(from))) : redo;
+    return new Pile(
+        stages,
+        left,
+        plus(redoLeft, to, count),
+        through,
+        plus(redoReasons, reason, count),
+        scrapReasons);
+  }
+
+  Pile scrapped(String stage, int count, boolean fromRedo, String reason) {
+    Map<String, Integer> left =
+        fromRedo ? standing : plus(standing, before(stage), -Math.min(count, waitingFor(stage)));
+    Map<String, Integer> redoLeft =
+        fromRedo ? plus(redo, stage, -Math.min(count, redoAt(stage))) : redo;
+    return new Pile(
+        stages, left, redoLeft, through, redoReasons, plus(scrapReasons, reason, count));
+  }
+
+  private Pile with(
+      Map<String, Integer> newStanding,
+      Map<String, Integer> newRedo,
+      Map<String, Integer> newThrough) {
+    return new Pile(stages, newStanding, newRedo, newThrough, redoReasons, scrapReasons);
+  }
+
+  private String before(String stage) {
+    int at = stages.indexOf(stage);
+    return at < 1 ? "" : stages.get(at - 1);
+  }
+
+  private static Map<String, Integer> plus(Map<String, Integer> counts, String key, int add) {
+    if (key.isEmpty() || add == 0) {
+      return counts;
+    }
+    Map<String, Integer> sum = new LinkedHashMap<>(counts);
+    sum.merge(key, add, Integer::sum);
+    sum.values().removeIf(count -> count == 0);
+    return Map.copyOf(sum);
+  }
+
+  private static int sum(Map<String, Integer> counts) {
+    return counts.values().stream().mapToInt(Integer::intValue).sum();
+  }
+}

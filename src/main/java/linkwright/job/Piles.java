@@ -1,0 +1,103 @@
+package linkwright.job;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.UnaryOperator;
+
+/**
+ * All pieces of a job: link and ring piles and what is in hand.
+ *
+ * @param byPiece kind of piece → its pile
+ * @param hand what is in hand
+ */
+public record Piles(Map<String, Pile> byPiece, Hand hand) {
+  static final Piles NONE = new Piles(Map.of(), Hand.EMPTY);
+
+  static Piles of(Map<String, List<String>> stages) {
+    Map<String, Pile> piles = new LinkedHashMap<>();
+    stages.forEach((piece, order) -> piles.put(piece, Pile.empty(order)));
+    return new Piles(piles, Hand.EMPTY);
+  }
+
+  /** The pile of that kind of piece; an empty one without stages for a kind the job has not. */
+  public Pile of(String piece) {
+    return byPiece.getOrDefault(piece, Pile.empty(List.of()));
+  }
+
+  Piles after(Fact fact) {
+    if (fact instanceof Fact.WireCut cut) {
+      return change(cut.piece(), pile -> pile.begun(cut.count()));
+    }
+    if (fact instanceof Fact.PiecesTaken taken) {
+      return new Piles(byPiece, new Hand(taken.stage(), taken.pieces(), taken.redo()));
+    }
+    if (fact instanceof Fact.PiecesThrough through) {
+      return through(through);
+    }
+    if (fact instanceof Fact.PiecesSentBack back) {
+      return change(
+              back.piece(),
+              pile ->
+                  pile.sentBack(back.from(), back.to(), back.count(), back.redo(), back.reason()))
+          .lessInHand(back.from(), Map.of(back.piece(), back.count()));
+    }
+    if (fact instanceof Fact.PiecesScrapped scrapped) {
+      return change(
+              scrapped.piece(),
+              pile ->
+                  pile.scrapped(
+                      scrapped.stage(), scrapped.count(), scrapped.redo(), scrapped.reason()))
+          .lessInHand(scrapped.stage(), Map.of(scrapped.piece(), scrapped.count()));
+    }
+    if (fact instanceof Fact.SampleChosen sample && sample.firstLink()) {
+      return change("link", pile -> pile.placed(whereASampleStands(pile.stages()), 1));
+    }
+    return this;
+  }
+
+  private Piles through(Fact.PiecesThrough through) {
+    Piles moved = this;
+    for (Map.Entry<String, Integer> piece : through.pieces().entrySet()) {
+      moved =
+          moved.change(
+              piece.getKey(),
+              pile ->
+                  pile.begins(through.stage())
+                      ? pile.begun(piece.getValue())
+                      : pile.moved(through.stage(), piece.getValue(), through.redo()));
+    }
+    return moved.lessInHand(through.stage(), through.pieces());
+  }
+
+  /** A sample link is finished but for the joining: it waits where links wait for that. */
+  private static String whereASampleStands(List<String> stages) {
+    int joined = stages.indexOf("joined");
+    if (joined > 0) {
+      return stages.get(joined - 1);
+    }
+    return stages.isEmpty() ? "" : stages.get(Math.max(0, stages.size() - 2));
+  }
+
+  private Piles lessInHand(String stage, Map<String, Integer> gone) {
+    if (!hand.stage().equals(stage)) {
+      return this;
+    }
+    Map<String, Integer> left = new LinkedHashMap<>();
+    hand.pieces()
+        .forEach(
+            (piece, count) -> {
+              int rest = count - gone.getOrDefault(piece, 0);
+              if (rest > 0) {
+                left.put(piece, rest);
+              }
+            });
+    return new Piles(byPiece, left.isEmpty() ? Hand.EMPTY : new Hand(stage, left, hand.redo()));
+  }
+
+  private Piles change(String piece, UnaryOperator<Pile> change) {
+    Map<String, Pile> piles = new LinkedHashMap<>(byPiece);
+    piles.put(piece, change.apply(of(piece)));
+    return new Piles(piles, hand);
+  }
+}

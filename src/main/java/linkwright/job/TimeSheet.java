@@ -1,0 +1,85 @@
+package linkwright.job;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Hours at the bench, by step. The time of a sitting belongs to the step that is open; it stops on
+ * stepping away. Time per piece comes from these sums over the pieces that came through, never from
+ * the gaps between keys: six links soldered in twenty minutes are counted in two seconds.
+ *
+ * @param secondsByStep step → seconds at the bench with that step open; the empty name collects
+ *     what was done with no step open
+ * @param throughByStep step → pieces that came through while it was open
+ * @param step the step that is open now, empty if none
+ * @param seenAt the last entry of the sitting that is going on; empty between sittings
+ */
+public record TimeSheet(
+    Map<String, Double> secondsByStep,
+    Map<String, Integer> throughByStep,
+    String step,
+    Optional<Instant> seenAt) {
+  static final TimeSheet EMPTY = new TimeSheet(Map.of(), Map.of(), "", Optional.empty());
+
+  /** A silence longer than this counts as a break: she left without telling the program. */
+  static final Duration LONGEST_SILENCE = Duration.ofMinutes(60);
+
+  /** Seconds at the bench in all. */
+  public double totalSeconds() {
+    return secondsByStep.values().stream().mapToDouble(Double::doubleValue).sum();
+  }
+
+  /** Whether a sitting is going on. */
+  public boolean sitting() {
+    return seenAt.isPresent();
+  }
+
+  TimeSheet after(Entry entry) {
+    Fact fact = entry.fact();
+    if (fact instanceof Fact.SittingStarted) {
+      return new TimeSheet(secondsByStep, throughByStep, step, Optional.of(entry.at()));
+    }
+    TimeSheet later = elapsed(entry.at());
+    if (fact instanceof Fact.SteppedAway || fact instanceof Fact.JobClosed) {
+      return new TimeSheet(later.secondsByStep, throughByStep, step, Optional.empty());
+    }
+    if (fact instanceof Fact.StepOpened opened) {
+      return new TimeSheet(later.secondsByStep, throughByStep, opened.step(), later.seenAt);
+    }
+    if (fact instanceof Fact.PiecesThrough through) {
+      int pieces = through.pieces().values().stream().mapToInt(Integer::intValue).max().orElse(0);
+      return new TimeSheet(
+          later.secondsByStep, plus(throughByStep, through.step(), pieces), step, later.seenAt);
+    }
+    if (fact instanceof Fact.WireCut cut) {
+      return new TimeSheet(
+          later.secondsByStep, plus(throughByStep, step, cut.count()), step, later.seenAt);
+    }
+    return later;
+  }
+
+  private TimeSheet elapsed(Instant at) {
+    if (seenAt.isEmpty()) {
+      return this;
+    }
+    Duration since = Duration.between(seenAt.get(), at);
+    boolean counts = !since.isNegative() && since.compareTo(LONGEST_SILENCE) <= 0;
+    Map<String, Double> seconds = secondsByStep;
+    if (counts && !since.isZero()) {
+      seconds = new LinkedHashMap<>(secondsByStep);
+      seconds.merge(step, since.toMillis() / 1000.0, Double::sum);
+      seconds = Map.copyOf(seconds);
+    }
+    Instant latest = since.isNegative() ? seenAt.get() : at;
+    return new TimeSheet(seconds, throughByStep, step, Optional.of(latest));
+  }
+
+  private static Map<String, Integer> plus(Map<String, Integer> counts, String key, int add) {
+    Map<String, Integer> sum = new LinkedHashMap<>(counts);
+    sum.merge(key, add, Integer::sum);
+    return Map.copyOf(sum);
+  }
+}

@@ -1,0 +1,9 @@
+/**
+ * One chain being made: the entries of its book, what they add up to, what is still to do, how long
+ * it will take, what it costs and how it closed.
+ *
+ * <p>Start from {@link linkwright.job.Fact} (what can be entered) and {@link
+ * linkwright.job.JobState} (what the entries add up to). Lengths are mm, masses g, times seconds or
+ * instants. Nothing is null; what is not known is an empty optional.
+ */
+package linkwright.job;

@@ -1,0 +1,46 @@
+package linkwright.job.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import linkwright.reference.FinenessRule;
+import linkwright.reference.Metal;
+import linkwright.reference.Reference;
+
+/** A word where a fineness mark may be needed; never more than a hint to look it up. */
+public final class FinenessWord {
+  private FinenessWord() {}
+
+  /**
+   * What the known rules say of a finished piece, a sentence a country.
+   *
+   * @param metal the metal
+   * @param massG the finished piece, g
+   * @param reference the rules
+   */
+  public static List<String> of(Metal metal, double massG, Reference reference) {
+    List<String> words = new ArrayList<>();
+    if (metal.finenessPermille().isEmpty()) {
+      return words;
+    }
+    for (FinenessRule rule : reference.finenessRules()) {
+      if (rule.family() == metal.family() && rule.compulsory()) {
+        words.add(one(rule, massG, metal.finenessPermille().getAsInt()));
+      }
+    }
+    return words;
+  }
+
+  private static String one(FinenessRule rule, double massG, int fineness) {
+    String limit =
+        rule.exemptBelowG()
+            .map(grams -> "%.1f g, the limit is %.2f g".formatted(massG, grams))
+            .orElse("there is no limit of weight");
+    String mark =
+        rule.needsMark(massG)
+            ? "a fineness mark is needed to sell it as that metal"
+            : "no mark is needed";
+    String known =
+        rule.finenesses().contains(fineness) ? "" : "; " + fineness + " is no fineness there";
+    return rule.country() + ": " + mark + " (" + limit + known + ", as of " + rule.date() + "). Check what applies where you sell.";
+  }
+}

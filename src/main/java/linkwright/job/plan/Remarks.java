@@ -1,0 +1,40 @@
+package linkwright.job.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import linkwright.link.Crossing;
+import linkwright.link.Formed;
+import linkwright.link.JointGap;
+
+/** What to mind about a plan, in sentences. */
+final class Remarks {
+  /** Solder bridges gaps up to this. Source: brazing handbooks, joint clearance 0.127 mm. */
+  private static final double WIDEST_GAP_MM = 0.127;
+
+  private Remarks() {}
+
+  static List<String> of(Wish wish, Optional<Formed> formed, RingsCounted rings) {
+    List<String> remarks = new ArrayList<>();
+    formed.ifPresent(link -> link(remarks, link));
+    rings.remark().ifPresent(remarks::add);
+    remarks.addAll(wish.metal().warnings());
+    return remarks;
+  }
+
+  private static void link(List<String> remarks, Formed link) {
+    for (JointGap gap : link.jointGaps()) {
+      if (gap.gapMm() > WIDEST_GAP_MM) {
+        remarks.add(
+            "A tip stands %.1f mm off the wire it meets: close it, solder will not bridge it."
+                .formatted(gap.gapMm()));
+      }
+    }
+    for (Crossing crossing : link.crossings()) {
+      remarks.add(
+          "The wire crosses itself %.1f mm and %.1f mm along the blank: take a longer blank or"
+                  .formatted(crossing.atMm(), crossing.andMm())
+              + " smaller formers.");
+    }
+  }
+}

@@ -1,0 +1,40 @@
+package linkwright.routine;
+
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import linkwright.quantity.Nearest;
+
+/**
+ * What a routine may refer to.
+ *
+ * @param cautions id → caution
+ * @param patterns ids of the link patterns
+ */
+record Known(Map<String, Caution> cautions, Set<String> patterns) {
+  static Known of(Collection<Caution> cautions, Collection<String> patterns) {
+    Map<String, Caution> byId = new LinkedHashMap<>();
+    cautions.forEach(caution -> byId.put(caution.id(), caution));
+    return new Known(byId, Set.copyOf(patterns));
+  }
+
+  /** The cautions that cover a hazard, by id. */
+  List<String> covering(Hazard hazard) {
+    return cautions.values().stream()
+        .filter(caution -> caution.covers().contains(hazard))
+        .map(Caution::id)
+        .toList();
+  }
+
+  /** "Did you mean torch?", or what there is to choose from. */
+  static String nearest(String typed, Collection<String> known) {
+    Optional<String> near = Nearest.of(typed, known);
+    if (near.isPresent()) {
+      return "Did you mean " + near.get() + "?";
+    }
+    return known.isEmpty() ? "There is none yet." : "Known are: " + String.join(", ", known) + ".";
+  }
+}

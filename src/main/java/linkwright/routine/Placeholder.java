@@ -1,0 +1,83 @@
+package linkwright.routine;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import linkwright.quantity.Length;
+import linkwright.quantity.Read;
+import linkwright.quantity.UnitStyle;
+
+/** What may stand in braces in a text. */
+final class Placeholder {
+  /** Finds a placeholder; group 1 is what stands in the braces. */
+  static final Pattern IN_TEXT = Pattern.compile("\\{([^{}]*)\\}");
+
+  /** The one placeholder that stands as a sentence of its own. */
+  static final String SENTENCE = "quench";
+
+  /** A former of the pattern, by its name there: {@code {former body}}. */
+  private static final String FORMER = "former ";
+
+  /** A wire's thickness, to be shown with its gauge number: <code>{wire 0.9 mm}</code>. */
+  private static final String WIRE = "wire ";
+
+  private static final Map<String, String> PLAIN_WORDS = plainWords();
+
+  private Placeholder() {}
+
+  /** The names that stand for something of the job, in the order of the format's description. */
+  static List<String> names() {
+    return List.copyOf(PLAIN_WORDS.keySet());
+  }
+
+  /** Whether it is a name, a former, or a fixed length. */
+  static boolean isKnown(String name) {
+    return PLAIN_WORDS.containsKey(name)
+        || (name.startsWith(FORMER) && name.length() > FORMER.length())
+        || fixed(name, UnitStyle.METRIC).isPresent();
+  }
+
+  /** A fixed length in the user's units; empty if the name is not one. */
+  static Optional<String> fixed(String name, UnitStyle units) {
+    if (name.startsWith(WIRE)) {
+      return mm(name.substring(WIRE.length())).map(units::wire);
+    }
+    return mm(name).map(units::length);
+  }
+
+  /** What is read when the job has no value for the name. */
+  static String plainWords(String name) {
+    if (name.startsWith(FORMER)) {
+      return "the planned size";
+    }
+    return PLAIN_WORDS.getOrDefault(name, "the planned " + name);
+  }
+
+  private static Optional<Double> mm(String typed) {
+    Read<Length> read = Length.read(typed);
+    return read.found().map(Length::mm);
+  }
+
+  private static Map<String, String> plainWords() {
+    Map<String, String> words = new LinkedHashMap<>();
+    words.put("wire", "the planned thickness");
+    words.put("blank", "the planned length");
+    words.put("former", "the planned size");
+    words.put("ring inside", "the planned size");
+    words.put("ring wire", "the planned thickness");
+    words.put("ring blank", "the planned length");
+    words.put("oval inside", "the planned width");
+    words.put("solder piece", "the wire is thick");
+    words.put("anneals", "see the supplier's sheet");
+    words.put("glow", "a dull red in dim light");
+    words.put(SENTENCE, "Cool it as the supplier's sheet says.");
+    words.put("links", "the planned number of");
+    words.put("rings", "the planned number of");
+    words.put("blanks", "the planned number of");
+    words.put("link length", "the planned length");
+    words.put("link width", "the planned width");
+    return words;
+  }
+}

@@ -1,0 +1,51 @@
+package linkwright.routine;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The ordered steps for one kind of chain, clasp or wire.
+ *
+ * @param id the name by which jobs and commands ask for it
+ * @param title what it makes, in a few words
+ * @param says one sentence on what comes out and for whom
+ * @param makes what comes out
+ * @param patterns ids of the link patterns it suits; may be empty
+ * @param ends how the chain is counted
+ * @param usualLoss share of pieces lost for good, 0 to 1
+ * @param usualRedo share of joints done again, 0 to 1
+ * @param pieces kind of piece → its stages in the order in which it goes through them
+ * @param steps the steps in order
+ */
+public record Routine(
+    String id,
+    String title,
+    String says,
+    Makes makes,
+    List<String> patterns,
+    Ends ends,
+    double usualLoss,
+    double usualRedo,
+    Map<String, List<String>> pieces,
+    List<Step> steps) {
+  public Routine {
+    patterns = List.copyOf(patterns);
+    Map<String, List<String>> ordered = new LinkedHashMap<>();
+    pieces.forEach((kind, stages) -> ordered.put(kind, List.copyOf(stages)));
+    pieces = Collections.unmodifiableMap(ordered);
+    steps = List.copyOf(steps);
+  }
+
+  /** The stages of a kind of piece, in order; empty for a kind that this routine does not make. */
+  public List<String> stagesOf(String kind) {
+    return pieces.getOrDefault(kind, List.of());
+  }
+
+  /** The step with that id. */
+  public Optional<Step> step(String stepId) {
+    return steps.stream().filter(step -> step.id().equals(stepId)).findFirst();
+  }
+}

@@ -1,0 +1,44 @@
+package linkwright.routine;
+
+import java.util.Collection;
+import java.util.List;
+
+/** All that must hold in a routine, as a list that can be read from top to bottom. */
+public final class RoutineChecks {
+  private static final List<Check> ALL =
+      List.of(
+          StepMarks::everyStepHasItsOwnName,
+          StepMarks::theRoutineHasWhatItCounts,
+          StepMarks::everyPatternIsKnown,
+          StageOrder::everyStageIsListed,
+          StageOrder::everyStageHasItsStep,
+          StageOrder::stepsFollowTheStages,
+          StageOrder::jointsAreCheckedAfterThePickle,
+          StageOrder::ringsAreOvalledAfterJoining,
+          StageOrder::whatIsFusedIsNotSoldered,
+          HeatAndPickle::pickleAndRinseFollowEveryHeating,
+          StepMarks::aStepCountsWhatItMoves,
+          StepMarks::aStageBringsItsHazard,
+          CautionTies::everyHazardIsCovered,
+          CautionTies::everyCautionIsKnown,
+          RemedyPaths::aRedoGoesBackToAStage,
+          RemedyPaths::everyReasonIsKnown,
+          Texts::everyStepSaysWhatToDo,
+          Texts::everyPlaceholderIsKnown);
+
+  private RoutineChecks() {}
+
+  /**
+   * Everything in a routine that does not hold together, all at once.
+   *
+   * @param routine the routine
+   * @param cautions all cautions that there are
+   * @param patterns the ids of all link patterns that there are
+   * @return empty if the routine is sound
+   */
+  public static List<Finding> check(
+      Routine routine, Collection<Caution> cautions, Collection<String> patterns) {
+    Known known = Known.of(cautions, patterns);
+    return ALL.stream().flatMap(check -> check.of(routine, known).stream()).toList();
+  }
+}

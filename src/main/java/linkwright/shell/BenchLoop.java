@@ -1,0 +1,68 @@
+package linkwright.shell;
+
+import java.time.InstantSource;
+import java.util.Optional;
+import linkwright.coach.Message;
+import linkwright.coach.Model;
+import linkwright.terminal.Display;
+import linkwright.terminal.Input;
+import linkwright.view.Grid;
+import linkwright.view.Screens;
+
+/** The loop: input → message → update and effects → repaint, only when something changed. */
+public final class BenchLoop {
+  /** The clock moves timers once a second; without one running nothing needs to wake. */
+  private static final long SECOND = 1000;
+
+  private static final long IDLE = 30_000;
+
+  private BenchLoop() {}
+
+  /** Runs until the user leaves or the display ends. The caller closes the display. */
+  public static void run(Model begin, Display display, Performer performer, InstantSource clock) {
+    Model model = begin;
+    Grid shown = show(display, model);
+    while (!performer.left()) {
+      Optional<Input> input = display.poll(untilNextSecond(model, clock));
+      model = performer.take(model, new Message.Ticked(clock.instant()));
+      if (input.isPresent()) {
+        model = performer.take(model, message(input.get()));
+      }
+      boolean lost = input.filter(Input.Resized.class::isInstance).isPresent();
+      Grid next = Screens.draw(model, display.glyphs());
+      if (lost || !next.equals(shown)) {
+        display.show(next);
+        shown = next;
+      }
+    }
+    performer.shut();
+  }
+
+  private static Grid show(Display display, Model model) {
+    Grid grid = Screens.draw(model, display.glyphs());
+    display.show(grid);
+    return grid;
+  }
+
+  private static long untilNextSecond(Model model, InstantSource clock) {
+    boolean timers =
+        model.job().map(job -> !job.state().timers().running().isEmpty()).orElse(false);
+    return timers ? SECOND - clock.millis() % SECOND : IDLE;
+  }
+
+  private static Message message(Input input) {
+    if (input instanceof Input.Pressed pressed) {
+      return new Message.KeyPressed(pressed.key());
+    }
+    if (input instanceof Input.Pasted pasted) {
+      return new Message.Pasted(pasted.text());
+    }
+    if (input instanceof Input.Clicked clicked) {
+      return new Message.Clicked(clicked.x(), clicked.y());
+    }
+    if (input instanceof Input.Resized resized) {
+      return new Message.Resized(resized.columns(), resized.rows());
+    }
+    return new Message.Ended();
+  }
+}

@@ -1,0 +1,140 @@
+package linkwright.shell;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import linkwright.coach.Message;
+import linkwright.coach.Shelf;
+import linkwright.coach.TrayJob;
+import linkwright.coach.TrayWords;
+import linkwright.files.BookFile;
+import linkwright.files.BookLine;
+import linkwright.files.EntryLines;
+import linkwright.job.Entry;
+import linkwright.job.Fact;
+import linkwright.quantity.Problem;
+import linkwright.quantity.Read;
+
+/** The job books in the user's folder, one of them open at a time. */
+final class Books {
+  private final Path jobs;
+  private final String device;
+  private final InstantSource clock;
+  private final Drafts drafts;
+  private Optional<BookFile> open = Optional.empty();
+
+  Books(Path home, String device, InstantSource clock, Drafts drafts) {
+    this.jobs = home.resolve("jobs");
+    this.device = device;
+    this.clock = clock;
+    this.drafts = drafts;
+  }
+
+  /** Writes facts, syncs them, and only then tells that they are kept. All carry one time. */
+  Message keep(List<Fact> facts) {
+    if (open.isEmpty()) {
+      return new Message.NotKept(facts, "No book is open.");
+    }
+    BookFile book = open.get();
+    Instant now = clock.instant();
+    int number = book.nextNumber();
+    List<BookLine> lines = new ArrayList<>();
+    for (Fact fact : facts) {
+      lines.add(EntryLines.line(number, now, device, fact));
+      number++;
+    }
+    Read<List<BookLine>> written = book.append(lines);
+    return written
+        .problem()
+        .<Message>map(why -> new Message.NotKept(facts, why))
+        .orElseGet(() -> new Message.Kept(EntryLines.entries(lines)));
+  }
+
+  Message begin(String name, List<Fact> facts) {
+    shut();
+    Read<BookFile> created = BookFile.create(jobs, name, device, clock.instant());
+    if (created instanceof Read.Bad<BookFile> bad) {
+      return new Message.JobNotOpened(bad.sentence());
+    }
+    open = created.found();
+    if (keep(facts) instanceof Message.NotKept not) {
+      return new Message.JobNotOpened(not.why());
+    }
+    return opened(open.orElseThrow());
+  }
+
+  Message open(String slug) {
+    shut();
+    Read<BookFile> found = BookFile.open(jobs.resolve(slug + ".yaml"), device, clock.instant());
+    if (found instanceof Read.Bad<BookFile> bad) {
+      return new Message.JobNotOpened(bad.sentence());
+    }
+    open = found.found();
+    return opened(open.orElseThrow());
+  }
+
+  private Message opened(BookFile book) {
+    String slug = slug(book.path());
+    return new Message.JobOpened(
+        slug,
+        EntryLines.entries(book.lines()),
+        book.whyReadOnly().isPresent(),
+        told(book),
+        drafts.of(slug));
+  }
+
+  private static List<String> told(BookFile book) {
+    List<String> told = new ArrayList<>(book.problems().stream().map(Problem::sentence).toList());
+    book.whyReadOnly().ifPresent(told::add);
+    return told;
+  }
+
+  void shut() {
+    open.ifPresent(
+        book -> {
+          try {
+            book.close();
+          } catch (IOException alreadySafe) {
+            // Every entry was synced when it was made; a close that fails loses nothing.
+          }
+        });
+    open = Optional.empty();
+  }
+
+  /** The jobs in the folder, the one last worked on first. */
+  List<TrayJob> tray(Shelf shelf) {
+    List<TrayJob> found = new ArrayList<>();
+    if (Files.isDirectory(jobs)) {
+      try (Stream<Path> files = Files.list(jobs)) {
+        files
+            .filter(path -> path.toString().endsWith(".yaml"))
+            .forEach(path -> found.add(trayJob(path, shelf)));
+      } catch (IOException unreadable) {
+        return List.of();
+      }
+    }
+    found.sort(
+        Comparator.comparing(TrayJob::closed)
+            .thenComparing(TrayJob::lastEntry, Comparator.reverseOrder()));
+    return found;
+  }
+
+  private TrayJob trayJob(Path path, Shelf shelf) {
+    Read<BookFile> book = BookFile.look(path);
+    List<Entry> entries =
+        book.found().map(found -> EntryLines.entries(found.lines())).orElse(List.of());
+    return TrayWords.of(slug(path), entries, shelf, clock.instant());
+  }
+
+  private static String slug(Path path) {
+    String name = String.valueOf(path.getFileName());
+    return name.endsWith(".yaml") ? name.substring(0, name.length() - 5) : name;
+  }
+}

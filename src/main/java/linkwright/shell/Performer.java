@@ -1,0 +1,91 @@
+package linkwright.shell;
+
+import java.nio.file.Path;
+import java.time.InstantSource;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import linkwright.coach.Effect;
+import linkwright.coach.Message;
+import linkwright.coach.Model;
+import linkwright.coach.Turn;
+import linkwright.coach.Update;
+
+/**
+ * Performs the effects of updates and feeds what became of them back, until nothing more is asked.
+ * When {@link #take} returns, whatever the model shows as done is on the disk.
+ */
+public final class Performer {
+  private final Books books;
+  private final Drafts drafts;
+  private final Runnable bell;
+  private boolean left;
+
+  /**
+   * A performer.
+   *
+   * @param home the user's folder
+   * @param device the name of this machine in the books
+   * @param clock the time of entries
+   * @param bell rings once
+   */
+  public Performer(Path home, String device, InstantSource clock, Runnable bell) {
+    this.drafts = new Drafts(home);
+    this.books = new Books(home, device, clock, drafts);
+    this.bell = bell;
+  }
+
+  /** The model after the message and everything that followed from it. */
+  public Model take(Model model, Message message) {
+    Model current = model;
+    Deque<Message> messages = new ArrayDeque<>(List.of(message));
+    while (!messages.isEmpty()) {
+      Turn turn = Update.update(current, messages.remove());
+      current = turn.model();
+      List<Message> answers = new ArrayList<>();
+      for (Effect effect : turn.effects()) {
+        perform(effect, current).ifPresent(answers::add);
+      }
+      messages.addAll(answers);
+    }
+    return current;
+  }
+
+  /** Whether the program is to end. */
+  public boolean left() {
+    return left;
+  }
+
+  /** Lets go of the open book; for leaving by any way. */
+  public void shut() {
+    books.shut();
+  }
+
+  private Optional<Message> perform(Effect effect, Model model) {
+    if (effect instanceof Effect.KeepFacts keep) {
+      return Optional.of(books.keep(keep.facts()));
+    }
+    if (effect instanceof Effect.BeginJob begin) {
+      return Optional.of(books.begin(begin.name(), begin.facts()));
+    }
+    if (effect instanceof Effect.OpenJob open) {
+      return Optional.of(books.open(open.slug()));
+    }
+    if (effect instanceof Effect.ShutJob) {
+      books.shut();
+    } else if (effect instanceof Effect.ReadTray) {
+      return Optional.of(new Message.TrayRead(books.tray(model.shelf())));
+    } else if (effect instanceof Effect.KeepDraft draft) {
+      drafts.keep(draft.slug(), draft.form(), draft.texts());
+    } else if (effect instanceof Effect.DropDraft draft) {
+      drafts.drop(draft.slug(), draft.form());
+    } else if (effect instanceof Effect.RingBell) {
+      bell.run();
+    } else if (effect instanceof Effect.Leave) {
+      left = true;
+    }
+    return Optional.empty();
+  }
+}

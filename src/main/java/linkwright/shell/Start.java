@@ -1,0 +1,57 @@
+package linkwright.shell;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.InstantSource;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import linkwright.coach.Message;
+import linkwright.coach.Model;
+import linkwright.coach.Settings;
+import linkwright.coach.Shelf;
+import linkwright.files.Home;
+import linkwright.files.Library;
+import linkwright.quantity.Problem;
+import linkwright.terminal.Display;
+
+/** Starts the coach: the user's folder, what can be looked up, a display, and the loop. */
+public final class Start {
+  private Start() {}
+
+  /** What can be looked up, for the coach. */
+  public static Shelf shelf(Library library) {
+    return new Shelf(
+        library.reference(),
+        new ArrayList<>(library.patterns().values()),
+        new ArrayList<>(library.routines().values()),
+        new ArrayList<>(library.cautions().values()),
+        library.problems().stream().map(Problem::sentence).toList());
+  }
+
+  /**
+   * Runs the text UI on a display until the user leaves; closes the display whatever happens.
+   *
+   * @param home the user's folder
+   * @param settings the user's choices
+   * @param device the name of this machine in the books
+   * @param display where to show it
+   * @param job the book to open at once, if any
+   */
+  public static void run(
+      Home home, Settings settings, String device, Display display, Optional<String> job) {
+    InstantSource clock = InstantSource.system();
+    Performer performer = new Performer(home.folder(), device, clock, display::bell);
+    try (display) {
+      Shelf shelf = shelf(Library.load(home));
+      Display.Size size = display.size();
+      Model model =
+          Model.begin(shelf, settings, clock.instant(), size.columns(), size.rows());
+      model = performer.begin(model, job);
+      BenchLoop.run(model, display, performer, clock);
+    } finally {
+      performer.shut();
+    }
+  }
+}

@@ -1,0 +1,48 @@
+package linkwright.terminal;
+
+import java.util.Optional;
+import linkwright.view.Glyphs;
+import linkwright.view.Grid;
+
+/**
+ * A place that shows grids and gives keys. To be used by one thread; only {@link #close} may come
+ * from any.
+ *
+ * <p>None of these methods throws when the terminal is lost: {@link #poll} then tells {@link
+ * Input.Ended}, and showing does nothing.
+ */
+public interface Display extends AutoCloseable {
+  /**
+   * Room on a display.
+   *
+   * @param columns across, 1 or more
+   * @param rows down, 1 or more
+   */
+  record Size(int columns, int rows) {
+    /** Checks that there is room at all. */
+    public Size {
+      if (columns < 1 || rows < 1) {
+        throw new IllegalArgumentException("A display can't be " + columns + " x " + rows);
+      }
+    }
+  }
+
+  /** The room there is now. */
+  Size size();
+
+  /** Which characters can be drawn. */
+  Glyphs glyphs();
+
+  /** Waits for something to happen, for no longer than this; empty when nothing did. */
+  Optional<Input> poll(long millis);
+
+  /** Shows a grid; only cells that changed since the last one are painted. */
+  void show(Grid grid);
+
+  /** Rings the bell once. */
+  void bell();
+
+  /** Gives the terminal back as it was found, or closes the window. A second call does nothing. */
+  @Override
+  void close();
+}

@@ -1,0 +1,323 @@
+package linkwright.terminal;
+
+import com.googlecode.lanterna.screen.TerminalScreen;
+import java.io.FileDescriptor;
+import java.io.FileInputStream;
+import java.io.FileOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.locks.ReentrantLock;
+import linkwright.view.Glyphs;
+import linkwright.view.Grid;
+
+/**
+ * A display on the terminal that the program was started from.
+ *
+ * <p>Whatever ends the program, the terminal is given back: on {@link #close}, and by a shutdown
+ * hook on a signal or an exit that forgot. The hook first tells {@link Input.Ended}, so that the
+ * program's own thread has a moment to finish what it does.
+ */
+public final class TerminalDisplay implements Display {
+  private static final int MILLIS_TO_FINISH = 500;
+  private static final int WIDEST = 1000;
+
+  /** What the other threads have to tell to the one that polls. */
+  private sealed interface Event {
+    record Bytes(ByteBuffer bytes) implements Event {}
+
+    record SizeMayHaveChanged() implements Event {}
+
+    record GoesOnAfterStop() implements Event {}
+
+    record Lost() implements Event {}
+  }
+
+  private final BlockingQueue<Event> events = new LinkedBlockingQueue<>();
+  private final AtomicBoolean closed = new AtomicBoolean();
+  private final ReentrantLock writing = new ReentrantLock();
+  private final CountDownLatch finished = new CountDownLatch(1);
+  private final Thread hook = new Thread(this::endFromOutside, "gives the terminal back");
+  private final TtyMode mode;
+  private final AnsiTerminal terminal;
+  private final TerminalScreen screen;
+  private final Painter painter;
+  private final KeyDecoder decoder;
+  private final Glyphs glyphs;
+  private final boolean mouse;
+  private Size size;
+  private long lastByteNanos;
+  private boolean lost;
+
+  private TerminalDisplay(TtyMode mode, Environment environment, Theme theme, boolean mouse)
+      throws IOException {
+    this.mode = mode;
+    this.mouse = mouse;
+    this.glyphs = environment.glyphs();
+    this.size = mode.sizeAtStart().orElseGet(() -> sizeIn(environment));
+    Charset out = glyphs == Glyphs.FULL ? StandardCharsets.UTF_8 : StandardCharsets.US_ASCII;
+    this.terminal =
+        new AnsiTerminal(new BufferedTty(new FileOutputStream(FileDescriptor.out)), out);
+    terminal.resize(size);
+    this.screen = new TerminalScreen(terminal);
+    this.painter = new Painter(screen, theme, glyphs);
+    this.decoder =
+        new KeyDecoder(environment.isUtf8() ? StandardCharsets.UTF_8 : StandardCharsets.ISO_8859_1);
+  }
+
+  /**
+   * Takes the terminal over.
+   *
+   * @throws IOException if there is none, or it can't be written to; it is then left as it was
+   */
+  static TerminalDisplay open(Environment environment, Theme theme, boolean mouse)
+      throws IOException {
+    TtyMode mode = TtyMode.enter();
+    TerminalDisplay display;
+    try {
+      display = new TerminalDisplay(mode, environment, theme, mouse);
+    } catch (IOException | RuntimeException e) {
+      mode.restore();
+      throw e;
+    }
+    try {
+      display.start();
+      return display;
+    } catch (IOException | RuntimeException e) {
+      display.close();
+      throw e;
+    }
+  }
+
+  private void start() throws IOException {
+    Runtime.getRuntime().addShutdownHook(hook);
+    Signals.on("WINCH", () -> events.add(new Event.SizeMayHaveChanged()));
+    Signals.on("CONT", () -> events.add(new Event.GoesOnAfterStop()));
+    screen.startScreen();
+    terminal.tellPastesAndClicks(mouse);
+    terminal.flush();
+    Thread reader = new Thread(this::read, "reads keys");
+    reader.setDaemon(true);
+    reader.start();
+  }
+
+  private static Size sizeIn(Environment environment) {
+    String columns = environment.value("COLUMNS");
+    String rows = environment.value("LINES");
+    boolean told = columns.matches("[1-9]\\d{0,3}") && rows.matches("[1-9]\\d{0,3}");
+    return told ? new Size(Integer.parseInt(columns), Integer.parseInt(rows)) : new Size(80, 24);
+  }
+
+  private void read() {
+    byte[] bytes = new byte[4096];
+    // Not System.in: that one has a buffer and a lock that others may hold.
+    try (InputStream in = new FileInputStream(FileDescriptor.in)) {
+      int read = in.read(bytes);
+      while (read >= 0) {
+        events.add(new Event.Bytes(ByteBuffer.wrap(Arrays.copyOf(bytes, read))));
+        read = in.read(bytes);
+      }
+    } catch (IOException e) {
+      // The terminal is gone, as at the end of the input.
+    }
+    events.add(new Event.Lost());
+  }
+
+  @Override
+  public Size size() {
+    return size;
+  }
+
+  @Override
+  public Glyphs glyphs() {
+    return glyphs;
+  }
+
+  @Override
+  public Optional<Input> poll(long millis) {
+    long deadline = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(millis);
+    while (true) {
+      Optional<Input> ready = decoder.next();
+      if (ready.isPresent()) {
+        return ready;
+      }
+      if (lost || closed.get()) {
+        return Optional.of(new Input.Ended());
+      }
+      long left = deadline - System.nanoTime();
+      Optional<Event> event = await(decoder.isPending() ? Math.min(left, patienceLeft()) : left);
+      if (event.isPresent()) {
+        Optional<Input> told = handle(event.get());
+        if (told.isPresent()) {
+          return told;
+        }
+      } else if (decoder.isPending() && patienceLeft() <= 0) {
+        decoder.expire();
+      } else if (deadline - System.nanoTime() <= 0) {
+        return Optional.empty();
+      }
+    }
+  }
+
+  private long patienceLeft() {
+    return lastByteNanos
+        + TimeUnit.MILLISECONDS.toNanos(decoder.patienceMillis())
+        - System.nanoTime();
+  }
+
+  private Optional<Event> await(long nanos) {
+    try {
+      return Optional.ofNullable(events.poll(Math.max(0, nanos), TimeUnit.NANOSECONDS));
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      return Optional.of(new Event.Lost());
+    }
+  }
+
+  private Optional<Input> handle(Event event) {
+    if (event instanceof Event.Bytes typed) {
+      while (typed.bytes().hasRemaining()) {
+        decoder.take(typed.bytes().get() & 0xFF);
+      }
+      lastByteNanos = System.nanoTime();
+      return Optional.empty();
+    }
+    if (event instanceof Event.SizeMayHaveChanged) {
+      return measure()
+          ? Optional.of(new Input.Resized(size.columns(), size.rows()))
+          : Optional.empty();
+    }
+    if (event instanceof Event.GoesOnAfterStop) {
+      takeOverAgain();
+      return Optional.of(new Input.Resized(size.columns(), size.rows()));
+    }
+    lost = true;
+    return Optional.of(new Input.Ended());
+  }
+
+  private boolean measure() {
+    Size now = mode.size().orElse(size);
+    now = new Size(Math.min(WIDEST, now.columns()), Math.min(WIDEST, now.rows()));
+    if (now.equals(size)) {
+      return false;
+    }
+    size = now;
+    painter.forget();
+    attempt(() -> terminal.resize(size));
+    return true;
+  }
+
+  /** After a stop the shell had the terminal: its settings and what it shows are no longer ours. */
+  private void takeOverAgain() {
+    painter.forget();
+    attempt(
+        () -> {
+          mode.reenter();
+          terminal.exitPrivateMode();
+          terminal.enterPrivateMode();
+          terminal.tellPastesAndClicks(mouse);
+        });
+    measure();
+  }
+
+  @Override
+  public void show(Grid grid) {
+    attempt(() -> painter.paint(grid));
+  }
+
+  @Override
+  public void bell() {
+    attempt(
+        () -> {
+          terminal.bell();
+          terminal.flush();
+        });
+  }
+
+  private interface Writing {
+    void run() throws IOException;
+  }
+
+  /** Writes unless closed; a terminal that can't be written to is lost. */
+  private void attempt(Writing what) {
+    writing.lock();
+    try {
+      if (!closed.get()) {
+        what.run();
+      }
+    } catch (IOException e) {
+      events.add(new Event.Lost());
+    } finally {
+      writing.unlock();
+    }
+  }
+
+  private void endFromOutside() {
+    events.add(new Event.Lost());
+    try {
+      finished.await(MILLIS_TO_FINISH, TimeUnit.MILLISECONDS);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+    close();
+  }
+
+  @Override
+  public void close() {
+    // A write that a dead line holds for ever must not keep the program from ending.
+    boolean canWrite = lockSoon();
+    try {
+      if (closed.getAndSet(true)) {
+        return;
+      }
+      giveBack(canWrite);
+    } finally {
+      if (canWrite) {
+        writing.unlock();
+      }
+    }
+    finished.countDown();
+    if (Thread.currentThread() != hook) {
+      try {
+        Runtime.getRuntime().removeShutdownHook(hook);
+      } catch (IllegalStateException e) {
+        // The machine is going down and the hook is running: it finds everything done.
+      }
+    }
+  }
+
+  private boolean lockSoon() {
+    try {
+      return writing.tryLock(MILLIS_TO_FINISH, TimeUnit.MILLISECONDS);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      return writing.tryLock();
+    }
+  }
+
+  private void giveBack(boolean canWrite) {
+    if (canWrite) {
+      try {
+        terminal.untellPastesAndClicks(mouse);
+        screen.stopScreen(false);
+        terminal.flush();
+      } catch (IOException e) {
+        // A lost terminal needs no other picture; its settings are still tried.
+      }
+    }
+    try {
+      mode.restore();
+    } catch (IOException e) {
+      // As above.
+    }
+  }
+}

@@ -1,0 +1,39 @@
+package linkwright.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import linkwright.coach.OpenJob;
+import linkwright.job.Pile;
+import linkwright.job.StillToDo;
+
+/** The job's chain as its progress bar: every wanted link, with how far it has come. */
+final class Chain {
+  private Chain() {}
+
+  static void draw(Canvas row, OpenJob job) {
+    Pile links = job.state().piles().of("link");
+    StillToDo left = job.reckoned().left().get("link");
+    if (left == null || left.wanted() == 0 || links.stages().isEmpty()) {
+      return;
+    }
+    ChainBar.draw(row, 0, portions(links, left.wanted()), links.stages().size());
+  }
+
+  /** Links that have come furthest first; more than the chain takes are spares and not drawn. */
+  private static List<ChainBar.Portion> portions(Pile links, int wanted) {
+    List<ChainBar.Portion> portions = new ArrayList<>();
+    int room = wanted;
+    for (int i = links.stages().size() - 1; i >= 0; i--) {
+      String stage = links.stages().get(i);
+      int here = links.standing().getOrDefault(stage, 0);
+      if (i + 1 < links.stages().size()) {
+        here += links.redoAt(links.stages().get(i + 1));
+      }
+      int drawn = Math.min(room, here);
+      portions.add(new ChainBar.Portion(stage, drawn, i + 1, false));
+      room -= drawn;
+    }
+    portions.add(new ChainBar.Portion("to cut", room, 0, false));
+    return portions;
+  }
+}

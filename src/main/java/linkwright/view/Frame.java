@@ -1,0 +1,93 @@
+package linkwright.view;
+
+import java.util.List;
+import java.util.Optional;
+import linkwright.coach.Clock;
+import linkwright.coach.KeyWords;
+import linkwright.coach.Model;
+import linkwright.coach.OpenJob;
+import linkwright.job.TimerRun;
+
+/**
+ * What every screen has: a line that says which job and where in it, the chain across the top while
+ * a job is open, and at the foot one line of what is to be told and one of the keys that matter.
+ */
+final class Frame {
+  private static final int HEAD = 3;
+  private static final int FOOT = 2;
+
+  private Frame() {}
+
+  /** Draws the frame and returns the room that is left for the screen itself. */
+  static Canvas draw(Canvas canvas, Model model) {
+    int width = canvas.width();
+    int height = canvas.height();
+    head(canvas, model);
+    int top = model.job().isPresent() ? HEAD : 2;
+    foot(canvas, model);
+    return canvas.area(1, top, width - 2, height - top - FOOT);
+  }
+
+  private static void head(Canvas canvas, Model model) {
+    String timer = timer(model);
+    boolean rings = ringing(model);
+    int room = canvas.width() - 2 - (timer.isEmpty() ? 0 : Text.width(timer) + 2);
+    String job = model.job().map(open -> open.state().course().name()).orElse("Linkwright");
+    String place = Titles.of(model);
+    int placeRoom = Math.min(Text.width(place) + 3, Math.max(0, room / 2));
+    int after = canvas.text(1, 0, Math.max(4, room - placeRoom), job, Tone.STRONG);
+    canvas.text(
+        after,
+        0,
+        Math.max(0, room + 1 - after),
+        " " + canvas.glyphs().pick("·", "-") + " " + place,
+        Tone.PLAIN);
+    if (!timer.isEmpty()) {
+      canvas.right(
+          canvas.width() - 1, 0, Text.width(timer), timer, rings ? Tone.ALARM : Tone.ACCENT);
+    }
+    model.job().ifPresent(open -> Chain.draw(canvas.area(1, 1, canvas.width() - 2, 1), open));
+  }
+
+  private static String timer(Model model) {
+    Optional<TimerRun> next = model.job().flatMap(job -> job.state().timers().next());
+    return next.map(
+            timer -> {
+              long left = timer.left(model.now()).toSeconds();
+              String name = Text.cut(timer.name(), 20);
+              return timer.rings(model.now())
+                  ? " " + name + " is due "
+                  : name + " " + Clock.running(left);
+            })
+        .orElse("");
+  }
+
+  private static boolean ringing(Model model) {
+    return model
+        .job()
+        .map(job -> !job.state().timers().ringing(model.now()).isEmpty())
+        .orElse(false);
+  }
+
+  private static void foot(Canvas canvas, Model model) {
+    int width = canvas.width() - 2;
+    int row = canvas.height() - 2;
+    if (!model.notice().text().isEmpty()) {
+      Tone tone = model.notice().trouble() ? Tone.WARNING : Tone.STRONG;
+      String mark = model.notice().trouble() ? "! " : "";
+      List<String> lines = Text.wrap(mark + model.notice().text(), width);
+      // A long sentence takes the row above too; it lasts one key only.
+      int first = Math.max(0, lines.size() - 2) > 0 ? row - 2 : row - lines.size() + 1;
+      for (int i = 0; i < Math.min(3, lines.size()); i++) {
+        canvas.fill(0, first + i, canvas.width(), 1, " ", Tone.PLAIN);
+        canvas.text(1, first + i, width, lines.get(i), tone);
+      }
+    } else {
+      model
+          .job()
+          .map(OpenJob::reckoned)
+          .ifPresent(reckoned -> canvas.text(1, row, width, StillLine.of(model), Tone.PLAIN));
+    }
+    canvas.text(1, canvas.height() - 1, width, KeyWords.line(model, width), Tone.FAINT);
+  }
+}

@@ -1,0 +1,25 @@
+package linkwright.view;
+
+/** Which characters the place that shows a grid can draw. */
+public enum Glyphs {
+  /** Unicode: Braille dots, blocks, accents. */
+  FULL("…"),
+  /** The 95 printable characters of ASCII only. */
+  ASCII("~");
+
+  private final String cutMark;
+
+  Glyphs(String cutMark) {
+    this.cutMark = cutMark;
+  }
+
+  /** The sign, one column wide, that says that text was cut here. */
+  public String cutMark() {
+    return cutMark;
+  }
+
+  /** One of two signs: the first when Unicode can be drawn. */
+  public String pick(String full, String ascii) {
+    return this == FULL ? full : ascii;
+  }
+}

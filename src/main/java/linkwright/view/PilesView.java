@@ -1,0 +1,87 @@
+package linkwright.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import linkwright.coach.AtBench;
+import linkwright.coach.Clock;
+import linkwright.coach.Model;
+import linkwright.coach.Screen;
+import linkwright.job.StillToDo;
+import linkwright.job.TimerRun;
+
+/** The count in big figures, and beside it the piles of this stage in words. */
+final class PilesView {
+  private PilesView() {}
+
+  static void draw(Canvas area, Model model, Screen.Bench screen, AtBench at) {
+    String count = count(model, at);
+    int room = Math.max(10, area.width() / 2);
+    int drawn = BigFigures.draw(area.area(0, 0, room, area.height() - 1), count, Tone.ACCENT);
+    area.text(0, Math.min(area.height() - 1, drawn), room, caption(model, at), Tone.FAINT);
+    List<String> lines = lines(model, screen, at);
+    int x = room + 2;
+    for (int i = 0; i < lines.size(); i++) {
+      Tone tone = i == 0 ? Tone.STRONG : Tone.PLAIN;
+      area.text(x, i, Math.max(0, area.width() - x), lines.get(i), tone);
+    }
+  }
+
+  private static String count(Model model, AtBench at) {
+    TimerRun due = model.job().orElseThrow().state().timers().next().orElse(null);
+    boolean showTimer = due != null && at.waiting() + at.redo() == 0 && !at.begins();
+    if (showTimer) {
+      return Clock.running(due.left(model.now()).toSeconds());
+    }
+    return at.through() + "/" + wanted(model, at);
+  }
+
+  private static int wanted(Model model, AtBench at) {
+    StillToDo left = model.job().orElseThrow().reckoned().left().get(at.piece());
+    int wanted = left == null ? 0 : left.wanted();
+    if (at.begins() && left != null) {
+      wanted = at.through() + left.toCut().orElse(0);
+    }
+    return Math.max(wanted, at.through());
+  }
+
+  private static String caption(Model model, AtBench at) {
+    return at.piece() + "s " + at.stage() + " of " + wanted(model, at);
+  }
+
+  private static List<String> lines(Model model, Screen.Bench screen, AtBench at) {
+    List<String> lines = new ArrayList<>();
+    if (!screen.digits().isEmpty()) {
+      lines.add("how many: " + screen.digits());
+    } else if (at.begins()) {
+      lines.add("each " + cutLength(model, at));
+    } else if (at.inHand() > 0) {
+      lines.add("in hand " + at.inHand() + (at.fromRedo() ? " from the redo pile" : " new"));
+    } else {
+      lines.add(at.available() == 0 ? "nothing waits here" : "all go together");
+    }
+    if (!at.begins()) {
+      lines.add("waiting " + at.waiting());
+      lines.add("redo    " + at.redo() + reasons(at));
+    }
+    lines.add("through " + at.through());
+    StillToDo left = model.job().orElseThrow().reckoned().left().get(at.piece());
+    if (left != null) {
+      lines.add("good    " + left.good() + " of " + left.wanted());
+    }
+    lines.add("scrap   " + at.pile().scrapped());
+    return lines;
+  }
+
+  private static String cutLength(Model model, AtBench at) {
+    double each = model.job().orElseThrow().reckoned().eachMm().getOrDefault(at.piece(), 0.0);
+    return model.settings().units().length(each) + " of wire with its kerf";
+  }
+
+  private static String reasons(AtBench at) {
+    return at.redo() == 0 || at.pile().redoReasons().isEmpty()
+        ? ""
+        : "  ("
+            + String.join(", ", at.pile().redoReasons().keySet().stream().sorted().toList())
+            + ")";
+  }
+}

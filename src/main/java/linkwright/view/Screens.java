@@ -1,0 +1,60 @@
+package linkwright.view;
+
+import linkwright.coach.Model;
+import linkwright.coach.Screen;
+
+/** Draws the screen that the model shows: a pure function of the model and the signs there are. */
+public final class Screens {
+  /** The smallest room in which every screen still says what it must. */
+  public static final int LEAST_WIDTH = 40;
+
+  /** The fewest rows that will do. */
+  public static final int LEAST_HEIGHT = 12;
+
+  private Screens() {}
+
+  /** The whole picture for the model's width and height. */
+  public static Grid draw(Model model, Glyphs glyphs) {
+    Canvas canvas = new Canvas(model.width(), model.height(), glyphs);
+    if (model.width() < LEAST_WIDTH || model.height() < LEAST_HEIGHT) {
+      tooSmall(canvas);
+      return canvas.toGrid();
+    }
+    Canvas body = Frame.draw(canvas, model);
+    body(body, model);
+    return canvas.toGrid();
+  }
+
+  private static void body(Canvas body, Model model) {
+    Screen screen = model.screen();
+    if (screen instanceof Screen.Tray tray) {
+      TrayView.draw(body, model, tray);
+    } else if (screen instanceof Screen.Round) {
+      RoundView.draw(body, model);
+    } else if (screen instanceof Screen.Bench bench) {
+      BenchView.draw(body, model, bench);
+    } else if (screen instanceof Screen.Help help) {
+      HelpView.draw(body, model, help);
+    }
+  }
+
+  private static void tooSmall(Canvas canvas) {
+    String need =
+        "Needs "
+            + LEAST_WIDTH
+            + " x "
+            + LEAST_HEIGHT
+            + ", has "
+            + canvas.width()
+            + " x "
+            + canvas.height()
+            + ".";
+    canvas.wrapped(
+        0,
+        0,
+        canvas.width(),
+        canvas.height(),
+        "The window is too small. " + need + " Nothing is lost: make it larger.",
+        Tone.WARNING);
+  }
+}

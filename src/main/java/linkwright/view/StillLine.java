@@ -1,0 +1,34 @@
+package linkwright.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import linkwright.coach.Model;
+import linkwright.coach.OpenJob;
+import linkwright.job.StillToDo;
+
+/** One line of what is still to do. */
+final class StillLine {
+  private StillLine() {}
+
+  static String of(Model model) {
+    OpenJob job = model.job().orElseThrow();
+    List<String> parts = new ArrayList<>();
+    for (Map.Entry<String, StillToDo> each : job.reckoned().left().entrySet()) {
+      parts.add(of(each.getKey(), each.getValue()));
+    }
+    return parts.isEmpty() ? "" : "Still to do: " + String.join("; ", parts);
+  }
+
+  private static String of(String piece, StillToDo left) {
+    if (left.more() == 0) {
+      return "no " + piece + ", all " + left.wanted() + " are good";
+    }
+    String cut =
+        left.toCut().isEmpty()
+            ? ""
+            : left.toCut().getAsInt() == 0 ? "" : ", " + left.toCut().getAsInt() + " to cut";
+    String redo = left.redo() == 0 ? "" : ", " + left.redo() + " to do again";
+    return left.more() + " " + piece + (left.more() == 1 ? "" : "s") + cut + redo;
+  }
+}

@@ -1,0 +1,50 @@
+package linkwright.view;
+
+import java.util.List;
+import linkwright.coach.Model;
+import linkwright.coach.Screen;
+import linkwright.coach.TrayJob;
+
+/** The jobs at hand: where each stands and what waits. */
+final class TrayView {
+  private TrayView() {}
+
+  static void draw(Canvas body, Model model, Screen.Tray tray) {
+    if (tray.form().isPresent()) {
+      FormView.draw(body, tray.form().get());
+      return;
+    }
+    if (model.tray().isEmpty()) {
+      body.wrapped(
+          0, 1, body.width(), 3, "No job is in the tray yet. Press n to begin one.", Tone.PLAIN);
+      return;
+    }
+    int perJob = 3;
+    int room = Math.max(1, body.height() / perJob);
+    int first = Math.max(0, Math.min(tray.at() - room / 2, model.tray().size() - room));
+    for (int i = first; i < Math.min(model.tray().size(), first + room); i++) {
+      job(body, (i - first) * perJob, model.tray().get(i), i == tray.at());
+    }
+    if (model.tray().size() > room) {
+      body.right(body.height() - 1, (tray.at() + 1) + " of " + model.tray().size(), Tone.FAINT);
+    }
+  }
+
+  private static void job(Canvas body, int row, TrayJob job, boolean at) {
+    String mark = at ? body.glyphs().pick("▸ ", "> ") : "  ";
+    int after = body.text(0, row, mark, Tone.ACCENT);
+    body.text(
+        after,
+        row,
+        body.width() - after,
+        job.name() + (job.closed() ? "  (closed)" : ""),
+        at ? Tone.STRONG : Tone.PLAIN);
+    body.text(4, row + 1, body.width() - 4, job.stands(), Tone.FAINT);
+    List<String> waits = job.waits();
+    if (!waits.isEmpty()) {
+      String line = "waits: " + String.join(", ", waits);
+      int x = Math.min(body.width() / 2, 6 + Text.width(job.stands()));
+      body.text(x, row + 1, body.width() - x, line, Tone.WARNING);
+    }
+  }
+}

@@ -1,0 +1,132 @@
+package linkwright.files;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import linkwright.routine.Caution;
+import linkwright.routine.CautionChecks;
+import linkwright.routine.Hazard;
+import org.junit.jupiter.api.Test;
+
+/** The shipped safety cards: complete, sourced, and short enough for a screen of 80 by 24. */
+final class ShippedSafetyTest {
+  private static final int CARD_WIDTH = 76;
+  private static final int CARD_LINES = 18;
+
+  /** A number with a unit: advice of that kind has to come from somewhere. */
+  private static final Pattern FIGURE =
+      Pattern.compile("\\d+(\\.\\d+)?\\s?(min|ft|m|bar|psig|psi|h|dB|mg|µg|°C)\\b");
+
+  private static final Pattern SPACES = Pattern.compile("\\s+");
+
+  private static final List<Caution> CARDS = Shipped.cautions();
+
+  private static Stream<String> items(Caution card) {
+    return Stream.of(card.doList(), card.doNot(), card.ifItGoesWrong()).flatMap(List::stream);
+  }
+
+  private static String text(String id) {
+    Caution card = CARDS.stream().filter(each -> each.id().equals(id)).findFirst().orElseThrow();
+    return String.join(
+        " ", Stream.concat(Stream.of(card.shortLine(), card.canHappen()), items(card)).toList());
+  }
+
+  /** Lines that a text takes when broken at spaces. */
+  private static int lines(String text, int width) {
+    int lines = 1;
+    int used = 0;
+    for (String word : SPACES.splitAsStream(text.strip()).toList()) {
+      if (used > 0 && used + 1 + word.length() > width) {
+        lines++;
+        used = 0;
+      }
+      used += (used > 0 ? 1 : 0) + word.length();
+    }
+    return lines;
+  }
+
+  private static int height(Caution card) {
+    String signs =
+        String.join("  ", card.wear().stream().map(w -> w.sign() + " " + w.says()).toList());
+    return 1
+        + lines(card.canHappen(), CARD_WIDTH)
+        + items(card).mapToInt(item -> lines(item, CARD_WIDTH - 2)).sum()
+        + lines(signs, CARD_WIDTH)
+        + lines(card.source(), CARD_WIDTH)
+        + lines(card.defers(), CARD_WIDTH);
+  }
+
+  @Test
+  void everyCardPassesItsChecks() {
+    assertThat(CARDS).hasSizeGreaterThan(20);
+    assertThat(CARDS).flatExtracting(CautionChecks::check).isEmpty();
+  }
+
+  @Test
+  void everyHazardIsCovered() {
+    Set<Hazard> covered = EnumSet.noneOf(Hazard.class);
+    CARDS.forEach(card -> covered.addAll(card.covers()));
+    assertThat(covered).containsExactlyInAnyOrder(Hazard.values());
+  }
+
+  @Test
+  void everyCardFitsASmallScreen() {
+    assertThat(CARDS)
+        .allSatisfy(
+            card -> {
+              assertThat(card.shortLine()).hasSizeLessThanOrEqualTo(CARD_WIDTH);
+              assertThat(items(card)).allMatch(item -> item.length() <= 100);
+              assertThat(card.doList()).hasSizeBetween(3, 6);
+              assertThat(card.doNot()).hasSizeBetween(3, 6);
+              assertThat(card.ifItGoesWrong()).hasSizeBetween(3, 6);
+              assertThat(height(card)).as(card.id()).isLessThanOrEqualTo(CARD_LINES);
+            });
+  }
+
+  @Test
+  void aCardWithFiguresNamesWhereTheyComeFrom() {
+    List<String> bare = new ArrayList<>();
+    for (Caution card : CARDS) {
+      boolean figures = FIGURE.matcher(text(card.id())).find();
+      if (figures && card.source().startsWith("common practice")) {
+        bare.add(card.id());
+      }
+    }
+    assertThat(bare).isEmpty();
+    assertThat(CARDS).filteredOn(card -> FIGURE.matcher(text(card.id())).find()).isNotEmpty();
+  }
+
+  @Test
+  void everyCardDefersToLocalRulesTheMakersSheetAndLicensedPractice() {
+    assertThat(CARDS)
+        .allSatisfy(
+            card ->
+                assertThat(card.defers()).contains("Local rules", "sheet", "licensed practice"));
+  }
+
+  @Test
+  void whatMustNotBeForgottenIsSaid() {
+    assertThat(text("pickle")).contains("acid into water", "hot work", "steel", "rinse");
+    assertThat(text("spring-clasp")).contains("steel spring");
+    assertThat(text("liver-of-sulphur")).contains("acid", "hydrogen sulphide");
+    assertThat(text("soft-solder-repair")).contains("red heat");
+    assertThat(text("soldering-surface")).contains("asbestos", "damp", "smoulders");
+    assertThat(text("boric-dip")).contains("Lid on", "flame");
+    assertThat(text("trapped-pickle")).contains("soda water apart", "rinse", "dry");
+    assertThat(text("binding-wire")).contains("before the work goes into pickle");
+    assertThat(text("foot-pedal")).contains("well away from the motor");
+    assertThat(text("germanium-silver")).contains("neither moved nor quenched while it is red");
+    assertThat(text("marking-bends")).contains("pen, not a scriber");
+    assertThat(text("rotary-polishing")).contains("loose chain");
+    assertThat(text("chain-does-not-let-go")).contains("child", "machine");
+    assertThat(text("ventilation")).contains("Zinc", "Cadmium", "Fluoride");
+    assertThat(text("lone-work")).contains("Asthma", "Pregnant", "Alone");
+    assertThat(text("fire-watch")).contains("30 min");
+    assertThat(text("metal-on-skin")).contains("Nickel", "Brass");
+  }
+}

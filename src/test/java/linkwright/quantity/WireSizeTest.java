@@ -1,0 +1,89 @@
+package linkwright.quantity;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class WireSizeTest {
+  @ParameterizedTest
+  @CsvSource({
+    "19 AWG, 19",
+    "19awg, 19",
+    "AWG 19, 19",
+    "#19 AWG, 19",
+    "19 B&S, 19",
+    "19 B & S, 19",
+    "0 AWG, 0",
+    "1/0 AWG, 0",
+    "2/0 AWG, -1",
+    "4/0 AWG, -3",
+    "18.5 AWG, 18.5",
+  })
+  void americanGaugeIsTheFormulaUnrounded(String typed, double number) {
+    assertThat(Length.readWire(typed)).isEqualTo(Read.good(new Length(Gauge.awgMm(number))));
+  }
+
+  @Test
+  void britishGaugeIsTheList() {
+    assertThat(Length.readWire("19 SWG").orThrow().mm()).isCloseTo(1.016, within(1e-12));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"19 ga", "19 gauge", "19ga.", "gauge 19"})
+  void aGaugeWithoutItsNameIsAskedFor(String typed) {
+    assertThat(Length.readWire(typed))
+        .isEqualTo(
+            Read.bad(
+                "19 of which gauge? Write 19 AWG (also called B&S, usual in America) or 19 SWG"
+                    + " (British). 19 AWG is 0.912 mm, 19 SWG is 1.016 mm."));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"99 AWG", "5/0 AWG", "-1 AWG", "19.5 SWG", "99 SWG", "-3 SWG", "1e9 SWG"})
+  void aNumberOutsideTheGaugeIsTold(String typed) {
+    assertThat(Length.readWire(typed).problem().orElseThrow()).contains("rite");
+  }
+
+  @Test
+  void aMisspeltGaugeIsToldWithTheNearest() {
+    assertThat(Length.readWire("19 agw"))
+        .isEqualTo(Read.bad("“agw” is not a gauge. Did you mean 19 AWG?"));
+    assertThat(Length.readWire("19 SWGG"))
+        .isEqualTo(Read.bad("“swgg” is not a gauge. Did you mean 19 SWG?"));
+  }
+
+  @Test
+  void aLengthServesToo() {
+    assertThat(Length.readWire("0,9 mm")).isEqualTo(Read.good(new Length(0.9)));
+    assertThat(Length.readWire("0.9")).isEqualTo(Read.bad("0.9 what? Write a unit, as in 0.9 mm."));
+    assertThat(Length.readWire("19 g").isGood()).isFalse();
+  }
+
+  @Test
+  void theNumberOfADiameterIsTheFormulaTurnedRound() {
+    for (double n = -3; n <= 56; n += 0.25) {
+      assertThat(Gauge.nearestAwg(Gauge.awgMm(n))).isCloseTo(n, within(1e-9));
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {-3.01, 56.01, Double.NaN, Double.POSITIVE_INFINITY})
+  void aNumberOutsideTheFormulaIsAProgrammersError(double number) {
+    assertThatThrownBy(() -> Gauge.awgMm(number))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("number");
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0, -1, Double.NaN, Double.POSITIVE_INFINITY})
+  void aDiameterThatIsNoneIsAProgrammersError(double diameterMm) {
+    assertThatThrownBy(() -> Gauge.nearestAwg(diameterMm))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("diameterMm");
+  }
+}

@@ -1,0 +1,183 @@
+package linkwright.routine;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalLong;
+import java.util.Set;
+
+/** A small sound routine for the tests, step by step changeable. */
+final class Bench {
+  static final Caution FLAME = caution("flame", Hazard.HEATS, Hazard.BURNS_GAS);
+  static final Caution ACID = caution("acid", Hazard.PICKLES);
+  static final Caution BLOW = caution("blow", Hazard.HAMMERS);
+  static final Caution BLADE = caution("blade", Hazard.CUTS);
+  static final List<Caution> CAUTIONS = List.of(FLAME, ACID, BLOW, BLADE);
+  static final List<String> PATTERNS = List.of("hoop", "bar");
+
+  private final Map<String, List<String>> pieces = new LinkedHashMap<>();
+  private final List<Step> steps = new ArrayList<>();
+  private List<String> patterns = List.of("hoop");
+  private Ends ends = Ends.LINKS;
+
+  /** Cut, soldered, pickled, checked, trued: every check is content with it. */
+  static Bench sound() {
+    Bench bench = new Bench();
+    bench.pieces.put("link", List.of("cut", "soldered", "pickled", "checked", "trued"));
+    bench.steps.add(step("cut").stage("cut").does(Hazard.CUTS).cautions("blade").build());
+    bench.steps.add(step("solder").stage("soldered").does(Hazard.HEATS).cautions("flame").build());
+    bench.steps.add(
+        step("pickle").stage("pickled").does(Hazard.PICKLES).rinses().cautions("acid").build());
+    bench.steps.add(step("check").stage("checked").build());
+    bench.steps.add(step("true").stage("trued").does(Hazard.HAMMERS).cautions("blow").build());
+    return bench;
+  }
+
+  Bench pieces(String kind, String... stages) {
+    pieces.put(kind, List.of(stages));
+    return this;
+  }
+
+  Bench put(Draft step) {
+    Step built = step.build();
+    for (int i = 0; i < steps.size(); i++) {
+      if (steps.get(i).id().equals(built.id())) {
+        steps.set(i, built);
+        return this;
+      }
+    }
+    steps.add(built);
+    return this;
+  }
+
+  Bench add(Draft step) {
+    steps.add(step.build());
+    return this;
+  }
+
+  Bench without(String id) {
+    steps.removeIf(step -> step.id().equals(id));
+    return this;
+  }
+
+  Bench patterns(String... ids) {
+    patterns = List.of(ids);
+    return this;
+  }
+
+  Bench ends(Ends wanted) {
+    ends = wanted;
+    return this;
+  }
+
+  Routine routine() {
+    return new Routine(
+        "small", "Small", "A small one.", Makes.CHAIN, patterns, ends, 0.05, 0.1, pieces, steps);
+  }
+
+  /** What the checks say, one sentence a line. */
+  List<String> sentences() {
+    return RoutineChecks.check(routine(), CAUTIONS, PATTERNS).stream()
+        .map(Finding::sentence)
+        .toList();
+  }
+
+  static Draft step(String id) {
+    return new Draft(id);
+  }
+
+  static Caution caution(String id, Hazard... covers) {
+    Set<Hazard> all = EnumSet.noneOf(Hazard.class);
+    all.addAll(List.of(covers));
+    return new Caution(
+        id,
+        id,
+        all,
+        "Mind it.",
+        "It hurts.",
+        List.of("Take care."),
+        List.of(),
+        List.of(),
+        List.of(new Gear("M004", "eye protection")),
+        "common practice, no source",
+        "Local rules come first.");
+  }
+
+  /** A step being written. */
+  static final class Draft {
+    private final String id;
+    private final Map<String, String> stage = new LinkedHashMap<>();
+    private Counts counts = Counts.NOTHING;
+    private final Set<Hazard> does = EnumSet.noneOf(Hazard.class);
+    private boolean rinses;
+    private String doText = "Do it.";
+    private List<String> cautions = List.of();
+    private final List<Remedy> wrong = new ArrayList<>();
+
+    private Draft(String id) {
+      this.id = id;
+    }
+
+    Draft stage(String reached) {
+      return stage("link", reached);
+    }
+
+    Draft stage(String kind, String reached) {
+      stage.put(kind, reached);
+      counts = Counts.EACH;
+      return this;
+    }
+
+    Draft counts(Counts wanted) {
+      counts = wanted;
+      return this;
+    }
+
+    Draft does(Hazard... hazards) {
+      does.addAll(List.of(hazards));
+      return this;
+    }
+
+    Draft rinses() {
+      rinses = true;
+      return this;
+    }
+
+    Draft says(String text) {
+      doText = text;
+      return this;
+    }
+
+    Draft cautions(String... ids) {
+      cautions = List.of(ids);
+      return this;
+    }
+
+    Draft wrong(Then then, String backTo, String reason) {
+      wrong.add(new Remedy("it shows", "It is so.", "Mend it.", then, backTo, reason));
+      return this;
+    }
+
+    Step build() {
+      return new Step(
+          id,
+          id,
+          Part.RUN,
+          stage,
+          counts,
+          does,
+          rinses,
+          doText,
+          "",
+          "",
+          "",
+          OptionalLong.empty(),
+          List.of(),
+          "",
+          cautions,
+          wrong);
+    }
+  }
+}

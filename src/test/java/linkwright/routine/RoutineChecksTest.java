@@ -1,0 +1,340 @@
+package linkwright.routine;
+
+import static linkwright.routine.Bench.step;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+
+class RoutineChecksTest {
+  @Test
+  void aSoundRoutineHasNothingToSay() {
+    assertThat(Bench.sound().sentences()).isEmpty();
+  }
+
+  @Test
+  void everythingWrongIsToldAtOnce() {
+    assertThat(
+            Bench.sound()
+                .patterns("hop")
+                .put(step("check").stage("checked").says("Look at {wier}."))
+                .sentences())
+        .containsExactly(
+            "There is no link pattern \"hop\". Did you mean hoop?",
+            "Step check has {wier} in a text, and nothing is known by that name. Did you mean"
+                + " wire?");
+  }
+
+  @Nested
+  class Cautions {
+    @Test
+    void aHazardThatNoNamedCautionCoversIsToldWithTheOnesThatWould() {
+      assertThat(
+              Bench.sound()
+                  .put(step("solder").stage("soldered").does(Hazard.HEATS).cautions("acid"))
+                  .sentences())
+          .containsExactly(
+              "Step solder says that it does \"heats\", and none of its cautions covers that. Name"
+                  + " flame under cautions.");
+    }
+
+    @Test
+    void aHazardThatNoCautionAtAllCoversAsksForOneToBeWritten() {
+      assertThat(
+              Bench.sound()
+                  .put(step("check").stage("checked").does(Hazard.SPINS).cautions("blow"))
+                  .sentences())
+          .containsExactly(
+              "Step check says that it does \"spins\", and none of its cautions covers that. Write a"
+                  + " caution with \"covers: [spins]\" and name it here.");
+    }
+
+    @Test
+    void anUnknownCautionIsToldWithTheNearest() {
+      assertThat(
+              Bench.sound()
+                  .put(
+                      step("solder")
+                          .stage("soldered")
+                          .does(Hazard.HEATS)
+                          .cautions("flame", "flaem"))
+                  .sentences())
+          .containsExactly(
+              "Step solder names the caution \"flaem\", which nobody has written. Did you mean"
+                  + " flame?");
+    }
+
+    @Test
+    void oneCautionMayCoverSeveralHazards() {
+      assertThat(
+              Bench.sound()
+                  .put(
+                      step("solder")
+                          .stage("soldered")
+                          .does(Hazard.HEATS, Hazard.BURNS_GAS)
+                          .cautions("flame"))
+                  .sentences())
+          .isEmpty();
+    }
+  }
+
+  @Nested
+  class Stages {
+    @Test
+    void aStageThatIsNotListedIsToldWithTheNearest() {
+      assertThat(
+              Bench.sound()
+                  .put(step("true").stage("true").does(Hazard.HAMMERS).cautions("blow"))
+                  .sentences())
+          .containsExactly(
+              "Step true takes the link to the stage \"true\", which is not listed under pieces. Did"
+                  + " you mean trued?",
+              "No step takes the link to the stage \"trued\". Add \"stage: {link: trued}\" to the"
+                  + " step that does.");
+    }
+
+    @Test
+    void aKindOfPieceThatIsNotListedIsToldWithTheNearest() {
+      assertThat(Bench.sound().add(step("extra").stage("lnk", "cut")).sentences())
+          .contains(
+              "Step extra moves pieces called \"lnk\", which are not listed under pieces. Did you"
+                  + " mean link?");
+    }
+
+    @Test
+    void stepsInAnotherOrderThanTheStagesAreTold() {
+      assertThat(
+              Bench.sound()
+                  .without("cut")
+                  .add(step("cut").stage("cut").does(Hazard.CUTS).cautions("blade"))
+                  .sentences())
+          .containsExactly(
+              "Step cut takes the link to \"cut\" after an earlier step has made it \"trued\". Under"
+                  + " pieces the order is: cut, soldered, pickled, checked, trued.");
+    }
+
+    @Test
+    void twoStepsThatReachOneStageAreTold() {
+      assertThat(
+              Bench.sound()
+                  .add(step("again").stage("trued").does(Hazard.HAMMERS).cautions("blow"))
+                  .sentences())
+          .containsExactly(
+              "Step again takes the link to \"trued\", where an earlier step has taken it. One step"
+                  + " reaches one stage.");
+    }
+
+    @Test
+    void aStageWithoutAStepIsTold() {
+      assertThat(Bench.sound().without("check").sentences())
+          .containsExactly(
+              "No step takes the link to the stage \"checked\". Add \"stage: {link: checked}\" to"
+                  + " the step that does.");
+    }
+
+    @Test
+    void aStageNamedTwiceIsTold() {
+      assertThat(
+              Bench.sound()
+                  .pieces("link", "cut", "soldered", "pickled", "checked", "trued", "cut")
+                  .sentences())
+          .containsExactly(
+              "The link has the stage \"cut\" twice. Name a stage once; call the second one"
+                  + " otherwise.");
+    }
+
+    @Test
+    void aStageThatBringsAHazardMustSaySo() {
+      assertThat(
+              Bench.sound()
+                  .put(step("cut").stage("cut"))
+                  .put(step("true").stage("trued").does(Hazard.CUTS).cautions("blade"))
+                  .sentences())
+          .containsExactly(
+              "Step cut makes pieces \"cut\" but does not say that it does \"cuts\". Add it to does,"
+                  + " and its caution to cautions.",
+              "Step true makes pieces \"trued\" but does not say that it does \"hammers\". Add it to"
+                  + " does, and its caution to cautions.");
+    }
+
+    @Test
+    void whatIsFusedIsNotSoldered() {
+      assertThat(
+              Bench.sound()
+                  .pieces("link", "cut", "fused", "soldered", "pickled", "checked", "trued")
+                  .sentences())
+          .contains(
+              "The link is both fused and soldered. Keep one of the two; a fused joint needs no"
+                  + " solder.");
+    }
+
+    @Test
+    void oneKindMayBeFusedAndAnotherSoldered() {
+      assertThat(
+              Bench.sound()
+                  .pieces("bar", "fused")
+                  .put(step("fuse").stage("bar", "fused").does(Hazard.HEATS).cautions("flame"))
+                  .add(step("dip").does(Hazard.PICKLES).rinses().cautions("acid"))
+                  .sentences())
+          .isEmpty();
+    }
+
+    @Test
+    void aRingIsNotOvalledBeforeItIsJoined() {
+      assertThat(
+              Bench.sound()
+                  .pieces("ring", "ovalled", "joined")
+                  .add(step("oval").stage("ring", "ovalled"))
+                  .add(step("join").stage("ring", "joined"))
+                  .sentences())
+          .containsExactly(
+              "The ring is ovalled before it is joined: an oval cannot be hooked in and closed well."
+                  + " Put \"joined\" before \"ovalled\".");
+    }
+
+    @Test
+    void aRingMayBeOvalledAfterItIsJoined() {
+      assertThat(
+              Bench.sound()
+                  .pieces("ring", "joined", "ovalled")
+                  .add(step("join").stage("ring", "joined"))
+                  .add(step("oval").stage("ring", "ovalled"))
+                  .sentences())
+          .isEmpty();
+    }
+
+    @Test
+    void aJointIsNotCheckedBeforeThePickle() {
+      assertThat(
+              Bench.sound()
+                  .pieces("link", "cut", "soldered", "checked", "pickled", "trued")
+                  .sentences())
+          .contains(
+              "The link is checked before it is pickled: flux and oxide hide a bad joint. Put"
+                  + " \"pickled\" before \"checked\".");
+    }
+
+    @Test
+    void aChainOfLinksAndRingsListsBoth() {
+      assertThat(Bench.sound().ends(Ends.RINGS).sentences())
+          .containsExactly(
+              "A routine with \"ends: rings\" counts pieces called \"ring\", and lists none. Add"
+                  + " \"ring: [cut, …]\" under pieces.");
+      assertThat(Bench.sound().ends(Ends.NONE).sentences()).isEmpty();
+    }
+  }
+
+  @Nested
+  class Marks {
+    @Test
+    void twoStepsOfOneNameAreTold() {
+      assertThat(Bench.sound().add(step("check")).sentences())
+          .containsExactly("Two steps are called \"check\". Give one of them another name.");
+    }
+
+    @Test
+    void aStepThatMovesPiecesCountsThem() {
+      assertThat(
+              Bench.sound().put(step("check").stage("checked").counts(Counts.NOTHING)).sentences())
+          .containsExactly(
+              "Step check takes pieces to a stage but counts nothing. Write \"counts: each\" or"
+                  + " \"counts: batch\".");
+    }
+
+    @Test
+    void aStepThatCountsMovesPieces() {
+      assertThat(Bench.sound().add(step("look").counts(Counts.BATCH)).sentences())
+          .containsExactly(
+              "Step look counts pieces but names no stage that they reach. Add \"stage: {link: …}\","
+                  + " or leave counts out.");
+    }
+
+    @Test
+    void aStepWithoutATextIsTold() {
+      assertThat(Bench.sound().add(step("look").says(" ")).sentences())
+          .containsExactly("Step look does not say what to do. Write a title and a do text.");
+    }
+
+    @Test
+    void halfABraceIsTold() {
+      assertThat(Bench.sound().add(step("look").says("Of {0.9 mm} or {wire")).sentences())
+          .containsExactly(
+              "Step look has a brace in a text without its other half. A placeholder is written"
+                  + " {wire}.");
+    }
+
+    @Test
+    void lengthsFormersAndNamesInBracesAreKnown() {
+      assertThat(
+              Bench.sound()
+                  .add(step("look").says("{0.9 mm} {wire 1.2 mm} {former body} {solder piece}"))
+                  .sentences())
+          .isEmpty();
+    }
+  }
+
+  @Nested
+  class Remedies {
+    private List<String> withRemedy(Then then, String backTo, String reason) {
+      return Bench.sound()
+          .put(step("check").stage("checked").wrong(then, backTo, reason))
+          .sentences();
+    }
+
+    @Test
+    void aRedoMayGoBackToAnEarlierStageOrToThisOne() {
+      assertThat(withRemedy(Then.REDO, "soldered", "gap")).isEmpty();
+      assertThat(withRemedy(Then.REDO, "checked", "gap")).isEmpty();
+    }
+
+    @Test
+    void aRedoDoesNotGoForward() {
+      assertThat(withRemedy(Then.REDO, "trued", "gap"))
+          .containsExactly(
+              "Step check, \"it shows\": it goes back to \"trued\", which the link has not reached"
+                  + " yet. Write under back-to the stage that is to be reached again: cut, soldered,"
+                  + " pickled, checked.");
+    }
+
+    @Test
+    void aRedoNeedsAStageThatThereIs() {
+      assertThat(withRemedy(Then.REDO, "solder", "gap"))
+          .containsExactly(
+              "Step check, \"it shows\": it goes back to \"solder\", no stage of the link. Write"
+                  + " under back-to the stage that is to be reached again: cut, soldered, pickled,"
+                  + " checked.");
+      assertThat(withRemedy(Then.REDO, "", "gap")).hasSize(1);
+    }
+
+    @Test
+    void aStepThatMovesNoPieceHasNothingToRedo() {
+      assertThat(Bench.sound().add(step("look").wrong(Then.REDO, "cut", "gap")).sentences())
+          .containsExactly(
+              "Step look, \"it shows\": it is to be redone, but the step moves no piece. Write"
+                  + " \"then: carry on\" and say in the remedy what to do.");
+    }
+
+    @Test
+    void whatIsPutRightOnTheSpotGoesNowhere() {
+      assertThat(withRemedy(Then.CARRY_ON, "", "")).isEmpty();
+      assertThat(withRemedy(Then.CARRY_ON, "cut", ""))
+          .containsExactly(
+              "Step check, \"it shows\": it goes back to a stage though nothing is redone. Leave"
+                  + " back-to out.");
+    }
+
+    @Test
+    void aLossNeedsAReasonThatWeKnow() {
+      assertThat(withRemedy(Then.SCRAP, "", "melted")).isEmpty();
+      assertThat(withRemedy(Then.SCRAP, "", "meltd"))
+          .containsExactly(
+              "Step check, \"it shows\": the reason \"meltd\" is not one of ours. Did you mean"
+                  + " melted?");
+      assertThat(withRemedy(Then.SCRAP, "", ""))
+          .singleElement()
+          .asString()
+          .startsWith("Step check, \"it shows\": a piece is redone or lost without a reason.");
+    }
+  }
+}

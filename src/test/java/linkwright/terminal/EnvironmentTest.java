@@ -1,0 +1,111 @@
+package linkwright.terminal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Map;
+import java.util.Optional;
+import linkwright.terminal.Displays.Kind;
+import linkwright.view.Glyphs;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+
+class EnvironmentTest {
+  private static Environment with(String... pairs) {
+    Map<String, String> variables = new java.util.HashMap<>();
+    for (int i = 0; i < pairs.length; i += 2) {
+      variables.put(pairs[i], pairs[i + 1]);
+    }
+    return new Environment(variables, true, "Linux");
+  }
+
+  @Nested
+  class Characters {
+    @Test
+    void areAllThereInAUtf8Locale() {
+      assertThat(with("LANG", "en_GB.UTF-8").glyphs()).isEqualTo(Glyphs.FULL);
+      assertThat(with("LANG", "de_DE.utf8").glyphs()).isEqualTo(Glyphs.FULL);
+      assertThat(with("LANG", "C", "LC_CTYPE", "C.UTF-8").glyphs()).isEqualTo(Glyphs.FULL);
+    }
+
+    @Test
+    void areAsciiElse() {
+      assertThat(with().glyphs()).isEqualTo(Glyphs.ASCII);
+      assertThat(with("LANG", "en_GB.UTF-8", "LC_ALL", "C").glyphs()).isEqualTo(Glyphs.ASCII);
+      assertThat(with("LANG", "de_DE.ISO-8859-1").glyphs()).isEqualTo(Glyphs.ASCII);
+      assertThat(with("LANG", "en_GB.UTF-8", "LC_ALL", "").glyphs()).isEqualTo(Glyphs.FULL);
+    }
+
+    @Test
+    void areAsciiOnTheLinuxConsoleWhichHasNoBraille() {
+      assertThat(with("LANG", "C.UTF-8", "TERM", "linux").glyphs()).isEqualTo(Glyphs.ASCII);
+    }
+  }
+
+  @Nested
+  class Colours {
+    @Test
+    void areAsManyAsTheTerminalTells() {
+      assertThat(with("TERM", "xterm-256color", "COLORTERM", "truecolor").depth())
+          .isEqualTo(Depth.RGB);
+      assertThat(with("TERM", "xterm-direct").depth()).isEqualTo(Depth.RGB);
+      assertThat(with("TERM", "tmux-256color").depth()).isEqualTo(Depth.INDEXED);
+      assertThat(with("TERM", "xterm").depth()).isEqualTo(Depth.SIXTEEN);
+      assertThat(with("TERM", "vt220").depth()).isEqualTo(Depth.NONE);
+      assertThat(with("TERM", "dumb").depth()).isEqualTo(Depth.NONE);
+      assertThat(with().depth()).isEqualTo(Depth.NONE);
+    }
+
+    @Test
+    void areNoneWhereTheUserWantsNone() {
+      Environment environment =
+          with("TERM", "xterm-256color", "COLORTERM", "truecolor", "NO_COLOR", "1");
+      assertThat(environment.depth()).isEqualTo(Depth.NONE);
+      assertThat(environment.windowDepth()).isEqualTo(Depth.NONE);
+      assertThat(with("TERM", "xterm", "NO_COLOR", "").depth())
+          .as("an empty variable asks for nothing")
+          .isEqualTo(Depth.SIXTEEN);
+    }
+
+    @Test
+    void goByTheBackgroundWhereItIsTold() {
+      assertThat(with("COLORFGBG", "15;0").look()).contains(Look.DARK);
+      assertThat(with("COLORFGBG", "0;default;15").look()).contains(Look.LIGHT);
+      assertThat(with().look()).isEmpty();
+    }
+  }
+
+  @Nested
+  class Choosing {
+    private Kind kind(boolean terminal, String system, boolean window, String... pairs) {
+      Environment environment = new Environment(with(pairs).variables(), terminal, system);
+      return Displays.kind(environment, new Wishes(window, Optional.empty(), 18, true));
+    }
+
+    @Test
+    void aTerminalComesFirst() {
+      assertThat(kind(true, "Linux", false, "DISPLAY", ":0")).isEqualTo(Kind.TERMINAL);
+      assertThat(kind(true, "Mac OS X", false)).isEqualTo(Kind.TERMINAL);
+    }
+
+    @Test
+    void aWindowOpensWithoutATerminalOrOnRequest() {
+      assertThat(kind(false, "Linux", false, "DISPLAY", ":0")).isEqualTo(Kind.WINDOW);
+      assertThat(kind(false, "Linux", false, "WAYLAND_DISPLAY", "wayland-0"))
+          .isEqualTo(Kind.WINDOW);
+      assertThat(kind(true, "Linux", true, "DISPLAY", ":0")).isEqualTo(Kind.WINDOW);
+      assertThat(kind(true, "Windows 11", false)).isEqualTo(Kind.WINDOW);
+      assertThat(kind(false, "Mac OS X", false)).isEqualTo(Kind.WINDOW);
+    }
+
+    @Test
+    void withNeitherThereAreOnlyLines() {
+      assertThat(kind(false, "Linux", false)).isEqualTo(Kind.PLAIN);
+      assertThat(kind(false, "Linux", true)).isEqualTo(Kind.PLAIN);
+    }
+
+    @Test
+    void aWindowThatCannotBeOpenedIsNoReasonToLeaveATerminal() {
+      assertThat(kind(true, "Linux", true)).isEqualTo(Kind.TERMINAL);
+    }
+  }
+}

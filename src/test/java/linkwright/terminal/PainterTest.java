@@ -1,0 +1,100 @@
+package linkwright.terminal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.googlecode.lanterna.TerminalTextUtils;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import linkwright.coach.Key;
+import linkwright.view.Canvas;
+import linkwright.view.Glyphs;
+import linkwright.view.Grid;
+import linkwright.view.Text;
+import linkwright.view.Tone;
+import org.junit.jupiter.api.Test;
+
+class PainterTest {
+  private static Grid grid(int columns, int rows, String text) {
+    Canvas canvas = new Canvas(columns, rows);
+    canvas.wrapped(0, 0, columns, rows, text, Tone.PLAIN);
+    return canvas.toGrid();
+  }
+
+  @Test
+  void aGridIsShownAsItIs() {
+    ScriptedDisplay display = new ScriptedDisplay(20, 2);
+    display.show(grid(20, 2, "12 links, 銀 chain, 0.9 mm"));
+    assertThat(display.text()).isEqualTo("12 links, 銀 chain,\n0.9 mm\n");
+  }
+
+  @Test
+  void nothingIsPaintedWithoutAChange() {
+    ScriptedDisplay display = new ScriptedDisplay(20, 2);
+    display.show(grid(20, 2, "calm"));
+    int before = display.repaints();
+    display.show(grid(20, 2, "calm"));
+    assertThat(display.repaints()).isEqualTo(before);
+    display.show(grid(20, 2, "warm"));
+    assertThat(display.repaints()).isGreaterThan(before);
+  }
+
+  @Test
+  void whateverWasShownBeforeLeavesNoTrace() {
+    long seed = 31;
+    Random random = new Random(seed);
+    ScriptedDisplay display = new ScriptedDisplay(12, 3);
+    for (int run = 0; run < 300; run++) {
+      StringBuilder text = new StringBuilder();
+      for (int i = random.nextInt(40); i >= 0; i--) {
+        text.append("a銀 鎖b⣿é□".charAt(random.nextInt(8)));
+      }
+      Grid grid = grid(12, 3, text.toString());
+      display.show(grid);
+      assertThat(display.text()).as("seed %d run %d", seed, run).isEqualTo(grid.text());
+    }
+  }
+
+  @Test
+  void aGridOfAnotherSizeIsShownAsFarAsItGoes() {
+    ScriptedDisplay display = new ScriptedDisplay(6, 2);
+    display.show(grid(10, 1, "abcdefghij"));
+    assertThat(display.text()).isEqualTo("abcdef\n\n");
+    display.resize(12, 2);
+    assertThat(display.poll(0)).contains(new Input.Resized(12, 2));
+    display.show(grid(12, 2, "abcdefghijkl"));
+    assertThat(display.text()).isEqualTo("abcdefghijkl\n\n");
+  }
+
+  @Test
+  void withoutUnicodeOnlyAsciiIsWritten() {
+    ScriptedDisplay display = new ScriptedDisplay(20, 1, Glyphs.ASCII, Look.DARK);
+    display.show(grid(20, 1, "Ø 0.9 × 14 – 銀"));
+    assertThat(display.text()).isEqualTo("O 0.9 x 14 - ??\n");
+  }
+
+  @Test
+  void keysOfTheScriptComeInOrder() {
+    ScriptedDisplay display = new ScriptedDisplay(20, 1);
+    display.type("q").press(Key.of(Key.Kind.PAGE_DOWN)).press(Key.ctrl("s")).press(Key.ctrl("c"));
+    assertThat(display.poll(0)).contains(new Input.Pressed(Key.of("q")));
+    assertThat(display.poll(0)).contains(new Input.Pressed(Key.of(Key.Kind.PAGE_DOWN)));
+    assertThat(display.poll(0)).contains(new Input.Pressed(Key.ctrl("s")));
+    assertThat(display.poll(0)).contains(new Input.Ended());
+    assertThat(display.poll(0)).isEmpty();
+  }
+
+  @Test
+  void widthsAgreeWithLanternasOnEveryCharacter() {
+    // Where they didn't, everything to the right of that character would stand in a wrong column.
+    List<String> apart = new ArrayList<>();
+    for (int c = 0x20; c < 0x10000; c++) {
+      String text = String.valueOf((char) c);
+      boolean shown = Text.safe(text).equals(text);
+      if (shown && (Text.width(text) == 2) != TerminalTextUtils.isCharDoubleWidth((char) c)) {
+        apart.add(String.format("U+%04X", c));
+      }
+    }
+    assertThat(apart).isEmpty();
+  }
+}

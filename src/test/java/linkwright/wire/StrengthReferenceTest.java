@@ -1,0 +1,103 @@
+package linkwright.wire;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.hipparchus.analysis.integration.IterativeLegendreGaussIntegrator;
+import org.junit.jupiter.api.Test;
+
+/**
+ * The collapse loads of a ring, argued from the beginning with plastic hinges, from both sides: no
+ * load is carried that some mechanism gives way to, and any load is carried for which some set of
+ * moments stands in balance without passing M_p. Source of the two theorems: any text on plastic
+ * design, such as Baker, Horne and Heyman, The Steel Skeleton, volume 2.
+ */
+class StrengthReferenceTest {
+  private static final double WIRE = 0.9;
+  private static final double INSIDE = 3.1;
+  private static final double YIELD = 124;
+  private static final double RADIUS = (INSIDE + WIRE) / 2;
+  private static final double PLASTIC_MOMENT = plasticMomentByQuadrature();
+
+  /** M_p = ∫|y|·σ dA over the circle, every fibre at the yield stress. */
+  private static double plasticMomentByQuadrature() {
+    double r = WIRE / 2;
+    return new IterativeLegendreGaussIntegrator(20, 1e-13, 1e-13)
+        .integrate(
+            1_000_000,
+            phi -> 4 * YIELD * r * r * r * Math.sin(phi) * Math.cos(phi) * Math.cos(phi),
+            0,
+            Math.PI / 2);
+  }
+
+  @Test
+  void aSolderedRingGivesWayAsAMechanismOfFourHinges() {
+    // Four rigid quarters between hinges at the two pulled ends and the two sides. Each quarter's
+    // chord, from the side at (x, 0) to the end at (0, y), turns by a small angle.
+    double turn = 1e-6;
+    double chord = RADIUS * Math.sqrt(2);
+    double endMoves = chord * Math.sin(Math.PI / 4 + turn) - RADIUS;
+    // Both ends move out by that; at each of the four hinges two quarters turn towards each other.
+    double work = 4 * PLASTIC_MOMENT * 2 * turn;
+    double pull = work / (2 * endMoves);
+    assertThat(Strength.solderedN(WIRE, INSIDE, YIELD)).isCloseTo(pull, within(1e-5 * pull));
+  }
+
+  @Test
+  void aSolderedRingHoldsAsLongAsSomeMomentsBalanceIt() {
+    // Half the pull goes down each side. With an unknown moment at the side, the moment at an angle
+    // from there is sideMoment + (P/2)·R·(1 − cos angle). Look for the best sideMoment.
+    double best = 0;
+    for (int i = 0; i <= 2000; i++) {
+      double sideMoment = -PLASTIC_MOMENT * i / 2000;
+      best = Math.max(best, largestPull(sideMoment));
+    }
+    assertThat(Strength.solderedN(WIRE, INSIDE, YIELD)).isCloseTo(best, within(1e-9 * best));
+  }
+
+  /** The largest pull for which no moment round the quarter passes M_p. */
+  private static double largestPull(double sideMoment) {
+    double pull = Double.MAX_VALUE;
+    for (int degrees = 1; degrees <= 90; degrees++) {
+      double arm = RADIUS * (1 - Math.cos(Math.toRadians(degrees))) / 2;
+      pull = Math.min(pull, (PLASTIC_MOMENT - sideMoment) / arm);
+    }
+    return pull;
+  }
+
+  @Test
+  void aButtedRingHangsOnItsWholeSide() {
+    // Open at one side, the whole pull goes round the other: its moment is P times the distance
+    // from
+    // the line of pull, at most R at the side. One hinge there is a mechanism.
+    double pull = Double.MAX_VALUE;
+    for (int degrees = 0; degrees < 90; degrees++) {
+      double arm = RADIUS * Math.cos(Math.toRadians(degrees));
+      pull = Math.min(pull, PLASTIC_MOMENT / arm);
+    }
+    assertThat(Strength.buttedN(WIRE, INSIDE, YIELD)).isCloseTo(pull, within(1e-9 * pull));
+  }
+
+  /** Lasting set begins at 59 % and 46 %: printed to whole per cents. */
+  @Test
+  void lastingSetBeginsWhereTheOutermostFibreYields() {
+    double yieldMoment = YIELD * Math.PI * WIRE * WIRE * WIRE / 32;
+    double butted = yieldMoment / RADIUS / Strength.buttedN(WIRE, INSIDE, YIELD);
+    double soldered =
+        yieldMoment / momentPerPullOfAnElasticRing() / Strength.solderedN(WIRE, INSIDE, YIELD);
+    assertThat(butted).isCloseTo(0.59, within(0.005));
+    assertThat(soldered).isCloseTo(0.46, within(0.005));
+    assertThat(Strength.BUTTED_SET_SHARE).isCloseTo(butted, within(1e-9));
+    assertThat(Strength.SOLDERED_SET_SHARE).isCloseTo(soldered, within(1e-9));
+  }
+
+  /** Closed all round, an elastic ring's side doesn't turn: ∫M = 0 over the quarter. */
+  private static double momentPerPullOfAnElasticRing() {
+    double mean =
+        new IterativeLegendreGaussIntegrator(10, 1e-12, 1e-12)
+                .integrate(100_000, angle -> RADIUS * (1 - Math.cos(angle)) / 2, 0, Math.PI / 2)
+            / (Math.PI / 2);
+    double atEnd = RADIUS / 2 - mean;
+    return Math.max(atEnd, mean);
+  }
+}

@@ -1,0 +1,46 @@
+package linkwright.wire;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class StrengthTest {
+  @Test
+  void solderingMakesARingFourTimesAsStrong() {
+    assertThat(Strength.solderedN(0.9, 3.1, 124) / Strength.buttedN(0.9, 3.1, 124))
+        .isCloseTo(4, within(1e-12));
+  }
+
+  @Test
+  void theWeakestElementIsTheUnsolderedEyeWhenThereIsOne() {
+    var ring = new Strength.Held("ring", 0.9, 3.0, 124, true);
+    var eye = new Strength.Held("eye of the link, not soldered", 0.9, 2.0, 124, false);
+    assertThat(Strength.weakest(List.of(ring, eye))).isEqualTo(eye);
+    assertThat(Strength.weakest(List.of(ring))).isEqualTo(ring);
+    assertThat(eye.setN()).isCloseTo(0.589 * eye.collapseN(), within(0.001 * eye.collapseN()));
+    assertThat(ring.setN()).isCloseTo(0.463 * ring.collapseN(), within(0.001 * ring.collapseN()));
+  }
+
+  @Test
+  void aChainOfNothingHasNoWeakestElement() {
+    assertThatThrownBy(() -> Strength.weakest(List.of())).hasMessageContaining("elements");
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0, -1, Double.NaN, Double.POSITIVE_INFINITY})
+  void sizesThatAreNoneAreAProgrammersError(double none) {
+    assertThatThrownBy(() -> Strength.buttedN(none, 3, 124)).hasMessageContaining("wireMm");
+    assertThatThrownBy(() -> Strength.buttedN(0.9, none, 124)).hasMessageContaining("insideMm");
+    assertThatThrownBy(() -> Strength.solderedN(0.9, 3, none)).hasMessageContaining("yieldMpa");
+  }
+
+  @Test
+  void whatOverflowsIsAProgrammersError() {
+    assertThatThrownBy(() -> Strength.buttedN(1e150, 1, 1e10)).hasMessageContaining("pull");
+  }
+}

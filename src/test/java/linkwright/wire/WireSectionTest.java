@@ -1,0 +1,109 @@
+package linkwright.wire;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import linkwright.quantity.Gauge;
+import linkwright.quantity.Read;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class WireSectionTest {
+  @Nested
+  class TheArea {
+    @Test
+    void ofEachSectionIsThatOfItsShape() {
+      assertThat(WireSection.round(2).areaMm2()).isCloseTo(Math.PI, within(1e-12));
+      assertThat(new WireSection(Section.SQUARE, 2, 2).areaMm2()).isEqualTo(4);
+      assertThat(new WireSection(Section.HALF_ROUND, 2, 1).areaMm2())
+          .isCloseTo(Math.PI / 2, within(1e-12));
+      assertThat(WireSection.strip(3, 0.5).areaMm2()).isEqualTo(1.5);
+    }
+
+    @Test
+    void ofTwoHalfRoundsIsThatOfTheRound() {
+      double half = new WireSection(Section.HALF_ROUND, 1.3, 0).areaMm2();
+      assertThat(2 * half).isCloseTo(WireSection.round(1.3).areaMm2(), within(1e-12));
+    }
+
+    @Test
+    void thatOverflowsIsAProgrammersError() {
+      assertThatThrownBy(() -> WireSection.round(1e200).areaMm2())
+          .isInstanceOf(IllegalArgumentException.class)
+          .hasMessageContaining("areaMm2");
+    }
+  }
+
+  @Nested
+  class TheSizes {
+    @ParameterizedTest
+    @ValueSource(doubles = {0, -0.9, Double.NaN, Double.POSITIVE_INFINITY})
+    void thatAreNoneAreAProgrammersError(double size) {
+      for (Section section : Section.values()) {
+        assertThatThrownBy(() -> new WireSection(section, size, 1)).hasMessageContaining("widthMm");
+      }
+      assertThatThrownBy(() -> WireSection.strip(1, size)).hasMessageContaining("thicknessMm");
+    }
+
+    @Test
+    void ofRoundAndSquareWireAreTheSameBothWays() {
+      assertThat(new WireSection(Section.ROUND, 0.9, 0)).isEqualTo(WireSection.round(0.9));
+    }
+  }
+
+  @Nested
+  class Reading {
+    @Test
+    void takesAGaugeOrASize() {
+      assertThat(WireSection.read(Section.ROUND, "19 AWG"))
+          .isEqualTo(Read.good(WireSection.round(Gauge.awgMm(19))));
+      assertThat(WireSection.read(Section.SQUARE, "0,9 mm").orThrow().areaMm2())
+          .isCloseTo(0.81, within(1e-12));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+        strings = {
+          "3 mm x 0.5 mm",
+          "3 x 0.5 mm",
+          "3 mm × 0,5 mm",
+          "3mm X 0.5mm",
+          "0.3 cm by 0.5 mm"
+        })
+    void takesAStripByItsTwoSides(String typed) {
+      WireSection strip = WireSection.read(Section.STRIP, typed).orThrow();
+      assertThat(strip.widthMm()).isCloseTo(3, within(1e-12));
+      assertThat(strip.thicknessMm()).isCloseTo(0.5, within(1e-12));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+        delimiter = '|',
+        value = {
+          "3 mm | “3 mm” is not a strip. Write its width and its thickness, as in 3 mm x 1 mm.",
+          "3 x 0.5 | 3 what? Write a unit, as in 3 mm. 0.5 what? Write a unit, as in 0.5 mm.",
+          "3 mm x 0.5 | 0.5 what? Write a unit, as in 0.5 mm.",
+          "0 mm x 1 mm | “0 mm” is nothing. It has to be more than 0 mm.",
+        })
+    void refusesAStripWithASentence(String typed, String sentence) {
+      assertThat(WireSection.read(Section.STRIP, typed)).isEqualTo(Read.bad(sentence));
+    }
+
+    @Test
+    void knowsTheSectionsByName() {
+      for (Section section : Section.values()) {
+        assertThat(Section.read(section.word())).isEqualTo(Read.good(section));
+      }
+      assertThat(Section.read("Half Round")).isEqualTo(Read.good(Section.HALF_ROUND));
+      assertThat(Section.read("rond"))
+          .isEqualTo(
+              Read.bad(
+                  "“rond” is not a section. Did you mean round?"
+                      + " Write round, square, half-round or strip."));
+    }
+  }
+}
