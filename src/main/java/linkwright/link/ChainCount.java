@@ -1,5 +1,6 @@
 package linkwright.link;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import linkwright.quantity.Read;
 
@@ -42,20 +43,16 @@ public record ChainCount(
   public static Read<ChainCount> of(
       double linkInsideMm, double ringInsideMm, double wishedMm, double claspMm, Joining joining) {
     boolean ringed = joining != Joining.EACH_OTHER;
-    if (!(linkInsideMm > 0 && Double.isFinite(linkInsideMm))) {
-      return Read.bad(
-          "The link's inside length is " + Say.mm(linkInsideMm) + ": it must be more than 0 mm.");
-    }
-    if (ringed && !(ringInsideMm > 0 && Double.isFinite(ringInsideMm))) {
-      return Read.bad(
-          "The ring's inside length is " + Say.mm(ringInsideMm) + ": it must be more than 0 mm.");
-    }
-    if (!(claspMm >= 0 && Double.isFinite(claspMm))) {
-      return Read.bad("The clasp is " + Say.mm(claspMm) + " long: it is 0 mm or more.");
-    }
-    if (!(wishedMm > 0 && Double.isFinite(wishedMm))) {
-      return Read.bad(
-          "The finished length is " + Say.mm(wishedMm) + ": it must be more than 0 mm.");
+    Optional<String> fault =
+        Size.first(
+            Size.faultUnlessPositive("The link's inside length", linkInsideMm),
+            ringed
+                ? Size.faultUnlessPositive("The ring's inside length", ringInsideMm)
+                : Optional.empty(),
+            Size.faultIfNegative("The clasp's length", claspMm),
+            Size.faultUnlessPositive("The finished length", wishedMm));
+    if (fault.isPresent()) {
+      return Read.bad(fault.get());
     }
     double ringMm = ringed ? ringInsideMm : 0;
     double oneMm = linkInsideMm + joining.rings(1) * ringMm + claspMm;

@@ -1,5 +1,6 @@
 package linkwright.link;
 
+import java.util.Optional;
 import linkwright.quantity.Read;
 
 /**
@@ -26,11 +27,12 @@ public record Coil(int rings, Ring ring, double insideMm, double turnMm, double 
     if (rings < 0) {
       return Read.bad("A coil of " + rings + " rings: the number of rings is 0 or more.");
     }
-    if (!(kerfMm >= 0 && Double.isFinite(kerfMm))) {
-      return Read.bad("The kerf is " + Say.mm(kerfMm) + ": it is 0 mm or more.");
-    }
-    if (!(tailMm >= 0 && Double.isFinite(tailMm))) {
-      return Read.bad("The coil's tail is " + Say.mm(tailMm) + ": it is 0 mm or more.");
+    Optional<String> fault =
+        Size.first(
+            Size.faultIfNegative("The kerf", kerfMm),
+            Size.faultIfNegative("The coil's tail", tailMm));
+    if (fault.isPresent()) {
+      return Read.bad(fault.get());
     }
     double insideMm = ring.insideMm() + kerfMm / Math.PI;
     double turnMm = Rings.turnMm(insideMm, ring.wireMm());

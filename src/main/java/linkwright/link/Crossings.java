@@ -26,6 +26,10 @@ final class Crossings {
   private final double lengthMm;
   private final Exceptions exceptions;
   private final int steps;
+
+  /** One past the last place of the grid: in a loop the last place is the first again. */
+  private final int places;
+
   private final double stepMm;
   private final Point[] grid;
 
@@ -37,8 +41,9 @@ final class Crossings {
     exceptions = new Exceptions(link);
     steps = (int) Math.min(FINEST, Math.max(32, Math.ceil(lengthMm / (wireMm / 16))));
     stepMm = lengthMm / steps;
-    grid = new Point[steps + 1];
-    for (int i = 0; i <= steps; i++) {
+    places = closed ? steps : steps + 1;
+    grid = new Point[places];
+    for (int i = 0; i < places; i++) {
       grid[i] = line.at(i * stepMm);
     }
   }
@@ -81,9 +86,9 @@ final class Crossings {
 
   private Set<Cell> nearCells(double withinMm) {
     Set<Cell> near = new HashSet<>();
-    for (int i = 0; i <= steps; i++) {
+    for (int i = 0; i < places; i++) {
       int j = i + 1;
-      while (j <= steps) {
+      while (j < places) {
         double distance = grid[i].distanceMm(grid[j]);
         if (distance < withinMm) {
           if (apart(i * stepMm, j * stepMm)) {
@@ -91,7 +96,7 @@ final class Crossings {
           }
           j++;
         } else {
-          j += (int) Math.max(1, Math.ceil((distance - withinMm) / stepMm));
+          j += (int) Math.min(places, Math.max(1, Math.ceil((distance - withinMm) / stepMm)));
         }
       }
     }
@@ -126,12 +131,8 @@ final class Crossings {
     List<Cell> around = new ArrayList<>(8);
     for (int di = -1; di <= 1; di++) {
       for (int dj = -1; dj <= 1; dj++) {
-        int i = cell.i + di;
-        int j = cell.j + dj;
-        if (closed) {
-          i = Math.floorMod(i, steps);
-          j = Math.floorMod(j, steps);
-        }
+        int i = closed ? Math.floorMod(cell.i + di, places) : cell.i + di;
+        int j = closed ? Math.floorMod(cell.j + dj, places) : cell.j + dj;
         around.add(new Cell(Math.min(i, j), Math.max(i, j)));
       }
     }
@@ -165,20 +166,32 @@ final class Crossings {
     Downhill low =
         Downhill.from(
             cell.i * stepMm, cell.j * stepMm, stepMm, 1e-9 * wireMm, this::distance, this::allowed);
-    return new Crossing(low.atMm(), low.andMm(), low.distanceMm() - wireMm);
+    double one = along(low.atMm());
+    double other = along(low.andMm());
+    return new Crossing(Math.min(one, other), Math.max(one, other), low.distanceMm() - wireMm);
+  }
+
+  /** The same place within the wire's length: past the end of a loop comes its start. */
+  private double along(double mm) {
+    return closed ? mm - lengthMm * Math.floor(mm / lengthMm) : mm;
   }
 
   private double distance(double at, double and) {
-    return line.at(at).distanceMm(line.at(and));
+    return line.at(along(at)).distanceMm(line.at(along(and)));
   }
 
   private boolean apart(double at, double and) {
-    double along = and - at;
-    double way = closed ? Math.min(along, lengthMm - along) : along;
-    return way > Math.PI / 2 * wireMm;
+    double way = Math.abs(and - at);
+    double shorter = closed ? Math.min(way, Math.abs(lengthMm - way)) : way;
+    return shorter > Math.PI / 2 * wireMm;
   }
 
   private boolean allowed(double at, double and) {
-    return at >= 0 && and <= lengthMm && apart(at, and) && !exceptions.meant(at, and);
+    boolean onTheWire = closed || (at >= 0 && and <= lengthMm && at < and);
+    double one = along(at);
+    double other = along(and);
+    return onTheWire
+        && apart(at, and)
+        && !exceptions.meant(Math.min(one, other), Math.max(one, other));
   }
 }

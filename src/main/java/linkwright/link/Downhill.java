@@ -37,7 +37,7 @@ record Downhill(double atMm, double andMm, double distanceMm) {
           }
         }
       }
-      if (next == best) {
+      if (next.distanceMm >= best.distanceMm) {
         stride /= 2;
       }
       best = next;

@@ -3,6 +3,7 @@ package linkwright.link;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import linkwright.quantity.Read;
 
 /**
@@ -35,11 +36,12 @@ public final class Forming {
     if (!findings.isEmpty()) {
       return Read.bad(findings.get(0).sentence());
     }
-    if (!(wireMm > 0 && Double.isFinite(wireMm))) {
-      return Read.bad("The wire is " + Say.mm(wireMm) + ": it must be more than 0 mm.");
-    }
-    if (!(blankMm > 0 && Double.isFinite(blankMm))) {
-      return Read.bad("The blank is " + Say.mm(blankMm) + ": it must be more than 0 mm.");
+    Optional<String> fault =
+        Size.first(
+            Size.faultUnlessPositive("The wire", wireMm),
+            Size.faultUnlessPositive("The blank", blankMm));
+    if (fault.isPresent()) {
+      return Read.bad(fault.get());
     }
     List<Bit> bits = Walk.whole(pattern);
     Read<Radii> radii = Radii.of(pattern, bits, wireMm, formersMm, hand);

@@ -93,7 +93,7 @@ final class JointGaps {
   private double turnedBackMm(boolean firstTip) {
     double tipHeading = line.headingAt(firstTip ? 0 : lengthMm);
     double leastMm = Math.min(lengthMm, (Math.PI / 2 + 1) * wireMm);
-    double stepMm = wireMm / 16;
+    double stepMm = Math.max(wireMm / 16, lengthMm / 20_000);
     for (double mm = leastMm; mm < lengthMm; mm += stepMm) {
       double heading = line.headingAt(firstTip ? mm : lengthMm - mm);
       if (Math.abs(heading - tipHeading) >= Math.PI - 1e-9) {

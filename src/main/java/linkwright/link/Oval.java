@@ -19,9 +19,9 @@ public record Oval(Ring ring, double insideWidthMm, double insideLengthMm) {
    * @param insideWidthMm w, in millimetres, above 0 and at most the ring's inside
    */
   public static Read<Oval> squeeze(Ring ring, double insideWidthMm) {
-    if (!(insideWidthMm > 0 && Double.isFinite(insideWidthMm))) {
-      return Read.bad(
-          "The oval's inside width is " + Say.mm(insideWidthMm) + ": it must be more than 0 mm.");
+    Optional<String> fault = Size.faultUnlessPositive("The oval's inside width", insideWidthMm);
+    if (fault.isPresent()) {
+      return Read.bad(fault.get());
     }
     if (insideWidthMm > ring.insideMm()) {
       return Read.bad(

@@ -62,9 +62,14 @@ public record Passage(
     return List.copyOf(passages);
   }
 
+  /** Fine enough for a hundredth of a wire; never so fine that thin, long wire takes for ever. */
+  private static double stepMm(Formed link) {
+    return Math.max(link.wireMm() / 16, link.centreLine().lengthMm() / 2_000);
+  }
+
   private static double openMm(Formed link, Eye eye) {
     double nearest = Double.POSITIVE_INFINITY;
-    for (Point point : link.centreLine().points(link.wireMm() / 16)) {
+    for (Point point : link.centreLine().points(stepMm(link))) {
       nearest = Math.min(nearest, point.distanceMm(eye.centre()));
     }
     return 2 * nearest - link.wireMm();
@@ -77,8 +82,8 @@ public record Passage(
     Stretch bend = line.stretchAt((eye.fromMm() + eye.toMm()) / 2);
     double quarterMm = bend.lengthMm() * Math.min(0.5, Math.PI / 2 / Math.abs(bend.turn()));
     double middleMm = (eye.fromMm() + eye.toMm()) / 2;
-    List<Point> before = points(line, 0, middleMm - quarterMm, link.wireMm() / 12);
-    List<Point> after = points(line, middleMm + quarterMm, lengthMm, link.wireMm() / 12);
+    List<Point> before = points(line, 0, middleMm - quarterMm, stepMm(link));
+    List<Point> after = points(line, middleMm + quarterMm, lengthMm, stepMm(link));
     double nearest = Double.POSITIVE_INFINITY;
     for (Point one : before) {
       for (Point other : after) {

@@ -93,9 +93,14 @@ public final class PatternCheck {
   }
 
   private static void rest(Pattern pattern, List<Finding> findings) {
-    long rests =
-        pattern.path().stream().filter(bit -> bit instanceof Run run && run.isRest()).count();
-    long copies = pattern.path().stream().filter(bit -> bit instanceof Run r && r.asRest()).count();
+    int rests = 0;
+    int copies = 0;
+    for (Bit bit : pattern.path()) {
+      if (bit instanceof Run run) {
+        rests += run.isRest() ? 1 : 0;
+        copies += run.asRest() ? 1 : 0;
+      }
+    }
     boolean formersDecide = pattern.closed() && rests == 0 && copies == 0;
     if (rests != 1 && !formersDecide) {
       findings.add(
@@ -106,7 +111,10 @@ public final class PatternCheck {
   }
 
   private static void eyes(Pattern pattern, List<Finding> findings) {
-    long eyes = pattern.path().stream().filter(bit -> bit instanceof Bend b && b.eye()).count();
+    int eyes = 0;
+    for (Bit bit : pattern.path()) {
+      eyes += bit instanceof Bend bend && bend.eye() ? 1 : 0;
+    }
     if (pattern.isRing()) {
       return;
     }
@@ -114,7 +122,9 @@ public final class PatternCheck {
     if (eyes != wanted) {
       findings.add(
           whole(
-              "The path has " + (eyes == 0 ? "no bend" : eyes + " bends") + " with \"eye: true\"",
+              "The path has "
+                  + (eyes == 0 ? "no bend" : eyes == 1 ? "1 bend" : eyes + " bends")
+                  + " with \"eye: true\"",
               wanted == 2
                   ? "two, one at each end, to know how the link is pulled"
                   : "one in the half, which gives one at each end of the link"));
@@ -123,6 +133,9 @@ public final class PatternCheck {
 
   /** A loop comes back to its own heading: whole turns, or none at all for an eight. */
   private static void loop(Pattern pattern, List<Finding> findings) {
+    if (!pattern.closed()) {
+      return;
+    }
     double turnDeg = 0;
     for (Bit bit : Walk.whole(pattern)) {
       if (bit instanceof Bend bend) {
@@ -130,7 +143,7 @@ public final class PatternCheck {
       }
     }
     double off = Math.abs(turnDeg - 360 * Math.rint(turnDeg / 360));
-    if (pattern.closed() && off > 0.01) {
+    if (off > 0.01) {
       findings.add(
           whole(
               "The pattern is closed, yet its bends come to " + Say.number(turnDeg) + " degrees",
@@ -139,11 +152,10 @@ public final class PatternCheck {
   }
 
   private static void joints(Pattern pattern, List<Finding> findings) {
-    long ofTips =
-        pattern.joints().stream()
-            .filter(joint -> joint != Joint.CURL_TO_BODY)
-            .mapToLong(joint -> joint == Joint.TIP_TO_TIP ? 2 : 1)
-            .sum();
+    int ofTips = 0;
+    for (Joint joint : pattern.joints()) {
+      ofTips += joint == Joint.CURL_TO_BODY ? 0 : joint == Joint.TIP_TO_TIP ? 2 : 1;
+    }
     if (ofTips > 2) {
       findings.add(whole("The joints use more tips than a wire has", "two tips, one joint each"));
     }

@@ -2,6 +2,7 @@ package linkwright.link;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeSet;
 import linkwright.quantity.Read;
 
@@ -65,7 +66,7 @@ final class Radii {
   }
 
   private static boolean bends(double formerMm, double wireMm) {
-    return formerMm >= wireMm && Double.isFinite(formerMm);
+    return formerMm >= wireMm && formerMm <= 1e6;
   }
 
   private static String unknown(Pattern pattern, String name) {
@@ -79,12 +80,9 @@ final class Radii {
   }
 
   private static String wrongFormer(String name, double formerMm, double wireMm) {
-    if (!(formerMm > 0 && Double.isFinite(formerMm))) {
-      return "The former \""
-          + name
-          + "\" is "
-          + Say.mm(formerMm)
-          + ": an inside diameter is more than 0 mm.";
+    Optional<String> fault = Size.faultUnlessPositive("The former \"" + name + "\"", formerMm);
+    if (fault.isPresent()) {
+      return fault.get();
     }
     return "The wire of "
         + Say.mm(wireMm)

@@ -1,9 +1,11 @@
 package linkwright.link;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -47,7 +49,7 @@ public record Repeat(List<Part> parts) {
       OptionalDouble oneFewerMm,
       double oneMoreMm) {
     public Counted {
-      pieces = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(pieces));
+      pieces = Collections.unmodifiableMap(new LinkedHashMap<>(pieces));
     }
 
     /** How many pieces in all. */
@@ -99,13 +101,10 @@ public record Repeat(List<Part> parts) {
                         + String.join(", ", new TreeSet<>(insideMm.keySet()))
                         + "."));
       }
-      if (!(each > 0 && Double.isFinite(each))) {
-        return Read.bad(
-            "The inside length of \""
-                + part.kind()
-                + "\" is "
-                + Say.mm(each)
-                + ": it must be more than 0 mm.");
+      Optional<String> fault =
+          Size.faultUnlessPositive("The inside length of \"" + part.kind() + "\"", each);
+      if (fault.isPresent()) {
+        return Read.bad(fault.get());
       }
       sum += part.count() * each;
     }
@@ -125,10 +124,14 @@ public record Repeat(List<Part> parts) {
   }
 
   private Read<Counted> counted(double unitMm, double wishedMm, double claspMm) {
-    if (!(claspMm >= 0 && Double.isFinite(claspMm))) {
-      return Read.bad("The clasp is " + Say.mm(claspMm) + " long: it is 0 mm or more.");
+    Optional<String> fault =
+        Size.first(
+            Size.faultIfNegative("The clasp's length", claspMm),
+            Size.faultUnlessPositive("The finished length", wishedMm));
+    if (fault.isPresent()) {
+      return Read.bad(fault.get());
     }
-    if (!(wishedMm >= unitMm + claspMm && Double.isFinite(wishedMm))) {
+    if (wishedMm < unitMm + claspMm) {
       return Read.bad(
           "A finished length of "
               + Say.mm(wishedMm)

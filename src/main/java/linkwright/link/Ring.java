@@ -1,5 +1,6 @@
 package linkwright.link;
 
+import java.util.Optional;
 import linkwright.quantity.Read;
 
 /**
@@ -14,11 +15,12 @@ public record Ring(double insideMm, double wireMm) {
    * inside, which no former of that size bends.
    */
   public static Read<Ring> of(double insideMm, double wireMm) {
-    if (!(wireMm > 0 && Double.isFinite(wireMm))) {
-      return Read.bad("The ring's wire is " + Say.mm(wireMm) + ": it must be more than 0 mm.");
-    }
-    if (!(insideMm > 0 && Double.isFinite(insideMm))) {
-      return Read.bad("The ring's inside is " + Say.mm(insideMm) + ": it must be more than 0 mm.");
+    Optional<String> fault =
+        Size.first(
+            Size.faultUnlessPositive("The ring's wire", wireMm),
+            Size.faultUnlessPositive("The ring's inside", insideMm));
+    if (fault.isPresent()) {
+      return Read.bad(fault.get());
     }
     if (wireMm > insideMm) {
       return Read.bad(
