@@ -18,6 +18,9 @@ final class Search {
   /** Wire that crosses is as bad as a size that is off by this share, and worse as it is deeper. */
   private static final double CROSSING = 0.05;
 
+  /** A choice whose size is off by so much more than the nearest is not looked at further. */
+  private static final double WORTH_WEIGHING = 0.15;
+
   private final Shape shape;
   private final Maker maker;
   private final Wish wish;
@@ -41,26 +44,36 @@ final class Search {
     for (Map<String, Double> formers : choices) {
       blank(formers).ifPresent(found::add);
     }
-    found.sort(Comparator.comparingDouble(this::miss));
+    // Looking for crossings is slow: the likeliest first, and no further than one can still win.
+    double nearest = found.stream().mapToDouble(this::miss).min().orElse(0);
+    List<Weighed> weighed =
+        found.stream()
+            .filter(choice -> miss(choice) <= nearest + WORTH_WEIGHING)
+            .map(this::weigh)
+            .sorted(Comparator.comparingDouble(Weighed::cost))
+            .toList();
     Optional<Proposal> best = Optional.empty();
     double least = Double.POSITIVE_INFINITY;
-    for (Choice choice : found) {
-      // What follows is slow; a choice whose size alone is worse need not be looked at.
-      if (miss(choice) >= least) {
+    for (Weighed one : weighed) {
+      if (one.cost() >= least) {
         break;
       }
-      Expected expected = expected(choice);
-      double cost = Math.hypot(miss(choice), doubt(expected));
+      Choice choice = one.choice();
+      double overlapMm = shape.overlapMm(choice.blankMm(), choice.formersMm(), maker);
+      double cost =
+          one.cost() + (overlapMm > 0 ? CROSSING + overlapMm / shape.wireMm() / 10 : 0);
       if (cost < least) {
-        double overlapMm = shape.overlapMm(choice.blankMm(), choice.formersMm(), maker);
-        cost += overlapMm > 0 ? CROSSING + overlapMm / shape.wireMm() / 10 : 0;
-        if (cost < least) {
-          least = cost;
-          best = Optional.of(propose(choice, overlapMm));
-        }
+        least = cost;
+        best = Optional.of(propose(choice, overlapMm));
       }
     }
     return best;
+  }
+
+  private record Weighed(Choice choice, double cost) {}
+
+  private Weighed weigh(Choice choice) {
+    return new Weighed(choice, Math.hypot(miss(choice), doubt(expected(choice))));
   }
 
   private Proposal propose(Choice choice, double overlapMm) {

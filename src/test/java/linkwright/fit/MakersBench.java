@@ -68,7 +68,7 @@ final class MakersBench {
   }
 
   /** What came of it: after 0, 1, 2 … measured pieces, fitted and oracle. */
-  record Outcome(List<Errors> fitted, List<Errors> oracle, int unmade) {
+  record Outcome(List<Errors> fitted, Errors oracle, int unmade) {
     String table(String title) {
       StringBuilder text = new StringBuilder(title).append('\n');
       text.append("  pieces   length error, median and 90 %   oracle's           ratios\n");
@@ -81,14 +81,14 @@ final class MakersBench {
                 i,
                 100 * fitted.get(i).median(),
                 100 * fitted.get(i).ninth(),
-                100 * oracle.get(i).median(),
-                100 * oracle.get(i).ninth(),
-                fitted.get(i).median() / oracle.get(i).median(),
-                fitted.get(i).ninth() / oracle.get(i).ninth(),
+                100 * oracle.median(),
+                100 * oracle.ninth(),
+                fitted.get(i).median() / oracle.median(),
+                fitted.get(i).ninth() / oracle.ninth(),
                 100 * Errors.quantile(fitted.get(i).width(), 0.5),
-                100 * Errors.quantile(oracle.get(i).width(), 0.5),
+                100 * Errors.quantile(oracle.width(), 0.5),
                 100 * fitted.get(i).withinOneSpread(),
-                100 * oracle.get(i).withinOneSpread()));
+                100 * oracle.withinOneSpread()));
       }
       return text.append("  pieces that the blank was too short for: ").append(unmade).toString();
     }
@@ -96,17 +96,16 @@ final class MakersBench {
 
   Outcome run(int makers) {
     List<List<Miss>> fitted = new ArrayList<>();
-    List<List<Miss>> oracle = new ArrayList<>();
+    List<Miss> oracle = new ArrayList<>();
     for (int i = 0; i <= pieces; i++) {
       fitted.add(new ArrayList<>());
-      oracle.add(new ArrayList<>());
     }
     for (int i = 0; i < makers; i++) {
       one(fitted, oracle);
     }
     return new Outcome(
         fitted.stream().map(MakersBench::errors).toList(),
-        oracle.stream().map(MakersBench::errors).toList(),
+        errors(oracle),
         unmade);
   }
 
@@ -117,7 +116,7 @@ final class MakersBench {
         misses.stream().filter(miss -> miss.spreads() <= 1).count() / (double) misses.size());
   }
 
-  private void one(List<List<Miss>> fitted, List<List<Miss>> oracle) {
+  private void one(List<List<Miss>> fitted, List<Miss> oracle) {
     Maker hands =
         new Maker(
             prior.growth() + Maker.USUAL_GROWTH_SPREAD * random.nextGaussian(),
@@ -139,7 +138,7 @@ final class MakersBench {
       Proposal proposal = Fit.next(pattern, wireMm, believed, wish, owned, stepMm).orThrow();
       Optional<Size> made = make(proposal, hands, turns);
       fitted.get(piece).add(miss(made, proposal, wish));
-      oracle.get(piece).add(miss(make(known, hands, turns), known, wish));
+      oracle.add(miss(make(known, hands, turns), known, wish));
       double readLength = Noise.CALIPER_MM * random.nextGaussian();
       double readWidth = Noise.CALIPER_MM * random.nextGaussian();
       tried.add(
