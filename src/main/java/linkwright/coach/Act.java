@@ -56,18 +56,22 @@ public enum Act {
   ACCEPT("accept", "accept the line", "v"),
   SET_TIMER("set-timer", "set one", "n"),
   WEIGH("weigh", "weigh and measure", "n", "enter"),
+  WEIGH_OUT("weigh-out", "weigh out", "o"),
   PRICE("price", "prices", "p"),
   CLOSE("close", "close the job", "c"),
+  REOPEN("reopen", "open it again", "g"),
   KEEP("keep", "keep", "ctrl-k");
 
   private final String id;
   private final String words;
-  private final List<String> keys;
+
+  /** With spaces between: an enum holds no list. */
+  private final String keys;
 
   Act(String id, String words, String... keys) {
     this.id = id;
     this.words = words;
-    this.keys = List.of(keys);
+    this.keys = String.join(" ", keys);
   }
 
   /** The name in the keys file. */
@@ -82,6 +86,6 @@ public enum Act {
 
   /** The keys it has unless the user changes them, by the names of {@link KeyNames}. */
   public List<String> keys() {
-    return keys;
+    return List.of(keys.split(" "));
   }
 }

@@ -39,8 +39,7 @@ public record CountedPlan(
     }
     Wish wish = reading.wish().get();
     Read<Plan> plan = Planning.plan(Recount.of(wish, state.trials()));
-    return new CountedPlan(
-        Optional.of(wish), plan.found(), Map.of(), plan.problem().orElse(""));
+    return new CountedPlan(Optional.of(wish), plan.found(), Map.of(), plan.problem().orElse(""));
   }
 
   /** The plan of texts that are being typed, before they are kept. */
@@ -50,8 +49,7 @@ public record CountedPlan(
 
   /** Whether nothing was said of the wire on hand for that piece, so that none can be missed. */
   boolean stockIsUnknown(String piece) {
-    return wish
-        .map(
+    return wish.map(
             known ->
                 known.stockMm().isEmpty()
                     && (piece.equals("link") || known.ringStockMm().orElse(List.of()).isEmpty()))

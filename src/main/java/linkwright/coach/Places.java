@@ -17,6 +17,18 @@ final class Places {
     if (screen instanceof Screen.Round) {
       return new RoundPlace();
     }
+    if (screen instanceof Screen.Plan) {
+      return new PlanPlace();
+    }
+    if (screen instanceof Screen.Tests) {
+      return new TestsPlace();
+    }
+    if (screen instanceof Screen.Trial) {
+      return new TrialPlace();
+    }
+    if (screen instanceof Screen.WeighIn) {
+      return new WeighPlace();
+    }
     if (screen instanceof Screen.Bench) {
       return new BenchPlace();
     }
@@ -33,6 +45,10 @@ final class Places {
   /** Goes to the place that an act of the way round names. */
   static Turn go(Model model, Act act) {
     return switch (act) {
+      case TO_PLAN -> PlanPlace.enter(model);
+      case TO_TESTS -> TestsPlace.enter(model);
+      case TO_TRIAL -> TrialPlace.enter(model);
+      case TO_WEIGH_IN -> WeighPlace.enter(model);
       case TO_BENCH -> BenchPlace.enter(model);
       default -> Turn.to(model);
     };

@@ -23,8 +23,7 @@ final class PlanPlace implements Place {
   /** Opens the plan with what was typed last, entered or not. */
   static Turn enter(Model model) {
     OpenJob job = model.job().orElseThrow();
-    Map<String, String> texts =
-        job.drafts().getOrDefault(DRAFT, job.state().course().wish());
+    Map<String, String> texts = job.drafts().getOrDefault(DRAFT, job.state().course().wish());
     return Turn.to(model.with(screen(model, PlanFields.form(model, texts))));
   }
 

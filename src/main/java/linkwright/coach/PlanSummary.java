@@ -41,26 +41,43 @@ public final class PlanSummary {
       main(lines, "rings", Integer.toString(plan.rings()));
     }
     main(lines, "length", units.length(plan.lengthMm()));
-    String fewer = plan.oneFewerMm().isPresent() ? units.length(plan.oneFewerMm().getAsDouble()) : "none";
+    String fewer =
+        plan.oneFewerMm().isPresent() ? units.length(plan.oneFewerMm().getAsDouble()) : "none";
     line(lines, "one fewer", fewer);
     line(lines, "one more", units.length(plan.oneMoreMm()));
     plan.exactRingInsideMm().ifPresent(ring -> line(lines, "exact with ring", units.length(ring)));
     line(lines, "link blank", units.length(plan.linkBlankMm()));
     line(lines, "link inside", units.length(plan.linkInsideMm()));
-    plan.formed().ifPresent(link -> line(lines, "link", units.length(link.lengthMm()) + " x " + units.length(link.widthMm())));
+    plan.formed()
+        .ifPresent(
+            link ->
+                line(
+                    lines,
+                    "link",
+                    units.length(link.lengthMm()) + " x " + units.length(link.widthMm())));
     if (plan.rings() > 0) {
       line(lines, "ring blank", units.length(plan.ringBlankMm()));
     }
     line(lines, "blanks to cut", plan.blanksToCut() + " so that " + plan.links() + " come good");
     line(lines, "wire", units.length(plan.wireTotalMm()));
-    boolean known = !plan.wish().stockMm().isEmpty() || plan.wish().ringStockMm().map(list -> !list.isEmpty()).orElse(false);
+    boolean known =
+        !plan.wish().stockMm().isEmpty()
+            || plan.wish().ringStockMm().map(list -> !list.isEmpty()).orElse(false);
     if (known) {
       double missing = plan.wireShortMm();
-      lines.add(new Line("wire short", missing > 0 ? units.length(missing) : "nothing", false, missing > 0));
+      lines.add(
+          new Line(
+              "wire short", missing > 0 ? units.length(missing) : "nothing", false, missing > 0));
     }
-    line(lines, "solder", plan.joints() + " pieces, " + units.length(plan.solder().pieceMm()) + " long");
+    line(
+        lines,
+        "solder",
+        plan.joints() + " pieces, " + units.length(plan.solder().pieceMm()) + " long");
     main(lines, "chain weighs", units.mass(plan.massChainG()));
-    line(lines, "holds", "%.0f N soldered, %.0f N not".formatted(plan.pull().solderedN(), plan.pull().buttedN()));
+    line(
+        lines,
+        "holds",
+        "%.0f N soldered, %.0f N not".formatted(plan.pull().solderedN(), plan.pull().buttedN()));
     plan.remarks().forEach(each -> lines.add(new Line("", each, false, true)));
     FinenessWord.of(plan.wish().metal(), plan.massChainG(), model.shelf().reference())
         .forEach(each -> lines.add(new Line("", each, false, false)));

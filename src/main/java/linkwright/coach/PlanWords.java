@@ -30,8 +30,7 @@ final class PlanWords {
               words.put("ring inside", units.length(ring.insideMm()));
               words.put("ring wire", units.wire(ring.wireMm()));
               words.put("ring blank", units.length(plan.ringBlankMm()));
-              ring.ovalInsideMm()
-                  .ifPresent(oval -> words.put("oval inside", units.length(oval)));
+              ring.ovalInsideMm().ifPresent(oval -> words.put("oval inside", units.length(oval)));
             });
     plan.formed()
         .ifPresent(

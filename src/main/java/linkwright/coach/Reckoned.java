@@ -125,5 +125,4 @@ public record Reckoned(
         ? "The wire on hand will not do: it lacks " + missing + " of this piece."
         : "";
   }
-
 }

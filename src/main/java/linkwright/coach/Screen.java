@@ -28,8 +28,8 @@ public sealed interface Screen {
   /** Test pieces. */
   record Tests(int at, Optional<Form> form) implements Screen {}
 
-  /** Trial lengths. */
-  record Trial(int at, Optional<Form> form) implements Screen {}
+  /** Trial lengths; the rows are what each would make of the chain. */
+  record Trial(int at, List<TrialRow> rows, Optional<Form> form) implements Screen {}
 
   /**
    * The bench.

@@ -49,12 +49,7 @@ public record TestPieces(
   private static TestPieces of(Wish wish, linkwright.fit.Wish size, JobState state) {
     Pattern pattern = wish.link().pattern().orElseThrow();
     Maker maker =
-        Fit.learn(
-            pattern,
-            wish.wireMm(),
-            Planning.maker(wish),
-            tried(state, wish.wireMm()),
-            size);
+        Fit.learn(pattern, wish.wireMm(), Planning.maker(wish), tried(state, wish.wireMm()), size);
     return new TestPieces(
         size,
         pattern,
@@ -100,7 +95,10 @@ public record TestPieces(
     Pattern pattern = wish.link().pattern().orElseThrow();
     pattern.formersMm().forEach((name, mm) -> owned.put(name, new ArrayList<>(List.of(mm))));
     wish.link().formersMm().forEach((name, mm) -> add(owned, name, mm));
-    state.trials().inOrder().forEach(piece -> piece.formersMm().forEach((name, mm) -> add(owned, name, mm)));
+    state
+        .trials()
+        .inOrder()
+        .forEach(piece -> piece.formersMm().forEach((name, mm) -> add(owned, name, mm)));
     return owned;
   }
 

@@ -65,13 +65,23 @@ final class TestsPlace implements Place {
                 .forEach(
                     (name, mm) ->
                         fields.add(
-                            Field.of("former." + name, name, units.length(mm), "its inside, the former you took"))));
+                            Field.of(
+                                "former." + name,
+                                name,
+                                units.length(mm),
+                                "its inside, the former you took"))));
     fields.add(Field.of("length", "length", "", "measured soldered and flattened, 14.1 mm"));
     fields.add(Field.of("width", "width", "", "measured, 5.0 mm"));
     fields.add(Field.of("inside", "inside length", "", "from eye to eye, if you can measure it"));
     List<String> words = new ArrayList<>(List.of(""));
     words.addAll(Verdicts.words());
-    fields.add(Field.choice("verdict", "next one", "", "longer, shorter, wider … or right; empty: from the measures", words));
+    fields.add(
+        Field.choice(
+            "verdict",
+            "next one",
+            "",
+            "longer, shorter, wider … or right; empty: from the measures",
+            words));
     fields.add(Field.choice("verdict2", "and", "", "a second direction, if there is one", words));
     fields.add(Field.of("note", "note", "", "anything to remember"));
     return Form.of(Form.Purpose.TEST_PIECE, "A test piece", "log it", fields)
@@ -80,32 +90,30 @@ final class TestsPlace implements Place {
 
   @Override
   public Turn edited(Model model, Form form, boolean textChanged) {
-    OpenJob job = model.job().orElseThrow();
     int at = ((Screen.Tests) model.screen()).at();
     Model next = model.with(new Screen.Tests(at, Optional.of(textChanged ? checked(form) : form)));
-    return textChanged
-        ? Turn.with(
-            next.with(job.withDraft(DRAFT, form.texts())),
-            new Effect.KeepDraft(job.slug(), DRAFT, form.texts()))
-        : Turn.to(next);
+    return textChanged ? Drafting.keep(next, DRAFT, form) : Turn.to(next);
   }
 
   private static Form checked(Form form) {
-    return form.withTroubles(new Amounts(form).troubles(List.of("blank", "length", "width", "inside"), "former."));
+    return form.withTroubles(
+        new Amounts(form).troubles(List.of("blank", "length", "width", "inside"), "former."));
   }
 
   @Override
   public Turn confirmed(Model model, Form form) {
     OpenJob job = model.job().orElseThrow();
     Map<String, String> troubles =
-        new LinkedHashMap<>(new Amounts(form).troubles(List.of("blank", "length", "width", "inside"), "former."));
+        new LinkedHashMap<>(
+            new Amounts(form).troubles(List.of("blank", "length", "width", "inside"), "former."));
     if (form.text("blank").isEmpty()) {
       troubles.put("blank", "Give the blank that was cut, such as 38 mm.");
     }
     List<String> verdicts = verdicts(form, troubles);
     if (!troubles.isEmpty()) {
       Form told = form.withTroubles(troubles).atFirstTrouble();
-      return Turn.to(model.with(new Screen.Tests(((Screen.Tests) model.screen()).at(), Optional.of(told))));
+      return Turn.to(
+          model.with(new Screen.Tests(((Screen.Tests) model.screen()).at(), Optional.of(told))));
     }
     Amounts amounts = new Amounts(form);
     OptionalDouble length = amounts.mm("length");
@@ -123,8 +131,7 @@ final class TestsPlace implements Place {
             amounts.mm("inside"),
             verdicts,
             form.text("note"));
-    Model next = model.with(job.withDraft(DRAFT, Map.of())).with(at(model, Integer.MAX_VALUE));
-    return Turn.keep(next, fact).and(new Effect.DropDraft(job.slug(), DRAFT));
+    return Drafting.drop(model.with(at(model, Integer.MAX_VALUE)), DRAFT, fact);
   }
 
   private static List<String> measured(OpenJob job, double lengthMm, double widthMm) {
@@ -141,7 +148,9 @@ final class TestsPlace implements Place {
       if (read.isPresent() && !verdicts.contains(Verdicts.word(read.get()))) {
         verdicts.add(Verdicts.word(read.get()));
       } else if (!text.isEmpty() && read.isEmpty()) {
-        troubles.put(id, "“" + text + "” is no direction: one of " + String.join(", ", Verdicts.words()) + ".");
+        troubles.put(
+            id,
+            "“" + text + "” is no direction: one of " + String.join(", ", Verdicts.words()) + ".");
       }
     }
     return verdicts;
@@ -173,5 +182,4 @@ final class TestsPlace implements Place {
   public Turn formLeft(Model model) {
     return Turn.to(model.with(at(model, ((Screen.Tests) model.screen()).at())));
   }
-
 }

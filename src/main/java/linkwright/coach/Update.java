@@ -80,7 +80,9 @@ public final class Update {
     return common.map(found -> common(model, found)).orElseGet(() -> place.typed(model, key));
   }
 
-  /** Pasted text goes into a field as if typed, line breaks as spaces; elsewhere it is passed over. */
+  /**
+   * Pasted text goes into a field as if typed, line breaks as spaces; elsewhere it is passed over.
+   */
   private static Turn pasted(Model model, String text) {
     Turn turn = Turn.to(model);
     if (model.screen().form().isPresent()) {

@@ -15,6 +15,7 @@ final class Fill {
   private final long[] worth;
   private final byte[] taken;
   private final int[] improvedAt;
+  private final long[] turns;
   private long[] price = {};
   private int dearest;
 
@@ -30,6 +31,7 @@ final class Fill {
     this.worth = new long[bench.piece().length == 0 ? 1 : cells];
     this.taken = new byte[worth.length];
     this.improvedAt = new int[worth.length];
+    this.turns = new long[bench.size()];
   }
 
   /** How much one set of prices costs to look at, in cells. */
@@ -69,34 +71,39 @@ final class Fill {
   /** The most that this length can be worth. */
   long worth(int length) {
     long best = blanksWorth(bench.room(length));
-    long turns = price[bench.ring()] > 0 ? bench.mostTurns(length) : 0;
-    if (turns > MOST_CELLS) {
+    turns[length] = 0;
+    long most = price[bench.ring()] > 0 ? bench.mostTurns(length) : 0;
+    if (most > MOST_CELLS) {
       return Math.max(best, coilBound(length));
     }
     long room = bench.room(length) - bench.tail();
-    for (long r = 1; r <= turns; r++) {
-      best = Math.max(best, r * price[bench.ring()] + blanksWorth(room - r * bench.turn()));
+    double perLength =
+        bench.piece().length == 0 ? 0 : (double) price[dearest] / bench.piece()[dearest];
+    double gain = price[bench.ring()] - perLength * bench.turn();
+    for (long i = 1; i <= most; i++) {
+      long r = gain > 0 ? most + 1 - i : i; // so that the bound only falls
+      if (perLength * room + gain * r + 1 < best) {
+        break;
+      }
+      long value = r * price[bench.ring()] + blanksWorth(room - r * bench.turn());
+      if (value > best) {
+        best = value;
+        turns[length] = r;
+      }
     }
     return best;
   }
 
-  /** Adds the pieces of the dearest filling to {@code pieces}. */
+  /** Takes the coil back out of what was last valued as the length's dearest filling. */
+  void withoutCoil(int length) {
+    turns[length] = 0;
+  }
+
+  /** Adds the pieces of the dearest filling, as last valued, to {@code pieces}. */
   void pieces(int length, double[] pieces) {
-    long best = blanksWorth(bench.room(length));
-    long at = bench.room(length);
-    long coil = 0;
-    long turns = price[bench.ring()] > 0 ? Math.min(MOST_CELLS, bench.mostTurns(length)) : 0;
-    long room = bench.room(length) - bench.tail();
-    for (long r = 1; r <= turns; r++) {
-      long value = r * price[bench.ring()] + blanksWorth(room - r * bench.turn());
-      if (value > best) {
-        best = value;
-        at = room - r * bench.turn();
-        coil = r;
-      }
-    }
+    long coil = turns[length];
     pieces[bench.ring()] += coil;
-    walk(at, pieces);
+    walk(bench.room(length) - (coil > 0 ? bench.tail() + coil * bench.turn() : 0), pieces);
   }
 
   private void walk(long room, double[] pieces) {
@@ -118,7 +125,7 @@ final class Fill {
     }
   }
 
-  private long blanksWorth(long room) {
+  long blanksWorth(long room) {
     long cell = room / grid;
     if (cell < worth.length) {
       return worth[(int) cell];

@@ -36,6 +36,11 @@ enum DataKind {
     };
   }
 
+  /** The keys by which files are told apart, for who has none of them. */
+  static List<String> allKeys() {
+    return Arrays.stream(values()).flatMap(kind -> kind.keys().stream()).toList();
+  }
+
   /** The sort of a file, told by a key that only this sort has. */
   static Optional<DataKind> of(Fields file) {
     return Arrays.stream(values())

@@ -79,7 +79,14 @@ final class Fields {
     return Optional.of(fields);
   }
 
-  private void format() {
+  /** Looks at the format line if there is one; files that a user writes in passing need none. */
+  void formatIfThere() {
+    if (names("format")) {
+      format();
+    }
+  }
+
+  void format() {
     Optional<Node> format = find("format");
     if (format.isEmpty()) {
       problems.add(1, 1, "The file has no format line.", "Write format: 1 as its first line.");
@@ -212,6 +219,21 @@ final class Fields {
     problems.add(place(key), wrong, expected);
   }
 
+  /** Tells a problem of the value at a key, at the value; of the whole group if it is missing. */
+  void wrongValue(String key, String wrong, String expected) {
+    problems.add(values.getOrDefault(key, node), wrong, expected);
+  }
+
+  /** Whether a list stands at a key. */
+  boolean isList(String key) {
+    return values.get(key) instanceof SequenceNode;
+  }
+
+  /** Whether a single value stands at a key. */
+  boolean isScalar(String key) {
+    return values.get(key) instanceof ScalarNode;
+  }
+
   /** Where a key stands, or the group if it is missing. */
   Node place(String key) {
     return keys.getOrDefault(key, node);
@@ -219,6 +241,19 @@ final class Fields {
 
   ProblemList problems() {
     return problems;
+  }
+
+  /** Tells that no key says what sort of file this is. */
+  void unknown(List<String> tellingKeys) {
+    String near =
+        keys.keySet().stream()
+            .flatMap(
+                key ->
+                    Nearest.of(key, tellingKeys).stream()
+                        .map(known -> "Did you mean " + known + " by " + key + "?"))
+            .findFirst()
+            .orElse("Files are told by one of the keys " + String.join(", ", tellingKeys) + ".");
+    problems.add(node, "No key says what sort of file this is.", near);
   }
 
   /** Tells the keys that nobody asked for, and answers whether all was well within this group. */

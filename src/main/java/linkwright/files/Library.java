@@ -42,20 +42,25 @@ public record Library(
 
   /** Reads the shipped data and those in the user's folder. */
   public static Library load(Home home) {
+    return reading(home).library();
+  }
+
+  /** Everything read, so that more can be laid over it. */
+  static LibraryReading reading(Home home) {
     LibraryReading reading = new LibraryReading();
     for (DataKind kind : DataKind.values()) {
       try {
-        ShippedData.files(kind.folder()).forEach(file -> reading.read(file, kind));
+        reading.read(ShippedData.files(kind.folder()), kind);
       } catch (IOException trouble) {
         reading.tell(new Problem(kind.folder(), 0, 0, "Shipped data: " + trouble.getMessage(), ""));
       }
     }
-    reading.turnToOwn();
+    reading.nextLayer();
     for (DataKind kind : DataKind.values()) {
       List<Problem> problems = new ArrayList<>();
-      home.files(kind.folder(), problems).forEach(file -> reading.read(file, kind));
+      reading.read(home.files(kind.folder(), problems), kind);
       problems.forEach(reading::tell);
     }
-    return reading.library();
+    return reading;
   }
 }

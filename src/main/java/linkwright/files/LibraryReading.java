@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import linkwright.quantity.Problem;
 import linkwright.reference.Reference;
@@ -19,8 +20,9 @@ final class LibraryReading {
   private final List<Problem> strays = new ArrayList<>();
   private final Set<ProblemList> files = new LinkedHashSet<>();
 
-  void turnToOwn() {
-    shelves.turnToOwn();
+  /** From here on comes what is laid over all that came before. */
+  void nextLayer() {
+    shelves.nextLayer();
   }
 
   void tell(Problem problem) {
@@ -28,10 +30,29 @@ final class LibraryReading {
   }
 
   void read(DataFile file, DataKind kind) {
-    ProblemList problems = new ProblemList(file.name());
-    files.add(problems);
-    Fields.ofFile(file.bytes(), kind.what(), problems)
-        .ifPresent(fields -> kind.read(fields, shelves));
+    read(List.of(file), kind);
+  }
+
+  /** Reads files of one sort. Taking the YAML apart is most of the work, and is shared out. */
+  void read(List<DataFile> more, DataKind kind) {
+    List<Opened> opened = more.parallelStream().map(file -> Opened.of(file, kind)).toList();
+    for (Opened one : opened) {
+      files.add(one.problems());
+      one.fields().ifPresent(fields -> kind.read(fields, shelves));
+    }
+  }
+
+  private record Opened(ProblemList problems, Optional<Fields> fields) {
+    static Opened of(DataFile file, DataKind kind) {
+      ProblemList problems = new ProblemList(file.name());
+      return new Opened(problems, Fields.ofFile(file.bytes(), kind.what(), problems));
+    }
+  }
+
+  /** Reads a file whose keys were looked at already. */
+  void read(Fields fields, DataKind kind) {
+    files.add(fields.problems());
+    kind.read(fields, shelves);
   }
 
   /** Checks what can only be checked now that all is read, and hands everything over. */

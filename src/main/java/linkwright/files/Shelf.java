@@ -12,26 +12,26 @@ import java.util.Map;
  * @param <T> what is kept
  */
 final class Shelf<T> {
-  /** A thing, the fields it was read from, and whether it is the user's own. */
-  record Kept<T>(String id, T value, Fields from, boolean own) {}
+  /** A thing, the fields it was read from, and which layer it belongs to. */
+  record Kept<T>(String id, T value, Fields from, int layer) {}
 
   private final String noun;
   private final Map<String, Kept<T>> kept = new LinkedHashMap<>();
-  private boolean own;
+  private int layer;
 
   Shelf(String noun) {
     this.noun = noun;
   }
 
-  /** From here on come the user's own. */
-  void turnToOwn() {
-    own = true;
+  /** From here on comes what is laid over all that came before. */
+  void nextLayer() {
+    layer++;
   }
 
   /** Keeps a thing; tells a second one of the same name in the same layer. */
   void put(String id, T value, Fields from, String key) {
     Kept<T> before = kept.get(id);
-    if (before != null && before.own() == own) {
+    if (before != null && before.layer() == layer) {
       from.wrong(
           key,
           "There is a second " + noun + " \"" + id + "\".",
@@ -41,7 +41,7 @@ final class Shelf<T> {
               + (before.from().place(key).getStartMark().getLine() + 1)
               + ".");
     } else {
-      kept.put(id, new Kept<>(id, value, from, own));
+      kept.put(id, new Kept<>(id, value, from, layer));
     }
   }
 

@@ -31,14 +31,14 @@ record Shelves(
         new Shelf<>("caution"));
   }
 
-  void turnToOwn() {
-    metals.turnToOwn();
-    solders.turnToOwn();
-    finenessRules.turnToOwn();
-    clasps.turnToOwn();
-    limits.turnToOwn();
-    patterns.turnToOwn();
-    routines.turnToOwn();
-    cautions.turnToOwn();
+  void nextLayer() {
+    metals.nextLayer();
+    solders.nextLayer();
+    finenessRules.nextLayer();
+    clasps.nextLayer();
+    limits.nextLayer();
+    patterns.nextLayer();
+    routines.nextLayer();
+    cautions.nextLayer();
   }
 }

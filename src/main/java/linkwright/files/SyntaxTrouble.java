@@ -1,6 +1,7 @@
 package linkwright.files;
 
-import java.util.Map;
+import java.util.List;
+import java.util.Locale;
 import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 import org.yaml.snakeyaml.error.YAMLException;
@@ -8,55 +9,54 @@ import org.yaml.snakeyaml.reader.ReaderException;
 
 /** Says what a YAML reader stumbled over in words that need no knowledge of YAML. */
 final class SyntaxTrouble {
-  private record Saying(String wrong, String expected) {}
+  private static final String INDENTED = "This line does not fit the lines above it.";
+  private static final String INDENT =
+      "Lines that belong together start in the same column, and a key ends with a colon and a"
+          + " space. Text with a colon, a quotation mark or a # in it stands in quotes.";
 
-  private static final Saying INDENT =
-      new Saying(
-          "This line does not fit the lines above it.",
-          "Lines that belong together start in the same column, and a key ends with a colon and a"
-              + " space. Text with a colon, a quotation mark or a # in it stands in quotes.");
+  /**
+   * What the reader's own message contains, and what it means for the person who wrote the file.
+   */
+  private record Saying(String message, String wrong, String expected) {}
 
-  /** What the reader's own message contains, and what it means for the person who wrote it. */
-  private static final Map<String, Saying> SAYINGS =
-      Map.ofEntries(
-          Map.entry(
+  private static final List<Saying> SAYINGS =
+      List.of(
+          new Saying(
               "mapping values are not allowed here",
-              new Saying(
-                  "There is a second colon on this line.",
-                  "Put text that holds a colon and a space in quotes, or indent the line like its"
-                      + " neighbours.")),
-          Map.entry(
+              "There is a second colon on this line.",
+              "Put text that holds a colon and a space in quotes, or indent the line like its"
+                  + " neighbours."),
+          new Saying(
               "found unexpected end of stream",
-              new Saying("A quotation mark is opened here and never closed.", "Close it.")),
-          Map.entry(
+              "A quotation mark is opened here and never closed.",
+              "Close it."),
+          new Saying(
               "expected ',' or ']'",
-              new Saying(
-                  "A list in square brackets is not closed, or a comma is missing.",
-                  "Write it like [soft, hard]; text with a comma or a bracket stands in quotes.")),
-          Map.entry(
+              "A list in square brackets is not closed, or a comma is missing.",
+              "Write it like [soft, hard]; text with a comma or a bracket stands in quotes."),
+          new Saying(
               "expected ',' or '}'",
-              new Saying(
-                  "A group in curly brackets is not closed, or a comma is missing.",
-                  "Write it like {from: 600, to: 650}; text with a comma or a bracket stands in"
-                      + " quotes.")),
-          Map.entry("could not find expected ':'", new Saying("A colon is missing.", "key: value")),
-          Map.entry(
+              "A group in curly brackets is not closed, or a comma is missing.",
+              "Write it like {from: 600, to: 650}; text with a comma or a bracket stands in"
+                  + " quotes."),
+          new Saying("could not find expected ':'", "A colon is missing.", "key: value"),
+          new Saying(
               "cannot start any token",
-              new Saying(
-                  "A text cannot start with this character.", "Put the whole text in quotes.")),
-          Map.entry(
+              "A text cannot start with this character.",
+              "Put the whole text in quotes."),
+          new Saying(
               "found undefined alias",
-              new Saying("A text cannot start with a star.", "Put the whole text in quotes.")),
-          Map.entry(
+              "A text cannot start with a star.",
+              "Put the whole text in quotes."),
+          new Saying(
               "escape",
-              new Saying(
-                  "A backslash in double quotes starts something unknown.",
-                  "Write two backslashes for one, or use single quotes.")),
-          Map.entry("expected <block end>", INDENT),
-          Map.entry("sequence entries are not allowed here", INDENT),
-          Map.entry("block collections are not allowed", INDENT),
-          Map.entry("expected the node content", INDENT),
-          Map.entry("expected '<document start>'", INDENT));
+              "A backslash in double quotes starts something unknown.",
+              "Write two backslashes for one, or use single quotes."),
+          new Saying("expected <block end>", INDENTED, INDENT),
+          new Saying("sequence entries are not allowed here", INDENTED, INDENT),
+          new Saying("block collections are not allowed", INDENTED, INDENT),
+          new Saying("expected the node content", INDENTED, INDENT),
+          new Saying("expected '<document start>'", INDENTED, INDENT));
 
   private SyntaxTrouble() {}
 
@@ -68,7 +68,7 @@ final class SyntaxTrouble {
           1 + (int) before.chars().filter(c -> c == '\n').count(),
           1 + before.codePointCount(before.lastIndexOf('\n') + 1, before.length()),
           String.format(
-              java.util.Locale.ROOT,
+              Locale.ROOT,
               "There is a character here that cannot be shown (U+%04X).",
               character.getCodePoint()),
           "Take it out; it may have come in with copied text.");
@@ -94,11 +94,10 @@ final class SyntaxTrouble {
       return;
     }
     Saying saying =
-        SAYINGS.entrySet().stream()
-            .filter(entry -> problem.contains(entry.getKey()))
-            .map(Map.Entry::getValue)
+        SAYINGS.stream()
+            .filter(known -> problem.contains(known.message()))
             .findFirst()
-            .orElse(new Saying("This cannot be read as YAML: " + problem + ".", ""));
+            .orElse(new Saying("", "This cannot be read as YAML: " + problem + ".", ""));
     problems.add(place.getLine() + 1, place.getColumn() + 1, saying.wrong(), saying.expected());
   }
 

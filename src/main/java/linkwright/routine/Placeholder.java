@@ -72,7 +72,7 @@ final class Placeholder {
     words.put("solder piece", "the wire is thick");
     words.put("anneals", "see the supplier's sheet");
     words.put("glow", "a dull red in dim light");
-    words.put(SENTENCE, "Cool it as the supplier's sheet says.");
+    words.put(SENTENCE, "Let the red fade, then quench, unless the metal's sheet says otherwise.");
     words.put("links", "the planned number of");
     words.put("rings", "the planned number of");
     words.put("blanks", "the planned number of");

@@ -1,7 +1,6 @@
 package linkwright.shell;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.InstantSource;
@@ -9,14 +8,15 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import linkwright.coach.Message;
 import linkwright.coach.Shelf;
 import linkwright.coach.TrayJob;
 import linkwright.coach.TrayWords;
 import linkwright.files.BookFile;
 import linkwright.files.BookLine;
+import linkwright.files.DraftStore;
 import linkwright.files.EntryLines;
+import linkwright.files.Home;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.quantity.Problem;
@@ -24,14 +24,14 @@ import linkwright.quantity.Read;
 
 /** The job books in the user's folder, one of them open at a time. */
 final class Books {
-  private final Path jobs;
+  private final Home home;
   private final String device;
   private final InstantSource clock;
-  private final Drafts drafts;
+  private final DraftStore drafts;
   private Optional<BookFile> open = Optional.empty();
 
-  Books(Path home, String device, InstantSource clock, Drafts drafts) {
-    this.jobs = home.resolve("jobs");
+  Books(Home home, String device, InstantSource clock, DraftStore drafts) {
+    this.home = home;
     this.device = device;
     this.clock = clock;
     this.drafts = drafts;
@@ -59,7 +59,7 @@ final class Books {
 
   Message begin(String name, List<Fact> facts) {
     shut();
-    Read<BookFile> created = BookFile.create(jobs, name, device, clock.instant());
+    Read<BookFile> created = BookFile.create(home.jobs(), name, device, clock.instant());
     if (created instanceof Read.Bad<BookFile> bad) {
       return new Message.JobNotOpened(bad.sentence());
     }
@@ -72,7 +72,8 @@ final class Books {
 
   Message open(String slug) {
     shut();
-    Read<BookFile> found = BookFile.open(jobs.resolve(slug + ".yaml"), device, clock.instant());
+    Read<BookFile> found =
+        BookFile.open(home.jobs().resolve(slug + ".yaml"), device, clock.instant());
     if (found instanceof Read.Bad<BookFile> bad) {
       return new Message.JobNotOpened(bad.sentence());
     }
@@ -108,18 +109,15 @@ final class Books {
     open = Optional.empty();
   }
 
+  /** Whether there is no book yet. */
+  boolean empty() {
+    return home.books().isEmpty();
+  }
+
   /** The jobs in the folder, the one last worked on first. */
   List<TrayJob> tray(Shelf shelf) {
     List<TrayJob> found = new ArrayList<>();
-    if (Files.isDirectory(jobs)) {
-      try (Stream<Path> files = Files.list(jobs)) {
-        files
-            .filter(path -> path.toString().endsWith(".yaml"))
-            .forEach(path -> found.add(trayJob(path, shelf)));
-      } catch (IOException unreadable) {
-        return List.of();
-      }
-    }
+    home.books().forEach(path -> found.add(trayJob(path, shelf)));
     found.sort(
         Comparator.comparing(TrayJob::closed)
             .thenComparing(TrayJob::lastEntry, Comparator.reverseOrder()));

@@ -1,6 +1,5 @@
 package linkwright.shell;
 
-import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -12,6 +11,9 @@ import linkwright.coach.Message;
 import linkwright.coach.Model;
 import linkwright.coach.Turn;
 import linkwright.coach.Update;
+import linkwright.files.DraftStore;
+import linkwright.files.Home;
+import linkwright.job.Fact;
 
 /**
  * Performs the effects of updates and feeds what became of them back, until nothing more is asked.
@@ -19,7 +21,7 @@ import linkwright.coach.Update;
  */
 public final class Performer {
   private final Books books;
-  private final Drafts drafts;
+  private final DraftStore drafts;
   private final Runnable bell;
   private boolean left;
 
@@ -31,10 +33,25 @@ public final class Performer {
    * @param clock the time of entries
    * @param bell rings once
    */
-  public Performer(Path home, String device, InstantSource clock, Runnable bell) {
-    this.drafts = new Drafts(home);
+  public Performer(Home home, String device, InstantSource clock, Runnable bell) {
+    this.drafts = new DraftStore(home.drafts());
     this.books = new Books(home, device, clock, drafts);
     this.bell = bell;
+  }
+
+  /**
+   * The model with the tray read, a first job laid in it if it is empty, and a job opened if one
+   * was asked for.
+   *
+   * @param first the entries of that first job, the opening of the job before all
+   */
+  public Model begin(Model model, List<Fact> first, Optional<String> job) {
+    if (books.empty() && first.get(0) instanceof Fact.JobOpened opened) {
+      books.begin(opened.name(), first);
+      books.shut();
+    }
+    Model ready = take(model, new Message.TrayRead(books.tray(model.shelf())));
+    return job.map(slug -> take(ready, books.open(slug))).orElse(ready);
   }
 
   /** The model after the message and everything that followed from it. */

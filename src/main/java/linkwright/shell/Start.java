@@ -1,13 +1,8 @@
 package linkwright.shell;
 
-import java.io.IOException;
-import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import linkwright.coach.Message;
 import linkwright.coach.Model;
 import linkwright.coach.Settings;
 import linkwright.coach.Shelf;
@@ -42,13 +37,13 @@ public final class Start {
   public static void run(
       Home home, Settings settings, String device, Display display, Optional<String> job) {
     InstantSource clock = InstantSource.system();
-    Performer performer = new Performer(home.folder(), device, clock, display::bell);
+    Performer performer = new Performer(home, device, clock, display::bell);
     try (display) {
-      Shelf shelf = shelf(Library.load(home));
+      Library library = Library.load(home);
+      Shelf shelf = shelf(library);
       Display.Size size = display.size();
-      Model model =
-          Model.begin(shelf, settings, clock.instant(), size.columns(), size.rows());
-      model = performer.begin(model, job);
+      Model model = Model.begin(shelf, settings, clock.instant(), size.columns(), size.rows());
+      model = performer.begin(model, Demo.facts(library), job);
       BenchLoop.run(model, display, performer, clock);
     } finally {
       performer.shut();

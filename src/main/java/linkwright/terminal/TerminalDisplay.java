@@ -33,7 +33,7 @@ public final class TerminalDisplay implements Display {
 
   /** What the other threads have to tell to the one that polls. */
   private sealed interface Event {
-    record Bytes(ByteBuffer bytes) implements Event {}
+    record Bytes(ByteBuffer bytes, long atNanos) implements Event {}
 
     record SizeMayHaveChanged() implements Event {}
 
@@ -42,7 +42,7 @@ public final class TerminalDisplay implements Display {
     record Lost() implements Event {}
   }
 
-  private final BlockingQueue<Event> events = new LinkedBlockingQueue<>();
+  private final BlockingQueue<Event> events;
   private final AtomicBoolean closed = new AtomicBoolean();
   private final ReentrantLock writing = new ReentrantLock();
   private final CountDownLatch finished = new CountDownLatch(1);
@@ -58,8 +58,14 @@ public final class TerminalDisplay implements Display {
   private long lastByteNanos;
   private boolean lost;
 
-  private TerminalDisplay(TtyMode mode, Environment environment, Theme theme, boolean mouse)
+  private TerminalDisplay(
+      BlockingQueue<Event> events,
+      TtyMode mode,
+      Environment environment,
+      Theme theme,
+      boolean mouse)
       throws IOException {
+    this.events = events;
     this.mode = mode;
     this.mouse = mouse;
     this.glyphs = environment.glyphs();
@@ -81,10 +87,13 @@ public final class TerminalDisplay implements Display {
    */
   static TerminalDisplay open(Environment environment, Theme theme, boolean mouse)
       throws IOException {
+    BlockingQueue<Event> events = new LinkedBlockingQueue<>();
+    // Before the size is read, so that no change of it goes unheard.
+    Signals.on("WINCH", () -> events.add(new Event.SizeMayHaveChanged()));
     TtyMode mode = TtyMode.enter();
     TerminalDisplay display;
     try {
-      display = new TerminalDisplay(mode, environment, theme, mouse);
+      display = new TerminalDisplay(events, mode, environment, theme, mouse);
     } catch (IOException | RuntimeException e) {
       mode.restore();
       throw e;
@@ -100,7 +109,6 @@ public final class TerminalDisplay implements Display {
 
   private void start() throws IOException {
     Runtime.getRuntime().addShutdownHook(hook);
-    Signals.on("WINCH", () -> events.add(new Event.SizeMayHaveChanged()));
     Signals.on("CONT", () -> events.add(new Event.GoesOnAfterStop()));
     screen.startScreen();
     terminal.tellPastesAndClicks(mouse);
@@ -123,7 +131,7 @@ public final class TerminalDisplay implements Display {
     try (InputStream in = new FileInputStream(FileDescriptor.in)) {
       int read = in.read(bytes);
       while (read >= 0) {
-        events.add(new Event.Bytes(ByteBuffer.wrap(Arrays.copyOf(bytes, read))));
+        events.add(new Event.Bytes(ByteBuffer.wrap(Arrays.copyOf(bytes, read)), System.nanoTime()));
         read = in.read(bytes);
       }
     } catch (IOException e) {
@@ -169,9 +177,11 @@ public final class TerminalDisplay implements Display {
   }
 
   private long patienceLeft() {
-    return lastByteNanos
-        + TimeUnit.MILLISECONDS.toNanos(decoder.patienceMillis())
-        - System.nanoTime();
+    return lastByteNanos + patienceNanos() - System.nanoTime();
+  }
+
+  private long patienceNanos() {
+    return TimeUnit.MILLISECONDS.toNanos(decoder.patienceMillis());
   }
 
   private Optional<Event> await(long nanos) {
@@ -185,10 +195,14 @@ public final class TerminalDisplay implements Display {
 
   private Optional<Input> handle(Event event) {
     if (event instanceof Event.Bytes typed) {
+      // Judged by when they came, for the program may have been busy since.
+      if (decoder.isPending() && typed.atNanos() - lastByteNanos > patienceNanos()) {
+        decoder.expire();
+      }
       while (typed.bytes().hasRemaining()) {
         decoder.take(typed.bytes().get() & 0xFF);
       }
-      lastByteNanos = System.nanoTime();
+      lastByteNanos = typed.atNanos();
       return Optional.empty();
     }
     if (event instanceof Event.SizeMayHaveChanged) {

@@ -37,10 +37,22 @@ final class PlanView {
         return;
       }
       if (line.label().isEmpty()) {
-        row += area.wrapped(0, row, area.width(), area.height() - row, line.value(), line.trouble() ? Tone.WARNING : Tone.FAINT);
+        row +=
+            area.wrapped(
+                0,
+                row,
+                area.width(),
+                area.height() - row,
+                line.value(),
+                line.trouble() ? Tone.WARNING : Tone.FAINT);
       } else {
         area.text(0, row, 15, line.label(), Tone.FAINT);
-        area.text(15, row, Math.max(0, area.width() - 15), line.value(), line.trouble() ? Tone.WARNING : line.main() ? Tone.STRONG : Tone.PLAIN);
+        area.text(
+            15,
+            row,
+            Math.max(0, area.width() - 15),
+            line.value(),
+            line.trouble() ? Tone.WARNING : line.main() ? Tone.STRONG : Tone.PLAIN);
         row++;
       }
     }
@@ -53,6 +65,7 @@ final class PlanView {
     }
     Field field = form.fields().get(form.at());
     String text = field.trouble().map(trouble -> "! " + trouble).orElse(field.hint());
-    area.wrapped(0, 0, area.width(), 2, text, field.trouble().isPresent() ? Tone.WARNING : Tone.FAINT);
+    area.wrapped(
+        0, 0, area.width(), 2, text, field.trouble().isPresent() ? Tone.WARNING : Tone.FAINT);
   }
 }

@@ -33,6 +33,14 @@ public final class Screens {
       RoundView.draw(body, model);
     } else if (screen instanceof Screen.Bench bench) {
       BenchView.draw(body, model, bench);
+    } else if (screen instanceof Screen.Plan plan) {
+      PlanView.draw(body, model, plan);
+    } else if (screen instanceof Screen.Tests tests) {
+      TestsView.draw(body, model, tests);
+    } else if (screen instanceof Screen.Trial trial) {
+      TrialView.draw(body, model, trial);
+    } else if (screen instanceof Screen.WeighIn weighIn) {
+      WeighView.draw(body, model, weighIn);
     } else if (screen instanceof Screen.Help help) {
       HelpView.draw(body, model, help);
     }

@@ -41,6 +41,14 @@ public final class FinenessWord {
             : "no mark is needed";
     String known =
         rule.finenesses().contains(fineness) ? "" : "; " + fineness + " is no fineness there";
-    return rule.country() + ": " + mark + " (" + limit + known + ", as of " + rule.date() + "). Check what applies where you sell.";
+    return rule.country()
+        + ": "
+        + mark
+        + " ("
+        + limit
+        + known
+        + ", as of "
+        + rule.date()
+        + "). Check what applies where you sell.";
   }
 }

@@ -1,6 +1,5 @@
 package linkwright.job.plan;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -139,8 +138,7 @@ public final class Planning {
     double density = wish.metal().densityGCm3().value();
     double each = link.blankMm() + wish.kerfMm();
     int blanks = blanksToCut(wish, count.links());
-    double wireRings =
-        count.rings() == 0 ? 0 : count.rings() * rings.turnMm() + wish.coilTailMm();
+    double wireRings = count.rings() == 0 ? 0 : count.rings() * rings.turnMm() + wish.coilTailMm();
     double area = WireSection.round(wish.wireMm()).areaMm2();
     double massLinks = WireMass.grams(area, count.links() * link.blankMm(), density);
     double massRings =
@@ -203,11 +201,9 @@ public final class Planning {
     Optional<RingWish> ring =
         count.rings() == 0
             ? Optional.empty()
-            : Optional.of(
-                RingWish.atBothEnds(rings.turnMm(), wish.coilTailMm(), count.rings()));
+            : Optional.of(RingWish.atBothEnds(rings.turnMm(), wish.coilTailMm(), count.rings()));
     CutOrder order =
-        CutOrder.of(
-            wish.stockMm(), List.of(new BlankWish(blankMm, blanks)), ring, wish.kerfMm());
+        CutOrder.of(wish.stockMm(), List.of(new BlankWish(blankMm, blanks)), ring, wish.kerfMm());
     CutOrder whole =
         ring.isPresent() ? wish.ringStockMm().map(order::withRingStock).orElse(order) : order;
     return Cutting.plan(whole, new Steps(200_000)::usedUp);

@@ -14,8 +14,7 @@ final class PullReckoning {
   static Pull of(Wish wish, Optional<Formed> formed) {
     double yield = wish.metal().yieldMpa(wish.temper());
     List<Pull> pulls = new ArrayList<>();
-    wish.ring()
-        .ifPresent(ring -> pulls.add(pull("ring", ring.wireMm(), ring.insideMm(), yield)));
+    wish.ring().ifPresent(ring -> pulls.add(pull("ring", ring.wireMm(), ring.insideMm(), yield)));
     formed.ifPresent(
         link -> {
           for (Eye eye : link.eyes()) {
@@ -25,7 +24,12 @@ final class PullReckoning {
     return pulls.stream()
         .min((a, b) -> Double.compare(a.buttedN(), b.buttedN()))
         .orElseGet(
-            () -> pull("link", wish.wireMm(), Math.max(wish.wireMm(), wish.link().widthMm().orElse(4) - 2 * wish.wireMm()), yield));
+            () ->
+                pull(
+                    "link",
+                    wish.wireMm(),
+                    Math.max(wish.wireMm(), wish.link().widthMm().orElse(4) - 2 * wish.wireMm()),
+                    yield));
   }
 
   private static Pull pull(String what, double wireMm, double insideMm, double yieldMpa) {

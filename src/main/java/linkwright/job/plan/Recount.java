@@ -4,8 +4,8 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import linkwright.job.Fact;
 import linkwright.job.Trials;
-import linkwright.link.Forming;
 import linkwright.link.Formed;
+import linkwright.link.Forming;
 import linkwright.link.Hand;
 
 /** Counts a chain anew from what was measured: the sample link, then the trial length. */
@@ -58,8 +58,7 @@ public final class Recount {
             wish.ring().map(WishedRing::wireMm).orElse(wish.wireMm()),
             trial.ovalInsideMm());
     Wish ringed = trial.rings() > 0 ? wish.withRing(ring) : wish;
-    double rings =
-        trial.rings() > 0 ? trial.rings() * RingLength.insideLengthMm(ring) : 0;
+    double rings = trial.rings() > 0 ? trial.rings() * RingLength.insideLengthMm(ring) : 0;
     double linkInside = (trial.hungMm() - trial.claspMm() - rings) / trial.links();
     if (!(linkInside > 0)) {
       return ringed;

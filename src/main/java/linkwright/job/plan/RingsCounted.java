@@ -16,11 +16,7 @@ import linkwright.quantity.Read;
  * @param remark what to mind about them
  */
 record RingsCounted(
-    double wireMm,
-    double blankMm,
-    double turnMm,
-    double insideLengthMm,
-    Optional<String> remark) {
+    double wireMm, double blankMm, double turnMm, double insideLengthMm, Optional<String> remark) {
   private static final RingsCounted NONE = new RingsCounted(0, 0, 0, 0, Optional.empty());
 
   static Read<RingsCounted> of(Wish wish) {
@@ -30,7 +26,8 @@ record RingsCounted(
   private static Read<RingsCounted> of(WishedRing wished, Wish wish) {
     Read<Ring> ring = Ring.of(wished.insideMm(), wished.wireMm());
     return ring.flatMap(
-        round -> Coil.of(1, round, wish.kerfMm(), 0).flatMap(coil -> of(wished, wish, round, coil)));
+        round ->
+            Coil.of(1, round, wish.kerfMm(), 0).flatMap(coil -> of(wished, wish, round, coil)));
   }
 
   private static Read<RingsCounted> of(WishedRing wished, Wish wish, Ring round, Coil coil) {

@@ -49,22 +49,61 @@ public record Wish(
   /** The same wish with another link: one that was tried and measured. */
   public Wish withLink(WishedLink measured) {
     return new Wish(
-        job, metal, wireMm, temper, measured, ring, finishedMm, claspMm, claspG, kerfMm,
-        coilTailMm, usualLoss, confidence, stockMm, ringStockMm);
+        job,
+        metal,
+        wireMm,
+        temper,
+        measured,
+        ring,
+        finishedMm,
+        claspMm,
+        claspG,
+        kerfMm,
+        coilTailMm,
+        usualLoss,
+        confidence,
+        stockMm,
+        ringStockMm);
   }
 
   /** The same wish with other rings. */
   public Wish withRing(WishedRing chosen) {
     return new Wish(
-        job, metal, wireMm, temper, link, Optional.of(chosen), finishedMm, claspMm, claspG, kerfMm,
-        coilTailMm, usualLoss, confidence, stockMm, ringStockMm);
+        job,
+        metal,
+        wireMm,
+        temper,
+        link,
+        Optional.of(chosen),
+        finishedMm,
+        claspMm,
+        claspG,
+        kerfMm,
+        coilTailMm,
+        usualLoss,
+        confidence,
+        stockMm,
+        ringStockMm);
   }
 
   /** The same wish with other lengths of wire on hand. */
   public Wish withStock(List<Double> linksMm, Optional<List<Double>> ringsMm) {
     return new Wish(
-        job, metal, wireMm, temper, link, ring, finishedMm, claspMm, claspG, kerfMm, coilTailMm,
-        usualLoss, confidence, linksMm, ringsMm);
+        job,
+        metal,
+        wireMm,
+        temper,
+        link,
+        ring,
+        finishedMm,
+        claspMm,
+        claspG,
+        kerfMm,
+        coilTailMm,
+        usualLoss,
+        confidence,
+        linksMm,
+        ringsMm);
   }
 
   /** Whether the rings are of the links' own wire. */

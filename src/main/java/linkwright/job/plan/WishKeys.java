@@ -33,9 +33,28 @@ public final class WishKeys {
   /** All keys, in the order in which they are asked for. */
   public static final List<String> ALL =
       List.of(
-          JOB, METAL, WIRE, TEMPER, LINK_PATTERN, LINK_BLANK, LINK_FORMERS, LINK_LENGTH,
-          LINK_WIDTH, LINK_INSIDE, RING_INSIDE, RING_WIRE, RING_OVAL, FINISHED, CLASP_LENGTH,
-          CLASP_MASS, KERF, COIL_TAIL, USUAL_LOSS, STOCK, RING_STOCK, CONFIDENCE);
+          JOB,
+          METAL,
+          WIRE,
+          TEMPER,
+          LINK_PATTERN,
+          LINK_BLANK,
+          LINK_FORMERS,
+          LINK_LENGTH,
+          LINK_WIDTH,
+          LINK_INSIDE,
+          RING_INSIDE,
+          RING_WIRE,
+          RING_OVAL,
+          FINISHED,
+          CLASP_LENGTH,
+          CLASP_MASS,
+          KERF,
+          COIL_TAIL,
+          USUAL_LOSS,
+          STOCK,
+          RING_STOCK,
+          CONFIDENCE);
 
   private WishKeys() {}
 }

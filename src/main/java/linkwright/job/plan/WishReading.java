@@ -71,10 +71,10 @@ public record WishReading(Optional<Wish> wish, Map<String, String> troubles) {
                   Length::readSize,
                   "Give the finished length, clasp included, such as 45 cm or 18 in.")
               .map(Length::mm);
-      double clasp = typed.optional(WishKeys.CLASP_LENGTH, Length::read).map(Length::mm).orElse(0.0);
+      double clasp =
+          typed.optional(WishKeys.CLASP_LENGTH, Length::read).map(Length::mm).orElse(0.0);
       double claspG = typed.optional(WishKeys.CLASP_MASS, Mass::read).map(Mass::grams).orElse(0.0);
-      double kerf =
-          typed.optional(WishKeys.KERF, Length::read).map(Length::mm).orElse(NO_KERF_MM);
+      double kerf = typed.optional(WishKeys.KERF, Length::read).map(Length::mm).orElse(NO_KERF_MM);
       double tail =
           typed.optional(WishKeys.COIL_TAIL, Length::read).map(Length::mm).orElse(USUAL_TAIL_MM);
       double loss = share(WishKeys.USUAL_LOSS, USUAL_LOSS);
@@ -85,8 +85,7 @@ public record WishReading(Optional<Wish> wish, Map<String, String> troubles) {
           "The chance of having cut enough lies above 0 % and below 100 %, such as 90 %.");
       StockReading stock = new StockReading(typed, metal);
       List<Double> lengths = stock.lengths(WishKeys.STOCK, wire);
-      Optional<List<Double>> ringLengths =
-          ringStock(stock, lengths, wire, ring);
+      Optional<List<Double>> ringLengths = ringStock(stock, wire, ring);
       if (!typed.troubles().isEmpty()) {
         return new WishReading(Optional.empty(), typed.troubles());
       }
@@ -124,7 +123,7 @@ public record WishReading(Optional<Wish> wish, Map<String, String> troubles) {
           WishKeys.LINK_BLANK,
           blank.isPresent()
               || typed.wrong(WishKeys.LINK_BLANK)
-              || !noPattern && length.isPresent(),
+              || (!noPattern && length.isPresent()),
           noPattern
               ? "Give the blank that the link was bent from, such as 38 mm."
               : "Give the blank, such as 38 mm; or the link's length, and the blank is found.");
@@ -185,10 +184,7 @@ public record WishReading(Optional<Wish> wish, Map<String, String> troubles) {
     }
 
     private Optional<List<Double>> ringStock(
-        StockReading stock,
-        List<Double> linkLengths,
-        Optional<Double> linkWire,
-        Optional<WishedRing> ring) {
+        StockReading stock, Optional<Double> linkWire, Optional<WishedRing> ring) {
       if (ring.isEmpty()) {
         return Optional.empty();
       }

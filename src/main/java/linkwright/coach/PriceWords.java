@@ -1,0 +1,77 @@
+package linkwright.coach;
+
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import linkwright.job.Prices;
+import linkwright.quantity.Read;
+import linkwright.quantity.Share;
+
+/** The user's price figures as they are typed and shown. */
+final class PriceWords {
+  private static final Set<String> SHARES =
+      Set.of(
+          Prices.SCRAP_CREDIT, Prices.FILINGS_CREDIT, Prices.OVERHEAD, Prices.MARGIN, Prices.TAX);
+
+  private PriceWords() {}
+
+  static boolean isShare(String name) {
+    return SHARES.contains(name);
+  }
+
+  static String label(String name) {
+    return name.equals(Prices.HOUR)
+        ? "an hour"
+        : name.replace("-per-g", ", a gram").replace('-', ' ');
+  }
+
+  static String hint(String name) {
+    return switch (name) {
+      case Prices.METAL_PER_G -> "what you pay for a gram of the metal, 1.10";
+      case Prices.SCRAP_CREDIT -> "what the refiner credits of it, 90 %";
+      case Prices.FILINGS_CREDIT -> "what the refiner credits of filings and sweeps, 70 %";
+      case Prices.OVERHEAD -> "on your hours, 25 %";
+      case Prices.MARGIN -> "on the whole, 40 %";
+      case Prices.TAX -> "on the price, 20 %";
+      case Prices.HOUR -> "your own rate, 28";
+      default -> "an amount of money, 12.50; empty: none";
+    };
+  }
+
+  /** A number without needless zeros. */
+  static String plain(double value) {
+    String text = String.format(Locale.ROOT, "%.4f", value);
+    return text.replaceAll("0+$", "").replaceAll("\\.$", "");
+  }
+
+  static Map<String, String> troubles(Form form) {
+    Map<String, String> troubles = new LinkedHashMap<>();
+    for (String name : Prices.NAMES) {
+      if (!form.text(name).isEmpty()) {
+        read(name, form.text(name)).problem().ifPresent(sentence -> troubles.put(name, sentence));
+      }
+    }
+    return troubles;
+  }
+
+  static Map<String, Double> prices(Form form) {
+    Map<String, Double> prices = new LinkedHashMap<>();
+    for (String name : Prices.NAMES) {
+      if (!form.text(name).isEmpty()) {
+        read(name, form.text(name)).found().ifPresent(value -> prices.put(name, value));
+      }
+    }
+    return prices;
+  }
+
+  private static Read<Double> read(String name, String text) {
+    if (isShare(name)) {
+      return Share.readAny(text).map(Share::value);
+    }
+    String plain = text.replace(',', '.');
+    return plain.matches("[0-9]{1,9}(\\.[0-9]{1,4})?")
+        ? Read.good(Double.valueOf(plain))
+        : Read.bad("“" + text + "” is not an amount of money: write it as 12.50.");
+  }
+}

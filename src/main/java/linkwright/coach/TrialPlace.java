@@ -1,0 +1,144 @@
+package linkwright.coach;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import linkwright.job.Fact;
+import linkwright.job.plan.Wish;
+import linkwright.job.plan.WishedRing;
+import linkwright.quantity.UnitStyle;
+
+/** Trial lengths: a few finished links with candidate rings, hung, measured, one followed. */
+final class TrialPlace implements Place {
+  private static final String DRAFT = "trial-length";
+  private static final List<String> LENGTHS = List.of("ring", "oval", "hung", "clasp");
+
+  @Override
+  public List<Act> acts(Model model) {
+    return List.of(
+        Act.LOG, Act.CHOOSE_TRIAL, Act.UP, Act.DOWN, Act.TO_TESTS, Act.TO_BENCH, Act.UNDO);
+  }
+
+  /** Opens the screen at the last trial. */
+  static Turn enter(Model model) {
+    return Turn.to(model.with(at(model, Integer.MAX_VALUE)));
+  }
+
+  private static Screen.Trial at(Model model, int wanted) {
+    List<TrialRow> rows = TrialRow.of(model.job().orElseThrow());
+    int last = Math.max(0, rows.size() - 1);
+    return new Screen.Trial(Math.max(0, Math.min(last, wanted)), rows, Optional.empty());
+  }
+
+  @Override
+  public Turn act(Model model, Act act) {
+    Screen.Trial screen = (Screen.Trial) model.screen();
+    return switch (act) {
+      case LOG -> Turn.to(model.with(form(screen, Optional.of(blank(model)))));
+      case UP -> Turn.to(model.with(at(model, screen.at() - 1)));
+      case DOWN -> Turn.to(model.with(at(model, screen.at() + 1)));
+      case CHOOSE_TRIAL ->
+          screen.rows().isEmpty()
+              ? Turn.to(model.trouble("No trial length is logged yet: n logs one."))
+              : Turn.keep(
+                  model.told("The chain is counted anew from this trial length."),
+                  new Fact.TrialChosen(screen.rows().get(screen.at()).id()));
+      case UNDO -> Update.undo(model);
+      default -> Places.go(model, act);
+    };
+  }
+
+  private static Screen.Trial form(Screen.Trial screen, Optional<Form> form) {
+    return new Screen.Trial(screen.at(), screen.rows(), form);
+  }
+
+  private static Form blank(Model model) {
+    OpenJob job = model.job().orElseThrow();
+    UnitStyle units = model.settings().units();
+    Optional<Wish> wish = job.reckoned().counted().wish();
+    Optional<WishedRing> ring = wish.flatMap(Wish::ring);
+    String inside = ring.map(one -> units.length(one.insideMm())).orElse("");
+    String oval =
+        ring.filter(one -> one.ovalInsideMm().isPresent())
+            .map(one -> units.length(one.ovalInsideMm().getAsDouble()))
+            .orElse("");
+    String rings = ring.isPresent() ? "4" : "0";
+    return Form.of(
+            Form.Purpose.TRIAL_LENGTH,
+            "A trial length, hung and measured",
+            "log it",
+            List.of(
+                Field.of("links", "links", "3", "how many finished links hang in it"),
+                Field.of("rings", "rings", rings, "how many rings, those at the ends too"),
+                Field.of(
+                    "ring", "ring inside", inside, "the rings tried, before they were ovalled"),
+                Field.of("oval", "oval inside", oval, "their width once ovalled; empty: round"),
+                Field.of(
+                    "hung", "hung length", "", "from inside end to inside end, pulled straight"),
+                Field.of(
+                    "clasp", "clasp in it", "", "its length if it hangs along; empty: no clasp"),
+                Field.of("note", "note", "", "how it lies and moves")))
+        .withTexts(job.drafts().getOrDefault(DRAFT, Map.of()));
+  }
+
+  @Override
+  public Turn edited(Model model, Form form, boolean textChanged) {
+    Screen.Trial screen = (Screen.Trial) model.screen();
+    Form shown = textChanged ? form.withTroubles(new Amounts(form).troubles(LENGTHS, "")) : form;
+    Model next = model.with(form(screen, Optional.of(shown)));
+    return textChanged ? Drafting.keep(next, DRAFT, form) : Turn.to(next);
+  }
+
+  @Override
+  public Turn confirmed(Model model, Form form) {
+    Amounts amounts = new Amounts(form);
+    Map<String, String> troubles = new LinkedHashMap<>(amounts.troubles(LENGTHS, ""));
+    OptionalInt links = Whole.read(form.text("links"), 1);
+    OptionalInt rings = Whole.read(form.text("rings"), 0);
+    if (links.isEmpty()) {
+      troubles.put("links", "Give the number of links that hang, 1 or more, such as 3.");
+    }
+    if (rings.isEmpty()) {
+      troubles.put("rings", "Give the number of rings, such as 4; 0 if links join each other.");
+    }
+    if (amounts.mm("hung").isEmpty()) {
+      troubles.putIfAbsent("hung", "Give the length as it hangs, such as 52 mm.");
+    }
+    if (rings.orElse(0) > 0 && amounts.mm("ring").isEmpty()) {
+      troubles.putIfAbsent("ring", "Give the rings' inside diameter, such as 3 mm.");
+    }
+    if (!troubles.isEmpty()) {
+      Form told = form.withTroubles(troubles).atFirstTrouble();
+      return Turn.to(model.with(form((Screen.Trial) model.screen(), Optional.of(told))));
+    }
+    OptionalDouble oval = amounts.mm("oval");
+    Fact fact =
+        new Fact.TrialMeasured(
+            links.getAsInt(),
+            rings.getAsInt(),
+            amounts.mm("ring").orElse(0),
+            oval,
+            amounts.mm("hung").orElseThrow(),
+            amounts.mm("clasp").orElse(0),
+            form.text("note"));
+    return Drafting.drop(model.with(at(model, Integer.MAX_VALUE)), DRAFT, fact);
+  }
+
+  @Override
+  public Turn settled(Model model) {
+    Screen.Trial screen = (Screen.Trial) model.screen();
+    boolean grew =
+        model.job().orElseThrow().state().trials().lengths().size() > screen.rows().size();
+    return screen.form().isPresent()
+        ? Turn.to(model)
+        : Turn.to(model.with(at(model, grew ? Integer.MAX_VALUE : screen.at())));
+  }
+
+  @Override
+  public Turn formLeft(Model model) {
+    return Turn.to(model.with(form((Screen.Trial) model.screen(), Optional.empty())));
+  }
+}

@@ -1,0 +1,126 @@
+package linkwright.files;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import linkwright.job.plan.WishKeys;
+import linkwright.quantity.Problem;
+import linkwright.quantity.Read;
+import org.yaml.snakeyaml.nodes.MappingNode;
+import org.yaml.snakeyaml.nodes.Node;
+
+/** Finds every problem of routines, cautions, reference data, patterns, plans and job books. */
+public final class Checking {
+  private static final Set<String> PLAN_KEYS = Set.of(WishKeys.METAL, "finished-length", "link");
+  private static final Set<String> SETTINGS_KEYS = Set.of("units", "words", "theme", "flash");
+
+  private final Home home;
+  private final List<Problem> problems = new ArrayList<>();
+  private final Set<ProblemList> checked = new LinkedHashSet<>();
+  private final List<Fields> plans = new ArrayList<>();
+
+  private Checking(Home home) {
+    this.home = home;
+  }
+
+  /**
+   * Every problem, located.
+   *
+   * @param home the user's folder
+   * @param paths files and folders to check, each file told by its keys; none means all that ships
+   *     and all in the user's folder
+   */
+  public static List<Problem> check(Home home, List<Path> paths) {
+    Checking checking = new Checking(home);
+    if (paths.isEmpty()) {
+      checking.everything();
+    } else {
+      checking.these(paths);
+    }
+    return List.copyOf(checking.problems);
+  }
+
+  private void everything() {
+    problems.addAll(Library.load(home).problems());
+    problems.addAll(UserSettings.load(home).problems());
+    home.books().forEach(this::book);
+  }
+
+  private void these(List<Path> paths) {
+    LibraryReading reading = Library.reading(home);
+    reading.nextLayer();
+    for (Path path : paths) {
+      if (Files.isDirectory(path)) {
+        Home.yamlIn(path, 8, problems).forEach(file -> file(file, reading));
+      } else {
+        file(path, reading);
+      }
+    }
+    Library library = reading.library();
+    plans.forEach(plan -> PlanFile.of(plan, library));
+    checked.forEach(list -> problems.addAll(list.all()));
+  }
+
+  private void file(Path path, LibraryReading reading) {
+    if (isBook(path)) {
+      book(path);
+      return;
+    }
+    Optional<DataFile> file = Home.read(path, problems);
+    if (file.isEmpty()) {
+      return;
+    }
+    ProblemList list = new ProblemList(file.get().name());
+    checked.add(list);
+    Optional<Node> document = YamlText.compose(file.get().bytes(), list);
+    if (document.isEmpty()) {
+      return;
+    }
+    if (document.get() instanceof MappingNode mapping) {
+      keyed(new Fields(mapping, "this file", list), file.get(), reading);
+    } else {
+      checked.remove(list);
+      problems.addAll(TriedFile.of(file.get()).problems());
+    }
+  }
+
+  private void keyed(Fields fields, DataFile file, LibraryReading reading) {
+    Optional<DataKind> kind = DataKind.of(fields);
+    if (kind.isPresent()) {
+      fields.format();
+      reading.read(fields, kind.get());
+    } else if (PLAN_KEYS.stream().anyMatch(fields::names)) {
+      plans.add(fields);
+    } else if (SETTINGS_KEYS.stream().anyMatch(fields::names)) {
+      problems.addAll(UserSettings.of(file).problems());
+    } else if (!fields.names("keys") && !fields.names("forms")) {
+      fields.unknown(DataKind.allKeys());
+    }
+  }
+
+  /** A book is told by its header or its first entry, whatever else is wrong with it. */
+  private static boolean isBook(Path path) {
+    try (Stream<String> lines = Files.lines(path, StandardCharsets.ISO_8859_1)) {
+      return lines
+          .limit(50)
+          .anyMatch(line -> line.startsWith("# Linkwright job book") || line.startsWith("- {n: "));
+    } catch (IOException | java.io.UncheckedIOException unreadable) {
+      // Whatever is wrong is told when the file is read.
+      return false;
+    }
+  }
+
+  private void book(Path path) {
+    Read<BookFile> book = BookFile.look(path);
+    book.problem()
+        .ifPresent(sentence -> problems.add(new Problem(path.toString(), 0, 0, sentence, "")));
+    book.found().ifPresent(found -> problems.addAll(found.problems()));
+  }
+}

@@ -1,0 +1,150 @@
+package linkwright.files;
+
+import java.io.FileNotFoundException;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import linkwright.job.plan.Wish;
+import linkwright.job.plan.WishKeys;
+import linkwright.job.plan.WishReading;
+import linkwright.quantity.Problem;
+import linkwright.quantity.Read;
+import linkwright.reference.Clasp;
+import org.yaml.snakeyaml.nodes.MappingNode;
+
+/**
+ * A plan file: the chain that is wished, each amount with its unit.
+ *
+ * @param wish what it asks for; empty while something is wrong
+ * @param texts what is written, by the keys of {@link WishKeys}; also when something is wrong
+ * @param problems all that is wrong, located
+ */
+public record PlanFile(Optional<Wish> wish, Map<String, String> texts, List<Problem> problems) {
+  private static final List<String> GROUPS = List.of("link", "ring", "clasp");
+
+  /** Copies the collections. */
+  public PlanFile {
+    texts = Collections.unmodifiableMap(new LinkedHashMap<>(texts));
+    problems = List.copyOf(problems);
+  }
+
+  /** Reads a plan file; what can be looked up is looked up in the library. */
+  public static PlanFile read(Path path, Library library) {
+    List<Problem> trouble = new ArrayList<>();
+    Optional<DataFile> file = Home.read(path, trouble);
+    return file.map(found -> of(found, library))
+        .orElseGet(() -> new PlanFile(Optional.empty(), Map.of(), trouble));
+  }
+
+  /**
+   * Reads a plan that is packed with the program.
+   *
+   * @param name its name on the class path, from the root
+   * @throws UncheckedIOException if the program was packed without it
+   */
+  public static PlanFile packed(String name, Library library) {
+    try (InputStream in = PlanFile.class.getResourceAsStream("/" + name)) {
+      if (in == null) {
+        throw new FileNotFoundException(name);
+      }
+      return of(new DataFile(name, in.readAllBytes()), library);
+    } catch (IOException missing) {
+      throw new UncheckedIOException(missing);
+    }
+  }
+
+  static PlanFile of(DataFile file, Library library) {
+    ProblemList problems = new ProblemList(file.name());
+    Optional<Fields> fields =
+        YamlText.compose(file.bytes(), problems)
+            .flatMap(
+                node -> {
+                  if (node instanceof MappingNode mapping) {
+                    return Optional.of(new Fields(mapping, "a plan", problems));
+                  }
+                  problems.add(
+                      node,
+                      "A plan file has keys.",
+                      "Write metal: sterling and so on, one a line.");
+                  return Optional.empty();
+                });
+    return fields
+        .map(found -> of(found, library))
+        .orElseGet(() -> new PlanFile(Optional.empty(), Map.of(), problems.all()));
+  }
+
+  static PlanFile of(Fields from, Library library) {
+    from.formatIfThere();
+    Map<String, String> texts = new LinkedHashMap<>();
+    Map<String, Fields> groups = new LinkedHashMap<>();
+    if (from.isScalar("clasp")) {
+      namedClasp(from, library, texts);
+    }
+    for (String group : GROUPS) {
+      if (!from.isScalar("clasp") || !group.equals("clasp")) {
+        from.group(group, "the " + group).ifPresent(found -> groups.put(group, found));
+      }
+    }
+    for (String key : WishKeys.ALL) {
+      int dot = key.indexOf('.');
+      Optional<Fields> at =
+          dot < 0 ? Optional.of(from) : Optional.ofNullable(groups.get(key.substring(0, dot)));
+      at.flatMap(fields -> text(fields, key.substring(dot + 1)))
+          .ifPresent(text -> texts.put(key, text));
+    }
+    groups.values().forEach(Fields::sound);
+    boolean wellFormed = from.sound();
+    WishReading reading =
+        WishReading.of(texts, library.reference(), List.copyOf(library.patterns().values()));
+    reading.troubles().forEach((key, sentence) -> tell(from, groups, key, sentence));
+    Optional<Wish> wish = wellFormed ? reading.wish() : Optional.empty();
+    return new PlanFile(wish, texts, from.problems().all());
+  }
+
+  /** What stands at a key as it would be typed: a list with commas, formers as name=size. */
+  private static Optional<String> text(Fields fields, String key) {
+    if (key.equals("formers")) {
+      return fields
+          .group(key, "the formers")
+          .map(
+              group ->
+                  group.all(Read::good).entrySet().stream()
+                      .map(former -> former.getKey() + "=" + former.getValue())
+                      .collect(Collectors.joining(", ")));
+    }
+    boolean list = fields.isList(key) && key.endsWith("stock");
+    String text = list ? String.join(", ", fields.texts(key)) : fields.textOrEmpty(key);
+    return text.isEmpty() ? Optional.empty() : Optional.of(text);
+  }
+
+  private static void namedClasp(Fields from, Library library, Map<String, String> texts) {
+    from.optional("clasp", library.reference()::clasp)
+        .ifPresent(
+            (Clasp clasp) -> {
+              texts.put(WishKeys.CLASP_LENGTH, clasp.insideLengthMm() + " mm");
+              texts.put(WishKeys.CLASP_MASS, clasp.massG() + " g");
+            });
+  }
+
+  private static void tell(Fields from, Map<String, Fields> groups, String key, String sentence) {
+    int dot = key.indexOf('.');
+    if (dot < 0) {
+      from.wrongValue(key, sentence, "");
+      return;
+    }
+    String group = key.substring(0, dot);
+    if (groups.containsKey(group)) {
+      groups.get(group).wrongValue(key.substring(dot + 1), sentence, "");
+    } else {
+      from.wrongValue(group, sentence, "");
+    }
+  }
+}

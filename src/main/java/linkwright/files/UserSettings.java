@@ -1,0 +1,131 @@
+package linkwright.files;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import linkwright.quantity.Problem;
+import linkwright.quantity.Read;
+import linkwright.quantity.UnitStyle;
+import linkwright.routine.TradeWords;
+
+/**
+ * The user's choices, from {@code settings.yaml} in her folder.
+ *
+ * @param units how amounts are shown
+ * @param words whose trade words are shown
+ * @param theme one of {@link #THEMES}
+ * @param device this machine's name in the books; empty where she gave none
+ * @param fontSize the window's letters, points
+ * @param flash whether a ringing timer may flash
+ */
+public record UserSettings(
+    UnitStyle units,
+    TradeWords words,
+    String theme,
+    Optional<String> device,
+    int fontSize,
+    boolean flash) {
+  /** The themes there are, the usual one first. */
+  public static final List<String> THEMES = List.of("dark", "light", "high-contrast", "plain");
+
+  /** The choices of someone who made none. */
+  public static final UserSettings USUAL =
+      new UserSettings(UnitStyle.METRIC, TradeWords.BRITISH, "dark", Optional.empty(), 18, true);
+
+  private static final String NAME = "settings.yaml";
+  private static final int SMALLEST_FONT = 8;
+  private static final int LARGEST_FONT = 72;
+
+  /** The choices and what is wrong with their file; what is wrong takes its usual value. */
+  public record Loaded(UserSettings settings, List<Problem> problems) {
+    /** Copies the list. */
+    public Loaded {
+      problems = List.copyOf(problems);
+    }
+  }
+
+  /** Reads the file in the user's folder; without one the choices are the usual ones. */
+  public static Loaded load(Home home) {
+    Path path = home.folder().resolve(NAME);
+    List<Problem> trouble = new ArrayList<>();
+    if (!Files.exists(path)) {
+      return new Loaded(USUAL, trouble);
+    }
+    return Home.read(path, trouble)
+        .map(UserSettings::of)
+        .orElseGet(() -> new Loaded(USUAL, trouble));
+  }
+
+  static Loaded of(DataFile file) {
+    ProblemList problems = new ProblemList(file.name());
+    UserSettings settings =
+        Fields.ofFile(file.bytes(), "the settings", problems).map(UserSettings::of).orElse(USUAL);
+    return new Loaded(settings, problems.all());
+  }
+
+  static UserSettings of(Fields from) {
+    UserSettings settings =
+        new UserSettings(
+            from.optional("units", words(UnitStyle.values())).orElse(USUAL.units),
+            from.optional("words", words(TradeWords.values())).orElse(USUAL.words),
+            from.optional(
+                    "theme",
+                    Values.word(word -> THEMES.stream().filter(word::equals).findFirst(), THEMES))
+                .orElse(USUAL.theme),
+            from.optional("device", Read::good),
+            from.optional("font-size", UserSettings::fontSize).orElse(USUAL.fontSize),
+            from.optional("flash", Values::flag).orElse(USUAL.flash));
+    from.sound();
+    return settings;
+  }
+
+  /** Puts the choices into the user's folder; a sentence if the disk refuses. */
+  public Optional<String> save(Home home) {
+    Path path = home.folder().resolve(NAME);
+    StringBuilder text = new StringBuilder("format: 1\n");
+    text.append("units: ").append(word(units)).append('\n');
+    text.append("words: ").append(word(words)).append('\n');
+    text.append("theme: ").append(theme).append('\n');
+    device.ifPresent(
+        name -> {
+          text.append("device: ");
+          BookText.quoted(text, name);
+          text.append('\n');
+        });
+    text.append("font-size: ").append(fontSize).append('\n');
+    text.append("flash: ").append(flash).append('\n');
+    try {
+      Files.createDirectories(home.folder());
+      Disk.replace(path, text.toString().getBytes(StandardCharsets.UTF_8));
+      return Optional.empty();
+    } catch (IOException trouble) {
+      return Optional.of(DiskTrouble.writing(path, trouble));
+    }
+  }
+
+  private static Read<Integer> fontSize(String text) {
+    return Values.whole(text)
+        .flatMap(
+            points ->
+                points >= SMALLEST_FONT && points <= LARGEST_FONT
+                    ? Read.good(points)
+                    : Read.bad("A font of " + points + " points can't be read; 8 to 72 can."));
+  }
+
+  private static <E extends Enum<E>> java.util.function.Function<String, Read<E>> words(
+      E[] values) {
+    return Values.word(
+        text -> Stream.of(values).filter(value -> word(value).equals(text)).findFirst(),
+        Stream.of(values).map(UserSettings::word).toList());
+  }
+
+  private static String word(Enum<?> value) {
+    return value.name().toLowerCase(Locale.ROOT);
+  }
+}

@@ -1,0 +1,111 @@
+package linkwright.view;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import linkwright.coach.Model;
+import linkwright.coach.OpenJob;
+import linkwright.coach.Screen;
+import linkwright.coach.TrialRow;
+import linkwright.job.Fact;
+import linkwright.job.plan.Plan;
+import linkwright.quantity.UnitStyle;
+
+/** Trial lengths, each with the chain that would follow it. */
+final class TrialView {
+  private TrialView() {}
+
+  static void draw(Canvas body, Model model, Screen.Trial screen) {
+    if (screen.form().isPresent()) {
+      FormView.draw(body, screen.form().get());
+      return;
+    }
+    OpenJob job = model.job().orElseThrow();
+    UnitStyle units = model.settings().units();
+    int row = planned(body, job, units);
+    if (screen.rows().isEmpty()) {
+      body.wrapped(
+          0,
+          row,
+          body.width(),
+          5,
+          "No trial length yet. Finish three links, join them with the rings you want to try, oval"
+              + " the rings, add the clasp, hang it, pull it straight and measure from inside end"
+              + " to inside end. Then press n.",
+          Tone.PLAIN);
+      return;
+    }
+    int perRow = 3;
+    int room = Math.max(1, (body.height() - row) / perRow);
+    int first = Math.max(0, Math.min(screen.at() - room / 2, screen.rows().size() - room));
+    for (int i = first; i < Math.min(screen.rows().size(), first + room); i++) {
+      trial(body, row, screen.rows().get(i), i, i == screen.at(), units);
+      row += perRow;
+    }
+  }
+
+  private static int planned(Canvas body, OpenJob job, UnitStyle units) {
+    String line =
+        job.reckoned()
+            .counted()
+            .plan()
+            .map(
+                plan ->
+                    "The chain now: "
+                        + plan.links()
+                        + " links of "
+                        + units.length(plan.linkInsideMm())
+                        + " inside, "
+                        + plan.rings()
+                        + " rings, "
+                        + units.length(plan.lengthMm())
+                        + " long, wished "
+                        + units.length(plan.wish().finishedMm())
+                        + ".")
+            .orElse("The plan is not set yet.");
+    return body.wrapped(0, 0, body.width(), 2, line, Tone.PLAIN) + 1;
+  }
+
+  private static void trial(
+      Canvas body, int row, TrialRow trial, int number, boolean at, UnitStyle units) {
+    Fact.TrialMeasured hung = trial.trial();
+    String mark = at ? body.glyphs().pick("▸ ", "> ") : "  ";
+    String what =
+        mark
+            + (number + 1)
+            + "  "
+            + hung.links()
+            + " links, "
+            + hung.rings()
+            + " rings of "
+            + units.length(hung.ringInsideMm())
+            + oval(hung.ovalInsideMm(), units)
+            + ", hung "
+            + units.length(hung.hungMm())
+            + (trial.followed() ? "   followed" : "");
+    body.text(
+        0, row, body.width(), what, trial.followed() ? Tone.ACCENT : at ? Tone.STRONG : Tone.PLAIN);
+    String makes = trial.plan().map(plan -> makes(plan, units)).orElse(trial.problem());
+    body.text(
+        5,
+        row + 1,
+        Math.max(0, body.width() - 5),
+        makes + (hung.note().isBlank() ? "" : "  " + hung.note()),
+        Tone.FAINT);
+  }
+
+  private static String oval(OptionalDouble oval, UnitStyle units) {
+    return oval.isPresent() ? " ovalled to " + units.length(oval.getAsDouble()) : "";
+  }
+
+  private static String makes(Plan plan, UnitStyle units) {
+    List<String> parts =
+        List.of(
+            "one link adds " + units.length(plan.linkInsideMm()),
+            plan.links()
+                + " links and "
+                + plan.rings()
+                + " rings make "
+                + units.length(plan.lengthMm()));
+    return String.join(": ", parts);
+  }
+}

@@ -1,0 +1,167 @@
+package linkwright.files;
+
+import static linkwright.files.ShippedSteps.LIBRARY;
+import static linkwright.files.ShippedSteps.in;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.regex.Pattern;
+import linkwright.routine.Caution;
+import linkwright.routine.Finding;
+import linkwright.routine.Hazard;
+import linkwright.routine.Routine;
+import linkwright.routine.RoutineChecks;
+import linkwright.routine.Step;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+
+/** The coverage check of the build: no shipped step that can hurt someone lacks its caution. */
+class ShippedCoverageTest {
+  @Nested
+  class Cautions {
+    @Test
+    void coverWhateverAStepDoes() {
+      assertThat(
+              in(
+                  step -> {
+                    Set<Hazard> covered = EnumSet.noneOf(Hazard.class);
+                    step.cautions()
+                        .forEach(id -> covered.addAll(LIBRARY.cautions().get(id).covers()));
+                    return !covered.containsAll(step.does());
+                  }))
+          .isEmpty();
+    }
+
+    @Test
+    void sayWhereTheyComeFromAndWhoComesFirst() {
+      assertThat(LIBRARY.cautions().values())
+          .extracting(Caution::source)
+          .noneMatch(String::isBlank);
+      assertThat(LIBRARY.cautions().values())
+          .extracting(Caution::defers)
+          .allMatch(text -> text.toLowerCase(Locale.ROOT).contains("local rules"));
+    }
+
+    @Test
+    void areMissedWhenAnyStepLosesThem() {
+      for (Routine routine : LIBRARY.routines().values()) {
+        for (Step step : routine.steps()) {
+          List<Step> bare =
+              routine.steps().stream().map(each -> each.equals(step) ? bare(each) : each).toList();
+          assertThat(
+                  RoutineChecks.check(
+                          with(routine, bare), LIBRARY.cautions().values(), routine.patterns())
+                      .stream()
+                      .filter(finding -> finding.key().equals("cautions"))
+                      .map(Finding::step))
+              .as("%s: %s without its cautions", routine.id(), step.id())
+              .hasSize(step.does().size())
+              .allMatch(step.id()::equals);
+        }
+      }
+    }
+
+    @Test
+    void areEachNamedBySomeStep() {
+      assertThat(ShippedSteps.steps().flatMap(step -> step.cautions().stream()))
+          .containsAll(LIBRARY.cautions().keySet());
+    }
+
+    @Test
+    void doNotMakeUpForARinseThatIsLost() {
+      for (Routine routine : LIBRARY.routines().values()) {
+        List<Step> unrinsed =
+            routine.steps().stream().map(step -> changed(step, false, step.cautions())).toList();
+        assertThat(
+                RoutineChecks.check(
+                    with(routine, unrinsed), LIBRARY.cautions().values(), routine.patterns()))
+            .as("%s without any rinse", routine.id())
+            .extracting(Finding::expected)
+            .anyMatch(text -> text.contains("rinse: yes"));
+      }
+    }
+
+    private static Step bare(Step step) {
+      return changed(step, step.rinses(), List.of());
+    }
+
+    private static Step changed(Step step, boolean rinses, List<String> cautions) {
+      return new Step(
+          step.id(),
+          step.title(),
+          step.part(),
+          step.stage(),
+          step.counts(),
+          step.does(),
+          rinses,
+          step.doText(),
+          step.lookFor(),
+          step.why(),
+          step.mind(),
+          step.usualSeconds(),
+          step.waits(),
+          step.measure(),
+          cautions,
+          step.wrong());
+    }
+
+    private static Routine with(Routine routine, List<Step> steps) {
+      return new Routine(
+          routine.id(),
+          routine.title(),
+          routine.says(),
+          routine.makes(),
+          routine.patterns(),
+          routine.ends(),
+          routine.usualLoss(),
+          routine.usualRedo(),
+          routine.pieces(),
+          steps);
+    }
+  }
+
+  @Nested
+  class Marks {
+    /** What a do text cannot speak of without doing it. */
+    private static final Map<String, Hazard> SPEAKS_OF =
+        Map.of(
+            "\\bflame\\b(?! once)|until (it|solder) (runs|flashes)|\\b[Aa]nneal (it|all|the)\\b",
+                Hazard.HEATS,
+            "pallion", Hazard.FLUX_FUMES,
+            "\\b(into|in) warm pickle\\b|(?<!warm )\\b[Pp]ickle, (soda|rinse|neutralise)",
+                Hazard.PICKLES,
+            "\\b[Qq]uench\\b(?! water)(?! bowl)", Hazard.QUENCHES,
+            "\\bsaw (along|it|them)\\b|\\b[Cc]ut (a blank|\\{|the bar)|\\bsawn\\b", Hazard.CUTS,
+            "\\b[Tt]ap it\\b|\\bmallet (on|first)|\\b[Ss]trike\\b", Hazard.HAMMERS,
+            "\\b[Tt]umble (it|a)\\b", Hazard.TUMBLES,
+            "draw tongs|wooden plate", Hazard.DRAWS,
+            "\\bfile (both|the) ends?\\b|\\bFile off\\b", Hazard.DUST,
+            "liver of sulphur", Hazard.CHEMICALS);
+
+    @Test
+    void nameWhatTheTextSpeaksOf() {
+      SPEAKS_OF.forEach(
+          (words, hazard) -> {
+            Predicate<Step> speaks = step -> Pattern.compile(words).matcher(step.doText()).find();
+            assertThat(in(speaks)).as("do texts with %s", words).isNotEmpty();
+            assertThat(in(speaks.and(step -> !step.does().contains(hazard))))
+                .as("do texts with %s in steps that are not marked: %s", words, hazard.word())
+                .isEmpty();
+          });
+    }
+
+    @Test
+    void bringGasWithEveryFlame() {
+      assertThat(
+              in(
+                  step ->
+                      step.does().contains(Hazard.HEATS) != step.does().contains(Hazard.BURNS_GAS)))
+          .isEmpty();
+    }
+  }
+}

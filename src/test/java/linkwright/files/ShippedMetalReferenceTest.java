@@ -1,0 +1,154 @@
+package linkwright.files;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Stream;
+import linkwright.reference.Family;
+import linkwright.reference.Figure;
+import linkwright.reference.Metal;
+import linkwright.reference.Reference;
+import org.junit.jupiter.api.Test;
+
+/** The shipped metals, checked as they are read. */
+final class ShippedMetalReferenceTest {
+  private static final Reference SHIPPED =
+      Library.load(new Home(Path.of("target", "no-such-folder"))).reference();
+
+  private static Metal metal(String name) {
+    return SHIPPED.metal(name).orThrow();
+  }
+
+  private static Stream<Figure> figures(Metal metal) {
+    return Stream.of(
+        metal.densityGCm3(),
+        metal.modulusGpa(),
+        metal.yieldSoftMpa(),
+        metal.yieldHardMpa(),
+        metal.tensileSoftMpa(),
+        metal.tensileHardMpa(),
+        metal.reductionShare());
+  }
+
+  @Test
+  void allThatTheLibraryPromisesAreThere() {
+    assertThat(SHIPPED.metals())
+        .extracting(Metal::id)
+        .contains(
+            "fine-silver",
+            "sterling",
+            "silver-935",
+            "silver-950",
+            "copper",
+            "cuzn10",
+            "cuzn30",
+            "cuzn37",
+            "bronze",
+            "nickel-silver",
+            "gold-9k-yellow",
+            "gold-14k-yellow",
+            "gold-18k-yellow",
+            "fine-gold",
+            "pt950");
+  }
+
+  @Test
+  void everyFigureSaysWhereItComesFrom() {
+    assertThat(SHIPPED.metals())
+        .allSatisfy(
+            metal -> {
+              assertThat(figures(metal))
+                  .allSatisfy(figure -> assertThat(figure.source()).hasSizeGreaterThan(9));
+              assertThat(metal.meltC().source()).hasSizeGreaterThan(9);
+              assertThat(metal.annealC().source()).hasSizeGreaterThan(9);
+            });
+  }
+
+  @Test
+  void annealingStaysBelowMeltingAndSoftBelowHard() {
+    assertThat(SHIPPED.metals())
+        .allSatisfy(
+            metal -> {
+              assertThat(metal.annealC().to()).isLessThan(metal.meltC().from());
+              assertThat(metal.yieldSoftMpa().value()).isLessThan(metal.yieldHardMpa().value());
+              assertThat(metal.yieldSoftMpa().value()).isLessThan(metal.tensileSoftMpa().value());
+              assertThat(metal.yieldHardMpa().value())
+                  .isLessThanOrEqualTo(metal.tensileHardMpa().value());
+              assertThat(metal.tensileSoftMpa().value()).isLessThan(metal.tensileHardMpa().value());
+              assertThat(metal.reductionShare().value()).isBetween(0.3, 0.8);
+            });
+  }
+
+  @Test
+  void noNameFindsTwoMetals() {
+    Map<String, String> owners = new HashMap<>();
+    List<String> twice = new ArrayList<>();
+    for (Metal metal : SHIPPED.metals()) {
+      Stream.concat(Stream.of(metal.id(), metal.name()), metal.alsoCalled().stream())
+          .map(name -> name.toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", "-"))
+          .forEach(
+              name -> {
+                String owner = owners.putIfAbsent(name, metal.id());
+                if (owner != null && !owner.equals(metal.id())) {
+                  twice.add(name);
+                }
+              });
+    }
+    assertThat(twice).isEmpty();
+  }
+
+  @Test
+  void benchNamesFindThem() {
+    assertThat(metal("925").id()).isEqualTo("sterling");
+    assertThat(metal("brass 70/30").id()).isEqualTo("cuzn30");
+    assertThat(metal("Yellow brass").id()).isEqualTo("cuzn37");
+    assertThat(metal("Pt95Ru5").id()).isEqualTo("pt950");
+  }
+
+  /**
+   * The recipe of the 14 k data sheet: 585 gold, 305 silver, the rest copper and a little zinc.
+   * Densities of the elements: CRC Handbook of Chemistry and Physics, 80th ed.
+   */
+  @Test
+  void fourteenKaratAgreesWithItsRecipeToTwoPerCent() {
+    double mixed = 1 / (0.585 / 19.3 + 0.305 / 10.50 + 0.110 / 8.96);
+    assertThat(metal("14k").densityGCm3().value()).isCloseTo(mixed, within(0.02 * mixed));
+  }
+
+  /** ESPI Metals, data sheet for sterling silver: 124 MPa annealed, 496 MPa drawn hard. */
+  @Test
+  void sterlingHasTheStrengthOfItsDataSheet() {
+    assertThat(metal("sterling").yieldSoftMpa().value()).isCloseTo(124, within(0.5));
+    assertThat(metal("sterling").tensileHardMpa().value()).isCloseTo(496, within(0.5));
+  }
+
+  /** The eutectic of silver and copper: nothing with both in it is safe above 779 °C. */
+  @Test
+  void silverWithCopperGivesTheEutecticAsTheSafeLowerFigure() {
+    assertThat(SHIPPED.metals())
+        .filteredOn(
+            metal -> metal.family() == Family.SILVER && metal.finenessPermille().orElse(0) < 990)
+        .hasSize(3)
+        .allSatisfy(metal -> assertThat(metal.meltC().from()).isEqualTo(779));
+  }
+
+  @Test
+  void nickelSilverWarnsOfNickelAndOfItsName() {
+    assertThat(String.join(" ", metal("nickel-silver").warnings()))
+        .contains("nickel", "no silver in it");
+  }
+
+  @Test
+  void heatColoursAreRangesForDimLightNotNumbers() {
+    assertThat(SHIPPED.metals())
+        .allSatisfy(metal -> assertThat(metal.glow()).doesNotContainPattern("^\\d"))
+        .filteredOn(metal -> metal.glow().contains("°C"))
+        .allSatisfy(metal -> assertThat(metal.glow()).containsPattern("\\d+ to \\d+ °C"));
+  }
+}

@@ -1,0 +1,234 @@
+package linkwright.walks;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.concurrent.TimeUnit;
+import linkwright.coach.Key;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+
+class EchoWalkTest {
+  private static Walk start(Map<String, String> environment) throws IOException {
+    return Walk.start(80, 24, environment, Walk.java(EchoProgram.class))
+        .waitFor("end of the 0", 20);
+  }
+
+  private static void assertGivenBack(Walk walk) throws IOException {
+    assertThat(walk.settingsAfter()).isEqualTo(walk.settingsBefore());
+    assertThat(walk.modes()).as("only the cursor is on").containsExactly(25);
+    assertThat(walk.unknownSequences()).isEmpty();
+  }
+
+  @Nested
+  class Starting {
+    @Test
+    void showsItselfInTheOtherScreenAndLeavesItAsItWas() throws IOException {
+      try (Walk walk = start(Map.of())) {
+        assertThat(walk.modes()).contains(1049, 2004, 1000, 1006).doesNotContain(25);
+        assertThat(walk.screen()).contains("echo 80 x 24", "0.9 × 14 mm ⣿⣀ 銀 – copper");
+        walk.type("e");
+        assertThat(walk.exitCode(10)).isZero();
+        assertThat(walk.screen()).contains("bye").doesNotContain("echo");
+        assertGivenBack(walk);
+      }
+    }
+
+    @Test
+    void withoutUtf8WritesOnlyAscii() throws IOException {
+      try (Walk walk = start(Map.of("LANG", "C"))) {
+        assertThat(walk.screen()).contains("0.9 x 14 mm ?? ?? - copper");
+        for (byte b : walk.output()) {
+          assertThat(b).isNotNegative();
+        }
+      }
+    }
+
+    @Test
+    void withoutColoursAsksForNone() throws IOException {
+      for (Map<String, String> wish :
+          java.util.List.of(
+              Map.of("NO_COLOR", "1", "COLORTERM", "truecolor"), Map.of("TERM", "dumb"))) {
+        try (Walk walk = start(wish)) {
+          assertThat(walk.styles()).allMatch(style -> style.matches("0|1|4|7|22|24|27|39|49|"));
+        }
+      }
+    }
+
+    @Test
+    void asksForAsManyColoursAsThereAre() throws IOException {
+      try (Walk walk = start(Map.of("COLORTERM", "truecolor"))) {
+        assertThat(walk.styles()).contains("38;2;224;147;95");
+      }
+      try (Walk walk = start(Map.of("TERM", "tmux-256color"))) {
+        assertThat(walk.styles()).contains("38;5;173");
+      }
+    }
+
+    @Test
+    void withoutATerminalOrADisplayFallsBackToLines() throws IOException {
+      String[] java = Walk.java(EchoProgram.class);
+      String quoted = "'" + String.join("' '", java) + "' < /dev/null > plain.txt; cat plain.txt";
+      try (Walk walk = Walk.start(80, 24, Map.of(), "sh", "-c", "cd \"$HOME\"; " + quoted)) {
+        walk.waitFor("plain", 20);
+        assertThat(walk.exitCode(10)).isZero();
+      }
+    }
+  }
+
+  @Nested
+  class Keys {
+    @Test
+    void areToldAsTheyArePressed() throws IOException {
+      try (Walk walk = start(Map.of())) {
+        walk.type("qé ").press(Key.of(Key.Kind.PAGE_DOWN)).press(Key.of(Key.Kind.ESCAPE));
+        walk.press(Key.ctrl("s")).press(Key.ctrl("z")).press(Key.of(Key.Kind.ENTER));
+        walk.waitFor("<q> <é> < > <page_down> <escape> ctrl-<s> ctrl-<z> <enter>", 5);
+      }
+    }
+
+    @Test
+    void inPiecesAreStillOneKey() throws IOException {
+      try (Walk walk = start(Map.of())) {
+        walk.type("\u001b").type("[").type("6").type("~").type("q").waitFor("<page_down> <q>", 5);
+        walk.waitFor("end of the 2", 5);
+      }
+    }
+
+    @Test
+    void thatNobodyKnowsLeaveNothing() throws IOException {
+      try (Walk walk = start(Map.of())) {
+        walk.type(
+            "\u001b[I\u001b[O\u001b[11~\u001b[[A\u001bOP\u001b[57414u\u001b]11;rgb:0/0/0\u0007");
+        walk.type("\u001b[7~").type("\u001bOM").type("q");
+        walk.waitFor("<home> <enter> <q>", 5).waitFor("end of the 3", 5);
+      }
+    }
+
+    @Test
+    void pastedComeAsOneText() throws IOException {
+      try (Walk walk = start(Map.of())) {
+        walk.type("\u001b[200~eex 412 mm\u001b[201~").waitFor("pasted(eex 412 mm)", 5);
+      }
+    }
+
+    @Test
+    void clicksAreTold() throws IOException {
+      try (Walk walk = start(Map.of())) {
+        walk.click(7, 3).waitFor("clicked(7,3)", 5).waitFor("end of the 1", 5);
+      }
+    }
+
+    @Test
+    void ringTheBellOnce() throws IOException {
+      try (Walk walk = start(Map.of())) {
+        walk.type("b").waitFor("<b>", 5).type("q").waitFor("<q>", 5);
+        assertThat(walk.bells()).isEqualTo(1);
+      }
+    }
+  }
+
+  @Nested
+  class Resizing {
+    @Test
+    void isToldWithoutAKeyAndPaintedWhole() throws IOException {
+      try (Walk walk = start(Map.of())) {
+        walk.resize(140, 45).waitFor("echo 140 x 45", 5).waitFor("resized(140,45)", 5);
+        walk.resize(60, 20).waitFor("echo 60 x 20", 5).waitFor("end of the 2", 5);
+        assertThat(walk.screen()).contains("0.9 × 14 mm ⣿⣀ 銀 – copper", "alarm");
+      }
+    }
+  }
+
+  @Nested
+  class Painting {
+    @Test
+    void writesOnlyWhatChanged() throws IOException {
+      try (Walk walk = start(Map.of())) {
+        int before = walk.output().length;
+        walk.type("q").waitFor("end of the 1", 5);
+        String more =
+            new String(
+                walk.output(), before, walk.output().length - before, StandardCharsets.UTF_8);
+        assertThat(more).contains("<q>").doesNotContain("copper").doesNotContain("\u0000");
+      }
+    }
+  }
+
+  @Nested
+  class Ending {
+    @Test
+    void byCtrlCGivesTheTerminalBack() throws IOException {
+      try (Walk walk = start(Map.of())) {
+        walk.press(Key.ctrl("c"));
+        assertThat(walk.exitCode(10)).isZero();
+        assertGivenBack(walk);
+      }
+    }
+
+    @Test
+    void byASignalGivesTheTerminalBack() throws IOException {
+      for (String signal : new String[] {"TERM", "HUP", "INT"}) {
+        try (Walk walk = start(Map.of())) {
+          walk.signal(signal);
+          assertThat(walk.exitCode(10)).as(signal).isBetween(129, 143);
+          assertGivenBack(walk);
+        }
+      }
+    }
+
+    @Test
+    void byAnErrorGivesTheTerminalBackAndThenTellsIt() throws IOException {
+      try (Walk walk = start(Map.of())) {
+        walk.type("x");
+        assertThat(walk.exitCode(10)).isEqualTo(1);
+        assertThat(walk.screen()).contains("IllegalStateException: told to fail");
+        assertGivenBack(walk);
+      }
+    }
+
+    @Test
+    void byAnExitThatForgotGivesTheTerminalBack() throws IOException {
+      try (Walk walk = start(Map.of())) {
+        walk.type("X");
+        assertThat(walk.exitCode(10)).isEqualTo(7);
+        assertGivenBack(walk);
+      }
+    }
+
+    @Test
+    void happensWhenTheTerminalIsTakenAway() throws Exception {
+      try (Walk walk = start(Map.of())) {
+        ProcessHandle program = walk.program();
+        walk.takeTerminalAway();
+        program.onExit().get(10, TimeUnit.SECONDS);
+        assertThat(program.isAlive()).isFalse();
+      }
+    }
+
+    @Test
+    void byForceIsSeenToLeaveTheTerminalAsItWas() throws IOException {
+      try (Walk walk = start(Map.of())) {
+        walk.kill9();
+        assertThat(walk.exitCode(10)).isEqualTo(137);
+        assertThat(walk.settingsAfter())
+            .as("nobody can restore then: shows that the comparison can fail")
+            .isNotEqualTo(walk.settingsBefore());
+      }
+    }
+  }
+
+  @Nested
+  class Stopping {
+    @Test
+    void andGoingOnTakesTheTerminalOverAgain() throws IOException {
+      try (Walk walk = start(Map.of())) {
+        walk.type("q").waitFor("<q>", 5).signal("STOP").signal("CONT");
+        walk.waitFor("resized(80,24)", 5).type("w").waitFor("<w>", 5);
+        assertThat(walk.screen()).contains("copper");
+      }
+    }
+  }
+}

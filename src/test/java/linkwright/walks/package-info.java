@@ -1,0 +1,5 @@
+/**
+ * Walks through the whole program as a user takes them: in a real pseudo-terminal, by keys. Start
+ * at {@link linkwright.walks.Walk}.
+ */
+package linkwright.walks;
