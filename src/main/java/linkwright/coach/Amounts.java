@@ -46,7 +46,7 @@ final class Amounts {
     Map<String, String> troubles = new LinkedHashMap<>();
     for (Field field : form.fields()) {
       boolean asked =
-          ids.contains(field.id()) || !prefix.isEmpty() && field.id().startsWith(prefix);
+          ids.contains(field.id()) || (!prefix.isEmpty() && field.id().startsWith(prefix));
       if (asked && !field.text().isBlank()) {
         Read<Length> read = Length.readSize(field.text());
         read.problem().ifPresent(sentence -> troubles.put(field.id(), sentence));

@@ -131,10 +131,18 @@ public final class Planning {
         .flatMap(
             rings ->
                 Counted.of(wish, link.insideMm(), rings)
-                    .map(count -> plan(wish, link, rings, count)));
+                    .flatMap(count -> cut(wish, link, rings, count)));
   }
 
-  private static Plan plan(Wish wish, CountedLink link, RingsCounted rings, Counted count) {
+  private static Read<Plan> cut(Wish wish, CountedLink link, RingsCounted rings, Counted count) {
+    CutOrder order = order(wish, link.blankMm(), blanksToCut(wish, count.links()), rings, count);
+    return order.problems().isEmpty()
+        ? Read.good(plan(wish, link, rings, count, Cutting.plan(order, new Steps(200_000)::usedUp)))
+        : Read.bad(String.join(" ", order.problems()));
+  }
+
+  private static Plan plan(
+      Wish wish, CountedLink link, RingsCounted rings, Counted count, CutPlan cuts) {
     double density = wish.metal().densityGCm3().value();
     double each = link.blankMm() + wish.kerfMm();
     int blanks = blanksToCut(wish, count.links());
@@ -185,7 +193,7 @@ public final class Planning {
         massLinks + massRings + massSolder + wish.claspG(),
         joints,
         solder,
-        cuts(wish, link.blankMm(), blanks, rings, count),
+        cuts,
         PullReckoning.of(wish, link.formed()),
         Remarks.of(wish, link.formed(), rings));
   }
@@ -196,7 +204,7 @@ public final class Planning {
         : links;
   }
 
-  private static CutPlan cuts(
+  private static CutOrder order(
       Wish wish, double blankMm, int blanks, RingsCounted rings, Counted count) {
     Optional<RingWish> ring =
         count.rings() == 0
@@ -204,9 +212,7 @@ public final class Planning {
             : Optional.of(RingWish.atBothEnds(rings.turnMm(), wish.coilTailMm(), count.rings()));
     CutOrder order =
         CutOrder.of(wish.stockMm(), List.of(new BlankWish(blankMm, blanks)), ring, wish.kerfMm());
-    CutOrder whole =
-        ring.isPresent() ? wish.ringStockMm().map(order::withRingStock).orElse(order) : order;
-    return Cutting.plan(whole, new Steps(200_000)::usedUp);
+    return ring.isPresent() ? wish.ringStockMm().map(order::withRingStock).orElse(order) : order;
   }
 
   /** A budget of steps in place of a clock, which the core has not. */
