@@ -13,13 +13,7 @@ final class WirePlace implements Place {
   @Override
   public List<Act> acts(Model model) {
     return List.of(
-        Act.ADD_WIRE,
-        Act.CUT,
-        Act.DISCARD,
-        Act.DRAW,
-        Act.WEIGH_OUT,
-        Act.TO_BENCH,
-        Act.UNDO);
+        Act.ADD_WIRE, Act.CUT, Act.DISCARD, Act.DRAW, Act.WEIGH_OUT, Act.TO_BENCH, Act.UNDO);
   }
 
   static Turn enter(Model model) {
@@ -64,11 +58,11 @@ final class WirePlace implements Place {
     double wanted = shown(model).stand().map(WireStand::shortMm).orElse(0.0);
     Turn opened = open(model, WireForms.drawnDown(model, wanted));
     return opened
-            .model()
-            .screen()
-            .form()
-            .map(form -> Turn.to(worked(opened.model(), form)))
-            .orElse(opened);
+        .model()
+        .screen()
+        .form()
+        .map(form -> Turn.to(worked(opened.model(), form)))
+        .orElse(opened);
   }
 
   /** The form of drawing down with what it comes to so far. */

@@ -59,12 +59,7 @@ public record WireStand(
    * @param nextRingsMm wire that these rings take, the coil's tail included, mm
    */
   public record Bar(
-      double mm,
-      double cutMm,
-      double lostMm,
-      Pieces next,
-      double nextLinksMm,
-      double nextRingsMm) {
+      double mm, double cutMm, double lostMm, Pieces next, double nextLinksMm, double nextRingsMm) {
     /** What is on hand of it now, mm. */
     public double leftMm() {
       return Math.max(0, mm - cutMm - lostMm);
@@ -115,9 +110,7 @@ public record WireStand(
                     wish.coilTailMm(),
                     toCut.rings(),
                     toCut.rings() < toCut.links() ? 0 : 1,
-                    toCut.rings() < toCut.links()
-                        ? toCut.rings()
-                        : toCut.rings() - toCut.links()));
+                    toCut.rings() < toCut.links() ? toCut.rings() : toCut.rings() - toCut.links()));
     CutOrder order =
         CutOrder.of(
             left(links),

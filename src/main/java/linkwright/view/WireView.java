@@ -10,6 +10,7 @@ import linkwright.coach.WireStand;
 import linkwright.job.plan.Plan;
 import linkwright.job.plan.Wish;
 import linkwright.quantity.UnitStyle;
+import linkwright.text.Text;
 
 /** The wire: every length as a bar to scale, then what it comes to in words. */
 final class WireView {
@@ -24,8 +25,7 @@ final class WireView {
     }
     Plan plan = model.job().flatMap(job -> job.reckoned().counted().plan()).orElse(null);
     if (screen.stand().isEmpty() || plan == null) {
-      body.wrapped(
-          0, 1, body.width(), 3, "The wire is counted once the plan is set.", Tone.PLAIN);
+      body.wrapped(0, 1, body.width(), 3, "The wire is counted once the plan is set.", Tone.PLAIN);
       return;
     }
     WireStand stand = screen.stand().get();
@@ -58,8 +58,7 @@ final class WireView {
     }
   }
 
-  private static List<Line> words(
-      WireStand stand, Plan plan, Screen.Wire screen, Model model) {
+  private static List<Line> words(WireStand stand, Plan plan, Screen.Wire screen, Model model) {
     UnitStyle units = model.settings().units();
     List<Line> lines = new ArrayList<>();
     boolean ringsApart = stand.rings().isPresent();
@@ -73,8 +72,7 @@ final class WireView {
     if (!stand.missing().none() && screen.drawn().isEmpty()) {
       lines.add(
           new Line(
-              "Enter wire that came, or see what thicker wire drawn down would give.",
-              Tone.FAINT));
+              "Enter wire that came, or see what thicker wire drawn down would give.", Tone.FAINT));
     }
     if (!screen.drawn().isEmpty()) {
       lines.add(new Line("Drawn down, " + screen.drawn().get(0), Tone.PLAIN));
@@ -102,12 +100,10 @@ final class WireView {
     }
     List<String> parts = new ArrayList<>();
     if (stand.toCut().links() > 0) {
-      parts.add(
-          pieces(stand.toCut().links(), "link") + " of " + units.length(plan.linkEachMm()));
+      parts.add(pieces(stand.toCut().links(), "link") + " of " + units.length(plan.linkEachMm()));
     }
     if (stand.toCut().rings() > 0) {
-      parts.add(
-          pieces(stand.toCut().rings(), "ring") + " of " + units.length(plan.ringTurnMm()));
+      parts.add(pieces(stand.toCut().rings(), "ring") + " of " + units.length(plan.ringTurnMm()));
     }
     return "still to cut " + String.join(", ", parts) + " of wire each";
   }
@@ -164,9 +160,15 @@ final class WireView {
     int rooms = area.height() - 1;
     int ringRows = stand.rings().map(bars -> Math.min(bars.size() + 1, rooms / 2)).orElse(0);
     int row =
-        side(area.area(0, 0, area.width(), rooms - ringRows), title + of, stand.links(), longest, units);
+        side(
+            area.area(0, 0, area.width(), rooms - ringRows),
+            title + of,
+            stand.links(),
+            longest,
+            units);
     if (stand.rings().isPresent()) {
-      String ringTitle = "Wire for rings, " + wish.ring().map(ring -> units.wire(ring.wireMm())).orElse("");
+      String ringTitle =
+          "Wire for rings, " + wish.ring().map(ring -> units.wire(ring.wireMm())).orElse("");
       Canvas below = area.area(0, row, area.width(), rooms - row);
       row += side(below, ringTitle, stand.rings().get(), longest, units);
     }
@@ -202,8 +204,7 @@ final class WireView {
     return shown + 1;
   }
 
-  private static void bar(
-      Canvas area, int y, WireStand.Bar bar, double longest, UnitStyle units) {
+  private static void bar(Canvas area, int y, WireStand.Bar bar, double longest, UnitStyle units) {
     int words = Math.min(32, area.width() * 2 / 5);
     area.right(LENGTH - 1, y, LENGTH - 1, units.length(bar.mm()), Tone.PLAIN);
     List<Bars.Piece> pieces = new ArrayList<>();

@@ -31,8 +31,7 @@ public final class Apprentice {
   private static final Shelf SHIPPED =
       Start.shelf(
           Library.load(
-              Home.find(
-                  Optional.of("no such folder"), Map.of(), Path.of("no such folder"))));
+              Home.find(Optional.of("no such folder"), Map.of(), Path.of("no such folder"))));
 
   private final List<Entry> book = new ArrayList<>();
   private final List<Effect> asked = new ArrayList<>();
@@ -46,8 +45,7 @@ public final class Apprentice {
   /** At the tray, no job open, 80 x 24; three cautions of the test's own lie on the shelf. */
   public static Apprentice atTheTray() {
     Shelf shelf =
-        new Shelf(
-            SHIPPED.reference(), SHIPPED.patterns(), SHIPPED.routines(), cards(), List.of());
+        new Shelf(SHIPPED.reference(), SHIPPED.patterns(), SHIPPED.routines(), cards(), List.of());
     Settings settings = Settings.USUAL.in(ZoneId.of("Europe/Vienna"));
     return new Apprentice(Model.begin(shelf, settings, BEGIN, 80, 24));
   }
@@ -136,8 +134,7 @@ public final class Apprentice {
 
   /** Types a text. */
   public Apprentice type(String text) {
-    text.codePoints()
-        .forEach(c -> take(new Message.KeyPressed(Key.of(Character.toString(c)))));
+    text.codePoints().forEach(c -> take(new Message.KeyPressed(Key.of(Character.toString(c)))));
     return this;
   }
 
@@ -201,7 +198,9 @@ public final class Apprentice {
 
   /** The screen as it is drawn, without spaces at the ends of lines. */
   public String shown() {
-    return Screens.draw(model, Glyphs.FULL).text().lines()
+    return Screens.draw(model, Glyphs.FULL)
+        .text()
+        .lines()
         .map(String::stripTrailing)
         .reduce((a, b) -> a + "\n" + b)
         .orElse("")
