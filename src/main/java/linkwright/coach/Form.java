@@ -62,7 +62,7 @@ public record Form(Purpose purpose, String title, List<Field> fields, int at, St
 
   /** What the key makes of this form. */
   public Outcome key(Key key) {
-    if (key.equals(Key.ctrl("k")) || key.is(Key.Kind.ENTER) && at >= fields.size()) {
+    if (key.equals(Key.ctrl("k")) || (key.is(Key.Kind.ENTER) && at >= fields.size())) {
       return new Outcome.Confirmed(this);
     }
     return switch (key.kind()) {
