@@ -2,8 +2,8 @@ package linkwright.coach;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import linkwright.job.Fact;
-import linkwright.job.StillToDo;
 import linkwright.routine.Remedy;
 import linkwright.routine.Then;
 
@@ -11,6 +11,9 @@ import linkwright.routine.Then;
 final class BenchFault {
   /** Reasons are numbered with one digit each. */
   private static final int MOST_CHOICES = 9;
+
+  /** Stages at which a joint is made. */
+  private static final Set<String> JOINTS = Set.of("soldered", "fused", "joined");
 
   private BenchFault() {}
 
@@ -21,10 +24,12 @@ final class BenchFault {
     }
     if (count > at.available()) {
       return Turn.to(
-          model.trouble(
-              at.available() == 0
-                  ? "No piece waits here that could fail."
-                  : "Only " + at.available() + " are here; " + count + " cannot fail."));
+          model
+              .with(BenchScreens.plain(BenchPlace.screen(model)))
+              .trouble(
+                  at.available() == 0
+                      ? "No piece waits here that could fail."
+                      : "Only " + at.available() + " are here; " + count + " cannot fail."));
     }
     BenchAsk why = new BenchAsk.Why(scrap, count, choices(at, scrap));
     return Turn.to(model.with(BenchScreens.asking(BenchPlace.screen(model), why)));
@@ -51,15 +56,12 @@ final class BenchFault {
     return choices;
   }
 
-  /** A joint that fails its check goes back to where it was made; other faults are done again. */
+  /** A joint that fails is made again where it was made last before this; else here. */
   private static String usualRedoStage(AtBench at) {
-    if (!at.stage().equals(StillToDo.JUDGED)) {
-      return at.stage();
-    }
     List<String> stages = at.pile().stages();
-    for (String joint : List.of("soldered", "fused")) {
-      if (stages.contains(joint)) {
-        return joint;
+    for (int i = stages.indexOf(at.stage()) - 1; i > 0; i--) {
+      if (JOINTS.contains(stages.get(i))) {
+        return stages.get(i);
       }
     }
     return at.stage();

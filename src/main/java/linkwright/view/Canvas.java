@@ -128,8 +128,13 @@ public final class Canvas {
   public int wrapped(int x, int y, int wide, int maxRows, String text, Tone tone) {
     int room = Math.min(wide, width - x);
     int rows = Math.min(maxRows, height - y);
-    if (room < 2 || rows < 1) {
+    if (room < 1 || rows < 1) {
       return 0;
+    }
+    if (room == 1) {
+      // No wide character fits; the mark at least tells that something is here.
+      text(x, y, room, text, tone);
+      return 1;
     }
     List<String> lines = Text.wrap(text, room);
     int shown = Math.min(rows, lines.size());

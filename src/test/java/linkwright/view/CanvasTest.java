@@ -60,6 +60,13 @@ class CanvasTest {
     }
 
     @Test
+    void inASingleColumnTheMarkIsLeft() {
+      Canvas canvas = new Canvas(1, 3);
+      assertThat(canvas.wrapped(0, 0, 1, 3, "Heat the link", Tone.PLAIN)).isEqualTo(1);
+      assertThat(canvas.toGrid().text()).isEqualTo("…\n\n\n");
+    }
+
+    @Test
     void aFillOfTwoColumnsIsRefused() {
       assertThatThrownBy(() -> new Canvas(4, 4).fill(0, 0, 4, 4, "銀", Tone.PLAIN))
           .hasMessageContaining("銀");

@@ -85,7 +85,7 @@ public record WishReading(Optional<Wish> wish, Map<String, String> troubles) {
           "The chance of having cut enough lies above 0 % and below 100 %, such as 90 %.");
       StockReading stock = new StockReading(typed, metal);
       List<Double> lengths = stock.lengths(WishKeys.STOCK, wire);
-      Optional<List<Double>> ringLengths = ringStock(stock, lengths, wire, ring);
+      Optional<List<Double>> ringLengths = ringStock(stock, wire, ring);
       if (!typed.troubles().isEmpty()) {
         return new WishReading(Optional.empty(), typed.troubles());
       }
@@ -121,7 +121,9 @@ public record WishReading(Optional<Wish> wish, Map<String, String> troubles) {
           "Name a pattern, or give the length of a link as it was measured, such as 14 mm.");
       typed.check(
           WishKeys.LINK_BLANK,
-          blank.isPresent() || typed.wrong(WishKeys.LINK_BLANK) || !noPattern && length.isPresent(),
+          blank.isPresent()
+              || typed.wrong(WishKeys.LINK_BLANK)
+              || (!noPattern && length.isPresent()),
           noPattern
               ? "Give the blank that the link was bent from, such as 38 mm."
               : "Give the blank, such as 38 mm; or the link's length, and the blank is found.");
@@ -182,10 +184,7 @@ public record WishReading(Optional<Wish> wish, Map<String, String> troubles) {
     }
 
     private Optional<List<Double>> ringStock(
-        StockReading stock,
-        List<Double> linkLengths,
-        Optional<Double> linkWire,
-        Optional<WishedRing> ring) {
+        StockReading stock, Optional<Double> linkWire, Optional<WishedRing> ring) {
       if (ring.isEmpty()) {
         return Optional.empty();
       }
