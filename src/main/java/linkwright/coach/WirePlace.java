@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import linkwright.job.Fact;
+import linkwright.job.StillToDo;
 import linkwright.job.plan.Wish;
 
 /** Wire: what came, what was cut and lost, what is short, and drawing it down. */
@@ -161,7 +162,9 @@ final class WirePlace implements Place {
       case CUT_WIRE -> {
         int count = count(form).orElseThrow();
         double each = job.reckoned().eachMm().getOrDefault(piece, 0.0);
-        String lacking = job.reckoned().shortAfter(piece, count);
+        StillToDo left = job.reckoned().left().get(piece);
+        boolean tooMany = left != null && count > left.canCut();
+        String lacking = tooMany ? job.reckoned().shortAfter(piece, count) : "";
         Model told = lacking.isEmpty() ? model : model.trouble(lacking);
         yield Turn.keep(told, new Fact.WireCut(piece, count, each));
       }

@@ -1,6 +1,7 @@
 package linkwright.view;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import linkwright.coach.Form;
@@ -10,7 +11,6 @@ import linkwright.coach.WireStand;
 import linkwright.job.plan.Plan;
 import linkwright.job.plan.Wish;
 import linkwright.quantity.UnitStyle;
-import linkwright.text.Text;
 
 /** The wire: every length as a bar to scale, then what it comes to in words. */
 final class WireView {
@@ -141,7 +141,7 @@ final class WireView {
     if (stand.shortRingsMm() > 0) {
       wires.add(units.length(stand.shortRingsMm()) + " of the rings' wire");
     }
-    return "Short: " + String.join(" and ", wires) + " is needed, for " + what + ".";
+    return "Short: " + String.join(" and ", wires) + " more needed, for " + what + ".";
   }
 
   private static String pieces(int count, String piece) {
@@ -193,8 +193,9 @@ final class WireView {
     }
     int rows = area.height() - 1;
     int shown = bars.size() <= rows ? bars.size() : Math.max(0, rows - 1);
+    List<WireStand.Bar> chosen = worthSeeing(bars, shown);
     for (int i = 0; i < shown; i++) {
-      bar(area, i + 1, bars.get(i), longest, units);
+      bar(area, i + 1, chosen.get(i), longest, units);
     }
     if (shown < bars.size()) {
       String more = (bars.size() - shown) + " more lengths, counted below";
@@ -204,8 +205,23 @@ final class WireView {
     return shown + 1;
   }
 
+  /** Where not all have room: those from which something is to be cut or was, then the longest. */
+  private static List<WireStand.Bar> worthSeeing(List<WireStand.Bar> bars, int count) {
+    List<Integer> order = new ArrayList<>();
+    for (int i = 0; i < bars.size(); i++) {
+      order.add(i);
+    }
+    order.sort(
+        Comparator.comparing((Integer i) -> bars.get(i).next().none())
+            .thenComparing(i -> bars.get(i).cutMm() + bars.get(i).lostMm() == 0)
+            .thenComparing(Comparator.reverseOrder()));
+    return order.stream().limit(count).sorted().map(bars::get).toList();
+  }
+
   private static void bar(Canvas area, int y, WireStand.Bar bar, double longest, UnitStyle units) {
     int words = Math.min(32, area.width() * 2 / 5);
+    String told = inWords(bar, units);
+    String kept = Text.width(told) <= words ? told : told.replaceAll(", [^,]*$", "");
     area.right(LENGTH - 1, y, LENGTH - 1, units.length(bar.mm()), Tone.PLAIN);
     List<Bars.Piece> pieces = new ArrayList<>();
     add(pieces, bar.cutMm(), "cut", Bars.Kind.USED);
@@ -217,7 +233,7 @@ final class WireView {
     if (longest > 0 && drawing.width() > 0) {
       Bars.draw(drawing, 0, longest, pieces);
     }
-    area.text(area.width() - words, y, words, inWords(bar, units), Tone.FAINT);
+    area.text(area.width() - words, y, words, kept, Tone.FAINT);
   }
 
   private static void add(List<Bars.Piece> pieces, double mm, String label, Bars.Kind kind) {
