@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import linkwright.coach.DoubtfulLine;
 import linkwright.coach.Message;
 import linkwright.coach.Shelf;
 import linkwright.coach.TrayJob;
@@ -16,6 +17,7 @@ import linkwright.files.BookFile;
 import linkwright.files.BookLine;
 import linkwright.files.DraftStore;
 import linkwright.files.EntryLines;
+import linkwright.files.Suspect;
 import linkwright.files.Home;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
@@ -81,6 +83,23 @@ final class Books {
     return opened(open.orElseThrow());
   }
 
+  /** Accepts a line whose check fails, and reads the book anew. */
+  Message accept(String check) {
+    if (open.isEmpty()) {
+      return new Message.NotKept(List.of(), "No book is open.");
+    }
+    BookFile book = open.get();
+    Optional<Suspect> line =
+        book.suspects().stream().filter(each -> each.check().equals(check)).findFirst();
+    Read<List<BookLine>> accepted =
+        line.map(found -> book.accept(found, clock.instant()))
+            .orElseGet(() -> Read.bad("That line is not in the book any more."));
+    return accepted
+        .problem()
+        .<Message>map(why -> new Message.NotKept(List.of(), why))
+        .orElseGet(() -> opened(book));
+  }
+
   private Message opened(BookFile book) {
     String slug = slug(book.path());
     return new Message.JobOpened(
@@ -88,7 +107,13 @@ final class Books {
         EntryLines.entries(book.lines()),
         book.whyReadOnly().isPresent(),
         told(book),
-        drafts.of(slug));
+        drafts.of(slug),
+        book.suspects().stream().map(Books::doubtful).toList());
+  }
+
+  private static DoubtfulLine doubtful(Suspect line) {
+    return new DoubtfulLine(
+        line.line(), line.check(), line.text(), line.reading().map(EntryLines::entry));
   }
 
   private static List<String> told(BookFile book) {
