@@ -21,6 +21,12 @@ public enum Act {
   DEMO("demo", "look at the demo", "d"),
 
   THROUGH("through", "one through", "space", "page-down", "enter"),
+  DONE("done", "done", "space", "page-down", "enter"),
+  TOGETHER("together", "all through", "space", "page-down", "enter"),
+  CUT_ONE("cut-one", "one cut", "space", "page-down", "enter"),
+  BACK_AT_BENCH("back-at-bench", "back at the bench", "space", "page-down", "enter"),
+  AWAY_NOW("away-now", "step away now", "space", "page-down", "enter"),
+  NONE_OF_THEM("none-of-them", "none of them", "space", "page-down", "enter"),
   ALL("all", "all that wait", "a"),
   REDO("redo", "redo", "r"),
   SCRAP("scrap", "scrap", "s"),

@@ -31,7 +31,7 @@ final class BenchCount {
     }
     if (count > at.available()) {
       return Turn.to(
-          model.trouble(
+          shown.trouble(
               "Only "
                   + at.available()
                   + (at.fromRedo() ? " are in the redo pile" : " wait")

@@ -6,6 +6,8 @@ import java.util.Optional;
 import linkwright.job.Fact;
 import linkwright.job.TimerRun;
 import linkwright.routine.Caution;
+import linkwright.routine.Counts;
+import linkwright.routine.Part;
 import linkwright.routine.Wait;
 
 /**
@@ -18,26 +20,52 @@ final class BenchPlace implements Place {
   @Override
   public List<Act> acts(Model model) {
     Screen.Bench screen = screen(model);
-    if (away(model) || BenchGate.caution(model).isPresent()) {
+    if (away(model)) {
+      return List.of(Act.BACK_AT_BENCH);
+    }
+    if (BenchGate.caution(model).isPresent()) {
       return List.of(Act.SEEN, Act.PREVIOUS_STEP);
     }
-    if (!(screen.ask() instanceof BenchAsk.Nothing)) {
-      return List.of(Act.SEEN);
+    if (screen.ask() instanceof BenchAsk.Away) {
+      return List.of(Act.AWAY_NOW);
     }
-    List<Act> acts = new ArrayList<>(List.of(Act.THROUGH));
-    AtBench.of(model)
-        .ifPresent(
-            at -> {
-              if (at.counts()) {
-                acts.addAll(List.of(Act.ALL, Act.REDO, Act.SCRAP, Act.TAKE));
-              }
-              if (!at.step().waits().isEmpty()) {
-                acts.add(Act.WAIT);
-              }
-            });
+    if (screen.ask() instanceof BenchAsk.Why) {
+      return List.of(Act.NONE_OF_THEM);
+    }
+    List<Act> acts = new ArrayList<>();
+    AtBench.of(model).ifPresent(at -> acts.addAll(actsAt(at)));
     acts.addAll(
-        List.of(Act.UNDO, Act.NEXT_STEP, Act.PREVIOUS_STEP, Act.DETAIL, Act.STEP_AWAY, Act.ANSWER));
+        List.of(Act.NEXT_STEP, Act.PREVIOUS_STEP, Act.UNDO, Act.DETAIL, Act.STEP_AWAY, Act.ANSWER));
     return acts;
+  }
+
+  private static List<Act> actsAt(AtBench at) {
+    List<Act> acts = new ArrayList<>();
+    acts.add(commonAct(at));
+    if (at.counts() && !at.begins()) {
+      acts.addAll(List.of(Act.REDO, Act.SCRAP, Act.TAKE, Act.ALL));
+    }
+    if (!at.step().waits().isEmpty()) {
+      acts.add(Act.WAIT);
+    }
+    if (at.step().part() == Part.TRIAL && !at.counts()) {
+      acts.add(Act.TO_TESTS);
+    }
+    if (at.step().part() == Part.SAMPLE && !at.counts()) {
+      acts.add(Act.TO_TRIAL);
+    }
+    return acts;
+  }
+
+  /** What the one key for the common act does here. */
+  private static Act commonAct(AtBench at) {
+    if (!at.counts()) {
+      return Act.DONE;
+    }
+    if (at.begins()) {
+      return Act.CUT_ONE;
+    }
+    return at.step().counts() == Counts.BATCH ? Act.TOGETHER : Act.THROUGH;
   }
 
   @Override
@@ -52,8 +80,9 @@ final class BenchPlace implements Place {
     }
     AtBench at = found.get();
     return switch (act) {
-      case SEEN -> seen(model, screen);
-      case THROUGH -> BenchCount.through(model, at, number(screen).orElse(1));
+      case SEEN, BACK_AT_BENCH, AWAY_NOW, NONE_OF_THEM -> seen(model, screen);
+      case THROUGH, DONE, TOGETHER, CUT_ONE ->
+          BenchCount.through(model, at, number(screen).orElse(1));
       case ALL -> BenchCount.through(model, at, Math.max(1, at.available()));
       case REDO -> BenchFault.ask(model, at, false, number(screen).orElse(1));
       case SCRAP -> BenchFault.ask(model, at, true, number(screen).orElse(1));
@@ -66,7 +95,7 @@ final class BenchPlace implements Place {
           Turn.to(model.with(BenchScreens.asking(screen, new BenchAsk.Away(false, false, false))));
       case UNDO -> Update.undo(model.with(BenchScreens.plain(screen)));
       case ANSWER -> Update.answer(model);
-      default -> Turn.to(model);
+      default -> Places.go(model, act);
     };
   }
 

@@ -100,7 +100,7 @@ public final class EntryWords {
               : ", not all was looked to");
     }
     if (fact instanceof Fact.TimerStarted timer) {
-      return "timer set: " + timer.name() + ", " + Clock.spoken(timer.seconds());
+      return "timer set: " + timer.name() + ", " + Clock.spoken((double) timer.seconds());
     }
     if (fact instanceof Fact.TimerAnswered answered) {
       return "timer answered: " + answered.timer();

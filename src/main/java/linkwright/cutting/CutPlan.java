@@ -5,11 +5,12 @@ import java.util.List;
 /**
  * The best way found to cut an order.
  *
- * <p>Best means, in this order: (1) the most chain – most links that have their rings, or most
- * whole repeats; the shorter of the blanks wanted are taken first; rings wanted beyond those that
- * the links take come last; (2) the fewest lengths opened, so that the rest stays in few and long
- * pieces. {@code proved} speaks of these two. Among plans that open equally few, shorter lengths
- * are opened rather than longer ones, which is sought and not proved.
+ * <p>Best means, in this order: (1) the most chain: most links that have their rings, or most whole
+ * repeats; of the blanks wanted the shorter are taken first; rings wanted beyond those that the
+ * links take come last. Then the least waste: (2) the fewest lengths opened, for each opened leaves
+ * an end; (3) from those the fewest coils, for each loses a tail. Beyond that the shorter of the
+ * lengths that will do are opened, so that long ones stay whole; this is not part of any proof, nor
+ * is the bit of a kerf that is saved where a length ends with a piece.
  *
  * @param cuts one for each stock length, in the order's own order, links' wire first
  * @param blanks blanks of each size cut, in the order's order
@@ -19,7 +20,9 @@ import java.util.List;
  * @param shortRings rings that are missing
  * @param shortLinksMm links' wire missing: for each missing blank its length and one kerf
  * @param shortRingsMm rings' wire missing: the missing turns and the tail of one more coil
- * @param proved whether no better plan exists; if not, this is the best found in the time given
+ * @param proved whether no plan is better by (1) and (2); if not, this is the best found in the
+ *     time given
+ * @param coilsProved whether, besides, none is better by (3)
  */
 public record CutPlan(
     List<Cut> cuts,
@@ -30,7 +33,8 @@ public record CutPlan(
     int shortRings,
     double shortLinksMm,
     double shortRingsMm,
-    boolean proved) {
+    boolean proved,
+    boolean coilsProved) {
 
   /** Copies the lists. */
   public CutPlan {
@@ -52,6 +56,11 @@ public record CutPlan(
   /** How many stock lengths something is cut from. */
   public int opened() {
     return (int) cuts.stream().filter(Cut::opened).count();
+  }
+
+  /** How many coils the rings are wound in. */
+  public int coils() {
+    return (int) cuts.stream().filter(cut -> cut.rings() > 0).count();
   }
 
   /** What is left of each stock length, mm, in the order's own order; 0 for one used up. */

@@ -39,21 +39,28 @@ public final class Cutting {
       throw new IllegalArgumentException("order: " + String.join(" ", problems));
     }
     Best best = new Best(giveUp);
+    Thrift thrift = new Thrift(giveUp);
     boolean apart = order.ring().isPresent() && order.ringStockMm().isPresent();
     Wire links = new Wire(order, true, !apart);
     Ladder ladder = ladder(order, links.wanted());
     if (!apart) {
       Best.Level level = best.highest(links.bench(), ladder);
       int[] demand = ladder.at(level.level());
-      Best.Way way = best.fewest(links.bench(), demand, level.cut());
+      Thrift.Outcome way = thrift.best(links.bench(), demand, level);
       return told(
-          ladder, level.level(), links, links.cuts(way.cut()), level.proved() && way.proved());
+          ladder,
+          level.level(),
+          links,
+          links.cuts(way.cut()),
+          level.proved() && way.lengthsProved(),
+          way.coilsProved());
     }
     Wire rings = new Wire(order, false, true);
-    return apart(order, best, ladder, links, rings);
+    return apart(order, best, thrift, ladder, links, rings);
   }
 
-  private static CutPlan apart(CutOrder order, Best best, Ladder ladder, Wire links, Wire rings) {
+  private static CutPlan apart(
+      CutOrder order, Best best, Thrift thrift, Ladder ladder, Wire links, Wire rings) {
     int sizes = order.blanks().size();
     Best.Level blanks = best.highest(links.bench(), new Ladder.Only(ladder, true));
     int[] none = new int[sizes];
@@ -65,8 +72,8 @@ public final class Cutting {
     }
     int[] blankDemand = new Ladder.Only(ladder, true).at(Math.min(level, ladder.links()));
     int[] ringDemand = new Ladder.Only(ladder, false).at(level);
-    Best.Way blankWay = best.fewest(links.bench(), blankDemand, blanks.cut());
-    Best.Way ringWay = best.fewest(rings.bench(), ringDemand, coils.cut());
+    Thrift.Outcome blankWay = thrift.best(links.bench(), blankDemand, blanks);
+    Thrift.Outcome ringWay = thrift.best(rings.bench(), ringDemand, coils);
     List<Cut> cuts = new ArrayList<>(links.cuts(blankWay.cut()));
     cuts.addAll(rings.cuts(ringWay.cut()));
     boolean chain = blanks.proved() || level < blanks.level();
@@ -75,7 +82,8 @@ public final class Cutting {
         level,
         links,
         cuts,
-        chain && coils.proved() && blankWay.proved() && ringWay.proved());
+        chain && coils.proved() && blankWay.lengthsProved() && ringWay.lengthsProved(),
+        ringWay.coilsProved());
   }
 
   private static Ladder ladder(CutOrder order, int[] wanted) {
@@ -88,7 +96,8 @@ public final class Cutting {
         order.repeats());
   }
 
-  private static CutPlan told(Ladder ladder, int level, Wire wire, List<Cut> cuts, boolean proved) {
+  private static CutPlan told(
+      Ladder ladder, int level, Wire wire, List<Cut> cuts, boolean proved, boolean coilsProved) {
     int[] all = ladder.at(level);
     int[] wanted = ladder.at(ladder.top());
     int[] missing = new int[all.length];
@@ -111,7 +120,8 @@ public final class Cutting {
         missing[ring],
         linksMm,
         ringsMm,
-        proved);
+        proved,
+        proved && coilsProved);
   }
 
   /**
@@ -146,7 +156,8 @@ public final class Cutting {
     long[] stock = new long[enough];
     Arrays.fill(stock, single.stock()[0]);
     Bench bench = new Bench(stock, single.piece(), single.kerf(), single.turn(), single.tail());
-    Best.Way way = new Best(giveUp).fewest(bench, demand, Greedy.cut(bench, demand));
-    return new LengthsNeeded(true, Best.opened(way.cut()), way.proved());
+    Thrift.Outcome way =
+        new Thrift(giveUp).best(bench, demand, Best.Level.of(Greedy.cut(bench, demand)));
+    return new LengthsNeeded(true, Loads.opened(way.cut()), way.lengthsProved());
   }
 }

@@ -94,6 +94,11 @@ final class Fill {
     return best;
   }
 
+  /** Takes the coil back out of what was last valued as the length's dearest filling. */
+  void withoutCoil(int length) {
+    turns[length] = 0;
+  }
+
   /** Adds the pieces of the dearest filling, as last valued, to {@code pieces}. */
   void pieces(int length, double[] pieces) {
     long coil = turns[length];

@@ -37,14 +37,14 @@ final class Fillings {
   }
 
   /** Shows each filling of the length; false when not all were shown or found too poor. */
-  boolean each(int length, int[] stillWanted, long mostLoss, Visitor shown) {
+  boolean each(int length, int[] stillWanted, boolean mayCoil, long mostLoss, Visitor shown) {
     wanted = stillWanted;
     visitor = shown;
     worth = prices.worth[length];
     limit = mostLoss;
     looks = 0;
     int ring = bench.ring();
-    long turns = Math.min(wanted[ring], bench.mostTurns(length));
+    long turns = mayCoil ? Math.min(wanted[ring], bench.mostTurns(length)) : 0;
     for (long r = turns; r > 0; r--) {
       pieces[ring] = (int) r;
       long room = bench.room(length) - bench.tail() - r * bench.turn();

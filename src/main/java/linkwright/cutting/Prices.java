@@ -21,11 +21,7 @@ final class Prices {
 
   long[] price = {};
   long[] worth = {};
-
-  /** The pieces of each kind that each length makes on average over the later rounds. */
-  double[][] average() {
-    return made;
-  }
+  boolean[] mayCoil = {};
 
   Prices(Bench bench) {
     this(bench, new Fill(bench), new double[bench.size()][bench.kinds()]);
@@ -43,6 +39,7 @@ final class Prices {
     Prices some = new Prices(longest, fill, Arrays.copyOfRange(made, from, bench.size()));
     some.price = price;
     some.worth = Arrays.copyOfRange(worth, from, bench.size());
+    some.mayCoil = Arrays.copyOfRange(mayCoil, from, bench.size());
     return some;
   }
 
@@ -51,141 +48,86 @@ final class Prices {
     return fill;
   }
 
+  /** The pieces of each kind that each length makes on average over the later rounds. */
+  double[][] average() {
+    return made;
+  }
+
   /** The highest level not proved out of reach, when all lengths may be cut. */
   int highestLevel(Ladder ladder, BooleanSupplier giveUp) {
-    return seek(
-        ladder.at(ladder.top()),
-        new Bound() {
-          private int level = ladder.top();
-
-          @Override
-          public boolean tighten(long[] prices, long[] worths) {
-            long all = sum(worths, 0);
-            int low = 0;
-            int high = level;
-            while (low < high) {
-              int middle = (low + high + 1) >>> 1;
-              if (dot(prices, ladder.at(middle)) <= all) {
-                low = middle;
-              } else {
-                high = middle - 1;
-              }
-            }
-            boolean tighter = low < level;
-            level = low;
-            return tighter;
-          }
-
-          @Override
-          public int[] demand() {
-            return ladder.at(level);
-          }
-
-          @Override
-          public int from() {
-            return 0;
-          }
-
-          @Override
-          public int answer() {
-            return level;
-          }
-        },
-        giveUp);
+    return seek(new Bounds.HighestLevel(ladder), giveUp);
   }
 
-  /** The fewest of the longest lengths not proved too few for the demand. */
-  int fewestLengths(int[] demand, int atLeast, BooleanSupplier giveUp) {
-    return seek(
-        demand,
-        new Bound() {
-          private int count = atLeast;
-
-          @Override
-          public boolean tighten(long[] prices, long[] worths) {
-            long needed = dot(prices, demand);
-            int least = 0;
-            long all = 0;
-            while (all < needed && least < worths.length) {
-              all += worths[worths.length - ++least];
-            }
-            if (all < needed) {
-              least = worths.length + 1;
-            }
-            boolean tighter = least > count;
-            count = Math.max(count, least);
-            return tighter;
-          }
-
-          @Override
-          public int[] demand() {
-            return demand;
-          }
-
-          @Override
-          public int from() {
-            return Math.max(0, bench.size() - count);
-          }
-
-          @Override
-          public int answer() {
-            return count;
-          }
-        },
-        giveUp);
+  /** The fewest coils, and no fewer than {@code atLeast}, not proved too few for the demand. */
+  int fewestCoils(int[] demand, int atLeast, BooleanSupplier giveUp) {
+    return seek(new Bounds.FewestCoils(demand, atLeast), giveUp);
   }
 
-  private interface Bound {
-    boolean tighten(long[] prices, long[] worths);
-
-    int[] demand();
-
-    int from();
-
-    int answer();
+  /** The fewest of the longest lengths not proved too few when so many may carry a coil. */
+  int fewestLengths(int[] demand, int coils, BooleanSupplier giveUp) {
+    return seek(new Bounds.FewestLengths(demand, coils), giveUp);
   }
 
-  private int seek(int[] mostWanted, Bound bound, BooleanSupplier giveUp) {
-    double[] v = new double[bench.kinds()];
-    for (int k = 0; k < v.length; k++) {
-      double length = k == bench.ring() ? bench.turn() * 1.05 : bench.piece()[k];
-      v[k] = mostWanted[k] > 0 ? length : 0;
-    }
+  /** The fewest of the longest lengths that the best prices leave possible for the demand. */
+  int lengthsNeeded(int[] demand) {
+    Bounds bound = new Bounds.FewestLengths(demand, bench.size());
+    bound.tighten(price, worth, worth);
+    return bound.answer();
+  }
+
+  private int seek(Bounds bound, BooleanSupplier giveUp) {
+    double[] v = start(bound.demand());
     double best = Double.POSITIVE_INFINITY;
     int rounds = (int) Math.max(4, Math.min(ROUNDS, CELLS_AT_MOST / fill.cells()));
     for (int round = 0; round < rounds; round++) {
       long[] prices = whole(v);
+      long[] plain = new long[bench.size()];
       long[] worths = new long[bench.size()];
       fill.at(prices);
       for (int j = 0; j < worths.length; j++) {
-        worths[j] =
-            j > 0 && bench.stock()[j] == bench.stock()[j - 1] ? worths[j - 1] : fill.worth(j);
+        plain[j] = fill.blanksWorth(bench.room(j));
+        worths[j] = fill.worth(j);
       }
-      boolean tighter = bound.tighten(prices, worths);
-      int[] demand = bound.demand();
-      double ratio = sum(worths, bound.from()) / Math.max(1.0, (double) dot(prices, demand));
+      boolean tighter = bound.tighten(prices, worths, plain);
+      boolean[] coil = bound.mayCoil(worths, plain);
+      for (int j = 0; j < worths.length; j++) {
+        if (!coil[j]) {
+          worths[j] = plain[j];
+          fill.withoutCoil(j);
+        }
+      }
+      int from = worths.length - bound.lengths(worths.length);
+      double ratio = sum(worths, from) / Math.max(1.0, (double) dot(prices, bound.demand()));
       if (tighter || ratio < best || price.length == 0) {
         best = ratio;
         price = prices;
         worth = worths;
+        mayCoil = coil;
       }
       if (giveUp.getAsBoolean()) {
         break;
       }
-      step(v, demand, bound.from(), 0.15 * Math.pow(0.95, round), round * 2 >= rounds);
+      step(v, bound.demand(), from, 0.15 * Math.pow(0.95, round), round * 2 >= rounds);
     }
     fill.at(price);
     return bound.answer();
+  }
+
+  private double[] start(int[] demand) {
+    double[] v = new double[bench.kinds()];
+    for (int k = 0; k < v.length; k++) {
+      double length = k == bench.ring() ? bench.turn() * 1.05 : bench.piece()[k];
+      v[k] = demand[k] > 0 ? length : 0;
+    }
+    return v;
   }
 
   private void step(double[] v, int[] demand, int from, double stride, boolean keep) {
     double[] all = new double[v.length];
     double[] one = new double[v.length];
     for (int j = from; j < bench.size(); j++) {
-      if (j == from || bench.stock()[j] != bench.stock()[j - 1]) {
-        Arrays.fill(one, 0);
-        fill.pieces(j, one);
-      }
+      Arrays.fill(one, 0);
+      fill.pieces(j, one);
       for (int k = 0; k < v.length; k++) {
         all[k] += one[k];
         made[j][k] += keep ? one[k] : 0;

@@ -59,11 +59,12 @@ final class Search {
   }
 
   /**
+   * @param coils on how many lengths a coil may be wound
    * @param goBack how many of the last lengths are searched through with going back
    * @param most at most so many choices there
    * @param keepInStep how much keeping the kinds in step counts against loss
    */
-  boolean finds(int[] pieces, int goBack, long most, double keepInStep) {
+  boolean finds(int[] pieces, int coils, int goBack, long most, double keepInStep) {
     int first = Math.max(0, bench.size() - goBack);
     demand = pieces;
     strictness = keepInStep;
@@ -72,21 +73,24 @@ final class Search {
     steps = most;
     hopeless.clear();
     int[] wanted = pieces.clone();
+    int left = coils;
     for (int j = 0; j < first; j++) {
-      if (!takeBest(j, wanted)) {
+      if (!takeBest(j, wanted, left > 0 && prices.mayCoil[j])) {
         return false;
       }
+      left -= cut[j][bench.ring()] > 0 ? 1 : 0;
     }
-    return descend(first, wanted);
+    return descend(first, wanted, left);
   }
 
-  private boolean takeBest(int length, int[] wanted) {
+  private boolean takeBest(int length, int[] wanted, boolean mayCoil) {
     long gap = worthFrom[length] - Prices.dot(prices.price, wanted);
     double[] best = {Double.POSITIVE_INFINITY};
     int[] chosen = cut[length];
     fillings.each(
         length,
         wanted,
+        mayCoil,
         gap,
         (filling, loss) -> {
           double score = loss + outOfStep(length, wanted, filling);
@@ -118,7 +122,7 @@ final class Search {
     return strictness * penalty;
   }
 
-  private boolean descend(int length, int[] wanted) {
+  private boolean descend(int length, int[] wanted, int coils) {
     if (nothing(wanted)) {
       for (int j = length; j < cut.length; j++) {
         Arrays.fill(cut[j], 0);
@@ -135,17 +139,17 @@ final class Search {
     if (worthFrom[length] < Prices.dot(prices.price, wanted)) {
       return false;
     }
-    long key = key(length, wanted);
+    long key = key(length, coils, wanted);
     if (key >= 0 && hopeless.contains(key)) {
       return false;
     }
-    for (Choice choice : choices(length, wanted)) {
+    for (Choice choice : choices(length, wanted, coils > 0 && prices.mayCoil[length])) {
       cut[length] = choice.pieces();
       int[] rest = wanted.clone();
       for (int k = 0; k < rest.length; k++) {
         rest[k] -= choice.pieces()[k];
       }
-      if (descend(length + 1, rest)) {
+      if (descend(length + 1, rest, coils - (choice.pieces()[bench.ring()] > 0 ? 1 : 0))) {
         return true;
       }
       if (brokeOff) {
@@ -158,13 +162,14 @@ final class Search {
     return false;
   }
 
-  private List<Choice> choices(int length, int[] wanted) {
+  private List<Choice> choices(int length, int[] wanted, boolean mayCoil) {
     long gap = worthFrom[length] - Prices.dot(prices.price, wanted);
     List<Choice> all = new ArrayList<>();
     shortened |=
         !fillings.each(
             length,
             wanted,
+            mayCoil,
             gap,
             (filling, loss) -> {
               all.add(new Choice(filling.clone(), loss + outOfStep(length, wanted, filling)));
@@ -177,8 +182,8 @@ final class Search {
   @SuppressWarnings("ArrayRecordComponent") // a working value, never compared
   private record Choice(int[] pieces, double score) {}
 
-  private long key(int length, int[] wanted) {
-    long key = length;
+  private long key(int length, int coils, int[] wanted) {
+    long key = length * (bench.size() + 1L) + Math.min(coils, bench.size());
     for (int k = 0; k < wanted.length; k++) {
       if (key > Long.MAX_VALUE / (demand[k] + 2)) {
         return -1;

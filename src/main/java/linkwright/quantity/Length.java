@@ -1,6 +1,5 @@
 package linkwright.quantity;
 
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -51,12 +50,12 @@ public record Length(double mm) {
    * unit. Everything wrong is told at once.
    */
   public static Read<List<Length>> readList(String typed) {
-    return Read.all(items(typed).stream().map(Length::read).toList());
+    return Read.all(Items.of(typed).stream().map(Length::read).toList());
   }
 
   /** Reads wire sizes one after the other, such as the holes of a drawplate. */
   public static Read<List<Length>> readWireList(String typed) {
-    return Read.all(items(typed).stream().map(Length::readWire).toList());
+    return Read.all(Items.of(typed).stream().map(Length::readWire).toList());
   }
 
   private static Read<Length> read(Written written, String typed, String noun) {
@@ -74,28 +73,5 @@ public record Length(double mm) {
     return length.mm() > 0
         ? Read.good(length)
         : Read.bad(Written.quoted(typed) + " is nothing. It has to be more than 0 mm.");
-  }
-
-  private static List<String> items(String typed) {
-    List<String> items = new ArrayList<>();
-    int from = 0;
-    for (int i = 0; i < typed.length(); i++) {
-      if (separates(typed, i)) {
-        items.add(typed.substring(from, i));
-        from = i + 1;
-      }
-    }
-    items.add(typed.substring(from));
-    return items;
-  }
-
-  private static boolean separates(String typed, int i) {
-    char mark = typed.charAt(i);
-    boolean betweenDigits =
-        i > 0
-            && i + 1 < typed.length()
-            && Character.isDigit(typed.charAt(i - 1))
-            && Character.isDigit(typed.charAt(i + 1));
-    return mark == ';' || (mark == ',' && !betweenDigits);
   }
 }

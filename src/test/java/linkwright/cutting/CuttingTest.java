@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
@@ -135,6 +136,39 @@ class CuttingTest {
     }
 
     @Test
+    void ofTwoLengthsOpenedOneAloneCarriesTheCoilWhereThatWillDo() {
+      CutOrder order =
+          CutOrder.of(
+              List.of(150.0, 140.0),
+              List.of(new BlankWish(38.1, 4)),
+              Optional.of(RingWish.atBothEnds(11, 10, 5)),
+              0.3);
+      CutPlan plan = Cutting.plan(order);
+
+      assertThat(plan.links()).isEqualTo(4);
+      assertThat(plan.coils()).isEqualTo(1);
+      assertThat(plan.coilsProved()).isTrue();
+    }
+
+    @Test
+    void nothingBeyondThePlanIsCutFromTheLinksWireWhenTheRingsFallShort() {
+      CutOrder order =
+          CutOrder.of(
+                  List.of(100.0, 120.0, 140.0, 90.0),
+                  List.of(new BlankWish(38.1, 20), new BlankWish(30, 20)),
+                  Optional.of(RingWish.atBothEnds(11, 10, 41)),
+                  0.3)
+              .withRingStock(List.of(80.0));
+      CutPlan plan = Cutting.plan(order);
+      int cut = plan.cuts().stream().flatMap(one -> one.blanks().stream()).mapToInt(n -> n).sum();
+
+      assertThat(plan.rings()).isEqualTo(6);
+      assertThat(plan.links()).isEqualTo(5);
+      assertThat(cut).isEqualTo(5);
+      assertThat(plan.opened()).isEqualTo(3);
+    }
+
+    @Test
     void ringsAloneNeedNoLinks() {
       CutPlan plan =
           Cutting.plan(
@@ -190,6 +224,7 @@ class CuttingTest {
         CutOrder order = random(random);
         CutPlan plan = Cutting.plan(order);
         int rings = 0;
+        int[] blanks = new int[order.blanks().size()];
         for (Cut cut : plan.cuts()) {
           String told = "seed " + seed + " run " + run + " " + order + " " + cut;
           double parts = cut.piecesMm() + cut.coilMm() + cut.kerfsMm() + cut.restMm();
@@ -199,11 +234,13 @@ class CuttingTest {
           rings += cut.rings();
           double bare = 0;
           for (int k = 0; k < cut.blanks().size(); k++) {
+            blanks[k] += cut.blanks().get(k);
             bare += cut.blanks().get(k) * order.blanks().get(k).mm();
           }
           assertThat(bare).as(told).isLessThanOrEqualTo(cut.piecesMm() + 1e-9);
         }
         assertThat(rings).isEqualTo(plan.rings());
+        assertThat(Arrays.stream(blanks).boxed().toList()).isEqualTo(plan.blanks());
       }
     }
 

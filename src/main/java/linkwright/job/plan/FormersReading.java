@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import linkwright.link.Pattern;
+import linkwright.quantity.Items;
 import linkwright.quantity.Length;
 import linkwright.quantity.Nearest;
 import linkwright.quantity.Read;
@@ -22,7 +23,7 @@ final class FormersReading {
 
   private static Read<Map<String, Double>> read(String text, Optional<Pattern> pattern) {
     Map<String, Double> formers = new LinkedHashMap<>();
-    for (String item : text.split("(?<=[\\p{L}\"″])\\s*[,;]\\s*")) {
+    for (String item : Items.of(text)) {
       int sign = item.indexOf('=');
       if (sign < 1) {
         return Read.bad(

@@ -3,7 +3,7 @@ package linkwright.job.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Pattern;
+import linkwright.quantity.Items;
 import linkwright.quantity.Length;
 import linkwright.quantity.Mass;
 import linkwright.quantity.Read;
@@ -13,9 +13,6 @@ import linkwright.wire.WireSection;
 
 /** Reads wire on hand, by length or by weight: {@code 412 mm, 96 mm} or {@code 12 g}. */
 final class StockReading {
-  /** A comma separates only behind a unit, so that 0,9 mm stays one length. */
-  private static final Pattern BETWEEN = Pattern.compile("(?<=[\\p{L}\"″])\\s*[,;]\\s*");
-
   private final Typed typed;
   private final Optional<Metal> metal;
 
@@ -30,7 +27,7 @@ final class StockReading {
 
   private Read<List<Double>> read(String text, Optional<Double> wireMm) {
     List<Read<Double>> lengths = new ArrayList<>();
-    for (String item : BETWEEN.split(text)) {
+    for (String item : Items.of(text)) {
       if (!item.isBlank()) {
         lengths.add(one(item.strip(), wireMm));
       }

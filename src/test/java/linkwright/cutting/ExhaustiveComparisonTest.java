@@ -1,0 +1,145 @@
+package linkwright.cutting;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+/**
+ * The plan beside every possible way to cut, tried one by one: few lengths and few pieces, no
+ * bounds and no cleverness. Lengths are whole millimetres here and kerfs whole too.
+ */
+class ExhaustiveComparisonTest {
+  private static final int RUNS = 400;
+
+  @Test
+  void noWayToCutIsBetter() {
+    for (int seed = 1; seed <= RUNS; seed++) {
+      CutOrder order = order(new Random(seed));
+      CutPlan plan = Cutting.plan(order);
+      Best best = best(order);
+      String told = "seed " + seed + " " + order;
+
+      assertThat(plan.proved() && plan.coilsProved()).as(told).isTrue();
+      assertThat(plan.links()).as("links, " + told).isEqualTo(best.links);
+      assertThat(plan.opened()).as("opened, " + told).isEqualTo(best.cost / 100);
+      assertThat(plan.coils()).as("coils, " + told).isEqualTo(best.cost % 100);
+    }
+  }
+
+  private static CutOrder order(Random random) {
+    List<Double> stock = new ArrayList<>();
+    for (int i = random.nextInt(4); i >= 0; i--) {
+      stock.add(20.0 + random.nextInt(101));
+    }
+    List<BlankWish> blanks = new ArrayList<>();
+    int wanted = 0;
+    for (int i = random.nextInt(3); i >= 0; i--) {
+      BlankWish blank = new BlankWish(16 + random.nextInt(30), 1 + random.nextInt(3));
+      blanks.add(blank);
+      wanted += blank.wanted();
+    }
+    RingWish ring = RingWish.atBothEnds(7 + random.nextInt(6), random.nextInt(11), wanted + 1);
+    return CutOrder.of(
+        stock,
+        blanks,
+        random.nextInt(4) == 0 ? Optional.empty() : Optional.of(ring),
+        random.nextInt(3));
+  }
+
+  /** The most links; then opened lengths × 100 + coils, the least. */
+  private record Best(int links, int cost) {}
+
+  private static Best best(CutOrder order) {
+    Map<List<Integer>, Integer> reached = new HashMap<>();
+    int kinds = order.blanks().size() + 1;
+    reached.put(new ArrayList<>(Collections.nCopies(kinds, 0)), 0);
+    for (double stock : order.stockMm()) {
+      List<int[]> ways = new ArrayList<>();
+      ways(order, stock, new int[kinds], 0, ways);
+      Map<List<Integer>, Integer> further = new HashMap<>();
+      reached.forEach(
+          (made, cost) -> {
+            for (int[] way : ways) {
+              add(order, further, made, cost, way);
+            }
+          });
+      reached = further;
+    }
+    Best best = new Best(0, 0);
+    for (Map.Entry<List<Integer>, Integer> way : reached.entrySet()) {
+      int links = way.getKey().subList(0, kinds - 1).stream().mapToInt(n -> n).sum();
+      boolean ringed = order.ring().isEmpty() || way.getKey().get(kinds - 1) >= links + 1;
+      boolean better = links > best.links || (links == best.links && way.getValue() < best.cost);
+      if (links > 0 && ringed && better) {
+        best = new Best(links, way.getValue());
+      }
+    }
+    return best;
+  }
+
+  private static void add(
+      CutOrder order, Map<List<Integer>, Integer> to, List<Integer> made, int cost, int[] way) {
+    List<Integer> sum = new ArrayList<>();
+    int pieces = 0;
+    for (int k = 0; k < way.length; k++) {
+      sum.add(made.get(k) + way[k]);
+      pieces += way[k];
+    }
+    for (int k = 0; k < order.blanks().size(); k++) {
+      if (sum.get(k) > order.blanks().get(k).wanted()) {
+        return;
+      }
+    }
+    int ringsAtMost = order.ring().map(RingWish::wanted).orElse(0);
+    sum.set(way.length - 1, Math.min(ringsAtMost, sum.get(way.length - 1)));
+    int all = cost + (pieces > 0 ? 100 : 0) + (way[way.length - 1] > 0 ? 1 : 0);
+    to.merge(sum, all, Math::min);
+  }
+
+  /** Every count of pieces whose wire, laid out piece by piece and kerf by kerf, is there. */
+  private static void ways(CutOrder order, double stock, int[] way, int kind, List<int[]> ways) {
+    if (kind == way.length) {
+      ways.add(way.clone());
+      return;
+    }
+    boolean rings = kind == way.length - 1;
+    int most =
+        rings ? order.ring().map(RingWish::wanted).orElse(0) : order.blanks().get(kind).wanted();
+    for (int n = 0; n <= most; n++) {
+      way[kind] = n;
+      if (!fits(order, stock, way)) {
+        break;
+      }
+      ways(order, stock, way, kind + 1, ways);
+    }
+    way[kind] = 0;
+  }
+
+  private static boolean fits(CutOrder order, double stock, int[] way) {
+    double left = stock;
+    int rings = way[way.length - 1];
+    if (rings > 0) {
+      left -= rings * order.ring().orElseThrow().turnMm() + order.ring().orElseThrow().tailMm();
+    }
+    if (left < 0) {
+      return false;
+    }
+    for (int k = 0; k < order.blanks().size(); k++) {
+      for (int n = 0; n < way[k]; n++) {
+        left -= order.blanks().get(k).mm();
+        if (left < 0) {
+          return false;
+        }
+        left = Math.max(0, left - order.kerfMm());
+      }
+    }
+    return true;
+  }
+}
