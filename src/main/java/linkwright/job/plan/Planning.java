@@ -14,7 +14,10 @@ import linkwright.fit.Proposal;
 import linkwright.link.Formed;
 import linkwright.link.Forming;
 import linkwright.link.Hand;
+import linkwright.link.Pattern;
 import linkwright.quantity.Read;
+import linkwright.reference.Metal;
+import linkwright.reference.Temper;
 import linkwright.wire.JointKind;
 import linkwright.wire.SolderNeed;
 import linkwright.wire.Springback;
@@ -111,18 +114,23 @@ public final class Planning {
 
   /** A maker of whom nothing is known yet but the metal and its temper. */
   public static Maker maker(Wish wish) {
-    double former =
-        wish.link().pattern().stream()
-            .flatMap(pattern -> pattern.formersMm().values().stream())
-            .mapToDouble(Double::doubleValue)
-            .max()
-            .orElse(3);
+    List<Double> formers =
+        wish.link()
+            .pattern()
+            .map(known -> List.copyOf(known.formersMm().values()))
+            .orElse(List.of());
+    return maker(formers, wish.metal(), wish.temper(), wish.wireMm());
+  }
+
+  /** The same for a pattern, without a whole wish. */
+  public static Maker maker(Pattern pattern, Metal metal, Temper temper, double wireMm) {
+    return maker(List.copyOf(pattern.formersMm().values()), metal, temper, wireMm);
+  }
+
+  private static Maker maker(List<Double> formersMm, Metal metal, Temper temper, double wireMm) {
+    double former = formersMm.stream().mapToDouble(Double::doubleValue).max().orElse(3);
     OptionalDouble growth =
-        Springback.growth(
-            wish.wireMm(),
-            former,
-            wish.metal().modulusMpa(),
-            wish.metal().bendingMpa(wish.temper()));
+        Springback.growth(wireMm, former, metal.modulusMpa(), metal.bendingMpa(temper));
     return Maker.unknown(growth.orElse(1));
   }
 
