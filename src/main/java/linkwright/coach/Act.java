@@ -36,7 +36,7 @@ public enum Act {
   NEXT_STEP("next-step", "next step", "n", "right"),
   PREVIOUS_STEP("previous-step", "step before", "b", "left"),
   WAIT("wait", "start its timer", "w"),
-  DETAIL("detail", "why, and what may go wrong", "v"),
+  DETAIL("detail", "why and what may go wrong", "v"),
   SEEN("seen", "seen", "space", "page-down", "enter"),
 
   TO_PLAN("to-plan", "plan", "p"),

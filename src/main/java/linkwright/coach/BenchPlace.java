@@ -96,7 +96,7 @@ final class BenchPlace implements Place {
       case NEXT_STEP -> BenchGate.step(model, at, 1);
       case PREVIOUS_STEP -> BenchGate.step(model, at, -1);
       case WAIT -> startWait(model, at);
-      case DETAIL -> Turn.to(model.with(BenchScreens.detail(screen)));
+      case DETAIL -> Turn.to(model.with(BenchScreens.nextPart(screen)));
       case STEP_AWAY ->
           Turn.to(model.with(BenchScreens.asking(screen, new BenchAsk.Away(false, false, false))));
       case UNDO -> Update.undo(model.with(BenchScreens.plain(screen)));
@@ -159,8 +159,14 @@ final class BenchPlace implements Place {
       return Turn.keep(model, new Fact.SittingStarted());
     }
     Optional<Caution> card = BenchGate.caution(model);
-    return card.map(seen -> Turn.keep(model, new Fact.CautionSeen(seen.id())))
-        .orElseGet(() -> BenchGate.settle(model));
+    return card.map(seen -> seen(model, screen, seen)).orElseGet(() -> BenchGate.settle(model));
+  }
+
+  /** A card is seen once its last page was. */
+  private static Turn seen(Model model, Screen.Bench screen, Caution card) {
+    return screen.cardPage() + 1 < CardRows.pages(model, card).size()
+        ? Turn.to(model.with(BenchScreens.turned(screen)))
+        : Turn.keep(model.with(BenchScreens.firstPage(screen)), new Fact.CautionSeen(card.id()));
   }
 
   private static BenchAsk.Away toggled(BenchAsk.Away away, Key key) {

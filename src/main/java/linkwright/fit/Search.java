@@ -60,8 +60,7 @@ final class Search {
       }
       Choice choice = one.choice();
       double overlapMm = shape.overlapMm(choice.blankMm(), choice.formersMm(), maker);
-      double cost =
-          one.cost() + (overlapMm > 0 ? CROSSING + overlapMm / shape.wireMm() / 10 : 0);
+      double cost = one.cost() + (overlapMm > 0 ? CROSSING + overlapMm / shape.wireMm() / 10 : 0);
       if (cost < least) {
         least = cost;
         best = Optional.of(propose(choice, overlapMm));

@@ -9,6 +9,7 @@ import linkwright.coach.Model;
 import linkwright.coach.Screen;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
+import linkwright.text.Text;
 
 /** The book: entries a row each, the newest first, and the chosen one whole below. */
 final class BookView {

@@ -20,7 +20,7 @@ final class CautionsView {
     if (screen.open()) {
       CautionWords.Line line = lines.get(at);
       String before = (at + 1) + " of " + lines.size() + "  " + line.stands();
-      CardView.drawPage(body, model, line.card(), before, screen.page());
+      CardView.draw(body, model, line.card(), before, screen.page());
       return;
     }
     list(body, model, lines, at);

@@ -103,10 +103,7 @@ final class MakersBench {
     for (int i = 0; i < makers; i++) {
       one(fitted, oracle);
     }
-    return new Outcome(
-        fitted.stream().map(MakersBench::errors).toList(),
-        errors(oracle),
-        unmade);
+    return new Outcome(fitted.stream().map(MakersBench::errors).toList(), errors(oracle), unmade);
   }
 
   private static Errors errors(List<Miss> misses) {

@@ -17,10 +17,10 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import linkwright.coach.Key;
+import linkwright.text.Text;
 import linkwright.view.Canvas;
 import linkwright.view.Glyphs;
 import linkwright.view.Grid;
-import linkwright.view.Text;
 import linkwright.view.Tone;
 import org.junit.jupiter.api.Test;
 

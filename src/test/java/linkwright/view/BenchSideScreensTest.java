@@ -171,16 +171,16 @@ class BenchSideScreensTest {
         """
              Linkwright · cautions
 
-             2 of 3
-             ▲ Ladders in the store
-                      It burns whoever leans in.
-             do       Look behind you.
-                      Keep water near.
-             do not   Never leave it lit.
-             if it    Cool it under the tap for 20 min.
-             wear     eye protection (M004)
-             source   common practice, no source
-                      Local rules come first.
+             ▲ Ladders in the store  2 of 3
+                    It burns whoever leans in.
+             do     Look behind you.
+                    Keep water near.
+             do not Never leave it lit.
+             if so  Cool it under the tap for 20 min.
+             wear   eye protection (M004)
+             from   common practice, no source
+                    Local rules come first.
+
 
 
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.Random;
+import linkwright.text.Text;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
