@@ -91,8 +91,7 @@ class WirePlaceTest {
     @Test
     void doesNotChangeWhatIsLeftOfTheOthers() {
       apprentice.press("c", "enter").type("5").press("ctrl-k");
-      List<Double> before =
-          stand(apprentice).links().stream().map(WireStand.Bar::leftMm).toList();
+      List<Double> before = stand(apprentice).links().stream().map(WireStand.Bar::leftMm).toList();
       apprentice.press("n", "enter").type("90 mm").press("ctrl-k");
       assertThat(stand(apprentice).links().stream().map(WireStand.Bar::leftMm))
           .startsWith(before.toArray(Double[]::new))

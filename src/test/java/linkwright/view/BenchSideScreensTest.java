@@ -192,7 +192,7 @@ class BenchSideScreensTest {
 
 
 
-             space rest of the card  enter read it whole, or shut it  up up  ? all keys
+             enter read it whole, or shut it  up up  down down  a tray  ? all keys
             """);
   }
 
