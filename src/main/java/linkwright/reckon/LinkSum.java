@@ -137,7 +137,7 @@ final class LinkSum implements Working {
         + units.length(crossing.atMm())
         + " and "
         + units.length(crossing.andMm())
-        + " along the blank: take a longer blank or smaller formers.";
+        + " along the blank: take other formers or another blank.";
   }
 
   private static void passes(Outcome outcome, List<Passage> passages) {

@@ -44,7 +44,8 @@ final class StepTexts {
       y++;
     }
     if (parts.size() > 1) {
-      String more = shown == 0 ? "v: why, and what may go wrong" : "v goes on";
+      boolean why = shown == 0 && parts.get(0).size() == first.size();
+      String more = why ? "v: why, and what may go wrong" : "v goes on";
       area.right(
           area.height() - 1,
           "part " + (shown + 1) + " of " + parts.size() + "  " + more,

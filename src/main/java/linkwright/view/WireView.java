@@ -1,5 +1,6 @@
 package linkwright.view;
 
+import linkwright.text.Text;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -11,7 +12,6 @@ import linkwright.coach.WireStand;
 import linkwright.job.plan.Plan;
 import linkwright.job.plan.Wish;
 import linkwright.quantity.UnitStyle;
-import linkwright.text.Text;
 
 /** The wire: every length as a bar to scale, then what it comes to in words. */
 final class WireView {
