@@ -1,6 +1,5 @@
 package linkwright.view;
 
-import linkwright.text.Text;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -12,6 +11,7 @@ import linkwright.coach.WireStand;
 import linkwright.job.plan.Plan;
 import linkwright.job.plan.Wish;
 import linkwright.quantity.UnitStyle;
+import linkwright.text.Text;
 
 /** The wire: every length as a bar to scale, then what it comes to in words. */
 final class WireView {
