@@ -24,6 +24,8 @@ public enum Act {
   DONE("done", "done", "space", "page-down", "enter"),
   TOGETHER("together", "all through", "space", "page-down", "enter"),
   CUT_ONE("cut-one", "one cut", "space", "page-down", "enter"),
+  ONWARD("onward", "on to the next step", "space", "page-down", "enter"),
+  WAIT_FIRST("wait-first", "start its timer", "space", "page-down", "enter"),
   BACK_AT_BENCH("back-at-bench", "back at the bench", "space", "page-down", "enter"),
   AWAY_NOW("away-now", "step away now", "space", "page-down", "enter"),
   NONE_OF_THEM("none-of-them", "none of them", "space", "page-down", "enter"),
@@ -34,7 +36,7 @@ public enum Act {
   NEXT_STEP("next-step", "next step", "n", "right"),
   PREVIOUS_STEP("previous-step", "step before", "b", "left"),
   WAIT("wait", "start its timer", "w"),
-  DETAIL("detail", "why, and what may go wrong", "v"),
+  DETAIL("detail", "why and what may go wrong", "v"),
   SEEN("seen", "seen", "space", "page-down", "enter"),
 
   TO_PLAN("to-plan", "plan", "p"),

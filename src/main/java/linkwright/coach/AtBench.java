@@ -2,6 +2,7 @@ package linkwright.coach;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import linkwright.job.Hand;
 import linkwright.job.JobState;
 import linkwright.job.Pile;
@@ -9,6 +10,7 @@ import linkwright.routine.Caution;
 import linkwright.routine.Counts;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
+import linkwright.routine.Wait;
 
 /**
  * The step that is open at the bench and the pieces that belong to it; read by the bench's update
@@ -96,6 +98,12 @@ public record AtBench(
   /** Pieces that have come through this stage and are not in a redo pile. */
   public int through() {
     return pile.atOrPast(stage);
+  }
+
+  /** The next of the step's waits that was not begun since it opened. */
+  Optional<Wait> nextWait(Model model) {
+    Set<String> begun = model.job().orElseThrow().state().course().waitsBegun();
+    return step.waits().stream().filter(wait -> !begun.contains(wait.name())).findFirst();
   }
 
   /** The cautions of the step, in its order; one that no file holds is left out. */

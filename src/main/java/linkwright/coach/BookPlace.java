@@ -89,8 +89,7 @@ final class BookPlace implements Place {
 
   private static Turn moved(Model model, int row) {
     Screen.Book screen = shown(model);
-    return Turn.to(
-        model.with(screen.with(within(row, BookRows.of(model, screen).size()))));
+    return Turn.to(model.with(screen.with(within(row, BookRows.of(model, screen).size()))));
   }
 
   private static Form search(String text) {

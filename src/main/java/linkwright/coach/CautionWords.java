@@ -52,8 +52,7 @@ public final class CautionWords {
   /** All cautions: those of the open step first, then those of the routine, then the rest. */
   public static List<Line> of(Model model) {
     Optional<AtBench> at = AtBench.of(model);
-    Set<String> seen =
-        model.job().map(job -> job.state().course().cautionsSeen()).orElse(Set.of());
+    Set<String> seen = model.job().map(job -> job.state().course().cautionsSeen()).orElse(Set.of());
     List<Line> lines = new ArrayList<>();
     for (Caution card : model.shelf().cautions()) {
       List<Integer> steps = at.map(open -> steps(open.routine(), card)).orElse(List.of());

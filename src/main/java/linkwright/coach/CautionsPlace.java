@@ -22,11 +22,9 @@ final class CautionsPlace implements Place {
     return switch (act) {
       case UP -> Turn.to(model.with(at(model, screen, -1)));
       case DOWN -> Turn.to(model.with(at(model, screen, 1)));
-      case OPEN_CARD ->
-          Turn.to(model.with(new Screen.Cautions(screen.at(), !screen.open(), 0)));
+      case OPEN_CARD -> Turn.to(model.with(new Screen.Cautions(screen.at(), !screen.open(), 0)));
       case TURN_CARD ->
-          Turn.to(
-              model.with(new Screen.Cautions(screen.at(), screen.open(), screen.page() + 1)));
+          Turn.to(model.with(new Screen.Cautions(screen.at(), screen.open(), screen.page() + 1)));
       case TO_TRAY -> Turn.to(model.with(new Screen.Tray(0, Optional.empty())));
       default -> Places.go(model, act);
     };

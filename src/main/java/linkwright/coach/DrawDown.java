@@ -91,8 +91,7 @@ record DrawDown(Map<String, String> troubles, List<String> lines) {
     List<String> lines = new ArrayList<>();
     double rod = plan.rodLengthMm(lengthMm);
     double grams =
-        WireMass.grams(
-            WireSection.round(from).areaMm2(), rod, wish.metal().densityGCm3().value());
+        WireMass.grams(WireSection.round(from).areaMm2(), rod, wish.metal().densityGCm3().value());
     int anneals = plan.annealBeforeMm().size();
     lines.add(
         units.length(lengthMm)

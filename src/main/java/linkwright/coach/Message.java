@@ -55,6 +55,9 @@ public sealed interface Message {
   /** Entries could not be written; nothing of them is in the book. */
   record NotKept(List<Fact> facts, String why) implements Message {}
 
+  /** Something is wrong that the user should know of at once. */
+  record Troubled(String sentence) implements Message {}
+
   /** The jobs at hand were read. */
   record TrayRead(List<TrayJob> jobs) implements Message {}
 

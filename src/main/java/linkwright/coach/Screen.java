@@ -39,18 +39,20 @@ public sealed interface Screen {
    * @param digits the number typed for "how many"
    * @param ask what the bench asks before it goes on
    * @param opening the step that opens once its cautions are seen; empty if one is open
-   * @param detail whether why and what may go wrong are shown
+   * @param part which part of the step's texts is shown; counts on, the drawing goes round
    * @param remedy the remedy of the last redo, shown until the next piece
+   * @param cardPage the page of the caution that is to be seen
    */
   record Bench(
       String digits,
       BenchAsk ask,
       Optional<String> opening,
-      boolean detail,
-      Optional<Remedy> remedy)
+      int part,
+      Optional<Remedy> remedy,
+      int cardPage)
       implements Screen {
     static final Bench PLAIN =
-        new Bench("", new BenchAsk.Nothing(), Optional.empty(), false, Optional.empty());
+        new Bench("", new BenchAsk.Nothing(), Optional.empty(), 0, Optional.empty(), 0);
   }
 
   /**

@@ -31,9 +31,9 @@ public final class TimerWords {
   public static String left(TimerRun timer, Instant now) {
     long seconds = timer.left(now).toSeconds();
     if (!timer.rings(now)) {
-      return Clock.spoken(Math.max(1, seconds)) + " left";
+      return Clock.spoken((double) Math.max(1, seconds)) + " left";
     }
-    return seconds > -5 ? "due now" : "due for " + Clock.spoken(-seconds);
+    return seconds > -5 ? "due now" : "due for " + Clock.spoken((double) -seconds);
   }
 
   /** The time of day at which it ends or ended. */

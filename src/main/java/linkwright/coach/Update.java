@@ -48,6 +48,9 @@ public final class Update {
     if (message instanceof Message.Kept kept) {
       return kept(model, kept.entries());
     }
+    if (message instanceof Message.Troubled troubled) {
+      return Turn.to(model.trouble(troubled.sentence()));
+    }
     if (message instanceof Message.NotKept not) {
       return Turn.to(model.trouble("Not written, and not counted: " + not.why()));
     }

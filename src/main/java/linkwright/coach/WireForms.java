@@ -28,7 +28,11 @@ final class WireForms {
             Field.of("lengths", "lengths", "", "412 mm, 2 m; or by weight, 12 g"),
             Field.of("wire", "wire", wire, "measured, 1.0 mm, 0.04 in or 18 AWG"),
             Field.choice(
-                "temper", "temper", temper, "soft (annealed) or hard (drawn)", List.of("soft", "hard")),
+                "temper",
+                "temper",
+                temper,
+                "soft (annealed) or hard (drawn)",
+                List.of("soft", "hard")),
             Field.of("batch", "batch", "", "the maker's number, if you keep it")));
   }
 

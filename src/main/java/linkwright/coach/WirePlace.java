@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import linkwright.job.Fact;
+import linkwright.job.StillToDo;
 import linkwright.job.plan.Wish;
 
 /** Wire: what came, what was cut and lost, what is short, and drawing it down. */
@@ -13,13 +14,7 @@ final class WirePlace implements Place {
   @Override
   public List<Act> acts(Model model) {
     return List.of(
-        Act.ADD_WIRE,
-        Act.CUT,
-        Act.DISCARD,
-        Act.DRAW,
-        Act.WEIGH_OUT,
-        Act.TO_BENCH,
-        Act.UNDO);
+        Act.ADD_WIRE, Act.CUT, Act.DISCARD, Act.DRAW, Act.WEIGH_OUT, Act.TO_BENCH, Act.UNDO);
   }
 
   static Turn enter(Model model) {
@@ -64,11 +59,11 @@ final class WirePlace implements Place {
     double wanted = shown(model).stand().map(WireStand::shortMm).orElse(0.0);
     Turn opened = open(model, WireForms.drawnDown(model, wanted));
     return opened
-            .model()
-            .screen()
-            .form()
-            .map(form -> Turn.to(worked(opened.model(), form)))
-            .orElse(opened);
+        .model()
+        .screen()
+        .form()
+        .map(form -> Turn.to(worked(opened.model(), form)))
+        .orElse(opened);
   }
 
   /** The form of drawing down with what it comes to so far. */
@@ -167,7 +162,9 @@ final class WirePlace implements Place {
       case CUT_WIRE -> {
         int count = count(form).orElseThrow();
         double each = job.reckoned().eachMm().getOrDefault(piece, 0.0);
-        String lacking = job.reckoned().shortAfter(piece, count);
+        StillToDo left = job.reckoned().left().get(piece);
+        boolean tooMany = left != null && count > left.canCut();
+        String lacking = tooMany ? job.reckoned().shortAfter(piece, count) : "";
         Model told = lacking.isEmpty() ? model : model.trouble(lacking);
         yield Turn.keep(told, new Fact.WireCut(piece, count, each));
       }

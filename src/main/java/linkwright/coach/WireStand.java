@@ -59,12 +59,7 @@ public record WireStand(
    * @param nextRingsMm wire that these rings take, the coil's tail included, mm
    */
   public record Bar(
-      double mm,
-      double cutMm,
-      double lostMm,
-      Pieces next,
-      double nextLinksMm,
-      double nextRingsMm) {
+      double mm, double cutMm, double lostMm, Pieces next, double nextLinksMm, double nextRingsMm) {
     /** What is on hand of it now, mm. */
     public double leftMm() {
       return Math.max(0, mm - cutMm - lostMm);
@@ -87,15 +82,27 @@ public record WireStand(
     List<WireLengths> links = WireLengths.ofLinks(wish, state.wire());
     Optional<List<WireLengths>> rings = WireLengths.ofRings(wish, state.wire());
     Pieces toCut = new Pieces(toCut(job, "link"), plan.rings() == 0 ? 0 : toCut(job, "ring"));
-    CutPlan cuts = cuts(plan, links, rings, toCut);
+    BlankWish blanks = new BlankWish(plan.linkBlankMm(), toCut.links());
+    Optional<RingWish> ring = ring(plan, toCut, rings.isPresent());
+    // Wires apart are planned apart: links are no worse off for want of the rings' wire.
+    CutPlan ofLinks =
+        best(
+            CutOrder.of(
+                left(links),
+                List.of(blanks),
+                rings.isPresent() ? Optional.empty() : ring,
+                wish.kerfMm()));
+    Optional<CutPlan> ofRings =
+        rings.map(lengths -> best(CutOrder.of(left(lengths), List.of(), ring, wish.kerfMm())));
+    int shortLinks = ofLinks.shortBlanks().stream().mapToInt(Integer::intValue).sum();
+    int shortRings = ofLinks.shortRings() + ofRings.map(CutPlan::shortRings).orElse(0);
     return new WireStand(
-        bars(links, cuts, false),
-        rings.map(lengths -> bars(lengths, cuts, true)),
+        bars(links, ofLinks),
+        rings.map(lengths -> bars(lengths, ofRings.orElseThrow())),
         toCut,
-        new Pieces(
-            cuts.shortBlanks().stream().mapToInt(Integer::intValue).sum(), cuts.shortRings()),
-        cuts.shortLinksMm(),
-        cuts.shortRingsMm());
+        new Pieces(shortLinks, shortRings),
+        ofLinks.shortLinksMm(),
+        ofLinks.shortRingsMm() + ofRings.map(CutPlan::shortRingsMm).orElse(0.0));
   }
 
   private static int toCut(OpenJob job, String piece) {
@@ -103,44 +110,35 @@ public record WireStand(
     return left == null ? 0 : left.toCut().orElse(left.more());
   }
 
-  private static CutPlan cuts(
-      Plan plan, List<WireLengths> links, Optional<List<WireLengths>> rings, Pieces toCut) {
-    Wish wish = plan.wish();
-    Optional<RingWish> ring =
-        toCut.rings() == 0
-            ? Optional.empty()
-            : Optional.of(
-                new RingWish(
-                    plan.ringTurnMm(),
-                    wish.coilTailMm(),
-                    toCut.rings(),
-                    toCut.rings() < toCut.links() ? 0 : 1,
-                    toCut.rings() < toCut.links()
-                        ? toCut.rings()
-                        : toCut.rings() - toCut.links()));
-    CutOrder order =
-        CutOrder.of(
-            left(links),
-            List.of(new BlankWish(plan.linkBlankMm(), toCut.links())),
-            ring,
-            wish.kerfMm());
-    CutOrder whole = rings.map(lengths -> order.withRingStock(left(lengths))).orElse(order);
+  /** Where rings come from the links' wire, each link still to be cut takes a ring with it. */
+  private static Optional<RingWish> ring(Plan plan, Pieces toCut, boolean apart) {
+    if (toCut.rings() == 0) {
+      return Optional.empty();
+    }
+    boolean paired = !apart && toCut.rings() >= toCut.links();
+    return Optional.of(
+        new RingWish(
+            plan.ringTurnMm(),
+            plan.wish().coilTailMm(),
+            toCut.rings(),
+            paired ? 1 : 0,
+            paired ? toCut.rings() - toCut.links() : toCut.rings()));
+  }
+
+  private static CutPlan best(CutOrder order) {
     int[] steps = {STEPS};
-    return Cutting.plan(whole, () -> steps[0]-- <= 0);
+    return Cutting.plan(order, () -> steps[0]-- <= 0);
   }
 
   private static List<Double> left(List<WireLengths> lengths) {
     return lengths.stream().map(WireLengths::leftMm).toList();
   }
 
-  private static List<Bar> bars(List<WireLengths> lengths, CutPlan cuts, boolean ringStock) {
+  private static List<Bar> bars(List<WireLengths> lengths, CutPlan cuts) {
     List<Bar> bars = new ArrayList<>();
     for (int i = 0; i < lengths.size(); i++) {
       int place = i;
-      Optional<Cut> cut =
-          cuts.cuts().stream()
-              .filter(each -> each.fromRingStock() == ringStock && each.place() == place)
-              .findFirst();
+      Optional<Cut> cut = cuts.cuts().stream().filter(each -> each.place() == place).findFirst();
       WireLengths length = lengths.get(i);
       bars.add(
           new Bar(

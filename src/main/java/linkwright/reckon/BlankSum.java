@@ -146,7 +146,7 @@ final class BlankSum implements Working {
               + " than their formers, that "
               + units.length(maker.lostMm())
               + " of the blank is lost, and that an eye is turned "
-              + Figures.number(Math.round(maker.extraTurnDeg()))
+              + Figures.number(Math.rint(maker.extraTurnDeg()))
               + "° beyond the pattern's.");
     }
     proposal.shortfall(units).ifPresent(outcome::warn);

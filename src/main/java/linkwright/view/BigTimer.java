@@ -5,6 +5,7 @@ import linkwright.coach.Act;
 import linkwright.coach.Clock;
 import linkwright.coach.Model;
 import linkwright.job.TimerRun;
+import linkwright.text.Text;
 
 /** The timer that ends first, in big figures. */
 final class BigTimer {

@@ -9,6 +9,7 @@ import linkwright.coach.Model;
 import linkwright.coach.Screen;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
+import linkwright.text.Text;
 
 /** The book: entries a row each, the newest first, and the chosen one whole below. */
 final class BookView {
@@ -45,8 +46,7 @@ final class BookView {
       body.fill(x, 0, room, 1, " ", Tone.FIELD);
       Form form = screen.form().get();
       int caret = Math.min(form.fields().get(0).caret(), screen.search().length());
-      body.cursor(
-          x + Math.min(room - 1, Text.width(screen.search().substring(0, caret))), 0);
+      body.cursor(x + Math.min(room - 1, Text.width(screen.search().substring(0, caret))), 0);
     }
     body.text(x, 0, room, screen.search(), typing ? Tone.FIELD : Tone.STRONG);
     body.right(0, found, Tone.FAINT);
@@ -72,8 +72,7 @@ final class BookView {
     }
   }
 
-  private static void entry(
-      Canvas area, int y, BookRows rows, Entry entry, int id, boolean here) {
+  private static void entry(Canvas area, int y, BookRows rows, Entry entry, int id, boolean here) {
     boolean struck = rows.struck(entry);
     area.text(2, y, WHEN - 1, rows.when(entry), Tone.FAINT);
     area.text(2 + WHEN, y, id, entry.id().toString(), Tone.FAINT);

@@ -13,15 +13,14 @@ final class CautionsView {
   static void draw(Canvas body, Model model, Screen.Cautions screen) {
     List<CautionWords.Line> lines = CautionWords.of(model);
     if (lines.isEmpty()) {
-      body.wrapped(
-          0, 1, body.width(), 3, "No caution is among the files at hand.", Tone.WARNING);
+      body.wrapped(0, 1, body.width(), 3, "No caution is among the files at hand.", Tone.WARNING);
       return;
     }
     int at = Math.min(screen.at(), lines.size() - 1);
     if (screen.open()) {
       CautionWords.Line line = lines.get(at);
       String before = (at + 1) + " of " + lines.size() + "  " + line.stands();
-      CardView.drawPage(body, model, line.card(), before, screen.page());
+      CardView.draw(body, model, line.card(), before, screen.page());
       return;
     }
     list(body, model, lines, at);

@@ -2,6 +2,7 @@ package linkwright.view;
 
 import linkwright.coach.Field;
 import linkwright.coach.Form;
+import linkwright.text.Text;
 
 /** A form: labels, what is typed, a hint or the trouble beside it, and the line that keeps it. */
 final class FormView {

@@ -14,6 +14,7 @@ import linkwright.job.EntryId;
 import linkwright.job.Fact;
 import linkwright.link.Formed;
 import linkwright.quantity.UnitStyle;
+import linkwright.text.Text;
 
 /** Test pieces drawn to one scale beside the wished link and the proposal. */
 final class TestsView {

@@ -49,8 +49,7 @@ final class TimersView {
   private static void line(Canvas area, int y, Model model, TimerRun timer, boolean at) {
     boolean due = timer.rings(model.now());
     String figures = Clock.running(timer.left(model.now()).toSeconds());
-    String ends =
-        (due ? "since " : "ends ") + TimerWords.ends(timer, model.settings().zone());
+    String ends = (due ? "since " : "ends ") + TimerWords.ends(timer, model.settings().zone());
     int figuresEnd = 10;
     int endsAt = area.width() - 12;
     area.text(0, y, 2, at ? area.glyphs().pick("▸", ">") : " ", Tone.ACCENT);

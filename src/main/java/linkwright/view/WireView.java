@@ -1,6 +1,7 @@
 package linkwright.view;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import linkwright.coach.Form;
@@ -24,8 +25,7 @@ final class WireView {
     }
     Plan plan = model.job().flatMap(job -> job.reckoned().counted().plan()).orElse(null);
     if (screen.stand().isEmpty() || plan == null) {
-      body.wrapped(
-          0, 1, body.width(), 3, "The wire is counted once the plan is set.", Tone.PLAIN);
+      body.wrapped(0, 1, body.width(), 3, "The wire is counted once the plan is set.", Tone.PLAIN);
       return;
     }
     WireStand stand = screen.stand().get();
@@ -58,8 +58,7 @@ final class WireView {
     }
   }
 
-  private static List<Line> words(
-      WireStand stand, Plan plan, Screen.Wire screen, Model model) {
+  private static List<Line> words(WireStand stand, Plan plan, Screen.Wire screen, Model model) {
     UnitStyle units = model.settings().units();
     List<Line> lines = new ArrayList<>();
     boolean ringsApart = stand.rings().isPresent();
@@ -73,8 +72,7 @@ final class WireView {
     if (!stand.missing().none() && screen.drawn().isEmpty()) {
       lines.add(
           new Line(
-              "Enter wire that came, or see what thicker wire drawn down would give.",
-              Tone.FAINT));
+              "Enter wire that came, or see what thicker wire drawn down would give.", Tone.FAINT));
     }
     if (!screen.drawn().isEmpty()) {
       lines.add(new Line("Drawn down, " + screen.drawn().get(0), Tone.PLAIN));
@@ -102,12 +100,10 @@ final class WireView {
     }
     List<String> parts = new ArrayList<>();
     if (stand.toCut().links() > 0) {
-      parts.add(
-          pieces(stand.toCut().links(), "link") + " of " + units.length(plan.linkEachMm()));
+      parts.add(pieces(stand.toCut().links(), "link") + " of " + units.length(plan.linkEachMm()));
     }
     if (stand.toCut().rings() > 0) {
-      parts.add(
-          pieces(stand.toCut().rings(), "ring") + " of " + units.length(plan.ringTurnMm()));
+      parts.add(pieces(stand.toCut().rings(), "ring") + " of " + units.length(plan.ringTurnMm()));
     }
     return "still to cut " + String.join(", ", parts) + " of wire each";
   }
@@ -145,7 +141,7 @@ final class WireView {
     if (stand.shortRingsMm() > 0) {
       wires.add(units.length(stand.shortRingsMm()) + " of the rings' wire");
     }
-    return "Short: " + String.join(" and ", wires) + " is needed, for " + what + ".";
+    return "Short: " + String.join(" and ", wires) + " more needed, for " + what + ".";
   }
 
   private static String pieces(int count, String piece) {
@@ -164,9 +160,15 @@ final class WireView {
     int rooms = area.height() - 1;
     int ringRows = stand.rings().map(bars -> Math.min(bars.size() + 1, rooms / 2)).orElse(0);
     int row =
-        side(area.area(0, 0, area.width(), rooms - ringRows), title + of, stand.links(), longest, units);
+        side(
+            area.area(0, 0, area.width(), rooms - ringRows),
+            title + of,
+            stand.links(),
+            longest,
+            units);
     if (stand.rings().isPresent()) {
-      String ringTitle = "Wire for rings, " + wish.ring().map(ring -> units.wire(ring.wireMm())).orElse("");
+      String ringTitle =
+          "Wire for rings, " + wish.ring().map(ring -> units.wire(ring.wireMm())).orElse("");
       Canvas below = area.area(0, row, area.width(), rooms - row);
       row += side(below, ringTitle, stand.rings().get(), longest, units);
     }
@@ -191,8 +193,9 @@ final class WireView {
     }
     int rows = area.height() - 1;
     int shown = bars.size() <= rows ? bars.size() : Math.max(0, rows - 1);
+    List<WireStand.Bar> chosen = worthSeeing(bars, shown);
     for (int i = 0; i < shown; i++) {
-      bar(area, i + 1, bars.get(i), longest, units);
+      bar(area, i + 1, chosen.get(i), longest, units);
     }
     if (shown < bars.size()) {
       String more = (bars.size() - shown) + " more lengths, counted below";
@@ -202,9 +205,23 @@ final class WireView {
     return shown + 1;
   }
 
-  private static void bar(
-      Canvas area, int y, WireStand.Bar bar, double longest, UnitStyle units) {
+  /** Where not all have room: those from which something is to be cut or was, then the longest. */
+  private static List<WireStand.Bar> worthSeeing(List<WireStand.Bar> bars, int count) {
+    List<Integer> order = new ArrayList<>();
+    for (int i = 0; i < bars.size(); i++) {
+      order.add(i);
+    }
+    order.sort(
+        Comparator.comparing((Integer i) -> bars.get(i).next().none())
+            .thenComparing(i -> bars.get(i).cutMm() + bars.get(i).lostMm() == 0)
+            .thenComparing(Comparator.reverseOrder()));
+    return order.stream().limit(count).sorted().map(bars::get).toList();
+  }
+
+  private static void bar(Canvas area, int y, WireStand.Bar bar, double longest, UnitStyle units) {
     int words = Math.min(32, area.width() * 2 / 5);
+    String told = inWords(bar, units);
+    String kept = Text.width(told) <= words ? told : told.replaceAll(", [^,]*$", "");
     area.right(LENGTH - 1, y, LENGTH - 1, units.length(bar.mm()), Tone.PLAIN);
     List<Bars.Piece> pieces = new ArrayList<>();
     add(pieces, bar.cutMm(), "cut", Bars.Kind.USED);
@@ -216,7 +233,7 @@ final class WireView {
     if (longest > 0 && drawing.width() > 0) {
       Bars.draw(drawing, 0, longest, pieces);
     }
-    area.text(area.width() - words, y, words, inWords(bar, units), Tone.FAINT);
+    area.text(area.width() - words, y, words, kept, Tone.FAINT);
   }
 
   private static void add(List<Bars.Piece> pieces, double mm, String label, Bars.Kind kind) {

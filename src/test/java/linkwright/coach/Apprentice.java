@@ -31,10 +31,10 @@ public final class Apprentice {
   private static final Shelf SHIPPED =
       Start.shelf(
           Library.load(
-              Home.find(
-                  Optional.of("no such folder"), Map.of(), Path.of("no such folder"))));
+              Home.find(Optional.of("no such folder"), Map.of(), Path.of("no such folder"))));
 
   private final List<Entry> book = new ArrayList<>();
+  private long waited;
   private final List<Effect> asked = new ArrayList<>();
   private Optional<String> refusal = Optional.empty();
   private Model model;
@@ -46,8 +46,7 @@ public final class Apprentice {
   /** At the tray, no job open, 80 x 24; three cautions of the test's own lie on the shelf. */
   public static Apprentice atTheTray() {
     Shelf shelf =
-        new Shelf(
-            SHIPPED.reference(), SHIPPED.patterns(), SHIPPED.routines(), cards(), List.of());
+        new Shelf(SHIPPED.reference(), SHIPPED.patterns(), SHIPPED.routines(), cards(), List.of());
     Settings settings = Settings.USUAL.in(ZoneId.of("Europe/Vienna"));
     return new Apprentice(Model.begin(shelf, settings, BEGIN, 80, 24));
   }
@@ -58,6 +57,14 @@ public final class Apprentice {
     wish.putAll(changes);
     Apprentice apprentice = atTheTray();
     apprentice.enter(new Fact.JobOpened("Gate chain", "scroll-and-ring"), new Fact.PlanSet(wish));
+    return apprentice.opens(List.of());
+  }
+
+  /** With a planned job open whose book holds these facts too. */
+  public static Apprentice withManyEntries(List<Fact> facts) {
+    Apprentice apprentice = atTheTray();
+    apprentice.enter(new Fact.JobOpened("Gate chain", "scroll-and-ring"), new Fact.PlanSet(wish()));
+    facts.forEach(apprentice::enter);
     return apprentice.opens(List.of());
   }
 
@@ -106,6 +113,19 @@ public final class Apprentice {
             "gate-chain", List.copyOf(book), false, List.of(), Map.of(), doubtful));
   }
 
+  /** Opens the book as it stands, with lines whose check failed. */
+  public Apprentice opensWith(DoubtfulLine... doubtful) {
+    return opens(List.of(doubtful));
+  }
+
+  /** Opens the book while another program writes it. */
+  Apprentice looksOnly() {
+    Screen before = model.screen();
+    take(new Message.JobOpened("gate-chain", List.copyOf(book), true, List.of(), Map.of()));
+    model = model.with(before);
+    return this;
+  }
+
   /** Writes facts into the book as if they had been entered before; open the job after. */
   public Apprentice enter(Fact... facts) {
     for (Fact fact : facts) {
@@ -117,8 +137,6 @@ public final class Apprentice {
   private Instant now() {
     return BEGIN.plusSeconds(book.size()).plusSeconds(waited);
   }
-
-  private long waited;
 
   /** Lets time go by. */
   public Apprentice wait(int seconds) {
@@ -136,8 +154,7 @@ public final class Apprentice {
 
   /** Types a text. */
   public Apprentice type(String text) {
-    text.codePoints()
-        .forEach(c -> take(new Message.KeyPressed(Key.of(Character.toString(c)))));
+    text.codePoints().forEach(c -> take(new Message.KeyPressed(Key.of(Character.toString(c)))));
     return this;
   }
 
@@ -201,7 +218,9 @@ public final class Apprentice {
 
   /** The screen as it is drawn, without spaces at the ends of lines. */
   public String shown() {
-    return Screens.draw(model, Glyphs.FULL).text().lines()
+    return Screens.draw(model, Glyphs.FULL)
+        .text()
+        .lines()
         .map(String::stripTrailing)
         .reduce((a, b) -> a + "\n" + b)
         .orElse("")
