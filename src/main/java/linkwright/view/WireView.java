@@ -1,5 +1,6 @@
 package linkwright.view;
 
+import linkwright.text.Text;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
