@@ -93,8 +93,7 @@ class ReckonPlaceTest {
 
       assertThat(apprentice.model().screen().form().orElseThrow().text("length"))
           .isEqualTo("19 cm");
-      assertThat(apprentice.model().screen().form().orElseThrow().text("clasp"))
-          .isEqualTo("16 mm");
+      assertThat(apprentice.model().screen().form().orElseThrow().text("clasp")).isEqualTo("16 mm");
       // The plan's own count is what the same sum by itself comes to.
       int links =
           apprentice.model().job().orElseThrow().reckoned().counted().plan().orElseThrow().links();
@@ -115,8 +114,7 @@ class ReckonPlaceTest {
       Apprentice apprentice =
           open(Apprentice.withAJob(Map.of(WishKeys.RING_WIRE, "0.8 mm")), "ring");
 
-      assertThat(apprentice.model().screen().form().orElseThrow().text("wire"))
-          .isEqualTo("0.8 mm");
+      assertThat(apprentice.model().screen().form().orElseThrow().text("wire")).isEqualTo("0.8 mm");
     }
 
     @Test
