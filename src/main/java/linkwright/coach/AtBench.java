@@ -134,7 +134,7 @@ public record AtBench(
   }
 
   /** A timer of this step that runs and is not due yet. */
-  Optional<TimerRun> waitRunning(Model model) {
+  public Optional<TimerRun> waitRunning(Model model) {
     List<String> names = step.waits().stream().map(Wait::name).toList();
     return model.job().orElseThrow().state().timers().running().stream()
         .filter(timer -> names.contains(timer.name()) && !timer.rings(model.now()))

@@ -58,7 +58,7 @@ public final class PlanSummary {
     if (plan.rings() > 0) {
       line(lines, "ring blank", units.length(plan.ringBlankMm()));
     }
-    line(lines, "blanks to cut", plan.blanksToCut() + " so that " + plan.links() + " come good");
+    line(lines, "to cut", plan.blanksToCut() + " blanks for " + plan.links());
     line(lines, "wire", units.length(plan.wireTotalMm()));
     boolean known =
         !plan.wish().stockMm().isEmpty()
@@ -72,12 +72,10 @@ public final class PlanSummary {
     line(
         lines,
         "solder",
-        plan.joints() + " pieces, " + units.length(plan.solder().pieceMm()) + " long");
+        plan.joints() + " of " + units.length(plan.solder().pieceMm()));
     main(lines, "chain weighs", units.mass(plan.massChainG()));
-    line(
-        lines,
-        "holds",
-        "%.0f N soldered, %.0f N not".formatted(plan.pull().solderedN(), plan.pull().buttedN()));
+    line(lines, "holds", "%.0f N".formatted(plan.pull().solderedN()));
+    line(lines, "unsoldered", "%.0f N".formatted(plan.pull().buttedN()));
     plan.remarks().forEach(each -> lines.add(new Line("", each, false, true)));
     FinenessWord.of(plan.wish().metal(), plan.massChainG(), model.shelf().reference())
         .forEach(each -> lines.add(new Line("", each, false, false)));
