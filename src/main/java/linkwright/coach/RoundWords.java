@@ -22,13 +22,14 @@ public final class RoundWords {
     OpenJob job = model.job().orElseThrow();
     List<Stop> stops = new ArrayList<>();
     for (Act act : RoundPlace.PLACES) {
-      stops.add(new Stop(act, stands(act, model, job), act == now(job.state())));
+      stops.add(new Stop(act, stands(act, model, job), act == now(job)));
     }
     return stops;
   }
 
-  private static Act now(JobState state) {
-    if (state.course().wish().isEmpty()) {
+  private static Act now(OpenJob job) {
+    JobState state = job.state();
+    if (state.course().wish().isEmpty() && job.reckoned().counted().part().isEmpty()) {
       return Act.TO_PLAN;
     }
     if (state.accounts().weighedIn().chainG().isPresent()) {
