@@ -1,23 +1,36 @@
 package linkwright;
 
-import java.nio.file.Path;
 import java.util.Optional;
-import linkwright.coach.Settings;
-import linkwright.files.Home;
-import linkwright.shell.Start;
-import linkwright.terminal.Display;
-import linkwright.terminal.Displays;
-import linkwright.terminal.Environment;
-import linkwright.terminal.Wishes;
+import linkwright.cli.Commands;
+import linkwright.cli.Exit;
+import linkwright.cli.StartOptions;
+import linkwright.cli.Starting;
+import linkwright.cli.Surroundings;
+import linkwright.quantity.Read;
 
-/** Starts Linkwright. */
+/** Starts Linkwright: the coach when no command is given, else the command. */
 public final class Main {
   private Main() {}
 
+  /** The program's beginning. */
   public static void main(String[] arguments) {
-    Home home =
-        Home.find(Optional.empty(), System.getenv(), Path.of(System.getProperty("user.home")));
-    Optional<Display> display = Displays.choose(Environment.here(), Wishes.NONE);
-    display.ifPresent(shown -> Start.run(home, Settings.USUAL, "bench", shown, Optional.empty()));
+    int status = run(Surroundings.here(), arguments);
+    // On the good path nothing is forced: whatever else runs in this process may end as it likes.
+    if (status != Exit.GOOD) {
+      System.exit(status);
+    }
+  }
+
+  static int run(Surroundings here, String... arguments) {
+    Optional<Read<StartOptions>> start = StartOptions.of(arguments);
+    if (start.isEmpty()) {
+      return Commands.run(here, arguments);
+    }
+    Read<StartOptions> options = start.get();
+    if (options instanceof Read.Bad<StartOptions> bad) {
+      here.err().say(bad.sentence());
+      return Exit.WRONG_USE;
+    }
+    return Starting.run(options.orThrow(), here);
   }
 }

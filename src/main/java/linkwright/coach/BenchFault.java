@@ -24,10 +24,12 @@ final class BenchFault {
     }
     if (count > at.available()) {
       return Turn.to(
-          model.trouble(
-              at.available() == 0
-                  ? "No piece waits here that could fail."
-                  : "Only " + at.available() + " are here; " + count + " cannot fail."));
+          model
+              .with(BenchScreens.plain(BenchPlace.screen(model)))
+              .trouble(
+                  at.available() == 0
+                      ? "No piece waits here that could fail."
+                      : "Only " + at.available() + " are here; " + count + " cannot fail."));
     }
     BenchAsk why = new BenchAsk.Why(scrap, count, choices(at, scrap));
     return Turn.to(model.with(BenchScreens.asking(BenchPlace.screen(model), why)));

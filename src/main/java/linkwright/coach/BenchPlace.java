@@ -4,8 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import linkwright.job.Fact;
-import linkwright.job.TimerRun;
 import linkwright.routine.Caution;
+import linkwright.routine.Counts;
+import linkwright.routine.Part;
 import linkwright.routine.Wait;
 
 /**
@@ -18,26 +19,61 @@ final class BenchPlace implements Place {
   @Override
   public List<Act> acts(Model model) {
     Screen.Bench screen = screen(model);
-    if (away(model) || BenchGate.caution(model).isPresent()) {
+    if (away(model)) {
+      return List.of(Act.BACK_AT_BENCH);
+    }
+    if (BenchGate.caution(model).isPresent()) {
       return List.of(Act.SEEN, Act.PREVIOUS_STEP);
     }
-    if (!(screen.ask() instanceof BenchAsk.Nothing)) {
-      return List.of(Act.SEEN);
+    if (screen.ask() instanceof BenchAsk.Away) {
+      return List.of(Act.AWAY_NOW);
     }
-    List<Act> acts = new ArrayList<>(List.of(Act.THROUGH));
-    AtBench.of(model)
-        .ifPresent(
-            at -> {
-              if (at.counts()) {
-                acts.addAll(List.of(Act.ALL, Act.REDO, Act.SCRAP, Act.TAKE));
-              }
-              if (!at.step().waits().isEmpty()) {
-                acts.add(Act.WAIT);
-              }
-            });
+    if (screen.ask() instanceof BenchAsk.Why) {
+      return List.of(Act.NONE_OF_THEM);
+    }
+    List<Act> acts = new ArrayList<>();
+    AtBench.of(model).ifPresent(at -> acts.addAll(actsAt(model, at)));
     acts.addAll(
-        List.of(Act.UNDO, Act.NEXT_STEP, Act.PREVIOUS_STEP, Act.DETAIL, Act.STEP_AWAY, Act.ANSWER));
+        List.of(Act.NEXT_STEP, Act.PREVIOUS_STEP, Act.UNDO, Act.DETAIL, Act.STEP_AWAY, Act.ANSWER));
     return acts;
+  }
+
+  private static List<Act> actsAt(Model model, AtBench at) {
+    List<Act> acts = new ArrayList<>();
+    acts.add(commonAct(model, at));
+    if (at.counts() && !at.begins()) {
+      acts.addAll(List.of(Act.REDO, Act.SCRAP, Act.TAKE, Act.ALL));
+    }
+    if (!at.step().waits().isEmpty()) {
+      acts.add(Act.WAIT);
+    }
+    if (at.step().part() == Part.TRIAL && !at.counts()) {
+      acts.add(Act.TO_TESTS);
+    }
+    if (at.step().part() == Part.SAMPLE && !at.counts()) {
+      acts.add(Act.TO_TRIAL);
+    }
+    return acts;
+  }
+
+  /** What the one key for the common act does here. */
+  private static Act commonAct(Model model, AtBench at) {
+    if (!at.counts()) {
+      return Act.DONE;
+    }
+    if (at.begins()) {
+      return BenchCount.enoughAreCut(model, at) ? Act.ONWARD : Act.CUT_ONE;
+    }
+    if (at.waiting() + at.redo() == 0) {
+      return Act.ONWARD;
+    }
+    if (at.step().counts() != Counts.BATCH) {
+      return Act.THROUGH;
+    }
+    if (at.nextWait(model).isPresent()) {
+      return Act.WAIT_FIRST;
+    }
+    return at.waitRunning(model).isPresent() ? Act.NOT_YET : Act.TOGETHER;
   }
 
   @Override
@@ -52,8 +88,11 @@ final class BenchPlace implements Place {
     }
     AtBench at = found.get();
     return switch (act) {
-      case SEEN -> seen(model, screen);
-      case THROUGH -> BenchCount.through(model, at, number(screen).orElse(1));
+      case SEEN, BACK_AT_BENCH, AWAY_NOW, NONE_OF_THEM -> seen(model, screen);
+      case WAIT_FIRST -> startWait(model, at);
+      case NOT_YET -> notYet(model, at);
+      case THROUGH, DONE, TOGETHER, CUT_ONE, ONWARD ->
+          BenchCount.through(model, at, number(screen).orElse(1));
       case ALL -> BenchCount.through(model, at, Math.max(1, at.available()));
       case REDO -> BenchFault.ask(model, at, false, number(screen).orElse(1));
       case SCRAP -> BenchFault.ask(model, at, true, number(screen).orElse(1));
@@ -61,12 +100,12 @@ final class BenchPlace implements Place {
       case NEXT_STEP -> BenchGate.step(model, at, 1);
       case PREVIOUS_STEP -> BenchGate.step(model, at, -1);
       case WAIT -> startWait(model, at);
-      case DETAIL -> Turn.to(model.with(BenchScreens.detail(screen)));
+      case DETAIL -> Turn.to(model.with(BenchScreens.nextPart(screen)));
       case STEP_AWAY ->
           Turn.to(model.with(BenchScreens.asking(screen, new BenchAsk.Away(false, false, false))));
       case UNDO -> Update.undo(model.with(BenchScreens.plain(screen)));
       case ANSWER -> Update.answer(model);
-      default -> Turn.to(model);
+      default -> Places.go(model, act);
     };
   }
 
@@ -124,8 +163,14 @@ final class BenchPlace implements Place {
       return Turn.keep(model, new Fact.SittingStarted());
     }
     Optional<Caution> card = BenchGate.caution(model);
-    return card.map(seen -> Turn.keep(model, new Fact.CautionSeen(seen.id())))
-        .orElseGet(() -> BenchGate.settle(model));
+    return card.map(seen -> seen(model, screen, seen)).orElseGet(() -> BenchGate.settle(model));
+  }
+
+  /** A card is seen once its last page was. */
+  private static Turn seen(Model model, Screen.Bench screen, Caution card) {
+    return screen.cardPage() + 1 < CardRows.pages(model, card).size()
+        ? Turn.to(model.with(BenchScreens.turned(screen)))
+        : Turn.keep(model.with(BenchScreens.firstPage(screen)), new Fact.CautionSeen(card.id()));
   }
 
   private static BenchAsk.Away toggled(BenchAsk.Away away, Key key) {
@@ -137,23 +182,24 @@ final class BenchPlace implements Place {
     };
   }
 
+  /** A press too early counts nothing; another key does, for who knows better. */
+  private static Turn notYet(Model model, AtBench at) {
+    String left =
+        at.waitRunning(model)
+            .map(timer -> timer.name() + ": " + Clock.running(timer.left(model.now()).toSeconds()))
+            .orElse("The timer runs");
+    String all = model.settings().keys().keysOf(Act.ALL).get(0);
+    return Turn.to(model.told(left + " to go. To take them out all the same: " + all + "."));
+  }
+
   private static Turn startWait(Model model, AtBench at) {
-    List<String> running =
-        model.job().orElseThrow().state().timers().running().stream().map(TimerRun::name).toList();
-    Optional<Wait> next =
-        at.step().waits().stream().filter(wait -> !running.contains(wait.name())).findFirst();
+    Optional<Wait> next = at.nextWait(model).or(() -> at.step().waits().stream().findFirst());
     return next.map(
             wait ->
                 Turn.keep(
                     model.told(wait.name() + ": the timer runs."),
                     new Fact.TimerStarted(wait.name(), wait.seconds())))
-        .orElseGet(
-            () ->
-                Turn.to(
-                    model.told(
-                        at.step().waits().isEmpty()
-                            ? "This step has no wait."
-                            : "Its timer runs already.")));
+        .orElseGet(() -> Turn.to(model.told("This step has no wait.")));
   }
 
   /** Whether the bench was left, or no sitting was begun yet. */

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -152,23 +153,69 @@ final class Crossings {
 
   private Crossing deepest(List<Cell> region) {
     Set<Cell> cells = new HashSet<>(region);
-    return region.stream()
-        .filter(cell -> isLeast(cell, cells))
-        .sorted(Comparator.comparingDouble(this::gridDistance))
-        .limit(8)
-        .map(this::refined)
-        .min(Comparator.comparingDouble(Crossing::gapMm))
+    List<Crossing> lows =
+        region.stream()
+            .filter(cell -> isLeast(cell, cells))
+            .sorted(Comparator.comparingDouble(this::gridDistance))
+            .limit(8)
+            .map(this::refined)
+            .toList();
+    double deepestMm =
+        lows.stream().mapToDouble(Crossing::gapMm).min().orElse(Double.POSITIVE_INFINITY);
+    // Of places equally deep, the first along the wire: not whichever rounding favours.
+    return lows.stream()
+        .filter(low -> low.gapMm() <= deepestMm + 1e-9 * wireMm)
+        .min(Comparator.comparingDouble(Crossing::atMm))
         .orElseGet(() -> refined(region.get(0)));
   }
 
   /** The lowest place downhill of a cell, never out of the pairs that count. */
   private Crossing refined(Cell cell) {
+    Optional<Crossing> meeting = meeting(cell);
+    if (meeting.isPresent()) {
+      return meeting.get();
+    }
     Downhill low =
         Downhill.from(
             cell.i * stepMm, cell.j * stepMm, stepMm, 1e-9 * wireMm, this::distance, this::allowed);
-    double one = along(low.atMm());
-    double other = along(low.andMm());
-    return new Crossing(Math.min(one, other), Math.max(one, other), low.distanceMm() - wireMm);
+    return told(low.atMm(), low.andMm(), low.distanceMm());
+  }
+
+  private Crossing told(double at, double and, double distance) {
+    double one = along(at);
+    double other = along(and);
+    return new Crossing(Math.min(one, other), Math.max(one, other), distance - wireMm);
+  }
+
+  /**
+   * Where the two centre lines meet near a cell, by Newton's steps on both lines' tangents; empty
+   * where they pass each other, run side by side, or meet further away.
+   */
+  private Optional<Crossing> meeting(Cell cell) {
+    double at = cell.i * stepMm;
+    double and = cell.j * stepMm;
+    for (int i = 0; i < 30; i++) {
+      Point one = line.at(along(at));
+      Point other = line.at(along(and));
+      double dx = other.xMm() - one.xMm();
+      double dy = other.yMm() - one.yMm();
+      double distance = Math.hypot(dx, dy);
+      if (distance < 1e-10 * wireMm) {
+        return allowed(at, and) ? Optional.of(told(at, and, distance)) : Optional.empty();
+      }
+      double h1 = line.headingAt(along(at));
+      double h2 = line.headingAt(along(and));
+      double across = Math.sin(h2 - h1);
+      if (Math.abs(across) < 1e-3) {
+        return Optional.empty();
+      }
+      at += (dx * Math.sin(h2) - dy * Math.cos(h2)) / across;
+      and += (dx * Math.sin(h1) - dy * Math.cos(h1)) / across;
+      if (Math.abs(at - cell.i * stepMm) + Math.abs(and - cell.j * stepMm) > 2 * wireMm) {
+        return Optional.empty();
+      }
+    }
+    return Optional.empty();
   }
 
   /** The same place within the wire's length: past the end of a loop comes its start. */

@@ -11,6 +11,9 @@ import java.util.function.DoubleBinaryOperator;
  * @param distanceMm the distance there
  */
 record Downhill(double atMm, double andMm, double distanceMm) {
+  /** A long, slanted valley is walked no further than this; its floor is level enough by then. */
+  private static final int MOST_TRIES = 400;
+
   /** Which pairs of places count. */
   interface Allowed {
     boolean test(double atMm, double andMm);
@@ -25,7 +28,7 @@ record Downhill(double atMm, double andMm, double distanceMm) {
       Allowed allowed) {
     Downhill best = new Downhill(atMm, andMm, distance.applyAsDouble(atMm, andMm));
     double stride = strideMm;
-    while (stride > leastStrideMm) {
+    for (int tries = 0; stride > leastStrideMm && tries < MOST_TRIES; tries++) {
       Downhill next = best;
       for (int di = -1; di <= 1; di++) {
         for (int dj = -1; dj <= 1; dj++) {
@@ -37,9 +40,7 @@ record Downhill(double atMm, double andMm, double distanceMm) {
           }
         }
       }
-      if (next.distanceMm >= best.distanceMm) {
-        stride /= 2;
-      }
+      stride = next.distanceMm >= best.distanceMm ? stride / 2 : Math.min(strideMm, stride * 1.5);
       best = next;
     }
     return best;

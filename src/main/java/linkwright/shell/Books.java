@@ -1,23 +1,21 @@
 package linkwright.shell;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import linkwright.coach.DoubtfulLine;
 import linkwright.coach.Message;
 import linkwright.coach.Shelf;
 import linkwright.coach.TrayJob;
-import linkwright.coach.TrayWords;
 import linkwright.files.BookFile;
 import linkwright.files.BookLine;
 import linkwright.files.DraftStore;
 import linkwright.files.EntryLines;
 import linkwright.files.Home;
-import linkwright.job.Entry;
+import linkwright.files.Suspect;
 import linkwright.job.Fact;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
@@ -81,14 +79,37 @@ final class Books {
     return opened(open.orElseThrow());
   }
 
+  /** Accepts a line whose check fails, and reads the book anew. */
+  Message accept(String check) {
+    if (open.isEmpty()) {
+      return new Message.NotKept(List.of(), "No book is open.");
+    }
+    BookFile book = open.get();
+    Optional<Suspect> line =
+        book.suspects().stream().filter(each -> each.check().equals(check)).findFirst();
+    Read<List<BookLine>> accepted =
+        line.map(found -> book.accept(found, clock.instant()))
+            .orElseGet(() -> Read.bad("That line is not in the book any more."));
+    return accepted
+        .problem()
+        .<Message>map(why -> new Message.NotKept(List.of(), why))
+        .orElseGet(() -> opened(book));
+  }
+
   private Message opened(BookFile book) {
-    String slug = slug(book.path());
+    String slug = TrayReading.slug(book.path());
     return new Message.JobOpened(
         slug,
         EntryLines.entries(book.lines()),
         book.whyReadOnly().isPresent(),
         told(book),
-        drafts.of(slug));
+        drafts.of(slug),
+        book.suspects().stream().map(Books::doubtful).toList());
+  }
+
+  private static DoubtfulLine doubtful(Suspect line) {
+    return new DoubtfulLine(
+        line.line(), line.check(), line.text(), line.reading().map(EntryLines::entry));
   }
 
   private static List<String> told(BookFile book) {
@@ -116,23 +137,6 @@ final class Books {
 
   /** The jobs in the folder, the one last worked on first. */
   List<TrayJob> tray(Shelf shelf) {
-    List<TrayJob> found = new ArrayList<>();
-    home.books().forEach(path -> found.add(trayJob(path, shelf)));
-    found.sort(
-        Comparator.comparing(TrayJob::closed)
-            .thenComparing(TrayJob::lastEntry, Comparator.reverseOrder()));
-    return found;
-  }
-
-  private TrayJob trayJob(Path path, Shelf shelf) {
-    Read<BookFile> book = BookFile.look(path);
-    List<Entry> entries =
-        book.found().map(found -> EntryLines.entries(found.lines())).orElse(List.of());
-    return TrayWords.of(slug(path), entries, shelf, clock.instant());
-  }
-
-  private static String slug(Path path) {
-    String name = String.valueOf(path.getFileName());
-    return name.endsWith(".yaml") ? name.substring(0, name.length() - 5) : name;
+    return TrayReading.of(home, shelf, clock.instant());
   }
 }

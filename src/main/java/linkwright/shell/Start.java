@@ -1,8 +1,11 @@
 package linkwright.shell;
 
 import java.time.InstantSource;
+import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import linkwright.coach.Message;
 import linkwright.coach.Model;
 import linkwright.coach.Settings;
 import linkwright.coach.Shelf;
@@ -33,20 +36,44 @@ public final class Start {
    * @param device the name of this machine in the books
    * @param display where to show it
    * @param job the book to open at once, if any
+   * @param told what was found wrong before, told on the first screen
    */
   public static void run(
-      Home home, Settings settings, String device, Display display, Optional<String> job) {
+      Home home,
+      Settings settings,
+      String device,
+      Display display,
+      Optional<String> job,
+      List<String> told) {
     InstantSource clock = InstantSource.system();
     Performer performer = new Performer(home, device, clock, display::bell);
     try (display) {
       Library library = Library.load(home);
       Shelf shelf = shelf(library);
       Display.Size size = display.size();
-      Model model = Model.begin(shelf, settings, clock.instant(), size.columns(), size.rows());
+      Model model =
+          Model.begin(
+              shelf,
+              settings.in(ZoneId.systemDefault()),
+              clock.instant(),
+              size.columns(),
+              size.rows());
       model = performer.begin(model, Demo.facts(library), job);
+      List<String> wrong = new ArrayList<>(told);
+      wrong.addAll(shelf.told());
+      if (!wrong.isEmpty()) {
+        model = performer.take(model, new Message.Troubled(inOne(wrong)));
+      }
       BenchLoop.run(model, display, performer, clock);
     } finally {
       performer.shut();
     }
+  }
+
+  private static String inOne(List<String> wrong) {
+    return wrong.get(0)
+        + (wrong.size() == 1
+            ? ""
+            : " And " + (wrong.size() - 1) + " more; linkwright check tells them all.");
   }
 }

@@ -58,7 +58,8 @@ public record Environment(Map<String, String> variables, boolean terminal, Strin
     return isUtf8() && !value("TERM").equals("linux") ? Glyphs.FULL : Glyphs.ASCII;
   }
 
-  boolean isUtf8() {
+  /** Whether the locale says that text is written in UTF-8. */
+  public boolean isUtf8() {
     // In this order, the first that is set: POSIX.1-2017, 8.2 Internationalization Variables.
     for (String name : new String[] {"LC_ALL", "LC_CTYPE", "LANG"}) {
       if (!value(name).isEmpty()) {

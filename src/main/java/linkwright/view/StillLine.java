@@ -8,10 +8,11 @@ import linkwright.coach.OpenJob;
 import linkwright.job.StillToDo;
 
 /** One line of what is still to do. */
-final class StillLine {
+public final class StillLine {
   private StillLine() {}
 
-  static String of(Model model) {
+  /** The line for the job on the bench; empty while it has no plan. */
+  public static String of(Model model) {
     OpenJob job = model.job().orElseThrow();
     List<String> parts = new ArrayList<>();
     for (Map.Entry<String, StillToDo> each : job.reckoned().left().entrySet()) {

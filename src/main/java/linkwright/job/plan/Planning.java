@@ -14,7 +14,10 @@ import linkwright.fit.Proposal;
 import linkwright.link.Formed;
 import linkwright.link.Forming;
 import linkwright.link.Hand;
+import linkwright.link.Pattern;
 import linkwright.quantity.Read;
+import linkwright.reference.Metal;
+import linkwright.reference.Temper;
 import linkwright.wire.JointKind;
 import linkwright.wire.SolderNeed;
 import linkwright.wire.Springback;
@@ -111,18 +114,23 @@ public final class Planning {
 
   /** A maker of whom nothing is known yet but the metal and its temper. */
   public static Maker maker(Wish wish) {
-    double former =
-        wish.link().pattern().stream()
-            .flatMap(pattern -> pattern.formersMm().values().stream())
-            .mapToDouble(Double::doubleValue)
-            .max()
-            .orElse(3);
+    List<Double> formers =
+        wish.link()
+            .pattern()
+            .map(known -> List.copyOf(known.formersMm().values()))
+            .orElse(List.of());
+    return maker(formers, wish.metal(), wish.temper(), wish.wireMm());
+  }
+
+  /** The same for a pattern, without a whole wish. */
+  public static Maker maker(Pattern pattern, Metal metal, Temper temper, double wireMm) {
+    return maker(List.copyOf(pattern.formersMm().values()), metal, temper, wireMm);
+  }
+
+  private static Maker maker(List<Double> formersMm, Metal metal, Temper temper, double wireMm) {
+    double former = formersMm.stream().mapToDouble(Double::doubleValue).max().orElse(3);
     OptionalDouble growth =
-        Springback.growth(
-            wish.wireMm(),
-            former,
-            wish.metal().modulusMpa(),
-            wish.metal().bendingMpa(wish.temper()));
+        Springback.growth(wireMm, former, metal.modulusMpa(), metal.bendingMpa(temper));
     return Maker.unknown(growth.orElse(1));
   }
 
@@ -131,10 +139,18 @@ public final class Planning {
         .flatMap(
             rings ->
                 Counted.of(wish, link.insideMm(), rings)
-                    .map(count -> plan(wish, link, rings, count)));
+                    .flatMap(count -> cut(wish, link, rings, count)));
   }
 
-  private static Plan plan(Wish wish, CountedLink link, RingsCounted rings, Counted count) {
+  private static Read<Plan> cut(Wish wish, CountedLink link, RingsCounted rings, Counted count) {
+    CutOrder order = order(wish, link.blankMm(), blanksToCut(wish, count.links()), rings, count);
+    return order.problems().isEmpty()
+        ? Read.good(plan(wish, link, rings, count, Cutting.plan(order, new Steps(200_000)::usedUp)))
+        : Read.bad(String.join(" ", order.problems()));
+  }
+
+  private static Plan plan(
+      Wish wish, CountedLink link, RingsCounted rings, Counted count, CutPlan cuts) {
     double density = wish.metal().densityGCm3().value();
     double each = link.blankMm() + wish.kerfMm();
     int blanks = blanksToCut(wish, count.links());
@@ -185,7 +201,7 @@ public final class Planning {
         massLinks + massRings + massSolder + wish.claspG(),
         joints,
         solder,
-        cuts(wish, link.blankMm(), blanks, rings, count),
+        cuts,
         PullReckoning.of(wish, link.formed()),
         Remarks.of(wish, link.formed(), rings));
   }
@@ -196,7 +212,7 @@ public final class Planning {
         : links;
   }
 
-  private static CutPlan cuts(
+  private static CutOrder order(
       Wish wish, double blankMm, int blanks, RingsCounted rings, Counted count) {
     Optional<RingWish> ring =
         count.rings() == 0
@@ -204,9 +220,7 @@ public final class Planning {
             : Optional.of(RingWish.atBothEnds(rings.turnMm(), wish.coilTailMm(), count.rings()));
     CutOrder order =
         CutOrder.of(wish.stockMm(), List.of(new BlankWish(blankMm, blanks)), ring, wish.kerfMm());
-    CutOrder whole =
-        ring.isPresent() ? wish.ringStockMm().map(order::withRingStock).orElse(order) : order;
-    return Cutting.plan(whole, new Steps(200_000)::usedUp);
+    return ring.isPresent() ? wish.ringStockMm().map(order::withRingStock).orElse(order) : order;
   }
 
   /** A budget of steps in place of a clock, which the core has not. */

@@ -1,0 +1,66 @@
+package linkwright.cli;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import linkwright.files.Checking;
+import linkwright.quantity.Problem;
+import linkwright.quantity.Read;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+
+/** {@code linkwright check}: every problem of the files that Linkwright reads. */
+@Command(
+    name = "check",
+    mixinStandardHelpOptions = true,
+    description =
+        "Tells every problem of routines, cautions, reference data, link patterns, plan files,"
+            + " settings and job books, each with its place and what would be right.")
+final class CheckCommand implements Callable<Integer> {
+  private final Root root;
+
+  @Parameters(
+      paramLabel = "PATH",
+      arity = "0..*",
+      description =
+          "Files or folders; without any, all that came with Linkwright and all of yours.")
+  private List<String> paths = new ArrayList<>();
+
+  CheckCommand(Root root) {
+    this.root = root;
+  }
+
+  @Override
+  public Integer call() {
+    List<Path> asked = new ArrayList<>();
+    for (String typed : paths) {
+      Read<Path> path = Root.path(typed);
+      if (path instanceof Read.Bad<Path> bad) {
+        return root.wrong(bad.sentence());
+      }
+      if (!Files.exists(path.orThrow())) {
+        return root.wrong("There is no file or folder " + typed + ".");
+      }
+      asked.add(path.orThrow());
+    }
+    List<Problem> problems = new ArrayList<>(Checking.check(root.home(), asked));
+    if (asked.isEmpty()) {
+      Choices.load(root.home()).problems().stream()
+          .filter(problem -> !problems.contains(problem))
+          .forEach(problems::add);
+    }
+    root.here().out().sayAll(Located.all(problems));
+    root.here().out().say(count(problems.size()));
+    return problems.isEmpty() ? Exit.GOOD : Exit.PROBLEMS;
+  }
+
+  private static String count(int problems) {
+    return switch (problems) {
+      case 0 -> "No problem found.";
+      case 1 -> "1 problem found.";
+      default -> problems + " problems found.";
+    };
+  }
+}

@@ -1,0 +1,39 @@
+package linkwright.cli;
+
+import picocli.CommandLine;
+
+/** The commands that are typed behind {@code linkwright}. */
+public final class Commands {
+  /** The program's version; a test holds it to the build file. */
+  static final String VERSION = "0.1.0";
+
+  private static final int WIDTH = 80;
+
+  private Commands() {}
+
+  /** Runs a command and answers with its exit code. */
+  public static int run(Surroundings here, String... arguments) {
+    Root root = new Root(here);
+    CommandLine line = new CommandLine(root);
+    line.addSubcommand(new PlanCommand(root));
+    line.addSubcommand(new WalkCommand(root));
+    line.addSubcommand(new CheckCommand(root));
+    line.addSubcommand(new NewRoutineCommand(root));
+    line.addSubcommand(new JobsCommand(root));
+    line.addSubcommand(new MergeCommand(root));
+    line.addSubcommand(
+        "reckon", ReckonCommand.of(root::home, here.out()::say, here.err()::say));
+    line.setOut(here.out().writer());
+    line.setErr(here.err().writer());
+    line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
+    line.setUsageHelpWidth(WIDTH);
+    line.setExpandAtFiles(false);
+    line.setParameterExceptionHandler((wrong, typed) -> WrongUse.tell(wrong, here.err()::say));
+    line.setExecutionExceptionHandler(
+        (fault, command, parsed) -> {
+          here.err().say(TraceFile.keep(root.home(), fault, here.clock().instant()));
+          return Exit.PROBLEMS;
+        });
+    return line.execute(arguments);
+  }
+}

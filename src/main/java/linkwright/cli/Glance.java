@@ -1,0 +1,91 @@
+package linkwright.cli;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import linkwright.cli.walk.StepLines;
+import linkwright.coach.Bench;
+import linkwright.coach.JobWords;
+import linkwright.coach.Message;
+import linkwright.coach.Model;
+import linkwright.coach.OpenJob;
+import linkwright.coach.Settings;
+import linkwright.coach.Shelf;
+import linkwright.coach.TrayJob;
+import linkwright.coach.Update;
+import linkwright.files.BookFile;
+import linkwright.files.EntryLines;
+import linkwright.files.Home;
+import linkwright.files.Library;
+import linkwright.job.Entry;
+import linkwright.job.Fact;
+import linkwright.shell.Demo;
+import linkwright.shell.Start;
+import linkwright.shell.TrayReading;
+
+/**
+ * A job as text, for a place without a screen: its plan and the step it is at. That of the job last
+ * worked on; in an empty folder the demo's. Nothing is written.
+ */
+final class Glance {
+  private static final int ANY = 80;
+
+  private Glance() {}
+
+  static List<String> of(Home home, Library library, Settings settings, Instant now) {
+    Shelf shelf = Start.shelf(library);
+    Model blank = Model.begin(shelf, settings, now, ANY, ANY);
+    List<TrayJob> tray = TrayReading.of(home, shelf, now);
+    Model model =
+        tray.isEmpty()
+            ? opened(blank, "demo", entries(Demo.facts(library), now))
+            : opened(blank, tray.get(0).slug(), entries(home, tray.get(0)));
+    List<String> lines = new ArrayList<>(plan(model, shelf));
+    lines.add("");
+    Bench.target(model).ifPresent(at -> lines.addAll(StepLines.of(model, at)));
+    lines.add("");
+    lines.add(
+        "There is no terminal here to work in. In one, the same command opens the coach;"
+            + " linkwright walk --plain goes line by line.");
+    return lines;
+  }
+
+  private static Model opened(Model blank, String slug, List<Entry> entries) {
+    Message opened = new Message.JobOpened(slug, entries, true, List.of(), Map.of());
+    return Update.update(blank, opened).model();
+  }
+
+  private static List<Entry> entries(Home home, TrayJob job) {
+    Path book = home.jobs().resolve(job.slug() + ".yaml");
+    return BookFile.look(book)
+        .found()
+        .map(found -> EntryLines.entries(found.lines()))
+        .orElse(List.of());
+  }
+
+  private static List<Entry> entries(List<Fact> facts, Instant now) {
+    List<Entry> entries = new ArrayList<>();
+    for (Fact fact : facts) {
+      entries.add(new Entry(entries.size() + 1, now, "demo", fact));
+    }
+    return entries;
+  }
+
+  private static List<String> plan(Model model, Shelf shelf) {
+    Optional<OpenJob> job = model.job();
+    String name = job.map(open -> open.state().course().name()).orElse("");
+    return job.flatMap(open -> open.reckoned().counted().plan())
+        .map(
+            plan ->
+                PlanText.of(
+                    name,
+                    plan,
+                    shelf.reference(),
+                    model.settings().units(),
+                    JobWords.tradeWords(model)))
+        .orElseGet(() -> List.of(name, "There is no plan yet."));
+  }
+}

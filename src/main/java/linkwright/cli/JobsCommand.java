@@ -1,0 +1,40 @@
+package linkwright.cli;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+import linkwright.coach.Shelf;
+import linkwright.coach.TrayJob;
+import linkwright.files.Library;
+import linkwright.shell.Start;
+import linkwright.shell.TrayReading;
+import picocli.CommandLine.Command;
+
+/** {@code linkwright jobs}: the tray as text. */
+@Command(
+    name = "jobs",
+    mixinStandardHelpOptions = true,
+    description = "Lists the jobs at hand, where each stands and what waits.")
+final class JobsCommand implements Callable<Integer> {
+  private final Root root;
+
+  JobsCommand(Root root) {
+    this.root = root;
+  }
+
+  @Override
+  public Integer call() {
+    Surroundings here = root.here();
+    Library library = Library.load(root.home());
+    here.err().sayAll(Located.all(library.problems()));
+    Shelf shelf = Start.shelf(library);
+    List<TrayJob> tray = TrayReading.of(root.home(), shelf, here.clock().instant());
+    if (tray.isEmpty()) {
+      here.out().say("The tray is empty.");
+    }
+    for (TrayJob job : tray) {
+      here.out().say(job.slug() + ": " + job.name() + "; " + job.stands());
+      job.waits().forEach(wait -> here.out().say("  waits: " + wait));
+    }
+    return Exit.GOOD;
+  }
+}

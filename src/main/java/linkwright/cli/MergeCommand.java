@@ -1,0 +1,95 @@
+package linkwright.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import linkwright.files.BookFile;
+import linkwright.files.BookLine;
+import linkwright.files.BookMerge;
+import linkwright.quantity.Read;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code linkwright merge}: one book out of those that several machines kept of one job. */
+@Command(
+    name = "merge",
+    mixinStandardHelpOptions = true,
+    description = "Unites books of one job from several machines; they stay as they are.")
+final class MergeCommand implements Callable<Integer> {
+  private final Root root;
+
+  @Parameters(paramLabel = "BOOK", arity = "2..*", description = "Two books or more.")
+  private List<String> books = new ArrayList<>();
+
+  @Option(
+      names = "--into",
+      required = true,
+      paramLabel = "FILE",
+      description = "The new book; it must not be there yet.")
+  private String into = "";
+
+  MergeCommand(Root root) {
+    this.root = root;
+  }
+
+  @Override
+  public Integer call() {
+    List<Read<Path>> typed = new ArrayList<>(books.stream().map(Root::path).toList());
+    typed.add(Root.path(into));
+    Read<List<Path>> paths = Read.all(typed);
+    if (paths instanceof Read.Bad<List<Path>> bad) {
+      return root.wrong(bad.sentence());
+    }
+    List<Path> from = paths.orThrow().subList(0, books.size());
+    Path to = paths.orThrow().get(books.size()).toAbsolutePath();
+    for (Path book : from) {
+      if (!Files.isRegularFile(book)) {
+        return root.wrong("There is no book " + book + ".");
+      }
+    }
+    if (!to.toString().endsWith(".yaml")) {
+      return root.wrong("A job book ends in .yaml: --into " + into + ".yaml");
+    }
+    if (Files.exists(to)) {
+      return root.wrong(to + " is there already, and stays as it is: take another name.");
+    }
+    return merge(from, to);
+  }
+
+  private int merge(List<Path> from, Path to) {
+    Surroundings here = root.here();
+    Read<BookMerge> merged = BookMerge.of(from);
+    if (merged instanceof Read.Bad<BookMerge> bad) {
+      here.err().say(bad.sentence());
+      return Exit.PROBLEMS;
+    }
+    BookMerge union = merged.orThrow();
+    here.err().sayAll(Located.all(union.problems()));
+    Read<Path> written = write(union.lines(), to);
+    if (written instanceof Read.Bad<Path> bad) {
+      here.err().say(bad.sentence());
+      return Exit.PROBLEMS;
+    }
+    here.out().say("Written: " + written.orThrow() + ", " + union.lines().size() + " entries.");
+    return union.problems().isEmpty() ? Exit.GOOD : Exit.PROBLEMS;
+  }
+
+  private Read<Path> write(List<BookLine> lines, Path to) {
+    String file = String.valueOf(to.getFileName());
+    String name = file.substring(0, file.length() - ".yaml".length());
+    Path folder = to.getParent();
+    Read<BookFile> created = BookFile.create(folder, name, "merge", root.here().clock().instant());
+    return created.flatMap(
+        book -> {
+          try (book) {
+            return book.append(lines).map(all -> book.path());
+          } catch (IOException closing) {
+            return Read.bad(book.path() + " could not be closed: " + closing.getMessage() + ".");
+          }
+        });
+  }
+}

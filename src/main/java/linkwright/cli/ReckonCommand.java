@@ -1,0 +1,103 @@
+package linkwright.cli;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import linkwright.files.Home;
+import linkwright.reckon.Ask;
+import linkwright.reckon.Reckoner;
+import linkwright.reckon.Sum;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+
+/** {@code linkwright reckon SUM …}: each sum of the reckoner as a command of its own. */
+public final class ReckonCommand {
+  /** The option that says how the result is written. */
+  static final String AS = "--as";
+
+  private ReckonCommand() {}
+
+  /**
+   * The command with one below it for each sum.
+   *
+   * @param home asked for the user's folder when a sum is reckoned, so that {@code --home} counts
+   * @param out takes the result, line by line
+   * @param err takes what is wrong and what to mind, a sentence at a time
+   */
+  public static CommandLine of(Supplier<Home> home, Consumer<String> out, Consumer<String> err) {
+    CommandSpec reckon = CommandSpec.create().name("reckon").mixinStandardHelpOptions(true);
+    reckon
+        .usageMessage()
+        .description("Reckons one thing of the bench by itself.", "")
+        .footer(
+            "",
+            "Amounts carry their unit: \"0.9 mm\", \"19 AWG\", \"16 in\", \"12 g\", \"90 %%\".");
+    CommandLine command = new CommandLine(reckon);
+    for (Sum sum : Reckoner.sums()) {
+      command.addSubcommand(sum.id(), of(sum, home, out, err));
+    }
+    command.setExpandAtFiles(false);
+    command.setParameterExceptionHandler((wrong, arguments) -> WrongUse.tell(wrong, err));
+    return command;
+  }
+
+  private static CommandLine of(
+      Sum sum, Supplier<Home> home, Consumer<String> out, Consumer<String> err) {
+    CommandSpec[] self = new CommandSpec[1];
+    Callable<Integer> run = () -> ReckonRun.of(sum, self[0], home.get(), out, err);
+    CommandSpec spec = CommandSpec.wrapWithoutInspection(run);
+    self[0] = spec;
+    spec.name(sum.id()).mixinStandardHelpOptions(true);
+    spec.usageMessage().description(escaped(sum.says()));
+    for (Ask ask : sum.asks()) {
+      spec.addOption(option(ask));
+    }
+    spec.addOption(
+        OptionSpec.builder(AS)
+            .type(String.class)
+            .paramLabel("FORM")
+            .description("text (for reading) or yaml (for scripts); text")
+            .build());
+    return new CommandLine(spec);
+  }
+
+  private static OptionSpec option(Ask ask) {
+    boolean many = ask.kind() == Ask.Kind.MANY;
+    OptionSpec.Builder option =
+        OptionSpec.builder("--" + ask.key())
+            .paramLabel(label(ask))
+            .description(
+                escaped(
+                    ask.label()
+                        + (ask.needed() ? " (needed)" : "")
+                        + (many ? ", once or more" : "")
+                        + ": "
+                        + hint(ask)));
+    return many
+        ? option.type(List.class).auxiliaryTypes(String.class).arity("1").build()
+        : option.type(String.class).build();
+  }
+
+  private static String hint(Ask ask) {
+    return ask.kind() == Ask.Kind.PATTERN ? "an id, or a pattern's file" : ask.hint();
+  }
+
+  private static String label(Ask ask) {
+    return switch (ask.kind()) {
+      case METAL -> "METAL";
+      case SOLDER -> "SOLDER";
+      case PATTERN -> "PATTERN";
+      case FILE -> "FILE";
+      case WORDS -> String.join("|", ask.fixed());
+      case MANY -> "NAME=SIZE";
+      case FREE -> "AMOUNT";
+    };
+  }
+
+  /** Descriptions are format strings to picocli. */
+  private static String escaped(String text) {
+    return text.replace("%", "%%");
+  }
+}

@@ -1,0 +1,153 @@
+package linkwright.cli;
+
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import linkwright.files.Home;
+import linkwright.files.Library;
+import linkwright.files.PatternFile;
+import linkwright.files.TriedFile;
+import linkwright.files.UserSettings;
+import linkwright.fit.Tried;
+import linkwright.link.Pattern;
+import linkwright.quantity.Problem;
+import linkwright.reckon.Ask;
+import linkwright.reckon.Given;
+import linkwright.reckon.Reckoner;
+import linkwright.reckon.Reckoning;
+import linkwright.reckon.Sum;
+import picocli.CommandLine.Model.CommandSpec;
+
+/** One run of a sum from the command line: options in, result out, problems told. */
+final class ReckonRun {
+  /** The folder of metals, solders and patterns; routines have no part in a reckoning. */
+  private static final String LOOKED_UP = "shared";
+
+  private final Sum sum;
+  private final CommandSpec spec;
+  private final Consumer<String> out;
+  private final Consumer<String> err;
+  private final Map<String, String> typed = new LinkedHashMap<>();
+  private final List<String> sentences = new ArrayList<>();
+
+  private ReckonRun(Sum sum, CommandSpec spec, Consumer<String> out, Consumer<String> err) {
+    this.sum = sum;
+    this.spec = spec;
+    this.out = out;
+    this.err = err;
+  }
+
+  /** Reckons and answers with the exit code. */
+  static int of(Sum sum, CommandSpec spec, Home home, Consumer<String> out, Consumer<String> err) {
+    return new ReckonRun(sum, spec, out, err).run(home);
+  }
+
+  private int run(Home home) {
+    sum.asks().forEach(ask -> typed.put(ask.key(), text(ask)));
+    String form = value(ReckonCommand.AS).map(Object::toString).orElse("text");
+    if (!List.of("text", "yaml").contains(form)) {
+      err.accept("“" + form + "” is no form of a result: write --as text or --as yaml.");
+      return WrongUse.EXIT;
+    }
+    Library library = Library.load(home);
+    library.problems().stream()
+        .filter(problem -> problem.file().contains(LOOKED_UP))
+        .forEach(problem -> err.accept(problem.sentence()));
+    List<Pattern> patterns = patterns(library);
+    List<Tried> tried = tried();
+    if (!sentences.isEmpty()) {
+      return told(1);
+    }
+    UserSettings settings = UserSettings.load(home).settings();
+    Given given = new Given(library.reference(), patterns, tried, settings.units());
+    Reckoning reckoning = Reckoner.reckon(sum.id(), typed, given).inWords(settings.words()::show);
+    if (!reckoning.good()) {
+      reckoning.problems().forEach((key, wrong) -> sentences.add(located(key, wrong)));
+      return told(reckoning.missing().isEmpty() ? 1 : WrongUse.EXIT);
+    }
+    if (form.equals("yaml")) {
+      out.accept(YamlOut.of(reckoning.values()).stripTrailing());
+    } else {
+      reckoning.lines().forEach(out);
+    }
+    sentences.addAll(reckoning.warnings());
+    return told(0);
+  }
+
+  private int told(int exit) {
+    sentences.forEach(err);
+    return exit;
+  }
+
+  private static String located(String key, String sentence) {
+    return key.isEmpty() ? sentence : "--" + key + ": " + sentence;
+  }
+
+  private String text(Ask ask) {
+    Optional<Object> value = value("--" + ask.key());
+    if (value.isPresent() && value.get() instanceof List<?> several) {
+      return String.join("; ", several.stream().map(String::valueOf).toList());
+    }
+    return value.map(Object::toString).orElse("");
+  }
+
+  private Optional<Object> value(String option) {
+    return Optional.ofNullable(spec.findOption(option).getValue());
+  }
+
+  /** The patterns there are; one that was named by its file is read and its name put in. */
+  private List<Pattern> patterns(Library library) {
+    Map<String, Pattern> patterns = new LinkedHashMap<>(library.patterns());
+    String wanted = typed.getOrDefault("pattern", "");
+    Optional<Path> path = patterns.containsKey(wanted) ? Optional.empty() : file(wanted);
+    if (path.isPresent()) {
+      PatternFile file = PatternFile.read(path.get());
+      tell(file.problems());
+      file.pattern()
+          .ifPresent(
+              pattern -> {
+                patterns.put(pattern.id(), pattern);
+                typed.put("pattern", pattern.id());
+              });
+    }
+    return new ArrayList<>(patterns.values());
+  }
+
+  private List<Tried> tried() {
+    String name = typed.getOrDefault("tried", "");
+    if (name.isEmpty()) {
+      return List.of();
+    }
+    try {
+      TriedFile file = TriedFile.read(Path.of(name));
+      tell(file.problems());
+      return file.pieces();
+    } catch (InvalidPathException notAName) {
+      sentences.add("--tried: “" + name + "” cannot be the name of a file.");
+      return List.of();
+    }
+  }
+
+  private void tell(List<Problem> problems) {
+    problems.forEach(problem -> sentences.add(problem.sentence()));
+  }
+
+  /** A file, where the text looks like the name of one or is one. */
+  private static Optional<Path> file(String text) {
+    try {
+      Path path = Path.of(text);
+      boolean looksLikeOne = text.endsWith(".yaml") || text.endsWith(".yml") || text.contains("/");
+      return looksLikeOne || (!text.isEmpty() && Files.isRegularFile(path))
+          ? Optional.of(path)
+          : Optional.empty();
+    } catch (InvalidPathException notAName) {
+      return Optional.empty();
+    }
+  }
+}

@@ -1,0 +1,99 @@
+package linkwright.cli;
+
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import linkwright.files.Home;
+import linkwright.quantity.Read;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ScopeType;
+
+/** The program by itself; without a command it starts the coach. */
+@Command(
+    name = "linkwright",
+    mixinStandardHelpOptions = true,
+    versionProvider = Root.Version.class,
+    description = "A bench coach for soldered chain made by hand. Without a command it opens.",
+    synopsisSubcommandLabel = "[COMMAND]",
+    footer = {
+      "",
+      "Exit codes: 0 good, 1 problems found, 2 wrong use.",
+      "linkwright COMMAND --help tells of one command."
+    })
+final class Root implements Callable<Integer> {
+  /** Tells the version. */
+  static final class Version implements IVersionProvider {
+    @Override
+    public String[] getVersion() {
+      return new String[] {"linkwright " + Commands.VERSION};
+    }
+  }
+
+  @Option(
+      names = "--home",
+      paramLabel = "DIR",
+      scope = ScopeType.INHERIT,
+      description = "Your folder of jobs and settings; else LINKWRIGHT_HOME, else ~/linkwright.")
+  private Optional<String> home = Optional.empty();
+
+  @Option(names = "--window", description = "A window even where there is a terminal.")
+  private boolean window;
+
+  @Option(
+      names = "--theme",
+      paramLabel = "THEME",
+      description = "dark, light, high-contrast or plain.")
+  private Optional<String> theme = Optional.empty();
+
+  @Option(
+      names = "--font-size",
+      paramLabel = "N",
+      description = "Height of the window's letters in points, 8 to 72.")
+  private Optional<String> fontSize = Optional.empty();
+
+  @Option(names = "--plain", description = "Line by line, for screen readers and scripts.")
+  private boolean plain;
+
+  private final Surroundings here;
+
+  Root(Surroundings here) {
+    this.here = here;
+  }
+
+  @Override
+  public Integer call() {
+    // Options of the start alone are read before, and faster; what comes here was ended by "--".
+    return Starting.run(start(plain), here);
+  }
+
+  Surroundings here() {
+    return here;
+  }
+
+  Home home() {
+    return here.home(home);
+  }
+
+  /** How the program was asked to start, beside the command. */
+  StartOptions start(boolean asPlain) {
+    return new StartOptions(home, window, theme, Optional.empty(), asPlain);
+  }
+
+  /** The path that a user typed. */
+  static Read<Path> path(String typed) {
+    try {
+      return Read.good(Path.of(typed));
+    } catch (InvalidPathException notAName) {
+      return Read.bad("\"" + typed + "\" cannot be the name of a file.");
+    }
+  }
+
+  /** Tells what was used wrongly. */
+  int wrong(String sentence) {
+    here.err().say(sentence);
+    return Exit.WRONG_USE;
+  }
+}

@@ -1,0 +1,90 @@
+package linkwright.cli;
+
+import java.util.List;
+import java.util.Optional;
+import linkwright.cli.walk.Opening;
+import linkwright.cli.walk.Walk;
+import linkwright.coach.Settings;
+import linkwright.files.Home;
+import linkwright.files.Library;
+import linkwright.quantity.Problem;
+import linkwright.quantity.Read;
+import linkwright.shell.Start;
+import linkwright.terminal.Display;
+import linkwright.terminal.Displays;
+import linkwright.terminal.Look;
+import linkwright.terminal.Wishes;
+
+/** Starts the coach on a display; where there is none, tells how the job stands. */
+public final class Starting {
+  private static final String PLAIN_THEME = "plain";
+
+  private Starting() {}
+
+  /** Runs until the user leaves; answers with the exit code. */
+  public static int run(StartOptions options, Surroundings here) {
+    return run(options, here, Optional.empty());
+  }
+
+  /** The same, with a job's book opened at once. */
+  static int run(StartOptions options, Surroundings here, Optional<String> job) {
+    Home home = here.home(options.home());
+    try {
+      return run(options, here, home, job);
+    } catch (RuntimeException | Error fault) {
+      // The display was closed on the way here, so this line is seen in the user's own terminal.
+      here.err().say(TraceFile.keep(home, fault, here.clock().instant()));
+      return Exit.PROBLEMS;
+    }
+  }
+
+  private static int run(StartOptions options, Surroundings here, Home home, Optional<String> job) {
+    Choices choices = Choices.load(home);
+    if (options.plain()) {
+      return plain(home, choices, here);
+    }
+    Optional<Display> display = Displays.choose(here.environment(), wishes(options, choices));
+    if (display.isEmpty()) {
+      return glance(home, choices, here);
+    }
+    List<String> told = choices.problems().stream().map(Problem::sentence).toList();
+    Settings settings = choices.settings();
+    String device = choices.device(here.environment().variables());
+    Start.run(home, settings, device, display.get(), job, told);
+    return Exit.GOOD;
+  }
+
+  private static int plain(Home home, Choices choices, Surroundings here) {
+    Library library = Library.load(home);
+    here.err().sayAll(Located.all(choices.problems()));
+    here.err().sayAll(Located.all(library.problems()));
+    Read<Opening> last = Opening.open(Optional.empty(), home, library, here.clock().instant());
+    return last.map(opening -> Walk.run(here, home, choices, library, opening))
+        .orElse(Exit.PROBLEMS);
+  }
+
+  private static int glance(Home home, Choices choices, Surroundings here) {
+    Library library = Library.load(home);
+    here.err().sayAll(Located.all(choices.problems()));
+    here.err().sayAll(Located.all(library.problems()));
+    here.out().sayAll(Glance.of(home, library, choices.settings(), here.clock().instant()));
+    return Exit.GOOD;
+  }
+
+  private static Wishes wishes(StartOptions options, Choices choices) {
+    // The usual theme in the settings stands for no wish: the terminal's own background decides.
+    Optional<String> theme =
+        options
+            .theme()
+            .or(() -> Optional.of(choices.user().theme()).filter(word -> !word.equals("dark")));
+    return new Wishes(
+        options.window(),
+        theme.flatMap(Starting::look),
+        options.fontSize().orElse(choices.user().fontSize()),
+        true);
+  }
+
+  private static Optional<Look> look(String theme) {
+    return theme.equals(PLAIN_THEME) ? Optional.of(Look.NO_COLOUR) : Look.named(theme);
+  }
+}

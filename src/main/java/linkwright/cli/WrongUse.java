@@ -1,0 +1,82 @@
+package linkwright.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import linkwright.quantity.Nearest;
+import picocli.CommandLine;
+import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.OverwrittenOptionException;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** Says what is wrong with how a command was written, with the nearest known word. */
+final class WrongUse {
+  /** The exit code of wrong use. */
+  static final int EXIT = 2;
+
+  private WrongUse() {}
+
+  /** Tells what was wrong in a sentence and answers with the exit code. */
+  static int tell(ParameterException wrong, Consumer<String> err) {
+    err.accept(sentence(wrong));
+    return EXIT;
+  }
+
+  private static String sentence(ParameterException wrong) {
+    CommandLine command = wrong.getCommandLine();
+    String name = command.getCommandSpec().qualifiedName();
+    if (wrong instanceof UnmatchedArgumentException unmatched
+        && !unmatched.getUnmatched().isEmpty()) {
+      return unmatched(command, name, unmatched.getUnmatched().get(0));
+    }
+    if (wrong instanceof OverwrittenOptionException twice) {
+      return "The option " + name(twice.getOverwritten()) + " stands twice: give it once.";
+    }
+    if (wrong instanceof MissingParameterException missing && !missing.getMissing().isEmpty()) {
+      return "The option " + name(missing.getMissing().get(0)) + " needs a value behind it.";
+    }
+    if (!command.getSubcommands().isEmpty()) {
+      return "What shall “" + name + "” do? Write one of: " + words(command) + ".";
+    }
+    return wrong.getMessage();
+  }
+
+  private static String name(ArgSpec argument) {
+    return argument instanceof OptionSpec option ? option.longestName() : argument.paramLabel();
+  }
+
+  private static String unmatched(CommandLine command, String name, String word) {
+    if (word.startsWith("-")) {
+      String typed = word.contains("=") ? word.substring(0, word.indexOf('=')) : word;
+      List<String> options = new ArrayList<>();
+      command.getCommandSpec().options().forEach(option -> options.add(option.longestName()));
+      return "There is no option "
+          + typed
+          + " here."
+          + hint(Nearest.of(typed, options), String.join(", ", options));
+    }
+    if (!command.getSubcommands().isEmpty()) {
+      return "“"
+          + word
+          + "” is nothing that “"
+          + name
+          + "” can do."
+          + hint(Nearest.of(word, List.copyOf(command.getSubcommands().keySet())), words(command));
+    }
+    return "“"
+        + word
+        + "” stands behind no option. An amount and its unit go in quotes, as in --wire \"0.9 mm\".";
+  }
+
+  private static String hint(Optional<String> nearest, String all) {
+    return nearest.map(near -> " Did you mean " + near + "?").orElse(" There are: " + all + ".");
+  }
+
+  private static String words(CommandLine command) {
+    return String.join(", ", command.getSubcommands().keySet());
+  }
+}

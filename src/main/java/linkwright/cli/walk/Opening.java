@@ -1,0 +1,136 @@
+package linkwright.cli.walk;
+
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import linkwright.coach.TrayJob;
+import linkwright.files.Home;
+import linkwright.files.Library;
+import linkwright.files.PlanFile;
+import linkwright.files.Slug;
+import linkwright.job.plan.WishKeys;
+import linkwright.quantity.Nearest;
+import linkwright.quantity.Problem;
+import linkwright.quantity.Read;
+import linkwright.shell.Demo;
+import linkwright.shell.Start;
+import linkwright.shell.TrayReading;
+
+/**
+ * Which job a walk begins with.
+ *
+ * @param slug the job to open; empty for the demo of an empty folder, or a new job
+ * @param begun the job to begin, if one is to be begun
+ * @param problems what is wrong with its plan file, located; then nothing may be begun
+ */
+public record Opening(Optional<String> slug, Optional<Begun> begun, List<Problem> problems) {
+  private static final String USUAL_ROUTINE = "scroll-and-ring";
+  private static final String ENDING = ".yaml";
+
+  /**
+   * A job to be begun.
+   *
+   * @param name its name
+   * @param routine the routine to go by
+   * @param plan what its plan file says, by the keys of {@link WishKeys}; empty without one
+   */
+  public record Begun(String name, String routine, Map<String, String> plan) {
+    /** Copies the plan. */
+    public Begun {
+      plan = Map.copyOf(plan);
+    }
+  }
+
+  /** Copies the list. */
+  public Opening {
+    problems = List.copyOf(problems);
+  }
+
+  /**
+   * A job that there is: by its name in the tray or by its book; without either the one last worked
+   * on, and in an empty folder the demo.
+   */
+  public static Read<Opening> open(Optional<String> job, Home home, Library library, Instant now) {
+    if (job.isEmpty()) {
+      List<TrayJob> tray = TrayReading.of(home, Start.shelf(library), now);
+      return Read.good(opening(tray.stream().map(TrayJob::slug).findFirst()));
+    }
+    String typed = job.get();
+    if (typed.endsWith(ENDING) || typed.contains("/")) {
+      return book(typed);
+    }
+    List<String> slugs = home.books().stream().map(Opening::slug).toList();
+    String demo =
+        Slug.of(Demo.plan(library).texts().getOrDefault(WishKeys.JOB, ""), taken -> false);
+    if (slugs.isEmpty() && typed.equals(demo)) {
+      return Read.good(opening(Optional.empty()));
+    }
+    return slugs.contains(typed) ? Read.good(opening(job)) : unknown(typed, slugs);
+  }
+
+  private static Opening opening(Optional<String> slug) {
+    return new Opening(slug, Optional.empty(), List.of());
+  }
+
+  private static Read<Opening> unknown(String typed, List<String> slugs) {
+    String hint =
+        slugs.isEmpty()
+            ? "There is none yet: --new NAME begins one."
+            : Nearest.of(typed, slugs)
+                .map(near -> "Did you mean " + near + "?")
+                .orElse("There are: " + String.join(", ", slugs) + ".");
+    return Read.bad("There is no job \"" + typed + "\" in the tray. " + hint);
+  }
+
+  private static Read<Opening> book(String typed) {
+    try {
+      Path path = Path.of(typed).toAbsolutePath();
+      if (!Files.isRegularFile(path) || !typed.endsWith(ENDING)) {
+        return Read.bad("There is no job book " + typed + ": a book is a file that ends in .yaml.");
+      }
+      String name = path.toString();
+      return Read.good(opening(Optional.of(name.substring(0, name.length() - ENDING.length()))));
+    } catch (InvalidPathException notAName) {
+      return Read.bad("\"" + typed + "\" cannot be the name of a book.");
+    }
+  }
+
+  private static String slug(Path path) {
+    String name = String.valueOf(path.getFileName());
+    return name.substring(0, name.length() - ENDING.length());
+  }
+
+  /** A new job; its plan file is read first, so that nothing is begun on a plan that is wrong. */
+  public static Read<Opening> begin(
+      String name, Optional<String> routine, Optional<String> plan, Library library) {
+    if (name.isBlank()) {
+      return Read.bad("Give the job a name, such as --new \"Anna's bracelet\".");
+    }
+    String by = routine.orElse(USUAL_ROUTINE);
+    if (!library.routines().containsKey(by)) {
+      return Read.bad(
+          "There is no routine \""
+              + by
+              + "\". "
+              + Nearest.of(by, library.routines().keySet())
+                  .map(near -> "Did you mean " + near + "?")
+                  .orElse("There are: " + String.join(", ", library.routines().keySet()) + "."));
+    }
+    if (plan.isEmpty()) {
+      return Read.good(begun(new Begun(name, by, Map.of()), List.of()));
+    }
+    if (!Files.isRegularFile(Path.of(plan.get()))) {
+      return Read.bad("There is no plan file " + plan.get() + ".");
+    }
+    PlanFile file = PlanFile.read(Path.of(plan.get()), library);
+    return Read.good(begun(new Begun(name, by, file.texts()), file.problems()));
+  }
+
+  private static Opening begun(Begun begun, List<Problem> problems) {
+    return new Opening(Optional.empty(), Optional.of(begun), problems);
+  }
+}

@@ -1,0 +1,157 @@
+package linkwright.cli.walk;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import linkwright.coach.AtBench;
+import linkwright.coach.Bench;
+import linkwright.coach.BenchAsk;
+import linkwright.coach.EntryWords;
+import linkwright.coach.Model;
+import linkwright.coach.Screen;
+import linkwright.job.Entry;
+import linkwright.job.Fact;
+import linkwright.routine.Caution;
+import linkwright.routine.Remedy;
+
+/**
+ * Tells what changed since it told last; entries only from the book, so only once they are kept.
+ */
+final class Told {
+  /** What is in front of the user; told whole when it becomes another. */
+  private record Scene(String place, boolean away, String card, String ask, String step) {}
+
+  private final Desk desk;
+  private final Hands hands;
+  private final Set<String> readWhole = new HashSet<>();
+  private Optional<Scene> scene = Optional.empty();
+  private Optional<Remedy> remedy = Optional.empty();
+  private int entries;
+
+  Told(Desk desk, Hands hands) {
+    this.desk = desk;
+    this.hands = hands;
+    this.entries = known(hands.model()).size();
+  }
+
+  private static List<Entry> known(Model model) {
+    return model.job().map(job -> job.entries()).orElse(List.of());
+  }
+
+  /** Tells all that is new. */
+  void tell() {
+    Model model = hands.model();
+    desk.sayAll(hands.takeTold());
+    List<Entry> all = known(model);
+    List<Entry> more = all.subList(Math.min(entries, all.size()), all.size());
+    more.forEach(entry -> words(entry, model).ifPresent(desk::say));
+    entries = all.size();
+    tellRemedy(model);
+    Scene now = scene(model);
+    boolean changed = scene.filter(now::equals).isEmpty();
+    scene = Optional.of(now);
+    if (changed) {
+      desk.sayAll(whole(model));
+    } else if (!more.isEmpty()) {
+      desk.sayAll(again(model));
+    }
+  }
+
+  /** Tells once more all that is in front of the user. */
+  void repeat() {
+    desk.sayAll(hands.takeTold());
+    desk.sayAll(whole(hands.model()));
+  }
+
+  private static Optional<String> words(Entry entry, Model model) {
+    Fact fact = entry.fact();
+    if (fact instanceof Fact.StepOpened
+        || fact instanceof Fact.CautionSeen
+        || fact instanceof Fact.SittingStarted
+        || fact instanceof Fact.JobOpened
+        || fact instanceof Fact.PlanSet
+        || fact instanceof Fact.Struck) {
+      return Optional.empty();
+    }
+    if (fact instanceof Fact.StepDone) {
+      return Optional.of("Entered: step done.");
+    }
+    return Optional.of("Entered: " + EntryWords.of(fact, model.settings()) + ".");
+  }
+
+  private void tellRemedy(Model model) {
+    Optional<Remedy> shown =
+        model.screen() instanceof Screen.Bench bench ? bench.remedy() : Optional.empty();
+    if (!shown.equals(remedy)) {
+      shown.ifPresent(now -> desk.sayAll(StepLines.remedy(model, now)));
+    }
+    remedy = shown;
+  }
+
+  private static Scene scene(Model model) {
+    String place = model.screen().getClass().getSimpleName();
+    if (!(model.screen() instanceof Screen.Bench bench)) {
+      return new Scene(place, false, "", "", "");
+    }
+    return new Scene(
+        place,
+        Bench.away(model),
+        Bench.caution(model).map(Caution::id).orElse(""),
+        bench.ask().toString(),
+        Bench.target(model).map(at -> at.step().id()).orElse(""));
+  }
+
+  private List<String> whole(Model model) {
+    if (model.job().isEmpty()) {
+      return List.of();
+    }
+    if (model.screen() instanceof Screen.Bench bench) {
+      return bench(model, bench);
+    }
+    if (model.screen() instanceof Screen.Tests) {
+      return PlaceLines.tests(model);
+    }
+    if (model.screen() instanceof Screen.Trial trial) {
+      return PlaceLines.trial(model, trial);
+    }
+    if (model.screen() instanceof Screen.WeighIn) {
+      return WeighLines.of(model);
+    }
+    return model.screen().form().isPresent() ? List.of() : PlaceLines.where(model);
+  }
+
+  private List<String> bench(Model model, Screen.Bench bench) {
+    Optional<AtBench> target = Bench.target(model);
+    if (target.isEmpty()) {
+      return List.of("The routine of this job is not among the files at hand.");
+    }
+    AtBench at = target.get();
+    if (Bench.away(model)) {
+      return List.of(
+          "Away from the bench: the hours stand still, timers go on. An empty line: back.");
+    }
+    Optional<Caution> card = Bench.caution(model);
+    if (card.isPresent()) {
+      readWhole.add(card.get().id());
+      return StepLines.card(model, card.get(), at.step().title());
+    }
+    if (bench.ask() instanceof BenchAsk.Why why) {
+      return StepLines.why(model, at, why);
+    }
+    List<String> step = StepLines.of(model, at, Set.copyOf(readWhole));
+    readWhole.clear();
+    return step;
+  }
+
+  /** After an entry at the same place: the counts, not the whole step again. */
+  private List<String> again(Model model) {
+    if (model.screen() instanceof Screen.Bench) {
+      List<String> lines = new ArrayList<>();
+      Bench.target(model).ifPresent(at -> lines.addAll(StepLines.counts(model, at)));
+      return lines;
+    }
+    return whole(model);
+  }
+}

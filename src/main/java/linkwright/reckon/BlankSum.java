@@ -1,0 +1,163 @@
+package linkwright.reckon;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import linkwright.fit.Fit;
+import linkwright.fit.Maker;
+import linkwright.fit.Proposal;
+import linkwright.fit.Tried;
+import linkwright.fit.Wish;
+import linkwright.job.plan.Planning;
+import linkwright.link.Forming;
+import linkwright.link.Hand;
+import linkwright.link.Pattern;
+import linkwright.quantity.Nearest;
+import linkwright.quantity.UnitStyle;
+import linkwright.reference.Metal;
+import linkwright.reference.Temper;
+
+/** The blank and the formers for a wished link, from what test pieces taught. */
+final class BlankSum implements Working {
+  /** The step that blanks are cut to. */
+  private static final double STEP_MM = 0.1;
+
+  private static final Sum SUM =
+      new Sum(
+          "blank",
+          "the blank of a link",
+          "The blank and the formers to try next for a wished link.",
+          List.of(
+              Ask.pattern(),
+              Ask.metal(true),
+              Ask.temper(),
+              Ask.needed("wire", "wire", "0.9 mm or 19 AWG"),
+              Ask.needed("length", "length wished", "14 mm"),
+              Ask.needed("width", "width wished", "5 mm"),
+              Ask.optional("tried", "file of test pieces", "my-pieces.yaml").as(Ask.Kind.FILE),
+              Ask.optional("owned", "formers owned", "bow=3 mm,3.5 mm,4 mm; the pattern's own")
+                  .as(Ask.Kind.MANY)));
+
+  @Override
+  public Sum sum() {
+    return SUM;
+  }
+
+  @Override
+  public void work(Answers answers, Outcome outcome) {
+    Optional<Pattern> pattern = answers.pattern();
+    Optional<Metal> metal = answers.metal();
+    Temper temper = answers.temper();
+    Optional<Double> wire = answers.wire("wire");
+    Optional<Double> length = answers.size("length");
+    Optional<Double> width = answers.size("width");
+    Map<String, List<Double>> owned =
+        pattern
+            .flatMap(
+                known ->
+                    answers.read(
+                        "owned",
+                        text -> FormerSizes.read(text, known.formersMm().keySet(), "former")))
+            .orElse(Map.of());
+    if (wire.isPresent() && length.isPresent()) {
+      LinkSum.checkLength(answers, "length", length.get(), wire.get());
+    }
+    if (wire.isPresent() && width.isPresent()) {
+      LinkSum.checkLength(answers, "width", width.get(), wire.get());
+    }
+    pattern.ifPresent(known -> checkTried(answers, known));
+    if (answers.wrong()) {
+      return;
+    }
+    List<Tried> tried = answers.given().tried();
+    Wish wish = new Wish(length.orElseThrow(), width.orElseThrow());
+    double wireMm = wire.orElseThrow();
+    Maker prior = Planning.maker(pattern.orElseThrow(), metal.orElseThrow(), temper, wireMm);
+    Maker maker = Fit.learn(pattern.get(), wireMm, prior, tried, wish);
+    Optional<Proposal> found =
+        answers.found("", Fit.next(pattern.get(), wireMm, maker, wish, owned, STEP_MM));
+    found.ifPresent(
+        proposal -> {
+          put(outcome, proposal);
+          told(outcome, answers.units(), proposal, maker, tried.size());
+          Hand hand = new Hand(maker.growth(), maker.lostMm(), maker.extraTurnDeg());
+          Forming.form(pattern.get(), wireMm, proposal.blankMm(), proposal.formersMm(), hand)
+              .found()
+              .ifPresent(outcome::draw);
+        });
+  }
+
+  private static void checkTried(Answers answers, Pattern pattern) {
+    for (Tried piece : answers.given().tried()) {
+      for (String name : piece.formersMm().keySet()) {
+        answers.check(
+            "tried",
+            pattern.formersMm().containsKey(name),
+            "A test piece was bent over a former “"
+                + name
+                + "”, which "
+                + pattern.id()
+                + " has not. "
+                + Nearest.of(name, pattern.formersMm().keySet())
+                    .map(near -> "Did you mean " + near + "?")
+                    .orElse("It has: " + String.join(", ", pattern.formersMm().keySet()) + "."));
+      }
+    }
+  }
+
+  private static void put(Outcome outcome, Proposal proposal) {
+    outcome.put("blank_mm", proposal.blankMm());
+    outcome.put("formers", proposal.formersMm());
+    outcome.put("length_mm", proposal.expected().lengthMm());
+    outcome.put("width_mm", proposal.expected().widthMm());
+    outcome.put("length_spread_mm", proposal.expected().lengthSpreadMm());
+    outcome.put("width_spread_mm", proposal.expected().widthSpreadMm());
+  }
+
+  private static void told(
+      Outcome outcome, UnitStyle units, Proposal proposal, Maker maker, int pieces) {
+    outcome.line(
+        "Cut "
+            + units.length(proposal.blankMm())
+            + " and bend it over "
+            + proposal.formersMm().entrySet().stream()
+                .map(each -> each.getKey() + " " + units.length(each.getValue()))
+                .collect(Collectors.joining(", "))
+            + ".");
+    outcome.line(
+        "Expected: "
+            + units.length(proposal.expected().lengthMm())
+            + " ± "
+            + units.length(proposal.expected().lengthSpreadMm())
+            + " long, "
+            + units.length(proposal.expected().widthMm())
+            + " ± "
+            + units.length(proposal.expected().widthSpreadMm())
+            + " wide.");
+    if (pieces == 0) {
+      outcome.line("Reckoned from springback alone: the first test piece will teach more.");
+    } else {
+      taught(outcome, units, maker, pieces);
+    }
+    proposal.shortfall(units).ifPresent(outcome::warn);
+  }
+
+  private static void taught(Outcome outcome, UnitStyle units, Maker maker, int pieces) {
+    double lost = maker.lostMm();
+    long turn = Math.round(maker.extraTurnDeg());
+    outcome.line(
+        Figures.count(pieces, "test piece")
+            + " taught: bends come out "
+            + Figures.percent(Math.abs(maker.growth() - 1))
+            + (maker.growth() < 1 ? " smaller" : " larger")
+            + " than their formers, "
+            + (lost < 0
+                ? "a link " + units.length(-lost) + " longer than its blank"
+                : units.length(lost) + " of a blank is lost")
+            + ", and an eye is turned "
+            + Math.abs(turn)
+            + (turn < 0 ? "° less" : "° more")
+            + " than the pattern says.");
+  }
+}

@@ -1,0 +1,55 @@
+package linkwright.reckon;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.Locale;
+import linkwright.reference.Metal;
+
+/** Bare numbers in sentences. */
+final class Figures {
+  private Figures() {}
+
+  /** Four digits that count, never as a power of ten; more where the whole part has more. */
+  static String number(double value) {
+    return rounded(value, 4);
+  }
+
+  private static String rounded(double value, int digits) {
+    BigDecimal exact = BigDecimal.valueOf(value);
+    int whole = exact.precision() - exact.scale();
+    MathContext context = new MathContext(Math.max(digits, whole), RoundingMode.HALF_UP);
+    return exact.round(context).stripTrailingZeros().toPlainString().replace('-', '−');
+  }
+
+  /** A metal's name inside a sentence. */
+  static String named(Metal metal) {
+    return inside(metal.name());
+  }
+
+  /** A name inside a sentence: sterling silver, but CuZn30. */
+  static String inside(String name) {
+    boolean word =
+        name.length() > 1
+            && Character.isUpperCase(name.charAt(0))
+            && Character.isLowerCase(name.charAt(1))
+            && name.split(" ", 2)[0].chars().skip(1).allMatch(Character::isLowerCase);
+    return word ? name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1) : name;
+  }
+
+  /** A share as a percentage, to a tenth. */
+  static String percent(double share) {
+    BigDecimal percent = BigDecimal.valueOf(share * 100).setScale(1, RoundingMode.HALF_UP);
+    return percent.stripTrailingZeros().toPlainString().replace('-', '−') + " %";
+  }
+
+  /** A force: newtons, and beside them what that is as a weight hung on it. */
+  static String force(double newtons) {
+    return rounded(newtons, 3) + " N (" + rounded(newtons / 9.80665, 2) + " kg hung on it)";
+  }
+
+  /** So many of something. */
+  static String count(long number, String one) {
+    return number + " " + one + (number == 1 ? "" : one.endsWith("s") ? "es" : "s");
+  }
+}

@@ -1,0 +1,24 @@
+package linkwright.reckon;
+
+import java.util.List;
+import linkwright.fit.Tried;
+import linkwright.link.Pattern;
+import linkwright.quantity.UnitStyle;
+import linkwright.reference.Reference;
+
+/**
+ * What a reckoning rests on besides what was typed.
+ *
+ * @param reference where metals, solders and clasps are looked up
+ * @param patterns the link patterns there are
+ * @param tried test pieces made so far, for the sum that learns from them
+ * @param units how amounts are written in sentences
+ */
+public record Given(
+    Reference reference, List<Pattern> patterns, List<Tried> tried, UnitStyle units) {
+  /** Copies the lists. */
+  public Given {
+    patterns = List.copyOf(patterns);
+    tried = List.copyOf(tried);
+  }
+}

@@ -1,0 +1,151 @@
+package linkwright.reckon;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import linkwright.link.Crossing;
+import linkwright.link.Formed;
+import linkwright.link.Forming;
+import linkwright.link.Hand;
+import linkwright.link.JointGap;
+import linkwright.link.Passage;
+import linkwright.link.Pattern;
+import linkwright.quantity.UnitStyle;
+
+/** The link that comes of a blank, bent true to its pattern. */
+final class LinkSum implements Working {
+  /** A link is some forty times as long as its wire is thick; far more is a slip of the unit. */
+  private static final double LONGEST_IN_WIRES = 5000;
+
+  private static final Sum SUM =
+      new Sum(
+          "link",
+          "the link of a blank",
+          "The size, joints and crossings of a link bent exactly to its pattern.",
+          List.of(
+              Ask.pattern(),
+              Ask.needed("wire", "wire", "0.9 mm or 19 AWG"),
+              Ask.needed("blank", "blank", "38 mm"),
+              Ask.optional("former", "former", "bow=3.5 mm; the pattern's own").as(Ask.Kind.MANY),
+              Ask.optional("ring-inside", "ring inside", "2.5 mm, a ring that goes in the eyes"),
+              Ask.optional("ring-wire", "ring wire", "0.9 mm; the link's")));
+
+  @Override
+  public Sum sum() {
+    return SUM;
+  }
+
+  @Override
+  public void work(Answers answers, Outcome outcome) {
+    Optional<Pattern> pattern = answers.pattern();
+    Optional<Double> wire = answers.wire("wire");
+    Optional<Double> blank = answers.size("blank");
+    Map<String, Double> formers =
+        pattern
+            .flatMap(
+                known ->
+                    answers.read(
+                        "former",
+                        text ->
+                            FormerSizes.readOneEach(text, known.formersMm().keySet(), "former")))
+            .orElse(Map.of());
+    Optional<Double> ringInside = answers.size("ring-inside");
+    Optional<Double> ringWire = answers.wire("ring-wire");
+    if (wire.isPresent() && blank.isPresent()) {
+      checkLength(answers, "blank", blank.get(), wire.get());
+    }
+    if (answers.wrong()) {
+      return;
+    }
+    Optional<Formed> formed =
+        answers.found(
+            "",
+            Forming.form(
+                pattern.orElseThrow(),
+                wire.orElseThrow(),
+                blank.orElseThrow(),
+                formers,
+                Hand.TRUE));
+    if (formed.isEmpty()) {
+      return;
+    }
+    Formed link = formed.get();
+    List<JointGap> gaps = link.jointGaps();
+    List<Crossing> crossings = link.crossings();
+    outcome.put("length_mm", link.lengthMm());
+    outcome.put("width_mm", link.widthMm());
+    outcome.put("inside_length_mm", link.insideLengthMm());
+    outcome.put("shortest_blank_mm", link.shortestBlankMm());
+    outcome.put("joint_gaps_mm", gaps.stream().map(JointGap::gapMm).toList());
+    outcome.put("crossings", crossings.stream().map(LinkSum::values).toList());
+    outcome.draw(link);
+    told(outcome, answers.units(), link, gaps, crossings);
+    ringInside.ifPresent(
+        inside -> passes(outcome, Passage.of(link, inside, ringWire.orElse(wire.get()))));
+  }
+
+  static void checkLength(Answers answers, String key, double lengthMm, double wireMm) {
+    answers.check(
+        key,
+        lengthMm <= LONGEST_IN_WIRES * wireMm,
+        "That is more than 5000 times as long as the wire is thick: check the units.");
+  }
+
+  private static Map<String, Double> values(Crossing crossing) {
+    Map<String, Double> values = new LinkedHashMap<>();
+    values.put("at_mm", crossing.atMm());
+    values.put("and_mm", crossing.andMm());
+    values.put("gap_mm", crossing.gapMm());
+    return values;
+  }
+
+  private static void told(
+      Outcome outcome,
+      UnitStyle units,
+      Formed link,
+      List<JointGap> gaps,
+      List<Crossing> crossings) {
+    outcome.line(
+        "The link is "
+            + units.length(link.lengthMm())
+            + " long and "
+            + units.length(link.widthMm())
+            + " wide, and adds "
+            + units.length(link.insideLengthMm())
+            + " to the chain.");
+    outcome.line(
+        "The shortest blank that reaches round its bends is "
+            + units.length(link.shortestBlankMm())
+            + ".");
+    gaps.forEach(
+        gap -> {
+          if (gap.closes()) {
+            outcome.line(gap.says(units));
+          } else {
+            outcome.warn(gap.says(units));
+          }
+        });
+    crossings.forEach(crossing -> outcome.warn(says(crossing, units)));
+    if (crossings.isEmpty()) {
+      outcome.line("The wire does not cross itself.");
+    }
+  }
+
+  static String says(Crossing crossing, UnitStyle units) {
+    return "The wire would cross itself "
+        + units.length(crossing.atMm())
+        + " and "
+        + units.length(crossing.andMm())
+        + " along the blank: take other formers or another blank.";
+  }
+
+  private static void passes(Outcome outcome, List<Passage> passages) {
+    List<String> troubles =
+        passages.stream().flatMap(passage -> passage.troubles().stream()).distinct().toList();
+    outcome.warn(troubles);
+    if (troubles.isEmpty()) {
+      outcome.line("That ring goes into the eyes and moves there.");
+    }
+  }
+}

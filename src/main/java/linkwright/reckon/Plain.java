@@ -1,0 +1,56 @@
+package linkwright.reckon;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import linkwright.quantity.Read;
+
+/** Reads numbers that are neither a length nor a mass: a count, a stress, a density. */
+final class Plain {
+  private static final Pattern NUMBER = Pattern.compile("([+-]?\\d+(?:[.,]\\d+)?)\\s*(.*)");
+  private static final int MOST_PIECES = 1_000_000;
+
+  private Plain() {}
+
+  /** A whole number of pieces, from 0 to a million. */
+  static Read<Integer> count(String typed) {
+    String text = typed.replace('−', '-');
+    if (!text.matches("[+-]?\\d{1,18}")) {
+      return Read.bad("“" + typed + "” is not a whole number. Write it in digits, as in 27.");
+    }
+    long number = Long.parseLong(text);
+    if (number < 0) {
+      return Read.bad("“" + typed + "” is below nothing: it is 0 or more.");
+    }
+    return number > MOST_PIECES
+        ? Read.bad("“" + typed + "” is more than a million pieces: check the number.")
+        : Read.good((int) number);
+  }
+
+  /** A stress in MPa, more than nothing; the unit may be left out. */
+  static Read<Double> stressMpa(String typed) {
+    return amount(typed, "stress", "124 MPa", List.of("", "mpa", "n/mm2", "n/mm²"), 1e5);
+  }
+
+  /** A density in g/cm³, more than nothing; the unit may be left out. */
+  static Read<Double> density(String typed) {
+    return amount(
+        typed, "density", "9.6 g/cm3", List.of("", "g/cm3", "g/cm³", "g/cc", "g/ml"), 100);
+  }
+
+  private static Read<Double> amount(
+      String typed, String what, String example, List<String> units, double most) {
+    Matcher matcher = NUMBER.matcher(typed.replace('−', '-'));
+    if (!matcher.matches() || !units.contains(matcher.group(2).toLowerCase(Locale.ROOT))) {
+      return Read.bad("“" + typed + "” is not a " + what + ". Write it like " + example + ".");
+    }
+    double value = Double.parseDouble(matcher.group(1).replace(',', '.'));
+    if (!(value > 0)) {
+      return Read.bad("“" + typed + "” is no " + what + ": it has to be more than 0.");
+    }
+    return value > most
+        ? Read.bad("“" + typed + "” is more than any metal has. Write it like " + example + ".")
+        : Read.good(value);
+  }
+}

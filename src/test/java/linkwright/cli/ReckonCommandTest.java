@@ -1,0 +1,197 @@
+package linkwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** {@code linkwright reckon} from the outside: text, YAML, exit codes, files. */
+class ReckonCommandTest {
+
+  @Nested
+  class AResult {
+    @Test
+    void isTextWithUnitsUnlessYamlIsAskedFor() {
+      Ran ran = Ran.reckon("wire", "--metal", "sterling", "--wire", "0,9 mm", "--length", "1 m");
+
+      assertThat(ran.exit()).isZero();
+      assertThat(ran.out()).contains("6.59 g").contains("sterling silver");
+      assertThat(ran.err()).isEmpty();
+    }
+
+    @Test
+    void keepsWarningsOutOfTheYaml() {
+      Ran ran =
+          Ran.reckon("cut", "--stock", "50 mm", "--blank", "38 mm", "--want", "3", "--as", "yaml");
+
+      assertThat(ran.exit()).isZero();
+      assertThat(ran.number("short")).isEqualTo(2);
+      assertThat(ran.err()).contains("The wire will not do");
+    }
+
+    @Test
+    void followsTheUsersUnits(@TempDir Path home) throws IOException {
+      Files.writeString(home.resolve("settings.yaml"), "units: inch\n");
+
+      Ran ran = Ran.reckon(home, "ring", "--wire", "19 AWG", "--inside", "1/8 in");
+
+      assertThat(ran.out()).contains("0.125 in").doesNotContain(" mm");
+    }
+  }
+
+  @Nested
+  class WrongData {
+    @Test
+    void isToldByOptionAndExitsOne() {
+      Ran ran = Ran.reckon("wire", "--metal", "sterlin", "--wire", "0 mm", "--length", "1 m");
+
+      assertThat(ran.exit()).isEqualTo(1);
+      assertThat(ran.out()).isEmpty();
+      assertThat(ran.err().lines())
+          .containsExactly(
+              "--metal: “sterlin” is not a known metal. Did you mean sterling?",
+              "--wire: “0 mm” is nothing. It has to be more than 0 mm.");
+    }
+
+    @Test
+    void inAFileIsToldWithItsPlace(@TempDir Path folder) throws IOException {
+      Path tried = folder.resolve("pieces.yaml");
+      Files.writeString(tried, "- {blank: 38, length: 14 mm}\n- {blnk: 38 mm}\n");
+
+      Ran ran =
+          Ran.reckon(
+              "blank",
+              "--pattern",
+              "scroll",
+              "--metal",
+              "sterling",
+              "--wire",
+              "0.9 mm",
+              "--length",
+              "14 mm",
+              "--width",
+              "5 mm",
+              "--tried",
+              tried.toString());
+
+      assertThat(ran.exit()).isEqualTo(1);
+      assertThat(ran.err()).contains("line 1").contains("line 2").contains("blank");
+    }
+
+    @Test
+    void thatIsAFileThatIsNotThereIsASentence() {
+      Ran ran =
+          Ran.reckon(
+              "link", "--pattern", "no-such-file.yaml", "--wire", "0.9 mm", "--blank", "38 mm");
+
+      assertThat(ran.exit()).isEqualTo(1);
+      assertThat(ran.err()).contains("There is no file no-such-file.yaml.");
+    }
+  }
+
+  @Nested
+  class WrongUse {
+    @Test
+    void ofAnUnknownOptionNamesTheNearest() {
+      Ran ran = Ran.reckon("wire", "--wrie", "0.9 mm");
+
+      assertThat(ran.exit()).isEqualTo(2);
+      assertThat(ran.err()).contains("no option --wrie").contains("Did you mean --wire?");
+    }
+
+    @Test
+    void ofAnUnknownSumNamesTheNearest() {
+      Ran ran = Ran.reckon("wyre");
+
+      assertThat(ran.exit()).isEqualTo(2);
+      assertThat(ran.err()).contains("Did you mean wire?");
+    }
+
+    @Test
+    void withoutASumNamesThemAll() {
+      Ran ran = Ran.reckon();
+
+      assertThat(ran.exit()).isEqualTo(2);
+      assertThat(ran.err()).contains("wire, draw, ring").contains("pull");
+    }
+
+    @Test
+    void withoutWhatIsNeededSaysWhatToGive() {
+      Ran ran = Ran.reckon("wire", "--metal", "sterling", "--length", "1 m");
+
+      assertThat(ran.exit()).isEqualTo(2);
+      assertThat(ran.err()).contains("--wire: Give the wire, such as");
+    }
+
+    @Test
+    void ofAnAmountWithoutQuotesSaysSo() {
+      Ran ran = Ran.reckon("wire", "--metal", "sterling", "--wire", "0.9", "mm");
+
+      assertThat(ran.exit()).isEqualTo(2);
+      assertThat(ran.err()).contains("in quotes");
+    }
+
+    @Test
+    void ofAnOptionGivenTwiceOrEmptyOrAnUnknownForm() {
+      assertThat(Ran.reckon("wire", "--metal", "sterling", "--metal", "copper").err())
+          .contains("The option --metal stands twice");
+      assertThat(Ran.reckon("wire", "--metal").err()).contains("--metal needs a value");
+      assertThat(Ran.reckon("spare", "--more", "1", "--as", "jaml").exit()).isEqualTo(2);
+    }
+  }
+
+  @Nested
+  class APattern {
+    private static final String PATTERN =
+        """
+        format: 1
+        pattern: my-hook
+        says: A hook of my own.
+        formers: {eye: 2 mm}
+        half:
+          - bend: {over: eye, turn: 270, side: left, eye: true}
+          - run: rest
+        other: turned
+        joints:
+          - join: tip to body
+          - join: tip to body
+        """;
+
+    @Test
+    void mayBeAFile(@TempDir Path folder) throws IOException {
+      Path file = folder.resolve("my-hook.yaml");
+      Files.writeString(file, PATTERN);
+
+      Ran ran =
+          Ran.reckon(
+              "link",
+              "--pattern",
+              file.toString(),
+              "--wire",
+              "0.8 mm",
+              "--blank",
+              "30 mm",
+              "--as",
+              "yaml");
+
+      assertThat(ran.exit()).as(ran.err()).isZero();
+      // 30 mm less two bends of 270° at a radius of 1.4 mm, and half an eye and a wire at each end
+      assertThat(ran.number("length_mm")).isGreaterThan(15);
+    }
+
+    @Test
+    void ofTheUsersOwnFolderIsKnownByItsName(@TempDir Path home) throws IOException {
+      Path folder = Files.createDirectories(home.resolve("shared/patterns"));
+      Files.writeString(folder.resolve("my-hook.yaml"), PATTERN);
+
+      Ran ran =
+          Ran.reckon(home, "link", "--pattern", "my-hook", "--wire", "0.8 mm", "--blank", "30 mm");
+
+      assertThat(ran.exit()).as(ran.err()).isZero();
+    }
+  }
+}
