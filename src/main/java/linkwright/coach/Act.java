@@ -26,6 +26,7 @@ public enum Act {
   CUT_ONE("cut-one", "one cut", "space", "page-down", "enter"),
   ONWARD("onward", "on to the next step", "space", "page-down", "enter"),
   WAIT_FIRST("wait-first", "start its timer", "space", "page-down", "enter"),
+  NOT_YET("not-yet", "wait for the timer", "space", "page-down", "enter"),
   BACK_AT_BENCH("back-at-bench", "back at the bench", "space", "page-down", "enter"),
   AWAY_NOW("away-now", "step away now", "space", "page-down", "enter"),
   NONE_OF_THEM("none-of-them", "none of them", "space", "page-down", "enter"),

@@ -27,8 +27,8 @@ public sealed interface Screen {
     }
   }
 
-  /** Test pieces. */
-  record Tests(int at, Optional<Form> form) implements Screen {}
+  /** Test pieces and what they teach; empty where the link has no pattern. */
+  record Tests(int at, Optional<TestPieces> taught, Optional<Form> form) implements Screen {}
 
   /** Trial lengths; the rows are what each would make of the chain. */
   record Trial(int at, List<TrialRow> rows, Optional<Form> form) implements Screen {}
