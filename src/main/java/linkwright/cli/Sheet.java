@@ -2,7 +2,7 @@ package linkwright.cli;
 
 import java.util.ArrayList;
 import java.util.List;
-import linkwright.view.Text;
+import linkwright.text.Text;
 
 /** Lines of text under headings, a label in the margin of each, wrapped to a page's width. */
 final class Sheet {

@@ -7,7 +7,7 @@ import java.io.Writer;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import linkwright.view.Ascii;
-import linkwright.view.Text;
+import linkwright.text.Text;
 
 /**
  * Tells lines of text, each at once. No cursor is moved and nothing is coloured; whatever a file

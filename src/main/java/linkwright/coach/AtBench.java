@@ -2,13 +2,16 @@ package linkwright.coach;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import linkwright.job.Hand;
 import linkwright.job.JobState;
 import linkwright.job.Pile;
+import linkwright.job.TimerRun;
 import linkwright.routine.Caution;
 import linkwright.routine.Counts;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
+import linkwright.routine.Wait;
 
 /**
  * The step that is open at the bench and the pieces that belong to it; read by the bench's update
@@ -96,6 +99,20 @@ public record AtBench(
   /** Pieces that have come through this stage and are not in a redo pile. */
   public int through() {
     return pile.atOrPast(stage);
+  }
+
+  /** The next of the step's waits that was not begun since it opened. */
+  Optional<Wait> nextWait(Model model) {
+    Set<String> begun = model.job().orElseThrow().state().course().waitsBegun();
+    return step.waits().stream().filter(wait -> !begun.contains(wait.name())).findFirst();
+  }
+
+  /** A timer of this step that runs and is not due yet. */
+  Optional<TimerRun> waitRunning(Model model) {
+    List<String> names = step.waits().stream().map(Wait::name).toList();
+    return model.job().orElseThrow().state().timers().running().stream()
+        .filter(timer -> names.contains(timer.name()) && !timer.rings(model.now()))
+        .findFirst();
   }
 
   /** The cautions of the step, in its order; one that no file holds is left out. */

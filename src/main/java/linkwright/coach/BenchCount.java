@@ -9,6 +9,7 @@ import linkwright.job.JobState;
 import linkwright.job.Pile;
 import linkwright.job.StillToDo;
 import linkwright.routine.Counts;
+import linkwright.routine.Wait;
 
 /** Counting at the bench: pieces come through, blanks are cut, pieces are taken in hand. */
 final class BenchCount {
@@ -63,23 +64,27 @@ final class BenchCount {
   }
 
   private static Turn cut(Model model, AtBench at, int count) {
-    Reckoned reckoned = model.job().orElseThrow().reckoned();
-    StillToDo left = reckoned.left().get(at.piece());
-    boolean enough = left != null && left.toCut().orElse(1) == 0 && at.through() > 0;
-    if (enough && BenchPlace.screen(model).digits().isEmpty() && count == 1) {
+    if (enoughAreCut(model, at) && count == 1) {
       return BenchGate.onward(model.told("Enough are cut."), at);
     }
+    Reckoned reckoned = model.job().orElseThrow().reckoned();
     double each = reckoned.eachMm().getOrDefault(at.piece(), 0.0);
     Fact cut = new Fact.WireCut(at.piece(), count, each);
-    String short_ = reckoned.shortAfter(at.piece(), count);
-    return Turn.keep(short_.isEmpty() ? model : model.trouble(short_), cut);
+    String missing = reckoned.shortAfter(at.piece(), count);
+    return Turn.keep(missing.isEmpty() ? model : model.trouble(missing), cut);
+  }
+
+  /** Whether no further blank is needed; a number typed cuts more all the same. */
+  static boolean enoughAreCut(Model model, AtBench at) {
+    StillToDo left = model.job().orElseThrow().reckoned().left().get(at.piece());
+    return left != null && left.toCut().orElse(1) == 0 && at.through() > 0;
   }
 
   private static Turn batch(Model model, AtBench at) {
     if (at.waiting() + at.redo() == 0) {
       return BenchGate.onward(model, at);
     }
-    List<Fact> facts = new ArrayList<>();
+    List<Fact> facts = new ArrayList<>(answered(model, at));
     if (at.waiting() > 0) {
       facts.addAll(moved(model, at, at.waiting(), false));
     }
@@ -87,6 +92,15 @@ final class BenchCount {
       facts.addAll(moved(model, at, at.redo(), true));
     }
     return Turn.keep(model, facts);
+  }
+
+  /** The timers of this step are answered by taking the pieces out. */
+  private static List<Fact> answered(Model model, AtBench at) {
+    List<String> waits = at.step().waits().stream().map(Wait::name).toList();
+    return model.job().orElseThrow().state().timers().running().stream()
+        .filter(timer -> waits.contains(timer.name()))
+        .map(timer -> (Fact) new Fact.TimerAnswered(timer.id()))
+        .toList();
   }
 
   /** The counted kind moves; one of each other kind of the step goes with each, if it waits. */

@@ -90,12 +90,17 @@ final class BenchGate {
     return open(model, next);
   }
 
-  /** The earliest step before this one with pieces to be done again. */
+  /** The earliest step before this one with pieces to be done again that are still wanted. */
   private static Optional<Step> redoBefore(Model model, AtBench at) {
-    JobState state = model.job().orElseThrow().state();
+    OpenJob job = model.job().orElseThrow();
     return at.routine().steps().stream()
         .limit(at.number() - 1L)
-        .filter(step -> AtBench.of(at.routine(), state, step).redo() > 0)
+        .filter(
+            step -> {
+              AtBench there = AtBench.of(at.routine(), job.state(), step);
+              StillToDo left = job.reckoned().left().get(there.piece());
+              return there.redo() > 0 && (left == null || left.more() > 0);
+            })
         .findFirst();
   }
 
@@ -116,13 +121,14 @@ final class BenchGate {
       return Optional.empty();
     }
     JobState state = model.job().orElseThrow().state();
+    boolean cutMore = left.toCut().orElse(0) > 0;
     return at.routine().steps().stream()
-        .filter(step -> step.part() == Part.RUN)
+        .filter(step -> step.part() == Part.RUN && !step.equals(at.step()))
         .filter(
             step -> {
               AtBench there = AtBench.of(at.routine(), state, step);
-              return there.piece().equals(at.piece())
-                  && (there.begins() || there.waiting() + there.redo() > 0);
+              boolean work = there.begins() ? cutMore : there.waiting() + there.redo() > 0;
+              return there.piece().equals(at.piece()) && work;
             })
         .findFirst();
   }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import linkwright.job.Fact;
-import linkwright.job.TimerRun;
 import linkwright.routine.Caution;
 import linkwright.routine.Counts;
 import linkwright.routine.Part;
@@ -33,15 +32,15 @@ final class BenchPlace implements Place {
       return List.of(Act.NONE_OF_THEM);
     }
     List<Act> acts = new ArrayList<>();
-    AtBench.of(model).ifPresent(at -> acts.addAll(actsAt(at)));
+    AtBench.of(model).ifPresent(at -> acts.addAll(actsAt(model, at)));
     acts.addAll(
         List.of(Act.NEXT_STEP, Act.PREVIOUS_STEP, Act.UNDO, Act.DETAIL, Act.STEP_AWAY, Act.ANSWER));
     return acts;
   }
 
-  private static List<Act> actsAt(AtBench at) {
+  private static List<Act> actsAt(Model model, AtBench at) {
     List<Act> acts = new ArrayList<>();
-    acts.add(commonAct(at));
+    acts.add(commonAct(model, at));
     if (at.counts() && !at.begins()) {
       acts.addAll(List.of(Act.REDO, Act.SCRAP, Act.TAKE, Act.ALL));
     }
@@ -58,14 +57,23 @@ final class BenchPlace implements Place {
   }
 
   /** What the one key for the common act does here. */
-  private static Act commonAct(AtBench at) {
+  private static Act commonAct(Model model, AtBench at) {
     if (!at.counts()) {
       return Act.DONE;
     }
     if (at.begins()) {
-      return Act.CUT_ONE;
+      return BenchCount.enoughAreCut(model, at) ? Act.ONWARD : Act.CUT_ONE;
     }
-    return at.step().counts() == Counts.BATCH ? Act.TOGETHER : Act.THROUGH;
+    if (at.waiting() + at.redo() == 0) {
+      return Act.ONWARD;
+    }
+    if (at.step().counts() != Counts.BATCH) {
+      return Act.THROUGH;
+    }
+    if (at.nextWait(model).isPresent()) {
+      return Act.WAIT_FIRST;
+    }
+    return at.waitRunning(model).isPresent() ? Act.NOT_YET : Act.TOGETHER;
   }
 
   @Override
@@ -81,7 +89,9 @@ final class BenchPlace implements Place {
     AtBench at = found.get();
     return switch (act) {
       case SEEN, BACK_AT_BENCH, AWAY_NOW, NONE_OF_THEM -> seen(model, screen);
-      case THROUGH, DONE, TOGETHER, CUT_ONE ->
+      case WAIT_FIRST -> startWait(model, at);
+      case NOT_YET -> notYet(model, at);
+      case THROUGH, DONE, TOGETHER, CUT_ONE, ONWARD ->
           BenchCount.through(model, at, number(screen).orElse(1));
       case ALL -> BenchCount.through(model, at, Math.max(1, at.available()));
       case REDO -> BenchFault.ask(model, at, false, number(screen).orElse(1));
@@ -90,7 +100,7 @@ final class BenchPlace implements Place {
       case NEXT_STEP -> BenchGate.step(model, at, 1);
       case PREVIOUS_STEP -> BenchGate.step(model, at, -1);
       case WAIT -> startWait(model, at);
-      case DETAIL -> Turn.to(model.with(BenchScreens.detail(screen)));
+      case DETAIL -> Turn.to(model.with(BenchScreens.nextPart(screen)));
       case STEP_AWAY ->
           Turn.to(model.with(BenchScreens.asking(screen, new BenchAsk.Away(false, false, false))));
       case UNDO -> Update.undo(model.with(BenchScreens.plain(screen)));
@@ -153,8 +163,14 @@ final class BenchPlace implements Place {
       return Turn.keep(model, new Fact.SittingStarted());
     }
     Optional<Caution> card = BenchGate.caution(model);
-    return card.map(seen -> Turn.keep(model, new Fact.CautionSeen(seen.id())))
-        .orElseGet(() -> BenchGate.settle(model));
+    return card.map(seen -> seen(model, screen, seen)).orElseGet(() -> BenchGate.settle(model));
+  }
+
+  /** A card is seen once its last page was. */
+  private static Turn seen(Model model, Screen.Bench screen, Caution card) {
+    return screen.cardPage() + 1 < CardRows.pages(model, card).size()
+        ? Turn.to(model.with(BenchScreens.turned(screen)))
+        : Turn.keep(model.with(BenchScreens.firstPage(screen)), new Fact.CautionSeen(card.id()));
   }
 
   private static BenchAsk.Away toggled(BenchAsk.Away away, Key key) {
@@ -166,23 +182,24 @@ final class BenchPlace implements Place {
     };
   }
 
+  /** A press too early counts nothing; another key does, for who knows better. */
+  private static Turn notYet(Model model, AtBench at) {
+    String left =
+        at.waitRunning(model)
+            .map(timer -> timer.name() + ": " + Clock.running(timer.left(model.now()).toSeconds()))
+            .orElse("The timer runs");
+    String all = model.settings().keys().keysOf(Act.ALL).get(0);
+    return Turn.to(model.told(left + " to go. To take them out all the same: " + all + "."));
+  }
+
   private static Turn startWait(Model model, AtBench at) {
-    List<String> running =
-        model.job().orElseThrow().state().timers().running().stream().map(TimerRun::name).toList();
-    Optional<Wait> next =
-        at.step().waits().stream().filter(wait -> !running.contains(wait.name())).findFirst();
+    Optional<Wait> next = at.nextWait(model).or(() -> at.step().waits().stream().findFirst());
     return next.map(
             wait ->
                 Turn.keep(
                     model.told(wait.name() + ": the timer runs."),
                     new Fact.TimerStarted(wait.name(), wait.seconds())))
-        .orElseGet(
-            () ->
-                Turn.to(
-                    model.told(
-                        at.step().waits().isEmpty()
-                            ? "This step has no wait."
-                            : "Its timer runs already.")));
+        .orElseGet(() -> Turn.to(model.told("This step has no wait.")));
   }
 
   /** Whether the bench was left, or no sitting was begun yet. */

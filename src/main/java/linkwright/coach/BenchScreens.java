@@ -10,16 +10,16 @@ final class BenchScreens {
   /** Nothing typed, nothing asked, no remedy shown. */
   static Screen.Bench plain(Screen.Bench screen) {
     return new Screen.Bench(
-        "", new BenchAsk.Nothing(), screen.opening(), screen.detail(), Optional.empty());
+        "", new BenchAsk.Nothing(), screen.opening(), screen.part(), Optional.empty(), 0);
   }
 
   static Screen.Bench digits(Screen.Bench screen, String digits) {
     return new Screen.Bench(
-        digits, screen.ask(), screen.opening(), screen.detail(), screen.remedy());
+        digits, screen.ask(), screen.opening(), screen.part(), screen.remedy(), screen.cardPage());
   }
 
   static Screen.Bench asking(Screen.Bench screen, BenchAsk ask) {
-    return new Screen.Bench("", ask, screen.opening(), screen.detail(), Optional.empty());
+    return new Screen.Bench("", ask, screen.opening(), screen.part(), Optional.empty(), 0);
   }
 
   static Screen.Bench opening(Screen.Bench screen, Optional<String> step) {
@@ -27,17 +27,40 @@ final class BenchScreens {
         "",
         new BenchAsk.Nothing(),
         step,
-        false,
-        step.isPresent() ? Optional.empty() : screen.remedy());
+        0,
+        step.isPresent() ? Optional.empty() : screen.remedy(),
+        0);
   }
 
-  static Screen.Bench detail(Screen.Bench screen) {
+  static Screen.Bench nextPart(Screen.Bench screen) {
     return new Screen.Bench(
-        screen.digits(), screen.ask(), screen.opening(), !screen.detail(), screen.remedy());
+        screen.digits(),
+        screen.ask(),
+        screen.opening(),
+        screen.part() + 1,
+        screen.remedy(),
+        screen.cardPage());
   }
 
   static Screen.Bench remedy(Screen.Bench screen, Remedy remedy) {
     return new Screen.Bench(
-        "", new BenchAsk.Nothing(), screen.opening(), screen.detail(), Optional.of(remedy));
+        "", new BenchAsk.Nothing(), screen.opening(), screen.part(), Optional.of(remedy), 0);
+  }
+
+  /** The next page of the caution that is to be seen. */
+  static Screen.Bench turned(Screen.Bench screen) {
+    return new Screen.Bench(
+        screen.digits(),
+        screen.ask(),
+        screen.opening(),
+        screen.part(),
+        screen.remedy(),
+        screen.cardPage() + 1);
+  }
+
+  /** The first page, for the next caution. */
+  static Screen.Bench firstPage(Screen.Bench screen) {
+    return new Screen.Bench(
+        screen.digits(), screen.ask(), screen.opening(), screen.part(), screen.remedy(), 0);
   }
 }

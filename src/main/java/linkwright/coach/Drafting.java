@@ -1,5 +1,6 @@
 package linkwright.coach;
 
+import java.util.Locale;
 import java.util.Map;
 import linkwright.job.Fact;
 
@@ -20,5 +21,30 @@ final class Drafting {
     OpenJob job = model.job().orElseThrow();
     Turn kept = Turn.keep(model.with(job.withDraft(draft, Map.of())), facts);
     return kept.and(new Effect.DropDraft(job.slug(), draft));
+  }
+
+  /** The form with what was typed in it before, if it was left. */
+  static Form resumed(Model model, Form form) {
+    return model
+        .job()
+        .map(job -> form.withTexts(job.drafts().getOrDefault(name(form), Map.of())))
+        .orElse(form);
+  }
+
+  /** Keeps what is typed now under the form's own name. */
+  static Turn keep(Model model, Form form) {
+    return keep(model, name(form), form);
+  }
+
+  /** Forgets what was typed in a form that stayed open until its entry was on the disk. */
+  static Turn entered(Model model, Form form) {
+    OpenJob job = model.job().orElseThrow();
+    return Turn.with(
+        model.with(job.withDraft(name(form), Map.of())),
+        new Effect.DropDraft(job.slug(), name(form)));
+  }
+
+  private static String name(Form form) {
+    return form.purpose().name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 }

@@ -27,6 +27,12 @@ public sealed interface Effect {
   /** Forgets a draft that was entered or given up. */
   record DropDraft(String slug, String form) implements Effect {}
 
+  /**
+   * Accepts the line of the open book that has this check now; answers {@link Message.JobOpened}
+   * with the book read anew.
+   */
+  record AcceptLine(String check) implements Effect {}
+
   /** Rings the bell once. */
   record RingBell() implements Effect {}
 

@@ -23,14 +23,28 @@ public sealed interface Message {
   /** The room to draw in changed. */
   record Resized(int width, int height) implements Message {}
 
-  /** A job book was opened; lookOnly says that another program writes it. */
+  /**
+   * A job book was opened; lookOnly says that another program writes it, doubtful are the lines
+   * that are kept and not used.
+   */
   record JobOpened(
       String slug,
       List<Entry> entries,
       boolean lookOnly,
       List<String> told,
-      Map<String, Map<String, String>> drafts)
-      implements Message {}
+      Map<String, Map<String, String>> drafts,
+      List<DoubtfulLine> doubtful)
+      implements Message {
+    /** A book of which every line passed its check. */
+    public JobOpened(
+        String slug,
+        List<Entry> entries,
+        boolean lookOnly,
+        List<String> told,
+        Map<String, Map<String, String>> drafts) {
+      this(slug, entries, lookOnly, told, drafts, List.of());
+    }
+  }
 
   /** A job book could not be opened or begun. */
   record JobNotOpened(String why) implements Message {}

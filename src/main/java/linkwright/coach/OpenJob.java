@@ -18,6 +18,8 @@ import linkwright.job.JobState;
  * @param told what was wrong with the book when it was opened
  * @param drafts form → what was typed in it and not entered yet
  * @param reckoned what follows from the state: plan, still to do, hours
+ * @param doubtful lines of the book that are kept and not used
+ * @param words the entries in words, to be searched
  */
 public record OpenJob(
     String slug,
@@ -26,13 +28,16 @@ public record OpenJob(
     boolean lookOnly,
     List<String> told,
     Map<String, Map<String, String>> drafts,
-    Reckoned reckoned) {
+    Reckoned reckoned,
+    List<DoubtfulLine> doubtful,
+    BookWords words) {
   public OpenJob {
+    doubtful = List.copyOf(doubtful);
     told = List.copyOf(told);
     drafts = Map.copyOf(drafts);
   }
 
-  static OpenJob of(Message.JobOpened opened, Shelf shelf) {
+  static OpenJob of(Message.JobOpened opened, Shelf shelf, Settings settings) {
     JobState state = JobState.replay(opened.entries(), shelf.stages());
     return new OpenJob(
         opened.slug(),
@@ -41,10 +46,12 @@ public record OpenJob(
         opened.lookOnly(),
         opened.told(),
         opened.drafts(),
-        Reckoned.of(state, shelf));
+        Reckoned.of(state, shelf),
+        opened.doubtful(),
+        BookWords.of(opened.entries(), settings));
   }
 
-  OpenJob after(List<Entry> more, Shelf shelf) {
+  OpenJob after(List<Entry> more, Shelf shelf, Settings settings) {
     List<Entry> all = new ArrayList<>(entries.size() + more.size());
     all.addAll(entries);
     all.addAll(more);
@@ -58,7 +65,15 @@ public record OpenJob(
       }
     }
     return new OpenJob(
-        slug, List.copyOf(all), next, lookOnly, told, drafts, reckoned.after(state, next, shelf));
+        slug,
+        List.copyOf(all),
+        next,
+        lookOnly,
+        told,
+        drafts,
+        reckoned.after(state, next, shelf),
+        doubtful,
+        words.and(more, settings));
   }
 
   OpenJob withDraft(String form, Map<String, String> texts) {
@@ -68,6 +83,6 @@ public record OpenJob(
     } else {
       kept.put(form, texts);
     }
-    return new OpenJob(slug, entries, state, lookOnly, told, kept, reckoned);
+    return new OpenJob(slug, entries, state, lookOnly, told, kept, reckoned, doubtful, words);
   }
 }

@@ -32,6 +32,21 @@ final class Places {
     if (screen instanceof Screen.Bench) {
       return new BenchPlace();
     }
+    if (screen instanceof Screen.Book) {
+      return new BookPlace();
+    }
+    if (screen instanceof Screen.Wire) {
+      return new WirePlace();
+    }
+    if (screen instanceof Screen.TimerList) {
+      return new TimersPlace();
+    }
+    if (screen instanceof Screen.Cautions) {
+      return new CautionsPlace();
+    }
+    if (screen instanceof Screen.Reckoner) {
+      return new ReckonPlace();
+    }
     return new HelpPlace();
   }
 
@@ -50,6 +65,11 @@ final class Places {
       case TO_TRIAL -> TrialPlace.enter(model);
       case TO_WEIGH_IN -> WeighPlace.enter(model);
       case TO_BENCH -> BenchPlace.enter(model);
+      case TO_BOOK -> BookPlace.enter(model);
+      case TO_WIRE -> WirePlace.enter(model);
+      case TO_TIMERS -> TimersPlace.enter(model);
+      case TO_CAUTIONS -> CautionsPlace.enter(model);
+      case TO_RECKONER -> ReckonPlace.enter(model);
       default -> Turn.to(model);
     };
   }

@@ -45,7 +45,7 @@ public final class PlanSummary {
         plan.oneFewerMm().isPresent() ? units.length(plan.oneFewerMm().getAsDouble()) : "none";
     line(lines, "one fewer", fewer);
     line(lines, "one more", units.length(plan.oneMoreMm()));
-    plan.exactRingInsideMm().ifPresent(ring -> line(lines, "exact with ring", units.length(ring)));
+    plan.exactRingInsideMm().ifPresent(ring -> line(lines, "exact ring", units.length(ring)));
     line(lines, "link blank", units.length(plan.linkBlankMm()));
     line(lines, "link inside", units.length(plan.linkInsideMm()));
     plan.formed()

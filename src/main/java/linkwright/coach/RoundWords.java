@@ -73,7 +73,19 @@ public final class RoundWords {
                   + " running, "
                   + state.timers().ringing(model.now()).size()
                   + " due";
+      case TO_WIRE -> wire(model, job);
+      case TO_CAUTIONS -> state.course().cautionsSeen().size() + " seen in this sitting";
       default -> "";
     };
+  }
+
+  private static String wire(Model model, OpenJob job) {
+    if (job.reckoned().counted().plan().isEmpty()) {
+      return "";
+    }
+    List<String> shortages = job.reckoned().shortages();
+    StockLeft stock = job.reckoned().stockLeft();
+    String left = model.settings().units().length(stock.leftMm("link")) + " left";
+    return shortages.isEmpty() ? left : left + ", lacks " + String.join(", ", shortages);
   }
 }

@@ -1,7 +1,9 @@
 package linkwright.coach;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import linkwright.reckon.Reckoning;
 import linkwright.routine.Remedy;
 
 /** The screen that is shown, with what belongs to it alone. */
@@ -25,8 +27,8 @@ public sealed interface Screen {
     }
   }
 
-  /** Test pieces. */
-  record Tests(int at, Optional<Form> form) implements Screen {}
+  /** Test pieces and what they teach; empty where the link has no pattern. */
+  record Tests(int at, Optional<TestPieces> taught, Optional<Form> form) implements Screen {}
 
   /** Trial lengths; the rows are what each would make of the chain. */
   record Trial(int at, List<TrialRow> rows, Optional<Form> form) implements Screen {}
@@ -37,34 +39,92 @@ public sealed interface Screen {
    * @param digits the number typed for "how many"
    * @param ask what the bench asks before it goes on
    * @param opening the step that opens once its cautions are seen; empty if one is open
-   * @param detail whether why and what may go wrong are shown
+   * @param part which part of the step's texts is shown; counts on, the drawing goes round
    * @param remedy the remedy of the last redo, shown until the next piece
+   * @param cardPage the page of the caution that is to be seen
    */
   record Bench(
       String digits,
       BenchAsk ask,
       Optional<String> opening,
-      boolean detail,
-      Optional<Remedy> remedy)
+      int part,
+      Optional<Remedy> remedy,
+      int cardPage)
       implements Screen {
     static final Bench PLAIN =
-        new Bench("", new BenchAsk.Nothing(), Optional.empty(), false, Optional.empty());
+        new Bench("", new BenchAsk.Nothing(), Optional.empty(), 0, Optional.empty(), 0);
   }
 
-  /** Wire on hand. */
-  record Wire(Optional<Form> form) implements Screen {}
+  /**
+   * Wire on hand.
+   *
+   * @param stand how it stands; empty without a plan
+   * @param drawn what drawing down from thicker wire comes to, as far as it was typed
+   * @param form the form that is open
+   */
+  record Wire(Optional<WireStand> stand, List<String> drawn, Optional<Form> form)
+      implements Screen {
+    public Wire {
+      drawn = List.copyOf(drawn);
+    }
 
-  /** The book; at counts from the newest entry that the search lets through. */
-  record Book(int at, String search, Optional<Form> form) implements Screen {}
+    Wire with(Optional<Form> other) {
+      return new Wire(stand, drawn, other);
+    }
 
-  /** The cautions, one open at a time. */
-  record Cautions(int at) implements Screen {}
+    Wire drawn(List<String> lines) {
+      return new Wire(stand, lines, form);
+    }
+  }
+
+  /**
+   * The book.
+   *
+   * @param at which row is chosen: the doubtful lines first, then the entries found
+   * @param search what is searched for; empty: all entries are shown
+   * @param found places in the book of the entries found, the newest first
+   * @param form the form that is open
+   */
+  record Book(int at, String search, List<Integer> found, Optional<Form> form) implements Screen {
+    Book with(int row) {
+      return new Book(row, search, found, form);
+    }
+
+    Book with(Optional<Form> other) {
+      return new Book(at, search, found, other);
+    }
+  }
+
+  /**
+   * The cautions, one open at a time.
+   *
+   * @param at which one is chosen, from 0
+   * @param open whether it is shown whole
+   * @param page which part of it, where the window is too low for all of it; goes round
+   */
+  record Cautions(int at, boolean open, int page) implements Screen {}
 
   /** The timers. */
   record TimerList(int at, Optional<Form> form) implements Screen {}
 
-  /** The reckoner: which sum, and the result of the last one. */
-  record Reckoner(int at, Optional<Form> form, List<String> result) implements Screen {}
+  /**
+   * The reckoner.
+   *
+   * @param at which sum is chosen
+   * @param form what it is reckoned from, while it is typed
+   * @param result what that comes to, if the form is open
+   * @param typed sum → what was typed for it on this visit
+   */
+  record Reckoner(
+      int at,
+      Optional<Form> form,
+      Optional<Reckoning> result,
+      Map<String, Map<String, String>> typed)
+      implements Screen {
+    public Reckoner {
+      typed = Map.copyOf(typed);
+    }
+  }
 
   /** Weighing in and the price. */
   record WeighIn(Optional<Form> form) implements Screen {}

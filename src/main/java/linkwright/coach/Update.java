@@ -100,7 +100,7 @@ public final class Update {
       case ROUND ->
           model.job().isPresent()
               ? Turn.to(model.with(new Screen.Round(model.screen())))
-              : Turn.to(model);
+              : Turn.to(model.with(new Screen.Tray(0, Optional.empty())));
       case HELP -> Turn.to(model.with(new Screen.Help(model.screen())));
       case UNDO -> undo(model);
       case ANSWER -> answer(model);
@@ -155,7 +155,13 @@ public final class Update {
   }
 
   private static Turn opened(Model model, Message.JobOpened opened) {
-    OpenJob job = OpenJob.of(opened, model.shelf());
+    boolean readAnew =
+        model.screen() instanceof Screen.Book
+            && model.job().map(open -> open.slug().equals(opened.slug())).orElse(false);
+    OpenJob job = OpenJob.of(opened, model.shelf(), model.settings());
+    if (readAnew) {
+      return BookPlace.readAnew(model.with(job));
+    }
     Model next = model.with(job).with(new Screen.Round(new Screen.Tray(0, Optional.empty())));
     if (opened.lookOnly()) {
       next = next.trouble("Another program has this book open: you can look, not write.");
@@ -169,7 +175,7 @@ public final class Update {
     if (model.job().isEmpty()) {
       return Turn.to(model);
     }
-    Model next = model.with(model.job().get().after(entries, model.shelf()));
+    Model next = model.with(model.job().get().after(entries, model.shelf(), model.settings()));
     return Places.of(next).settled(next);
   }
 }

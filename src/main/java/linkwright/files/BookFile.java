@@ -6,9 +6,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
 
@@ -26,6 +28,7 @@ public final class BookFile implements Closeable {
   private final List<Problem> openingProblems;
   private List<BookScan.Row> rows;
   private BookReading reading;
+  private Set<BookReading.Name> names;
 
   BookFile(Path path, String device, List<BookScan.Row> rows, BookOpening opened) {
     this.path = path;
@@ -36,6 +39,7 @@ public final class BookFile implements Closeable {
     this.openingProblems = opened.problems();
     this.rows = rows;
     this.reading = BookReading.of(path.toString(), rows);
+    this.names = reading.names();
   }
 
   /**
@@ -61,15 +65,19 @@ public final class BookFile implements Closeable {
    * @return the open book, or a sentence that says why it cannot even be read
    */
   public static Read<BookFile> open(Path path, String device, Instant now) {
-    return open(path, device, now, BookWriter.APPENDING);
+    return open(path, device, now, BookWriter.APPENDING, BookLock.LOCK_FILE);
   }
 
   static Read<BookFile> open(
-      Path path, String device, Instant now, BookWriter.Opening channelOpening) {
+      Path path,
+      String device,
+      Instant now,
+      BookWriter.Opening channelOpening,
+      BookWriter.Opening lockOpening) {
     if (device.isBlank()) {
       throw new IllegalArgumentException("device must not be blank: '" + device + "'");
     }
-    return BookOpening.toWrite(path, device, now, channelOpening);
+    return BookOpening.toWrite(path, device, now, channelOpening, lockOpening);
   }
 
   /** Opens a book to look, without a lock and without changing anything. */
@@ -170,19 +178,14 @@ public final class BookFile implements Closeable {
   }
 
   private void requireNew(List<BookLine> added) {
-    List<BookLine> seen = new ArrayList<>();
+    Set<BookReading.Name> fresh = new HashSet<>();
     for (BookLine line : added) {
-      boolean again = seen.stream().anyMatch(other -> sameName(other, line));
-      if (again || reading.holds(line.device(), line.number())) {
+      BookReading.Name name = BookReading.Name.of(line);
+      if (names.contains(name) || !fresh.add(name)) {
         throw new IllegalArgumentException(
             "entry " + line.number() + " of " + line.device() + " is in the book already");
       }
-      seen.add(line);
     }
-  }
-
-  private static boolean sameName(BookLine a, BookLine b) {
-    return a.number() == b.number() && a.device().equals(b.device());
   }
 
   private void keep(List<BookLine> added, byte[] bytes) {
@@ -194,6 +197,11 @@ public final class BookFile implements Closeable {
     rows = List.copyOf(more);
     boolean accepts = added.stream().anyMatch(line -> line.kind().equals(BookReading.ACCEPTED));
     reading = accepts ? BookReading.of(path.toString(), rows) : reading.with(added);
+    if (accepts) {
+      names = reading.names();
+    } else {
+      added.forEach(line -> names.add(BookReading.Name.of(line)));
+    }
   }
 
   /** Lets go of the book; entries that were appended are safe already. */

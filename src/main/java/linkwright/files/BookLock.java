@@ -17,6 +17,9 @@ import java.util.concurrent.ConcurrentHashMap;
  * nobody, and taking it away would let two hold "the" lock on two different files.
  */
 final class BookLock implements Closeable {
+  static final BookWriter.Opening LOCK_FILE =
+      path -> FileChannel.open(path, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+
   /**
    * Asked before the lock file is opened: on some systems closing a second channel on a file drops
    * the lock of the first.
@@ -25,14 +28,16 @@ final class BookLock implements Closeable {
 
   private final Path name;
   private final FileChannel channel;
+  private final boolean ofSystem;
 
-  private BookLock(Path name, FileChannel channel) {
+  private BookLock(Path name, FileChannel channel, boolean ofSystem) {
     this.name = name;
     this.channel = channel;
+    this.ofSystem = ofSystem;
   }
 
   /** The lock on a book, or empty if someone else writes it now. */
-  static Optional<BookLock> take(Path book) throws IOException {
+  static Optional<BookLock> take(Path book, BookWriter.Opening opening) throws IOException {
     Path real = book.toRealPath();
     if (!HELD.add(real)) {
       return Optional.empty();
@@ -40,11 +45,10 @@ final class BookLock implements Closeable {
     boolean taken = false;
     FileChannel channel = null;
     try {
-      channel =
-          FileChannel.open(
-              beside(real, ".lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-      taken = lock(channel);
-      return taken ? Optional.of(new BookLock(real, channel)) : Optional.empty();
+      channel = opening.open(beside(real, ".lock"));
+      Optional<Boolean> ofSystem = lock(channel);
+      taken = ofSystem.isPresent();
+      return taken ? Optional.of(new BookLock(real, channel, ofSystem.get())) : Optional.empty();
     } finally {
       if (!taken) {
         HELD.remove(real);
@@ -55,13 +59,22 @@ final class BookLock implements Closeable {
     }
   }
 
-  private static boolean lock(FileChannel channel) throws IOException {
+  /** Whether the system holds the lock; empty if somebody else has it. */
+  private static Optional<Boolean> lock(FileChannel channel) {
     try {
       FileLock lock = channel.tryLock();
-      return lock != null;
+      return lock == null ? Optional.empty() : Optional.of(true);
     } catch (OverlappingFileLockException alreadyOurs) {
-      return false;
+      return Optional.empty();
+    } catch (IOException noLocksHere) {
+      // Some network disks know no locks. Better a book without a guard than no book at all.
+      return Optional.of(false);
     }
+  }
+
+  /** Whether other programs are kept out too; false on a disk that knows no locks. */
+  boolean ofSystem() {
+    return ofSystem;
   }
 
   /** The name of a file beside a book: the book's own name without its ending, and another. */

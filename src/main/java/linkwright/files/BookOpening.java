@@ -103,13 +103,18 @@ record BookOpening(
     }
   }
 
-  static Read<BookFile> toWrite(Path path, String device, Instant now, BookWriter.Opening opening) {
+  static Read<BookFile> toWrite(
+      Path path,
+      String device,
+      Instant now,
+      BookWriter.Opening opening,
+      BookWriter.Opening lockOpening) {
     if (!Files.isRegularFile(path)) {
       return toLook(path, device, path + " is not a file that can be written.");
     }
     Optional<BookLock> lock;
     try {
-      lock = BookLock.take(path);
+      lock = BookLock.take(path, lockOpening);
     } catch (IOException trouble) {
       return toLook(path, device, DiskTrouble.writing(BookLock.beside(path, ".lock"), trouble));
     }
@@ -141,7 +146,10 @@ record BookOpening(
       BookWriter writer = BookWriter.open(path, opening);
       boolean ready = false;
       try {
-        List<Problem> problems = mendEnd(path, bytes, scan, writer, now);
+        List<Problem> problems = new ArrayList<>(mendEnd(path, bytes, scan, writer, now));
+        if (!lock.ofSystem()) {
+          problems.add(unguarded(path));
+        }
         ready = true;
         return Read.good(
             new BookFile(
@@ -190,6 +198,15 @@ record BookOpening(
     }
     Disk.create(aside, tail);
     return aside;
+  }
+
+  private static Problem unguarded(Path path) {
+    return new Problem(
+        path.toString(),
+        0,
+        0,
+        "The disk that holds this book knows no locks.",
+        "Don't open the job in two programs at once: nothing would keep them apart.");
   }
 
   private static Problem torn(Path path, byte[] bytes, BookScan scan, String expected) {

@@ -32,12 +32,19 @@ record BookReading(List<BookLine> lines, List<Suspect> suspects, List<Problem> p
     return new BookReading(more, suspects, problems);
   }
 
-  /** Whether an entry in use has that device and number. */
-  boolean holds(String device, int number) {
-    return lines.stream().anyMatch(line -> line.number() == number && line.device().equals(device));
+  /** The names of the entries in use; the caller's own to add to. */
+  Set<Name> names() {
+    Set<Name> names = new HashSet<>();
+    lines.forEach(line -> names.add(Name.of(line)));
+    return names;
   }
 
-  private record Name(String device, int number) {}
+  /** What tells an entry from all others. */
+  record Name(String device, int number) {
+    static Name of(BookLine line) {
+      return new Name(line.device(), line.number());
+    }
+  }
 
   BookReading {
     lines = List.copyOf(lines);
@@ -60,7 +67,7 @@ record BookReading(List<BookLine> lines, List<Suspect> suspects, List<Problem> p
         continue;
       }
       BookLine line = row.entry().orElseThrow();
-      Name name = new Name(line.device(), line.number());
+      Name name = Name.of(line);
       Integer before = known.putIfAbsent(name, row.line());
       if (before == null) {
         first.put(name, line);

@@ -24,7 +24,9 @@ final class Disk {
   }
 
   /** Puts a whole new text in a file's place: at any moment either the old or the new is there. */
-  static void replace(Path path, byte[] bytes) throws IOException {
+  static void replace(Path asked, byte[] bytes) throws IOException {
+    // A link stays a link: it is what it points to that is replaced.
+    Path path = Files.isSymbolicLink(asked) ? asked.toRealPath() : asked;
     Path fresh = path.resolveSibling(path.getFileName() + ".new");
     try (FileChannel channel =
         FileChannel.open(

@@ -15,7 +15,6 @@ import org.yaml.snakeyaml.nodes.Node;
 import org.yaml.snakeyaml.nodes.NodeTuple;
 import org.yaml.snakeyaml.nodes.ScalarNode;
 import org.yaml.snakeyaml.nodes.SequenceNode;
-import org.yaml.snakeyaml.nodes.Tag;
 
 /**
  * The keys of one mapping of a file, read one by one. What is wrong is told to the file's list and
@@ -93,7 +92,9 @@ final class Fields {
     } else if (!(format.get() instanceof ScalarNode one && one.getValue().equals("1"))) {
       problems.add(
           format.get(),
-          "This program reads files of format 1, not of format " + shown(format.get()) + ".",
+          "This program reads files of format 1, not of format "
+              + NodeWords.shown(format.get())
+              + ".",
           "format: 1, or a newer Linkwright.");
     }
   }
@@ -132,10 +133,11 @@ final class Fields {
   <T> List<T> list(String key, Function<String, Read<T>> reader) {
     List<T> items = new ArrayList<>();
     for (Node item : sequence(key)) {
-      if (item instanceof ScalarNode one && !isNothing(one)) {
+      if (item instanceof ScalarNode one && !NodeWords.isNothing(one)) {
         read(one, key, reader).ifPresent(items::add);
       } else {
-        problems.add(item, "An item of \"" + key + "\" is " + kind(item) + ".", "A single value.");
+        problems.add(
+            item, "An item of \"" + key + "\" is " + NodeWords.kind(item) + ".", "A single value.");
       }
     }
     return List.copyOf(items);
@@ -168,7 +170,7 @@ final class Fields {
       } else {
         problems.add(
             item,
-            "An item of \"" + key + "\" is " + kind(item) + ".",
+            "An item of \"" + key + "\" is " + NodeWords.kind(item) + ".",
             "A group of keys for " + groupWhat + ".");
       }
     }
@@ -210,7 +212,7 @@ final class Fields {
   /** Tells that a key must be there, if it is not. */
   void require(String key, String expected) {
     if (!has(key)) {
-      problems.add(node, capital(what) + " has no \"" + key + "\".", expected);
+      problems.add(node, NodeWords.capital(what) + " has no \"" + key + "\".", expected);
     }
   }
 
@@ -284,7 +286,8 @@ final class Fields {
     Optional<Node> found = find(key);
     if (found.isEmpty()) {
       if (needed) {
-        problems.add(node, capital(what) + " has no \"" + key + "\".", "Write " + key + ": …");
+        problems.add(
+            node, NodeWords.capital(what) + " has no \"" + key + "\".", "Write " + key + ": …");
       }
       return Optional.empty();
     }
@@ -292,7 +295,7 @@ final class Fields {
       wrongKind(found.get(), key, "a single value");
       return Optional.empty();
     }
-    if (isNothing(one)) {
+    if (NodeWords.isNothing(one)) {
       problems.add(
           place(key),
           "There is nothing after \"" + key + ":\".",
@@ -321,30 +324,7 @@ final class Fields {
   }
 
   private void wrongKind(Node node, String key, String wanted) {
-    problems.add(node, "\"" + key + "\" is " + kind(node) + ".", "It should be " + wanted + ".");
-  }
-
-  private static boolean isNothing(ScalarNode one) {
-    return one.getTag().equals(Tag.NULL) || one.getValue().isBlank();
-  }
-
-  private static String kind(Node node) {
-    if (node instanceof MappingNode) {
-      return "a group of keys";
-    }
-    if (node instanceof SequenceNode) {
-      return "a list";
-    }
-    return node instanceof ScalarNode one && isNothing(one)
-        ? "empty"
-        : "a single value (" + shown(node) + ")";
-  }
-
-  private static String shown(Node node) {
-    return node instanceof ScalarNode one ? BookReading.excerpt(one.getValue()) : kind(node);
-  }
-
-  private static String capital(String text) {
-    return Character.toUpperCase(text.charAt(0)) + text.substring(1);
+    problems.add(
+        node, "\"" + key + "\" is " + NodeWords.kind(node) + ".", "It should be " + wanted + ".");
   }
 }

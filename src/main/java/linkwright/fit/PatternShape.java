@@ -30,9 +30,12 @@ record PatternShape(Pattern pattern, double wireMm) implements Shape {
   }
 
   @Override
-  public boolean clear(double blankMm, Map<String, Double> formersMm, Maker maker) {
+  public double overlapMm(double blankMm, Map<String, Double> formersMm, Maker maker) {
     return form(blankMm, formersMm, maker).found().stream()
-        .anyMatch(link -> link.crossings().isEmpty());
+        .flatMap(link -> link.crossings().stream())
+        .mapToDouble(crossing -> -crossing.gapMm())
+        .max()
+        .orElse(0);
   }
 
   @Override

@@ -1,13 +1,11 @@
 package linkwright.fit;
 
-/** How near the best blank and formers come to a wish. */
+/** How near in size the best blank and formers come to a wish. */
 public enum Reach {
   /** Both sizes, the length to 3 %, the width to 8 %. */
   REACHED,
   /** Even the shortest blank that works gives too long a link. */
   TOO_LONG_AT_THE_SHORTEST,
   /** No former owned comes near the wished width. */
-  WIDTH_OFF,
-  /** The wire would cross itself with every choice of formers. */
-  CROSSES
+  WIDTH_OFF
 }

@@ -8,17 +8,24 @@ import java.util.Optional;
 
 /**
  * The blank and formers for a wish: for each choice of formers the blank that gives the length,
- * then the choice whose width comes nearest; a choice whose wire would cross itself goes last.
+ * then the choice whose width comes nearest; wire that would cross itself counts against a choice.
  */
 final class Search {
   private static final int DOUBLINGS = 8;
   private static final int LOOKS = 12;
   private static final double NEAR_MM = 0.002;
 
+  /** Wire that crosses is as bad as a size that is off by this share, and worse as it is deeper. */
+  private static final double CROSSING = 0.05;
+
+  /** A choice whose size is off by so much more than the nearest is not looked at further. */
+  private static final double WORTH_WEIGHING = 0.15;
+
   private final Shape shape;
   private final Maker maker;
   private final Wish wish;
   private final double stepMm;
+  private final double[][] root;
 
   /** A choice of formers with its best blank, and what the two become. */
   record Choice(Map<String, Double> formersMm, double blankMm, Size size) {}
@@ -28,6 +35,7 @@ final class Search {
     this.maker = maker;
     this.wish = wish;
     this.stepMm = stepMm;
+    this.root = maker.covariance().root();
   }
 
   /** Empty if no choice of formers can be formed at all. */
@@ -36,22 +44,53 @@ final class Search {
     for (Map<String, Double> formers : choices) {
       blank(formers).ifPresent(found::add);
     }
-    found.sort(Comparator.comparingDouble(this::miss));
-    for (Choice choice : found) {
-      Choice rounded = rounded(choice);
-      if (shape.clear(rounded.blankMm(), rounded.formersMm(), maker)) {
-        return Optional.of(propose(rounded, reach(choice)));
+    // Looking for crossings is slow: the likeliest first, and no further than one can still win.
+    double nearest = found.stream().mapToDouble(this::miss).min().orElse(0);
+    List<Weighed> weighed =
+        found.stream()
+            .filter(choice -> miss(choice) <= nearest + WORTH_WEIGHING)
+            .map(this::weigh)
+            .sorted(Comparator.comparingDouble(Weighed::cost))
+            .toList();
+    Optional<Proposal> best = Optional.empty();
+    double least = Double.POSITIVE_INFINITY;
+    for (Weighed one : weighed) {
+      if (one.cost() >= least) {
+        break;
+      }
+      Choice choice = one.choice();
+      double overlapMm = shape.overlapMm(choice.blankMm(), choice.formersMm(), maker);
+      double cost = one.cost() + (overlapMm > 0 ? CROSSING + overlapMm / shape.wireMm() / 10 : 0);
+      if (cost < least) {
+        least = cost;
+        best = Optional.of(propose(choice, overlapMm));
       }
     }
-    return found.stream().findFirst().map(choice -> propose(rounded(choice), Reach.CROSSES));
+    return best;
   }
 
-  private Proposal propose(Choice choice, Reach reach) {
-    Expected expected =
-        Slope.of(shape, choice.blankMm(), choice.formersMm(), maker, maker.covariance().root())
-            .map(Expected::of)
-            .orElse(new Expected(choice.size().lengthMm(), choice.size().widthMm(), 0, 0));
-    return new Proposal(choice.blankMm(), choice.formersMm(), expected, wish, reach);
+  private record Weighed(Choice choice, double cost) {}
+
+  private Weighed weigh(Choice choice) {
+    return new Weighed(choice, Math.hypot(miss(choice), doubt(expected(choice))));
+  }
+
+  private Proposal propose(Choice choice, double overlapMm) {
+    Choice rounded = rounded(choice);
+    return new Proposal(
+        rounded.blankMm(), rounded.formersMm(), expected(rounded), wish, reach(choice), overlapMm);
+  }
+
+  private Expected expected(Choice choice) {
+    return Slope.of(shape, choice.blankMm(), choice.formersMm(), maker, root)
+        .map(Expected::of)
+        .orElse(new Expected(choice.size().lengthMm(), choice.size().widthMm(), 0, 0));
+  }
+
+  /** Formers that were tried are surer than others, which may outweigh a slightly nearer width. */
+  private double doubt(Expected expected) {
+    return Math.hypot(
+        expected.lengthSpreadMm() / wish.lengthMm(), expected.widthSpreadMm() / wish.widthMm());
   }
 
   private double miss(Choice choice) {

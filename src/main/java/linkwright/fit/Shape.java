@@ -15,8 +15,14 @@ interface Shape {
    */
   Optional<Size> size(double blankMm, Map<String, Double> formersMm, Maker maker);
 
-  /** Whether the link can be made without wire that crosses itself. */
-  boolean clear(double blankMm, Map<String, Double> formersMm, Maker maker);
+  /**
+   * How deep the wire would press into itself where it crosses, at the deepest place: 0 if it is
+   * clear, the wire's diameter where the centre lines meet.
+   */
+  double overlapMm(double blankMm, Map<String, Double> formersMm, Maker maker);
+
+  /** The diameter of the wire. */
+  double wireMm();
 
   /** The formers by name, each with the size that stands in where the maker names none. */
   Map<String, Double> formersMm();

@@ -6,6 +6,7 @@ import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import linkwright.coach.DoubtfulLine;
 import linkwright.coach.Message;
 import linkwright.coach.Shelf;
 import linkwright.coach.TrayJob;
@@ -14,6 +15,7 @@ import linkwright.files.BookLine;
 import linkwright.files.DraftStore;
 import linkwright.files.EntryLines;
 import linkwright.files.Home;
+import linkwright.files.Suspect;
 import linkwright.job.Fact;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
@@ -77,6 +79,23 @@ final class Books {
     return opened(open.orElseThrow());
   }
 
+  /** Accepts a line whose check fails, and reads the book anew. */
+  Message accept(String check) {
+    if (open.isEmpty()) {
+      return new Message.NotKept(List.of(), "No book is open.");
+    }
+    BookFile book = open.get();
+    Optional<Suspect> line =
+        book.suspects().stream().filter(each -> each.check().equals(check)).findFirst();
+    Read<List<BookLine>> accepted =
+        line.map(found -> book.accept(found, clock.instant()))
+            .orElseGet(() -> Read.bad("That line is not in the book any more."));
+    return accepted
+        .problem()
+        .<Message>map(why -> new Message.NotKept(List.of(), why))
+        .orElseGet(() -> opened(book));
+  }
+
   private Message opened(BookFile book) {
     String slug = TrayReading.slug(book.path());
     return new Message.JobOpened(
@@ -84,7 +103,13 @@ final class Books {
         EntryLines.entries(book.lines()),
         book.whyReadOnly().isPresent(),
         told(book),
-        drafts.of(slug));
+        drafts.of(slug),
+        book.suspects().stream().map(Books::doubtful).toList());
+  }
+
+  private static DoubtfulLine doubtful(Suspect line) {
+    return new DoubtfulLine(
+        line.line(), line.check(), line.text(), line.reading().map(EntryLines::entry));
   }
 
   private static List<String> told(BookFile book) {

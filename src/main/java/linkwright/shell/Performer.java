@@ -90,6 +90,9 @@ public final class Performer {
     if (effect instanceof Effect.OpenJob open) {
       return Optional.of(books.open(open.slug()));
     }
+    if (effect instanceof Effect.AcceptLine accept) {
+      return Optional.of(books.accept(accept.check()));
+    }
     if (effect instanceof Effect.ShutJob) {
       books.shut();
     } else if (effect instanceof Effect.ReadTray) {

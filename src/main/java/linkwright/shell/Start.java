@@ -1,6 +1,7 @@
 package linkwright.shell;
 
 import java.time.InstantSource;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -50,7 +51,13 @@ public final class Start {
       Library library = Library.load(home);
       Shelf shelf = shelf(library);
       Display.Size size = display.size();
-      Model model = Model.begin(shelf, settings, clock.instant(), size.columns(), size.rows());
+      Model model =
+          Model.begin(
+              shelf,
+              settings.in(ZoneId.systemDefault()),
+              clock.instant(),
+              size.columns(),
+              size.rows());
       model = performer.begin(model, Demo.facts(library), job);
       List<String> wrong = new ArrayList<>(told);
       wrong.addAll(shelf.told());

@@ -21,16 +21,8 @@ final class AnsiTerminal extends ANSITerminal {
 
   private static final String WIDE_CLICKS = "\u001b[?1006";
 
-  private TerminalSize size = new TerminalSize(80, 24);
-
   AnsiTerminal(OutputStream output, Charset charset) {
     super(InputStream.nullInputStream(), output, charset);
-  }
-
-  /** Takes a new size over and tells the screen. */
-  void resize(Display.Size now) throws IOException {
-    size = new TerminalSize(now.columns(), now.rows());
-    getTerminalSize();
   }
 
   void tellPastesAndClicks(boolean clicks) throws IOException {
@@ -45,8 +37,15 @@ final class AnsiTerminal extends ANSITerminal {
     writeToTerminal(sequence.getBytes(StandardCharsets.US_ASCII));
   }
 
+  /** Lanterna would encode each character by itself, with a NUL after some. */
+  @Override
+  public void putString(String text) throws IOException {
+    writeToTerminal(text.getBytes(getCharset()));
+  }
+
+  /** Never asked for by Linkwright; Lanterna's way of finding it waits for an answer. */
   @Override
   protected TerminalSize findTerminalSize() {
-    return size == null ? new TerminalSize(80, 24) : size;
+    return new TerminalSize(80, 24);
   }
 }

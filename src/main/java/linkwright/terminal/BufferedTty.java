@@ -5,7 +5,7 @@ import java.io.OutputStream;
 
 /**
  * Collects a whole repaint and writes it in one call; a write for each cell is what makes a screen
- * slow. Leaves NUL bytes out, which Lanterna puts after characters of two bytes.
+ * slow.
  */
 final class BufferedTty extends OutputStream {
   private static final int ROOM = 64 * 1024;
@@ -20,9 +20,6 @@ final class BufferedTty extends OutputStream {
 
   @Override
   public synchronized void write(int b) throws IOException {
-    if ((b & 0xFF) == 0) {
-      return;
-    }
     if (used == ROOM) {
       flush();
     }
@@ -31,8 +28,15 @@ final class BufferedTty extends OutputStream {
 
   @Override
   public synchronized void write(byte[] bytes, int from, int length) throws IOException {
-    for (int i = from; i < from + length; i++) {
-      write(bytes[i]);
+    int done = 0;
+    while (done < length) {
+      if (used == ROOM) {
+        flush();
+      }
+      int part = Math.min(length - done, ROOM - used);
+      System.arraycopy(bytes, from + done, buffer, used, part);
+      used += part;
+      done += part;
     }
   }
 

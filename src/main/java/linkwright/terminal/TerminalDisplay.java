@@ -1,6 +1,5 @@
 package linkwright.terminal;
 
-import com.googlecode.lanterna.screen.TerminalScreen;
 import java.io.FileDescriptor;
 import java.io.FileInputStream;
 import java.io.FileOutputStream;
@@ -49,7 +48,6 @@ public final class TerminalDisplay implements Display {
   private final Thread hook = new Thread(this::endFromOutside, "gives the terminal back");
   private final TtyMode mode;
   private final AnsiTerminal terminal;
-  private final TerminalScreen screen;
   private final Painter painter;
   private final KeyDecoder decoder;
   private final Glyphs glyphs;
@@ -63,8 +61,7 @@ public final class TerminalDisplay implements Display {
       TtyMode mode,
       Environment environment,
       Theme theme,
-      boolean mouse)
-      throws IOException {
+      boolean mouse) {
     this.events = events;
     this.mode = mode;
     this.mouse = mouse;
@@ -73,9 +70,7 @@ public final class TerminalDisplay implements Display {
     Charset out = glyphs == Glyphs.FULL ? StandardCharsets.UTF_8 : StandardCharsets.US_ASCII;
     this.terminal =
         new AnsiTerminal(new BufferedTty(new FileOutputStream(FileDescriptor.out)), out);
-    terminal.resize(size);
-    this.screen = new TerminalScreen(terminal);
-    this.painter = new Painter(screen, theme, glyphs);
+    this.painter = new Painter(terminal, theme, glyphs, Painter.Blocks.LETTERS);
     this.decoder =
         new KeyDecoder(environment.isUtf8() ? StandardCharsets.UTF_8 : StandardCharsets.ISO_8859_1);
   }
@@ -90,14 +85,8 @@ public final class TerminalDisplay implements Display {
     BlockingQueue<Event> events = new LinkedBlockingQueue<>();
     // Before the size is read, so that no change of it goes unheard.
     Signals.on("WINCH", () -> events.add(new Event.SizeMayHaveChanged()));
-    TtyMode mode = TtyMode.enter();
-    TerminalDisplay display;
-    try {
-      display = new TerminalDisplay(events, mode, environment, theme, mouse);
-    } catch (IOException | RuntimeException e) {
-      mode.restore();
-      throw e;
-    }
+    TerminalDisplay display =
+        new TerminalDisplay(events, TtyMode.enter(), environment, theme, mouse);
     try {
       display.start();
       return display;
@@ -110,7 +99,7 @@ public final class TerminalDisplay implements Display {
   private void start() throws IOException {
     Runtime.getRuntime().addShutdownHook(hook);
     Signals.on("CONT", () -> events.add(new Event.GoesOnAfterStop()));
-    screen.startScreen();
+    terminal.enterPrivateMode();
     terminal.tellPastesAndClicks(mouse);
     terminal.flush();
     Thread reader = new Thread(this::read, "reads keys");
@@ -225,8 +214,6 @@ public final class TerminalDisplay implements Display {
       return false;
     }
     size = now;
-    painter.forget();
-    attempt(() -> terminal.resize(size));
     return true;
   }
 
@@ -245,7 +232,7 @@ public final class TerminalDisplay implements Display {
 
   @Override
   public void show(Grid grid) {
-    attempt(() -> painter.paint(grid));
+    attempt(() -> painter.paint(grid, size));
   }
 
   @Override
@@ -322,10 +309,10 @@ public final class TerminalDisplay implements Display {
     if (canWrite) {
       try {
         terminal.untellPastesAndClicks(mouse);
-        screen.stopScreen(false);
+        terminal.exitPrivateMode();
         terminal.flush();
-      } catch (IOException e) {
-        // A lost terminal needs no other picture; its settings are still tried.
+      } catch (IOException | IllegalStateException e) {
+        // A terminal that is lost, or was never taken over, needs no other picture.
       }
     }
     try {

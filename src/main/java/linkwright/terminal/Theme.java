@@ -14,7 +14,12 @@ import linkwright.view.Tone;
  */
 final class Theme {
   /** A colour of text and its attributes. */
-  record Style(TextColor colour, Set<SGR> attributes) {}
+  record Style(TextColor colour, Set<SGR> attributes) {
+    /** The same colour as a background. */
+    Style reversed() {
+      return new Style(colour, EnumSet.of(SGR.REVERSE));
+    }
+  }
 
   /** Red, green and blue, 0 to 255, as 0xRRGGBB, and the nearest in the 256 and 16 colours. */
   private record Paint(int rgb, int indexed, TextColor.ANSI sixteen) {

@@ -2,7 +2,6 @@ package linkwright.terminal;
 
 import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.TextColor;
-import com.googlecode.lanterna.screen.TerminalScreen;
 import com.googlecode.lanterna.terminal.swing.SwingTerminalFrame;
 import com.googlecode.lanterna.terminal.swing.TerminalEmulatorColorConfiguration;
 import com.googlecode.lanterna.terminal.swing.TerminalEmulatorDeviceConfiguration;
@@ -12,6 +11,8 @@ import java.awt.Color;
 import java.awt.Dimension;
 import java.awt.Font;
 import java.awt.Toolkit;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.io.IOException;
@@ -34,7 +35,6 @@ public final class WindowDisplay implements Display {
   private final BlockingQueue<Input> inputs = new LinkedBlockingQueue<>();
   private final AtomicBoolean closed = new AtomicBoolean();
   private final SwingTerminalFrame frame;
-  private final TerminalScreen screen;
   private final Painter painter;
   private final Glyphs glyphs;
   private volatile Size size;
@@ -52,12 +52,12 @@ public final class WindowDisplay implements Display {
             inputs.add(new Input.Ended());
           }
         });
-    frame.addResizeListener((terminal, now) -> measure(now));
+    frame.getContentPane().getComponent(0).addMouseListener(new Clicks());
     frame.setVisible(true);
-    this.screen = new TerminalScreen(frame);
-    screen.startScreen();
+    frame.enterPrivateMode();
     this.size = sizeOf(frame.getTerminalSize());
-    this.painter = new Painter(screen, Theme.of(look, depth), glyphs);
+    frame.addResizeListener((terminal, now) -> measure(now));
+    this.painter = new Painter(frame, Theme.of(look, depth), glyphs, Painter.Blocks.SOLID);
     Thread reader = new Thread(this::read, "reads the window's keys");
     reader.setDaemon(true);
     reader.start();
@@ -88,6 +88,18 @@ public final class WindowDisplay implements Display {
             0, 500, CursorStyle.UNDER_BAR, new TextColor.RGB(0xE0, 0x93, 0x5F), false),
         configuration,
         TerminalEmulatorColorConfiguration.newInstance(palette(look)));
+  }
+
+  /** Lanterna's window tells keys only. */
+  private final class Clicks extends MouseAdapter {
+    @Override
+    public void mousePressed(MouseEvent event) {
+      if (event.getButton() == MouseEvent.BUTTON1) {
+        int x = event.getX() / frame.getFontConfiguration().getFontWidth();
+        int y = event.getY() / frame.getFontConfiguration().getFontHeight();
+        inputs.add(new Input.Clicked(x, y));
+      }
+    }
   }
 
   /**
@@ -153,7 +165,7 @@ public final class WindowDisplay implements Display {
   public void show(Grid grid) {
     if (!closed.get()) {
       try {
-        painter.paint(grid);
+        painter.paint(grid, size);
       } catch (IOException e) {
         inputs.add(new Input.Ended());
       }

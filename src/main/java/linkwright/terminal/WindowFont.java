@@ -9,7 +9,7 @@ import linkwright.view.Glyphs;
 
 /** The letters of the window: of one width, and where possible with Braille dots and blocks. */
 final class WindowFont {
-  /** Common on Linux, Windows and macOS, those with Braille in them first. */
+  /** Common on Linux, Windows and macOS; the last is Java's own choice of several fonts. */
   private static final List<String> FAMILIES =
       List.of(
           "DejaVu Sans Mono",

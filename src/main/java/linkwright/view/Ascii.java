@@ -1,6 +1,8 @@
 package linkwright.view;
 
 import java.text.Normalizer;
+import linkwright.text.Columns;
+import linkwright.text.Text;
 
 /**
  * A grid as a place without Unicode can show it: signs by their nearest ASCII look, letters without

@@ -1,6 +1,7 @@
 package linkwright.view;
 
 import java.util.List;
+import linkwright.text.Text;
 
 /** A length of wire as a bar to scale, cut into its pieces. */
 public final class Bars {

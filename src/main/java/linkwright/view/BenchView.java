@@ -10,7 +10,7 @@ import linkwright.coach.Model;
 import linkwright.coach.Screen;
 import linkwright.routine.Caution;
 import linkwright.routine.Remedy;
-import linkwright.routine.Step;
+import linkwright.text.Text;
 
 /** The bench at arm's length: the count or the timer in big figures, then do, look for, mind. */
 final class BenchView {
@@ -35,8 +35,8 @@ final class BenchView {
     }
     Optional<Caution> card = Bench.caution(model);
     if (card.isPresent()) {
-      String before = "Before “" + at.step().title() + "”";
-      CardView.draw(body, model, card.get(), before);
+      String before = "before “" + at.step().title() + "”";
+      CardView.draw(body, model, card.get(), before, screen.cardPage());
       return;
     }
     if (screen.ask() instanceof BenchAsk.Why why) {
@@ -66,42 +66,11 @@ final class BenchView {
     if (screen.remedy().isPresent()) {
       row = remedy(body, row, model, screen.remedy().get());
     }
-    if (screen.detail()) {
-      detail(body, row, model, at.step());
-      return;
-    }
-    texts(body, row, model, at);
-  }
-
-  private static void texts(Canvas body, int from, Model model, AtBench at) {
-    Step step = at.step();
-    int row = from;
-    row = labelled(body, row, model, "do", step.doText(), Tone.PLAIN);
-    row = labelled(body, row, model, "look for", step.lookFor(), Tone.PLAIN);
-    row = labelled(body, row, model, "mind", step.mind(), Tone.PLAIN);
-    row = labelled(body, row, model, "measure", step.measure(), Tone.PLAIN);
-    for (Caution card : at.cautions(model.shelf())) {
-      row = labelled(body, row, model, "caution", card.shortLine(), Tone.WARNING);
-    }
-    row = labelled(body, row, model, "why", step.why(), Tone.FAINT);
-    if (row > body.height() && body.height() > 0) {
-      body.fill(0, body.height() - 1, body.width(), 1, " ", Tone.PLAIN);
-      body.right(body.height() - 1, body.glyphs().cutMark() + " v shows the rest", Tone.FAINT);
-    }
-  }
-
-  private static void detail(Canvas body, int from, Model model, Step step) {
-    int row = labelled(body, from, model, "why", step.why(), Tone.PLAIN);
-    row = labelled(body, row, model, "mind", step.mind(), Tone.PLAIN);
-    row = labelled(body, row, model, "measure", step.measure(), Tone.PLAIN);
-    for (Remedy remedy : step.wrong()) {
-      String text = remedy.sees() + ": " + remedy.means() + " " + remedy.remedy();
-      row = labelled(body, row, model, "wrong", text, Tone.PLAIN);
-    }
-    if (row > body.height() && body.height() > 0) {
-      body.right(
-          body.height() - 1, body.glyphs().cutMark() + " more in a larger window", Tone.FAINT);
-    }
+    StepTexts.draw(
+        body.area(0, row, body.width(), Math.max(0, body.height() - row)),
+        model,
+        at,
+        screen.part());
   }
 
   private static int remedy(Canvas body, int from, Model model, Remedy remedy) {

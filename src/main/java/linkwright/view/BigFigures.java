@@ -66,6 +66,12 @@ public final class BigFigures {
     return (DOTS_HIGH * halfRows + 1) / 2;
   }
 
+  /** Rows that {@link #draw} needs in that room: those of the largest size that fits, or one. */
+  static int high(String text, int columns, int rows, Glyphs glyphs) {
+    int size = fit(text, columns, rows, glyphs);
+    return size == 0 ? Math.min(1, rows) : rowsAt(size, glyphs);
+  }
+
   /** The text at a size, row by row. */
   public static List<String> rows(String text, int size, Glyphs glyphs) {
     int rows = rowsAt(size, glyphs);

@@ -1,9 +1,11 @@
 package linkwright.view;
 
 import java.util.Optional;
+import linkwright.coach.Act;
 import linkwright.coach.Clock;
 import linkwright.coach.Model;
 import linkwright.job.TimerRun;
+import linkwright.text.Text;
 
 /** The timer that ends first, in big figures. */
 final class BigTimer {
@@ -19,8 +21,18 @@ final class BigTimer {
     boolean rings = timer.rings(model.now());
     Tone tone = rings ? Tone.ALARM : Tone.ACCENT;
     String figures = Clock.running(timer.left(model.now()).toSeconds());
-    int rows = BigFigures.draw(area.area(0, 0, area.width(), area.height() - 1), figures, tone);
-    String words = timer.name() + (rings ? ": due. Full stop answers it." : "");
+    int rows = BigFigures.high(figures, area.width(), area.height() - 1, area.glyphs());
+    BigFigures.draw(area.area(0, 0, area.width(), rows), figures, tone);
+    String words = timer.name();
+    if (rings) {
+      String key =
+          model.settings().keys().keysOf(Act.ANSWER).stream()
+              .findFirst()
+              .map(name -> name.equals(".") ? "The full stop" : name)
+              .orElse("The timers' own screen");
+      String told = ": due. " + key + " answers it.";
+      words = Text.cut(words, Math.max(4, area.width() - Text.width(told))) + told;
+    }
     area.text(0, rows, area.width(), words, rings ? Tone.STRONG : Tone.FAINT);
     return rows + 1;
   }

@@ -3,6 +3,8 @@ package linkwright.view;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import linkwright.text.Columns;
+import linkwright.text.Text;
 
 /**
  * Builds a {@link Grid}. Text is made safe, kept inside, and marked where it had to be cut; drawing
@@ -93,7 +95,7 @@ public final class Canvas {
   /** Writes in at most these columns and answers with the column after the last one written. */
   public int text(int x, int y, int maxWidth, String text, Tone tone) {
     int room = Math.min(maxWidth, width - x);
-    String cut = Text.cut(text, room, sheet.glyphs);
+    String cut = Text.cut(text, room, sheet.glyphs.cutMark());
     int column = x;
     for (int i = 0; i < cut.length(); i++) {
       char c = cut.charAt(i);
@@ -111,13 +113,13 @@ public final class Canvas {
 
   /** Writes in at most these columns so that the text ends just before column {@code end}. */
   public void right(int end, int y, int maxWidth, String text, Tone tone) {
-    String cut = Text.cut(text, Math.min(maxWidth, end), sheet.glyphs);
+    String cut = Text.cut(text, Math.min(maxWidth, end), sheet.glyphs.cutMark());
     text(end - Text.widthOfSafe(cut), y, cut, tone);
   }
 
   /** Writes in the middle of the row. */
   public void centred(int y, String text, Tone tone) {
-    String cut = Text.cut(text, width, sheet.glyphs);
+    String cut = Text.cut(text, width, sheet.glyphs.cutMark());
     text((width - Text.widthOfSafe(cut)) / 2, y, cut, tone);
   }
 
@@ -128,8 +130,13 @@ public final class Canvas {
   public int wrapped(int x, int y, int wide, int maxRows, String text, Tone tone) {
     int room = Math.min(wide, width - x);
     int rows = Math.min(maxRows, height - y);
-    if (room < 2 || rows < 1) {
+    if (room < 1 || rows < 1) {
       return 0;
+    }
+    if (room == 1) {
+      // No wide character fits; the mark at least tells that something is here.
+      text(x, y, room, text, tone);
+      return 1;
     }
     List<String> lines = Text.wrap(text, room);
     int shown = Math.min(rows, lines.size());
@@ -144,7 +151,7 @@ public final class Canvas {
   private String marked(String line, int room) {
     return Text.widthOfSafe(line) < room
         ? line + sheet.glyphs.cutMark()
-        : Text.cut(line + " ", room, sheet.glyphs);
+        : Text.cut(line + " ", room, sheet.glyphs.cutMark());
   }
 
   /** Fills a rectangle with one character, one column wide. */

@@ -1,8 +1,7 @@
 package linkwright.view;
 
-import java.util.ArrayList;
 import java.util.List;
-import linkwright.coach.JobWords;
+import linkwright.coach.CardRows;
 import linkwright.coach.Model;
 import linkwright.routine.Caution;
 
@@ -10,41 +9,34 @@ import linkwright.routine.Caution;
 final class CardView {
   private CardView() {}
 
-  static void draw(Canvas body, Model model, Caution card, String before) {
-    body.text(0, 0, body.width(), before, Tone.FAINT);
-    body.text(0, 1, body.width(), body.glyphs().pick("▲ ", "! ") + card.title(), Tone.WARNING);
-    int row = 2;
-    row = BenchView.labelled(body, row, model, "", card.canHappen(), Tone.PLAIN);
-    row = list(body, row, model, "do", card.doList());
-    row = list(body, row, model, "do not", card.doNot());
-    row = list(body, row, model, "if it", card.ifItGoesWrong());
-    row = BenchView.labelled(body, row, model, "wear", wear(card), Tone.PLAIN);
-    row = BenchView.labelled(body, row, model, "source", card.source(), Tone.FAINT);
-    BenchView.labelled(body, row, model, "", card.defers(), Tone.STRONG);
-    if (row + 1 > body.height()) {
-      body.fill(0, body.height() - 1, body.width(), 1, " ", Tone.PLAIN);
-      body.text(
-          0,
-          body.height() - 1,
-          body.width() - 10,
-          JobWords.fill(card.defers(), model),
-          Tone.STRONG);
+  /**
+   * Draws a page of the card; pages beyond the last begin again at the first.
+   *
+   * @param before what the card stands before, or where it is in a list
+   */
+  static void draw(Canvas body, Model model, Caution card, String before, int page) {
+    List<List<CardRows.Row>> pages = CardRows.pages(model, card);
+    int shown = Math.floorMod(page, pages.size());
+    int after =
+        body.text(0, 0, body.width(), body.glyphs().pick("▲ ", "! ") + card.title(), Tone.WARNING);
+    body.text(after + 2, 0, Math.max(0, body.width() - after - 2), before, Tone.FAINT);
+    int y = 1;
+    for (CardRows.Row row : pages.get(shown)) {
+      body.text(0, y, CardRows.INDENT - 1, row.label(), Tone.FAINT);
+      body.text(CardRows.INDENT, y, row.text(), tone(row.kind()));
+      y++;
+    }
+    if (pages.size() > 1) {
+      String part = "part " + (shown + 1) + " of " + pages.size() + ": space goes on";
+      body.right(body.height() - 1, part, Tone.STRONG);
     }
   }
 
-  private static int list(Canvas body, int from, Model model, String label, List<String> items) {
-    int row = from;
-    String word = label;
-    for (String item : items) {
-      row = BenchView.labelled(body, row, model, word, item, Tone.PLAIN);
-      word = "";
-    }
-    return row;
-  }
-
-  private static String wear(Caution card) {
-    List<String> gear = new ArrayList<>();
-    card.wear().forEach(each -> gear.add(each.says() + " (" + each.sign() + ")"));
-    return String.join(", ", gear);
+  private static Tone tone(CardRows.Kind kind) {
+    return switch (kind) {
+      case ADVICE -> Tone.PLAIN;
+      case SOURCE -> Tone.FAINT;
+      case DEFERS -> Tone.STRONG;
+    };
   }
 }

@@ -2,6 +2,7 @@ package linkwright.view;
 
 import java.util.EnumMap;
 import java.util.Map;
+import linkwright.text.Columns;
 
 /**
  * One place of a grid.

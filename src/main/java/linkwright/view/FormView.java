@@ -2,6 +2,7 @@ package linkwright.view;
 
 import linkwright.coach.Field;
 import linkwright.coach.Form;
+import linkwright.text.Text;
 
 /** A form: labels, what is typed, a hint or the trouble beside it, and the line that keeps it. */
 final class FormView {
@@ -29,14 +30,37 @@ final class FormView {
           at ? Tone.REVERSED : Tone.PLAIN);
       y++;
     }
-    return y;
+    return whole(area, y, form);
+  }
+
+  /** What beside the field had no room, whole, below the form; returns the row after it. */
+  private static int whole(Canvas area, int y, Form form) {
+    if (form.at() >= form.fields().size()) {
+      return y;
+    }
+    Field field = form.fields().get(form.at());
+    String told = told(field, true);
+    if (Text.width(told) <= area.width() - LABEL - wide(area, field) - 1) {
+      return y;
+    }
+    Tone tone = field.trouble().isPresent() ? Tone.WARNING : Tone.FAINT;
+    int rows = area.wrapped(0, y + 1, area.width(), 3, told, tone);
+    return rows == 0 ? y : y + 1 + rows;
+  }
+
+  private static int wide(Canvas area, Field field) {
+    int room = Math.max(6, Math.min(28, (area.width() - LABEL) / 2));
+    return Math.min(area.width() - LABEL, Math.max(room, Text.width(field.text()) + 2));
+  }
+
+  private static String told(Field field, boolean at) {
+    return field.trouble().map(trouble -> "! " + trouble).orElse(at ? field.hint() : "");
   }
 
   private static void field(Canvas area, int y, Field field, boolean at) {
     String mark = at ? area.glyphs().pick("▸ ", "> ") : "  ";
     area.text(0, y, LABEL - 1, mark + field.label(), at ? Tone.STRONG : Tone.PLAIN);
-    int room = Math.max(6, Math.min(28, (area.width() - LABEL) / 2));
-    int wide = Math.min(area.width() - LABEL, Math.max(room, Text.width(field.text()) + 2));
+    int wide = wide(area, field);
     area.fill(LABEL, y, wide, 1, " ", at ? Tone.FIELD : Tone.PLAIN);
     area.text(LABEL, y, wide, field.text(), at ? Tone.FIELD : Tone.PLAIN);
     if (at) {
@@ -45,7 +69,7 @@ final class FormView {
       area.cursor(LABEL + Math.min(caret, wide - 1), y);
     }
     int beside = LABEL + wide + 1;
-    String told = field.trouble().map(trouble -> "! " + trouble).orElse(at ? field.hint() : "");
+    String told = told(field, at);
     Tone tone = field.trouble().isPresent() ? Tone.WARNING : Tone.FAINT;
     area.text(beside, y, Math.max(0, area.width() - beside), told, tone);
   }

@@ -4,28 +4,24 @@ import java.util.List;
 import java.util.Optional;
 import linkwright.coach.Clock;
 import linkwright.coach.KeyWords;
+import linkwright.coach.Layout;
 import linkwright.coach.Model;
 import linkwright.coach.OpenJob;
 import linkwright.job.TimerRun;
+import linkwright.text.Text;
 
 /**
  * What every screen has: a line that says which job and where in it, the chain across the top while
  * a job is open, and at the foot one line of what is to be told and one of the keys that matter.
  */
 final class Frame {
-  private static final int HEAD = 3;
-  private static final int FOOT = 2;
-
   private Frame() {}
 
   /** Draws the frame and returns the room that is left for the screen itself. */
   static Canvas draw(Canvas canvas, Model model) {
-    int width = canvas.width();
-    int height = canvas.height();
     head(canvas, model);
-    int top = model.job().isPresent() ? HEAD : 2;
     foot(canvas, model);
-    return canvas.area(1, top, width - 2, height - top - FOOT);
+    return canvas.area(1, Layout.head(model), Layout.width(model), Layout.height(model));
   }
 
   private static void head(Canvas canvas, Model model) {

@@ -37,10 +37,20 @@ public final class Screens {
       PlanView.draw(body, model, plan);
     } else if (screen instanceof Screen.Tests tests) {
       TestsView.draw(body, model, tests);
+    } else if (screen instanceof Screen.Book book) {
+      BookView.draw(body, model, book);
+    } else if (screen instanceof Screen.Wire wire) {
+      WireView.draw(body, model, wire);
+    } else if (screen instanceof Screen.TimerList timers) {
+      TimersView.draw(body, model, timers);
+    } else if (screen instanceof Screen.Cautions cautions) {
+      CautionsView.draw(body, model, cautions);
     } else if (screen instanceof Screen.Trial trial) {
       TrialView.draw(body, model, trial);
     } else if (screen instanceof Screen.WeighIn weighIn) {
       WeighView.draw(body, model, weighIn);
+    } else if (screen instanceof Screen.Reckoner reckoner) {
+      ReckonView.draw(body, model, reckoner);
     } else if (screen instanceof Screen.Help help) {
       HelpView.draw(body, model, help);
     }

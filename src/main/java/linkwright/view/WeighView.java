@@ -17,6 +17,7 @@ import linkwright.job.Price;
 import linkwright.job.plan.FinenessWord;
 import linkwright.job.plan.Plan;
 import linkwright.quantity.UnitStyle;
+import linkwright.text.Text;
 
 /** Plan against what came of it, scrap by kind, the price first and again, what to do next time. */
 final class WeighView {

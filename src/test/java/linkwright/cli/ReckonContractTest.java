@@ -80,8 +80,7 @@ class ReckonContractTest {
     Ran ran =
         Ran.reckon(
             split(
-                "link --pattern hook-link --wire '0.9 mm' --blank '19.7 mm' --former 'eye=2.5 mm'"
-                    + " --as yaml"));
+                "link --pattern scroll --wire '0.9 mm' --blank '38 mm' --former 'bow=1.5 mm' --as yaml"));
     List<?> crossings = (List<?>) ran.yaml().get("crossings");
 
     assertThat(crossings).isNotEmpty();

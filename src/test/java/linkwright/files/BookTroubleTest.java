@@ -3,12 +3,16 @@ package linkwright.files;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -29,7 +33,7 @@ class BookTroubleTest {
   }
 
   private BookFile open(BookWriter.Opening opening) {
-    return BookFile.open(path, "bench", BookFileTest.NOW, opening).orThrow();
+    return BookFile.open(path, "bench", BookFileTest.NOW, opening, BookLock.LOCK_FILE).orThrow();
   }
 
   @Test
@@ -150,6 +154,52 @@ class BookTroubleTest {
   }
 
   @Test
+  void anEntryIsSyncedBeforeItIsToldAsKept() throws IOException {
+    List<String> done = new ArrayList<>();
+    BookWriter.Opening watched =
+        file ->
+            new PassingChannel(BookWriter.APPENDING.open(file)) {
+              @Override
+              public int write(ByteBuffer bytes) throws IOException {
+                done.add("write");
+                return super.write(bytes);
+              }
+
+              @Override
+              public void force(boolean metaData) throws IOException {
+                super.force(metaData);
+                done.add("sync");
+              }
+            };
+    try (BookFile book = open(watched)) {
+      book.append(List.of(BookFileTest.entry(3), BookFileTest.entry(4))).orThrow();
+      assertThat(done).containsExactly("write", "sync");
+    }
+  }
+
+  @Test
+  void aDiskThatKnowsNoLocksIsToldAndCanBeWritten() throws IOException {
+    BookWriter.Opening noLocks =
+        lockFile ->
+            new PassingChannel(BookLock.LOCK_FILE.open(lockFile)) {
+              @Override
+              public FileLock tryLock(long position, long size, boolean shared) throws IOException {
+                throw new IOException("No locks available");
+              }
+            };
+    try (BookFile book =
+        BookFile.open(path, "bench", BookFileTest.NOW, BookWriter.APPENDING, noLocks).orThrow()) {
+      assertThat(book.problems())
+          .extracting(Problem::wrong)
+          .containsExactly("The disk that holds this book knows no locks.");
+      assertThat(book.append(List.of(BookFileTest.entry(3))).isGood()).isTrue();
+      try (BookFile second = open(BookWriter.APPENDING)) {
+        assertThat(second.whyReadOnly()).as("within one program").isPresent();
+      }
+    }
+  }
+
+  @Test
   void onlyTheBookAndItsLockStandInTheFolder() throws IOException {
     try (Stream<Path> files = Files.list(path.getParent())) {
       assertThat(files.map(file -> file.getFileName().toString()))
@@ -209,11 +259,11 @@ class BookTroubleTest {
     }
 
     @Override
-    public int write(java.nio.ByteBuffer bytes) throws IOException {
+    public int write(ByteBuffer bytes) throws IOException {
       if (!fault.on) {
         return super.write(bytes);
       }
-      java.nio.ByteBuffer part = bytes.duplicate();
+      ByteBuffer part = bytes.duplicate();
       part.limit(Math.min(part.limit(), part.position() + fault.afterBytes));
       super.write(part);
       throw new IOException(fault.message);

@@ -2,15 +2,25 @@ package linkwright.terminal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.googlecode.lanterna.SGR;
+import com.googlecode.lanterna.TerminalPosition;
+import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.TerminalTextUtils;
+import com.googlecode.lanterna.TextColor;
+import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import linkwright.coach.Key;
+import linkwright.text.Text;
 import linkwright.view.Canvas;
 import linkwright.view.Glyphs;
 import linkwright.view.Grid;
-import linkwright.view.Text;
 import linkwright.view.Tone;
 import org.junit.jupiter.api.Test;
 
@@ -64,6 +74,74 @@ class PainterTest {
     assertThat(display.poll(0)).contains(new Input.Resized(12, 2));
     display.show(grid(12, 2, "abcdefghijkl"));
     assertThat(display.text()).isEqualTo("abcdefghijkl\n\n");
+  }
+
+  @Test
+  void theCursorStandsInTheFieldAndGoesAgain() throws IOException {
+    DefaultVirtualTerminal terminal = new DefaultVirtualTerminal(new TerminalSize(10, 2));
+    Painter painter =
+        new Painter(terminal, Theme.of(Look.DARK, Depth.RGB), Glyphs.FULL, Painter.Blocks.LETTERS);
+    Canvas canvas = new Canvas(10, 2);
+    canvas.text(0, 1, "wire", Tone.FIELD);
+    canvas.cursor(4, 1);
+    painter.paint(canvas.toGrid(), new Display.Size(10, 2));
+    assertThat(terminal.isCursorVisible()).isTrue();
+    assertThat(terminal.getCursorPosition()).isEqualTo(new TerminalPosition(4, 1));
+    painter.paint(grid(10, 2, "wire"), new Display.Size(10, 2));
+    assertThat(terminal.isCursorVisible()).isFalse();
+  }
+
+  @Test
+  void tonesBecomeColoursAndAttributes() throws IOException {
+    DefaultVirtualTerminal terminal = new DefaultVirtualTerminal(new TerminalSize(10, 1));
+    Painter painter =
+        new Painter(terminal, Theme.of(Look.DARK, Depth.RGB), Glyphs.FULL, Painter.Blocks.SOLID);
+    Canvas canvas = new Canvas(10, 1);
+    canvas.text(0, 0, "a", Tone.ACCENT);
+    canvas.text(1, 0, "s", Tone.STRONG);
+    canvas.text(2, 0, "p", Tone.PLAIN);
+    canvas.text(3, 0, "█", Tone.ACCENT);
+    painter.paint(canvas.toGrid(), new Display.Size(10, 1));
+    TextColor copper = new TextColor.RGB(0xE0, 0x93, 0x5F);
+    assertThat(terminal.getCharacter(0, 0).getForegroundColor()).isEqualTo(copper);
+    assertThat(terminal.getCharacter(1, 0).getModifiers()).containsExactly(SGR.BOLD);
+    assertThat(terminal.getCharacter(1, 0).getForegroundColor()).isEqualTo(TextColor.ANSI.DEFAULT);
+    assertThat(terminal.getCharacter(2, 0).getModifiers()).isEmpty();
+    assertThat(terminal.getCharacter(3, 0).getCharacterString()).isEqualTo(" ");
+    assertThat(terminal.getCharacter(3, 0).getModifiers()).containsExactly(SGR.REVERSE);
+  }
+
+  @Test
+  void aRepaintIsOneWriteAndLosesNothing() throws IOException {
+    List<Integer> writes = new ArrayList<>();
+    ByteArrayOutputStream all = new ByteArrayOutputStream();
+    OutputStream tty =
+        new OutputStream() {
+          @Override
+          public void write(int b) {
+            writes.add(1);
+            all.write(b);
+          }
+
+          @Override
+          public void write(byte[] bytes, int from, int length) {
+            writes.add(length);
+            all.write(bytes, from, length);
+          }
+        };
+    BufferedTty buffered = new BufferedTty(tty);
+    byte[] repaint = "⣿ copper ".repeat(4000).getBytes(StandardCharsets.UTF_8);
+    buffered.write(repaint, 0, 20_000);
+    buffered.flush();
+    assertThat(writes).containsExactly(20_000);
+    buffered.write(repaint, 20_000, repaint.length - 20_000);
+    buffered.write(repaint);
+    buffered.write('x');
+    buffered.flush();
+    byte[] twice = Arrays.copyOf(repaint, 2 * repaint.length + 1);
+    System.arraycopy(repaint, 0, twice, repaint.length, repaint.length);
+    twice[2 * repaint.length] = 'x';
+    assertThat(all.toByteArray()).isEqualTo(twice);
   }
 
   @Test

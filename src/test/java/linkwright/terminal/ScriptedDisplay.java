@@ -3,7 +3,6 @@ package linkwright.terminal;
 import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.input.KeyType;
-import com.googlecode.lanterna.screen.TerminalScreen;
 import com.googlecode.lanterna.terminal.Terminal;
 import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
 import com.googlecode.lanterna.terminal.virtual.VirtualTerminalListener;
@@ -22,7 +21,6 @@ import linkwright.view.Grid;
  */
 public final class ScriptedDisplay implements Display {
   private final DefaultVirtualTerminal terminal;
-  private final TerminalScreen screen;
   private final Painter painter;
   private final Glyphs glyphs;
   private final Queue<Input> others = new ArrayDeque<>();
@@ -57,13 +55,8 @@ public final class ScriptedDisplay implements Display {
           @Override
           public void onResized(Terminal resized, TerminalSize size) {}
         });
-    try {
-      this.screen = new TerminalScreen(terminal);
-      screen.startScreen();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    this.painter = new Painter(screen, Theme.of(look, Depth.RGB), glyphs);
+    terminal.enterPrivateMode();
+    this.painter = new Painter(terminal, Theme.of(look, Depth.RGB), glyphs, Painter.Blocks.LETTERS);
   }
 
   /** Adds typed letters to the script. */
@@ -90,7 +83,6 @@ public final class ScriptedDisplay implements Display {
   /** Changes the size. */
   public ScriptedDisplay resize(int columns, int rows) {
     terminal.setTerminalSize(new TerminalSize(columns, rows));
-    painter.forget();
     others.add(new Input.Resized(columns, rows));
     return this;
   }
@@ -175,7 +167,7 @@ public final class ScriptedDisplay implements Display {
   @Override
   public void show(Grid grid) {
     try {
-      painter.paint(grid);
+      painter.paint(grid, size());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

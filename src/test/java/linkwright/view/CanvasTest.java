@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.Random;
+import linkwright.text.Text;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
@@ -57,6 +58,13 @@ class CanvasTest {
       int rows = canvas.wrapped(0, 0, 10, 2, "Heat the whole link evenly", Tone.PLAIN);
       assertThat(rows).isEqualTo(2);
       assertThat(canvas.toGrid().text()).isEqualTo("Heat the\nwhole lin…\n");
+    }
+
+    @Test
+    void inASingleColumnTheMarkIsLeft() {
+      Canvas canvas = new Canvas(1, 3);
+      assertThat(canvas.wrapped(0, 0, 1, 3, "Heat the link", Tone.PLAIN)).isEqualTo(1);
+      assertThat(canvas.toGrid().text()).isEqualTo("…\n\n\n");
     }
 
     @Test

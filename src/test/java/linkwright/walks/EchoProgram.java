@@ -23,7 +23,11 @@ public final class EchoProgram {
   public static void main(String[] arguments) {
     Wishes wishes =
         arguments.length > 0 && arguments[0].equals("window")
-            ? new Wishes(true, Optional.empty(), Integer.parseInt(arguments[1]), true)
+            ? new Wishes(
+                true,
+                linkwright.terminal.Look.named(System.getenv().getOrDefault("LOOK", "dark")),
+                Integer.parseInt(arguments[1]),
+                true)
             : Wishes.NONE;
     Optional<Display> chosen = Displays.choose(Environment.here(), wishes);
     if (chosen.isEmpty()) {

@@ -1,4 +1,4 @@
-package linkwright.view;
+package linkwright.text;
 
 import java.text.Normalizer;
 import java.util.ArrayList;
@@ -9,9 +9,9 @@ import java.util.regex.Pattern;
 /**
  * Text made safe for a grid of cells and measured in columns.
  *
- * <p>Everything that a user or a file brings goes through {@link #safe} before it is shown; {@link
- * Canvas} does so by itself. A job called with an escape sequence in its name then shows what it
- * holds and does nothing.
+ * <p>Everything that a user or a file brings goes through {@link #safe} before it is shown; the
+ * canvas of the view does so by itself. A job called with an escape sequence in its name then shows
+ * what it holds and does nothing.
  */
 public final class Text {
   /** Stands for whatever can't be shown: a control, a mark that combines, a direction, an emoji. */
@@ -69,11 +69,11 @@ public final class Text {
 
   /** The text, safe, in no more than these columns; what was cut shows as {@code …} at the end. */
   public static String cut(String text, int columns) {
-    return cut(text, columns, Glyphs.FULL);
+    return cut(text, columns, "…");
   }
 
-  /** As {@link #cut(String, int)}, with the mark that these glyphs have. */
-  public static String cut(String text, int columns, Glyphs glyphs) {
+  /** As {@link #cut(String, int)}, with another mark, one column wide. */
+  public static String cut(String text, int columns, String mark) {
     String safe = safe(text);
     if (widthOfSafe(safe) <= columns) {
       return safe;
@@ -81,7 +81,7 @@ public final class Text {
     if (columns <= 0) {
       return "";
     }
-    return safe.substring(0, fitting(safe, 0, columns - 1)) + glyphs.cutMark();
+    return safe.substring(0, fitting(safe, 0, columns - 1)) + mark;
   }
 
   /** The text, safe, cut or filled up with spaces to exactly these columns. */
@@ -141,7 +141,8 @@ public final class Text {
     return safe.length();
   }
 
-  static int widthOfSafe(String safe) {
+  /** Columns that text takes which is safe already. */
+  public static int widthOfSafe(String safe) {
     int width = 0;
     for (int i = 0; i < safe.length(); i++) {
       width += Columns.of(safe.charAt(i));

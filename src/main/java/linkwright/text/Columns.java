@@ -1,4 +1,4 @@
-package linkwright.view;
+package linkwright.text;
 
 /**
  * How many columns a character takes on a terminal.
@@ -8,7 +8,7 @@ package linkwright.view;
  * else one. Unicode lists more wide characters (Unicode Standard Annex 11); those on which
  * terminals disagree count as not showable here, for a column lost shifts the whole row.
  */
-final class Columns {
+public final class Columns {
   /** First and last of each range drawn two columns wide. */
   private static final int[] WIDE = {
     0x3001, 0x3029, // CJK punctuation, without the tone marks after it
@@ -80,7 +80,7 @@ final class Columns {
   private Columns() {}
 
   /** Columns of a character: 2, 1, or 0 when it can't be shown in a cell of its own. */
-  static int of(char c) {
+  public static int of(char c) {
     if (c >= ' ' && c < 0x7F) {
       return 1;
     }

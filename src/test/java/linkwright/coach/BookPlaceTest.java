@@ -1,0 +1,200 @@
+package linkwright.coach;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import linkwright.job.Entry;
+import linkwright.job.EntryId;
+import linkwright.job.Fact;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+
+class BookPlaceTest {
+  private final Apprentice apprentice = Apprentice.withAJob(Map.of()).press("esc", "k");
+
+  private static Screen.Book screen(Apprentice apprentice) {
+    return (Screen.Book) apprentice.model().screen();
+  }
+
+  private static Optional<Entry> chosen(Apprentice apprentice) {
+    Screen.Book screen = screen(apprentice);
+    return BookRows.of(apprentice.model(), screen).entry(screen.at());
+  }
+
+  private Apprentice noted(String text) {
+    return apprentice.press("n").type(text).press("ctrl-k");
+  }
+
+  @Nested
+  class Notes {
+    @Test
+    void areWrittenAndStandOnTop() {
+      noted("eye a little tight");
+      assertThat(apprentice.lastFact()).isEqualTo(new Fact.Noted("eye a little tight"));
+      assertThat(chosen(apprentice).orElseThrow().fact()).isEqualTo(apprentice.lastFact());
+    }
+
+    @Test
+    void withoutWordsAreNotWritten() {
+      apprentice.press("n", "ctrl-k");
+      assertThat(apprentice.model().screen().form().orElseThrow().hasTrouble()).isTrue();
+    }
+
+    @Test
+    void leaveTheChosenEntryChosen() {
+      noted("one").press("down");
+      Entry before = chosen(apprentice).orElseThrow();
+      noted("two");
+      assertThat(chosen(apprentice)).contains(before);
+    }
+  }
+
+  @Nested
+  class Striking {
+    @Test
+    void asksWhyAndTheEntryCountsNoMore() {
+      apprentice.enter(new Fact.WireCut("link", 3, 42.3)).opens(List.of());
+      apprentice.press("k", "x").type("miscounted").press("ctrl-k");
+      assertThat(apprentice.lastFact())
+          .isEqualTo(new Fact.Struck(new EntryId("bench", 3), "miscounted"));
+      assertThat(apprentice.model().job().orElseThrow().state().wire().usedMm("link")).isZero();
+    }
+
+    @Test
+    void withoutAReasonIsNotDone() {
+      noted("one").press("x", "ctrl-k");
+      assertThat(apprentice.lastFact()).isInstanceOf(Fact.Noted.class);
+    }
+
+    @Test
+    void aStruckEntryBringsItBackByStrikingItsStrike() {
+      apprentice.enter(new Fact.WireCut("link", 3, 42.3)).opens(List.of());
+      apprentice.press("k", "x").type("miscounted").press("ctrl-k");
+      apprentice.press("down", "x").type("was right").press("ctrl-k");
+      assertThat(apprentice.lastFact())
+          .isEqualTo(new Fact.Struck(new EntryId("bench", 4), "was right"));
+      assertThat(apprentice.model().job().orElseThrow().state().wire().usedMm("link"))
+          .isEqualTo(3 * 42.3);
+    }
+
+    @Test
+    void theStrikeItselfBringsTheEntryBackToo() {
+      noted("one").press("x").type("no").press("ctrl-k");
+      apprentice.press("up", "x").type("yes").press("ctrl-k");
+      Screen.Book screen = screen(apprentice);
+      BookRows rows = BookRows.of(apprentice.model(), screen);
+      Entry note = rows.entry(2).orElseThrow();
+      assertThat(note.fact()).isEqualTo(new Fact.Noted("one"));
+      assertThat(rows.struck(note)).isFalse();
+    }
+
+    @Test
+    void theFirstEntryIsRefused() {
+      apprentice.press("end", "x");
+      assertThat(apprentice.told()).contains("cannot be struck");
+      assertThat(apprentice.model().screen().form()).isEmpty();
+    }
+  }
+
+  @Nested
+  class Searching {
+    @Test
+    void everyLetterFiltersAndAllWordsMustBeThere() {
+      noted("Öse zu eng").press("n").type("Öse passt").press("ctrl-k");
+      apprentice.press("/").type("öse");
+      assertThat(screen(apprentice).found()).containsExactly(3, 2);
+      apprentice.type(" eng");
+      assertThat(screen(apprentice).found()).containsExactly(2);
+      apprentice.type("x");
+      assertThat(screen(apprentice).found()).isEmpty();
+    }
+
+    @Test
+    void enterStaysWithWhatIsFoundAndAllComeBack() {
+      noted("one").press("/").type("one").press("enter");
+      assertThat(screen(apprentice).form()).isEmpty();
+      assertThat(screen(apprentice).found()).hasSize(1);
+      apprentice.press("a");
+      assertThat(screen(apprentice).found()).hasSize(3);
+    }
+
+    @Test
+    void whatIsStruckInASearchIsTheEntryShown() {
+      noted("one").press("n").type("two").press("ctrl-k", "/");
+      apprentice.type("one").press("enter", "x").type("no").press("ctrl-k");
+      assertThat(apprentice.lastFact()).isEqualTo(new Fact.Struck(new EntryId("bench", 3), "no"));
+    }
+  }
+
+  @Nested
+  class InALongBook {
+    private Apprentice longBook() {
+      List<Fact> notes = new ArrayList<>();
+      for (int i = 0; i < 10_000; i++) {
+        notes.add(new Fact.Noted("note " + i));
+      }
+      return Apprentice.withManyEntries(notes).press("esc", "k");
+    }
+
+    @Test
+    void pagesAndEndsAreReached() {
+      Apprentice reader = longBook();
+      reader.press("page-down");
+      assertThat(screen(reader).at()).isEqualTo(13);
+      reader.press("end");
+      assertThat(chosen(reader).orElseThrow().number()).isEqualTo(1);
+      reader.press("home");
+      assertThat(chosen(reader).orElseThrow().number()).isEqualTo(10_002);
+    }
+
+    @Test
+    void aRareNoteIsFound() {
+      Apprentice reader = longBook().press("/").type("note 4711");
+      assertThat(screen(reader).found()).hasSize(1);
+      assertThat(chosen(reader).orElseThrow().fact()).isEqualTo(new Fact.Noted("note 4711"));
+    }
+  }
+
+  @Nested
+  class DoubtfulLines {
+    private final DoubtfulLine readable =
+        new DoubtfulLine(
+            4,
+            "63a117ba",
+            "- {n: 3 …}",
+            Optional.of(new Entry(3, Apprentice.BEGIN, "bench", new Fact.Noted("torn"))));
+    private final DoubtfulLine unreadable =
+        new DoubtfulLine(5, "00000000", "- {n: 4, at", Optional.empty());
+
+    @Test
+    void standOnTopAndAreAcceptedByTheirCheck() {
+      apprentice.opens(List.of(readable, unreadable)).press("k", "v");
+      assertThat(apprentice.asked()).contains(new Effect.AcceptLine("63a117ba"));
+    }
+
+    @Test
+    void areReadBeforeTheyAreAccepted() {
+      apprentice.opens(List.of(readable)).press("k", "down", "v");
+      assertThat(apprentice.asked()).doesNotHaveAnyElementsOfTypes(Effect.AcceptLine.class);
+      assertThat(screen(apprentice).at()).isZero();
+    }
+
+    @Test
+    void thatCannotBeReadCannotBeAccepted() {
+      apprentice.opens(List.of(unreadable)).press("k", "v");
+      assertThat(apprentice.told()).contains("Mend it in an editor");
+      assertThat(apprentice.asked()).doesNotHaveAnyElementsOfTypes(Effect.AcceptLine.class);
+    }
+
+    @Test
+    void onceAcceptedTheBookStaysOpenHere() {
+      apprentice.opens(List.of(readable)).press("k", "v");
+      apprentice.enter(new Fact.LineAccepted("63a117ba")).opens(List.of());
+      assertThat(apprentice.model().screen()).isInstanceOf(Screen.Book.class);
+      assertThat(apprentice.told()).startsWith("The line is accepted");
+    }
+  }
+}
