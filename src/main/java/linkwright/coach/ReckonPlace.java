@@ -11,6 +11,7 @@ import linkwright.reckon.Ask;
 import linkwright.reckon.Reckoner;
 import linkwright.reckon.Reckoning;
 import linkwright.reckon.Sum;
+import linkwright.routine.TradeWords;
 
 /** The reckoner: a sum is chosen, its form filled, and what it comes to shown while typing. */
 final class ReckonPlace implements Place {
@@ -39,7 +40,8 @@ final class ReckonPlace implements Place {
 
   /** Opens the reckoner at its first sum. */
   static Turn enter(Model model) {
-    return Turn.to(model.with(new Screen.Reckoner(0, Optional.empty(), Optional.empty(), Map.of())));
+    return Turn.to(
+        model.with(new Screen.Reckoner(0, Optional.empty(), Optional.empty(), Map.of())));
   }
 
   private static Screen.Reckoner list(Screen.Reckoner screen, int wanted) {
@@ -56,7 +58,7 @@ final class ReckonPlace implements Place {
     List<Field> fields = new ArrayList<>();
     for (Ask ask : sum.asks()) {
       if (ask.kind() != Ask.Kind.FILE) {
-        fields.add(field(ask, ask.choices(ReckonFill.given(model, sum.id(), Map.of()))));
+        fields.add(field(model, ask));
       }
     }
     Map<String, String> texts = new LinkedHashMap<>(ReckonFill.of(model, sum.id()));
@@ -68,19 +70,21 @@ final class ReckonPlace implements Place {
     Form form =
         Form.of(
                 Form.Purpose.RECKON,
-                sum.title(),
+                JobWords.tradeWords(model).show(sum.title()),
                 canNote(model) ? "note it in the book" : "back to the sums",
                 fields)
             .withTexts(texts);
     return reckoned(model, screen, form);
   }
 
-  private static Field field(Ask ask, List<String> choices) {
-    String hint = ask.hint() + (choices.isEmpty() ? "" : "; left and right go through them");
-    String label = ask.label();
+  private static Field field(Model model, Ask ask) {
+    List<String> choices = ask.choices(ReckonFill.given(model, ask.key(), Map.of()));
+    TradeWords words = JobWords.tradeWords(model);
+    String label = words.show(ask.label());
+    String hint = words.show(ask.hint());
     return choices.isEmpty()
         ? Field.of(ask.key(), label, "", hint)
-        : Field.choice(ask.key(), label, "", hint, choices);
+        : Field.choice(ask.key(), label, "", hint + "; left and right go through them", choices);
   }
 
   private static boolean canNote(Model model) {
@@ -90,7 +94,9 @@ final class ReckonPlace implements Place {
   /** The screen with what the form comes to, and the troubles beside fields that are filled. */
   private static Screen.Reckoner reckoned(Model model, Screen.Reckoner screen, Form form) {
     String id = sum(screen).id();
-    Reckoning result = Reckoner.reckon(id, form.texts(), ReckonFill.given(model, id, form.texts()));
+    Reckoning result =
+        Reckoner.reckon(id, form.texts(), ReckonFill.given(model, id, form.texts()))
+            .inWords(JobWords.tradeWords(model)::show);
     // A field that nobody has come to yet is not wrong; it is only still empty.
     Map<String, String> troubles = new HashMap<>(result.problems());
     form.fields().stream()

@@ -89,7 +89,7 @@ final class SolderSum implements Working {
     if (typedDensity.isEmpty()) {
       outcome.line(
           "Reckoned with "
-              + solder.orElseThrow().name()
+              + Figures.inside(solder.orElseThrow().name())
               + ", "
               + Figures.number(density.get())
               + " g/cm³; makers differ.");

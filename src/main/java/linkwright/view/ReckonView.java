@@ -3,11 +3,14 @@ package linkwright.view;
 import java.util.List;
 import java.util.Map;
 import linkwright.coach.Form;
+import linkwright.coach.JobWords;
+import linkwright.coach.Model;
 import linkwright.coach.Screen;
 import linkwright.link.Formed;
 import linkwright.reckon.Reckoner;
 import linkwright.reckon.Reckoning;
 import linkwright.reckon.Sum;
+import linkwright.routine.TradeWords;
 
 /** The reckoner: the sums to choose from, or one sum's form with what it comes to beside it. */
 final class ReckonView {
@@ -16,9 +19,9 @@ final class ReckonView {
 
   private ReckonView() {}
 
-  static void draw(Canvas body, Screen.Reckoner screen) {
+  static void draw(Canvas body, Model model, Screen.Reckoner screen) {
     if (screen.form().isEmpty()) {
-      sums(body, screen.at());
+      sums(body, JobWords.tradeWords(model), screen.at());
       return;
     }
     Form form = screen.form().get();
@@ -35,7 +38,7 @@ final class ReckonView {
     screen.result().ifPresent(result -> results(results, result, form));
   }
 
-  private static void sums(Canvas body, int at) {
+  private static void sums(Canvas body, TradeWords words, int at) {
     List<Sum> sums = Reckoner.sums();
     int rows = Math.max(1, body.height() - FOOT - 1);
     int first = Math.max(0, Math.min(at - rows / 2, sums.size() - rows));
@@ -45,13 +48,17 @@ final class ReckonView {
       body.text(0, i - first, 2, mark, Tone.ACCENT);
       body.text(2, i - first, 10, sums.get(i).id(), here ? Tone.STRONG : Tone.PLAIN);
       body.text(
-          12, i - first, body.width() - 12, sums.get(i).title(), here ? Tone.STRONG : Tone.FAINT);
+          12,
+          i - first,
+          body.width() - 12,
+          words.show(sums.get(i).title()),
+          here ? Tone.STRONG : Tone.FAINT);
     }
     if (sums.size() > rows) {
       body.right(rows - 1, " " + (at + 1) + " of " + sums.size(), Tone.FAINT);
     }
     body.wrapped(
-        0, body.height() - FOOT, body.width(), FOOT, sums.get(at).says(), Tone.PLAIN);
+        0, body.height() - FOOT, body.width(), FOOT, words.show(sums.get(at).says()), Tone.PLAIN);
   }
 
   private static void results(Canvas area, Reckoning result, Form form) {

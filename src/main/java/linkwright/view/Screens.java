@@ -50,7 +50,7 @@ public final class Screens {
     } else if (screen instanceof Screen.WeighIn weighIn) {
       WeighView.draw(body, model, weighIn);
     } else if (screen instanceof Screen.Reckoner reckoner) {
-      ReckonView.draw(body, reckoner);
+      ReckonView.draw(body, model, reckoner);
     } else if (screen instanceof Screen.Help help) {
       HelpView.draw(body, model, help);
     }
