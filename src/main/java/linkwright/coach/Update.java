@@ -151,7 +151,9 @@ public final class Update {
     if (second - model.rungAt() < BELL_EVERY.toSeconds()) {
       return Turn.to(model);
     }
-    return Turn.with(model.rung(second), new Effect.RingBell());
+    // When one comes due, what was told before it, such as that it runs, holds no more.
+    Model heard = model.rungAt() == 0 ? model.quiet() : model;
+    return Turn.with(heard.rung(second), new Effect.RingBell());
   }
 
   private static Turn opened(Model model, Message.JobOpened opened) {
