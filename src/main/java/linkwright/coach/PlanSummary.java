@@ -64,7 +64,7 @@ public final class PlanSummary {
         plan.oneFewerMm().isPresent() ? units.length(plan.oneFewerMm().getAsDouble()) : "none";
     line(lines, "one fewer", fewer);
     line(lines, "one more", units.length(plan.oneMoreMm()));
-    plan.exactRingInsideMm().ifPresent(ring -> line(lines, "exact with ring", units.length(ring)));
+    plan.exactRingInsideMm().ifPresent(ring -> line(lines, "exact ring", units.length(ring)));
     line(lines, "link blank", units.length(plan.linkBlankMm()));
     line(lines, "link inside", units.length(plan.linkInsideMm()));
     plan.formed()
@@ -77,7 +77,7 @@ public final class PlanSummary {
     if (plan.rings() > 0) {
       line(lines, "ring blank", units.length(plan.ringBlankMm()));
     }
-    line(lines, "blanks to cut", plan.blanksToCut() + " so that " + plan.links() + " come good");
+    line(lines, "blanks to cut", plan.blanksToCut() + " for " + plan.links() + " good");
     line(lines, "wire", units.length(plan.wireTotalMm()));
     boolean known =
         !plan.wish().stockMm().isEmpty()
@@ -91,12 +91,12 @@ public final class PlanSummary {
     line(
         lines,
         "solder",
-        plan.joints() + " pieces, " + units.length(plan.solder().pieceMm()) + " long");
+        plan.joints() + " of " + units.length(plan.solder().pieceMm()));
     main(lines, "chain weighs", units.mass(plan.massChainG()));
     line(
         lines,
         "holds",
-        "%.0f N soldered, %.0f N not".formatted(plan.pull().solderedN(), plan.pull().buttedN()));
+        "%.0f N, open %.0f N".formatted(plan.pull().solderedN(), plan.pull().buttedN()));
     plan.remarks().forEach(each -> lines.add(new Line("", each, false, true)));
     FinenessWord.of(plan.wish().metal(), plan.massChainG(), model.shelf().reference())
         .forEach(each -> lines.add(new Line("", each, false, false)));
