@@ -44,6 +44,9 @@ final class Places {
     if (screen instanceof Screen.Cautions) {
       return new CautionsPlace();
     }
+    if (screen instanceof Screen.Reckoner) {
+      return new ReckonPlace();
+    }
     return new HelpPlace();
   }
 
@@ -71,6 +74,7 @@ final class Places {
       case TO_WIRE -> WirePlace.enter(model);
       case TO_TIMERS -> TimersPlace.enter(model);
       case TO_CAUTIONS -> CautionsPlace.enter(model);
+      case TO_RECKONER -> ReckonPlace.enter(model);
       default -> Turn.to(model);
     };
   }

@@ -77,7 +77,7 @@ public final class PlanSummary {
     if (plan.rings() > 0) {
       line(lines, "ring blank", units.length(plan.ringBlankMm()));
     }
-    line(lines, "blanks to cut", plan.blanksToCut() + " for " + plan.links() + " good");
+    line(lines, "to cut", plan.blanksToCut() + " blanks for " + plan.links());
     line(lines, "wire", units.length(plan.wireTotalMm()));
     boolean known =
         !plan.wish().stockMm().isEmpty()
@@ -93,10 +93,8 @@ public final class PlanSummary {
         "solder",
         plan.joints() + " of " + units.length(plan.solder().pieceMm()));
     main(lines, "chain weighs", units.mass(plan.massChainG()));
-    line(
-        lines,
-        "holds",
-        "%.0f N, open %.0f N".formatted(plan.pull().solderedN(), plan.pull().buttedN()));
+    line(lines, "holds", "%.0f N".formatted(plan.pull().solderedN()));
+    line(lines, "unsoldered", "%.0f N".formatted(plan.pull().buttedN()));
     plan.remarks().forEach(each -> lines.add(new Line("", each, false, true)));
     FinenessWord.of(plan.wish().metal(), plan.massChainG(), model.shelf().reference())
         .forEach(each -> lines.add(new Line("", each, false, false)));

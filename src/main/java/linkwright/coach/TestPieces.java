@@ -30,9 +30,19 @@ import linkwright.quantity.Read;
  * @param wireMm the links' wire, mm
  * @param maker what is known of the maker's hands
  * @param next the blank and formers to take next, or why there are none
+ * @param wished the link as it is planned, to be drawn; empty if it cannot be formed
+ * @param proposed the next piece as it is expected, to be drawn
+ * @param made each piece of the book as it is reckoned in these hands, in order
  */
 public record TestPieces(
-    linkwright.fit.Wish wish, Pattern pattern, double wireMm, Maker maker, Read<Proposal> next) {
+    linkwright.fit.Wish wish,
+    Pattern pattern,
+    double wireMm,
+    Maker maker,
+    Read<Proposal> next,
+    Optional<Formed> wished,
+    Optional<Formed> proposed,
+    List<Optional<Formed>> made) {
   /** The step to which a blank is cut by eye and ruler. */
   private static final double STEP_MM = 0.5;
 
@@ -50,12 +60,27 @@ public record TestPieces(
     Pattern pattern = wish.link().pattern().orElseThrow();
     Maker maker =
         Fit.learn(pattern, wish.wireMm(), Planning.maker(wish), tried(state, wish.wireMm()), size);
+    Read<Proposal> next =
+        Fit.next(pattern, wish.wireMm(), maker, size, owned(wish, state), STEP_MM);
     return new TestPieces(
         size,
         pattern,
         wish.wireMm(),
         maker,
-        Fit.next(pattern, wish.wireMm(), maker, size, owned(wish, state), STEP_MM));
+        next,
+        Planning.plan(wish).found().flatMap(Plan::formed),
+        next.found().flatMap(piece -> formed(wish, maker, piece.blankMm(), piece.formersMm())),
+        state.trials().inOrder().stream()
+            .map(piece -> formed(wish, maker, piece.blankMm(), piece.formersMm()))
+            .toList());
+  }
+
+  private static Optional<Formed> formed(
+      Wish wish, Maker maker, double blankMm, Map<String, Double> formersMm) {
+    Hand hand = new Hand(maker.growth(), maker.lostMm(), maker.extraTurnDeg());
+    return Forming.form(
+            wish.link().pattern().orElseThrow(), wish.wireMm(), blankMm, formersMm, hand)
+        .found();
   }
 
   /** The size wished; where only a blank was planned, the size that its pattern gives. */
@@ -73,7 +98,7 @@ public record TestPieces(
   }
 
   /** Pieces of other wire teach nothing of this one. */
-  private static List<Tried> tried(JobState state, double wireMm) {
+  static List<Tried> tried(JobState state, double wireMm) {
     List<Tried> tried = new ArrayList<>();
     for (Fact.TestPieceTried piece : state.trials().inOrder()) {
       if (Math.abs(piece.wireMm() - wireMm) < 0.005) {
@@ -89,12 +114,17 @@ public record TestPieces(
     return tried;
   }
 
-  /** Formers that were named in the plan or used on a piece are those she owns. */
+  /** Formers named in the plan, or else the pattern's own, and those used on a piece. */
   private static Map<String, List<Double>> owned(Wish wish, JobState state) {
     Map<String, List<Double>> owned = new LinkedHashMap<>();
-    Pattern pattern = wish.link().pattern().orElseThrow();
-    pattern.formersMm().forEach((name, mm) -> owned.put(name, new ArrayList<>(List.of(mm))));
-    wish.link().formersMm().forEach((name, mm) -> add(owned, name, mm));
+    Map<String, Double> planned = wish.link().formersMm();
+    wish.link()
+        .pattern()
+        .orElseThrow()
+        .formersMm()
+        .forEach(
+            (name, mm) ->
+                owned.put(name, new ArrayList<>(List.of(planned.getOrDefault(name, mm)))));
     state
         .trials()
         .inOrder()
@@ -107,12 +137,6 @@ public record TestPieces(
     if (sizes != null && !sizes.contains(mm)) {
       sizes.add(mm);
     }
-  }
-
-  /** A piece as the pattern gives it in these hands, to be drawn; empty if it cannot be formed. */
-  public Optional<Formed> drawn(double blankMm, Map<String, Double> formersMm) {
-    Hand hand = new Hand(maker.growth(), maker.lostMm(), maker.extraTurnDeg());
-    return Forming.form(pattern, wireMm, blankMm, formersMm, hand).found();
   }
 
   /** The verdict that measured sizes give by themselves, against the wish. */

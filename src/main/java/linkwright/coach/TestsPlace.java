@@ -26,9 +26,9 @@ final class TestsPlace implements Place {
   public Turn act(Model model, Act act) {
     Screen.Tests screen = (Screen.Tests) model.screen();
     return switch (act) {
-      case LOG -> Turn.to(model.with(new Screen.Tests(screen.at(), Optional.of(form(model)))));
-      case UP -> Turn.to(model.with(at(model, screen.at() - 1)));
-      case DOWN -> Turn.to(model.with(at(model, screen.at() + 1)));
+      case LOG -> Turn.to(model.with(form(screen, Optional.of(blank(model, screen)))));
+      case UP -> Turn.to(model.with(moved(model, screen, -1)));
+      case DOWN -> Turn.to(model.with(moved(model, screen, 1)));
       case SAMPLE -> sample(model, screen);
       case UNDO -> Update.undo(model);
       default -> Places.go(model, act);
@@ -42,17 +42,30 @@ final class TestsPlace implements Place {
 
   private static Screen.Tests at(Model model, int wanted) {
     int last = Math.max(0, pieces(model).size() - 1);
-    return new Screen.Tests(Math.max(0, Math.min(last, wanted)), Optional.empty());
+    return new Screen.Tests(
+        Math.max(0, Math.min(last, wanted)),
+        TestPieces.of(model.job().orElseThrow()),
+        Optional.empty());
+  }
+
+  private static Screen.Tests moved(Model model, Screen.Tests screen, int by) {
+    int last = Math.max(0, pieces(model).size() - 1);
+    int at = Math.max(0, Math.min(last, screen.at() + by));
+    return new Screen.Tests(at, screen.taught(), Optional.empty());
+  }
+
+  private static Screen.Tests form(Screen.Tests screen, Optional<Form> form) {
+    return new Screen.Tests(screen.at(), screen.taught(), form);
   }
 
   private static Map<EntryId, Fact.TestPieceTried> pieces(Model model) {
     return model.job().orElseThrow().state().trials().pieces();
   }
 
-  private static Form form(Model model) {
+  private static Form blank(Model model, Screen.Tests screen) {
     OpenJob job = model.job().orElseThrow();
     UnitStyle units = model.settings().units();
-    Optional<Proposal> next = TestPieces.of(job).flatMap(tests -> tests.next().found());
+    Optional<Proposal> next = screen.taught().flatMap(tests -> tests.next().found());
     String blank =
         next.map(proposal -> units.length(proposal.blankMm()))
             .orElse(job.state().course().wish().getOrDefault(WishKeys.LINK_BLANK, ""));
@@ -90,8 +103,8 @@ final class TestsPlace implements Place {
 
   @Override
   public Turn edited(Model model, Form form, boolean textChanged) {
-    int at = ((Screen.Tests) model.screen()).at();
-    Model next = model.with(new Screen.Tests(at, Optional.of(textChanged ? checked(form) : form)));
+    Form shown = textChanged ? checked(form) : form;
+    Model next = model.with(form((Screen.Tests) model.screen(), Optional.of(shown)));
     return textChanged ? Drafting.keep(next, DRAFT, form) : Turn.to(next);
   }
 
@@ -112,14 +125,13 @@ final class TestsPlace implements Place {
     List<String> verdicts = verdicts(form, troubles);
     if (!troubles.isEmpty()) {
       Form told = form.withTroubles(troubles).atFirstTrouble();
-      return Turn.to(
-          model.with(new Screen.Tests(((Screen.Tests) model.screen()).at(), Optional.of(told))));
+      return Turn.to(model.with(form((Screen.Tests) model.screen(), Optional.of(told))));
     }
     Amounts amounts = new Amounts(form);
     OptionalDouble length = amounts.mm("length");
     OptionalDouble width = amounts.mm("width");
     if (verdicts.isEmpty() && length.isPresent() && width.isPresent()) {
-      verdicts = measured(job, length.getAsDouble(), width.getAsDouble());
+      verdicts = measured((Screen.Tests) model.screen(), length.getAsDouble(), width.getAsDouble());
     }
     Fact fact =
         new Fact.TestPieceTried(
@@ -134,8 +146,9 @@ final class TestsPlace implements Place {
     return Drafting.drop(model.with(at(model, Integer.MAX_VALUE)), DRAFT, fact);
   }
 
-  private static List<String> measured(OpenJob job, double lengthMm, double widthMm) {
-    return TestPieces.of(job)
+  private static List<String> measured(Screen.Tests screen, double lengthMm, double widthMm) {
+    return screen
+        .taught()
         .map(tests -> tests.verdictOf(lengthMm, widthMm).stream().map(Verdicts::word).toList())
         .orElse(List.of());
   }
@@ -173,9 +186,13 @@ final class TestsPlace implements Place {
 
   @Override
   public Turn settled(Model model) {
-    return model.screen() instanceof Screen.Tests tests && tests.form().isEmpty()
-        ? Turn.to(model.with(at(model, tests.at() == 0 ? Integer.MAX_VALUE : tests.at())))
-        : Turn.to(model);
+    if (!(model.screen() instanceof Screen.Tests tests) || tests.form().isPresent()) {
+      return Turn.to(model);
+    }
+    int before = tests.taught().map(taught -> taught.made().size()).orElse(Integer.MAX_VALUE);
+    // A piece just logged is the one that is looked at.
+    boolean grew = pieces(model).size() > before || tests.at() == 0;
+    return Turn.to(model.with(at(model, grew ? Integer.MAX_VALUE : tests.at())));
   }
 
   @Override

@@ -62,15 +62,16 @@ public final class TrayWords {
 
   private static List<String> waits(JobState state, Reckoned reckoned, Instant now) {
     List<String> waits = new ArrayList<>();
+    if (state.course().closed()) {
+      return waits;
+    }
     state.timers().ringing(now).forEach(timer -> waits.add(timer.name() + " is due"));
     for (Map.Entry<String, StillToDo> each : reckoned.left().entrySet()) {
       if (each.getValue().redo() > 0) {
         waits.add(each.getValue().redo() + " " + each.getKey() + "s to do again");
       }
     }
-    if (!state.course().closed()) {
-      waits.addAll(reckoned.shortages());
-    }
+    waits.addAll(reckoned.shortages());
     return waits;
   }
 }

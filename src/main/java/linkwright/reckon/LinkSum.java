@@ -28,8 +28,8 @@ final class LinkSum implements Working {
               Ask.needed("wire", "wire", "0.9 mm or 19 AWG"),
               Ask.needed("blank", "blank", "38 mm"),
               Ask.optional("former", "former", "bow=3.5 mm; the pattern's own").as(Ask.Kind.MANY),
-              Ask.optional("ring-inside", "inside of the ring it takes", "2.5 mm"),
-              Ask.optional("ring-wire", "that ring's wire", "0.9 mm; the link's")));
+              Ask.optional("ring-inside", "ring inside", "2.5 mm, a ring that goes in the eyes"),
+              Ask.optional("ring-wire", "ring wire", "0.9 mm; the link's")));
 
   @Override
   public Sum sum() {

@@ -30,7 +30,7 @@ final class Frame {
     int room = canvas.width() - 2 - (timer.isEmpty() ? 0 : Text.width(timer) + 2);
     String job = model.job().map(open -> open.state().course().name()).orElse("Linkwright");
     String place = Titles.of(model);
-    int placeRoom = Math.min(Text.width(place) + 3, Math.max(0, room / 2));
+    int placeRoom = Math.min(Text.width(place) + 3, Math.max(0, room - 8));
     int after = canvas.text(1, 0, Math.max(4, room - placeRoom), job, Tone.STRONG);
     canvas.text(
         after,
@@ -50,7 +50,7 @@ final class Frame {
     return next.map(
             timer -> {
               long left = timer.left(model.now()).toSeconds();
-              String name = Text.cut(timer.name(), 20);
+              String name = Text.cut(timer.name(), model.width() < 72 ? 14 : 20);
               return timer.rings(model.now())
                   ? " " + name + " is due "
                   : name + " " + Clock.running(left);

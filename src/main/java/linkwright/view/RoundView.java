@@ -14,8 +14,9 @@ final class RoundView {
     int row = 0;
     for (RoundWords.Stop stop : stops) {
       boolean now = stop.now();
+      body.text(0, row, 1, now ? body.glyphs().pick("▸", ">") : " ", Tone.ACCENT);
       String key = model.settings().keys().keysOf(stop.act()).stream().findFirst().orElse("");
-      body.text(1, row, 5, key, Tone.STRONG);
+      body.text(2, row, 4, key, Tone.STRONG);
       body.text(6, row, 15, stop.act().words(), now ? Tone.ACCENT : Tone.PLAIN);
       body.text(
           22, row, Math.max(0, body.width() - 22), stop.stands(), now ? Tone.PLAIN : Tone.FAINT);

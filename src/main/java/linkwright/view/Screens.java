@@ -49,6 +49,8 @@ public final class Screens {
       TrialView.draw(body, model, trial);
     } else if (screen instanceof Screen.WeighIn weighIn) {
       WeighView.draw(body, model, weighIn);
+    } else if (screen instanceof Screen.Reckoner reckoner) {
+      ReckonView.draw(body, model, reckoner);
     } else if (screen instanceof Screen.Help help) {
       HelpView.draw(body, model, help);
     }

@@ -20,7 +20,8 @@ final class TrayView {
           0, 1, body.width(), 3, "No job is in the tray yet. Press n to begin one.", Tone.PLAIN);
       return;
     }
-    int perJob = 3;
+    // A free row between jobs where there is room.
+    int perJob = body.height() >= 4 * model.tray().size() ? 4 : 3;
     int room = Math.max(1, body.height() / perJob);
     int first = Math.max(0, Math.min(tray.at() - room / 2, model.tray().size() - room));
     for (int i = first; i < Math.min(model.tray().size(), first + room); i++) {
@@ -41,11 +42,9 @@ final class TrayView {
         job.name() + (job.closed() ? "  (closed)" : ""),
         at ? Tone.STRONG : Tone.PLAIN);
     body.text(4, row + 1, body.width() - 4, job.stands(), Tone.FAINT);
-    List<String> waits = job.waits();
-    if (!waits.isEmpty()) {
-      String line = "waits: " + String.join(", ", waits);
-      int x = Math.min(body.width() / 2, 6 + Text.width(job.stands()));
-      body.text(x, row + 1, body.width() - x, line, Tone.WARNING);
+    if (!job.waits().isEmpty()) {
+      String line = "waits: " + String.join(", ", job.waits());
+      body.text(4, row + 2, body.width() - 4, line, Tone.WARNING);
     }
   }
 }

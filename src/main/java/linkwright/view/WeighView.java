@@ -45,6 +45,10 @@ final class WeighView {
             : body.area(0, left, body.width(), Math.max(0, body.height() - left));
     int prices = prices(rest, model, job);
     int row = beside ? Math.max(left, prices) + 1 : left + prices;
+    if (row >= body.height()) {
+      String more = " " + body.glyphs().cutMark() + " more in a larger window";
+      body.right(body.height() - 1, more, Tone.FAINT);
+    }
     remarks(body.area(0, row, body.width(), Math.max(0, body.height() - row)), model, job);
   }
 
@@ -138,7 +142,7 @@ final class WeighView {
     }
     Closing closing = closing(model, job);
     String money = job.state().accounts().currency();
-    area.text(0, 0, area.width(), columns("", "first", "again"), Tone.FAINT);
+    area.text(0, 0, area.width(), columns("", "this one", "made again"), Tone.FAINT);
     Map<String, Double> again = new TreeMap<>();
     closing.again().lines().forEach(line -> again.put(line.what(), line.money()));
     int row = 1;

@@ -6,6 +6,7 @@ import java.util.Optional;
 import linkwright.link.Crossing;
 import linkwright.link.Formed;
 import linkwright.link.JointGap;
+import linkwright.link.Passage;
 
 /** What to mind about a plan, in sentences. */
 final class Remarks {
@@ -18,8 +19,16 @@ final class Remarks {
     List<String> remarks = new ArrayList<>();
     formed.ifPresent(link -> link(remarks, link));
     rings.remark().ifPresent(remarks::add);
+    wish.ring()
+        .ifPresent(
+            ring ->
+                formed.ifPresent(
+                    link ->
+                        Passage.of(link, ring.insideMm(), ring.wireMm())
+                            .forEach(passage -> remarks.addAll(passage.troubles()))));
     remarks.addAll(wish.metal().warnings());
-    return remarks;
+    // Both eyes of a link give the same sentence.
+    return remarks.stream().distinct().toList();
   }
 
   private static void link(List<String> remarks, Formed link) {
