@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import linkwright.job.Course;
 import linkwright.job.Fact;
+import linkwright.job.StillToDo;
 import linkwright.routine.Caution;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;

@@ -18,7 +18,7 @@ import linkwright.link.Run;
  * maker. Every eye of every piece is turned with a noise of its own, every reading is noisy, the
  * same noise for both.
  */
-final class MakersBench {
+final class MakersSimulation {
   /** Error of one piece: relative error of the true length, and how many spreads it was off. */
   private record Miss(double length, double width, double spreads) {}
 
@@ -49,8 +49,9 @@ final class MakersBench {
   private final Random random;
   private final int pieces;
   private int unmade;
+  private int outOfReach;
 
-  MakersBench(
+  MakersSimulation(
       Pattern pattern,
       double wireMm,
       Map<String, List<Double>> owned,
@@ -68,7 +69,7 @@ final class MakersBench {
   }
 
   /** What came of it: after 0, 1, 2 … measured pieces, fitted and oracle. */
-  record Outcome(List<Errors> fitted, Errors oracle, int unmade) {
+  record Outcome(List<Errors> fitted, Errors oracle, int unmade, int outOfReach) {
     String table(String title) {
       StringBuilder text = new StringBuilder(title).append('\n');
       text.append("  pieces   length error, median and 90 %   oracle's           ratios\n");
@@ -90,7 +91,11 @@ final class MakersBench {
                 100 * fitted.get(i).withinOneSpread(),
                 100 * oracle.withinOneSpread()));
       }
-      return text.append("  pieces that the blank was too short for: ").append(unmade).toString();
+      return text.append("  pieces that the blank was too short for: ")
+          .append(unmade)
+          .append("; makers for whom no wish was in reach: ")
+          .append(outOfReach)
+          .toString();
     }
   }
 
@@ -103,7 +108,8 @@ final class MakersBench {
     for (int i = 0; i < makers; i++) {
       one(fitted, oracle);
     }
-    return new Outcome(fitted.stream().map(MakersBench::errors).toList(), errors(oracle), unmade);
+    return new Outcome(
+        fitted.stream().map(MakersSimulation::errors).toList(), errors(oracle), unmade, outOfReach);
   }
 
   private static Errors errors(List<Miss> misses) {
@@ -114,18 +120,15 @@ final class MakersBench {
   }
 
   private void one(List<List<Miss>> fitted, List<Miss> oracle) {
-    Maker hands =
-        new Maker(
-            prior.growth() + Maker.USUAL_GROWTH_SPREAD * random.nextGaussian(),
-            Maker.USUAL_LOST_SPREAD_MM * random.nextGaussian(),
-            Maker.USUAL_TURN_SPREAD_DEG * random.nextGaussian(),
-            Covariance.ofSpreads(0, 0, 0));
-    Wish wish;
-    Proposal known;
-    do {
-      wish = new Wish(12 + 6 * random.nextDouble(), 4.5 + 1.7 * random.nextDouble());
-      known = Fit.next(pattern, wireMm, hands, wish, owned, stepMm).orThrow();
-    } while (known.reach() != Reach.REACHED || roomMm(known, hands) < ROOM_MM);
+    Maker hands = drawn();
+    Optional<Proposal> reached = reached(hands);
+    while (reached.isEmpty()) {
+      outOfReach++;
+      hands = drawn();
+      reached = reached(hands);
+    }
+    Proposal known = reached.get();
+    Wish wish = known.wish();
     List<Tried> tried = new ArrayList<>();
     for (int piece = 0; piece <= pieces; piece++) {
       double[] turns = {
@@ -150,6 +153,26 @@ final class MakersBench {
               .orElse(
                   Tried.judged(proposal.blankMm(), proposal.formersMm(), List.of(Verdict.LONGER))));
     }
+  }
+
+  private Maker drawn() {
+    return new Maker(
+        prior.growth() + Maker.USUAL_GROWTH_SPREAD * random.nextGaussian(),
+        Maker.USUAL_LOST_SPREAD_MM * random.nextGaussian(),
+        Maker.USUAL_TURN_SPREAD_DEG * random.nextGaussian(),
+        Covariance.ofSpreads(0, 0, 0));
+  }
+
+  /** What the oracle takes for a wish that the formers can reach in these hands, if one is met. */
+  private Optional<Proposal> reached(Maker hands) {
+    for (int i = 0; i < 100; i++) {
+      Wish wish = new Wish(12 + 6 * random.nextDouble(), 4.5 + 1.7 * random.nextDouble());
+      Proposal known = Fit.next(pattern, wireMm, hands, wish, owned, stepMm).orThrow();
+      if (known.reach() == Reach.REACHED && roomMm(known, hands) >= ROOM_MM) {
+        return Optional.of(known);
+      }
+    }
+    return Optional.empty();
   }
 
   /** How much longer than the shortest that these hands can form. */
