@@ -169,6 +169,10 @@ final class WeighView {
   private static void remarks(Canvas area, Model model, OpenJob job) {
     UnitStyle units = model.settings().units();
     int row = 0;
+    if (job.state().course().closed()) {
+      String closed = ("Closed. " + job.state().course().nextTime()).strip();
+      row += area.wrapped(0, row, area.width(), area.height(), closed, Tone.STRONG);
+    }
     for (String word : fineness(model, job)) {
       row += area.wrapped(0, row, area.width(), Math.max(0, area.height() - row), word, Tone.FAINT);
     }
@@ -182,15 +186,6 @@ final class WeighView {
               Math.max(0, area.height() - row),
               "Next time: " + sentence,
               Tone.PLAIN);
-    }
-    if (job.state().course().closed()) {
-      area.wrapped(
-          0,
-          row,
-          area.width(),
-          Math.max(0, area.height() - row),
-          "Closed. " + job.state().course().nextTime(),
-          Tone.STRONG);
     }
   }
 
