@@ -64,9 +64,9 @@ final class ReckonRun {
     if (!sentences.isEmpty()) {
       return told(1);
     }
-    Given given =
-        new Given(library.reference(), patterns, tried, UserSettings.load(home).settings().units());
-    Reckoning reckoning = Reckoner.reckon(sum.id(), typed, given);
+    UserSettings settings = UserSettings.load(home).settings();
+    Given given = new Given(library.reference(), patterns, tried, settings.units());
+    Reckoning reckoning = Reckoner.reckon(sum.id(), typed, given).inWords(settings.words()::show);
     if (!reckoning.good()) {
       reckoning.problems().forEach((key, wrong) -> sentences.add(located(key, wrong)));
       return told(reckoning.missing().isEmpty() ? 1 : WrongUse.EXIT);

@@ -7,6 +7,7 @@ import linkwright.job.Hand;
 import linkwright.job.JobState;
 import linkwright.job.Pile;
 import linkwright.job.StillToDo;
+import linkwright.job.TimerRun;
 import linkwright.routine.Caution;
 import linkwright.routine.Counts;
 import linkwright.routine.Routine;
@@ -130,6 +131,14 @@ public record AtBench(
   Optional<Wait> nextWait(Model model) {
     Set<String> begun = model.job().orElseThrow().state().course().waitsBegun();
     return step.waits().stream().filter(wait -> !begun.contains(wait.name())).findFirst();
+  }
+
+  /** A timer of this step that runs and is not due yet. */
+  public Optional<TimerRun> waitRunning(Model model) {
+    List<String> names = step.waits().stream().map(Wait::name).toList();
+    return model.job().orElseThrow().state().timers().running().stream()
+        .filter(timer -> names.contains(timer.name()) && !timer.rings(model.now()))
+        .findFirst();
   }
 
   /** The cautions of the step, in its order; one that no file holds is left out. */

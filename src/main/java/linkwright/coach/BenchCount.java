@@ -75,8 +75,8 @@ final class BenchCount {
     Reckoned reckoned = model.job().orElseThrow().reckoned();
     double each = reckoned.eachMm().getOrDefault(at.piece(), 0.0);
     Fact cut = new Fact.WireCut(at.piece(), count, each);
-    String short_ = reckoned.shortAfter(at.piece(), count);
-    return Turn.keep(short_.isEmpty() ? model : model.trouble(short_), cut);
+    String missing = reckoned.shortAfter(at.piece(), count);
+    return Turn.keep(missing.isEmpty() ? model : model.trouble(missing), cut);
   }
 
   /** Whether no further blank is needed; a number typed cuts more all the same. */
@@ -99,10 +99,10 @@ final class BenchCount {
     return Turn.keep(model, facts);
   }
 
-  /** A timer of this step that rings is answered by taking the pieces out. */
+  /** The timers of this step are answered by taking the pieces out. */
   private static List<Fact> answered(Model model, AtBench at) {
     List<String> waits = at.step().waits().stream().map(Wait::name).toList();
-    return model.job().orElseThrow().state().timers().ringing(model.now()).stream()
+    return model.job().orElseThrow().state().timers().running().stream()
         .filter(timer -> waits.contains(timer.name()))
         .map(timer -> (Fact) new Fact.TimerAnswered(timer.id()))
         .toList();

@@ -2,8 +2,10 @@ package linkwright.coach;
 
 import java.util.List;
 import java.util.Optional;
+import linkwright.job.StillToDo;
 import linkwright.job.Course;
 import linkwright.job.Fact;
+import linkwright.job.StillToDo;
 import linkwright.routine.Caution;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
@@ -83,12 +85,17 @@ final class BenchGate {
         : open(model, steps.get(at.number()));
   }
 
-  /** The earliest step before this one with pieces to be done again. */
+  /** The earliest step before this one with pieces to be done again that are still wanted. */
   private static Optional<Step> redoBefore(Model model, AtBench at) {
     OpenJob job = model.job().orElseThrow();
     return at.routine().steps().stream()
         .limit(at.number() - 1L)
-        .filter(step -> AtBench.of(at.routine(), job, step).redo() > 0)
+        .filter(
+            step -> {
+              AtBench there = AtBench.of(at.routine(), job, step);
+              StillToDo left = job.reckoned().left().get(there.piece());
+              return there.redo() > 0 && (left == null || left.more() > 0);
+            })
         .findFirst();
   }
 

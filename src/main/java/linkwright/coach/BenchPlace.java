@@ -70,7 +70,10 @@ final class BenchPlace implements Place {
     if (at.step().counts() != Counts.BATCH) {
       return Act.THROUGH;
     }
-    return at.nextWait(model).isPresent() ? Act.WAIT_FIRST : Act.TOGETHER;
+    if (at.nextWait(model).isPresent()) {
+      return Act.WAIT_FIRST;
+    }
+    return at.waitRunning(model).isPresent() ? Act.NOT_YET : Act.TOGETHER;
   }
 
   @Override
@@ -87,6 +90,7 @@ final class BenchPlace implements Place {
     return switch (act) {
       case SEEN, BACK_AT_BENCH, AWAY_NOW, NONE_OF_THEM -> seen(model, screen);
       case WAIT_FIRST -> startWait(model, at);
+      case NOT_YET -> notYet(model, at);
       case THROUGH, DONE, TOGETHER, CUT_ONE, ONWARD ->
           BenchCount.through(model, at, number(screen).orElse(1));
       case ALL -> BenchCount.through(model, at, Math.max(1, at.available()));
@@ -176,6 +180,16 @@ final class BenchPlace implements Place {
       case "3" -> new BenchAsk.Away(away.torchOut(), away.gasShut(), !away.hotWorkSafe());
       default -> away;
     };
+  }
+
+  /** A press too early counts nothing; another key does, for who knows better. */
+  private static Turn notYet(Model model, AtBench at) {
+    String left =
+        at.waitRunning(model)
+            .map(timer -> timer.name() + ": " + Clock.running(timer.left(model.now()).toSeconds()))
+            .orElse("The timer runs");
+    String all = model.settings().keys().keysOf(Act.ALL).get(0);
+    return Turn.to(model.told(left + " to go. To take them out all the same: " + all + "."));
   }
 
   private static Turn startWait(Model model, AtBench at) {

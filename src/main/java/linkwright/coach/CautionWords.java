@@ -29,7 +29,7 @@ public final class CautionWords {
 
     /** Whether it was seen and where it belongs, in a few words. */
     public String stands() {
-      String when = seen ? "seen" : now ? "not seen yet" : "";
+      String when = seen ? "seen" : now ? "not seen" : "";
       return when + (when.isEmpty() || steps.isEmpty() ? "" : ", ") + where();
     }
 

@@ -9,11 +9,17 @@ final class CautionsPlace implements Place {
   @Override
   public List<Act> acts(Model model) {
     List<Act> acts = new ArrayList<>(List.of(Act.OPEN_CARD, Act.UP, Act.DOWN));
-    if (model.screen() instanceof Screen.Cautions screen && screen.open()) {
+    if (model.screen() instanceof Screen.Cautions screen && screen.open() && parts(model) > 1) {
       acts.add(0, Act.TURN_CARD);
     }
     acts.add(model.job().isPresent() ? Act.TO_BENCH : Act.TO_TRAY);
     return acts;
+  }
+
+  private static int parts(Model model) {
+    List<CautionWords.Line> lines = CautionWords.of(model);
+    int at = ((Screen.Cautions) model.screen()).at();
+    return at < lines.size() ? CardRows.pages(model, lines.get(at).card()).size() : 0;
   }
 
   @Override

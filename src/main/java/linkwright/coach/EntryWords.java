@@ -81,10 +81,21 @@ public final class EntryWords {
           + " of wire each";
     }
     if (fact instanceof Fact.WireAdded wire) {
-      return "wire came: " + units.length(wire.lengthMm()) + " of " + units.wire(wire.wireMm());
+      return "wire came for "
+          + wire.piece()
+          + "s: "
+          + units.length(wire.lengthMm())
+          + " of "
+          + units.wire(wire.wireMm())
+          + (wire.temper().isBlank() ? "" : ", " + wire.temper())
+          + (wire.batch().isBlank() ? "" : ", batch " + wire.batch());
     }
     if (fact instanceof Fact.WireDiscarded gone) {
-      return "wire lost: " + units.length(gone.lengthMm()) + noted(gone.why());
+      return "wire for "
+          + gone.piece()
+          + "s lost: "
+          + units.length(gone.lengthMm())
+          + noted(gone.why());
     }
     return rest(fact, units);
   }

@@ -1,7 +1,9 @@
 package linkwright.coach;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import linkwright.reckon.Reckoning;
 import linkwright.routine.Remedy;
 
 /** The screen that is shown, with what belongs to it alone. */
@@ -105,8 +107,24 @@ public sealed interface Screen {
   /** The timers. */
   record TimerList(int at, Optional<Form> form) implements Screen {}
 
-  /** The reckoner: which sum, and the result of the last one. */
-  record Reckoner(int at, Optional<Form> form, List<String> result) implements Screen {}
+  /**
+   * The reckoner.
+   *
+   * @param at which sum is chosen
+   * @param form what it is reckoned from, while it is typed
+   * @param result what that comes to, if the form is open
+   * @param typed sum → what was typed for it on this visit
+   */
+  record Reckoner(
+      int at,
+      Optional<Form> form,
+      Optional<Reckoning> result,
+      Map<String, Map<String, String>> typed)
+      implements Screen {
+    public Reckoner {
+      typed = Map.copyOf(typed);
+    }
+  }
 
   /** Weighing in and the price. */
   record WeighIn(Optional<Form> form) implements Screen {}

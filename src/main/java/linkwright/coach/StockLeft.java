@@ -1,7 +1,5 @@
 package linkwright.coach;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import linkwright.job.WireLedger;
@@ -10,7 +8,7 @@ import linkwright.job.plan.Wish;
 
 /**
  * Wire on hand now: the lengths planned and added, less what was cut. Which length a blank came
- * from is not asked at the bench; the shortest lengths are taken to be used up first.
+ * from is not asked at the bench; see {@link WireLengths}.
  *
  * @param linksMm lengths of the links' wire, mm, shortest first
  * @param ringsMm lengths of the rings' wire; empty where the rings come from the links' wire
@@ -26,35 +24,13 @@ public record StockLeft(List<Double> linksMm, Optional<List<Double>> ringsMm) {
       return new StockLeft(List.of(), Optional.empty());
     }
     Wish wish = plan.get().wish();
-    List<Double> links = new ArrayList<>(wish.stockMm());
-    links.addAll(ledger.addedMm("link"));
-    double gone = ledger.usedMm("link") + ledger.discardedMm("link");
-    Optional<List<Double>> rings = wish.ringStockMm();
-    double ringsGone = ledger.usedMm("ring") + ledger.discardedMm("ring");
-    if (rings.isEmpty()) {
-      links.addAll(ledger.addedMm("ring"));
-      return new StockLeft(less(links, gone + ringsGone), Optional.empty());
-    }
-    List<Double> ringLengths = new ArrayList<>(rings.get());
-    ringLengths.addAll(ledger.addedMm("ring"));
-    return new StockLeft(less(links, gone), Optional.of(less(ringLengths, ringsGone)));
+    return new StockLeft(
+        left(WireLengths.ofLinks(wish, ledger)),
+        WireLengths.ofRings(wish, ledger).map(StockLeft::left));
   }
 
-  private static List<Double> less(List<Double> lengths, double goneMm) {
-    List<Double> left = new ArrayList<>(lengths);
-    left.sort(Comparator.naturalOrder());
-    double gone = goneMm;
-    while (!left.isEmpty() && gone > 0) {
-      double shortest = left.get(0);
-      if (shortest > gone) {
-        left.set(0, shortest - gone);
-      } else {
-        left.remove(0);
-      }
-      gone -= shortest;
-    }
-    left.sort(Comparator.naturalOrder());
-    return left;
+  private static List<Double> left(List<WireLengths> lengths) {
+    return lengths.stream().map(WireLengths::leftMm).filter(mm -> mm > 0).sorted().toList();
   }
 
   /** Wire left for that kind of piece, mm. */

@@ -98,7 +98,7 @@ public record TestPieces(
   }
 
   /** Pieces of other wire teach nothing of this one. */
-  private static List<Tried> tried(JobState state, double wireMm) {
+  static List<Tried> tried(JobState state, double wireMm) {
     List<Tried> tried = new ArrayList<>();
     for (Fact.TestPieceTried piece : state.trials().inOrder()) {
       if (Math.abs(piece.wireMm() - wireMm) < 0.005) {

@@ -1,7 +1,6 @@
 package linkwright.coach;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import linkwright.job.WireLedger;
@@ -9,7 +8,9 @@ import linkwright.job.plan.Wish;
 
 /**
  * Every length of wire that came to hand, with what went from it. Which length a blank came from is
- * not asked at the bench; as in {@link StockLeft}, the shortest are taken to be used up first.
+ * not asked at the bench: those of the plan are taken to be used up first, the shortest before the
+ * longer, then those that came later, in the order they came. So what came last never changes what
+ * is left of the others.
  *
  * @param mm its length when it came, mm
  * @param cutMm cut from it so far, kerf included, mm
@@ -22,12 +23,11 @@ record WireLengths(double mm, double cutMm, double lostMm) {
 
   /** The links' wire; the rings' too where they are cut from it. */
   static List<WireLengths> ofLinks(Wish wish, WireLedger ledger) {
-    List<Double> lengths = new ArrayList<>(wish.stockMm());
-    lengths.addAll(ledger.addedMm("link"));
+    List<Double> lengths = new ArrayList<>(wish.stockMm().stream().sorted().toList());
     boolean shared = wish.ringStockMm().isEmpty();
-    if (shared) {
-      lengths.addAll(ledger.addedMm("ring"));
-    }
+    ledger.added().stream()
+        .filter(wire -> shared || wire.piece().equals("link"))
+        .forEach(wire -> lengths.add(wire.lengthMm()));
     return of(
         lengths,
         ledger.usedMm("link") + (shared ? ledger.usedMm("ring") : 0),
@@ -39,19 +39,17 @@ record WireLengths(double mm, double cutMm, double lostMm) {
     return wish.ringStockMm()
         .map(
             stock -> {
-              List<Double> lengths = new ArrayList<>(stock);
+              List<Double> lengths = new ArrayList<>(stock.stream().sorted().toList());
               lengths.addAll(ledger.addedMm("ring"));
               return of(lengths, ledger.usedMm("ring"), ledger.discardedMm("ring"));
             });
   }
 
   private static List<WireLengths> of(List<Double> lengths, double cutMm, double lostMm) {
-    List<Double> shortestFirst = new ArrayList<>(lengths);
-    shortestFirst.sort(Comparator.naturalOrder());
     List<WireLengths> found = new ArrayList<>();
     double cut = cutMm;
     double lost = lostMm;
-    for (double length : shortestFirst) {
+    for (double length : lengths) {
       double cutHere = Math.min(length, cut);
       double lostHere = Math.min(length - cutHere, lost);
       cut -= cutHere;

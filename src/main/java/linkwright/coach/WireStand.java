@@ -18,7 +18,7 @@ import linkwright.job.plan.Wish;
  * How the wire stands: every length with what was cut from it, and how the pieces that are still
  * missing are best cut from what is left.
  *
- * @param links the links' wire, the shortest length first
+ * @param links the links' wire, in the order in which it is used up
  * @param rings the rings' wire; empty where the rings are cut from the links' wire
  * @param toCut links and rings still to be cut
  * @param missing links and rings for which the wire will not do

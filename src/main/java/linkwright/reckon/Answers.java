@@ -51,8 +51,7 @@ final class Answers {
     Ask ask = sum.ask(key);
     if (!has(key)) {
       if (ask.needed()) {
-        problem(key, "Give the " + ask.label() + ", such as " + ask.hint() + ".");
-        missing.add(key);
+        ask(key, "Give the " + ask.label() + ", such as " + ask.hint() + ".");
       }
       return Optional.empty();
     }
@@ -118,6 +117,14 @@ final class Answers {
   void check(String key, boolean holds, String sentence) {
     if (!holds) {
       problem(key, sentence);
+    }
+  }
+
+  /** Notes that an answer is still needed, unless there is one. */
+  void ask(String key, String sentence) {
+    if (!has(key) && !problems.containsKey(key)) {
+      problem(key, sentence);
+      missing.add(key);
     }
   }
 

@@ -138,17 +138,26 @@ final class BlankSum implements Working {
     if (pieces == 0) {
       outcome.line("Reckoned from springback alone: the first test piece will teach more.");
     } else {
-      outcome.line(
-          Figures.count(pieces, "test piece")
-              + " taught that bends come out "
-              + Figures.percent(Math.abs(maker.growth() - 1))
-              + (maker.growth() < 1 ? " smaller" : " larger")
-              + " than their formers, that "
-              + units.length(maker.lostMm())
-              + " of the blank is lost, and that an eye is turned "
-              + Figures.number(Math.rint(maker.extraTurnDeg()))
-              + "° beyond the pattern's.");
+      taught(outcome, units, maker, pieces);
     }
     proposal.shortfall(units).ifPresent(outcome::warn);
+  }
+
+  private static void taught(Outcome outcome, UnitStyle units, Maker maker, int pieces) {
+    double lost = maker.lostMm();
+    long turn = Math.round(maker.extraTurnDeg());
+    outcome.line(
+        Figures.count(pieces, "test piece")
+            + " taught: bends come out "
+            + Figures.percent(Math.abs(maker.growth() - 1))
+            + (maker.growth() < 1 ? " smaller" : " larger")
+            + " than their formers, "
+            + (lost < 0
+                ? "a link " + units.length(-lost) + " longer than its blank"
+                : units.length(lost) + " of a blank is lost")
+            + ", and an eye is turned "
+            + Math.abs(turn)
+            + (turn < 0 ? "° less" : "° more")
+            + " than the pattern says.");
   }
 }

@@ -22,18 +22,17 @@ final class ChainSum implements Working {
           "links for a length",
           "How many links and rings come nearest a finished length.",
           List.of(
-              Ask.needed("length", "finished length, clasp included", "45 cm or 18 in"),
+              Ask.needed("length", "finished length", "45 cm or 18 in, clasp included"),
               Ask.optional("clasp", "clasp", "12 mm inside end to inside end, or its name; none"),
-              Ask.optional("link-inside", "link's inside length", "12.2 mm"),
-              Ask.optional("ring-inside", "ring's inside length", "3 mm"),
+              Ask.optional("link-inside", "link inside", "12.2 mm"),
+              Ask.optional("ring-inside", "ring inside", "3 mm"),
               Ask.words(
                   "joining",
                   "joining",
                   "ring-at-each-end, rings-between, or each-other; the first",
                   JOINING.toArray(String[]::new)),
               Ask.optional("repeat", "repeat", "3 round + 1 long; in place of a link's inside"),
-              Ask.optional("inside", "inside length of each kind", "round=4 mm,long=12 mm")
-                  .as(Ask.Kind.MANY)));
+              Ask.optional("inside", "inside by kind", "round=4 mm,long=12 mm").as(Ask.Kind.MANY)));
 
   @Override
   public Sum sum() {
@@ -57,14 +56,14 @@ final class ChainSum implements Working {
     }
     Joining joining = typed.orElse(Joining.RING_AT_EACH_END);
     boolean ringed = joining != Joining.EACH_OTHER;
-    answers.check(
+    answers.ask(
         "link-inside",
-        answers.has("link-inside"),
         "Give the link's inside length, such as 12.2 mm, or a repeat, such as 3 round + 1 long.");
-    answers.check(
-        "ring-inside",
-        answers.has("ring-inside") || !ringed,
-        "Give the ring's inside length, such as 3 mm; where links join each other, say so.");
+    if (ringed) {
+      answers.ask(
+          "ring-inside",
+          "Give the ring's inside length, such as 3 mm; where links join each other, say so.");
+    }
     answers.check(
         "inside", !answers.has("inside"), "Lengths by kind go with a repeat, which is missing.");
     if (answers.wrong()) {

@@ -26,11 +26,11 @@ final class CutSum implements Working {
           List.of(
               Ask.needed("stock", "lengths on hand", "412 mm,96 mm"),
               Ask.optional("blank", "link's blank", "38 mm"),
-              Ask.optional("want", "number of blanks wanted", "27"),
-              Ask.optional("ring", "wire of one ring", "12.3 mm, a turn of the coil"),
-              Ask.optional("want-rings", "number of rings wanted", "28; one more than blanks"),
+              Ask.optional("want", "blanks wanted", "27"),
+              Ask.optional("ring", "ring's turn", "12.3 mm of wire, one turn of the coil"),
+              Ask.optional("want-rings", "rings wanted", "28; one more than blanks"),
               Ask.optional("kerf", "kerf", "0.3 mm with a saw; none with cutters"),
-              Ask.optional("coil-tail", "tail by which a coil is held", "10 mm")));
+              Ask.optional("coil-tail", "coil tail", "10 mm by which the coil is held")));
 
   @Override
   public Sum sum() {
@@ -49,10 +49,9 @@ final class CutSum implements Working {
     together(answers, "blank", "want", "Give the blank too, such as 38 mm.");
     together(answers, "want", "blank", "Say how many blanks are wanted, such as 27.");
     together(answers, "ring", "want-rings", "Give the wire of one ring too, such as 12.3 mm.");
-    answers.check(
-        "blank",
-        answers.has("blank") || answers.has("ring"),
-        "Give the blank and how many, or the ring and how many.");
+    if (!answers.has("ring")) {
+      answers.ask("blank", "Give the blank and how many, or the ring's turn and how many.");
+    }
     if (answers.wrong()) {
       return;
     }
@@ -79,14 +78,13 @@ final class CutSum implements Working {
   }
 
   private static void together(Answers answers, String key, String with, String sentence) {
-    answers.check(key, answers.has(key) || !answers.has(with), sentence);
+    if (answers.has(with)) {
+      answers.ask(key, sentence);
+    }
   }
 
   private static void told(
       Outcome outcome, UnitStyle units, CutPlan plan, boolean blanks, boolean rings) {
-    for (Cut cut : plan.cuts()) {
-      outcome.line(says(cut, units));
-    }
     if (blanks) {
       outcome.line(
           "In all "
@@ -95,6 +93,9 @@ final class CutSum implements Working {
               + ".");
     } else {
       outcome.line("In all " + Figures.count(plan.rings(), "ring") + ".");
+    }
+    for (Cut cut : plan.cuts()) {
+      outcome.line(says(cut, units));
     }
     if (!plan.complete()) {
       int noBlanks = blanks ? plan.shortBlanks().get(0) : 0;

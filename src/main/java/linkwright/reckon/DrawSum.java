@@ -24,14 +24,14 @@ final class DrawSum implements Working {
           "drawing wire down",
           "The length after drawing, the passes through the plate, and where to anneal.",
           List.of(
-              Ask.needed("from", "wire as it is", "2 mm"),
+              Ask.needed("from", "wire now", "2 mm"),
               Ask.needed("to", "wire wished", "1 mm"),
-              Ask.needed("length", "length to begin with", "1 m"),
+              Ask.needed("length", "start length", "1 m"),
               Ask.optional("holes", "plate's holes", "1.8 mm,1.6 mm,1.4 mm,1.2 mm,1 mm"),
               Ask.metal(false),
-              Ask.optional("annealed-at", "size at the last anneal", "2 mm; the wire as it is"),
-              Ask.optional("pointing", "end lost to pointing at each pass", "15 mm; none"),
-              Ask.optional("finished", "length of finished wire needed", "3 m; what comes out")));
+              Ask.optional("annealed-at", "last anneal", "at 2 mm; the wire as it is now"),
+              Ask.optional("pointing", "pointing loss", "15 mm at each pass; none"),
+              Ask.optional("finished", "finished wire", "3 m needed; what comes out")));
 
   @Override
   public Sum sum() {

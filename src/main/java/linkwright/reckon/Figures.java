@@ -22,9 +22,13 @@ final class Figures {
     return exact.round(context).stripTrailingZeros().toPlainString().replace('-', '−');
   }
 
-  /** A metal's name inside a sentence: sterling silver, but CuZn30. */
+  /** A metal's name inside a sentence. */
   static String named(Metal metal) {
-    String name = metal.name();
+    return inside(metal.name());
+  }
+
+  /** A name inside a sentence: sterling silver, but CuZn30. */
+  static String inside(String name) {
     boolean word =
         name.length() > 1
             && Character.isUpperCase(name.charAt(0))

@@ -19,7 +19,7 @@ final class FormerSum implements Working {
               Ask.metal(true),
               Ask.temper(),
               Ask.needed("wire", "wire", "0.9 mm or 19 AWG"),
-              Ask.needed("former", "former's diameter", "3 mm"),
+              Ask.needed("former", "former", "3 mm"),
               Ask.optional("yield", "yield stress", "124 MPa; the metal's own")));
 
   @Override

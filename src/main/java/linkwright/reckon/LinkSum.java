@@ -28,8 +28,8 @@ final class LinkSum implements Working {
               Ask.needed("wire", "wire", "0.9 mm or 19 AWG"),
               Ask.needed("blank", "blank", "38 mm"),
               Ask.optional("former", "former", "bow=3.5 mm; the pattern's own").as(Ask.Kind.MANY),
-              Ask.optional("ring-inside", "inside of the ring it takes", "2.5 mm"),
-              Ask.optional("ring-wire", "that ring's wire", "0.9 mm; the link's")));
+              Ask.optional("ring-inside", "ring inside", "2.5 mm, a ring that goes in the eyes"),
+              Ask.optional("ring-wire", "ring wire", "0.9 mm; the link's")));
 
   @Override
   public Sum sum() {
@@ -126,18 +126,26 @@ final class LinkSum implements Working {
             outcome.warn(gap.says(units));
           }
         });
-    crossings.forEach(crossing -> outcome.warn(says(crossing, units)));
+    crossings.forEach(crossing -> outcome.warn(says(crossing, link.wireMm(), units)));
     if (crossings.isEmpty()) {
       outcome.line("The wire does not cross itself.");
     }
   }
 
-  static String says(Crossing crossing, UnitStyle units) {
-    return "The wire would cross itself "
-        + units.length(crossing.atMm())
-        + " and "
-        + units.length(crossing.andMm())
-        + " along the blank: take other formers or another blank.";
+  /** Wire that lies into wire by less than half its thickness presses; by more it crosses. */
+  private static String says(Crossing crossing, double wireMm, UnitStyle units) {
+    String places =
+        units.length(crossing.atMm())
+            + " and "
+            + units.length(crossing.andMm())
+            + " along the blank: ";
+    return -crossing.gapMm() < wireMm / 2
+        ? "The wire would press "
+            + units.length(-crossing.gapMm())
+            + " into itself "
+            + places
+            + "open a bend a little, or take other formers."
+        : "The wire would cross itself " + places + "take other formers or another blank.";
   }
 
   private static void passes(Outcome outcome, List<Passage> passages) {

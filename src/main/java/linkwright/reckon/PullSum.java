@@ -17,8 +17,8 @@ final class PullSum implements Working {
               Ask.metal(true),
               Ask.temper(),
               Ask.needed("wire", "ring's wire", "0.9 mm or 19 AWG"),
-              Ask.needed("inside", "ring's inside diameter", "3 mm"),
-              Ask.optional("eye-inside", "inside of the link's eye", "2.5 mm; the ring's"),
+              Ask.needed("inside", "ring inside", "3 mm"),
+              Ask.optional("eye-inside", "eye inside", "2.5 mm; the ring's"),
               Ask.optional("eye-wire", "link's wire", "0.9 mm; the ring's")));
 
   @Override

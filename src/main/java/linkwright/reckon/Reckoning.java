@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import linkwright.link.Formed;
 
 /**
@@ -33,6 +34,21 @@ public record Reckoning(
     warnings = List.copyOf(warnings);
     problems = Collections.unmodifiableMap(new LinkedHashMap<>(problems));
     missing = List.copyOf(missing);
+  }
+
+  /**
+   * The same with each sentence changed by the same rule, such as another country's trade words.
+   */
+  public Reckoning inWords(UnaryOperator<String> words) {
+    Map<String, String> told = new LinkedHashMap<>(problems);
+    told.replaceAll((key, sentence) -> words.apply(sentence));
+    return new Reckoning(
+        values,
+        lines.stream().map(words).toList(),
+        warnings.stream().map(words).toList(),
+        told,
+        missing,
+        drawing);
   }
 
   /** Whether it could be reckoned. */

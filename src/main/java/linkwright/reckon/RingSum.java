@@ -21,7 +21,7 @@ final class RingSum implements Working {
           List.of(
               Ask.needed("wire", "wire", "0.9 mm or 19 AWG"),
               Ask.needed("inside", "inside diameter", "3 mm"),
-              Ask.optional("oval-inside", "inside width once squeezed", "2.4 mm; stays round"),
+              Ask.optional("oval-inside", "oval inside", "2.4 mm wide once squeezed; stays round"),
               Ask.optional("kerf", "kerf", "0.3 mm with a saw; none with cutters"),
               Ask.metal(false),
               Ask.temper()));

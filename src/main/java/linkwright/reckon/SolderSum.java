@@ -24,9 +24,9 @@ final class SolderSum implements Working {
               Ask.needed("wire", "wire", "0.9 mm or 19 AWG"),
               Ask.needed("gap", "gap", "0.05 mm"),
               Ask.needed("strip", "solder strip", "1 mm x 0.3 mm"),
-              Ask.optional("density", "solder's density", "9.6 g/cm3; from the solder"),
+              Ask.optional("density", "density", "9.6 g/cm3; from the solder"),
               Ask.optional("solder", "solder", USUAL_SOLDER).as(Ask.Kind.SOLDER),
-              Ask.optional("fillet", "fillet as a share of the gap", "50 %"),
+              Ask.optional("fillet", "fillet", "50 % of what the gap takes"),
               Ask.words(
                   "joint",
                   "joint",
@@ -58,7 +58,7 @@ final class SolderSum implements Working {
     JointKind joint = answers.read("joint", JointKind::read).orElse(JointKind.BUTT);
     Optional<Double> density = typedDensity.or(() -> solder.map(Solder::densityGCm3));
     if (density.isEmpty() && !answers.has("density")) {
-      answers.problem("density", "Give the solder's density, such as 9.6 g/cm3.");
+      answers.ask("density", "Give the solder's density, such as 9.6 g/cm3.");
     }
     if (answers.wrong()) {
       return;
@@ -89,7 +89,7 @@ final class SolderSum implements Working {
     if (typedDensity.isEmpty()) {
       outcome.line(
           "Reckoned with "
-              + solder.orElseThrow().name()
+              + Figures.inside(solder.orElseThrow().name())
               + ", "
               + Figures.number(density.get())
               + " g/cm³; makers differ.");

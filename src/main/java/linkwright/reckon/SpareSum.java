@@ -17,11 +17,11 @@ final class SpareSum implements Working {
           "spare blanks",
           "How many further blanks to cut so that enough come good.",
           List.of(
-              Ask.needed("more", "number of good pieces still wanted", "27"),
-              Ask.optional("good", "number that came good so far", "12; none"),
-              Ask.optional("lost", "number lost so far", "1; none"),
-              Ask.optional("confidence", "chance wished for", "90 %"),
-              Ask.optional("usual-loss", "share usually lost", "5 %")));
+              Ask.needed("more", "pieces wanted", "27"),
+              Ask.optional("good", "good so far", "12; none"),
+              Ask.optional("lost", "lost so far", "1; none"),
+              Ask.optional("confidence", "chance wished", "90 %"),
+              Ask.optional("usual-loss", "usual loss", "5 %")));
 
   @Override
   public Sum sum() {

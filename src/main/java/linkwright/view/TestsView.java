@@ -76,13 +76,9 @@ final class TestsView {
           pictures.get(i).tone());
       body.text(i * wide, high - 1, wide - 1, pictures.get(i).caption(), pictures.get(i).tone());
     }
-    body.text(
-        0,
-        high,
-        body.width(),
-        proposal(taught, units),
-        next.isPresent() ? Tone.ACCENT : Tone.WARNING);
-    return high + 2;
+    Tone tone = next.isPresent() ? Tone.ACCENT : Tone.WARNING;
+    int rows = body.wrapped(0, high, body.width(), 3, proposal(taught, units), tone);
+    return high + rows + 1;
   }
 
   private static String proposal(TestPieces taught, UnitStyle units) {

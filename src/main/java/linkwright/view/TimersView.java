@@ -23,7 +23,7 @@ final class TimersView {
           1,
           body.width(),
           4,
-          "No timer runs. Press n to set one; a step that has a wait offers its own at the bench."
+          "No timer runs. Set one with the key below; a step that has a wait offers its own at the bench."
               + " Timers go on while the program is shut.",
           Tone.PLAIN);
       return;

@@ -16,6 +16,7 @@ import linkwright.text.Text;
 /** The wire: every length as a bar to scale, then what it comes to in words. */
 final class WireView {
   private static final int LENGTH = 10;
+  private static final int LEAST_FORM = 4;
 
   private WireView() {}
 
@@ -31,25 +32,53 @@ final class WireView {
     }
     WireStand stand = screen.stand().get();
     List<Line> words = words(stand, plan, screen, model);
-    int high = words.stream().mapToInt(line -> line.rows(body.width())).sum();
+    int high = rows(words, body.width());
     int room = Math.max(4, body.height() - high - 1);
     int row = bars(body.area(0, 0, body.width(), room), stand, plan, model);
     for (Line line : words) {
       row += body.wrapped(0, row, body.width(), body.height() - row, line.text, line.tone);
     }
+    List<Line> passes = lines(screen.drawn());
+    if (passes.size() > 1 && rows(passes, body.width()) <= body.height() - row + 1) {
+      Canvas below = body.area(0, row, body.width(), body.height() - row);
+      lines(below, passes.subList(1, passes.size()));
+    }
   }
 
+  /** The form; in a low window it gives way to what it comes to, down to the field at hand. */
   private static void form(Canvas body, Screen.Wire screen, Form form) {
-    int row = FormView.draw(body, form) + 1;
-    if (form.purpose() != Form.Purpose.DRAW_DOWN) {
-      return;
+    boolean drawing = form.purpose() == Form.Purpose.DRAW_DOWN;
+    List<Line> lines = drawing ? lines(screen.drawn()) : List.of();
+    int wanted = rows(lines, body.width());
+    int high = wanted == 0 ? body.height() : Math.max(LEAST_FORM, body.height() - wanted - 1);
+    int row = FormView.draw(body.area(0, 0, body.width(), high), form) + 1;
+    lines(body.area(0, row, body.width(), body.height() - row), lines);
+  }
+
+  private static List<Line> lines(List<String> drawn) {
+    List<Line> lines = new ArrayList<>();
+    for (String text : drawn) {
+      lines.add(new Line(text, lines.isEmpty() ? Tone.STRONG : Tone.PLAIN));
     }
-    List<String> drawn = screen.drawn();
-    for (int i = 0; i < drawn.size() && row < body.height(); i++) {
-      boolean last = row == body.height() - 1 && i < drawn.size() - 1;
-      String text = last ? body.glyphs().cutMark() + " more in a larger window" : drawn.get(i);
-      Tone tone = i == 0 ? Tone.STRONG : Tone.PLAIN;
-      row += body.wrapped(0, row, body.width(), 2, text, tone);
+    return lines;
+  }
+
+  private static int rows(List<Line> lines, int width) {
+    return lines.stream().mapToInt(line -> line.rows(width)).sum();
+  }
+
+  /** The lines as far as there is room, with a mark where there is not. */
+  private static void lines(Canvas area, List<Line> lines) {
+    int row = 0;
+    for (int i = 0; i < lines.size() && row < area.height(); i++) {
+      Line line = lines.get(i);
+      boolean last = row + line.rows(area.width()) >= area.height() && i < lines.size() - 1;
+      if (last) {
+        String more = area.glyphs().cutMark() + " " + (lines.size() - i) + " more lines";
+        area.text(0, row, area.width(), more, Tone.FAINT);
+        return;
+      }
+      row += area.wrapped(0, row, area.width(), area.height() - row, line.text, line.tone);
     }
   }
 

@@ -23,10 +23,10 @@ import linkwright.shell.Start;
  * Somebody at the bench, for tests: presses keys and reads what the coach makes of them. Facts are
  * kept in memory at once; every key takes a second.
  */
-final class Bencher {
-  static final Library LIBRARY = Library.load(new Home(Path.of("target", "no-home-at-all")));
-  static final Shelf SHELF = Start.shelf(LIBRARY);
-  static final Instant MORNING = Instant.parse("2026-03-02T08:00:00Z");
+public final class Bencher {
+  public static final Library LIBRARY = Library.load(new Home(Path.of("target", "no-home-at-all")));
+  public static final Shelf SHELF = Start.shelf(LIBRARY);
+  public static final Instant MORNING = Instant.parse("2026-03-02T08:00:00Z");
 
   private final List<Entry> entries = new ArrayList<>();
   private final List<Effect> performed = new ArrayList<>();
@@ -40,30 +40,30 @@ final class Bencher {
   }
 
   /** With the tray in front, empty. */
-  static Bencher atTheTray() {
+  public static Bencher atTheTray() {
     return new Bencher(Settings.USUAL);
   }
 
   /** With the demo's job open, its plan set. */
-  static Bencher withTheDemo() {
+  public static Bencher withTheDemo() {
     return withTheDemo(Settings.USUAL);
   }
 
-  static Bencher withTheDemo(Settings settings) {
+  public static Bencher withTheDemo(Settings settings) {
     return with(settings, false, Demo.facts(LIBRARY));
   }
 
   /** With a job open that those facts began. */
-  static Bencher with(Fact... facts) {
+  public static Bencher with(Fact... facts) {
     return with(Settings.USUAL, false, List.of(facts));
   }
 
   /** With a book open to look at only. */
-  static Bencher lookingOnly() {
+  public static Bencher lookingOnly() {
     return with(Settings.USUAL, true, Demo.facts(LIBRARY));
   }
 
-  static Bencher with(Settings settings, boolean lookOnly, List<Fact> facts) {
+  public static Bencher with(Settings settings, boolean lookOnly, List<Fact> facts) {
     Bencher bencher = new Bencher(settings);
     facts.forEach(fact -> bencher.enter(List.of(fact)));
     bencher.take(
@@ -72,7 +72,7 @@ final class Bencher {
   }
 
   /** Presses keys, by their names. */
-  Bencher press(String... names) {
+  public Bencher press(String... names) {
     for (String name : names) {
       pass(Duration.ofSeconds(1));
       take(new Message.KeyPressed(KeyNames.read(name).orElseThrow()));
@@ -80,7 +80,7 @@ final class Bencher {
     return this;
   }
 
-  Bencher press(int times, String name) {
+  public Bencher press(int times, String name) {
     for (int i = 0; i < times; i++) {
       press(name);
     }
@@ -88,7 +88,7 @@ final class Bencher {
   }
 
   /** Types a text, a character a key. */
-  Bencher type(String text) {
+  public Bencher type(String text) {
     text.codePoints()
         .mapToObj(Character::toString)
         .forEach(each -> take(new Message.KeyPressed(Key.of(each))));
@@ -96,14 +96,14 @@ final class Bencher {
   }
 
   /** Lets time pass; the clock ticks once at its end. */
-  Bencher pass(Duration time) {
+  public Bencher pass(Duration time) {
     now = now.plus(time);
     take(new Message.Ticked(now));
     return this;
   }
 
   /** Sees all cautions that are up and opens the step behind them. */
-  Bencher seeCautions() {
+  public Bencher seeCautions() {
     while (caution().isPresent()) {
       press("space");
     }
@@ -111,7 +111,7 @@ final class Bencher {
   }
 
   /** Goes to the bench, sees what there is to see, and opens the step of that name. */
-  Bencher goTo(String step) {
+  public Bencher goTo(String step) {
     if (!(model.screen() instanceof Screen.Bench)) {
       press("esc");
       take(new Message.KeyPressed(Key.of("b")));
@@ -128,7 +128,7 @@ final class Bencher {
     return this;
   }
 
-  void take(Message message) {
+  public void take(Message message) {
     Deque<Message> messages = new ArrayDeque<>(List.of(message));
     while (!messages.isEmpty()) {
       Turn turn = Update.update(model, messages.remove());
@@ -158,63 +158,63 @@ final class Bencher {
   }
 
   /** From now on nothing can be written. */
-  Bencher diskIsFull(boolean full) {
+  public Bencher diskIsFull(boolean full) {
     diskFull = full;
     return this;
   }
 
-  Model model() {
+  public Model model() {
     return model;
   }
 
-  Instant now() {
+  public Instant now() {
     return now;
   }
 
-  OpenJob job() {
+  public OpenJob job() {
     return model.job().orElseThrow();
   }
 
-  JobState state() {
+  public JobState state() {
     return job().state();
   }
 
   /** The step that is open. */
-  AtBench at() {
+  public AtBench at() {
     return AtBench.of(model).orElseThrow();
   }
 
-  Optional<Caution> caution() {
+  public Optional<Caution> caution() {
     return Bench.caution(model);
   }
 
-  Pile pile(String piece) {
+  public Pile pile(String piece) {
     return state().piles().of(piece);
   }
 
-  String notice() {
+  public String notice() {
     return model.notice().text();
   }
 
-  Form form() {
+  public Form form() {
     return model.screen().form().orElseThrow();
   }
 
-  List<Entry> entries() {
+  public List<Entry> entries() {
     return List.copyOf(entries);
   }
 
   /** The facts of that kind that were entered, in order. */
-  <T extends Fact> List<T> entered(Class<T> kind) {
+  public <T extends Fact> List<T> entered(Class<T> kind) {
     return entries.stream().map(Entry::fact).filter(kind::isInstance).map(kind::cast).toList();
   }
 
   /** The effects of that kind that were asked for, in order. */
-  <T extends Effect> List<T> performed(Class<T> kind) {
+  public <T extends Effect> List<T> performed(Class<T> kind) {
     return performed.stream().filter(kind::isInstance).map(kind::cast).toList();
   }
 
-  int bells() {
+  public int bells() {
     return bells;
   }
 }

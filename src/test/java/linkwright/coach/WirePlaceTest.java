@@ -89,6 +89,16 @@ class WirePlaceTest {
     }
 
     @Test
+    void doesNotChangeWhatIsLeftOfTheOthers() {
+      apprentice.press("c", "enter").type("5").press("ctrl-k");
+      List<Double> before = stand(apprentice).links().stream().map(WireStand.Bar::leftMm).toList();
+      apprentice.press("n", "enter").type("90 mm").press("ctrl-k");
+      assertThat(stand(apprentice).links().stream().map(WireStand.Bar::leftMm))
+          .startsWith(before.toArray(Double[]::new))
+          .endsWith(90.0);
+    }
+
+    @Test
     void byWeightIsTurnedIntoLength() {
       apprentice.press("n", "enter").type("10 g").press("ctrl-k");
       Fact.WireAdded added = (Fact.WireAdded) apprentice.lastFact();

@@ -171,16 +171,15 @@ class BenchSideScreensTest {
         """
              Linkwright · cautions
 
-             2 of 3
-             ▲ Ladders in the store
-                      It burns whoever leans in.
-             do       Look behind you.
-                      Keep water near.
-             do not   Never leave it lit.
-             if it    Cool it under the tap for 20 min.
-             wear     eye protection (M004)
-             source   common practice, no source
-                      Local rules come first.
+             ▲ Ladders in the store  2 of 3
+                    It burns whoever leans in.
+             do     Look behind you.
+                    Keep water near.
+             do not Never leave it lit.
+             if so  Cool it under the tap for 20 min.
+             wear   eye protection (M004)
+             from   common practice, no source
+                    Local rules come first.
 
 
 
@@ -192,7 +191,8 @@ class BenchSideScreensTest {
 
 
 
-             space rest of the card  enter read it whole, or shut it  up up  ? all keys
+
+             enter read it whole, or shut it  up up  down down  a tray  ? all keys
             """);
   }
 

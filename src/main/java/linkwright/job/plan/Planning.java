@@ -167,15 +167,7 @@ public final class Planning {
                 WireSection.round(rings.wireMm()).areaMm2(),
                 count.rings() * rings.blankMm(),
                 density);
-    SolderNeed solder =
-        SolderNeed.of(
-            wish.wireMm(),
-            JOINT_GAP_MM,
-            FILLET_SHARE,
-            STRIP_WIDTH_MM,
-            STRIP_THICKNESS_MM,
-            density,
-            JointKind.BUTT);
+    SolderNeed solder = solder(wish.wireMm(), wish.metal());
     int perLink =
         wish.link().pattern().map(pattern -> Math.max(1, pattern.joints().size())).orElse(1);
     int joints = count.links() * perLink + count.rings();
@@ -208,6 +200,18 @@ public final class Planning {
         shortMm(wish, link.blankMm(), blanks, rings, count, cuts),
         PullReckoning.of(wish, link.formed()),
         Remarks.of(wish, link.formed(), rings));
+  }
+
+  /** What one butted joint of that wire takes. */
+  static SolderNeed solder(double wireMm, Metal metal) {
+    return SolderNeed.of(
+        wireMm,
+        JOINT_GAP_MM,
+        FILLET_SHARE,
+        STRIP_WIDTH_MM,
+        STRIP_THICKNESS_MM,
+        metal.densityGCm3().value(),
+        JointKind.BUTT);
   }
 
   /**
