@@ -148,7 +148,8 @@ public final class Update {
       return Turn.to(model.rangAtNothing());
     }
     long second = model.now().getEpochSecond();
-    if (second - model.rungAt() < BELL_EVERY.toSeconds()) {
+    // A clock that was set back must not silence it until the time comes round again.
+    if (Math.abs(second - model.rungAt()) < BELL_EVERY.toSeconds()) {
       return Turn.to(model);
     }
     // When one comes due, what was told before it, such as that it runs, holds no more.
