@@ -17,6 +17,10 @@ public final class Update {
   /** While a timer rings, the bell is rung anew after so long. */
   static final Duration BELL_EVERY = Duration.ofSeconds(10);
 
+  /** Control characters, and those that only turn the direction of what follows. */
+  private static final String UNSEEN =
+      "[\\p{Cc}\\x{200e}\\x{200f}\\x{202a}-\\x{202e}\\x{2066}-\\x{2069}]";
+
   private Update() {}
 
   /** What follows from a message. */
@@ -89,7 +93,7 @@ public final class Update {
   private static Turn pasted(Model model, String text) {
     Turn turn = Turn.to(model);
     if (model.screen().form().isPresent()) {
-      String oneLine = text.replaceAll("[\\r\\n\\t]+", " ");
+      String oneLine = text.replaceAll("[\\r\\n\\t]+", " ").replaceAll(UNSEEN, "");
       return key(model, Key.of(oneLine));
     }
     return turn;
