@@ -88,10 +88,7 @@ public final class PlanSummary {
           new Line(
               "wire short", missing > 0 ? units.length(missing) : "nothing", false, missing > 0));
     }
-    line(
-        lines,
-        "solder",
-        plan.joints() + " of " + units.length(plan.solder().pieceMm()));
+    line(lines, "solder", plan.joints() + " of " + units.length(plan.solder().pieceMm()));
     main(lines, "chain weighs", units.mass(plan.massChainG()));
     line(lines, "holds", "%.0f N".formatted(plan.pull().solderedN()));
     line(lines, "unsoldered", "%.0f N".formatted(plan.pull().buttedN()));
@@ -116,8 +113,7 @@ public final class PlanSummary {
     }
     part.metal()
         .ifPresent(
-            metal ->
-                metal.warnings().forEach(each -> lines.add(new Line("", each, false, true))));
+            metal -> metal.warnings().forEach(each -> lines.add(new Line("", each, false, true))));
   }
 
   private static void main(List<Line> lines, String label, String value) {

@@ -41,11 +41,17 @@ public final class RoundWords {
   private static String stands(Act act, Model model, OpenJob job) {
     JobState state = job.state();
     return switch (act) {
-      case TO_PLAN -> job.reckoned()
+      case TO_PLAN ->
+          job.reckoned()
               .counted()
               .plan()
-              .map(plan -> plan.links() + " links, " + model.settings().units().length(plan.lengthMm()))
-              .orElse(state.course().wish().isEmpty() ? "not set yet" : "set, but it does not come out");
+              .map(
+                  plan ->
+                      plan.links() + " links, " + model.settings().units().length(plan.lengthMm()))
+              .orElse(
+                  state.course().wish().isEmpty()
+                      ? "not set yet"
+                      : "set, but it does not come out");
       case TO_TESTS ->
           state.trials().pieces().isEmpty()
               ? "none made yet"
