@@ -2,6 +2,7 @@ package linkwright.view;
 
 import linkwright.coach.Field;
 import linkwright.coach.Form;
+import linkwright.coach.Spot;
 import linkwright.text.Text;
 
 /** A form: labels, what is typed, a hint or the trouble beside it, and the line that keeps it. */
@@ -12,8 +13,17 @@ final class FormView {
 
   /** Draws the form from the top of the area; returns the rows it took. */
   static int draw(Canvas area, Form form) {
-    int y = fields(area, form);
-    return y >= area.height() - 1 ? y : y + 1 + told(area.area(0, y + 1, area.width(), 3), form, area.width());
+    boolean fits = form.at() >= form.fields().size() || fits(form, area.width());
+    // What does not fit beside its field keeps its place below it, however low the window is.
+    int foot = fits ? 0 : Math.min(3, Math.max(0, area.height() - 3));
+    int y = fields(area.area(0, 0, area.width(), area.height() - foot), form);
+    int gap = y + foot < area.height() ? 1 : 0;
+    return y + gap + told(area.area(0, y + gap, area.width(), foot), form, area.width());
+  }
+
+  private static boolean fits(Form form, int formWidth) {
+    Field field = form.fields().get(form.at());
+    return fits(told(field, true), field, formWidth);
   }
 
   /** Draws title, fields and the line that keeps them; returns the rows they took. */
@@ -29,6 +39,7 @@ final class FormView {
     int y = 1;
     for (int i = first; i < rows && y < area.height(); i++, y++) {
       field(area, y, form.fields().get(i), i == form.at());
+      area.spot(0, y, area.width(), 1, new Spot.ToField(i));
     }
     if (y < area.height()) {
       boolean at = form.at() >= rows;
@@ -38,6 +49,7 @@ final class FormView {
           y,
           mark + form.keepWords() + (at ? "  (enter)" : ""),
           at ? Tone.REVERSED : Tone.PLAIN);
+      area.spot(0, y, area.width(), 1, new Spot.ToField(rows));
       y++;
     }
     return y;

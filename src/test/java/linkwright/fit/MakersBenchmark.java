@@ -6,8 +6,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * The figures of the fit with more makers, more pieces and more than one seed, printed and not
- * judged. Asleep unless it is asked for:
+ * The figures of the fit with more makers and more pieces, printed and not judged. Asleep unless it
+ * is asked for:
  *
  * <pre>mvn test -Dtest=MakersBenchmark -Dlinkwright.benchmark=true</pre>
  */
@@ -15,8 +15,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 @EnabledIfSystemProperty(named = "linkwright.benchmark", matches = "true")
 class MakersBenchmark {
   @ParameterizedTest
-  @CsvSource({"hook-link, 1", "hook-link, 2", "scroll, 1", "scroll, 2"})
-  void fourThousandMakers(String id, long seed) {
-    MakersTest.run(id, 4000, 4, seed);
+  @CsvSource({"hook-link, 1000, 1", "scroll, 1000, 1", "hook-link, 4000, 2", "scroll, 4000, 2"})
+  void manyMakers(String id, int makers, long seed) {
+    MakersTest.run(id, makers, 3, seed);
   }
 }

@@ -160,7 +160,7 @@ final class Scenes {
     formed(bencher).press("esc", "i", "o").type("14.5 g").press("ctrl-k");
     bencher.press("n").type("10.2 g").press("down").type("19.1 cm").press("down").type("2.1 g");
     bencher.press("down").type("0.6 g").press("down").type("0.2 g").press("ctrl-k");
-    bencher.press("p").type("EUR").press("down").type("1.05").press("down").type("38");
+    bencher.press("p").type("EUR").press("down").type("1.05").press("down").type("90 %").press("down", "down", "down").type("30");
     return bencher.press("ctrl-k");
   }
 }
