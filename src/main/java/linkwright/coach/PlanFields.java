@@ -8,6 +8,8 @@ import java.util.Optional;
 import linkwright.job.plan.PartPlan;
 import linkwright.job.plan.WishKeys;
 import linkwright.link.Pattern;
+import linkwright.link.Usual;
+import linkwright.quantity.UnitStyle;
 import linkwright.reference.Metal;
 import linkwright.routine.Ends;
 import linkwright.routine.Makes;
@@ -18,6 +20,9 @@ import linkwright.routine.Routine;
  * routine has no use for is not asked.
  */
 final class PlanFields {
+  /** How the placeholders of formers begin. */
+  static final String FORMER = "former ";
+
   private PlanFields() {}
 
   /** What the job's routine makes usual: offered while nothing is planned. */
@@ -34,9 +39,26 @@ final class PlanFields {
               }
               if (routine.makes() != Makes.CHAIN) {
                 usual.put(PartPlan.PIECES, "1");
+                usualPart(model, routine).ifPresent(sizes -> put(usual, model, routine, sizes));
               }
             });
     return usual;
+  }
+
+  private static Optional<Usual> usualPart(Model model, Routine routine) {
+    return routine.patterns().stream()
+        .findFirst()
+        .flatMap(model.shelf()::pattern)
+        .flatMap(Pattern::usual);
+  }
+
+  private static void put(
+      Map<String, String> usual, Model model, Routine routine, Usual sizes) {
+    UnitStyle units = model.settings().units();
+    if (routine.speaksOf("blank")) {
+      usual.put(WishKeys.WIRE, units.length(sizes.wireMm()));
+      usual.put(WishKeys.LINK_BLANK, units.length(sizes.blankMm()));
+    }
   }
 
   private static Optional<Routine> routine(Model model) {
@@ -70,7 +92,7 @@ final class PlanFields {
     if (routine.speaksOf("blank")) {
       fields.add(field(WishKeys.LINK_BLANK, "blank", "what you cut for one, 36 mm"));
     }
-    if (routine.speaksOf("former ")) {
+    if (routine.speaksOf(FORMER)) {
       fields.add(
           field(WishKeys.LINK_FORMERS, "formers", "name=size, name=size; empty: those shown"));
     }

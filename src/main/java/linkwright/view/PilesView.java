@@ -64,7 +64,7 @@ final class PilesView {
     if (!screen.digits().isEmpty()) {
       lines.add("how many: " + screen.digits());
     } else if (at.begins()) {
-      lines.add("each " + cutLength(model, at));
+      lines.add(cutLength(model, at));
     } else if (at.inHand() > 0) {
       lines.add("in hand " + at.inHand() + (at.fromRedo() ? ", from redo" : ", new"));
     } else {
@@ -85,7 +85,11 @@ final class PilesView {
 
   private static String cutLength(Model model, AtBench at) {
     double each = model.job().orElseThrow().reckoned().eachMm().getOrDefault(at.piece(), 0.0);
-    return model.settings().units().length(each) + " of wire with its kerf";
+    if (!(each > 0)) {
+      return "";
+    }
+    String kerf = model.job().orElseThrow().makesChain() ? " of wire with its kerf" : " of wire";
+    return "each " + model.settings().units().length(each) + kerf;
   }
 
   private static String reasons(AtBench at) {

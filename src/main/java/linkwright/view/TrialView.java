@@ -63,7 +63,10 @@ final class TrialView {
                         + " long, wished "
                         + units.length(plan.wish().finishedMm())
                         + ".")
-            .orElse("The plan is not set yet.");
+            .orElse(
+                job.makesChain()
+                    ? "The plan is not set yet."
+                    : "This routine makes no chain: it has no trial length.");
     return body.wrapped(0, 0, body.width(), 2, line, Tone.PLAIN) + 1;
   }
 

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import linkwright.link.Pattern;
+import linkwright.link.Rings;
 import linkwright.quantity.Length;
 import linkwright.quantity.Read;
 import linkwright.quantity.Share;
@@ -94,6 +95,13 @@ public record PartPlan(
         ? Read.good(count)
         : Read.bad(
             "“" + text + "” is no number of pieces: write how many you want, such as 1 or 60.");
+  }
+
+  /** The blank of one ring, π(D + d), mm; empty while its inside or wire is open. */
+  public OptionalDouble ringBlankMm() {
+    return ringInsideMm.isPresent() && wireMm.isPresent()
+        ? OptionalDouble.of(Rings.blankMm(ringInsideMm.getAsDouble(), wireMm.getAsDouble()))
+        : OptionalDouble.empty();
   }
 
   /** Length of a pallion for one joint, mm; empty while wire or metal is open. */
