@@ -131,9 +131,7 @@ final class TestsPlace implements Place {
     OptionalDouble length = amounts.mm("length");
     OptionalDouble width = amounts.mm("width");
     if (verdicts.isEmpty() && length.isPresent() && width.isPresent()) {
-      verdicts =
-          measured(
-              (Screen.Tests) model.screen(), length.getAsDouble(), width.getAsDouble());
+      verdicts = measured((Screen.Tests) model.screen(), length.getAsDouble(), width.getAsDouble());
     }
     Fact fact =
         new Fact.TestPieceTried(

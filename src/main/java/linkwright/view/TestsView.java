@@ -60,9 +60,7 @@ final class TestsView {
             link ->
                 pictures.add(
                     new Picture(
-                        "next: " + units.length(next.orElseThrow().blankMm()),
-                        link,
-                        Tone.ACCENT)));
+                        "next: " + units.length(next.orElseThrow().blankMm()), link, Tone.ACCENT)));
     int high = Math.max(3, body.height() * 2 / 5);
     int wide = body.width() / Math.max(2, pictures.size());
     double longest =
