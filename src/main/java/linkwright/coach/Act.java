@@ -68,7 +68,7 @@ public enum Act {
   PAGE_UP("page-up", "page up", "page-up"),
   NEWEST("newest", "newest", "home"),
   OLDEST("oldest", "oldest", "end"),
-  OPEN_CARD("open-card", "read it whole, or shut it", "enter"),
+  OPEN_CARD("open-card", "open or shut it", "enter"),
   TURN_CARD("turn-card", "rest of the card", "space", "page-down"),
   SET_TIMER("set-timer", "set one", "n"),
   STOP_TIMER("stop-timer", "answer or stop it", "enter", "space", "page-down"),

@@ -6,6 +6,7 @@ import java.util.Set;
 import linkwright.job.Hand;
 import linkwright.job.JobState;
 import linkwright.job.Pile;
+import linkwright.job.StillToDo;
 import linkwright.job.TimerRun;
 import linkwright.routine.Caution;
 import linkwright.routine.Counts;
@@ -27,6 +28,7 @@ import linkwright.routine.Wait;
  * @param redo pieces to be done again here
  * @param fromRedo whether what is in hand comes from the redo pile
  * @param inHand how many are in hand
+ * @param wanted pieces of that kind that the chain takes; 0 if that is not known
  */
 public record AtBench(
     Routine routine,
@@ -38,7 +40,10 @@ public record AtBench(
     int waiting,
     int redo,
     boolean fromRedo,
-    int inHand) {
+    int inHand,
+    int wanted) {
+  /** The stage from which on all pieces are one chain: spare ones are left before it. */
+  private static final String JOINED = "joined";
 
   /** The open step of the job on the bench; empty if the job's routine is not known. */
   public static Optional<AtBench> of(Model model) {
@@ -50,14 +55,15 @@ public record AtBench(
                     .shelf()
                     .routine(job.state().course().routine())
                     .filter(routine -> !routine.steps().isEmpty())
-                    .map(routine -> of(routine, job.state(), stepIn(routine, job.state()))));
+                    .map(routine -> of(routine, job, stepIn(routine, job.state()))));
   }
 
   private static Step stepIn(Routine routine, JobState state) {
     return routine.step(state.course().step()).orElse(routine.steps().get(0));
   }
 
-  static AtBench of(Routine routine, JobState state, Step step) {
+  static AtBench of(Routine routine, OpenJob job, Step step) {
+    JobState state = job.state();
     String piece = step.stage().keySet().stream().findFirst().orElse("");
     String stage = step.stage().getOrDefault(piece, "");
     Pile pile = state.piles().of(piece);
@@ -65,7 +71,10 @@ public record AtBench(
     int redo = pile.redoAt(stage);
     Hand hand = state.piles().hand();
     int held = hand.holds(piece, stage);
-    boolean fromRedo = held > 0 ? hand.redo() : waiting == 0 && redo > 0;
+    int wanted = wanted(job, piece);
+    boolean newOnes = waiting > 0 && !enough(pile, stage, wanted);
+    boolean fromRedo =
+        held > 0 && (hand.redo() ? redo : waiting) > 0 ? hand.redo() : !newOnes && redo > 0;
     int available = fromRedo ? redo : waiting;
     int inHand = held > 0 ? Math.min(held, available) : Math.min(1, available);
     return new AtBench(
@@ -78,7 +87,24 @@ public record AtBench(
         waiting,
         redo,
         fromRedo,
-        step.counts() == Counts.EACH ? inHand : 0);
+        step.counts() == Counts.EACH ? inHand : 0,
+        wanted);
+  }
+
+  private static int wanted(OpenJob job, String piece) {
+    StillToDo left = job.reckoned().left().get(piece);
+    return left == null ? 0 : left.wanted();
+  }
+
+  private static boolean enough(Pile pile, String stage, int wanted) {
+    int joined = pile.stages().indexOf(JOINED);
+    boolean oneChain = joined >= 0 && pile.stages().indexOf(stage) >= joined;
+    return oneChain && wanted > 0 && pile.atOrPast(stage) >= wanted;
+  }
+
+  /** Whether the chain has all its pieces of this kind; any that still wait are spare. */
+  public boolean enough() {
+    return enough(pile, stage, wanted);
   }
 
   /** Pieces that can come through now from where the piece in hand comes. */
@@ -108,7 +134,7 @@ public record AtBench(
   }
 
   /** A timer of this step that runs and is not due yet. */
-  Optional<TimerRun> waitRunning(Model model) {
+  public Optional<TimerRun> waitRunning(Model model) {
     List<String> names = step.waits().stream().map(Wait::name).toList();
     return model.job().orElseThrow().state().timers().running().stream()
         .filter(timer -> names.contains(timer.name()) && !timer.rings(model.now()))

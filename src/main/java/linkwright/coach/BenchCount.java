@@ -27,7 +27,7 @@ final class BenchCount {
     if (at.step().counts() == Counts.BATCH) {
       return batch(shown, at);
     }
-    if (at.available() == 0) {
+    if (at.available() == 0 || spare(model, at)) {
       return BenchGate.onward(shown, at);
     }
     if (count > at.available()) {
@@ -41,6 +41,11 @@ final class BenchCount {
                   + " cannot come through. Type a smaller number."));
     }
     return Turn.keep(shown, moved(model, at, count, at.fromRedo()));
+  }
+
+  /** The chain has all it takes and the key was only pressed: what waits is left over. */
+  private static boolean spare(Model model, AtBench at) {
+    return at.enough() && !at.fromRedo() && BenchPlace.screen(model).digits().isEmpty();
   }
 
   private static Turn stepDone(Model model, AtBench at) {
@@ -105,24 +110,58 @@ final class BenchCount {
 
   /** The counted kind moves; one of each other kind of the step goes with each, if it waits. */
   private static List<Fact> moved(Model model, AtBench at, int count, boolean redo) {
-    Map<String, Map<String, Integer>> byStage = new LinkedHashMap<>();
-    byStage.computeIfAbsent(at.stage(), stage -> new LinkedHashMap<>()).put(at.piece(), count);
+    Map<String, Map<String, Integer>> fresh = new LinkedHashMap<>();
+    if (!redo) {
+      put(fresh, at.stage(), at.piece(), count);
+    }
+    boolean wentBefore = at.step().counts() == Counts.BATCH && redo && at.waiting() > 0;
+    if (!wentBefore) {
+      along(model, at, count)
+          .forEach((piece, going) -> put(fresh, at.step().stage().get(piece), piece, going));
+    }
+    List<Fact> facts = new ArrayList<>();
+    String step = at.step().id();
+    if (redo) {
+      facts.add(new Fact.PiecesThrough(Map.of(at.piece(), count), at.stage(), true, step));
+    }
+    fresh.forEach((stage, pieces) -> facts.add(new Fact.PiecesThrough(pieces, stage, false, step)));
+    return facts;
+  }
+
+  private static void put(
+      Map<String, Map<String, Integer>> byStage, String stage, String piece, int count) {
+    byStage.computeIfAbsent(stage, any -> new LinkedHashMap<>()).put(piece, count);
+  }
+
+  private static Map<String, Integer> along(Model model, AtBench at, int count) {
     JobState state = model.job().orElseThrow().state();
+    Map<String, Integer> along = new LinkedHashMap<>();
     at.step()
         .stage()
         .forEach(
             (piece, stage) -> {
               Pile pile = state.piles().of(piece);
               boolean batch = at.step().counts() == Counts.BATCH;
-              int going = batch ? pile.waitingFor(stage) : Math.min(count, pile.waitingFor(stage));
-              if (!piece.equals(at.piece()) && going > 0 && !redo && !pile.begins(stage)) {
-                byStage.computeIfAbsent(stage, any -> new LinkedHashMap<>()).put(piece, going);
+              int going = batch ? pile.waitingFor(stage) : alongWith(model, at, count, piece);
+              if (!piece.equals(at.piece()) && going > 0 && !pile.begins(stage)) {
+                along.put(piece, going);
               }
             });
-    List<Fact> facts = new ArrayList<>();
-    byStage.forEach(
-        (stage, pieces) -> facts.add(new Fact.PiecesThrough(pieces, stage, redo, at.step().id())));
-    return facts;
+    return along;
+  }
+
+  /**
+   * Pieces of another kind that go along with so many counted ones: one with each, as long as they
+   * wait and the chain takes them. One that was done again took its own along the first time.
+   */
+  private static int alongWith(Model model, AtBench at, int count, String piece) {
+    OpenJob job = model.job().orElseThrow();
+    Pile pile = job.state().piles().of(piece);
+    String stage = at.step().stage().get(piece);
+    StillToDo left = job.reckoned().left().get(piece);
+    int wanted = left == null ? Integer.MAX_VALUE : left.wanted();
+    int room = Math.min(wanted, at.through() + count) - pile.atOrPast(stage);
+    return Math.max(0, Math.min(room, pile.waitingFor(stage)));
   }
 
   /** Takes from the other pile: redo pieces after new ones, new ones after redo pieces. */

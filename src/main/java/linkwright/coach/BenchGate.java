@@ -2,12 +2,11 @@ package linkwright.coach;
 
 import java.util.List;
 import java.util.Optional;
+import linkwright.job.StillToDo;
 import linkwright.job.Course;
 import linkwright.job.Fact;
-import linkwright.job.JobState;
 import linkwright.job.StillToDo;
 import linkwright.routine.Caution;
-import linkwright.routine.Part;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
 
@@ -28,8 +27,8 @@ final class BenchGate {
       return open;
     }
     Routine routine = open.get().routine();
-    JobState state = model.job().orElseThrow().state();
-    return routine.step(opening.get()).map(step -> AtBench.of(routine, state, step)).or(() -> open);
+    OpenJob job = model.job().orElseThrow();
+    return routine.step(opening.get()).map(step -> AtBench.of(routine, job, step)).or(() -> open);
   }
 
   /** Goes on as far as it can: once all cautions are seen, the step opens. */
@@ -69,25 +68,21 @@ final class BenchGate {
 
   /**
    * Opens the step where work waits once this one has nothing left: first a redo pile at an earlier
-   * step, then the run again from its start while links are missing, else the next step.
+   * step, then another batch if pieces are missing, else the next step.
    */
   static Turn onward(Model model, AtBench at) {
     Optional<Step> redo = redoBefore(model, at);
     if (redo.isPresent()) {
       return open(model.told("Some go back: on to “" + redo.get().title() + "”."), redo.get());
     }
-    List<Step> steps = at.routine().steps();
-    if (at.number() >= steps.size()) {
-      return Turn.to(model.told("All done here. Next: weigh in (esc, then i)."));
-    }
-    Step next = steps.get(at.number());
-    Optional<Step> again = runAgain(model, at, next);
+    Optional<BenchAgain> again = BenchAgain.of(model, at);
     if (again.isPresent()) {
-      return open(
-          model.told("Links are missing: another batch, from “" + again.get().title() + "”."),
-          again.get());
+      return open(model.told(again.get().told()), again.get().step());
     }
-    return open(model, next);
+    List<Step> steps = at.routine().steps();
+    return at.number() >= steps.size()
+        ? Turn.to(model.told("All done here. Next: weigh in (esc, then i)."))
+        : open(model, steps.get(at.number()));
   }
 
   /** The earliest step before this one with pieces to be done again that are still wanted. */
@@ -97,7 +92,7 @@ final class BenchGate {
         .limit(at.number() - 1L)
         .filter(
             step -> {
-              AtBench there = AtBench.of(at.routine(), job.state(), step);
+              AtBench there = AtBench.of(at.routine(), job, step);
               StillToDo left = job.reckoned().left().get(there.piece());
               return there.redo() > 0 && (left == null || left.more() > 0);
             })
@@ -106,30 +101,11 @@ final class BenchGate {
 
   /** Opens the step whose redo pile holds pieces, if one does. */
   static Turn toRedo(Model model, AtBench at) {
-    JobState state = model.job().orElseThrow().state();
+    OpenJob job = model.job().orElseThrow();
     return at.routine().steps().stream()
-        .filter(step -> AtBench.of(at.routine(), state, step).redo() > 0)
+        .filter(step -> AtBench.of(at.routine(), job, step).redo() > 0)
         .findFirst()
         .map(step -> open(model, step))
         .orElseGet(() -> Turn.to(model.told("Nothing is to be done again.")));
-  }
-
-  private static Optional<Step> runAgain(Model model, AtBench at, Step next) {
-    boolean leavesTheRun = at.step().part() == Part.RUN && next.part() != Part.RUN;
-    StillToDo left = model.job().orElseThrow().reckoned().left().get(at.piece());
-    if (!leavesTheRun || left == null || left.more() == 0) {
-      return Optional.empty();
-    }
-    JobState state = model.job().orElseThrow().state();
-    boolean cutMore = left.toCut().orElse(0) > 0;
-    return at.routine().steps().stream()
-        .filter(step -> step.part() == Part.RUN && !step.equals(at.step()))
-        .filter(
-            step -> {
-              AtBench there = AtBench.of(at.routine(), state, step);
-              boolean work = there.begins() ? cutMore : there.waiting() + there.redo() > 0;
-              return there.piece().equals(at.piece()) && work;
-            })
-        .findFirst();
   }
 }

@@ -1,23 +1,97 @@
 package linkwright.coach;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import linkwright.job.plan.PartPlan;
 import linkwright.job.plan.WishKeys;
 import linkwright.link.Pattern;
 import linkwright.reference.Metal;
+import linkwright.routine.Ends;
+import linkwright.routine.Makes;
+import linkwright.routine.Routine;
 
-/** The plan as a form: a field for each key of the wish, in the order in which one decides. */
+/**
+ * The plan as a form: a field for each key of the wish, in the order in which one decides. What a
+ * routine has no use for is not asked.
+ */
 final class PlanFields {
   private PlanFields() {}
 
+  /** What the job's routine makes usual: offered while nothing is planned. */
+  static Map<String, String> usual(Model model) {
+    Map<String, String> usual = new LinkedHashMap<>();
+    routine(model)
+        .ifPresent(
+            routine -> {
+              if (routine.makes() == Makes.CHAIN && !routine.patterns().isEmpty()) {
+                usual.put(WishKeys.LINK_PATTERN, routine.patterns().get(0));
+              }
+              if (routine.usualLoss() > 0) {
+                usual.put(
+                    WishKeys.USUAL_LOSS, PriceWords.plain(100 * routine.usualLoss()) + " %");
+              }
+              if (routine.makes() != Makes.CHAIN) {
+                usual.put(PartPlan.PIECES, "1");
+              }
+            });
+    return usual;
+  }
+
+  private static Optional<Routine> routine(Model model) {
+    return model.job().flatMap(job -> model.shelf().routine(job.state().course().routine()));
+  }
+
   static Form form(Model model, Map<String, String> texts) {
-    List<String> metals = model.shelf().reference().metals().stream().map(Metal::id).toList();
+    Optional<Routine> routine = routine(model);
+    boolean chain = routine.map(known -> known.makes() == Makes.CHAIN).orElse(true);
+    List<Field> asked =
+        (chain ? chain(model) : part(model, routine.orElseThrow()))
+            .stream().filter(field -> wanted(field, routine, texts)).toList();
+    return Form.of(Form.Purpose.PLAN, "The plan", "keep this plan", asked).withTexts(texts);
+  }
+
+  /** Rings are not asked for where links join each other, unless some were entered. */
+  private static boolean wanted(
+      Field field, Optional<Routine> routine, Map<String, String> texts) {
+    boolean ring =
+        List.of(WishKeys.RING_INSIDE, WishKeys.RING_WIRE, WishKeys.RING_OVAL, WishKeys.RING_STOCK)
+            .contains(field.id());
+    boolean linked = routine.map(known -> known.ends() == Ends.LINKS).orElse(false);
+    return !ring || !linked || !texts.getOrDefault(field.id(), "").isBlank();
+  }
+
+  /** What is no chain: only what the routine's texts speak of, and how many. */
+  private static List<Field> part(Model model, Routine routine) {
+    List<Field> fields = new ArrayList<>();
+    fields.add(choice(WishKeys.METAL, "metal", "left and right go through them", metals(model)));
+    fields.add(field(WishKeys.WIRE, "wire", "0.9 mm, 0.035 in, 19 AWG or 20 SWG"));
+    fields.add(field(PartPlan.PIECES, "how many", "1; of each kind of piece"));
+    if (routine.speaksOf("blank")) {
+      fields.add(field(WishKeys.LINK_BLANK, "blank", "what you cut for one, 36 mm"));
+    }
+    if (routine.speaksOf("former ")) {
+      fields.add(
+          field(WishKeys.LINK_FORMERS, "formers", "name=size, name=size; empty: those shown"));
+    }
+    if (routine.speaksOf("ring inside")) {
+      fields.add(field(WishKeys.RING_INSIDE, "ring inside", "3 mm"));
+    }
+    fields.add(field(WishKeys.USUAL_LOSS, "usual loss", "pieces lost for good, 5 %"));
+    return fields;
+  }
+
+  private static List<String> metals(Model model) {
+    return model.shelf().reference().metals().stream().map(Metal::id).toList();
+  }
+
+  private static List<Field> chain(Model model) {
     List<String> patterns =
         new ArrayList<>(model.shelf().patterns().stream().map(Pattern::id).toList());
-    List<Field> fields =
-        List.of(
-            choice(WishKeys.METAL, "metal", "left and right go through them", metals),
+    return List.of(
+            choice(WishKeys.METAL, "metal", "left and right go through them", metals(model)),
             field(WishKeys.WIRE, "wire", "0.9 mm, 0.035 in, 19 AWG or 20 SWG"),
             choice(
                 WishKeys.TEMPER,
@@ -33,7 +107,7 @@ final class PlanFields {
                 WishKeys.LINK_FORMERS, "formers", "name=size, name=size; empty: the pattern's own"),
             field(
                 WishKeys.LINK_INSIDE, "link inside", "only if measured: what it adds to the chain"),
-            field(WishKeys.RING_INSIDE, "ring inside", "3 mm; empty: links join each other"),
+            field(WishKeys.RING_INSIDE, "ring inside", "3 mm; the ring between two links"),
             field(WishKeys.RING_WIRE, "ring wire", "empty: the links' wire"),
             field(WishKeys.RING_OVAL, "oval inside", "width once squeezed, 2.4 mm; empty: round"),
             field(
@@ -46,7 +120,6 @@ final class PlanFields {
             field(WishKeys.COIL_TAIL, "coil tail", "what you hold of a coil, 10 mm"),
             field(WishKeys.USUAL_LOSS, "usual loss", "links lost for good, 5 %"),
             field(WishKeys.CONFIDENCE, "chance", "of having cut enough, 90 %"));
-    return Form.of(Form.Purpose.PLAN, "The plan", "keep this plan", fields).withTexts(texts);
   }
 
   private static Field field(String key, String label, String hint) {

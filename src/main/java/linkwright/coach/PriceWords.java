@@ -65,9 +65,16 @@ final class PriceWords {
     return prices;
   }
 
+  /** 38 would be thirty-eight times the whole; whoever means that writes 3800 %. */
+  private static Read<Double> believable(String text, double value) {
+    return value > 1 && !text.contains("%")
+        ? Read.bad("“" + text + "” is a share of the whole: write it as " + text.strip() + " %.")
+        : Read.good(value);
+  }
+
   private static Read<Double> read(String name, String text) {
     if (isShare(name)) {
-      return Share.readAny(text).map(Share::value);
+      return Share.readAny(text).map(Share::value).flatMap(value -> believable(text, value));
     }
     String plain = text.replace(',', '.');
     return plain.matches("[0-9]{1,9}(\\.[0-9]{1,4})?")

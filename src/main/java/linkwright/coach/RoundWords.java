@@ -22,13 +22,14 @@ public final class RoundWords {
     OpenJob job = model.job().orElseThrow();
     List<Stop> stops = new ArrayList<>();
     for (Act act : RoundPlace.PLACES) {
-      stops.add(new Stop(act, stands(act, model, job), act == now(job.state())));
+      stops.add(new Stop(act, stands(act, model, job), act == now(job)));
     }
     return stops;
   }
 
-  private static Act now(JobState state) {
-    if (state.course().wish().isEmpty()) {
+  private static Act now(OpenJob job) {
+    JobState state = job.state();
+    if (state.course().wish().isEmpty() && job.reckoned().counted().part().isEmpty()) {
       return Act.TO_PLAN;
     }
     if (state.accounts().weighedIn().chainG().isPresent()) {
@@ -40,7 +41,11 @@ public final class RoundWords {
   private static String stands(Act act, Model model, OpenJob job) {
     JobState state = job.state();
     return switch (act) {
-      case TO_PLAN -> state.course().wish().isEmpty() ? "not set yet" : "set";
+      case TO_PLAN -> job.reckoned()
+              .counted()
+              .plan()
+              .map(plan -> plan.links() + " links, " + model.settings().units().length(plan.lengthMm()))
+              .orElse(state.course().wish().isEmpty() ? "not set yet" : "set, but it does not come out");
       case TO_TESTS ->
           state.trials().pieces().isEmpty()
               ? "none made yet"
@@ -75,6 +80,8 @@ public final class RoundWords {
                   + " due";
       case TO_WIRE -> wire(model, job);
       case TO_CAUTIONS -> state.course().cautionsSeen().size() + " seen in this sitting";
+      case TO_RECKONER -> "sums on wire, rings, blanks and solder";
+      case TO_TRAY -> "all jobs";
       default -> "";
     };
   }

@@ -186,9 +186,13 @@ final class TestsPlace implements Place {
 
   @Override
   public Turn settled(Model model) {
-    return model.screen() instanceof Screen.Tests tests && tests.form().isEmpty()
-        ? Turn.to(model.with(at(model, tests.at() == 0 ? Integer.MAX_VALUE : tests.at())))
-        : Turn.to(model);
+    if (!(model.screen() instanceof Screen.Tests tests) || tests.form().isPresent()) {
+      return Turn.to(model);
+    }
+    int before = tests.taught().map(taught -> taught.made().size()).orElse(Integer.MAX_VALUE);
+    // A piece just logged is the one that is looked at.
+    boolean grew = pieces(model).size() > before || tests.at() == 0;
+    return Turn.to(model.with(at(model, grew ? Integer.MAX_VALUE : tests.at())));
   }
 
   @Override

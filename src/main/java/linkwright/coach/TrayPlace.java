@@ -87,4 +87,10 @@ final class TrayPlace implements Place {
   public Turn formLeft(Model model) {
     return Turn.to(model.with(at(model, ((Screen.Tray) model.screen()).at())));
   }
+
+  @Override
+  public Turn row(Model model, int row) {
+    Model there = model.with(at(model, row));
+    return row == ((Screen.Tray) model.screen()).at() ? act(there, Act.CHOOSE) : Turn.to(there);
+  }
 }

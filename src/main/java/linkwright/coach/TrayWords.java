@@ -31,11 +31,10 @@ public final class TrayWords {
     if (state.course().closed()) {
       return "closed";
     }
-    if (state.course().wish().isEmpty()) {
+    if (state.course().wish().isEmpty() && reckoned.left().isEmpty()) {
       return "no plan yet";
     }
-    StillToDo links = reckoned.left().get("link");
-    String count = links == null ? "" : links.good() + " of " + links.wanted() + " links good, ";
+    String count = count(reckoned);
     String step =
         shelf
             .routine(state.course().routine())
@@ -45,17 +44,34 @@ public final class TrayWords {
     return count + step;
   }
 
+  /** How many of the first kind of piece came good: links, or what the routine makes. */
+  private static String count(Reckoned reckoned) {
+    return reckoned.left().entrySet().stream()
+        .findFirst()
+        .map(
+            each ->
+                each.getValue().good()
+                    + " of "
+                    + each.getValue().wanted()
+                    + " "
+                    + each.getKey()
+                    + (each.getValue().wanted() == 1 ? "" : "s")
+                    + " good, ")
+        .orElse("");
+  }
+
   private static List<String> waits(JobState state, Reckoned reckoned, Instant now) {
     List<String> waits = new ArrayList<>();
+    if (state.course().closed()) {
+      return waits;
+    }
     state.timers().ringing(now).forEach(timer -> waits.add(timer.name() + " is due"));
     for (Map.Entry<String, StillToDo> each : reckoned.left().entrySet()) {
       if (each.getValue().redo() > 0) {
         waits.add(each.getValue().redo() + " " + each.getKey() + "s to do again");
       }
     }
-    if (!state.course().closed()) {
-      waits.addAll(reckoned.shortages());
-    }
+    waits.addAll(reckoned.shortages());
     return waits;
   }
 }

@@ -57,11 +57,18 @@ public record JobState(
     return new JobState(
         course.after(fact),
         trials.after(entry),
-        before.after(fact),
+        piles(before, fact),
         wire.after(fact),
         timers.after(entry),
         times.after(entry),
         accounts.after(fact));
+  }
+
+  private Piles piles(Piles before, Fact fact) {
+    return fact instanceof Fact.SampleChosen chosen
+        ? before.sampled(
+            trials.sample().filter(Fact.SampleChosen::firstLink).isPresent(), chosen.firstLink())
+        : before.after(fact);
   }
 
   /** The last entry that undo would strike; empty if there is none. */

@@ -89,35 +89,50 @@ public record Pile(
     return with(plus(standing, stage, count), redo, through);
   }
 
+  /** One piece fewer where a sample stood that is no longer link 1, if it stands there still. */
+  Pile withdrawn(String stage) {
+    int there = Math.min(1, standing.getOrDefault(stage, 0));
+    return with(plus(standing, stage, -there), redo, through);
+  }
+
+  /*
+   * Never more pieces move than there are. The bench refuses it, but an earlier entry may have been
+   * struck since, or two machines may have written one book: what is not there cannot come through.
+   */
+
   Pile moved(String stage, int count, boolean fromRedo) {
-    Map<String, Integer> left =
-        fromRedo ? standing : plus(standing, before(stage), -Math.min(count, waitingFor(stage)));
-    Map<String, Integer> redoLeft =
-        fromRedo ? plus(redo, stage, -Math.min(count, redoAt(stage))) : redo;
-    return with(plus(left, stage, count), redoLeft, plus(through, stage, count));
+    int going = Math.min(count, there(stage, fromRedo));
+    Pile left = taken(stage, going, fromRedo);
+    return left.with(plus(left.standing, stage, going), left.redo, plus(through, stage, going));
   }
 
   Pile sentBack(String from, String to, int count, boolean fromRedo, String reason) {
-    Map<String, Integer> left =
-        fromRedo ? standing : plus(standing, before(from), -Math.min(count, waitingFor(from)));
-    Map<String, Integer> redoLeft =
-        fromRedo ? plus(redo, from, -Math.min(count, redoAt(from))) : redo;
+    int going = Math.min(count, there(from, fromRedo));
+    Pile left = taken(from, going, fromRedo);
     return new Pile(
         stages,
-        left,
-        plus(redoLeft, to, count),
+        left.standing,
+        plus(left.redo, stages.contains(to) ? to : from, going),
         through,
-        plus(redoReasons, reason, count),
+        plus(redoReasons, reason, going),
         scrapReasons);
   }
 
   Pile scrapped(String stage, int count, boolean fromRedo, String reason) {
-    Map<String, Integer> left =
-        fromRedo ? standing : plus(standing, before(stage), -Math.min(count, waitingFor(stage)));
-    Map<String, Integer> redoLeft =
-        fromRedo ? plus(redo, stage, -Math.min(count, redoAt(stage))) : redo;
+    int going = Math.min(count, there(stage, fromRedo));
+    Pile left = taken(stage, going, fromRedo);
     return new Pile(
-        stages, left, redoLeft, through, redoReasons, plus(scrapReasons, reason, count));
+        stages, left.standing, left.redo, through, redoReasons, plus(scrapReasons, reason, going));
+  }
+
+  private int there(String stage, boolean inRedo) {
+    return inRedo ? redoAt(stage) : waitingFor(stage);
+  }
+
+  private Pile taken(String stage, int count, boolean fromRedo) {
+    return fromRedo
+        ? with(standing, plus(redo, stage, -count), through)
+        : with(plus(standing, before(stage), -count), redo, through);
   }
 
   private Pile with(

@@ -50,10 +50,25 @@ public record Piles(Map<String, Pile> byPiece, Hand hand) {
                       scrapped.stage(), scrapped.count(), scrapped.redo(), scrapped.reason()))
           .lessInHand(scrapped.stage(), Map.of(scrapped.piece(), scrapped.count()));
     }
-    if (fact instanceof Fact.SampleChosen sample && sample.firstLink()) {
-      return change("link", pile -> pile.placed(whereASampleStands(pile.stages()), 1));
-    }
     return this;
+  }
+
+  /**
+   * After a sample was chosen: it may be link 1, and there is one of it however often it is chosen.
+   *
+   * @param wasFirst whether the sample before it was link 1
+   * @param isFirst whether this one is
+   */
+  Piles sampled(boolean wasFirst, boolean isFirst) {
+    if (wasFirst == isFirst) {
+      return this;
+    }
+    return change(
+        "link",
+        pile -> {
+          String stage = whereASampleStands(pile.stages());
+          return isFirst ? pile.placed(stage, 1) : pile.withdrawn(stage);
+        });
   }
 
   private Piles through(Fact.PiecesThrough through) {
@@ -63,7 +78,7 @@ public record Piles(Map<String, Pile> byPiece, Hand hand) {
           moved.change(
               piece.getKey(),
               pile ->
-                  pile.begins(through.stage())
+                  pile.begins(through.stage()) && !through.redo()
                       ? pile.begun(piece.getValue())
                       : pile.moved(through.stage(), piece.getValue(), through.redo()));
     }

@@ -120,12 +120,14 @@ final class BenchView {
     int row = 2;
     for (int i = 0; i < why.choices().size(); i++) {
       Remedy choice = why.choices().get(i);
-      String means = choice.means().isBlank() ? "" : "  " + JobWords.fill(choice.means(), model);
-      int after = body.text(0, row, (i + 1) + "  " + choice.sees(), Tone.STRONG);
-      body.text(after, row, Math.max(0, body.width() - after), means, Tone.FAINT);
+      body.text(0, row, (i + 1) + "  " + choice.sees(), Tone.STRONG);
       row++;
+      // Every choice keeps a row, whatever the ones before it have to say.
+      int others = why.choices().size() - 1 - i;
+      int room = Math.min(2, body.height() - row - others);
+      String means = JobWords.fill(choice.means(), model);
+      row += means.isBlank() ? 0 : body.wrapped(3, row, body.width() - 3, room, means, Tone.FAINT);
     }
-    body.text(0, row + 1, "space: none of them, nothing is counted", Tone.FAINT);
   }
 
   private static void away(Canvas body, Model model) {

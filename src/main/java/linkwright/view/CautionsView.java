@@ -42,7 +42,7 @@ final class CautionsView {
           body.width() - words - 3,
           line.card().title(),
           here ? Tone.STRONG : line.now() ? Tone.ACCENT : Tone.PLAIN);
-      String stands = (line.now() ? "now, " : "") + line.stands();
+      String stands = (line.now() && line.seen() ? "now, " : "") + line.stands();
       body.text(body.width() - words, y, words, stands, line.now() ? Tone.PLAIN : Tone.FAINT);
     }
     if (lines.size() > rows) {

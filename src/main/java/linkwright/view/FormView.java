@@ -2,6 +2,7 @@ package linkwright.view;
 
 import linkwright.coach.Field;
 import linkwright.coach.Form;
+import linkwright.coach.Spot;
 import linkwright.text.Text;
 
 /** A form: labels, what is typed, a hint or the trouble beside it, and the line that keeps it. */
@@ -12,13 +13,33 @@ final class FormView {
 
   /** Draws the form from the top of the area; returns the rows it took. */
   static int draw(Canvas area, Form form) {
+    boolean fits = form.at() >= form.fields().size() || fits(form, area.width());
+    // What does not fit beside its field keeps its place below it, however low the window is.
+    int foot = fits ? 0 : Math.min(3, Math.max(0, area.height() - 3));
+    int y = fields(area.area(0, 0, area.width(), area.height() - foot), form);
+    int gap = y + foot < area.height() ? 1 : 0;
+    return y + gap + told(area.area(0, y + gap, area.width(), foot), form, area.width());
+  }
+
+  private static boolean fits(Form form, int formWidth) {
+    Field field = form.fields().get(form.at());
+    return fits(told(field, true), field, formWidth);
+  }
+
+  /** Draws title, fields and the line that keeps them; returns the rows they took. */
+  static int fields(Canvas area, Form form) {
     area.text(0, 0, area.width(), form.title(), Tone.ACCENT);
     int room = area.height() - 2;
     int rows = form.fields().size();
     int first = Math.max(0, Math.min(form.at() - room + 1, rows + 1 - room));
+    if (rows + 2 > area.height()) {
+      String place = Math.min(rows, form.at() + 1) + " of " + rows;
+      area.right(area.width(), 0, Math.max(0, area.width() - 12), place, Tone.FAINT);
+    }
     int y = 1;
     for (int i = first; i < rows && y < area.height(); i++, y++) {
       field(area, y, form.fields().get(i), i == form.at());
+      area.spot(0, y, area.width(), 1, new Spot.ToField(i));
     }
     if (y < area.height()) {
       boolean at = form.at() >= rows;
@@ -28,29 +49,33 @@ final class FormView {
           y,
           mark + form.keepWords() + (at ? "  (enter)" : ""),
           at ? Tone.REVERSED : Tone.PLAIN);
+      area.spot(0, y, area.width(), 1, new Spot.ToField(rows));
       y++;
     }
-    return whole(area, y, form);
+    return y;
   }
 
-  /** What beside the field had no room, whole, below the form; returns the row after it. */
-  private static int whole(Canvas area, int y, Form form) {
+  /** What had no room beside the field with the caret, whole; returns the rows it took. */
+  static int told(Canvas below, Form form, int formWidth) {
     if (form.at() >= form.fields().size()) {
-      return y;
+      return 0;
     }
     Field field = form.fields().get(form.at());
     String told = told(field, true);
-    if (Text.width(told) <= area.width() - LABEL - wide(area, field) - 1) {
-      return y;
+    if (fits(told, field, formWidth)) {
+      return 0;
     }
     Tone tone = field.trouble().isPresent() ? Tone.WARNING : Tone.FAINT;
-    int rows = area.wrapped(0, y + 1, area.width(), 3, told, tone);
-    return rows == 0 ? y : y + 1 + rows;
+    return below.wrapped(0, 0, below.width(), below.height(), told, tone);
   }
 
-  private static int wide(Canvas area, Field field) {
-    int room = Math.max(6, Math.min(28, (area.width() - LABEL) / 2));
-    return Math.min(area.width() - LABEL, Math.max(room, Text.width(field.text()) + 2));
+  private static boolean fits(String told, Field field, int formWidth) {
+    return Text.width(told) <= formWidth - LABEL - wide(formWidth, field) - 1;
+  }
+
+  private static int wide(int formWidth, Field field) {
+    int room = Math.max(6, Math.min(28, (formWidth - LABEL) / 2));
+    return Math.min(formWidth - LABEL, Math.max(room, Text.width(field.text()) + 2));
   }
 
   private static String told(Field field, boolean at) {
@@ -60,7 +85,7 @@ final class FormView {
   private static void field(Canvas area, int y, Field field, boolean at) {
     String mark = at ? area.glyphs().pick("▸ ", "> ") : "  ";
     area.text(0, y, LABEL - 1, mark + field.label(), at ? Tone.STRONG : Tone.PLAIN);
-    int wide = wide(area, field);
+    int wide = wide(area.width(), field);
     area.fill(LABEL, y, wide, 1, " ", at ? Tone.FIELD : Tone.PLAIN);
     area.text(LABEL, y, wide, field.text(), at ? Tone.FIELD : Tone.PLAIN);
     if (at) {
@@ -70,6 +95,10 @@ final class FormView {
     }
     int beside = LABEL + wide + 1;
     String told = told(field, at);
+    if (at && !fits(told, field, area.width())) {
+      // It stands whole below the form; here only that something is wrong.
+      told = field.trouble().isPresent() ? "!" : "";
+    }
     Tone tone = field.trouble().isPresent() ? Tone.WARNING : Tone.FAINT;
     area.text(beside, y, Math.max(0, area.width() - beside), told, tone);
   }

@@ -7,6 +7,7 @@ import linkwright.coach.KeyWords;
 import linkwright.coach.Layout;
 import linkwright.coach.Model;
 import linkwright.coach.OpenJob;
+import linkwright.coach.Spot;
 import linkwright.job.TimerRun;
 import linkwright.text.Text;
 
@@ -30,7 +31,7 @@ final class Frame {
     int room = canvas.width() - 2 - (timer.isEmpty() ? 0 : Text.width(timer) + 2);
     String job = model.job().map(open -> open.state().course().name()).orElse("Linkwright");
     String place = Titles.of(model);
-    int placeRoom = Math.min(Text.width(place) + 3, Math.max(0, room / 2));
+    int placeRoom = Math.min(Text.width(place) + 3, Math.max(0, room - 8));
     int after = canvas.text(1, 0, Math.max(4, room - placeRoom), job, Tone.STRONG);
     canvas.text(
         after,
@@ -50,7 +51,7 @@ final class Frame {
     return next.map(
             timer -> {
               long left = timer.left(model.now()).toSeconds();
-              String name = Text.cut(timer.name(), 20);
+              String name = Text.cut(timer.name(), model.width() < 72 ? 14 : 20);
               return timer.rings(model.now())
                   ? " " + name + " is due "
                   : name + " " + Clock.running(left);
@@ -84,6 +85,18 @@ final class Frame {
           .map(OpenJob::reckoned)
           .ifPresent(reckoned -> canvas.text(1, row, width, StillLine.of(model), Tone.PLAIN));
     }
-    canvas.text(1, canvas.height() - 1, width, KeyWords.line(model, width), Tone.FAINT);
+    keys(canvas, model, width);
+  }
+
+  private static void keys(Canvas canvas, Model model, int width) {
+    int y = canvas.height() - 1;
+    int x = 1;
+    for (KeyWords.Word word : KeyWords.words(model, width)) {
+      int from = x;
+      x = canvas.text(from, y, Math.max(0, width + 1 - from), word.text(), Tone.FAINT);
+      int wide = x - from;
+      word.act().ifPresent(act -> canvas.spot(from, y, wide, 1, new Spot.ToAct(act)));
+      x += KeyWords.GAP;
+    }
   }
 }

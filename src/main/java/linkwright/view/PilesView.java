@@ -2,6 +2,7 @@ package linkwright.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import linkwright.coach.AtBench;
 import linkwright.coach.Clock;
 import linkwright.coach.Model;
@@ -15,10 +16,15 @@ final class PilesView {
 
   static void draw(Canvas area, Model model, Screen.Bench screen, AtBench at) {
     String count = count(model, at);
+    boolean rings = at.waitRunning(model).map(timer -> timer.rings(model.now())).orElse(false);
     int room = Math.max(10, area.width() / 2);
-    int drawn = BigFigures.draw(area.area(0, 0, room, area.height() - 1), count, Tone.ACCENT);
+    int drawn = BigFigures.draw(area.area(0, 0, room, area.height() - 1), count, rings ? Tone.ALARM : Tone.ACCENT);
     area.text(0, Math.min(area.height() - 1, drawn), room, caption(model, at), Tone.FAINT);
-    List<String> lines = lines(model, screen, at);
+    List<String> lines = new ArrayList<>(lines(model, screen, at));
+    if (lines.size() > area.height()) {
+      String last = lines.remove(lines.size() - 1);
+      lines.set(lines.size() - 1, lines.get(lines.size() - 1) + ", " + last.replaceAll(" +", " "));
+    }
     int x = room + 2;
     for (int i = 0; i < lines.size(); i++) {
       Tone tone = i == 0 ? Tone.STRONG : Tone.PLAIN;
@@ -27,10 +33,9 @@ final class PilesView {
   }
 
   private static String count(Model model, AtBench at) {
-    TimerRun due = model.job().orElseThrow().state().timers().next().orElse(null);
-    boolean showTimer = due != null && at.waiting() + at.redo() == 0 && !at.begins();
-    if (showTimer) {
-      return Clock.running(due.left(model.now()).toSeconds());
+    Optional<TimerRun> own = at.waitRunning(model);
+    if (own.isPresent()) {
+      return Clock.running(own.get().left(model.now()).toSeconds());
     }
     return at.through() + "/" + wanted(model, at);
   }
@@ -45,7 +50,11 @@ final class PilesView {
   }
 
   private static String caption(Model model, AtBench at) {
-    return at.piece() + "s " + at.stage() + " of " + wanted(model, at);
+    Optional<TimerRun> own = at.waitRunning(model);
+    if (own.isPresent()) {
+      return own.get().name() + (own.get().rings(model.now()) ? ": due" : "");
+    }
+    return at.piece() + "s " + at.stage();
   }
 
   private static List<String> lines(Model model, Screen.Bench screen, AtBench at) {
@@ -55,7 +64,7 @@ final class PilesView {
     } else if (at.begins()) {
       lines.add("each " + cutLength(model, at));
     } else if (at.inHand() > 0) {
-      lines.add("in hand " + at.inHand() + (at.fromRedo() ? " from the redo pile" : " new"));
+      lines.add("in hand " + at.inHand() + (at.fromRedo() ? ", from redo" : ", new"));
     } else {
       lines.add(at.available() == 0 ? "nothing waits here" : "all go together");
     }

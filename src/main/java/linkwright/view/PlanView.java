@@ -1,8 +1,6 @@
 package linkwright.view;
 
 import java.util.List;
-import linkwright.coach.Field;
-import linkwright.coach.Form;
 import linkwright.coach.Model;
 import linkwright.coach.PlanSummary;
 import linkwright.coach.Screen;
@@ -10,6 +8,7 @@ import linkwright.coach.Screen;
 /** The plan while it is typed: the fields on the left, what they come to on the right. */
 final class PlanView {
   private static final int RESULTS = 34;
+  private static final int LABEL = 13;
 
   private PlanView() {}
 
@@ -18,54 +17,47 @@ final class PlanView {
     int high = Math.max(1, body.height() - foot);
     boolean beside = body.width() >= 72;
     int wide = beside ? body.width() - RESULTS - 2 : body.width();
-    int formHigh = beside ? high : Math.max(4, high / 2);
-    FormView.draw(body.area(0, 0, wide, formHigh), plan.open());
-    Canvas results =
-        beside
-            ? body.area(wide + 2, 0, RESULTS, high)
-            : body.area(0, formHigh, body.width(), high - formHigh);
-    results(results, model, plan);
-    told(body.area(0, high, body.width(), foot), plan.open());
-  }
-
-  private static void results(Canvas area, Model model, Screen.Plan plan) {
+    int formHigh = beside ? high : Math.max(4, high * 2 / 5);
+    FormView.fields(body.area(0, 0, wide, formHigh), plan.open());
     List<PlanSummary.Line> lines = PlanSummary.of(plan.preview(), model);
-    int row = 0;
+    if (beside) {
+      results(body.area(wide + 2, 0, RESULTS, high), lines, 1);
+    } else {
+      results(body.area(0, formHigh, body.width(), high - formHigh), lines, 2);
+    }
+    FormView.told(body.area(0, high, body.width(), foot), plan.open(), wide);
+  }
+
+  /** Figures in columns, then the sentences as far as they have room. */
+  private static void results(Canvas area, List<PlanSummary.Line> lines, int columns) {
+    List<PlanSummary.Line> figures =
+        lines.stream().filter(line -> !line.label().isEmpty()).toList();
+    int rows = (figures.size() + columns - 1) / columns;
+    int wide = area.width() / columns;
+    for (int i = 0; i < figures.size(); i++) {
+      figure(area.area(i / rows * wide, i % rows, wide - columns + 1, 1), figures.get(i));
+    }
+    int row = rows;
     for (PlanSummary.Line line : lines) {
-      if (row >= area.height()) {
-        area.right(area.height() - 1, area.glyphs().cutMark(), Tone.FAINT);
-        return;
-      }
       if (line.label().isEmpty()) {
-        row +=
-            area.wrapped(
-                0,
-                row,
-                area.width(),
-                area.height() - row,
-                line.value(),
-                line.trouble() ? Tone.WARNING : Tone.FAINT);
-      } else {
-        area.text(0, row, 15, line.label(), Tone.FAINT);
-        area.text(
-            15,
-            row,
-            Math.max(0, area.width() - 15),
-            line.value(),
-            line.trouble() ? Tone.WARNING : line.main() ? Tone.STRONG : Tone.PLAIN);
-        row++;
+        int room = area.height() - row;
+        Tone tone = line.trouble() ? Tone.WARNING : Tone.FAINT;
+        if (room <= 0) {
+          area.right(area.height() - 1, " " + area.glyphs().cutMark(), Tone.FAINT);
+          return;
+        }
+        row += area.wrapped(0, row, area.width() - 2, room, line.value(), tone);
       }
     }
   }
 
-  /** The sentence for the field with the caret, whole: beside the field it may have been cut. */
-  private static void told(Canvas area, Form form) {
-    if (form.at() >= form.fields().size()) {
-      return;
-    }
-    Field field = form.fields().get(form.at());
-    String text = field.trouble().map(trouble -> "! " + trouble).orElse(field.hint());
-    area.wrapped(
-        0, 0, area.width(), 2, text, field.trouble().isPresent() ? Tone.WARNING : Tone.FAINT);
+  private static void figure(Canvas area, PlanSummary.Line line) {
+    area.text(0, 0, LABEL - 1, line.label(), Tone.FAINT);
+    area.text(
+        LABEL,
+        0,
+        Math.max(0, area.width() - LABEL),
+        line.value(),
+        line.trouble() ? Tone.WARNING : line.main() ? Tone.STRONG : Tone.PLAIN);
   }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import linkwright.coach.Act;
 import linkwright.coach.Model;
 import linkwright.coach.RoundWords;
+import linkwright.coach.Spot;
 
 /** The way round: the places of a job in the order of the work, each with how it stands there. */
 final class RoundView {
@@ -14,11 +15,13 @@ final class RoundView {
     int row = 0;
     for (RoundWords.Stop stop : stops) {
       boolean now = stop.now();
+      body.text(0, row, 1, now ? body.glyphs().pick("▸", ">") : " ", Tone.ACCENT);
       String key = model.settings().keys().keysOf(stop.act()).stream().findFirst().orElse("");
-      body.text(1, row, 5, key, Tone.STRONG);
+      body.text(2, row, 4, key, Tone.STRONG);
       body.text(6, row, 15, stop.act().words(), now ? Tone.ACCENT : Tone.PLAIN);
       body.text(
           22, row, Math.max(0, body.width() - 22), stop.stands(), now ? Tone.PLAIN : Tone.FAINT);
+      body.spot(0, row, body.width(), 1, new Spot.ToAct(stop.act()));
       row++;
       if (stop.act() == Act.TO_WEIGH_IN) {
         row++;

@@ -3,6 +3,7 @@ package linkwright.view;
 import java.util.List;
 import linkwright.coach.Model;
 import linkwright.coach.Screen;
+import linkwright.coach.Spot;
 import linkwright.coach.TrayJob;
 import linkwright.text.Text;
 
@@ -20,11 +21,14 @@ final class TrayView {
           0, 1, body.width(), 3, "No job is in the tray yet. Press n to begin one.", Tone.PLAIN);
       return;
     }
-    int perJob = 3;
+    // A free row between jobs where there is room.
+    int perJob = body.height() >= 4 * model.tray().size() ? 4 : 3;
     int room = Math.max(1, body.height() / perJob);
     int first = Math.max(0, Math.min(tray.at() - room / 2, model.tray().size() - room));
     for (int i = first; i < Math.min(model.tray().size(), first + room); i++) {
-      job(body, (i - first) * perJob, model.tray().get(i), i == tray.at());
+      int row = (i - first) * perJob;
+      job(body, row, model.tray().get(i), i == tray.at());
+      body.spot(0, row, body.width(), perJob, new Spot.ToRow(i));
     }
     if (model.tray().size() > room) {
       body.right(body.height() - 1, (tray.at() + 1) + " of " + model.tray().size(), Tone.FAINT);
@@ -41,11 +45,9 @@ final class TrayView {
         job.name() + (job.closed() ? "  (closed)" : ""),
         at ? Tone.STRONG : Tone.PLAIN);
     body.text(4, row + 1, body.width() - 4, job.stands(), Tone.FAINT);
-    List<String> waits = job.waits();
-    if (!waits.isEmpty()) {
-      String line = "waits: " + String.join(", ", waits);
-      int x = Math.min(body.width() / 2, 6 + Text.width(job.stands()));
-      body.text(x, row + 1, body.width() - x, line, Tone.WARNING);
+    if (!job.waits().isEmpty()) {
+      String line = "waits: " + String.join(", ", job.waits());
+      body.text(4, row + 2, body.width() - 4, line, Tone.WARNING);
     }
   }
 }

@@ -12,6 +12,8 @@ import linkwright.quantity.UnitStyle;
 
 /** Trial lengths, each with the chain that would follow it. */
 final class TrialView {
+  private static final int INDENT = 5;
+
   private TrialView() {}
 
   static void draw(Canvas body, Model model, Screen.Trial screen) {
@@ -34,7 +36,7 @@ final class TrialView {
           Tone.PLAIN);
       return;
     }
-    int perRow = 3;
+    int perRow = body.width() < 72 ? 4 : 3;
     int room = Math.max(1, (body.height() - row) / perRow);
     int first = Math.max(0, Math.min(screen.at() - room / 2, screen.rows().size() - room));
     for (int i = first; i < Math.min(screen.rows().size(), first + room); i++) {
@@ -66,14 +68,17 @@ final class TrialView {
   }
 
   private static void trial(
-      Canvas body, int row, TrialRow trial, int number, boolean at, UnitStyle units) {
+      Canvas body, int row, TrialRow trial, int place, boolean at, UnitStyle units) {
     Fact.TrialMeasured hung = trial.trial();
     String mark = at ? body.glyphs().pick("▸ ", "> ") : "  ";
-    String what =
+    Tone tone = trial.followed() ? Tone.ACCENT : at ? Tone.STRONG : Tone.PLAIN;
+    String number =
         mark
-            + (number + 1)
-            + "  "
-            + hung.links()
+            + (place + 1)
+            + "  ";
+    body.text(0, row, body.width(), number, tone);
+    String what =
+        hung.links()
             + " links, "
             + hung.rings()
             + " rings of "
@@ -82,13 +87,12 @@ final class TrialView {
             + ", hung "
             + units.length(hung.hungMm())
             + (trial.followed() ? "   followed" : "");
-    body.text(
-        0, row, body.width(), what, trial.followed() ? Tone.ACCENT : at ? Tone.STRONG : Tone.PLAIN);
+    int rows = body.wrapped(INDENT, row, body.width() - INDENT, 2, what, tone);
     String makes = trial.plan().map(plan -> makes(plan, units)).orElse(trial.problem());
     body.text(
-        5,
-        row + 1,
-        Math.max(0, body.width() - 5),
+        INDENT,
+        row + rows,
+        Math.max(0, body.width() - INDENT),
         makes + (hung.note().isBlank() ? "" : "  " + hung.note()),
         Tone.FAINT);
   }

@@ -3,6 +3,7 @@ package linkwright.view;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import linkwright.coach.Clock;
@@ -14,9 +15,11 @@ import linkwright.job.Closing;
 import linkwright.job.Fact;
 import linkwright.job.Pile;
 import linkwright.job.Price;
+import linkwright.job.StillToDo;
 import linkwright.job.plan.FinenessWord;
 import linkwright.job.plan.Plan;
 import linkwright.quantity.UnitStyle;
+import linkwright.routine.Routine;
 import linkwright.text.Text;
 
 /** Plan against what came of it, scrap by kind, the price first and again, what to do next time. */
@@ -29,43 +32,34 @@ final class WeighView {
       return;
     }
     OpenJob job = model.job().orElseThrow();
-    if (job.reckoned().counted().plan().isEmpty()) {
+    if (!job.reckoned().counted().holds()) {
       body.wrapped(0, 0, body.width(), 3, "There is no plan yet to weigh against.", Tone.WARNING);
       return;
     }
-    Plan plan = job.reckoned().counted().plan().get();
     int half = body.width() >= 72 ? body.width() / 2 : body.width();
-    int left = against(body.area(0, 0, half - 2, body.height()), model, job, plan);
+    int left = against(body.area(0, 0, half - 2, body.height()), model, job);
     boolean beside = half < body.width();
     Canvas rest =
         beside
             ? body.area(half, 0, body.width() - half, body.height())
             : body.area(0, left, body.width(), Math.max(0, body.height() - left));
-    int prices = prices(rest, model, job, plan);
+    int prices = prices(rest, model, job);
     int row = beside ? Math.max(left, prices) + 1 : left + prices;
-    remarks(body.area(0, row, body.width(), Math.max(0, body.height() - row)), model, job, plan);
+    if (row >= body.height()) {
+      String more = " " + body.glyphs().cutMark() + " more in a larger window";
+      body.right(body.height() - 1, more, Tone.FAINT);
+    }
+    remarks(body.area(0, row, body.width(), Math.max(0, body.height() - row)), model, job);
   }
 
-  private static int against(Canvas area, Model model, OpenJob job, Plan plan) {
+  private static int against(Canvas area, Model model, OpenJob job) {
     UnitStyle units = model.settings().units();
     Fact.WeighedIn in = job.state().accounts().weighedIn();
-    Pile links = job.state().piles().of("link");
     area.text(0, 0, area.width(), columns("", "planned", "came out"), Tone.FAINT);
-    int row = 1;
-    row =
-        line(
-            area,
-            row,
-            columns("length", units.length(plan.lengthMm()), length(in.lengthMm(), units)));
-    row =
-        line(area, row, columns("chain", units.mass(plan.massChainG()), mass(in.chainG(), units)));
-    row = line(area, row, columns("links", "" + plan.links(), "" + links.atOrPast("checked")));
-    row = line(area, row, columns("done again", "", "" + links.sentBack()));
-    row =
-        line(
-            area,
-            row,
-            columns("scrapped", "" + (plan.blanksToCut() - plan.links()), "" + links.scrapped()));
+    int row =
+        job.reckoned().counted().plan().isPresent()
+            ? chain(area, units, job, job.reckoned().counted().plan().get())
+            : pieces(area, units, job);
     row = line(area, row, columns("hours", "", Clock.spoken(job.state().times().totalSeconds())));
     row++;
     row =
@@ -83,7 +77,7 @@ final class WeighView {
     row = line(area, row, columns("soldered scrap", "", mass(in.solderedScrapG(), units)));
     row = line(area, row, columns("filings", "", mass(in.filingsG(), units)));
     row = line(area, row, columns("sweeps", "", mass(in.sweepsG(), units)));
-    Closing closing = closing(model, job, plan);
+    Closing closing = closing(model, job);
     if (closing.unaccountedG().isPresent()) {
       row =
           line(
@@ -94,11 +88,49 @@ final class WeighView {
     return row;
   }
 
-  private static Closing closing(Model model, OpenJob job, Plan plan) {
-    return Closing.of(job.state(), plan, model.shelf().routine(job.state().course().routine()));
+  private static int chain(Canvas area, UnitStyle units, OpenJob job, Plan plan) {
+    Fact.WeighedIn in = job.state().accounts().weighedIn();
+    Pile links = job.state().piles().of("link");
+    String length = length(in.lengthMm(), units);
+    int row = line(area, 1, columns("length", units.length(plan.lengthMm()), length));
+    row =
+        line(area, row, columns("chain", units.mass(plan.massChainG()), mass(in.chainG(), units)));
+    row = line(area, row, columns("links", "" + plan.links(), "" + links.atOrPast("checked")));
+    row = line(area, row, columns("done again", "", "" + links.sentBack()));
+    return line(
+        area,
+        row,
+        columns("scrapped", "" + (plan.blanksToCut() - plan.links()), "" + links.scrapped()));
   }
 
-  private static int prices(Canvas area, Model model, OpenJob job, Plan plan) {
+  /** What is no chain: each kind of piece by itself. */
+  private static int pieces(Canvas area, UnitStyle units, OpenJob job) {
+    Fact.WeighedIn in = job.state().accounts().weighedIn();
+    int row = line(area, 1, columns("length", "", length(in.lengthMm(), units)));
+    row = line(area, row, columns("weight", "", mass(in.chainG(), units)));
+    int again = 0;
+    int scrapped = 0;
+    for (Map.Entry<String, StillToDo> kind : job.reckoned().left().entrySet()) {
+      Pile pile = job.state().piles().of(kind.getKey());
+      StillToDo left = kind.getValue();
+      row = line(area, row, columns(kind.getKey(), "" + left.wanted(), "" + left.good()));
+      again += pile.sentBack();
+      scrapped += pile.scrapped();
+    }
+    row = line(area, row, columns("done again", "", "" + again));
+    return line(area, row, columns("scrapped", "", "" + scrapped));
+  }
+
+  private static Closing closing(Model model, OpenJob job) {
+    Optional<Routine> routine = model.shelf().routine(job.state().course().routine());
+    return job.reckoned()
+        .counted()
+        .plan()
+        .map(plan -> Closing.of(job.state(), plan, routine))
+        .orElseGet(() -> Closing.of(job.state(), routine));
+  }
+
+  private static int prices(Canvas area, Model model, OpenJob job) {
     if (job.state().accounts().prices().isEmpty()) {
       return area.wrapped(
           0,
@@ -108,9 +140,9 @@ final class WeighView {
           "p asks for your own prices; then the first chain and one made again stand here.",
           Tone.FAINT);
     }
-    Closing closing = closing(model, job, plan);
+    Closing closing = closing(model, job);
     String money = job.state().accounts().currency();
-    area.text(0, 0, area.width(), columns("", "first", "again"), Tone.FAINT);
+    area.text(0, 0, area.width(), columns("", "this one", "made again"), Tone.FAINT);
     Map<String, Double> again = new TreeMap<>();
     closing.again().lines().forEach(line -> again.put(line.what(), line.money()));
     int row = 1;
@@ -134,11 +166,14 @@ final class WeighView {
     return row + 1;
   }
 
-  private static void remarks(Canvas area, Model model, OpenJob job, Plan plan) {
+  private static void remarks(Canvas area, Model model, OpenJob job) {
     UnitStyle units = model.settings().units();
     int row = 0;
-    double mass = job.state().accounts().weighedIn().chainG().orElse(plan.massChainG());
-    for (String word : FinenessWord.of(plan.wish().metal(), mass, model.shelf().reference())) {
+    if (job.state().course().closed()) {
+      String closed = ("Closed. " + job.state().course().nextTime()).strip();
+      row += area.wrapped(0, row, area.width(), area.height(), closed, Tone.STRONG);
+    }
+    for (String word : fineness(model, job)) {
       row += area.wrapped(0, row, area.width(), Math.max(0, area.height() - row), word, Tone.FAINT);
     }
     List<String> learnt = NextTime.of(job, units);
@@ -152,15 +187,20 @@ final class WeighView {
               "Next time: " + sentence,
               Tone.PLAIN);
     }
-    if (job.state().course().closed()) {
-      area.wrapped(
-          0,
-          row,
-          area.width(),
-          Math.max(0, area.height() - row),
-          "Closed. " + job.state().course().nextTime(),
-          Tone.STRONG);
-    }
+  }
+
+  private static List<String> fineness(Model model, OpenJob job) {
+    OptionalDouble weighed = job.state().accounts().weighedIn().chainG();
+    return job.reckoned()
+        .counted()
+        .plan()
+        .map(
+            plan ->
+                FinenessWord.of(
+                    plan.wish().metal(),
+                    weighed.orElse(plan.massChainG()),
+                    model.shelf().reference()))
+        .orElse(List.of());
   }
 
   private static int line(Canvas area, int row, String text) {

@@ -4,41 +4,53 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
 /**
- * Screens as they were once looked at and found right, kept as plain rows with the tones beside
- * them, apart. A normal run only compares; {@code -Dgolden=write} writes what is new or changed, to
- * be looked at before it is committed.
+ * Pictures kept beside the tests, for a person to look at: the rows as they are shown, and the tones
+ * of the same rows in a file of their own. A test run compares and never writes, unless {@code
+ * -Dgolden=write} is given; then look at what it wrote before it is kept.
  */
 public final class Golden {
-  private static final Path FOLDER = Path.of("src", "test", "resources", "golden");
+  private static final Path HOME = Path.of("src", "test", "resources", "golden");
 
   private Golden() {}
 
-  /** Checks that a grid looks as the golden screen of this name does. */
-  public static void assertLooks(String name, Grid grid) {
-    Path file = FOLDER.resolve(name + ".txt");
-    String seen = asText(grid);
+  /** Compares a grid with the pictures of that name; the name may hold folders. */
+  public static void looks(String name, Grid grid) {
+    same(HOME.resolve(name + ".txt"), grid.text());
+    same(HOME.resolve(name + ".tones"), tones(grid));
+  }
+
+  /** Compares rows with the picture of that name; for what was read back from a terminal. */
+  public static void looks(String name, String rows) {
+    same(HOME.resolve(name + ".txt"), rows);
+  }
+
+  private static String tones(Grid grid) {
+    StringBuilder tones = new StringBuilder();
+    for (int y = 0; y < grid.height(); y++) {
+      tones.append(grid.rowTones(y).stripTrailing()).append('\n');
+    }
+    grid.cursor()
+        .ifPresent(at -> tones.append("cursor ").append(at.x()).append(' ').append(at.y()).append('\n'));
+    return tones.toString();
+  }
+
+  private static void same(Path file, String now) {
     try {
-      if (System.getProperty("golden", "").equals("write")) {
+      if ("write".equals(System.getProperty("golden"))) {
         Files.createDirectories(file.getParent());
-        Files.writeString(file, seen);
+        Files.writeString(file, now);
+        return;
       }
-      assertThat(file).as("golden screen, written with -Dgolden=write").exists();
-      assertThat(seen).as(name).isEqualTo(Files.readString(file));
+      assertThat(file).as("the picture; -Dgolden=write makes it").exists();
+      String kept = Files.readString(file, StandardCharsets.UTF_8).replace("\r\n", "\n");
+      assertThat(now).as(file.toString()).isEqualTo(kept);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-  }
-
-  private static String asText(Grid grid) {
-    StringBuilder text = new StringBuilder(grid.text());
-    text.append("-- tones\n");
-    for (int y = 0; y < grid.height(); y++) {
-      text.append(grid.rowTones(y).stripTrailing()).append('\n');
-    }
-    return text.toString();
   }
 }

@@ -1,0 +1,220 @@
+package linkwright.coach;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import linkwright.files.Home;
+import linkwright.files.Library;
+import linkwright.job.Entry;
+import linkwright.job.Fact;
+import linkwright.job.JobState;
+import linkwright.job.Pile;
+import linkwright.routine.Caution;
+import linkwright.shell.Demo;
+import linkwright.shell.Start;
+
+/**
+ * Somebody at the bench, for tests: presses keys and reads what the coach makes of them. Facts are
+ * kept in memory at once; every key takes a second.
+ */
+public final class Bencher {
+  public static final Library LIBRARY = Library.load(new Home(Path.of("target", "no-home-at-all")));
+  public static final Shelf SHELF = Start.shelf(LIBRARY);
+  public static final Instant MORNING = Instant.parse("2026-03-02T08:00:00Z");
+
+  private final List<Entry> entries = new ArrayList<>();
+  private final List<Effect> performed = new ArrayList<>();
+  private Model model;
+  private Instant now = MORNING;
+  private boolean diskFull;
+  private int bells;
+
+  private Bencher(Settings settings) {
+    model = Model.begin(SHELF, settings, now, 80, 24);
+  }
+
+  /** With the tray in front, empty. */
+  public static Bencher atTheTray() {
+    return new Bencher(Settings.USUAL);
+  }
+
+  /** With the demo's job open, its plan set. */
+  public static Bencher withTheDemo() {
+    return withTheDemo(Settings.USUAL);
+  }
+
+  public static Bencher withTheDemo(Settings settings) {
+    return with(settings, false, Demo.facts(LIBRARY));
+  }
+
+  /** With a job open that those facts began. */
+  public static Bencher with(Fact... facts) {
+    return with(Settings.USUAL, false, List.of(facts));
+  }
+
+  /** With a book open to look at only. */
+  public static Bencher lookingOnly() {
+    return with(Settings.USUAL, true, Demo.facts(LIBRARY));
+  }
+
+  public static Bencher with(Settings settings, boolean lookOnly, List<Fact> facts) {
+    Bencher bencher = new Bencher(settings);
+    facts.forEach(fact -> bencher.enter(List.of(fact)));
+    bencher.take(
+        new Message.JobOpened("job", List.copyOf(bencher.entries), lookOnly, List.of(), Map.of()));
+    return bencher;
+  }
+
+  /** Presses keys, by their names. */
+  public Bencher press(String... names) {
+    for (String name : names) {
+      pass(Duration.ofSeconds(1));
+      take(new Message.KeyPressed(KeyNames.read(name).orElseThrow()));
+    }
+    return this;
+  }
+
+  public Bencher press(int times, String name) {
+    for (int i = 0; i < times; i++) {
+      press(name);
+    }
+    return this;
+  }
+
+  /** Types a text, a character a key. */
+  public Bencher type(String text) {
+    text.codePoints()
+        .mapToObj(Character::toString)
+        .forEach(each -> take(new Message.KeyPressed(Key.of(each))));
+    return this;
+  }
+
+  /** Lets time pass; the clock ticks once at its end. */
+  public Bencher pass(Duration time) {
+    now = now.plus(time);
+    take(new Message.Ticked(now));
+    return this;
+  }
+
+  /** Sees all cautions that are up and opens the step behind them. */
+  public Bencher seeCautions() {
+    while (caution().isPresent()) {
+      press("space");
+    }
+    return this;
+  }
+
+  /** Goes to the bench, sees what there is to see, and opens the step of that name. */
+  public Bencher goTo(String step) {
+    if (!(model.screen() instanceof Screen.Bench)) {
+      press("esc");
+      take(new Message.KeyPressed(Key.of("b")));
+    }
+    if (Bench.away(model)) {
+      press("space");
+    }
+    seeCautions();
+    List<String> ids = at().routine().steps().stream().map(each -> each.id()).toList();
+    while (!at().step().id().equals(step)) {
+      press(ids.indexOf(step) > at().number() - 1 ? "right" : "left");
+      seeCautions();
+    }
+    return this;
+  }
+
+  public void take(Message message) {
+    Deque<Message> messages = new ArrayDeque<>(List.of(message));
+    while (!messages.isEmpty()) {
+      Turn turn = Update.update(model, messages.remove());
+      model = turn.model();
+      for (Effect effect : turn.effects()) {
+        performed.add(effect);
+        if (effect instanceof Effect.KeepFacts keep) {
+          messages.add(
+              diskFull
+                  ? new Message.NotKept(keep.facts(), "the disk is full.")
+                  : new Message.Kept(enter(keep.facts())));
+        } else if (effect instanceof Effect.RingBell) {
+          bells++;
+        }
+      }
+    }
+  }
+
+  private List<Entry> enter(List<Fact> facts) {
+    List<Entry> kept = new ArrayList<>();
+    for (Fact fact : facts) {
+      Entry entry = new Entry(entries.size() + 1, now, "bench", fact);
+      entries.add(entry);
+      kept.add(entry);
+    }
+    return kept;
+  }
+
+  /** From now on nothing can be written. */
+  public Bencher diskIsFull(boolean full) {
+    diskFull = full;
+    return this;
+  }
+
+  public Model model() {
+    return model;
+  }
+
+  public Instant now() {
+    return now;
+  }
+
+  public OpenJob job() {
+    return model.job().orElseThrow();
+  }
+
+  public JobState state() {
+    return job().state();
+  }
+
+  /** The step that is open. */
+  public AtBench at() {
+    return AtBench.of(model).orElseThrow();
+  }
+
+  public Optional<Caution> caution() {
+    return Bench.caution(model);
+  }
+
+  public Pile pile(String piece) {
+    return state().piles().of(piece);
+  }
+
+  public String notice() {
+    return model.notice().text();
+  }
+
+  public Form form() {
+    return model.screen().form().orElseThrow();
+  }
+
+  public List<Entry> entries() {
+    return List.copyOf(entries);
+  }
+
+  /** The facts of that kind that were entered, in order. */
+  public <T extends Fact> List<T> entered(Class<T> kind) {
+    return entries.stream().map(Entry::fact).filter(kind::isInstance).map(kind::cast).toList();
+  }
+
+  /** The effects of that kind that were asked for, in order. */
+  public <T extends Effect> List<T> performed(Class<T> kind) {
+    return performed.stream().filter(kind::isInstance).map(kind::cast).toList();
+  }
+
+  public int bells() {
+    return bells;
+  }
+}

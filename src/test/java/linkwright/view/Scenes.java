@@ -1,0 +1,166 @@
+package linkwright.view;
+
+import java.time.Duration;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import linkwright.coach.Bencher;
+import linkwright.coach.Message;
+import linkwright.coach.TrayJob;
+import linkwright.coach.TrayWords;
+
+/** Every screen of the coach, reached by its keys in a job that somebody works on. */
+final class Scenes {
+  private static final Map<String, Function<Bencher, Bencher>> ALL = all();
+
+  private Scenes() {}
+
+  static List<String> names() {
+    return List.copyOf(ALL.keySet());
+  }
+
+  /** The scene of that name in a window of that size. */
+  static Bencher of(String name, int width, int height) {
+    Bencher bencher = name.startsWith("tray") ? Bencher.atTheTray() : Bencher.withTheDemo();
+    bencher.take(new Message.Resized(width, height));
+    return ALL.get(name).apply(bencher);
+  }
+
+  private static Map<String, Function<Bencher, Bencher>> all() {
+    Map<String, Function<Bencher, Bencher>> all = new LinkedHashMap<>();
+    all.put("tray", bencher -> trayWith(bencher, jobs()).press("down"));
+    all.put("tray-empty", bencher -> bencher);
+    all.put("tray-new-job", bencher -> trayWith(bencher, jobs()).press("n").type("Šárka’s 鎖"));
+    all.put("round", bencher -> formed(bencher).press("esc"));
+    all.put("plan", bencher -> bencher.press("p"));
+    all.put("plan-trouble", Scenes::planTrouble);
+    all.put("tests", Scenes::tests);
+    all.put("tests-form", bencher -> tests(bencher).press("n").press(4, "down").type("5 apples"));
+    all.put("trial", Scenes::trial);
+    all.put("trial-form", bencher -> trial(bencher).press("n").press(4, "down").type("61 mm"));
+    all.put("bench-caution", bencher -> bencher.press("b", "space"));
+    all.put("bench-do", bencher -> bencher.goTo("judge-test"));
+    all.put("bench-cut", bencher -> bencher.goTo("cut-blanks").press(5, "page-down").type("12"));
+    all.put("bench-count", bencher -> formed(bencher));
+    all.put("bench-why", bencher -> formed(bencher).type("2").press("r"));
+    all.put("bench-remedy", bencher -> formed(bencher).type("2").press("r", "1"));
+    all.put("bench-redo-in-hand", bencher -> formed(bencher).type("2").press("r", "1", "t"));
+    all.put("bench-why-form", bencher -> formed(bencher).press("v"));
+    all.put("bench-batch", bencher -> pickling(bencher).pass(Duration.ofSeconds(95)));
+    all.put("bench-due", bencher -> pickling(bencher).pass(Duration.ofMinutes(9)));
+    all.put("bench-leaving", bencher -> formed(bencher).press("y").type("13"));
+    all.put("bench-away", bencher -> pickling(bencher).press("y", "space"));
+    all.put("wire", bencher -> formed(bencher).press("esc", "w"));
+    all.put("wire-came", bencher -> formed(bencher).press("esc", "w", "n", "down").type("2 m"));
+    all.put("wire-drawn", Scenes::drawn);
+    all.put("book", Scenes::book);
+    all.put("book-strike", bencher -> book(bencher).press("x"));
+    all.put("cautions", bencher -> bencher.press("c").press(3, "down"));
+    all.put("cautions-card", bencher -> bencher.press("c").press(3, "down").press("enter"));
+    all.put("timers", Scenes::timers);
+    all.put("reckoner", bencher -> bencher.press("r"));
+    all.put("reckoner-sum", bencher -> bencher.press("r", "enter"));
+    all.put("weigh-in", Scenes::weighed);
+    all.put("weigh-in-prices", bencher -> weighed(bencher).press("p", "down"));
+    all.put("keys", bencher -> formed(bencher).press("?"));
+    return all;
+  }
+
+  private static Bencher trayWith(Bencher bencher, List<TrayJob> jobs) {
+    bencher.take(new Message.TrayRead(jobs));
+    return bencher;
+  }
+
+  private static List<TrayJob> jobs() {
+    Bencher ringing = pickling(Bencher.withTheDemo()).pass(Duration.ofMinutes(9));
+    return List.of(
+        job("lighthouse", ringing),
+        job("fresh", Bencher.with(new linkwright.job.Fact.JobOpened(
+            "Neck chain in red gold for the goldsmith’s own daughter, to match the earrings of 2019",
+            "oval-and-long"))),
+        job("wide", Bencher.with(new linkwright.job.Fact.JobOpened("銀の鎖 — Ána’s nȯte", "round-cable"))),
+        job("done", closed()));
+  }
+
+  private static TrayJob job(String slug, Bencher bencher) {
+    return TrayWords.of(slug, bencher.entries(), Bencher.SHELF, bencher.now());
+  }
+
+  private static Bencher closed() {
+    return weighed(Bencher.withTheDemo()).press("c", "ctrl-k");
+  }
+
+  private static Bencher planTrouble(Bencher bencher) {
+    return bencher.press("p", "down").press(6, "backspace").type("4 mm").press(8, "down").type("9");
+  }
+
+  static Bencher tests(Bencher bencher) {
+    bencher.press("t");
+    test(bencher, "42 mm", "14.2 mm", "5.4 mm", "longer");
+    test(bencher, "50 mm", "17.4 mm", "6.4 mm", "shorter");
+    return test(bencher, "46 mm", "15.9 mm", "6 mm", "right");
+  }
+
+  private static Bencher test(
+      Bencher bencher, String blank, String length, String width, String verdict) {
+    bencher.press("n").press(10, "backspace").type(blank);
+    bencher.press(3, "down").type(length).press("down").type(width);
+    return bencher.press("down", "down").type(verdict).press("ctrl-k");
+  }
+
+  static Bencher trial(Bencher bencher) {
+    tests(bencher).press("s", "l");
+    hung(bencher, "3.2 mm", "62.5 mm");
+    return hung(bencher, "3 mm", "61 mm").press("s");
+  }
+
+  private static Bencher hung(Bencher bencher, String ring, String length) {
+    bencher.press("n", "down", "down").press(8, "backspace").type(ring).press("down", "down");
+    return bencher.type(length).press("ctrl-k");
+  }
+
+  /** At the soldering of links, some through. */
+  private static Bencher formed(Bencher bencher) {
+    bencher.goTo("cut-blanks").type("10").press("space");
+    bencher.goTo("anneal-blanks").press("space").pass(Duration.ofMinutes(8)).press("space");
+    bencher.goTo("form-links").type("9").press("space");
+    bencher.goTo("solder-links").press(5, "page-down");
+    return bencher.pass(Duration.ofMinutes(10));
+  }
+
+  /** The links in the pickle, its timer running. */
+  private static Bencher pickling(Bencher bencher) {
+    return formed(bencher).press("a").goTo("pickle-links").press("space");
+  }
+
+  private static Bencher drawn(Bencher bencher) {
+    bencher.press("w", "d", "down").type("1.5 mm").press("down");
+    return bencher.type("1.4 mm, 1.3 mm, 1.2 mm, 1.1 mm, 1.0 mm").press("down").type("400 mm");
+  }
+
+  private static Bencher book(Bencher bencher) {
+    formed(bencher).press("esc", "k", "n").type("Eyes a little tight; 鎖 for Ána").press("ctrl-k");
+    return bencher.press("down", "down").press("x").type("counted twice").press("ctrl-k");
+  }
+
+  private static Bencher timers(Bencher bencher) {
+    bencher.press("m");
+    timer(bencher, "Kettle for the pitch bowl", "5 min");
+    timer(bencher, "Second pickle pot by the window, the small one", "90 s");
+    timer(bencher, "Fire watch", "1 h 30 min");
+    return bencher.pass(Duration.ofSeconds(100)).press("down");
+  }
+
+  private static void timer(Bencher bencher, String name, String time) {
+    bencher.press("n").type(name).press("down").type(time).press("ctrl-k");
+  }
+
+  private static Bencher weighed(Bencher bencher) {
+    formed(bencher).press("esc", "i", "o").type("14.5 g").press("ctrl-k");
+    bencher.press("n").type("10.2 g").press("down").type("19.1 cm").press("down").type("2.1 g");
+    bencher.press("down").type("0.6 g").press("down").type("0.2 g").press("ctrl-k");
+    bencher.press("p").type("EUR").press("down").type("1.05").press("down").type("90 %").press("down", "down", "down").type("30");
+    return bencher.press("ctrl-k");
+  }
+}
