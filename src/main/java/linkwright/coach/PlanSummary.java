@@ -2,10 +2,10 @@ package linkwright.coach;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import linkwright.job.plan.FinenessWord;
 import linkwright.job.plan.PartPlan;
 import linkwright.job.plan.Plan;
-import linkwright.link.Rings;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.Routine;
 
@@ -45,12 +45,14 @@ public final class PlanSummary {
 
   /** How the routine is planned, in its own words. */
   private static void how(List<Line> lines, Model model) {
-    model
-        .job()
-        .flatMap(job -> model.shelf().routine(job.state().course().routine()))
+    routine(model)
         .map(Routine::plan)
         .filter(text -> !text.isBlank())
         .ifPresent(text -> lines.add(new Line("", JobWords.fill(text, model), false, false)));
+  }
+
+  private static Optional<Routine> routine(Model model) {
+    return model.job().flatMap(job -> model.shelf().routine(job.state().course().routine()));
   }
 
   private static void figures(List<Line> lines, Plan plan, Model model) {
@@ -88,10 +90,7 @@ public final class PlanSummary {
           new Line(
               "wire short", missing > 0 ? units.length(missing) : "nothing", false, missing > 0));
     }
-    line(
-        lines,
-        "solder",
-        plan.joints() + " of " + units.length(plan.solder().pieceMm()));
+    line(lines, "solder", plan.joints() + " of " + units.length(plan.solder().pieceMm()));
     main(lines, "chain weighs", units.mass(plan.massChainG()));
     line(lines, "holds", "%.0f N".formatted(plan.pull().solderedN()));
     line(lines, "unsoldered", "%.0f N".formatted(plan.pull().buttedN()));
@@ -106,18 +105,22 @@ public final class PlanSummary {
     main(lines, "wanted", Integer.toString(part.pieces()));
     part.wireMm().ifPresent(mm -> line(lines, "wire", units.wire(mm)));
     part.blankMm().ifPresent(mm -> line(lines, "blank", units.length(mm)));
-    part.formersMm().forEach((name, mm) -> line(lines, "former " + name, units.length(mm)));
+    boolean formers =
+        routine(model).map(known -> known.speaksOf(PlanFields.FORMER)).orElse(false);
+    if (formers) {
+      part.formersMm().forEach((name, mm) -> line(lines, "former " + name, units.length(mm)));
+    }
     part.ringInsideMm().ifPresent(mm -> line(lines, "ring inside", units.length(mm)));
     part.solderPieceMm().ifPresent(mm -> line(lines, "solder piece", units.length(mm)));
-    if (part.ringInsideMm().isPresent() && part.wireMm().isPresent()) {
-      double blank = Rings.blankMm(part.ringInsideMm().getAsDouble(), part.wireMm().getAsDouble());
-      line(lines, "ring blank", units.length(blank));
-      main(lines, "wire for all", units.length(blank * part.pieces()));
-    }
+    part.ringBlankMm()
+        .ifPresent(
+            mm -> {
+              line(lines, "ring blank", units.length(mm));
+              main(lines, "wire for all", units.length(mm * part.pieces()));
+            });
     part.metal()
         .ifPresent(
-            metal ->
-                metal.warnings().forEach(each -> lines.add(new Line("", each, false, true))));
+            metal -> metal.warnings().forEach(each -> lines.add(new Line("", each, false, true))));
   }
 
   private static void main(List<Line> lines, String label, String value) {

@@ -43,8 +43,7 @@ final class PlanWords {
   }
 
   private static void metal(Map<String, String> words, Metal metal) {
-    words.put(
-        "anneals", "%.0f to %.0f °C".formatted(metal.annealC().from(), metal.annealC().to()));
+    words.put("anneals", "%.0f to %.0f °C".formatted(metal.annealC().from(), metal.annealC().to()));
     words.put("glow", metal.glow());
     words.put("quench", metal.quench());
   }

@@ -7,8 +7,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import linkwright.job.Forecast;
 import linkwright.job.JobState;
+import linkwright.job.Pile;
 import linkwright.job.StillToDo;
 import linkwright.job.plan.PartPlan;
 import linkwright.job.plan.Plan;
@@ -71,30 +73,33 @@ public record Reckoned(
                     "ring", still(plan, state, "ring", plan.rings(), stock, plan.ringTurnMm()));
               }
             });
-    counted.part().ifPresent(part -> pieces(left, part, state, shelf));
+    counted.part().ifPresent(part -> pieces(left, each, part, state, shelf));
     return new Reckoned(counted, left, each, stock, hours(left, state, shelf));
   }
 
   /** What is no chain: as many are wanted of each kind. Its wire is not counted. */
   private static void pieces(
-      Map<String, StillToDo> left, PartPlan part, JobState state, Shelf shelf) {
+      Map<String, StillToDo> left,
+      Map<String, Double> each,
+      PartPlan part,
+      JobState state,
+      Shelf shelf) {
     shelf
         .routine(state.course().routine())
         .ifPresent(
-            routine ->
-                routine
-                    .pieces()
-                    .keySet()
-                    .forEach(
-                        kind ->
-                            left.put(
-                                kind,
-                                StillToDo.of(
-                                    part.pieces(),
-                                    state.piles().of(kind),
-                                    part.usualLoss(),
-                                    USUAL_CHANCE,
-                                    NO_LIMIT))));
+            routine -> {
+              for (String kind : routine.pieces().keySet()) {
+                Pile pile = state.piles().of(kind);
+                left.put(
+                    kind,
+                    StillToDo.of(
+                        part.pieces(), pile, part.usualLoss(), USUAL_CHANCE, NO_LIMIT));
+              }
+              // The blank is that of the piece named first, unless rings are all it makes.
+              String first = routine.pieces().keySet().iterator().next();
+              OptionalDouble wire = first.equals("ring") ? part.ringBlankMm() : part.blankMm();
+              wire.ifPresent(mm -> each.put(first, mm));
+            });
   }
 
   private static StillToDo still(

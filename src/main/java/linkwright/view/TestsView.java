@@ -33,7 +33,11 @@ final class TestsView {
               0,
               body.width(),
               3,
-              "This link is known by its measures, not by a pattern, so no blank can be proposed; pieces are logged all the same.",
+              model.job().orElseThrow().makesChain()
+                  ? "This link is known by its measures, not by a pattern, so no blank can be"
+                      + " proposed; pieces are logged all the same."
+                  : "This routine makes no chain, so no blank is proposed; what you try can be"
+                      + " logged all the same.",
               Tone.FAINT);
     }
     TestPieceTable.draw(

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import linkwright.link.Pattern;
+import linkwright.link.Rings;
 import linkwright.quantity.Length;
 import linkwright.quantity.Read;
 import linkwright.quantity.Share;
@@ -65,10 +66,7 @@ public record PartPlan(
    * @param usualLoss the routine's usual loss, for one that is not typed, 0 to 1
    */
   public static Reading of(
-      Map<String, String> texts,
-      Reference reference,
-      Optional<Pattern> pattern,
-      double usualLoss) {
+      Map<String, String> texts, Reference reference, Optional<Pattern> pattern, double usualLoss) {
     Typed typed = new Typed(texts);
     Optional<Metal> metal = typed.optional(WishKeys.METAL, reference::metal);
     OptionalDouble wire = mm(typed.optional(WishKeys.WIRE, Length::readWire));
@@ -97,6 +95,13 @@ public record PartPlan(
         ? Read.good(count)
         : Read.bad(
             "“" + text + "” is no number of pieces: write how many you want, such as 1 or 60.");
+  }
+
+  /** The blank of one ring, π(D + d), mm; empty while its inside or wire is open. */
+  public OptionalDouble ringBlankMm() {
+    return ringInsideMm.isPresent() && wireMm.isPresent()
+        ? OptionalDouble.of(Rings.blankMm(ringInsideMm.getAsDouble(), wireMm.getAsDouble()))
+        : OptionalDouble.empty();
   }
 
   /** Length of a pallion for one joint, mm; empty while wire or metal is open. */
