@@ -1,5 +1,6 @@
 package linkwright.view;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -139,31 +140,20 @@ final class WeighView {
   }
 
   private static void remarks(Canvas area, Model model, OpenJob job, Plan plan) {
-    UnitStyle units = model.settings().units();
-    int row = 0;
+    List<String> told = new ArrayList<>();
+    boolean closed = job.state().course().closed();
+    if (closed) {
+      told.add("Closed. " + job.state().course().nextTime());
+    } else {
+      NextTime.of(job, model.settings().units()).forEach(each -> told.add("Next time: " + each));
+    }
+    int own = told.size();
     double mass = job.state().accounts().weighedIn().chainG().orElse(plan.massChainG());
-    for (String word : FinenessWord.of(plan.wish().metal(), mass, model.shelf().reference())) {
-      row += area.wrapped(0, row, area.width(), Math.max(0, area.height() - row), word, Tone.FAINT);
-    }
-    List<String> learnt = NextTime.of(job, units);
-    for (String sentence : learnt) {
-      row +=
-          area.wrapped(
-              0,
-              row,
-              area.width(),
-              Math.max(0, area.height() - row),
-              "Next time: " + sentence,
-              Tone.PLAIN);
-    }
-    if (job.state().course().closed()) {
-      area.wrapped(
-          0,
-          row,
-          area.width(),
-          Math.max(0, area.height() - row),
-          "Closed. " + job.state().course().nextTime(),
-          Tone.STRONG);
+    told.addAll(FinenessWord.of(plan.wish().metal(), mass, model.shelf().reference()));
+    int row = 0;
+    for (int i = 0; i < told.size(); i++) {
+      Tone tone = i >= own ? Tone.FAINT : closed ? Tone.STRONG : Tone.PLAIN;
+      row += area.wrapped(0, row, area.width(), Math.max(0, area.height() - row), told.get(i), tone);
     }
   }
 
