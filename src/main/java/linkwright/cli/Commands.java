@@ -21,8 +21,10 @@ public final class Commands {
     line.addSubcommand(new NewRoutineCommand(root));
     line.addSubcommand(new JobsCommand(root));
     line.addSubcommand(new MergeCommand(root));
-    line.addSubcommand(
-        "reckon", ReckonCommand.of(root::home, here.out()::say, here.err()::say));
+    line.addSubcommand("reckon", ReckonCommand.of(root::home, here.out()::say, here.err()::say));
+    line.getSubcommands()
+        .values()
+        .forEach(each -> each.getCommandSpec().versionProvider(new Root.Version()));
     line.setOut(here.out().writer());
     line.setErr(here.err().writer());
     line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));

@@ -48,6 +48,8 @@ final class Root implements Callable<Integer> {
       description = "dark, light, high-contrast or plain.")
   private Optional<String> theme = Optional.empty();
 
+  // Only told here: on the way to the first screen StartOptions reads it without this library.
+  @SuppressWarnings("UnusedVariable")
   @Option(
       names = "--font-size",
       paramLabel = "N",

@@ -6,8 +6,8 @@ import java.io.PrintWriter;
 import java.io.Writer;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
-import linkwright.view.Ascii;
 import linkwright.text.Text;
+import linkwright.view.Ascii;
 
 /**
  * Tells lines of text, each at once. No cursor is moved and nothing is coloured; whatever a file

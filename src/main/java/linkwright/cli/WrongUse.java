@@ -37,7 +37,11 @@ final class WrongUse {
       return "The option " + name(twice.getOverwritten()) + " stands twice: give it once.";
     }
     if (wrong instanceof MissingParameterException missing && !missing.getMissing().isEmpty()) {
-      return "The option " + name(missing.getMissing().get(0)) + " needs a value behind it.";
+      ArgSpec first = missing.getMissing().get(0);
+      boolean absent = !first.isOption() || (first.required() && first.stringValues().isEmpty());
+      return absent
+          ? "“" + name + "” needs " + name(first) + "."
+          : "The option " + name(first) + " needs a value behind it.";
     }
     if (!command.getSubcommands().isEmpty()) {
       return "What shall “" + name + "” do? Write one of: " + words(command) + ".";

@@ -2,9 +2,9 @@ package linkwright.coach;
 
 import java.util.List;
 import java.util.Optional;
-import linkwright.job.StillToDo;
 import linkwright.job.Course;
 import linkwright.job.Fact;
+import linkwright.job.StillToDo;
 import linkwright.routine.Caution;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;

@@ -202,9 +202,9 @@ final class BenchPlace implements Place {
         .orElseGet(() -> Turn.to(model.told("This step has no wait.")));
   }
 
-  /** Whether the bench was left, or no sitting was begun yet. */
+  /** Whether the bench was left, told or by a long silence, or no sitting was begun yet. */
   static boolean away(Model model) {
-    return model.job().map(job -> !job.state().times().sitting()).orElse(true);
+    return model.job().map(job -> !job.state().times().sittingAt(model.now())).orElse(true);
   }
 
   private static Optional<Integer> number(Screen.Bench screen) {

@@ -2,31 +2,67 @@ package linkwright.coach;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import linkwright.text.Text;
 
 /** The keys of a screen in words. */
 public final class KeyWords {
   private KeyWords() {}
 
-  /** The keys that matter here, as many as fit, the last always how to see them all. */
+  /** Columns between two words of the line. */
+  public static final int GAP = 2;
+
+  /**
+   * One key of the line in words.
+   *
+   * @param text the key and what it does
+   * @param act what a click on it does; empty where it is a key of the form
+   */
+  public record Word(String text, Optional<Act> act) {}
+
+  /** The keys that matter here as one line of text. */
   public static String line(Model model, int columns) {
+    return String.join(" ".repeat(GAP), words(model, columns).stream().map(Word::text).toList());
+  }
+
+  /** The keys that matter here, as many as fit, the last always how to see them all. */
+  public static List<Word> words(Model model, int columns) {
     if (model.screen().form().isPresent()) {
       return cutToFit(
           List.of(
-              "enter next field",
-              "ctrl-k " + model.screen().form().get().keepWords(),
-              "left right choose",
-              "esc leave, what is typed stays"),
+              new Word("enter next field", Optional.empty()),
+              new Word("ctrl-k " + model.screen().form().get().keepWords(), Optional.of(Act.KEEP)),
+              new Word("left right choose", Optional.empty()),
+              new Word("esc leave, what is typed stays", Optional.of(Act.ROUND))),
           columns);
     }
     if (model.screen() instanceof Screen.Help) {
-      return "any key goes back";
+      return List.of(new Word("any key goes back", Optional.of(Act.ROUND)));
     }
-    List<String> words = new ArrayList<>();
+    List<Word> words = new ArrayList<>();
     for (Act act : worthTheLine(model)) {
-      words.add(act == Act.UP ? upAndDown(model) : shown(model, act));
+      words.add(
+          act == Act.UP
+              ? new Word(upAndDown(model), Optional.empty())
+              : new Word(shown(model, act), Optional.of(act)));
     }
-    return cutToFit(words, columns);
+    Word all = new Word(first(model, Act.HELP) + " " + Act.HELP.words(), Optional.of(Act.HELP));
+    List<Word> fitting = new ArrayList<>(cutToFit(words, columns - all.text().length() - GAP));
+    fitting.add(all);
+    return fitting;
+  }
+
+  private static List<Word> cutToFit(List<Word> words, int columns) {
+    List<Word> fitting = new ArrayList<>();
+    int used = 0;
+    for (Word word : words) {
+      used += word.text().length() + (used == 0 ? 0 : GAP);
+      if (used > columns) {
+        break;
+      }
+      fitting.add(word);
+    }
+    return fitting;
   }
 
   /** What stands on the screen with its key already needs no room here. */
@@ -43,21 +79,6 @@ public final class KeyWords {
 
   private static String upAndDown(Model model) {
     return first(model, Act.UP) + " " + first(model, Act.DOWN) + " other row";
-  }
-
-  private static String cutToFit(List<String> words, int columns) {
-    String gap = "  ";
-    String all = "? all keys";
-    StringBuilder line = new StringBuilder();
-    for (String word : words) {
-      if (line.length() + word.length() + 2 * gap.length() + all.length() > columns) {
-        break;
-      }
-      line.append(word).append(gap);
-    }
-    return line.append(words.isEmpty() || !words.get(0).startsWith("enter next") ? all : "")
-        .toString()
-        .strip();
   }
 
   /** Every act of this screen with all its keys, then those that every screen has. */

@@ -14,8 +14,8 @@ public sealed interface Message {
   /** Text was pasted; only a field takes it. */
   record Pasted(String text) implements Message {}
 
-  /** A cell was clicked; 0, 0 is the top left. */
-  record Clicked(int x, int y) implements Message {}
+  /** A place of the screen was clicked. */
+  record PointedAt(Spot spot) implements Message {}
 
   /** The clock went on. */
   record Ticked(Instant now) implements Message {}

@@ -45,15 +45,20 @@ public final class NextTime {
     if (links.sentBack() > 0) {
       learnt.add(
           links.sentBack()
-              + " joints were done again, most often for “"
+              + (links.sentBack() == 1 ? " joint was" : " joints were")
+              + " done again, most often for “"
               + often(links.redoReasons())
               + "”.");
     }
     if (links.scrapped() > 0) {
       Rate loss = Rate.usual(plan.wish().usualLoss()).seen(plan.links(), links.scrapped());
       learnt.add(
-          "%d links were lost, most often for “%s”: reckon with a usual loss of %.0f %%."
-              .formatted(links.scrapped(), often(links.scrapReasons()), 100 * loss.mean()));
+          "%d %s lost, most often for “%s”: reckon with a usual loss of %.0f %%."
+              .formatted(
+                  links.scrapped(),
+                  links.scrapped() == 1 ? "link was" : "links were",
+                  often(links.scrapReasons()),
+                  100 * loss.mean()));
     }
   }
 

@@ -76,6 +76,11 @@ public record OpenJob(
         words.and(more, settings));
   }
 
+  /** Whether links are counted along a length; false for a clasp, rings for stock, wire. */
+  public boolean makesChain() {
+    return reckoned.counted().part().isEmpty();
+  }
+
   OpenJob withDraft(String form, Map<String, String> texts) {
     Map<String, Map<String, String>> kept = new HashMap<>(drafts);
     if (texts.isEmpty()) {

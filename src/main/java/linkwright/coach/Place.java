@@ -35,8 +35,8 @@ interface Place {
     return Turn.to(model);
   }
 
-  /** A cell of this screen was clicked. */
-  default Turn clicked(Model model, int x, int y) {
+  /** A row of this screen's list was clicked. */
+  default Turn row(Model model, int row) {
     return Turn.to(model);
   }
 }

@@ -50,9 +50,14 @@ final class Places {
     return new HelpPlace();
   }
 
-  /** Opens a job where its work is: the plan if there is none yet, else the way round. */
+  /**
+   * Opens a job where its work is: the plan if there is none yet, else the way round. What is no
+   * chain can be made without a plan: one that was begun so is not asked for it again.
+   */
   static Turn arrive(Model model, OpenJob job) {
-    return job.state().course().wish().isEmpty() && !job.lookOnly()
+    boolean needed =
+        job.reckoned().counted().part().isEmpty() || job.state().course().step().isEmpty();
+    return job.state().course().wish().isEmpty() && needed && !job.lookOnly()
         ? go(model, Act.TO_PLAN)
         : Turn.to(model);
   }

@@ -23,7 +23,9 @@ final class PlanPlace implements Place {
   /** Opens the plan with what was typed last, entered or not. */
   static Turn enter(Model model) {
     OpenJob job = model.job().orElseThrow();
-    Map<String, String> texts = job.drafts().getOrDefault(DRAFT, job.state().course().wish());
+    Map<String, String> wish = job.state().course().wish();
+    Map<String, String> begun = wish.isEmpty() ? PlanFields.usual(model) : wish;
+    Map<String, String> texts = job.drafts().getOrDefault(DRAFT, begun);
     return Turn.to(model.with(screen(model, PlanFields.form(model, texts))));
   }
 
@@ -54,7 +56,7 @@ final class PlanPlace implements Place {
   public Turn confirmed(Model model, Form form) {
     OpenJob job = model.job().orElseThrow();
     CountedPlan counted = CountedPlan.ofTyped(form.texts(), job.state(), model.shelf());
-    if (counted.plan().isEmpty()) {
+    if (!counted.holds()) {
       Form told = form.withTroubles(counted.troubles()).atFirstTrouble();
       String sentence =
           counted.sentence().isEmpty()
@@ -73,9 +75,16 @@ final class PlanPlace implements Place {
     if (wish.equals(job.state().course().wish())) {
       return Turn.to(round(model).told("The plan is as it was."));
     }
-    Model kept = round(model.with(job.withDraft(DRAFT, Map.of())));
-    return Turn.keep(kept.told("The plan is kept."), new Fact.PlanSet(wish))
-        .and(new Effect.DropDraft(job.slug(), DRAFT));
+    return Turn.keep(model.with(new Screen.Plan(form, counted)), new Fact.PlanSet(wish));
+  }
+
+  @Override
+  public Turn settled(Model model) {
+    return model
+        .screen()
+        .form()
+        .map(form -> Drafting.entered(round(model).told("The plan is kept."), form))
+        .orElse(Turn.to(model));
   }
 
   @Override

@@ -2,9 +2,12 @@ package linkwright.coach;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import linkwright.job.plan.FinenessWord;
+import linkwright.job.plan.PartPlan;
 import linkwright.job.plan.Plan;
 import linkwright.quantity.UnitStyle;
+import linkwright.routine.Routine;
 
 /** What a plan comes to, line by line, in the user's units. */
 public final class PlanSummary {
@@ -25,13 +28,31 @@ public final class PlanSummary {
     List<Line> lines = new ArrayList<>();
     if (counted.plan().isPresent()) {
       figures(lines, counted.plan().get(), model);
+      how(lines, model);
+    } else if (counted.part().isPresent()) {
+      part(lines, counted.part().get(), model);
+      how(lines, model);
     } else if (!counted.sentence().isEmpty()) {
       lines.add(new Line("", counted.sentence(), false, true));
+      how(lines, model);
     } else {
+      how(lines, model);
       lines.add(new Line("", "Results come as you type. Still missing or wrong:", false, false));
       counted.troubles().values().forEach(each -> lines.add(new Line("", each, false, false)));
     }
     return lines;
+  }
+
+  /** How the routine is planned, in its own words. */
+  private static void how(List<Line> lines, Model model) {
+    routine(model)
+        .map(Routine::plan)
+        .filter(text -> !text.isBlank())
+        .ifPresent(text -> lines.add(new Line("", JobWords.fill(text, model), false, false)));
+  }
+
+  private static Optional<Routine> routine(Model model) {
+    return model.job().flatMap(job -> model.shelf().routine(job.state().course().routine()));
   }
 
   private static void figures(List<Line> lines, Plan plan, Model model) {
@@ -69,16 +90,37 @@ public final class PlanSummary {
           new Line(
               "wire short", missing > 0 ? units.length(missing) : "nothing", false, missing > 0));
     }
-    line(
-        lines,
-        "solder",
-        plan.joints() + " of " + units.length(plan.solder().pieceMm()));
+    line(lines, "solder", plan.joints() + " of " + units.length(plan.solder().pieceMm()));
     main(lines, "chain weighs", units.mass(plan.massChainG()));
     line(lines, "holds", "%.0f N".formatted(plan.pull().solderedN()));
     line(lines, "unsoldered", "%.0f N".formatted(plan.pull().buttedN()));
     plan.remarks().forEach(each -> lines.add(new Line("", each, false, true)));
     FinenessWord.of(plan.wish().metal(), plan.massChainG(), model.shelf().reference())
         .forEach(each -> lines.add(new Line("", each, false, false)));
+  }
+
+  /** What is no chain: how many, and what its texts will be filled with. */
+  private static void part(List<Line> lines, PartPlan part, Model model) {
+    UnitStyle units = model.settings().units();
+    main(lines, "wanted", Integer.toString(part.pieces()));
+    part.wireMm().ifPresent(mm -> line(lines, "wire", units.wire(mm)));
+    part.blankMm().ifPresent(mm -> line(lines, "blank", units.length(mm)));
+    boolean formers =
+        routine(model).map(known -> known.speaksOf(PlanFields.FORMER)).orElse(false);
+    if (formers) {
+      part.formersMm().forEach((name, mm) -> line(lines, "former " + name, units.length(mm)));
+    }
+    part.ringInsideMm().ifPresent(mm -> line(lines, "ring inside", units.length(mm)));
+    part.solderPieceMm().ifPresent(mm -> line(lines, "solder piece", units.length(mm)));
+    part.ringBlankMm()
+        .ifPresent(
+            mm -> {
+              line(lines, "ring blank", units.length(mm));
+              main(lines, "wire for all", units.length(mm * part.pieces()));
+            });
+    part.metal()
+        .ifPresent(
+            metal -> metal.warnings().forEach(each -> lines.add(new Line("", each, false, true))));
   }
 
   private static void main(List<Line> lines, String label, String value) {

@@ -2,9 +2,11 @@ package linkwright.coach;
 
 import java.util.HashMap;
 import java.util.Map;
+import linkwright.job.plan.PartPlan;
 import linkwright.job.plan.Plan;
 import linkwright.job.plan.Wish;
 import linkwright.quantity.UnitStyle;
+import linkwright.reference.Metal;
 
 /** A plan's sizes by the placeholders of routine texts. */
 final class PlanWords {
@@ -19,11 +21,7 @@ final class PlanWords {
     words.put("rings", Integer.toString(plan.rings()));
     words.put("blanks", Integer.toString(plan.blanksToCut()));
     words.put("solder piece", units.length(plan.solder().pieceMm()));
-    words.put(
-        "anneals",
-        "%.0f to %.0f °C".formatted(wish.metal().annealC().from(), wish.metal().annealC().to()));
-    words.put("glow", wish.metal().glow());
-    words.put("quench", wish.metal().quench());
+    metal(words, wish.metal());
     wish.ring()
         .ifPresent(
             ring -> {
@@ -41,6 +39,27 @@ final class PlanWords {
               formers.putAll(wish.link().formersMm());
               formers.forEach((name, mm) -> words.put("former " + name, units.length(mm)));
             });
+    return words;
+  }
+
+  private static void metal(Map<String, String> words, Metal metal) {
+    words.put("anneals", "%.0f to %.0f °C".formatted(metal.annealC().from(), metal.annealC().to()));
+    words.put("glow", metal.glow());
+    words.put("quench", metal.quench());
+  }
+
+  /** The sizes of what is no chain; what its plan leaves open has no word. */
+  static Map<String, String> of(PartPlan plan, UnitStyle units) {
+    Map<String, String> words = new HashMap<>();
+    plan.metal().ifPresent(metal -> metal(words, metal));
+    plan.wireMm().ifPresent(wire -> words.put("wire", units.wire(wire)));
+    plan.wireMm().ifPresent(wire -> words.put("ring wire", units.wire(wire)));
+    plan.blankMm().ifPresent(blank -> words.put("blank", units.length(blank)));
+    plan.ringInsideMm().ifPresent(inside -> words.put("ring inside", units.length(inside)));
+    plan.solderPieceMm().ifPresent(piece -> words.put("solder piece", units.length(piece)));
+    plan.formersMm().forEach((name, mm) -> words.put("former " + name, units.length(mm)));
+    words.put("rings", Integer.toString(plan.pieces()));
+    words.put("links", Integer.toString(plan.pieces()));
     return words;
   }
 }

@@ -7,9 +7,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import linkwright.job.Forecast;
 import linkwright.job.JobState;
+import linkwright.job.Pile;
 import linkwright.job.StillToDo;
+import linkwright.job.plan.PartPlan;
 import linkwright.job.plan.Plan;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.Routine;
@@ -30,6 +33,12 @@ public record Reckoned(
     Map<String, Double> eachMm,
     StockLeft stockLeft,
     Forecast hours) {
+  /** The wished chance of having cut enough where the plan does not ask for it. */
+  private static final double USUAL_CHANCE = 0.9;
+
+  /** More pieces than anybody cuts: wire is no limit where it is not counted. */
+  private static final int NO_LIMIT = 100_000;
+
   public Reckoned {
     left = Collections.unmodifiableMap(new LinkedHashMap<>(left));
     eachMm = Map.copyOf(eachMm);
@@ -64,7 +73,33 @@ public record Reckoned(
                     "ring", still(plan, state, "ring", plan.rings(), stock, plan.ringTurnMm()));
               }
             });
+    counted.part().ifPresent(part -> pieces(left, each, part, state, shelf));
     return new Reckoned(counted, left, each, stock, hours(left, state, shelf));
+  }
+
+  /** What is no chain: as many are wanted of each kind. Its wire is not counted. */
+  private static void pieces(
+      Map<String, StillToDo> left,
+      Map<String, Double> each,
+      PartPlan part,
+      JobState state,
+      Shelf shelf) {
+    shelf
+        .routine(state.course().routine())
+        .ifPresent(
+            routine -> {
+              for (String kind : routine.pieces().keySet()) {
+                Pile pile = state.piles().of(kind);
+                left.put(
+                    kind,
+                    StillToDo.of(
+                        part.pieces(), pile, part.usualLoss(), USUAL_CHANCE, NO_LIMIT));
+              }
+              // The blank is that of the piece named first, unless rings are all it makes.
+              String first = routine.pieces().keySet().iterator().next();
+              OptionalDouble wire = first.equals("ring") ? part.ringBlankMm() : part.blankMm();
+              wire.ifPresent(mm -> each.put(first, mm));
+            });
   }
 
   private static StillToDo still(
@@ -93,7 +128,11 @@ public record Reckoned(
 
   /** The job's own sizes by the placeholders of routine texts, in the user's units. */
   public Map<String, String> words(UnitStyle units) {
-    return counted.plan().map(plan -> PlanWords.of(plan, units)).orElse(Map.of());
+    return counted
+        .plan()
+        .map(plan -> PlanWords.of(plan, units))
+        .or(() -> counted.part().map(part -> PlanWords.of(part, units)))
+        .orElse(Map.of());
   }
 
   /** What is short, in a few words each. */

@@ -2,7 +2,9 @@ package linkwright.coach;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import linkwright.job.JobState;
+import linkwright.quantity.UnitStyle;
 
 /** How a job stands at each place of the way round, in words. */
 public final class RoundWords {
@@ -22,13 +24,14 @@ public final class RoundWords {
     OpenJob job = model.job().orElseThrow();
     List<Stop> stops = new ArrayList<>();
     for (Act act : RoundPlace.PLACES) {
-      stops.add(new Stop(act, stands(act, model, job), act == now(job.state())));
+      stops.add(new Stop(act, stands(act, model, job), act == now(job)));
     }
     return stops;
   }
 
-  private static Act now(JobState state) {
-    if (state.course().wish().isEmpty()) {
+  private static Act now(OpenJob job) {
+    JobState state = job.state();
+    if (state.course().wish().isEmpty() && job.reckoned().counted().part().isEmpty()) {
       return Act.TO_PLAN;
     }
     if (state.accounts().weighedIn().chainG().isPresent()) {
@@ -40,11 +43,7 @@ public final class RoundWords {
   private static String stands(Act act, Model model, OpenJob job) {
     JobState state = job.state();
     return switch (act) {
-      case TO_PLAN -> job.reckoned()
-              .counted()
-              .plan()
-              .map(plan -> plan.links() + " links, " + model.settings().units().length(plan.lengthMm()))
-              .orElse(state.course().wish().isEmpty() ? "not set yet" : "set, but it does not come out");
+      case TO_PLAN -> plan(model, job);
       case TO_TESTS ->
           state.trials().pieces().isEmpty()
               ? "none made yet"
@@ -54,7 +53,9 @@ public final class RoundWords {
                       ? "the sample link is chosen"
                       : "no sample link yet");
       case TO_TRIAL ->
-          state.trials().lengths().isEmpty()
+          !job.makesChain()
+              ? "none: this makes no chain"
+              : state.trials().lengths().isEmpty()
               ? "none hung yet"
               : state.trials().lengths().size()
                   + " hung, "
@@ -85,7 +86,27 @@ public final class RoundWords {
     };
   }
 
+  private static String plan(Model model, OpenJob job) {
+    boolean blank = job.state().course().wish().isEmpty();
+    if (!job.makesChain()) {
+      return blank
+          ? "not set: not needed here"
+          : job.reckoned().left().entrySet().stream()
+              .map(each -> each.getValue().wanted() + " " + each.getKey())
+              .collect(Collectors.joining(", "));
+    }
+    UnitStyle units = model.settings().units();
+    return job.reckoned()
+        .counted()
+        .plan()
+        .map(plan -> plan.links() + " links, " + units.length(plan.lengthMm()))
+        .orElse(blank ? "not set yet" : "set, but it does not come out");
+  }
+
   private static String wire(Model model, OpenJob job) {
+    if (!job.makesChain()) {
+      return "not counted here";
+    }
     if (job.reckoned().counted().plan().isEmpty()) {
       return "";
     }

@@ -69,8 +69,7 @@ public record TestPieces(
         maker,
         next,
         Planning.plan(wish).found().flatMap(Plan::formed),
-        next.found()
-            .flatMap(piece -> formed(wish, maker, piece.blankMm(), piece.formersMm())),
+        next.found().flatMap(piece -> formed(wish, maker, piece.blankMm(), piece.formersMm())),
         state.trials().inOrder().stream()
             .map(piece -> formed(wish, maker, piece.blankMm(), piece.formersMm()))
             .toList());

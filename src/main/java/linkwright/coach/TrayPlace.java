@@ -47,15 +47,34 @@ final class TrayPlace implements Place {
         "begin it",
         List.of(
             Field.of("name", "Name", "", "what you will look for it by"),
-            Field.choice("routine", "Routine", first, "left and right go through them", routines)));
+            told(model, Field.choice("routine", "Routine", first, "", routines))));
+  }
+
+  /** The routine's field says what the routine makes: its name alone tells a beginner little. */
+  private static Field told(Model model, Field field) {
+    String says =
+        model
+            .shelf()
+            .routine(field.text().strip())
+            .map(routine -> JobWords.fill(routine.title() + ". " + routine.says(), model))
+            .orElse("left and right go through them");
+    return new Field(
+        field.id(),
+        field.label(),
+        field.text(),
+        field.caret(),
+        says,
+        field.choices(),
+        field.trouble());
   }
 
   @Override
   public Turn edited(Model model, Form form, boolean textChanged) {
+    Form shown =
+        form.withTroubles(Map.of())
+            .mapFields(field -> field.id().equals("routine") ? told(model, field) : field);
     return Turn.to(
-        model.with(
-            new Screen.Tray(
-                ((Screen.Tray) model.screen()).at(), Optional.of(form.withTroubles(Map.of())))));
+        model.with(new Screen.Tray(((Screen.Tray) model.screen()).at(), Optional.of(shown))));
   }
 
   @Override
@@ -86,5 +105,11 @@ final class TrayPlace implements Place {
   @Override
   public Turn formLeft(Model model) {
     return Turn.to(model.with(at(model, ((Screen.Tray) model.screen()).at())));
+  }
+
+  @Override
+  public Turn row(Model model, int row) {
+    Model there = model.with(at(model, row));
+    return row == ((Screen.Tray) model.screen()).at() ? act(there, Act.CHOOSE) : Turn.to(there);
   }
 }

@@ -31,11 +31,10 @@ public final class TrayWords {
     if (state.course().closed()) {
       return "closed";
     }
-    if (state.course().wish().isEmpty()) {
+    if (state.course().wish().isEmpty() && reckoned.left().isEmpty()) {
       return "no plan yet";
     }
-    StillToDo links = reckoned.left().get("link");
-    String count = links == null ? "" : links.good() + " of " + links.wanted() + " links good, ";
+    String count = count(reckoned);
     String step =
         shelf
             .routine(state.course().routine())
@@ -43,6 +42,22 @@ public final class TrayWords {
             .map(open -> "at “" + open.title() + "”")
             .orElse("not begun");
     return count + step;
+  }
+
+  /** How many of the first kind of piece came good: links, or what the routine makes. */
+  private static String count(Reckoned reckoned) {
+    return reckoned.left().entrySet().stream()
+        .findFirst()
+        .map(
+            each ->
+                each.getValue().good()
+                    + " of "
+                    + each.getValue().wanted()
+                    + " "
+                    + each.getKey()
+                    + (each.getValue().wanted() == 1 ? "" : "s")
+                    + " good, ")
+        .orElse("");
   }
 
   private static List<String> waits(JobState state, Reckoned reckoned, Instant now) {

@@ -27,8 +27,8 @@ public final class Update {
     if (message instanceof Message.Pasted pasted) {
       return pasted(model, pasted.text());
     }
-    if (message instanceof Message.Clicked clicked) {
-      return Places.of(model).clicked(model, clicked.x(), clicked.y());
+    if (message instanceof Message.PointedAt pointed) {
+      return Pointing.at(model.quiet(), pointed.spot());
     }
     if (message instanceof Message.Ticked ticked) {
       return tick(model.at(ticked.now()));
@@ -57,7 +57,7 @@ public final class Update {
     return Turn.with(model, new Effect.ShutJob(), new Effect.Leave());
   }
 
-  private static Turn key(Model model, Key key) {
+  static Turn key(Model model, Key key) {
     if (key.equals(Key.ctrl("c"))) {
       return Turn.with(model, new Effect.ShutJob(), new Effect.Leave());
     }

@@ -49,7 +49,11 @@ final class WirePlace implements Place {
   private static Turn open(Model model, Form form) {
     if (form.purpose() != Form.Purpose.WEIGH_OUT && shown(model).stand().isEmpty()) {
       return Turn.to(
-          model.trouble("The job has no plan yet: set it first, then wire can be counted."));
+          model.trouble(
+              model.job().orElseThrow().makesChain()
+                  ? "The job has no plan yet: set it first, then wire can be counted."
+                  : "Wire is counted for chains alone; o weighs metal out, the reckoner draws wire"
+                      + " down."));
     }
     Form resumed = Drafting.resumed(model, form);
     return Turn.to(model.with(shown(model).with(Optional.of(resumed))));

@@ -38,6 +38,7 @@ final class RoutineYaml {
     String title = from.text("title");
     String says = from.text("says");
     Makes makes = from.value("makes", Values.word(Makes::of, Makes.words()), Makes.CHAIN);
+    String plan = from.textOrEmpty("plan");
     List<String> patterns = from.texts("patterns");
     Ends ends = from.optional("ends", Values.word(Ends::of, Ends.words())).orElse(Ends.NONE);
     if (makes == Makes.CHAIN) {
@@ -58,7 +59,7 @@ final class RoutineYaml {
     return from.sound()
         ? Optional.of(
             new Routine(
-                id, title, says, makes, patterns, ends, usualLoss, usualRedo, pieces, steps))
+                id, title, says, makes, plan, patterns, ends, usualLoss, usualRedo, pieces, steps))
         : Optional.empty();
   }
 

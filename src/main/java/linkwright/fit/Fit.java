@@ -16,8 +16,10 @@ import linkwright.quantity.Read;
  * more observation the most likely three are found by Gauss-Newton steps; their covariance is the
  * inverse of the curvature there. Useful after one piece, better after each.
  *
- * <p>Not reliable where one piece was mismeasured by far more than the noise it is given (calipers
- * 0.1 mm, an eye's turn 4°): compare {@link #expect} with what was measured.
+ * <p>The turn of an eye is taken to be free: where a curl comes to lie against the stem the stem
+ * stops it, which is not reckoned with. Not reliable, too, where one piece was mismeasured by far
+ * more than the noise it is given (calipers 0.1 mm, an eye's turn 4°): compare {@link #expect} with
+ * what was measured.
  */
 public final class Fit {
   /** More choices of formers than this are not gone through. */

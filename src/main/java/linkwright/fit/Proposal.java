@@ -16,7 +16,8 @@ import linkwright.quantity.UnitStyle;
  * @param expected what this is expected to become
  * @param wish what was wished
  * @param reach how near in size that comes
- * @param overlapMm how deep the wire would press into itself, 0 if it is clear
+ * @param overlapMm how deep the wire would press into itself; 0 if no deeper than a tip that is to
+ *     lie against the stem may seem to, a quarter of the wire
  */
 public record Proposal(
     double blankMm,

@@ -18,6 +18,12 @@ final class Search {
   /** Wire that crosses is as bad as a size that is off by this share, and worse as it is deeper. */
   private static final double CROSSING = 0.05;
 
+  /** How deep a touch may seem, as a share of the wire's thickness: hands settle so much. */
+  private static final double TOUCH = 0.25;
+
+  /** Of how many choices it is looked up whether they cross. */
+  private static final int LOOKED_AT = 4;
+
   /** A choice whose size is off by so much more than the nearest is not looked at further. */
   private static final double WORTH_WEIGHING = 0.15;
 
@@ -54,19 +60,24 @@ final class Search {
             .toList();
     Optional<Proposal> best = Optional.empty();
     double least = Double.POSITIVE_INFINITY;
-    for (Weighed one : weighed) {
+    for (Weighed one : weighed.subList(0, Math.min(weighed.size(), LOOKED_AT))) {
       if (one.cost() >= least) {
         break;
       }
-      Choice choice = one.choice();
-      double overlapMm = shape.overlapMm(choice.blankMm(), choice.formersMm(), maker);
+      double overlapMm = overlapMm(one.choice());
       double cost = one.cost() + (overlapMm > 0 ? CROSSING + overlapMm / shape.wireMm() / 10 : 0);
       if (cost < least) {
         least = cost;
-        best = Optional.of(propose(choice, overlapMm));
+        best = Optional.of(propose(one.choice(), overlapMm));
       }
     }
     return best;
+  }
+
+  /** A tip that is to lie against the stem stops there; only what goes deeper is told. */
+  private double overlapMm(Choice choice) {
+    double deepest = shape.overlapMm(choice.blankMm(), choice.formersMm(), maker);
+    return deepest > TOUCH * shape.wireMm() ? deepest : 0;
   }
 
   private record Weighed(Choice choice, double cost) {}

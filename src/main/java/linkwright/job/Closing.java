@@ -38,14 +38,29 @@ public record Closing(
    * @param routine its routine, which says which steps are trials; empty if it is not at hand
    */
   public static Closing of(JobState state, Plan plan, Optional<Routine> routine) {
+    return of(
+        state,
+        new Planned(
+            plan.massChainG(), plan.wish().claspG(), plan.massSolderG(), trialMetalG(state, plan)),
+        routine);
+  }
+
+  /** Closes the account of what was no chain: nothing in it was reckoned before it was weighed. */
+  public static Closing of(JobState state, Optional<Routine> routine) {
+    return of(state, new Planned(0, 0, 0, 0), routine);
+  }
+
+  /** Masses that come from the plan, g: the piece, its clasp, its solder, test pieces. */
+  private record Planned(double pieceG, double claspG, double solderG, double trialG) {}
+
+  private static Closing of(JobState state, Planned planned, Optional<Routine> routine) {
     Accounts accounts = state.accounts();
     Fact.WeighedIn in = accounts.weighedIn();
     double hours = state.times().totalSeconds() / SECONDS_PER_HOUR;
     double trialHours =
         routine.map(known -> trialSeconds(state, known)).orElse(0.0) / SECONDS_PER_HOUR;
     double chainMetal =
-        Math.max(
-            0, in.chainG().orElse(plan.massChainG()) - plan.wish().claspG() - plan.massSolderG());
+        Math.max(0, in.chainG().orElse(planned.pieceG()) - planned.claspG() - planned.solderG());
     double returned = in.wireReturnedG().orElse(0);
     double scrap = in.cleanScrapG().orElse(0) + in.solderedScrapG().orElse(0);
     double filings = in.filingsG().orElse(0) + in.sweepsG().orElse(0);
@@ -58,15 +73,15 @@ public record Closing(
             : OptionalDouble.empty();
     Prices prices = new Prices(accounts.prices());
     double gone = Math.max(0, out - returned);
-    Price first = Price.of(new Price.Used(gone, scrap, filings, plan.massSolderG(), hours), prices);
-    double trialMetal = Math.min(gone, trialMetalG(state, plan));
+    Price first = Price.of(new Price.Used(gone, scrap, filings, planned.solderG(), hours), prices);
+    double trialMetal = Math.min(gone, planned.trialG());
     Price again =
         Price.of(
             new Price.Used(
                 gone - trialMetal,
                 Math.max(0, scrap - trialMetal),
                 filings,
-                plan.massSolderG(),
+                planned.solderG(),
                 Math.max(0, hours - trialHours)),
             prices);
     return new Closing(out, unaccounted, hours, trialHours, first, again);

@@ -17,6 +17,9 @@ import java.util.TreeMap;
  * <p>Values are texts, whole numbers, decimal numbers, truth values, and lists and maps of them.
  */
 public final class FactFields {
+  /** Whole numbers up to here are exact as decimal ones. */
+  private static final double MOST_WHOLE = 1L << 53;
+
   private static final Map<String, Class<?>> KINDS = new TreeMap<>();
 
   static {
@@ -101,10 +104,10 @@ public final class FactFields {
       throw new IllegalArgumentException(component.getName() + " is missing");
     }
     if (type == int.class) {
-      return Math.toIntExact((long) decimal(raw));
+      return count(raw);
     }
     if (type == long.class) {
-      return (long) decimal(raw);
+      return whole(raw);
     }
     if (type == double.class) {
       return decimal(raw);
@@ -137,7 +140,7 @@ public final class FactFields {
         (key, value) -> {
           Object kept = value;
           if (valueType == Integer.class) {
-            kept = Math.toIntExact((long) decimal(value));
+            kept = count(value);
           } else if (valueType == Double.class) {
             kept = decimal(value);
           } else if (valueType == String.class) {
@@ -148,11 +151,30 @@ public final class FactFields {
     return map;
   }
 
+  private static int count(Object raw) {
+    long whole = whole(raw);
+    if (whole != (int) whole) {
+      throw new IllegalArgumentException(raw + " is more than can be counted");
+    }
+    return (int) whole;
+  }
+
+  private static long whole(Object raw) {
+    double value = decimal(raw);
+    if (value != Math.rint(value) || value > MOST_WHOLE) {
+      throw new IllegalArgumentException(raw + " is no whole number");
+    }
+    return (long) value;
+  }
+
   private static double decimal(Object raw) {
-    if (raw instanceof Number number && Double.isFinite(number.doubleValue())) {
+    // Counts, lengths, masses, times and prices: nothing in a book is below nothing.
+    if (raw instanceof Number number
+        && number.doubleValue() >= 0
+        && number.doubleValue() < Double.POSITIVE_INFINITY) {
       return number.doubleValue();
     }
-    throw new IllegalArgumentException(raw + " is not a number");
+    throw new IllegalArgumentException(raw + " is not a number of 0 or more");
   }
 
   private static Object valueOf(RecordComponent component, Fact fact) {

@@ -28,16 +28,18 @@ public record Forecast(double seconds, double spread) {
    * @param step the step's id
    * @param pieces pieces, or batches, still to come through it
    * @param usualSeconds the routine's usual time for each
+   * @param batch whether they are batches
    */
-  public record Work(String step, double pieces, double usualSeconds) {}
+  public record Work(String step, double pieces, double usualSeconds, boolean batch) {}
 
   /** Hours to go for that work, at the pace of those hours. */
   public static Forecast of(List<Work> work, TimeSheet times) {
     double seconds = 0;
     double variance = 0;
     for (Work each : work) {
-      double pace = secondsPerPiece(each.step(), each.usualSeconds(), times);
-      double timed = times.throughByStep().getOrDefault(each.step(), 0) + (double) USUAL_WEIGHT;
+      int come = come(each.step(), each.batch(), times);
+      double pace = pace(each.step(), each.usualSeconds(), come, times);
+      double timed = come + (double) USUAL_WEIGHT;
       double one = pace * PIECE_SPREAD;
       seconds += each.pieces() * pace;
       variance += each.pieces() * one * one + sq(each.pieces() * one) / timed;
@@ -45,17 +47,13 @@ public record Forecast(double seconds, double spread) {
     return new Forecast(seconds, Math.sqrt(variance));
   }
 
-  /**
-   * Seconds per piece in a step.
-   *
-   * @param step the step's id
-   * @param usualSeconds the routine's usual time, s, 0 or more
-   * @param times the job's hours
-   */
-  public static double secondsPerPiece(String step, double usualSeconds, TimeSheet times) {
-    int through = times.throughByStep().getOrDefault(step, 0);
-    double spent = through > 0 ? times.secondsByStep().getOrDefault(step, 0.0) : 0;
-    return (spent + USUAL_WEIGHT * usualSeconds) / (through + USUAL_WEIGHT);
+  private static int come(String step, boolean batch, TimeSheet times) {
+    return (batch ? times.timesByStep() : times.throughByStep()).getOrDefault(step, 0);
+  }
+
+  private static double pace(String step, double usualSeconds, int come, TimeSheet times) {
+    double spent = come > 0 ? times.secondsByStep().getOrDefault(step, 0.0) : 0;
+    return (spent + USUAL_WEIGHT * usualSeconds) / (come + USUAL_WEIGHT);
   }
 
   /**
@@ -78,13 +76,14 @@ public record Forecast(double seconds, double spread) {
     double usual = step.usualSeconds().getAsLong();
     if (step.counts() == Counts.NOTHING || step.stage().isEmpty()) {
       boolean done = state.course().stepsDone().contains(step.id());
-      return new Work(step.id(), done ? 0 : 1, usual);
+      return new Work(step.id(), done ? 0 : 1, usual, true);
     }
     String piece = step.stage().keySet().iterator().next();
     Pile pile = state.piles().of(piece);
     int come = pile.atOrPast(step.stage().get(piece));
     int left = Math.max(0, wantedOf.applyAsInt(piece) - come);
-    return new Work(step.id(), step.counts() == Counts.EACH ? left : Math.min(1, left), usual);
+    boolean batch = step.counts() == Counts.BATCH;
+    return new Work(step.id(), batch ? Math.min(1, left) : left, usual, batch);
   }
 
   private static double sq(double x) {

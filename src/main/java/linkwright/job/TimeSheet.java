@@ -14,15 +14,17 @@ import java.util.Optional;
  * @param secondsByStep step → seconds at the bench with that step open; the empty name collects
  *     what was done with no step open
  * @param throughByStep step → pieces that came through while it was open
+ * @param timesByStep step → how often pieces came through it, however many at a time
  * @param step the step that is open now, empty if none
  * @param seenAt the last entry of the sitting that is going on; empty between sittings
  */
 public record TimeSheet(
     Map<String, Double> secondsByStep,
     Map<String, Integer> throughByStep,
+    Map<String, Integer> timesByStep,
     String step,
     Optional<Instant> seenAt) {
-  static final TimeSheet EMPTY = new TimeSheet(Map.of(), Map.of(), "", Optional.empty());
+  static final TimeSheet EMPTY = new TimeSheet(Map.of(), Map.of(), Map.of(), "", Optional.empty());
 
   /** A silence longer than this counts as a break: she left without telling the program. */
   static final Duration LONGEST_SILENCE = Duration.ofMinutes(60);
@@ -39,26 +41,34 @@ public record TimeSheet(
 
   TimeSheet after(Entry entry) {
     Fact fact = entry.fact();
-    if (fact instanceof Fact.SittingStarted) {
-      return new TimeSheet(secondsByStep, throughByStep, step, Optional.of(entry.at()));
-    }
     TimeSheet later = elapsed(entry.at());
+    if (fact instanceof Fact.SittingStarted) {
+      return later.with(step, Optional.of(entry.at()));
+    }
     if (fact instanceof Fact.SteppedAway || fact instanceof Fact.JobClosed) {
-      return new TimeSheet(later.secondsByStep, throughByStep, step, Optional.empty());
+      return later.with(step, Optional.empty());
     }
     if (fact instanceof Fact.StepOpened opened) {
-      return new TimeSheet(later.secondsByStep, throughByStep, opened.step(), later.seenAt);
+      return later.with(opened.step(), later.seenAt);
     }
     if (fact instanceof Fact.PiecesThrough through) {
       int pieces = through.pieces().values().stream().mapToInt(Integer::intValue).max().orElse(0);
-      return new TimeSheet(
-          later.secondsByStep, plus(throughByStep, through.step(), pieces), step, later.seenAt);
+      boolean sameAct = seenAt.filter(entry.at()::equals).isPresent();
+      return later.counted(through.step(), pieces, sameAct ? 0 : 1);
     }
     if (fact instanceof Fact.WireCut cut) {
-      return new TimeSheet(
-          later.secondsByStep, plus(throughByStep, step, cut.count()), step, later.seenAt);
+      return later.counted(step, cut.count(), 1);
     }
     return later;
+  }
+
+  private TimeSheet with(String nowOpen, Optional<Instant> nowSeen) {
+    return new TimeSheet(secondsByStep, throughByStep, timesByStep, nowOpen, nowSeen);
+  }
+
+  private TimeSheet counted(String at, int pieces, int times) {
+    return new TimeSheet(
+        secondsByStep, plus(throughByStep, at, pieces), plus(timesByStep, at, times), step, seenAt);
   }
 
   private TimeSheet elapsed(Instant at) {
@@ -74,7 +84,14 @@ public record TimeSheet(
       seconds = Map.copyOf(seconds);
     }
     Instant latest = since.isNegative() ? seenAt.get() : at;
-    return new TimeSheet(seconds, throughByStep, step, Optional.of(latest));
+    return new TimeSheet(seconds, throughByStep, timesByStep, step, Optional.of(latest));
+  }
+
+  /** Whether a sitting goes on at that moment: one was begun, and no long silence ended it. */
+  public boolean sittingAt(Instant now) {
+    return seenAt
+        .filter(seen -> Duration.between(seen, now).compareTo(LONGEST_SILENCE) <= 0)
+        .isPresent();
   }
 
   private static Map<String, Integer> plus(Map<String, Integer> counts, String key, int add) {

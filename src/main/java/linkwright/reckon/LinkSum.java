@@ -126,18 +126,26 @@ final class LinkSum implements Working {
             outcome.warn(gap.says(units));
           }
         });
-    crossings.forEach(crossing -> outcome.warn(says(crossing, units)));
+    crossings.forEach(crossing -> outcome.warn(says(crossing, link.wireMm(), units)));
     if (crossings.isEmpty()) {
       outcome.line("The wire does not cross itself.");
     }
   }
 
-  static String says(Crossing crossing, UnitStyle units) {
-    return "The wire would cross itself "
-        + units.length(crossing.atMm())
-        + " and "
-        + units.length(crossing.andMm())
-        + " along the blank: take other formers or another blank.";
+  /** Wire that lies into wire by less than half its thickness presses; by more it crosses. */
+  private static String says(Crossing crossing, double wireMm, UnitStyle units) {
+    String places =
+        units.length(crossing.atMm())
+            + " and "
+            + units.length(crossing.andMm())
+            + " along the blank: ";
+    return -crossing.gapMm() < wireMm / 2
+        ? "The wire would press "
+            + units.length(-crossing.gapMm())
+            + " into itself "
+            + places
+            + "open a bend a little, or take other formers."
+        : "The wire would cross itself " + places + "take other formers or another blank.";
   }
 
   private static void passes(Outcome outcome, List<Passage> passages) {

@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param title what it makes, in a few words
  * @param says one sentence on what comes out and for whom
  * @param makes what comes out
+ * @param plan how it is planned: what to enter, and why; may be empty
  * @param patterns ids of the link patterns it suits; may be empty
  * @param ends how the chain is counted
  * @param usualLoss share of pieces lost for good, 0 to 1
@@ -25,6 +26,7 @@ public record Routine(
     String title,
     String says,
     Makes makes,
+    String plan,
     List<String> patterns,
     Ends ends,
     double usualLoss,
@@ -47,5 +49,10 @@ public record Routine(
   /** The step with that id. */
   public Optional<Step> step(String stepId) {
     return steps.stream().filter(step -> step.id().equals(stepId)).findFirst();
+  }
+
+  /** Whether a text of a step has a placeholder whose name begins so. */
+  public boolean speaksOf(String placeholder) {
+    return steps.stream().flatMap(Texts::of).anyMatch(text -> text.contains("{" + placeholder));
   }
 }

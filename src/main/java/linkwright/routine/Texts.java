@@ -2,6 +2,7 @@ package linkwright.routine;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiFunction;
 import java.util.regex.Matcher;
 import java.util.stream.Stream;
 
@@ -24,34 +25,40 @@ final class Texts {
 
   static List<Finding> everyPlaceholderIsKnown(Routine routine, Known known) {
     List<Finding> findings = new ArrayList<>();
+    placeholders(
+        (wrong, expected) -> Finding.ofFile("plan", "The plan text " + wrong, expected),
+        routine.plan(),
+        findings);
     for (Step step : routine.steps()) {
-      of(step).forEach(text -> placeholders(step, text, findings));
+      of(step)
+          .forEach(
+              text ->
+                  placeholders(
+                      (wrong, expected) ->
+                          Finding.at(step, "do", "Step " + step.id() + " " + wrong, expected),
+                      text,
+                      findings));
     }
     return findings;
   }
 
-  private static void placeholders(Step step, String text, List<Finding> findings) {
+  private static void placeholders(
+      BiFunction<String, String, Finding> told, String text, List<Finding> findings) {
     Matcher braces = Placeholder.IN_TEXT.matcher(text);
     while (braces.find()) {
       String name = braces.group(1).strip();
       if (!Placeholder.isKnown(name)) {
         findings.add(
-            Finding.at(
-                step,
-                "do",
-                "Step %s has {%s} in a text, and nothing is known by that name."
-                    .formatted(step.id(), name),
+            told.apply(
+                "has {%s} in a text, and nothing is known by that name.".formatted(name),
                 Known.nearest(name, Placeholder.names())));
       }
     }
     String rest = braces.replaceAll("");
     if (rest.contains("{") || rest.contains("}")) {
       findings.add(
-          Finding.at(
-              step,
-              "do",
-              "Step %s has a brace in a text without its other half.".formatted(step.id()),
-              "A placeholder is written {wire}."));
+          told.apply(
+              "has a brace in a text without its other half.", "A placeholder is written {wire}."));
     }
   }
 

@@ -25,8 +25,10 @@ public final class BenchLoop {
     while (!performer.left()) {
       Optional<Input> input = display.poll(untilNextSecond(model, clock));
       model = performer.take(model, new Message.Ticked(clock.instant()));
-      if (input.isPresent()) {
-        model = performer.take(model, message(input.get()));
+      Grid last = shown;
+      Optional<Message> message = input.flatMap(told -> message(told, last));
+      if (message.isPresent()) {
+        model = performer.take(model, message.get());
       }
       boolean lost = input.filter(Input.Resized.class::isInstance).isPresent();
       Grid next = Screens.draw(model, display.glyphs());
@@ -50,15 +52,20 @@ public final class BenchLoop {
     return timers ? SECOND - clock.millis() % SECOND : IDLE;
   }
 
+  /** The message for an input; a click beside every marked place is none. */
+  private static Optional<Message> message(Input input, Grid shown) {
+    if (input instanceof Input.Clicked clicked) {
+      return shown.spotAt(clicked.x(), clicked.y()).map(Message.PointedAt::new);
+    }
+    return Optional.of(message(input));
+  }
+
   private static Message message(Input input) {
     if (input instanceof Input.Pressed pressed) {
       return new Message.KeyPressed(pressed.key());
     }
     if (input instanceof Input.Pasted pasted) {
       return new Message.Pasted(pasted.text());
-    }
-    if (input instanceof Input.Clicked clicked) {
-      return new Message.Clicked(clicked.x(), clicked.y());
     }
     if (input instanceof Input.Resized resized) {
       return new Message.Resized(resized.columns(), resized.rows());

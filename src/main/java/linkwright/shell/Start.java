@@ -13,6 +13,7 @@ import linkwright.files.Home;
 import linkwright.files.Library;
 import linkwright.quantity.Problem;
 import linkwright.terminal.Display;
+import linkwright.view.Screens;
 
 /** Starts the coach: the user's folder, what can be looked up, a display, and the loop. */
 public final class Start {
@@ -48,9 +49,11 @@ public final class Start {
     InstantSource clock = InstantSource.system();
     Performer performer = new Performer(home, device, clock, display::bell);
     try (display) {
+      Display.Size size = display.size();
+      // Reading takes a moment on a slow machine; the screen says so meanwhile.
+      display.show(Screens.reading(size.columns(), size.rows(), display.glyphs()));
       Library library = Library.load(home);
       Shelf shelf = shelf(library);
-      Display.Size size = display.size();
       Model model =
           Model.begin(
               shelf,

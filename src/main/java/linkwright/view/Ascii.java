@@ -28,7 +28,7 @@ public final class Ascii {
                 : Cell.of('?', cell.tone());
       }
     }
-    return new Grid(grid.width(), grid.height(), cells, grid.cursor());
+    return new Grid(grid.width(), grid.height(), cells, grid.cursor(), grid.spots());
   }
 
   /** The text in ASCII, one character a column. */

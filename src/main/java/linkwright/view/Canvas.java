@@ -1,8 +1,10 @@
 package linkwright.view;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import linkwright.coach.Spot;
 import linkwright.text.Columns;
 import linkwright.text.Text;
 
@@ -25,6 +27,7 @@ public final class Canvas {
     final Cell[] cells;
     final Glyphs glyphs;
     Optional<Grid.Cursor> cursor = Optional.empty();
+    final List<Grid.Marked> spots = new ArrayList<>();
 
     Sheet(int width, int height, Glyphs glyphs) {
       this.width = width;
@@ -76,6 +79,14 @@ public final class Canvas {
   /** Which characters may be drawn. */
   public Glyphs glyphs() {
     return sheet.glyphs;
+  }
+
+  /** Marks a rectangle: a click there means that; what lies outside this canvas is left off. */
+  public void spot(int x, int y, int wide, int high, Spot spot) {
+    Canvas inside = area(x, y, wide, high);
+    if (inside.width > 0 && inside.height > 0) {
+      sheet.spots.add(new Grid.Marked(inside.left, inside.top, inside.width, inside.height, spot));
+    }
   }
 
   /** The part of this canvas that a rectangle covers; what lies outside is left off. */
@@ -196,7 +207,12 @@ public final class Canvas {
             .cursor
             .map(at -> new Grid.Cursor(at.x() - left, at.y() - top))
             .filter(at -> inside(at.x(), at.y()));
-    return new Grid(width, height, cells, inHere);
+    List<Grid.Marked> spots =
+        sheet.spots.stream()
+            .map(
+                at -> new Grid.Marked(at.x() - left, at.y() - top, at.wide(), at.high(), at.spot()))
+            .toList();
+    return new Grid(width, height, cells, inHere, spots);
   }
 
   private void put(int x, int y, char c, int columns, Tone tone) {

@@ -2,6 +2,7 @@ package linkwright.view;
 
 import linkwright.coach.Field;
 import linkwright.coach.Form;
+import linkwright.coach.Spot;
 import linkwright.text.Text;
 
 /** A form: labels, what is typed, a hint or the trouble beside it, and the line that keeps it. */
@@ -38,6 +39,7 @@ final class FormView {
     int y = 1;
     for (int i = first; i < rows && y < area.height(); i++, y++) {
       field(area, y, form.fields().get(i), i == form.at());
+      area.spot(0, y, area.width(), 1, new Spot.ToField(i));
     }
     if (y < area.height()) {
       boolean at = form.at() >= rows;
@@ -47,6 +49,7 @@ final class FormView {
           y,
           mark + form.keepWords() + (at ? "  (enter)" : ""),
           at ? Tone.REVERSED : Tone.PLAIN);
+      area.spot(0, y, area.width(), 1, new Spot.ToField(rows));
       y++;
     }
     return y;

@@ -7,6 +7,7 @@ import linkwright.coach.KeyWords;
 import linkwright.coach.Layout;
 import linkwright.coach.Model;
 import linkwright.coach.OpenJob;
+import linkwright.coach.Spot;
 import linkwright.job.TimerRun;
 import linkwright.text.Text;
 
@@ -84,6 +85,18 @@ final class Frame {
           .map(OpenJob::reckoned)
           .ifPresent(reckoned -> canvas.text(1, row, width, StillLine.of(model), Tone.PLAIN));
     }
-    canvas.text(1, canvas.height() - 1, width, KeyWords.line(model, width), Tone.FAINT);
+    keys(canvas, model, width);
+  }
+
+  private static void keys(Canvas canvas, Model model, int width) {
+    int y = canvas.height() - 1;
+    int x = 1;
+    for (KeyWords.Word word : KeyWords.words(model, width)) {
+      int from = x;
+      x = canvas.text(from, y, Math.max(0, width + 1 - from), word.text(), Tone.FAINT);
+      int wide = x - from;
+      word.act().ifPresent(act -> canvas.spot(from, y, wide, 1, new Spot.ToAct(act)));
+      x += KeyWords.GAP;
+    }
   }
 }

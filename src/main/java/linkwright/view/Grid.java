@@ -1,7 +1,9 @@
 package linkwright.view;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
+import linkwright.coach.Spot;
 
 /**
  * A finished picture: what stands in each cell, and where the cursor is, if anywhere. Immutable;
@@ -15,8 +17,17 @@ public final class Grid {
   private final int height;
   private final Cell[] cells;
   private final Optional<Cursor> cursor;
+  private final List<Marked> spots;
 
-  Grid(int width, int height, Cell[] cells, Optional<Cursor> cursor) {
+  /** A rectangle that means something when it is clicked. */
+  record Marked(int x, int y, int wide, int high, Spot spot) {
+    boolean holds(int atX, int atY) {
+      return atX >= x && atX < x + wide && atY >= y && atY < y + high;
+    }
+  }
+
+  Grid(int width, int height, Cell[] cells, Optional<Cursor> cursor, List<Marked> spots) {
+    this.spots = List.copyOf(spots);
     this.width = width;
     this.height = height;
     this.cells = cells;
@@ -49,6 +60,15 @@ public final class Grid {
   /** Where the cursor is to stand; empty to hide it. */
   public Optional<Cursor> cursor() {
     return cursor;
+  }
+
+  List<Marked> spots() {
+    return spots;
+  }
+
+  /** What a click there means; empty if nothing. */
+  public Optional<Spot> spotAt(int x, int y) {
+    return spots.stream().filter(marked -> marked.holds(x, y)).map(Marked::spot).findFirst();
   }
 
   /** A row as text; a wide character stands once and takes two columns. */

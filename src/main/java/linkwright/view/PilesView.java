@@ -18,7 +18,9 @@ final class PilesView {
     String count = count(model, at);
     boolean rings = at.waitRunning(model).map(timer -> timer.rings(model.now())).orElse(false);
     int room = Math.max(10, area.width() / 2);
-    int drawn = BigFigures.draw(area.area(0, 0, room, area.height() - 1), count, rings ? Tone.ALARM : Tone.ACCENT);
+    int drawn =
+        BigFigures.draw(
+            area.area(0, 0, room, area.height() - 1), count, rings ? Tone.ALARM : Tone.ACCENT);
     area.text(0, Math.min(area.height() - 1, drawn), room, caption(model, at), Tone.FAINT);
     List<String> lines = new ArrayList<>(lines(model, screen, at));
     if (lines.size() > area.height()) {
@@ -62,7 +64,7 @@ final class PilesView {
     if (!screen.digits().isEmpty()) {
       lines.add("how many: " + screen.digits());
     } else if (at.begins()) {
-      lines.add("each " + cutLength(model, at));
+      lines.add(cutLength(model, at));
     } else if (at.inHand() > 0) {
       lines.add("in hand " + at.inHand() + (at.fromRedo() ? ", from redo" : ", new"));
     } else {
@@ -83,7 +85,11 @@ final class PilesView {
 
   private static String cutLength(Model model, AtBench at) {
     double each = model.job().orElseThrow().reckoned().eachMm().getOrDefault(at.piece(), 0.0);
-    return model.settings().units().length(each) + " of wire with its kerf";
+    if (!(each > 0)) {
+      return "";
+    }
+    String kerf = model.job().orElseThrow().makesChain() ? " of wire with its kerf" : " of wire";
+    return "each " + model.settings().units().length(each) + kerf;
   }
 
   private static String reasons(AtBench at) {

@@ -4,6 +4,7 @@ import java.util.List;
 import linkwright.coach.Act;
 import linkwright.coach.Model;
 import linkwright.coach.RoundWords;
+import linkwright.coach.Spot;
 
 /** The way round: the places of a job in the order of the work, each with how it stands there. */
 final class RoundView {
@@ -20,6 +21,7 @@ final class RoundView {
       body.text(6, row, 15, stop.act().words(), now ? Tone.ACCENT : Tone.PLAIN);
       body.text(
           22, row, Math.max(0, body.width() - 22), stop.stands(), now ? Tone.PLAIN : Tone.FAINT);
+      body.spot(0, row, body.width(), 1, new Spot.ToAct(stop.act()));
       row++;
       if (stop.act() == Act.TO_WEIGH_IN) {
         row++;

@@ -25,6 +25,14 @@ public final class Screens {
     return canvas.toGrid();
   }
 
+  /** What is shown while routines, cautions and jobs are read. */
+  public static Grid reading(int columns, int rows, Glyphs glyphs) {
+    Canvas canvas = new Canvas(columns, rows, glyphs);
+    canvas.text(1, 0, columns - 1, "Linkwright", Tone.STRONG);
+    canvas.text(1, 2, columns - 1, "Reading routines, cautions and jobs.", Tone.FAINT);
+    return canvas.toGrid();
+  }
+
   private static void body(Canvas body, Model model) {
     Screen screen = model.screen();
     if (screen instanceof Screen.Tray tray) {

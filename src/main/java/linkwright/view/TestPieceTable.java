@@ -15,7 +15,9 @@ import linkwright.link.Formed;
 import linkwright.quantity.UnitStyle;
 import linkwright.text.Text;
 
-/** The test pieces made: blank, what it measured, what is reckoned for it, what the next should be. */
+/**
+ * The test pieces made: blank, what it measured, what is reckoned for it, what the next should be.
+ */
 final class TestPieceTable {
   private static final int NUMBER = 4;
   private static final int BLANK = 10;
@@ -66,7 +68,11 @@ final class TestPieceTable {
   }
 
   private static Optional<Formed> reckoned(Screen.Tests screen, int i) {
-    return screen.taught().map(TestPieces::made).filter(made -> i < made.size()).flatMap(made -> made.get(i));
+    return screen
+        .taught()
+        .map(TestPieces::made)
+        .filter(made -> i < made.size())
+        .flatMap(made -> made.get(i));
   }
 
   private static String row(Fact.TestPieceTried piece, Optional<Formed> reckoned, UnitStyle units) {

@@ -33,7 +33,11 @@ final class TestsView {
               0,
               body.width(),
               3,
-              "This link is known by its measures, not by a pattern, so no blank can be proposed; pieces are logged all the same.",
+              model.job().orElseThrow().makesChain()
+                  ? "This link is known by its measures, not by a pattern, so no blank can be"
+                      + " proposed; pieces are logged all the same."
+                  : "This routine makes no chain, so no blank is proposed; what you try can be"
+                      + " logged all the same.",
               Tone.FAINT);
     }
     TestPieceTable.draw(
@@ -60,9 +64,7 @@ final class TestsView {
             link ->
                 pictures.add(
                     new Picture(
-                        "next: " + units.length(next.orElseThrow().blankMm()),
-                        link,
-                        Tone.ACCENT)));
+                        "next: " + units.length(next.orElseThrow().blankMm()), link, Tone.ACCENT)));
     int high = Math.max(3, body.height() * 2 / 5);
     int wide = body.width() / Math.max(2, pictures.size());
     double longest =

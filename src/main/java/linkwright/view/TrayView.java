@@ -1,10 +1,9 @@
 package linkwright.view;
 
-import java.util.List;
 import linkwright.coach.Model;
 import linkwright.coach.Screen;
+import linkwright.coach.Spot;
 import linkwright.coach.TrayJob;
-import linkwright.text.Text;
 
 /** The jobs at hand: where each stands and what waits. */
 final class TrayView {
@@ -25,7 +24,9 @@ final class TrayView {
     int room = Math.max(1, body.height() / perJob);
     int first = Math.max(0, Math.min(tray.at() - room / 2, model.tray().size() - room));
     for (int i = first; i < Math.min(model.tray().size(), first + room); i++) {
-      job(body, (i - first) * perJob, model.tray().get(i), i == tray.at());
+      int row = (i - first) * perJob;
+      job(body, row, model.tray().get(i), i == tray.at());
+      body.spot(0, row, body.width(), perJob, new Spot.ToRow(i));
     }
     if (model.tray().size() > room) {
       body.right(body.height() - 1, (tray.at() + 1) + " of " + model.tray().size(), Tone.FAINT);
@@ -39,7 +40,7 @@ final class TrayView {
         after,
         row,
         body.width() - after,
-        job.name() + (job.closed() ? "  (closed)" : ""),
+        job.name(),
         at ? Tone.STRONG : Tone.PLAIN);
     body.text(4, row + 1, body.width() - 4, job.stands(), Tone.FAINT);
     if (!job.waits().isEmpty()) {

@@ -63,7 +63,10 @@ final class TrialView {
                         + " long, wished "
                         + units.length(plan.wish().finishedMm())
                         + ".")
-            .orElse("The plan is not set yet.");
+            .orElse(
+                job.makesChain()
+                    ? "The plan is not set yet."
+                    : "This routine makes no chain: it has no trial length.");
     return body.wrapped(0, 0, body.width(), 2, line, Tone.PLAIN) + 1;
   }
 
@@ -72,10 +75,7 @@ final class TrialView {
     Fact.TrialMeasured hung = trial.trial();
     String mark = at ? body.glyphs().pick("▸ ", "> ") : "  ";
     Tone tone = trial.followed() ? Tone.ACCENT : at ? Tone.STRONG : Tone.PLAIN;
-    String number =
-        mark
-            + (place + 1)
-            + "  ";
+    String number = mark + (place + 1) + "  ";
     body.text(0, row, body.width(), number, tone);
     String what =
         hung.links()

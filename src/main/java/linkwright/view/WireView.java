@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import linkwright.coach.Form;
 import linkwright.coach.Model;
+import linkwright.coach.OpenJob;
 import linkwright.coach.Screen;
 import linkwright.coach.WireStand;
 import linkwright.job.plan.Plan;
@@ -27,7 +28,13 @@ final class WireView {
     }
     Plan plan = model.job().flatMap(job -> job.reckoned().counted().plan()).orElse(null);
     if (screen.stand().isEmpty() || plan == null) {
-      body.wrapped(0, 1, body.width(), 3, "The wire is counted once the plan is set.", Tone.PLAIN);
+      boolean chain = model.job().map(OpenJob::makesChain).orElse(true);
+      String why =
+          chain
+              ? "The wire is counted once the plan is set."
+              : "This routine makes no chain: its wire is not counted. o weighs metal out; the"
+                  + " reckoner (esc, then r) works out how to draw wire down.";
+      body.wrapped(0, 1, body.width(), 3, why, Tone.PLAIN);
       return;
     }
     WireStand stand = screen.stand().get();

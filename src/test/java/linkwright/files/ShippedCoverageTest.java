@@ -116,6 +116,7 @@ class ShippedCoverageTest {
           routine.title(),
           routine.says(),
           routine.makes(),
+          routine.plan(),
           routine.patterns(),
           routine.ends(),
           routine.usualLoss(),

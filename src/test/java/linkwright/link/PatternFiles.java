@@ -17,10 +17,10 @@ import org.yaml.snakeyaml.Yaml;
 import org.yaml.snakeyaml.constructor.SafeConstructor;
 
 /** The patterns that ship, read just well enough to be tested without the room of files. */
-final class PatternFiles {
+public final class PatternFiles {
   private PatternFiles() {}
 
-  static List<Pattern> all() {
+  public static List<Pattern> all() {
     try (Stream<Path> files = Files.list(Path.of("shared", "patterns"))) {
       return files
           .sorted()
@@ -32,7 +32,7 @@ final class PatternFiles {
     }
   }
 
-  static Pattern named(String id) {
+  public static Pattern named(String id) {
     return all().stream().filter(pattern -> pattern.id().equals(id)).findFirst().orElseThrow();
   }
 

@@ -4,6 +4,7 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,6 +13,7 @@ import linkwright.files.Home;
 import linkwright.files.Library;
 import linkwright.files.PlanFile;
 import linkwright.files.Slug;
+import linkwright.job.plan.Planning;
 import linkwright.job.plan.WishKeys;
 import linkwright.quantity.Nearest;
 import linkwright.quantity.Problem;
@@ -127,7 +129,11 @@ public record Opening(Optional<String> slug, Optional<Begun> begun, List<Problem
       return Read.bad("There is no plan file " + plan.get() + ".");
     }
     PlanFile file = PlanFile.read(Path.of(plan.get()), library);
-    return Read.good(begun(new Begun(name, by, file.texts()), file.problems()));
+    List<Problem> problems = new ArrayList<>(file.problems());
+    file.wish()
+        .flatMap(wish -> Planning.plan(wish).problem())
+        .ifPresent(why -> problems.add(new Problem(plan.get(), 0, 0, why, "")));
+    return Read.good(begun(new Begun(name, by, file.texts()), problems));
   }
 
   private static Opening begun(Begun begun, List<Problem> problems) {

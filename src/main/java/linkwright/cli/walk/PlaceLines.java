@@ -32,7 +32,7 @@ final class PlaceLines {
     OpenJob job = model.job().orElseThrow();
     List<String> lines = new ArrayList<>();
     lines.add("Job: " + job.state().course().name() + (closed(job) ? ", closed." : "."));
-    lines.addAll(plan(model));
+    lines.addAll(planLines(model));
     Optional<AtBench> at = Bench.target(model);
     at.ifPresent(
         step ->
@@ -59,12 +59,28 @@ final class PlaceLines {
     return job.state().course().closed();
   }
 
-  private static List<String> plan(Model model) {
+  static List<String> planLines(Model model) {
     return model
         .job()
         .flatMap(job -> job.reckoned().counted().plan())
         .map(plan -> List.of(chain(plan, model.settings().units())))
+        .or(() -> model.job().filter(job -> !job.makesChain()).map(PlaceLines::pieces))
         .orElseGet(() -> List.of("There is no plan yet; plan sets it."));
+  }
+
+  /** What is no chain, kind by kind. */
+  private static List<String> pieces(OpenJob job) {
+    return job.reckoned().left().entrySet().stream()
+        .map(
+            each ->
+                "Wanted: "
+                    + each.getValue().wanted()
+                    + " "
+                    + each.getKey()
+                    + ", "
+                    + each.getValue().good()
+                    + " good.")
+        .toList();
   }
 
   private static String chain(Plan plan, UnitStyle units) {
@@ -172,7 +188,7 @@ final class PlaceLines {
   static List<String> trial(Model model, Screen.Trial screen) {
     UnitStyle units = model.settings().units();
     List<String> lines = new ArrayList<>(List.of("Trial lengths."));
-    lines.addAll(plan(model));
+    lines.addAll(planLines(model));
     int number = 1;
     for (TrialRow row : screen.rows()) {
       Fact.TrialMeasured hung = row.trial();

@@ -30,7 +30,7 @@ final class WeighLines {
         .plan()
         .ifPresentOrElse(
             plan -> plan(lines, model, job, plan),
-            () -> lines.add("There is no plan yet to weigh against."));
+            () -> lines.addAll(PlaceLines.planLines(model)));
     NextTime.of(job, model.settings().units()).forEach(learnt -> lines.add("Next time: " + learnt));
     if (job.state().course().closed()) {
       lines.add("The job is closed. " + job.state().course().nextTime());

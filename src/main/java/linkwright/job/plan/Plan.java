@@ -34,6 +34,7 @@ import linkwright.wire.SolderNeed;
  * @param joints joints to solder in all
  * @param solder what one joint takes
  * @param cuts how the wire on hand is best cut
+ * @param wireShortMm wire that the stock lacks for all of it, mm
  * @param pull loads at which links and rings give way
  * @param remarks what to mind, in sentences
  */
@@ -62,6 +63,7 @@ public record Plan(
     int joints,
     SolderNeed solder,
     CutPlan cuts,
+    double wireShortMm,
     Pull pull,
     List<String> remarks) {
   public Plan {
@@ -71,11 +73,6 @@ public record Plan(
   /** Wire in all, spares included, mm. */
   public double wireTotalMm() {
     return wireLinksMm + wireRingsMm + wireSpareMm;
-  }
-
-  /** Wire that the stock lacks for it, mm. */
-  public double wireShortMm() {
-    return cuts.shortMm();
   }
 
   /** Wire that one link's blank takes with its kerf, mm. */

@@ -41,6 +41,9 @@ public final class Planning {
   /** The step that blanks are cut to when the program finds their length. */
   private static final double BLANK_STEP_MM = 0.1;
 
+  /** How long the best cutting is looked for before the best found is taken. */
+  private static final long STEPS = 200_000;
+
   private Planning() {}
 
   /**
@@ -145,7 +148,7 @@ public final class Planning {
   private static Read<Plan> cut(Wish wish, CountedLink link, RingsCounted rings, Counted count) {
     CutOrder order = order(wish, link.blankMm(), blanksToCut(wish, count.links()), rings, count);
     return order.problems().isEmpty()
-        ? Read.good(plan(wish, link, rings, count, Cutting.plan(order, new Steps(200_000)::usedUp)))
+        ? Read.good(plan(wish, link, rings, count, Cutting.plan(order, new Steps(STEPS)::usedUp)))
         : Read.bad(String.join(" ", order.problems()));
   }
 
@@ -164,15 +167,7 @@ public final class Planning {
                 WireSection.round(rings.wireMm()).areaMm2(),
                 count.rings() * rings.blankMm(),
                 density);
-    SolderNeed solder =
-        SolderNeed.of(
-            wish.wireMm(),
-            JOINT_GAP_MM,
-            FILLET_SHARE,
-            STRIP_WIDTH_MM,
-            STRIP_THICKNESS_MM,
-            density,
-            JointKind.BUTT);
+    SolderNeed solder = solder(wish.wireMm(), wish.metal());
     int perLink =
         wish.link().pattern().map(pattern -> Math.max(1, pattern.joints().size())).orElse(1);
     int joints = count.links() * perLink + count.rings();
@@ -202,8 +197,46 @@ public final class Planning {
         joints,
         solder,
         cuts,
+        shortMm(wish, link.blankMm(), blanks, rings, count, cuts),
         PullReckoning.of(wish, link.formed()),
         Remarks.of(wish, link.formed(), rings));
+  }
+
+  /** What one butted joint of that wire takes. */
+  static SolderNeed solder(double wireMm, Metal metal) {
+    return SolderNeed.of(
+        wireMm,
+        JOINT_GAP_MM,
+        FILLET_SHARE,
+        STRIP_WIDTH_MM,
+        STRIP_THICKNESS_MM,
+        metal.densityGCm3().value(),
+        JointKind.BUTT);
+  }
+
+  /**
+   * Wire lacking. Rings of another wire are counted by themselves: without them no link makes
+   * chain, so the plan cuts none, but the links' wire on hand is not lacking for that.
+   */
+  private static double shortMm(
+      Wish wish, double blankMm, int blanks, RingsCounted rings, Counted count, CutPlan cuts) {
+    if (cuts.complete() || count.rings() == 0 || wish.ringStockMm().isEmpty()) {
+      return cuts.shortMm();
+    }
+    CutOrder links =
+        CutOrder.of(
+            wish.stockMm(),
+            List.of(new BlankWish(blankMm, blanks)),
+            Optional.empty(),
+            wish.kerfMm());
+    CutOrder coils =
+        CutOrder.of(
+            wish.ringStockMm().get(),
+            List.of(),
+            Optional.of(RingWish.atBothEnds(rings.turnMm(), wish.coilTailMm(), count.rings())),
+            wish.kerfMm());
+    return Cutting.plan(links, new Steps(STEPS)::usedUp).shortLinksMm()
+        + Cutting.plan(coils, new Steps(STEPS)::usedUp).shortRingsMm();
   }
 
   private static int blanksToCut(Wish wish, int links) {

@@ -60,7 +60,7 @@ public final class Recount {
     Wish ringed = trial.rings() > 0 ? wish.withRing(ring) : wish;
     double rings = trial.rings() > 0 ? trial.rings() * RingLength.insideLengthMm(ring) : 0;
     double linkInside = (trial.hungMm() - trial.claspMm() - rings) / trial.links();
-    if (!(linkInside > 0)) {
+    if (!(linkInside > 0 && linkInside < Double.POSITIVE_INFINITY)) {
       return ringed;
     }
     WishedLink link = ringed.link();

@@ -1,0 +1,106 @@
+package linkwright.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Someone who works a job to its end by what she is told and nothing else. Keeps what she heard and
+ * what she typed.
+ */
+final class Jeweller implements Commandline.Typist {
+  private static final Pattern TO_CUT = Pattern.compile("(\\d+) to cut");
+  private static final Pattern WAITING =
+      Pattern.compile("(?m)^(\\w+)s (\\w+): (\\d+) waiting, .* (\\d+) redo;");
+  private static final int MOST_LINES = 600;
+
+  private final List<String> heard = new ArrayList<>();
+  private final List<String> typed = new ArrayList<>();
+  private final List<String> first;
+  private final List<String> last;
+  private final int stopAfter;
+
+  /**
+   * A jeweller.
+   *
+   * @param first what she types before she goes to the bench
+   * @param last what she types when the bench is done
+   * @param stopAfter after so many lines she is gone
+   */
+  Jeweller(List<String> first, List<String> last, int stopAfter) {
+    this.first = new ArrayList<>(first);
+    this.last = new ArrayList<>(last);
+    this.stopAfter = stopAfter;
+  }
+
+  /** A fault of hers ends the walk, and is told by the lines she heard last. */
+  @Override
+  public Optional<String> apply(String told) {
+    heard.add(told);
+    if (typed.size() >= stopAfter) {
+      return Optional.empty();
+    }
+    if (typed.size() > MOST_LINES) {
+      return Optional.empty();
+    }
+    String line = line(told);
+    typed.add(line);
+    return Optional.of(line);
+  }
+
+  private String line(String told) {
+    if (!first.isEmpty()) {
+      return first.remove(0);
+    }
+    if (told.contains("Next: weigh in") || done()) {
+      return last.isEmpty() ? "quit" : last.remove(0);
+    }
+    if (told.contains("An empty line leads to the bench")) {
+      return "bench";
+    }
+    if (told.contains("what do you see?")) {
+      return "1";
+    }
+    if (told.contains("An empty line: seen.") || told.contains("An empty line: back.")) {
+      return "";
+    }
+    return count(told);
+  }
+
+  private boolean done() {
+    return heard.stream().anyMatch(each -> each.contains("Next: weigh in"));
+  }
+
+  private String count(String told) {
+    Matcher waiting = WAITING.matcher(told);
+    if (waiting.find()) {
+      boolean joints = waiting.group(2).equals("checked") && waiting.group(1).equals("Link");
+      int there = Integer.parseInt(waiting.group(3));
+      return joints && there > 3 && !typed.contains("redo 2") ? "redo 2" : "all";
+    }
+    Matcher cut = TO_CUT.matcher(told.contains(" so far, ") ? own(told) : "");
+    return cut.find() ? cut.group(1) : "";
+  }
+
+  /** The part of "still to do" about the piece that is cut here. */
+  private static String own(String told) {
+    String piece = told.contains("Rings cut") ? "ring" : "link";
+    int still = told.lastIndexOf("Still to do:");
+    for (String part : told.substring(Math.max(0, still)).split(";")) {
+      if (part.contains(" " + piece)) {
+        return part;
+      }
+    }
+    return "";
+  }
+
+  String heard() {
+    return String.join("", heard);
+  }
+
+  List<String> typed() {
+    return List.copyOf(typed);
+  }
+}

@@ -1,0 +1,223 @@
+package linkwright.fit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import linkwright.link.Pattern;
+import linkwright.link.PatternFiles;
+import linkwright.quantity.UnitStyle;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+
+class FitTest {
+  private static final Pattern HOOK = PatternFiles.named("hook-link");
+  private static final Pattern SCROLL = PatternFiles.named("scroll");
+  private static final Maker NEW = Maker.unknown(1.02);
+  private static final Wish WISH = new Wish(15, 5);
+  private static final Map<String, List<Double>> OWNED =
+      Map.of("eye", List.of(2.0, 2.5, 3.0, 3.5, 4.0));
+
+  private static Proposal next(Maker maker, Wish wish, double stepMm) {
+    return Fit.next(HOOK, 0.9, maker, wish, OWNED, stepMm).orThrow();
+  }
+
+  @Nested
+  class TheNextPiece {
+    @Test
+    void givesTheWishedLengthAndTheNearestWidth() {
+      Proposal proposal = next(NEW, WISH, 0);
+      assertThat(proposal.reach()).isEqualTo(Reach.REACHED);
+      assertThat(proposal.shortfall(UnitStyle.METRIC)).isEmpty();
+      assertThat(proposal.expected().lengthMm()).isCloseTo(15, within(0.01));
+      assertThat(proposal.formersMm()).isEqualTo(Map.of("eye", 3.0));
+      Expected formed =
+          Fit.expect(HOOK, 0.9, NEW, proposal.blankMm(), proposal.formersMm()).orThrow();
+      assertThat(formed).isEqualTo(proposal.expected());
+    }
+
+    @Test
+    void isCutToTheWishedStep() {
+      Proposal proposal = next(NEW, WISH, 0.5);
+      assertThat(2 * proposal.blankMm()).isEqualTo(Math.rint(2 * proposal.blankMm()));
+      assertThat(proposal.blankMm()).isCloseTo(next(NEW, WISH, 0).blankMm(), within(0.25));
+      assertThat(proposal.expected().lengthMm()).isCloseTo(15, within(0.3));
+    }
+
+    @Test
+    void takesThePatternsOwnFormerWhereNoneIsNamed() {
+      Proposal proposal = Fit.next(HOOK, 0.9, NEW, WISH, Map.of(), 0).orThrow();
+      assertThat(proposal.formersMm()).isEqualTo(HOOK.formersMm());
+    }
+
+    @Test
+    void comesNearerWithEachMeasuredPiece() {
+      Maker hands = new Maker(1.06, 0.6, 15, Covariance.ofSpreads(0, 0, 0));
+      Proposal first = next(NEW, WISH, 0.5);
+      Expected made = Fit.expect(HOOK, 0.9, hands, first.blankMm(), first.formersMm()).orThrow();
+      Maker learned =
+          Fit.learn(
+              HOOK,
+              0.9,
+              NEW,
+              List.of(
+                  Tried.measured(
+                      first.blankMm(), first.formersMm(), made.lengthMm(), made.widthMm())),
+              WISH);
+      Proposal second = next(learned, WISH, 0);
+      Expected again = Fit.expect(HOOK, 0.9, hands, second.blankMm(), second.formersMm()).orThrow();
+      assertThat(Math.abs(made.lengthMm() - 15)).isGreaterThan(0.8);
+      assertThat(Math.abs(again.lengthMm() - 15)).isLessThan(0.15);
+      assertThat(second.expected().lengthSpreadMm())
+          .isLessThan(first.expected().lengthSpreadMm() / 2);
+    }
+
+    @Test
+    void followsAVerdictWithoutAnyMeasure() {
+      Proposal first = next(NEW, WISH, 0);
+      for (Verdict verdict : List.of(Verdict.LONGER, Verdict.SHORTER)) {
+        Tried judged = Tried.judged(first.blankMm(), first.formersMm(), List.of(verdict));
+        Proposal second = next(Fit.learn(HOOK, 0.9, NEW, List.of(judged), WISH), WISH, 0);
+        double longer = second.blankMm() - first.blankMm();
+        assertThat(verdict == Verdict.LONGER ? longer : -longer).isBetween(0.3, 2.0);
+      }
+    }
+
+    @Test
+    void staysWhereItWasOnceAPieceIsRight() {
+      Proposal first = next(NEW, WISH, 0);
+      Tried right = Tried.judged(first.blankMm(), first.formersMm(), List.of(Verdict.RIGHT));
+      Proposal second = next(Fit.learn(HOOK, 0.9, NEW, List.of(right), WISH), WISH, 0);
+      assertThat(second.blankMm()).isCloseTo(first.blankMm(), within(0.1));
+      assertThat(second.expected().lengthSpreadMm())
+          .isLessThan(first.expected().lengthSpreadMm() / 1.5);
+    }
+  }
+
+  @Nested
+  class WhatCannotBeHad {
+    @Test
+    void aLinkShorterThanItsBendsIsToldWithTheNearest() {
+      Proposal proposal = next(NEW, new Wish(6, 5), 0);
+      assertThat(proposal.reach()).isEqualTo(Reach.TOO_LONG_AT_THE_SHORTEST);
+      assertThat(proposal.shortfall(UnitStyle.METRIC).orElseThrow())
+          .startsWith("A link of 6 mm by 5 mm cannot be had from these formers; the nearest is")
+          .contains("wish for a longer link");
+    }
+
+    @Test
+    void aWidthThatNoFormerGivesIsToldWithWhatToTake() {
+      assertThat(next(NEW, new Wish(15, 9), 0).shortfall(UnitStyle.METRIC).orElseThrow())
+          .contains("take larger formers for a wider one");
+      assertThat(next(NEW, new Wish(15, 2.5), 0).shortfall(UnitStyle.METRIC).orElseThrow())
+          .contains("take smaller formers for a narrower one");
+    }
+
+    @Test
+    void wireThatWouldPressIntoItselfIsTold() {
+      Proposal proposal =
+          Fit.next(
+                  SCROLL,
+                  0.9,
+                  Maker.unknown(1),
+                  new Wish(15, 4.3),
+                  Map.of("tip", List.of(1.5), "bow", List.of(2.5)),
+                  0)
+              .orThrow();
+      assertThat(proposal.overlapMm()).isGreaterThan(0.1);
+      assertThat(proposal.shortfall(UnitStyle.METRIC).orElseThrow()).contains("into itself");
+    }
+
+    @Test
+    void aFormerThatThePatternDoesNotKnowIsNamedWithTheNearest() {
+      assertThat(
+              Fit.next(HOOK, 0.9, NEW, WISH, Map.of("eyes", List.of(2.5)), 0)
+                  .problem()
+                  .orElseThrow())
+          .contains("no former \"eyes\"")
+          .contains("did you mean \"eye\"?");
+    }
+
+    @Test
+    void aFormerWithoutASizeIsTold() {
+      assertThat(
+              Fit.next(HOOK, 0.9, NEW, WISH, Map.of("eye", List.of()), 0).problem().orElseThrow())
+          .contains("No size is given for the former \"eye\"");
+    }
+
+    @Test
+    void aFormerThinnerThanTheWireSaysSo() {
+      assertThat(
+              Fit.next(HOOK, 0.9, NEW, WISH, Map.of("eye", List.of(0.5)), 0)
+                  .problem()
+                  .orElseThrow())
+          .contains("thicker than the former");
+      assertThat(Fit.expect(HOOK, 0.9, NEW, 5, Map.of()).problem().orElseThrow())
+          .contains("too short");
+    }
+
+    @Test
+    void argumentsOutsideTheirDomainAreNamed() {
+      assertThatIllegalArgumentException()
+          .isThrownBy(() -> new Wish(0, 5))
+          .withMessageContaining("lengthMm");
+      assertThatIllegalArgumentException()
+          .isThrownBy(() -> Tried.measured(30, Map.of("eye", -1.0), 15, 5))
+          .withMessageContaining("former eye");
+      assertThatIllegalArgumentException()
+          .isThrownBy(() -> next(NEW, WISH, Double.NaN))
+          .withMessageContaining("stepMm");
+      assertThatIllegalArgumentException()
+          .isThrownBy(() -> Maker.unknown(Double.NaN))
+          .withMessageContaining("growth");
+    }
+  }
+
+  @Nested
+  class Properties {
+    private static final long SEED = 9_1938;
+
+    @Test
+    void scaledByTwoTheProposalIsTwiceAsLarge() {
+      Maker sure = new Maker(1.03, 0, 5, Covariance.ofSpreads(0, 0, 0));
+      Random random = new Random(SEED);
+      for (int i = 0; i < 50; i++) {
+        Wish wish = new Wish(12 + 6 * random.nextDouble(), 4.5 + 1.7 * random.nextDouble());
+        Proposal one = Fit.next(HOOK, 0.9, sure, wish, OWNED, 0).orThrow();
+        Proposal two =
+            Fit.next(
+                    HOOK,
+                    1.8,
+                    sure,
+                    new Wish(2 * wish.lengthMm(), 2 * wish.widthMm()),
+                    Map.of("eye", List.of(4.0, 5.0, 6.0, 7.0, 8.0)),
+                    0)
+                .orThrow();
+        assertThat(two.blankMm())
+            .as("seed %d, run %d, %s", SEED, i, wish)
+            .isCloseTo(2 * one.blankMm(), within(0.01));
+      }
+    }
+
+    @Test
+    void everyProposalCanBeFormed() {
+      Random random = new Random(SEED);
+      for (int i = 0; i < 200; i++) {
+        Maker sure =
+            new Maker(
+                1.03 + 0.03 * random.nextGaussian(),
+                0.5 * random.nextGaussian(),
+                12 * random.nextGaussian(),
+                Covariance.ofSpreads(0, 0, 0));
+        Wish wish = new Wish(3 + 20 * random.nextDouble(), 1 + 8 * random.nextDouble());
+        Proposal proposal = next(sure, wish, 0.5);
+        assertThat(Fit.expect(HOOK, 0.9, sure, proposal.blankMm(), proposal.formersMm()).isGood())
+            .as("seed %d, run %d, %s", SEED, i, proposal)
+            .isTrue();
+      }
+    }
+  }
+}

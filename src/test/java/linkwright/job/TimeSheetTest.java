@@ -1,0 +1,117 @@
+package linkwright.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Map;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+
+class TimeSheetTest {
+  private static final Instant MORNING = Instant.parse("2026-03-02T08:00:00Z");
+  private static final Offset<Double> TO_THE_MILLISECOND = Offset.offset(0.001);
+
+  private TimeSheet sheet = TimeSheet.EMPTY;
+  private int number = 1;
+  private Instant now = MORNING;
+
+  private TimeSheetTest enter(Fact fact) {
+    sheet = sheet.after(new Entry(number++, now, "bench", fact));
+    return this;
+  }
+
+  private TimeSheetTest pass(Duration time) {
+    now = now.plus(time);
+    return this;
+  }
+
+  private TimeSheetTest atTheBench(String step) {
+    return enter(new Fact.SittingStarted()).enter(new Fact.StepOpened(step));
+  }
+
+  private static Fact through(int count, String step) {
+    return new Fact.PiecesThrough(Map.of("link", count), "soldered", false, step);
+  }
+
+  private static Fact away() {
+    return new Fact.SteppedAway(true, true, true);
+  }
+
+  @Test
+  void six_links_soldered_in_twenty_minutes_and_counted_in_two_seconds_take_twenty_minutes() {
+    atTheBench("solder").pass(Duration.ofMinutes(20));
+    for (int i = 0; i < 6; i++) {
+      enter(through(1, "solder")).pass(Duration.ofMillis(400));
+    }
+    assertThat(sheet.throughByStep()).containsEntry("solder", 6);
+    assertThat(sheet.totalSeconds()).isCloseTo(20 * 60 + 5 * 0.4, TO_THE_MILLISECOND);
+  }
+
+  @Test
+  void time_belongs_to_the_step_that_was_open_when_it_passed() {
+    atTheBench("cut").pass(Duration.ofMinutes(3)).enter(new Fact.StepOpened("form"));
+    pass(Duration.ofMinutes(7)).enter(through(1, "form"));
+    assertThat(sheet.secondsByStep()).containsEntry("cut", 180.0).containsEntry("form", 420.0);
+  }
+
+  @Test
+  void several_pieces_at_once_are_one_time_through() {
+    atTheBench("pickle").pass(Duration.ofMinutes(8)).enter(through(22, "pickle"));
+    assertThat(sheet.throughByStep()).containsEntry("pickle", 22);
+    assertThat(sheet.timesByStep()).containsEntry("pickle", 1);
+  }
+
+  @Nested
+  class Breaks {
+    @Test
+    void stepping_away_stops_the_hours_until_the_bench_is_taken_again() {
+      atTheBench("form").pass(Duration.ofMinutes(10)).enter(away());
+      pass(Duration.ofMinutes(45)).enter(new Fact.SittingStarted());
+      pass(Duration.ofMinutes(5)).enter(through(1, "form"));
+      assertThat(sheet.totalSeconds()).isEqualTo(15 * 60);
+    }
+
+    @Test
+    void a_silence_of_an_hour_still_counts() {
+      atTheBench("form").pass(Duration.ofMinutes(60)).enter(through(1, "form"));
+      assertThat(sheet.totalSeconds()).isEqualTo(3600);
+    }
+
+    @Test
+    void a_longer_silence_is_a_break_and_ends_the_sitting() {
+      atTheBench("form").pass(Duration.ofMinutes(61));
+      assertThat(sheet.sittingAt(now)).isFalse();
+      enter(new Fact.SittingStarted()).pass(Duration.ofMinutes(2)).enter(through(1, "form"));
+      assertThat(sheet.totalSeconds()).isEqualTo(120);
+      assertThat(sheet.sittingAt(now)).isTrue();
+    }
+
+    @Test
+    void closing_the_job_ends_the_sitting() {
+      atTheBench("form").pass(Duration.ofMinutes(2)).enter(new Fact.JobClosed(""));
+      pass(Duration.ofMinutes(20)).enter(new Fact.Noted("looked at it again"));
+      assertThat(sheet.totalSeconds()).isEqualTo(120);
+    }
+
+    @Test
+    void beginning_a_sitting_that_goes_on_loses_no_time() {
+      atTheBench("form").pass(Duration.ofMinutes(9)).enter(new Fact.SittingStarted());
+      assertThat(sheet.totalSeconds()).isEqualTo(540);
+    }
+  }
+
+  @Nested
+  class AClockThatGoesBackwards {
+    @Test
+    void takes_no_time_away_and_adds_none_twice() {
+      atTheBench("form").pass(Duration.ofMinutes(10)).enter(through(1, "form"));
+      pass(Duration.ofMinutes(-30)).enter(through(1, "form"));
+      assertThat(sheet.totalSeconds()).isEqualTo(600);
+      pass(Duration.ofMinutes(31)).enter(through(1, "form"));
+      assertThat(sheet.totalSeconds()).isEqualTo(660);
+      assertThat(sheet.sittingAt(MORNING)).isTrue();
+    }
+  }
+}
