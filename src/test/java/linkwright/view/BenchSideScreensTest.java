@@ -160,7 +160,7 @@ class BenchSideScreensTest {
              Three points of contact.
 
 
-             enter read it whole, or shut it  up down other row  a tray  ? all keys
+             enter open or shut it  up down other row  a tray  ? all keys
             """);
   }
 
@@ -192,7 +192,7 @@ class BenchSideScreensTest {
 
 
 
-             enter read it whole, or shut it  up down other row  a tray  ? all keys
+             enter open or shut it  up down other row  a tray  ? all keys
             """);
   }
 
