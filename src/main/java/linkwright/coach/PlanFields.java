@@ -127,7 +127,7 @@ final class PlanFields {
         field(WishKeys.CLASP_LENGTH, "clasp length", "inside end to inside end, pulled, 14 mm"),
         field(WishKeys.CLASP_MASS, "clasp mass", "1.2 g"),
         field(WishKeys.STOCK, "wire on hand", "2 m, 412 mm or by weight 12 g"),
-        field(WishKeys.RING_STOCK, "ring wire on hand", "only if it is another wire"),
+        field(WishKeys.RING_STOCK, "wire for rings", "on hand, only if it is another wire"),
         field(WishKeys.KERF, "kerf", "0 mm with cutters, 0.3 mm with a saw blade"),
         field(WishKeys.COIL_TAIL, "coil tail", "what you hold of a coil, 10 mm"),
         field(WishKeys.USUAL_LOSS, "usual loss", "links lost for good, 5 %"),
