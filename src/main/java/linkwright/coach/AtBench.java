@@ -112,6 +112,16 @@ public record AtBench(
     return fromRedo ? redo : waiting;
   }
 
+  /** Pieces that can fail now: those that can come through, or, where pieces begin, those cut. */
+  int failable() {
+    return begins() ? pile.waitingFor(failsAt()) : available();
+  }
+
+  /** The stage before which a piece is lost here: a blank cut badly never comes to the next. */
+  String failsAt() {
+    return begins() && pile.stages().size() > 1 ? pile.stages().get(1) : stage;
+  }
+
   /** Whether this step counts pieces. */
   public boolean counts() {
     return step.counts() != Counts.NOTHING && !piece.isEmpty();

@@ -44,6 +44,9 @@ final class BenchPlace implements Place {
     if (at.counts() && !at.begins()) {
       acts.addAll(List.of(Act.REDO, Act.SCRAP, Act.TAKE, Act.ALL));
     }
+    if (at.counts() && at.begins() && at.failable() > 0) {
+      acts.add(Act.SCRAP);
+    }
     if (!at.step().waits().isEmpty()) {
       acts.add(Act.WAIT);
     }

@@ -61,6 +61,17 @@ public enum TradeWords {
     many(pairs, "jeweller", "jeweler");
     many(pairs, "mould", "mold");
     many(pairs, "vice", "vise");
+    many(pairs, "fibre", "fiber");
+    many(pairs, "vapour", "vapor");
+    many(pairs, "centre", "center");
+    pairs.put("centred", "centered");
+    pairs.put("colouring", "coloring");
+    pairs.put("sulphur", "sulfur");
+    pairs.put("sulphide", "sulfide");
+    pairs.put("jewellery", "jewelry");
+    pairs.put("labelled", "labeled");
+    pairs.put("oxidises", "oxidizes");
+    pairs.put("cling film", "plastic wrap");
     pairs.put("lemel", "filings");
     pairs.put("ct", "k");
     pairs.put("grey", "gray");
