@@ -74,6 +74,7 @@ public enum TradeWords {
     pairs.put("cling film", "plastic wrap");
     pairs.put("lemel", "filings");
     pairs.put("ct", "k");
+    pairs.put("carat", "karat");
     pairs.put("grey", "gray");
     pairs.put("neutralise", "neutralize");
     pairs.put("methylated spirit", "denatured alcohol");

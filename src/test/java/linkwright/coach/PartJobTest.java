@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import linkwright.job.Fact;
 import linkwright.job.plan.PartPlan;
 import linkwright.job.plan.WishKeys;
+import linkwright.quantity.UnitStyle;
 import linkwright.routine.Makes;
 import linkwright.routine.Routine;
 import org.junit.jupiter.api.Nested;
@@ -120,6 +121,20 @@ class PartJobTest {
 
       assertThat(JobWords.fill("{ring wire} wire, {ring inside} inside", bench.model()))
           .isEqualTo("0.8 mm wire, 3 mm inside");
+    }
+
+    @Test
+    void gives_annealing_heat_in_both_degrees_to_those_who_work_in_inches() {
+      Settings inches = new Settings(UnitStyle.INCH, false, KeyMap.USUAL, true);
+      List<Fact> facts =
+          List.of(
+              new Fact.JobOpened("A job", "wire-drawing"),
+              new Fact.PlanSet(Map.of(WishKeys.METAL, "sterling")));
+
+      Bencher bench = Bencher.with(inches, false, facts);
+
+      assertThat(JobWords.fill("Heat: {anneals}.", bench.model()))
+          .isEqualTo("Heat: 1110 to 1200 °F (600 to 650 °C).");
     }
 
     @Test
