@@ -21,8 +21,7 @@ public final class Commands {
     line.addSubcommand(new NewRoutineCommand(root));
     line.addSubcommand(new JobsCommand(root));
     line.addSubcommand(new MergeCommand(root));
-    line.addSubcommand(
-        "reckon", ReckonCommand.of(root::home, here.out()::say, here.err()::say));
+    line.addSubcommand("reckon", ReckonCommand.of(root::home, here.out()::say, here.err()::say));
     line.getSubcommands()
         .values()
         .forEach(each -> each.getCommandSpec().versionProvider(new Root.Version()));

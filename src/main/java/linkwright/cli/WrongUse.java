@@ -38,7 +38,7 @@ final class WrongUse {
     }
     if (wrong instanceof MissingParameterException missing && !missing.getMissing().isEmpty()) {
       ArgSpec first = missing.getMissing().get(0);
-      boolean absent = !first.isOption() || first.required() && first.stringValues().isEmpty();
+      boolean absent = !first.isOption() || (first.required() && first.stringValues().isEmpty());
       return absent
           ? "“" + name + "” needs " + name(first) + "."
           : "The option " + name(first) + " needs a value behind it.";

@@ -2,7 +2,6 @@ package linkwright.coach;
 
 import java.util.List;
 import java.util.Optional;
-import linkwright.job.StillToDo;
 import linkwright.job.Course;
 import linkwright.job.Fact;
 import linkwright.job.StillToDo;

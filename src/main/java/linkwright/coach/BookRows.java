@@ -86,7 +86,10 @@ public final class BookRows {
   /** Day and time of an entry in full, and where that is. */
   public String whenInFull(Entry entry) {
     ZoneId zone = settings.zone();
-    return LONG.format(entry.at().atZone(zone)) + " (" + (zone.getId().equals("Z") ? "UTC" : zone.getId()) + ")";
+    return LONG.format(entry.at().atZone(zone))
+        + " ("
+        + (zone.getId().equals("Z") ? "UTC" : zone.getId())
+        + ")";
   }
 
   /** The strikes by which the entry is struck. */

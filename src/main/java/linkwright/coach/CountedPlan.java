@@ -1,7 +1,7 @@
 package linkwright.coach;
 
-import java.util.List;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import linkwright.job.JobState;
@@ -79,8 +79,7 @@ public record CountedPlan(
 
   private static CountedPlan part(Map<String, String> texts, Routine routine, Shelf shelf) {
     Optional<Pattern> pattern = routine.patterns().stream().findFirst().flatMap(shelf::pattern);
-    PartPlan.Reading reading =
-        PartPlan.of(texts, shelf.reference(), pattern, routine.usualLoss());
+    PartPlan.Reading reading = PartPlan.of(texts, shelf.reference(), pattern, routine.usualLoss());
     return new CountedPlan(
         Optional.empty(), Optional.empty(), reading.plan(), reading.troubles(), "");
   }

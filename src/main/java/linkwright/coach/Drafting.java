@@ -2,7 +2,6 @@ package linkwright.coach;
 
 import java.util.Locale;
 import java.util.Map;
-import linkwright.job.Fact;
 
 /** Keeps what is typed until it is entered, so that neither a crash nor esc loses it. */
 final class Drafting {
@@ -14,13 +13,6 @@ final class Drafting {
     return Turn.with(
         model.with(job.withDraft(draft, form.texts())),
         new Effect.KeepDraft(job.slug(), draft, form.texts()));
-  }
-
-  /** Enters facts and forgets the draft that became them. */
-  static Turn drop(Model model, String draft, Fact... facts) {
-    OpenJob job = model.job().orElseThrow();
-    Turn kept = Turn.keep(model.with(job.withDraft(draft, Map.of())), facts);
-    return kept.and(new Effect.DropDraft(job.slug(), draft));
   }
 
   /** The form with what was typed in it before, if it was left. */

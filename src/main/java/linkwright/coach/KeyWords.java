@@ -22,8 +22,7 @@ public final class KeyWords {
 
   /** The keys that matter here as one line of text. */
   public static String line(Model model, int columns) {
-    return String.join(
-        " ".repeat(GAP), words(model, columns).stream().map(Word::text).toList());
+    return String.join(" ".repeat(GAP), words(model, columns).stream().map(Word::text).toList());
   }
 
   /** The keys that matter here, as many as fit, the last always how to see them all. */
@@ -32,8 +31,7 @@ public final class KeyWords {
       return cutToFit(
           List.of(
               new Word("enter next field", Optional.empty()),
-              new Word(
-                  "ctrl-k " + model.screen().form().get().keepWords(), Optional.of(Act.KEEP)),
+              new Word("ctrl-k " + model.screen().form().get().keepWords(), Optional.of(Act.KEEP)),
               new Word("left right choose", Optional.empty()),
               new Word("esc leave, what is typed stays", Optional.of(Act.ROUND))),
           columns);
@@ -49,8 +47,7 @@ public final class KeyWords {
               : new Word(shown(model, act), Optional.of(act)));
     }
     Word all = new Word(first(model, Act.HELP) + " " + Act.HELP.words(), Optional.of(Act.HELP));
-    List<Word> fitting =
-        new ArrayList<>(cutToFit(words, columns - all.text().length() - GAP));
+    List<Word> fitting = new ArrayList<>(cutToFit(words, columns - all.text().length() - GAP));
     fitting.add(all);
     return fitting;
   }

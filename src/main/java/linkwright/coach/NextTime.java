@@ -57,7 +57,8 @@ public final class NextTime {
               .formatted(
                   links.scrapped(),
                   links.scrapped() == 1 ? "link was" : "links were",
-                  often(links.scrapReasons()), 100 * loss.mean()));
+                  often(links.scrapReasons()),
+                  100 * loss.mean()));
     }
   }
 

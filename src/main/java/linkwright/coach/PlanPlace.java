@@ -75,9 +75,16 @@ final class PlanPlace implements Place {
     if (wish.equals(job.state().course().wish())) {
       return Turn.to(round(model).told("The plan is as it was."));
     }
-    Model kept = round(model.with(job.withDraft(DRAFT, Map.of())));
-    return Turn.keep(kept.told("The plan is kept."), new Fact.PlanSet(wish))
-        .and(new Effect.DropDraft(job.slug(), DRAFT));
+    return Turn.keep(model.with(new Screen.Plan(form, counted)), new Fact.PlanSet(wish));
+  }
+
+  @Override
+  public Turn settled(Model model) {
+    return model
+        .screen()
+        .form()
+        .map(form -> Drafting.entered(round(model).told("The plan is kept."), form))
+        .orElse(Turn.to(model));
   }
 
   @Override

@@ -129,8 +129,7 @@ public final class PlanSummary {
             });
     part.metal()
         .ifPresent(
-            metal ->
-                metal.warnings().forEach(each -> lines.add(new Line("", each, false, true))));
+            metal -> metal.warnings().forEach(each -> lines.add(new Line("", each, false, true))));
   }
 
   private static void main(List<Line> lines, String label, String value) {

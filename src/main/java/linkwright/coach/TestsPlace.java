@@ -143,7 +143,7 @@ final class TestsPlace implements Place {
             amounts.mm("inside"),
             verdicts,
             form.text("note"));
-    return Drafting.drop(model.with(at(model, Integer.MAX_VALUE)), DRAFT, fact);
+    return Turn.keep(model, fact);
   }
 
   private static List<String> measured(Screen.Tests screen, double lengthMm, double widthMm) {
@@ -186,13 +186,11 @@ final class TestsPlace implements Place {
 
   @Override
   public Turn settled(Model model) {
-    if (!(model.screen() instanceof Screen.Tests tests) || tests.form().isPresent()) {
-      return Turn.to(model);
-    }
-    int before = tests.taught().map(taught -> taught.made().size()).orElse(Integer.MAX_VALUE);
+    Screen.Tests screen = (Screen.Tests) model.screen();
     // A piece just logged is the one that is looked at.
-    boolean grew = pieces(model).size() > before || tests.at() == 0;
-    return Turn.to(model.with(at(model, grew ? Integer.MAX_VALUE : tests.at())));
+    boolean logged = screen.form().isPresent();
+    Model next = model.with(at(model, logged ? Integer.MAX_VALUE : screen.at()));
+    return screen.form().map(form -> Drafting.entered(next, form)).orElse(Turn.to(next));
   }
 
   @Override

@@ -124,17 +124,15 @@ final class TrialPlace implements Place {
             amounts.mm("hung").orElseThrow(),
             amounts.mm("clasp").orElse(0),
             form.text("note"));
-    return Drafting.drop(model.with(at(model, Integer.MAX_VALUE)), DRAFT, fact);
+    return Turn.keep(model, fact);
   }
 
   @Override
   public Turn settled(Model model) {
     Screen.Trial screen = (Screen.Trial) model.screen();
-    boolean grew =
-        model.job().orElseThrow().state().trials().lengths().size() > screen.rows().size();
-    return screen.form().isPresent()
-        ? Turn.to(model)
-        : Turn.to(model.with(at(model, grew ? Integer.MAX_VALUE : screen.at())));
+    boolean logged = screen.form().isPresent();
+    Model next = model.with(at(model, logged ? Integer.MAX_VALUE : screen.at()));
+    return screen.form().map(form -> Drafting.entered(next, form)).orElse(Turn.to(next));
   }
 
   @Override

@@ -173,7 +173,7 @@ final class WeighPlace implements Place {
       Form told = form.withTroubles(troubles).atFirstTrouble();
       return Turn.to(model.with(new Screen.WeighIn(Optional.of(told))));
     }
-    return Drafting.drop(model.with(new Screen.WeighIn(Optional.empty())), draft(form), fact(form));
+    return Turn.keep(model, fact(form));
   }
 
   private static Fact fact(Form form) {
@@ -193,6 +193,12 @@ final class WeighPlace implements Place {
               amounts.grams("filings"),
               amounts.grams("sweeps"));
     };
+  }
+
+  @Override
+  public Turn settled(Model model) {
+    Model next = model.with(new Screen.WeighIn(Optional.empty()));
+    return model.screen().form().map(form -> Drafting.entered(next, form)).orElse(Turn.to(next));
   }
 
   @Override

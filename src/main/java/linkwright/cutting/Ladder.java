@@ -9,7 +9,7 @@ import java.util.Arrays;
  * <p>Where each blank is a link, level n is the n shortest of the blanks wanted: whatever n blanks
  * can be cut, the n shortest can too. Levels past the last link are further rings, one by one.
  */
-class Ladder {
+sealed class Ladder {
   private final int[] wanted;
   private final int ringsWanted;
   private final int perLink;

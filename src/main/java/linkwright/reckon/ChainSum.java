@@ -90,15 +90,18 @@ final class ChainSum implements Working {
 
   private static Read<Joining> joining(String typed) {
     String word = typed.toLowerCase(Locale.ROOT).replaceAll("[ _]+", "-");
-    int at = JOINING.indexOf(word);
-    return at >= 0
-        ? Read.good(Joining.values()[at])
-        : Read.bad(
-            "“"
-                + typed
-                + "” is no way of joining."
-                + Nearest.of(word, JOINING).map(near -> " Did you mean " + near + "?").orElse("")
-                + " Write ring-at-each-end, rings-between or each-other.");
+    return switch (word) {
+      case "ring-at-each-end" -> Read.good(Joining.RING_AT_EACH_END);
+      case "rings-between" -> Read.good(Joining.RINGS_BETWEEN);
+      case "each-other" -> Read.good(Joining.EACH_OTHER);
+      default ->
+          Read.bad(
+              "“"
+                  + typed
+                  + "” is no way of joining."
+                  + Nearest.of(word, JOINING).map(near -> " Did you mean " + near + "?").orElse("")
+                  + " Write ring-at-each-end, rings-between or each-other.");
+    };
   }
 
   private static void told(Outcome outcome, UnitStyle units, ChainCount count, double wishedMm) {

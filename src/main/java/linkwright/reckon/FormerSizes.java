@@ -25,7 +25,7 @@ final class FormerSizes {
    */
   static Read<Map<String, List<Double>>> read(String typed, Collection<String> known, String what) {
     Map<String, List<Double>> sizes = new LinkedHashMap<>();
-    for (String item : BETWEEN.split(typed)) {
+    for (String item : BETWEEN.split(typed, -1)) {
       if (item.isBlank()) {
         continue;
       }

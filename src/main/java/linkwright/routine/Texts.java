@@ -25,8 +25,10 @@ final class Texts {
 
   static List<Finding> everyPlaceholderIsKnown(Routine routine, Known known) {
     List<Finding> findings = new ArrayList<>();
-    placeholders((wrong, expected) -> Finding.ofFile("plan", "The plan text " + wrong, expected),
-        routine.plan(), findings);
+    placeholders(
+        (wrong, expected) -> Finding.ofFile("plan", "The plan text " + wrong, expected),
+        routine.plan(),
+        findings);
     for (Step step : routine.steps()) {
       of(step)
           .forEach(

@@ -85,8 +85,7 @@ public final class Canvas {
   public void spot(int x, int y, int wide, int high, Spot spot) {
     Canvas inside = area(x, y, wide, high);
     if (inside.width > 0 && inside.height > 0) {
-      sheet.spots.add(
-          new Grid.Marked(inside.left, inside.top, inside.width, inside.height, spot));
+      sheet.spots.add(new Grid.Marked(inside.left, inside.top, inside.width, inside.height, spot));
     }
   }
 

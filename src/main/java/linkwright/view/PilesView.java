@@ -18,7 +18,9 @@ final class PilesView {
     String count = count(model, at);
     boolean rings = at.waitRunning(model).map(timer -> timer.rings(model.now())).orElse(false);
     int room = Math.max(10, area.width() / 2);
-    int drawn = BigFigures.draw(area.area(0, 0, room, area.height() - 1), count, rings ? Tone.ALARM : Tone.ACCENT);
+    int drawn =
+        BigFigures.draw(
+            area.area(0, 0, room, area.height() - 1), count, rings ? Tone.ALARM : Tone.ACCENT);
     area.text(0, Math.min(area.height() - 1, drawn), room, caption(model, at), Tone.FAINT);
     List<String> lines = new ArrayList<>(lines(model, screen, at));
     if (lines.size() > area.height()) {

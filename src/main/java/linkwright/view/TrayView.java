@@ -1,11 +1,9 @@
 package linkwright.view;
 
-import java.util.List;
 import linkwright.coach.Model;
 import linkwright.coach.Screen;
 import linkwright.coach.Spot;
 import linkwright.coach.TrayJob;
-import linkwright.text.Text;
 
 /** The jobs at hand: where each stands and what waits. */
 final class TrayView {

@@ -75,10 +75,7 @@ final class TrialView {
     Fact.TrialMeasured hung = trial.trial();
     String mark = at ? body.glyphs().pick("▸ ", "> ") : "  ";
     Tone tone = trial.followed() ? Tone.ACCENT : at ? Tone.STRONG : Tone.PLAIN;
-    String number =
-        mark
-            + (place + 1)
-            + "  ";
+    String number = mark + (place + 1) + "  ";
     body.text(0, row, body.width(), number, tone);
     String what =
         hung.links()

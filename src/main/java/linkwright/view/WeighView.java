@@ -187,6 +187,11 @@ final class WeighView {
               "Next time: " + sentence,
               Tone.PLAIN);
     }
+    Optional<String> limits = FinenessWord.limits(model.shelf().reference());
+    if (limits.isPresent()) {
+      area.wrapped(
+          0, row, area.width(), Math.max(0, area.height() - row), limits.get(), Tone.FAINT);
+    }
   }
 
   private static List<String> fineness(Model model, OpenJob job) {

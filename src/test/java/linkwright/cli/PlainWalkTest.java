@@ -53,7 +53,12 @@ class PlainWalkTest {
 
     int exit =
         line.talking(
-            jeweller, "walk", "--plain", "--new", "Ferry bell pull", "--plan",
+            jeweller,
+            "walk",
+            "--plain",
+            "--new",
+            "Ferry bell pull",
+            "--plan",
             plan(line).toString());
     Files.writeString(Path.of("/tmp/p-walk.txt"), line.out() + jeweller.typed());
 

@@ -1,7 +1,7 @@
 package linkwright.reckon;
 
 import static linkwright.reckon.Sums.number;
-import static linkwright.reckon.Sums.of;
+import static linkwright.reckon.Sums.reckon;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -21,7 +21,7 @@ class ReckonEdgesTest {
   class WhatIsWrong {
     @Test
     void isToldAllAtOnceBesideItsAsk() {
-      Reckoning wire = of("wire", "metal", "sterlin", "wire", "-1 mm", "length", "1 000 mm");
+      Reckoning wire = reckon("wire", "metal", "sterlin", "wire", "-1 mm", "length", "1 000 mm");
 
       assertThat(wire.problems()).containsOnlyKeys("metal", "wire", "length");
       assertThat(wire.problems().get("metal")).contains("Did you mean sterling?");
@@ -30,7 +30,7 @@ class ReckonEdgesTest {
 
     @Test
     void tellsWhatIsMissingApart() {
-      Reckoning wire = of("wire", "metal", "sterling", "length", "much");
+      Reckoning wire = reckon("wire", "metal", "sterling", "length", "much");
 
       assertThat(wire.missing()).containsExactly("wire");
       assertThat(wire.problems()).containsOnlyKeys("wire", "length");
@@ -39,7 +39,16 @@ class ReckonEdgesTest {
     @Test
     void namesTheNearestFormer() {
       Reckoning link =
-          of("link", "pattern", "scroll", "wire", "0.9 mm", "blank", "38 mm", "former", "bwo=3 mm");
+          reckon(
+              "link",
+              "pattern",
+              "scroll",
+              "wire",
+              "0.9 mm",
+              "blank",
+              "38 mm",
+              "former",
+              "bwo=3 mm");
 
       assertThat(link.problems().get("former")).contains("Did you mean bow?");
     }
@@ -49,16 +58,18 @@ class ReckonEdgesTest {
   class Sizes {
     @Test
     void ofZeroAreSentences() {
-      assertThat(of("former", "metal", "sterling", "wire", "0.9 mm", "former", "0 mm").problems())
+      assertThat(
+              reckon("former", "metal", "sterling", "wire", "0.9 mm", "former", "0 mm").problems())
           .containsOnlyKeys("former");
-      assertThat(of("ring", "wire", "0 mm", "inside", "3 mm").problems()).containsOnlyKeys("wire");
-      assertThat(of("cut", "stock", "1 m", "blank", "0 mm", "want", "3").problems())
+      assertThat(reckon("ring", "wire", "0 mm", "inside", "3 mm").problems())
+          .containsOnlyKeys("wire");
+      assertThat(reckon("cut", "stock", "1 m", "blank", "0 mm", "want", "3").problems())
           .containsOnlyKeys("blank");
     }
 
     @Test
     void aWireThickerThanItsFormerIsToldAndReckoned() {
-      Reckoning turn = of("former", "metal", "sterling", "wire", "3 mm", "former", "1 mm");
+      Reckoning turn = reckon("former", "metal", "sterling", "wire", "3 mm", "former", "1 mm");
 
       assertThat(number(turn, "inside_mm")).isBetween(1.0, 1.2);
       assertThat(turn.warnings().toString()).contains("thicker than its former");
@@ -66,14 +77,14 @@ class ReckonEdgesTest {
 
     @Test
     void aWireThickerThanItsRingIsASentence() {
-      assertThat(of("ring", "wire", "4 mm", "inside", "3 mm").problems().get("inside"))
+      assertThat(reckon("ring", "wire", "4 mm", "inside", "3 mm").problems().get("inside"))
           .contains("at least 4 mm");
     }
 
     @Test
     void aFormerSoWideThatWireSpringsBackWholeIsASentence() {
       assertThat(
-              of("former", "metal", "sterling", "wire", "0.9 mm", "former", "5 m")
+              reckon("former", "metal", "sterling", "wire", "0.9 mm", "former", "5 m")
                   .problems()
                   .get("former"))
           .contains("goes straight again");
@@ -81,13 +92,13 @@ class ReckonEdgesTest {
 
     @Test
     void aBlankExactlyTheShortestWorksAndOneShorterSaysTheShortest() {
-      Reckoning formed = of("link", "pattern", "hook-link", "wire", "0.9 mm", "blank", "40 mm");
+      Reckoning formed = reckon("link", "pattern", "hook-link", "wire", "0.9 mm", "blank", "40 mm");
       double shortest = number(formed, "shortest_blank_mm");
 
       Reckoning least =
-          of("link", "pattern", "hook-link", "wire", "0.9 mm", "blank", shortest + " mm");
+          reckon("link", "pattern", "hook-link", "wire", "0.9 mm", "blank", shortest + " mm");
       Reckoning less =
-          of("link", "pattern", "hook-link", "wire", "0.9 mm", "blank", (shortest - 1) + " mm");
+          reckon("link", "pattern", "hook-link", "wire", "0.9 mm", "blank", (shortest - 1) + " mm");
 
       assertThat(number(least, "shortest_blank_mm")).isCloseTo(shortest, within(1e-9));
       assertThat(less.problems().get("")).contains("the shortest that works is");
@@ -98,7 +109,8 @@ class ReckonEdgesTest {
   class Counts {
     @Test
     void ofOneLinkHaveNoneFewer() {
-      Reckoning one = of("chain", "link-inside", "12 mm", "ring-inside", "3 mm", "length", "18 mm");
+      Reckoning one =
+          reckon("chain", "link-inside", "12 mm", "ring-inside", "3 mm", "length", "18 mm");
 
       assertThat(one.values()).containsEntry("links", 1).containsEntry("rings", 2);
       assertThat(one.values()).containsEntry("one_fewer_mm", Optional.empty());
@@ -106,35 +118,36 @@ class ReckonEdgesTest {
 
     @Test
     void ofNoStockCutNothing() {
-      Reckoning none = of("cut", "stock", "0 mm", "blank", "38 mm", "want", "10");
+      Reckoning none = reckon("cut", "stock", "0 mm", "blank", "38 mm", "want", "10");
 
       assertThat(none.values()).containsEntry("blanks", 0).containsEntry("short", 10);
     }
 
     @Test
     void ofNoMorePiecesCutNothing() {
-      assertThat(of("spare", "more", "0", "lost", "3").values()).containsEntry("cut", 0);
+      assertThat(reckon("spare", "more", "0", "lost", "3").values()).containsEntry("cut", 0);
     }
 
     @Test
     void ofLossesAloneAreStillANumber() {
-      Reckoning all = of("spare", "more", "5", "good", "0", "lost", "10");
+      Reckoning all = reckon("spare", "more", "5", "good", "0", "lost", "10");
 
       assertThat(number(all, "cut")).isGreaterThan(10);
     }
 
     @Test
     void whereAllIsLostOrCertaintyIsAskedAreASentence() {
-      assertThat(of("spare", "more", "5", "lost", "20", "usual-loss", "100 %").problems().get(""))
+      assertThat(
+              reckon("spare", "more", "5", "lost", "20", "usual-loss", "100 %").problems().get(""))
           .contains("no number of blanks is enough");
-      assertThat(of("spare", "more", "5", "confidence", "100 %").problems().get(""))
+      assertThat(reckon("spare", "more", "5", "confidence", "100 %").problems().get(""))
           .contains("certain");
     }
 
     @Test
     void withNoLossesSoFarNeedFewerThanWithSome() {
-      assertThat(number(of("spare", "more", "27", "good", "20"), "cut"))
-          .isLessThan(number(of("spare", "more", "27", "good", "20", "lost", "5"), "cut"));
+      assertThat(number(reckon("spare", "more", "27", "good", "20"), "cut"))
+          .isLessThan(number(reckon("spare", "more", "27", "good", "20", "lost", "5"), "cut"));
     }
   }
 
@@ -143,7 +156,7 @@ class ReckonEdgesTest {
     @Test
     void withoutRingsSaysHowManyAreClosedFirst() {
       Reckoning hooked =
-          of("chain", "link-inside", "12 mm", "joining", "each-other", "length", "204 mm");
+          reckon("chain", "link-inside", "12 mm", "joining", "each-other", "length", "204 mm");
 
       assertThat(hooked.values()).containsEntry("links", 17).containsEntry("rings", 0);
       assertThat(hooked.values()).containsEntry("exact_ring_inside_mm", Optional.empty());
@@ -152,7 +165,7 @@ class ReckonEdgesTest {
 
     @Test
     void takesTheUsualInsideOfKnownPatternsInARepeat() {
-      Reckoning chain = of("chain", "repeat", "3 round + 1 long", "length", "45 cm");
+      Reckoning chain = reckon("chain", "repeat", "3 round + 1 long", "length", "45 cm");
 
       assertThat(chain.good()).isTrue();
       assertThat(Sums.text(chain)).contains("as these patterns are usually made");
@@ -161,7 +174,9 @@ class ReckonEdgesTest {
     @Test
     void withAKindThatIsNotKnownAsksForItsLength() {
       assertThat(
-              of("chain", "repeat", "3 round + 1 moon", "length", "45 cm").problems().get("inside"))
+              reckon("chain", "repeat", "3 round + 1 moon", "length", "45 cm")
+                  .problems()
+                  .get("inside"))
           .contains("moon");
     }
   }
@@ -169,7 +184,7 @@ class ReckonEdgesTest {
   @Test
   void scalingAllLengthsScalesTheResult() {
     Reckoning one =
-        of(
+        reckon(
             "link",
             "pattern",
             "scroll",
@@ -180,7 +195,7 @@ class ReckonEdgesTest {
             "former",
             "tip=1 mm; bow=3.5 mm");
     Reckoning three =
-        of(
+        reckon(
             "link",
             "pattern",
             "scroll",

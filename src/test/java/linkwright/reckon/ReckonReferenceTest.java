@@ -1,7 +1,7 @@
 package linkwright.reckon;
 
 import static linkwright.reckon.Sums.number;
-import static linkwright.reckon.Sums.of;
+import static linkwright.reckon.Sums.reckon;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -19,7 +19,7 @@ class ReckonReferenceTest {
     /** Copper wire tables at 8.89 g/cm³: 18 AWG, 4.917 lb per 1000 ft. */
     @Test
     void weighsWhatTheCopperTablesSay() {
-      Reckoning copper = of("wire", "metal", "copper", "wire", "18 AWG", "length", "1000 ft");
+      Reckoning copper = reckon("wire", "metal", "copper", "wire", "18 AWG", "length", "1000 ft");
 
       double density = Sums.SHIPPED.reference().metal("copper").orThrow().densityGCm3().value();
       double pounds = number(copper, "mass_g") / 453.59237 * 8.89 / density;
@@ -29,7 +29,7 @@ class ReckonReferenceTest {
     /** ASTM B258: 10 AWG is 0.1019 in, its area so 0.1019² π/4 in². */
     @Test
     void hasTheAreaOfItsGauge() {
-      Reckoning ten = of("wire", "metal", "copper", "wire", "10 AWG", "length", "1 m");
+      Reckoning ten = reckon("wire", "metal", "copper", "wire", "10 AWG", "length", "1 m");
 
       assertThat(number(ten, "area_mm2"))
           .isCloseTo(Math.PI / 4 * Math.pow(0.1019 * 25.4, 2), within(0.006));
@@ -40,7 +40,7 @@ class ReckonReferenceTest {
     void knowsOtherSections() {
       assertThat(
               number(
-                  of(
+                  reckon(
                       "wire",
                       "metal",
                       "sterling",
@@ -54,7 +54,7 @@ class ReckonReferenceTest {
           .isCloseTo(41.44, within(0.001));
       assertThat(
               number(
-                  of(
+                  reckon(
                       "wire",
                       "metal",
                       "sterling",
@@ -74,10 +74,12 @@ class ReckonReferenceTest {
     /** A wire maker's worked example: 1 m of 5.5 mm is 30.25 m at 1 mm, 484 m at 0.25 mm. */
     @Test
     void growsAsTheMakersExample() {
-      assertThat(number(of("draw", "from", "5.5 mm", "to", "1 mm", "length", "1 m"), "length_mm"))
+      assertThat(
+              number(reckon("draw", "from", "5.5 mm", "to", "1 mm", "length", "1 m"), "length_mm"))
           .isCloseTo(30_250, within(0.5));
       assertThat(
-              number(of("draw", "from", "5.5 mm", "to", "0.25 mm", "length", "1 m"), "length_mm"))
+              number(
+                  reckon("draw", "from", "5.5 mm", "to", "0.25 mm", "length", "1 m"), "length_mm"))
           .isCloseTo(484_000, within(5.0));
     }
 
@@ -86,12 +88,12 @@ class ReckonReferenceTest {
     void takesOffTheAreaOfGaugeSteps() {
       assertThat(
               number(
-                  of("draw", "from", "16 AWG", "to", "18 AWG", "length", "1 m"),
+                  reckon("draw", "from", "16 AWG", "to", "18 AWG", "length", "1 m"),
                   "reduction_percent"))
           .isCloseTo(37.11, within(0.005));
       assertThat(
               number(
-                  of("draw", "from", "16 AWG", "to", "20 AWG", "length", "1 m"),
+                  reckon("draw", "from", "16 AWG", "to", "20 AWG", "length", "1 m"),
                   "reduction_percent"))
           .isCloseTo(60.45, within(0.005));
     }
@@ -104,7 +106,7 @@ class ReckonReferenceTest {
     @Test
     void annealsBeforeTheLimitIsPassed() {
       Reckoning drawn =
-          of(
+          reckon(
               "draw",
               "from",
               "2 mm",
@@ -129,7 +131,8 @@ class ReckonReferenceTest {
     @Test
     void isSqueezedToTheEllipseOfItsPerimeter() {
       double round = 15.8654395893 / Math.PI - 1;
-      Reckoning oval = of("ring", "wire", "1 mm", "inside", round + " mm", "oval-inside", "3 mm");
+      Reckoning oval =
+          reckon("ring", "wire", "1 mm", "inside", round + " mm", "oval-inside", "3 mm");
 
       assertThat(number(oval, "inside_length_mm")).isCloseTo(5, within(1e-6));
       assertThat(number(oval, "blank_mm")).isCloseTo(15.8654395893, within(1e-9));
@@ -138,7 +141,7 @@ class ReckonReferenceTest {
     /** Aspect ratio D/d as chain makers use it: 3.6 for 0.9 mm wire and 3.24 mm inside. */
     @Test
     void hasItsAspectRatio() {
-      assertThat(number(of("ring", "wire", "0.9 mm", "inside", "3.24 mm"), "aspect_ratio"))
+      assertThat(number(reckon("ring", "wire", "0.9 mm", "inside", "3.24 mm"), "aspect_ratio"))
           .isCloseTo(3.6, within(1e-9));
     }
   }
@@ -152,7 +155,16 @@ class ReckonReferenceTest {
     @Test
     void leavesTheInsideOfTheQuadrature() {
       Reckoning turn =
-          of("former", "metal", "sterling", "wire", "0.9 mm", "former", "3 mm", "yield", "124 MPa");
+          reckon(
+              "former",
+              "metal",
+              "sterling",
+              "wire",
+              "0.9 mm",
+              "former",
+              "3 mm",
+              "yield",
+              "124 MPa");
 
       assertThat(number(turn, "inside_mm")).isCloseTo(3.0480, within(0.00005));
       assertThat(number(turn, "stress_mpa")).isEqualTo(124);
@@ -165,7 +177,7 @@ class ReckonReferenceTest {
     @Test
     void ofARoundPatternIsItsRing() {
       Reckoning round =
-          of("link", "pattern", "round", "wire", "1 mm", "blank", Math.PI * 5 + " mm");
+          reckon("link", "pattern", "round", "wire", "1 mm", "blank", Math.PI * 5 + " mm");
 
       assertThat(number(round, "length_mm")).isCloseTo(6, within(1e-6));
       assertThat(number(round, "width_mm")).isCloseTo(6, within(1e-6));
@@ -177,7 +189,7 @@ class ReckonReferenceTest {
      */
     @Test
     void ofAScrollComesNearWhatIsUsual() {
-      Reckoning scroll = of("link", "pattern", "scroll", "wire", "0.9 mm", "blank", "1 1/2 in");
+      Reckoning scroll = reckon("link", "pattern", "scroll", "wire", "0.9 mm", "blank", "1 1/2 in");
 
       assertThat(number(scroll, "length_mm")).isCloseTo(14, within(14 * 0.05));
       assertThat(number(scroll, "width_mm")).isCloseTo(5, within(5 * 0.08));
@@ -192,7 +204,7 @@ class ReckonReferenceTest {
      */
     @Test
     void afterATruePieceIsTheBlankOfThatPiece() {
-      Reckoning formed = of("link", "pattern", "scroll", "wire", "0.9 mm", "blank", "40 mm");
+      Reckoning formed = reckon("link", "pattern", "scroll", "wire", "0.9 mm", "blank", "40 mm");
       double length = number(formed, "length_mm");
       double width = number(formed, "width_mm");
       Tried[] same = {
@@ -250,7 +262,7 @@ class ReckonReferenceTest {
     @Test
     void takesARingMoreThanLinks() {
       Reckoning chain =
-          of(
+          reckon(
               "chain",
               "link-inside",
               "12 mm",
@@ -273,7 +285,7 @@ class ReckonReferenceTest {
     @Test
     void isCountedInWholeRepeats() {
       Reckoning chain =
-          of(
+          reckon(
               "chain",
               "repeat",
               "3 round + 1 long",
@@ -292,7 +304,7 @@ class ReckonReferenceTest {
     @Test
     void tellsTheRingThatMakesARepeatExact() {
       Reckoning chain =
-          of(
+          reckon(
               "chain",
               "repeat",
               "1 long + 1 ring",
@@ -318,9 +330,9 @@ class ReckonReferenceTest {
      */
     @Test
     void cutsTheFewestThatReachTheChance() {
-      assertThat(of("spare", "more", "1", "usual-loss", "50 %", "confidence", "90 %").values())
+      assertThat(reckon("spare", "more", "1", "usual-loss", "50 %", "confidence", "90 %").values())
           .containsExactly(Map.entry("cut", 4));
-      assertThat(of("spare", "more", "1", "usual-loss", "50 %", "confidence", "84 %").values())
+      assertThat(reckon("spare", "more", "1", "usual-loss", "50 %", "confidence", "84 %").values())
           .containsExactly(Map.entry("cut", 3));
     }
   }
@@ -331,7 +343,7 @@ class ReckonReferenceTest {
     @Test
     void spendsAKerfForEachPiece() {
       Reckoning plan =
-          of("cut", "stock", "77 mm,76.2 mm", "blank", "38 mm", "want", "9", "kerf", "0.5 mm");
+          reckon("cut", "stock", "77 mm,76.2 mm", "blank", "38 mm", "want", "9", "kerf", "0.5 mm");
 
       // 77 = 2 × 38 + 2 × 0.5; of 76.2 the second kerf takes only the 0 mm that its like needs less
       assertThat(plan.values()).containsEntry("blanks", 3).containsEntry("short", 6);
@@ -348,7 +360,7 @@ class ReckonReferenceTest {
     @Test
     void fillsTheGapAndItsFillet() {
       Reckoning joint =
-          of(
+          reckon(
               "solder",
               "wire",
               "0.9 mm",
@@ -369,7 +381,7 @@ class ReckonReferenceTest {
     @Test
     void takesMoreAgainstTheSideOfAWire() {
       Reckoning side =
-          of(
+          reckon(
               "solder",
               "wire",
               "1 mm",
@@ -392,7 +404,7 @@ class ReckonReferenceTest {
     @Test
     void collapsesAsHingesForm() {
       Reckoning ring =
-          of("pull", "metal", "sterling", "temper", "soft", "wire", "0.9 mm", "inside", "3 mm");
+          reckon("pull", "metal", "sterling", "temper", "soft", "wire", "0.9 mm", "inside", "3 mm");
 
       double yield = Sums.SHIPPED.reference().metal("sterling").orThrow().yieldSoftMpa().value();
       double butted = yield * 0.729 / 6 / 1.95;

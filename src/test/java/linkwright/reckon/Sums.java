@@ -10,7 +10,7 @@ import linkwright.files.Library;
 import linkwright.fit.Tried;
 import linkwright.quantity.UnitStyle;
 
-/** Reckons with the shipped data, for tests: {@code Sums.of("wire", "wire", "0.9 mm", …)}. */
+/** Reckons with the shipped data, for tests: {@code reckon("wire", "wire", "0.9 mm", …)}. */
 final class Sums {
   static final Library SHIPPED = Library.load(new Home(Path.of("target", "no-such-home")));
 
@@ -24,7 +24,7 @@ final class Sums {
         UnitStyle.METRIC);
   }
 
-  static Reckoning of(String sum, String... keysAndTexts) {
+  static Reckoning reckon(String sum, String... keysAndTexts) {
     return Reckoner.reckon(sum, typed(keysAndTexts), given());
   }
 

@@ -74,7 +74,17 @@ final class Bench {
 
   Routine routine() {
     return new Routine(
-        "small", "Small", "A small one.", Makes.CHAIN, "", patterns, ends, 0.05, 0.1, pieces, steps);
+        "small",
+        "Small",
+        "A small one.",
+        Makes.CHAIN,
+        "",
+        patterns,
+        ends,
+        0.05,
+        0.1,
+        pieces,
+        steps);
   }
 
   /** What the checks say, one sentence a line. */

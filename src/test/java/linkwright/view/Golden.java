@@ -9,9 +9,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 
 /**
- * Pictures kept beside the tests, for a person to look at: the rows as they are shown, and the tones
- * of the same rows in a file of their own. A test run compares and never writes, unless {@code
- * -Dgolden=write} is given; then look at what it wrote before it is kept.
+ * Pictures kept beside the tests, for a person to look at: the rows as they are shown, and the
+ * tones of the same rows in a file of their own. A test run compares and never writes, unless
+ * {@code -Dgolden=write} is given; then look at what it wrote before it is kept.
  */
 public final class Golden {
   private static final Path HOME = Path.of("src", "test", "resources", "golden");
@@ -35,7 +35,8 @@ public final class Golden {
       tones.append(grid.rowTones(y).stripTrailing()).append('\n');
     }
     grid.cursor()
-        .ifPresent(at -> tones.append("cursor ").append(at.x()).append(' ').append(at.y()).append('\n'));
+        .ifPresent(
+            at -> tones.append("cursor ").append(at.x()).append(' ').append(at.y()).append('\n'));
     return tones.toString();
   }
 

@@ -9,26 +9,6 @@ import org.junit.jupiter.api.Test;
 
 class ReckonViewTest {
 
-  private static Apprentice ring() {
-    Apprentice apprentice = Apprentice.withAJob(Map.of()).press("r");
-    return apprentice.press("down", "down", "enter");
-  }
-
-  @Test
-  void aRingReckonedAt80x24() {
-    Golden.looks("reckoner-ring-80x24", grid(ring()));
-  }
-
-  @Test
-  void aRingReckonedAt60x20() {
-    Golden.looks("reckoner-ring-60x20", grid(ring().window(60, 20)));
-  }
-
-  @Test
-  void theSumsAt80x24() {
-    Golden.looks("reckoner-sums-80x24", grid(Apprentice.atTheTray().press("r")));
-  }
-
   @Test
   void theResultIsToBeSeenAtEverySize() {
     for (int[] size : new int[][] {{40, 16}, {60, 20}, {72, 20}, {80, 24}, {100, 30}, {140, 45}}) {
@@ -52,9 +32,5 @@ class ReckonViewTest {
               assertThat(apprentice.press("enter").shown()).contains(sum.title());
               apprentice.press("esc", "down");
             });
-  }
-
-  private static Grid grid(Apprentice apprentice) {
-    return Screens.draw(apprentice.model(), Glyphs.FULL);
   }
 }

@@ -76,10 +76,15 @@ final class Scenes {
     Bencher ringing = pickling(Bencher.withTheDemo()).pass(Duration.ofMinutes(9));
     return List.of(
         job("lighthouse", ringing),
-        job("fresh", Bencher.with(new linkwright.job.Fact.JobOpened(
-            "Neck chain in red gold for the goldsmith’s own daughter, to match the earrings of 2019",
-            "oval-and-long"))),
-        job("wide", Bencher.with(new linkwright.job.Fact.JobOpened("銀の鎖 — Ána’s nȯte", "round-cable"))),
+        job(
+            "fresh",
+            Bencher.with(
+                new linkwright.job.Fact.JobOpened(
+                    "Neck chain in red gold for the goldsmith’s own daughter, to match the earrings of 2019",
+                    "oval-and-long"))),
+        job(
+            "wide",
+            Bencher.with(new linkwright.job.Fact.JobOpened("銀の鎖 — Ána’s nȯte", "round-cable"))),
         job("done", closed()));
   }
 
@@ -160,7 +165,15 @@ final class Scenes {
     formed(bencher).press("esc", "i", "o").type("14.5 g").press("ctrl-k");
     bencher.press("n").type("10.2 g").press("down").type("19.1 cm").press("down").type("2.1 g");
     bencher.press("down").type("0.6 g").press("down").type("0.2 g").press("ctrl-k");
-    bencher.press("p").type("EUR").press("down").type("1.05").press("down").type("90 %").press("down", "down", "down").type("30");
+    bencher
+        .press("p")
+        .type("EUR")
+        .press("down")
+        .type("1.05")
+        .press("down")
+        .type("90 %")
+        .press("down", "down", "down")
+        .type("30");
     return bencher.press("ctrl-k");
   }
 }

@@ -26,6 +26,13 @@ record Counted(
                     count.lengthMm(),
                     count.oneFewerMm(),
                     count.oneMoreMm(),
-                    count.exactRingInsideMm()));
+                    exactRing(wish, count.exactRingInsideMm())));
+  }
+
+  /** The count tells what a ring should add; which ring does so depends on its squeezing. */
+  private static OptionalDouble exactRing(Wish wish, OptionalDouble addsMm) {
+    return addsMm.isPresent() && wish.ring().isPresent()
+        ? ExactRing.insideMm(wish.ring().get(), addsMm.getAsDouble())
+        : addsMm;
   }
 }

@@ -66,10 +66,7 @@ public record PartPlan(
    * @param usualLoss the routine's usual loss, for one that is not typed, 0 to 1
    */
   public static Reading of(
-      Map<String, String> texts,
-      Reference reference,
-      Optional<Pattern> pattern,
-      double usualLoss) {
+      Map<String, String> texts, Reference reference, Optional<Pattern> pattern, double usualLoss) {
     Typed typed = new Typed(texts);
     Optional<Metal> metal = typed.optional(WishKeys.METAL, reference::metal);
     OptionalDouble wire = mm(typed.optional(WishKeys.WIRE, Length::readWire));

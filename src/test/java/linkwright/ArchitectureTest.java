@@ -1,0 +1,271 @@
+package linkwright;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaAccess;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaModifier;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.time.ZonedDateTime;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Which room knows which, and what the core keeps away from. */
+class ArchitectureTest {
+  private static final JavaClasses PROGRAM =
+      new ClassFileImporter()
+          .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+          .importPackages("linkwright");
+
+  /** Room → the rooms it may know, besides itself. */
+  private static final Map<String, Set<String>> KNOWS = new LinkedHashMap<>();
+
+  /** The rooms without file, thread, clock, chance or any library. */
+  private static final List<String> CORE =
+      List.of(
+          "quantity",
+          "reference",
+          "text",
+          "wire",
+          "link",
+          "fit",
+          "cutting",
+          "yield",
+          "routine",
+          "job",
+          "job.plan",
+          "reckon",
+          "coach",
+          "view");
+
+  static {
+    room("text");
+    room("quantity");
+    room("reference", "quantity");
+    room("wire", "quantity", "reference");
+    room("link", "quantity", "wire");
+    room("fit", "quantity", "link", "wire");
+    room("cutting", "quantity");
+    room("yield");
+    room("routine", "quantity", "reference", "text");
+    Set<String> bench =
+        Set.of(
+            "quantity", "reference", "wire", "link", "fit", "cutting", "yield", "routine", "text");
+    room("job.plan", bench, "job");
+    room("job", bench, "job.plan");
+    Set<String> counted = with(bench, "job", "job.plan");
+    room("reckon", counted);
+    Set<String> reckoned = with(counted, "reckon");
+    room("coach", reckoned);
+    room("view", reckoned, "coach");
+    Set<String> core = with(reckoned, "coach", "view");
+    room("files", with(counted, "coach"));
+    room("terminal", core);
+    room("shell", core, "files", "terminal");
+    room("cli.walk", core, "files", "terminal", "shell", "cli");
+    room("cli", core, "files", "terminal", "shell", "cli.walk");
+  }
+
+  /** Copying arrays is the one thing that System does without looking at the world. */
+  private static final DescribedPredicate<JavaAccess<?>> OF_THE_SYSTEM =
+      new DescribedPredicate<>("is of System") {
+        @Override
+        public boolean test(JavaAccess<?> access) {
+          return access.getTargetOwner().isEquivalentTo(System.class)
+              && !access.getName().equals("arraycopy");
+        }
+      };
+
+  private static void room(String name, String... knows) {
+    KNOWS.put(name, Set.of(knows));
+  }
+
+  private static void room(String name, Set<String> knows, String... more) {
+    KNOWS.put(name, with(knows, more));
+  }
+
+  private static Set<String> with(Set<String> some, String... more) {
+    Set<String> all = new HashSet<>(some);
+    all.addAll(Arrays.asList(more));
+    return Set.copyOf(all);
+  }
+
+  private static String roomOf(JavaClass type) {
+    String name = type.getPackageName();
+    return name.startsWith("linkwright.") ? name.substring("linkwright.".length()) : "";
+  }
+
+  private static Set<String> rooms() {
+    return PROGRAM.stream()
+        .map(ArchitectureTest::roomOf)
+        .filter(room -> !room.isEmpty())
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  @Test
+  void every_room_has_its_place_in_the_order() {
+    assertThat(KNOWS.keySet()).containsAll(rooms());
+  }
+
+  @ParameterizedTest
+  @MethodSource("rooms")
+  void a_room_knows_only_the_rooms_before_it(String room) {
+    Set<String> allowed = with(KNOWS.get(room), room);
+    classes()
+        .that()
+        .resideInAPackage("linkwright." + room)
+        .should()
+        .onlyDependOnClassesThat(
+            new DescribedPredicate<JavaClass>("are in " + new TreeSet<>(allowed) + " or outside") {
+              @Override
+              public boolean test(JavaClass type) {
+                boolean ours = type.getPackageName().startsWith("linkwright");
+                return !ours || allowed.contains(roomOf(type));
+              }
+            })
+        .check(PROGRAM);
+  }
+
+  @Test
+  void rooms_do_not_know_each_other_in_a_ring() {
+    // Job and plan are one room with two doors, as are cli and walk: the plan reads a job's trials,
+    // and a job is closed by its plan.
+    slices().matching("linkwright.(*)..").should().beFreeOfCycles().check(PROGRAM);
+  }
+
+  @ParameterizedTest
+  @MethodSource("core")
+  void the_core_has_no_file_no_thread_no_process_and_no_library(String room) {
+    noClasses()
+        .that()
+        .resideInAPackage("linkwright." + room)
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage(
+            "java.io..",
+            "java.nio..",
+            "java.net..",
+            "java.util.concurrent..",
+            "com.googlecode..",
+            "org.yaml..",
+            "picocli..")
+        .orShould()
+        .dependOnClassesThat()
+        .belongToAnyOf(Thread.class, Process.class, ProcessBuilder.class, Runtime.class)
+        .allowEmptyShould(true)
+        .check(PROGRAM);
+  }
+
+  @ParameterizedTest
+  @MethodSource("core")
+  void the_core_is_told_the_time_and_has_no_chance_of_its_own(String room) {
+    noClasses()
+        .that()
+        .resideInAPackage("linkwright." + room)
+        .should()
+        .callMethod(Instant.class, "now")
+        .orShould()
+        .callMethod(LocalDate.class, "now")
+        .orShould()
+        .callMethod(LocalTime.class, "now")
+        .orShould()
+        .callMethod(LocalDateTime.class, "now")
+        .orShould()
+        .callMethod(ZonedDateTime.class, "now")
+        .orShould()
+        .dependOnClassesThat()
+        .belongToAnyOf(Clock.class, InstantSource.class, Random.class)
+        .orShould()
+        .accessTargetWhere(OF_THE_SYSTEM)
+        .orShould()
+        .callMethod(Math.class, "random")
+        .allowEmptyShould(true)
+        .check(PROGRAM);
+  }
+
+  static List<String> core() {
+    return CORE;
+  }
+
+  @Nested
+  class Libraries {
+    @Test
+    void lanterna_is_known_to_the_terminal_alone() {
+      onlyIn("terminal", "com.googlecode..");
+    }
+
+    @Test
+    void snakeyaml_is_known_to_the_files_alone() {
+      onlyIn("files", "org.yaml..");
+    }
+
+    @Test
+    void picocli_is_known_to_the_commands_alone() {
+      noClasses()
+          .that()
+          .resideOutsideOfPackages("linkwright.cli..", "linkwright")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("picocli..")
+          .check(PROGRAM);
+    }
+
+    private void onlyIn(String room, String library) {
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("linkwright." + room)
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage(library)
+          .check(PROGRAM);
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("rooms")
+  void every_room_says_what_it_is_for(String room) throws Exception {
+    Path said = Path.of("src/main/java/linkwright", room.split("\\.")).resolve("package-info.java");
+    assertThat(said).exists();
+    assertThat(Files.readString(said)).contains("/**", "null", "@link");
+  }
+
+  @Test
+  void what_another_room_need_not_see_is_final_or_sealed_or_a_record() {
+    assertThat(
+            PROGRAM.stream()
+                .filter(type -> !type.isInterface() && !type.isEnum() && !type.isAnonymousClass())
+                .filter(type -> !type.getModifiers().contains(JavaModifier.FINAL))
+                .filter(type -> !type.getModifiers().contains(JavaModifier.ABSTRACT))
+                .filter(type -> !type.reflect().isSealed())
+                .filter(type -> type.getSource().isPresent() && type.isTopLevelClass())
+                .map(JavaClass::getName)
+                .filter(name -> !name.endsWith("package-info"))
+                .toList())
+        .isEmpty();
+  }
+}
