@@ -70,7 +70,7 @@ final class BenchCount {
 
   private static Turn cut(Model model, AtBench at, int count) {
     if (enoughAreCut(model, at) && count == 1) {
-      return BenchGate.onward(model.told("Enough are cut."), at);
+      return BenchGate.onward(model.told(at.cuts() ? "Enough are cut." : "Enough are begun."), at);
     }
     Reckoned reckoned = model.job().orElseThrow().reckoned();
     double each = reckoned.eachMm().getOrDefault(at.piece(), 0.0);

@@ -65,7 +65,8 @@ final class BenchPlace implements Place {
       return Act.DONE;
     }
     if (at.begins()) {
-      return BenchCount.enoughAreCut(model, at) ? Act.ONWARD : Act.CUT_ONE;
+      Act one = at.cuts() ? Act.CUT_ONE : Act.BEGIN_ONE;
+      return BenchCount.enoughAreCut(model, at) ? Act.ONWARD : one;
     }
     if (at.waiting() + at.redo() == 0) {
       return Act.ONWARD;
@@ -94,7 +95,7 @@ final class BenchPlace implements Place {
       case SEEN, BACK_AT_BENCH, AWAY_NOW, NONE_OF_THEM -> seen(model, screen);
       case WAIT_FIRST -> startWait(model, at);
       case NOT_YET -> notYet(model, at);
-      case THROUGH, DONE, TOGETHER, CUT_ONE, ONWARD ->
+      case THROUGH, DONE, TOGETHER, CUT_ONE, BEGIN_ONE, ONWARD ->
           BenchCount.through(model, at, number(screen).orElse(1));
       case ALL -> BenchCount.through(model, at, Math.max(1, at.available()));
       case REDO -> BenchFault.ask(model, at, false, number(screen).orElse(1));

@@ -11,6 +11,8 @@ import linkwright.job.plan.WishKeys;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.Makes;
 import linkwright.routine.Routine;
+import linkwright.view.Glyphs;
+import linkwright.view.Screens;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -206,6 +208,17 @@ class PartJobTest {
           WishKeys.LINK_BLANK, "15.7 mm",
           WishKeys.RING_INSIDE, ring,
           WishKeys.FINISHED, "19 cm");
+    }
+  }
+
+  @Nested
+  class WhereNothingIsCut {
+    @Test
+    void a_rod_is_begun() {
+      Bencher bench = job("wire-drawing").press("esc").goTo("anneal-rod");
+
+      assertThat(KeyWords.line(bench.model(), 78)).startsWith("space one begun");
+      assertThat(Screens.draw(bench.model(), Glyphs.FULL).text()).contains("1 wire, 1 to begin");
     }
   }
 
