@@ -14,6 +14,7 @@ import linkwright.reference.Metal;
 import linkwright.routine.Ends;
 import linkwright.routine.Makes;
 import linkwright.routine.Routine;
+import linkwright.routine.TradeWords;
 
 /**
  * The plan as a form: a field for each key of the wish, in the order in which one decides. What a
@@ -70,7 +71,10 @@ final class PlanFields {
     List<Field> asked =
         (chain ? chain(model) : part(model, routine.orElseThrow()))
             .stream().filter(field -> wanted(field, routine, texts)).toList();
-    return Form.of(Form.Purpose.PLAN, "The plan", "keep this plan", asked).withTexts(texts);
+    TradeWords words = JobWords.tradeWords(model);
+    return Form.of(Form.Purpose.PLAN, "The plan", "keep this plan", asked)
+        .mapFields(field -> field.inWords(words))
+        .withTexts(texts);
   }
 
   /** Rings are not asked for where links join each other, unless some were entered. */
@@ -127,7 +131,7 @@ final class PlanFields {
         field(WishKeys.CLASP_LENGTH, "clasp length", "inside end to inside end, pulled, 14 mm"),
         field(WishKeys.CLASP_MASS, "clasp mass", "1.2 g"),
         field(WishKeys.STOCK, "wire on hand", "2 m, 412 mm or by weight 12 g"),
-        field(WishKeys.RING_STOCK, "ring wire on hand", "only if it is another wire"),
+        field(WishKeys.RING_STOCK, "wire for rings", "on hand, only if it is another wire"),
         field(WishKeys.KERF, "kerf", "0 mm with cutters, 0.3 mm with a saw blade"),
         field(WishKeys.COIL_TAIL, "coil tail", "what you hold of a coil, 10 mm"),
         field(WishKeys.USUAL_LOSS, "usual loss", "links lost for good, 5 %"),
