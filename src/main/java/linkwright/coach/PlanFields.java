@@ -53,8 +53,7 @@ final class PlanFields {
         .flatMap(Pattern::usual);
   }
 
-  private static void put(
-      Map<String, String> usual, Model model, Routine routine, Usual sizes) {
+  private static void put(Map<String, String> usual, Model model, Routine routine, Usual sizes) {
     UnitStyle units = model.settings().units();
     if (routine.speaksOf("blank")) {
       usual.put(WishKeys.WIRE, units.length(sizes.wireMm()));
@@ -132,7 +131,7 @@ final class PlanFields {
         field(WishKeys.CLASP_LENGTH, "clasp length", "inside end to inside end, pulled, 14 mm"),
         field(WishKeys.CLASP_MASS, "clasp mass", "1.2 g"),
         field(WishKeys.STOCK, "wire on hand", "2 m, 412 mm or by weight 12 g"),
-        field(WishKeys.RING_STOCK, "ring wire on hand", "only if it is another wire"),
+        field(WishKeys.RING_STOCK, "wire for rings", "on hand, only if it is another wire"),
         field(WishKeys.KERF, "kerf", "0 mm with cutters, 0.3 mm with a saw blade"),
         field(WishKeys.COIL_TAIL, "coil tail", "what you hold of a coil, 10 mm"),
         field(WishKeys.USUAL_LOSS, "usual loss", "links lost for good, 5 %"),

@@ -19,7 +19,12 @@ final class WeighPlace implements Place {
   @Override
   public List<Act> acts(Model model) {
     return List.of(
-        Act.WEIGH, Act.WEIGH_OUT, Act.PRICE, Act.CLOSE, Act.REOPEN, Act.TO_BENCH, Act.UNDO);
+        Act.WEIGH,
+        Act.WEIGH_OUT,
+        Act.PRICE,
+        closed(model) ? Act.REOPEN : Act.CLOSE,
+        Act.TO_BENCH,
+        Act.UNDO);
   }
 
   static Turn enter(Model model) {

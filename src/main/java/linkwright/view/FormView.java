@@ -82,16 +82,28 @@ final class FormView {
     return field.trouble().map(trouble -> "! " + trouble).orElse(at ? field.hint() : "");
   }
 
+  /** The text with the caret in sight: where it is too long, its beginning goes out of the field. */
+  private static void typed(Canvas room, Field field) {
+    String text = field.text();
+    int caret = Math.min(field.caret(), text.length());
+    int from = 0;
+    while (Text.width(text.substring(from, caret)) > room.width() - (from > 0 ? 2 : 1)) {
+      from = text.offsetByCodePoints(from, 1);
+    }
+    String mark = from > 0 ? room.glyphs().cutMark() : "";
+    room.text(0, 0, mark + text.substring(from), Tone.FIELD);
+    room.cursor(Text.width(mark + text.substring(from, caret)), 0);
+  }
+
   private static void field(Canvas area, int y, Field field, boolean at) {
     String mark = at ? area.glyphs().pick("▸ ", "> ") : "  ";
     area.text(0, y, LABEL - 1, mark + field.label(), at ? Tone.STRONG : Tone.PLAIN);
     int wide = wide(area.width(), field);
     area.fill(LABEL, y, wide, 1, " ", at ? Tone.FIELD : Tone.PLAIN);
-    area.text(LABEL, y, wide, field.text(), at ? Tone.FIELD : Tone.PLAIN);
     if (at) {
-      int caret =
-          Text.width(field.text().substring(0, Math.min(field.caret(), field.text().length())));
-      area.cursor(LABEL + Math.min(caret, wide - 1), y);
+      typed(area.area(LABEL, y, wide, 1), field);
+    } else {
+      area.text(LABEL, y, wide, field.text(), Tone.PLAIN);
     }
     int beside = LABEL + wide + 1;
     String told = told(field, at);

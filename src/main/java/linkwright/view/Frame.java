@@ -26,7 +26,7 @@ final class Frame {
   }
 
   private static void head(Canvas canvas, Model model) {
-    String timer = timer(model);
+    String timer = timer(model, canvas.glyphs());
     boolean rings = ringing(model);
     int room = canvas.width() - 2 - (timer.isEmpty() ? 0 : Text.width(timer) + 2);
     String job = model.job().map(open -> open.state().course().name()).orElse("Linkwright");
@@ -46,12 +46,12 @@ final class Frame {
     model.job().ifPresent(open -> Chain.draw(canvas.area(1, 1, canvas.width() - 2, 1), open));
   }
 
-  private static String timer(Model model) {
+  private static String timer(Model model, Glyphs glyphs) {
     Optional<TimerRun> next = model.job().flatMap(job -> job.state().timers().next());
     return next.map(
             timer -> {
               long left = timer.left(model.now()).toSeconds();
-              String name = Text.cut(timer.name(), model.width() < 72 ? 14 : 20);
+              String name = Text.cut(timer.name(), model.width() < 72 ? 14 : 20, glyphs.cutMark());
               return timer.rings(model.now())
                   ? " " + name + " is due "
                   : name + " " + Clock.running(left);

@@ -14,6 +14,9 @@ import linkwright.text.Text;
 final class StepTexts {
   private static final int INDENT = 9;
 
+  /** Longer lines are lost on the way back to the left. */
+  private static final int MOST_WIDE = 100;
+
   private StepTexts() {}
 
   private record Row(String label, String text, Tone tone) {}
@@ -23,9 +26,10 @@ final class StepTexts {
     if (area.height() < 1) {
       return;
     }
-    List<Row> first = first(model, at, area.width());
+    int wide = Math.min(MOST_WIDE, area.width());
+    List<Row> first = first(model, at, wide);
     List<Row> all = new ArrayList<>(first);
-    all.addAll(second(model, at.step(), area.width()));
+    all.addAll(second(model, at.step(), wide));
     boolean whole = all.size() <= area.height();
     int onePart = whole ? area.height() : Math.max(1, area.height() - 1);
     List<List<Row>> parts = new ArrayList<>();

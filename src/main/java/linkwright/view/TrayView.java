@@ -40,7 +40,7 @@ final class TrayView {
         after,
         row,
         body.width() - after,
-        job.name() + (job.closed() ? "  (closed)" : ""),
+        job.name(),
         at ? Tone.STRONG : Tone.PLAIN);
     body.text(4, row + 1, body.width() - 4, job.stands(), Tone.FAINT);
     if (!job.waits().isEmpty()) {

@@ -1,5 +1,7 @@
 package linkwright.view;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -37,8 +39,8 @@ final class WeighView {
       return;
     }
     int half = body.width() >= 72 ? body.width() / 2 : body.width();
-    int left = against(body.area(0, 0, half - 2, body.height()), model, job);
     boolean beside = half < body.width();
+    int left = against(body.area(0, 0, half - 2, body.height()), model, job, beside);
     Canvas rest =
         beside
             ? body.area(half, 0, body.width() - half, body.height())
@@ -46,13 +48,14 @@ final class WeighView {
     int prices = prices(rest, model, job);
     int row = beside ? Math.max(left, prices) + 1 : left + prices;
     if (row >= body.height()) {
-      String more = " " + body.glyphs().cutMark() + " more in a larger window";
-      body.right(body.height() - 1, more, Tone.FAINT);
+      String more = body.glyphs().cutMark() + " more in a larger window";
+      body.fill(0, body.height() - 1, body.width(), 1, " ", Tone.PLAIN);
+      body.text(0, body.height() - 1, more, Tone.FAINT);
     }
     remarks(body.area(0, row, body.width(), Math.max(0, body.height() - row)), model, job);
   }
 
-  private static int against(Canvas area, Model model, OpenJob job) {
+  private static int against(Canvas area, Model model, OpenJob job, boolean beside) {
     UnitStyle units = model.settings().units();
     Fact.WeighedIn in = job.state().accounts().weighedIn();
     area.text(0, 0, area.width(), columns("", "planned", "came out"), Tone.FAINT);
@@ -72,11 +75,18 @@ final class WeighView {
                 job.state().accounts().weighedOutG() > 0
                     ? units.mass(job.state().accounts().weighedOutG())
                     : "-"));
-    row = line(area, row, columns("wire returned", "", mass(in.wireReturnedG(), units)));
-    row = line(area, row, columns("clean scrap", "", mass(in.cleanScrapG(), units)));
-    row = line(area, row, columns("soldered scrap", "", mass(in.solderedScrapG(), units)));
-    row = line(area, row, columns("filings", "", mass(in.filingsG(), units)));
-    row = line(area, row, columns("sweeps", "", mass(in.sweepsG(), units)));
+    Map<String, OptionalDouble> back = new LinkedHashMap<>();
+    back.put("wire returned", in.wireReturnedG());
+    back.put("clean scrap", in.cleanScrapG());
+    back.put("soldered scrap", in.solderedScrapG());
+    back.put("filings", in.filingsG());
+    back.put("sweeps", in.sweepsG());
+    for (Map.Entry<String, OptionalDouble> each : back.entrySet()) {
+      // Where prices stand below and not beside, what was not weighed gives way to them.
+      if (beside || each.getValue().isPresent()) {
+        row = line(area, row, columns(each.getKey(), "", mass(each.getValue(), units)));
+      }
+    }
     Closing closing = closing(model, job);
     if (closing.unaccountedG().isPresent()) {
       row =
@@ -167,25 +177,19 @@ final class WeighView {
   }
 
   private static void remarks(Canvas area, Model model, OpenJob job) {
-    UnitStyle units = model.settings().units();
+    List<String> told = new ArrayList<>();
+    boolean closed = job.state().course().closed();
+    if (closed) {
+      told.add(("Closed. " + job.state().course().nextTime()).strip());
+    } else {
+      NextTime.of(job, model.settings().units()).forEach(each -> told.add("Next time: " + each));
+    }
+    int own = told.size();
+    told.addAll(fineness(model, job));
     int row = 0;
-    if (job.state().course().closed()) {
-      String closed = ("Closed. " + job.state().course().nextTime()).strip();
-      row += area.wrapped(0, row, area.width(), area.height(), closed, Tone.STRONG);
-    }
-    for (String word : fineness(model, job)) {
-      row += area.wrapped(0, row, area.width(), Math.max(0, area.height() - row), word, Tone.FAINT);
-    }
-    List<String> learnt = NextTime.of(job, units);
-    for (String sentence : learnt) {
-      row +=
-          area.wrapped(
-              0,
-              row,
-              area.width(),
-              Math.max(0, area.height() - row),
-              "Next time: " + sentence,
-              Tone.PLAIN);
+    for (int i = 0; i < told.size(); i++) {
+      Tone tone = i >= own ? Tone.FAINT : closed ? Tone.STRONG : Tone.PLAIN;
+      row += area.wrapped(0, row, area.width(), Math.max(0, area.height() - row), told.get(i), tone);
     }
     Optional<String> limits = FinenessWord.limits(model.shelf().reference());
     if (limits.isPresent()) {

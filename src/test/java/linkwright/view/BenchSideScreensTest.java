@@ -64,7 +64,7 @@ class BenchSideScreensTest {
 
 
              Still to do: 9 links, 11 to cut; 10 rings, 12 to cut
-             enter answer or stop it  n set one  up up  down down  b bench  ? all keys
+             enter answer or stop it  n set one  up down other row  b bench  ? all keys
             """);
   }
 
@@ -128,7 +128,7 @@ class BenchSideScreensTest {
              note: 鎖 for Ana
              × struck: wrong job (entry bench-4)
              Still to do: 9 links, 11 to cut; 10 rings, 12 to cut
-             n write a note  x strike it  / search  up up  down down  ? all keys
+             n write a note  x strike it  / search  up down other row  ? all keys
             """);
   }
 
@@ -160,7 +160,7 @@ class BenchSideScreensTest {
              Three points of contact.
 
 
-             enter read it whole, or shut it  up up  down down  a tray  ? all keys
+             enter open or shut it  up down other row  a tray  ? all keys
             """);
   }
 
@@ -192,7 +192,7 @@ class BenchSideScreensTest {
 
 
 
-             enter read it whole, or shut it  up up  down down  a tray  ? all keys
+             enter open or shut it  up down other row  a tray  ? all keys
             """);
   }
 

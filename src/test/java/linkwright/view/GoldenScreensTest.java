@@ -1,7 +1,14 @@
 package linkwright.view;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.util.List;
+import linkwright.coach.Bencher;
+import linkwright.coach.Message;
+import linkwright.terminal.Look;
+import linkwright.terminal.ScriptedDisplay;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Each screen at each size, against the pictures in {@code src/test/resources/golden}. */
@@ -30,8 +37,41 @@ class GoldenScreensTest {
 
   @ParameterizedTest
   @MethodSource("scenes")
-  void inAscii(String scene) {
-    Golden.looks("ascii/" + scene, drawn(scene, 80, 24, Glyphs.ASCII));
+  void inAsciiOnATerminal(String scene) {
+    ScriptedDisplay display = new ScriptedDisplay(80, 24, Glyphs.ASCII, Look.DARK);
+    display.show(drawn(scene, 80, 24, Glyphs.ASCII));
+    Golden.looks("ascii/" + scene, display.text());
+    assertThat(display.text()).matches("[\\n -~]*");
+  }
+
+  @ParameterizedTest
+  @MethodSource("scenes")
+  void onATerminalAsDrawn(String scene) {
+    Grid grid = drawn(scene, 80, 24, Glyphs.FULL);
+    ScriptedDisplay display = new ScriptedDisplay(80, 24);
+    display.show(grid);
+    assertThat(display.text()).isEqualTo(grid.text());
+  }
+
+  @ParameterizedTest
+  @CsvSource({"39, 24", "80, 11", "30, 8", "10, 3", "1, 1"})
+  void tooSmallSaysSoAndNothingElse(int width, int height) {
+    Grid grid = drawn("bench-count", width, height, Glyphs.FULL);
+    Golden.looks("too-small/" + width + "x" + height, grid);
+  }
+
+  @ParameterizedTest
+  @MethodSource("scenes")
+  void atNoSizeDoesDrawingFail(String scene) {
+    Bencher bencher = Scenes.of(scene, 80, 24);
+    for (int width = 1; width <= 140; width += 9) {
+      for (int height = 1; height <= 45; height += 4) {
+        bencher.take(new Message.Resized(width, height));
+        Grid grid = Screens.draw(bencher.model(), Glyphs.FULL);
+        assertThat(grid.width()).isEqualTo(width);
+        assertThat(grid.height()).isEqualTo(height);
+      }
+    }
   }
 
   private static Grid drawn(String scene, int width, int height, Glyphs glyphs) {

@@ -1,0 +1,54 @@
+package linkwright.walks;
+
+import static linkwright.walks.Workbench.LONG;
+import static linkwright.walks.Workbench.go;
+import static linkwright.walks.Workbench.hurry;
+import static linkwright.walks.Workbench.press;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+
+/** Killed so that it can do nothing about it, and opened again. */
+class KilledIT {
+  private static final Pattern LEFT = Pattern.compile("kettle (\\d):(\\d\\d)");
+
+  @Test
+  void losesNothingThatWasShownAsDone() throws IOException {
+    Workbench workbench = Workbench.withShortWaits();
+    int leftBefore;
+    try (Walk walk = workbench.openTheJob()) {
+      press(walk, "b").waitFor("step 1 of 27", LONG);
+      hurry(walk, "Cut the blanks\n").waitFor("one cut", LONG);
+      walk.type("7").waitFor("how many: 7", LONG);
+      press(walk, "page-down").waitFor("through 7", LONG);
+      press(walk, "page-down").waitFor("through 8", LONG);
+      go(walk, "m", "timers");
+      press(walk, "n").waitFor("what for", LONG).type("kettle");
+      press(walk, "down").type("9 min");
+      press(walk, "ctrl-k").waitFor("kettle 8:", LONG);
+      go(walk, "p", "plan");
+      press(walk, "down").type("x").waitFor("1.0 mmx", LONG);
+      leftBefore = secondsLeft(walk);
+      walk.kill9();
+      assertThat(walk.exitCode(LONG)).isEqualTo(137);
+    }
+    try (Walk walk = workbench.openTheJob()) {
+      walk.waitFor("kettle 8:", LONG);
+      assertThat(secondsLeft(walk)).as("the timer went on").isBetween(1, leftBefore);
+      press(walk, "p").waitFor("1.0 mmx", LONG);
+      go(walk, "b", "step 13 of 27").waitFor("through 8", LONG);
+      press(walk, "page-down").waitFor("through 9", LONG);
+      press(walk, "u").waitFor("through 8", LONG);
+    }
+    assertThat(workbench.command("", "check").code()).isZero();
+  }
+
+  private static int secondsLeft(Walk walk) {
+    Matcher found = LEFT.matcher(walk.screen());
+    assertThat(found.find()).as(walk.screen()).isTrue();
+    return 60 * Integer.parseInt(found.group(1)) + Integer.parseInt(found.group(2));
+  }
+}

@@ -1,0 +1,129 @@
+package linkwright.walks;
+
+import static linkwright.walks.Workbench.LONG;
+import static linkwright.walks.Workbench.press;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.util.HashSet;
+import java.util.Map;
+import java.util.Set;
+import linkwright.coach.Key;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+
+/** The real program in terminals of many kinds, resized, and ended by every way there is. */
+class SurroundingsIT {
+  private static void assertGivenBack(Walk walk) throws IOException {
+    assertThat(walk.settingsAfter()).isEqualTo(walk.settingsBefore());
+    assertThat(walk.modes()).as("only the cursor is on").containsExactly(25);
+    assertThat(walk.unknownSequences()).isEmpty();
+  }
+
+  @Nested
+  class Ending {
+    @Test
+    void byCtrlCInTheMiddleOfAFormGivesTheTerminalBack() throws IOException {
+      try (Walk walk = new Workbench().openTheJob()) {
+        press(walk, "p").waitFor("The plan", LONG);
+        walk.press(Key.ctrl("c"));
+        assertThat(walk.exitCode(LONG)).isZero();
+        assertGivenBack(walk);
+      }
+    }
+
+    @Test
+    void bySignalsGivesTheTerminalAndTheBookBack() throws IOException {
+      Workbench workbench = new Workbench();
+      for (String signal : new String[] {"TERM", "HUP"}) {
+        try (Walk walk = workbench.openTheJob()) {
+          assertThat(walk.screen()).as("nobody else holds the book").doesNotContain("look, not");
+          walk.signal(signal);
+          assertThat(walk.exitCode(LONG)).as(signal).isBetween(129, 143);
+          assertGivenBack(walk);
+        }
+      }
+    }
+  }
+
+  @Nested
+  class Resizing {
+    @Test
+    void repaintsAtOnceAndWaitsWhenTooSmall() throws IOException {
+      try (Walk walk = new Workbench().openTheJob()) {
+        press(walk, "p").waitFor("The plan", LONG);
+        walk.resize(140, 45).waitFor("▸ metal", LONG).waitFor("usual loss", LONG);
+        walk.resize(30, 8).waitFor("too small", LONG).waitFor("30 x 8", LONG);
+        walk.resize(60, 20).waitFor("▸ metal", LONG).waitWhile("too small", LONG);
+        walk.resize(1, 1).resize(80, 24).waitFor("▸ metal", LONG);
+      }
+    }
+  }
+
+  @Nested
+  class TwoPrograms {
+    @Test
+    void theSecondLooksOnlyAndTheFirstGoesOn() throws IOException {
+      Workbench workbench = new Workbench();
+      try (Walk first = workbench.openTheJob();
+          Walk second = workbench.openTheJob()) {
+        second.waitFor("you can look, not write", LONG);
+        press(second, "k").waitFor("· book", LONG);
+        press(second, "n").type("not from here");
+        press(second, "ctrl-k").waitFor("open to look at only", LONG);
+        press(first, "k").waitFor("· book", LONG);
+        press(first, "n").type("from here");
+        press(first, "ctrl-k").waitFor("note: from here", LONG);
+      }
+    }
+  }
+
+  @Nested
+  class Looks {
+    @Test
+    void withoutUtf8OnlyAsciiIsWritten() throws IOException {
+      try (Walk walk = new Workbench().start(Map.of("LANG", "C"))) {
+        walk.waitFor("> Lighthouse", LONG);
+        press(walk, "enter").waitFor("the way round", LONG);
+        press(walk, "t").waitFor("test pieces", LONG);
+        for (byte b : walk.output()) {
+          assertThat(b).isNotNegative();
+        }
+      }
+    }
+
+    @Test
+    void withoutColourNoneIsAskedFor() throws IOException {
+      for (Map<String, String> wish :
+          java.util.List.of(Map.of("NO_COLOR", "1"), Map.of("TERM", "dumb"))) {
+        try (Walk walk = new Workbench().start(wish)) {
+          walk.waitFor("Lighthouse", LONG);
+          assertThat(walk.styles()).allMatch(style -> style.matches("0|1|2|4|7|22|24|27|39|49|"));
+        }
+      }
+    }
+
+    @Test
+    void eachThemeHasColoursOfItsOwn() throws IOException {
+      Set<Set<String>> seen = new HashSet<>();
+      String[] themes = {"dark", "light", "high-contrast", "plain"};
+      for (String theme : themes) {
+        try (Walk walk = new Workbench().start(Map.of("COLORTERM", "truecolor"), "--theme", theme)) {
+          walk.waitFor("Lighthouse", LONG);
+          seen.add(walk.styles());
+        }
+      }
+      assertThat(seen).hasSize(themes.length);
+    }
+  }
+
+  @Nested
+  class Pipes {
+    @Test
+    void theFirstCommandTellsPlanAndStep() throws IOException {
+      Workbench.Said said = new Workbench().command("");
+      assertThat(said.code()).isZero();
+      assertThat(said.text()).contains("Lighthouse", "links").doesNotContain("\u001b");
+    }
+  }
+}

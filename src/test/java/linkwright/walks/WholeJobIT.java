@@ -1,0 +1,105 @@
+package linkwright.walks;
+
+import static linkwright.walks.Workbench.LONG;
+import static linkwright.walks.Workbench.go;
+import static linkwright.walks.Workbench.hurry;
+import static linkwright.walks.Workbench.press;
+import static linkwright.walks.Workbench.tread;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import linkwright.coach.Key;
+import org.junit.jupiter.api.Test;
+
+/** The demo's job by the real program in a real pseudo-terminal, from the tray to its close. */
+class WholeJobIT {
+  @Test
+  void fromTheTrayToTheClosedJob() throws IOException {
+    Workbench workbench = Workbench.withShortWaits();
+    try (Walk walk = workbench.openTheJob()) {
+      plan(walk);
+      testPiece(walk);
+      trialLength(walk);
+      bench(walk);
+      wire(walk);
+      weighIn(walk);
+      press(walk, "esc").waitFor("the way round", LONG);
+      press(walk, "a").waitFor("closed", LONG);
+      press(walk, "q");
+      assertThat(walk.exitCode(LONG)).isZero();
+      assertThat(walk.settingsAfter()).isEqualTo(walk.settingsBefore());
+      assertThat(walk.unknownSequences()).isEmpty();
+    }
+    Workbench.Said checked = workbench.command("", "check");
+    assertThat(checked.code()).as(checked.text()).isZero();
+  }
+
+  private static void plan(Walk walk) throws IOException {
+    press(walk, "p").waitFor("The plan", LONG);
+    for (int i = 0; i < 15; i++) {
+      press(walk, "down");
+    }
+    walk.waitFor("▸ wire on hand", LONG).type(", 300 mm").waitFor("150 mm, 300 mm", LONG);
+    press(walk, "ctrl-k").waitFor("The plan is kept.", LONG);
+  }
+
+  private static void testPiece(Walk walk) throws IOException {
+    press(walk, "t").waitFor("No test piece yet", LONG);
+    press(walk, "n").waitFor("A test piece", LONG);
+    press(walk, "down", "down", "down").type("15.9 mm");
+    press(walk, "down").type("6 mm");
+    press(walk, "down", "down").type("right");
+    press(walk, "ctrl-k").waitFor("15.9 mm x 6 mm", LONG);
+    press(walk, "s").waitFor("link 1 of the chain", LONG);
+  }
+
+  private static void trialLength(Walk walk) throws IOException {
+    press(walk, "l").waitFor("No trial length yet", LONG);
+    press(walk, "n").waitFor("hung and measured", LONG);
+    press(walk, "down", "down", "down", "down").type("56 mm");
+    press(walk, "ctrl-k").waitFor("hung 56 mm", LONG);
+    press(walk, "s").waitFor("counted anew from this trial", LONG);
+  }
+
+  private static void bench(Walk walk) throws IOException {
+    go(walk, "b", "step 1 of 27");
+    hurry(walk, "Cut the blanks\n");
+    hurry(walk, "Solder the links\n").waitFor("one through", LONG);
+    press(walk, "page-down").waitFor("through 2", LONG);
+    press(walk, "u").waitFor("through 1", LONG);
+    press(walk, "r").waitFor("what do you see?", LONG);
+    walk.type("1").waitFor("remedy", LONG).waitFor("redo    1  (too cool)", LONG);
+    press(walk, "t").waitFor("in hand 1, from redo", LONG);
+    hurry(walk, "Join the links with rings\n");
+    hurry(walk, "All done here");
+  }
+
+  private static void wire(Walk walk) throws IOException {
+    go(walk, "w", "wire").waitFor("on hand", LONG);
+    press(walk, "n", "down").type("200 mm");
+    press(walk, "ctrl-k").waitFor("200 mm ", LONG).waitFor("░", LONG);
+  }
+
+  private static void weighIn(Walk walk) throws IOException {
+    go(walk, "i", "weigh in");
+    press(walk, "o").type("9 g");
+    press(walk, "ctrl-k").waitFor("9 g", LONG);
+    press(walk, "n").waitFor("what came of it", LONG).type("5.6 g");
+    press(walk, "down").type("18.9 cm");
+    press(walk, "ctrl-k").waitFor("5.6 g", LONG).waitFor("189 mm", LONG);
+    press(walk, "c").waitFor("next time", LONG);
+    press(walk, "ctrl-k").waitFor("Closed.", LONG);
+  }
+
+  @Test
+  void theBenchByThePedalAlone() throws IOException {
+    Workbench workbench = Workbench.withShortWaits();
+    try (Walk walk = workbench.openTheJob()) {
+      press(walk, "b").waitFor("step 1 of 27", LONG);
+      tread(walk, "All done here");
+      assertThat(walk.screen()).contains("step 27 of 27").doesNotContain("to do again");
+      walk.press(Key.ctrl("c"));
+      assertThat(walk.exitCode(LONG)).isZero();
+    }
+  }
+}
