@@ -2,6 +2,8 @@ package linkwright.cli;
 
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import linkwright.files.Home;
@@ -68,7 +70,7 @@ final class Root implements Callable<Integer> {
   @Override
   public Integer call() {
     // Options of the start alone are read before, and faster; what comes here was ended by "--".
-    return Starting.run(start(plain), here);
+    return start(plain, Optional.empty());
   }
 
   Surroundings here() {
@@ -79,9 +81,23 @@ final class Root implements Callable<Integer> {
     return here.home(home);
   }
 
-  /** How the program was asked to start, beside the command. */
-  StartOptions start(boolean asPlain) {
-    return new StartOptions(home, window, theme, Optional.empty(), asPlain);
+  /** Starts the coach as asked, with a job opened at once if one is named. */
+  int start(boolean asPlain, Optional<String> job) {
+    List<String> typed = new ArrayList<>();
+    home.ifPresent(folder -> typed.addAll(List.of("--home", folder)));
+    theme.ifPresent(name -> typed.addAll(List.of("--theme", name)));
+    fontSize.ifPresent(points -> typed.addAll(List.of("--font-size", points)));
+    if (window) {
+      typed.add("--window");
+    }
+    if (asPlain) {
+      typed.add("--plain");
+    }
+    Read<StartOptions> options = StartOptions.of(typed.toArray(String[]::new)).orElseThrow();
+    return options
+        .problem()
+        .map(this::wrong)
+        .orElseGet(() -> Starting.run(options.orThrow(), here, job));
   }
 
   /** The path that a user typed. */

@@ -72,6 +72,6 @@ final class WalkCommand implements Callable<Integer> {
       root.here().err().sayAll(Located.all(library.problems()));
       return Walk.run(root.here(), home, choices, library, found);
     }
-    return Starting.run(root.start(false), root.here(), found.slug());
+    return root.start(false, found.slug());
   }
 }

@@ -74,7 +74,7 @@ public record AtBench(
     int wanted = wanted(job, piece);
     boolean newOnes = waiting > 0 && !enough(pile, stage, wanted);
     boolean fromRedo =
-        held > 0 && (hand.redo() ? redo : waiting) > 0 ? hand.redo() : !newOnes && redo > 0;
+        (held > 0 && (hand.redo() ? redo : waiting) > 0) ? hand.redo() : (!newOnes && redo > 0);
     int available = fromRedo ? redo : waiting;
     int inHand = held > 0 ? Math.min(held, available) : Math.min(1, available);
     return new AtBench(

@@ -58,7 +58,7 @@ record BenchAgain(Step step, String told) {
         .filter(
             step -> {
               AtBench there = AtBench.of(routine, job, step);
-              boolean waits = there.waiting() > 0 && !there.enough() || there.redo() > 0;
+              boolean waits = (there.waiting() > 0 && !there.enough()) || there.redo() > 0;
               return there.piece().equals(piece) && (cut ? there.begins() : waits);
             })
         .findFirst();

@@ -22,7 +22,10 @@ final class BenchCount {
       return stepDone(shown, at);
     }
     if (at.begins()) {
-      return cut(shown, at, count);
+      boolean typed = !BenchPlace.screen(model).digits().isEmpty();
+      return enoughAreCut(model, at) && !typed
+          ? BenchGate.onward(shown.told("Enough are cut."), at)
+          : cut(shown, at, count);
     }
     if (at.step().counts() == Counts.BATCH) {
       return batch(shown, at);
@@ -69,9 +72,6 @@ final class BenchCount {
   }
 
   private static Turn cut(Model model, AtBench at, int count) {
-    if (enoughAreCut(model, at) && count == 1) {
-      return BenchGate.onward(model.told("Enough are cut."), at);
-    }
     Reckoned reckoned = model.job().orElseThrow().reckoned();
     double each = reckoned.eachMm().getOrDefault(at.piece(), 0.0);
     Fact cut = new Fact.WireCut(at.piece(), count, each);
@@ -82,7 +82,12 @@ final class BenchCount {
   /** Whether no further blank is needed; a number typed cuts more all the same. */
   static boolean enoughAreCut(Model model, AtBench at) {
     StillToDo left = model.job().orElseThrow().reckoned().left().get(at.piece());
-    return left != null && left.toCut().orElse(1) == 0 && at.through() > 0;
+    if (left == null || at.through() == 0) {
+      return false;
+    }
+    return left.toCut().isPresent()
+        ? left.toCut().getAsInt() == 0
+        : left.good() + left.inWork() >= left.wanted();
   }
 
   private static Turn batch(Model model, AtBench at) {

@@ -3,6 +3,7 @@ package linkwright.coach;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import linkwright.job.Fact;
 import linkwright.routine.Caution;
 import linkwright.routine.Counts;
@@ -15,6 +16,10 @@ import linkwright.routine.Wait;
  */
 final class BenchPlace implements Place {
   private static final int MOST_DIGITS = 4;
+
+  /** The acts to which a number typed belongs. */
+  private static final Set<Act> COUNTING =
+      Set.of(Act.THROUGH, Act.CUT_ONE, Act.ONWARD, Act.REDO, Act.SCRAP, Act.TAKE);
 
   @Override
   public List<Act> acts(Model model) {
@@ -81,10 +86,13 @@ final class BenchPlace implements Place {
     Screen.Bench screen = screen(model);
     Optional<AtBench> found = AtBench.of(model);
     if (found.isEmpty()) {
+      return Turn.to(noRoutine(model));
+    }
+    if (COUNTING.contains(act) && number(screen).orElse(1) == 0) {
       return Turn.to(
-          model.trouble(
-              "The routine of this job is not among the files at hand. Put it back into the"
-                  + " routines folder and open the job again."));
+          model
+              .with(BenchScreens.plain(screen))
+              .trouble("0 counts nothing. Type how many, or just press the key for one."));
     }
     AtBench at = found.get();
     return switch (act) {
@@ -138,12 +146,21 @@ final class BenchPlace implements Place {
   /** Comes to the bench: a sitting begins, and the step that was open is open again. */
   static Turn enter(Model model) {
     Model there = model.with(Screen.Bench.PLAIN);
+    if (AtBench.of(there).isEmpty()) {
+      return Turn.to(noRoutine(there));
+    }
     if (model.job().map(OpenJob::lookOnly).orElse(true)) {
       return Turn.to(there);
     }
     return away(model) && !closed(model)
         ? Turn.keep(there, new Fact.SittingStarted())
         : BenchGate.settle(there);
+  }
+
+  private static Model noRoutine(Model model) {
+    return model.trouble(
+        "The routine of this job is not among the files at hand. Put it back into the"
+            + " routines folder and open the job again.");
   }
 
   private static boolean closed(Model model) {

@@ -2,6 +2,8 @@ package linkwright.coach;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * One line of a form that is being filled in.
@@ -22,6 +24,8 @@ public record Field(
     String hint,
     List<String> choices,
     Optional<String> trouble) {
+  /** What a reader takes for one character: an extended grapheme cluster (UAX #29). */
+  private static final Pattern CHARACTER = Pattern.compile("\\X");
 
   /** A field for free text. */
   public static Field of(String id, String label, String text, String hint) {
@@ -53,20 +57,40 @@ public record Field(
                   text.substring(0, caret) + key.text() + text.substring(caret),
                   caret + key.text().length());
       case BACKSPACE -> {
-        int from = caret == 0 ? 0 : text.offsetByCodePoints(caret, -1);
+        int from = before(caret);
         yield edited(text.substring(0, from) + text.substring(caret), from);
       }
       case DELETE -> {
-        int to = caret == text.length() ? caret : text.offsetByCodePoints(caret, 1);
+        int to = behind(caret);
         yield edited(text.substring(0, caret) + text.substring(to), caret);
       }
-      case LEFT -> choices.isEmpty() ? edited(text, Math.max(0, caret - 1)) : stepped(-1);
-      case RIGHT ->
-          choices.isEmpty() ? edited(text, Math.min(text.length(), caret + 1)) : stepped(1);
+      case LEFT -> choices.isEmpty() ? edited(text, before(caret)) : stepped(-1);
+      case RIGHT -> choices.isEmpty() ? edited(text, behind(caret)) : stepped(1);
       case HOME -> edited(text, 0);
       case END -> edited(text, text.length());
       default -> this;
     };
+  }
+
+  /** Where the character before the caret begins, however many code points make it up. */
+  private int before(int place) {
+    Matcher characters = CHARACTER.matcher(text);
+    int begins = 0;
+    while (characters.find() && characters.end() < place) {
+      begins = characters.end();
+    }
+    return begins;
+  }
+
+  /** Where the character behind the caret ends. */
+  private int behind(int place) {
+    Matcher characters = CHARACTER.matcher(text);
+    while (characters.find()) {
+      if (characters.end() > place) {
+        return characters.end();
+      }
+    }
+    return text.length();
   }
 
   private Field stepped(int by) {

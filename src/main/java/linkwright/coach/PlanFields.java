@@ -52,8 +52,7 @@ final class PlanFields {
         .flatMap(Pattern::usual);
   }
 
-  private static void put(
-      Map<String, String> usual, Model model, Routine routine, Usual sizes) {
+  private static void put(Map<String, String> usual, Model model, Routine routine, Usual sizes) {
     UnitStyle units = model.settings().units();
     if (routine.speaksOf("blank")) {
       usual.put(WishKeys.WIRE, units.length(sizes.wireMm()));

@@ -105,8 +105,7 @@ public final class PlanSummary {
     main(lines, "wanted", Integer.toString(part.pieces()));
     part.wireMm().ifPresent(mm -> line(lines, "wire", units.wire(mm)));
     part.blankMm().ifPresent(mm -> line(lines, "blank", units.length(mm)));
-    boolean formers =
-        routine(model).map(known -> known.speaksOf(PlanFields.FORMER)).orElse(false);
+    boolean formers = routine(model).map(known -> known.speaksOf(PlanFields.FORMER)).orElse(false);
     if (formers) {
       part.formersMm().forEach((name, mm) -> line(lines, "former " + name, units.length(mm)));
     }

@@ -92,8 +92,7 @@ public record Reckoned(
                 Pile pile = state.piles().of(kind);
                 left.put(
                     kind,
-                    StillToDo.of(
-                        part.pieces(), pile, part.usualLoss(), USUAL_CHANCE, NO_LIMIT));
+                    StillToDo.of(part.pieces(), pile, part.usualLoss(), USUAL_CHANCE, NO_LIMIT));
               }
               // The blank is that of the piece named first, unless rings are all it makes.
               String first = routine.pieces().keySet().iterator().next();

@@ -56,12 +56,12 @@ public final class RoundWords {
           !job.makesChain()
               ? "none: this makes no chain"
               : state.trials().lengths().isEmpty()
-              ? "none hung yet"
-              : state.trials().lengths().size()
-                  + " hung, "
-                  + (state.trials().chosenLength().isPresent()
-                      ? "one is followed"
-                      : "none is followed yet");
+                  ? "none hung yet"
+                  : state.trials().lengths().size()
+                      + " hung, "
+                      + (state.trials().chosenLength().isPresent()
+                          ? "one is followed"
+                          : "none is followed yet");
       case TO_BENCH ->
           AtBench.of(model)
               .map(at -> "step " + at.number() + ": " + at.step().title())

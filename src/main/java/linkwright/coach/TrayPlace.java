@@ -23,7 +23,8 @@ final class TrayPlace implements Place {
       case CHOOSE ->
           model.tray().isEmpty()
               ? Turn.to(model.told("The tray is empty: n begins a new job."))
-              : Turn.with(model, new Effect.OpenJob(model.tray().get(tray.at()).slug()));
+              : Turn.with(
+                  model, new Effect.OpenJob(model.tray().get(at(model, tray.at()).at()).slug()));
       case NEW_JOB -> Turn.to(model.with(new Screen.Tray(tray.at(), Optional.of(form(model)))));
       case LEAVE -> Turn.with(model, new Effect.Leave());
       default -> Places.go(model, act);

@@ -17,6 +17,10 @@ public final class Update {
   /** While a timer rings, the bell is rung anew after so long. */
   static final Duration BELL_EVERY = Duration.ofSeconds(10);
 
+  /** Control characters, and those that only turn the direction of what follows. */
+  private static final String UNSEEN =
+      "[\\p{Cc}\\x{200e}\\x{200f}\\x{202a}-\\x{202e}\\x{2066}-\\x{2069}]";
+
   private Update() {}
 
   /** What follows from a message. */
@@ -89,7 +93,7 @@ public final class Update {
   private static Turn pasted(Model model, String text) {
     Turn turn = Turn.to(model);
     if (model.screen().form().isPresent()) {
-      String oneLine = text.replaceAll("[\\r\\n\\t]+", " ");
+      String oneLine = text.replaceAll("[\\r\\n\\t]+", " ").replaceAll(UNSEEN, "");
       return key(model, Key.of(oneLine));
     }
     return turn;
@@ -148,7 +152,8 @@ public final class Update {
       return Turn.to(model.rangAtNothing());
     }
     long second = model.now().getEpochSecond();
-    if (second - model.rungAt() < BELL_EVERY.toSeconds()) {
+    // A clock that was set back must not silence it until the time comes round again.
+    if (Math.abs(second - model.rungAt()) < BELL_EVERY.toSeconds()) {
       return Turn.to(model);
     }
     // When one comes due, what was told before it, such as that it runs, holds no more.

@@ -16,18 +16,30 @@ import linkwright.quantity.Read;
  * @param solders the solders
  * @param finenessRules the rules, a country and a metal each
  * @param clasps the clasps
+ * @param limits what laws allow of nickel, cadmium and lead in what is worn
  */
 public record Reference(
     List<Metal> metals,
     List<Solder> solders,
     List<FinenessRule> finenessRules,
-    List<Clasp> clasps) {
+    List<Clasp> clasps,
+    List<Limit> limits) {
+  /** A reference without limits. */
+  public Reference(
+      List<Metal> metals,
+      List<Solder> solders,
+      List<FinenessRule> finenessRules,
+      List<Clasp> clasps) {
+    this(metals, solders, finenessRules, clasps, List.of());
+  }
+
   /** Copies the lists. */
   public Reference {
     metals = List.copyOf(metals);
     solders = List.copyOf(solders);
     finenessRules = List.copyOf(finenessRules);
     clasps = List.copyOf(clasps);
+    limits = List.copyOf(limits);
   }
 
   /** The metal of that id, name or other name; otherwise a sentence with the nearest known. */

@@ -191,6 +191,11 @@ final class WeighView {
       Tone tone = i >= own ? Tone.FAINT : closed ? Tone.STRONG : Tone.PLAIN;
       row += area.wrapped(0, row, area.width(), Math.max(0, area.height() - row), told.get(i), tone);
     }
+    Optional<String> limits = FinenessWord.limits(model.shelf().reference());
+    if (limits.isPresent()) {
+      area.wrapped(
+          0, row, area.width(), Math.max(0, area.height() - row), limits.get(), Tone.FAINT);
+    }
   }
 
   private static List<String> fineness(Model model, OpenJob job) {

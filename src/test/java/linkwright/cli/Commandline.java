@@ -75,20 +75,27 @@ final class Commandline implements InstantSource {
         arguments);
   }
 
+  /** Starts the program with options only, as its beginning does where there is no terminal. */
+  int start(StartOptions options) {
+    return Starting.run(options, around(new BufferedReader(new StringReader(""))));
+  }
+
   private int run(BufferedReader in, String... arguments) {
+    return Commands.run(around(in), arguments);
+  }
+
+  private Surroundings around(BufferedReader in) {
     out = new ByteArrayOutputStream();
     err = new ByteArrayOutputStream();
     Map<String, String> variables =
         Map.of("LINKWRIGHT_HOME", home().toString(), "HOSTNAME", "testbench");
-    Surroundings here =
-        new Surroundings(
-            new Environment(variables, false, "Linux"),
-            folder,
-            this,
-            in,
-            Teller.of(out, utf8),
-            Teller.of(err, utf8));
-    return Commands.run(here, arguments);
+    return new Surroundings(
+        new Environment(variables, false, "Linux"),
+        folder,
+        this,
+        in,
+        Teller.of(out, utf8),
+        Teller.of(err, utf8));
   }
 
   Path home() {

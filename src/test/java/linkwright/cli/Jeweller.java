@@ -88,7 +88,7 @@ final class Jeweller implements Commandline.Typist {
   private static String own(String told) {
     String piece = told.contains("Rings cut") ? "ring" : "link";
     int still = told.lastIndexOf("Still to do:");
-    for (String part : told.substring(Math.max(0, still)).split(";")) {
+    for (String part : told.substring(Math.max(0, still)).split(";", -1)) {
       if (part.contains(" " + piece)) {
         return part;
       }

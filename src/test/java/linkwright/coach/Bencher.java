@@ -157,6 +157,14 @@ public final class Bencher {
     return kept;
   }
 
+  /** Waits out what the open step waits for, and takes all through together. */
+  Bencher together() {
+    for (int i = 0; i < 9 && at().waiting() + at().redo() > 0; i++) {
+      press("space").pass(Duration.ofMinutes(15));
+    }
+    return this;
+  }
+
   /** From now on nothing can be written. */
   public Bencher diskIsFull(boolean full) {
     diskFull = full;

@@ -22,7 +22,7 @@ class TimersTest {
   @Test
   void a_timer_runs_towards_its_end_and_rings_from_then_on() {
     TimerRun timer = after(PICKLE).running().get(0);
-    assertThat(timer.left(MORNING.plusSeconds(300))).isEqualTo(Duration.ofSeconds(180));
+    assertThat(timer.left(MORNING.plusSeconds(300))).isEqualTo(Duration.ofMinutes(3));
     assertThat(timer.rings(MORNING.plusSeconds(479))).isFalse();
     assertThat(timer.rings(MORNING.plusSeconds(480))).isTrue();
     assertThat(timer.left(MORNING.plusSeconds(500))).isEqualTo(Duration.ofSeconds(-20));

@@ -71,8 +71,8 @@ final class Desk {
             timer -> {
               long left = timer.left(hands.model().now()).toSeconds();
               return left > 0
-                  ? timer.name() + ": " + Clock.spoken(left) + " to go."
-                  : timer.name() + ": due, " + Clock.spoken(-left) + " ago. Type answer.";
+                  ? timer.name() + ": " + Clock.spoken((double) left) + " to go."
+                  : timer.name() + ": due, " + Clock.spoken((double) -left) + " ago. Type answer.";
             })
         .toList();
   }

@@ -3,34 +3,59 @@ package linkwright.cli.walk;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import linkwright.coach.Act;
 import linkwright.coach.Model;
 import linkwright.coach.Screen;
 import linkwright.quantity.Nearest;
 import linkwright.quantity.UnitStyle;
 
-/** Wire that came or went, and notes: places that are entered and left again at once. */
+/**
+ * Wire that came or went, notes, and timers of one's own: places that are entered and left again at
+ * once.
+ */
 final class FarPlaces {
   private static final Map<String, Act> WIRE =
       Map.of("came", Act.ADD_WIRE, "cut", Act.CUT, "lost", Act.DISCARD);
 
+  private static final Pattern TIMER = Pattern.compile("(\\D+?)\\s+(\\d.*)");
+
   private FarPlaces() {}
 
+  /** Enters it and goes back to where one was; false when the lines have ended. */
   static boolean obey(Word word, String rest, Desk desk, Hands hands, Predicate<String> form) {
-    if (word == Word.NOTE) {
-      hands.go(Act.TO_BOOK);
-      hands.press(Act.NOTE);
-      boolean open = form.test(rest.isEmpty() ? "" : "note " + rest.replace(';', ','));
-      hands.go(Act.TO_BENCH);
-      return open;
-    }
-    if (rest.isEmpty()) {
+    if (word == Word.WIRE && rest.isEmpty()) {
       desk.sayAll(left(hands.model()));
       return true;
     }
+    boolean atBench = hands.model().screen() instanceof Screen.Bench;
+    boolean goesOn =
+        switch (word) {
+          case NOTE -> {
+            open(hands, Act.TO_BOOK, Act.NOTE);
+            yield form.test(rest.isEmpty() ? "" : "note: " + rest.replace(';', ','));
+          }
+          case TIMER -> timer(rest, desk, hands, form);
+          default -> wire(rest, desk, hands, form);
+        };
+    // Going to the bench from elsewhere would begin a sitting, which nobody asked for.
+    if (atBench) {
+      hands.go(Act.TO_BENCH);
+    } else if (!(hands.model().screen() instanceof Screen.Round)) {
+      hands.press(Act.ROUND);
+    }
+    return goesOn;
+  }
+
+  private static void open(Hands hands, Act place, Act act) {
+    hands.go(place);
+    hands.press(act);
+  }
+
+  private static boolean wire(String rest, Desk desk, Hands hands, Predicate<String> form) {
     String[] parts = rest.split("\\s+", 2);
-    Act act = WIRE.get(parts[0]);
-    if (act == null) {
+    if (!WIRE.containsKey(parts[0])) {
       desk.say(
           "After wire write came, cut or lost. "
               + Nearest.of(parts[0], WIRE.keySet())
@@ -38,13 +63,19 @@ final class FarPlaces {
                   .orElse(""));
       return true;
     }
-    hands.go(Act.TO_WIRE);
-    if (!(hands.model().screen() instanceof Screen.Wire)) {
-      desk.say("Wire cannot be entered here.");
+    open(hands, Act.TO_WIRE, WIRE.get(parts[0]));
+    return form.test(parts.length > 1 ? parts[1] : "");
+  }
+
+  /** What for, then how long: the time begins where the digits do. */
+  private static boolean timer(String rest, Desk desk, Hands hands, Predicate<String> form) {
+    Matcher parts = TIMER.matcher(rest);
+    if (!parts.matches()) {
+      desk.say("Write what for and how long: timer kettle 8 min. Nothing was entered.");
       return true;
     }
-    hands.press(act);
-    return form.test(parts.length > 1 ? parts[1] : "");
+    open(hands, Act.TO_TIMERS, Act.SET_TIMER);
+    return form.test("what for: " + parts.group(1) + "; how long: " + parts.group(2));
   }
 
   private static List<String> left(Model model) {

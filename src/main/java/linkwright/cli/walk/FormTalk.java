@@ -24,6 +24,9 @@ final class FormTalk {
   private static final String EMPTY = "-";
   private static final String BEFORE = "<";
   private static final String SHOW = "?";
+  private static final String HELP =
+      "An empty line keeps what stands in a field, - empties it, < goes to the one before, ? shows"
+          + " all, name: value sets any of them, = keeps the form as it is, esc leaves it.";
 
   private final Desk desk;
   private final Hands hands;
@@ -41,17 +44,13 @@ final class FormTalk {
     boolean planned =
         form.purpose() == Form.Purpose.PLAN
             && hands.model().job().map(job -> !job.state().course().wish().isEmpty()).orElse(false);
-    desk.say(
-        "An empty line keeps what stands, - empties the field, < goes back, ? shows all, = ends:"
-            + " "
-            + form.keepWords()
-            + "; esc leaves, and what was typed stays.");
+    desk.say(HELP);
     return talk(planned ? List.of() : all(form));
   }
 
   /** Fills fields from one line, such as {@code blank 38 mm; length 14 mm}, and keeps the form. */
   boolean answer(String line) {
-    for (String part : line.split(";")) {
+    for (String part : line.split(";", -1)) {
       if (!part.isBlank() && !named(part.strip(), false)) {
         String word = part.strip();
         List<String> labels = form().orElseThrow().fields().stream().map(Field::label).toList();
@@ -90,14 +89,20 @@ final class FormTalk {
       }
       told.clear();
       String typed = line.get();
-      if (typed.equalsIgnoreCase(LEAVE)) {
+      boolean quit = typed.equalsIgnoreCase(Word.QUIT.word());
+      if (quit || typed.equalsIgnoreCase(LEAVE)) {
         hands.press(Key.of(Key.Kind.ESCAPE));
-        desk.say("Left. What was typed stays for the next time.");
+        desk.say("Not kept. What was typed stays for the next time.");
+        if (quit) {
+          return false;
+        }
+      } else if (typed.equalsIgnoreCase(Word.HELP.word())) {
+        desk.say(HELP);
       } else if (typed.equals(SHOW)) {
         show();
       } else if (typed.equals(BEFORE)) {
         at = Math.max(0, at - 1);
-      } else if (typed.equals(KEEP) || whole && typed.isEmpty()) {
+      } else if (typed.equals(KEEP) || (whole && typed.isEmpty())) {
         open = new ArrayList<>(keep().orElse(List.of()));
         at = 0;
       } else if (named(typed, true)) {

@@ -31,6 +31,10 @@ final class Obeying {
   /** Does it; false when the walk is to end. */
   boolean obey(String line) {
     if (line.isEmpty()) {
+      if (hands.model().screen() instanceof Screen.WeighIn && closed()) {
+        desk.say("The job is closed. reopen opens it again, quit leaves.");
+        return true;
+      }
       hands.press(Key.of(Key.Kind.ENTER));
       return form("");
     }
@@ -72,7 +76,12 @@ final class Obeying {
       case TAKE -> bench(Act.TAKE, rest);
       case NEXT -> bench(Act.NEXT_STEP, "");
       case BACK -> bench(Act.PREVIOUS_STEP, "");
-      case TIMER -> bench(Act.WAIT, "");
+      case TIMER -> {
+        if (!rest.isEmpty()) {
+          return talk(word, rest);
+        }
+        bench(Act.WAIT, "");
+      }
       case WHY -> aside(true);
       case CARDS -> aside(false);
       case AWAY -> {
@@ -88,6 +97,10 @@ final class Obeying {
       }
     }
     return true;
+  }
+
+  private boolean closed() {
+    return hands.model().job().map(job -> job.state().course().closed()).orElse(false);
   }
 
   /** What opens a form. */
@@ -217,8 +230,8 @@ final class Obeying {
 
   private void choose(Act place, Act act, String rest) {
     boolean there =
-        hands.model().screen() instanceof Screen.Tests && place == Act.TO_TESTS
-            || hands.model().screen() instanceof Screen.Trial && place == Act.TO_TRIAL;
+        (place == Act.TO_TESTS && hands.model().screen() instanceof Screen.Tests)
+            || (place == Act.TO_TRIAL && hands.model().screen() instanceof Screen.Trial);
     if (!there || rest.isEmpty()) {
       hands.go(place);
     }

@@ -43,7 +43,11 @@ public final class StepLines {
     }
     for (Wait wait : step.waits()) {
       lines.add(
-          "Timer: " + wait.name() + ", " + Clock.spoken(wait.seconds()) + "; timer starts it.");
+          "Timer: "
+              + wait.name()
+              + ", "
+              + Clock.spoken((double) wait.seconds())
+              + "; timer starts it.");
     }
     lines.addAll(counts(model, at));
     return lines;

@@ -21,7 +21,16 @@ import linkwright.routine.Remedy;
  */
 final class Told {
   /** What is in front of the user; told whole when it becomes another. */
-  private record Scene(String place, boolean away, String card, String ask, String step) {}
+  private record Scene(String place, boolean away, String card, String ask, String step) {
+    /** Whether nothing but a question lay between this and the other. */
+    boolean asked(Scene after) {
+      return !ask.equals(NOTHING)
+          && after.ask.equals(NOTHING)
+          && equals(new Scene(after.place, after.away, after.card, ask, after.step));
+    }
+  }
+
+  private static final String NOTHING = new BenchAsk.Nothing().toString();
 
   private final Desk desk;
   private final Hands hands;
@@ -51,10 +60,11 @@ final class Told {
     tellRemedy(model);
     Scene now = scene(model);
     boolean changed = scene.filter(now::equals).isEmpty();
+    boolean onlyAnswered = changed && scene.filter(before -> before.asked(now)).isPresent();
     scene = Optional.of(now);
-    if (changed) {
+    if (changed && !onlyAnswered) {
       desk.sayAll(whole(model));
-    } else if (!more.isEmpty()) {
+    } else if (onlyAnswered || !more.isEmpty()) {
       desk.sayAll(again(model));
     }
   }

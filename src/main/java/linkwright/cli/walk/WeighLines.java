@@ -29,8 +29,7 @@ final class WeighLines {
         .counted()
         .plan()
         .ifPresentOrElse(
-            plan -> plan(lines, model, job, plan),
-            () -> lines.addAll(PlaceLines.planLines(model)));
+            plan -> plan(lines, model, job, plan), () -> lines.addAll(PlaceLines.planLines(model)));
     NextTime.of(job, model.settings().units()).forEach(learnt -> lines.add("Next time: " + learnt));
     if (job.state().course().closed()) {
       lines.add("The job is closed. " + job.state().course().nextTime());

@@ -15,7 +15,7 @@ enum Word {
   UNDO("undo", "take the last entry back; it is struck, not erased"),
   NEXT("next", "the next step"),
   BACK("back", "the step before"),
-  TIMER("timer", "start the step's timer"),
+  TIMER("timer", "start the step's timer; timer kettle 8 min: one of your own"),
   ANSWER("answer", "answer the timer that is due"),
   TIMERS("timers", "every timer that runs"),
   WHY("why", "why this step is done so, and what may go wrong"),

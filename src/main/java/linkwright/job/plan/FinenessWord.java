@@ -2,6 +2,8 @@ package linkwright.job.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import linkwright.reference.FinenessRule;
 import linkwright.reference.Metal;
 import linkwright.reference.Reference;
@@ -28,6 +30,19 @@ public final class FinenessWord {
       }
     }
     return words;
+  }
+
+  /** One sentence that names the substances whose limits a seller should know; empty if none. */
+  public static Optional<String> limits(Reference reference) {
+    if (reference.limits().isEmpty()) {
+      return Optional.empty();
+    }
+    String named =
+        reference.limits().stream()
+            .map(limit -> limit.id() + " (" + limit.where() + ": " + limit.source() + ")")
+            .collect(Collectors.joining("; "));
+    return Optional.of(
+        "Limits may apply to what you sell, of " + named + ". Check what applies where you sell.");
   }
 
   private static String one(FinenessRule rule, double massG, int fineness) {

@@ -1,0 +1,207 @@
+package linkwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.yaml.snakeyaml.Yaml;
+
+class PlanCommandTest {
+  private static final String PLAN =
+      """
+      format: 1
+      job: Harbour watch chain
+      metal: sterling
+      wire: 1.1 mm
+      link: {pattern: oval, length: 12 mm, width: 8 mm}
+      ring: {inside: 3 mm}
+      finished-length: 24 cm
+      clasp: {length: 12 mm, mass: 1.1 g}
+      stock: [2 m]
+      """;
+
+  @TempDir private Path folder;
+  private Commandline line;
+
+  @BeforeEach
+  void begin() {
+    line = new Commandline(folder);
+  }
+
+  private int plan(String text, String... more) {
+    String file = line.file("watch.yaml", text).toString();
+    String[] all = new String[more.length + 2];
+    all[0] = "plan";
+    all[1] = file;
+    System.arraycopy(more, 0, all, 2, more.length);
+    return line.run(all);
+  }
+
+  private static String with(String key, String value) {
+    return PLAN.replaceFirst("(?m)^" + key + ":.*$", key + ": " + value);
+  }
+
+  @Nested
+  class A_plan_that_works_out {
+    @Test
+    void has_every_key_that_a_script_may_count_on() {
+      assertThat(plan(PLAN, "--as", "yaml")).isZero();
+      Map<String, Object> values = new Yaml().load(line.out());
+      assertThat(values.keySet())
+          .containsAll(
+              List.of(
+                  "links",
+                  "rings",
+                  "length_mm",
+                  "link_blank_mm",
+                  "ring_blank_mm",
+                  "wire_links_mm",
+                  "wire_rings_mm",
+                  "wire_spare_mm",
+                  "wire_total_mm",
+                  "mass_links_g",
+                  "mass_rings_g",
+                  "mass_chain_g",
+                  "blanks_to_cut",
+                  "wire_short_mm",
+                  "one_fewer_mm",
+                  "one_more_mm",
+                  "exact_ring_inside_mm",
+                  "link_inside_mm",
+                  "link_length_mm",
+                  "link_width_mm",
+                  "solder_pieces",
+                  "solder_piece_mm",
+                  "butted_n",
+                  "soldered_n",
+                  "remarks"));
+      int links = (int) values.get("links");
+      assertThat(values.get("rings")).isEqualTo(links + 1);
+      double total =
+          (double) values.get("wire_links_mm")
+              + (double) values.get("wire_rings_mm")
+              + (double) values.get("wire_spare_mm");
+      assertThat((double) values.get("wire_total_mm"))
+          .isCloseTo(total, org.assertj.core.api.Assertions.within(1e-5));
+      assertThat(line.err()).isEmpty();
+    }
+
+    @Test
+    void is_told_for_reading_with_all_that_is_needed_at_the_bench() {
+      assertThat(plan(PLAN)).isZero();
+      assertThat(line.out())
+          .contains("Harbour watch chain", "links", "rings", "blank", "Cut the wire on hand so")
+          .contains("24", "UK:")
+          .doesNotContain("NaN");
+    }
+
+    @Test
+    void is_told_in_the_units_and_words_of_the_user() {
+      line.file("home/settings.yaml", "format: 1\nunits: inch\nwords: american\n");
+      assertThat(plan(PLAN)).isZero();
+      assertThat(line.out()).contains(" in", " dwt", "Seams").doesNotContain(" mm", "Joints");
+    }
+
+    @Test
+    void is_told_in_ASCII_where_nothing_else_can_be_shown() {
+      line = new Commandline(folder, false);
+      assertThat(plan(PLAN)).isZero();
+      assertThat(line.out()).matches("\\A[\\n -~]*\\z");
+    }
+
+    @Test
+    void says_how_much_wire_is_missing() {
+      assertThat(plan(with("stock", "[100 mm]"))).isZero();
+      assertThat(line.out()).contains("are missing");
+    }
+  }
+
+  @Nested
+  class Bad_input {
+    @ParameterizedTest
+    @CsvSource(
+        delimiter = '|',
+        value = {
+          "wire | 1.1 stone | stone",
+          "wire | -3 mm | -3 mm",
+          "wire | 12 mm | thicker",
+          "metal | stirling | Did you mean sterling?",
+          "link | {pattern: scroll, blank: 9 mm} | at least",
+          "finished-length | 15 mm | shorter than",
+          "finished-length | 24 cn | Did you mean 24 cm?",
+        })
+    void is_told_in_a_sentence_with_its_place(String key, String value, String told) {
+      assertThat(plan(with(key, value))).isEqualTo(Exit.PROBLEMS);
+      assertThat(line.err()).contains("watch.yaml", told).matches("(?s).*[.?]\n");
+      assertThat(line.err()).doesNotContain("Exception", "NaN");
+      assertThat(line.out()).isEmpty();
+    }
+
+    @Test
+    void is_told_all_at_once_each_with_line_and_column() {
+      String text = with("wire", "-3 mm").replace("metal: sterling", "metal: stirling");
+      assertThat(plan(text)).isEqualTo(Exit.PROBLEMS);
+      assertThat(line.err().lines())
+          .anyMatch(each -> each.contains("watch.yaml:3:"))
+          .anyMatch(each -> each.contains("watch.yaml:4:"));
+    }
+
+    @Test
+    void is_told_for_a_key_that_nobody_knows_with_the_nearest_one() {
+      assertThat(plan(PLAN.replace("stock:", "stocks:"))).isEqualTo(Exit.PROBLEMS);
+      assertThat(line.err()).contains("stocks", "stock");
+    }
+
+    @Test
+    void is_told_for_a_file_that_is_broken() {
+      assertThat(plan("format: 1\nlink: {pattern: oval\nwire: [")).isEqualTo(Exit.PROBLEMS);
+      assertThat(line.err()).contains("watch.yaml:").doesNotContain("Exception");
+    }
+
+    @Test
+    void is_told_for_an_empty_file() {
+      assertThat(plan("")).isEqualTo(Exit.PROBLEMS);
+      assertThat(line.err()).contains("watch.yaml");
+    }
+  }
+
+  @Nested
+  class Wrong_use {
+    @Test
+    void is_a_file_that_is_not_there() {
+      assertThat(line.run("plan", "nowhere.yaml")).isEqualTo(Exit.WRONG_USE);
+      assertThat(line.err()).isEqualTo("There is no file nowhere.yaml.\n");
+    }
+
+    @Test
+    void is_a_folder_in_place_of_a_file() {
+      assertThat(line.run("plan", folder.toString())).isEqualTo(Exit.WRONG_USE);
+      assertThat(line.err()).contains("is a folder");
+    }
+
+    @Test
+    void is_no_file_at_all() {
+      assertThat(line.run("plan")).isEqualTo(Exit.WRONG_USE);
+      assertThat(line.err()).contains("FILE");
+    }
+
+    @Test
+    void is_a_form_that_nobody_knows() {
+      assertThat(plan(PLAN, "--as", "table")).isEqualTo(Exit.WRONG_USE);
+      assertThat(line.err()).contains("table", "--as text", "--as yaml");
+    }
+
+    @Test
+    void is_a_word_that_is_no_command() {
+      assertThat(line.run("plam")).isEqualTo(Exit.WRONG_USE);
+      assertThat(line.err()).contains("Did you mean plan?");
+    }
+  }
+}

@@ -1,0 +1,366 @@
+package linkwright.coach;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import linkwright.job.EntryId;
+import linkwright.job.Fact;
+import linkwright.job.JobState;
+import linkwright.quantity.UnitStyle;
+import linkwright.routine.Caution;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class BenchTest {
+  private final Bencher bench = Bencher.withTheDemo().press("enter");
+
+  /** With so many links waiting to be soldered. */
+  private Bencher toSolder(int links) {
+    bench.goTo("cut-blanks").type(Integer.toString(links)).press("space");
+    bench.goTo("anneal-blanks").together();
+    bench.goTo("form-links").type(Integer.toString(links)).press("space");
+    return bench.goTo("solder-links");
+  }
+
+  @Nested
+  class Cautions {
+    @Test
+    void each_caution_of_a_step_is_seen_before_it_opens() {
+      List<String> cards = bench.at().step().cautions();
+      for (String card : cards) {
+        assertThat(bench.caution()).map(Caution::id).contains(card);
+        assertThat(bench.entered(Fact.StepOpened.class)).isEmpty();
+        bench.press("space");
+      }
+      assertThat(bench.caution()).isEmpty();
+      assertThat(bench.entered(Fact.CautionSeen.class))
+          .extracting(Fact.CautionSeen::caution)
+          .containsExactlyElementsOf(cards);
+      assertThat(bench.entered(Fact.StepOpened.class)).hasSize(1);
+    }
+
+    @Test
+    void while_one_is_up_no_key_counts_opens_the_step_or_goes_past_it() {
+      bench.press("a", "r", "s", "t", "n", "right", "1", "w");
+      assertThat(bench.entered(Fact.StepOpened.class)).isEmpty();
+      assertThat(bench.entered(Fact.CautionSeen.class)).isEmpty();
+      bench.press("esc").press("enter");
+      assertThat(bench.caution()).isPresent();
+    }
+
+    @Test
+    void one_that_was_seen_in_this_sitting_is_not_shown_again() {
+      bench.goTo("solder-test");
+      int seen = bench.entered(Fact.CautionSeen.class).size();
+      bench.press("left", "right");
+      assertThat(bench.entered(Fact.CautionSeen.class)).hasSize(seen);
+    }
+
+    @Test
+    void they_are_shown_again_in_a_new_sitting() {
+      bench.goTo("anneal-wire").press("y", "space", "space");
+      assertThat(bench.caution()).isPresent();
+    }
+
+    @Test
+    void they_are_shown_again_after_the_bench_was_silent_for_more_than_an_hour() {
+      bench.goTo("anneal-wire").pass(Duration.ofMinutes(61));
+      assertThat(Bench.away(bench.model())).isTrue();
+      int counted = bench.entered(Fact.StepDone.class).size();
+      bench.press("space");
+      assertThat(bench.entered(Fact.StepDone.class)).hasSize(counted);
+      assertThat(bench.entered(Fact.SittingStarted.class)).hasSize(2);
+      assertThat(bench.caution()).isPresent();
+    }
+  }
+
+  @Nested
+  class Counting {
+    @Test
+    void a_number_is_for_many() {
+      toSolder(12).type("5").press("space");
+      assertThat(bench.pile("link").waitingFor("pickled")).isEqualTo(5);
+      assertThat(bench.at().waiting()).isEqualTo(7);
+      assertThat(((Screen.Bench) bench.model().screen()).digits()).isEmpty();
+    }
+
+    @Test
+    void too_many_are_refused_with_a_sentence_and_nothing_is_counted() {
+      toSolder(3);
+      JobState before = bench.state();
+      bench.type("4").press("space");
+      assertThat(bench.notice())
+          .isEqualTo("Only 3 wait; 4 cannot come through. Type a smaller number.");
+      assertThat(bench.model().notice().trouble()).isTrue();
+      assertThat(bench.state()).isEqualTo(before);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"space", "r", "s"})
+    void none_is_no_number_to_count(String key) {
+      toSolder(3);
+      JobState before = bench.state();
+      bench.type("0").press(key);
+      assertThat(bench.state()).isEqualTo(before);
+      assertThat(((Screen.Bench) bench.model().screen()).ask()).isEqualTo(new BenchAsk.Nothing());
+      assertThat(bench.notice()).contains("0");
+    }
+
+    @Test
+    void a_mistyped_digit_is_taken_back() {
+      toSolder(12).type("52").press("backspace", "space");
+      assertThat(bench.pile("link").waitingFor("pickled")).isEqualTo(5);
+    }
+
+    @Test
+    void one_key_takes_all_that_wait() {
+      toSolder(12).press("a");
+      assertThat(bench.at().waiting()).isZero();
+      assertThat(bench.pile("link").waitingFor("pickled")).isEqualTo(12);
+    }
+
+    @Test
+    void a_step_for_all_together_takes_new_and_redone_ones_at_once() {
+      toSolder(6).press("a");
+      bench.goTo("pickle-links").type("2").press("r", "1").together();
+      assertThat(bench.pile("link").waitingFor("checked")).isEqualTo(6);
+    }
+
+    @Test
+    void more_is_cut_than_is_needed_only_when_a_number_says_so() {
+      bench.goTo("cut-blanks").press(60, "space");
+      int enough = bench.pile("link").alive();
+      assertThat(enough).isLessThan(60);
+      bench.goTo("cut-blanks").type("1").press("space");
+      assertThat(bench.pile("link").alive()).isEqualTo(enough + 1);
+    }
+
+    @Test
+    void the_wire_is_less_by_what_was_cut_and_a_shortage_is_told() {
+      double before = bench.job().reckoned().stockLeft().leftMm("link");
+      double each = bench.job().reckoned().eachMm().get("link");
+      bench.goTo("cut-blanks").type("5").press("space");
+      assertThat(bench.job().reckoned().stockLeft().leftMm("link"))
+          .isCloseTo(before - 5 * each, org.assertj.core.data.Offset.offset(1e-6));
+      bench.type("90").press("space");
+      assertThat(bench.notice()).contains("wire on hand gives only");
+    }
+  }
+
+  @Nested
+  class Redo {
+    @Test
+    void it_asks_the_reason_and_shows_its_remedy_until_the_next_piece() {
+      toSolder(4).press("r");
+      assertThat(((Screen.Bench) bench.model().screen()).ask()).isInstanceOf(BenchAsk.Why.class);
+      bench.press("1");
+      assertThat(((Screen.Bench) bench.model().screen()).remedy())
+          .isEqualTo(
+              bench.at().step().wrong().stream().filter(r -> !r.backTo().isEmpty()).findFirst());
+      assertThat(bench.at().redo()).isEqualTo(1);
+      bench.press("space");
+      assertThat(((Screen.Bench) bench.model().screen()).remedy()).isEmpty();
+    }
+
+    @Test
+    void a_joint_that_fails_its_check_goes_back_to_be_soldered() {
+      toSolder(4).press("a");
+      bench.goTo("pickle-links").together();
+      bench.goTo("check-links").type("3").press("r", "1");
+      assertThat(bench.pile("link").redoAt("soldered")).isEqualTo(3);
+      assertThat(bench.at().waiting()).isEqualTo(1);
+    }
+
+    @Test
+    void a_piece_that_was_done_again_can_fail_again_and_is_still_one_piece() {
+      toSolder(2).press("r", "1").press("space");
+      assertThat(bench.at().fromRedo()).isTrue();
+      bench.press("r", "1", "r", "2");
+      assertThat(bench.pile("link").alive()).isEqualTo(2);
+      assertThat(bench.at().redo()).isEqualTo(1);
+      assertThat(bench.pile("link").sentBack()).isEqualTo(3);
+    }
+
+    @Test
+    void another_key_than_a_number_counts_nothing_and_none_of_them_leaves_the_question() {
+      toSolder(2).press("r", "x");
+      assertThat(bench.notice()).startsWith("Press the number of the reason");
+      bench.press("space");
+      assertThat(bench.notice()).isEqualTo("Nothing was counted.");
+      assertThat(bench.pile("link").sentBack()).isZero();
+    }
+
+    @Test
+    void more_than_are_here_cannot_fail() {
+      toSolder(2).type("3").press("r");
+      assertThat(bench.notice()).isEqualTo("Only 2 are here; 3 cannot fail.");
+      assertThat(((Screen.Bench) bench.model().screen()).ask()).isEqualTo(new BenchAsk.Nothing());
+    }
+
+    @Test
+    void scrapped_pieces_are_lost_and_more_are_wanted() {
+      toSolder(bench.job().reckoned().left().get("link").toCut().orElseThrow());
+      int before = bench.job().reckoned().left().get("link").toCut().orElseThrow();
+      bench.type("4").press("s", "1");
+      assertThat(bench.pile("link").scrapped()).isEqualTo(4);
+      assertThat(bench.job().reckoned().left().get("link").toCut().orElseThrow())
+          .isGreaterThanOrEqualTo(before + 4);
+    }
+  }
+
+  @Nested
+  class Taking {
+    @Test
+    void takes_from_the_redo_pile_and_back_from_the_new_ones() {
+      toSolder(4).press("r", "1");
+      assertThat(bench.at().fromRedo()).as("a new one is in hand").isFalse();
+      bench.press("t");
+      assertThat(bench.at().fromRedo()).isTrue();
+      bench.press("t");
+      assertThat(bench.at().fromRedo()).isFalse();
+      bench.press("t", "space");
+      assertThat(bench.at().redo()).isZero();
+      assertThat(bench.at().waiting()).isEqualTo(3);
+    }
+
+    @Test
+    void with_no_redo_pile_here_it_says_so() {
+      toSolder(2).press("t");
+      assertThat(bench.notice()).isEqualTo("Nothing is to be done again.");
+    }
+  }
+
+  @Nested
+  class Undo {
+    @Test
+    void strikes_all_that_one_key_entered() {
+      toSolder(3).press("a");
+      bench.goTo("pickle-links").type("1").press("r", "1");
+      JobState before = bench.state();
+      bench.together();
+      assertThat(bench.pile("link").waitingFor("checked")).isEqualTo(3);
+      bench.press("u");
+      assertThat(bench.state().piles()).isEqualTo(before.piles());
+      assertThat(bench.notice()).startsWith("Undone: ");
+    }
+
+    @Test
+    void goes_back_act_by_act_and_ends_with_a_sentence() {
+      toSolder(2);
+      bench.press(30, "u");
+      assertThat(bench.pile("link").alive()).isZero();
+      assertThat(bench.notice()).isEqualTo("Nothing left to undo in this book.");
+      assertThat(bench.entries()).as("nothing is erased").hasSizeGreaterThan(20);
+    }
+  }
+
+  @Nested
+  class SteppingAway {
+    @Test
+    void asks_for_torch_gas_and_hot_work_and_keeps_what_was_answered() {
+      bench.goTo("anneal-wire").press("y", "1", "3", "space");
+      assertThat(bench.entered(Fact.SteppedAway.class))
+          .containsExactly(new Fact.SteppedAway(true, false, true));
+      assertThat(Bench.away(bench.model())).isTrue();
+    }
+
+    @Test
+    void stops_the_hours_but_not_the_timers() {
+      bench.goTo("pickle-wire").press("w").press("y", "space");
+      double hours = bench.state().times().totalSeconds();
+      bench.pass(Duration.ofMinutes(20)).press("space");
+      assertThat(bench.state().times().totalSeconds()).isEqualTo(hours);
+      assertThat(bench.state().timers().ringing(bench.now())).hasSize(1);
+    }
+  }
+
+  @Nested
+  class TimersThatRing {
+    @Test
+    void ring_the_bell_every_ten_seconds_until_they_are_answered() {
+      bench.goTo("pickle-wire").press("w");
+      bench.pass(Duration.ofMinutes(8));
+      assertThat(bench.bells()).isEqualTo(1);
+      for (int second = 0; second < 60; second++) {
+        bench.pass(Duration.ofSeconds(1));
+      }
+      assertThat(bench.bells()).isEqualTo(7);
+      bench.press(".");
+      assertThat(bench.notice()).isEqualTo("Pickle the wire: answered.");
+      bench.pass(Duration.ofMinutes(5));
+      assertThat(bench.bells()).isEqualTo(7);
+    }
+
+    @Test
+    void ring_on_when_the_clock_was_set_back() {
+      bench.goTo("pickle-wire").press("w").pass(Duration.ofHours(3));
+      int bells = bench.bells();
+      bench.pass(Duration.ofHours(-2));
+      bench.pass(Duration.ofSeconds(1)).pass(Duration.ofSeconds(10));
+      assertThat(bench.bells()).isGreaterThan(bells);
+    }
+
+    @Test
+    void ring_in_a_book_that_is_opened_again() {
+      bench.goTo("pickle-wire").press("w");
+      bench.take(
+          new Message.JobOpened("job", bench.entries(), false, List.of(), Map.of(), List.of()));
+      bench.pass(Duration.ofMinutes(9));
+      assertThat(bench.bells()).isEqualTo(1);
+    }
+  }
+
+  @Nested
+  class BooksToLookAtOnly {
+    @Test
+    void nothing_is_entered_and_a_sentence_says_why() {
+      Bencher looking = Bencher.lookingOnly().press("enter", "space", "space", "u");
+      assertThat(looking.performed(Effect.KeepFacts.class)).isEmpty();
+      assertThat(looking.notice()).contains("look");
+    }
+  }
+
+  @Test
+  void a_job_whose_routine_is_gone_says_so() {
+    Bencher lost =
+        Bencher.with(
+            new Fact.JobOpened("a", "no-such-routine"), new Fact.PlanSet(Map.of("wire", "0.9 mm")));
+    lost.press("enter");
+    assertThat(lost.notice()).contains("routine of this job is not among the files");
+  }
+
+  @Test
+  void keys_can_be_changed_by_the_act_and_the_old_ones_do_it_no_more() {
+    KeyMap own = new KeyMap(Map.of("redo", List.of("f"), "cut-one", List.of("+", "page-down")));
+    Bencher left = Bencher.withTheDemo(new Settings(UnitStyle.METRIC, true, own, true));
+    left.press("enter").goTo("cut-blanks").press("+", "space");
+    assertThat(left.pile("link").alive()).isEqualTo(1);
+    left.press("page-down");
+    assertThat(left.pile("link").alive()).isEqualTo(2);
+  }
+
+  @Test
+  void a_sample_link_that_is_chosen_twice_is_one_link() {
+    Fact piece =
+        new Fact.TestPieceTried(
+            1,
+            40,
+            Map.of(),
+            java.util.OptionalDouble.of(15),
+            java.util.OptionalDouble.of(5.5),
+            java.util.OptionalDouble.empty(),
+            List.of("right"),
+            "");
+    Bencher sample = Bencher.withTheDemo();
+    sample.take(
+        new Message.Kept(List.of(new linkwright.job.Entry(99, sample.now(), "bench", piece))));
+    sample.press("t", "s", "s");
+    assertThat(sample.entered(Fact.SampleChosen.class))
+        .contains(new Fact.SampleChosen(new EntryId("bench", 99), true));
+    assertThat(sample.pile("link").alive()).isEqualTo(1);
+  }
+}

@@ -1,0 +1,316 @@
+package linkwright.coach;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import linkwright.job.EntryId;
+import linkwright.job.Fact;
+import linkwright.job.Prices;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The places around the bench: tray, way round, test pieces, trial length, weighing in. */
+class PlacesTest {
+  private static Bencher fill(Bencher bench, Map<String, String> texts) {
+    while (bench.form().at() != 0) {
+      bench.press("down");
+    }
+    for (Field field : bench.form().fields()) {
+      if (texts.containsKey(field.id())) {
+        bench.press(field.text().length(), "backspace").type(texts.get(field.id()));
+      }
+      bench.press("down");
+    }
+    return bench;
+  }
+
+  private static String trouble(Bencher bench, String id) {
+    return bench.form().fields().stream()
+        .filter(field -> field.id().equals(id))
+        .flatMap(field -> field.trouble().stream())
+        .findFirst()
+        .orElse("");
+  }
+
+  @Nested
+  class TheTray {
+    private static final Instant THEN = Bencher.MORNING;
+
+    private TrayJob job(String slug) {
+      return new TrayJob(slug, slug, "", List.of(), THEN, false);
+    }
+
+    @Test
+    void empty_says_how_to_begin() {
+      Bencher bench = Bencher.atTheTray().press("enter");
+      assertThat(bench.notice()).isEqualTo("The tray is empty: n begins a new job.");
+    }
+
+    @Test
+    void opens_the_job_that_is_marked() {
+      Bencher bench = Bencher.atTheTray();
+      bench.take(new Message.TrayRead(List.of(job("one"), job("two"), job("three"))));
+      bench.press("down", "down", "down", "up", "enter");
+      assertThat(bench.performed(Effect.OpenJob.class)).containsExactly(new Effect.OpenJob("two"));
+    }
+
+    @Test
+    void that_got_shorter_meanwhile_opens_the_last_one() {
+      Bencher bench = Bencher.atTheTray();
+      bench.take(new Message.TrayRead(List.of(job("one"), job("two"), job("three"))));
+      bench.press("down", "down");
+      bench.take(new Message.TrayRead(List.of(job("one"))));
+      bench.press("enter");
+      assertThat(bench.performed(Effect.OpenJob.class)).containsExactly(new Effect.OpenJob("one"));
+    }
+
+    @Test
+    void begins_a_job_with_its_name_and_routine_once_it_has_a_name() {
+      Bencher bench = Bencher.atTheTray().press("n", "ctrl-k");
+      assertThat(trouble(bench, "name")).startsWith("Give the job a name");
+      bench.type("Anna's bracelet").press("ctrl-k");
+      assertThat(bench.performed(Effect.BeginJob.class))
+          .containsExactly(
+              new Effect.BeginJob(
+                  "Anna's bracelet",
+                  List.of(new Fact.JobOpened("Anna's bracelet", "scroll-and-ring"))));
+    }
+
+    @Test
+    void leaves_the_program() {
+      assertThat(Bencher.atTheTray().press("q").performed(Effect.Leave.class)).hasSize(1);
+    }
+  }
+
+  @Nested
+  class TheWayRound {
+    @Test
+    void leads_to_each_place_and_back() {
+      Bencher bench = Bencher.withTheDemo();
+      Map<String, Class<? extends Screen>> places =
+          Map.of(
+              "t", Screen.Tests.class,
+              "l", Screen.Trial.class,
+              "i", Screen.WeighIn.class,
+              "b", Screen.Bench.class);
+      places.forEach(
+          (key, screen) -> {
+            bench.press(key);
+            assertThat(bench.model().screen()).isInstanceOf(screen);
+            bench.press("esc");
+            assertThat(bench.model().screen()).isInstanceOf(Screen.Round.class);
+          });
+    }
+
+    @Test
+    void puts_the_job_back_into_the_tray() {
+      Bencher bench = Bencher.withTheDemo().press("a");
+      assertThat(bench.model().job()).isEmpty();
+      assertThat(bench.performed(Effect.ShutJob.class)).hasSize(1);
+      assertThat(bench.performed(Effect.ReadTray.class)).hasSize(1);
+    }
+
+    @Test
+    void a_job_without_a_plan_opens_at_its_plan() {
+      Bencher bench = Bencher.with(new Fact.JobOpened("a", "scroll-and-ring"));
+      assertThat(bench.model().screen()).isInstanceOf(Screen.Plan.class);
+    }
+  }
+
+  @Nested
+  class TestPieces {
+    private final Bencher bench = Bencher.withTheDemo().press("t");
+
+    private Fact.TestPieceTried last() {
+      List<Fact.TestPieceTried> all = bench.entered(Fact.TestPieceTried.class);
+      return all.get(all.size() - 1);
+    }
+
+    @Test
+    void one_that_came_out_small_asks_for_a_longer_and_wider_next_one() {
+      fill(bench.press("n"), Map.of("length", "13 mm", "width", "4.6 mm")).press("ctrl-k");
+      assertThat(last().verdicts()).containsExactly("longer", "wider");
+      assertThat(last().lengthMm()).hasValue(13);
+      assertThat(last().wireMm()).isEqualTo(1.0);
+    }
+
+    @Test
+    void one_without_measures_counts_by_its_verdict() {
+      fill(bench.press("n"), Map.of("verdict", "shorter")).press("ctrl-k");
+      assertThat(last().verdicts()).containsExactly("shorter");
+      assertThat(last().lengthMm()).isEmpty();
+    }
+
+    @Test
+    void the_next_blank_is_proposed_and_learns_from_the_piece_before() {
+      bench.press("n");
+      String first = bench.form().text("blank");
+      fill(bench, Map.of("length", "13 mm", "width", "5 mm")).press("ctrl-k", "n");
+      assertThat(bench.form().text("blank")).isNotEqualTo(first).endsWith("mm");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+      "blank, -3 mm, -3 mm",
+      "length, 14, unit",
+      "verdict, prettier, is no direction",
+    })
+    void what_cannot_be_read_is_told_beside_its_field_and_nothing_is_logged(
+        String id, String typed, String says) {
+      fill(bench.press("n"), Map.of(id, typed)).press("ctrl-k");
+      assertThat(trouble(bench, id)).contains(says);
+      assertThat(bench.entered(Fact.TestPieceTried.class)).isEmpty();
+    }
+
+    @Test
+    void one_that_is_right_becomes_the_sample_and_link_1() {
+      bench.press("s");
+      assertThat(bench.notice()).startsWith("No test piece is logged yet");
+      fill(bench.press("n"), Map.of("verdict", "right")).press("ctrl-k", "s");
+      assertThat(bench.entered(Fact.SampleChosen.class))
+          .extracting(Fact.SampleChosen::firstLink)
+          .containsExactly(true);
+      assertThat(bench.pile("link").alive()).isEqualTo(1);
+    }
+
+    @Test
+    void one_that_is_not_right_can_be_the_sample_but_is_no_link() {
+      fill(bench.press("n"), Map.of("verdict", "longer")).press("ctrl-k", "s");
+      assertThat(bench.pile("link").alive()).isZero();
+    }
+
+    @Test
+    void an_undone_piece_teaches_nothing_and_can_be_no_sample() {
+      fill(bench.press("n"), Map.of("verdict", "right")).press("ctrl-k", "u");
+      assertThat(bench.state().trials().pieces()).isEmpty();
+      bench.press("s");
+      assertThat(bench.entered(Fact.SampleChosen.class)).isEmpty();
+    }
+  }
+
+  @Nested
+  class TrialLengths {
+    private final Bencher bench = Bencher.withTheDemo().press("l");
+
+    @Test
+    void the_chain_is_counted_anew_from_the_one_that_is_followed() {
+      int planned = bench.job().reckoned().counted().plan().orElseThrow().links();
+      fill(bench.press("n"), Map.of("hung", "40 mm")).press("ctrl-k");
+      assertThat(bench.job().reckoned().counted().plan().orElseThrow().links()).isEqualTo(planned);
+      bench.press("s");
+      assertThat(bench.entered(Fact.TrialChosen.class)).hasSize(1);
+      assertThat(bench.job().reckoned().counted().plan().orElseThrow().links())
+          .isGreaterThan(planned);
+      bench.press("u");
+      assertThat(bench.job().reckoned().counted().plan().orElseThrow().links()).isEqualTo(planned);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+      "links, 0, 1 or more",
+      "links, three, number of links",
+      "rings, -1, number of rings",
+      "hung, '', as it hangs",
+      "ring, '', inside diameter",
+      "oval, wide, wide",
+    })
+    void what_cannot_be_is_told_beside_its_field(String id, String typed, String says) {
+      fill(bench.press("n"), Map.of("hung", "52 mm"));
+      fill(bench, Map.of(id, typed)).press("ctrl-k");
+      assertThat(trouble(bench, id)).contains(says);
+      assertThat(bench.entered(Fact.TrialMeasured.class)).isEmpty();
+    }
+  }
+
+  @Nested
+  class WeighingIn {
+    private final Bencher bench = Bencher.withTheDemo().press("i");
+
+    @Test
+    void what_was_weighed_is_kept_and_stands_there_when_it_is_mended() {
+      fill(bench.press("n"), Map.of("chain", "8,4 g", "filings", "0.2 g")).press("ctrl-k");
+      assertThat(bench.state().accounts().weighedIn().chainG()).hasValue(8.4);
+      assertThat(bench.state().accounts().weighedIn().sweepsG()).isEmpty();
+      bench.press("n");
+      assertThat(bench.form().text("chain")).startsWith("8.4");
+      fill(bench, Map.of("chain", "8.6 g")).press("ctrl-k");
+      assertThat(bench.state().accounts().weighedIn().chainG()).hasValue(8.6);
+    }
+
+    @Test
+    void without_the_chains_weight_it_asks_for_it() {
+      bench.press("n", "ctrl-k");
+      assertThat(trouble(bench, "chain")).contains("such as");
+      fill(bench, Map.of("chain", "8 mm")).press("ctrl-k");
+      assertThat(trouble(bench, "chain")).contains("not a unit of weight");
+      assertThat(bench.entered(Fact.WeighedIn.class)).isEmpty();
+    }
+
+    @Test
+    void prices_are_the_users_own_and_read_back_as_typed() {
+      fill(
+              bench.press("p"),
+              Map.of("currency", "€", Prices.HOUR, "28", Prices.MARGIN, "40 %", Prices.TAX, "0.2"))
+          .press("ctrl-k");
+      assertThat(bench.state().accounts().prices())
+          .containsEntry(Prices.HOUR, 28.0)
+          .containsEntry(Prices.MARGIN, 0.4)
+          .containsEntry(Prices.TAX, 0.2);
+      bench.press("p");
+      assertThat(bench.form().text(Prices.MARGIN)).isEqualTo("40 %");
+      assertThat(bench.form().text(Prices.HOUR)).isEqualTo("28");
+    }
+
+    @Test
+    void a_closed_job_can_be_opened_again_and_nothing_closes_it_twice() {
+      bench.press("c", "ctrl-k");
+      assertThat(bench.state().course().closed()).isTrue();
+      bench.press("c");
+      assertThat(bench.notice()).isEqualTo("This job is closed already.");
+      bench.press("g");
+      assertThat(bench.state().course().closed()).isFalse();
+      assertThat(bench.entered(Fact.JobClosed.class)).hasSize(1);
+    }
+
+    @Test
+    void what_the_job_taught_is_proposed_for_the_next_one() {
+      Bencher done = Bencher.withTheDemo();
+      done.take(
+          new Message.Kept(
+              List.of(
+                  new linkwright.job.Entry(
+                      50,
+                      done.now(),
+                      "bench",
+                      new Fact.TestPieceTried(
+                          1,
+                          41.5,
+                          Map.of(),
+                          OptionalDouble.empty(),
+                          OptionalDouble.empty(),
+                          OptionalDouble.empty(),
+                          List.of("right"),
+                          "")),
+                  new linkwright.job.Entry(
+                      51,
+                      done.now(),
+                      "bench",
+                      new Fact.SampleChosen(new EntryId("bench", 50), true)),
+                  new linkwright.job.Entry(
+                      52,
+                      done.now(),
+                      "bench",
+                      new Fact.PiecesSentBack("link", 1, "joined", "soldered", false, "gap")))));
+      done.press("i", "c");
+      assertThat(done.form().text("next"))
+          .contains("Begin with a blank of 41.5 mm")
+          .contains("1 joint was done again")
+          .doesNotContain("1 joints");
+    }
+  }
+}
