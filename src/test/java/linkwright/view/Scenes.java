@@ -105,9 +105,7 @@ final class Scenes {
                 new Fact.JobOpened(
                     "Neck chain in red gold for the goldsmith’s own daughter, to match the earrings of 2019",
                     "oval-and-long"))),
-        job(
-            "wide",
-            Bencher.with(new Fact.JobOpened("銀の鎖 — Ána’s nȯte", "round-cable"))),
+        job("wide", Bencher.with(new Fact.JobOpened("銀の鎖 — Ána’s nȯte", "round-cable"))),
         job("done", closed()));
   }
 
