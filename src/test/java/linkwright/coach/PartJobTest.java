@@ -119,7 +119,12 @@ class PartJobTest {
           planned(
               "jump-rings",
               Map.of(
-                  WishKeys.METAL, "sterling", WishKeys.WIRE, "0.8 mm", WishKeys.RING_INSIDE, "3 mm"));
+                  WishKeys.METAL,
+                  "sterling",
+                  WishKeys.WIRE,
+                  "0.8 mm",
+                  WishKeys.RING_INSIDE,
+                  "3 mm"));
 
       assertThat(JobWords.fill("{ring wire} wire, {ring inside} inside", bench.model()))
           .isEqualTo("0.8 mm wire, 3 mm inside");

@@ -33,8 +33,7 @@ class PlanningTest {
     @Test
     void tells_a_width_that_the_formers_do_not_give() {
       assertThat(oval("6 mm").remarks())
-          .contains(
-              "With these formers the link comes 4.9 mm wide, not 6.0 mm: name larger ones.");
+          .contains("With these formers the link comes 4.9 mm wide, not 6.0 mm: name larger ones.");
       assertThat(oval("4.8 mm").remarks()).noneMatch(remark -> remark.contains("wide"));
     }
   }
