@@ -180,6 +180,10 @@ final class BenchPlace implements Place {
     if (screen.ask() instanceof BenchAsk.Why) {
       return Turn.to(model.with(BenchScreens.plain(screen)).told("Nothing was counted."));
     }
+    if (away(model) && closed(model)) {
+      return Turn.to(
+          model.trouble("This job is closed. Open it again where it was weighed in (esc, i, g)."));
+    }
     if (away(model)) {
       return Turn.keep(model, new Fact.SittingStarted());
     }

@@ -28,13 +28,7 @@ public final class KeyWords {
   /** The keys that matter here, as many as fit, the last always how to see them all. */
   public static List<Word> words(Model model, int columns) {
     if (model.screen().form().isPresent()) {
-      return cutToFit(
-          List.of(
-              new Word("enter next field", Optional.empty()),
-              new Word("ctrl-k " + model.screen().form().get().keepWords(), Optional.of(Act.KEEP)),
-              new Word("left right choose", Optional.empty()),
-              new Word("esc leave, what is typed stays", Optional.of(Act.ROUND))),
-          columns);
+      return cutToFit(ofForm(model.screen().form().get()), columns);
     }
     if (model.screen() instanceof Screen.Help) {
       return List.of(new Word("any key goes back", Optional.of(Act.ROUND)));
@@ -75,6 +69,17 @@ public final class KeyWords {
       acts.remove(Act.DOWN);
     }
     return acts;
+  }
+
+  private static List<Word> ofForm(Form form) {
+    List<Word> words = new ArrayList<>();
+    words.add(new Word("enter next field", Optional.empty()));
+    words.add(new Word("ctrl-k " + form.keepWords(), Optional.of(Act.KEEP)));
+    if (form.at() < form.fields().size() && !form.fields().get(form.at()).choices().isEmpty()) {
+      words.add(new Word("left right choose", Optional.empty()));
+    }
+    words.add(new Word("esc leave, what is typed stays", Optional.of(Act.ROUND)));
+    return words;
   }
 
   private static String upAndDown(Model model) {

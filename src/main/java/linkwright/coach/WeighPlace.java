@@ -24,7 +24,8 @@ final class WeighPlace implements Place {
         Act.PRICE,
         closed(model) ? Act.REOPEN : Act.CLOSE,
         Act.TO_BENCH,
-        Act.UNDO);
+        Act.UNDO,
+        closed(model) ? Act.CLOSE : Act.REOPEN);
   }
 
   static Turn enter(Model model) {

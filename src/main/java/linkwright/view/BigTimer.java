@@ -31,8 +31,8 @@ final class BigTimer {
               .map(name -> name.equals(".") ? "The full stop" : name)
               .orElse("The timers' own screen");
       String told = ": due. " + key + " answers it.";
-      words = Text.cut(
-                  words, Math.max(4, area.width() - Text.width(told)), area.glyphs().cutMark())
+      words =
+          Text.cut(words, Math.max(4, area.width() - Text.width(told)), area.glyphs().cutMark())
               + told;
     }
     area.text(0, rows, area.width(), words, rings ? Tone.STRONG : Tone.FAINT);

@@ -82,7 +82,9 @@ final class FormView {
     return field.trouble().map(trouble -> "! " + trouble).orElse(at ? field.hint() : "");
   }
 
-  /** The text with the caret in sight: where it is too long, its beginning goes out of the field. */
+  /**
+   * The text with the caret in sight: where it is too long, its beginning goes out of the field.
+   */
   private static void typed(Canvas room, Field field) {
     String text = field.text();
     int caret = Math.min(field.caret(), text.length());

@@ -11,12 +11,11 @@ final class HelpView {
 
   static void draw(Canvas body, Model model, Screen.Help help) {
     List<String> lines = KeyWords.all(model, help.from());
-    int columns = lines.size() > body.height() - 2 && body.width() >= 76 ? 2 : 1;
+    int columns = lines.size() > body.height() && body.width() >= 76 ? 2 : 1;
     int rows = (lines.size() + columns - 1) / columns;
     int wide = body.width() / columns;
     for (int i = 0; i < lines.size(); i++) {
       body.text(i / rows * wide, i % rows, wide - 1, lines.get(i), Tone.PLAIN);
     }
-    body.text(0, body.height() - 1, body.width(), "Any key goes back.", Tone.FAINT);
   }
 }

@@ -78,7 +78,7 @@ final class TestPieceTable {
   private static String row(Fact.TestPieceTried piece, Optional<Formed> reckoned, UnitStyle units) {
     String made =
         reckoned
-            .map(link -> units.length(link.lengthMm()) + " x " + units.length(link.widthMm()))
+            .map(link -> by(units.length(link.lengthMm()), units.length(link.widthMm())))
             .orElse("-");
     return Text.pad(units.length(piece.blankMm()), BLANK)
         + Text.pad(size(piece.lengthMm(), piece.widthMm(), units), SIZE)
@@ -91,7 +91,14 @@ final class TestPieceTable {
     if (length.isEmpty() && width.isEmpty()) {
       return "-";
     }
-    return one(length, units) + " x " + one(width, units);
+    return by(one(length, units), one(width, units));
+  }
+
+  /** {@code 14.2 x 5.4 mm}: the unit once, if both have it. */
+  private static String by(String length, String width) {
+    int unit = length.indexOf(' ');
+    boolean same = unit > 0 && width.endsWith(length.substring(unit));
+    return (same ? length.substring(0, unit) : length) + " x " + width;
   }
 
   private static String one(OptionalDouble mm, UnitStyle units) {

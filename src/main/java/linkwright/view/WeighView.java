@@ -189,7 +189,8 @@ final class WeighView {
     int row = 0;
     for (int i = 0; i < told.size(); i++) {
       Tone tone = i >= own ? Tone.FAINT : closed ? Tone.STRONG : Tone.PLAIN;
-      row += area.wrapped(0, row, area.width(), Math.max(0, area.height() - row), told.get(i), tone);
+      row +=
+          area.wrapped(0, row, area.width(), Math.max(0, area.height() - row), told.get(i), tone);
     }
     Optional<String> limits = FinenessWord.limits(model.shelf().reference());
     if (limits.isPresent()) {

@@ -6,9 +6,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import linkwright.coach.Bencher;
+import linkwright.coach.KeyMap;
 import linkwright.coach.Message;
+import linkwright.coach.Settings;
 import linkwright.coach.TrayJob;
 import linkwright.coach.TrayWords;
+import linkwright.job.Fact;
+import linkwright.quantity.UnitStyle;
 
 /** Every screen of the coach, reached by its keys in a job that somebody works on. */
 final class Scenes {
@@ -22,9 +26,21 @@ final class Scenes {
 
   /** The scene of that name in a window of that size. */
   static Bencher of(String name, int width, int height) {
-    Bencher bencher = name.startsWith("tray") ? Bencher.atTheTray() : Bencher.withTheDemo();
+    Bencher bencher = begin(name);
     bencher.take(new Message.Resized(width, height));
     return ALL.get(name).apply(bencher);
+  }
+
+  private static Bencher begin(String name) {
+    if (name.startsWith("tray")) {
+      return Bencher.atTheTray();
+    }
+    if (name.equals("plan-bare")) {
+      return Bencher.with(new Fact.JobOpened("A chain without a plan", "scroll-and-ring"));
+    }
+    return name.startsWith("inch")
+        ? Bencher.withTheDemo(new Settings(UnitStyle.INCH, false, KeyMap.USUAL, true))
+        : Bencher.withTheDemo();
   }
 
   private static Map<String, Function<Bencher, Bencher>> all() {
@@ -35,6 +51,8 @@ final class Scenes {
     all.put("round", bencher -> formed(bencher).press("esc"));
     all.put("plan", bencher -> bencher.press("p"));
     all.put("plan-trouble", Scenes::planTrouble);
+    all.put("plan-too-thick", Scenes::tooThick);
+    all.put("plan-bare", bencher -> bencher);
     all.put("tests", Scenes::tests);
     all.put("tests-form", bencher -> tests(bencher).press("n").press(4, "down").type("5 apples"));
     all.put("trial", Scenes::trial);
@@ -60,7 +78,12 @@ final class Scenes {
     all.put("cautions-card", bencher -> bencher.press("c").press(3, "down").press("enter"));
     all.put("timers", Scenes::timers);
     all.put("reckoner", bencher -> bencher.press("r"));
-    all.put("reckoner-sum", bencher -> bencher.press("r", "enter"));
+    all.put("reckoner-sum", bencher -> bencher.press("r", "enter", "down", "down").type("2 m"));
+    all.put("inch-plan", bencher -> bencher.press("p", "down"));
+    all.put("inch-tests", Scenes::tests);
+    all.put("inch-bench", bencher -> formed(bencher));
+    all.put("inch-wire", bencher -> formed(bencher).press("esc", "w"));
+    all.put("inch-weigh-in", Scenes::weighed);
     all.put("weigh-in", Scenes::weighed);
     all.put("weigh-in-prices", bencher -> weighed(bencher).press("p", "down"));
     all.put("keys", bencher -> formed(bencher).press("?"));
@@ -79,12 +102,10 @@ final class Scenes {
         job(
             "fresh",
             Bencher.with(
-                new linkwright.job.Fact.JobOpened(
+                new Fact.JobOpened(
                     "Neck chain in red gold for the goldsmith’s own daughter, to match the earrings of 2019",
                     "oval-and-long"))),
-        job(
-            "wide",
-            Bencher.with(new linkwright.job.Fact.JobOpened("銀の鎖 — Ána’s nȯte", "round-cable"))),
+        job("wide", Bencher.with(new Fact.JobOpened("銀の鎖 — Ána’s nȯte", "round-cable"))),
         job("done", closed()));
   }
 
@@ -98,6 +119,10 @@ final class Scenes {
 
   private static Bencher planTrouble(Bencher bencher) {
     return bencher.press("p", "down").press(6, "backspace").type("4 mm").press(8, "down").type("9");
+  }
+
+  private static Bencher tooThick(Bencher bencher) {
+    return bencher.press("p", "down").press(6, "backspace").type("4 mm");
   }
 
   static Bencher tests(Bencher bencher) {

@@ -69,7 +69,6 @@ class IdleBenchmark {
     LockSupport.parkNanos(LOOK_ON.toNanos());
     double seconds = (System.nanoTime() - from) / 1e9;
     Duration after = program.info().totalCpuDuration().orElseThrow();
-    return new Taken(
-        after.minus(before).toNanos() / 1e9 / seconds, walk.output().length - written);
+    return new Taken(after.minus(before).toNanos() / 1e9 / seconds, walk.output().length - written);
   }
 }

@@ -108,7 +108,8 @@ class SurroundingsIT {
       Set<Set<String>> seen = new HashSet<>();
       String[] themes = {"dark", "light", "high-contrast", "plain"};
       for (String theme : themes) {
-        try (Walk walk = new Workbench().start(Map.of("COLORTERM", "truecolor"), "--theme", theme)) {
+        try (Walk walk =
+            new Workbench().start(Map.of("COLORTERM", "truecolor"), "--theme", theme)) {
           walk.waitFor("Lighthouse", LONG);
           seen.add(walk.styles());
         }
