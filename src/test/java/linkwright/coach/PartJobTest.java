@@ -217,6 +217,34 @@ class PartJobTest {
   }
 
   @Nested
+  class ATrialLengthOfLinksThatJoinEachOther {
+    @Test
+    void is_logged_without_rings() {
+      Map<String, String> wish =
+          Map.of(
+              WishKeys.METAL, "sterling",
+              WishKeys.WIRE, "1 mm",
+              WishKeys.LINK_PATTERN, "figure-of-eight",
+              WishKeys.LINK_BLANK, "27.4 mm",
+              WishKeys.FINISHED, "45 cm");
+      Bencher bench = planned("figure-of-eight", wish);
+      bench.take(new Message.KeyPressed(Key.of("l")));
+
+      bench.press("n");
+      assertThat(asked(bench)).containsExactly("links", "hung", "clasp", "note");
+      bench.press("down").type("31 mm").press("ctrl-k");
+
+      assertThat(bench.entered(Fact.TrialMeasured.class))
+          .singleElement()
+          .satisfies(
+              trial -> {
+                assertThat(trial.links()).isEqualTo(3);
+                assertThat(trial.rings()).isZero();
+              });
+    }
+  }
+
+  @Nested
   class WhereNothingIsCut {
     @Test
     void a_rod_is_begun() {
