@@ -23,6 +23,7 @@ public enum Act {
   THROUGH("through", "one through", "space", "page-down", "enter"),
   DONE("done", "done", "space", "page-down", "enter"),
   TOGETHER("together", "all through", "space", "page-down", "enter"),
+  BEGIN_ONE("begin-one", "one begun", "space", "page-down", "enter"),
   CUT_ONE("cut-one", "one cut", "space", "page-down", "enter"),
   ONWARD("onward", "on to the next step", "space", "page-down", "enter"),
   WAIT_FIRST("wait-first", "start its timer", "space", "page-down", "enter"),

@@ -45,6 +45,9 @@ public record AtBench(
   /** The stage from which on all pieces are one chain: spare ones are left before it. */
   private static final String JOINED = "joined";
 
+  /** The stage at which blanks are cut from wire. */
+  private static final String CUT = "cut";
+
   /** The open step of the job on the bench; empty if the job's routine is not known. */
   public static Optional<AtBench> of(Model model) {
     return model
@@ -110,6 +113,21 @@ public record AtBench(
   /** Pieces that can come through now from where the piece in hand comes. */
   public int available() {
     return fromRedo ? redo : waiting;
+  }
+
+  /** Whether the pieces begin here by being cut; a rod or a broken link is there already. */
+  boolean cuts() {
+    return begins() && stage.equals(CUT);
+  }
+
+  /** Pieces that can fail now: those that can come through, or, where pieces begin, those cut. */
+  int failable() {
+    return begins() ? pile.waitingFor(failsAt()) : available();
+  }
+
+  /** The stage before which a piece is lost here: a blank cut badly never comes to the next. */
+  String failsAt() {
+    return begins() && pile.stages().size() > 1 ? pile.stages().get(1) : stage;
   }
 
   /** Whether this step counts pieces. */

@@ -24,7 +24,7 @@ final class BenchCount {
     if (at.begins()) {
       boolean typed = !BenchPlace.screen(model).digits().isEmpty();
       return enoughAreCut(model, at) && !typed
-          ? BenchGate.onward(shown.told("Enough are cut."), at)
+          ? BenchGate.onward(shown.told(at.cuts() ? "Enough are cut." : "Enough are begun."), at)
           : cut(shown, at, count);
     }
     if (at.step().counts() == Counts.BATCH) {

@@ -19,17 +19,17 @@ final class BenchFault {
 
   /** Asks for the reason; scrap says whether the pieces are lost. */
   static Turn ask(Model model, AtBench at, boolean scrap, int count) {
-    if (!at.counts() || at.begins()) {
+    if (!at.counts() || (at.begins() && (!scrap || at.failable() == 0))) {
       return Turn.to(model.told("Nothing has come so far that it could fail here."));
     }
-    if (count > at.available()) {
+    if (count > at.failable()) {
       return Turn.to(
           model
               .with(BenchScreens.plain(BenchPlace.screen(model)))
               .trouble(
-                  at.available() == 0
+                  at.failable() == 0
                       ? "No piece waits here that could fail."
-                      : "Only " + at.available() + " are here; " + count + " cannot fail."));
+                      : "Only " + at.failable() + " are here; " + count + " cannot fail."));
     }
     BenchAsk why = new BenchAsk.Why(scrap, count, choices(at, scrap));
     return Turn.to(model.with(BenchScreens.asking(BenchPlace.screen(model), why)));
@@ -79,7 +79,8 @@ final class BenchFault {
     String reason = remedy.reason().isEmpty() ? "other" : remedy.reason();
     Fact fact =
         why.scrap()
-            ? new Fact.PiecesScrapped(at.piece(), why.count(), at.stage(), at.fromRedo(), reason)
+            ? new Fact.PiecesScrapped(
+                at.piece(), why.count(), at.failsAt(), !at.begins() && at.fromRedo(), reason)
             : new Fact.PiecesSentBack(
                 at.piece(),
                 why.count(),

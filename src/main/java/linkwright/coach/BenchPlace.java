@@ -49,6 +49,9 @@ final class BenchPlace implements Place {
     if (at.counts() && !at.begins()) {
       acts.addAll(List.of(Act.REDO, Act.SCRAP, Act.TAKE, Act.ALL));
     }
+    if (at.counts() && at.begins() && at.failable() > 0) {
+      acts.add(Act.SCRAP);
+    }
     if (!at.step().waits().isEmpty()) {
       acts.add(Act.WAIT);
     }
@@ -67,7 +70,8 @@ final class BenchPlace implements Place {
       return Act.DONE;
     }
     if (at.begins()) {
-      return BenchCount.enoughAreCut(model, at) ? Act.ONWARD : Act.CUT_ONE;
+      Act one = at.cuts() ? Act.CUT_ONE : Act.BEGIN_ONE;
+      return BenchCount.enoughAreCut(model, at) ? Act.ONWARD : one;
     }
     if (at.waiting() + at.redo() == 0) {
       return Act.ONWARD;
@@ -99,7 +103,7 @@ final class BenchPlace implements Place {
       case SEEN, BACK_AT_BENCH, AWAY_NOW, NONE_OF_THEM -> seen(model, screen);
       case WAIT_FIRST -> startWait(model, at);
       case NOT_YET -> notYet(model, at);
-      case THROUGH, DONE, TOGETHER, CUT_ONE, ONWARD ->
+      case THROUGH, DONE, TOGETHER, CUT_ONE, BEGIN_ONE, ONWARD ->
           BenchCount.through(model, at, number(screen).orElse(1));
       case ALL -> BenchCount.through(model, at, Math.max(1, at.available()));
       case REDO -> BenchFault.ask(model, at, false, number(screen).orElse(1));
@@ -175,6 +179,10 @@ final class BenchPlace implements Place {
     }
     if (screen.ask() instanceof BenchAsk.Why) {
       return Turn.to(model.with(BenchScreens.plain(screen)).told("Nothing was counted."));
+    }
+    if (away(model) && closed(model)) {
+      return Turn.to(
+          model.trouble("This job is closed. Open it again where it was weighed in (esc, i, g)."));
     }
     if (away(model)) {
       return Turn.keep(model, new Fact.SittingStarted());

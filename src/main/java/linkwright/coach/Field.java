@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import linkwright.routine.TradeWords;
 
 /**
  * One line of a form that is being filled in.
@@ -41,6 +42,12 @@ public record Field(
   /** The same field with that trouble told beside it, or with none. */
   public Field with(Optional<String> told) {
     return new Field(id, label, text, caret, hint, choices, told);
+  }
+
+  /** The same field with what it asks for in the user's trade words. */
+  Field inWords(TradeWords words) {
+    return new Field(
+        id, words.show(label), text, caret, words.show(hint), choices, trouble);
   }
 
   /** The same field with another text, the caret behind it. */

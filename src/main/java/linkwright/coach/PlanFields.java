@@ -14,6 +14,7 @@ import linkwright.reference.Metal;
 import linkwright.routine.Ends;
 import linkwright.routine.Makes;
 import linkwright.routine.Routine;
+import linkwright.routine.TradeWords;
 
 /**
  * The plan as a form: a field for each key of the wish, in the order in which one decides. What a
@@ -70,7 +71,10 @@ final class PlanFields {
     List<Field> asked =
         (chain ? chain(model) : part(model, routine.orElseThrow()))
             .stream().filter(field -> wanted(field, routine, texts)).toList();
-    return Form.of(Form.Purpose.PLAN, "The plan", "keep this plan", asked).withTexts(texts);
+    TradeWords words = JobWords.tradeWords(model);
+    return Form.of(Form.Purpose.PLAN, "The plan", "keep this plan", asked)
+        .mapFields(field -> field.inWords(words))
+        .withTexts(texts);
   }
 
   /** Rings are not asked for where links join each other, unless some were entered. */

@@ -51,12 +51,17 @@ public final class PlanSummary {
         .ifPresent(text -> lines.add(new Line("", JobWords.fill(text, model), false, false)));
   }
 
+  private static boolean fuses(Routine routine) {
+    return routine.pieces().values().stream().anyMatch(stages -> stages.contains("fused"));
+  }
+
   private static Optional<Routine> routine(Model model) {
     return model.job().flatMap(job -> model.shelf().routine(job.state().course().routine()));
   }
 
   private static void figures(List<Line> lines, Plan plan, Model model) {
     UnitStyle units = model.settings().units();
+    boolean solders = routine(model).map(known -> !fuses(known)).orElse(true);
     main(lines, "links", Integer.toString(plan.links()));
     if (plan.rings() > 0) {
       main(lines, "rings", Integer.toString(plan.rings()));
@@ -90,10 +95,14 @@ public final class PlanSummary {
           new Line(
               "wire short", missing > 0 ? units.length(missing) : "nothing", false, missing > 0));
     }
-    line(lines, "solder", plan.joints() + " of " + units.length(plan.solder().pieceMm()));
+    if (solders) {
+      line(lines, "solder", plan.joints() + " of " + units.length(plan.solder().pieceMm()));
+    }
     main(lines, "chain weighs", units.mass(plan.massChainG()));
     line(lines, "holds", "%.0f N".formatted(plan.pull().solderedN()));
-    line(lines, "unsoldered", "%.0f N".formatted(plan.pull().buttedN()));
+    if (solders) {
+      line(lines, "unsoldered", "%.0f N".formatted(plan.pull().buttedN()));
+    }
     plan.remarks().forEach(each -> lines.add(new Line("", each, false, true)));
     FinenessWord.of(plan.wish().metal(), plan.massChainG(), model.shelf().reference())
         .forEach(each -> lines.add(new Line("", each, false, false)));

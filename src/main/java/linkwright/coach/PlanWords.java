@@ -21,7 +21,7 @@ final class PlanWords {
     words.put("rings", Integer.toString(plan.rings()));
     words.put("blanks", Integer.toString(plan.blanksToCut()));
     words.put("solder piece", units.length(plan.solder().pieceMm()));
-    metal(words, wish.metal());
+    metal(words, wish.metal(), units);
     wish.ring()
         .ifPresent(
             ring -> {
@@ -42,16 +42,28 @@ final class PlanWords {
     return words;
   }
 
-  private static void metal(Map<String, String> words, Metal metal) {
-    words.put("anneals", "%.0f to %.0f °C".formatted(metal.annealC().from(), metal.annealC().to()));
+  private static void metal(Map<String, String> words, Metal metal, UnitStyle units) {
+    double from = metal.annealC().from();
+    double to = metal.annealC().to();
+    String celsius = "%.0f to %.0f °C".formatted(from, to);
+    words.put(
+        "anneals",
+        units == UnitStyle.INCH
+            ? "%d to %d °F (%s)".formatted(fahrenheit(from), fahrenheit(to), celsius)
+            : celsius);
     words.put("glow", metal.glow());
     words.put("quench", metal.quench());
+  }
+
+  /** To the nearest ten: heat is judged by colour, not to a degree. */
+  private static long fahrenheit(double celsius) {
+    return 10 * Math.round((celsius * 9 / 5 + 32) / 10);
   }
 
   /** The sizes of what is no chain; what its plan leaves open has no word. */
   static Map<String, String> of(PartPlan plan, UnitStyle units) {
     Map<String, String> words = new HashMap<>();
-    plan.metal().ifPresent(metal -> metal(words, metal));
+    plan.metal().ifPresent(metal -> metal(words, metal, units));
     plan.wireMm().ifPresent(wire -> words.put("wire", units.wire(wire)));
     plan.wireMm().ifPresent(wire -> words.put("ring wire", units.wire(wire)));
     plan.blankMm().ifPresent(blank -> words.put("blank", units.length(blank)));

@@ -137,13 +137,11 @@ public record Reckoned(
   /** What is short, in a few words each. */
   public List<String> shortages() {
     List<String> shortages = new ArrayList<>();
-    left.forEach(
-        (piece, todo) -> {
-          int missing = todo.toCut().orElse(0) - todo.canCut();
-          if (missing > 0) {
-            shortages.add("wire for " + missing + " more " + piece + (missing == 1 ? "" : "s"));
-          }
-        });
+    Shortage.of(this)
+        .forEach(
+            (piece, missing) ->
+                shortages.add(
+                    "wire for " + missing + " more " + piece + (missing == 1 ? "" : "s")));
     return shortages;
   }
 

@@ -68,7 +68,8 @@ public final class TrayWords {
     state.timers().ringing(now).forEach(timer -> waits.add(timer.name() + " is due"));
     for (Map.Entry<String, StillToDo> each : reckoned.left().entrySet()) {
       if (each.getValue().redo() > 0) {
-        waits.add(each.getValue().redo() + " " + each.getKey() + "s to do again");
+        int redo = each.getValue().redo();
+        waits.add(redo + " " + each.getKey() + (redo == 1 ? "" : "s") + " to do again");
       }
     }
     waits.addAll(reckoned.shortages());

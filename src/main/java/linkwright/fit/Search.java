@@ -15,6 +15,9 @@ final class Search {
   private static final int LOOKS = 12;
   private static final double NEAR_MM = 0.002;
 
+  /** A straight just long enough to tell a link's length from its width. */
+  private static final double STRAIGHT_MM = 0.1;
+
   /** Wire that crosses is as bad as a size that is off by this share, and worse as it is deeper. */
   private static final double CROSSING = 0.05;
 
@@ -149,7 +152,9 @@ final class Search {
     }
     Choice high = any.get();
     double shortest = high.size().shortestBlankMm();
-    Optional<Choice> least = look(formers, shortest);
+    // Without any straight between its ends an oval is a ring, which is pulled in no one direction.
+    Optional<Choice> least =
+        look(formers, shortest).or(() -> look(formers, shortest + STRAIGHT_MM));
     if (least.isEmpty()) {
       return any;
     }

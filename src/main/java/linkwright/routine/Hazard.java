@@ -14,6 +14,7 @@ public enum Hazard {
   CUTS("cuts"),
   HAMMERS("hammers"),
   DRAWS("draws"),
+  ROLLS("rolls"),
   SPINS("spins"),
   DUST("dust"),
   TUMBLES("tumbles"),

@@ -2,6 +2,7 @@ package linkwright.routine;
 
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -22,6 +23,14 @@ final class Placeholder {
 
   /** A wire's thickness, to be shown with its gauge number: <code>{wire 0.9 mm}</code>. */
   private static final String WIRE = "wire ";
+
+  private static final double MM_PER_INCH = 25.4;
+
+  /** Below a thousandth of an inch a length would be shown as none. */
+  private static final double THOUSANDTH_MM = 0.025;
+
+  /** A fraction this near a text's length says the same at the bench. */
+  private static final double NEAR = 0.08;
 
   private static final Map<String, String> PLAIN_WORDS = plainWords();
 
@@ -44,7 +53,27 @@ final class Placeholder {
     if (name.startsWith(WIRE)) {
       return mm(name.substring(WIRE.length())).map(units::wire);
     }
-    return mm(name).map(units::length);
+    return mm(name).map(mm -> units == UnitStyle.INCH ? inches(mm) : units.length(mm));
+  }
+
+  /**
+   * A length of a text as a workbench rule shows it, the nearest sixteenth of an inch, as long as
+   * that is near enough; small ones, which are tolerances, in decimals.
+   */
+  private static String inches(double mm) {
+    if (mm < THOUSANDTH_MM) {
+      return String.format(Locale.ROOT, "%.4f in", mm / MM_PER_INCH);
+    }
+    long sixteenths = Math.round(mm / MM_PER_INCH * 16);
+    double off = Math.abs(sixteenths * MM_PER_INCH / 16 - mm);
+    if (sixteenths == 0 || off > NEAR * mm) {
+      return UnitStyle.INCH.length(mm);
+    }
+    long whole = sixteenths / 16;
+    long over = sixteenths % 16;
+    long common = over == 0 ? 1 : Long.lowestOneBit(over);
+    String fraction = over == 0 ? "" : over / common + "/" + 16 / common;
+    return (whole == 0 ? fraction : over == 0 ? "" + whole : whole + " " + fraction) + " in";
   }
 
   /** What is read when the job has no value for the name. */

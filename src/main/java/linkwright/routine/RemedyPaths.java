@@ -3,6 +3,7 @@ package linkwright.routine;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import linkwright.quantity.Nearest;
 
 /** What goes wrong leads somewhere: a redo to an earlier stage, a loss to a reason. */
 final class RemedyPaths {
@@ -64,7 +65,9 @@ final class RemedyPaths {
     if (back >= 0 && back <= here) {
       return Stream.empty();
     }
-    String earlier = String.join(", ", stages.subList(0, Math.max(here, 0) + (here < 0 ? 0 : 1)));
+    List<String> reached = stages.subList(0, here + 1);
+    String near =
+        Nearest.of(remedy.backTo(), reached).map(word -> "Did you mean " + word + "? ").orElse("");
     return Stream.of(
         wrong(
             step,
@@ -73,7 +76,9 @@ final class RemedyPaths {
                 ? "goes back to \"%s\", no stage of the %s.".formatted(remedy.backTo(), kind)
                 : "goes back to \"%s\", which the %s has not reached yet."
                     .formatted(remedy.backTo(), kind),
-            "Write under back-to the stage that is to be reached again: %s.".formatted(earlier)));
+            near
+                + "Write under back-to the stage that is to be reached again: %s."
+                    .formatted(String.join(", ", reached))));
   }
 
   private static Finding wrong(Step step, Remedy remedy, String what, String expected) {

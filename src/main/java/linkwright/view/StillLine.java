@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import linkwright.coach.Model;
 import linkwright.coach.OpenJob;
+import linkwright.job.Pile;
 import linkwright.job.StillToDo;
 
 /** One line of what is still to do. */
@@ -16,19 +17,21 @@ public final class StillLine {
     OpenJob job = model.job().orElseThrow();
     List<String> parts = new ArrayList<>();
     for (Map.Entry<String, StillToDo> each : job.reckoned().left().entrySet()) {
-      parts.add(of(each.getKey(), each.getValue()));
+      parts.add(of(each.getKey(), each.getValue(), job.state().piles().of(each.getKey())));
     }
     return parts.isEmpty() ? "" : "Still to do: " + String.join("; ", parts);
   }
 
-  private static String of(String piece, StillToDo left) {
+  private static String of(String piece, StillToDo left, Pile pile) {
     if (left.more() == 0) {
       return "no " + piece + ", all " + left.wanted() + " are good";
     }
+    // A rod or a broken link is there already: it is not cut.
+    String begin = pile.stages().isEmpty() || pile.begins("cut") ? " to cut" : " to begin";
     String cut =
         left.toCut().isEmpty()
             ? ""
-            : left.toCut().getAsInt() == 0 ? "" : ", " + left.toCut().getAsInt() + " to cut";
+            : left.toCut().getAsInt() == 0 ? "" : ", " + left.toCut().getAsInt() + begin;
     String redo = left.redo() == 0 ? "" : ", " + left.redo() + " to do again";
     return left.more() + " " + piece + (left.more() == 1 ? "" : "s") + cut + redo;
   }

@@ -325,6 +325,17 @@ class BenchTest {
   }
 
   @Test
+  void a_closed_job_is_worked_on_only_when_it_was_opened_again() {
+    bench.goTo("cut-blanks").press("esc", "i", "c", "ctrl-k", "esc", "b");
+    int before = bench.entries().size();
+    bench.press("space", "space", "page-down");
+    assertThat(bench.entries()).hasSize(before);
+    assertThat(bench.notice()).startsWith("This job is closed.");
+    bench.press("esc", "i", "g", "esc", "b");
+    assertThat(Bench.away(bench.model())).isFalse();
+  }
+
+  @Test
   void a_job_whose_routine_is_gone_says_so() {
     Bencher lost =
         Bencher.with(

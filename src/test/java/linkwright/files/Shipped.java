@@ -16,6 +16,7 @@ import linkwright.reference.Clasp;
 import linkwright.reference.Family;
 import linkwright.reference.Figure;
 import linkwright.reference.FinenessRule;
+import linkwright.reference.Limit;
 import linkwright.reference.Metal;
 import linkwright.reference.Range;
 import linkwright.reference.Reference;
@@ -37,7 +38,17 @@ final class Shipped {
         list("shared/metals.yaml", "metals").stream().map(Shipped::metal).toList(),
         list("shared/solders.yaml", "solders").stream().map(Shipped::solder).toList(),
         list("shared/fineness.yaml", "fineness").stream().map(Shipped::rule).toList(),
-        list("shared/clasps.yaml", "clasps").stream().map(Shipped::clasp).toList());
+        list("shared/clasps.yaml", "clasps").stream().map(Shipped::clasp).toList(),
+        list("shared/fineness.yaml", "limits").stream().map(Shipped::limit).toList());
+  }
+
+  private static Limit limit(Map<String, Object> from) {
+    return new Limit(
+        (String) from.get("limit"),
+        (String) from.get("where"),
+        (String) from.get("says"),
+        (String) from.get("date"),
+        (String) from.get("source"));
   }
 
   static List<Caution> cautions() {

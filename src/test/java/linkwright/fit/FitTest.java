@@ -40,6 +40,20 @@ class FitTest {
     }
 
     @Test
+    void isFoundForAnOvalWhoseShortestBlankIsARing() {
+      Pattern oval = PatternFiles.named("oval");
+      Wish wish = new Wish(12, 4.8);
+
+      Proposal proposal = Fit.next(oval, 1, Maker.unknown(1), wish, Map.of(), 0).orThrow();
+
+      // Two half circles over 2.8 mm and two straights between them.
+      double straight = 12 - (2.8 + 2 * 1);
+      assertThat(proposal.reach()).isEqualTo(Reach.REACHED);
+      assertThat(proposal.blankMm())
+          .isCloseTo(Math.PI * (2.8 + 1) + 2 * straight, within(0.01));
+    }
+
+    @Test
     void isCutToTheWishedStep() {
       Proposal proposal = next(NEW, WISH, 0.5);
       assertThat(2 * proposal.blankMm()).isEqualTo(Math.rint(2 * proposal.blankMm()));

@@ -301,7 +301,8 @@ class RoutineChecksTest {
     void aRedoNeedsAStageThatThereIs() {
       assertThat(withRemedy(Then.REDO, "solder", "gap"))
           .containsExactly(
-              "Step check, \"it shows\": it goes back to \"solder\", no stage of the link. Write"
+              "Step check, \"it shows\": it goes back to \"solder\", no stage of the link. Did"
+                  + " you mean soldered? Write"
                   + " under back-to the stage that is to be reached again: cut, soldered, pickled,"
                   + " checked.");
       assertThat(withRemedy(Then.REDO, "", "gap")).hasSize(1);

@@ -58,6 +58,25 @@ class WordingTest {
       assertThat(Wording.fill("{25.4 mm} of {wire 0.912 mm} wire", Map.of(), INCH, BRITISH))
           .isEqualTo("1 in of 0.036 in (19 AWG) wire");
     }
+
+    @Test
+    void readAsARuleShowsThemWhereThatIsNearEnough() {
+      assertThat(inch("{70 mm}, {15 mm}, {1.5 mm}")).isEqualTo("2 3/4 in, 9/16 in, 1/16 in");
+    }
+
+    @Test
+    void readInDecimalsWhereNoSixteenthIsNear() {
+      assertThat(inch("{1 mm}, {0.1 mm}")).isEqualTo("0.039 in, 0.004 in");
+    }
+
+    @Test
+    void neverReadAsNothing() {
+      assertThat(inch("Thickness to {0.01 mm}.")).isEqualTo("Thickness to 0.0004 in.");
+    }
+
+    private String inch(String text) {
+      return Wording.fill(text, Map.of(), INCH, BRITISH);
+    }
   }
 
   @Nested
@@ -72,6 +91,8 @@ class WordingTest {
           .isEqualTo("Solder the seam. Seams and chips on a mandrel; filings of 9 k.");
       assertThat(american("A trace or belcher chain with a bolt ring and a hallmark."))
           .isEqualTo("A cable or rolo chain with a spring ring and a quality mark.");
+      assertThat(american("Sulphur vapour, centred fibres, labelled and high-carat."))
+          .isEqualTo("Sulfur vapor, centered fibers, labeled and high-karat.");
     }
 
     @Test

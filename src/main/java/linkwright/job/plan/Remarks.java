@@ -13,11 +13,19 @@ final class Remarks {
   /** Solder bridges gaps up to this. Source: brazing handbooks, joint clearance 0.127 mm. */
   private static final double WIDEST_GAP_MM = 0.127;
 
+  /** Shares by which a link may miss its wish before it is told; by eye one sees about as much. */
+  private static final double LENGTH_OFF = 0.03;
+
+  private static final double WIDTH_OFF = 0.08;
+
   private Remarks() {}
 
   static List<String> of(Wish wish, Optional<Formed> formed, RingsCounted rings) {
     List<String> remarks = new ArrayList<>();
     formed.ifPresent(link -> link(remarks, link));
+    formed
+        .filter(link -> wish.link().blankMm().isEmpty())
+        .ifPresent(link -> unlikeTheWish(remarks, link, wish.link()));
     rings.remark().ifPresent(remarks::add);
     wish.ring()
         .ifPresent(
@@ -29,6 +37,22 @@ final class Remarks {
     remarks.addAll(wish.metal().warnings());
     // Both eyes of a link give the same sentence.
     return remarks.stream().distinct().toList();
+  }
+
+  /** A blank that was found comes as near as the formers let it; how far off is to be told. */
+  private static void unlikeTheWish(List<String> remarks, Formed link, WishedLink wished) {
+    double length = wished.lengthMm().orElse(link.lengthMm());
+    if (Math.abs(link.lengthMm() / length - 1) > LENGTH_OFF) {
+      remarks.add(
+          "With these formers the link comes %.1f mm long, not %.1f mm: name other formers."
+              .formatted(link.lengthMm(), length));
+    }
+    double width = wished.widthMm().orElse(link.widthMm());
+    if (Math.abs(link.widthMm() / width - 1) > WIDTH_OFF) {
+      remarks.add(
+          "With these formers the link comes %.1f mm wide, not %.1f mm: name %s ones."
+              .formatted(link.widthMm(), width, link.widthMm() < width ? "larger" : "smaller"));
+    }
   }
 
   private static void link(List<String> remarks, Formed link) {

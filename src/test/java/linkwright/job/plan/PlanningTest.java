@@ -13,6 +13,33 @@ class PlanningTest {
   private static final Offset<Double> EXACT = Offset.offset(1e-9);
 
   @Nested
+  class ALinkWhoseBlankIsFound {
+    private Plan oval(String width) {
+      return Wishes.common()
+          .without(WishKeys.LINK_BLANK)
+          .with(WishKeys.LINK_PATTERN, "oval")
+          .with(WishKeys.WIRE, "1 mm")
+          .with(WishKeys.LINK_LENGTH, "12 mm")
+          .with(WishKeys.LINK_WIDTH, width)
+          .plan();
+    }
+
+    @Test
+    void has_the_length_that_was_wished() {
+      assertThat(oval("4.8 mm").formed().orElseThrow().lengthMm())
+          .isCloseTo(12, Offset.offset(0.1));
+    }
+
+    @Test
+    void tells_a_width_that_the_formers_do_not_give() {
+      assertThat(oval("6 mm").remarks())
+          .contains(
+              "With these formers the link comes 4.9 mm wide, not 6.0 mm: name larger ones.");
+      assertThat(oval("4.8 mm").remarks()).noneMatch(remark -> remark.contains("wide"));
+    }
+  }
+
+  @Nested
   class WireAndMassByHand {
     private final Plan plan =
         Wishes.common().with(WishKeys.KERF, "0.3 mm").with(WishKeys.COIL_TAIL, "12 mm").plan();

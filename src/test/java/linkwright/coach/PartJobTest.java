@@ -1,0 +1,246 @@
+package linkwright.coach;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import linkwright.job.Fact;
+import linkwright.job.plan.PartPlan;
+import linkwright.job.plan.WishKeys;
+import linkwright.quantity.UnitStyle;
+import linkwright.routine.Makes;
+import linkwright.routine.Routine;
+import linkwright.view.Glyphs;
+import linkwright.view.Screens;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Jobs that make no chain: a clasp, rings for stock, a mended link, wire. */
+class PartJobTest {
+  private static final int MOST_PRESSES = 5000;
+
+  static List<String> parts() {
+    return Bencher.SHELF.routines().stream()
+        .filter(routine -> routine.makes() != Makes.CHAIN)
+        .map(Routine::id)
+        .toList();
+  }
+
+  private static Bencher job(String routine) {
+    return Bencher.with(new Fact.JobOpened("A job", routine));
+  }
+
+  private static Bencher planned(String routine, Map<String, String> wish) {
+    return Bencher.with(new Fact.JobOpened("A job", routine), new Fact.PlanSet(wish));
+  }
+
+  private static List<String> asked(Bencher bench) {
+    return bench.model().screen().form().orElseThrow().fields().stream().map(Field::id).toList();
+  }
+
+  private static StillLeft left(Bencher bench, String piece) {
+    var left = bench.job().reckoned().left().get(piece);
+    return new StillLeft(left.wanted(), left.more());
+  }
+
+  private record StillLeft(int wanted, int more) {}
+
+  @ParameterizedTest
+  @MethodSource("parts")
+  void the_pedal_alone_takes_one_of_them_to_its_last_step_without_a_plan(String routine) {
+    Bencher bench = job(routine).press("esc");
+    bench.take(new Message.KeyPressed(Key.of("b")));
+    int presses = 0;
+
+    while (!bench.notice().startsWith("All done here") && presses++ < MOST_PRESSES) {
+      bench.press("page-down");
+    }
+
+    assertThat(bench.notice()).startsWith("All done here");
+    bench
+        .job()
+        .reckoned()
+        .left()
+        .forEach((piece, todo) -> assertThat(todo.good()).as(piece).isPositive());
+  }
+
+  @ParameterizedTest
+  @MethodSource("parts")
+  void it_is_weighed_in_and_closed(String routine) {
+    Bencher bench = job(routine).press("esc");
+    bench.take(new Message.KeyPressed(Key.of("i")));
+
+    bench.press("n").type("2.1 g").press("ctrl-k");
+    bench.press("c").press("ctrl-k");
+
+    assertThat(bench.job().state().accounts().weighedIn().chainG())
+        .isEqualTo(OptionalDouble.of(2.1));
+    assertThat(bench.job().state().course().closed()).isTrue();
+    assertThat(TrayWords.of("a", bench.job().entries(), Bencher.SHELF, Bencher.MORNING).stands())
+        .isEqualTo("closed");
+  }
+
+  @Nested
+  class ThePlan {
+    @Test
+    void asks_a_hook_for_nothing_that_only_chains_have() {
+      assertThat(asked(job("clasp-hook-and-eye")))
+          .contains(WishKeys.METAL, WishKeys.WIRE, PartPlan.PIECES, WishKeys.LINK_BLANK)
+          .doesNotContain(WishKeys.FINISHED, WishKeys.CLASP_LENGTH, WishKeys.RING_INSIDE);
+    }
+
+    @Test
+    void begins_with_the_usual_wire_and_blank_of_its_pattern() {
+      Form form = job("clasp-hook-and-eye").model().screen().form().orElseThrow();
+
+      assertThat(form.text(WishKeys.WIRE)).isEqualTo("1.2 mm");
+      assertThat(form.text(WishKeys.LINK_BLANK)).isEqualTo("36 mm");
+    }
+
+    @Test
+    void asks_rings_for_their_inside() {
+      assertThat(asked(job("jump-rings"))).contains(WishKeys.RING_INSIDE);
+    }
+
+    @Test
+    void wants_as_many_of_each_kind_as_it_says() {
+      Bencher bench = planned("clasp-hook-and-eye", Map.of(PartPlan.PIECES, "3"));
+
+      assertThat(left(bench, "hook")).isEqualTo(new StillLeft(3, 3));
+      assertThat(left(bench, "eye")).isEqualTo(new StillLeft(3, 3));
+    }
+
+    @Test
+    void fills_the_texts_with_its_sizes() {
+      Bencher bench =
+          planned(
+              "jump-rings",
+              Map.of(
+                  WishKeys.METAL, "sterling", WishKeys.WIRE, "0.8 mm", WishKeys.RING_INSIDE, "3 mm"));
+
+      assertThat(JobWords.fill("{ring wire} wire, {ring inside} inside", bench.model()))
+          .isEqualTo("0.8 mm wire, 3 mm inside");
+    }
+
+    @Test
+    void gives_annealing_heat_in_both_degrees_to_those_who_work_in_inches() {
+      Settings inches = new Settings(UnitStyle.INCH, false, KeyMap.USUAL, true);
+      List<Fact> facts =
+          List.of(
+              new Fact.JobOpened("A job", "wire-drawing"),
+              new Fact.PlanSet(Map.of(WishKeys.METAL, "sterling")));
+
+      Bencher bench = Bencher.with(inches, false, facts);
+
+      assertThat(JobWords.fill("Heat: {anneals}.", bench.model()))
+          .isEqualTo("Heat: 1110 to 1200 °F (600 to 650 °C).");
+    }
+
+    @Test
+    void tells_a_number_of_pieces_that_is_none() {
+      Bencher bench = job("jump-rings");
+      Form form = bench.model().screen().form().orElseThrow();
+      int field = asked(bench).indexOf(PartPlan.PIECES);
+      assertThat(form.at()).isZero();
+
+      bench.press(field, "down").press("backspace").type("none").press("ctrl-k");
+
+      assertThat(bench.notice())
+          .isEqualTo(
+              "Not kept yet: “none” is no number of pieces: write how many you want, such as 1 or"
+                  + " 60.");
+    }
+
+    @Test
+    void is_not_asked_for_again_once_the_work_has_begun() {
+      Bencher bench =
+          Bencher.with(
+              new Fact.JobOpened("A job", "clasp-toggle"), new Fact.StepOpened("cut-ring"));
+
+      assertThat(bench.model().screen()).isInstanceOf(Screen.Round.class);
+    }
+  }
+
+  @Nested
+  class AChainsPlan {
+    @Test
+    void begins_with_the_routines_pattern_and_usual_loss() {
+      Form form = job("round-cable").model().screen().form().orElseThrow();
+
+      assertThat(form.text(WishKeys.LINK_PATTERN)).isEqualTo("round");
+      assertThat(form.text(WishKeys.USUAL_LOSS)).isEqualTo("4 %");
+    }
+
+    @Test
+    void has_rings_where_the_routine_joins_links_with_rings() {
+      Bencher bench = job("round-cable");
+      CountedPlan counted =
+          CountedPlan.ofTyped(wish(""), bench.job().state(), bench.model().shelf());
+
+      assertThat(counted.holds()).isFalse();
+      assertThat(counted.troubles())
+          .containsEntry(
+              WishKeys.RING_INSIDE,
+              "Give the inside of the rings, such as 3 mm: rings join the links of this chain.");
+    }
+
+    @Test
+    void has_none_where_links_join_each_other() {
+      Bencher bench = job("figure-of-eight");
+      CountedPlan counted =
+          CountedPlan.ofTyped(wish("3 mm"), bench.job().state(), bench.model().shelf());
+
+      assertThat(asked(bench)).doesNotContain(WishKeys.RING_INSIDE, WishKeys.RING_OVAL);
+      assertThat(counted.troubles())
+          .containsEntry(
+              WishKeys.RING_INSIDE,
+              "Leave the ring empty: the links of this chain join each other.");
+    }
+
+    private static Map<String, String> wish(String ring) {
+      return Map.of(
+          WishKeys.METAL, "sterling",
+          WishKeys.WIRE, "1 mm",
+          WishKeys.LINK_PATTERN, "round",
+          WishKeys.LINK_BLANK, "15.7 mm",
+          WishKeys.RING_INSIDE, ring,
+          WishKeys.FINISHED, "19 cm");
+    }
+  }
+
+  @Nested
+  class WhereNothingIsCut {
+    @Test
+    void a_rod_is_begun() {
+      Bencher bench = job("wire-drawing").press("esc").goTo("anneal-rod");
+
+      assertThat(KeyWords.line(bench.model(), 78)).startsWith("space one begun");
+      assertThat(Screens.draw(bench.model(), Glyphs.FULL).text()).contains("1 wire, 1 to begin");
+    }
+  }
+
+  @Nested
+  class WhereBlanksAreCut {
+    @Test
+    void one_that_was_cut_badly_is_scrapped_at_once() {
+      Bencher bench = job("jump-rings").press("esc").goTo("cut-rings").press("space");
+
+      bench.press("s", "1");
+
+      assertThat(bench.pile("ring").scrapped()).isEqualTo(1);
+      assertThat(bench.pile("ring").alive()).isZero();
+    }
+
+    @Test
+    void none_can_be_scrapped_before_one_is_cut() {
+      Bencher bench = job("jump-rings").press("esc").goTo("cut-rings");
+
+      bench.press("s");
+
+      assertThat(bench.entered(Fact.PiecesScrapped.class)).isEmpty();
+    }
+  }
+}

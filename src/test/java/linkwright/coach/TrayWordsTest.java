@@ -1,0 +1,52 @@
+package linkwright.coach;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class TrayWordsTest {
+  private static TrayJob of(Bencher bench, Instant now) {
+    return TrayWords.of("job", bench.entries(), Bencher.SHELF, now);
+  }
+
+  private static TrayJob of(Bencher bench) {
+    return of(bench, bench.now());
+  }
+
+  @Test
+  void a_job_that_was_planned_and_not_begun_says_so() {
+    TrayJob demo = of(Bencher.withTheDemo());
+    assertThat(demo.name()).startsWith("Lighthouse keeper's bracelet");
+    assertThat(demo.stands()).endsWith("not begun").startsWith("0 of ");
+    assertThat(demo.waits()).isEmpty();
+    assertThat(demo.closed()).isFalse();
+  }
+
+  @Test
+  void what_is_to_be_done_again_waits_one_or_many() {
+    Bencher bench = Bencher.withTheDemo().press("enter").goTo("cut-blanks");
+    bench.type("3").press("space").goTo("anneal-blanks").together();
+    bench.goTo("form-links").press("r", "1");
+    assertThat(of(bench).waits()).contains("1 link to do again");
+    bench.press("r", "1");
+    assertThat(of(bench).waits()).contains("2 links to do again");
+  }
+
+  @Test
+  void a_timer_that_ran_out_is_due() {
+    Bencher bench = Bencher.withTheDemo().press("enter").goTo("pickle-wire").press("w");
+    assertThat(of(bench).waits()).isEmpty();
+    assertThat(of(bench, bench.now().plus(Duration.ofMinutes(9))).waits())
+        .isEqualTo(List.of("Pickle the wire is due"));
+  }
+
+  @Test
+  void an_empty_book_is_no_exception() {
+    TrayJob empty = TrayWords.of("empty", List.of(), Bencher.SHELF, Bencher.MORNING);
+    assertThat(empty.name()).isEqualTo("empty");
+    assertThat(empty.stands()).isEqualTo("no plan yet");
+  }
+}
