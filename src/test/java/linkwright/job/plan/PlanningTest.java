@@ -33,7 +33,8 @@ class PlanningTest {
     @Test
     void tells_a_width_that_the_formers_do_not_give() {
       assertThat(oval("6 mm").remarks())
-          .contains("With these formers the link comes 19 % narrower than wished: name larger ones.");
+          .contains(
+              "With these formers the link comes 19 % narrower than wished: name larger ones.");
       assertThat(oval("4.8 mm").remarks()).noneMatch(remark -> remark.contains("than wished"));
     }
   }
