@@ -68,6 +68,10 @@ public final class KeyWords {
     if (acts.contains(Act.UP)) {
       acts.remove(Act.DOWN);
     }
+    if (acts.contains(Act.REOPEN)) {
+      boolean closed = model.job().map(job -> job.state().course().closed()).orElse(false);
+      acts.remove(closed ? Act.CLOSE : Act.REOPEN);
+    }
     return acts;
   }
 
