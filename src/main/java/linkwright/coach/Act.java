@@ -77,6 +77,7 @@ public enum Act {
   WEIGH_OUT("weigh-out", "weigh out", "o"),
   PRICE("price", "prices", "p"),
   CLOSE("close", "close the job", "c"),
+  MORE("more", "the rest of it", "v"),
   REOPEN("reopen", "open it again", "g"),
   KEEP("keep", "keep", "ctrl-k");
 

@@ -46,8 +46,7 @@ public record Field(
 
   /** The same field with what it asks for in the user's trade words. */
   Field inWords(TradeWords words) {
-    return new Field(
-        id, words.show(label), text, caret, words.show(hint), choices, trouble);
+    return new Field(id, words.show(label), text, caret, words.show(hint), choices, trouble);
   }
 
   /** The same field with another text, the caret behind it. */

@@ -68,6 +68,10 @@ public final class KeyWords {
     if (acts.contains(Act.UP)) {
       acts.remove(Act.DOWN);
     }
+    if (acts.contains(Act.REOPEN)) {
+      boolean closed = model.job().map(job -> job.state().course().closed()).orElse(false);
+      acts.remove(closed ? Act.CLOSE : Act.REOPEN);
+    }
     return acts;
   }
 
@@ -96,9 +100,7 @@ public final class KeyWords {
       keys.add(String.join(" or ", model.settings().keys().keysOf(act)));
       words.add(act.words());
     }
-    if (acts.contains(Act.THROUGH)
-        || acts.contains(Act.CUT_ONE)
-        || acts.contains(Act.BEGIN_ONE)) {
+    if (acts.contains(Act.THROUGH) || acts.contains(Act.CUT_ONE) || acts.contains(Act.BEGIN_ONE)) {
       keys.add(1, "digits");
       words.add(1, "how many, then its key");
     }

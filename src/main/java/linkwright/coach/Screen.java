@@ -126,8 +126,12 @@ public sealed interface Screen {
     }
   }
 
-  /** Weighing in and the price. */
-  record WeighIn(Optional<Form> form) implements Screen {}
+  /** Weighing in and the price; part counts on through what has no room at once. */
+  record WeighIn(Optional<Form> form, int part) implements Screen {
+    WeighIn(Optional<Form> form) {
+      this(form, 0);
+    }
+  }
 
   /** All keys of the screen it was asked on. */
   record Help(Screen from) implements Screen {}

@@ -10,9 +10,13 @@ import linkwright.job.Fact;
 import linkwright.job.plan.Wish;
 import linkwright.job.plan.WishedRing;
 import linkwright.quantity.UnitStyle;
+import linkwright.routine.Ends;
 
 /** Trial lengths: a few finished links with candidate rings, hung, measured, one followed. */
 final class TrialPlace implements Place {
+  /** What is asked of rings, and not where links join each other. */
+  private static final List<String> OF_RINGS = List.of("rings", "ring", "oval");
+
   private static final String DRAFT = "trial-length";
   private static final List<String> LENGTHS = List.of("ring", "oval", "hung", "clasp");
 
@@ -66,22 +70,30 @@ final class TrialPlace implements Place {
             .map(one -> units.length(one.ovalInsideMm().getAsDouble()))
             .orElse("");
     String rings = ring.isPresent() ? "4" : "0";
+    List<Field> fields =
+        List.of(
+            Field.of("links", "links", "3", "how many finished links hang in it"),
+            Field.of("rings", "rings", rings, "how many rings, those at the ends too"),
+            Field.of("ring", "ring inside", inside, "the rings tried, before they were ovalled"),
+            Field.of("oval", "oval inside", oval, "their width once ovalled; empty: round"),
+            Field.of("hung", "hung length", "", "from inside end to inside end, pulled straight"),
+            Field.of("clasp", "clasp in it", "", "its length if it hangs along; empty: no clasp"),
+            Field.of("note", "note", "", "how it lies and moves"));
+    boolean linked = ring.isEmpty() && linksJoinEachOther(model);
     return Form.of(
             Form.Purpose.TRIAL_LENGTH,
             "A trial length, hung and measured",
             "log it",
-            List.of(
-                Field.of("links", "links", "3", "how many finished links hang in it"),
-                Field.of("rings", "rings", rings, "how many rings, those at the ends too"),
-                Field.of(
-                    "ring", "ring inside", inside, "the rings tried, before they were ovalled"),
-                Field.of("oval", "oval inside", oval, "their width once ovalled; empty: round"),
-                Field.of(
-                    "hung", "hung length", "", "from inside end to inside end, pulled straight"),
-                Field.of(
-                    "clasp", "clasp in it", "", "its length if it hangs along; empty: no clasp"),
-                Field.of("note", "note", "", "how it lies and moves")))
+            fields.stream().filter(field -> !linked || !OF_RINGS.contains(field.id())).toList())
         .withTexts(job.drafts().getOrDefault(DRAFT, Map.of()));
+  }
+
+  private static boolean linksJoinEachOther(Model model) {
+    return model
+        .job()
+        .flatMap(job -> model.shelf().routine(job.state().course().routine()))
+        .filter(routine -> routine.ends() == Ends.LINKS)
+        .isPresent();
   }
 
   @Override
@@ -97,7 +109,8 @@ final class TrialPlace implements Place {
     Amounts amounts = new Amounts(form);
     Map<String, String> troubles = new LinkedHashMap<>(amounts.troubles(LENGTHS, ""));
     OptionalInt links = Whole.read(form.text("links"), 1);
-    OptionalInt rings = Whole.read(form.text("rings"), 0);
+    boolean noRings = form.fields().stream().noneMatch(field -> field.id().equals("rings"));
+    OptionalInt rings = noRings ? OptionalInt.of(0) : Whole.read(form.text("rings"), 0);
     if (links.isEmpty()) {
       troubles.put("links", "Give the number of links that hang, 1 or more, such as 3.");
     }

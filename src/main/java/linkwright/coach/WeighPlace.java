@@ -23,6 +23,7 @@ final class WeighPlace implements Place {
         Act.WEIGH_OUT,
         Act.PRICE,
         closed(model) ? Act.REOPEN : Act.CLOSE,
+        Act.MORE,
         Act.TO_BENCH,
         Act.UNDO,
         closed(model) ? Act.CLOSE : Act.REOPEN);
@@ -43,6 +44,11 @@ final class WeighPlace implements Place {
           closed(model)
               ? Turn.keep(model.told("The job is open again."), new Fact.JobReopened(""))
               : Turn.to(model.told("The job is open."));
+      case MORE ->
+          Turn.to(
+              model.with(
+                  new Screen.WeighIn(
+                      Optional.empty(), ((Screen.WeighIn) model.screen()).part() + 1)));
       case UNDO -> Update.undo(model);
       default -> Places.go(model, act);
     };

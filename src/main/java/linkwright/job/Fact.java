@@ -1,5 +1,7 @@
 package linkwright.job;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -17,7 +19,11 @@ public sealed interface Fact {
   record JobOpened(String name, String routine) implements Fact {}
 
   /** The plan was set or changed: the plan file's keys with what was typed for each. */
-  record PlanSet(Map<String, String> wish) implements Fact {}
+  record PlanSet(Map<String, String> wish) implements Fact {
+    public PlanSet {
+      wish = copy(wish);
+    }
+  }
 
   /** Metal was weighed out of the safe for this job. */
   record MetalWeighedOut(double massG, String what) implements Fact {}
@@ -32,7 +38,12 @@ public sealed interface Fact {
       OptionalDouble insideMm,
       List<String> verdicts,
       String note)
-      implements Fact {}
+      implements Fact {
+    public TestPieceTried {
+      formersMm = copy(formersMm);
+      verdicts = List.copyOf(verdicts);
+    }
+  }
 
   /** A test piece was made the sample link; it may be link 1 of the chain. */
   record SampleChosen(EntryId piece, boolean firstLink) implements Fact {}
@@ -61,11 +72,19 @@ public sealed interface Fact {
   record CautionSeen(String caution) implements Fact {}
 
   /** Pieces were taken in hand for a stage; redo: from the redo pile. */
-  record PiecesTaken(Map<String, Integer> pieces, String stage, boolean redo) implements Fact {}
+  record PiecesTaken(Map<String, Integer> pieces, String stage, boolean redo) implements Fact {
+    public PiecesTaken {
+      pieces = copy(pieces);
+    }
+  }
 
   /** Pieces came through a stage; at a check that means good. */
   record PiecesThrough(Map<String, Integer> pieces, String stage, boolean redo, String step)
-      implements Fact {}
+      implements Fact {
+    public PiecesThrough {
+      pieces = copy(pieces);
+    }
+  }
 
   /** Pieces failed at a stage and go back to be done again; redo: they came from its redo pile. */
   record PiecesSentBack(
@@ -110,7 +129,11 @@ public sealed interface Fact {
       implements Fact {}
 
   /** The user's own prices, by the names of {@link Prices}. */
-  record PricesSet(Map<String, Double> prices, String currency) implements Fact {}
+  record PricesSet(Map<String, Double> prices, String currency) implements Fact {
+    public PricesSet {
+      prices = copy(prices);
+    }
+  }
 
   /** A remark. */
   record Noted(String text) implements Fact {}
@@ -128,10 +151,19 @@ public sealed interface Fact {
   record JobReopened(String why) implements Fact {}
 
   /** An entry of a kind this version does not know: kept, shown, and passed over. */
-  record Unread(String kind, Map<String, Object> fields) implements Fact {}
+  record Unread(String kind, Map<String, Object> fields) implements Fact {
+    public Unread {
+      fields = copy(fields);
+    }
+  }
 
   /** The kind as it stands in the book, {@code pieces-through} for {@link PiecesThrough}. */
   default String kind() {
     return this instanceof Unread unread ? unread.kind() : FactFields.kindOf(getClass());
+  }
+
+  /** A copy that keeps its order and never changes. */
+  private static <T> Map<String, T> copy(Map<String, T> map) {
+    return Collections.unmodifiableMap(new LinkedHashMap<>(map));
   }
 }

@@ -24,7 +24,9 @@ public final class StillLine {
 
   private static String of(String piece, StillToDo left, Pile pile) {
     if (left.more() == 0) {
-      return "no " + piece + ", all " + left.wanted() + " are good";
+      return left.wanted() == 1
+          ? "no " + piece + ", the one is good"
+          : "no " + piece + ", all " + left.wanted() + " are good";
     }
     // A rod or a broken link is there already: it is not cut.
     String begin = pile.stages().isEmpty() || pile.begins("cut") ? " to cut" : " to begin";

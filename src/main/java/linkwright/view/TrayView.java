@@ -36,12 +36,7 @@ final class TrayView {
   private static void job(Canvas body, int row, TrayJob job, boolean at) {
     String mark = at ? body.glyphs().pick("▸ ", "> ") : "  ";
     int after = body.text(0, row, mark, Tone.ACCENT);
-    body.text(
-        after,
-        row,
-        body.width() - after,
-        job.name(),
-        at ? Tone.STRONG : Tone.PLAIN);
+    body.text(after, row, body.width() - after, job.name(), at ? Tone.STRONG : Tone.PLAIN);
     body.text(4, row + 1, body.width() - 4, job.stands(), Tone.FAINT);
     if (!job.waits().isEmpty()) {
       String line = "waits: " + String.join(", ", job.waits());

@@ -25,15 +25,7 @@ final class TrialView {
     UnitStyle units = model.settings().units();
     int row = planned(body, job, units);
     if (screen.rows().isEmpty()) {
-      body.wrapped(
-          0,
-          row,
-          body.width(),
-          5,
-          "No trial length yet. Finish three links, join them with the rings you want to try, oval"
-              + " the rings, add the clasp, hang it, pull it straight and measure from inside end"
-              + " to inside end. Then press n.",
-          Tone.PLAIN);
+      body.wrapped(0, row, body.width(), 5, howTo(job), Tone.PLAIN);
       return;
     }
     int perRow = body.width() < 72 ? 4 : 3;
@@ -43,6 +35,17 @@ final class TrialView {
       trial(body, row, screen.rows().get(i), i, i == screen.at(), units);
       row += perRow;
     }
+  }
+
+  private static String howTo(OpenJob job) {
+    boolean rings =
+        job.reckoned().counted().wish().map(wish -> wish.ring().isPresent()).orElse(true);
+    return "No trial length yet. "
+        + (rings
+            ? "Finish three links, join them with the rings you want to try, oval the rings, add"
+            : "Finish a few links, join them as in the run, add")
+        + " the clasp, hang it, pull it straight and measure from inside end to inside end. Then"
+        + " press n.";
   }
 
   private static int planned(Canvas body, OpenJob job, UnitStyle units) {

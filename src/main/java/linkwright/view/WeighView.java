@@ -2,6 +2,7 @@ package linkwright.view;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -38,24 +39,47 @@ final class WeighView {
       body.wrapped(0, 0, body.width(), 3, "There is no plan yet to weigh against.", Tone.WARNING);
       return;
     }
-    int half = body.width() >= 72 ? body.width() / 2 : body.width();
-    boolean beside = half < body.width();
-    int left = against(body.area(0, 0, half - 2, body.height()), model, job, beside);
-    Canvas rest =
-        beside
-            ? body.area(half, 0, body.width() - half, body.height())
-            : body.area(0, left, body.width(), Math.max(0, body.height() - left));
-    int prices = prices(rest, model, job);
-    int row = beside ? Math.max(left, prices) + 1 : left + prices;
-    if (row >= body.height()) {
-      String more = body.glyphs().cutMark() + " more in a larger window";
-      body.fill(0, body.height() - 1, body.width(), 1, " ", Tone.PLAIN);
-      body.text(0, body.height() - 1, more, Tone.FAINT);
+    if (body.width() >= 72) {
+      sideBySide(body, model, job, screen.part());
+    } else {
+      oneByOne(body, model, job, screen.part());
     }
-    remarks(body.area(0, row, body.width(), Math.max(0, body.height() - row)), model, job);
   }
 
-  private static int against(Canvas area, Model model, OpenJob job, boolean beside) {
+  private static void sideBySide(Canvas body, Model model, OpenJob job, int part) {
+    int half = body.width() / 2;
+    int left = against(body.area(0, 0, half - 2, body.height()), model, job);
+    int prices = prices(body.area(half, 0, body.width() - half, body.height()), model, job);
+    int row = Math.max(left, prices) + 1;
+    int room = Math.max(1, body.height() - Math.min(row, body.height() - 1));
+    Canvas below = body.area(0, body.height() - room, body.width(), room);
+    remarks(below, rows(model, job, body.width()), part, 0, 0);
+  }
+
+  /** Where the two have no room beside each other: first what came of it, then the price, then all. */
+  private static void oneByOne(Canvas body, Model model, OpenJob job, int part) {
+    List<Row> rows = rows(model, job, body.width());
+    int onePart = Math.max(1, body.height() - 1);
+    int more = (rows.size() + onePart - 1) / onePart;
+    int shown = Math.floorMod(part, 2 + more);
+    Canvas page = body.area(0, 0, body.width(), onePart);
+    if (shown == 0) {
+      against(page, model, job);
+    } else if (shown == 1) {
+      prices(page, model, job);
+    } else {
+      remarks(body, rows, shown - 2, 2, 2 + more);
+      return;
+    }
+    goesOn(body, shown, 2 + more);
+  }
+
+  private static void goesOn(Canvas area, int shown, int parts) {
+    String more = "part " + (shown + 1) + " of " + parts + ": v goes on";
+    area.right(area.height() - 1, more, Tone.FAINT);
+  }
+
+  private static int against(Canvas area, Model model, OpenJob job) {
     UnitStyle units = model.settings().units();
     Fact.WeighedIn in = job.state().accounts().weighedIn();
     area.text(0, 0, area.width(), columns("", "planned", "came out"), Tone.FAINT);
@@ -82,10 +106,7 @@ final class WeighView {
     back.put("filings", in.filingsG());
     back.put("sweeps", in.sweepsG());
     for (Map.Entry<String, OptionalDouble> each : back.entrySet()) {
-      // Where prices stand below and not beside, what was not weighed gives way to them.
-      if (beside || each.getValue().isPresent()) {
-        row = line(area, row, columns(each.getKey(), "", mass(each.getValue(), units)));
-      }
+      row = line(area, row, columns(each.getKey(), "", mass(each.getValue(), units)));
     }
     Closing closing = closing(model, job);
     if (closing.unaccountedG().isPresent()) {
@@ -176,27 +197,43 @@ final class WeighView {
     return row + 1;
   }
 
-  private static void remarks(Canvas area, Model model, OpenJob job) {
-    List<String> told = new ArrayList<>();
-    boolean closed = job.state().course().closed();
-    if (closed) {
-      told.add(("Closed. " + job.state().course().nextTime()).strip());
+  /** A sentence laid out in rows of one tone. */
+  private record Row(String text, Tone tone) {}
+
+  /** Draws one part of the rows; before and all say which part of the screen's parts that is. */
+  private static void remarks(Canvas area, List<Row> rows, int part, int before, int all) {
+    if (rows.isEmpty()) {
+      return;
+    }
+    boolean whole = rows.size() <= area.height() && before == 0;
+    int onePart = whole ? area.height() : Math.max(1, area.height() - 1);
+    int parts = (rows.size() + onePart - 1) / onePart;
+    int shown = Math.floorMod(part, parts);
+    int from = shown * onePart;
+    for (int i = from; i < Math.min(rows.size(), from + onePart); i++) {
+      area.text(0, i - from, area.width(), rows.get(i).text(), rows.get(i).tone());
+    }
+    if (!whole) {
+      goesOn(area, before + shown, Math.max(parts, all));
+    }
+  }
+
+  private static List<Row> rows(Model model, OpenJob job, int width) {
+    List<Row> rows = new ArrayList<>();
+    if (job.state().course().closed()) {
+      add(rows, ("Closed. " + job.state().course().nextTime()).strip(), Tone.STRONG, width);
     } else {
-      NextTime.of(job, model.settings().units()).forEach(each -> told.add("Next time: " + each));
+      NextTime.of(job, model.settings().units())
+          .forEach(sentence -> add(rows, "Next time: " + sentence, Tone.PLAIN, width));
     }
-    int own = told.size();
-    told.addAll(fineness(model, job));
-    int row = 0;
-    for (int i = 0; i < told.size(); i++) {
-      Tone tone = i >= own ? Tone.FAINT : closed ? Tone.STRONG : Tone.PLAIN;
-      row +=
-          area.wrapped(0, row, area.width(), Math.max(0, area.height() - row), told.get(i), tone);
-    }
-    Optional<String> limits = FinenessWord.limits(model.shelf().reference());
-    if (limits.isPresent()) {
-      area.wrapped(
-          0, row, area.width(), Math.max(0, area.height() - row), limits.get(), Tone.FAINT);
-    }
+    fineness(model, job).forEach(word -> add(rows, word, Tone.FAINT, width));
+    FinenessWord.limits(model.shelf().reference())
+        .ifPresent(limits -> add(rows, limits, Tone.FAINT, width));
+    return rows;
+  }
+
+  private static void add(List<Row> rows, String sentence, Tone tone, int width) {
+    Text.wrap(sentence, Math.max(2, width)).forEach(line -> rows.add(new Row(line, tone)));
   }
 
   private static List<String> fineness(Model model, OpenJob job) {

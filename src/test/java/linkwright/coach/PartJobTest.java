@@ -119,7 +119,12 @@ class PartJobTest {
           planned(
               "jump-rings",
               Map.of(
-                  WishKeys.METAL, "sterling", WishKeys.WIRE, "0.8 mm", WishKeys.RING_INSIDE, "3 mm"));
+                  WishKeys.METAL,
+                  "sterling",
+                  WishKeys.WIRE,
+                  "0.8 mm",
+                  WishKeys.RING_INSIDE,
+                  "3 mm"));
 
       assertThat(JobWords.fill("{ring wire} wire, {ring inside} inside", bench.model()))
           .isEqualTo("0.8 mm wire, 3 mm inside");
@@ -212,7 +217,48 @@ class PartJobTest {
   }
 
   @Nested
+  class ATrialLengthOfLinksThatJoinEachOther {
+    @Test
+    void is_logged_without_rings() {
+      Map<String, String> wish =
+          Map.of(
+              WishKeys.METAL, "sterling",
+              WishKeys.WIRE, "1 mm",
+              WishKeys.LINK_PATTERN, "figure-of-eight",
+              WishKeys.LINK_BLANK, "27.4 mm",
+              WishKeys.FINISHED, "45 cm");
+      Bencher bench = planned("figure-of-eight", wish);
+      bench.take(new Message.KeyPressed(Key.of("l")));
+
+      bench.press("n");
+      assertThat(asked(bench)).containsExactly("links", "hung", "clasp", "note");
+      bench.press("down").type("31 mm").press("ctrl-k");
+
+      assertThat(bench.entered(Fact.TrialMeasured.class))
+          .singleElement()
+          .satisfies(
+              trial -> {
+                assertThat(trial.links()).isEqualTo(3);
+                assertThat(trial.rings()).isZero();
+              });
+    }
+  }
+
+  @Nested
   class WhereNothingIsCut {
+    @Test
+    void the_ingot_is_passed_over_before_its_cautions_are_seen() {
+      Bencher bench = job("wire-drawing").press("esc").goTo("plan-draw").press("space");
+      assertThat(Bench.target(bench.model()).orElseThrow().step().id()).isEqualTo("pour-ingot");
+
+      bench.press("right", "right").seeCautions();
+
+      assertThat(bench.at().step().id()).isEqualTo("anneal-rod");
+      assertThat(bench.entered(Fact.StepOpened.class))
+          .extracting(Fact.StepOpened::step)
+          .doesNotContain("pour-ingot");
+    }
+
     @Test
     void a_rod_is_begun() {
       Bencher bench = job("wire-drawing").press("esc").goTo("anneal-rod");

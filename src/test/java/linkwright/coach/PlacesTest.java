@@ -271,7 +271,7 @@ class PlacesTest {
       bench.press("c", "ctrl-k");
       assertThat(bench.state().course().closed()).isTrue();
       bench.press("c");
-      assertThat(bench.notice()).isEqualTo("This job is closed already.");
+      assertThat(bench.model().screen().form()).isEmpty();
       bench.press("g");
       assertThat(bench.state().course().closed()).isFalse();
       assertThat(bench.entered(Fact.JobClosed.class)).hasSize(1);

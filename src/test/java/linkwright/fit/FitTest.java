@@ -49,8 +49,7 @@ class FitTest {
       // Two half circles over 2.8 mm and two straights between them.
       double straight = 12 - (2.8 + 2 * 1);
       assertThat(proposal.reach()).isEqualTo(Reach.REACHED);
-      assertThat(proposal.blankMm())
-          .isCloseTo(Math.PI * (2.8 + 1) + 2 * straight, within(0.01));
+      assertThat(proposal.blankMm()).isCloseTo(Math.PI * (2.8 + 1) + 2 * straight, within(0.01));
     }
 
     @Test

@@ -71,6 +71,17 @@ class FactFieldsTest {
     assertThat(FactFields.of(weighed)).containsOnlyKeys("chain-g");
   }
 
+  @Test
+  void a_fact_does_not_change_with_what_it_was_made_of_and_keeps_its_order() {
+    Map<String, String> typed = new LinkedHashMap<>();
+    typed.put("wire", "0.9 mm");
+    typed.put("metal", "sterling");
+    Fact.PlanSet plan = new Fact.PlanSet(typed);
+    typed.put("wire", "1 mm");
+    assertThat(plan.wish()).containsEntry("wire", "0.9 mm");
+    assertThat(plan.wish().keySet()).containsExactly("wire", "metal");
+  }
+
   @Nested
   class FieldsThatDoNotMakeAFact {
     @Test

@@ -13,9 +13,14 @@ import linkwright.coach.TrayJob;
 import linkwright.coach.TrayWords;
 import linkwright.job.Fact;
 import linkwright.quantity.UnitStyle;
+import linkwright.shell.Demo;
 
 /** Every screen of the coach, reached by its keys in a job that somebody works on. */
 final class Scenes {
+  /** Wide signs, combining ones, an accent over a letter that has none of its own, a flag. */
+  private static final String LONG_NAME =
+      "銀の鎖 for A\u0301na-Lœ\u0323 \uD83C\uDDE6\uD83C\uDDF9, to match the 金 earrings she had of her grandmother in 1961";
+
   private static final Map<String, Function<Bencher, Bencher>> ALL = all();
 
   private Scenes() {}
@@ -37,6 +42,15 @@ final class Scenes {
     }
     if (name.equals("plan-bare")) {
       return Bencher.with(new Fact.JobOpened("A chain without a plan", "scroll-and-ring"));
+    }
+    if (name.startsWith("names")) {
+      Map<String, String> wish = new LinkedHashMap<>();
+      for (Fact fact : Demo.facts(Bencher.LIBRARY)) {
+        if (fact instanceof Fact.PlanSet plan) {
+          wish.putAll(plan.wish());
+        }
+      }
+      return Bencher.with(new Fact.JobOpened(LONG_NAME, "scroll-and-ring"), new Fact.PlanSet(wish));
     }
     return name.startsWith("inch")
         ? Bencher.withTheDemo(new Settings(UnitStyle.INCH, false, KeyMap.USUAL, true))
@@ -79,6 +93,8 @@ final class Scenes {
     all.put("timers", Scenes::timers);
     all.put("reckoner", bencher -> bencher.press("r"));
     all.put("reckoner-sum", bencher -> bencher.press("r", "enter", "down", "down").type("2 m"));
+    all.put("names-round", bencher -> bencher);
+    all.put("names-bench", bencher -> bencher.goTo("cut-blanks").press("space"));
     all.put("inch-plan", bencher -> bencher.press("p", "down"));
     all.put("inch-tests", Scenes::tests);
     all.put("inch-bench", bencher -> formed(bencher));

@@ -126,5 +126,22 @@ class SurroundingsIT {
       assertThat(said.code()).isZero();
       assertThat(said.text()).contains("Lighthouse", "links").doesNotContain("\u001b");
     }
+
+    @Test
+    void theCoachWalksLineByLineAndKeepsWhatWasEntered() throws IOException {
+      Workbench workbench = new Workbench();
+      String typed = "note from a pipe\n" + "\n".repeat(6) + "where\nquit\n";
+      Workbench.Said said = workbench.command(typed, "walk", "--plain");
+      assertThat(said.code()).as(said.text()).isZero();
+      assertThat(said.text()).contains("At step 1 of 27", "seen").doesNotContain("\u001b");
+      Workbench.Said again = workbench.command("book 20\nquit\n", "walk", "--plain");
+      assertThat(again.text()).contains("from a pipe");
+    }
+
+    @Test
+    void anEndOfInputIsALeaving() throws IOException {
+      Workbench.Said said = new Workbench().command("", "walk", "--plain");
+      assertThat(said.code()).as(said.text()).isZero();
+    }
   }
 }

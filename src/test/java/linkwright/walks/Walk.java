@@ -38,6 +38,9 @@ public final class Walk implements AutoCloseable {
   /** Longer than a program waits after ESC before it takes it for the Escape key. */
   private static final long ESCAPE_NANOS = TimeUnit.MILLISECONDS.toNanos(80);
 
+  /** The pieces of one picture come closer together than this. */
+  private static final long STILL_MILLIS = 40;
+
   private final Path notes;
   private final PtyProcess process;
   private final OutputStream keys;
@@ -197,6 +200,23 @@ public final class Walk implements AutoCloseable {
         } catch (InterruptedException e) {
           Thread.currentThread().interrupt();
           throw new AssertionError("Interrupted while waiting: " + wanted, e);
+        }
+      }
+    }
+    return this;
+  }
+
+  /** Waits until nothing more comes: a picture may arrive in pieces. */
+  public Walk waitUntilStill() {
+    synchronized (lock) {
+      int before = -1;
+      while (before != written.size() && !atEnd) {
+        before = written.size();
+        try {
+          lock.wait(STILL_MILLIS);
+        } catch (InterruptedException e) {
+          Thread.currentThread().interrupt();
+          throw new AssertionError("Interrupted while waiting for a whole picture", e);
         }
       }
     }

@@ -49,7 +49,7 @@ class WholeJobIT {
     press(walk, "down", "down", "down").type("15.9 mm");
     press(walk, "down").type("6 mm");
     press(walk, "down", "down").type("right");
-    press(walk, "ctrl-k").waitFor("15.9 mm x 6 mm", LONG);
+    press(walk, "ctrl-k").waitFor("15.9 x 6 mm", LONG);
     press(walk, "s").waitFor("link 1 of the chain", LONG);
   }
 

@@ -99,6 +99,7 @@ final class Workbench {
           "the key did something",
           now -> now.contains(until) || !work(now).equals(work(shown)),
           LONG);
+      walk.waitUntilStill();
     }
     throw new AssertionError("600 presses did not lead to: " + until + "\n" + walk.screen());
   }

@@ -41,17 +41,23 @@ final class Remarks {
 
   /** A blank that was found comes as near as the formers let it; how far off is to be told. */
   private static void unlikeTheWish(List<String> remarks, Formed link, WishedLink wished) {
-    double length = wished.lengthMm().orElse(link.lengthMm());
-    if (Math.abs(link.lengthMm() / length - 1) > LENGTH_OFF) {
+    double length = link.lengthMm() / wished.lengthMm().orElse(link.lengthMm()) - 1;
+    double width = link.widthMm() / wished.widthMm().orElse(link.widthMm()) - 1;
+    if (Math.abs(length) > LENGTH_OFF) {
       remarks.add(
-          "With these formers the link comes %.1f mm long, not %.1f mm: name other formers."
-              .formatted(link.lengthMm(), length));
+          "With these formers the link comes %.0f %% %s than wished: name %s ones."
+              .formatted(
+                  100 * Math.abs(length),
+                  length < 0 ? "shorter" : "longer",
+                  length < 0 ? "larger" : "smaller"));
     }
-    double width = wished.widthMm().orElse(link.widthMm());
-    if (Math.abs(link.widthMm() / width - 1) > WIDTH_OFF) {
+    if (Math.abs(width) > WIDTH_OFF) {
       remarks.add(
-          "With these formers the link comes %.1f mm wide, not %.1f mm: name %s ones."
-              .formatted(link.widthMm(), width, link.widthMm() < width ? "larger" : "smaller"));
+          "With these formers the link comes %.0f %% %s than wished: name %s ones."
+              .formatted(
+                  100 * Math.abs(width),
+                  width < 0 ? "narrower" : "wider",
+                  width < 0 ? "larger" : "smaller"));
     }
   }
 
