@@ -2,7 +2,6 @@ package linkwright.view;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -56,7 +55,9 @@ final class WeighView {
     remarks(below, rows(model, job, body.width()), part, 0, 0);
   }
 
-  /** Where the two have no room beside each other: first what came of it, then the price, then all. */
+  /**
+   * Where the two have no room beside each other: first what came of it, then the price, then all.
+   */
   private static void oneByOne(Canvas body, Model model, OpenJob job, int part) {
     List<Row> rows = rows(model, job, body.width());
     int onePart = Math.max(1, body.height() - 1);
