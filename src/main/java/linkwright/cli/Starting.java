@@ -1,5 +1,6 @@
 package linkwright.cli;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import linkwright.cli.walk.Opening;
@@ -7,17 +8,20 @@ import linkwright.cli.walk.Walk;
 import linkwright.coach.Settings;
 import linkwright.files.Home;
 import linkwright.files.Library;
-import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
 import linkwright.shell.Start;
 import linkwright.terminal.Display;
 import linkwright.terminal.Displays;
 import linkwright.terminal.Look;
+import linkwright.terminal.WindowDisplay;
 import linkwright.terminal.Wishes;
 
 /** Starts the coach on a display; where there is none, tells how the job stands. */
 public final class Starting {
   private static final String PLAIN_THEME = "plain";
+
+  private static final String NO_WINDOW =
+      "No window can be opened here, for no display answers: it goes on without one.";
 
   private Starting() {}
 
@@ -44,10 +48,18 @@ public final class Starting {
       return plain(home, choices, here);
     }
     Optional<Display> display = Displays.choose(here.environment(), wishes(options, choices));
+    boolean noWindow = options.window() && !display.map(Starting::isWindow).orElse(false);
     if (display.isEmpty()) {
+      if (noWindow) {
+        here.err().say(NO_WINDOW);
+      }
       return glance(home, choices, here);
     }
-    List<String> told = choices.problems().stream().map(Problem::sentence).toList();
+    List<String> told = new ArrayList<>();
+    if (noWindow) {
+      told.add(NO_WINDOW);
+    }
+    choices.problems().forEach(problem -> told.add(problem.sentence()));
     Settings settings = choices.settings();
     String device = choices.device(here.environment().variables());
     Start.run(home, settings, device, display.get(), job, told);
@@ -69,6 +81,10 @@ public final class Starting {
     here.err().sayAll(Located.all(library.problems()));
     here.out().sayAll(Glance.of(home, library, choices.settings(), here.clock().instant()));
     return Exit.GOOD;
+  }
+
+  private static boolean isWindow(Display display) {
+    return display instanceof WindowDisplay;
   }
 
   private static Wishes wishes(StartOptions options, Choices choices) {

@@ -28,7 +28,7 @@ final class BenchPlace implements Place {
       return List.of(Act.BACK_AT_BENCH);
     }
     if (BenchGate.caution(model).isPresent()) {
-      return List.of(Act.SEEN, Act.PREVIOUS_STEP);
+      return List.of(Act.SEEN, Act.PREVIOUS_STEP, Act.NEXT_STEP);
     }
     if (screen.ask() instanceof BenchAsk.Away) {
       return List.of(Act.AWAY_NOW);

@@ -58,8 +58,13 @@ public sealed interface Message {
   /** Something is wrong that the user should know of at once. */
   record Troubled(String sentence) implements Message {}
 
-  /** The jobs at hand were read. */
-  record TrayRead(List<TrayJob> jobs) implements Message {}
+  /** The jobs at hand were read; unread says how many were left out, for it took too long. */
+  record TrayRead(List<TrayJob> jobs, int unread) implements Message {
+    /** All of them. */
+    public TrayRead(List<TrayJob> jobs) {
+      this(jobs, 0);
+    }
+  }
 
   /** The terminal is gone, or asked the program to leave. */
   record Ended() implements Message {}

@@ -14,17 +14,25 @@ public final class TrayWords {
 
   /** Where the job stands and what waits. */
   public static TrayJob of(String slug, List<Entry> entries, Shelf shelf, Instant now) {
+    return standing(slug, entries, shelf).at(now);
+  }
+
+  /** Where the job stands, for any time: only timers go on by themselves. */
+  public static Standing standing(String slug, List<Entry> entries, Shelf shelf) {
     JobState state = JobState.replay(entries, shelf.stages());
     Instant last = entries.isEmpty() ? Instant.EPOCH : entries.get(entries.size() - 1).at();
     String name = state.course().name().isEmpty() ? slug : state.course().name();
+    boolean closed = state.course().closed();
     Reckoned reckoned = Reckoned.of(state, shelf);
-    return new TrayJob(
-        slug,
-        name,
-        stands(state, reckoned, shelf),
-        waits(state, reckoned, now),
-        last,
-        state.course().closed());
+    TrayJob job =
+        new TrayJob(
+            slug,
+            name,
+            stands(state, reckoned, shelf),
+            closed ? List.of() : waits(reckoned),
+            last,
+            closed);
+    return new Standing(job, state.timers());
   }
 
   private static String stands(JobState state, Reckoned reckoned, Shelf shelf) {
@@ -60,12 +68,8 @@ public final class TrayWords {
         .orElse("");
   }
 
-  private static List<String> waits(JobState state, Reckoned reckoned, Instant now) {
+  private static List<String> waits(Reckoned reckoned) {
     List<String> waits = new ArrayList<>();
-    if (state.course().closed()) {
-      return waits;
-    }
-    state.timers().ringing(now).forEach(timer -> waits.add(timer.name() + " is due"));
     for (Map.Entry<String, StillToDo> each : reckoned.left().entrySet()) {
       if (each.getValue().redo() > 0) {
         int redo = each.getValue().redo();

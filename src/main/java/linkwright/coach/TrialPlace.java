@@ -72,16 +72,13 @@ final class TrialPlace implements Place {
     String rings = ring.isPresent() ? "4" : "0";
     List<Field> fields =
         List.of(
-                Field.of("links", "links", "3", "how many finished links hang in it"),
-                Field.of("rings", "rings", rings, "how many rings, those at the ends too"),
-                Field.of(
-                    "ring", "ring inside", inside, "the rings tried, before they were ovalled"),
-                Field.of("oval", "oval inside", oval, "their width once ovalled; empty: round"),
-                Field.of(
-                    "hung", "hung length", "", "from inside end to inside end, pulled straight"),
-                Field.of(
-                    "clasp", "clasp in it", "", "its length if it hangs along; empty: no clasp"),
-                Field.of("note", "note", "", "how it lies and moves"));
+            Field.of("links", "links", "3", "how many finished links hang in it"),
+            Field.of("rings", "rings", rings, "how many rings, those at the ends too"),
+            Field.of("ring", "ring inside", inside, "the rings tried, before they were ovalled"),
+            Field.of("oval", "oval inside", oval, "their width once ovalled; empty: round"),
+            Field.of("hung", "hung length", "", "from inside end to inside end, pulled straight"),
+            Field.of("clasp", "clasp in it", "", "its length if it hangs along; empty: no clasp"),
+            Field.of("note", "note", "", "how it lies and moves"));
     boolean linked = ring.isEmpty() && linksJoinEachOther(model);
     return Form.of(
             Form.Purpose.TRIAL_LENGTH,

@@ -41,7 +41,8 @@ public final class Update {
       return Turn.to(model.sized(size.width(), size.height()));
     }
     if (message instanceof Message.TrayRead read) {
-      return Turn.to(model.withTray(read.jobs()));
+      Model ready = model.withTray(read.jobs());
+      return Turn.to(read.unread() == 0 ? ready : ready.told(unread(read.unread())));
     }
     if (message instanceof Message.JobOpened opened) {
       return opened(model, opened);
@@ -59,6 +60,12 @@ public final class Update {
       return Turn.to(model.trouble("Not written, and not counted: " + not.why()));
     }
     return Turn.with(model, new Effect.ShutJob(), new Effect.Leave());
+  }
+
+  private static String unread(int jobs) {
+    return jobs
+        + (jobs == 1 ? " job is" : " jobs are")
+        + " not read yet: that goes on when you come back to the tray.";
   }
 
   static Turn key(Model model, Key key) {

@@ -1,5 +1,6 @@
 package linkwright.job;
 
+import java.lang.reflect.Constructor;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
@@ -30,6 +31,32 @@ public final class FactFields {
     }
   }
 
+  /** What Java tells of a record, asked once: asking takes longer than reading the entry. */
+  private record Shape(RecordComponent[] components, String[] names, Constructor<?> constructor) {
+    static Shape of(Class<?> type) {
+      RecordComponent[] components = type.getRecordComponents();
+      String[] names = new String[components.length];
+      Class<?>[] types = new Class<?>[components.length];
+      for (int i = 0; i < components.length; i++) {
+        names[i] = hyphened(components[i].getName());
+        types[i] = components[i].getType();
+      }
+      try {
+        return new Shape(components, names, type.getDeclaredConstructor(types));
+      } catch (NoSuchMethodException impossible) {
+        throw new IllegalArgumentException("not a record: " + type.getSimpleName(), impossible);
+      }
+    }
+  }
+
+  private static final ClassValue<Shape> SHAPES =
+      new ClassValue<>() {
+        @Override
+        protected Shape computeValue(Class<?> type) {
+          return Shape.of(type);
+        }
+      };
+
   private FactFields() {}
 
   static String kindOf(Class<?> fact) {
@@ -46,12 +73,14 @@ public final class FactFields {
       return unread.fields();
     }
     Map<String, Object> fields = new LinkedHashMap<>();
-    for (RecordComponent component : fact.getClass().getRecordComponents()) {
-      Object value = valueOf(component, fact);
+    Shape shape = SHAPES.get(fact.getClass());
+    for (int i = 0; i < shape.names().length; i++) {
+      String name = shape.names()[i];
+      Object value = valueOf(shape.components()[i], fact);
       if (value instanceof OptionalDouble measured) {
-        measured.ifPresent(known -> fields.put(hyphened(component.getName()), known));
+        measured.ifPresent(known -> fields.put(name, known));
       } else {
-        fields.put(hyphened(component.getName()), plain(value));
+        fields.put(name, plain(value));
       }
     }
     return fields;
@@ -81,15 +110,13 @@ public final class FactFields {
   }
 
   private static Fact build(Class<?> type, Map<String, Object> fields) {
-    RecordComponent[] components = type.getRecordComponents();
-    Object[] values = new Object[components.length];
-    Class<?>[] types = new Class<?>[components.length];
-    for (int i = 0; i < components.length; i++) {
-      types[i] = components[i].getType();
-      values[i] = converted(components[i], fields.get(hyphened(components[i].getName())));
+    Shape shape = SHAPES.get(type);
+    Object[] values = new Object[shape.names().length];
+    for (int i = 0; i < values.length; i++) {
+      values[i] = converted(shape.components()[i], fields.get(shape.names()[i]));
     }
     try {
-      return (Fact) type.getDeclaredConstructor(types).newInstance(values);
+      return (Fact) shape.constructor().newInstance(values);
     } catch (ReflectiveOperationException unusable) {
       throw new IllegalArgumentException("not a " + type.getSimpleName(), unusable);
     }

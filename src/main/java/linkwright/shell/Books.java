@@ -26,13 +26,17 @@ final class Books {
   private final String device;
   private final InstantSource clock;
   private final DraftStore drafts;
+  private final Patience patience;
+  private final Tray tray;
   private Optional<BookFile> open = Optional.empty();
 
-  Books(Home home, String device, InstantSource clock, DraftStore drafts) {
+  Books(Home home, String device, InstantSource clock, DraftStore drafts, Patience patience) {
     this.home = home;
     this.device = device;
     this.clock = clock;
     this.drafts = drafts;
+    this.patience = patience;
+    this.tray = new Tray(home);
   }
 
   /** Writes facts, syncs them, and only then tells that they are kept. All carry one time. */
@@ -136,7 +140,8 @@ final class Books {
   }
 
   /** The jobs in the folder, the one last worked on first. */
-  List<TrayJob> tray(Shelf shelf) {
-    return TrayReading.of(home, shelf, clock.instant());
+  Message tray(Shelf shelf) {
+    List<TrayJob> jobs = tray.jobs(shelf, clock.instant(), patience);
+    return new Message.TrayRead(jobs, tray.unread());
   }
 }

@@ -34,8 +34,13 @@ public final class Performer {
    * @param bell rings once
    */
   public Performer(Home home, String device, InstantSource clock, Runnable bell) {
+    this(home, device, clock, bell, Patience.ENDLESS);
+  }
+
+  /** The same, with someone who is told how far a long reading of the tray has come. */
+  Performer(Home home, String device, InstantSource clock, Runnable bell, Patience patience) {
     this.drafts = new DraftStore(home.drafts());
-    this.books = new Books(home, device, clock, drafts);
+    this.books = new Books(home, device, clock, drafts, patience);
     this.bell = bell;
   }
 
@@ -50,7 +55,7 @@ public final class Performer {
       books.begin(opened.name(), first);
       books.shut();
     }
-    Model ready = take(model, new Message.TrayRead(books.tray(model.shelf())));
+    Model ready = take(model, books.tray(model.shelf()));
     return job.map(slug -> take(ready, books.open(slug))).orElse(ready);
   }
 
@@ -96,7 +101,7 @@ public final class Performer {
     if (effect instanceof Effect.ShutJob) {
       books.shut();
     } else if (effect instanceof Effect.ReadTray) {
-      return Optional.of(new Message.TrayRead(books.tray(model.shelf())));
+      return Optional.of(books.tray(model.shelf()));
     } else if (effect instanceof Effect.KeepDraft draft) {
       drafts.keep(draft.slug(), draft.form(), draft.texts());
     } else if (effect instanceof Effect.DropDraft draft) {

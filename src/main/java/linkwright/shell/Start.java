@@ -35,7 +35,7 @@ public final class Start {
    * @param home the user's folder
    * @param settings the user's choices
    * @param device the name of this machine in the books
-   * @param display where to show it
+   * @param shown where to show it
    * @param job the book to open at once, if any
    * @param told what was found wrong before, told on the first screen
    */
@@ -43,11 +43,12 @@ public final class Start {
       Home home,
       Settings settings,
       String device,
-      Display display,
+      Display shown,
       Optional<String> job,
       List<String> told) {
     InstantSource clock = InstantSource.system();
-    Performer performer = new Performer(home, device, clock, display::bell);
+    Waiting display = new Waiting(shown, clock);
+    Performer performer = new Performer(home, device, clock, display::bell, display);
     try (display) {
       Display.Size size = display.size();
       // Reading takes a moment on a slow machine; the screen says so meanwhile.

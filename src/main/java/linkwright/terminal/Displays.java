@@ -16,33 +16,52 @@ public final class Displays {
 
   /**
    * Opens the terminal if there is one, else a window if one can be opened; a window first where
-   * the user wished for it. Empty when there is neither: then only plain lines can be written.
+   * the user wished for it, and the terminal after all where none opens. Empty when there is
+   * neither: then only plain lines can be written.
    */
   public static Optional<Display> choose(Environment environment, Wishes wishes) {
-    Look look = wishes.look().or(environment::look).orElse(Look.DARK);
     Kind kind = kind(environment, wishes);
-    if (kind == Kind.TERMINAL) {
-      try {
-        return Optional.of(
-            TerminalDisplay.open(environment, Theme.of(look, environment.depth()), wishes.mouse()));
-      } catch (IOException e) {
-        kind = environment.hasWindows() ? Kind.WINDOW : Kind.PLAIN;
-      }
-    }
     if (kind == Kind.WINDOW) {
-      try {
-        return Optional.of(WindowDisplay.open(look, environment.windowDepth(), wishes.fontSize()));
-      } catch (IOException e) {
-        return Optional.empty();
-      }
+      return window(environment, wishes)
+          .or(() -> usable(environment) ? terminal(environment, wishes) : Optional.empty());
+    }
+    if (kind == Kind.TERMINAL) {
+      return terminal(environment, wishes)
+          .or(() -> environment.hasWindows() ? window(environment, wishes) : Optional.empty());
     }
     return Optional.empty();
   }
 
+  private static Optional<Display> terminal(Environment environment, Wishes wishes) {
+    try {
+      Theme theme = Theme.of(look(environment, wishes), environment.depth());
+      return Optional.of(TerminalDisplay.open(environment, theme, wishes.mouse()));
+    } catch (IOException unusable) {
+      return Optional.empty();
+    }
+  }
+
+  private static Optional<Display> window(Environment environment, Wishes wishes) {
+    try {
+      Look look = look(environment, wishes);
+      return Optional.of(WindowDisplay.open(look, environment.windowDepth(), wishes.fontSize()));
+    } catch (IOException nowhere) {
+      return Optional.empty();
+    }
+  }
+
+  private static Look look(Environment environment, Wishes wishes) {
+    return wishes.look().or(environment::look).orElse(Look.DARK);
+  }
+
+  /** Whether there is a terminal that can be driven: Lanterna can't drive that of Windows. */
+  private static boolean usable(Environment environment) {
+    return environment.terminal() && !environment.isWindows();
+  }
+
   /** What to try first. */
   static Kind kind(Environment environment, Wishes wishes) {
-    // Lanterna can't drive the console of Windows, so there the window it is.
-    boolean terminal = environment.terminal() && !environment.isWindows();
+    boolean terminal = usable(environment);
     if (environment.hasWindows() && (wishes.window() || !terminal)) {
       return Kind.WINDOW;
     }

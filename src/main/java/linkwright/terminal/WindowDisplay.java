@@ -71,7 +71,8 @@ public final class WindowDisplay implements Display {
   static WindowDisplay open(Look look, Depth depth, int points) throws IOException {
     try {
       return new WindowDisplay(look, depth, points);
-    } catch (java.awt.HeadlessException | java.awt.AWTError e) {
+    } catch (java.awt.HeadlessException | java.awt.AWTError | LinkageError e) {
+      // The last where Java came without its window libraries.
       throw new IOException("No window can be opened here", e);
     }
   }

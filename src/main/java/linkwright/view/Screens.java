@@ -33,6 +33,17 @@ public final class Screens {
     return canvas.toGrid();
   }
 
+  /** The same, once it takes long: how far it has come, and the way out. */
+  public static Grid reading(int columns, int rows, Glyphs glyphs, int done, int all) {
+    Canvas canvas = new Canvas(columns, rows, glyphs);
+    canvas.text(1, 0, columns - 1, "Linkwright", Tone.STRONG);
+    String count = "Reading the jobs, those changed last first: " + done + " of " + all + ".";
+    int row = 2 + canvas.wrapped(1, 2, columns - 2, rows - 3, count, Tone.PLAIN);
+    canvas.wrapped(
+        1, row + 1, columns - 2, rows - row - 1, "esc goes on without the rest", Tone.FAINT);
+    return canvas.toGrid();
+  }
+
   private static void body(Canvas body, Model model) {
     Screen screen = model.screen();
     if (screen instanceof Screen.Tray tray) {

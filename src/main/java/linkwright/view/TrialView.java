@@ -25,13 +25,7 @@ final class TrialView {
     UnitStyle units = model.settings().units();
     int row = planned(body, job, units);
     if (screen.rows().isEmpty()) {
-      body.wrapped(
-          0,
-          row,
-          body.width(),
-          5,
-          howTo(job),
-          Tone.PLAIN);
+      body.wrapped(0, row, body.width(), 5, howTo(job), Tone.PLAIN);
       return;
     }
     int perRow = body.width() < 72 ? 4 : 3;

@@ -93,6 +93,22 @@ class StartingTest {
   }
 
   @Nested
+  class A_window_that_cannot_be_opened {
+    @Test
+    void is_told_in_a_sentence_and_the_program_goes_on_without() {
+      assertThat(line.run("--window")).isZero();
+      assertThat(line.err()).startsWith("No window can be opened here");
+      assertThat(line.out()).contains("Still to do: ");
+    }
+
+    @Test
+    void is_told_only_where_one_was_wished_for() {
+      assertThat(line.run()).isZero();
+      assertThat(line.err()).isEmpty();
+    }
+  }
+
+  @Nested
   class The_version {
     @Test
     void is_that_of_the_build_file() throws IOException {

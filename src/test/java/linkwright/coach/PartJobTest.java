@@ -247,6 +247,19 @@ class PartJobTest {
   @Nested
   class WhereNothingIsCut {
     @Test
+    void the_ingot_is_passed_over_before_its_cautions_are_seen() {
+      Bencher bench = job("wire-drawing").press("esc").goTo("plan-draw").press("space");
+      assertThat(Bench.target(bench.model()).orElseThrow().step().id()).isEqualTo("pour-ingot");
+
+      bench.press("right", "right").seeCautions();
+
+      assertThat(bench.at().step().id()).isEqualTo("anneal-rod");
+      assertThat(bench.entered(Fact.StepOpened.class))
+          .extracting(Fact.StepOpened::step)
+          .doesNotContain("pour-ingot");
+    }
+
+    @Test
     void a_rod_is_begun() {
       Bencher bench = job("wire-drawing").press("esc").goTo("anneal-rod");
 

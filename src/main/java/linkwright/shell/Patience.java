@@ -1,0 +1,17 @@
+package linkwright.shell;
+
+/** Is told how far a long reading has come, and answers whether it is to go on. */
+@FunctionalInterface
+interface Patience {
+  /** Waits to the end, whatever it takes. */
+  Patience ENDLESS = (done, all) -> true;
+
+  /**
+   * Told before each piece of the work.
+   *
+   * @param done pieces done, 0 or more
+   * @param all pieces there are
+   * @return whether to go on; the rest is left out when not
+   */
+  boolean goOn(int done, int all);
+}

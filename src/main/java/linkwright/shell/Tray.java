@@ -1,0 +1,101 @@
+package linkwright.shell;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.nio.file.attribute.FileTime;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import linkwright.coach.Shelf;
+import linkwright.coach.Standing;
+import linkwright.coach.TrayJob;
+import linkwright.coach.TrayWords;
+import linkwright.files.BookFile;
+import linkwright.files.EntryLines;
+import linkwright.files.Home;
+
+/**
+ * Reads what lies in the tray; nothing is written and no book is held. A book whose file has
+ * neither a new time nor another size since it was read is not read again.
+ */
+final class Tray {
+  /** A book's file as it lay on the disk; what could not be looked at is read every time. */
+  private record Seen(Path path, Optional<FileTime> changed, long bytes) {
+    static Seen of(Path path) {
+      try {
+        BasicFileAttributes now = Files.readAttributes(path, BasicFileAttributes.class);
+        return new Seen(path, Optional.of(now.lastModifiedTime()), now.size());
+      } catch (IOException gone) {
+        return new Seen(path, Optional.empty(), 0);
+      }
+    }
+
+    FileTime age() {
+      return changed.orElse(FileTime.fromMillis(0));
+    }
+  }
+
+  /** Few enough that the user is asked often, many enough to keep all processors at work. */
+  private static final int AT_ONCE = 8;
+
+  private final Home home;
+  private Map<Seen, Standing> known = Map.of();
+  private int unread;
+
+  Tray(Home home) {
+    this.home = home;
+  }
+
+  /**
+   * The jobs in the user's folder, open ones first, the one last worked on before the others. Those
+   * changed last are read first: they are there when the reading is broken off.
+   */
+  List<TrayJob> jobs(Shelf shelf, Instant now, Patience patience) {
+    List<Seen> books = new ArrayList<>(home.books().stream().map(Seen::of).toList());
+    books.sort(Comparator.comparing(Seen::age).reversed());
+    Map<Seen, Standing> read = new HashMap<>();
+    List<TrayJob> found = new ArrayList<>();
+    while (found.size() < books.size() && patience.goOn(found.size(), books.size())) {
+      List<Seen> some =
+          books.subList(found.size(), Math.min(books.size(), found.size() + AT_ONCE));
+      // Each book is worked out by itself: that is shared out between the processors.
+      List<Standing> standings = some.parallelStream().map(book -> standing(book, shelf)).toList();
+      for (int i = 0; i < some.size(); i++) {
+        read.put(some.get(i), standings.get(i));
+        found.add(standings.get(i).at(now));
+      }
+    }
+    unread = books.size() - found.size();
+    known = Map.copyOf(read);
+    found.sort(
+        Comparator.comparing(TrayJob::closed)
+            .thenComparing(TrayJob::lastEntry, Comparator.reverseOrder()));
+    return List.copyOf(found);
+  }
+
+  /** How many books were left out when the last reading was broken off. */
+  int unread() {
+    return unread;
+  }
+
+  private Standing standing(Seen book, Shelf shelf) {
+    Standing before = known.get(book);
+    return before != null && book.changed().isPresent() ? before : read(book, shelf);
+  }
+
+  private static Standing read(Seen book, Shelf shelf) {
+    return TrayWords.standing(
+        TrayReading.slug(book.path()),
+        BookFile.look(book.path())
+            .found()
+            .map(found -> EntryLines.entries(found.lines()))
+            .orElse(List.of()),
+        shelf);
+  }
+}

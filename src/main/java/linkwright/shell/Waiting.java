@@ -1,0 +1,102 @@
+package linkwright.shell;
+
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.ArrayDeque;
+import java.util.Optional;
+import java.util.Queue;
+import linkwright.coach.Key;
+import linkwright.terminal.Display;
+import linkwright.terminal.Input;
+import linkwright.view.Glyphs;
+import linkwright.view.Grid;
+import linkwright.view.Screens;
+
+/**
+ * A display that also shows how far a long reading has come, and lets the user break it off. Keys
+ * pressed meanwhile are not lost: they come after it, in their order.
+ */
+final class Waiting implements Display, Patience {
+  /** Shorter waits are over before anybody has read that there is one. */
+  private static final long UNTOLD_MS = 500;
+
+  /** How often the count is told anew, and keys are looked at. */
+  private static final long BETWEEN_MS = 100;
+
+  private final Display display;
+  private final InstantSource clock;
+  private final Queue<Input> ahead = new ArrayDeque<>();
+  private Instant told = Instant.MIN;
+  private boolean over;
+  private boolean shown;
+
+  Waiting(Display display, InstantSource clock) {
+    this.display = display;
+    this.clock = clock;
+  }
+
+  @Override
+  public boolean goOn(int done, int all) {
+    Instant now = clock.instant();
+    if (done == 0) {
+      over = false;
+      shown = false;
+      told = now.plusMillis(UNTOLD_MS - BETWEEN_MS);
+    }
+    if (!over && now.isAfter(told.plusMillis(BETWEEN_MS))) {
+      told = now;
+      Display.Size size = display.size();
+      if (!shown) {
+        shown = true;
+        // Tells whoever draws next that what stood there before is gone.
+        ahead.add(new Input.Resized(size.columns(), size.rows()));
+      }
+      look();
+      display.show(Screens.reading(size.columns(), size.rows(), display.glyphs(), done, all));
+    }
+    return !over;
+  }
+
+  private void look() {
+    Optional<Input> input = display.poll(0);
+    while (input.isPresent()) {
+      boolean enough =
+          input.get() instanceof Input.Pressed pressed && pressed.key().is(Key.Kind.ESCAPE);
+      if (!enough) {
+        ahead.add(input.get());
+      }
+      over = enough || input.get() instanceof Input.Ended;
+      input = over ? Optional.empty() : display.poll(0);
+    }
+  }
+
+  @Override
+  public Optional<Input> poll(long millis) {
+    return ahead.isEmpty() ? display.poll(millis) : Optional.of(ahead.remove());
+  }
+
+  @Override
+  public Size size() {
+    return display.size();
+  }
+
+  @Override
+  public Glyphs glyphs() {
+    return display.glyphs();
+  }
+
+  @Override
+  public void show(Grid grid) {
+    display.show(grid);
+  }
+
+  @Override
+  public void bell() {
+    display.bell();
+  }
+
+  @Override
+  public void close() {
+    display.close();
+  }
+}
