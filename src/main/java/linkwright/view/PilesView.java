@@ -19,10 +19,9 @@ final class PilesView {
     String count = count(model, at);
     boolean rings = own(model, at).map(timer -> timer.rings(model.now())).orElse(false);
     int room = Math.max(10, area.width() / 2);
-    int drawn =
-        BigFigures.draw(
-            area.area(0, 0, room, area.height() - 1), count, rings ? Tone.ALARM : Tone.ACCENT);
-    area.text(0, Math.min(area.height() - 1, drawn), room, caption(model, at), Tone.FAINT);
+    int high = BigFigures.high(count, room, area.height() - 1, area.glyphs());
+    BigFigures.draw(area.area(0, 0, room, high), count, rings ? Tone.ALARM : Tone.ACCENT);
+    area.text(0, high, room, caption(model, at), Tone.FAINT);
     List<String> lines = new ArrayList<>(lines(model, screen, at));
     if (lines.size() > area.height()) {
       String last = lines.remove(lines.size() - 1);
