@@ -32,7 +32,8 @@ public final class FactFields {
   }
 
   /** What Java tells of a record, asked once: asking takes longer than reading the entry. */
-  private record Shape(RecordComponent[] components, String[] names, Constructor<?> constructor) {
+  private record Shape(
+      List<RecordComponent> components, List<String> names, Constructor<?> constructor) {
     static Shape of(Class<?> type) {
       RecordComponent[] components = type.getRecordComponents();
       String[] names = new String[components.length];
@@ -42,7 +43,8 @@ public final class FactFields {
         types[i] = components[i].getType();
       }
       try {
-        return new Shape(components, names, type.getDeclaredConstructor(types));
+        return new Shape(
+            List.of(components), List.of(names), type.getDeclaredConstructor(types));
       } catch (NoSuchMethodException impossible) {
         throw new IllegalArgumentException("not a record: " + type.getSimpleName(), impossible);
       }
@@ -74,9 +76,9 @@ public final class FactFields {
     }
     Map<String, Object> fields = new LinkedHashMap<>();
     Shape shape = SHAPES.get(fact.getClass());
-    for (int i = 0; i < shape.names().length; i++) {
-      String name = shape.names()[i];
-      Object value = valueOf(shape.components()[i], fact);
+    for (int i = 0; i < shape.names().size(); i++) {
+      String name = shape.names().get(i);
+      Object value = valueOf(shape.components().get(i), fact);
       if (value instanceof OptionalDouble measured) {
         measured.ifPresent(known -> fields.put(name, known));
       } else {
@@ -111,9 +113,9 @@ public final class FactFields {
 
   private static Fact build(Class<?> type, Map<String, Object> fields) {
     Shape shape = SHAPES.get(type);
-    Object[] values = new Object[shape.names().length];
+    Object[] values = new Object[shape.names().size()];
     for (int i = 0; i < values.length; i++) {
-      values[i] = converted(shape.components()[i], fields.get(shape.names()[i]));
+      values[i] = converted(shape.components().get(i), fields.get(shape.names().get(i)));
     }
     try {
       return (Fact) shape.constructor().newInstance(values);

@@ -96,7 +96,7 @@ final class PilesView {
     if (!(each > 0)) {
       return "";
     }
-    String kerf = model.job().orElseThrow().makesChain() ? " of wire with its kerf" : " of wire";
+    String kerf = model.job().orElseThrow().makesChain() ? " with its kerf" : " of wire";
     return "each " + model.settings().units().length(each) + kerf;
   }
 

@@ -2,7 +2,6 @@ package linkwright.view;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -27,6 +26,9 @@ import linkwright.text.Text;
 
 /** Plan against what came of it, scrap by kind, the price first and again, what to do next time. */
 final class WeighView {
+  /** Rows that planned against actual takes with everything weighed. */
+  private static final int ALL_ROWS = 16;
+
   private WeighView() {}
 
   static void draw(Canvas body, Model model, Screen.WeighIn screen) {
@@ -56,7 +58,9 @@ final class WeighView {
     remarks(below, rows(model, job, body.width()), part, 0, 0);
   }
 
-  /** Where the two have no room beside each other: first what came of it, then the price, then all. */
+  /**
+   * Where the two have no room beside each other: first what came of it, then the price, then all.
+   */
   private static void oneByOne(Canvas body, Model model, OpenJob job, int part) {
     List<Row> rows = rows(model, job, body.width());
     int onePart = Math.max(1, body.height() - 1);
@@ -106,7 +110,10 @@ final class WeighView {
     back.put("filings", in.filingsG());
     back.put("sweeps", in.sweepsG());
     for (Map.Entry<String, OptionalDouble> each : back.entrySet()) {
-      row = line(area, row, columns(each.getKey(), "", mass(each.getValue(), units)));
+      // In a low window what was not weighed gives way to what is not accounted for.
+      if (area.height() >= ALL_ROWS || each.getValue().isPresent()) {
+        row = line(area, row, columns(each.getKey(), "", mass(each.getValue(), units)));
+      }
     }
     Closing closing = closing(model, job);
     if (closing.unaccountedG().isPresent()) {
