@@ -43,8 +43,7 @@ public final class FactFields {
         types[i] = components[i].getType();
       }
       try {
-        return new Shape(
-            List.of(components), List.of(names), type.getDeclaredConstructor(types));
+        return new Shape(List.of(components), List.of(names), type.getDeclaredConstructor(types));
       } catch (NoSuchMethodException impossible) {
         throw new IllegalArgumentException("not a record: " + type.getSimpleName(), impossible);
       }

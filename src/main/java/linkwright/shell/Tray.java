@@ -62,8 +62,7 @@ final class Tray {
     Map<Seen, Standing> read = new HashMap<>();
     List<TrayJob> found = new ArrayList<>();
     while (found.size() < books.size() && patience.goOn(found.size(), books.size())) {
-      List<Seen> some =
-          books.subList(found.size(), Math.min(books.size(), found.size() + AT_ONCE));
+      List<Seen> some = books.subList(found.size(), Math.min(books.size(), found.size() + AT_ONCE));
       // Each book is worked out by itself: that is shared out between the processors.
       List<Standing> standings = some.parallelStream().map(book -> standing(book, shelf)).toList();
       for (int i = 0; i < some.size(); i++) {

@@ -60,8 +60,7 @@ class TrayTest {
   @Test
   void tellsHowManyJobsAreNotReadYet() {
     Performer performer =
-        new Performer(
-            home, "bench", InstantSource.fixed(NOW), () -> {}, (done, all) -> done < 16);
+        new Performer(home, "bench", InstantSource.fixed(NOW), () -> {}, (done, all) -> done < 16);
     Model begin = Model.begin(shelf, Settings.USUAL, NOW, 80, 24);
     Model model = performer.begin(begin, List.of(), Optional.empty());
     assertThat(model.tray()).hasSize(16);
