@@ -173,7 +173,7 @@ class OwnFilesTest {
               "4:12: \"font-size\": A font of 400 points can't be read; 8 to 72 can.",
               "5:1: The key \"colour\" is not known in the settings."
                   + " Known here: format, units, words, theme, device, font-size, flash.");
-      assertThat(loaded.settings().theme()).isEqualTo("light");
+      assertThat(loaded.settings().theme()).hasValue("light");
       assertThat(loaded.settings().fontSize()).isEqualTo(18);
     }
 
