@@ -156,7 +156,12 @@ class OwnFilesTest {
     void areReadBackAsTheyWereSaved() {
       UserSettings mine =
           new UserSettings(
-              UnitStyle.INCH, TradeWords.AMERICAN, "plain", Optional.of("Bänk #1"), 24, false);
+              UnitStyle.INCH,
+              TradeWords.AMERICAN,
+              Optional.of("plain"),
+              Optional.of("Bänk #1"),
+              24,
+              false);
       assertThat(mine.save(new Home(folder.resolve("new")))).isEmpty();
       assertThat(UserSettings.load(new Home(folder.resolve("new"))))
           .isEqualTo(new UserSettings.Loaded(mine, List.of()));
