@@ -15,9 +15,10 @@ import linkwright.view.Tone;
 final class Theme {
   /** A colour of text and its attributes. */
   record Style(TextColor colour, Set<SGR> attributes) {
-    /** The same colour as a background. */
+    /** Text and background changed round; what was so already is turned back. */
     Style reversed() {
-      return new Style(colour, EnumSet.of(SGR.REVERSE));
+      boolean already = attributes.contains(SGR.REVERSE);
+      return new Style(colour, already ? EnumSet.noneOf(SGR.class) : EnumSet.of(SGR.REVERSE));
     }
   }
 

@@ -46,7 +46,7 @@ final class WindowFont {
   static Glyphs glyphs(List<Font> fonts) {
     boolean all =
         NEEDED.chars().allMatch(c -> fonts.stream().anyMatch(font -> font.canDisplay((char) c)));
-    return all ? Glyphs.FULL : Glyphs.ASCII;
+    return all ? Glyphs.WHOLE_BLOCKS : Glyphs.ASCII;
   }
 
   static SwingTerminalFontConfiguration configuration(List<Font> fonts) {

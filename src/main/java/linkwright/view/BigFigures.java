@@ -47,7 +47,7 @@ public final class BigFigures {
       size++;
     }
     // Without half blocks only whole rows can be drawn: sizes go up in steps of two.
-    return glyphs == Glyphs.ASCII && size > 1 ? size - size % 2 : size;
+    return !glyphs.halfBlocks() && size > 1 ? size - size % 2 : size;
   }
 
   /** Columns that a text takes at a size. */
@@ -61,8 +61,8 @@ public final class BigFigures {
 
   /** Rows that a text takes at a size. */
   public static int rowsAt(int size, Glyphs glyphs) {
-    // In ASCII a dot of the smallest size is a whole row high, there being no half ones.
-    int halfRows = glyphs == Glyphs.ASCII && size == 1 ? 2 : size;
+    // Without half blocks a dot of the smallest size is a whole row high.
+    int halfRows = !glyphs.halfBlocks() && size == 1 ? 2 : size;
     return (DOTS_HIGH * halfRows + 1) / 2;
   }
 
@@ -75,12 +75,12 @@ public final class BigFigures {
   /** The text at a size, row by row. */
   public static List<String> rows(String text, int size, Glyphs glyphs) {
     int rows = rowsAt(size, glyphs);
-    int halfRowsPerDot = glyphs == Glyphs.ASCII && size == 1 ? 2 : size;
+    int halfRowsPerDot = !glyphs.halfBlocks() && size == 1 ? 2 : size;
     List<String> drawn = new ArrayList<>();
     for (int row = 0; row < rows; row++) {
       String upper = dotRow(text, size, 2 * row / halfRowsPerDot);
       String lower = dotRow(text, size, (2 * row + 1) / halfRowsPerDot);
-      drawn.add(glyphs == Glyphs.FULL ? halves(upper, lower) : upper);
+      drawn.add(glyphs == Glyphs.ASCII ? upper : halves(upper, lower));
     }
     return List.copyOf(drawn);
   }

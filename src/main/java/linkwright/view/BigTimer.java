@@ -19,10 +19,9 @@ final class BigTimer {
     }
     TimerRun timer = next.get();
     boolean rings = timer.rings(model.now());
-    Tone tone = rings ? Tone.ALARM : Tone.ACCENT;
     String figures = Clock.running(timer.left(model.now()).toSeconds());
     int rows = BigFigures.high(figures, area.width(), area.height() - 1, area.glyphs());
-    BigFigures.draw(area.area(0, 0, area.width(), rows), figures, tone);
+    BigFigures.draw(area.area(0, 0, area.width(), rows), figures, Tone.ACCENT);
     String words = timer.name();
     if (rings) {
       String key =
@@ -35,7 +34,7 @@ final class BigTimer {
           Text.cut(words, Math.max(4, area.width() - Text.width(told)), area.glyphs().cutMark())
               + told;
     }
-    area.text(0, rows, area.width(), words, rings ? Tone.STRONG : Tone.FAINT);
+    area.text(0, rows, area.width(), words, rings ? Tone.ALARM : Tone.FAINT);
     return rows + 1;
   }
 }

@@ -43,9 +43,9 @@ public final class ChainBar {
       return glyphs.pick("·", ".");
     }
     int steps = FULL.length() - 2;
-    return glyphs == Glyphs.FULL
-        ? String.valueOf(FULL.charAt((stage * steps + stages - 1) / stages))
-        : String.valueOf(ASCII.charAt(Math.min(stage, ASCII.length() - 1)));
+    return glyphs == Glyphs.ASCII
+        ? String.valueOf(ASCII.charAt(Math.min(stage, ASCII.length() - 1)))
+        : String.valueOf(FULL.charAt((stage * steps + stages - 1) / stages));
   }
 
   /**

@@ -123,7 +123,7 @@ public final class Dots {
       if (bits == 0) {
         text.append(' ');
       } else {
-        text.append(glyphs == Glyphs.FULL ? (char) (0x2800 + bits) : ascii(bits));
+        text.append(glyphs == Glyphs.ASCII ? ascii(bits) : (char) (0x2800 + bits));
       }
     }
     return text.toString();

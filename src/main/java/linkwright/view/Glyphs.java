@@ -4,6 +4,8 @@ package linkwright.view;
 public enum Glyphs {
   /** Unicode: Braille dots, blocks, accents. */
   FULL("…"),
+  /** The same, but half blocks do not meet whole ones: letters of a window leave a gap there. */
+  WHOLE_BLOCKS("…"),
   /** The 95 printable characters of ASCII only. */
   ASCII("~");
 
@@ -18,8 +20,13 @@ public enum Glyphs {
     return cutMark;
   }
 
+  /** Whether blocks may be half a row high. */
+  boolean halfBlocks() {
+    return this == FULL;
+  }
+
   /** One of two signs: the first when Unicode can be drawn. */
   public String pick(String full, String ascii) {
-    return this == FULL ? full : ascii;
+    return this == ASCII ? ascii : full;
   }
 }

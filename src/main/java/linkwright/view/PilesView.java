@@ -20,8 +20,9 @@ final class PilesView {
     boolean rings = own(model, at).map(timer -> timer.rings(model.now())).orElse(false);
     int room = Math.max(10, area.width() / 2);
     int high = BigFigures.high(count, room, area.height() - 1, area.glyphs());
-    BigFigures.draw(area.area(0, 0, room, high), count, rings ? Tone.ALARM : Tone.ACCENT);
-    area.text(0, high, room, caption(model, at), Tone.FAINT);
+    // Turned round, figures that fill their room are hard to read: the words carry the alarm.
+    BigFigures.draw(area.area(0, 0, room, high), count, Tone.ACCENT);
+    area.text(0, high, room, caption(model, at), rings ? Tone.ALARM : Tone.FAINT);
     List<String> lines = new ArrayList<>(lines(model, screen, at));
     if (lines.size() > area.height()) {
       String last = lines.remove(lines.size() - 1);

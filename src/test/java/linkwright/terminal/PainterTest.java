@@ -112,6 +112,21 @@ class PainterTest {
   }
 
   @Test
+  void theFiguresOfARingingTimerStandOutFromTheirGround() throws IOException {
+    for (Painter.Blocks blocks : Painter.Blocks.values()) {
+      DefaultVirtualTerminal terminal = new DefaultVirtualTerminal(new TerminalSize(2, 1));
+      Canvas canvas = new Canvas(2, 1);
+      canvas.text(0, 0, "█ ", Tone.ALARM);
+      new Painter(terminal, Theme.of(Look.DARK, Depth.RGB), Glyphs.FULL, blocks)
+          .paint(canvas.toGrid(), new Display.Size(2, 1));
+      assertThat(terminal.getCharacter(1, 0).getModifiers()).contains(SGR.REVERSE);
+      boolean reversed = terminal.getCharacter(0, 0).getModifiers().contains(SGR.REVERSE);
+      boolean full = terminal.getCharacter(0, 0).getCharacterString().equals("█");
+      assertThat(reversed).as("shows the ground's colour in %s", blocks).isEqualTo(full);
+    }
+  }
+
+  @Test
   void aRepaintIsOneWriteAndLosesNothing() throws IOException {
     List<Integer> writes = new ArrayList<>();
     ByteArrayOutputStream all = new ByteArrayOutputStream();

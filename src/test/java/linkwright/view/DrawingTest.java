@@ -24,6 +24,17 @@ class DrawingTest {
     }
 
     @Test
+    void haveOnlyWholeBlocksWhereHalvesDoNotMeetThem() {
+      for (int size : new int[] {1, 2, 4}) {
+        List<String> rows = BigFigures.rows("0/12:", size, Glyphs.WHOLE_BLOCKS);
+        assertThat(rows).hasSize(BigFigures.rowsAt(size, Glyphs.WHOLE_BLOCKS));
+        assertThat(String.join("", rows)).matches("[ █]+");
+      }
+      int size = BigFigures.fit("0/12", 60, 8, Glyphs.WHOLE_BLOCKS);
+      assertThat(size).as("a step of a whole row").isEqualTo(2);
+    }
+
+    @Test
     void standAsBlocks() {
       assertThat(String.join("\n", BigFigures.rows("12:5", 2, Glyphs.FULL)))
           .isEqualTo(
