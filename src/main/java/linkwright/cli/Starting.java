@@ -88,11 +88,8 @@ public final class Starting {
   }
 
   private static Wishes wishes(StartOptions options, Choices choices) {
-    // The usual theme in the settings stands for no wish: the terminal's own background decides.
-    Optional<String> theme =
-        options
-            .theme()
-            .or(() -> Optional.of(choices.user().theme()).filter(word -> !word.equals("dark")));
+    // Without a wish the terminal's own background decides.
+    Optional<String> theme = options.theme().or(() -> choices.user().theme());
     return new Wishes(
         options.window(),
         theme.flatMap(Starting::look),

@@ -19,7 +19,7 @@ import linkwright.routine.TradeWords;
  *
  * @param units how amounts are shown
  * @param words whose trade words are shown
- * @param theme one of {@link #THEMES}
+ * @param theme one of {@link #THEMES}; empty where the terminal's own background decides
  * @param device this machine's name in the books; empty where she gave none
  * @param fontSize the window's letters, points
  * @param flash whether a ringing timer may flash
@@ -27,7 +27,7 @@ import linkwright.routine.TradeWords;
 public record UserSettings(
     UnitStyle units,
     TradeWords words,
-    String theme,
+    Optional<String> theme,
     Optional<String> device,
     int fontSize,
     boolean flash) {
@@ -36,7 +36,8 @@ public record UserSettings(
 
   /** The choices of someone who made none. */
   public static final UserSettings USUAL =
-      new UserSettings(UnitStyle.METRIC, TradeWords.BRITISH, "dark", Optional.empty(), 18, true);
+      new UserSettings(
+          UnitStyle.METRIC, TradeWords.BRITISH, Optional.empty(), Optional.empty(), 18, true);
 
   private static final String NAME = "settings.yaml";
   private static final int SMALLEST_FONT = 8;
@@ -75,9 +76,8 @@ public record UserSettings(
             from.optional("units", words(UnitStyle.values())).orElse(USUAL.units),
             from.optional("words", words(TradeWords.values())).orElse(USUAL.words),
             from.optional(
-                    "theme",
-                    Values.word(word -> THEMES.stream().filter(word::equals).findFirst(), THEMES))
-                .orElse(USUAL.theme),
+                "theme",
+                Values.word(word -> THEMES.stream().filter(word::equals).findFirst(), THEMES)),
             from.optional("device", Read::good),
             from.optional("font-size", UserSettings::fontSize).orElse(USUAL.fontSize),
             from.optional("flash", Values::flag).orElse(USUAL.flash));
@@ -91,7 +91,7 @@ public record UserSettings(
     StringBuilder text = new StringBuilder("format: 1\n");
     text.append("units: ").append(word(units)).append('\n');
     text.append("words: ").append(word(words)).append('\n');
-    text.append("theme: ").append(theme).append('\n');
+    theme.ifPresent(name -> text.append("theme: ").append(name).append('\n'));
     device.ifPresent(
         name -> {
           text.append("device: ");

@@ -143,9 +143,9 @@ final class Scenes {
 
   static Bencher tests(Bencher bencher) {
     bencher.press("t");
-    test(bencher, "42 mm", "14.2 mm", "5.4 mm", "longer");
-    test(bencher, "50 mm", "17.4 mm", "6.4 mm", "shorter");
-    return test(bencher, "46 mm", "15.9 mm", "6 mm", "right");
+    test(bencher, "42 mm", "15.1 mm", "6.3 mm", "longer");
+    test(bencher, "44 mm", "16.9 mm", "6.1 mm", "shorter");
+    return test(bencher, "43 mm", "15.9 mm", "6.2 mm", "right");
   }
 
   private static Bencher test(
