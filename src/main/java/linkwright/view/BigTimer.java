@@ -34,7 +34,7 @@ final class BigTimer {
           Text.cut(words, Math.max(4, area.width() - Text.width(told)), area.glyphs().cutMark())
               + told;
     }
-    area.text(0, rows, area.width(), words, rings ? Tone.ALARM : Tone.FAINT);
+    area.text(0, rows, area.width(), words, rings ? Tone.STRONG : Tone.FAINT);
     return rows + 1;
   }
 }

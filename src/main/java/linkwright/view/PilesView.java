@@ -20,9 +20,10 @@ final class PilesView {
     boolean rings = own(model, at).map(timer -> timer.rings(model.now())).orElse(false);
     int room = Math.max(10, area.width() / 2);
     int high = BigFigures.high(count, room, area.height() - 1, area.glyphs());
-    // Turned round, figures that fill their room are hard to read: the words carry the alarm.
+    // Turned round, figures that fill their room are hard to read: the title line carries the
+    // alarm.
     BigFigures.draw(area.area(0, 0, room, high), count, Tone.ACCENT);
-    area.text(0, high, room, caption(model, at), rings ? Tone.ALARM : Tone.FAINT);
+    area.text(0, high, room, caption(model, at), rings ? Tone.STRONG : Tone.FAINT);
     List<String> lines = new ArrayList<>(lines(model, screen, at));
     if (lines.size() > area.height()) {
       String last = lines.remove(lines.size() - 1);
