@@ -40,11 +40,20 @@ final class PlanPlace implements Place {
     return new Screen.Plan(form.withTroubles(troubles), preview);
   }
 
+  /** Page down and up turn over what the plan comes to. */
+  @Override
+  public Turn typed(Model model, Key key) {
+    int by = key.is(Key.Kind.PAGE_DOWN) ? 1 : key.is(Key.Kind.PAGE_UP) ? -1 : 0;
+    Screen.Plan plan = (Screen.Plan) model.screen();
+    return Turn.to(model.with(new Screen.Plan(plan.open(), plan.preview(), plan.part() + by)));
+  }
+
   @Override
   public Turn edited(Model model, Form form, boolean textChanged) {
     if (!textChanged) {
       CountedPlan preview = ((Screen.Plan) model.screen()).preview();
-      return Turn.to(model.with(new Screen.Plan(form, preview)));
+      int part = ((Screen.Plan) model.screen()).part();
+      return Turn.to(model.with(new Screen.Plan(form, preview, part)));
     }
     OpenJob job = model.job().orElseThrow();
     Model kept = model.with(job.withDraft(DRAFT, form.texts()));

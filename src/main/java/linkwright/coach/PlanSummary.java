@@ -67,6 +67,13 @@ public final class PlanSummary {
       main(lines, "rings", Integer.toString(plan.rings()));
     }
     main(lines, "length", units.length(plan.lengthMm()));
+    main(lines, "chain weighs", units.mass(plan.massChainG()));
+    mark(lines, plan, model);
+    int remarks = plan.remarks().size();
+    if (remarks > 0) {
+      String things = remarks == 1 ? "1 thing, below" : remarks + " things, below";
+      lines.add(new Line("mind", things, false, true));
+    }
     String fewer =
         plan.oneFewerMm().isPresent() ? units.length(plan.oneFewerMm().getAsDouble()) : "none";
     line(lines, "one fewer", fewer);
@@ -98,7 +105,6 @@ public final class PlanSummary {
     if (solders) {
       line(lines, "solder", plan.joints() + " of " + units.length(plan.solder().pieceMm()));
     }
-    main(lines, "chain weighs", units.mass(plan.massChainG()));
     line(lines, "holds", "%.0f N".formatted(plan.pull().solderedN()));
     if (solders) {
       line(lines, "unsoldered", "%.0f N".formatted(plan.pull().buttedN()));
@@ -106,6 +112,16 @@ public final class PlanSummary {
     plan.remarks().forEach(each -> lines.add(new Line("", each, false, true)));
     FinenessWord.of(plan.wish().metal(), plan.massChainG(), model.shelf().reference())
         .forEach(each -> lines.add(new Line("", each, false, false)));
+  }
+
+  /** Where a fineness mark is needed; the sentences with the limits come after the figures. */
+  private static void mark(List<Line> lines, Plan plan, Model model) {
+    if (plan.wish().metal().finenessPermille().isEmpty()) {
+      return;
+    }
+    List<String> needed =
+        FinenessWord.needed(plan.wish().metal(), plan.massChainG(), model.shelf().reference());
+    line(lines, "mark", needed.isEmpty() ? "none known" : "needed: " + String.join(", ", needed));
   }
 
   /** What is no chain: how many, and what its texts will be filled with. */

@@ -19,8 +19,15 @@ public sealed interface Screen {
   /** The way round: every place of the job, with how it stands there. */
   record Round(Screen from) implements Screen {}
 
-  /** The plan while it is typed; the preview is what it comes to. */
-  record Plan(Form open, CountedPlan preview) implements Screen {
+  /**
+   * The plan while it is typed; the preview is what it comes to, and part counts on through what of
+   * it has no room at once.
+   */
+  record Plan(Form open, CountedPlan preview, int part) implements Screen {
+    Plan(Form open, CountedPlan preview) {
+      this(open, preview, 0);
+    }
+
     @Override
     public Optional<Form> form() {
       return Optional.of(open);

@@ -84,7 +84,7 @@ public final class Update {
       if (outcome instanceof Form.Outcome.Confirmed confirmed) {
         return place.confirmed(model, confirmed.form());
       }
-      return key.is(Key.Kind.ESCAPE) ? place.formLeft(model) : Turn.to(model);
+      return key.is(Key.Kind.ESCAPE) ? place.formLeft(model) : place.typed(model, key);
     }
     Optional<Act> act = model.settings().keys().find(key, place.acts(model));
     if (act.isPresent()) {
