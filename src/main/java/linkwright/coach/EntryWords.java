@@ -41,15 +41,20 @@ public final class EntryWords {
       return "the chain follows trial length " + chosen.trial();
     }
     if (fact instanceof Fact.StepOpened opened) {
-      return "step opened: " + opened.step();
+      return "step opened: " + words(opened.step());
     }
     if (fact instanceof Fact.StepDone done) {
-      return "step done: " + done.step();
+      return "step done: " + words(done.step());
     }
     if (fact instanceof Fact.CautionSeen seen) {
-      return "caution seen: " + seen.caution();
+      return "caution seen: " + words(seen.caution());
     }
     return pieces(fact, units);
+  }
+
+  /** An id as words: the title itself may have changed since, or its file be gone. */
+  private static String words(String id) {
+    return id.replace('-', ' ');
   }
 
   private static String pieces(Fact fact, UnitStyle units) {
