@@ -5,7 +5,7 @@ import linkwright.link.Formed;
 
 /** A link drawn to scale from its computed centre line, its wire as thick as it is. */
 final class LinkDrawing {
-  private static final double STEP_MM = 0.15;
+  private static final double STEP_MM = 0.3;
 
   private LinkDrawing() {}
 
@@ -20,7 +20,7 @@ final class LinkDrawing {
         link.centreLine().points(STEP_MM).stream()
             .map(point -> new Dots.At(point.xMm(), point.yMm()))
             .toList();
-    dots.wire(line, Math.min(link.wireMm(), 2 / dotsPerMm));
+    dots.wire(line, link.wireMm());
     dots.draw(area, tone);
   }
 }
