@@ -48,53 +48,31 @@ public record Wish(
 
   /** The same wish with another link: one that was tried and measured. */
   public Wish withLink(WishedLink measured) {
-    return new Wish(
-        job,
-        metal,
-        wireMm,
-        temper,
-        measured,
-        ring,
-        finishedMm,
-        claspMm,
-        claspG,
-        kerfMm,
-        coilTailMm,
-        usualLoss,
-        confidence,
-        stockMm,
-        ringStockMm);
+    return with(measured, ring, stockMm, ringStockMm);
   }
 
   /** The same wish with other rings. */
   public Wish withRing(WishedRing chosen) {
-    return new Wish(
-        job,
-        metal,
-        wireMm,
-        temper,
-        link,
-        Optional.of(chosen),
-        finishedMm,
-        claspMm,
-        claspG,
-        kerfMm,
-        coilTailMm,
-        usualLoss,
-        confidence,
-        stockMm,
-        ringStockMm);
+    return with(link, Optional.of(chosen), stockMm, ringStockMm);
   }
 
   /** The same wish with other lengths of wire on hand. */
   public Wish withStock(List<Double> linksMm, Optional<List<Double>> ringsMm) {
+    return with(link, ring, linksMm, ringsMm);
+  }
+
+  private Wish with(
+      WishedLink newLink,
+      Optional<WishedRing> newRing,
+      List<Double> linksMm,
+      Optional<List<Double>> ringsMm) {
     return new Wish(
         job,
         metal,
         wireMm,
         temper,
-        link,
-        ring,
+        newLink,
+        newRing,
         finishedMm,
         claspMm,
         claspG,
