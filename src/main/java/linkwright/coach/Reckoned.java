@@ -14,6 +14,7 @@ import linkwright.job.Pile;
 import linkwright.job.StillToDo;
 import linkwright.job.plan.PartPlan;
 import linkwright.job.plan.Plan;
+import linkwright.job.plan.Usually;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.Routine;
 
@@ -33,9 +34,6 @@ public record Reckoned(
     Map<String, Double> eachMm,
     StockLeft stockLeft,
     Forecast hours) {
-  /** The wished chance of having cut enough where the plan does not ask for it. */
-  private static final double USUAL_CHANCE = 0.9;
-
   /** More pieces than anybody cuts: wire is no limit where it is not counted. */
   private static final int NO_LIMIT = 100_000;
 
@@ -92,7 +90,7 @@ public record Reckoned(
                 Pile pile = state.piles().of(kind);
                 left.put(
                     kind,
-                    StillToDo.of(part.pieces(), pile, part.usualLoss(), USUAL_CHANCE, NO_LIMIT));
+                    StillToDo.of(part.pieces(), pile, part.usualLoss(), Usually.CHANCE, NO_LIMIT));
               }
               // The blank is that of the piece named first, unless rings are all it makes.
               String first = routine.pieces().keySet().iterator().next();

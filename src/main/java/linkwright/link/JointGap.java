@@ -1,6 +1,7 @@
 package linkwright.link;
 
 import linkwright.quantity.UnitStyle;
+import linkwright.wire.SolderNeed;
 
 /**
  * How well one joint closes.
@@ -12,11 +13,8 @@ import linkwright.quantity.UnitStyle;
  * @param gapMm between the two surfaces, in millimetres; below 0 where they overlap
  */
 public record JointGap(Joint joint, boolean firstTip, double atMm, double andMm, double gapMm) {
-  /**
-   * The widest gap that solder still fills, in millimetres: joint clearance for silver brazing is
-   * given as 0.025 to 0.127 mm, rounded down here. Source: brazing makers' joint design sheets.
-   */
-  public static final double FILLS_MM = 0.12;
+  /** The widest gap that solder still fills, in millimetres. */
+  public static final double FILLS_MM = SolderNeed.WIDEST_GAP_MM;
 
   /** Whether the joint is fit to be soldered as it stands. */
   public boolean closes() {

@@ -8,13 +8,12 @@ import linkwright.cutting.CutOrder;
 import linkwright.cutting.CutPlan;
 import linkwright.cutting.Cutting;
 import linkwright.cutting.RingWish;
+import linkwright.job.plan.Usually;
 import linkwright.quantity.Length;
 import linkwright.quantity.UnitStyle;
 
 /** What the lengths on hand give of blanks and rings. */
 final class CutSum implements Working {
-  private static final double USUAL_TAIL_MM = 10;
-
   /** Steps of the search, in place of a clock, which the core has not. */
   private static final int PATIENCE = 200_000;
 
@@ -45,7 +44,7 @@ final class CutSum implements Working {
     Optional<Double> turn = answers.size("ring");
     Optional<Integer> wantRings = answers.count("want-rings");
     double kerf = answers.length("kerf").orElse(0.0);
-    double tail = answers.length("coil-tail").orElse(USUAL_TAIL_MM);
+    double tail = answers.length("coil-tail").orElse(Usually.COIL_TAIL_MM);
     together(answers, "blank", "want", "Give the blank too, such as 38 mm.");
     together(answers, "want", "blank", "Say how many blanks are wanted, such as 27.");
     together(answers, "ring", "want-rings", "Give the wire of one ring too, such as 12.3 mm.");

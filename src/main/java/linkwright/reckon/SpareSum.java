@@ -2,15 +2,13 @@ package linkwright.reckon;
 
 import java.util.List;
 import java.util.Optional;
+import linkwright.job.plan.Usually;
 import linkwright.yield.Cut;
 import linkwright.yield.Rate;
 import linkwright.yield.Yield;
 
 /** How many blanks to cut so that enough come good. */
 final class SpareSum implements Working {
-  private static final double USUAL_LOSS = 0.05;
-  private static final double USUAL_CONFIDENCE = 0.9;
-
   private static final Sum SUM =
       new Sum(
           "spare",
@@ -33,8 +31,8 @@ final class SpareSum implements Working {
     Optional<Integer> more = answers.count("more");
     int good = answers.count("good").orElse(0);
     int lost = answers.count("lost").orElse(0);
-    double confidence = answers.share("confidence").orElse(USUAL_CONFIDENCE);
-    double usual = answers.share("usual-loss").orElse(USUAL_LOSS);
+    double confidence = answers.share("confidence").orElse(Usually.CHANCE);
+    double usual = answers.share("usual-loss").orElse(Usually.LOSS);
     answers.check(
         "confidence", confidence > 0, "A chance of nothing needs no blanks: ask for 90 %, say.");
     if (answers.wrong()) {

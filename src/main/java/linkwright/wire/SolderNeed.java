@@ -25,7 +25,7 @@ public record SolderNeed(
    * Solder is best in gaps of 0.001 to 0.005 in (0.025 to 0.127 mm). Source: Industrial Heating,
    * column on brazing, "How much filler metal do I need".
    */
-  static final double WIDEST_GAP_MM = 0.127;
+  public static final double WIDEST_GAP_MM = 0.127;
 
   /**
    * Solder around the joint as a share of that in the gap, where nobody says otherwise. Source: the

@@ -31,11 +31,10 @@ public final class Planning {
   /** A joint that closes well: the middle of what solder bridges. Common practice, no source. */
   private static final double JOINT_GAP_MM = 0.05;
 
-  private static final double FILLET_SHARE = 0.5;
-
-  /** A usual strip of hard silver solder. Common practice, no source. */
+  /** A usual strip of hard silver solder, 1 mm by 0.3 mm. Common practice, no source. */
   private static final double STRIP_WIDTH_MM = 1;
 
+  /** Its thickness. */
   private static final double STRIP_THICKNESS_MM = 0.3;
 
   /** The step that blanks are cut to when the program finds their length. */
@@ -207,7 +206,7 @@ public final class Planning {
     return SolderNeed.of(
         wireMm,
         JOINT_GAP_MM,
-        FILLET_SHARE,
+        SolderNeed.USUAL_FILLET_SHARE,
         STRIP_WIDTH_MM,
         STRIP_THICKNESS_MM,
         metal.densityGCm3().value(),

@@ -10,10 +10,7 @@ import linkwright.link.Passage;
 
 /** What to mind about a plan, in sentences. */
 final class Remarks {
-  /** Solder bridges gaps up to this. Source: brazing handbooks, joint clearance 0.127 mm. */
-  private static final double WIDEST_GAP_MM = 0.127;
-
-  /** Shares by which a link may miss its wish before it is told; by eye one sees about as much. */
+  /** Shares by which a link may miss its wish before it is told; common practice, no source. */
   private static final double LENGTH_OFF = 0.03;
 
   private static final double WIDTH_OFF = 0.08;
@@ -63,7 +60,7 @@ final class Remarks {
 
   private static void link(List<String> remarks, Formed link) {
     for (JointGap gap : link.jointGaps()) {
-      if (gap.gapMm() > WIDEST_GAP_MM) {
+      if (gap.gapMm() > JointGap.FILLS_MM) {
         remarks.add(
             "A tip stands %.1f mm off the wire it meets: close it, solder will not bridge it."
                 .formatted(gap.gapMm()));

@@ -23,12 +23,6 @@ import linkwright.reference.Temper;
  * @param troubles key of {@link WishKeys} → what is wrong with what stands there
  */
 public record WishReading(Optional<Wish> wish, Map<String, String> troubles) {
-  /** Kept when nothing is typed: flush cutters turn no wire to dust. Common practice, no source. */
-  private static final double NO_KERF_MM = 0;
-
-  private static final double USUAL_TAIL_MM = 10;
-  private static final double USUAL_LOSS = 0.05;
-  private static final double USUAL_CONFIDENCE = 0.9;
 
   public WishReading {
     troubles = Collections.unmodifiableMap(new LinkedHashMap<>(troubles));
@@ -74,11 +68,15 @@ public record WishReading(Optional<Wish> wish, Map<String, String> troubles) {
       double clasp =
           typed.optional(WishKeys.CLASP_LENGTH, Length::read).map(Length::mm).orElse(0.0);
       double claspG = typed.optional(WishKeys.CLASP_MASS, Mass::read).map(Mass::grams).orElse(0.0);
-      double kerf = typed.optional(WishKeys.KERF, Length::read).map(Length::mm).orElse(NO_KERF_MM);
+      double kerf =
+          typed.optional(WishKeys.KERF, Length::read).map(Length::mm).orElse(Usually.KERF_MM);
       double tail =
-          typed.optional(WishKeys.COIL_TAIL, Length::read).map(Length::mm).orElse(USUAL_TAIL_MM);
-      double loss = share(WishKeys.USUAL_LOSS, USUAL_LOSS);
-      double confidence = share(WishKeys.CONFIDENCE, USUAL_CONFIDENCE);
+          typed
+              .optional(WishKeys.COIL_TAIL, Length::read)
+              .map(Length::mm)
+              .orElse(Usually.COIL_TAIL_MM);
+      double loss = share(WishKeys.USUAL_LOSS, Usually.LOSS);
+      double confidence = share(WishKeys.CONFIDENCE, Usually.CHANCE);
       typed.check(
           WishKeys.CONFIDENCE,
           confidence > 0 && confidence < 1,
