@@ -67,7 +67,7 @@ final class BenchPlace implements Place {
   /** What the one key for the common act does here. */
   private static Act commonAct(Model model, AtBench at) {
     if (!at.counts()) {
-      return Act.DONE;
+      return waitBeforeDone(model, at) ? Act.WAIT_FIRST : Act.DONE;
     }
     if (at.begins()) {
       Act one = at.cuts() ? Act.CUT_ONE : Act.BEGIN_ONE;
@@ -83,6 +83,12 @@ final class BenchPlace implements Place {
       return Act.WAIT_FIRST;
     }
     return at.waitRunning(model).isPresent() ? Act.NOT_YET : Act.TOGETHER;
+  }
+
+  /** A wait such as the fire watch is begun by the common key; the next press goes on beside it. */
+  private static boolean waitBeforeDone(Model model, AtBench at) {
+    Set<String> done = model.job().orElseThrow().state().course().stepsDone();
+    return at.nextWait(model).isPresent() && !done.contains(at.step().id());
   }
 
   @Override

@@ -87,7 +87,8 @@ final class PilesView {
     lines.add("through " + at.through());
     StillToDo left = model.job().orElseThrow().reckoned().left().get(at.piece());
     if (left != null) {
-      lines.add("good    " + left.good() + " of " + left.wanted());
+      boolean spares = left.good() > left.wanted();
+      lines.add("good    " + left.good() + (spares ? ", wanted " : " of ") + left.wanted());
     }
     lines.add("scrap   " + at.pile().scrapped());
     return lines;

@@ -33,6 +33,17 @@ class PedalTest {
     assertThat(stepsOpened(bench)).containsExactlyElementsOf(steps);
   }
 
+  @Test
+  void the_pedal_does_not_pass_over_the_fire_watch() {
+    Bencher bench = Bencher.withTheDemo().press("enter");
+
+    pressToTheEnd(bench);
+
+    assertThat(bench.entered(Fact.TimerStarted.class))
+        .extracting(Fact.TimerStarted::name)
+        .contains("Fire watch");
+  }
+
   @ParameterizedTest
   @MethodSource("chains")
   void the_pedal_alone_takes_every_shipped_chain_to_its_last_step(String id) {
