@@ -43,7 +43,12 @@ public record TestPieces(
     Optional<Formed> wished,
     Optional<Formed> proposed,
     List<Optional<Formed>> made) {
-  /** The step to which a blank is cut by eye and ruler. */
+  /** How near a piece is right, as shares of the wish; this program's choice, by eye about so. */
+  private static final double LENGTH_NEAR = 0.03;
+
+  private static final double WIDTH_NEAR = 0.06;
+
+  /** The step to which a blank is cut by eye and ruler. Common practice, no source. */
   private static final double STEP_MM = 0.5;
 
   /** What the job's test pieces teach; empty where the link has no pattern or no plan. */
@@ -142,15 +147,14 @@ public record TestPieces(
   /** The verdict that measured sizes give by themselves, against the wish. */
   List<Verdict> verdictOf(double lengthMm, double widthMm) {
     List<Verdict> verdicts = new ArrayList<>();
-    double near = 0.03;
-    if (lengthMm < wish.lengthMm() * (1 - near)) {
+    if (lengthMm < wish.lengthMm() * (1 - LENGTH_NEAR)) {
       verdicts.add(Verdict.LONGER);
-    } else if (lengthMm > wish.lengthMm() * (1 + near)) {
+    } else if (lengthMm > wish.lengthMm() * (1 + LENGTH_NEAR)) {
       verdicts.add(Verdict.SHORTER);
     }
-    if (widthMm < wish.widthMm() * (1 - 2 * near)) {
+    if (widthMm < wish.widthMm() * (1 - WIDTH_NEAR)) {
       verdicts.add(Verdict.WIDER);
-    } else if (widthMm > wish.widthMm() * (1 + 2 * near)) {
+    } else if (widthMm > wish.widthMm() * (1 + WIDTH_NEAR)) {
       verdicts.add(Verdict.NARROWER);
     }
     return verdicts.isEmpty() ? List.of(Verdict.RIGHT) : verdicts;
