@@ -58,7 +58,10 @@ final class BenchCount {
     }
     Turn onward = BenchGate.onward(model, at);
     List<Effect> effects = new ArrayList<>();
-    List<Fact> facts = new ArrayList<>(List.of(new Fact.StepDone(at.step().id())));
+    // Going on ends a step's wait; the wait of the last step, the fire watch, outlasts it.
+    boolean last = at.number() == at.routine().steps().size();
+    List<Fact> facts = new ArrayList<>(last ? List.of() : answered(model, at));
+    facts.add(new Fact.StepDone(at.step().id()));
     for (Effect effect : onward.effects()) {
       if (effect instanceof Effect.KeepFacts keep) {
         facts.addAll(keep.facts());
@@ -104,7 +107,7 @@ final class BenchCount {
     return Turn.keep(model, facts);
   }
 
-  /** The timers of this step are answered by taking the pieces out. */
+  /** The timers of this step are answered by going on. */
   private static List<Fact> answered(Model model, AtBench at) {
     List<String> waits = at.step().waits().stream().map(Wait::name).toList();
     return model.job().orElseThrow().state().timers().running().stream()

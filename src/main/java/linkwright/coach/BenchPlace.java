@@ -85,7 +85,7 @@ final class BenchPlace implements Place {
     return at.waitRunning(model).isPresent() ? Act.NOT_YET : Act.TOGETHER;
   }
 
-  /** A wait such as the fire watch is begun by the common key; the next press goes on beside it. */
+  /** A wait such as the fire watch is begun by the common key; the next press goes on. */
   private static boolean waitBeforeDone(Model model, AtBench at) {
     Set<String> done = model.job().orElseThrow().state().course().stepsDone();
     return at.nextWait(model).isPresent() && !done.contains(at.step().id());
