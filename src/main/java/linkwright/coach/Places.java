@@ -56,7 +56,7 @@ final class Places {
    */
   static Turn arrive(Model model, OpenJob job) {
     boolean needed =
-        job.reckoned().counted().part().isEmpty() || job.state().course().step().isEmpty();
+        job.standing().counted().part().isEmpty() || job.state().course().step().isEmpty();
     return job.state().course().wish().isEmpty() && needed && !job.lookOnly()
         ? go(model, Act.TO_PLAN)
         : Turn.to(model);

@@ -172,7 +172,7 @@ public final class Update {
     boolean readAnew =
         model.screen() instanceof Screen.Book
             && model.job().map(open -> open.slug().equals(opened.slug())).orElse(false);
-    OpenJob job = OpenJob.of(opened, model.shelf(), model.settings());
+    OpenJob job = OpenJob.of(opened, model.handbook(), model.settings());
     if (readAnew) {
       return BookPlace.readAnew(model.with(job));
     }
@@ -189,7 +189,7 @@ public final class Update {
     if (model.job().isEmpty()) {
       return Turn.to(model);
     }
-    Model next = model.with(model.job().get().after(entries, model.shelf(), model.settings()));
+    Model next = model.with(model.job().get().after(entries, model.handbook(), model.settings()));
     return Places.of(next).settled(next);
   }
 }

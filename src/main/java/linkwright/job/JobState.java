@@ -38,7 +38,7 @@ public record JobState(
    * count. {@code replay(a + b)} equals {@code b} replayed from {@code replay(a)} as long as {@code
    * b} strikes nothing in {@code a}.
    */
-  public static JobState replay(List<Entry> entries, StageOrder order) {
+  public static JobState replay(List<Entry> entries, StagesByKind order) {
     Strikes strikes = Strikes.in(entries);
     JobState state = BLANK;
     for (Entry entry : entries) {
@@ -50,7 +50,7 @@ public record JobState(
   }
 
   /** The state after one more entry that strikes nothing. */
-  public JobState after(Entry entry, StageOrder order) {
+  public JobState after(Entry entry, StagesByKind order) {
     Fact fact = entry.fact();
     Piles before =
         fact instanceof Fact.JobOpened opened ? Piles.of(order.of(opened.routine())) : piles;

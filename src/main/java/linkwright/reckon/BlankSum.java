@@ -9,10 +9,10 @@ import linkwright.fit.Maker;
 import linkwright.fit.Proposal;
 import linkwright.fit.Tried;
 import linkwright.fit.Wish;
-import linkwright.job.plan.Planning;
 import linkwright.link.Forming;
 import linkwright.link.Hand;
 import linkwright.link.Pattern;
+import linkwright.plan.Planning;
 import linkwright.quantity.Nearest;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Metal;
@@ -136,7 +136,7 @@ final class BlankSum implements Working {
             + units.length(proposal.expected().widthSpreadMm())
             + " wide.");
     if (pieces == 0) {
-      outcome.line("Reckoned from springback alone: the first test piece will teach more.");
+      outcome.line("Standing from springback alone: the first test piece will teach more.");
     } else {
       taught(outcome, units, maker, pieces);
     }

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import linkwright.coach.DoubtfulLine;
 import linkwright.coach.Message;
-import linkwright.coach.Shelf;
 import linkwright.coach.TrayJob;
 import linkwright.files.BookFile;
 import linkwright.files.BookLine;
@@ -19,6 +18,7 @@ import linkwright.files.Suspect;
 import linkwright.job.Fact;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
+import linkwright.standing.Handbook;
 
 /** The job books in the user's folder, one of them open at a time. */
 final class Books {
@@ -140,8 +140,8 @@ final class Books {
   }
 
   /** The jobs in the folder, the one last worked on first. */
-  Message tray(Shelf shelf) {
-    List<TrayJob> jobs = tray.jobs(shelf, clock.instant(), patience);
+  Message tray(Handbook handbook) {
+    List<TrayJob> jobs = tray.jobs(handbook, clock.instant(), patience);
     return new Message.TrayRead(jobs, tray.unread());
   }
 }

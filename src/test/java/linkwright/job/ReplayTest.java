@@ -16,7 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class ReplayTest {
-  private static final StageOrder ORDER =
+  private static final StagesByKind ORDER =
       routine ->
           Map.of(
               "link", List.of("cut", "formed", "soldered", "checked", "joined", "finished"),

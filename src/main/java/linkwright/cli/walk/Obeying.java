@@ -279,7 +279,7 @@ final class Obeying {
             desk.sayAll(
                 why
                     ? StepLines.detail(model, step)
-                    : step.cautions(model.shelf()).stream()
+                    : step.cautions(model.handbook()).stream()
                         .flatMap(card -> StepLines.card(model, card, step.step().title()).stream())
                         .filter(line -> !line.startsWith("An empty line"))
                         .toList()));
