@@ -23,7 +23,7 @@ final class BenchPlace implements Place {
 
   @Override
   public List<Act> acts(Model model) {
-    Screen.Bench screen = screen(model);
+    BenchHeld screen = screen(model);
     if (away(model)) {
       return List.of(Act.BACK_AT_BENCH);
     }
@@ -93,7 +93,7 @@ final class BenchPlace implements Place {
 
   @Override
   public Turn act(Model model, Act act) {
-    Screen.Bench screen = screen(model);
+    BenchHeld screen = screen(model);
     Optional<AtBench> found = AtBench.of(model);
     if (found.isEmpty()) {
       return Turn.to(noRoutine(model));
@@ -129,7 +129,7 @@ final class BenchPlace implements Place {
 
   @Override
   public Turn typed(Model model, Key key) {
-    Screen.Bench screen = screen(model);
+    BenchHeld screen = screen(model);
     if (screen.ask() instanceof BenchAsk.Why why) {
       return BenchFault.answer(model, why, key);
     }
@@ -155,7 +155,7 @@ final class BenchPlace implements Place {
 
   /** Comes to the bench: a sitting begins, and the step that was open is open again. */
   static Turn enter(Model model) {
-    Model there = model.with(Screen.Bench.PLAIN);
+    Model there = model.with(BenchHeld.PLAIN);
     if (AtBench.of(there).isEmpty()) {
       return Turn.to(noRoutine(there));
     }
@@ -177,7 +177,7 @@ final class BenchPlace implements Place {
     return model.job().map(job -> job.state().course().closed()).orElse(false);
   }
 
-  private static Turn seen(Model model, Screen.Bench screen) {
+  private static Turn seen(Model model, BenchHeld screen) {
     if (screen.ask() instanceof BenchAsk.Away away) {
       return Turn.keep(
           model.with(BenchScreens.plain(screen)),
@@ -198,7 +198,7 @@ final class BenchPlace implements Place {
   }
 
   /** A card is seen once its last page was. */
-  private static Turn seen(Model model, Screen.Bench screen, Caution card) {
+  private static Turn seen(Model model, BenchHeld screen, Caution card) {
     return screen.cardPage() + 1 < CardRows.pages(model, card).size()
         ? Turn.to(model.with(BenchScreens.turned(screen)))
         : Turn.keep(model.with(BenchScreens.firstPage(screen)), new Fact.CautionSeen(card.id()));
@@ -238,13 +238,13 @@ final class BenchPlace implements Place {
     return model.job().map(job -> !job.state().times().sittingAt(model.now())).orElse(true);
   }
 
-  private static Optional<Integer> number(Screen.Bench screen) {
+  private static Optional<Integer> number(BenchHeld screen) {
     return screen.digits().isEmpty()
         ? Optional.empty()
         : Optional.of(Integer.parseInt(screen.digits()));
   }
 
-  static Screen.Bench screen(Model model) {
-    return model.screen() instanceof Screen.Bench bench ? bench : Screen.Bench.PLAIN;
+  static BenchHeld screen(Model model) {
+    return model.held() instanceof BenchHeld bench ? bench : BenchHeld.PLAIN;
   }
 }

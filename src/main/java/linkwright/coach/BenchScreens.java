@@ -8,22 +8,22 @@ final class BenchScreens {
   private BenchScreens() {}
 
   /** Nothing typed, nothing asked, no remedy shown. */
-  static Screen.Bench plain(Screen.Bench screen) {
-    return new Screen.Bench(
+  static BenchHeld plain(BenchHeld screen) {
+    return new BenchHeld(
         "", new BenchAsk.Nothing(), screen.opening(), screen.part(), Optional.empty(), 0);
   }
 
-  static Screen.Bench digits(Screen.Bench screen, String digits) {
-    return new Screen.Bench(
+  static BenchHeld digits(BenchHeld screen, String digits) {
+    return new BenchHeld(
         digits, screen.ask(), screen.opening(), screen.part(), screen.remedy(), screen.cardPage());
   }
 
-  static Screen.Bench asking(Screen.Bench screen, BenchAsk ask) {
-    return new Screen.Bench("", ask, screen.opening(), screen.part(), Optional.empty(), 0);
+  static BenchHeld asking(BenchHeld screen, BenchAsk ask) {
+    return new BenchHeld("", ask, screen.opening(), screen.part(), Optional.empty(), 0);
   }
 
-  static Screen.Bench opening(Screen.Bench screen, Optional<String> step) {
-    return new Screen.Bench(
+  static BenchHeld opening(BenchHeld screen, Optional<String> step) {
+    return new BenchHeld(
         "",
         new BenchAsk.Nothing(),
         step,
@@ -32,8 +32,8 @@ final class BenchScreens {
         0);
   }
 
-  static Screen.Bench nextPart(Screen.Bench screen) {
-    return new Screen.Bench(
+  static BenchHeld nextPart(BenchHeld screen) {
+    return new BenchHeld(
         screen.digits(),
         screen.ask(),
         screen.opening(),
@@ -42,14 +42,14 @@ final class BenchScreens {
         screen.cardPage());
   }
 
-  static Screen.Bench remedy(Screen.Bench screen, Remedy remedy) {
-    return new Screen.Bench(
+  static BenchHeld remedy(BenchHeld screen, Remedy remedy) {
+    return new BenchHeld(
         "", new BenchAsk.Nothing(), screen.opening(), screen.part(), Optional.of(remedy), 0);
   }
 
   /** The next page of the caution that is to be seen. */
-  static Screen.Bench turned(Screen.Bench screen) {
-    return new Screen.Bench(
+  static BenchHeld turned(BenchHeld screen) {
+    return new BenchHeld(
         screen.digits(),
         screen.ask(),
         screen.opening(),
@@ -59,8 +59,8 @@ final class BenchScreens {
   }
 
   /** The first page, for the next caution. */
-  static Screen.Bench firstPage(Screen.Bench screen) {
-    return new Screen.Bench(
+  static BenchHeld firstPage(BenchHeld screen) {
+    return new BenchHeld(
         screen.digits(), screen.ask(), screen.opening(), screen.part(), screen.remedy(), 0);
   }
 }

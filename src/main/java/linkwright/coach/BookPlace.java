@@ -41,20 +41,20 @@ final class BookPlace implements Place {
 
   /** The book was read anew: the chosen row stays where it was. */
   static Turn readAnew(Model model) {
-    Screen.Book before = shown(model);
+    BookHeld before = shown(model);
     Model next = model.with(screen(model, before.at(), before.search()));
     return Turn.to(next.told("The line is accepted and counts from now on."));
   }
 
-  private static Screen.Book shown(Model model) {
-    return (Screen.Book) model.screen();
+  private static BookHeld shown(Model model) {
+    return (BookHeld) model.held();
   }
 
-  private static Screen.Book screen(Model model, int row, String search) {
+  private static BookHeld screen(Model model, int row, String search) {
     OpenJob job = model.job().orElseThrow();
     List<Integer> found = search.isBlank() ? all(job) : job.words().holding(search);
     int rows = job.doubtful().size() + found.size();
-    return new Screen.Book(within(row, rows), search, found, Optional.empty());
+    return new BookHeld(within(row, rows), search, found, Optional.empty());
   }
 
   private static List<Integer> all(OpenJob job) {
@@ -68,7 +68,7 @@ final class BookPlace implements Place {
 
   @Override
   public Turn act(Model model, Act act) {
-    Screen.Book screen = shown(model);
+    BookHeld screen = shown(model);
     int page = Math.max(3, model.height() - AROUND);
     return switch (act) {
       case UP -> moved(model, screen.at() - 1);
@@ -88,7 +88,7 @@ final class BookPlace implements Place {
   }
 
   private static Turn moved(Model model, int row) {
-    Screen.Book screen = shown(model);
+    BookHeld screen = shown(model);
     return Turn.to(model.with(screen.with(within(row, BookRows.of(model, screen).size()))));
   }
 
@@ -113,7 +113,7 @@ final class BookPlace implements Place {
     return Turn.to(model.with(shown(model).with(Optional.of(resumed))));
   }
 
-  private static Turn strike(Model model, Screen.Book screen) {
+  private static Turn strike(Model model, BookHeld screen) {
     BookRows rows = BookRows.of(model, screen);
     if (rows.doubtful(screen.at()).isPresent()) {
       return Turn.to(model.told("This line is not used, so there is nothing to strike."));
@@ -141,7 +141,7 @@ final class BookPlace implements Place {
             List.of(Field.of("why", "why", "", "miscounted, entered twice"))));
   }
 
-  private static Turn accept(Model model, Screen.Book screen) {
+  private static Turn accept(Model model, BookHeld screen) {
     Optional<DoubtfulLine> line = BookRows.of(model, screen).doubtful(screen.at());
     if (line.isEmpty()) {
       return Turn.to(
@@ -175,7 +175,7 @@ final class BookPlace implements Place {
   /** Every letter filters; any key that leaves the field leaves the search as it is. */
   private static Turn searched(Model model, Form form, boolean textChanged) {
     if (textChanged) {
-      Screen.Book filtered = screen(model, 0, form.fields().get(0).text());
+      BookHeld filtered = screen(model, 0, form.fields().get(0).text());
       return Turn.to(model.with(filtered.with(Optional.of(form))));
     }
     Optional<Form> open = form.at() == 0 ? Optional.of(form) : Optional.empty();
@@ -201,7 +201,7 @@ final class BookPlace implements Place {
 
   /** A struck entry comes back when every strike on it is struck. */
   private static List<Fact> strikes(Model model, String why) {
-    Screen.Book screen = shown(model);
+    BookHeld screen = shown(model);
     BookRows rows = BookRows.of(model, screen);
     Entry entry = rows.entry(screen.at()).orElseThrow();
     List<Entry> targets = rows.struck(entry) ? rows.struckBy(entry) : List.of(entry);
@@ -211,10 +211,10 @@ final class BookPlace implements Place {
   /** New entries stand at the top; the entry that was chosen stays chosen. */
   @Override
   public Turn settled(Model model) {
-    Screen.Book before = shown(model);
+    BookHeld before = shown(model);
     int doubtful = model.job().orElseThrow().doubtful().size();
     int place = before.at() - doubtful;
-    Screen.Book after = screen(model, before.at(), before.search());
+    BookHeld after = screen(model, before.at(), before.search());
     if (place > 0 && place < before.found().size()) {
       after = after.with(doubtful + after.found().indexOf(before.found().get(place)));
     }

@@ -34,7 +34,7 @@ public final class BookRows {
   }
 
   /** The rows of the book that is shown. */
-  public static BookRows of(Model model, Screen.Book screen) {
+  public static BookRows of(Model model, BookHeld screen) {
     return new BookRows(model.job().orElseThrow(), model.settings(), screen.found());
   }
 

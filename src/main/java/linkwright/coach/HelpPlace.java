@@ -16,7 +16,7 @@ final class HelpPlace implements Place {
 
   @Override
   public Turn typed(Model model, Key key) {
-    return model.screen() instanceof Screen.Help help
+    return model.held() instanceof HelpHeld help
         ? Turn.to(model.with(help.from()))
         : Turn.to(model);
   }

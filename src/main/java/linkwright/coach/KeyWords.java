@@ -27,10 +27,10 @@ public final class KeyWords {
 
   /** The keys that matter here, as many as fit, the last always how to see them all. */
   public static List<Word> words(Model model, int columns) {
-    if (model.screen().form().isPresent()) {
-      return cutToFit(ofForm(model.screen().form().get()), columns);
+    if (model.held().form().isPresent()) {
+      return cutToFit(ofForm(model.held().form().get()), columns);
     }
-    if (model.screen() instanceof Screen.Help) {
+    if (model.held() instanceof HelpHeld) {
       return List.of(new Word("any key goes back", Optional.of(Act.ROUND)));
     }
     List<Word> words = new ArrayList<>();
@@ -62,7 +62,7 @@ public final class KeyWords {
   /** What stands on the screen with its key already needs no room here. */
   private static List<Act> worthTheLine(Model model) {
     List<Act> acts = new ArrayList<>(offered(model));
-    if (model.screen() instanceof Screen.Round) {
+    if (model.held() instanceof RoundHeld) {
       acts.retainAll(List.of(Act.TO_BENCH, Act.LEAVE));
     }
     if (acts.contains(Act.UP)) {
@@ -91,7 +91,7 @@ public final class KeyWords {
   }
 
   /** Every act of this screen with all its keys, then those that every screen has. */
-  public static List<String> all(Model model, Screen screen) {
+  public static List<String> all(Model model, Held screen) {
     List<String> keys = new ArrayList<>();
     List<String> words = new ArrayList<>();
     List<Act> acts = new ArrayList<>(offered(model.with(screen)));

@@ -15,7 +15,7 @@ import linkwright.standing.Handbook;
  * @param height rows to draw in
  * @param tray the jobs at hand
  * @param job the job on the bench
- * @param screen the screen shown
+ * @param held the screen shown
  * @param notice a sentence for the user
  * @param rungAt the second for which the bell was last rung, so that it rings once a second at most
  */
@@ -27,7 +27,7 @@ public record Model(
     int height,
     List<TrayJob> tray,
     Optional<OpenJob> job,
-    Screen screen,
+    Held held,
     Notice notice,
     long rungAt) {
   public Model {
@@ -45,12 +45,12 @@ public record Model(
         height,
         List.of(),
         Optional.empty(),
-        new Screen.Tray(0, Optional.empty()),
+        new TrayHeld(0, Optional.empty()),
         Notice.NONE,
         0);
   }
 
-  Model with(Screen next) {
+  Model with(Held next) {
     return new Model(handbook, settings, now, width, height, tray, job, next, notice, rungAt);
   }
 
@@ -59,23 +59,23 @@ public record Model(
   }
 
   Model withJob(Optional<OpenJob> next) {
-    return new Model(handbook, settings, now, width, height, tray, next, screen, notice, rungAt);
+    return new Model(handbook, settings, now, width, height, tray, next, held, notice, rungAt);
   }
 
   Model withTray(List<TrayJob> jobs) {
-    return new Model(handbook, settings, now, width, height, jobs, job, screen, notice, rungAt);
+    return new Model(handbook, settings, now, width, height, jobs, job, held, notice, rungAt);
   }
 
   Model at(Instant moment) {
-    return new Model(handbook, settings, moment, width, height, tray, job, screen, notice, rungAt);
+    return new Model(handbook, settings, moment, width, height, tray, job, held, notice, rungAt);
   }
 
   Model sized(int columns, int rows) {
-    return new Model(handbook, settings, now, columns, rows, tray, job, screen, notice, rungAt);
+    return new Model(handbook, settings, now, columns, rows, tray, job, held, notice, rungAt);
   }
 
   Model rung(long second) {
-    return new Model(handbook, settings, now, width, height, tray, job, screen, notice, second);
+    return new Model(handbook, settings, now, width, height, tray, job, held, notice, second);
   }
 
   /** No timer rings: the next one that does rings at once. */
@@ -96,6 +96,6 @@ public record Model(
   }
 
   private Model notice(Notice next) {
-    return new Model(handbook, settings, now, width, height, tray, job, screen, next, rungAt);
+    return new Model(handbook, settings, now, width, height, tray, job, held, next, rungAt);
   }
 }

@@ -10,41 +10,41 @@ final class Places {
   private Places() {}
 
   static Place of(Model model) {
-    Screen screen = model.screen();
-    if (screen instanceof Screen.Tray) {
+    Held screen = model.held();
+    if (screen instanceof TrayHeld) {
       return new TrayPlace();
     }
-    if (screen instanceof Screen.Round) {
+    if (screen instanceof RoundHeld) {
       return new RoundPlace();
     }
-    if (screen instanceof Screen.Plan) {
+    if (screen instanceof PlanHeld) {
       return new PlanPlace();
     }
-    if (screen instanceof Screen.Tests) {
+    if (screen instanceof TestsHeld) {
       return new TestsPlace();
     }
-    if (screen instanceof Screen.Trial) {
+    if (screen instanceof TrialHeld) {
       return new TrialPlace();
     }
-    if (screen instanceof Screen.WeighIn) {
+    if (screen instanceof WeighHeld) {
       return new WeighPlace();
     }
-    if (screen instanceof Screen.Bench) {
+    if (screen instanceof BenchHeld) {
       return new BenchPlace();
     }
-    if (screen instanceof Screen.Book) {
+    if (screen instanceof BookHeld) {
       return new BookPlace();
     }
-    if (screen instanceof Screen.Wire) {
+    if (screen instanceof WireHeld) {
       return new WirePlace();
     }
-    if (screen instanceof Screen.TimerList) {
+    if (screen instanceof TimersHeld) {
       return new TimersPlace();
     }
-    if (screen instanceof Screen.Cautions) {
+    if (screen instanceof CautionsHeld) {
       return new CautionsPlace();
     }
-    if (screen instanceof Screen.Reckoner) {
+    if (screen instanceof ReckonerHeld) {
       return new ReckonPlace();
     }
     return new HelpPlace();

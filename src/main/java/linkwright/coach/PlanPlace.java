@@ -30,7 +30,7 @@ final class PlanPlace implements Place {
     return Turn.to(model.with(screen(model, PlanFields.form(model, texts))));
   }
 
-  private static Screen.Plan screen(Model model, Form form) {
+  private static PlanHeld screen(Model model, Form form) {
     JobState state = model.job().orElseThrow().state();
     CountedPlan preview = CountedPlan.ofTyped(form.texts(), state, model.handbook());
     // A field that nobody has come to yet is not wrong; it is only still empty.
@@ -38,23 +38,23 @@ final class PlanPlace implements Place {
     form.fields().stream()
         .filter(field -> field.text().isBlank())
         .forEach(field -> troubles.remove(field.id()));
-    return new Screen.Plan(form.withTroubles(troubles), preview);
+    return new PlanHeld(form.withTroubles(troubles), preview);
   }
 
   /** Page down and up turn over what the plan comes to. */
   @Override
   public Turn typed(Model model, Key key) {
     int by = key.is(Key.Kind.PAGE_DOWN) ? 1 : key.is(Key.Kind.PAGE_UP) ? -1 : 0;
-    Screen.Plan plan = (Screen.Plan) model.screen();
-    return Turn.to(model.with(new Screen.Plan(plan.open(), plan.preview(), plan.part() + by)));
+    PlanHeld plan = (PlanHeld) model.held();
+    return Turn.to(model.with(new PlanHeld(plan.open(), plan.preview(), plan.part() + by)));
   }
 
   @Override
   public Turn edited(Model model, Form form, boolean textChanged) {
     if (!textChanged) {
-      CountedPlan preview = ((Screen.Plan) model.screen()).preview();
-      int part = ((Screen.Plan) model.screen()).part();
-      return Turn.to(model.with(new Screen.Plan(form, preview, part)));
+      CountedPlan preview = ((PlanHeld) model.held()).preview();
+      int part = ((PlanHeld) model.held()).part();
+      return Turn.to(model.with(new PlanHeld(form, preview, part)));
     }
     OpenJob job = model.job().orElseThrow();
     Model kept = model.with(job.withDraft(DRAFT, form.texts()));
@@ -72,7 +72,7 @@ final class PlanPlace implements Place {
           counted.sentence().isEmpty()
               ? "Not kept yet: " + counted.troubles().values().stream().findFirst().orElse("")
               : "Not kept yet: " + counted.sentence();
-      return Turn.to(model.with(new Screen.Plan(told, counted)).trouble(sentence));
+      return Turn.to(model.with(new PlanHeld(told, counted)).trouble(sentence));
     }
     Map<String, String> wish = new LinkedHashMap<>();
     form.texts()
@@ -85,13 +85,13 @@ final class PlanPlace implements Place {
     if (wish.equals(job.state().course().wish())) {
       return Turn.to(round(model).told("The plan is as it was."));
     }
-    return Turn.keep(model.with(new Screen.Plan(form, counted)), new Fact.PlanSet(wish));
+    return Turn.keep(model.with(new PlanHeld(form, counted)), new Fact.PlanSet(wish));
   }
 
   @Override
   public Turn settled(Model model) {
     return model
-        .screen()
+        .held()
         .form()
         .map(form -> Drafting.entered(round(model).told("The plan is kept."), form))
         .orElse(Turn.to(model));
@@ -103,6 +103,6 @@ final class PlanPlace implements Place {
   }
 
   private static Model round(Model model) {
-    return model.with(new Screen.Round(Screen.Bench.PLAIN));
+    return model.with(new RoundHeld(BenchHeld.PLAIN));
   }
 }

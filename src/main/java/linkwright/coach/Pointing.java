@@ -12,7 +12,7 @@ final class Pointing {
       return Places.of(model).row(model, to.row());
     }
     return model
-        .screen()
+        .held()
         .form()
         .map(form -> field(model, form, ((Spot.ToField) spot).field()))
         .orElseGet(() -> Turn.to(model));

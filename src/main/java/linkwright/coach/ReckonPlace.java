@@ -28,12 +28,12 @@ final class ReckonPlace implements Place {
 
   @Override
   public Turn act(Model model, Act act) {
-    Screen.Reckoner screen = (Screen.Reckoner) model.screen();
+    ReckonerHeld screen = (ReckonerHeld) model.held();
     return switch (act) {
       case UP -> Turn.to(model.with(list(screen, screen.at() - 1)));
       case DOWN -> Turn.to(model.with(list(screen, screen.at() + 1)));
       case CHOOSE -> Turn.to(model.with(opened(model, screen)));
-      case TO_TRAY -> Turn.to(model.with(new Screen.Tray(0, Optional.empty())));
+      case TO_TRAY -> Turn.to(model.with(new TrayHeld(0, Optional.empty())));
       default -> Places.go(model, act);
     };
   }
@@ -41,19 +41,19 @@ final class ReckonPlace implements Place {
   /** Opens the reckoner at its first sum. */
   static Turn enter(Model model) {
     return Turn.to(
-        model.with(new Screen.Reckoner(0, Optional.empty(), Optional.empty(), Map.of())));
+        model.with(new ReckonerHeld(0, Optional.empty(), Optional.empty(), Map.of())));
   }
 
-  private static Screen.Reckoner list(Screen.Reckoner screen, int wanted) {
+  private static ReckonerHeld list(ReckonerHeld screen, int wanted) {
     int at = Math.max(0, Math.min(Reckoner.sums().size() - 1, wanted));
-    return new Screen.Reckoner(at, Optional.empty(), Optional.empty(), screen.typed());
+    return new ReckonerHeld(at, Optional.empty(), Optional.empty(), screen.typed());
   }
 
-  private static Sum sum(Screen.Reckoner screen) {
+  private static Sum sum(ReckonerHeld screen) {
     return Reckoner.sums().get(screen.at());
   }
 
-  private static Screen.Reckoner opened(Model model, Screen.Reckoner screen) {
+  private static ReckonerHeld opened(Model model, ReckonerHeld screen) {
     Sum sum = sum(screen);
     List<Field> fields = new ArrayList<>();
     for (Ask ask : sum.asks()) {
@@ -92,7 +92,7 @@ final class ReckonPlace implements Place {
   }
 
   /** The screen with what the form comes to, and the troubles beside fields that are filled. */
-  private static Screen.Reckoner reckoned(Model model, Screen.Reckoner screen, Form form) {
+  private static ReckonerHeld reckoned(Model model, ReckonerHeld screen, Form form) {
     String id = sum(screen).id();
     Reckoning result =
         Reckoner.reckon(id, form.texts(), ReckonFill.given(model, id, form.texts()))
@@ -104,17 +104,17 @@ final class ReckonPlace implements Place {
         .forEach(field -> troubles.remove(field.id()));
     Map<String, Map<String, String>> typed = new HashMap<>(screen.typed());
     typed.put(id, form.texts());
-    return new Screen.Reckoner(
+    return new ReckonerHeld(
         screen.at(), Optional.of(form.withTroubles(troubles)), Optional.of(result), typed);
   }
 
   @Override
   public Turn edited(Model model, Form form, boolean textChanged) {
-    Screen.Reckoner screen = (Screen.Reckoner) model.screen();
+    ReckonerHeld screen = (ReckonerHeld) model.held();
     if (!textChanged) {
       return Turn.to(
           model.with(
-              new Screen.Reckoner(
+              new ReckonerHeld(
                   screen.at(), Optional.of(form), screen.result(), screen.typed())));
     }
     Model next = model.with(reckoned(model, screen, form));
@@ -130,7 +130,7 @@ final class ReckonPlace implements Place {
 
   @Override
   public Turn confirmed(Model model, Form form) {
-    Screen.Reckoner screen = (Screen.Reckoner) model.screen();
+    ReckonerHeld screen = (ReckonerHeld) model.held();
     if (!canNote(model)) {
       return Turn.to(model.with(list(screen, screen.at())));
     }
@@ -141,7 +141,7 @@ final class ReckonPlace implements Place {
       return Turn.to(
           model
               .with(
-                  new Screen.Reckoner(
+                  new ReckonerHeld(
                       screen.at(), Optional.of(told), screen.result(), screen.typed()))
               .trouble("Nothing to note yet: " + why));
     }
@@ -156,7 +156,7 @@ final class ReckonPlace implements Place {
 
   @Override
   public Turn formLeft(Model model) {
-    Screen.Reckoner screen = (Screen.Reckoner) model.screen();
+    ReckonerHeld screen = (ReckonerHeld) model.held();
     return Turn.to(model.with(list(screen, screen.at())));
   }
 }

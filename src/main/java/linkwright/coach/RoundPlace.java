@@ -34,7 +34,7 @@ final class RoundPlace implements Place {
       case LEAVE -> Turn.with(model, new Effect.ShutJob(), new Effect.Leave());
       case TO_TRAY ->
           Turn.with(
-              model.withJob(Optional.empty()).with(new Screen.Tray(0, Optional.empty())),
+              model.withJob(Optional.empty()).with(new TrayHeld(0, Optional.empty())),
               new Effect.ShutJob(),
               new Effect.ReadTray());
       default -> Places.go(model, act);

@@ -26,7 +26,7 @@ final class TestsPlace implements Place {
 
   @Override
   public Turn act(Model model, Act act) {
-    Screen.Tests screen = (Screen.Tests) model.screen();
+    TestsHeld screen = (TestsHeld) model.held();
     return switch (act) {
       case LOG -> Turn.to(model.with(form(screen, Optional.of(blank(model, screen)))));
       case UP -> Turn.to(model.with(moved(model, screen, -1)));
@@ -42,30 +42,30 @@ final class TestsPlace implements Place {
     return Turn.to(model.with(at(model, Integer.MAX_VALUE)));
   }
 
-  private static Screen.Tests at(Model model, int wanted) {
+  private static TestsHeld at(Model model, int wanted) {
     OpenJob job = model.job().orElseThrow();
     int last = Math.max(0, pieces(model).size() - 1);
-    return new Screen.Tests(
+    return new TestsHeld(
         Math.max(0, Math.min(last, wanted)),
         TestPieces.of(job.standing(), job.state()),
         Optional.empty());
   }
 
-  private static Screen.Tests moved(Model model, Screen.Tests screen, int by) {
+  private static TestsHeld moved(Model model, TestsHeld screen, int by) {
     int last = Math.max(0, pieces(model).size() - 1);
     int at = Math.max(0, Math.min(last, screen.at() + by));
-    return new Screen.Tests(at, screen.taught(), Optional.empty());
+    return new TestsHeld(at, screen.taught(), Optional.empty());
   }
 
-  private static Screen.Tests form(Screen.Tests screen, Optional<Form> form) {
-    return new Screen.Tests(screen.at(), screen.taught(), form);
+  private static TestsHeld form(TestsHeld screen, Optional<Form> form) {
+    return new TestsHeld(screen.at(), screen.taught(), form);
   }
 
   private static Map<EntryId, Fact.TestPieceTried> pieces(Model model) {
     return model.job().orElseThrow().state().trials().pieces();
   }
 
-  private static Form blank(Model model, Screen.Tests screen) {
+  private static Form blank(Model model, TestsHeld screen) {
     OpenJob job = model.job().orElseThrow();
     UnitStyle units = model.settings().units();
     Optional<Proposal> next = screen.taught().flatMap(tests -> tests.next().found());
@@ -107,7 +107,7 @@ final class TestsPlace implements Place {
   @Override
   public Turn edited(Model model, Form form, boolean textChanged) {
     Form shown = textChanged ? checked(form) : form;
-    Model next = model.with(form((Screen.Tests) model.screen(), Optional.of(shown)));
+    Model next = model.with(form((TestsHeld) model.held(), Optional.of(shown)));
     return textChanged ? Drafting.keep(next, DRAFT, form) : Turn.to(next);
   }
 
@@ -128,13 +128,13 @@ final class TestsPlace implements Place {
     List<String> verdicts = verdicts(form, troubles);
     if (!troubles.isEmpty()) {
       Form told = form.withTroubles(troubles).atFirstTrouble();
-      return Turn.to(model.with(form((Screen.Tests) model.screen(), Optional.of(told))));
+      return Turn.to(model.with(form((TestsHeld) model.held(), Optional.of(told))));
     }
     Amounts amounts = new Amounts(form);
     OptionalDouble length = amounts.mm("length");
     OptionalDouble width = amounts.mm("width");
     if (verdicts.isEmpty() && length.isPresent() && width.isPresent()) {
-      verdicts = measured((Screen.Tests) model.screen(), length.getAsDouble(), width.getAsDouble());
+      verdicts = measured((TestsHeld) model.held(), length.getAsDouble(), width.getAsDouble());
     }
     Fact fact =
         new Fact.TestPieceTried(
@@ -149,7 +149,7 @@ final class TestsPlace implements Place {
     return Turn.keep(model, fact);
   }
 
-  private static List<String> measured(Screen.Tests screen, double lengthMm, double widthMm) {
+  private static List<String> measured(TestsHeld screen, double lengthMm, double widthMm) {
     return screen
         .taught()
         .map(tests -> tests.verdictOf(lengthMm, widthMm).stream().map(Verdicts::word).toList())
@@ -172,7 +172,7 @@ final class TestsPlace implements Place {
     return verdicts;
   }
 
-  private static Turn sample(Model model, Screen.Tests screen) {
+  private static Turn sample(Model model, TestsHeld screen) {
     List<EntryId> ids = new ArrayList<>(pieces(model).keySet());
     if (ids.isEmpty()) {
       return Turn.to(model.trouble("No test piece is logged yet: n logs one."));
@@ -189,7 +189,7 @@ final class TestsPlace implements Place {
 
   @Override
   public Turn settled(Model model) {
-    Screen.Tests screen = (Screen.Tests) model.screen();
+    TestsHeld screen = (TestsHeld) model.held();
     // A piece just logged is the one that is looked at.
     boolean logged = screen.form().isPresent();
     Model next = model.with(at(model, logged ? Integer.MAX_VALUE : screen.at()));
@@ -198,6 +198,6 @@ final class TestsPlace implements Place {
 
   @Override
   public Turn formLeft(Model model) {
-    return Turn.to(model.with(at(model, ((Screen.Tests) model.screen()).at())));
+    return Turn.to(model.with(at(model, ((TestsHeld) model.held()).at())));
   }
 }

@@ -24,10 +24,10 @@ final class TimersPlace implements Place {
 
   @Override
   public Turn act(Model model, Act act) {
-    Screen.TimerList screen = (Screen.TimerList) model.screen();
+    TimersHeld screen = (TimersHeld) model.held();
     return switch (act) {
       case SET_TIMER ->
-          Turn.to(model.with(new Screen.TimerList(screen.at(), Optional.of(form(model)))));
+          Turn.to(model.with(new TimersHeld(screen.at(), Optional.of(form(model)))));
       case UP -> Turn.to(model.with(at(model, screen.at() - 1)));
       case DOWN -> Turn.to(model.with(at(model, screen.at() + 1)));
       case STOP_TIMER -> stop(model, screen);
@@ -39,12 +39,12 @@ final class TimersPlace implements Place {
     return Turn.to(model.with(at(model, 0)));
   }
 
-  private static Screen.TimerList at(Model model, int wanted) {
+  private static TimersHeld at(Model model, int wanted) {
     int last = Math.max(0, TimerWords.inOrder(model).size() - 1);
-    return new Screen.TimerList(Math.max(0, Math.min(last, wanted)), Optional.empty());
+    return new TimersHeld(Math.max(0, Math.min(last, wanted)), Optional.empty());
   }
 
-  private static Turn stop(Model model, Screen.TimerList screen) {
+  private static Turn stop(Model model, TimersHeld screen) {
     List<TimerRun> timers = TimerWords.inOrder(model);
     if (timers.isEmpty()) {
       return Turn.to(model.told("No timer runs."));
@@ -74,18 +74,18 @@ final class TimersPlace implements Place {
 
   @Override
   public Turn edited(Model model, Form form, boolean textChanged) {
-    int at = ((Screen.TimerList) model.screen()).at();
+    int at = ((TimersHeld) model.held()).at();
     Form shown = textChanged ? form.withTroubles(troubles(form, false)) : form;
-    Model next = model.with(new Screen.TimerList(at, Optional.of(shown)));
+    Model next = model.with(new TimersHeld(at, Optional.of(shown)));
     return textChanged ? Drafting.keep(next, shown) : Turn.to(next);
   }
 
   @Override
   public Turn confirmed(Model model, Form form) {
-    int at = ((Screen.TimerList) model.screen()).at();
+    int at = ((TimersHeld) model.held()).at();
     Map<String, String> troubles = troubles(form, true);
     Form shown = form.withTroubles(troubles).atFirstTrouble();
-    Model next = model.with(new Screen.TimerList(at, Optional.of(shown)));
+    Model next = model.with(new TimersHeld(at, Optional.of(shown)));
     if (!troubles.isEmpty()) {
       return Turn.to(next);
     }
@@ -112,13 +112,13 @@ final class TimersPlace implements Place {
 
   @Override
   public Turn settled(Model model) {
-    Screen.TimerList screen = (Screen.TimerList) model.screen();
+    TimersHeld screen = (TimersHeld) model.held();
     Model next = model.with(at(model, screen.at()));
     return screen.form().map(form -> Drafting.entered(next, form)).orElse(Turn.to(next));
   }
 
   @Override
   public Turn formLeft(Model model) {
-    return Turn.to(model.with(at(model, ((Screen.TimerList) model.screen()).at())));
+    return Turn.to(model.with(at(model, ((TimersHeld) model.held()).at())));
   }
 }

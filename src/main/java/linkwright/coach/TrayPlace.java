@@ -16,7 +16,7 @@ final class TrayPlace implements Place {
 
   @Override
   public Turn act(Model model, Act act) {
-    Screen.Tray tray = (Screen.Tray) model.screen();
+    TrayHeld tray = (TrayHeld) model.held();
     return switch (act) {
       case UP -> Turn.to(model.with(at(model, tray.at() - 1)));
       case DOWN -> Turn.to(model.with(at(model, tray.at() + 1)));
@@ -25,15 +25,15 @@ final class TrayPlace implements Place {
               ? Turn.to(model.told("The tray is empty: n begins a new job."))
               : Turn.with(
                   model, new Effect.OpenJob(model.tray().get(at(model, tray.at()).at()).slug()));
-      case NEW_JOB -> Turn.to(model.with(new Screen.Tray(tray.at(), Optional.of(form(model)))));
+      case NEW_JOB -> Turn.to(model.with(new TrayHeld(tray.at(), Optional.of(form(model)))));
       case LEAVE -> Turn.with(model, new Effect.Leave());
       default -> Places.go(model, act);
     };
   }
 
-  private static Screen.Tray at(Model model, int wanted) {
+  private static TrayHeld at(Model model, int wanted) {
     int last = Math.max(0, model.tray().size() - 1);
-    return new Screen.Tray(Math.max(0, Math.min(last, wanted)), Optional.empty());
+    return new TrayHeld(Math.max(0, Math.min(last, wanted)), Optional.empty());
   }
 
   private static Form form(Model model) {
@@ -75,7 +75,7 @@ final class TrayPlace implements Place {
         form.withTroubles(Map.of())
             .mapFields(field -> field.id().equals("routine") ? told(model, field) : field);
     return Turn.to(
-        model.with(new Screen.Tray(((Screen.Tray) model.screen()).at(), Optional.of(shown))));
+        model.with(new TrayHeld(((TrayHeld) model.held()).at(), Optional.of(shown))));
   }
 
   @Override
@@ -94,10 +94,10 @@ final class TrayPlace implements Place {
     if (!troubles.isEmpty()) {
       Form told = form.withTroubles(troubles).atFirstTrouble();
       return Turn.to(
-          model.with(new Screen.Tray(((Screen.Tray) model.screen()).at(), Optional.of(told))));
+          model.with(new TrayHeld(((TrayHeld) model.held()).at(), Optional.of(told))));
     }
     return Turn.with(
-        model.with(at(model, ((Screen.Tray) model.screen()).at())),
+        model.with(at(model, ((TrayHeld) model.held()).at())),
         new Effect.BeginJob(
             form.text("name"),
             List.of(new Fact.JobOpened(form.text("name"), form.text("routine")))));
@@ -105,12 +105,12 @@ final class TrayPlace implements Place {
 
   @Override
   public Turn formLeft(Model model) {
-    return Turn.to(model.with(at(model, ((Screen.Tray) model.screen()).at())));
+    return Turn.to(model.with(at(model, ((TrayHeld) model.held()).at())));
   }
 
   @Override
   public Turn row(Model model, int row) {
     Model there = model.with(at(model, row));
-    return row == ((Screen.Tray) model.screen()).at() ? act(there, Act.CHOOSE) : Turn.to(there);
+    return row == ((TrayHeld) model.held()).at() ? act(there, Act.CHOOSE) : Turn.to(there);
   }
 }

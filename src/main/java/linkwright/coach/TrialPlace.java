@@ -32,16 +32,16 @@ final class TrialPlace implements Place {
     return Turn.to(model.with(at(model, Integer.MAX_VALUE)));
   }
 
-  private static Screen.Trial at(Model model, int wanted) {
+  private static TrialHeld at(Model model, int wanted) {
     OpenJob job = model.job().orElseThrow();
     List<TrialLength> rows = TrialLength.of(job.standing(), job.state());
     int last = Math.max(0, rows.size() - 1);
-    return new Screen.Trial(Math.max(0, Math.min(last, wanted)), rows, Optional.empty());
+    return new TrialHeld(Math.max(0, Math.min(last, wanted)), rows, Optional.empty());
   }
 
   @Override
   public Turn act(Model model, Act act) {
-    Screen.Trial screen = (Screen.Trial) model.screen();
+    TrialHeld screen = (TrialHeld) model.held();
     return switch (act) {
       case LOG -> Turn.to(model.with(form(screen, Optional.of(blank(model)))));
       case UP -> Turn.to(model.with(at(model, screen.at() - 1)));
@@ -57,8 +57,8 @@ final class TrialPlace implements Place {
     };
   }
 
-  private static Screen.Trial form(Screen.Trial screen, Optional<Form> form) {
-    return new Screen.Trial(screen.at(), screen.rows(), form);
+  private static TrialHeld form(TrialHeld screen, Optional<Form> form) {
+    return new TrialHeld(screen.at(), screen.rows(), form);
   }
 
   private static Form blank(Model model) {
@@ -100,7 +100,7 @@ final class TrialPlace implements Place {
 
   @Override
   public Turn edited(Model model, Form form, boolean textChanged) {
-    Screen.Trial screen = (Screen.Trial) model.screen();
+    TrialHeld screen = (TrialHeld) model.held();
     Form shown = textChanged ? form.withTroubles(new Amounts(form).troubles(LENGTHS, "")) : form;
     Model next = model.with(form(screen, Optional.of(shown)));
     return textChanged ? Drafting.keep(next, DRAFT, form) : Turn.to(next);
@@ -127,7 +127,7 @@ final class TrialPlace implements Place {
     }
     if (!troubles.isEmpty()) {
       Form told = form.withTroubles(troubles).atFirstTrouble();
-      return Turn.to(model.with(form((Screen.Trial) model.screen(), Optional.of(told))));
+      return Turn.to(model.with(form((TrialHeld) model.held(), Optional.of(told))));
     }
     OptionalDouble oval = amounts.mm("oval");
     Fact fact =
@@ -144,7 +144,7 @@ final class TrialPlace implements Place {
 
   @Override
   public Turn settled(Model model) {
-    Screen.Trial screen = (Screen.Trial) model.screen();
+    TrialHeld screen = (TrialHeld) model.held();
     boolean logged = screen.form().isPresent();
     Model next = model.with(at(model, logged ? Integer.MAX_VALUE : screen.at()));
     return screen.form().map(form -> Drafting.entered(next, form)).orElse(Turn.to(next));
@@ -152,6 +152,6 @@ final class TrialPlace implements Place {
 
   @Override
   public Turn formLeft(Model model) {
-    return Turn.to(model.with(form((Screen.Trial) model.screen(), Optional.empty())));
+    return Turn.to(model.with(form((TrialHeld) model.held(), Optional.empty())));
   }
 }

@@ -72,12 +72,12 @@ public final class Update {
     if (key.equals(Key.ctrl("c"))) {
       return Turn.with(model, new Effect.ShutJob(), new Effect.Leave());
     }
-    if (model.screen() instanceof Screen.Help help) {
+    if (model.held() instanceof HelpHeld help) {
       return Turn.to(model.with(help.from()));
     }
     Place place = Places.of(model);
-    if (model.screen().form().isPresent()) {
-      Form.Outcome outcome = model.screen().form().get().key(key);
+    if (model.held().form().isPresent()) {
+      Form.Outcome outcome = model.held().form().get().key(key);
       if (outcome instanceof Form.Outcome.Edited edited) {
         return place.edited(model, edited.form(), edited.textChanged());
       }
@@ -99,7 +99,7 @@ public final class Update {
    */
   private static Turn pasted(Model model, String text) {
     Turn turn = Turn.to(model);
-    if (model.screen().form().isPresent()) {
+    if (model.held().form().isPresent()) {
       String oneLine = text.replaceAll("[\\r\\n\\t]+", " ").replaceAll(UNSEEN, "");
       return key(model, Key.of(oneLine));
     }
@@ -110,9 +110,9 @@ public final class Update {
     return switch (act) {
       case ROUND ->
           model.job().isPresent()
-              ? Turn.to(model.with(new Screen.Round(model.screen())))
-              : Turn.to(model.with(new Screen.Tray(0, Optional.empty())));
-      case HELP -> Turn.to(model.with(new Screen.Help(model.screen())));
+              ? Turn.to(model.with(new RoundHeld(model.held())))
+              : Turn.to(model.with(new TrayHeld(0, Optional.empty())));
+      case HELP -> Turn.to(model.with(new HelpHeld(model.held())));
       case UNDO -> undo(model);
       case ANSWER -> answer(model);
       default -> Turn.to(model);
@@ -170,13 +170,13 @@ public final class Update {
 
   private static Turn opened(Model model, Message.JobOpened opened) {
     boolean readAnew =
-        model.screen() instanceof Screen.Book
+        model.held() instanceof BookHeld
             && model.job().map(open -> open.slug().equals(opened.slug())).orElse(false);
     OpenJob job = OpenJob.of(opened, model.handbook(), model.settings());
     if (readAnew) {
       return BookPlace.readAnew(model.with(job));
     }
-    Model next = model.with(job).with(new Screen.Round(new Screen.Tray(0, Optional.empty())));
+    Model next = model.with(job).with(new RoundHeld(new TrayHeld(0, Optional.empty())));
     if (opened.lookOnly()) {
       next = next.trouble("Another program has this book open: you can look, not write.");
     } else if (!opened.told().isEmpty()) {

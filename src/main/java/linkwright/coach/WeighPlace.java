@@ -30,7 +30,7 @@ final class WeighPlace implements Place {
   }
 
   static Turn enter(Model model) {
-    return Turn.to(model.with(new Screen.WeighIn(Optional.empty())));
+    return Turn.to(model.with(new WeighHeld(Optional.empty())));
   }
 
   @Override
@@ -47,8 +47,8 @@ final class WeighPlace implements Place {
       case MORE ->
           Turn.to(
               model.with(
-                  new Screen.WeighIn(
-                      Optional.empty(), ((Screen.WeighIn) model.screen()).part() + 1)));
+                  new WeighHeld(
+                      Optional.empty(), ((WeighHeld) model.held()).part() + 1)));
       case UNDO -> Update.undo(model);
       default -> Places.go(model, act);
     };
@@ -61,7 +61,7 @@ final class WeighPlace implements Place {
   private static Turn open(Model model, Form form) {
     OpenJob job = model.job().orElseThrow();
     Form typed = form.withTexts(job.drafts().getOrDefault(draft(form), Map.of()));
-    return Turn.to(model.with(new Screen.WeighIn(Optional.of(typed))));
+    return Turn.to(model.with(new WeighHeld(Optional.of(typed))));
   }
 
   private static String draft(Form form) {
@@ -153,7 +153,7 @@ final class WeighPlace implements Place {
   @Override
   public Turn edited(Model model, Form form, boolean textChanged) {
     Form shown = textChanged ? form.withTroubles(troubles(form)) : form;
-    Model next = model.with(new Screen.WeighIn(Optional.of(shown)));
+    Model next = model.with(new WeighHeld(Optional.of(shown)));
     return textChanged ? Drafting.keep(next, draft(form), form) : Turn.to(next);
   }
 
@@ -183,7 +183,7 @@ final class WeighPlace implements Place {
     }
     if (!troubles.isEmpty()) {
       Form told = form.withTroubles(troubles).atFirstTrouble();
-      return Turn.to(model.with(new Screen.WeighIn(Optional.of(told))));
+      return Turn.to(model.with(new WeighHeld(Optional.of(told))));
     }
     return Turn.keep(model, fact(form));
   }
@@ -209,12 +209,12 @@ final class WeighPlace implements Place {
 
   @Override
   public Turn settled(Model model) {
-    Model next = model.with(new Screen.WeighIn(Optional.empty()));
-    return model.screen().form().map(form -> Drafting.entered(next, form)).orElse(Turn.to(next));
+    Model next = model.with(new WeighHeld(Optional.empty()));
+    return model.held().form().map(form -> Drafting.entered(next, form)).orElse(Turn.to(next));
   }
 
   @Override
   public Turn formLeft(Model model) {
-    return Turn.to(model.with(new Screen.WeighIn(Optional.empty())));
+    return Turn.to(model.with(new WeighHeld(Optional.empty())));
   }
 }

@@ -22,10 +22,10 @@ final class WirePlace implements Place {
     return Turn.to(model.with(screen(model)));
   }
 
-  private static Screen.Wire screen(Model model) {
+  private static WireHeld screen(Model model) {
     OpenJob job = model.job().orElseThrow();
     Map<String, String> typed = job.drafts().getOrDefault("draw-down", Map.of());
-    return new Screen.Wire(
+    return new WireHeld(
         WireStand.of(job.standing(), job.state()), drawn(model, typed).lines(), Optional.empty());
   }
 
@@ -66,7 +66,7 @@ final class WirePlace implements Place {
     Turn opened = open(model, WireForms.drawnDown(model, wanted));
     return opened
         .model()
-        .screen()
+        .held()
         .form()
         .map(form -> Turn.to(worked(opened.model(), form)))
         .orElse(opened);
@@ -79,8 +79,8 @@ final class WirePlace implements Place {
     return model.with(shown(model).with(Optional.of(told)).drawn(drawn.lines()));
   }
 
-  private static Screen.Wire shown(Model model) {
-    return (Screen.Wire) model.screen();
+  private static WireHeld shown(Model model) {
+    return (WireHeld) model.held();
   }
 
   @Override
@@ -109,7 +109,7 @@ final class WirePlace implements Place {
 
   private static Turn drawnDown(Model model, Form form) {
     Model worked = worked(model, form);
-    Screen.Wire screen = shown(worked);
+    WireHeld screen = shown(worked);
     if (screen.drawn().isEmpty()) {
       Form told = screen.form().orElse(form).atFirstTrouble();
       return Turn.to(worked.with(screen.with(Optional.of(told))));
@@ -199,7 +199,7 @@ final class WirePlace implements Place {
 
   @Override
   public Turn settled(Model model) {
-    Screen.Wire before = shown(model);
+    WireHeld before = shown(model);
     Model next = model.with(screen(model));
     return before.form().map(form -> Drafting.entered(next, form)).orElse(Turn.to(next));
   }

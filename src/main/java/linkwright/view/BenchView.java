@@ -2,12 +2,12 @@ package linkwright.view;
 
 import java.util.List;
 import java.util.Optional;
+import linkwright.coach.BenchHeld;
 import linkwright.coach.AtBench;
 import linkwright.coach.Bench;
 import linkwright.coach.BenchAsk;
 import linkwright.coach.JobWords;
 import linkwright.coach.Model;
-import linkwright.coach.Screen;
 import linkwright.routine.Caution;
 import linkwright.routine.Remedy;
 import linkwright.text.Text;
@@ -16,7 +16,7 @@ import linkwright.text.Text;
 final class BenchView {
   private BenchView() {}
 
-  static void draw(Canvas body, Model model, Screen.Bench screen) {
+  static void draw(Canvas body, Model model, BenchHeld screen) {
     Optional<AtBench> found = Bench.target(model);
     if (found.isEmpty()) {
       body.wrapped(
@@ -50,7 +50,7 @@ final class BenchView {
     step(body, model, screen, at);
   }
 
-  private static void step(Canvas body, Model model, Screen.Bench screen, AtBench at) {
+  private static void step(Canvas body, Model model, BenchHeld screen, AtBench at) {
     String title = JobWords.fill(at.step().title(), model);
     body.text(0, 0, body.width(), title, Tone.ACCENT);
     int row = 1;

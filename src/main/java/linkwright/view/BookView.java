@@ -2,11 +2,11 @@ package linkwright.view;
 
 import java.util.List;
 import java.util.Optional;
+import linkwright.coach.BookHeld;
 import linkwright.coach.BookRows;
 import linkwright.coach.DoubtfulLine;
 import linkwright.coach.Form;
 import linkwright.coach.Model;
-import linkwright.coach.Screen;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.text.Text;
@@ -18,7 +18,7 @@ final class BookView {
 
   private BookView() {}
 
-  static void draw(Canvas body, Model model, Screen.Book screen) {
+  static void draw(Canvas body, Model model, BookHeld screen) {
     Optional<Form> form = screen.form();
     if (form.isPresent() && form.get().purpose() != Form.Purpose.SEARCH) {
       FormView.draw(body, form.get());
@@ -32,7 +32,7 @@ final class BookView {
     chosen(body.area(0, body.height() - foot, body.width(), foot), rows, screen.at());
   }
 
-  private static void head(Canvas body, Model model, Screen.Book screen, BookRows rows) {
+  private static void head(Canvas body, Model model, BookHeld screen, BookRows rows) {
     int all = model.job().orElseThrow().entries().size();
     if (screen.form().isEmpty() && screen.search().isEmpty()) {
       body.text(0, 0, body.width(), all + " entries, the newest first", Tone.FAINT);

@@ -1,16 +1,16 @@
 package linkwright.view;
 
 import java.util.List;
+import linkwright.coach.CautionsHeld;
 import linkwright.coach.CautionWords;
 import linkwright.coach.JobWords;
 import linkwright.coach.Model;
-import linkwright.coach.Screen;
 
 /** The cautions: a line each with what it has to do with the job, or the chosen one whole. */
 final class CautionsView {
   private CautionsView() {}
 
-  static void draw(Canvas body, Model model, Screen.Cautions screen) {
+  static void draw(Canvas body, Model model, CautionsHeld screen) {
     List<CautionWords.Line> lines = CautionWords.of(model);
     if (lines.isEmpty()) {
       body.wrapped(0, 1, body.width(), 3, "No caution is among the files at hand.", Tone.WARNING);

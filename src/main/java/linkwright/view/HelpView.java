@@ -1,15 +1,15 @@
 package linkwright.view;
 
 import java.util.List;
+import linkwright.coach.HelpHeld;
 import linkwright.coach.KeyWords;
 import linkwright.coach.Model;
-import linkwright.coach.Screen;
 
 /** All keys of the screen it was asked on. */
 final class HelpView {
   private HelpView() {}
 
-  static void draw(Canvas body, Model model, Screen.Help help) {
+  static void draw(Canvas body, Model model, HelpHeld help) {
     List<String> lines = KeyWords.all(model, help.from());
     int columns = lines.size() > body.height() && body.width() >= 76 ? 2 : 1;
     int rows = (lines.size() + columns - 1) / columns;

@@ -3,10 +3,10 @@ package linkwright.view;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import linkwright.coach.BenchHeld;
 import linkwright.coach.AtBench;
 import linkwright.coach.Clock;
 import linkwright.coach.Model;
-import linkwright.coach.Screen;
 import linkwright.job.TimerRun;
 import linkwright.routine.Wait;
 import linkwright.standing.StillToDo;
@@ -15,7 +15,7 @@ import linkwright.standing.StillToDo;
 final class PilesView {
   private PilesView() {}
 
-  static void draw(Canvas area, Model model, Screen.Bench screen, AtBench at) {
+  static void draw(Canvas area, Model model, BenchHeld screen, AtBench at) {
     String count = count(model, at);
     boolean rings = own(model, at).map(timer -> timer.rings(model.now())).orElse(false);
     int room = Math.max(10, area.width() / 2);
@@ -69,7 +69,7 @@ final class PilesView {
     return at.piece() + "s " + at.stage();
   }
 
-  private static List<String> lines(Model model, Screen.Bench screen, AtBench at) {
+  private static List<String> lines(Model model, BenchHeld screen, AtBench at) {
     List<String> lines = new ArrayList<>();
     if (!screen.digits().isEmpty()) {
       lines.add("how many: " + screen.digits());

@@ -1,9 +1,9 @@
 package linkwright.view;
 
 import java.util.List;
+import linkwright.coach.PlanHeld;
 import linkwright.coach.Model;
 import linkwright.coach.PlanSummary;
-import linkwright.coach.Screen;
 
 /** The plan while it is typed: the fields on the left, what they come to on the right. */
 final class PlanView {
@@ -11,7 +11,7 @@ final class PlanView {
 
   private PlanView() {}
 
-  static void draw(Canvas body, Model model, Screen.Plan plan) {
+  static void draw(Canvas body, Model model, PlanHeld plan) {
     int foot = 2;
     int high = Math.max(1, body.height() - foot);
     boolean beside = body.width() >= 72;

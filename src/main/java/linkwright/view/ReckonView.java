@@ -2,10 +2,10 @@ package linkwright.view;
 
 import java.util.List;
 import java.util.Map;
+import linkwright.coach.ReckonerHeld;
 import linkwright.coach.Form;
 import linkwright.coach.JobWords;
 import linkwright.coach.Model;
-import linkwright.coach.Screen;
 import linkwright.link.Formed;
 import linkwright.reckon.Reckoner;
 import linkwright.reckon.Reckoning;
@@ -19,7 +19,7 @@ final class ReckonView {
 
   private ReckonView() {}
 
-  static void draw(Canvas body, Model model, Screen.Reckoner screen) {
+  static void draw(Canvas body, Model model, ReckonerHeld screen) {
     if (screen.form().isEmpty()) {
       sums(body, JobWords.tradeWords(model), screen.at());
       return;

@@ -1,7 +1,20 @@
 package linkwright.view;
 
+import linkwright.coach.BenchHeld;
+import linkwright.coach.BookHeld;
+import linkwright.coach.CautionsHeld;
+import linkwright.coach.Held;
+import linkwright.coach.HelpHeld;
+import linkwright.coach.PlanHeld;
+import linkwright.coach.ReckonerHeld;
+import linkwright.coach.RoundHeld;
+import linkwright.coach.TestsHeld;
+import linkwright.coach.TimersHeld;
+import linkwright.coach.TrayHeld;
+import linkwright.coach.TrialHeld;
+import linkwright.coach.WeighHeld;
+import linkwright.coach.WireHeld;
 import linkwright.coach.Model;
-import linkwright.coach.Screen;
 
 /** Draws the screen that the model shows: a pure function of the model and the signs there are. */
 public final class Screens {
@@ -45,32 +58,32 @@ public final class Screens {
   }
 
   private static void body(Canvas body, Model model) {
-    Screen screen = model.screen();
-    if (screen instanceof Screen.Tray tray) {
+    Held screen = model.held();
+    if (screen instanceof TrayHeld tray) {
       TrayView.draw(body, model, tray);
-    } else if (screen instanceof Screen.Round) {
+    } else if (screen instanceof RoundHeld) {
       RoundView.draw(body, model);
-    } else if (screen instanceof Screen.Bench bench) {
+    } else if (screen instanceof BenchHeld bench) {
       BenchView.draw(body, model, bench);
-    } else if (screen instanceof Screen.Plan plan) {
+    } else if (screen instanceof PlanHeld plan) {
       PlanView.draw(body, model, plan);
-    } else if (screen instanceof Screen.Tests tests) {
+    } else if (screen instanceof TestsHeld tests) {
       TestsView.draw(body, model, tests);
-    } else if (screen instanceof Screen.Book book) {
+    } else if (screen instanceof BookHeld book) {
       BookView.draw(body, model, book);
-    } else if (screen instanceof Screen.Wire wire) {
+    } else if (screen instanceof WireHeld wire) {
       WireView.draw(body, model, wire);
-    } else if (screen instanceof Screen.TimerList timers) {
+    } else if (screen instanceof TimersHeld timers) {
       TimersView.draw(body, model, timers);
-    } else if (screen instanceof Screen.Cautions cautions) {
+    } else if (screen instanceof CautionsHeld cautions) {
       CautionsView.draw(body, model, cautions);
-    } else if (screen instanceof Screen.Trial trial) {
+    } else if (screen instanceof TrialHeld trial) {
       TrialView.draw(body, model, trial);
-    } else if (screen instanceof Screen.WeighIn weighIn) {
+    } else if (screen instanceof WeighHeld weighIn) {
       WeighView.draw(body, model, weighIn);
-    } else if (screen instanceof Screen.Reckoner reckoner) {
+    } else if (screen instanceof ReckonerHeld reckoner) {
       ReckonView.draw(body, model, reckoner);
-    } else if (screen instanceof Screen.Help help) {
+    } else if (screen instanceof HelpHeld help) {
       HelpView.draw(body, model, help);
     }
   }

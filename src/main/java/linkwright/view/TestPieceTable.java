@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import linkwright.coach.TestsHeld;
 import linkwright.coach.Model;
 import linkwright.coach.OpenJob;
-import linkwright.coach.Screen;
 import linkwright.job.EntryId;
 import linkwright.job.Fact;
 import linkwright.job.Trials;
@@ -25,7 +25,7 @@ final class TestPieceTable {
 
   private TestPieceTable() {}
 
-  static void draw(Canvas area, Model model, Screen.Tests screen) {
+  static void draw(Canvas area, Model model, TestsHeld screen) {
     OpenJob job = model.job().orElseThrow();
     UnitStyle units = model.settings().units();
     Trials trials = job.state().trials();
@@ -67,7 +67,7 @@ final class TestPieceTable {
     return at ? Tone.PLAIN : Tone.FAINT;
   }
 
-  private static Optional<Formed> reckoned(Screen.Tests screen, int i) {
+  private static Optional<Formed> reckoned(TestsHeld screen, int i) {
     return screen
         .taught()
         .map(TestPieces::made)

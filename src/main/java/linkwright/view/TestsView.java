@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import linkwright.coach.TestsHeld;
 import linkwright.coach.Model;
 import linkwright.coach.OpenJob;
-import linkwright.coach.Screen;
 import linkwright.fit.Proposal;
 import linkwright.job.Fact;
 import linkwright.link.Formed;
@@ -17,7 +17,7 @@ import linkwright.standing.TestPieces;
 final class TestsView {
   private TestsView() {}
 
-  static void draw(Canvas body, Model model, Screen.Tests tests) {
+  static void draw(Canvas body, Model model, TestsHeld tests) {
     if (tests.form().isPresent()) {
       FormView.draw(body, tests.form().get());
       return;

@@ -1,9 +1,9 @@
 package linkwright.view;
 
 import java.util.List;
+import linkwright.coach.TimersHeld;
 import linkwright.coach.Clock;
 import linkwright.coach.Model;
-import linkwright.coach.Screen;
 import linkwright.coach.TimerWords;
 import linkwright.job.TimerRun;
 
@@ -11,7 +11,7 @@ import linkwright.job.TimerRun;
 final class TimersView {
   private TimersView() {}
 
-  static void draw(Canvas body, Model model, Screen.TimerList screen) {
+  static void draw(Canvas body, Model model, TimersHeld screen) {
     if (screen.form().isPresent()) {
       FormView.draw(body, screen.form().get());
       return;

@@ -1,7 +1,7 @@
 package linkwright.view;
 
+import linkwright.coach.TrayHeld;
 import linkwright.coach.Model;
-import linkwright.coach.Screen;
 import linkwright.coach.Spot;
 import linkwright.coach.TrayJob;
 
@@ -9,7 +9,7 @@ import linkwright.coach.TrayJob;
 final class TrayView {
   private TrayView() {}
 
-  static void draw(Canvas body, Model model, Screen.Tray tray) {
+  static void draw(Canvas body, Model model, TrayHeld tray) {
     if (tray.form().isPresent()) {
       FormView.draw(body, tray.form().get());
       return;

@@ -2,9 +2,9 @@ package linkwright.view;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import linkwright.coach.TrialHeld;
 import linkwright.coach.Model;
 import linkwright.coach.OpenJob;
-import linkwright.coach.Screen;
 import linkwright.job.Fact;
 import linkwright.plan.Plan;
 import linkwright.quantity.UnitStyle;
@@ -16,7 +16,7 @@ final class TrialView {
 
   private TrialView() {}
 
-  static void draw(Canvas body, Model model, Screen.Trial screen) {
+  static void draw(Canvas body, Model model, TrialHeld screen) {
     if (screen.form().isPresent()) {
       FormView.draw(body, screen.form().get());
       return;

@@ -8,11 +8,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import linkwright.coach.WeighHeld;
 import linkwright.coach.Clock;
 import linkwright.coach.Model;
 import linkwright.coach.NextTime;
 import linkwright.coach.OpenJob;
-import linkwright.coach.Screen;
 import linkwright.job.Fact;
 import linkwright.job.Pile;
 import linkwright.plan.FinenessWord;
@@ -31,7 +31,7 @@ final class WeighView {
 
   private WeighView() {}
 
-  static void draw(Canvas body, Model model, Screen.WeighIn screen) {
+  static void draw(Canvas body, Model model, WeighHeld screen) {
     if (screen.form().isPresent()) {
       FormView.draw(body, screen.form().get());
       return;

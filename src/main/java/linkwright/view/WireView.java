@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import linkwright.coach.WireHeld;
 import linkwright.coach.Form;
 import linkwright.coach.Model;
 import linkwright.coach.OpenJob;
-import linkwright.coach.Screen;
 import linkwright.plan.ChainWish;
 import linkwright.plan.Plan;
 import linkwright.quantity.UnitStyle;
@@ -21,7 +21,7 @@ final class WireView {
 
   private WireView() {}
 
-  static void draw(Canvas body, Model model, Screen.Wire screen) {
+  static void draw(Canvas body, Model model, WireHeld screen) {
     if (screen.form().isPresent()) {
       form(body, screen, screen.form().get());
       return;
@@ -53,7 +53,7 @@ final class WireView {
   }
 
   /** The form; in a low window it gives way to what it comes to, down to the field at hand. */
-  private static void form(Canvas body, Screen.Wire screen, Form form) {
+  private static void form(Canvas body, WireHeld screen, Form form) {
     boolean drawing = form.purpose() == Form.Purpose.DRAW_DOWN;
     List<Line> lines = drawing ? lines(screen.drawn()) : List.of();
     int wanted = rows(lines, body.width());
@@ -95,7 +95,7 @@ final class WireView {
     }
   }
 
-  private static List<Line> words(WireStand stand, Plan plan, Screen.Wire screen, Model model) {
+  private static List<Line> words(WireStand stand, Plan plan, WireHeld screen, Model model) {
     UnitStyle units = model.settings().units();
     List<Line> lines = new ArrayList<>();
     boolean ringsApart = stand.rings().isPresent();

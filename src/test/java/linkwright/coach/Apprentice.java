@@ -122,7 +122,7 @@ public final class Apprentice {
 
   /** Opens the book while another program writes it. */
   Apprentice looksOnly() {
-    Screen before = model.screen();
+    Held before = model.held();
     take(new Message.JobOpened("gate-chain", List.copyOf(book), true, List.of(), Map.of()));
     model = model.with(before);
     return this;

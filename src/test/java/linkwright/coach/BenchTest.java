@@ -85,7 +85,7 @@ class BenchTest {
       toSolder(12).type("5").press("space");
       assertThat(bench.pile("link").waitingFor("pickled")).isEqualTo(5);
       assertThat(bench.at().waiting()).isEqualTo(7);
-      assertThat(((Screen.Bench) bench.model().screen()).digits()).isEmpty();
+      assertThat(((BenchHeld) bench.model().held()).digits()).isEmpty();
     }
 
     @Test
@@ -106,7 +106,7 @@ class BenchTest {
       JobState before = bench.state();
       bench.type("0").press(key);
       assertThat(bench.state()).isEqualTo(before);
-      assertThat(((Screen.Bench) bench.model().screen()).ask()).isEqualTo(new BenchAsk.Nothing());
+      assertThat(((BenchHeld) bench.model().held()).ask()).isEqualTo(new BenchAsk.Nothing());
       assertThat(bench.notice()).contains("0");
     }
 
@@ -156,14 +156,14 @@ class BenchTest {
     @Test
     void it_asks_the_reason_and_shows_its_remedy_until_the_next_piece() {
       toSolder(4).press("r");
-      assertThat(((Screen.Bench) bench.model().screen()).ask()).isInstanceOf(BenchAsk.Why.class);
+      assertThat(((BenchHeld) bench.model().held()).ask()).isInstanceOf(BenchAsk.Why.class);
       bench.press("1");
-      assertThat(((Screen.Bench) bench.model().screen()).remedy())
+      assertThat(((BenchHeld) bench.model().held()).remedy())
           .isEqualTo(
               bench.at().step().wrong().stream().filter(r -> !r.backTo().isEmpty()).findFirst());
       assertThat(bench.at().redo()).isEqualTo(1);
       bench.press("space");
-      assertThat(((Screen.Bench) bench.model().screen()).remedy()).isEmpty();
+      assertThat(((BenchHeld) bench.model().held()).remedy()).isEmpty();
     }
 
     @Test
@@ -198,7 +198,7 @@ class BenchTest {
     void more_than_are_here_cannot_fail() {
       toSolder(2).type("3").press("r");
       assertThat(bench.notice()).isEqualTo("Only 2 are here; 3 cannot fail.");
-      assertThat(((Screen.Bench) bench.model().screen()).ask()).isEqualTo(new BenchAsk.Nothing());
+      assertThat(((BenchHeld) bench.model().held()).ask()).isEqualTo(new BenchAsk.Nothing());
     }
 
     @Test

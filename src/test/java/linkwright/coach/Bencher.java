@@ -113,7 +113,7 @@ public final class Bencher {
 
   /** Goes to the bench, sees what there is to see, and opens the step of that name. */
   public Bencher goTo(String step) {
-    if (!(model.screen() instanceof Screen.Bench)) {
+    if (!(model.held() instanceof BenchHeld)) {
       press("esc");
       take(new Message.KeyPressed(Key.of("b")));
     }
@@ -206,7 +206,7 @@ public final class Bencher {
   }
 
   public Form form() {
-    return model.screen().form().orElseThrow();
+    return model.held().form().orElseThrow();
   }
 
   public List<Entry> entries() {

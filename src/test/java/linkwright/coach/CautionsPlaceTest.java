@@ -9,8 +9,8 @@ import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
 class CautionsPlaceTest {
-  private static Screen.Cautions screen(Apprentice apprentice) {
-    return (Screen.Cautions) apprentice.model().screen();
+  private static CautionsHeld screen(Apprentice apprentice) {
+    return (CautionsHeld) apprentice.model().held();
   }
 
   @Nested
@@ -36,7 +36,7 @@ class CautionsPlaceTest {
       apprentice.press("enter");
       assertThat(screen(apprentice).open()).isTrue();
       apprentice.press("down");
-      assertThat(screen(apprentice)).isEqualTo(new Screen.Cautions(1, true, 0));
+      assertThat(screen(apprentice)).isEqualTo(new CautionsHeld(1, true, 0));
       apprentice.press("enter");
       assertThat(screen(apprentice).open()).isFalse();
     }
@@ -44,7 +44,7 @@ class CautionsPlaceTest {
     @Test
     void escLeadsBackToTheTray() {
       apprentice.press("esc");
-      assertThat(apprentice.model().screen()).isInstanceOf(Screen.Tray.class);
+      assertThat(apprentice.model().held()).isInstanceOf(TrayHeld.class);
     }
   }
 

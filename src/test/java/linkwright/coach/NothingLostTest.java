@@ -31,7 +31,7 @@ class NothingLostTest {
     bench.diskIsFull(false).press("ctrl-k");
 
     assertThat(bench.entries()).last().satisfies(e -> assertThat(e.fact().kind()).isEqualTo(kind));
-    assertThat(bench.model().screen().form()).isEmpty();
+    assertThat(bench.model().held().form()).isEmpty();
     assertThat(bench.job().drafts()).doesNotContainKey(draft);
     assertThat(bench.performed(Effect.DropDraft.class))
         .containsExactly(new Effect.DropDraft("job", draft));
@@ -45,7 +45,7 @@ class NothingLostTest {
         .press("down", "end", "backspace", "backspace")
         .type("cm")
         .press("ctrl-k");
-    assertThat(bench.model().screen()).isInstanceOf(Screen.Plan.class);
+    assertThat(bench.model().held()).isInstanceOf(PlanHeld.class);
 
     bench.press("backspace", "backspace").type("mm").press("home").type("0");
     String typed = bench.form().text("wire");
@@ -58,7 +58,7 @@ class NothingLostTest {
     bench.diskIsFull(false).press("ctrl-k");
 
     assertThat(bench.notice()).isEqualTo("The plan is kept.");
-    assertThat(bench.model().screen()).isInstanceOf(Screen.Round.class);
+    assertThat(bench.model().held()).isInstanceOf(RoundHeld.class);
     assertThat(bench.job().drafts()).isEmpty();
     assertThat(bench.state().course().wish()).containsEntry("wire", typed);
   }

@@ -39,7 +39,7 @@ class PartJobTest {
   }
 
   private static List<String> asked(Bencher bench) {
-    return bench.model().screen().form().orElseThrow().fields().stream().map(Field::id).toList();
+    return bench.model().held().form().orElseThrow().fields().stream().map(Field::id).toList();
   }
 
   private static StillLeft left(Bencher bench, String piece) {
@@ -95,7 +95,7 @@ class PartJobTest {
 
     @Test
     void begins_with_the_usual_wire_and_blank_of_its_pattern() {
-      Form form = job("clasp-hook-and-eye").model().screen().form().orElseThrow();
+      Form form = job("clasp-hook-and-eye").model().held().form().orElseThrow();
 
       assertThat(form.text(WishKeys.WIRE)).isEqualTo("1.2 mm");
       assertThat(form.text(WishKeys.LINK_BLANK)).isEqualTo("36 mm");
@@ -148,7 +148,7 @@ class PartJobTest {
     @Test
     void tells_a_number_of_pieces_that_is_none() {
       Bencher bench = job("jump-rings");
-      Form form = bench.model().screen().form().orElseThrow();
+      Form form = bench.model().held().form().orElseThrow();
       int field = asked(bench).indexOf(PartPlan.PIECES);
       assertThat(form.at()).isZero();
 
@@ -166,7 +166,7 @@ class PartJobTest {
           Bencher.with(
               new Fact.JobOpened("A job", "clasp-toggle"), new Fact.StepOpened("cut-ring"));
 
-      assertThat(bench.model().screen()).isInstanceOf(Screen.Round.class);
+      assertThat(bench.model().held()).isInstanceOf(RoundHeld.class);
     }
   }
 
@@ -174,7 +174,7 @@ class PartJobTest {
   class AChainsPlan {
     @Test
     void begins_with_the_routines_pattern_and_usual_loss() {
-      Form form = job("round-cable").model().screen().form().orElseThrow();
+      Form form = job("round-cable").model().held().form().orElseThrow();
 
       assertThat(form.text(WishKeys.LINK_PATTERN)).isEqualTo("round");
       assertThat(form.text(WishKeys.USUAL_LOSS)).isEqualTo("4 %");

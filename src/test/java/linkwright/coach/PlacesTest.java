@@ -92,18 +92,18 @@ class PlacesTest {
     @Test
     void leads_to_each_place_and_back() {
       Bencher bench = Bencher.withTheDemo();
-      Map<String, Class<? extends Screen>> places =
+      Map<String, Class<? extends Held>> places =
           Map.of(
-              "t", Screen.Tests.class,
-              "l", Screen.Trial.class,
-              "i", Screen.WeighIn.class,
-              "b", Screen.Bench.class);
+              "t", TestsHeld.class,
+              "l", TrialHeld.class,
+              "i", WeighHeld.class,
+              "b", BenchHeld.class);
       places.forEach(
           (key, screen) -> {
             bench.press(key);
-            assertThat(bench.model().screen()).isInstanceOf(screen);
+            assertThat(bench.model().held()).isInstanceOf(screen);
             bench.press("esc");
-            assertThat(bench.model().screen()).isInstanceOf(Screen.Round.class);
+            assertThat(bench.model().held()).isInstanceOf(RoundHeld.class);
           });
     }
 
@@ -118,7 +118,7 @@ class PlacesTest {
     @Test
     void a_job_without_a_plan_opens_at_its_plan() {
       Bencher bench = Bencher.with(new Fact.JobOpened("a", "scroll-and-ring"));
-      assertThat(bench.model().screen()).isInstanceOf(Screen.Plan.class);
+      assertThat(bench.model().held()).isInstanceOf(PlanHeld.class);
     }
   }
 
@@ -279,7 +279,7 @@ class PlacesTest {
       bench.press("c", "ctrl-k");
       assertThat(bench.state().course().closed()).isTrue();
       bench.press("c");
-      assertThat(bench.model().screen().form()).isEmpty();
+      assertThat(bench.model().held().form()).isEmpty();
       bench.press("g");
       assertThat(bench.state().course().closed()).isFalse();
       assertThat(bench.entered(Fact.JobClosed.class)).hasSize(1);

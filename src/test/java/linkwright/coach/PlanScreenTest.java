@@ -12,7 +12,7 @@ class PlanScreenTest {
   private final Bencher bench = Bencher.withTheDemo().press("p");
 
   private Plan preview() {
-    return ((Screen.Plan) bench.model().screen()).preview().plan().orElseThrow();
+    return ((PlanHeld) bench.model().held()).preview().plan().orElseThrow();
   }
 
   private PlanScreenTest toField(String id) {
@@ -75,7 +75,7 @@ class PlanScreenTest {
     retype("finished-length", "20 cm");
     bench.press("ctrl-k");
     assertThat(bench.state().course().wish()).containsEntry("finished-length", "20 cm");
-    assertThat(bench.model().screen()).isInstanceOf(Screen.Round.class);
+    assertThat(bench.model().held()).isInstanceOf(RoundHeld.class);
     bench.press("p").press("ctrl-k");
     assertThat(bench.notice()).isEqualTo("The plan is as it was.");
     assertThat(bench.entered(Fact.PlanSet.class)).hasSize(2);

@@ -18,11 +18,11 @@ class WirePlaceTest {
   }
 
   private static WireStand stand(Apprentice apprentice) {
-    return ((Screen.Wire) apprentice.model().screen()).stand().orElseThrow();
+    return ((WireHeld) apprentice.model().held()).stand().orElseThrow();
   }
 
   private static String trouble(Apprentice apprentice, String field) {
-    return apprentice.model().screen().form().orElseThrow().fields().stream()
+    return apprentice.model().held().form().orElseThrow().fields().stream()
         .filter(each -> each.id().equals(field))
         .findFirst()
         .orElseThrow()
@@ -186,7 +186,7 @@ class WirePlaceTest {
   @Nested
   class DrawingDown {
     private List<String> drawn() {
-      return ((Screen.Wire) apprentice.model().screen()).drawn();
+      return ((WireHeld) apprentice.model().held()).drawn();
     }
 
     @Test
@@ -199,7 +199,7 @@ class WirePlaceTest {
       assertThat(drawn().get(0)).startsWith("400 mm of 1 mm: begin with 177.8 mm of 1.5 mm");
       assertThat(drawn()).anyMatch(line -> line.contains("anneal, quench"));
       apprentice.press("ctrl-k");
-      assertThat(apprentice.model().screen().form()).isEmpty();
+      assertThat(apprentice.model().held().form()).isEmpty();
       assertThat(drawn()).isNotEmpty();
       assertThat(apprentice.lastFact()).isInstanceOf(Fact.PlanSet.class);
     }
@@ -221,7 +221,7 @@ class WirePlaceTest {
     @Test
     void beginsWithWhatIsShort() {
       Apprentice poor = at(Map.of("stock", "100 mm")).press("d");
-      String length = poor.model().screen().form().orElseThrow().text("length");
+      String length = poor.model().held().form().orElseThrow().text("length");
       assertThat(length).isEqualTo((long) Math.ceil(stand(poor).shortMm()) + " mm");
     }
   }
@@ -229,7 +229,7 @@ class WirePlaceTest {
   @Test
   void withoutAPlanNothingCanBeEntered() {
     Apprentice blank = Apprentice.withAJob(Map.of("wire", "")).press("esc", "w", "n");
-    assertThat(blank.model().screen().form()).isEmpty();
+    assertThat(blank.model().held().form()).isEmpty();
     assertThat(blank.told()).startsWith("The job has no plan yet");
   }
 }

@@ -5,9 +5,10 @@ import java.util.Map;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import linkwright.coach.BenchHeld;
+import linkwright.coach.RoundHeld;
 import linkwright.coach.Act;
 import linkwright.coach.Model;
-import linkwright.coach.Screen;
 import linkwright.quantity.Nearest;
 import linkwright.quantity.UnitStyle;
 
@@ -29,7 +30,7 @@ final class FarPlaces {
       desk.sayAll(left(hands.model()));
       return true;
     }
-    boolean atBench = hands.model().screen() instanceof Screen.Bench;
+    boolean atBench = hands.model().held() instanceof BenchHeld;
     boolean goesOn =
         switch (word) {
           case NOTE -> {
@@ -42,7 +43,7 @@ final class FarPlaces {
     // Going to the bench from elsewhere would begin a sitting, which nobody asked for.
     if (atBench) {
       hands.go(Act.TO_BENCH);
-    } else if (!(hands.model().screen() instanceof Screen.Round)) {
+    } else if (!(hands.model().held() instanceof RoundHeld)) {
       hands.press(Act.ROUND);
     }
     return goesOn;

@@ -9,12 +9,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import linkwright.coach.PlanHeld;
 import linkwright.coach.Field;
 import linkwright.coach.Form;
 import linkwright.coach.Key;
 import linkwright.coach.Model;
 import linkwright.coach.PlanSummary;
-import linkwright.coach.Screen;
 import linkwright.quantity.Nearest;
 
 /** The coach's forms, a question a line; what is typed goes into the very form of the screen. */
@@ -136,7 +136,7 @@ final class FormTalk {
   }
 
   private Optional<Form> form() {
-    return hands.model().screen().form();
+    return hands.model().held().form();
   }
 
   private static List<Integer> all(Form form) {
@@ -226,7 +226,7 @@ final class FormTalk {
       desk.say(capital(field.label()) + ": " + field.text());
     }
     Model model = hands.model();
-    if (model.screen() instanceof Screen.Plan plan) {
+    if (model.held() instanceof PlanHeld plan) {
       desk.sayAll(summary(PlanSummary.of(plan.preview(), model)));
     }
   }

@@ -4,12 +4,12 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import linkwright.coach.RoundHeld;
 import linkwright.coach.Act;
 import linkwright.coach.Key;
 import linkwright.coach.KeyNames;
 import linkwright.coach.Message;
 import linkwright.coach.Model;
-import linkwright.coach.Screen;
 import linkwright.coach.TrayJob;
 import linkwright.job.Fact;
 import linkwright.shell.Performer;
@@ -84,10 +84,10 @@ final class Hands {
 
   /** Goes to a place of the job by the way round; a form that is open is left, its text kept. */
   void go(Act place) {
-    if (model.screen().form().isPresent()) {
+    if (model.held().form().isPresent()) {
       press(Key.of(Key.Kind.ESCAPE));
     }
-    if (!(model.screen() instanceof Screen.Round)) {
+    if (!(model.held() instanceof RoundHeld)) {
       press(Act.ROUND);
     }
     press(place);

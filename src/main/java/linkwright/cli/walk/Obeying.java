@@ -3,6 +3,11 @@ package linkwright.cli.walk;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
+import linkwright.coach.BenchHeld;
+import linkwright.coach.Held;
+import linkwright.coach.TestsHeld;
+import linkwright.coach.TrialHeld;
+import linkwright.coach.WeighHeld;
 import linkwright.coach.Act;
 import linkwright.coach.AtBench;
 import linkwright.coach.Bench;
@@ -10,7 +15,6 @@ import linkwright.coach.BenchAsk;
 import linkwright.coach.EntryWords;
 import linkwright.coach.Key;
 import linkwright.coach.Model;
-import linkwright.coach.Screen;
 import linkwright.job.Entry;
 import linkwright.quantity.Nearest;
 
@@ -31,7 +35,7 @@ final class Obeying {
   /** Does it; false when the walk is to end. */
   boolean obey(String line) {
     if (line.isEmpty()) {
-      if (hands.model().screen() instanceof Screen.WeighIn && closed()) {
+      if (hands.model().held() instanceof WeighHeld && closed()) {
         desk.say("The job is closed. reopen opens it again, quit leaves.");
         return true;
       }
@@ -108,7 +112,7 @@ final class Obeying {
     switch (word) {
       case PLAN -> hands.go(Act.TO_PLAN);
       case LOG -> {
-        if (!(hands.model().screen() instanceof Screen.Trial)) {
+        if (!(hands.model().held() instanceof TrialHeld)) {
           hands.go(Act.TO_TESTS);
         }
         hands.press(Act.LOG);
@@ -132,7 +136,7 @@ final class Obeying {
 
   /** Talks the form through that is open, if one is; false when the lines have ended. */
   private boolean form(String rest) {
-    if (hands.model().screen().form().isEmpty()) {
+    if (hands.model().held().form().isEmpty()) {
       return true;
     }
     desk.sayAll(hands.takeTold());
@@ -141,7 +145,7 @@ final class Obeying {
   }
 
   private void toBench() {
-    if (hands.model().screen() instanceof Screen.Bench) {
+    if (hands.model().held() instanceof BenchHeld) {
       told.repeat();
     } else {
       hands.go(Act.TO_BENCH);
@@ -150,7 +154,7 @@ final class Obeying {
 
   /** Nothing is counted at a step that the user has not heard yet. */
   private void bench(Act act, String rest) {
-    if (!(hands.model().screen() instanceof Screen.Bench screen)) {
+    if (!(hands.model().held() instanceof BenchHeld screen)) {
       hands.go(Act.TO_BENCH);
       desk.say("You are at the bench now. Type it again if you mean the step that follows.");
       return;
@@ -180,7 +184,7 @@ final class Obeying {
   }
 
   private void number(int number) {
-    if (hands.model().screen() instanceof Screen.Bench screen) {
+    if (hands.model().held() instanceof BenchHeld screen) {
       if (screen.ask() instanceof BenchAsk.Why) {
         hands.press(Key.of(number < 10 ? Integer.toString(number) : "0"));
       } else if (number == 0) {
@@ -194,14 +198,14 @@ final class Obeying {
   }
 
   private boolean away() {
-    if (!(hands.model().screen() instanceof Screen.Bench)) {
+    if (!(hands.model().held() instanceof BenchHeld)) {
       hands.go(Act.TO_BENCH);
     }
     if (Bench.away(hands.model())) {
       return true;
     }
     hands.press(Act.STEP_AWAY);
-    if (!(hands.model().screen() instanceof Screen.Bench screen)
+    if (!(hands.model().held() instanceof BenchHeld screen)
         || !(screen.ask() instanceof BenchAsk.Away)) {
       desk.say("First the caution or the question before you; then away.");
       return true;
@@ -230,8 +234,8 @@ final class Obeying {
 
   private void choose(Act place, Act act, String rest) {
     boolean there =
-        (place == Act.TO_TESTS && hands.model().screen() instanceof Screen.Tests)
-            || (place == Act.TO_TRIAL && hands.model().screen() instanceof Screen.Trial);
+        (place == Act.TO_TESTS && hands.model().held() instanceof TestsHeld)
+            || (place == Act.TO_TRIAL && hands.model().held() instanceof TrialHeld);
     if (!there || rest.isEmpty()) {
       hands.go(place);
     }
@@ -253,10 +257,10 @@ final class Obeying {
   }
 
   private int at() {
-    Screen screen = hands.model().screen();
-    return screen instanceof Screen.Tests tests
+    Held screen = hands.model().held();
+    return screen instanceof TestsHeld tests
         ? tests.at()
-        : screen instanceof Screen.Trial trial ? trial.at() : 0;
+        : screen instanceof TrialHeld trial ? trial.at() : 0;
   }
 
   private void where() {

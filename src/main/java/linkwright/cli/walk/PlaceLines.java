@@ -6,13 +6,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import linkwright.coach.TrialHeld;
 import linkwright.coach.AtBench;
 import linkwright.coach.Bench;
 import linkwright.coach.JobWords;
 import linkwright.coach.Model;
 import linkwright.coach.OpenJob;
 import linkwright.coach.PlanSummary;
-import linkwright.coach.Screen;
 import linkwright.fit.Proposal;
 import linkwright.job.EntryId;
 import linkwright.job.Fact;
@@ -185,7 +185,7 @@ final class PlaceLines {
   }
 
   /** Trial lengths and what each would make of the chain. */
-  static List<String> trial(Model model, Screen.Trial screen) {
+  static List<String> trial(Model model, TrialHeld screen) {
     UnitStyle units = model.settings().units();
     List<String> lines = new ArrayList<>(List.of("Trial lengths."));
     lines.addAll(planLines(model));

@@ -5,12 +5,15 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import linkwright.coach.BenchHeld;
+import linkwright.coach.TestsHeld;
+import linkwright.coach.TrialHeld;
+import linkwright.coach.WeighHeld;
 import linkwright.coach.AtBench;
 import linkwright.coach.Bench;
 import linkwright.coach.BenchAsk;
 import linkwright.coach.EntryWords;
 import linkwright.coach.Model;
-import linkwright.coach.Screen;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.routine.Caution;
@@ -93,7 +96,7 @@ final class Told {
 
   private void tellRemedy(Model model) {
     Optional<Remedy> shown =
-        model.screen() instanceof Screen.Bench bench ? bench.remedy() : Optional.empty();
+        model.held() instanceof BenchHeld bench ? bench.remedy() : Optional.empty();
     if (!shown.equals(remedy)) {
       shown.ifPresent(now -> desk.sayAll(StepLines.remedy(model, now)));
     }
@@ -101,8 +104,8 @@ final class Told {
   }
 
   private static Scene scene(Model model) {
-    String place = model.screen().getClass().getSimpleName();
-    if (!(model.screen() instanceof Screen.Bench bench)) {
+    String place = model.held().getClass().getSimpleName();
+    if (!(model.held() instanceof BenchHeld bench)) {
       return new Scene(place, false, "", "", "");
     }
     return new Scene(
@@ -117,22 +120,22 @@ final class Told {
     if (model.job().isEmpty()) {
       return List.of();
     }
-    if (model.screen() instanceof Screen.Bench bench) {
+    if (model.held() instanceof BenchHeld bench) {
       return bench(model, bench);
     }
-    if (model.screen() instanceof Screen.Tests) {
+    if (model.held() instanceof TestsHeld) {
       return PlaceLines.tests(model);
     }
-    if (model.screen() instanceof Screen.Trial trial) {
+    if (model.held() instanceof TrialHeld trial) {
       return PlaceLines.trial(model, trial);
     }
-    if (model.screen() instanceof Screen.WeighIn) {
+    if (model.held() instanceof WeighHeld) {
       return WeighLines.of(model);
     }
-    return model.screen().form().isPresent() ? List.of() : PlaceLines.where(model);
+    return model.held().form().isPresent() ? List.of() : PlaceLines.where(model);
   }
 
-  private List<String> bench(Model model, Screen.Bench bench) {
+  private List<String> bench(Model model, BenchHeld bench) {
     Optional<AtBench> target = Bench.target(model);
     if (target.isEmpty()) {
       return List.of("The routine of this job is not among the files at hand.");
@@ -157,7 +160,7 @@ final class Told {
 
   /** After an entry at the same place: the counts, not the whole step again. */
   private List<String> again(Model model) {
-    if (model.screen() instanceof Screen.Bench) {
+    if (model.held() instanceof BenchHeld) {
       List<String> lines = new ArrayList<>();
       Bench.target(model).ifPresent(at -> lines.addAll(StepLines.counts(model, at)));
       return lines;

@@ -77,7 +77,7 @@ public final class Walk {
 
   /** A job without a plan opens with its form. */
   private boolean askForPlan() {
-    return hands.model().screen().form().isEmpty() || new FormTalk(desk, hands).ask();
+    return hands.model().held().form().isEmpty() || new FormTalk(desk, hands).ask();
   }
 
   private void begin(Opening.Begun begun) {
@@ -87,7 +87,7 @@ public final class Walk {
     job.put("routine", begun.routine());
     FormTalk talk = new FormTalk(desk, hands);
     talk.fill(job);
-    boolean planned = hands.model().screen().form().map(Form::purpose).isPresent();
+    boolean planned = hands.model().held().form().map(Form::purpose).isPresent();
     if (planned && !begun.plan().isEmpty()) {
       talk.fill(begun.plan());
     }

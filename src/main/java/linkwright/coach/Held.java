@@ -1,0 +1,3 @@
+package linkwright.coach;
+import java.util.Optional;
+public interface Held { }

@@ -1,0 +1,10 @@
+package linkwright.coach;
+
+
+/** All keys of the screen it was asked on. */
+public record HelpHeld(Held from) implements Held {
+  @Override
+  public PlaceId place() {
+    return PlaceId.HELP;
+  }
+}

@@ -1,0 +1,2 @@
+package linkwright.coach;
+public enum PlaceId { TRAY }

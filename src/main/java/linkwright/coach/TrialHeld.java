@@ -1,0 +1,13 @@
+package linkwright.coach;
+
+import java.util.List;
+import java.util.Optional;
+import linkwright.standing.TrialLength;
+
+/** TrialHeld lengths; the rows are what each would make of the chain. */
+public record TrialHeld(int at, List<TrialLength> rows, Optional<Form> form) implements Held {
+  @Override
+  public PlaceId place() {
+    return PlaceId.TRIAL_LENGTH;
+  }
+}
