@@ -2,7 +2,7 @@ package linkwright.cli;
 
 import java.util.List;
 import java.util.concurrent.Callable;
-import linkwright.coach.TrayJob;
+import linkwright.coach.kernel.TrayJob;
 import linkwright.files.Library;
 import linkwright.shell.Start;
 import linkwright.shell.TrayReading;

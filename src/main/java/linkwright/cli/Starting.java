@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import linkwright.cli.walk.Opening;
 import linkwright.cli.walk.Walk;
-import linkwright.coach.Settings;
+import linkwright.coach.kernel.Settings;
 import linkwright.files.Home;
 import linkwright.files.Library;
 import linkwright.quantity.Read;

@@ -3,6 +3,12 @@ package linkwright.coach;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import linkwright.coach.form.Form;
+import linkwright.coach.help.HelpHeld;
+import linkwright.coach.kernel.Held;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.keys.Act;
+import linkwright.coach.round.RoundHeld;
 import linkwright.text.Text;
 
 /** The keys of a screen in words. */

@@ -1,6 +1,37 @@
 package linkwright.coach;
 
 import java.util.List;
+import linkwright.coach.bench.BenchHeld;
+import linkwright.coach.bench.BenchPlace;
+import linkwright.coach.book.BookHeld;
+import linkwright.coach.book.BookPlace;
+import linkwright.coach.cautions.CautionsHeld;
+import linkwright.coach.cautions.CautionsPlace;
+import linkwright.coach.help.HelpPlace;
+import linkwright.coach.kernel.Held;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.OpenJob;
+import linkwright.coach.kernel.Place;
+import linkwright.coach.kernel.Turn;
+import linkwright.coach.keys.Act;
+import linkwright.coach.plan.PlanHeld;
+import linkwright.coach.plan.PlanPlace;
+import linkwright.coach.reckoner.ReckonPlace;
+import linkwright.coach.reckoner.ReckonerHeld;
+import linkwright.coach.round.RoundHeld;
+import linkwright.coach.round.RoundPlace;
+import linkwright.coach.testpieces.TestsHeld;
+import linkwright.coach.testpieces.TestsPlace;
+import linkwright.coach.timers.TimersHeld;
+import linkwright.coach.timers.TimersPlace;
+import linkwright.coach.tray.TrayHeld;
+import linkwright.coach.tray.TrayPlace;
+import linkwright.coach.trial.TrialHeld;
+import linkwright.coach.trial.TrialPlace;
+import linkwright.coach.weigh.WeighHeld;
+import linkwright.coach.weigh.WeighPlace;
+import linkwright.coach.wire.WireHeld;
+import linkwright.coach.wire.WirePlace;
 
 /** Which screen behaves how, and where one arrives. */
 final class Places {

@@ -1,5 +1,13 @@
 package linkwright.coach;
 
+import linkwright.coach.form.Form;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.Place;
+import linkwright.coach.kernel.Spot;
+import linkwright.coach.kernel.Turn;
+import linkwright.coach.keys.Act;
+import linkwright.coach.keys.KeyNames;
+
 /** What a click does: nothing that a key does not do too. */
 final class Pointing {
   private Pointing() {}

@@ -2,8 +2,8 @@ package linkwright.shell;
 
 import java.time.InstantSource;
 import java.util.Optional;
-import linkwright.coach.Message;
-import linkwright.coach.Model;
+import linkwright.coach.kernel.Message;
+import linkwright.coach.kernel.Model;
 import linkwright.terminal.Display;
 import linkwright.terminal.Input;
 import linkwright.view.Grid;

@@ -3,7 +3,7 @@ package linkwright.shell;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
-import linkwright.coach.TrayJob;
+import linkwright.coach.kernel.TrayJob;
 import linkwright.files.Home;
 import linkwright.standing.Handbook;
 

@@ -5,7 +5,7 @@ import java.time.InstantSource;
 import java.util.ArrayDeque;
 import java.util.Optional;
 import java.util.Queue;
-import linkwright.coach.Key;
+import linkwright.coach.keys.Key;
 import linkwright.terminal.Display;
 import linkwright.terminal.Input;
 import linkwright.view.Glyphs;

@@ -2,12 +2,12 @@ package linkwright.view;
 
 import java.util.List;
 import java.util.Optional;
-import linkwright.coach.BenchHeld;
-import linkwright.coach.AtBench;
-import linkwright.coach.Bench;
-import linkwright.coach.BenchAsk;
-import linkwright.coach.JobWords;
-import linkwright.coach.Model;
+import linkwright.coach.bench.Bench;
+import linkwright.coach.bench.BenchAsk;
+import linkwright.coach.bench.BenchHeld;
+import linkwright.coach.kernel.AtBench;
+import linkwright.coach.kernel.JobWords;
+import linkwright.coach.kernel.Model;
 import linkwright.routine.Caution;
 import linkwright.routine.Remedy;
 import linkwright.text.Text;

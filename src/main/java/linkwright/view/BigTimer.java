@@ -1,9 +1,9 @@
 package linkwright.view;
 
 import java.util.Optional;
-import linkwright.coach.Act;
-import linkwright.coach.Clock;
-import linkwright.coach.Model;
+import linkwright.coach.kernel.Clock;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.keys.Act;
 import linkwright.job.TimerRun;
 import linkwright.text.Text;
 

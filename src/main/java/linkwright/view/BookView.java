@@ -2,11 +2,11 @@ package linkwright.view;
 
 import java.util.List;
 import java.util.Optional;
-import linkwright.coach.BookHeld;
-import linkwright.coach.BookRows;
-import linkwright.coach.DoubtfulLine;
-import linkwright.coach.Form;
-import linkwright.coach.Model;
+import linkwright.coach.book.BookHeld;
+import linkwright.coach.book.BookRows;
+import linkwright.coach.form.Form;
+import linkwright.coach.kernel.DoubtfulLine;
+import linkwright.coach.kernel.Model;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.text.Text;

@@ -1,8 +1,8 @@
 package linkwright.view;
 
 import java.util.List;
-import linkwright.coach.CardRows;
-import linkwright.coach.Model;
+import linkwright.coach.kernel.CardRows;
+import linkwright.coach.kernel.Model;
 import linkwright.routine.Caution;
 
 /** A caution whole: what can happen, do, do not, if it goes wrong, what to wear. */

@@ -1,10 +1,10 @@
 package linkwright.view;
 
 import java.util.List;
-import linkwright.coach.CautionsHeld;
-import linkwright.coach.CautionWords;
-import linkwright.coach.JobWords;
-import linkwright.coach.Model;
+import linkwright.coach.cautions.CautionWords;
+import linkwright.coach.cautions.CautionsHeld;
+import linkwright.coach.kernel.JobWords;
+import linkwright.coach.kernel.Model;
 
 /** The cautions: a line each with what it has to do with the job, or the chosen one whole. */
 final class CautionsView {

@@ -2,7 +2,7 @@ package linkwright.view;
 
 import java.util.ArrayList;
 import java.util.List;
-import linkwright.coach.OpenJob;
+import linkwright.coach.kernel.OpenJob;
 import linkwright.job.Pile;
 import linkwright.standing.StillToDo;
 

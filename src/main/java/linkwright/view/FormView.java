@@ -1,8 +1,8 @@
 package linkwright.view;
 
-import linkwright.coach.Field;
-import linkwright.coach.Form;
-import linkwright.coach.Spot;
+import linkwright.coach.form.Field;
+import linkwright.coach.form.Form;
+import linkwright.coach.kernel.Spot;
 import linkwright.text.Text;
 
 /** A form: labels, what is typed, a hint or the trouble beside it, and the line that keeps it. */

@@ -2,11 +2,11 @@ package linkwright.view;
 
 import java.util.List;
 import java.util.Optional;
-import linkwright.coach.Clock;
 import linkwright.coach.KeyWords;
-import linkwright.coach.Layout;
-import linkwright.coach.Model;
-import linkwright.coach.Spot;
+import linkwright.coach.kernel.Clock;
+import linkwright.coach.kernel.Layout;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.Spot;
 import linkwright.job.TimerRun;
 import linkwright.text.Text;
 

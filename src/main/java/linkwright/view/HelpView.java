@@ -1,9 +1,9 @@
 package linkwright.view;
 
 import java.util.List;
-import linkwright.coach.HelpHeld;
 import linkwright.coach.KeyWords;
-import linkwright.coach.Model;
+import linkwright.coach.help.HelpHeld;
+import linkwright.coach.kernel.Model;
 
 /** All keys of the screen it was asked on. */
 final class HelpView {

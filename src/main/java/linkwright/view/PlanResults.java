@@ -2,7 +2,7 @@ package linkwright.view;
 
 import java.util.ArrayList;
 import java.util.List;
-import linkwright.coach.PlanSummary;
+import linkwright.coach.plan.PlanSummary;
 import linkwright.text.Text;
 
 /**

@@ -1,9 +1,9 @@
 package linkwright.view;
 
 import java.util.List;
-import linkwright.coach.PlanHeld;
-import linkwright.coach.Model;
-import linkwright.coach.PlanSummary;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.plan.PlanHeld;
+import linkwright.coach.plan.PlanSummary;
 
 /** The plan while it is typed: the fields on the left, what they come to on the right. */
 final class PlanView {

@@ -2,10 +2,10 @@ package linkwright.view;
 
 import java.util.List;
 import java.util.Map;
-import linkwright.coach.ReckonerHeld;
-import linkwright.coach.Form;
-import linkwright.coach.JobWords;
-import linkwright.coach.Model;
+import linkwright.coach.form.Form;
+import linkwright.coach.kernel.JobWords;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.reckoner.ReckonerHeld;
 import linkwright.link.Formed;
 import linkwright.reckon.Reckoner;
 import linkwright.reckon.Reckoning;

@@ -1,10 +1,10 @@
 package linkwright.view;
 
 import java.util.List;
-import linkwright.coach.Act;
-import linkwright.coach.Model;
-import linkwright.coach.RoundWords;
-import linkwright.coach.Spot;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.Spot;
+import linkwright.coach.keys.Act;
+import linkwright.coach.round.RoundWords;
 
 /** The way round: the places of a job in the order of the work, each with how it stands there. */
 final class RoundView {

@@ -1,20 +1,20 @@
 package linkwright.view;
 
-import linkwright.coach.BenchHeld;
-import linkwright.coach.BookHeld;
-import linkwright.coach.CautionsHeld;
-import linkwright.coach.Held;
-import linkwright.coach.HelpHeld;
-import linkwright.coach.PlanHeld;
-import linkwright.coach.ReckonerHeld;
-import linkwright.coach.RoundHeld;
-import linkwright.coach.TestsHeld;
-import linkwright.coach.TimersHeld;
-import linkwright.coach.TrayHeld;
-import linkwright.coach.TrialHeld;
-import linkwright.coach.WeighHeld;
-import linkwright.coach.WireHeld;
-import linkwright.coach.Model;
+import linkwright.coach.bench.BenchHeld;
+import linkwright.coach.book.BookHeld;
+import linkwright.coach.cautions.CautionsHeld;
+import linkwright.coach.help.HelpHeld;
+import linkwright.coach.kernel.Held;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.plan.PlanHeld;
+import linkwright.coach.reckoner.ReckonerHeld;
+import linkwright.coach.round.RoundHeld;
+import linkwright.coach.testpieces.TestsHeld;
+import linkwright.coach.timers.TimersHeld;
+import linkwright.coach.tray.TrayHeld;
+import linkwright.coach.trial.TrialHeld;
+import linkwright.coach.weigh.WeighHeld;
+import linkwright.coach.wire.WireHeld;
 
 /** Draws the screen that the model shows: a pure function of the model and the signs there are. */
 public final class Screens {

@@ -2,9 +2,9 @@ package linkwright.view;
 
 import java.util.ArrayList;
 import java.util.List;
-import linkwright.coach.AtBench;
-import linkwright.coach.JobWords;
-import linkwright.coach.Model;
+import linkwright.coach.kernel.AtBench;
+import linkwright.coach.kernel.JobWords;
+import linkwright.coach.kernel.Model;
 import linkwright.routine.Caution;
 import linkwright.routine.Remedy;
 import linkwright.routine.Step;

@@ -3,8 +3,8 @@ package linkwright.view;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import linkwright.coach.Model;
-import linkwright.coach.OpenJob;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.OpenJob;
 import linkwright.job.Pile;
 import linkwright.standing.StillToDo;
 

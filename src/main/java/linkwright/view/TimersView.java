@@ -1,10 +1,10 @@
 package linkwright.view;
 
 import java.util.List;
-import linkwright.coach.TimersHeld;
-import linkwright.coach.Clock;
-import linkwright.coach.Model;
-import linkwright.coach.TimerWords;
+import linkwright.coach.kernel.Clock;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.timers.TimerWords;
+import linkwright.coach.timers.TimersHeld;
 import linkwright.job.TimerRun;
 
 /** The timers: the one that ends first in big figures, below it all of them, a line each. */

@@ -1,9 +1,9 @@
 package linkwright.view;
 
-import linkwright.coach.TrayHeld;
-import linkwright.coach.Model;
-import linkwright.coach.Spot;
-import linkwright.coach.TrayJob;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.Spot;
+import linkwright.coach.kernel.TrayJob;
+import linkwright.coach.tray.TrayHeld;
 
 /** The jobs at hand: where each stands and what waits. */
 final class TrayView {

@@ -2,9 +2,9 @@ package linkwright.view;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import linkwright.coach.TrialHeld;
-import linkwright.coach.Model;
-import linkwright.coach.OpenJob;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.OpenJob;
+import linkwright.coach.trial.TrialHeld;
 import linkwright.job.Fact;
 import linkwright.plan.Plan;
 import linkwright.quantity.UnitStyle;

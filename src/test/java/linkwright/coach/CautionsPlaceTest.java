@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Map;
+import linkwright.coach.cautions.CautionWords;
+import linkwright.coach.cautions.CautionsHeld;
+import linkwright.coach.tray.TrayHeld;
 import linkwright.job.Fact;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;

@@ -3,6 +3,13 @@ package linkwright.coach;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import linkwright.coach.form.Field;
+import linkwright.coach.form.Form;
+import linkwright.coach.kernel.Effect;
+import linkwright.coach.kernel.Notice;
+import linkwright.coach.kernel.OpenJob;
+import linkwright.coach.plan.PlanHeld;
+import linkwright.coach.round.RoundHeld;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

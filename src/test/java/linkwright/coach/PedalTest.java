@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import linkwright.coach.bench.Bench;
 import linkwright.job.Fact;
 import linkwright.routine.Ends;
 import linkwright.routine.Makes;

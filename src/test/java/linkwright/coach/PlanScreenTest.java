@@ -4,6 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import linkwright.coach.kernel.Message;
+import linkwright.coach.keys.Key;
+import linkwright.coach.plan.PlanHeld;
+import linkwright.coach.round.RoundHeld;
 import linkwright.job.Fact;
 import linkwright.plan.Plan;
 import org.junit.jupiter.api.Test;

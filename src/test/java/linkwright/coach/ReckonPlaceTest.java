@@ -3,6 +3,9 @@ package linkwright.coach;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Map;
+import linkwright.coach.form.Form;
+import linkwright.coach.kernel.Effect;
+import linkwright.coach.tray.TrayHeld;
 import linkwright.job.Fact;
 import linkwright.plan.WishKeys;
 import linkwright.reckon.Reckoner;

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import linkwright.coach.kernel.Message;
+import linkwright.coach.kernel.ShortageWords;
 import linkwright.job.Fact;
 import linkwright.standing.Standing;
 import org.assertj.core.data.Offset;

@@ -3,6 +3,9 @@ package linkwright.coach;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Map;
+import linkwright.coach.form.Form;
+import linkwright.coach.kernel.Effect;
+import linkwright.coach.timers.TimerWords;
 import linkwright.job.Fact;
 import linkwright.job.TimerRun;
 import org.junit.jupiter.api.Nested;

@@ -11,7 +11,7 @@ import java.io.UncheckedIOException;
 import java.util.ArrayDeque;
 import java.util.Optional;
 import java.util.Queue;
-import linkwright.coach.Key;
+import linkwright.coach.keys.Key;
 import linkwright.view.Glyphs;
 import linkwright.view.Grid;
 

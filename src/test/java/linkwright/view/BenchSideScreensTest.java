@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Map;
 import java.util.Optional;
 import linkwright.coach.Apprentice;
-import linkwright.coach.DoubtfulLine;
+import linkwright.coach.kernel.DoubtfulLine;
 import linkwright.job.Fact;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;

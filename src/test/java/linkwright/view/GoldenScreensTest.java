@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import linkwright.coach.Bencher;
-import linkwright.coach.Message;
+import linkwright.coach.kernel.Message;
 import linkwright.terminal.Look;
 import linkwright.terminal.ScriptedDisplay;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -8,7 +8,7 @@ import java.io.IOException;
 import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
-import linkwright.coach.Key;
+import linkwright.coach.keys.Key;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 

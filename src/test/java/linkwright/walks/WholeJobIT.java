@@ -8,7 +8,7 @@ import static linkwright.walks.Workbench.tread;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import linkwright.coach.Key;
+import linkwright.coach.keys.Key;
 import org.junit.jupiter.api.Test;
 
 /** The demo's job by the real program in a real pseudo-terminal, from the tray to its close. */

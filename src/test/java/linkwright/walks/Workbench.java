@@ -9,8 +9,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import linkwright.Main;
-import linkwright.coach.Key;
-import linkwright.coach.KeyNames;
+import linkwright.coach.keys.Key;
+import linkwright.coach.keys.KeyNames;
 
 /**
  * A folder of one's own and the real program started on it, as often as wished. Every wait is for

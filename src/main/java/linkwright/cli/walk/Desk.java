@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import linkwright.cli.Teller;
-import linkwright.coach.Clock;
+import linkwright.coach.kernel.Clock;
 import linkwright.job.EntryId;
 import linkwright.job.TimerRun;
 

@@ -5,10 +5,10 @@ import java.util.Map;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import linkwright.coach.BenchHeld;
-import linkwright.coach.RoundHeld;
-import linkwright.coach.Act;
-import linkwright.coach.Model;
+import linkwright.coach.bench.BenchHeld;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.keys.Act;
+import linkwright.coach.round.RoundHeld;
 import linkwright.quantity.Nearest;
 import linkwright.quantity.UnitStyle;
 

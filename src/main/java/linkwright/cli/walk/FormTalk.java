@@ -9,12 +9,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
-import linkwright.coach.PlanHeld;
-import linkwright.coach.Field;
-import linkwright.coach.Form;
-import linkwright.coach.Key;
-import linkwright.coach.Model;
-import linkwright.coach.PlanSummary;
+import linkwright.coach.form.Field;
+import linkwright.coach.form.Form;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.keys.Key;
+import linkwright.coach.plan.PlanHeld;
+import linkwright.coach.plan.PlanSummary;
 import linkwright.quantity.Nearest;
 
 /** The coach's forms, a question a line; what is typed goes into the very form of the screen. */

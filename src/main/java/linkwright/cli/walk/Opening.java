@@ -8,7 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import linkwright.coach.TrayJob;
+import linkwright.coach.kernel.TrayJob;
 import linkwright.files.Home;
 import linkwright.files.Library;
 import linkwright.files.PlanFile;

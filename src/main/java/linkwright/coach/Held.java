@@ -1,3 +1,0 @@
-package linkwright.coach;
-import java.util.Optional;
-public interface Held { }

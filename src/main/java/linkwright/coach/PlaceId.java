@@ -1,2 +1,0 @@
-package linkwright.coach;
-public enum PlaceId { TRAY }

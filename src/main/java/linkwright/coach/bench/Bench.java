@@ -1,0 +1,26 @@
+package linkwright.coach.bench;
+
+import java.util.Optional;
+import linkwright.coach.kernel.AtBench;
+import linkwright.coach.kernel.Model;
+import linkwright.routine.Caution;
+
+/** What the bench's drawing and the plain walk ask of it. */
+public final class Bench {
+  private Bench() {}
+
+  /** The step that is open or about to open. */
+  public static Optional<AtBench> target(Model model) {
+    return BenchGate.target(model);
+  }
+
+  /** The caution to be seen first, if one is. */
+  public static Optional<Caution> caution(Model model) {
+    return BenchGate.caution(model);
+  }
+
+  /** Whether nobody is at the bench. */
+  public static boolean away(Model model) {
+    return BenchPlace.away(model);
+  }
+}

@@ -1,0 +1,55 @@
+package linkwright.coach.cautions;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import linkwright.coach.Places;
+import linkwright.coach.kernel.CardRows;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.Place;
+import linkwright.coach.kernel.Turn;
+import linkwright.coach.keys.Act;
+import linkwright.coach.tray.TrayHeld;
+
+/** The cautions: all of them, one read whole at a time; at the bench and before any job. */
+final class CautionsPlace implements Place {
+  @Override
+  public List<Act> acts(Model model) {
+    List<Act> acts = new ArrayList<>(List.of(Act.OPEN_CARD, Act.UP, Act.DOWN));
+    if (model.held() instanceof CautionsHeld screen && screen.open() && parts(model) > 1) {
+      acts.add(0, Act.TURN_CARD);
+    }
+    acts.add(model.job().isPresent() ? Act.TO_BENCH : Act.TO_TRAY);
+    return acts;
+  }
+
+  private static int parts(Model model) {
+    List<CautionWords.Line> lines = CautionWords.of(model);
+    int at = ((CautionsHeld) model.held()).at();
+    return at < lines.size() ? CardRows.pages(model, lines.get(at).card()).size() : 0;
+  }
+
+  @Override
+  public Turn act(Model model, Act act) {
+    CautionsHeld screen = (CautionsHeld) model.held();
+    return switch (act) {
+      case UP -> Turn.to(model.with(at(model, screen, -1)));
+      case DOWN -> Turn.to(model.with(at(model, screen, 1)));
+      case OPEN_CARD -> Turn.to(model.with(new CautionsHeld(screen.at(), !screen.open(), 0)));
+      case TURN_CARD ->
+          Turn.to(model.with(new CautionsHeld(screen.at(), screen.open(), screen.page() + 1)));
+      case TO_TRAY -> Turn.to(model.with(new TrayHeld(0, Optional.empty())));
+      default -> Places.go(model, act);
+    };
+  }
+
+  static Turn enter(Model model) {
+    return Turn.to(model.with(new CautionsHeld(0, false, 0)));
+  }
+
+  private static CautionsHeld at(Model model, CautionsHeld screen, int by) {
+    int last = Math.max(0, CautionWords.of(model).size() - 1);
+    int at = Math.max(0, Math.min(last, screen.at() + by));
+    return new CautionsHeld(at, screen.open(), 0);
+  }
+}

@@ -1,0 +1,3 @@
+package linkwright.coach.kernel;
+
+public interface Held { }

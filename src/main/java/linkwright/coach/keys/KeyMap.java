@@ -1,0 +1,26 @@
+package linkwright.coach.keys;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Which key does what. A screen offers acts in order; the first that has the key gets it.
+ *
+ * @param changed act id → the user's own keys for it, by the names of {@link KeyNames}
+ */
+public record KeyMap(Map<String, List<String>> changed) {
+  /** The keys as they are without the user's file. */
+  public static final KeyMap USUAL = new KeyMap(Map.of());
+
+  /** The keys of an act, in order; the first is shown. */
+  public List<String> keysOf(Act act) {
+    return changed.getOrDefault(act.id(), act.keys());
+  }
+
+  /** The act that a key means among those on offer. */
+  public Optional<Act> find(Key key, List<Act> offered) {
+    String name = KeyNames.of(key);
+    return offered.stream().filter(act -> keysOf(act).contains(name)).findFirst();
+  }
+}
