@@ -7,12 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import linkwright.cli.walk.StepLines;
-import linkwright.coach.Update;
+import linkwright.coach.Coach;
 import linkwright.coach.bench.Bench;
 import linkwright.coach.kernel.JobWords;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
+import linkwright.coach.kernel.Paging;
 import linkwright.coach.kernel.Settings;
 import linkwright.coach.kernel.TrayJob;
 import linkwright.files.BookFile;
@@ -37,7 +38,7 @@ final class Glance {
 
   static List<String> of(Home home, Library library, Settings settings, Instant now) {
     Handbook handbook = Start.handbook(library);
-    Model blank = Model.begin(handbook, settings, now, ANY, ANY);
+    Model blank = Coach.begin(handbook, settings, Paging.WHOLE, now, ANY, ANY);
     List<TrayJob> tray = TrayReading.of(home, handbook, now);
     Model model =
         tray.isEmpty()
@@ -55,7 +56,7 @@ final class Glance {
 
   private static Model opened(Model blank, String slug, List<Entry> entries) {
     Message opened = new Message.JobOpened(slug, entries, true, List.of(), Map.of());
-    return Update.update(blank, opened).model();
+    return Coach.update(blank, opened).model();
   }
 
   private static List<Entry> entries(Home home, TrayJob job) {

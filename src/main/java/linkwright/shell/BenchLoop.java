@@ -2,8 +2,10 @@ package linkwright.shell;
 
 import java.time.InstantSource;
 import java.util.Optional;
+import linkwright.coach.Pages;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.Spot;
 import linkwright.terminal.Display;
 import linkwright.terminal.Input;
 import linkwright.view.Grid;
@@ -31,7 +33,7 @@ public final class BenchLoop {
         model = performer.take(model, message.get());
       }
       boolean lost = input.filter(Input.Resized.class::isInstance).isPresent();
-      Grid next = Screens.draw(model, display.glyphs());
+      Grid next = draw(model, display);
       if (lost || !next.equals(shown)) {
         display.show(next);
         shown = next;
@@ -41,9 +43,18 @@ public final class BenchLoop {
   }
 
   private static Grid show(Display display, Model model) {
-    Grid grid = Screens.draw(model, display.glyphs());
+    Grid grid = draw(model, display);
     display.show(grid);
     return grid;
+  }
+
+  private static Grid draw(Model model, Display display) {
+    return Screens.draw(
+        Pages.of(model),
+        model.width(),
+        model.height(),
+        display.glyphs(),
+        model.settings().keys());
   }
 
   private static long untilNextSecond(Model model, InstantSource clock) {
@@ -55,7 +66,7 @@ public final class BenchLoop {
   /** The message for an input; a click beside every marked place is none. */
   private static Optional<Message> message(Input input, Grid shown) {
     if (input instanceof Input.Clicked clicked) {
-      return shown.spotAt(clicked.x(), clicked.y()).map(Message.PointedAt::new);
+      return shown.spotAt(clicked.x(), clicked.y()).map(Spot::message);
     }
     return Optional.of(message(input));
   }

@@ -5,6 +5,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import linkwright.coach.Coach;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Settings;
@@ -56,9 +57,10 @@ public final class Start {
       Library library = Library.load(home);
       Handbook handbook = handbook(library);
       Model model =
-          Model.begin(
+          Coach.begin(
               handbook,
               settings.in(ZoneId.systemDefault()),
+              Screens::parts,
               clock.instant(),
               size.columns(),
               size.rows());

@@ -1,5 +1,8 @@
 package linkwright.terminal;
 
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Proxy;
+
 /**
  * Listens to signals that Java has no public way for: the window's size changed, the program was
  * stopped and goes on. Where the virtual machine has none, nothing is listened to; the program then

@@ -2,12 +2,12 @@ package linkwright.coach;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import linkwright.coach.kernel.Message;
-import linkwright.coach.kernel.Settings;
 import linkwright.job.Fact;
 import linkwright.shell.Demo;
 import linkwright.view.Glyphs;

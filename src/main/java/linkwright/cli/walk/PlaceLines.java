@@ -21,7 +21,7 @@ import linkwright.quantity.Read;
 import linkwright.quantity.UnitStyle;
 import linkwright.standing.TestPieces;
 import linkwright.standing.TrialLength;
-import linkwright.view.StillLine;
+import linkwright.coach.Pages;
 
 /** The places of a job other than the bench, in lines of text. */
 final class PlaceLines {
@@ -47,7 +47,7 @@ final class PlaceLines {
     if (at.isEmpty()) {
       lines.add("The routine of this job is not among the files at hand.");
     }
-    String still = StillLine.of(model);
+    String still = Pages.of(model).still();
     if (!still.isBlank()) {
       lines.add(still + ".");
     }

@@ -15,7 +15,7 @@ import linkwright.routine.Remedy;
 import linkwright.routine.Step;
 import linkwright.routine.Wait;
 import linkwright.standing.StillToDo;
-import linkwright.view.StillLine;
+import linkwright.coach.Pages;
 
 /** A step of the routine in lines of text: what to do, the piles, what is asked. */
 public final class StepLines {
@@ -77,7 +77,7 @@ public final class StepLines {
       lines.add(
           done ? "This step is done." : "Nothing is counted here; an empty line: it is done.");
     }
-    String still = model.job().isPresent() ? StillLine.of(model) : "";
+    String still = model.job().isPresent() ? Pages.of(model).still() : "";
     if (!still.isBlank()) {
       lines.add(still + ".");
     }

@@ -6,8 +6,10 @@ import java.util.Optional;
 import linkwright.cli.Choices;
 import linkwright.cli.Exit;
 import linkwright.cli.Surroundings;
+import linkwright.coach.Coach;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.Paging;
 import linkwright.coach.keys.Act;
 import linkwright.files.Home;
 import linkwright.files.Library;
@@ -38,8 +40,8 @@ public final class Walk {
     String device = choices.device(here.environment().variables());
     Performer performer = new Performer(home, device, here.clock(), bell);
     Model model =
-        Model.begin(
-            Start.handbook(library), choices.withUsualKeys(), here.clock().instant(), ANY, ANY);
+        Coach.begin(
+            Start.handbook(library), choices.withUsualKeys(), Paging.WHOLE, here.clock().instant(), ANY, ANY);
     Hands hands = new Hands(performer, model);
     try {
       return new Walk(here, library, hands).run(opening);

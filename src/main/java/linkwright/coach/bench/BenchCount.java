@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Model;
@@ -78,7 +79,7 @@ final class BenchCount {
     }
     Turn kept = Turn.keep(onward.model(), facts);
     effects.addAll(0, kept.effects());
-    return new Turn(kept.model(), effects);
+    return new Turn(kept.model(), effects, Optional.empty());
   }
 
   private static Turn cut(Model model, AtBench at, int count) {

@@ -28,6 +28,6 @@ public record BenchHeld(
     return PlaceId.BENCH;
   }
 
-  static final BenchHeld PLAIN =
+  public static final BenchHeld PLAIN =
       new BenchHeld("", new BenchAsk.Nothing(), Optional.empty(), 0, Optional.empty(), 0);
 }

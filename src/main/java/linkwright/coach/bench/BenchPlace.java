@@ -4,8 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import linkwright.coach.Places;
-import linkwright.coach.Update;
+import linkwright.coach.content.Content;
+import linkwright.coach.kernel.Ringing;
+import linkwright.coach.kernel.Undo;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.CardRows;
 import linkwright.coach.kernel.Clock;
@@ -25,7 +26,12 @@ import linkwright.routine.Wait;
  * The bench: one step at a time, its cautions first, then one key for the common act. Everything it
  * enters is a fact; the counts come back from the book.
  */
-final class BenchPlace implements Place {
+public final class BenchPlace implements Place {
+  @Override
+  public Content content(Model model) {
+    return Content.of("bench");
+  }
+
   private static final int MOST_DIGITS = 4;
 
   /** The acts to which a number typed belongs. */
@@ -132,9 +138,9 @@ final class BenchPlace implements Place {
       case DETAIL -> Turn.to(model.with(BenchScreens.nextPart(screen)));
       case STEP_AWAY ->
           Turn.to(model.with(BenchScreens.asking(screen, new BenchAsk.Away(false, false, false))));
-      case UNDO -> Update.undo(model.with(BenchScreens.plain(screen)));
-      case ANSWER -> Update.answer(model);
-      default -> Places.go(model, act);
+      case UNDO -> Undo.last(model.with(BenchScreens.plain(screen)));
+      case ANSWER -> Ringing.answer(model);
+      default -> Turn.goTo(model, act);
     };
   }
 
@@ -165,7 +171,8 @@ final class BenchPlace implements Place {
   }
 
   /** Comes to the bench: a sitting begins, and the step that was open is open again. */
-  static Turn enter(Model model) {
+  @Override
+  public Turn enter(Model model) {
     Model there = model.with(BenchHeld.PLAIN);
     if (AtBench.of(there).isEmpty()) {
       return Turn.to(noRoutine(there));

@@ -5,8 +5,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import linkwright.coach.Places;
-import linkwright.coach.Update;
+import linkwright.coach.content.Content;
+import linkwright.coach.kernel.Ringing;
+import linkwright.coach.kernel.Undo;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.DoubtfulLine;
@@ -21,7 +22,12 @@ import linkwright.job.Entry;
 import linkwright.job.Fact;
 
 /** The book: read, searched, entries struck and brought back, notes, doubtful lines accepted. */
-final class BookPlace implements Place {
+public final class BookPlace implements Place {
+  @Override
+  public Content content(Model model) {
+    return Content.of("book");
+  }
+
   /** Rows of the screen that are not entries. */
   private static final int AROUND = 11;
 
@@ -47,12 +53,14 @@ final class BookPlace implements Place {
     return acts;
   }
 
-  static Turn enter(Model model) {
+  @Override
+  public Turn enter(Model model) {
     return Turn.to(model.with(screen(model, 0, "")));
   }
 
   /** The book was read anew: the chosen row stays where it was. */
-  static Turn readAnew(Model model) {
+  @Override
+  public Turn readAnew(Model model) {
     BookHeld before = shown(model);
     Model next = model.with(screen(model, before.at(), before.search()));
     return Turn.to(next.told("The line is accepted and counts from now on."));
@@ -94,8 +102,8 @@ final class BookPlace implements Place {
       case NOTE -> open(model, note());
       case STRIKE -> strike(model, screen);
       case ACCEPT -> accept(model, screen);
-      case UNDO -> Update.undo(model);
-      default -> Places.go(model, act);
+      case UNDO -> Undo.last(model);
+      default -> Turn.goTo(model, act);
     };
   }
 

@@ -2,17 +2,21 @@ package linkwright.coach.cautions;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import linkwright.coach.Places;
+import linkwright.coach.content.Content;
 import linkwright.coach.kernel.CardRows;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
+import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.keys.Act;
-import linkwright.coach.tray.TrayHeld;
 
 /** The cautions: all of them, one read whole at a time; at the bench and before any job. */
-final class CautionsPlace implements Place {
+public final class CautionsPlace implements Place {
+  @Override
+  public Content content(Model model) {
+    return Content.of("cautions");
+  }
+
   @Override
   public List<Act> acts(Model model) {
     List<Act> acts = new ArrayList<>(List.of(Act.OPEN_CARD, Act.UP, Act.DOWN));
@@ -38,12 +42,13 @@ final class CautionsPlace implements Place {
       case OPEN_CARD -> Turn.to(model.with(new CautionsHeld(screen.at(), !screen.open(), 0)));
       case TURN_CARD ->
           Turn.to(model.with(new CautionsHeld(screen.at(), screen.open(), screen.page() + 1)));
-      case TO_TRAY -> Turn.to(model.with(new TrayHeld(0, Optional.empty())));
-      default -> Places.go(model, act);
+      case TO_TRAY -> Turn.goTo(model, PlaceId.TRAY);
+      default -> Turn.goTo(model, act);
     };
   }
 
-  static Turn enter(Model model) {
+  @Override
+  public Turn enter(Model model) {
     return Turn.to(model.with(new CautionsHeld(0, false, 0)));
   }
 

@@ -9,29 +9,29 @@ import linkwright.quantity.Mass;
 import linkwright.quantity.Read;
 
 /** Amounts typed in a form: each read by itself, a blank field being none. */
-final class Amounts {
+public final class Amounts {
   private final Form form;
 
-  Amounts(Form form) {
+  public Amounts(Form form) {
     this.form = form;
   }
 
   /** A length, in mm; empty if nothing readable is typed. */
-  OptionalDouble mm(String id) {
+  public OptionalDouble mm(String id) {
     return Length.readSize(form.text(id))
         .map(length -> OptionalDouble.of(length.mm()))
         .orElse(OptionalDouble.empty());
   }
 
   /** A mass, in g; empty if nothing readable is typed. */
-  OptionalDouble grams(String id) {
+  public OptionalDouble grams(String id) {
     return Mass.read(form.text(id))
         .map(mass -> OptionalDouble.of(mass.grams()))
         .orElse(OptionalDouble.empty());
   }
 
   /** The lengths of all fields whose id begins so, by the rest of the id. */
-  Map<String, Double> byName(String prefix) {
+  public Map<String, Double> byName(String prefix) {
     Map<String, Double> lengths = new LinkedHashMap<>();
     for (Field field : form.fields()) {
       if (field.id().startsWith(prefix)) {
@@ -42,7 +42,7 @@ final class Amounts {
   }
 
   /** What is wrong with the lengths typed in these fields and in those whose id begins so. */
-  Map<String, String> troubles(List<String> ids, String prefix) {
+  public Map<String, String> troubles(List<String> ids, String prefix) {
     Map<String, String> troubles = new LinkedHashMap<>();
     for (Field field : form.fields()) {
       boolean asked =
@@ -56,7 +56,7 @@ final class Amounts {
   }
 
   /** What is wrong with the masses typed in these fields. */
-  Map<String, String> massTroubles(List<String> ids) {
+  public Map<String, String> massTroubles(List<String> ids) {
     Map<String, String> troubles = new LinkedHashMap<>();
     for (String id : ids) {
       if (!form.text(id).isEmpty()) {

@@ -46,7 +46,7 @@ public record Field(
   }
 
   /** The same field with what it asks for in the user's trade words. */
-  Field inWords(TradeWords words) {
+  public Field inWords(TradeWords words) {
     return new Field(id, words.show(label), text, caret, words.show(hint), choices, trouble);
   }
 

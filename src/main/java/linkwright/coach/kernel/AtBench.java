@@ -66,7 +66,7 @@ public record AtBench(
     return routine.step(state.course().step()).orElse(routine.steps().get(0));
   }
 
-  static AtBench of(Routine routine, OpenJob job, Step step) {
+  public static AtBench of(Routine routine, OpenJob job, Step step) {
     JobState state = job.state();
     String piece = step.stage().keySet().stream().findFirst().orElse("");
     String stage = step.stage().getOrDefault(piece, "");
@@ -117,17 +117,17 @@ public record AtBench(
   }
 
   /** Whether the pieces begin here by being cut; a rod or a broken link is there already. */
-  boolean cuts() {
+  public boolean cuts() {
     return begins() && stage.equals(CUT);
   }
 
   /** Pieces that can fail now: those that can come through, or, where pieces begin, those cut. */
-  int failable() {
+  public int failable() {
     return begins() ? pile.waitingFor(failsAt()) : available();
   }
 
   /** The stage before which a piece is lost here: a blank cut badly never comes to the next. */
-  String failsAt() {
+  public String failsAt() {
     return begins() && pile.stages().size() > 1 ? pile.stages().get(1) : stage;
   }
 
@@ -147,7 +147,7 @@ public record AtBench(
   }
 
   /** The next of the step's waits that was not begun since it opened. */
-  Optional<Wait> nextWait(Model model) {
+  public Optional<Wait> nextWait(Model model) {
     Set<String> begun = model.job().orElseThrow().state().course().waitsBegun();
     return step.waits().stream().filter(wait -> !begun.contains(wait.name())).findFirst();
   }

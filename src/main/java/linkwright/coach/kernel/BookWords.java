@@ -12,7 +12,7 @@ import linkwright.job.Entry;
  * The entries of a book in words, ready to be searched: put into words once when the book is
  * opened, so that a key in the search costs no more than a look through them.
  */
-final class BookWords {
+public final class BookWords {
   /** One for each entry, in small letters, in the order of the book. */
   private final List<String> words;
 
@@ -20,13 +20,13 @@ final class BookWords {
     this.words = words;
   }
 
-  static BookWords of(List<Entry> entries, Settings settings) {
+  public static BookWords of(List<Entry> entries, Settings settings) {
     List<String> words = new ArrayList<>(entries.size());
     entries.forEach(entry -> words.add(plain(EntryWords.of(entry.fact(), settings))));
     return new BookWords(Collections.unmodifiableList(words));
   }
 
-  BookWords and(List<Entry> more, Settings settings) {
+  public BookWords and(List<Entry> more, Settings settings) {
     List<String> all = new ArrayList<>(words.size() + more.size());
     all.addAll(words);
     more.forEach(entry -> all.add(plain(EntryWords.of(entry.fact(), settings))));
@@ -34,7 +34,7 @@ final class BookWords {
   }
 
   /** The places of the entries that hold every word typed, the newest first. */
-  List<Integer> holding(String search) {
+  public List<Integer> holding(String search) {
     String[] wanted = plain(search).strip().split("\\s+");
     List<Integer> found = new ArrayList<>();
     for (int i = words.size() - 1; i >= 0; i--) {

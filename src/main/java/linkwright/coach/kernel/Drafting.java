@@ -5,11 +5,11 @@ import java.util.Map;
 import linkwright.coach.form.Form;
 
 /** Keeps what is typed until it is entered, so that neither a crash nor esc loses it. */
-final class Drafting {
+public final class Drafting {
   private Drafting() {}
 
   /** Keeps the form's texts beside the book. */
-  static Turn keep(Model model, String draft, Form form) {
+  public static Turn keep(Model model, String draft, Form form) {
     OpenJob job = model.job().orElseThrow();
     return Turn.with(
         model.with(job.withDraft(draft, form.texts())),
@@ -17,7 +17,7 @@ final class Drafting {
   }
 
   /** The form with what was typed in it before, if it was left. */
-  static Form resumed(Model model, Form form) {
+  public static Form resumed(Model model, Form form) {
     return model
         .job()
         .map(job -> form.withTexts(job.drafts().getOrDefault(name(form), Map.of())))
@@ -25,12 +25,12 @@ final class Drafting {
   }
 
   /** Keeps what is typed now under the form's own name. */
-  static Turn keep(Model model, Form form) {
+  public static Turn keep(Model model, Form form) {
     return keep(model, name(form), form);
   }
 
   /** Forgets what was typed in a form that stayed open until its entry was on the disk. */
-  static Turn entered(Model model, Form form) {
+  public static Turn entered(Model model, Form form) {
     OpenJob job = model.job().orElseThrow();
     return Turn.with(
         model.with(job.withDraft(name(form), Map.of())),

@@ -39,7 +39,7 @@ public record OpenJob(
     drafts = Map.copyOf(drafts);
   }
 
-  static OpenJob of(Message.JobOpened opened, Handbook handbook, Settings settings) {
+  public static OpenJob of(Message.JobOpened opened, Handbook handbook, Settings settings) {
     JobState state = JobState.replay(opened.entries(), handbook.stages());
     return new OpenJob(
         opened.slug(),
@@ -53,7 +53,7 @@ public record OpenJob(
         BookWords.of(opened.entries(), settings));
   }
 
-  OpenJob after(List<Entry> more, Handbook handbook, Settings settings) {
+  public OpenJob after(List<Entry> more, Handbook handbook, Settings settings) {
     List<Entry> all = new ArrayList<>(entries.size() + more.size());
     all.addAll(entries);
     all.addAll(more);
@@ -83,7 +83,7 @@ public record OpenJob(
     return standing.counted().part().isEmpty();
   }
 
-  OpenJob withDraft(String form, Map<String, String> texts) {
+  public OpenJob withDraft(String form, Map<String, String> texts) {
     Map<String, Map<String, String>> kept = new HashMap<>(drafts);
     if (texts.isEmpty()) {
       kept.remove(form);

@@ -10,11 +10,11 @@ import linkwright.reference.Metal;
 import linkwright.standing.Standing;
 
 /** A plan's sizes by the placeholders of routine texts. */
-final class PlanWords {
+public final class PlanWords {
   private PlanWords() {}
 
   /** The job's own sizes; none while it has no plan. */
-  static Map<String, String> of(Standing standing, UnitStyle units) {
+  public static Map<String, String> of(Standing standing, UnitStyle units) {
     return standing
         .counted()
         .plan()
@@ -23,7 +23,7 @@ final class PlanWords {
         .orElse(Map.of());
   }
 
-  static Map<String, String> of(Plan plan, UnitStyle units) {
+  public static Map<String, String> of(Plan plan, UnitStyle units) {
     ChainWish wish = plan.wish();
     Map<String, String> words = new HashMap<>();
     words.put("wire", units.wire(wish.wireMm()));
@@ -72,7 +72,7 @@ final class PlanWords {
   }
 
   /** The sizes of what is no chain; what its plan leaves open has no word. */
-  static Map<String, String> of(PartPlan plan, UnitStyle units) {
+  public static Map<String, String> of(PartPlan plan, UnitStyle units) {
     Map<String, String> words = new HashMap<>();
     plan.metal().ifPresent(metal -> metal(words, metal, units));
     plan.wireMm().ifPresent(wire -> words.put("wire", units.wire(wire)));

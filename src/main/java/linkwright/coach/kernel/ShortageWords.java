@@ -6,11 +6,11 @@ import linkwright.standing.Standing;
 import linkwright.standing.StillToDo;
 
 /** Wire that will not do, in words. */
-final class ShortageWords {
+public final class ShortageWords {
   private ShortageWords() {}
 
   /** What is short, in a few words each. */
-  static List<String> of(Standing standing) {
+  public static List<String> of(Standing standing) {
     List<String> shortages = new ArrayList<>();
     standing
         .missing()
@@ -22,7 +22,7 @@ final class ShortageWords {
   }
 
   /** What to say when so many are cut and the wire will not do for the rest; empty if it will. */
-  static String after(Standing standing, String piece, int count) {
+  public static String after(Standing standing, String piece, int count) {
     StillToDo todo = standing.left().get(piece);
     if (todo == null || standing.counted().stockIsUnknown(piece)) {
       return "";

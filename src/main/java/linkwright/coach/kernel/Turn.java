@@ -2,33 +2,50 @@ package linkwright.coach.kernel;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import linkwright.coach.keys.Act;
 import linkwright.job.Fact;
 
 /**
- * What an update answers: the next model and the effects to perform, in order.
+ * What an update answers: the next model, the effects to perform in order, and where to go. If
+ * something is to be written, the model is taken over only once it is on the disk.
  *
  * @param model the next model
  * @param effects what the shell is to do
+ * @param next the place to go to; empty to stay
  */
-public record Turn(Model model, List<Effect> effects) {
+public record Turn(Model model, List<Effect> effects, Optional<PlaceId> next) {
   public Turn {
     effects = List.copyOf(effects);
   }
 
-  static Turn to(Model model) {
-    return new Turn(model, List.of());
+  /** The next model and nothing else. */
+  public static Turn to(Model model) {
+    return new Turn(model, List.of(), Optional.empty());
   }
 
-  static Turn with(Model model, Effect... effects) {
-    return new Turn(model, List.of(effects));
+  /** The next model and effects. */
+  public static Turn with(Model model, Effect... effects) {
+    return new Turn(model, List.of(effects), Optional.empty());
+  }
+
+  /** Goes to another place. */
+  public static Turn goTo(Model model, PlaceId place) {
+    return new Turn(model, List.of(), Optional.of(place));
+  }
+
+  /** Goes where an act leads; stays where it leads nowhere. */
+  public static Turn goTo(Model model, Act act) {
+    return new Turn(model, List.of(), PlaceId.ledToBy(act));
   }
 
   /** Facts are only asked to be kept here; the model takes them in when they are on the disk. */
-  static Turn keep(Model model, Fact... facts) {
+  public static Turn keep(Model model, Fact... facts) {
     return keep(model, List.of(facts));
   }
 
-  static Turn keep(Model model, List<Fact> facts) {
+  /** The same for several; nothing is asked for none. */
+  public static Turn keep(Model model, List<Fact> facts) {
     if (facts.isEmpty()) {
       return to(model);
     }
@@ -41,9 +58,20 @@ public record Turn(Model model, List<Effect> effects) {
     return with(model, new Effect.KeepFacts(facts));
   }
 
-  Turn and(Effect... more) {
+  /** The same with more to do. */
+  public Turn and(Effect... more) {
+    return and(List.of(more));
+  }
+
+  /** The same with more to do. */
+  public Turn and(List<Effect> more) {
     List<Effect> all = new ArrayList<>(effects);
-    all.addAll(List.of(more));
-    return new Turn(model, all);
+    all.addAll(more);
+    return new Turn(model, all, next);
+  }
+
+  /** The same, going to another place then. */
+  public Turn thenGoTo(PlaceId place) {
+    return new Turn(model, effects, Optional.of(place));
   }
 }

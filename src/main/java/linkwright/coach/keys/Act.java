@@ -1,6 +1,8 @@
 package linkwright.coach.keys;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Something the user can do with one key. The words are shown, the keys can be changed in a file by
@@ -13,6 +15,9 @@ public enum Act {
   ANSWER("answer", "answer timer", "."),
   LEAVE("leave", "leave", "q"),
   STEP_AWAY("step-away", "step away", "y"),
+
+  TRY_AGAIN("try-again", "try the same again", "space", "page-down", "enter"),
+  GIVE_UP("give-up", "give it up", "esc"),
 
   UP("up", "up", "up"),
   DOWN("down", "down", "down"),
@@ -91,6 +96,11 @@ public enum Act {
     this.id = id;
     this.words = words;
     this.keys = String.join(" ", keys);
+  }
+
+  /** The act of that name; empty if there is none. */
+  public static Optional<Act> withId(String id) {
+    return Arrays.stream(values()).filter(act -> act.id.equals(id)).findFirst();
   }
 
   /** The name in the keys file. */

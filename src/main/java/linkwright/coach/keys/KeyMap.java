@@ -18,6 +18,12 @@ public record KeyMap(Map<String, List<String>> changed) {
     return changed.getOrDefault(act.id(), act.keys());
   }
 
+  /** The first key of an act, as it is shown; what stands for none where the user took all away. */
+  public String firstOf(Act act) {
+    List<String> keys = keysOf(act);
+    return keys.isEmpty() ? "(no key)" : keys.get(0);
+  }
+
   /** The act that a key means among those on offer. */
   public Optional<Act> find(Key key, List<Act> offered) {
     String name = KeyNames.of(key);

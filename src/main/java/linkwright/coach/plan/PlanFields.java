@@ -9,7 +9,7 @@ import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.JobWords;
 import linkwright.coach.kernel.Model;
-import linkwright.coach.weigh.PriceWords;
+import linkwright.coach.form.PriceWords;
 import linkwright.link.Pattern;
 import linkwright.link.Usual;
 import linkwright.plan.PartPlan;

@@ -3,23 +3,28 @@ package linkwright.coach.plan;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import linkwright.coach.bench.BenchHeld;
+import linkwright.coach.content.Content;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Drafting;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
+import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
-import linkwright.coach.round.RoundHeld;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.standing.CountedPlan;
 
 /** The plan: typed field by field, worked out at every key, kept when it holds together. */
-final class PlanPlace implements Place {
+public final class PlanPlace implements Place {
+  @Override
+  public Content content(Model model) {
+    return Content.of("plan");
+  }
+
   private static final String DRAFT = "plan";
 
   @Override
@@ -33,7 +38,8 @@ final class PlanPlace implements Place {
   }
 
   /** Opens the plan with what was typed last, entered or not. */
-  static Turn enter(Model model) {
+  @Override
+  public Turn enter(Model model) {
     OpenJob job = model.job().orElseThrow();
     Map<String, String> wish = job.state().course().wish();
     Map<String, String> begun = wish.isEmpty() ? PlanFields.usual(model) : wish;
@@ -94,7 +100,7 @@ final class PlanPlace implements Place {
               }
             });
     if (wish.equals(job.state().course().wish())) {
-      return Turn.to(round(model).told("The plan is as it was."));
+      return Turn.goTo(model.told("The plan is as it was."), PlaceId.ROUND);
     }
     return Turn.keep(model.with(new PlanHeld(form, counted)), new Fact.PlanSet(wish));
   }
@@ -104,16 +110,13 @@ final class PlanPlace implements Place {
     return model
         .held()
         .form()
-        .map(form -> Drafting.entered(round(model).told("The plan is kept."), form))
+        .map(form -> Drafting.entered(model.told("The plan is kept."), form))
+        .map(turn -> turn.thenGoTo(PlaceId.ROUND))
         .orElse(Turn.to(model));
   }
 
   @Override
   public Turn formLeft(Model model) {
-    return Turn.to(round(model));
-  }
-
-  private static Model round(Model model) {
-    return model.with(new RoundHeld(BenchHeld.PLAIN));
+    return Turn.goTo(model, PlaceId.ROUND);
   }
 }

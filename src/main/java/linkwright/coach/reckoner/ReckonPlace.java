@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import linkwright.coach.Places;
+import linkwright.coach.content.Content;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Effect;
@@ -14,9 +14,9 @@ import linkwright.coach.kernel.JobWords;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
+import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.keys.Act;
-import linkwright.coach.tray.TrayHeld;
 import linkwright.job.Fact;
 import linkwright.reckon.Ask;
 import linkwright.reckon.Reckoner;
@@ -25,7 +25,12 @@ import linkwright.reckon.Sum;
 import linkwright.routine.TradeWords;
 
 /** The reckoner: a sum is chosen, its form filled, and what it comes to shown while typing. */
-final class ReckonPlace implements Place {
+public final class ReckonPlace implements Place {
+  @Override
+  public Content content(Model model) {
+    return Content.of("reckoner");
+  }
+
   private static final String DRAFT = "reckon-";
 
   @Override
@@ -44,13 +49,14 @@ final class ReckonPlace implements Place {
       case UP -> Turn.to(model.with(list(screen, screen.at() - 1)));
       case DOWN -> Turn.to(model.with(list(screen, screen.at() + 1)));
       case CHOOSE -> Turn.to(model.with(opened(model, screen)));
-      case TO_TRAY -> Turn.to(model.with(new TrayHeld(0, Optional.empty())));
-      default -> Places.go(model, act);
+      case TO_TRAY -> Turn.goTo(model, PlaceId.TRAY);
+      default -> Turn.goTo(model, act);
     };
   }
 
   /** Opens the reckoner at its first sum. */
-  static Turn enter(Model model) {
+  @Override
+  public Turn enter(Model model) {
     return Turn.to(
         model.with(new ReckonerHeld(0, Optional.empty(), Optional.empty(), Map.of())));
   }

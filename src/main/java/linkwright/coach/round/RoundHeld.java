@@ -3,8 +3,8 @@ package linkwright.coach.round;
 import linkwright.coach.kernel.Held;
 import linkwright.coach.kernel.PlaceId;
 
-/** The way round: every place of the job, with how it stands there. */
-public record RoundHeld(Held from) implements Held {
+/** The way round holds nothing: how things stand there comes from the book. */
+public record RoundHeld() implements Held {
   @Override
   public PlaceId place() {
     return PlaceId.ROUND;

@@ -2,17 +2,20 @@ package linkwright.coach.round;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import linkwright.coach.Places;
+import linkwright.coach.content.Content;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.keys.Act;
-import linkwright.coach.tray.TrayHeld;
 
 /** The way round a job: every place with its key; the bench is where enter leads. */
-final class RoundPlace implements Place {
+public final class RoundPlace implements Place {
+  @Override
+  public Content content(Model model) {
+    return Content.of("the way round");
+  }
+
   /** The places in the order of the work. */
   static final List<Act> PLACES =
       List.of(
@@ -29,6 +32,11 @@ final class RoundPlace implements Place {
           Act.TO_TRAY);
 
   @Override
+  public Turn enter(Model model) {
+    return Turn.to(model.with(new RoundHeld()));
+  }
+
+  @Override
   public List<Act> acts(Model model) {
     List<Act> acts = new ArrayList<>(PLACES);
     acts.add(Act.LEAVE);
@@ -38,13 +46,8 @@ final class RoundPlace implements Place {
   @Override
   public Turn act(Model model, Act act) {
     return switch (act) {
-      case LEAVE -> Turn.with(model, new Effect.ShutJob(), new Effect.Leave());
-      case TO_TRAY ->
-          Turn.with(
-              model.withJob(Optional.empty()).with(new TrayHeld(0, Optional.empty())),
-              new Effect.ShutJob(),
-              new Effect.ReadTray());
-      default -> Places.go(model, act);
+      case LEAVE -> Turn.with(model, new Effect.ShutBook(), new Effect.Leave());
+      default -> Turn.goTo(model, act);
     };
   }
 }

@@ -6,8 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import linkwright.coach.Places;
-import linkwright.coach.Update;
+import linkwright.coach.content.Content;
+import linkwright.coach.kernel.Ringing;
+import linkwright.coach.kernel.Undo;
 import linkwright.coach.form.Amounts;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
@@ -27,7 +28,12 @@ import linkwright.standing.TestPieces;
 import linkwright.standing.Verdicts;
 
 /** Test pieces: logged, compared with the wish, the next proposed, one made the sample link. */
-final class TestsPlace implements Place {
+public final class TestsPlace implements Place {
+  @Override
+  public Content content(Model model) {
+    return Content.of("test pieces");
+  }
+
   private static final String DRAFT = "test-piece";
 
   @Override
@@ -43,13 +49,14 @@ final class TestsPlace implements Place {
       case UP -> Turn.to(model.with(moved(model, screen, -1)));
       case DOWN -> Turn.to(model.with(moved(model, screen, 1)));
       case SAMPLE -> sample(model, screen);
-      case UNDO -> Update.undo(model);
-      default -> Places.go(model, act);
+      case UNDO -> Undo.last(model);
+      default -> Turn.goTo(model, act);
     };
   }
 
   /** Opens the screen at the last piece made. */
-  static Turn enter(Model model) {
+  @Override
+  public Turn enter(Model model) {
     return Turn.to(model.with(at(model, Integer.MAX_VALUE)));
   }
 

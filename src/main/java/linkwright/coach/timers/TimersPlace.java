@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import linkwright.coach.Places;
+import linkwright.coach.content.Content;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Drafting;
@@ -19,7 +19,12 @@ import linkwright.quantity.Read;
 import linkwright.quantity.Span;
 
 /** The timers: set, answered, stopped; several run at once. */
-final class TimersPlace implements Place {
+public final class TimersPlace implements Place {
+  @Override
+  public Content content(Model model) {
+    return Content.of("timers");
+  }
+
   @Override
   public List<Act> acts(Model model) {
     List<Act> acts = new ArrayList<>();
@@ -39,11 +44,12 @@ final class TimersPlace implements Place {
       case UP -> Turn.to(model.with(at(model, screen.at() - 1)));
       case DOWN -> Turn.to(model.with(at(model, screen.at() + 1)));
       case STOP_TIMER -> stop(model, screen);
-      default -> Places.go(model, act);
+      default -> Turn.goTo(model, act);
     };
   }
 
-  static Turn enter(Model model) {
+  @Override
+  public Turn enter(Model model) {
     return Turn.to(model.with(at(model, 0)));
   }
 

@@ -4,7 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import linkwright.coach.Places;
+import linkwright.coach.content.Content;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Effect;
@@ -17,7 +17,21 @@ import linkwright.coach.keys.Act;
 import linkwright.job.Fact;
 
 /** The tray: the jobs at hand; one is opened, or a new one begun. */
-final class TrayPlace implements Place {
+public final class TrayPlace implements Place {
+  @Override
+  public Content content(Model model) {
+    return Content.of("the tray");
+  }
+
+  /** Comes to the tray: a job that was open is shut, and the jobs are read anew. */
+  @Override
+  public Turn enter(Model model) {
+    Model there = model.withJob(Optional.empty()).with(new TrayHeld(0, Optional.empty()));
+    return model.job().isEmpty()
+        ? Turn.to(there)
+        : Turn.with(there, new Effect.ShutBook(), new Effect.ReadTray());
+  }
+
   @Override
   public List<Act> acts(Model model) {
     return List.of(
@@ -34,10 +48,10 @@ final class TrayPlace implements Place {
           model.tray().isEmpty()
               ? Turn.to(model.told("The tray is empty: n begins a new job."))
               : Turn.with(
-                  model, new Effect.OpenJob(model.tray().get(at(model, tray.at()).at()).slug()));
+                  model, new Effect.OpenBook(model.tray().get(at(model, tray.at()).at()).slug()));
       case NEW_JOB -> Turn.to(model.with(new TrayHeld(tray.at(), Optional.of(form(model)))));
       case LEAVE -> Turn.with(model, new Effect.Leave());
-      default -> Places.go(model, act);
+      default -> Turn.goTo(model, act);
     };
   }
 

@@ -6,8 +6,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import linkwright.coach.Places;
-import linkwright.coach.Update;
+import linkwright.coach.content.Content;
+import linkwright.coach.kernel.Ringing;
+import linkwright.coach.kernel.Undo;
 import linkwright.coach.form.Amounts;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
@@ -26,7 +27,12 @@ import linkwright.routine.Ends;
 import linkwright.standing.TrialLength;
 
 /** Trial lengths: a few finished links with candidate rings, hung, measured, one followed. */
-final class TrialPlace implements Place {
+public final class TrialPlace implements Place {
+  @Override
+  public Content content(Model model) {
+    return Content.of("trial length");
+  }
+
   /** What is asked of rings, and not where links join each other. */
   private static final List<String> OF_RINGS = List.of("rings", "ring", "oval");
 
@@ -40,7 +46,8 @@ final class TrialPlace implements Place {
   }
 
   /** Opens the screen at the last trial. */
-  static Turn enter(Model model) {
+  @Override
+  public Turn enter(Model model) {
     return Turn.to(model.with(at(model, Integer.MAX_VALUE)));
   }
 
@@ -64,8 +71,8 @@ final class TrialPlace implements Place {
               : Turn.keep(
                   model.told("The chain is counted anew from this trial length."),
                   new Fact.TrialChosen(screen.rows().get(screen.at()).id()));
-      case UNDO -> Update.undo(model);
-      default -> Places.go(model, act);
+      case UNDO -> Undo.last(model);
+      default -> Turn.goTo(model, act);
     };
   }
 

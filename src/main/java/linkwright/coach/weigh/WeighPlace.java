@@ -7,8 +7,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import linkwright.coach.Places;
-import linkwright.coach.Update;
+import linkwright.coach.form.PriceWords;
+import linkwright.coach.content.Content;
+import linkwright.coach.kernel.Ringing;
+import linkwright.coach.kernel.Undo;
 import linkwright.coach.form.Amounts;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
@@ -23,7 +25,12 @@ import linkwright.job.PriceList;
 import linkwright.quantity.UnitStyle;
 
 /** Weighing in, the price, and closing the job. */
-final class WeighPlace implements Place {
+public final class WeighPlace implements Place {
+  @Override
+  public Content content(Model model) {
+    return Content.of("weigh in");
+  }
+
   private static final List<String> MASSES =
       List.of("chain", "wire", "clean", "soldered", "filings", "sweeps");
 
@@ -40,7 +47,8 @@ final class WeighPlace implements Place {
         closed(model) ? Act.CLOSE : Act.REOPEN);
   }
 
-  static Turn enter(Model model) {
+  @Override
+  public Turn enter(Model model) {
     return Turn.to(model.with(new WeighHeld(Optional.empty())));
   }
 
@@ -60,8 +68,8 @@ final class WeighPlace implements Place {
               model.with(
                   new WeighHeld(
                       Optional.empty(), ((WeighHeld) model.held()).part() + 1)));
-      case UNDO -> Update.undo(model);
-      default -> Places.go(model, act);
+      case UNDO -> Undo.last(model);
+      default -> Turn.goTo(model, act);
     };
   }
 

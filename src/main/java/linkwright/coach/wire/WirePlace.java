@@ -5,8 +5,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import linkwright.coach.Places;
-import linkwright.coach.Update;
+import linkwright.coach.content.Content;
+import linkwright.coach.kernel.Ringing;
+import linkwright.coach.kernel.Undo;
 import linkwright.coach.form.Amounts;
 import linkwright.coach.form.Form;
 import linkwright.coach.form.Whole;
@@ -23,14 +24,20 @@ import linkwright.standing.StillToDo;
 import linkwright.standing.WireStand;
 
 /** Wire: what came, what was cut and lost, what is short, and drawing it down. */
-final class WirePlace implements Place {
+public final class WirePlace implements Place {
+  @Override
+  public Content content(Model model) {
+    return Content.of("wire");
+  }
+
   @Override
   public List<Act> acts(Model model) {
     return List.of(
         Act.ADD_WIRE, Act.CUT, Act.DISCARD, Act.DRAW, Act.WEIGH_OUT, Act.TO_BENCH, Act.UNDO);
   }
 
-  static Turn enter(Model model) {
+  @Override
+  public Turn enter(Model model) {
     return Turn.to(model.with(screen(model)));
   }
 
@@ -55,8 +62,8 @@ final class WirePlace implements Place {
       case DISCARD -> open(model, WireForms.discarded(model));
       case WEIGH_OUT -> open(model, WireForms.weighedOut());
       case DRAW -> draw(model);
-      case UNDO -> Update.undo(model);
-      default -> Places.go(model, act);
+      case UNDO -> Undo.last(model);
+      default -> Turn.goTo(model, act);
     };
   }
 
