@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import linkwright.view.Screens;
+import linkwright.coach.Coach;
 import linkwright.coach.kernel.DoubtfulLine;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Held;
@@ -28,7 +30,7 @@ import linkwright.routine.Gear;
 import linkwright.shell.Start;
 import linkwright.standing.Handbook;
 import linkwright.view.Glyphs;
-import linkwright.view.Screens;
+import linkwright.view.Shown;
 
 /**
  * Presses keys for a test and keeps facts in a book of its own in place of the disk. Time stands
@@ -59,7 +61,7 @@ public final class Apprentice {
         new Handbook(
             SHIPPED.reference(), SHIPPED.patterns(), SHIPPED.routines(), cards(), List.of());
     Settings settings = Settings.USUAL.in(ZoneId.of("Europe/Vienna"));
-    return new Apprentice(Model.begin(handbook, settings, BEGIN, 80, 24));
+    return new Apprentice(Coach.begin(handbook, settings, Screens::parts, BEGIN, 80, 24));
   }
 
   /** With a planned job open, at the way round. */
@@ -181,7 +183,7 @@ public final class Apprentice {
   }
 
   Apprentice take(Message message) {
-    Turn turn = Update.update(model, message);
+    Turn turn = Coach.update(model, message);
     model = turn.model();
     for (Effect effect : turn.effects()) {
       asked.add(effect);
@@ -229,7 +231,7 @@ public final class Apprentice {
 
   /** The screen as it is drawn, without spaces at the ends of lines. */
   public String shown() {
-    return Screens.draw(model, Glyphs.FULL)
+    return Shown.draw(model, Glyphs.FULL)
         .text()
         .lines()
         .map(String::stripTrailing)

@@ -9,6 +9,8 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import linkwright.view.Screens;
+import linkwright.coach.Coach;
 import linkwright.coach.bench.Bench;
 import linkwright.coach.bench.BenchHeld;
 import linkwright.coach.form.Form;
@@ -49,7 +51,7 @@ public final class Bencher {
   private int bells;
 
   private Bencher(Settings settings) {
-    model = Model.begin(SHELF, settings, now, 80, 24);
+    model = Coach.begin(SHELF, settings, Screens::parts, now, 80, 24);
   }
 
   /** With the tray in front, empty. */
@@ -144,7 +146,7 @@ public final class Bencher {
   public void take(Message message) {
     Deque<Message> messages = new ArrayDeque<>(List.of(message));
     while (!messages.isEmpty()) {
-      Turn turn = Update.update(model, messages.remove());
+      Turn turn = Coach.update(model, messages.remove());
       model = turn.model();
       for (Effect effect : turn.effects()) {
         performed.add(effect);

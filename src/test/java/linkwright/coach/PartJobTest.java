@@ -23,7 +23,7 @@ import linkwright.routine.Makes;
 import linkwright.routine.Routine;
 import linkwright.standing.CountedPlan;
 import linkwright.view.Glyphs;
-import linkwright.view.Screens;
+import linkwright.view.Shown;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -274,8 +274,8 @@ class PartJobTest {
     void a_rod_is_begun() {
       Bencher bench = job("wire-drawing").press("esc").goTo("anneal-rod");
 
-      assertThat(KeyWords.line(bench.model(), 78)).startsWith("space one begun");
-      assertThat(Screens.draw(bench.model(), Glyphs.FULL).text()).contains("1 wire, 1 to begin");
+      assertThat(Shown.draw(bench.model(), Glyphs.FULL).row(23)).startsWith(" space one begun");
+      assertThat(Shown.draw(bench.model(), Glyphs.FULL).text()).contains("1 wire, 1 to begin");
     }
   }
 

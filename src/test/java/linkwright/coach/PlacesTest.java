@@ -68,7 +68,7 @@ class PlacesTest {
       Bencher bench = Bencher.atTheTray();
       bench.take(new Message.TrayRead(List.of(job("one"), job("two"), job("three"))));
       bench.press("down", "down", "down", "up", "enter");
-      assertThat(bench.performed(Effect.OpenJob.class)).containsExactly(new Effect.OpenJob("two"));
+      assertThat(bench.performed(Effect.OpenBook.class)).containsExactly(new Effect.OpenBook("two"));
     }
 
     @Test
@@ -78,7 +78,7 @@ class PlacesTest {
       bench.press("down", "down");
       bench.take(new Message.TrayRead(List.of(job("one"))));
       bench.press("enter");
-      assertThat(bench.performed(Effect.OpenJob.class)).containsExactly(new Effect.OpenJob("one"));
+      assertThat(bench.performed(Effect.OpenBook.class)).containsExactly(new Effect.OpenBook("one"));
     }
 
     @Test
@@ -123,7 +123,7 @@ class PlacesTest {
     void puts_the_job_back_into_the_tray() {
       Bencher bench = Bencher.withTheDemo().press("a");
       assertThat(bench.model().job()).isEmpty();
-      assertThat(bench.performed(Effect.ShutJob.class)).hasSize(1);
+      assertThat(bench.performed(Effect.ShutBook.class)).hasSize(1);
       assertThat(bench.performed(Effect.ReadTray.class)).hasSize(1);
     }
 

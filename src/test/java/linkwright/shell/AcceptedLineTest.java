@@ -10,6 +10,8 @@ import java.time.InstantSource;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import linkwright.coach.kernel.Paging;
+import linkwright.coach.Coach;
 import linkwright.coach.book.BookHeld;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Model;
@@ -31,7 +33,7 @@ class AcceptedLineTest {
   @Test
   void countsFromThenOnAndAfterTheNextStart() throws IOException {
     Home home = Home.find(Optional.of(folder.toString()), Map.of(), folder);
-    Model begin = Model.begin(Start.handbook(Library.load(home)), Settings.USUAL, NOW, 80, 24);
+    Model begin = Coach.begin(Start.handbook(Library.load(home)), Settings.USUAL, Paging.WHOLE, NOW, 80, 24);
     Performer first = new Performer(home, "bench", InstantSource.fixed(NOW), () -> {});
     first.begin(begin, facts(), Optional.empty());
     first.shut();

@@ -213,7 +213,7 @@ class BenchSideScreensTest {
       Apprentice apprentice = timers();
       for (int[] size : new int[][] {{60, 20}, {80, 24}, {140, 45}}) {
         apprentice.window(size[0], size[1]);
-        Grid grid = Screens.draw(apprentice.model(), Glyphs.FULL);
+        Grid grid = Shown.draw(apprentice.model(), Glyphs.FULL);
         assertThat(grid.text()).contains("due for 76 s").contains("second pot");
         assertThat(tones(grid, "due for 76 s")).isEqualTo(Tone.ALARM);
       }
@@ -254,7 +254,7 @@ class BenchSideScreensTest {
     @Test
     void whatIsStruckIsMarkedByASignAndAWord() {
       assertThat(book().shown()).contains("× struck: note: 鎖 for Ana");
-      assertThat(Screens.draw(book().model(), Glyphs.ASCII).text()).contains("x struck: note:");
+      assertThat(Shown.draw(book().model(), Glyphs.ASCII).text()).contains("x struck: note:");
     }
 
     @Test
@@ -272,7 +272,7 @@ class BenchSideScreensTest {
       Apprentice apprentice = Apprentice.withAJob(Map.of());
       apprentice.enter(new Fact.TimerStarted("銀の酸洗い".repeat(12), 60));
       apprentice.opensWith().press("esc", "m").window(60, 20);
-      Grid grid = Screens.draw(apprentice.model(), Glyphs.FULL);
+      Grid grid = Shown.draw(apprentice.model(), Glyphs.FULL);
       assertThat(grid.text()).contains("… ends 18:01");
     }
   }

@@ -67,7 +67,7 @@ class GoldenScreensTest {
     for (int width = 1; width <= 140; width += 9) {
       for (int height = 1; height <= 45; height += 4) {
         bencher.take(new Message.Resized(width, height));
-        Grid grid = Screens.draw(bencher.model(), Glyphs.FULL);
+        Grid grid = Shown.draw(bencher.model(), Glyphs.FULL);
         assertThat(grid.width()).isEqualTo(width);
         assertThat(grid.height()).isEqualTo(height);
       }
@@ -75,6 +75,6 @@ class GoldenScreensTest {
   }
 
   private static Grid drawn(String scene, int width, int height, Glyphs glyphs) {
-    return Screens.draw(Scenes.of(scene, width, height).model(), glyphs);
+    return Shown.draw(Scenes.of(scene, width, height).model(), glyphs);
   }
 }
