@@ -111,6 +111,42 @@ final class ShippedSafetyTest {
                 assertThat(card.defers()).contains("Local rules", "sheet", "licensed practice"));
   }
 
+  /** 29 CFR 1915.153, table I-1: torch brazing 3, torch soldering 2, each the least shade. */
+  @Test
+  void theTorchCardAsksForTheShadeOfBrazing() {
+    Caution torch =
+        CARDS.stream().filter(card -> card.id().equals("torch")).findFirst().orElseThrow();
+    assertThat(torch.wear())
+        .filteredOn(gear -> gear.sign().equals("M004"))
+        .singleElement()
+        .satisfies(gear -> assertThat(gear.says()).contains("shade 3 at least", "2 below 450 °C"));
+    assertThat(torch.source()).contains("29 CFR", "1915.153, table I-1");
+  }
+
+  /** Through shade 3 a dull red is not seen, so no step may rest on it. */
+  @Test
+  void annealingIsJudgedByWhatADarkLensLetsThrough() {
+    assertThat(ShippedSteps.in(step -> step.doText().contains("{glow}"))).hasSizeGreaterThan(10);
+    assertThat(
+            ShippedSteps.in(
+                step ->
+                    step.doText().contains("{glow}")
+                        && !Pattern.compile("flux|temperature paint|streaked")
+                            .matcher(step.doText())
+                            .find()))
+        .isEmpty();
+    assertThat(
+            ShippedSteps.in(
+                step -> ShippedSteps.texts(step).anyMatch(text -> text.contains("im light"))))
+        .isEmpty();
+    assertThat(ShippedSteps.LIBRARY.reference().metals())
+        .allSatisfy(
+            metal ->
+                assertThat(metal.glow())
+                    .as(metal.id())
+                    .containsAnyOf("flux clear", "temperature paint", "dark lens"));
+  }
+
   @Test
   void whatMustNotBeForgottenIsSaid() {
     assertThat(text("pickle")).contains("acid into water", "hot work", "steel", "rinse");
