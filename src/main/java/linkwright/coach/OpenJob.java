@@ -12,6 +12,7 @@ import linkwright.job.JobState;
  * The job on the bench.
  *
  * @param slug its book's name
+ * @param device this machine's name in the book
  * @param entries its book, struck entries too
  * @param state what they add up to
  * @param lookOnly whether another program writes the book
@@ -23,6 +24,7 @@ import linkwright.job.JobState;
  */
 public record OpenJob(
     String slug,
+    String device,
     List<Entry> entries,
     JobState state,
     boolean lookOnly,
@@ -41,6 +43,7 @@ public record OpenJob(
     JobState state = JobState.replay(opened.entries(), shelf.stages());
     return new OpenJob(
         opened.slug(),
+        opened.device(),
         List.copyOf(opened.entries()),
         state,
         opened.lookOnly(),
@@ -66,6 +69,7 @@ public record OpenJob(
     }
     return new OpenJob(
         slug,
+        device,
         List.copyOf(all),
         next,
         lookOnly,
@@ -88,6 +92,7 @@ public record OpenJob(
     } else {
       kept.put(form, texts);
     }
-    return new OpenJob(slug, entries, state, lookOnly, told, kept, reckoned, doubtful, words);
+    return new OpenJob(
+        slug, device, entries, state, lookOnly, told, kept, reckoned, doubtful, words);
   }
 }
