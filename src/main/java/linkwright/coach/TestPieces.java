@@ -15,9 +15,9 @@ import linkwright.job.JobState;
 import linkwright.job.plan.Plan;
 import linkwright.job.plan.Planning;
 import linkwright.job.plan.Wish;
+import linkwright.link.Bending;
 import linkwright.link.Formed;
 import linkwright.link.Forming;
-import linkwright.link.Hand;
 import linkwright.link.Pattern;
 import linkwright.quantity.Read;
 
@@ -35,7 +35,7 @@ import linkwright.quantity.Read;
  * @param made each piece of the book as it is reckoned in these hands, in order
  */
 public record TestPieces(
-    linkwright.fit.Wish wish,
+    linkwright.fit.LinkSize wish,
     Pattern pattern,
     double wireMm,
     Maker maker,
@@ -61,7 +61,7 @@ public record TestPieces(
     return size(wish).map(size -> of(wish, size, job.state()));
   }
 
-  private static TestPieces of(Wish wish, linkwright.fit.Wish size, JobState state) {
+  private static TestPieces of(Wish wish, linkwright.fit.LinkSize size, JobState state) {
     Pattern pattern = wish.link().pattern().orElseThrow();
     Maker maker =
         Fit.learn(pattern, wish.wireMm(), Planning.maker(wish), tried(state, wish.wireMm()), size);
@@ -82,22 +82,22 @@ public record TestPieces(
 
   private static Optional<Formed> formed(
       Wish wish, Maker maker, double blankMm, Map<String, Double> formersMm) {
-    Hand hand = new Hand(maker.growth(), maker.lostMm(), maker.extraTurnDeg());
+    Bending hand = new Bending(maker.growth(), maker.lostMm(), maker.extraTurnDeg());
     return Forming.form(
             wish.link().pattern().orElseThrow(), wish.wireMm(), blankMm, formersMm, hand)
         .found();
   }
 
   /** The size wished; where only a blank was planned, the size that its pattern gives. */
-  private static Optional<linkwright.fit.Wish> size(Wish wish) {
+  private static Optional<linkwright.fit.LinkSize> size(Wish wish) {
     if (wish.linkSize().isPresent()) {
       return wish.linkSize();
     }
     return Planning.plan(wish).found().flatMap(Plan::formed).map(formed -> size(formed, wish));
   }
 
-  private static linkwright.fit.Wish size(Formed formed, Wish wish) {
-    return new linkwright.fit.Wish(
+  private static linkwright.fit.LinkSize size(Formed formed, Wish wish) {
+    return new linkwright.fit.LinkSize(
         wish.link().lengthMm().orElse(formed.lengthMm()),
         wish.link().widthMm().orElse(formed.widthMm()));
   }
