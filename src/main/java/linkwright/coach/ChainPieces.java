@@ -18,8 +18,7 @@ final class ChainPieces {
     boolean none = left == null || left.wanted() == 0 || links.stages().isEmpty();
     return none
         ? Optional.of(new Pieces("links", List.of(), 1))
-        : Optional.of(
-            new Pieces("links", portions(links, left.wanted()), links.stages().size()));
+        : Optional.of(new Pieces("links", portions(links, left.wanted()), links.stages().size()));
   }
 
   /** Links that have come furthest first; more than the chain takes are spares and not drawn. */

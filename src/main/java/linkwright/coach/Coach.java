@@ -9,11 +9,9 @@ import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.MessageCases;
 import linkwright.coach.kernel.Model;
-import linkwright.coach.kernel.Notice;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Paging;
 import linkwright.coach.kernel.Place;
-import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Settings;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.Writing;
@@ -42,12 +40,7 @@ public final class Coach implements MessageCases<Turn> {
 
   /** The tray, before anything was read. */
   public static Model begin(
-      Handbook handbook,
-      Settings settings,
-      Paging paging,
-      Instant now,
-      int width,
-      int height) {
+      Handbook handbook, Settings settings, Paging paging, Instant now, int width, int height) {
     TrayHeld tray = new TrayHeld(0, Optional.empty());
     return Model.begin(handbook, settings, paging, now, width, height, tray);
   }
@@ -80,8 +73,7 @@ public final class Coach implements MessageCases<Turn> {
       return at;
     }
     Writing pending =
-        new Writing.Pending(
-            write.get(), at.model().held(), at.model().notice(), List.of());
+        new Writing.Pending(write.get(), at.model().held(), at.model().notice(), List.of());
     Model waits = at.model().with(before.held()).with(before.notice()).with(pending);
     return new Turn(waits, at.effects(), Optional.empty());
   }

@@ -10,18 +10,22 @@ import linkwright.coach.keys.Act;
 
 /** What can be done at every place. */
 final class EverywhereActs {
-  static final List<Act> ALL = List.of(Act.ROUND, Act.HELP, Act.UNDO, Act.ANSWER);
+  static final List<Act> ALL = List.of(Act.ROUND, Act.HELP, Act.UNDO, Act.BRING_BACK, Act.ANSWER);
 
   private EverywhereActs() {}
 
   static Turn act(Model model, Act act) {
     return switch (act) {
-      case ROUND ->
-          Turn.goTo(model, model.job().isPresent() ? PlaceId.ROUND : PlaceId.TRAY);
+      case ROUND -> Turn.goTo(model, model.job().isPresent() ? PlaceId.ROUND : PlaceId.TRAY);
       case HELP -> Turn.goTo(model, PlaceId.HELP);
-      case UNDO -> Undo.last(model);
+      case UNDO -> Places.of(model).undoes(model) ? Undo.last(model) : asked(model);
+      case BRING_BACK -> Places.of(model).undoes(model) ? Undo.bringBack(model) : asked(model);
       case ANSWER -> Ringing.answer(model);
       default -> Turn.to(model);
     };
+  }
+
+  private static Turn asked(Model model) {
+    return Turn.to(model.told("First answer what is asked here; nothing behind it is undone."));
   }
 }

@@ -41,11 +41,9 @@ final class Failing {
       return Turn.to(model);
     }
     if (act.get() == Act.GIVE_UP) {
-      return Turn.to(
-          model.with(new Writing.Nothing()).trouble("Given up: it was not entered."));
+      return Turn.to(model.with(new Writing.Nothing()).trouble("Given up: it was not entered."));
     }
-    Writing again =
-        new Writing.Pending(failed.asked(), failed.held(), failed.notice(), List.of());
+    Writing again = new Writing.Pending(failed.asked(), failed.held(), failed.notice(), List.of());
     return Turn.with(model.with(again), failed.asked());
   }
 

@@ -1,7 +1,6 @@
 package linkwright.job;
 
 import java.util.List;
-import java.util.Optional;
 
 /**
  * What the entries of a book add up to.
@@ -69,17 +68,5 @@ public record JobState(
         ? before.sampled(
             trials.sample().filter(Fact.SampleChosen::firstLink).isPresent(), chosen.firstLink())
         : before.after(fact);
-  }
-
-  /** The last entry that undo would strike; empty if there is none. */
-  public static Optional<Entry> lastUndoable(List<Entry> entries) {
-    Strikes strikes = Strikes.in(entries);
-    for (int i = entries.size() - 1; i >= 0; i--) {
-      Entry entry = entries.get(i);
-      if (!strikes.has(entry) && Strikes.canBeUndone(entry.fact())) {
-        return Optional.of(entry);
-      }
-    }
-    return Optional.empty();
   }
 }

@@ -11,9 +11,9 @@ import linkwright.cutting.RingWish;
 import linkwright.fit.Fit;
 import linkwright.fit.Maker;
 import linkwright.fit.Proposal;
+import linkwright.link.Bending;
 import linkwright.link.Formed;
 import linkwright.link.Forming;
-import linkwright.link.Hand;
 import linkwright.link.Pattern;
 import linkwright.quantity.Read;
 import linkwright.reference.Metal;
@@ -23,7 +23,7 @@ import linkwright.wire.SolderNeed;
 import linkwright.wire.Springback;
 import linkwright.wire.WireMass;
 import linkwright.wire.WireSection;
-import linkwright.yield.Cut;
+import linkwright.yield.BlanksToCut;
 import linkwright.yield.Yield;
 
 /** Works a wish out: the one reckoning behind the plan screen, the bench and the plan command. */
@@ -75,7 +75,7 @@ public final class Planning {
     WishedLink link = wish.link();
     double blank = link.blankMm().getAsDouble();
     return Forming.form(
-            link.pattern().orElseThrow(), wish.wireMm(), blank, link.formersMm(), Hand.TRUE)
+            link.pattern().orElseThrow(), wish.wireMm(), blank, link.formersMm(), Bending.TRUE)
         .map(
             formed ->
                 new CountedLink(
@@ -92,7 +92,7 @@ public final class Planning {
                         wish.wireMm(),
                         proposal.blankMm(),
                         proposal.formersMm(),
-                        new Hand(maker(wish).growth(), 0, 0))
+                        new Bending(maker(wish).growth(), 0, 0))
                     .map(
                         formed ->
                             new CountedLink(
@@ -109,7 +109,7 @@ public final class Planning {
         link.pattern().orElseThrow(),
         wish.wireMm(),
         maker(wish),
-        new linkwright.fit.Wish(length, width),
+        new linkwright.fit.LinkSize(length, width),
         FormersOwned.of(link),
         BLANK_STEP_MM);
   }
@@ -240,7 +240,8 @@ public final class Planning {
   }
 
   private static int blanksToCut(ChainWish wish, int links) {
-    return Yield.cut(links, 0, 0, wish.usualLoss(), wish.confidence()) instanceof Cut.Blanks enough
+    return Yield.cut(links, 0, 0, wish.usualLoss(), wish.confidence())
+            instanceof BlanksToCut.Blanks enough
         ? enough.blanks()
         : links;
   }

@@ -50,11 +50,7 @@ public final class BenchLoop {
 
   private static Grid draw(Model model, Display display) {
     return Screens.draw(
-        Pages.of(model),
-        model.width(),
-        model.height(),
-        display.glyphs(),
-        model.settings().keys());
+        Pages.of(model), model.width(), model.height(), display.glyphs(), model.settings().keys());
   }
 
   private static long untilNextSecond(Model model, InstantSource clock) {

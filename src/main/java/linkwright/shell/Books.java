@@ -108,6 +108,7 @@ final class Books {
     String slug = TrayReading.slug(book.path());
     return new Message.JobOpened(
         slug,
+        device,
         EntryLines.entries(book.lines()),
         book.whyReadOnly().isPresent(),
         told(book),

@@ -4,9 +4,9 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import linkwright.job.Fact;
 import linkwright.job.Trials;
+import linkwright.link.Bending;
 import linkwright.link.Formed;
 import linkwright.link.Forming;
-import linkwright.link.Hand;
 import linkwright.plan.ChainWish;
 import linkwright.plan.RingLength;
 import linkwright.plan.WishedLink;
@@ -46,7 +46,8 @@ public final class Recount {
         .pattern()
         .flatMap(
             pattern ->
-                Forming.form(pattern, wish.wireMm(), sample.blankMm(), formers, Hand.TRUE).found())
+                Forming.form(pattern, wish.wireMm(), sample.blankMm(), formers, Bending.TRUE)
+                    .found())
         .map(formed -> OptionalDouble.of(inside(formed, length)))
         .orElse(OptionalDouble.empty());
   }

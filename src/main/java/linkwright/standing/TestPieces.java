@@ -12,9 +12,9 @@ import linkwright.fit.Tried;
 import linkwright.fit.Verdict;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
+import linkwright.link.Bending;
 import linkwright.link.Formed;
 import linkwright.link.Forming;
-import linkwright.link.Hand;
 import linkwright.link.Pattern;
 import linkwright.plan.ChainWish;
 import linkwright.plan.Plan;
@@ -35,7 +35,7 @@ import linkwright.quantity.Read;
  * @param made each piece of the book as it is reckoned in these hands, in order
  */
 public record TestPieces(
-    linkwright.fit.Wish wish,
+    linkwright.fit.LinkSize wish,
     Pattern pattern,
     double wireMm,
     Maker maker,
@@ -61,7 +61,7 @@ public record TestPieces(
     return size(wish).map(size -> of(wish, size, state));
   }
 
-  private static TestPieces of(ChainWish wish, linkwright.fit.Wish size, JobState state) {
+  private static TestPieces of(ChainWish wish, linkwright.fit.LinkSize size, JobState state) {
     Pattern pattern = wish.link().pattern().orElseThrow();
     Maker maker =
         Fit.learn(pattern, wish.wireMm(), Planning.maker(wish), tried(state, wish.wireMm()), size);
@@ -82,22 +82,22 @@ public record TestPieces(
 
   private static Optional<Formed> formed(
       ChainWish wish, Maker maker, double blankMm, Map<String, Double> formersMm) {
-    Hand hand = new Hand(maker.growth(), maker.lostMm(), maker.extraTurnDeg());
+    Bending hand = new Bending(maker.growth(), maker.lostMm(), maker.extraTurnDeg());
     return Forming.form(
             wish.link().pattern().orElseThrow(), wish.wireMm(), blankMm, formersMm, hand)
         .found();
   }
 
   /** The size wished; where only a blank was planned, the size that its pattern gives. */
-  private static Optional<linkwright.fit.Wish> size(ChainWish wish) {
+  private static Optional<linkwright.fit.LinkSize> size(ChainWish wish) {
     if (wish.linkSize().isPresent()) {
       return wish.linkSize();
     }
     return Planning.plan(wish).found().flatMap(Plan::formed).map(formed -> size(formed, wish));
   }
 
-  private static linkwright.fit.Wish size(Formed formed, ChainWish wish) {
-    return new linkwright.fit.Wish(
+  private static linkwright.fit.LinkSize size(Formed formed, ChainWish wish) {
+    return new linkwright.fit.LinkSize(
         wish.link().lengthMm().orElse(formed.lengthMm()),
         wish.link().widthMm().orElse(formed.widthMm()));
   }

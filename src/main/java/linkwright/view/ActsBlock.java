@@ -3,8 +3,8 @@ package linkwright.view;
 import java.util.List;
 import java.util.function.Function;
 import linkwright.coach.content.Acts;
-import linkwright.coach.keys.Act;
 import linkwright.coach.kernel.Spot;
+import linkwright.coach.keys.Act;
 
 /** Acts as a list: key, word, how it stands there. */
 final class ActsBlock implements Block {

@@ -28,12 +28,7 @@ final class BlockMaking implements PartCases<Block> {
   private final int height;
 
   BlockMaking(
-      BodyView body,
-      Glyphs glyphs,
-      Function<Act, String> keyOf,
-      Act turns,
-      int width,
-      int height) {
+      BodyView body, Glyphs glyphs, Function<Act, String> keyOf, Act turns, int width, int height) {
     this.body = body;
     this.glyphs = glyphs;
     this.keyOf = keyOf;

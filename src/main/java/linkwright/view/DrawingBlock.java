@@ -61,8 +61,7 @@ final class DrawingBlock implements Block {
     double least = shape.line().stream().mapToDouble(Drawing.At::yMm).min().orElse(0);
     double greatest = shape.line().stream().mapToDouble(Drawing.At::yMm).max().orElse(0);
     Dots dots =
-        new Dots(
-            area.width(), area.height(), dotsPerMm, new Dots.At(0, (least + greatest) / 2));
+        new Dots(area.width(), area.height(), dotsPerMm, new Dots.At(0, (least + greatest) / 2));
     List<Dots.At> line =
         shape.line().stream().map(point -> new Dots.At(point.xMm(), point.yMm())).toList();
     dots.wire(line, shape.wireMm());

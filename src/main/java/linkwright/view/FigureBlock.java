@@ -15,8 +15,7 @@ final class FigureBlock implements Block {
   private final String word;
   private final int wanted;
 
-  FigureBlock(
-      Figure figure, int width, int height, Glyphs glyphs, Function<Act, String> keyOf) {
+  FigureBlock(Figure figure, int width, int height, Glyphs glyphs, Function<Act, String> keyOf) {
     this.figure = figure;
     this.word = ActMention.fill(figure.word(), keyOf);
     int room = Math.max(LEAST, Math.min(MOST, height / 3));

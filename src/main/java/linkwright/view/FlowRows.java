@@ -120,7 +120,10 @@ final class FlowRows {
     String stands = wait.due() ? "is due" : wait.left();
     String ends = wait.ends().isEmpty() ? "" : ": " + wait.ends();
     text(
-        "", 0, wait.name() + whose + " " + stands + ends, wait.due() ? Tone.ALARM : Tone.ACCENT,
+        "",
+        0,
+        wait.name() + whose + " " + stands + ends,
+        wait.due() ? Tone.ALARM : Tone.ACCENT,
         false);
   }
 }

@@ -51,8 +51,7 @@ final class Frame {
     String dot = canvas.glyphs().pick("·", "-");
     canvas.text(after, 0, Math.max(0, room + 1 - after), " " + dot + " " + place, Tone.PLAIN);
     if (!wait.isEmpty()) {
-      canvas.right(
-          canvas.width() - 1, 0, Text.width(wait), wait, due ? Tone.ALARM : Tone.ACCENT);
+      canvas.right(canvas.width() - 1, 0, Text.width(wait), wait, due ? Tone.ALARM : Tone.ACCENT);
     }
     page.chain()
         .ifPresent(
@@ -101,9 +100,7 @@ final class Frame {
       int from = x;
       x = canvas.text(from, y, Math.max(0, width + 1 - from), word, Tone.FAINT);
       int wide = x - from;
-      open.get(i)
-          .act()
-          .ifPresent(act -> canvas.spot(from, y, wide, 1, new Spot.ToAct(act)));
+      open.get(i).act().ifPresent(act -> canvas.spot(from, y, wide, 1, new Spot.ToAct(act)));
       x += GAP;
     }
   }

@@ -133,8 +133,7 @@ final class TableBlock implements Block {
       if (at) {
         area.text(0, y, mark, area.glyphs().pick("▸", ">"), Tone.ACCENT);
       }
-      Tone tone =
-          at && line.emphasis() == Emphasis.PLAIN ? Tone.STRONG : Tones.of(line.emphasis());
+      Tone tone = at && line.emphasis() == Emphasis.PLAIN ? Tone.STRONG : Tones.of(line.emphasis());
       line(area, y, cells.get(i), tone);
       below(area, y + 1, line);
       y += rows + roomy;

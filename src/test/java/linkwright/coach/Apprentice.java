@@ -9,8 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import linkwright.view.Screens;
-import linkwright.coach.Coach;
 import linkwright.coach.kernel.DoubtfulLine;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Held;
@@ -30,6 +28,7 @@ import linkwright.routine.Gear;
 import linkwright.shell.Start;
 import linkwright.standing.Handbook;
 import linkwright.view.Glyphs;
+import linkwright.view.Screens;
 import linkwright.view.Shown;
 
 /**
@@ -123,7 +122,7 @@ public final class Apprentice {
   Apprentice opens(List<DoubtfulLine> doubtful) {
     return take(
         new Message.JobOpened(
-            "gate-chain", List.copyOf(book), false, List.of(), Map.of(), doubtful));
+            "gate-chain", "bench", List.copyOf(book), false, List.of(), Map.of(), doubtful));
   }
 
   /** Opens the book as it stands, with lines whose check failed. */
@@ -134,7 +133,8 @@ public final class Apprentice {
   /** Opens the book while another program writes it. */
   Apprentice looksOnly() {
     Held before = model.held();
-    take(new Message.JobOpened("gate-chain", List.copyOf(book), true, List.of(), Map.of()));
+    take(
+        new Message.JobOpened("gate-chain", "bench", List.copyOf(book), true, List.of(), Map.of()));
     model = model.with(before);
     return this;
   }

@@ -9,8 +9,6 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import linkwright.view.Screens;
-import linkwright.coach.Coach;
 import linkwright.coach.bench.Bench;
 import linkwright.coach.bench.BenchHeld;
 import linkwright.coach.form.Form;
@@ -33,6 +31,7 @@ import linkwright.routine.Caution;
 import linkwright.shell.Demo;
 import linkwright.shell.Start;
 import linkwright.standing.Handbook;
+import linkwright.view.Screens;
 
 /**
  * Somebody at the bench, for tests: presses keys and reads what the coach makes of them. Facts are
@@ -82,7 +81,8 @@ public final class Bencher {
     Bencher bencher = new Bencher(settings);
     facts.forEach(fact -> bencher.enter(List.of(fact)));
     bencher.take(
-        new Message.JobOpened("job", List.copyOf(bencher.entries), lookOnly, List.of(), Map.of()));
+        new Message.JobOpened(
+            "job", "bench", List.copyOf(bencher.entries), lookOnly, List.of(), Map.of()));
     return bencher;
   }
 

@@ -11,7 +11,6 @@ import linkwright.coach.form.Field;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Held;
 import linkwright.coach.kernel.Message;
-import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.TrayJob;
 import linkwright.coach.plan.PlanHeld;
 import linkwright.coach.round.RoundHeld;
@@ -68,7 +67,8 @@ class PlacesTest {
       Bencher bench = Bencher.atTheTray();
       bench.take(new Message.TrayRead(List.of(job("one"), job("two"), job("three"))));
       bench.press("down", "down", "down", "up", "enter");
-      assertThat(bench.performed(Effect.OpenBook.class)).containsExactly(new Effect.OpenBook("two"));
+      assertThat(bench.performed(Effect.OpenBook.class))
+          .containsExactly(new Effect.OpenBook("two"));
     }
 
     @Test
@@ -78,7 +78,8 @@ class PlacesTest {
       bench.press("down", "down");
       bench.take(new Message.TrayRead(List.of(job("one"))));
       bench.press("enter");
-      assertThat(bench.performed(Effect.OpenBook.class)).containsExactly(new Effect.OpenBook("one"));
+      assertThat(bench.performed(Effect.OpenBook.class))
+          .containsExactly(new Effect.OpenBook("one"));
     }
 
     @Test
@@ -219,6 +220,8 @@ class PlacesTest {
       assertThat(bench.job().standing().counted().plan().orElseThrow().links())
           .isGreaterThan(planned);
       bench.press("u");
+      assertThat(bench.state().trials().chosen()).as("undo does not reach it").isPresent();
+      bench.press("esc", "k", "x").type("hung crooked").press("ctrl-k");
       assertThat(bench.job().standing().counted().plan().orElseThrow().links()).isEqualTo(planned);
     }
 

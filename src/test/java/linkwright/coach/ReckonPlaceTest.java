@@ -94,8 +94,7 @@ class ReckonPlaceTest {
     void theFormsAreFilledFromThePlan() {
       Apprentice apprentice = open(inAJob(), "chain");
 
-      assertThat(apprentice.model().held().form().orElseThrow().text("length"))
-          .isEqualTo("19 cm");
+      assertThat(apprentice.model().held().form().orElseThrow().text("length")).isEqualTo("19 cm");
       assertThat(apprentice.model().held().form().orElseThrow().text("clasp")).isEqualTo("16 mm");
       // The plan's own count is what the same sum by itself comes to.
       int links =

@@ -10,12 +10,12 @@ import java.time.InstantSource;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import linkwright.coach.kernel.Paging;
 import linkwright.coach.Coach;
 import linkwright.coach.book.BookHeld;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
+import linkwright.coach.kernel.Paging;
 import linkwright.coach.kernel.Settings;
 import linkwright.coach.keys.Key;
 import linkwright.files.Home;
@@ -33,7 +33,8 @@ class AcceptedLineTest {
   @Test
   void countsFromThenOnAndAfterTheNextStart() throws IOException {
     Home home = Home.find(Optional.of(folder.toString()), Map.of(), folder);
-    Model begin = Coach.begin(Start.handbook(Library.load(home)), Settings.USUAL, Paging.WHOLE, NOW, 80, 24);
+    Model begin =
+        Coach.begin(Start.handbook(Library.load(home)), Settings.USUAL, Paging.WHOLE, NOW, 80, 24);
     Performer first = new Performer(home, "bench", InstantSource.fixed(NOW), () -> {});
     first.begin(begin, facts(), Optional.empty());
     first.shut();

@@ -5,10 +5,10 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.ArrayList;
 import java.util.List;
-import linkwright.view.LengthBar.Kind;
-import linkwright.view.LengthBar.Piece;
 import linkwright.view.ChainBar.Portion;
 import linkwright.view.Dots.At;
+import linkwright.view.LengthBar.Kind;
+import linkwright.view.LengthBar.Piece;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import linkwright.coach.Pages;
 import linkwright.coach.bench.Bench;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.JobWords;
@@ -21,7 +22,6 @@ import linkwright.quantity.Read;
 import linkwright.quantity.UnitStyle;
 import linkwright.standing.TestPieces;
 import linkwright.standing.TrialLength;
-import linkwright.coach.Pages;
 
 /** The places of a job other than the bench, in lines of text. */
 final class PlaceLines {

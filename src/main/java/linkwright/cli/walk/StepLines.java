@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import linkwright.coach.Pages;
 import linkwright.coach.bench.BenchAsk;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Clock;
@@ -15,7 +16,6 @@ import linkwright.routine.Remedy;
 import linkwright.routine.Step;
 import linkwright.routine.Wait;
 import linkwright.standing.StillToDo;
-import linkwright.coach.Pages;
 
 /** A step of the routine in lines of text: what to do, the piles, what is asked. */
 public final class StepLines {

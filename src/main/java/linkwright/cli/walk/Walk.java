@@ -41,7 +41,12 @@ public final class Walk {
     Performer performer = new Performer(home, device, here.clock(), bell);
     Model model =
         Coach.begin(
-            Start.handbook(library), choices.withUsualKeys(), Paging.WHOLE, here.clock().instant(), ANY, ANY);
+            Start.handbook(library),
+            choices.withUsualKeys(),
+            Paging.WHOLE,
+            here.clock().instant(),
+            ANY,
+            ANY);
     Hands hands = new Hands(performer, model);
     try {
       return new Walk(here, library, hands).run(opening);

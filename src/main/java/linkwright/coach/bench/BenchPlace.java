@@ -5,15 +5,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import linkwright.coach.content.Content;
-import linkwright.coach.kernel.Ringing;
-import linkwright.coach.kernel.Undo;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.CardRows;
 import linkwright.coach.kernel.Clock;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
+import linkwright.coach.kernel.Ringing;
 import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.Undo;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
 import linkwright.job.Fact;
@@ -56,7 +56,14 @@ public final class BenchPlace implements Place {
     List<Act> acts = new ArrayList<>();
     AtBench.of(model).ifPresent(at -> acts.addAll(actsAt(model, at)));
     acts.addAll(
-        List.of(Act.NEXT_STEP, Act.PREVIOUS_STEP, Act.UNDO, Act.DETAIL, Act.STEP_AWAY, Act.ANSWER));
+        List.of(
+            Act.NEXT_STEP,
+            Act.PREVIOUS_STEP,
+            Act.UNDO,
+            Act.DETAIL,
+            Act.STEP_AWAY,
+            Act.ANSWER,
+            Act.BRING_BACK));
     return acts;
   }
 
@@ -139,9 +146,18 @@ public final class BenchPlace implements Place {
       case STEP_AWAY ->
           Turn.to(model.with(BenchScreens.asking(screen, new BenchAsk.Away(false, false, false))));
       case UNDO -> Undo.last(model.with(BenchScreens.plain(screen)));
+      case BRING_BACK -> Undo.bringBack(model.with(BenchScreens.plain(screen)));
       case ANSWER -> Ringing.answer(model);
       default -> Turn.goTo(model, act);
     };
+  }
+
+  /** While the bench asks or shows a caution, nothing behind it changes. */
+  @Override
+  public boolean undoes(Model model) {
+    return !away(model)
+        && BenchGate.caution(model).isEmpty()
+        && screen(model).ask() instanceof BenchAsk.Nothing;
   }
 
   @Override

@@ -14,7 +14,8 @@ import linkwright.coach.kernel.PlaceId;
  * @param found places in the book of the entries found, the newest first
  * @param form the form that is open
  */
-public record BookHeld(int at, String search, List<Integer> found, Optional<Form> form) implements Held {
+public record BookHeld(int at, String search, List<Integer> found, Optional<Form> form)
+    implements Held {
   @Override
   public PlaceId place() {
     return PlaceId.BOOK;

@@ -5,7 +5,18 @@ package linkwright.coach.content;
  * {@link PartCases}: a new kind does not compile until it is laid out everywhere.
  */
 public sealed interface Part
-    permits Acts, Bars, Beside, Drawing, Fields, Figure, Pieces, Prose, Question, Rows, Table, Wait {
+    permits Acts,
+        Bars,
+        Beside,
+        Drawing,
+        Fields,
+        Figure,
+        Pieces,
+        Prose,
+        Question,
+        Rows,
+        Table,
+        Wait {
   /** Answers with the case for this kind. */
   <R> R answer(PartCases<R> cases);
 }

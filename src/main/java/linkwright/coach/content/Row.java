@@ -25,8 +25,8 @@ public record Row(
     boolean number = gap > 0 && Character.isDigit(amount.charAt(gap - 1));
     boolean unitOnly = number && amount.indexOf(' ', gap + 1) < 0;
     return unitOnly
-        ? new Row(label, amount.substring(0, gap), amount.substring(gap + 1), "", "", "",
-            Emphasis.PLAIN)
+        ? new Row(
+            label, amount.substring(0, gap), amount.substring(gap + 1), "", "", "", Emphasis.PLAIN)
         : new Row(label, amount, "", "", "", "", Emphasis.PLAIN);
   }
 

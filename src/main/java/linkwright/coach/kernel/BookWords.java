@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
-import linkwright.coach.form.Form;
 import linkwright.job.Entry;
 
 /**

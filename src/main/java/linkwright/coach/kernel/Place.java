@@ -33,6 +33,11 @@ public interface Place {
     return false;
   }
 
+  /** Whether undo reaches what was entered here; not while something in front of it is asked. */
+  default boolean undoes(Model model) {
+    return true;
+  }
+
   /** A key that is none of the acts. */
   default Turn typed(Model model, Key key) {
     return Turn.to(model);

@@ -50,12 +50,17 @@ public record Turn(Model model, List<Effect> effects, Optional<PlaceId> next) {
       return to(model);
     }
     if (model.job().map(OpenJob::lookOnly).orElse(true)) {
-      return to(
-          model.trouble(
-              "This book is open to look at only: another program writes it. Close that one and"
-                  + " open the job again."));
+      return onlyLooking(model);
     }
     return with(model, new Effect.KeepFacts(facts));
+  }
+
+  /** Says that nothing can be entered. */
+  static Turn onlyLooking(Model model) {
+    return to(
+        model.trouble(
+            "This book is open to look at only: another program writes it. Close that one and"
+                + " open the job again."));
   }
 
   /** The same with more to do. */

@@ -19,8 +19,7 @@ public sealed interface Writing {
    * @param notice what is told once it is
    * @param waiting what was pressed meanwhile, to be read against the model after it
    */
-  record Pending(Effect asked, Held held, Notice notice, List<Message> waiting)
-      implements Writing {
+  record Pending(Effect asked, Held held, Notice notice, List<Message> waiting) implements Writing {
     public Pending {
       waiting = List.copyOf(waiting);
     }

@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
-import linkwright.coach.keys.Key;
 import linkwright.fit.Tried;
 import linkwright.plan.Plan;
 import linkwright.plan.WishKeys;

@@ -57,8 +57,7 @@ public final class ReckonPlace implements Place {
   /** Opens the reckoner at its first sum. */
   @Override
   public Turn enter(Model model) {
-    return Turn.to(
-        model.with(new ReckonerHeld(0, Optional.empty(), Optional.empty(), Map.of())));
+    return Turn.to(model.with(new ReckonerHeld(0, Optional.empty(), Optional.empty(), Map.of())));
   }
 
   private static ReckonerHeld list(ReckonerHeld screen, int wanted) {
@@ -131,8 +130,7 @@ public final class ReckonPlace implements Place {
     if (!textChanged) {
       return Turn.to(
           model.with(
-              new ReckonerHeld(
-                  screen.at(), Optional.of(form), screen.result(), screen.typed())));
+              new ReckonerHeld(screen.at(), Optional.of(form), screen.result(), screen.typed())));
     }
     Model next = model.with(reckoned(model, screen, form));
     if (!canNote(model)) {
@@ -158,8 +156,7 @@ public final class ReckonPlace implements Place {
       return Turn.to(
           model
               .with(
-                  new ReckonerHeld(
-                      screen.at(), Optional.of(told), screen.result(), screen.typed()))
+                  new ReckonerHeld(screen.at(), Optional.of(told), screen.result(), screen.typed()))
               .trouble("Nothing to note yet: " + why));
     }
     OpenJob job = model.job().orElseThrow();

@@ -16,10 +16,7 @@ import linkwright.reckon.Reckoning;
  * @param typed sum → what was typed for it on this visit
  */
 public record ReckonerHeld(
-    int at,
-    Optional<Form> form,
-    Optional<Reckoning> result,
-    Map<String, Map<String, String>> typed)
+    int at, Optional<Form> form, Optional<Reckoning> result, Map<String, Map<String, String>> typed)
     implements Held {
   @Override
   public PlaceId place() {

@@ -39,8 +39,7 @@ public final class TimersPlace implements Place {
   public Turn act(Model model, Act act) {
     TimersHeld screen = (TimersHeld) model.held();
     return switch (act) {
-      case SET_TIMER ->
-          Turn.to(model.with(new TimersHeld(screen.at(), Optional.of(form(model)))));
+      case SET_TIMER -> Turn.to(model.with(new TimersHeld(screen.at(), Optional.of(form(model)))));
       case UP -> Turn.to(model.with(at(model, screen.at() - 1)));
       case DOWN -> Turn.to(model.with(at(model, screen.at() + 1)));
       case STOP_TIMER -> stop(model, screen);

@@ -10,7 +10,6 @@ import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.JobWords;
 import linkwright.coach.kernel.Model;
-import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.keys.Act;
@@ -98,8 +97,7 @@ public final class TrayPlace implements Place {
     Form shown =
         form.withTroubles(Map.of())
             .mapFields(field -> field.id().equals("routine") ? told(model, field) : field);
-    return Turn.to(
-        model.with(new TrayHeld(((TrayHeld) model.held()).at(), Optional.of(shown))));
+    return Turn.to(model.with(new TrayHeld(((TrayHeld) model.held()).at(), Optional.of(shown))));
   }
 
   @Override
@@ -117,8 +115,7 @@ public final class TrayPlace implements Place {
     }
     if (!troubles.isEmpty()) {
       Form told = form.withTroubles(troubles).atFirstTrouble();
-      return Turn.to(
-          model.with(new TrayHeld(((TrayHeld) model.held()).at(), Optional.of(told))));
+      return Turn.to(model.with(new TrayHeld(((TrayHeld) model.held()).at(), Optional.of(told))));
     }
     return Turn.with(
         model.with(at(model, ((TrayHeld) model.held()).at())),

@@ -7,18 +7,17 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import linkwright.coach.form.PriceWords;
 import linkwright.coach.content.Content;
-import linkwright.coach.kernel.Ringing;
-import linkwright.coach.kernel.Undo;
 import linkwright.coach.form.Amounts;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
+import linkwright.coach.form.PriceWords;
 import linkwright.coach.kernel.Drafting;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.Undo;
 import linkwright.coach.keys.Act;
 import linkwright.job.Fact;
 import linkwright.job.PriceList;
@@ -65,9 +64,7 @@ public final class WeighPlace implements Place {
               : Turn.to(model.told("The job is open."));
       case MORE ->
           Turn.to(
-              model.with(
-                  new WeighHeld(
-                      Optional.empty(), ((WeighHeld) model.held()).part() + 1)));
+              model.with(new WeighHeld(Optional.empty(), ((WeighHeld) model.held()).part() + 1)));
       case UNDO -> Undo.last(model);
       default -> Turn.goTo(model, act);
     };
