@@ -172,7 +172,7 @@ public final class PlainLines implements PartCases<List<String>> {
           cells.add(name.isEmpty() ? cell : name + " " + cell);
         }
       }
-      String chosen = i == table.chosen() && table.lines().size() > 1 ? "Chosen: " : "";
+      String chosen = table.before() + i == table.chosen() && table.all() > 1 ? "Chosen: " : "";
       String trouble = line.emphasis() == Emphasis.TROUBLE ? "Mind: " : "";
       lines.add(sentence(chosen + trouble + String.join(", ", cells)));
       line.below().forEach(below -> lines.addAll(prose(below)));

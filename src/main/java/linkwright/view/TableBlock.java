@@ -127,9 +127,9 @@ final class TableBlock implements Block {
     int first = first(area.width(), area.height() - y);
     for (int i = first; i < table.lines().size() && y < area.height(); i++) {
       Table.Line line = table.lines().get(i);
-      boolean at = i == table.chosen();
+      boolean at = table.before() + i == table.chosen();
       int rows = rows(line, area.width());
-      area.spot(0, y, area.width(), rows, new Spot.ToRow(i));
+      area.spot(0, y, area.width(), rows, new Spot.ToRow(table.before() + i));
       if (at) {
         area.text(0, y, mark, area.glyphs().pick("▸", ">"), Tone.ACCENT);
       }
@@ -140,7 +140,7 @@ final class TableBlock implements Block {
     }
     boolean more = first > 0 || y - roomy > area.height() || shownAll(first, area) < 0;
     if (more && table.chosen() >= 0) {
-      String place = " " + (table.chosen() + 1) + " of " + table.lines().size();
+      String place = " " + (table.chosen() + 1) + " of " + table.all();
       area.right(area.height() - 1, place, Tone.FAINT);
     }
   }
@@ -158,7 +158,9 @@ final class TableBlock implements Block {
     int per = perLine(width) + roomy;
     int room = Math.max(1, high / Math.max(1, per));
     return Math.max(
-        0, Math.min(Math.max(0, table.chosen()) - room / 2, table.lines().size() - room));
+        0,
+        Math.min(
+            Math.max(0, table.chosen() - table.before()) - room / 2, table.lines().size() - room));
   }
 
   private void line(Canvas area, int y, List<String> texts, Tone tone) {

@@ -28,6 +28,12 @@ public record BenchHeld(
     return PlaceId.BENCH;
   }
 
+  /** The pages of a caution that is to be seen turn apart from the step's texts. */
+  @Override
+  public int turned() {
+    return cardPage > 0 ? cardPage : part;
+  }
+
   public static final BenchHeld PLAIN =
       new BenchHeld("", new BenchAsk.Nothing(), Optional.empty(), 0, Optional.empty(), 0);
 }

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.Set;
 import linkwright.coach.content.Content;
 import linkwright.coach.kernel.AtBench;
-import linkwright.coach.kernel.CardRows;
 import linkwright.coach.kernel.Clock;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
@@ -29,7 +28,7 @@ import linkwright.routine.Wait;
 public final class BenchPlace implements Place {
   @Override
   public Content content(Model model) {
-    return Content.of("bench");
+    return BenchContent.of(model, screen(model));
   }
 
   private static final int MOST_DIGITS = 4;
@@ -60,7 +59,7 @@ public final class BenchPlace implements Place {
             Act.NEXT_STEP,
             Act.PREVIOUS_STEP,
             Act.UNDO,
-            Act.DETAIL,
+            Act.MORE,
             Act.STEP_AWAY,
             Act.ANSWER,
             Act.BRING_BACK));
@@ -142,7 +141,7 @@ public final class BenchPlace implements Place {
       case NEXT_STEP -> BenchGate.step(model, at, 1);
       case PREVIOUS_STEP -> BenchGate.step(model, at, -1);
       case WAIT -> startWait(model, at);
-      case DETAIL -> Turn.to(model.with(BenchScreens.nextPart(screen)));
+      case MORE -> Turn.to(model.with(BenchScreens.nextPart(screen)));
       case STEP_AWAY ->
           Turn.to(model.with(BenchScreens.asking(screen, new BenchAsk.Away(false, false, false))));
       case UNDO -> Undo.last(model.with(BenchScreens.plain(screen)));
@@ -150,6 +149,11 @@ public final class BenchPlace implements Place {
       case ANSWER -> Ringing.answer(model);
       default -> Turn.goTo(model, act);
     };
+  }
+
+  @Override
+  public String says(Model model, Act act) {
+    return act == Act.MORE ? "why and what may go wrong" : act.words();
   }
 
   /** While the bench asks or shows a caution, nothing behind it changes. */
@@ -233,7 +237,7 @@ public final class BenchPlace implements Place {
 
   /** A card is seen once its last page was. */
   private static Turn seen(Model model, BenchHeld screen, Caution card) {
-    return screen.cardPage() + 1 < CardRows.pages(model, card).size()
+    return screen.cardPage() + 1 < model.parts(BenchContent.of(model, screen))
         ? Turn.to(model.with(BenchScreens.turned(screen)))
         : Turn.keep(model.with(BenchScreens.firstPage(screen)), new Fact.CautionSeen(card.id()));
   }

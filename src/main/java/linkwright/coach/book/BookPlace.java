@@ -24,7 +24,7 @@ import linkwright.job.Fact;
 public final class BookPlace implements Place {
   @Override
   public Content content(Model model) {
-    return Content.of("book");
+    return BookContent.of(model, shown(model));
   }
 
   /** Rows of the screen that are not entries. */

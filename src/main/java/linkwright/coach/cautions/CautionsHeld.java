@@ -8,9 +8,9 @@ import linkwright.coach.kernel.PlaceId;
  *
  * @param at which one is chosen, from 0
  * @param open whether it is shown whole
- * @param page which part of it, where the window is too low for all of it; goes round
+ * @param turned which part of it, where the window is too low for all of it; goes round
  */
-public record CautionsHeld(int at, boolean open, int page) implements Held {
+public record CautionsHeld(int at, boolean open, int turned) implements Held {
   @Override
   public PlaceId place() {
     return PlaceId.CAUTIONS;

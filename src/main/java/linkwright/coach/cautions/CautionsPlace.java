@@ -3,7 +3,6 @@ package linkwright.coach.cautions;
 import java.util.ArrayList;
 import java.util.List;
 import linkwright.coach.content.Content;
-import linkwright.coach.kernel.CardRows;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.PlaceId;
@@ -14,23 +13,21 @@ import linkwright.coach.keys.Act;
 public final class CautionsPlace implements Place {
   @Override
   public Content content(Model model) {
-    return Content.of("cautions");
+    return CautionsContent.of(model, (CautionsHeld) model.held());
   }
 
   @Override
   public List<Act> acts(Model model) {
     List<Act> acts = new ArrayList<>(List.of(Act.OPEN_CARD, Act.UP, Act.DOWN));
     if (model.held() instanceof CautionsHeld screen && screen.open() && parts(model) > 1) {
-      acts.add(0, Act.TURN_CARD);
+      acts.add(0, Act.MORE);
     }
     acts.add(model.job().isPresent() ? Act.TO_BENCH : Act.TO_TRAY);
     return acts;
   }
 
   private static int parts(Model model) {
-    List<CautionWords.Line> lines = CautionWords.of(model);
-    int at = ((CautionsHeld) model.held()).at();
-    return at < lines.size() ? CardRows.pages(model, lines.get(at).card()).size() : 0;
+    return model.parts(CautionsContent.of(model, (CautionsHeld) model.held()));
   }
 
   @Override
@@ -40,8 +37,8 @@ public final class CautionsPlace implements Place {
       case UP -> Turn.to(model.with(at(model, screen, -1)));
       case DOWN -> Turn.to(model.with(at(model, screen, 1)));
       case OPEN_CARD -> Turn.to(model.with(new CautionsHeld(screen.at(), !screen.open(), 0)));
-      case TURN_CARD ->
-          Turn.to(model.with(new CautionsHeld(screen.at(), screen.open(), screen.page() + 1)));
+      case MORE ->
+          Turn.to(model.with(new CautionsHeld(screen.at(), screen.open(), screen.turned() + 1)));
       case TO_TRAY -> Turn.goTo(model, PlaceId.TRAY);
       default -> Turn.goTo(model, act);
     };

@@ -11,6 +11,8 @@ public record Prose(Kind kind, String text) implements Part {
   public enum Kind {
     /** What the place or step is called. */
     HEAD("", Emphasis.NOW),
+    /** What a caution is called. */
+    CAUTION_TITLE("", Emphasis.TROUBLE),
     DO("do", Emphasis.PLAIN),
     DO_NOT("do not", Emphasis.PLAIN),
     LOOK_FOR("look for", Emphasis.PLAIN),
@@ -52,7 +54,7 @@ public record Prose(Kind kind, String text) implements Part {
 
     /** Whether no output may cut it. */
     public boolean whole() {
-      return this == CAUTION || this == STOP;
+      return this == CAUTION || this == CAUTION_TITLE || this == STOP;
     }
 
     /** Whether it may wait for another page while what comes before it is read. */

@@ -7,12 +7,22 @@ import java.util.List;
  *
  * @param columns its columns; a list has one without a name
  * @param lines its lines
- * @param chosen the line that the next act is about, from 0; -1 for none
+ * @param chosen the line that the next act is about, counted from the first there is, from 0; -1
+ *     for none
+ * @param before lines before the first one here, where a long table tells only those near the
+ *     chosen one
+ * @param all how many lines there are in all
  */
-public record Table(List<Column> columns, List<Line> lines, int chosen) implements Part {
+public record Table(List<Column> columns, List<Line> lines, int chosen, int before, int all)
+    implements Part {
   public Table {
     columns = List.copyOf(columns);
     lines = List.copyOf(lines);
+  }
+
+  /** A table told whole. */
+  public Table(List<Column> columns, List<Line> lines, int chosen) {
+    this(columns, lines, chosen, 0, lines.size());
   }
 
   /**

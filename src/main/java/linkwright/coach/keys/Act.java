@@ -44,7 +44,6 @@ public enum Act {
   NEXT_STEP("next-step", "next step", "n", "right"),
   PREVIOUS_STEP("previous-step", "step before", "b", "left"),
   WAIT("wait", "start its timer", "w"),
-  DETAIL("detail", "why and what may go wrong", "v"),
   SEEN("seen", "seen", "space", "page-down", "enter"),
 
   TO_PLAN("to-plan", "plan", "p"),
@@ -76,14 +75,13 @@ public enum Act {
   NEWEST("newest", "newest", "home"),
   OLDEST("oldest", "oldest", "end"),
   OPEN_CARD("open-card", "open or shut it", "enter"),
-  TURN_CARD("turn-card", "rest of the card", "space", "page-down"),
   SET_TIMER("set-timer", "set one", "n"),
   STOP_TIMER("stop-timer", "answer or stop it", "enter", "space", "page-down"),
   WEIGH("weigh", "weigh and measure", "n", "enter"),
   WEIGH_OUT("weigh-out", "weigh out", "o"),
   PRICE("price", "prices", "p"),
   CLOSE("close", "close the job", "c"),
-  MORE("more", "the rest of it", "v"),
+  MORE("more", "the rest of it", "v", "space", "page-down"),
   REOPEN("reopen", "open it again", "g"),
   KEEP("keep", "keep", "ctrl-k");
 

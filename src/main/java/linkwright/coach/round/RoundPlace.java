@@ -13,7 +13,7 @@ import linkwright.coach.keys.Act;
 public final class RoundPlace implements Place {
   @Override
   public Content content(Model model) {
-    return Content.of("the way round");
+    return RoundContent.of(model);
   }
 
   /** The places in the order of the work. */

@@ -22,7 +22,7 @@ import linkwright.quantity.Span;
 public final class TimersPlace implements Place {
   @Override
   public Content content(Model model) {
-    return Content.of("timers");
+    return TimersContent.of(model, (TimersHeld) model.held());
   }
 
   @Override

@@ -19,7 +19,7 @@ import linkwright.job.Fact;
 public final class TrayPlace implements Place {
   @Override
   public Content content(Model model) {
-    return Content.of("the tray");
+    return TrayContent.of(model, (TrayHeld) model.held());
   }
 
   /** Comes to the tray: a job that was open is shut, and the jobs are read anew. */
@@ -45,7 +45,7 @@ public final class TrayPlace implements Place {
       case DOWN -> Turn.to(model.with(at(model, tray.at() + 1)));
       case CHOOSE ->
           model.tray().isEmpty()
-              ? Turn.to(model.told("The tray is empty: n begins a new job."))
+              ? Turn.to(model.told("The tray is empty: {do:new-job} begins a new job."))
               : Turn.with(
                   model, new Effect.OpenBook(model.tray().get(at(model, tray.at()).at()).slug()));
       case NEW_JOB -> Turn.to(model.with(new TrayHeld(tray.at(), Optional.of(form(model)))));

@@ -27,7 +27,7 @@ import linkwright.quantity.UnitStyle;
 public final class WeighPlace implements Place {
   @Override
   public Content content(Model model) {
-    return Content.of("weigh in");
+    return WeighContent.of(model, (WeighHeld) model.held());
   }
 
   private static final List<String> MASSES =
@@ -64,7 +64,7 @@ public final class WeighPlace implements Place {
               : Turn.to(model.told("The job is open."));
       case MORE ->
           Turn.to(
-              model.with(new WeighHeld(Optional.empty(), ((WeighHeld) model.held()).part() + 1)));
+              model.with(new WeighHeld(Optional.empty(), ((WeighHeld) model.held()).turned() + 1)));
       case UNDO -> Undo.last(model);
       default -> Turn.goTo(model, act);
     };

@@ -3,6 +3,10 @@ package linkwright.coach.round;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import linkwright.coach.content.Acts;
+import linkwright.coach.content.Content;
+import linkwright.coach.content.Part;
+import linkwright.coach.content.Prose;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
@@ -12,27 +16,20 @@ import linkwright.job.JobState;
 import linkwright.quantity.UnitStyle;
 import linkwright.standing.StockLeft;
 
-/** How a job stands at each place of the way round, in words. */
-public final class RoundWords {
-  /**
-   * One place.
-   *
-   * @param act how to go there
-   * @param stands how it stands there
-   * @param now whether the work is there
-   */
-  public record Stop(Act act, String stands, boolean now) {}
+/** How a job stands at each place of the way round: the places in the order of the work. */
+final class RoundContent {
+  private RoundContent() {}
 
-  private RoundWords() {}
-
-  /** All places of the job on the bench, in the order of the work. */
-  public static List<Stop> of(Model model) {
+  static Content of(Model model) {
     OpenJob job = model.job().orElseThrow();
-    List<Stop> stops = new ArrayList<>();
+    List<Acts.Choice> choices = new ArrayList<>();
     for (Act act : RoundPlace.PLACES) {
-      stops.add(new Stop(act, stands(act, model, job), act == now(job)));
+      boolean groupEnds = act == Act.TO_WEIGH_IN;
+      choices.add(new Acts.Choice(act, stands(act, model, job), act == now(job), groupEnds));
     }
-    return stops;
+    List<Part> parts = new ArrayList<>(List.of(new Acts(choices)));
+    job.told().forEach(sentence -> parts.add(Prose.stop(sentence)));
+    return new Content("the way round", parts);
   }
 
   private static Act now(OpenJob job) {
