@@ -2,6 +2,7 @@ package linkwright.coach;
 
 import java.util.List;
 import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Ringing;
 import linkwright.coach.kernel.Turn;
@@ -18,11 +19,15 @@ final class EverywhereActs {
     return switch (act) {
       case ROUND -> Turn.goTo(model, model.job().isPresent() ? PlaceId.ROUND : PlaceId.TRAY);
       case HELP -> Turn.goTo(model, PlaceId.HELP);
-      case UNDO -> Places.of(model).undoes(model) ? Undo.last(model) : asked(model);
-      case BRING_BACK -> Places.of(model).undoes(model) ? Undo.bringBack(model) : asked(model);
+      case UNDO -> reaches(model) ? Undo.last(model) : asked(model);
+      case BRING_BACK -> reaches(model) ? Undo.bringBack(model) : asked(model);
       case ANSWER -> Ringing.answer(model);
       default -> Turn.to(model);
     };
+  }
+
+  private static boolean reaches(Model model) {
+    return model.job().map(OpenJob::lookOnly).orElse(true) || Places.of(model).undoes(model);
   }
 
   private static Turn asked(Model model) {

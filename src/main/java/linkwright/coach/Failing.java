@@ -49,8 +49,8 @@ final class Failing {
 
   static Content content(Writing.Failed failed) {
     return Content.of(
-        "not entered",
-        new Prose(Prose.Kind.HEAD, "Not entered, and not counted"),
+        "not written",
+        new Prose(Prose.Kind.HEAD, "Not written, and not counted"),
         Prose.stop(failed.why()),
         Prose.says(
             "Nothing else is counted before this is answered. {do:try-again} tries the same once"

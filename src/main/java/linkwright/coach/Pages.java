@@ -1,10 +1,14 @@
 package linkwright.coach;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import linkwright.coach.content.Acts;
 import linkwright.coach.content.Content;
 import linkwright.coach.content.Page;
+import linkwright.coach.content.Part;
 import linkwright.coach.content.Pieces;
 import linkwright.coach.content.Wait;
 import linkwright.coach.form.Form;
@@ -36,7 +40,7 @@ public final class Pages {
         model.job().map(StillToDoWords::line).orElse(""),
         model.notice().text(),
         model.notice().trouble(),
-        failed.isPresent() ? open(Failing.ACTS) : open(model, place));
+        failed.isPresent() ? open(Failing.ACTS) : open(model, place, inBody(body)));
   }
 
   private static Optional<Wait> wait(Model model) {
@@ -60,13 +64,31 @@ public final class Pages {
     return acts.stream().map(act -> new Page.Open(Optional.of(act), act.words())).toList();
   }
 
-  private static List<Page.Open> open(Model model, Place place) {
+  /** What stands in the body with its key needs no room below it; where the work is, it does. */
+  private static Set<Act> inBody(Content body) {
+    Set<Act> acts = new HashSet<>();
+    for (Part part : body.parts()) {
+      if (part instanceof Acts list) {
+        list.choices().stream()
+            .filter(choice -> !choice.now())
+            .forEach(choice -> acts.add(choice.act()));
+      }
+    }
+    return acts;
+  }
+
+  private static List<Page.Open> open(Model model, Place place, Set<Act> shown) {
     if (model.held().form().isPresent()) {
       return ofForm(model.held().form().get());
     }
+    if (place.takesEveryKey()) {
+      return List.of(new Page.Open(Optional.empty(), "any other key goes back"));
+    }
     List<Page.Open> open = new ArrayList<>();
-    List<Act> acts = place.acts(model);
-    for (Act act : acts) {
+    for (Act act : place.acts(model)) {
+      if (shown.contains(act)) {
+        continue;
+      }
       if (act == Act.UP) {
         open.add(new Page.Open(Optional.empty(), "up down other row"));
       } else if (act != Act.DOWN) {

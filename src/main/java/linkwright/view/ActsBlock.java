@@ -1,10 +1,9 @@
 package linkwright.view;
 
 import java.util.List;
-import java.util.function.Function;
 import linkwright.coach.content.Acts;
 import linkwright.coach.kernel.Spot;
-import linkwright.coach.keys.Act;
+import linkwright.coach.keys.KeyMap;
 
 /** Acts as a list: key, word, how it stands there. */
 final class ActsBlock implements Block {
@@ -13,11 +12,11 @@ final class ActsBlock implements Block {
   private static final int STANDS = 22;
 
   private final List<Acts.Choice> choices;
-  private final Function<Act, String> keyOf;
+  private final KeyMap keys;
 
-  ActsBlock(Acts acts, Function<Act, String> keyOf) {
+  ActsBlock(Acts acts, KeyMap keys) {
     this.choices = acts.choices();
-    this.keyOf = keyOf;
+    this.keys = keys;
   }
 
   @Override
@@ -42,7 +41,7 @@ final class ActsBlock implements Block {
     for (Acts.Choice choice : choices) {
       boolean now = choice.now();
       area.text(0, y, 1, now ? area.glyphs().pick("▸", ">") : " ", Tone.ACCENT);
-      area.text(KEY, y, WORD - KEY, keyOf.apply(choice.act()), Tone.STRONG);
+      area.text(KEY, y, WORD - KEY, keys.firstOf(choice.act()), Tone.STRONG);
       String word = choice.act().words();
       area.text(WORD, y, STANDS - WORD - 1, word, now ? Tone.ACCENT : Tone.PLAIN);
       int room = Math.max(0, area.width() - STANDS);

@@ -83,11 +83,11 @@ final class BesideBlock implements Block {
   public void draw(Canvas area, int turned) {
     int wide = firstWidth(area.width());
     int high = firstHeight(area.height());
-    body.draw(area.area(0, 0, wide, high), beside.first(), turned);
+    body.draw(area.area(0, 0, wide, high), beside.first(), turned, height);
     Canvas second =
         side
             ? area.area(wide + GAP, 0, area.width() - wide - GAP, area.height())
             : area.area(0, high, area.width(), area.height() - high);
-    body.draw(second, beside.second(), turned);
+    body.draw(second, beside.second(), turned, height);
   }
 }

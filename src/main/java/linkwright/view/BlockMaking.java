@@ -1,7 +1,6 @@
 package linkwright.view;
 
 import java.util.List;
-import java.util.function.Function;
 import linkwright.coach.content.Acts;
 import linkwright.coach.content.Bars;
 import linkwright.coach.content.Beside;
@@ -17,21 +16,21 @@ import linkwright.coach.content.Rows;
 import linkwright.coach.content.Table;
 import linkwright.coach.content.Wait;
 import linkwright.coach.keys.Act;
+import linkwright.coach.keys.KeyMap;
 
 /** Makes the block for each kind of part in a room of that size. */
 final class BlockMaking implements PartCases<Block> {
   private final BodyView body;
   private final Glyphs glyphs;
-  private final Function<Act, String> keyOf;
+  private final KeyMap keys;
   private final Act turns;
   private final int width;
   private final int height;
 
-  BlockMaking(
-      BodyView body, Glyphs glyphs, Function<Act, String> keyOf, Act turns, int width, int height) {
+  BlockMaking(BodyView body, Glyphs glyphs, KeyMap keys, Act turns, int width, int height) {
     this.body = body;
     this.glyphs = glyphs;
-    this.keyOf = keyOf;
+    this.keys = keys;
     this.turns = turns;
     this.width = width;
     this.height = height;
@@ -39,12 +38,12 @@ final class BlockMaking implements PartCases<Block> {
 
   /** Texts, rows and waits that follow each other are one text to be turned over. */
   Block flow(List<Part> parts) {
-    return new FlowBlock(FlowRows.of(parts, width, keyOf), keyOf.apply(turns));
+    return new FlowBlock(FlowRows.of(parts, width, keys), keys.firstOf(turns));
   }
 
   @Override
   public Block acts(Acts acts) {
-    return new ActsBlock(acts, keyOf);
+    return new ActsBlock(acts, keys);
   }
 
   @Override
@@ -69,7 +68,7 @@ final class BlockMaking implements PartCases<Block> {
 
   @Override
   public Block figure(Figure figure) {
-    return new FigureBlock(figure, width, height, glyphs, keyOf);
+    return new FigureBlock(figure, width, height, glyphs, keys);
   }
 
   @Override
@@ -94,7 +93,7 @@ final class BlockMaking implements PartCases<Block> {
 
   @Override
   public Block table(Table table) {
-    return new TableBlock(table, width, height, keyOf);
+    return new TableBlock(table, width, height, keys);
   }
 
   @Override

@@ -2,10 +2,10 @@ package linkwright.view;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
 import linkwright.coach.content.Content;
 import linkwright.coach.content.Part;
 import linkwright.coach.keys.Act;
+import linkwright.coach.keys.KeyMap;
 
 /**
  * Lays what a place says out in a room of cells: blocks one below the other, each as high as it
@@ -13,18 +13,18 @@ import linkwright.coach.keys.Act;
  */
 final class BodyView {
   private final Glyphs glyphs;
-  private final Function<Act, String> keyOf;
+  private final KeyMap keys;
   private final Act turns;
 
-  BodyView(Glyphs glyphs, Function<Act, String> keyOf, Act turns) {
+  BodyView(Glyphs glyphs, KeyMap keys, Act turns) {
     this.glyphs = glyphs;
-    this.keyOf = keyOf;
+    this.keys = keys;
     this.turns = turns;
   }
 
   /** Draws it, turned on so often. */
   void draw(Canvas body, Content content, int turned) {
-    draw(body, content.parts(), turned);
+    draw(body, content.parts(), turned, body.height());
   }
 
   /** How many parts a reader turns through in that room. */
@@ -42,8 +42,11 @@ final class BodyView {
     return parts;
   }
 
-  void draw(Canvas body, List<Part> parts, int turned) {
-    List<Block> blocks = blocks(parts, body.width(), body.height());
+  /**
+   * Draws parts in a room inside a place of that height, by which figures and drawings are sized.
+   */
+  void draw(Canvas body, List<Part> parts, int turned, int placeHeight) {
+    List<Block> blocks = blocks(parts, body.width(), placeHeight);
     int[] rows = rows(blocks, body.height());
     int free = body.height() - sum(rows);
     int y = 0;
@@ -69,7 +72,7 @@ final class BodyView {
   }
 
   private List<Block> blocks(List<Part> parts, int width, int height) {
-    BlockMaking making = new BlockMaking(this, glyphs, keyOf, turns, width, height);
+    BlockMaking making = new BlockMaking(this, glyphs, keys, turns, width, height);
     List<Block> blocks = new ArrayList<>();
     List<Part> flowing = new ArrayList<>();
     for (Part part : parts) {

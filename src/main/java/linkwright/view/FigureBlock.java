@@ -1,10 +1,9 @@
 package linkwright.view;
 
-import java.util.function.Function;
 import linkwright.coach.content.ActMention;
 import linkwright.coach.content.Emphasis;
 import linkwright.coach.content.Figure;
-import linkwright.coach.keys.Act;
+import linkwright.coach.keys.KeyMap;
 
 /** The one number of a place in big figures, and below it what it counts. */
 final class FigureBlock implements Block {
@@ -15,9 +14,9 @@ final class FigureBlock implements Block {
   private final String word;
   private final int wanted;
 
-  FigureBlock(Figure figure, int width, int height, Glyphs glyphs, Function<Act, String> keyOf) {
+  FigureBlock(Figure figure, int width, int height, Glyphs glyphs, KeyMap keys) {
     this.figure = figure;
-    this.word = ActMention.fill(figure.word(), keyOf);
+    this.word = ActMention.fill(figure.word(), keys::spokenOf);
     int room = Math.max(LEAST, Math.min(MOST, height / 3));
     this.wanted = Math.min(room, BigFigures.high(figure.number(), width, room - 1, glyphs) + 1);
   }

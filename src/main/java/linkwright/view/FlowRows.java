@@ -2,7 +2,6 @@ package linkwright.view;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
 import linkwright.coach.content.ActMention;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
@@ -10,7 +9,7 @@ import linkwright.coach.content.Question;
 import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
 import linkwright.coach.content.Wait;
-import linkwright.coach.keys.Act;
+import linkwright.coach.keys.KeyMap;
 import linkwright.text.Text;
 
 /** Texts, labelled values, questions and waits broken into rows of a width. */
@@ -34,22 +33,22 @@ final class FlowRows {
   private final List<FlowRow> rows = new ArrayList<>();
   private final int width;
   private final int margin;
-  private final Function<Act, String> keyOf;
+  private final KeyMap keys;
 
-  private FlowRows(int width, int margin, Function<Act, String> keyOf) {
+  private FlowRows(int width, int margin, KeyMap keys) {
     this.width = Math.max(2, width);
     this.margin = margin;
-    this.keyOf = keyOf;
+    this.keys = keys;
   }
 
-  static List<FlowRow> of(List<Part> parts, int width, Function<Act, String> keyOf) {
+  static List<FlowRow> of(List<Part> parts, int width, KeyMap keys) {
     int label = 0;
     for (Part part : parts) {
       if (part instanceof Prose prose && !prose.text().isBlank()) {
         label = Math.max(label, prose.kind().label().length());
       }
     }
-    FlowRows flow = new FlowRows(width, label == 0 ? 0 : label + 1, keyOf);
+    FlowRows flow = new FlowRows(width, label == 0 ? 0 : label + 1, keys);
     for (Part part : parts) {
       flow.add(part);
     }
@@ -86,7 +85,7 @@ final class FlowRows {
   private void text(String label, int indent, String text, Tone tone, boolean later) {
     String word = label;
     int room = Math.max(2, Math.min(MOST_WIDE, width) - indent);
-    for (String line : Text.wrap(ActMention.fill(text, keyOf), room)) {
+    for (String line : Text.wrap(ActMention.fill(text, keys::spokenOf), room)) {
       rows.add(new FlowRow(word, indent, line, tone, later));
       word = "";
     }
@@ -101,7 +100,8 @@ final class FlowRows {
     for (Row row : values.rows()) {
       String from = row.source().isEmpty() ? "" : "  " + row.source();
       String remark = row.remark().isEmpty() ? "" : "  " + row.remark();
-      text(row.label(), indent, row.amount() + from + remark, Tones.of(row.emphasis()), false);
+      int begins = row.label().isEmpty() ? 0 : indent;
+      text(row.label(), begins, row.amount() + from + remark, Tones.of(row.emphasis()), false);
     }
   }
 

@@ -1,12 +1,11 @@
 package linkwright.view;
 
 import java.util.List;
-import java.util.function.Function;
 import linkwright.coach.content.ActMention;
 import linkwright.coach.content.Page;
 import linkwright.coach.content.Wait;
 import linkwright.coach.kernel.Spot;
-import linkwright.coach.keys.Act;
+import linkwright.coach.keys.KeyMap;
 import linkwright.text.Text;
 
 /**
@@ -20,11 +19,11 @@ final class Frame {
   private static final int GAP = 2;
 
   private final Page page;
-  private final Function<Act, String> keyOf;
+  private final KeyMap keys;
 
-  Frame(Page page, Function<Act, String> keyOf) {
+  Frame(Page page, KeyMap keys) {
     this.page = page;
-    this.keyOf = keyOf;
+    this.keys = keys;
   }
 
   /** Rows at the head: title and, with a job open, its chain. */
@@ -73,7 +72,7 @@ final class Frame {
     } else {
       Tone tone = page.trouble() ? Tone.WARNING : Tone.STRONG;
       String mark = page.trouble() ? "! " : "";
-      List<String> lines = Text.wrap(mark + ActMention.fill(page.told(), keyOf), width);
+      List<String> lines = Text.wrap(mark + ActMention.fill(page.told(), keys::spokenOf), width);
       // A long sentence takes the rows above too; it lasts until the next act only.
       int shown = Math.min(3, lines.size());
       for (int i = 0; i < shown; i++) {
@@ -82,11 +81,11 @@ final class Frame {
         canvas.text(1, y, width, lines.get(i), tone);
       }
     }
-    keys(canvas, width);
+    acts(canvas, width);
   }
 
   /** As many as fit, the last always how to see them all. */
-  private void keys(Canvas canvas, int width) {
+  private void acts(Canvas canvas, int width) {
     int y = canvas.height() - 1;
     int x = 1;
     List<Page.Open> open = page.open();
@@ -106,6 +105,6 @@ final class Frame {
   }
 
   private String word(Page.Open open) {
-    return open.act().map(act -> keyOf.apply(act) + " " + open.says()).orElse(open.says());
+    return open.act().map(act -> keys.firstOf(act) + " " + open.says()).orElse(open.says());
   }
 }

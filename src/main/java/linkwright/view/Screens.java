@@ -1,6 +1,5 @@
 package linkwright.view;
 
-import java.util.function.Function;
 import linkwright.coach.content.Content;
 import linkwright.coach.content.Page;
 import linkwright.coach.keys.Act;
@@ -23,16 +22,15 @@ public final class Screens {
       tooSmall(canvas);
       return canvas.toGrid();
     }
-    Function<Act, String> keyOf = keys::firstOf;
-    Canvas body = new Frame(page, keyOf).draw(canvas);
-    new BodyView(glyphs, keyOf, page.turns()).draw(body, page.body(), page.turned());
+    Canvas body = new Frame(page, keys).draw(canvas);
+    new BodyView(glyphs, keys, page.turns()).draw(body, page.body(), page.turned());
     return canvas.toGrid();
   }
 
   /** How many parts a place takes in a window of that size, with a job open or none. */
   public static int parts(Content content, int width, int height, boolean chain) {
     int high = Math.max(1, height - Frame.head(chain) - Frame.FOOT);
-    BodyView body = new BodyView(Glyphs.FULL, Act::id, Act.MORE);
+    BodyView body = new BodyView(Glyphs.FULL, KeyMap.USUAL, Act.MORE);
     return body.parts(content, Math.max(2, width - 2), high);
   }
 

@@ -1,13 +1,12 @@
 package linkwright.view;
 
 import java.util.List;
-import java.util.function.Function;
 import linkwright.coach.content.ActMention;
 import linkwright.coach.content.Emphasis;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Table;
 import linkwright.coach.kernel.Spot;
-import linkwright.coach.keys.Act;
+import linkwright.coach.keys.KeyMap;
 import linkwright.text.Text;
 
 /** A table or list that scrolls so that the chosen line stays in sight. */
@@ -18,16 +17,16 @@ final class TableBlock implements Block {
   private static final int INDENT = 4;
 
   private final Table table;
-  private final Function<Act, String> keyOf;
+  private final KeyMap keys;
   private final int[] wide;
   private final List<List<String>> cells;
   private final int mark;
   private final int roomy;
   private final int wantedRows;
 
-  TableBlock(Table table, int width, int height, Function<Act, String> keyOf) {
+  TableBlock(Table table, int width, int height, KeyMap keys) {
     this.table = table;
-    this.keyOf = keyOf;
+    this.keys = keys;
     this.mark = table.chosen() >= 0 ? MARK : 0;
     this.cells = TableCells.aligned(table);
     this.wide = widths(width - mark);
@@ -60,7 +59,7 @@ final class TableBlock implements Block {
   }
 
   private List<String> wrapped(Prose below, int width) {
-    return Text.wrap(ActMention.fill(below.text(), keyOf), Math.max(2, width - INDENT));
+    return Text.wrap(ActMention.fill(below.text(), keys::spokenOf), Math.max(2, width - INDENT));
   }
 
   /** Natural widths; where they have no room the widest columns of words give way. */

@@ -226,7 +226,7 @@ public final class Apprentice {
 
   /** The sentence told to the user; empty for none. */
   public String told() {
-    return model.notice().text();
+    return Told.of(model);
   }
 
   /** The screen as it is drawn, without spaces at the ends of lines. */

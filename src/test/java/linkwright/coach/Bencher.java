@@ -216,7 +216,7 @@ public final class Bencher {
   }
 
   public String notice() {
-    return model.notice().text();
+    return Told.of(model);
   }
 
   public Form form() {

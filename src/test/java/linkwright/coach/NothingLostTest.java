@@ -6,7 +6,6 @@ import java.util.List;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Effect;
-import linkwright.coach.kernel.Notice;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.plan.PlanHeld;
 import linkwright.coach.round.RoundHeld;
@@ -35,7 +34,7 @@ class NothingLostTest {
     assertThat(bench.performed(Effect.DropDraft.class)).isEmpty();
     assertThat(bench.job().drafts()).containsEntry(draft, typed.texts());
 
-    bench.diskIsFull(false).press("ctrl-k");
+    bench.diskIsFull(false).press("space");
 
     assertThat(bench.entries()).last().satisfies(e -> assertThat(e.fact().kind()).isEqualTo(kind));
     assertThat(bench.model().held().form()).isEmpty();
@@ -62,7 +61,7 @@ class NothingLostTest {
     assertThat(bench.form().text("wire")).isEqualTo(typed);
     assertThat(bench.job().drafts()).containsKey("plan");
 
-    bench.diskIsFull(false).press("ctrl-k");
+    bench.diskIsFull(false).press("space");
 
     assertThat(bench.notice()).isEqualTo("The plan is kept.");
     assertThat(bench.model().held()).isInstanceOf(RoundHeld.class);
@@ -103,8 +102,7 @@ class NothingLostTest {
 
     assertThat(bench.job()).isEqualTo(before);
     assertThat(bench.pile("link").alive()).isEqualTo(cut);
-    assertThat(bench.model().notice())
-        .isEqualTo(new Notice("Not written, and not counted: the disk is full.", true));
+    assertThat(bench.notice()).isEqualTo("Not written, and not counted: the disk is full.");
   }
 
   /** Something right in each field that asks for a length, a mass or a number. */

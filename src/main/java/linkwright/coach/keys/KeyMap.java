@@ -24,6 +24,18 @@ public record KeyMap(Map<String, List<String>> changed) {
     return keys.isEmpty() ? "(no key)" : keys.get(0);
   }
 
+  /** The first key of an act as a sentence names it: a sign by its name. */
+  public String spokenOf(Act act) {
+    String key = firstOf(act);
+    return switch (key) {
+      case "." -> "full stop";
+      case "," -> "comma";
+      case "/" -> "slash";
+      case "?" -> "question mark";
+      default -> key;
+    };
+  }
+
   /** The act that a key means among those on offer. */
   public Optional<Act> find(Key key, List<Act> offered) {
     String name = KeyNames.of(key);
