@@ -84,7 +84,8 @@ class ArchitectureTest {
     room("coach", reckoned);
     room("view", reckoned, "coach");
     Set<String> core = with(reckoned, "coach", "view");
-    room("files", with(counted, "coach"));
+    room("files.facts", "quantity", "job");
+    room("files", with(counted, "coach", "files.facts"));
     room("terminal", core);
     room("shell", core, "files", "terminal");
     room("cli.walk", core, "files", "terminal", "shell", "cli");

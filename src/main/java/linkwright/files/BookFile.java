@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -20,6 +21,8 @@ import linkwright.quantity.Read;
  * with good news: it is then written and synced.
  */
 public final class BookFile implements Closeable {
+  private static final int CHECK_DIGITS = 8;
+
   private final Path path;
   private final String device;
   private final Optional<BookLock> lock;
@@ -29,8 +32,11 @@ public final class BookFile implements Closeable {
   private List<BookScan.Row> rows;
   private BookReading reading;
   private Set<BookReading.Name> names;
+  private Map<String, String> lastChecks;
+  private boolean secondFormat;
 
-  BookFile(Path path, String device, List<BookScan.Row> rows, BookOpening opened) {
+  BookFile(
+      Path path, String device, List<BookScan.Row> rows, boolean secondFormat, BookOpening opened) {
     this.path = path;
     this.device = device;
     this.lock = opened.lock();
@@ -38,6 +44,8 @@ public final class BookFile implements Closeable {
     this.whyReadOnly = opened.whyReadOnly();
     this.openingProblems = opened.problems();
     this.rows = rows;
+    this.secondFormat = secondFormat;
+    this.lastChecks = Continuity.lastChecks(rows);
     this.reading = BookReading.of(path.toString(), rows);
     this.names = reading.names();
   }
@@ -137,9 +145,7 @@ public final class BookFile implements Closeable {
     if (writer.isEmpty()) {
       return Read.bad(whyReadOnly.orElse(""));
     }
-    StringBuilder text = new StringBuilder();
-    added.forEach(line -> text.append(BookText.encode(line)).append('\n'));
-    byte[] bytes = text.toString().getBytes(StandardCharsets.UTF_8);
+    byte[] bytes = text(added).getBytes(StandardCharsets.UTF_8);
     try {
       writer.get().append(bytes);
     } catch (IOException trouble) {
@@ -177,6 +183,21 @@ public final class BookFile implements Closeable {
                 Map.of(BookReading.ACCEPTED_CHECK, suspect.check()))));
   }
 
+  /** The lines of entries, each linked to the one that its device made before it. */
+  private String text(List<BookLine> added) {
+    StringBuilder text = new StringBuilder();
+    if (!secondFormat) {
+      text.append(BookText.FROM_HERE).append('\n');
+    }
+    Map<String, String> last = new HashMap<>(lastChecks);
+    for (BookLine line : added) {
+      String written = BookText.encode(line, last.getOrDefault(line.device(), ""));
+      last.put(line.device(), written.substring(written.length() - CHECK_DIGITS));
+      text.append(written).append('\n');
+    }
+    return text.toString();
+  }
+
   private void requireNew(List<BookLine> added) {
     Set<BookReading.Name> fresh = new HashSet<>();
     for (BookLine line : added) {
@@ -189,12 +210,14 @@ public final class BookFile implements Closeable {
   }
 
   private void keep(List<BookLine> added, byte[] bytes) {
+    secondFormat = true;
     int last = rows.isEmpty() ? 0 : rows.get(rows.size() - 1).line();
     List<BookScan.Row> more = new ArrayList<>(rows);
     for (BookScan.Row row : BookScan.of(bytes).rows()) {
       more.add(row.movedDown(last));
     }
     rows = List.copyOf(more);
+    lastChecks = Continuity.lastChecks(rows);
     boolean accepts = added.stream().anyMatch(line -> line.kind().equals(BookReading.ACCEPTED));
     reading = accepts ? BookReading.of(path.toString(), rows) : reading.with(added);
     if (accepts) {

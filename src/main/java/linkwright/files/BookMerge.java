@@ -24,7 +24,7 @@ public record BookMerge(List<BookLine> lines, List<Problem> problems) {
 
   /** Of two entries with one name, the same one is taken whatever the order of the books. */
   private static final Comparator<BookLine> WHICH_STANDS =
-      Comparator.comparing(BookLine::at).thenComparing(BookText::encode);
+      Comparator.comparing(BookLine::at).thenComparing(line -> BookText.encode(line, ""));
 
   /** Copies the lists. */
   public BookMerge {

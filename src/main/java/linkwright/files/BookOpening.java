@@ -104,6 +104,7 @@ record BookOpening(
         path,
         device,
         scan.rows(),
+        BookMarks.format(bytes) >= BookText.FORMAT,
         new BookOpening(Optional.empty(), Optional.empty(), Optional.of(reason), problems));
   }
 
@@ -188,6 +189,7 @@ record BookOpening(
                 path,
                 device,
                 scan.rows(),
+                scan.wholeBytes() == 0 || BookMarks.format(bytes) >= BookText.FORMAT,
                 new BookOpening(
                     Optional.of(lock), Optional.of(writer), Optional.empty(), problems)));
       } finally {

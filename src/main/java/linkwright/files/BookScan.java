@@ -24,20 +24,33 @@ record BookScan(List<Row> rows, int wholeBytes, boolean endsOpen) {
    * @param check the check of the whole line as it stands
    * @param sound whether the check at its end is there and right
    * @param text the line as it stands
-   * @param entry what it says, if it can be read
+   * @param parsed what it says, if it can be read
    */
-  record Row(int line, String check, boolean sound, String text, Optional<BookLine> entry) {
+  record Row(int line, String check, boolean sound, String text, Optional<ParsedLine> parsed) {
     Row movedDown(int lines) {
-      return new Row(line + lines, check, sound, text, entry);
+      return new Row(line + lines, check, sound, text, parsed);
+    }
+
+    Optional<BookLine> entry() {
+      return parsed.map(ParsedLine::entry);
+    }
+
+    /** The check that stands at its end, right or wrong; empty if there is none. */
+    String stated() {
+      int mark = text.lastIndexOf(BookText.CHECK_MARK);
+      String stated = mark < 0 ? "" : text.substring(mark + BookText.CHECK_MARK.length()).strip();
+      return stated.length() == CHECK_DIGITS ? stated : "";
     }
   }
 
+  private static final int CHECK_DIGITS = 8;
+
   private static final byte[] MARK = BookText.CHECK_MARK.getBytes(StandardCharsets.UTF_8);
-  private static final int CHECK_LENGTH = MARK.length + 8;
+  private static final int CHECK_LENGTH = MARK.length + CHECK_DIGITS;
   private static final byte[] BYTE_ORDER_MARK = {(byte) 0xEF, (byte) 0xBB, (byte) 0xBF};
   private static final byte[] CR_LF = {'\r', '\n'};
   private static final byte[] ENTRY = "- {n: ".getBytes(StandardCharsets.UTF_8);
-  private static final byte[] HEADER = BookText.HEADER.getBytes(StandardCharsets.UTF_8);
+  private static final byte[] TITLE = BookMarks.TITLE.getBytes(StandardCharsets.UTF_8);
 
   static BookScan of(byte[] bytes) {
     List<Row> rows = new ArrayList<>();
@@ -68,7 +81,7 @@ record BookScan(List<Row> rows, int wholeBytes, boolean endsOpen) {
       rows.add(soundRow(bytes, line, from, sound));
       return new BookScan(List.copyOf(rows), sound, true);
     }
-    if (beginsAs(bytes, from, ENTRY) || (line == 1 && beginsAs(bytes, from, HEADER))) {
+    if (beginsAs(bytes, from, ENTRY) || (line == 1 && beginsAs(bytes, from, TITLE))) {
       return new BookScan(List.copyOf(rows), from, false);
     }
     addLine(rows, bytes, line, from, bytes.length);
@@ -96,24 +109,24 @@ record BookScan(List<Row> rows, int wholeBytes, boolean endsOpen) {
 
   private static Row soundRow(byte[] bytes, int line, int from, int end) {
     String text = utf8(bytes, from, end - CHECK_LENGTH).orElse("");
-    Optional<BookLine> entry = text.isEmpty() ? Optional.empty() : entry(text);
+    Optional<ParsedLine> entry = text.isEmpty() ? Optional.empty() : entry(text);
     String whole = new String(bytes, from, end - from, StandardCharsets.UTF_8);
     return new Row(line, BookText.check(bytes, from, end - from), true, whole, entry);
   }
 
-  private static Optional<BookLine> entry(String text) {
-    Optional<BookLine> own = BookParser.parse(text);
+  private static Optional<ParsedLine> entry(String text) {
+    Optional<ParsedLine> own = BookParser.parse(text);
     return own.isPresent() ? own : YamlLine.parse(text);
   }
 
   /** What a line with a bad check would say: junk before the entry and the check are passed by. */
-  private static Optional<BookLine> suspectEntry(String text) {
+  private static Optional<ParsedLine> suspectEntry(String text) {
     int start = text.indexOf("- {");
     if (start < 0) {
       return Optional.empty();
     }
     int mark = text.lastIndexOf(" #");
-    Optional<BookLine> unmarked =
+    Optional<ParsedLine> unmarked =
         mark > start ? entry(text.substring(start, mark)) : Optional.empty();
     return unmarked.isPresent() ? unmarked : entry(text.substring(start));
   }

@@ -64,6 +64,10 @@ public record Strikes(Set<EntryId> struck) {
         || fact instanceof Fact.CautionSeen
         || fact instanceof Fact.StepOpened
         || fact instanceof Fact.LineAccepted
+        || fact instanceof BenchFact.HotWorkSaid
+        || fact instanceof BenchFact.SittingEnded
+        || fact instanceof BenchFact.StepSkipped
+        || fact instanceof LessonFact
         || fact instanceof Fact.Unread);
   }
 }

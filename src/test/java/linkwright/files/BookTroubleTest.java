@@ -216,7 +216,7 @@ class BookTroubleTest {
     Files.writeString(
         other,
         Stream.of(laptop, BookFileTest.entry(1), differs)
-            .map(line -> BookText.encode(line) + "\n")
+            .map(line -> BookText.encode(line, "") + "\n")
             .reduce("", String::concat));
     Read<BookMerge> one = BookMerge.of(List.of(path, other));
     Read<BookMerge> two = BookMerge.of(List.of(other, path));
