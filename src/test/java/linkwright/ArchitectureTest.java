@@ -57,6 +57,7 @@ class ArchitectureTest {
           "cutting",
           "yield",
           "routine",
+          "bench",
           "job",
           "job.plan",
           "reckon",
@@ -84,8 +85,9 @@ class ArchitectureTest {
     room("coach", reckoned);
     room("view", reckoned, "coach");
     Set<String> core = with(reckoned, "coach", "view");
+    room("bench", "quantity");
     room("files.facts", "quantity", "job");
-    room("files", with(counted, "coach", "files.facts"));
+    room("files", with(counted, "bench", "coach", "files.facts"));
     room("terminal", core);
     room("shell", core, "files", "terminal");
     room("cli.walk", core, "files", "terminal", "shell", "cli");

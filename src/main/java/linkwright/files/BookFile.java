@@ -12,8 +12,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
+import linkwright.routine.Routine;
 
 /**
  * A job book on the disk: entries one a line, only ever added to. One program writes it at a time;
@@ -108,6 +110,11 @@ public final class BookFile implements Closeable {
     return reading.lines();
   }
 
+  /** Every line as it stands, used or not. */
+  synchronized List<BookScan.Row> rows() {
+    return rows;
+  }
+
   /** The lines that are kept but not used until the user accepts them; unchangeable. */
   public synchronized List<Suspect> suspects() {
     return reading.suspects();
@@ -118,6 +125,11 @@ public final class BookFile implements Closeable {
     List<Problem> all = new ArrayList<>(openingProblems);
     all.addAll(reading.problems());
     return List.copyOf(all);
+  }
+
+  /** Steps that the book names and its routine does not have, each where it first stands. */
+  public synchronized List<Problem> unknownSteps(Function<String, Optional<Routine>> routines) {
+    return StepNames.problems(path.toString(), rows, routines);
   }
 
   /** A number that this device has not given yet, not even to a line that can't be read now. */
