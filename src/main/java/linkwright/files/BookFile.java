@@ -32,22 +32,24 @@ public final class BookFile implements Closeable {
   private final Optional<String> whyReadOnly;
   private final List<Problem> openingProblems;
   private List<BookScan.Row> rows;
+  private int lineCount;
   private BookReading reading;
   private Set<BookReading.Name> names;
-  private Map<String, String> lastChecks;
+  private final Map<String, String> lastChecks;
   private boolean secondFormat;
 
-  BookFile(
-      Path path, String device, List<BookScan.Row> rows, boolean secondFormat, BookOpening opened) {
+  BookFile(Path path, String device, BookScan scan, boolean secondFormat, BookOpening opened) {
     this.path = path;
     this.device = device;
     this.lock = opened.lock();
     this.writer = opened.writer();
     this.whyReadOnly = opened.whyReadOnly();
     this.openingProblems = opened.problems();
-    this.rows = rows;
+    this.rows = scan.rows();
+    // A header that is yet to be written, or is written on opening, is a line too.
+    this.lineCount = Math.max(1, scan.lines());
     this.secondFormat = secondFormat;
-    this.lastChecks = Continuity.lastChecks(rows);
+    this.lastChecks = Continuity.lastChecks(scan.rows());
     this.reading = BookReading.of(path.toString(), rows);
     this.names = reading.names();
   }
@@ -223,13 +225,14 @@ public final class BookFile implements Closeable {
 
   private void keep(List<BookLine> added, byte[] bytes) {
     secondFormat = true;
-    int last = rows.isEmpty() ? 0 : rows.get(rows.size() - 1).line();
+    BookScan scan = BookScan.of(bytes);
     List<BookScan.Row> more = new ArrayList<>(rows);
-    for (BookScan.Row row : BookScan.of(bytes).rows()) {
-      more.add(row.movedDown(last));
+    for (BookScan.Row row : scan.rows()) {
+      more.add(row.movedDown(lineCount));
     }
     rows = List.copyOf(more);
-    lastChecks = Continuity.lastChecks(rows);
+    lineCount += scan.lines();
+    lastChecks.putAll(Continuity.lastChecks(scan.rows()));
     boolean accepts = added.stream().anyMatch(line -> line.kind().equals(BookReading.ACCEPTED));
     reading = accepts ? BookReading.of(path.toString(), rows) : reading.with(added);
     if (accepts) {

@@ -103,7 +103,7 @@ record BookOpening(
     return new BookFile(
         path,
         device,
-        scan.rows(),
+        scan,
         BookMarks.format(bytes) >= BookText.FORMAT,
         new BookOpening(Optional.empty(), Optional.empty(), Optional.of(reason), problems));
   }
@@ -188,7 +188,7 @@ record BookOpening(
             new BookFile(
                 path,
                 device,
-                scan.rows(),
+                scan,
                 scan.wholeBytes() == 0 || BookMarks.format(bytes) >= BookText.FORMAT,
                 new BookOpening(
                     Optional.of(lock), Optional.of(writer), Optional.empty(), problems)));

@@ -15,8 +15,9 @@ import java.util.Optional;
  * @param rows every line that is not blank or a comment, in the order of the file
  * @param wholeBytes how many bytes at the start belong to whole lines; what follows is torn
  * @param endsOpen whether the last whole line still lacks its line end
+ * @param lines how many lines there are, blank ones and comments among them; a torn one is none
  */
-record BookScan(List<Row> rows, int wholeBytes, boolean endsOpen) {
+record BookScan(List<Row> rows, int wholeBytes, boolean endsOpen, int lines) {
   /**
    * One line.
    *
@@ -68,7 +69,7 @@ record BookScan(List<Row> rows, int wholeBytes, boolean endsOpen) {
       addLine(rows, bytes, line, from, end);
       from = end + (startsWith(bytes, end, CR_LF) ? 2 : 1);
     }
-    return new BookScan(List.copyOf(rows), bytes.length, false);
+    return new BookScan(List.copyOf(rows), bytes.length, false, line);
   }
 
   /**
@@ -79,13 +80,13 @@ record BookScan(List<Row> rows, int wholeBytes, boolean endsOpen) {
     int sound = soundEnd(bytes, from, bytes.length);
     if (sound > 0) {
       rows.add(soundRow(bytes, line, from, sound));
-      return new BookScan(List.copyOf(rows), sound, true);
+      return new BookScan(List.copyOf(rows), sound, true, line);
     }
     if (beginsAs(bytes, from, ENTRY) || (line == 1 && beginsAs(bytes, from, TITLE))) {
-      return new BookScan(List.copyOf(rows), from, false);
+      return new BookScan(List.copyOf(rows), from, false, line - 1);
     }
     addLine(rows, bytes, line, from, bytes.length);
-    return new BookScan(List.copyOf(rows), bytes.length, true);
+    return new BookScan(List.copyOf(rows), bytes.length, true, line);
   }
 
   /** Whether what stands from there on begins with the start, or is itself a beginning of it. */
