@@ -56,6 +56,7 @@ class ArchitectureTest {
           "cutting",
           "yield",
           "routine",
+          "bench",
           "job",
           "plan",
           "standing",
@@ -85,7 +86,9 @@ class ArchitectureTest {
     room("coach", reckoned);
     room("view", reckoned, "coach");
     Set<String> core = with(reckoned, "coach", "view");
-    room("files", with(counted, "coach"));
+    room("bench", "quantity");
+    room("files.facts", "quantity", "job");
+    room("files", with(counted, "bench", "coach", "files.facts"));
     room("terminal", core);
     room("shell", core, "files", "terminal");
     room("cli.walk", core, "files", "terminal", "shell", "cli");

@@ -64,7 +64,7 @@ public final class Starting {
     display.get().told().ifPresent(told::add);
     choices.problems().forEach(problem -> told.add(problem.sentence()));
     Settings settings = choices.settings();
-    String device = choices.device(here.environment().variables());
+    String device = choices.device(here, home);
     Start.run(home, settings, device, display.get(), job, told);
     return Exit.GOOD;
   }

@@ -4,7 +4,10 @@ import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import linkwright.job.BenchFact;
 import linkwright.job.Fact;
+import linkwright.job.LessonFact;
+import linkwright.job.LotFact;
 import linkwright.job.Strikes;
 
 /**
@@ -50,7 +53,27 @@ enum EnteredAt {
           nowhere(Fact.LineAccepted.class),
           nowhere(Fact.JobClosed.class),
           nowhere(Fact.JobReopened.class),
-          nowhere(Fact.Unread.class));
+          nowhere(Fact.Unread.class),
+          nowhere(BenchFact.HotWorkSaid.class),
+          nowhere(BenchFact.SittingEnded.class),
+          nowhere(BenchFact.StepSkipped.class),
+          at(BenchFact.JointsChecked.class, BENCH),
+          at(BenchFact.CountCorrected.class, BENCH),
+          nowhere(BenchFact.HoursCorrected.class),
+          at(BenchFact.PilePlaced.class, BENCH),
+          nowhere(BenchFact.CardSet.class),
+          nowhere(BenchFact.JobPutAway.class),
+          nowhere(LotFact.LotArrived.class),
+          nowhere(LotFact.LotCounted.class),
+          nowhere(LotFact.LotTurned.class),
+          at(LotFact.StockTaken.class, WIRE),
+          at(LotFact.StockReturned.class, WIRE),
+          nowhere(LessonFact.StudentBookOpened.class),
+          nowhere(LessonFact.QuestionAsked.class),
+          nowhere(LessonFact.QuestionAnswered.class),
+          nowhere(LessonFact.Signed.class),
+          nowhere(LessonFact.PieceStudied.class),
+          nowhere(LessonFact.PracticeSet.class));
 
   private final String words;
 
