@@ -8,6 +8,7 @@ import linkwright.job.plan.PartPlan;
 import linkwright.job.plan.Plan;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.Routine;
+import linkwright.wire.Strength;
 
 /** What a plan comes to, line by line, in the user's units. */
 public final class PlanSummary {
@@ -109,6 +110,7 @@ public final class PlanSummary {
     if (solders) {
       line(lines, "unsoldered", "%.0f N".formatted(plan.pull().buttedN()));
     }
+    lines.add(new Line("", Strength.PROVISO, false, true));
     plan.remarks().forEach(each -> lines.add(new Line("", each, false, true)));
     FinenessWord.of(plan.wish().metal(), plan.massChainG(), model.shelf().reference())
         .forEach(each -> lines.add(new Line("", each, false, false)));

@@ -1,7 +1,5 @@
 package linkwright.coach;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +9,7 @@ import linkwright.fit.Tried;
 import linkwright.job.StillToDo;
 import linkwright.job.plan.Plan;
 import linkwright.job.plan.WishKeys;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.Length;
 import linkwright.quantity.UnitStyle;
 import linkwright.reckon.Given;
@@ -134,10 +133,6 @@ final class ReckonFill {
 
   private static String exact(double mm, UnitStyle units) {
     boolean metric = units == UnitStyle.METRIC;
-    BigDecimal value =
-        BigDecimal.valueOf(metric ? mm : mm / 25.4)
-            .setScale(metric ? 3 : 4, RoundingMode.HALF_UP)
-            .stripTrailingZeros();
-    return value.toPlainString() + (metric ? " mm" : " in");
+    return metric ? Decimals.upTo(mm, 3) + " mm" : Decimals.upTo(mm / 25.4, 4) + " in";
   }
 }

@@ -15,7 +15,6 @@ import linkwright.job.JobState;
 import linkwright.job.plan.Plan;
 import linkwright.job.plan.Planning;
 import linkwright.job.plan.Wish;
-import linkwright.link.Bending;
 import linkwright.link.Formed;
 import linkwright.link.Forming;
 import linkwright.link.Pattern;
@@ -82,9 +81,8 @@ public record TestPieces(
 
   private static Optional<Formed> formed(
       Wish wish, Maker maker, double blankMm, Map<String, Double> formersMm) {
-    Bending hand = new Bending(maker.growth(), maker.lostMm(), maker.extraTurnDeg());
     return Forming.form(
-            wish.link().pattern().orElseThrow(), wish.wireMm(), blankMm, formersMm, hand)
+            wish.link().pattern().orElseThrow(), wish.wireMm(), blankMm, formersMm, maker.bending())
         .found();
   }
 

@@ -3,7 +3,6 @@ package linkwright.view;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -20,6 +19,7 @@ import linkwright.job.Price;
 import linkwright.job.StillToDo;
 import linkwright.job.plan.FinenessWord;
 import linkwright.job.plan.Plan;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.Routine;
 import linkwright.text.Text;
@@ -275,6 +275,6 @@ final class WeighView {
   }
 
   private static String money(double amount, String currency) {
-    return String.format(Locale.ROOT, "%.2f", amount) + (currency.isEmpty() ? "" : " " + currency);
+    return Decimals.fixed(amount, 2) + (currency.isEmpty() ? "" : " " + currency);
   }
 }

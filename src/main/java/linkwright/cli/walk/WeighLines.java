@@ -2,7 +2,6 @@ package linkwright.cli.walk;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
@@ -16,6 +15,7 @@ import linkwright.job.Pile;
 import linkwright.job.Price;
 import linkwright.job.plan.FinenessWord;
 import linkwright.job.plan.Plan;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
 
 /** What came of a job against its plan, the price, and what it teaches, in lines of text. */
@@ -93,7 +93,7 @@ final class WeighLines {
   }
 
   private static String amount(double money) {
-    return String.format(Locale.ROOT, "%.2f", money);
+    return Decimals.fixed(money, 2);
   }
 
   private static String length(OptionalDouble mm, UnitStyle units) {
