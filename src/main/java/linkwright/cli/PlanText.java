@@ -6,9 +6,9 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import linkwright.cutting.Cut;
-import linkwright.job.plan.FinenessWord;
-import linkwright.job.plan.Plan;
-import linkwright.job.plan.Wish;
+import linkwright.plan.ChainWish;
+import linkwright.plan.FinenessWord;
+import linkwright.plan.Plan;
 import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Reference;
@@ -18,7 +18,7 @@ import linkwright.routine.TradeWords;
 /** A plan for reading at the bench, in the user's units and trade words. */
 final class PlanText {
   private final Plan plan;
-  private final Wish wish;
+  private final ChainWish wish;
   private final UnitStyle units;
   private final Sheet sheet = new Sheet();
 

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import linkwright.job.plan.WishKeys;
+import linkwright.plan.WishKeys;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
 import org.yaml.snakeyaml.nodes.MappingNode;
@@ -50,7 +50,13 @@ public final class Checking {
   private void everything() {
     problems.addAll(Library.load(home).problems());
     problems.addAll(UserSettings.load(home).problems());
-    home.books().forEach(this::book);
+    Home.yamlIn(home.jobs(), 1, problems).forEach(this::bookOfTheHome);
+  }
+
+  private void bookOfTheHome(Path path) {
+    home.leadsOut(path)
+        .ifPresentOrElse(
+            why -> problems.add(new Problem(path.toString(), 0, 0, why, "")), () -> book(path));
   }
 
   private void these(List<Path> paths) {

@@ -2,7 +2,7 @@ package linkwright.reckon;
 
 import java.util.List;
 import java.util.Optional;
-import linkwright.job.plan.Usually;
+import linkwright.plan.Usually;
 import linkwright.yield.BlanksToCut;
 import linkwright.yield.Rate;
 import linkwright.yield.Yield;

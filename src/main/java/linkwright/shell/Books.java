@@ -1,6 +1,7 @@
 package linkwright.shell;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.ArrayList;
@@ -8,7 +9,6 @@ import java.util.List;
 import java.util.Optional;
 import linkwright.coach.DoubtfulLine;
 import linkwright.coach.Message;
-import linkwright.coach.Shelf;
 import linkwright.coach.TrayJob;
 import linkwright.files.BookFile;
 import linkwright.files.BookLine;
@@ -19,6 +19,7 @@ import linkwright.files.Suspect;
 import linkwright.job.Fact;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
+import linkwright.standing.Handbook;
 
 /** The job books in the user's folder, one of them open at a time. */
 final class Books {
@@ -74,8 +75,11 @@ final class Books {
 
   Message open(String slug) {
     shut();
+    Path path = home.jobs().resolve(slug + ".yaml");
     Read<BookFile> found =
-        BookFile.open(home.jobs().resolve(slug + ".yaml"), device, clock.instant());
+        home.leadsOut(path)
+            .map(Read::<BookFile>bad)
+            .orElseGet(() -> BookFile.open(path, device, clock.instant()));
     if (found instanceof Read.Bad<BookFile> bad) {
       return new Message.JobNotOpened(bad.sentence());
     }
@@ -104,6 +108,7 @@ final class Books {
     String slug = TrayReading.slug(book.path());
     return new Message.JobOpened(
         slug,
+        device,
         EntryLines.entries(book.lines()),
         book.whyReadOnly().isPresent(),
         told(book),
@@ -140,8 +145,8 @@ final class Books {
   }
 
   /** The jobs in the folder, the one last worked on first. */
-  Message tray(Shelf shelf) {
-    List<TrayJob> jobs = tray.jobs(shelf, clock.instant(), patience);
+  Message tray(Handbook handbook) {
+    List<TrayJob> jobs = tray.jobs(handbook, clock.instant(), patience);
     return new Message.TrayRead(jobs, tray.unread());
   }
 }

@@ -55,7 +55,7 @@ public final class Performer {
       books.begin(opened.name(), first);
       books.shut();
     }
-    Model ready = take(model, books.tray(model.shelf()));
+    Model ready = take(model, books.tray(model.handbook()));
     return job.map(slug -> take(ready, books.open(slug))).orElse(ready);
   }
 
@@ -101,7 +101,7 @@ public final class Performer {
     if (effect instanceof Effect.ShutJob) {
       books.shut();
     } else if (effect instanceof Effect.ReadTray) {
-      return Optional.of(books.tray(model.shelf()));
+      return Optional.of(books.tray(model.handbook()));
     } else if (effect instanceof Effect.KeepDraft draft) {
       drafts.keep(draft.slug(), draft.form(), draft.texts());
     } else if (effect instanceof Effect.DropDraft draft) {
