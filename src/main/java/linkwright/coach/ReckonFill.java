@@ -1,7 +1,5 @@
 package linkwright.coach;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +8,7 @@ import java.util.stream.Collectors;
 import linkwright.fit.Tried;
 import linkwright.plan.Plan;
 import linkwright.plan.WishKeys;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.Length;
 import linkwright.quantity.UnitStyle;
 import linkwright.reckon.Given;
@@ -135,10 +134,6 @@ final class ReckonFill {
 
   private static String exact(double mm, UnitStyle units) {
     boolean metric = units == UnitStyle.METRIC;
-    BigDecimal value =
-        BigDecimal.valueOf(metric ? mm : mm / 25.4)
-            .setScale(metric ? 3 : 4, RoundingMode.HALF_UP)
-            .stripTrailingZeros();
-    return value.toPlainString() + (metric ? " mm" : " in");
+    return metric ? Decimals.upTo(mm, 3) + " mm" : Decimals.upTo(mm / 25.4, 4) + " in";
   }
 }

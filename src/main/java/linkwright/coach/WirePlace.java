@@ -4,11 +4,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import linkwright.job.Fact;
 import linkwright.plan.ChainWish;
 import linkwright.standing.StillToDo;
 import linkwright.standing.WireStand;
+import linkwright.quantity.Count;
 
 /** Wire: what came, what was cut and lost, what is short, and drawing it down. */
 final class WirePlace implements Place {
@@ -153,8 +153,8 @@ final class WirePlace implements Place {
     return troubles;
   }
 
-  private static OptionalInt count(Form form) {
-    return Whole.read(form.text("count"), 1);
+  private static Optional<Integer> count(Form form) {
+    return Count.read(form.text("count"), 1, Count.MOST).found();
   }
 
   private static Turn keep(Model model, Form form) {

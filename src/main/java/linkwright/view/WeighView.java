@@ -3,7 +3,6 @@ package linkwright.view;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -17,6 +16,7 @@ import linkwright.job.Fact;
 import linkwright.job.Pile;
 import linkwright.plan.FinenessWord;
 import linkwright.plan.Plan;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.Routine;
 import linkwright.standing.Closing;
@@ -275,6 +275,6 @@ final class WeighView {
   }
 
   private static String money(double amount, String currency) {
-    return String.format(Locale.ROOT, "%.2f", amount) + (currency.isEmpty() ? "" : " " + currency);
+    return Decimals.fixed(amount, 2) + (currency.isEmpty() ? "" : " " + currency);
   }
 }
