@@ -3,6 +3,8 @@ package linkwright.files;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** By what a job book is known, before anything is done to a file. */
 final class BookMarks {
@@ -11,6 +13,9 @@ final class BookMarks {
 
   /** A header stands among the first lines, after what an editor may have put before it. */
   private static final int LOOKED_AT = 1000;
+
+  private static final String NAMED = TITLE + ", format ";
+  private static final Pattern DIGITS = Pattern.compile("\\d{1,4}");
 
   private BookMarks() {}
 
@@ -39,6 +44,20 @@ final class BookMarks {
             path
                 + " is no job book: it has neither the header of one nor an entry, so it is left"
                 + " as it is.");
+  }
+
+  /** The highest format that the book's comments name; 1 if they name none. */
+  static int format(byte[] bytes) {
+    String text = new String(bytes, StandardCharsets.ISO_8859_1);
+    int highest = 1;
+    for (int at = text.indexOf(NAMED); at >= 0; at = text.indexOf(NAMED, at + 1)) {
+      boolean startsLine = at == 0 || "\n\r\u00BF".indexOf(text.charAt(at - 1)) >= 0;
+      Matcher number = DIGITS.matcher(text).region(at + NAMED.length(), text.length());
+      if (startsLine && number.lookingAt()) {
+        highest = Math.max(highest, Integer.parseInt(number.group()));
+      }
+    }
+    return highest;
   }
 
   private static boolean hasTitle(byte[] bytes) {

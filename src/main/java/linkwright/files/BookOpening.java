@@ -103,7 +103,8 @@ record BookOpening(
     return new BookFile(
         path,
         device,
-        scan.rows(),
+        scan,
+        BookMarks.format(bytes) >= BookText.FORMAT,
         new BookOpening(Optional.empty(), Optional.empty(), Optional.of(reason), problems));
   }
 
@@ -187,7 +188,8 @@ record BookOpening(
             new BookFile(
                 path,
                 device,
-                scan.rows(),
+                scan,
+                scan.wholeBytes() == 0 || BookMarks.format(bytes) >= BookText.FORMAT,
                 new BookOpening(
                     Optional.of(lock), Optional.of(writer), Optional.empty(), problems)));
       } finally {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -13,12 +14,17 @@ import java.nio.file.StandardOpenOption;
 final class Disk {
   private Disk() {}
 
-  /** Makes a file that must not exist yet. */
+  /** Makes a file that must not exist yet; if the disk refuses, nothing of it is left. */
   static void create(Path path, byte[] bytes) throws IOException {
     try (FileChannel channel =
         FileChannel.open(path, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
       writeFully(channel, bytes);
       channel.force(true);
+    } catch (FileAlreadyExistsException notOurs) {
+      throw notOurs;
+    } catch (IOException refused) {
+      Files.deleteIfExists(path);
+      throw refused;
     }
     syncFolder(path);
   }

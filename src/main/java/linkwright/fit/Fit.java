@@ -55,11 +55,11 @@ public final class Fit {
     PatternShape shape = new PatternShape(pattern, wireMm);
     Map<String, Double> formers = Formers.complete(shape, formersMm);
     return shape
-        .form(blankMm, formers, maker)
+        .form(blankMm, formers, maker.bending())
         .map(
             link ->
                 Sensitivity.of(shape, blankMm, formers, maker, maker.covariance().root())
-                    .map(Expected::of)
+                    .map(piece -> Expected.of(piece, maker.scatter()))
                     .orElse(new Expected(link.lengthMm(), link.widthMm(), 0, 0)));
   }
 
@@ -100,7 +100,7 @@ public final class Fit {
     // Nothing forms: the first choice, with wire to spare, says why.
     return Read.bad(
         shape
-            .form(100 * wish.lengthMm(), choices.get(0), maker)
+            .form(100 * wish.lengthMm(), choices.get(0), maker.bending())
             .problem()
             .orElse("No blank comes near a link of that length: check the pattern and the wish."));
   }

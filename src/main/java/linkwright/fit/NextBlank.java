@@ -79,7 +79,7 @@ final class NextBlank {
 
   /** A tip that is to lie against the stem stops there; only what goes deeper is told. */
   private double overlapMm(Choice choice) {
-    double deepest = shape.overlapMm(choice.blankMm(), choice.formersMm(), maker);
+    double deepest = shape.overlapMm(choice.blankMm(), choice.formersMm(), maker.bending());
     return deepest > TOUCH * shape.wireMm() ? deepest : 0;
   }
 
@@ -97,7 +97,7 @@ final class NextBlank {
 
   private Expected expected(Choice choice) {
     return Sensitivity.of(shape, choice.blankMm(), choice.formersMm(), maker, root)
-        .map(Expected::of)
+        .map(piece -> Expected.of(piece, maker.scatter()))
         .orElse(new Expected(choice.size().lengthMm(), choice.size().widthMm(), 0, 0));
   }
 
@@ -124,7 +124,7 @@ final class NextBlank {
 
   private Optional<Choice> rounded(Choice choice, double blankMm) {
     return shape
-        .size(blankMm, choice.formersMm(), maker)
+        .size(blankMm, choice.formersMm(), maker.bending())
         .map(size -> new Choice(choice.formersMm(), blankMm, size));
   }
 
@@ -172,7 +172,7 @@ final class NextBlank {
   }
 
   private Optional<Choice> look(Map<String, Double> formers, double blankMm) {
-    return shape.size(blankMm, formers, maker).map(size -> new Choice(formers, blankMm, size));
+    return shape.size(blankMm, formers, maker.bending()).map(size -> new Choice(formers, blankMm, size));
   }
 
   /** A link can first get shorter as the blank grows, its bends drawing apart; look for that. */

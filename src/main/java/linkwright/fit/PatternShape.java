@@ -13,25 +13,20 @@ import linkwright.quantity.Read;
 /** The shape of a link pattern in a wire. */
 record PatternShape(Pattern pattern, double wireMm) implements Shape {
 
-  Read<Formed> form(double blankMm, Map<String, Double> formersMm, Maker maker) {
-    return Forming.form(
-        pattern,
-        wireMm,
-        blankMm,
-        formersMm,
-        new Bending(maker.growth(), maker.lostMm(), maker.extraTurnDeg()));
+  Read<Formed> form(double blankMm, Map<String, Double> formersMm, Bending bending) {
+    return Forming.form(pattern, wireMm, blankMm, formersMm, bending);
   }
 
   @Override
-  public Optional<FormedSize> size(double blankMm, Map<String, Double> formersMm, Maker maker) {
-    return form(blankMm, formersMm, maker)
+  public Optional<FormedSize> size(double blankMm, Map<String, Double> formersMm, Bending bending) {
+    return form(blankMm, formersMm, bending)
         .found()
         .map(link -> new FormedSize(link.lengthMm(), link.widthMm(), link.shortestBlankMm()));
   }
 
   @Override
-  public double overlapMm(double blankMm, Map<String, Double> formersMm, Maker maker) {
-    return form(blankMm, formersMm, maker).found().stream()
+  public double overlapMm(double blankMm, Map<String, Double> formersMm, Bending bending) {
+    return form(blankMm, formersMm, bending).found().stream()
         .flatMap(link -> link.crossings().stream())
         .mapToDouble(crossing -> -crossing.gapMm())
         .max()

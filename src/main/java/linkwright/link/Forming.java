@@ -9,8 +9,8 @@ import linkwright.quantity.Read;
 /**
  * Forms a blank to a pattern.
  *
- * <p>Each bend keeps the length of its centre line, whose radius is (D + d)/2 times the hand's
- * growth; {@code run: rest} takes what is left of the blank. The line of pull joins the two eyes'
+ * <p>Each bend keeps the length of its centre line, whose radius is (D + d)/2 with the winding
+ * clearance, sprung back by the wire's stress; {@code run: rest} takes what is left of the blank. The line of pull joins the two eyes'
  * centres of curvature, each taken at the end of its bend nearer the middle of the blank.
  */
 public final class Forming {
@@ -94,11 +94,11 @@ public final class Forming {
 
   private static String tooShort(Pattern pattern, double blankMm, double shortestMm) {
     return "A blank of "
-        + Say.mm(blankMm)
+        + Sizes.mm(blankMm)
         + " is too short for the bends of \""
         + pattern.id()
         + "\": the shortest that works is "
-        + Say.atLeastMm(shortestMm)
+        + Sizes.atLeastMm(shortestMm)
         + ", or take smaller formers.";
   }
 }

@@ -27,11 +27,11 @@ public record Oval(Ring ring, double insideWidthMm, double insideLengthMm) {
     if (insideWidthMm > ring.insideMm()) {
       return Read.bad(
           "The oval's inside width of "
-              + Say.mm(insideWidthMm)
+              + Sizes.mm(insideWidthMm)
               + " is more than the ring's inside of "
-              + Say.mm(ring.insideMm())
+              + Sizes.mm(ring.insideMm())
               + ": squeezing makes it narrower, take at most "
-              + Say.mm(ring.insideMm())
+              + Sizes.mm(ring.insideMm())
               + ".");
     }
     double longerHalf = Ellipse.longerHalf(ring.blankMm(), (insideWidthMm + ring.wireMm()) / 2);
@@ -60,11 +60,11 @@ public record Oval(Ring ring, double insideWidthMm, double insideLengthMm) {
     }
     return Optional.of(
         "An oval of "
-            + Say.mm(insideWidthMm)
+            + Sizes.mm(insideWidthMm)
             + " by "
-            + Say.mm(insideLengthMm)
+            + Sizes.mm(insideLengthMm)
             + " inside is too narrow at its ends to swing on wire of "
-            + Say.mm(wireMm)
+            + Sizes.mm(wireMm)
             + ": squeeze it less, or take a larger ring.");
   }
 }

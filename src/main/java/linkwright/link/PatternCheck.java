@@ -54,7 +54,7 @@ public final class PatternCheck {
               if (!(mm > 0 && Double.isFinite(mm))) {
                 findings.add(
                     whole(
-                        "The former \"" + name + "\" is " + Say.mm(mm),
+                        "The former \"" + name + "\" is " + Sizes.mm(mm),
                         "an inside diameter of more than 0 mm"));
               }
             });
@@ -67,7 +67,7 @@ public final class PatternCheck {
       findings.add(
           bit(
               at,
-              "The bend turns " + Say.number(bend.turnDeg()) + " degrees",
+              "The bend turns " + Sizes.plain(bend.turnDeg()) + " degrees",
               "more than 0, at most 3600 (ten turns); the side says to which hand"));
     }
   }
@@ -87,7 +87,7 @@ public final class PatternCheck {
     if (run.mm().isPresent()) {
       double mm = run.mm().getAsDouble();
       if (!(mm > 0 && Double.isFinite(mm))) {
-        findings.add(bit(at, "The run is " + Say.mm(mm) + " long", "a length of more than 0 mm"));
+        findings.add(bit(at, "The run is " + Sizes.mm(mm) + " long", "a length of more than 0 mm"));
       }
     }
   }
@@ -146,7 +146,7 @@ public final class PatternCheck {
     if (off > 0.01) {
       findings.add(
           whole(
-              "The pattern is closed, yet its bends come to " + Say.number(turnDeg) + " degrees",
+              "The pattern is closed, yet its bends come to " + Sizes.plain(turnDeg) + " degrees",
               "bends that come to a whole turn, so that the tips face each other"));
     }
   }

@@ -134,20 +134,20 @@ public record Repeat(List<Part> parts) {
     if (wishedMm < unitMm + claspMm) {
       return Read.bad(
           "A finished length of "
-              + Say.mm(wishedMm)
+              + Sizes.mm(wishedMm)
               + " is shorter than one repeat"
               + (claspMm > 0 ? " and the clasp" : "")
               + ": the shortest chain is "
-              + Say.mm(unitMm + claspMm)
+              + Sizes.mm(unitMm + claspMm)
               + ".");
     }
     double real = (wishedMm - claspMm) / unitMm;
     if (real > MOST) {
       return Read.bad(
           "A finished length of "
-              + Say.mm(wishedMm)
+              + Sizes.mm(wishedMm)
               + " takes more than a million repeats of "
-              + Say.mm(unitMm)
+              + Sizes.mm(unitMm)
               + ": look at the units.");
     }
     long repeats = (long) Math.floor(real + 0.5 + 1e-9);

@@ -25,11 +25,11 @@ public record Ring(double insideMm, double wireMm) {
     if (wireMm > insideMm) {
       return Read.bad(
           "The wire of "
-              + Say.mm(wireMm)
+              + Sizes.mm(wireMm)
               + " is thicker than the ring's inside of "
-              + Say.mm(insideMm)
+              + Sizes.mm(insideMm)
               + ": take a ring of at least "
-              + Say.mm(wireMm)
+              + Sizes.mm(wireMm)
               + " inside, or thinner wire.");
     }
     return Read.good(new Ring(insideMm, wireMm));

@@ -12,7 +12,7 @@ final class SizeFault {
   /** A sentence where a size is not above 0 or is beyond reason. */
   static Optional<String> faultUnlessPositive(String what, double mm) {
     if (!(mm > 0)) {
-      return Optional.of(what + " is " + Say.mm(mm) + ": it must be more than 0 mm.");
+      return Optional.of(what + " is " + Sizes.mm(mm) + ": it must be more than 0 mm.");
     }
     return faultIfHuge(what, mm);
   }
@@ -20,7 +20,7 @@ final class SizeFault {
   /** A sentence where a size is below 0 or is beyond reason. */
   static Optional<String> faultIfNegative(String what, double mm) {
     if (!(mm >= 0)) {
-      return Optional.of(what + " is " + Say.mm(mm) + ": it is 0 mm or more.");
+      return Optional.of(what + " is " + Sizes.mm(mm) + ": it is 0 mm or more.");
     }
     return faultIfHuge(what, mm);
   }

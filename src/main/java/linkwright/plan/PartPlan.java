@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import linkwright.link.Pattern;
 import linkwright.link.Rings;
+import linkwright.quantity.Count;
 import linkwright.quantity.Length;
 import linkwright.quantity.Read;
 import linkwright.quantity.Share;
@@ -89,10 +90,9 @@ public record PartPlan(
   }
 
   private static Read<Integer> count(String text) {
-    boolean number = text.matches("[0-9]{1,6}");
-    int count = number ? Integer.parseInt(text) : 0;
-    return count >= 1 && count <= MOST_PIECES
-        ? Read.good(count)
+    Read<Integer> read = Count.read(text, 1, MOST_PIECES);
+    return read.isGood()
+        ? read
         : Read.bad(
             "“" + text + "” is no number of pieces: write how many you want, such as 1 or 60.");
   }

@@ -2,7 +2,6 @@ package linkwright.plan;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import linkwright.cutting.BlankWish;
 import linkwright.cutting.CutOrder;
 import linkwright.cutting.CutPlan;
@@ -14,13 +13,10 @@ import linkwright.fit.Proposal;
 import linkwright.link.Bending;
 import linkwright.link.Formed;
 import linkwright.link.Forming;
-import linkwright.link.Pattern;
 import linkwright.quantity.Read;
 import linkwright.reference.Metal;
-import linkwright.reference.Temper;
 import linkwright.wire.JointKind;
 import linkwright.wire.SolderNeed;
-import linkwright.wire.Springback;
 import linkwright.wire.WireMass;
 import linkwright.wire.WireSection;
 import linkwright.yield.BlanksToCut;
@@ -92,7 +88,7 @@ public final class Planning {
                         wish.wireMm(),
                         proposal.blankMm(),
                         proposal.formersMm(),
-                        new Bending(maker(wish).growth(), 0, 0))
+                        maker(wish).bending())
                     .map(
                         formed ->
                             new CountedLink(
@@ -116,24 +112,7 @@ public final class Planning {
 
   /** A maker of whom nothing is known yet but the metal and its temper. */
   public static Maker maker(ChainWish wish) {
-    List<Double> formers =
-        wish.link()
-            .pattern()
-            .map(known -> List.copyOf(known.formersMm().values()))
-            .orElse(List.of());
-    return maker(formers, wish.metal(), wish.temper(), wish.wireMm());
-  }
-
-  /** The same for a pattern, without a whole wish. */
-  public static Maker maker(Pattern pattern, Metal metal, Temper temper, double wireMm) {
-    return maker(List.copyOf(pattern.formersMm().values()), metal, temper, wireMm);
-  }
-
-  private static Maker maker(List<Double> formersMm, Metal metal, Temper temper, double wireMm) {
-    double former = formersMm.stream().mapToDouble(Double::doubleValue).max().orElse(3);
-    OptionalDouble growth =
-        Springback.growth(wireMm, former, metal.modulusMpa(), metal.bendingMpa(temper));
-    return Maker.unknown(growth.orElse(1));
+    return Maker.unknown(wish.metal().bendingShare(wish.temper()));
   }
 
   private static Read<Plan> plan(ChainWish wish, CountedLink link) {

@@ -12,30 +12,43 @@ final class PullReckoning {
   private PullReckoning() {}
 
   static Pull of(ChainWish wish, Optional<Formed> formed) {
-    double yield = wish.metal().yieldMpa(wish.temper());
     List<Pull> pulls = new ArrayList<>();
-    wish.ring().ifPresent(ring -> pulls.add(pull("ring", ring.wireMm(), ring.insideMm(), yield)));
+    wish.ring()
+        .ifPresent(
+            ring ->
+                pulls.add(
+                    pull(
+                        wish,
+                        "ring",
+                        ring.wireMm(),
+                        ring.ovalInsideMm().orElse(ring.insideMm()),
+                        RingLength.insideLengthMm(ring))));
     formed.ifPresent(
         link -> {
           for (Eye eye : link.eyes()) {
-            pulls.add(pull("eye of the link", wish.wireMm(), eye.insideMm(), yield));
+            pulls.add(
+                pull(wish, "eye of the link", wish.wireMm(), eye.insideMm(), eye.insideMm()));
           }
         });
     return pulls.stream()
         .min((a, b) -> Double.compare(a.buttedN(), b.buttedN()))
-        .orElseGet(
-            () ->
-                pull(
-                    "link",
-                    wish.wireMm(),
-                    Math.max(wish.wireMm(), wish.link().widthMm().orElse(4) - 2 * wish.wireMm()),
-                    yield));
+        .orElseGet(() -> measured(wish));
   }
 
-  private static Pull pull(String what, double wireMm, double insideMm, double yieldMpa) {
+  /** A link known by its measures alone is pulled as if it were a ring of its width. */
+  private static Pull measured(ChainWish wish) {
+    double inside =
+        Math.max(wish.wireMm(), wish.link().widthMm().orElse(4) - 2 * wish.wireMm());
+    return pull(wish, "link", wish.wireMm(), inside, inside);
+  }
+
+  private static Pull pull(
+      ChainWish wish, String what, double wireMm, double acrossMm, double alongMm) {
     return new Pull(
         what,
-        Strength.buttedN(wireMm, insideMm, yieldMpa),
-        Strength.solderedN(wireMm, insideMm, yieldMpa));
+        Strength.Held.of(what, wireMm, acrossMm, alongMm, wish.metal(), wish.temper(), false)
+            .collapseN(),
+        Strength.Held.of(what, wireMm, acrossMm, alongMm, wish.metal(), wish.temper(), true)
+            .collapseN());
   }
 }

@@ -9,10 +9,8 @@ import linkwright.fit.LinkSize;
 import linkwright.fit.Maker;
 import linkwright.fit.Proposal;
 import linkwright.fit.Tried;
-import linkwright.link.Bending;
 import linkwright.link.Forming;
 import linkwright.link.Pattern;
-import linkwright.plan.Planning;
 import linkwright.quantity.Nearest;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Metal;
@@ -73,16 +71,15 @@ final class BlankSum implements Working {
     List<Tried> tried = answers.given().tried();
     LinkSize wish = new LinkSize(length.orElseThrow(), width.orElseThrow());
     double wireMm = wire.orElseThrow();
-    Maker prior = Planning.maker(pattern.orElseThrow(), metal.orElseThrow(), temper, wireMm);
-    Maker maker = Fit.learn(pattern.get(), wireMm, prior, tried, wish);
+    Maker prior = Maker.unknown(metal.orElseThrow().bendingShare(temper));
+    Maker maker = Fit.learn(pattern.orElseThrow(), wireMm, prior, tried, wish);
     Optional<Proposal> found =
         answers.found("", Fit.next(pattern.get(), wireMm, maker, wish, owned, STEP_MM));
     found.ifPresent(
         proposal -> {
           put(outcome, proposal);
           told(outcome, answers.units(), proposal, maker, tried.size());
-          Bending hand = new Bending(maker.growth(), maker.lostMm(), maker.extraTurnDeg());
-          Forming.form(pattern.get(), wireMm, proposal.blankMm(), proposal.formersMm(), hand)
+                Forming.form(pattern.get(), wireMm, proposal.blankMm(), proposal.formersMm(), maker.bending())
               .found()
               .ifPresent(outcome::draw);
         });
@@ -144,14 +141,16 @@ final class BlankSum implements Working {
   }
 
   private static void taught(Outcome outcome, UnitStyle units, Maker maker, int pieces) {
-    double lost = maker.lostMm();
-    long turn = Math.round(maker.extraTurnDeg());
+    double lost = maker.bending().lostMm();
+    long turn = Math.round(maker.bending().extraTurnDeg());
+    double off = maker.bending().clearanceShare();
     outcome.line(
         Figures.count(pieces, "test piece")
-            + " taught: bends come out "
-            + Figures.percent(Math.abs(maker.growth() - 1))
-            + (maker.growth() < 1 ? " smaller" : " larger")
-            + " than their formers, "
+            + " taught: the wire stands "
+            + Figures.percent(Math.abs(off))
+            + " of its thickness "
+            + (off < 0 ? "into" : "off")
+            + " its formers before it springs, "
             + (lost < 0
                 ? "a link " + units.length(-lost) + " longer than its blank"
                 : units.length(lost) + " of a blank is lost")

@@ -60,7 +60,7 @@ final class Books {
         .orElseGet(() -> new Message.Kept(EntryLines.entries(lines)));
   }
 
-  Message begin(String name, List<Fact> facts) {
+  Message begin(String name, List<Fact> facts, Handbook handbook) {
     shut();
     Read<BookFile> created = BookFile.create(home.jobs(), name, device, clock.instant());
     if (created instanceof Read.Bad<BookFile> bad) {
@@ -70,10 +70,10 @@ final class Books {
     if (keep(facts) instanceof Message.NotKept not) {
       return new Message.JobNotOpened(not.why());
     }
-    return opened(open.orElseThrow());
+    return opened(open.orElseThrow(), handbook);
   }
 
-  Message open(String slug) {
+  Message open(String slug, Handbook handbook) {
     shut();
     Path path = home.jobs().resolve(slug + ".yaml");
     Read<BookFile> found =
@@ -84,11 +84,11 @@ final class Books {
       return new Message.JobNotOpened(bad.sentence());
     }
     open = found.found();
-    return opened(open.orElseThrow());
+    return opened(open.orElseThrow(), handbook);
   }
 
   /** Accepts a line whose check fails, and reads the book anew. */
-  Message accept(String check) {
+  Message accept(String check, Handbook handbook) {
     if (open.isEmpty()) {
       return new Message.NotKept(List.of(), "No book is open.");
     }
@@ -101,17 +101,17 @@ final class Books {
     return accepted
         .problem()
         .<Message>map(why -> new Message.NotKept(List.of(), why))
-        .orElseGet(() -> opened(book));
+        .orElseGet(() -> opened(book, handbook));
   }
 
-  private Message opened(BookFile book) {
+  private Message opened(BookFile book, Handbook handbook) {
     String slug = TrayReading.slug(book.path());
     return new Message.JobOpened(
         slug,
         device,
         EntryLines.entries(book.lines()),
         book.whyReadOnly().isPresent(),
-        told(book),
+        told(book, handbook),
         drafts.of(slug),
         book.suspects().stream().map(Books::doubtful).toList());
   }
@@ -121,8 +121,10 @@ final class Books {
         line.line(), line.check(), line.text(), line.reading().map(EntryLines::entry));
   }
 
-  private static List<String> told(BookFile book) {
-    List<String> told = new ArrayList<>(book.problems().stream().map(Problem::sentence).toList());
+  private static List<String> told(BookFile book, Handbook handbook) {
+    List<Problem> problems = new ArrayList<>(book.problems());
+    problems.addAll(book.unknownSteps(handbook::routine));
+    List<String> told = new ArrayList<>(problems.stream().map(Problem::sentence).toList());
     book.whyReadOnly().ifPresent(told::add);
     return told;
   }

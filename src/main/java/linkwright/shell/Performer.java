@@ -53,11 +53,11 @@ public final class Performer {
    */
   public Model begin(Model model, List<Fact> first, Optional<String> job) {
     if (books.empty() && first.get(0) instanceof Fact.JobOpened opened) {
-      books.begin(opened.name(), first);
+      books.begin(opened.name(), first, model.handbook());
       books.shut();
     }
     Model ready = take(model, books.tray(model.handbook()));
-    return job.map(slug -> take(ready, books.open(slug))).orElse(ready);
+    return job.map(slug -> take(ready, books.open(slug, ready.handbook()))).orElse(ready);
   }
 
   /** The model after the message and everything that followed from it. */
@@ -101,12 +101,12 @@ public final class Performer {
 
     @Override
     public Optional<Message> beginJob(Effect.BeginJob effect) {
-      return Optional.of(books.begin(effect.name(), effect.facts()));
+      return Optional.of(books.begin(effect.name(), effect.facts(), model.handbook()));
     }
 
     @Override
     public Optional<Message> openBook(Effect.OpenBook effect) {
-      return Optional.of(books.open(effect.slug()));
+      return Optional.of(books.open(effect.slug(), model.handbook()));
     }
 
     @Override
@@ -134,7 +134,7 @@ public final class Performer {
 
     @Override
     public Optional<Message> acceptLine(Effect.AcceptLine effect) {
-      return Optional.of(books.accept(effect.check()));
+      return Optional.of(books.accept(effect.check(), model.handbook()));
     }
 
     @Override

@@ -12,7 +12,6 @@ import linkwright.fit.Tried;
 import linkwright.fit.Verdict;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
-import linkwright.link.Bending;
 import linkwright.link.Formed;
 import linkwright.link.Forming;
 import linkwright.link.Pattern;
@@ -82,9 +81,8 @@ public record TestPieces(
 
   private static Optional<Formed> formed(
       ChainWish wish, Maker maker, double blankMm, Map<String, Double> formersMm) {
-    Bending hand = new Bending(maker.growth(), maker.lostMm(), maker.extraTurnDeg());
     return Forming.form(
-            wish.link().pattern().orElseThrow(), wish.wireMm(), blankMm, formersMm, hand)
+            wish.link().pattern().orElseThrow(), wish.wireMm(), blankMm, formersMm, maker.bending())
         .found();
   }
 

@@ -33,6 +33,11 @@ public interface Display extends AutoCloseable {
   /** Which characters can be drawn. */
   Glyphs glyphs();
 
+  /** What is to be told of this display, a sentence; empty where all is as usual. */
+  default Optional<String> told() {
+    return Optional.empty();
+  }
+
   /** Waits for something to happen, for no longer than this; empty when nothing did. */
   Optional<Input> poll(long millis);
 

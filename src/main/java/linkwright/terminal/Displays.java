@@ -56,13 +56,14 @@ public final class Displays {
 
   /** Whether there is a terminal that can be driven: Lanterna can't drive that of Windows. */
   private static boolean usable(Environment environment) {
-    return environment.terminal() && !environment.isWindows();
+    return environment.terminal() && !environment.isDumb() && !environment.isWindows();
   }
 
   /** What to try first. */
   static Kind kind(Environment environment, DisplayWishes wishes) {
     boolean terminal = usable(environment);
-    if (environment.hasWindows() && (wishes.window() || !terminal)) {
+    boolean lines = environment.isDumb() && !environment.isWindows();
+    if (environment.hasWindows() && (wishes.window() || !terminal && !lines)) {
       return Kind.WINDOW;
     }
     return terminal ? Kind.TERMINAL : Kind.PLAIN;

@@ -46,6 +46,11 @@ public record Environment(Map<String, String> variables, boolean terminal, Strin
         || !value("WAYLAND_DISPLAY").isEmpty();
   }
 
+  /** Whether there is a terminal that can write lines and nothing else, such as an editor's. */
+  public boolean isDumb() {
+    return terminal && value("TERM").equals("dumb");
+  }
+
   boolean isWindows() {
     return system.startsWith("Windows");
   }

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import linkwright.link.Bending;
 import linkwright.link.Pattern;
 import linkwright.link.PatternFiles;
 import linkwright.quantity.UnitStyle;
@@ -16,10 +17,14 @@ import org.junit.jupiter.api.Test;
 class FitTest {
   private static final Pattern HOOK = PatternFiles.named("hook-link");
   private static final Pattern SCROLL = PatternFiles.named("scroll");
-  private static final Maker NEW = Maker.unknown(1.02);
+  private static final Maker NEW = Maker.unknown(0.0027);
   private static final LinkSize WISH = new LinkSize(15, 5);
   private static final Map<String, List<Double>> OWNED =
       Map.of("eye", List.of(2.0, 2.5, 3.0, 3.5, 4.0));
+
+  private static Maker sure(Bending bending) {
+    return new Maker(bending, Covariance.ofSpreads(0, 0, 0, 0), Scatter.USUAL);
+  }
 
   private static Proposal next(Maker maker, LinkSize wish, double stepMm) {
     return Fit.next(HOOK, 0.9, maker, wish, OWNED, stepMm).orThrow();
@@ -44,7 +49,7 @@ class FitTest {
       Pattern oval = PatternFiles.named("oval");
       LinkSize wish = new LinkSize(12, 4.8);
 
-      Proposal proposal = Fit.next(oval, 1, Maker.unknown(1), wish, Map.of(), 0).orThrow();
+      Proposal proposal = Fit.next(oval, 1, Maker.unknown(0), wish, Map.of(), 0).orThrow();
 
       // Two half circles over 2.8 mm and two straights between them.
       double straight = 12 - (2.8 + 2 * 1);
@@ -68,7 +73,7 @@ class FitTest {
 
     @Test
     void comesNearerWithEachMeasuredPiece() {
-      Maker hands = new Maker(1.06, 0.6, 15, Covariance.ofSpreads(0, 0, 0));
+      Maker hands = sure(new Bending(0.0027, 0.09, 0.6, 15));
       Proposal first = next(NEW, WISH, 0.5);
       Expected made = Fit.expect(HOOK, 0.9, hands, first.blankMm(), first.formersMm()).orThrow();
       Maker learned =
@@ -135,7 +140,7 @@ class FitTest {
           Fit.next(
                   SCROLL,
                   0.9,
-                  Maker.unknown(1),
+                  Maker.unknown(0),
                   new LinkSize(15, 4.3),
                   Map.of("tip", List.of(1.5), "bow", List.of(2.5)),
                   0)
@@ -185,7 +190,7 @@ class FitTest {
           .withMessageContaining("stepMm");
       assertThatIllegalArgumentException()
           .isThrownBy(() -> Maker.unknown(Double.NaN))
-          .withMessageContaining("growth");
+          .withMessageContaining("stressShare");
     }
   }
 
@@ -195,7 +200,7 @@ class FitTest {
 
     @Test
     void scaledByTwoTheProposalIsTwiceAsLarge() {
-      Maker sure = new Maker(1.03, 0, 5, Covariance.ofSpreads(0, 0, 0));
+      Maker sure = sure(new Bending(0.0027, 0.02, 0, 5));
       Random random = new Random(SEED);
       for (int i = 0; i < 50; i++) {
         LinkSize wish = new LinkSize(12 + 6 * random.nextDouble(), 4.5 + 1.7 * random.nextDouble());
@@ -220,11 +225,12 @@ class FitTest {
       Random random = new Random(SEED);
       for (int i = 0; i < 200; i++) {
         Maker sure =
-            new Maker(
-                1.03 + 0.03 * random.nextGaussian(),
-                0.5 * random.nextGaussian(),
-                12 * random.nextGaussian(),
-                Covariance.ofSpreads(0, 0, 0));
+            sure(
+                new Bending(
+                    0.0027,
+                    0.07 * random.nextGaussian(),
+                    0.5 * random.nextGaussian(),
+                    12 * random.nextGaussian()));
         LinkSize wish = new LinkSize(3 + 20 * random.nextDouble(), 1 + 8 * random.nextDouble());
         Proposal proposal = next(sure, wish, 0.5);
         assertThat(Fit.expect(HOOK, 0.9, sure, proposal.blankMm(), proposal.formersMm()).isGood())

@@ -2,8 +2,6 @@ package linkwright.house;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.tngtech.archunit.core.domain.Dependency;
-import com.tngtech.archunit.core.domain.JavaClass;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -19,25 +17,10 @@ import org.junit.jupiter.api.Test;
 class PackagesTest {
   private static final int MOST_LINES = 4000;
 
-  /** Package → the packages that its classes know, each by its own name at whatever depth. */
-  private static Map<String, Set<String>> known() {
-    Map<String, Set<String>> known = new TreeMap<>();
-    for (JavaClass type : Program.CLASSES) {
-      Set<String> of = known.computeIfAbsent(type.getPackageName(), name -> new TreeSet<>());
-      for (Dependency dependency : type.getDirectDependenciesFromSelf()) {
-        JavaClass target = dependency.getTargetClass().getBaseComponentType();
-        if (Program.isOurs(target) && !target.getPackageName().equals(type.getPackageName())) {
-          of.add(target.getPackageName());
-        }
-      }
-    }
-    return known;
-  }
-
   @Test
   void no_packages_know_each_other_in_a_circle() throws IOException {
-    assertThat(known().get("linkwright.view")).contains("linkwright.coach");
-    Exceptions.of("circles").areAllThatIsFound(circles(known()));
+    assertThat(Program.known().get("linkwright.view")).contains("linkwright.coach");
+    Exceptions.of("circles").areAllThatIsFound(circles(Program.known()));
   }
 
   @Test

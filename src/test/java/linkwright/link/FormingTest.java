@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import linkwright.quantity.Read;
+import linkwright.wire.Springback;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -105,13 +106,37 @@ class FormingTest {
     }
 
     @Test
-    void aHandsGrowthLossAndExtraTurnShowInTheLink() {
+    void aHandsClearanceLossAndExtraTurnShowInTheLink() {
       Pattern c = Shapes.half(2.0, OtherHalf.MIRRORED, Bend.eye("eye", 180, Side.LEFT), Run.rest());
-      Formed grown = Forming.form(c, 1.0, 30, Map.of(), new Bending(1.1, 2, 10)).orThrow();
+      Formed grown = Forming.form(c, 1.0, 30, Map.of(), new Bending(0, 0.15, 2, 10)).orThrow();
       double arc = Math.toRadians(190) * 1.65;
       assertThat(grown.shortestBlankMm()).isCloseTo(2 * arc + 2, EXACT);
       assertThat(grown.centreLine().lengthMm()).isCloseTo(28, EXACT);
       assertThat(grown.lengthMm()).isCloseTo(28 - 2 * arc + 2 * 1.65 + 1, EXACT);
+    }
+
+    /** The same wire opens more over a wide former than over a tight one, as {@link Springback}. */
+    @Test
+    void everyBendSpringsBackByItsOwnFormer() {
+      Bending springs = Bending.springing(200.0 / 75_000);
+      for (double former : new double[] {1, 3, 12}) {
+        Pattern c =
+            Shapes.half(former, OtherHalf.MIRRORED, Bend.eye("eye", 180, Side.LEFT), Run.rest());
+        Formed formed = Forming.form(c, 0.9, 200, Map.of(), springs).orThrow();
+        assertThat(formed.eyes().get(0).insideMm())
+            .isCloseTo(Springback.insideMm(0.9, former, 75_000, 200).orElseThrow(), EXACT);
+      }
+    }
+
+    @Test
+    void wireThatOnlySpringsIsTold() {
+      Pattern c = Shapes.half(600, OtherHalf.MIRRORED, Bend.eye("eye", 180, Side.LEFT), Run.rest());
+      assertThat(
+              Forming.form(c, 0.9, 9000, Map.of(), Bending.springing(124.0 / 75_000))
+                  .problem()
+                  .orElseThrow())
+          .contains("\"eye\" of 600 mm")
+          .contains("goes straight again");
     }
 
     @Test
@@ -224,7 +249,7 @@ class FormingTest {
 
     @Test
     void anEyeTurnedBackToStraightIsTold() {
-      assertThat(bad(Forming.form(scroll, 0.9, 38, Map.of(), new Bending(1, 0, -285))))
+      assertThat(bad(Forming.form(scroll, 0.9, 38, Map.of(), new Bending(0, 0, 0, -285))))
           .contains("no further than straight");
     }
 
@@ -242,9 +267,12 @@ class FormingTest {
 
     @Test
     void aHandThatCannotBeIsTheProgrammersFault() {
-      assertThatThrownBy(() -> new Bending(0, 0, 0)).hasMessageContaining("growth");
-      assertThatThrownBy(() -> new Bending(1, Double.NaN, 0)).hasMessageContaining("lostMm");
-      assertThatThrownBy(() -> new Bending(1, 0, Double.NaN)).hasMessageContaining("extraTurnDeg");
+      assertThatThrownBy(() -> new Bending(-1, 0, 0, 0)).hasMessageContaining("stressShare");
+      assertThatThrownBy(() -> new Bending(0, Double.NaN, 0, 0))
+          .hasMessageContaining("clearanceShare");
+      assertThatThrownBy(() -> new Bending(0, 0, Double.NaN, 0)).hasMessageContaining("lostMm");
+      assertThatThrownBy(() -> new Bending(0, 0, 0, Double.NaN))
+          .hasMessageContaining("extraTurnDeg");
     }
 
     private static String bad(Read<?> read) {

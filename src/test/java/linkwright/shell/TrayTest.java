@@ -93,7 +93,7 @@ class TrayTest {
   @Test
   void tellsATimerThatCameDueThoughItsBookIsNotReadAgain() {
     Books books = books();
-    books.open("chain-a");
+    books.open("chain-a", handbook);
     books.keep(List.of(new Fact.TimerStarted("pickle", 60)));
     books.shut();
 
@@ -112,7 +112,7 @@ class TrayTest {
 
   private Path job(String name) {
     Books books = books();
-    books.begin(name, List.of(new Fact.JobOpened(name, "scroll-and-ring")));
+    books.begin(name, List.of(new Fact.JobOpened(name, "scroll-and-ring")), handbook);
     books.shut();
     return home.jobs().resolve(Slug.of(name, taken -> false) + ".yaml");
   }

@@ -98,6 +98,16 @@ class EnvironmentTest {
     }
 
     @Test
+    void aTerminalThatWritesLinesGetsLinesUnlessAWindowIsWishedFor() {
+      assertThat(kind(true, "Linux", false, "TERM", "dumb")).isEqualTo(Kind.PLAIN);
+      assertThat(kind(true, "Linux", false, "TERM", "dumb", "DISPLAY", ":0")).isEqualTo(Kind.PLAIN);
+      assertThat(kind(true, "Linux", true, "TERM", "dumb", "DISPLAY", ":0")).isEqualTo(Kind.WINDOW);
+      assertThat(kind(false, "Linux", false, "TERM", "dumb", "DISPLAY", ":0"))
+          .as("no terminal at all")
+          .isEqualTo(Kind.WINDOW);
+    }
+
+    @Test
     void withNeitherThereAreOnlyLines() {
       assertThat(kind(false, "Linux", false)).isEqualTo(Kind.PLAIN);
       assertThat(kind(false, "Linux", true)).isEqualTo(Kind.PLAIN);

@@ -26,7 +26,7 @@ import org.junit.jupiter.api.Test;
 
 class PainterTest {
   private static Grid grid(int columns, int rows, String text) {
-    Canvas canvas = new Canvas(columns, rows);
+    Canvas canvas = new Canvas(columns, rows, Glyphs.FULL);
     canvas.wrapped(0, 0, columns, rows, text, Tone.PLAIN);
     return canvas.toGrid();
   }
@@ -82,7 +82,7 @@ class PainterTest {
     Painter painter =
         new Painter(
             terminal, Theme.of(Look.DARK, ColourDepth.RGB), Glyphs.FULL, Painter.Blocks.LETTERS);
-    Canvas canvas = new Canvas(10, 2);
+    Canvas canvas = new Canvas(10, 2, Glyphs.FULL);
     canvas.text(0, 1, "wire", Tone.FIELD);
     canvas.cursor(4, 1);
     painter.paint(canvas.toGrid(), new Display.GridSize(10, 2));
@@ -98,7 +98,7 @@ class PainterTest {
     Painter painter =
         new Painter(
             terminal, Theme.of(Look.DARK, ColourDepth.RGB), Glyphs.FULL, Painter.Blocks.SOLID);
-    Canvas canvas = new Canvas(10, 1);
+    Canvas canvas = new Canvas(10, 1, Glyphs.FULL);
     canvas.text(0, 0, "a", Tone.ACCENT);
     canvas.text(1, 0, "s", Tone.STRONG);
     canvas.text(2, 0, "p", Tone.PLAIN);
@@ -117,7 +117,7 @@ class PainterTest {
   void theFiguresOfARingingTimerStandOutFromTheirGround() throws IOException {
     for (Painter.Blocks blocks : Painter.Blocks.values()) {
       DefaultVirtualTerminal terminal = new DefaultVirtualTerminal(new TerminalSize(2, 1));
-      Canvas canvas = new Canvas(2, 1);
+      Canvas canvas = new Canvas(2, 1, Glyphs.FULL);
       canvas.text(0, 0, "█ ", Tone.ALARM);
       new Painter(terminal, Theme.of(Look.DARK, ColourDepth.RGB), Glyphs.FULL, blocks)
           .paint(canvas.toGrid(), new Display.GridSize(2, 1));

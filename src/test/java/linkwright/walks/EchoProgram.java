@@ -42,6 +42,7 @@ public final class EchoProgram {
 
   private static void run(Display display) {
     Deque<String> got = new ArrayDeque<>();
+    display.told().ifPresent(got::add);
     int count = 0;
     while (true) {
       show(display, got, count);

@@ -37,7 +37,7 @@ public final class Walk {
   public static int run(
       Surroundings here, Home home, Choices choices, Library library, Opening opening) {
     Runnable bell = here.environment().terminal() ? here.out()::bell : () -> {};
-    String device = choices.device(here.environment().variables());
+    String device = choices.device(here, home);
     Performer performer = new Performer(home, device, here.clock(), bell);
     Model model =
         Coach.begin(

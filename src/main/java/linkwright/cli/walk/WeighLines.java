@@ -2,7 +2,6 @@ package linkwright.cli.walk;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
@@ -14,6 +13,7 @@ import linkwright.job.Fact;
 import linkwright.job.Pile;
 import linkwright.plan.FinenessWord;
 import linkwright.plan.Plan;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
 import linkwright.standing.Closing;
 import linkwright.standing.Price;
@@ -93,7 +93,7 @@ final class WeighLines {
   }
 
   private static String amount(double money) {
-    return String.format(Locale.ROOT, "%.2f", money);
+    return Decimals.fixed(money, 2);
   }
 
   private static String length(OptionalDouble mm, UnitStyle units) {

@@ -1,10 +1,10 @@
 package linkwright.coach.form;
 
 import java.util.LinkedHashMap;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import linkwright.job.PriceList;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.Read;
 import linkwright.quantity.Share;
 
@@ -45,8 +45,7 @@ public final class PriceWords {
 
   /** A number without needless zeros. */
   public static String plain(double value) {
-    String text = String.format(Locale.ROOT, "%.4f", value);
-    return text.replaceAll("0+$", "").replaceAll("\\.$", "");
+    return Decimals.upTo(value, 4);
   }
 
   public static Map<String, String> troubles(Form form) {

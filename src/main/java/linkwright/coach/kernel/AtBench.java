@@ -3,6 +3,7 @@ package linkwright.coach.kernel;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import linkwright.job.Fact;
 import linkwright.job.InHand;
 import linkwright.job.JobState;
 import linkwright.job.Pile;
@@ -59,11 +60,21 @@ public record AtBench(
                     .handbook()
                     .routine(job.state().course().routine())
                     .filter(routine -> !routine.steps().isEmpty())
-                    .map(routine -> of(routine, job, stepIn(routine, job.state()))));
+                    .map(routine -> of(routine, job, stepIn(routine, job))));
   }
 
-  private static Step stepIn(Routine routine, JobState state) {
-    return routine.step(state.course().step()).orElse(routine.steps().get(0));
+  /**
+   * The open step. If the routine has it no more, under no name, the last one before it in the book
+   * that it has: never the first, as if nothing had been done.
+   */
+  private static Step stepIn(Routine routine, OpenJob job) {
+    Optional<Step> open = routine.step(job.state().course().step());
+    for (int i = job.entries().size() - 1; i >= 0 && open.isEmpty(); i--) {
+      if (job.entries().get(i).fact() instanceof Fact.StepOpened opened) {
+        open = routine.step(opened.step());
+      }
+    }
+    return open.orElse(routine.steps().get(0));
   }
 
   public static AtBench of(Routine routine, OpenJob job, Step step) {

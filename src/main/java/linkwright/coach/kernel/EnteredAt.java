@@ -3,7 +3,10 @@ package linkwright.coach.kernel;
 import java.util.EnumSet;
 import java.util.Map;
 import java.util.Set;
+import linkwright.job.BenchFact;
 import linkwright.job.Fact;
+import linkwright.job.LessonFact;
+import linkwright.job.LotFact;
 import linkwright.job.Strikes;
 
 /**
@@ -42,7 +45,27 @@ public final class EnteredAt {
           nowhere(Fact.LineAccepted.class),
           nowhere(Fact.JobClosed.class),
           nowhere(Fact.JobReopened.class),
-          nowhere(Fact.Unread.class));
+          nowhere(Fact.Unread.class),
+          nowhere(BenchFact.HotWorkSaid.class),
+          nowhere(BenchFact.SittingEnded.class),
+          nowhere(BenchFact.StepSkipped.class),
+          at(BenchFact.JointsChecked.class, PlaceId.BENCH),
+          at(BenchFact.CountCorrected.class, PlaceId.BENCH),
+          nowhere(BenchFact.HoursCorrected.class),
+          at(BenchFact.PilePlaced.class, PlaceId.BENCH),
+          nowhere(BenchFact.CardSet.class),
+          nowhere(BenchFact.JobPutAway.class),
+          nowhere(LotFact.LotArrived.class),
+          nowhere(LotFact.LotCounted.class),
+          nowhere(LotFact.LotTurned.class),
+          at(LotFact.StockTaken.class, PlaceId.WIRE),
+          at(LotFact.StockReturned.class, PlaceId.WIRE),
+          nowhere(LessonFact.StudentBookOpened.class),
+          nowhere(LessonFact.QuestionAsked.class),
+          nowhere(LessonFact.QuestionAnswered.class),
+          nowhere(LessonFact.Signed.class),
+          nowhere(LessonFact.PieceStudied.class),
+          nowhere(LessonFact.PracticeSet.class));
 
   private EnteredAt() {}
 

@@ -11,6 +11,7 @@ import linkwright.plan.Plan;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.Routine;
 import linkwright.standing.CountedPlan;
+import linkwright.wire.Strength;
 
 /** What a plan comes to, line by line, in the user's units. */
 public final class PlanSummary {
@@ -112,6 +113,7 @@ public final class PlanSummary {
     if (solders) {
       line(lines, "unsoldered", "%.0f N".formatted(plan.pull().buttedN()));
     }
+    lines.add(new Line("", Strength.PROVISO, false, true));
     plan.remarks().forEach(each -> lines.add(new Line("", each, false, true)));
     FinenessWord.of(plan.wish().metal(), plan.massChainG(), model.handbook().reference())
         .forEach(each -> lines.add(new Line("", each, false, false)));

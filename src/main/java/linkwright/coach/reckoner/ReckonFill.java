@@ -1,7 +1,5 @@
 package linkwright.coach.reckoner;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +10,7 @@ import linkwright.coach.kernel.OpenJob;
 import linkwright.fit.Tried;
 import linkwright.plan.Plan;
 import linkwright.plan.WishKeys;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.Length;
 import linkwright.quantity.UnitStyle;
 import linkwright.reckon.Given;
@@ -137,10 +136,6 @@ final class ReckonFill {
 
   private static String exact(double mm, UnitStyle units) {
     boolean metric = units == UnitStyle.METRIC;
-    BigDecimal value =
-        BigDecimal.valueOf(metric ? mm : mm / 25.4)
-            .setScale(metric ? 3 : 4, RoundingMode.HALF_UP)
-            .stripTrailingZeros();
-    return value.toPlainString() + (metric ? " mm" : " in");
+    return metric ? Decimals.upTo(mm, 3) + " mm" : Decimals.upTo(mm / 25.4, 4) + " in";
   }
 }

@@ -5,12 +5,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import linkwright.coach.content.Content;
 import linkwright.coach.form.Amounts;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
-import linkwright.coach.form.Whole;
 import linkwright.coach.kernel.Drafting;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
@@ -21,6 +19,7 @@ import linkwright.coach.keys.Act;
 import linkwright.job.Fact;
 import linkwright.plan.ChainWish;
 import linkwright.plan.WishedRing;
+import linkwright.quantity.Count;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.Ends;
 import linkwright.standing.TrialLength;
@@ -128,9 +127,10 @@ public final class TrialPlace implements Place {
   public Turn confirmed(Model model, Form form) {
     Amounts amounts = new Amounts(form);
     Map<String, String> troubles = new LinkedHashMap<>(amounts.troubles(LENGTHS, ""));
-    OptionalInt links = Whole.read(form.text("links"), 1);
+    Optional<Integer> links = Count.read(form.text("links"), 1, Count.MOST).found();
     boolean noRings = form.fields().stream().noneMatch(field -> field.id().equals("rings"));
-    OptionalInt rings = noRings ? OptionalInt.of(0) : Whole.read(form.text("rings"), 0);
+    Optional<Integer> rings =
+        noRings ? Optional.of(0) : Count.read(form.text("rings")).found();
     if (links.isEmpty()) {
       troubles.put("links", "Give the number of links that hang, 1 or more, such as 3.");
     }
@@ -150,8 +150,8 @@ public final class TrialPlace implements Place {
     OptionalDouble oval = amounts.mm("oval");
     Fact fact =
         new Fact.TrialMeasured(
-            links.getAsInt(),
-            rings.getAsInt(),
+            links.get(),
+            rings.get(),
             amounts.mm("ring").orElse(0),
             oval,
             amounts.mm("hung").orElseThrow(),

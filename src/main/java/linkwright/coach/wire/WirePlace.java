@@ -4,11 +4,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import linkwright.coach.content.Content;
 import linkwright.coach.form.Amounts;
 import linkwright.coach.form.Form;
-import linkwright.coach.form.Whole;
 import linkwright.coach.kernel.Drafting;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
@@ -21,6 +19,7 @@ import linkwright.job.Fact;
 import linkwright.plan.ChainWish;
 import linkwright.standing.StillToDo;
 import linkwright.standing.WireStand;
+import linkwright.quantity.Count;
 
 /** Wire: what came, what was cut and lost, what is short, and drawing it down. */
 public final class WirePlace implements Place {
@@ -171,8 +170,8 @@ public final class WirePlace implements Place {
     return troubles;
   }
 
-  private static OptionalInt count(Form form) {
-    return Whole.read(form.text("count"), 1);
+  private static Optional<Integer> count(Form form) {
+    return Count.read(form.text("count"), 1, Count.MOST).found();
   }
 
   private static Turn keep(Model model, Form form) {
