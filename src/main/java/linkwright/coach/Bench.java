@@ -17,6 +17,11 @@ public final class Bench {
     return BenchGate.caution(model);
   }
 
+  /** What the one key for the common act does at the step that is open. */
+  public static Act common(Model model, AtBench at) {
+    return BenchPlace.commonAct(model, at);
+  }
+
   /** Whether nobody is at the bench. */
   public static boolean away(Model model) {
     return BenchPlace.away(model);

@@ -74,6 +74,11 @@ final class BenchGate {
     if (redo.isPresent()) {
       return open(model.told("Some go back: on to “" + redo.get().title() + "”."), redo.get());
     }
+    Optional<Step> behind = BenchWait.behind(model, at);
+    if (behind.isPresent() && !behind.get().id().equals(at.step().id())) {
+      return open(
+          model.told("A wait runs still: on to “" + behind.get().title() + "”."), behind.get());
+    }
     Optional<BenchAgain> again = BenchAgain.of(model, at);
     if (again.isPresent()) {
       return open(model.told(again.get().told()), again.get().step());

@@ -23,9 +23,10 @@ final class BenchScreens {
   }
 
   static Screen.Bench opening(Screen.Bench screen, Optional<String> step) {
+    // A step that opens leaves no question; an entry kept meanwhile takes none away.
     return new Screen.Bench(
         "",
-        new BenchAsk.Nothing(),
+        step.isPresent() ? new BenchAsk.Nothing() : screen.ask(),
         step,
         0,
         step.isPresent() ? Optional.empty() : screen.remedy(),

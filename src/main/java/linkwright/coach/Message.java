@@ -3,13 +3,22 @@ package linkwright.coach;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
 
 /** What reaches the coach: keys, time, and what became of the effects it asked for. */
 public sealed interface Message {
-  /** A key was pressed. */
-  record KeyPressed(Key key) implements Message {}
+  /**
+   * A key was pressed, at that moment of the steady clock; without one it is no key that could
+   * bounce, such as a line of the plain walk.
+   */
+  record KeyPressed(Key key, Optional<Instant> at) implements Message {
+    /** One that cannot bounce. */
+    public KeyPressed(Key key) {
+      this(key, Optional.empty());
+    }
+  }
 
   /** Text was pasted; only a field takes it. */
   record Pasted(String text) implements Message {}
@@ -17,8 +26,13 @@ public sealed interface Message {
   /** A place of the screen was clicked. */
   record PointedAt(Spot spot) implements Message {}
 
-  /** The clock went on. */
-  record Ticked(Instant now) implements Message {}
+  /** The clock went on; steady is the same moment by a clock that nobody can set. */
+  record Ticked(Instant now, Instant steady) implements Message {
+    /** Where there is one clock only. */
+    public Ticked(Instant now) {
+      this(now, now);
+    }
+  }
 
   /** The room to draw in changed. */
   record Resized(int width, int height) implements Message {}

@@ -3,13 +3,15 @@ package linkwright.coach;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import linkwright.job.Timers;
 
 /**
  * All that the coach knows at a moment; a screen is drawn from it and nothing else.
  *
  * @param shelf what can be looked up
  * @param settings the user's choices
- * @param now the moment
+ * @param now the moment, as the computer's clock tells it
+ * @param steady the moment by a clock that nobody can set: timers follow it
  * @param width columns to draw in
  * @param height rows to draw in
  * @param tray the jobs at hand
@@ -17,18 +19,21 @@ import java.util.Optional;
  * @param screen the screen shown
  * @param notice a sentence for the user
  * @param rungAt the second for which the bell was last rung, so that it rings once a second at most
+ * @param presses what was pressed last, so that a key that bounces or is held counts once
  */
 public record Model(
     Shelf shelf,
     Settings settings,
     Instant now,
+    Instant steady,
     int width,
     int height,
     List<TrayJob> tray,
     Optional<OpenJob> job,
     Screen screen,
     Notice notice,
-    long rungAt) {
+    long rungAt,
+    Presses presses) {
   public Model {
     tray = List.copyOf(tray);
   }
@@ -39,17 +44,27 @@ public record Model(
         shelf,
         settings,
         now,
+        now,
         width,
         height,
         List.of(),
         Optional.empty(),
         new Screen.Tray(0, Optional.empty()),
         Notice.NONE,
-        0);
+        0,
+        Presses.NONE);
+  }
+
+  /** The timers of the job on the bench, by the steady clock; a closed job has none. */
+  public Timers timers() {
+    return job.filter(open -> !open.state().course().closed())
+        .map(open -> open.state().timers())
+        .orElse(Timers.NONE);
   }
 
   Model with(Screen next) {
-    return new Model(shelf, settings, now, width, height, tray, job, next, notice, rungAt);
+    return new Model(
+        shelf, settings, now, steady, width, height, tray, job, next, notice, rungAt, presses);
   }
 
   Model with(OpenJob next) {
@@ -57,23 +72,44 @@ public record Model(
   }
 
   Model withJob(Optional<OpenJob> next) {
-    return new Model(shelf, settings, now, width, height, tray, next, screen, notice, rungAt);
+    return new Model(
+        shelf, settings, now, steady, width, height, tray, next, screen, notice, rungAt, presses);
   }
 
   Model withTray(List<TrayJob> jobs) {
-    return new Model(shelf, settings, now, width, height, jobs, job, screen, notice, rungAt);
+    return new Model(
+        shelf, settings, now, steady, width, height, jobs, job, screen, notice, rungAt, presses);
   }
 
-  Model at(Instant moment) {
-    return new Model(shelf, settings, moment, width, height, tray, job, screen, notice, rungAt);
+  Model at(Instant moment, Instant steadyMoment) {
+    return new Model(
+        shelf,
+        settings,
+        moment,
+        steadyMoment,
+        width,
+        height,
+        tray,
+        job,
+        screen,
+        notice,
+        rungAt,
+        presses);
   }
 
   Model sized(int columns, int rows) {
-    return new Model(shelf, settings, now, columns, rows, tray, job, screen, notice, rungAt);
+    return new Model(
+        shelf, settings, now, steady, columns, rows, tray, job, screen, notice, rungAt, presses);
   }
 
   Model rung(long second) {
-    return new Model(shelf, settings, now, width, height, tray, job, screen, notice, second);
+    return new Model(
+        shelf, settings, now, steady, width, height, tray, job, screen, notice, second, presses);
+  }
+
+  Model with(Presses pressed) {
+    return new Model(
+        shelf, settings, now, steady, width, height, tray, job, screen, notice, rungAt, pressed);
   }
 
   /** No timer rings: the next one that does rings at once. */
@@ -94,6 +130,7 @@ public record Model(
   }
 
   private Model notice(Notice next) {
-    return new Model(shelf, settings, now, width, height, tray, job, screen, next, rungAt);
+    return new Model(
+        shelf, settings, now, steady, width, height, tray, job, screen, next, rungAt, presses);
   }
 }

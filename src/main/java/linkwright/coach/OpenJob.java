@@ -1,12 +1,15 @@
 package linkwright.coach;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
+import linkwright.job.Timers;
 
 /**
  * The job on the bench.
@@ -78,6 +81,26 @@ public record OpenJob(
         reckoned.after(state, next, shelf),
         doubtful,
         words.and(more, settings));
+  }
+
+  /** The same with its timers by the steady clock; those that ran before go on as they did. */
+  OpenJob steadied(Optional<OpenJob> before, Instant now, Instant steady) {
+    Timers ran =
+        before
+            .filter(job -> job.slug().equals(slug))
+            .map(job -> job.state().timers())
+            .orElse(Timers.NONE);
+    return new OpenJob(
+        slug,
+        device,
+        entries,
+        state.with(state.timers().steadied(ran, now, steady)),
+        lookOnly,
+        told,
+        drafts,
+        reckoned,
+        doubtful,
+        words);
   }
 
   /** Whether links are counted along a length; false for a clasp, rings for stock, wire. */

@@ -24,7 +24,10 @@ public final class Update {
   /** What follows from a message. */
   public static Turn update(Model model, Message message) {
     if (message instanceof Message.KeyPressed pressed) {
-      return key(model.quiet(), pressed.key());
+      return pressed
+          .at()
+          .map(at -> Bounce.key(model.quiet(), pressed.key(), at))
+          .orElseGet(() -> key(model.quiet().with(Presses.NONE), pressed.key()));
     }
     if (message instanceof Message.Pasted pasted) {
       return pasted(model, pasted.text());
@@ -33,7 +36,7 @@ public final class Update {
       return Pointing.at(model.quiet(), pointed.spot());
     }
     if (message instanceof Message.Ticked ticked) {
-      return tick(model.at(ticked.now()));
+      return tick(Clocks.moved(model, ticked));
     }
     if (message instanceof Message.Resized size) {
       return Turn.to(model.sized(size.width(), size.height()));
@@ -92,6 +95,15 @@ public final class Update {
     return common.map(found -> common(model, found)).orElseGet(() -> place.typed(model, key));
   }
 
+  /** What a key means now; nothing in a form, in the help, and where it only types. */
+  static Optional<Act> act(Model model, Key key) {
+    if (model.screen().form().isPresent() || model.screen() instanceof Screen.Help) {
+      return Optional.empty();
+    }
+    KeyMap keys = model.settings().keys();
+    return keys.find(key, Places.of(model).acts(model)).or(() -> keys.find(key, Places.COMMON));
+  }
+
   /**
    * Pasted text goes into a field as if typed, line breaks as spaces; elsewhere it is passed over.
    */
@@ -119,8 +131,7 @@ public final class Update {
   }
 
   static Turn answer(Model model) {
-    Optional<TimerRun> ringing =
-        model.job().flatMap(job -> job.state().timers().ringing(model.now()).stream().findFirst());
+    Optional<TimerRun> ringing = model.timers().ringing(model.steady()).stream().findFirst();
     return ringing
         .map(
             timer ->
@@ -130,14 +141,11 @@ public final class Update {
   }
 
   private static Turn tick(Model model) {
-    boolean rings =
-        model.job().map(job -> !job.state().timers().ringing(model.now()).isEmpty()).orElse(false);
-    if (!rings) {
+    if (model.timers().ringing(model.steady()).isEmpty()) {
       return Turn.to(model.rangAtNothing());
     }
-    long second = model.now().getEpochSecond();
-    // A clock that was set back must not silence it until the time comes round again.
-    if (Math.abs(second - model.rungAt()) < BELL_EVERY.toSeconds()) {
+    long second = model.steady().getEpochSecond();
+    if (second - model.rungAt() < BELL_EVERY.toSeconds()) {
       return Turn.to(model);
     }
     // When one comes due, what was told before it, such as that it runs, holds no more.
@@ -149,7 +157,9 @@ public final class Update {
     boolean readAnew =
         model.screen() instanceof Screen.Book
             && model.job().map(open -> open.slug().equals(opened.slug())).orElse(false);
-    OpenJob job = OpenJob.of(opened, model.shelf(), model.settings());
+    OpenJob job =
+        OpenJob.of(opened, model.shelf(), model.settings())
+            .steadied(model.job(), model.now(), model.steady());
     if (readAnew) {
       return BookPlace.readAnew(model.with(job));
     }
@@ -158,6 +168,8 @@ public final class Update {
       next = next.trouble("Another program has this book open: you can look, not write.");
     } else if (!opened.told().isEmpty()) {
       next = next.trouble(opened.told().get(0));
+    } else if (Clocks.wentBack(opened.entries(), job, model.now())) {
+      next = next.trouble(Clocks.SET_BACK);
     }
     return Places.arrive(next, job);
   }
@@ -166,7 +178,12 @@ public final class Update {
     if (model.job().isEmpty()) {
       return Turn.to(model);
     }
-    Model next = model.with(model.job().get().after(entries, model.shelf(), model.settings()));
+    OpenJob before = model.job().get();
+    Model next =
+        model.with(
+            before
+                .after(entries, model.shelf(), model.settings())
+                .steadied(model.job(), model.now(), model.steady()));
     return Places.of(next).settled(next);
   }
 }

@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -111,11 +112,21 @@ public sealed interface Fact {
   /** The bench was left; each says whether it was looked to. */
   record SteppedAway(boolean torchOut, boolean gasShut, boolean hotWorkSafe) implements Fact {}
 
-  /** A timer was set. */
-  record TimerStarted(String name, long seconds) implements Fact {}
+  /** A timer was set: the wait of a step, or one of her own where step is empty. */
+  record TimerStarted(String name, long seconds, Optional<String> step) implements Fact {
+    /** One of her own. */
+    public TimerStarted(String name, long seconds) {
+      this(name, seconds, Optional.empty());
+    }
+  }
 
-  /** A timer was answered, after it rang or before. */
-  record TimerAnswered(EntryId timer) implements Fact {}
+  /** A timer was answered, after it rang or before; why says why a wait was ended before it was. */
+  record TimerAnswered(EntryId timer, Optional<String> why) implements Fact {
+    /** Answered because it was over, or looked to. */
+    public TimerAnswered(EntryId timer) {
+      this(timer, Optional.empty());
+    }
+  }
 
   /** The finished chain and what is left were weighed and measured. */
   record WeighedIn(

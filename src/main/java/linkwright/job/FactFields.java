@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 
@@ -80,6 +81,8 @@ public final class FactFields {
       Object value = valueOf(shape.components().get(i), fact);
       if (value instanceof OptionalDouble measured) {
         measured.ifPresent(known -> fields.put(name, known));
+      } else if (value instanceof Optional<?> text) {
+        text.ifPresent(known -> fields.put(name, known));
       } else {
         fields.put(name, plain(value));
       }
@@ -127,6 +130,9 @@ public final class FactFields {
     Class<?> type = component.getType();
     if (type == OptionalDouble.class) {
       return raw == null ? OptionalDouble.empty() : OptionalDouble.of(decimal(raw));
+    }
+    if (type == Optional.class) {
+      return Optional.ofNullable(raw).map(String::valueOf);
     }
     if (raw == null) {
       throw new IllegalArgumentException(component.getName() + " is missing");

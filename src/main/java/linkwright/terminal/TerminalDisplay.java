@@ -129,6 +129,12 @@ public final class TerminalDisplay implements Display {
     events.add(new Event.Lost());
   }
 
+  /** When its last byte came: the program may have been busy since. */
+  @Override
+  public long cameAtNanos() {
+    return lastByteNanos;
+  }
+
   @Override
   public Size size() {
     return size;

@@ -13,13 +13,13 @@ final class BigTimer {
 
   /** Draws it at the top of the area; returns the rows it took, 0 if no timer runs. */
   static int draw(Canvas area, Model model) {
-    Optional<TimerRun> next = model.job().flatMap(job -> job.state().timers().next());
+    Optional<TimerRun> next = model.timers().next();
     if (next.isEmpty() || area.height() < 2) {
       return 0;
     }
     TimerRun timer = next.get();
-    boolean rings = timer.rings(model.now());
-    String figures = Clock.running(timer.left(model.now()).toSeconds());
+    boolean rings = timer.rings(model.steady());
+    String figures = Clock.running(timer.left(model.steady()).toSeconds());
     int rows = BigFigures.high(figures, area.width(), area.height() - 1, area.glyphs());
     BigFigures.draw(area.area(0, 0, area.width(), rows), figures, Tone.ACCENT);
     String words = timer.name();

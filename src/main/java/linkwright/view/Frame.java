@@ -47,12 +47,12 @@ final class Frame {
   }
 
   private static String timer(Model model, Glyphs glyphs) {
-    Optional<TimerRun> next = model.job().flatMap(job -> job.state().timers().next());
+    Optional<TimerRun> next = model.timers().next();
     return next.map(
             timer -> {
-              long left = timer.left(model.now()).toSeconds();
+              long left = timer.left(model.steady()).toSeconds();
               String name = Text.cut(timer.name(), model.width() < 72 ? 14 : 20, glyphs.cutMark());
-              return timer.rings(model.now())
+              return timer.rings(model.steady())
                   ? " " + name + " is due "
                   : name + " " + Clock.running(left);
             })
@@ -60,10 +60,7 @@ final class Frame {
   }
 
   private static boolean ringing(Model model) {
-    return model
-        .job()
-        .map(job -> !job.state().timers().ringing(model.now()).isEmpty())
-        .orElse(false);
+    return !model.timers().ringing(model.steady()).isEmpty();
   }
 
   private static void foot(Canvas canvas, Model model) {

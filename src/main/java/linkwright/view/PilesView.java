@@ -9,7 +9,6 @@ import linkwright.coach.Model;
 import linkwright.coach.Screen;
 import linkwright.job.StillToDo;
 import linkwright.job.TimerRun;
-import linkwright.routine.Wait;
 
 /** The count in big figures, and beside it the piles of this stage in words. */
 final class PilesView {
@@ -17,7 +16,7 @@ final class PilesView {
 
   static void draw(Canvas area, Model model, Screen.Bench screen, AtBench at) {
     String count = count(model, at);
-    boolean rings = own(model, at).map(timer -> timer.rings(model.now())).orElse(false);
+    boolean rings = at.ownTimer(model).map(timer -> timer.rings(model.steady())).orElse(false);
     int room = Math.max(10, area.width() / 2);
     int high = BigFigures.high(count, room, area.height() - 1, area.glyphs());
     // Turned round, figures that fill their room are hard to read: the title line carries the
@@ -37,19 +36,11 @@ final class PilesView {
   }
 
   private static String count(Model model, AtBench at) {
-    Optional<TimerRun> own = own(model, at);
+    Optional<TimerRun> own = at.ownTimer(model);
     if (own.isPresent()) {
-      return Clock.running(own.get().left(model.now()).toSeconds());
+      return Clock.running(own.get().left(model.steady()).toSeconds());
     }
     return at.through() + "/" + wanted(model, at);
-  }
-
-  /** The timer of a wait of this step, running or due. */
-  private static Optional<TimerRun> own(Model model, AtBench at) {
-    List<String> waits = at.step().waits().stream().map(Wait::name).toList();
-    return model.job().orElseThrow().state().timers().running().stream()
-        .filter(timer -> waits.contains(timer.name()))
-        .findFirst();
   }
 
   private static int wanted(Model model, AtBench at) {
@@ -62,9 +53,9 @@ final class PilesView {
   }
 
   private static String caption(Model model, AtBench at) {
-    Optional<TimerRun> own = own(model, at);
+    Optional<TimerRun> own = at.ownTimer(model);
     if (own.isPresent()) {
-      return own.get().name() + (own.get().rings(model.now()) ? ": due" : "");
+      return own.get().name() + (own.get().rings(model.steady()) ? ": due" : "");
     }
     return at.piece() + "s " + at.stage();
   }

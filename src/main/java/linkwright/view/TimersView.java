@@ -47,16 +47,16 @@ final class TimersView {
   }
 
   private static void line(Canvas area, int y, Model model, TimerRun timer, boolean at) {
-    boolean due = timer.rings(model.now());
-    String figures = Clock.running(timer.left(model.now()).toSeconds());
-    String ends = (due ? "since " : "ends ") + TimerWords.ends(timer, model.settings().zone());
+    boolean due = timer.rings(model.steady());
+    String figures = Clock.running(timer.left(model.steady()).toSeconds());
+    String ends = (due ? "since " : "ends ") + TimerWords.ends(timer, model);
     int figuresEnd = 10;
     int endsAt = area.width() - 12;
     area.text(0, y, 2, at ? area.glyphs().pick("▸", ">") : " ", Tone.ACCENT);
     area.right(figuresEnd, y, 8, figures, due ? Tone.STRONG : Tone.PLAIN);
     int wordsAt = figuresEnd + 2;
     int nameAt = wordsAt + 18;
-    String words = TimerWords.left(timer, model.now());
+    String words = TimerWords.left(timer, model.steady());
     area.text(wordsAt, y, 17, due ? " " + words + " " : words, due ? Tone.ALARM : Tone.FAINT);
     area.text(
         nameAt, y, Math.max(4, endsAt - nameAt - 1), timer.name(), at ? Tone.STRONG : Tone.PLAIN);

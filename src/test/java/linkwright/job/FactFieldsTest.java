@@ -10,6 +10,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.stream.Stream;
@@ -172,6 +173,9 @@ class FactFieldsTest {
       return chance.nextBoolean()
           ? OptionalDouble.empty()
           : OptionalDouble.of(chance.nextInt(100_000) / 1000.0);
+    }
+    if (type == Optional.class) {
+      return chance.nextBoolean() ? Optional.empty() : Optional.of(text(chance));
     }
     if (type == EntryId.class) {
       return new EntryId(chance.nextBoolean() ? "bench" : "Anna's-old-laptop", chance.nextInt(999));

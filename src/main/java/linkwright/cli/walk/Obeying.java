@@ -84,6 +84,7 @@ final class Obeying {
       case UNDO -> undo(Act.UNDO, rest);
       case RESTORE -> undo(Act.BRING_BACK, rest);
       case ANSWER -> hands.press(Act.ANSWER);
+      case LOOKED -> bench(Act.LOOKED, "");
       case ALL -> bench(Act.ALL, "");
       case REDO -> bench(Act.REDO, rest);
       case SCRAP -> bench(Act.SCRAP, rest);
@@ -95,6 +96,9 @@ final class Obeying {
           return talk(word, rest);
         }
         bench(Act.WAIT, "");
+      }
+      case STOP -> {
+        return stop(rest);
       }
       case WHY -> aside(true);
       case CARDS -> aside(false);
@@ -292,11 +296,26 @@ final class Obeying {
     hands.press(act);
   }
 
+  /** Stops a timer and goes back to where one was; false when the lines have ended. */
+  private boolean stop(String rest) {
+    boolean atBench = hands.model().screen() instanceof Screen.Bench;
+    choose(Act.TO_TIMERS, Act.STOP_TIMER, rest);
+    boolean goesOn = form("");
+    if (atBench) {
+      hands.go(Act.TO_BENCH);
+    } else {
+      hands.press(Act.ROUND);
+    }
+    return goesOn;
+  }
+
   private int at() {
     Screen screen = hands.model().screen();
     return screen instanceof Screen.Tests tests
         ? tests.at()
-        : screen instanceof Screen.Trial trial ? trial.at() : 0;
+        : screen instanceof Screen.Trial trial
+            ? trial.at()
+            : screen instanceof Screen.TimerList timers ? timers.at() : 0;
   }
 
   private void where() {
