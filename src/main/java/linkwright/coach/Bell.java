@@ -13,14 +13,11 @@ final class Bell {
   private Bell() {}
 
   static Turn tick(Model model) {
-    boolean rings =
-        model.job().map(job -> !job.state().timers().ringing(model.now()).isEmpty()).orElse(false);
-    if (!rings) {
+    if (model.timers().ringing(model.steady()).isEmpty()) {
       return Turn.to(model.rangAtNothing());
     }
-    long second = model.now().getEpochSecond();
-    // A clock that was set back must not silence it until the time comes round again.
-    if (Math.abs(second - model.rungAt()) < EVERY.toSeconds()) {
+    long second = model.steady().getEpochSecond();
+    if (second - model.rungAt() < EVERY.toSeconds()) {
       return Turn.to(model);
     }
     // When one comes due, what was told before it, such as that it runs, holds no more.

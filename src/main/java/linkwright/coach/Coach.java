@@ -12,11 +12,13 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Paging;
 import linkwright.coach.kernel.Place;
+import linkwright.coach.kernel.Presses;
 import linkwright.coach.kernel.Settings;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.Writing;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
+import linkwright.coach.keys.KeyMap;
 import linkwright.coach.tray.TrayHeld;
 import linkwright.standing.Handbook;
 
@@ -47,10 +49,10 @@ public final class Coach implements MessageCases<Turn> {
 
   /** What follows from a message. */
   public static Turn update(Model model, Message message) {
-    if (model.writing() instanceof Writing.Pending pending && Presses.is(message)) {
+    if (model.writing() instanceof Writing.Pending pending && UserMessages.is(message)) {
       return Turn.to(model.with(pending.and(message)));
     }
-    if (model.writing() instanceof Writing.Failed failed && Presses.is(message)) {
+    if (model.writing() instanceof Writing.Failed failed && UserMessages.is(message)) {
       return Failing.answered(model, failed, message);
     }
     return arrived(model, message.answer(new Coach(model)));
@@ -80,7 +82,10 @@ public final class Coach implements MessageCases<Turn> {
 
   @Override
   public Turn keyPressed(Message.KeyPressed message) {
-    return key(model.quiet(), message.key());
+    return message
+        .at()
+        .map(at -> Bounce.key(model.quiet(), message.key(), at))
+        .orElseGet(() -> key(model.quiet().with(Presses.NONE), message.key()));
   }
 
   @Override
@@ -120,7 +125,7 @@ public final class Coach implements MessageCases<Turn> {
 
   @Override
   public Turn ticked(Message.Ticked message) {
-    return Bell.tick(model.at(message.now()));
+    return Bell.tick(Clocks.moved(model, message));
   }
 
   @Override
@@ -145,7 +150,9 @@ public final class Coach implements MessageCases<Turn> {
   public Turn jobOpened(Message.JobOpened message) {
     Optional<OpenJob> open = model.job();
     boolean readAnew = open.map(job -> job.slug().equals(message.slug())).orElse(false);
-    OpenJob job = OpenJob.of(message, model.handbook(), model.settings());
+    OpenJob job =
+        OpenJob.of(message, model.handbook(), model.settings())
+            .steadied(model.job(), model.now(), model.steady());
     Model next = model.with(job).with(new Writing.Nothing());
     if (readAnew) {
       return Places.of(model).readAnew(next);
@@ -154,6 +161,8 @@ public final class Coach implements MessageCases<Turn> {
       next = next.trouble("Another program has this book open: you can look, not write.");
     } else if (!message.told().isEmpty()) {
       next = next.trouble(message.told().get(0));
+    } else if (Clocks.wentBack(message.entries(), job, model.now())) {
+      next = next.trouble(Clocks.SET_BACK);
     }
     return Turn.goTo(next, Places.firstOf(job));
   }
@@ -168,11 +177,16 @@ public final class Coach implements MessageCases<Turn> {
     if (model.job().isEmpty()) {
       return Turn.to(model.with(new Writing.Nothing()));
     }
-    OpenJob job = model.job().get().after(message.entries(), model.handbook(), model.settings());
+    OpenJob job =
+        model
+            .job()
+            .get()
+            .after(message.entries(), model.handbook(), model.settings())
+            .steadied(model.job(), model.now(), model.steady());
     Model next = model.with(job).with(new Writing.Nothing());
     if (model.writing() instanceof Writing.Pending pending) {
       next = next.with(pending.held()).with(pending.notice());
-      return Presses.read(arrived(next, Places.of(next).settled(next)), pending.waiting());
+      return UserMessages.read(arrived(next, Places.of(next).settled(next)), pending.waiting());
     }
     return Places.of(next).settled(next);
   }
@@ -194,7 +208,17 @@ public final class Coach implements MessageCases<Turn> {
     return Turn.with(model, new Effect.ShutBook(), new Effect.Leave());
   }
 
-  private static Turn key(Model model, Key key) {
+  /** What a key means now; nothing in a form, and where any key is taken. */
+  static Optional<Act> meant(Model model, Key key) {
+    Place place = Places.of(model);
+    if (model.held().form().isPresent() || place.takesEveryKey()) {
+      return Optional.empty();
+    }
+    KeyMap keys = model.settings().keys();
+    return keys.find(key, place.acts(model)).or(() -> keys.find(key, EverywhereActs.ALL));
+  }
+
+  static Turn key(Model model, Key key) {
     if (key.equals(Key.ctrl("c"))) {
       return Turn.with(model, new Effect.ShutBook(), new Effect.Leave());
     }

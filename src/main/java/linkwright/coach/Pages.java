@@ -44,14 +44,14 @@ public final class Pages {
   }
 
   private static Optional<Wait> wait(Model model) {
-    Optional<TimerRun> next = model.job().flatMap(job -> job.state().timers().next());
+    Optional<TimerRun> next = model.timers().next();
     return next.map(
         timer ->
             new Wait(
                 timer.name(),
                 "",
-                Clock.running(timer.left(model.now()).toSeconds()),
-                timer.rings(model.now()),
+                Clock.running(timer.left(model.steady()).toSeconds()),
+                timer.rings(model.steady()),
                 ""));
   }
 

@@ -63,6 +63,11 @@ public record JobState(
         accounts.after(fact));
   }
 
+  /** The same with its timers by another clock. */
+  public JobState with(Timers others) {
+    return new JobState(course, trials, piles, wire, others, times, accounts);
+  }
+
   private Piles piles(Piles before, Fact fact) {
     return fact instanceof Fact.SampleChosen chosen
         ? before.sampled(

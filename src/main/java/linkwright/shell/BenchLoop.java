@@ -1,5 +1,6 @@
 package linkwright.shell;
 
+import java.time.Instant;
 import java.time.InstantSource;
 import java.util.Optional;
 import linkwright.coach.Pages;
@@ -22,13 +23,15 @@ public final class BenchLoop {
 
   /** Runs until the user leaves or the display ends. The caller closes the display. */
   public static void run(Model begin, Display display, Performer performer, InstantSource clock) {
+    SteadyClock steady = SteadyClock.from(begin.steady());
     Model model = begin;
     Grid shown = show(display, model);
     while (!performer.left()) {
       Optional<Input> input = display.poll(untilNextSecond(model, clock));
-      model = performer.take(model, new Message.Ticked(clock.instant()));
+      model = performer.take(model, new Message.Ticked(clock.instant(), steady.instant()));
       Grid last = shown;
-      Optional<Message> message = input.flatMap(told -> message(told, last));
+      Optional<Message> message =
+          input.flatMap(told -> message(told, last, steady.at(display.cameAtNanos())));
       if (message.isPresent()) {
         model = performer.take(model, message.get());
       }
@@ -54,22 +57,20 @@ public final class BenchLoop {
   }
 
   private static long untilNextSecond(Model model, InstantSource clock) {
-    boolean timers =
-        model.job().map(job -> !job.state().timers().running().isEmpty()).orElse(false);
-    return timers ? SECOND - clock.millis() % SECOND : IDLE;
+    return !model.timers().running().isEmpty() ? SECOND - clock.millis() % SECOND : IDLE;
   }
 
   /** The message for an input; a click beside every marked place is none. */
-  private static Optional<Message> message(Input input, Grid shown) {
+  private static Optional<Message> message(Input input, Grid shown, Instant at) {
     if (input instanceof Input.Clicked clicked) {
       return shown.spotAt(clicked.x(), clicked.y()).map(Spot::message);
     }
-    return Optional.of(message(input));
+    return Optional.of(message(input, at));
   }
 
-  private static Message message(Input input) {
+  private static Message message(Input input, Instant at) {
     if (input instanceof Input.Pressed pressed) {
-      return new Message.KeyPressed(pressed.key());
+      return new Message.KeyPressed(pressed.key(), Optional.of(at));
     }
     if (input instanceof Input.Pasted pasted) {
       return new Message.Pasted(pasted.text());

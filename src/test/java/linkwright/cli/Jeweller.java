@@ -21,6 +21,7 @@ final class Jeweller implements Commandline.Typist {
   private final List<String> first;
   private final List<String> last;
   private final int stopAfter;
+  private final Runnable patience;
 
   /**
    * A jeweller.
@@ -28,8 +29,10 @@ final class Jeweller implements Commandline.Typist {
    * @param first what she types before she goes to the bench
    * @param last what she types when the bench is done
    * @param stopAfter after so many lines she is gone
+   * @param patience lets half an hour go by
    */
-  Jeweller(List<String> first, List<String> last, int stopAfter) {
+  Jeweller(List<String> first, List<String> last, int stopAfter, Runnable patience) {
+    this.patience = patience;
     this.first = new ArrayList<>(first);
     this.last = new ArrayList<>(last);
     this.stopAfter = stopAfter;
@@ -54,7 +57,14 @@ final class Jeweller implements Commandline.Typist {
     if (!first.isEmpty()) {
       return first.remove(0);
     }
-    if (told.contains("Next: weigh in") || done()) {
+    if (told.contains("looked tells so")) {
+      return "looked";
+    }
+    if (told.contains("It ends by its time.") && !done()) {
+      patience.run();
+      return "";
+    }
+    if (done()) {
       return last.isEmpty() ? "quit" : last.remove(0);
     }
     if (told.contains("An empty line leads to the bench")) {
@@ -70,7 +80,8 @@ final class Jeweller implements Commandline.Typist {
   }
 
   private boolean done() {
-    return heard.stream().anyMatch(each -> each.contains("Next: weigh in"));
+    return heard.stream()
+        .anyMatch(each -> each.contains("Next: weigh in") || each.contains("Weigh in meanwhile"));
   }
 
   private String count(String told) {

@@ -55,6 +55,10 @@ class PlainWalkTest {
     line = new Commandline(folder);
   }
 
+  private Jeweller jeweller(List<String> first, List<String> last, int stopAfter) {
+    return new Jeweller(first, last, stopAfter, () -> line.wait(Duration.ofMinutes(31)));
+  }
+
   private int walkNew(Commandline.Typist typist) {
     String plan = line.file("ferry.yaml", PLAN).toString();
     return line.talking(typist, "walk", "--plain", "--new", "Ferry bell pull", "--plan", plan);
@@ -72,7 +76,7 @@ class PlainWalkTest {
   class A_whole_job {
     @Test
     void goes_from_new_to_closed() {
-      Jeweller jeweller = new Jeweller(BEFORE_THE_BENCH, AFTER_THE_BENCH, Integer.MAX_VALUE);
+      Jeweller jeweller = jeweller(BEFORE_THE_BENCH, AFTER_THE_BENCH, Integer.MAX_VALUE);
 
       assertThat(walkNew(jeweller)).isZero();
 
@@ -96,11 +100,11 @@ class PlainWalkTest {
 
     @Test
     void is_gone_on_with_after_it_was_cut_off_in_the_middle() {
-      assertThat(walkNew(new Jeweller(BEFORE_THE_BENCH, List.of(), 60))).isZero();
+      assertThat(walkNew(jeweller(BEFORE_THE_BENCH, List.of(), 60))).isZero();
       String cutOff = book();
       assertThat(cutOff).contains("stage: \"annealed\"").doesNotContain("job-closed");
 
-      Jeweller again = new Jeweller(List.of(), AFTER_THE_BENCH, Integer.MAX_VALUE);
+      Jeweller again = jeweller(List.of(), AFTER_THE_BENCH, Integer.MAX_VALUE);
       assertThat(line.talking(again, "walk", "ferry-bell-pull", "--plain")).isZero();
 
       assertThat(book()).startsWith(cutOff).contains("kind: job-closed");
@@ -108,7 +112,7 @@ class PlainWalkTest {
 
     @Test
     void tells_an_entry_only_once_it_is_in_the_book() {
-      Jeweller jeweller = new Jeweller(BEFORE_THE_BENCH, List.of(), 90);
+      Jeweller jeweller = jeweller(BEFORE_THE_BENCH, List.of(), 90);
       int[] told = {0};
       List<String> tooEarly = new ArrayList<>();
       Commandline.Typist looking =

@@ -46,6 +46,7 @@ public final class Bencher {
   private final List<Effect> performed = new ArrayList<>();
   private Model model;
   private Instant now = MORNING;
+  private Instant steady = MORNING;
   private boolean diskFull;
   private int bells;
 
@@ -90,7 +91,16 @@ public final class Bencher {
   public Bencher press(String... names) {
     for (String name : names) {
       pass(Duration.ofSeconds(1));
-      take(new Message.KeyPressed(KeyNames.read(name).orElseThrow()));
+      take(new Message.KeyPressed(KeyNames.read(name).orElseThrow(), Optional.of(steady)));
+    }
+    return this;
+  }
+
+  /** The same key so often, so many milliseconds apart, as a quick hand or a worn pedal does. */
+  public Bencher pressEvery(long millis, int times, String name) {
+    for (int i = 0; i < times; i++) {
+      pass(Duration.ofMillis(millis));
+      take(new Message.KeyPressed(KeyNames.read(name).orElseThrow(), Optional.of(steady)));
     }
     return this;
   }
@@ -113,7 +123,23 @@ public final class Bencher {
   /** Lets time pass; the clock ticks once at its end. */
   public Bencher pass(Duration time) {
     now = now.plus(time);
-    take(new Message.Ticked(now));
+    steady = steady.plus(time);
+    take(new Message.Ticked(now, steady));
+    return this;
+  }
+
+  /** The computer's clock is set; time itself goes on as it does. */
+  public Bencher setClock(Duration by) {
+    now = now.plus(by);
+    take(new Message.Ticked(now, steady));
+    return this;
+  }
+
+  /** The program ends and opens the same book again, its clock as it stands now. */
+  public Bencher restart() {
+    model = Coach.begin(SHELF, model.settings(), Screens::parts, now, 80, 24);
+    steady = now;
+    take(new Message.JobOpened("job", "bench", entries(), false, List.of(), Map.of()));
     return this;
   }
 

@@ -53,12 +53,12 @@ final class Desk {
   }
 
   private List<TimerRun> running() {
-    return hands.model().job().map(job -> job.state().timers().running()).orElse(List.of());
+    return hands.model().timers().running();
   }
 
   private void tellTimers() {
     for (TimerRun timer : running()) {
-      if (timer.rings(hands.model().now()) && rung.add(timer.id())) {
+      if (timer.rings(hands.model().steady()) && rung.add(timer.id())) {
         say("Timer: " + timer.name() + " is due. Type answer once you have seen to it.");
       }
     }
@@ -69,7 +69,7 @@ final class Desk {
     return running().stream()
         .map(
             timer -> {
-              long left = timer.left(hands.model().now()).toSeconds();
+              long left = timer.left(hands.model().steady()).toSeconds();
               return left > 0
                   ? timer.name() + ": " + Clock.spoken((double) left) + " to go."
                   : timer.name() + ": due, " + Clock.spoken((double) -left) + " ago. Type answer.";

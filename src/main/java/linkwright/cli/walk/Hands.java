@@ -23,6 +23,7 @@ final class Hands {
     {": n logs one", ": log does it"},
     {"(esc, then k)", "(type book)"},
     {"(z brings it back)", "(restore brings it back)"},
+    {"d: looked, done.", "looked tells so."},
     {"Press the number", "Type the number"},
   };
 

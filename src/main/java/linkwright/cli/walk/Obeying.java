@@ -16,6 +16,7 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
 import linkwright.coach.testpieces.TestsHeld;
+import linkwright.coach.timers.TimersHeld;
 import linkwright.coach.trial.TrialHeld;
 import linkwright.coach.weigh.WeighHeld;
 import linkwright.job.Entry;
@@ -88,6 +89,7 @@ final class Obeying {
       case UNDO -> undo(Act.UNDO, rest);
       case RESTORE -> undo(Act.BRING_BACK, rest);
       case ANSWER -> hands.press(Act.ANSWER);
+      case LOOKED -> bench(Act.LOOKED, "");
       case ALL -> bench(Act.ALL, "");
       case REDO -> bench(Act.REDO, rest);
       case SCRAP -> bench(Act.SCRAP, rest);
@@ -99,6 +101,9 @@ final class Obeying {
           return talk(word, rest);
         }
         bench(Act.WAIT, "");
+      }
+      case STOP -> {
+        return stop(rest);
       }
       case WHY -> aside(true);
       case CARDS -> aside(false);
@@ -296,11 +301,26 @@ final class Obeying {
     hands.press(act);
   }
 
+  /** Stops a timer and goes back to where one was; false when the lines have ended. */
+  private boolean stop(String rest) {
+    boolean atBench = hands.model().held() instanceof BenchHeld;
+    choose(Act.TO_TIMERS, Act.STOP_TIMER, rest);
+    boolean goesOn = form("");
+    if (atBench) {
+      hands.go(Act.TO_BENCH);
+    } else {
+      hands.press(Act.ROUND);
+    }
+    return goesOn;
+  }
+
   private int at() {
     Held screen = hands.model().held();
     return screen instanceof TestsHeld tests
         ? tests.at()
-        : screen instanceof TrialHeld trial ? trial.at() : 0;
+        : screen instanceof TrialHeld trial
+            ? trial.at()
+            : screen instanceof TimersHeld timers ? timers.at() : 0;
   }
 
   private void where() {

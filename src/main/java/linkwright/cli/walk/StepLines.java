@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import linkwright.coach.Pages;
+import linkwright.coach.bench.Bench;
 import linkwright.coach.bench.BenchAsk;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Clock;
@@ -69,19 +70,25 @@ public final class StepLines {
     if (at.counts()) {
       lines.add(piles(at));
     } else {
-      boolean done =
-          model
-              .job()
-              .map(job -> job.state().course().stepsDone().contains(at.step().id()))
-              .orElse(false);
-      lines.add(
-          done ? "This step is done." : "Nothing is counted here; an empty line: it is done.");
+      lines.add(done(model, at) ? "This step is done." : "Nothing is counted here.");
+    }
+    if (model.job().isPresent() && at.waits(model)) {
+      lines.add("An empty line: " + Bench.common(model, at).words() + ".");
+    } else if (!at.counts()) {
+      lines.add("An empty line: " + (done(model, at) ? "on to the next step" : "it is done") + ".");
     }
     String still = model.job().isPresent() ? Pages.of(model).still() : "";
     if (!still.isBlank()) {
       lines.add(still + ".");
     }
     return lines;
+  }
+
+  private static boolean done(Model model, AtBench at) {
+    return model
+        .job()
+        .map(job -> job.state().course().stepsDone().contains(at.step().id()))
+        .orElse(false);
   }
 
   private static String piles(AtBench at) {

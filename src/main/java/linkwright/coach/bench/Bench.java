@@ -3,6 +3,7 @@ package linkwright.coach.bench;
 import java.util.Optional;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Model;
+import linkwright.coach.keys.Act;
 import linkwright.routine.Caution;
 
 /** What the bench's drawing and the plain walk ask of it. */
@@ -17,6 +18,11 @@ public final class Bench {
   /** The caution to be seen first, if one is. */
   public static Optional<Caution> caution(Model model) {
     return BenchGate.caution(model);
+  }
+
+  /** What the one key for the common act does at the step that is open. */
+  public static Act common(Model model, AtBench at) {
+    return BenchPlace.commonAct(model, at);
   }
 
   /** Whether nobody is at the bench. */

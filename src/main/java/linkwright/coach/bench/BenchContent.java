@@ -101,15 +101,15 @@ final class BenchContent {
   /** The timer that ends first, of any step. */
   static Optional<Figure> next(Model model) {
     return model
-        .job()
-        .flatMap(job -> job.state().timers().next())
+        .timers()
+        .next()
         .map(timer -> figure(model, timer, ": due. {do:answer} answers it."));
   }
 
   static Figure figure(Model model, TimerRun timer, String due) {
-    boolean rings = timer.rings(model.now());
+    boolean rings = timer.rings(model.steady());
     return new Figure(
-        Clock.running(timer.left(model.now()).toSeconds()),
+        Clock.running(timer.left(model.steady()).toSeconds()),
         timer.name() + (rings ? due : ""),
         rings ? Emphasis.TROUBLE : Emphasis.NOW);
   }

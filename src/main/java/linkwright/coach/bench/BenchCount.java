@@ -15,7 +15,6 @@ import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.job.Pile;
 import linkwright.routine.Counts;
-import linkwright.routine.Wait;
 import linkwright.standing.Standing;
 import linkwright.standing.StillToDo;
 
@@ -26,6 +25,9 @@ final class BenchCount {
   /** So many come through; with nothing left to count, the next step opens. */
   static Turn through(Model model, AtBench at, int count) {
     Model shown = model.with(BenchScreens.plain(BenchPlace.screen(model)));
+    if (at.waitRunning(model).isPresent() && at.step().counts() != Counts.EACH) {
+      return BenchWait.notYet(shown, at);
+    }
     if (at.step().counts() == Counts.NOTHING || at.piece().isEmpty()) {
       return stepDone(shown, at);
     }
@@ -66,9 +68,7 @@ final class BenchCount {
     }
     Turn onward = BenchGate.onward(model, at);
     List<Effect> effects = new ArrayList<>();
-    // Going on ends a step's wait; the wait of the last step, the fire watch, outlasts it.
-    boolean last = at.number() == at.routine().steps().size();
-    List<Fact> facts = new ArrayList<>(last ? List.of() : answered(model, at));
+    List<Fact> facts = new ArrayList<>(BenchWait.over(model, at));
     facts.add(new Fact.StepDone(at.step().id()));
     for (Effect effect : onward.effects()) {
       if (effect instanceof Effect.KeepFacts keep) {
@@ -105,7 +105,7 @@ final class BenchCount {
     if (at.waiting() + at.redo() == 0) {
       return BenchGate.onward(model, at);
     }
-    List<Fact> facts = new ArrayList<>(answered(model, at));
+    List<Fact> facts = new ArrayList<>(BenchWait.over(model, at));
     if (at.waiting() > 0) {
       facts.addAll(moved(model, at, at.waiting(), false));
     }
@@ -113,15 +113,6 @@ final class BenchCount {
       facts.addAll(moved(model, at, at.redo(), true));
     }
     return Turn.keep(model, facts);
-  }
-
-  /** The timers of this step are answered by going on. */
-  private static List<Fact> answered(Model model, AtBench at) {
-    List<String> waits = at.step().waits().stream().map(Wait::name).toList();
-    return model.job().orElseThrow().state().timers().running().stream()
-        .filter(timer -> waits.contains(timer.name()))
-        .map(timer -> (Fact) new Fact.TimerAnswered(timer.id()))
-        .toList();
   }
 
   /** The counted kind moves; one of each other kind of the step goes with each, if it waits. */

@@ -61,7 +61,7 @@ final class BenchFault {
   }
 
   /** A joint that fails is made again where it was made last before this; else here. */
-  private static String usualRedoStage(AtBench at) {
+  static String usualRedoStage(AtBench at) {
     List<String> stages = at.pile().stages();
     for (int i = stages.indexOf(at.stage()) - 1; i > 0; i--) {
       if (JOINTS.contains(stages.get(i))) {

@@ -59,7 +59,7 @@ final class BenchGate {
       return Turn.to(model.told("This is the first step."));
     }
     if (next >= steps.size()) {
-      return Turn.to(model.told("This is the last step. Next: weigh in (esc, then i)."));
+      return Turn.to(model.told("This is the last step. Next: weigh in ({do:to-weigh-in})."));
     }
     return open(model, steps.get(next));
   }
@@ -78,13 +78,18 @@ final class BenchGate {
     if (redo.isPresent()) {
       return open(model.told("Some go back: on to “" + redo.get().title() + "”."), redo.get());
     }
+    Optional<Step> behind = BenchWait.behind(model, at);
+    if (behind.isPresent() && !behind.get().id().equals(at.step().id())) {
+      return open(
+          model.told("A wait runs still: on to “" + behind.get().title() + "”."), behind.get());
+    }
     Optional<BenchAgain> again = BenchAgain.of(model, at);
     if (again.isPresent()) {
       return open(model.told(again.get().told()), again.get().step());
     }
     List<Step> steps = at.routine().steps();
     return at.number() >= steps.size()
-        ? Turn.to(model.told("All done here. Next: weigh in (esc, then i)."))
+        ? Turn.to(model.told("All done here. Next: weigh in ({do:to-weigh-in})."))
         : open(model, steps.get(at.number()));
   }
 

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.Set;
 import linkwright.coach.content.Content;
 import linkwright.coach.kernel.AtBench;
-import linkwright.coach.kernel.Clock;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
@@ -19,7 +18,6 @@ import linkwright.job.Fact;
 import linkwright.routine.Caution;
 import linkwright.routine.Counts;
 import linkwright.routine.Part;
-import linkwright.routine.Wait;
 
 /**
  * The bench: one step at a time, its cautions first, then one key for the common act. Everything it
@@ -47,12 +45,15 @@ public final class BenchPlace implements Place {
       return List.of(Act.SEEN, Act.PREVIOUS_STEP, Act.NEXT_STEP);
     }
     if (screen.ask() instanceof BenchAsk.Away) {
-      return List.of(Act.AWAY_NOW);
+      return List.of(Act.AWAY_NOW, Act.LEAVE_QUESTION);
     }
     if (screen.ask() instanceof BenchAsk.Why) {
-      return List.of(Act.NONE_OF_THEM);
+      return List.of(Act.NONE_OF_THEM, Act.LEAVE_QUESTION);
     }
     List<Act> acts = new ArrayList<>();
+    if (screen.ask() instanceof BenchAsk.Held) {
+      acts.addAll(List.of(Act.HELD_REDO, Act.LEAVE_QUESTION));
+    }
     AtBench.of(model).ifPresent(at -> acts.addAll(actsAt(model, at)));
     acts.addAll(
         List.of(
@@ -69,6 +70,9 @@ public final class BenchPlace implements Place {
   private static List<Act> actsAt(Model model, AtBench at) {
     List<Act> acts = new ArrayList<>();
     acts.add(commonAct(model, at));
+    if (at.looked() && at.ownTimer(model).isPresent()) {
+      acts.add(Act.LOOKED);
+    }
     if (at.counts() && !at.begins()) {
       acts.addAll(List.of(Act.REDO, Act.SCRAP, Act.TAKE, Act.ALL));
     }
@@ -88,9 +92,17 @@ public final class BenchPlace implements Place {
   }
 
   /** What the one key for the common act does here. */
-  private static Act commonAct(Model model, AtBench at) {
+  public static Act commonAct(Model model, AtBench at) {
+    if (BenchWait.due(model, at).isPresent()) {
+      return Act.TO_DUE;
+    }
     if (!at.counts()) {
-      return waitBeforeDone(model, at) ? Act.WAIT_FIRST : Act.DONE;
+      return atStep(model, at);
+    }
+    boolean batch = at.step().counts() == Counts.BATCH && !at.begins();
+    boolean batchWaits = batch && at.waiting() + at.redo() > 0;
+    if (!batchWaits && !BenchWait.over(model, at).isEmpty()) {
+      return Act.WAIT_OVER;
     }
     if (at.begins()) {
       Act one = at.cuts() ? Act.CUT_ONE : Act.BEGIN_ONE;
@@ -99,23 +111,31 @@ public final class BenchPlace implements Place {
     if (at.waiting() + at.redo() == 0) {
       return Act.ONWARD;
     }
-    if (at.step().counts() != Counts.BATCH) {
+    if (!batch) {
       return Act.THROUGH;
     }
-    if (at.nextWait(model).isPresent()) {
-      return Act.WAIT_FIRST;
+    if (at.waitRunning(model).isPresent()) {
+      return Act.MEANWHILE;
     }
-    return at.waitRunning(model).isPresent() ? Act.NOT_YET : Act.TOGETHER;
+    return at.nextWait(model).isPresent() ? Act.WAIT_FIRST : Act.TOGETHER;
   }
 
-  /** A wait such as the fire watch is begun by the common key; the next press goes on. */
-  private static boolean waitBeforeDone(Model model, AtBench at) {
+  /** At a step that counts nothing its wait comes before it is done. */
+  private static Act atStep(Model model, AtBench at) {
+    if (at.waitRunning(model).isPresent()) {
+      return Act.MEANWHILE;
+    }
     Set<String> done = model.job().orElseThrow().state().course().stepsDone();
-    return at.nextWait(model).isPresent() && !done.contains(at.step().id());
+    boolean isDone = done.contains(at.step().id());
+    if (isDone && !BenchWait.over(model, at).isEmpty()) {
+      return Act.WAIT_OVER;
+    }
+    return !isDone && at.nextWait(model).isPresent() ? Act.WAIT_FIRST : Act.DONE;
   }
 
   @Override
-  public Turn act(Model model, Act act) {
+  public Turn act(Model before, Act act) {
+    Model model = letStand(before, act == Act.HELD_REDO);
     BenchHeld screen = screen(model);
     Optional<AtBench> found = AtBench.of(model);
     if (found.isEmpty()) {
@@ -130,8 +150,13 @@ public final class BenchPlace implements Place {
     AtBench at = found.get();
     return switch (act) {
       case SEEN, BACK_AT_BENCH, AWAY_NOW, NONE_OF_THEM -> seen(model, screen);
-      case WAIT_FIRST -> startWait(model, at);
-      case NOT_YET -> notYet(model, at);
+      case LEAVE_QUESTION -> Turn.to(model.with(BenchScreens.plain(screen)));
+      case HELD_REDO -> HeldKey.redo(model, at);
+      case WAIT, WAIT_FIRST -> BenchWait.start(model, at);
+      case MEANWHILE -> BenchWait.meanwhile(model, at);
+      case LOOKED -> BenchWait.looked(model, at);
+      case TO_DUE -> BenchWait.toDue(model, at);
+      case WAIT_OVER -> BenchWait.answerOver(model, at);
       case THROUGH, DONE, TOGETHER, CUT_ONE, BEGIN_ONE, ONWARD ->
           BenchCount.through(model, at, number(screen).orElse(1));
       case ALL -> BenchCount.through(model, at, Math.max(1, at.available()));
@@ -140,7 +165,6 @@ public final class BenchPlace implements Place {
       case TAKE -> BenchCount.take(model, at, number(screen).orElse(1));
       case NEXT_STEP -> BenchGate.step(model, at, 1);
       case PREVIOUS_STEP -> BenchGate.step(model, at, -1);
-      case WAIT -> startWait(model, at);
       case MORE -> Turn.to(model.with(BenchScreens.nextPart(screen)));
       case STEP_AWAY ->
           Turn.to(model.with(BenchScreens.asking(screen, new BenchAsk.Away(false, false, false))));
@@ -151,9 +175,27 @@ public final class BenchPlace implements Place {
     };
   }
 
+  /** Any other key than the one that confirms lets the piece stand that was just counted. */
+  private static Model letStand(Model model, boolean confirmed) {
+    BenchHeld screen = screen(model);
+    return screen.ask() instanceof BenchAsk.Held && !confirmed
+        ? model.with(BenchScreens.plain(screen))
+        : model;
+  }
+
   @Override
   public String says(Model model, Act act) {
     return act == Act.MORE ? "why and what may go wrong" : act.words();
+  }
+
+  @Override
+  public boolean countIsTyped(Model model) {
+    return !screen(model).digits().isEmpty();
+  }
+
+  @Override
+  public Turn keyHeld(Model model) {
+    return HeldKey.held(model);
   }
 
   /** While the bench asks or shows a caution, nothing behind it changes. */
@@ -165,7 +207,8 @@ public final class BenchPlace implements Place {
   }
 
   @Override
-  public Turn typed(Model model, Key key) {
+  public Turn typed(Model before, Key key) {
+    Model model = letStand(before, false);
     BenchHeld screen = screen(model);
     if (screen.ask() instanceof BenchAsk.Why why) {
       return BenchFault.answer(model, why, key);
@@ -249,26 +292,6 @@ public final class BenchPlace implements Place {
       case "3" -> new BenchAsk.Away(away.torchOut(), away.gasShut(), !away.hotWorkSafe());
       default -> away;
     };
-  }
-
-  /** A press too early counts nothing; another key does, for who knows better. */
-  private static Turn notYet(Model model, AtBench at) {
-    String left =
-        at.waitRunning(model)
-            .map(timer -> timer.name() + ": " + Clock.running(timer.left(model.now()).toSeconds()))
-            .orElse("The timer runs");
-    String all = model.settings().keys().keysOf(Act.ALL).get(0);
-    return Turn.to(model.told(left + " to go. To take them out all the same: " + all + "."));
-  }
-
-  private static Turn startWait(Model model, AtBench at) {
-    Optional<Wait> next = at.nextWait(model).or(() -> at.step().waits().stream().findFirst());
-    return next.map(
-            wait ->
-                Turn.keep(
-                    model.told(wait.name() + ": the timer runs."),
-                    new Fact.TimerStarted(wait.name(), wait.seconds())))
-        .orElseGet(() -> Turn.to(model.told("This step has no wait.")));
   }
 
   /** Whether the bench was left, told or by a long silence, or no sitting was begun yet. */

@@ -23,9 +23,10 @@ final class BenchScreens {
   }
 
   static BenchHeld opening(BenchHeld screen, Optional<String> step) {
+    // A step that opens leaves no question; an entry kept meanwhile takes none away.
     return new BenchHeld(
         "",
-        new BenchAsk.Nothing(),
+        step.isPresent() ? new BenchAsk.Nothing() : screen.ask(),
         step,
         0,
         step.isPresent() ? Optional.empty() : screen.remedy(),

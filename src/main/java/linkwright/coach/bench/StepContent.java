@@ -17,7 +17,6 @@ import linkwright.job.TimerRun;
 import linkwright.routine.Caution;
 import linkwright.routine.Remedy;
 import linkwright.routine.Step;
-import linkwright.routine.Wait;
 import linkwright.standing.StillToDo;
 
 /** A step that is open: its count or wait as the figure, its piles, then do, look for, mind. */
@@ -38,20 +37,12 @@ final class StepContent {
   }
 
   private static Figure figure(Model model, AtBench at) {
-    Optional<TimerRun> own = own(model, at);
+    Optional<TimerRun> own = at.ownTimer(model);
     if (own.isPresent()) {
       return BenchContent.figure(model, own.get(), ": due");
     }
     String number = at.through() + "/" + wanted(model, at);
     return new Figure(number, at.piece() + "s " + at.stage(), Emphasis.NOW);
-  }
-
-  /** The timer of a wait of this step, running or due. */
-  private static Optional<TimerRun> own(Model model, AtBench at) {
-    List<String> waits = at.step().waits().stream().map(Wait::name).toList();
-    return model.job().orElseThrow().state().timers().running().stream()
-        .filter(timer -> waits.contains(timer.name()))
-        .findFirst();
   }
 
   private static int wanted(Model model, AtBench at) {

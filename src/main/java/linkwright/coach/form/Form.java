@@ -32,6 +32,7 @@ public record Form(Purpose purpose, String title, List<Field> fields, int at, St
     STRIKE,
     SEARCH,
     TIMER,
+    END_WAIT,
     WEIGH_IN,
     WEIGH_OUT,
     PRICES,

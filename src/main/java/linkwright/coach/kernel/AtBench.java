@@ -3,13 +3,17 @@ package linkwright.coach.kernel;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
+import linkwright.coach.bench.BenchPlace;
 import linkwright.job.Fact;
 import linkwright.job.InHand;
 import linkwright.job.JobState;
 import linkwright.job.Pile;
+import linkwright.job.StepWait;
 import linkwright.job.TimerRun;
 import linkwright.routine.Caution;
 import linkwright.routine.Counts;
+import linkwright.routine.Hazard;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
 import linkwright.routine.Wait;
@@ -157,18 +161,41 @@ public record AtBench(
     return pile.atOrPast(stage);
   }
 
-  /** The next of the step's waits that was not begun since it opened. */
+  /** The next of the step's waits that was not begun for what is here. */
   public Optional<Wait> nextWait(Model model) {
-    Set<String> begun = model.job().orElseThrow().state().course().waitsBegun();
-    return step.waits().stream().filter(wait -> !begun.contains(wait.name())).findFirst();
+    Set<StepWait> begun = model.job().orElseThrow().state().course().waitsBegun();
+    return step.waits().stream()
+        .filter(wait -> !begun.contains(new StepWait(step.id(), wait.name())))
+        .findFirst();
   }
 
   /** A timer of this step that runs and is not due yet. */
   public Optional<TimerRun> waitRunning(Model model) {
-    List<String> names = step.waits().stream().map(Wait::name).toList();
-    return model.job().orElseThrow().state().timers().running().stream()
-        .filter(timer -> names.contains(timer.name()) && !timer.rings(model.now()))
-        .findFirst();
+    return own(model).filter(timer -> !timer.rings(model.steady())).findFirst();
+  }
+
+  /** A timer of this step, running or due. */
+  public Optional<TimerRun> ownTimer(Model model) {
+    return own(model).findFirst();
+  }
+
+  /** Whether a wait is what matters here now: one of this step, or one that is over elsewhere. */
+  public boolean waits(Model model) {
+    return switch (BenchPlace.commonAct(model, this)) {
+      case WAIT_FIRST, MEANWHILE, TOGETHER, TO_DUE, WAIT_OVER -> true;
+      default -> false;
+    };
+  }
+
+  private Stream<TimerRun> own(Model model) {
+    return model.timers().running().stream().filter(timer -> timer.isOf(step.id()));
+  }
+
+  /**
+   * Whether its waits end by a look: what is pickled is done when it is clean, not by the clock.
+   */
+  public boolean looked() {
+    return step.does().contains(Hazard.PICKLES);
   }
 
   /** The cautions of the step, in its order; one that no file holds is left out. */

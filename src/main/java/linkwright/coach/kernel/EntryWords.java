@@ -119,7 +119,9 @@ public final class EntryWords {
       return "timer set: " + timer.name() + ", " + Clock.spoken((double) timer.seconds());
     }
     if (fact instanceof Fact.TimerAnswered answered) {
-      return "timer answered: " + answered.timer();
+      return "timer answered: "
+          + answered.timer()
+          + (answered.reason().isEmpty() ? "" : ", before its time: " + answered.reason());
     }
     if (fact instanceof Fact.WeighedIn in) {
       return "weighed in" + mass(", chain ", in.chainG(), units) + length(in.lengthMm(), units);

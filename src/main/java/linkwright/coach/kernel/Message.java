@@ -3,6 +3,7 @@ package linkwright.coach.kernel;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
 import linkwright.job.Entry;
@@ -16,8 +17,16 @@ public sealed interface Message {
   /** Answers with the case for this kind. */
   <R> R answer(MessageCases<R> cases);
 
-  /** A key was pressed. */
-  record KeyPressed(Key key) implements Message {
+  /**
+   * A key was pressed, at that moment of the steady clock; without one it is no key that could
+   * bounce, such as a line of the plain walk.
+   */
+  record KeyPressed(Key key, Optional<Instant> at) implements Message {
+    /** One that cannot bounce. */
+    public KeyPressed(Key key) {
+      this(key, Optional.empty());
+    }
+
     @Override
     public <R> R answer(MessageCases<R> cases) {
       return cases.keyPressed(this);
@@ -56,8 +65,13 @@ public sealed interface Message {
     }
   }
 
-  /** The clock went on. */
-  record Ticked(Instant now) implements Message {
+  /** The clock went on; steady is the same moment by a clock that nobody can set. */
+  record Ticked(Instant now, Instant steady) implements Message {
+    /** Where there is one clock only. */
+    public Ticked(Instant now) {
+      this(now, now);
+    }
+
     @Override
     public <R> R answer(MessageCases<R> cases) {
       return cases.ticked(this);

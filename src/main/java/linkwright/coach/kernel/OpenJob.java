@@ -1,12 +1,15 @@
 package linkwright.coach.kernel;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
+import linkwright.job.Timers;
 import linkwright.standing.Handbook;
 import linkwright.standing.Standing;
 
@@ -80,6 +83,26 @@ public record OpenJob(
         standing.after(state, next, handbook),
         doubtful,
         words.and(more, settings));
+  }
+
+  /** The same with its timers by the steady clock; those that ran before go on as they did. */
+  public OpenJob steadied(Optional<OpenJob> before, Instant now, Instant steady) {
+    Timers ran =
+        before
+            .filter(job -> job.slug().equals(slug))
+            .map(job -> job.state().timers())
+            .orElse(Timers.NONE);
+    return new OpenJob(
+        slug,
+        device,
+        entries,
+        state.with(state.timers().steadied(ran, now, steady)),
+        lookOnly,
+        told,
+        drafts,
+        standing,
+        doubtful,
+        words);
   }
 
   /** Whether links are counted along a length; false for a clasp, rings for stock, wire. */

@@ -33,6 +33,16 @@ public interface Place {
     return false;
   }
 
+  /** Whether a number is being typed here that belongs to the next act: such a press is meant. */
+  default boolean countIsTyped(Model model) {
+    return false;
+  }
+
+  /** A key was held for a second. */
+  default Turn keyHeld(Model model) {
+    return Turn.to(model.told("The key is held: it counts once. Let go."));
+  }
+
   /** Whether undo reaches what was entered here; not while something in front of it is asked. */
   default boolean undoes(Model model) {
     return true;

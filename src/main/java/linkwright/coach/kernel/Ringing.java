@@ -10,8 +10,7 @@ public final class Ringing {
 
   /** Answers the timer that has been due for longest. */
   public static Turn answer(Model model) {
-    Optional<TimerRun> ringing =
-        model.job().flatMap(job -> job.state().timers().ringing(model.now()).stream().findFirst());
+    Optional<TimerRun> ringing = model.timers().ringing(model.steady()).stream().findFirst();
     return ringing
         .map(
             timer ->

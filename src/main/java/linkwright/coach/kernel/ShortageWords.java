@@ -30,7 +30,7 @@ public final class ShortageWords {
     if (count > todo.canCut()) {
       return "By the book the wire on hand gives only "
           + todo.canCut()
-          + " more: enter wire that came (esc, then w), or undo.";
+          + " more: enter wire that came ({do:to-wire}), or undo.";
     }
     int missing = Math.max(0, todo.toCut().orElse(0) - count) - (todo.canCut() - count);
     return missing > 0

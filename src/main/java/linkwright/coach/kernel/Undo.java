@@ -57,6 +57,26 @@ public final class Undo {
         .orElseGet(() -> Turn.to(model.told("Nothing was undone here.")));
   }
 
+  /** What strikes the act that was entered last at the bench; nothing if undo does not reach it. */
+  public static List<Fact> lastAtBench(Model model) {
+    return new Undo(model, PlaceId.BENCH).lastHere().map(Undo::undone).orElse(List.of());
+  }
+
+  /** What came through last, if that was the last act at the bench. */
+  public static Optional<Fact.PiecesThrough> lastCounted(Model model) {
+    return new Undo(model, PlaceId.BENCH)
+        .lastHere().stream()
+            .flatMap(List::stream)
+            .map(Entry::fact)
+            .filter(Fact.PiecesThrough.class::isInstance)
+            .map(Fact.PiecesThrough.class::cast)
+            .findFirst();
+  }
+
+  private static List<Fact> undone(List<Entry> live) {
+    return strikes(live, Strikes.UNDONE);
+  }
+
   private static Optional<Undo> at(Model model) {
     PlaceId here = model.held().place();
     return EnteredAt.PLACES.values().stream().anyMatch(places -> places.contains(here))
@@ -65,18 +85,26 @@ public final class Undo {
   }
 
   private Turn strike() {
-    for (List<Entry> act : acts(job, model.now())) {
-      List<Entry> live = live(act);
-      if (!live.isEmpty() && live.stream().allMatch(entry -> places(entry).contains(here))) {
-        Optional<String> held = live.stream().flatMap(entry -> heldBy(entry).stream()).findFirst();
-        return held.map(why -> Turn.to(model.trouble(why))).orElseGet(() -> strike(live));
-      }
+    Optional<List<Entry>> last = lastHere();
+    if (last.isEmpty()) {
+      return nothing(model);
     }
-    return nothing(model);
+    Optional<String> held =
+        last.get().stream().flatMap(entry -> heldBy(entry).stream()).findFirst();
+    return held.map(why -> Turn.to(model.trouble(why))).orElseGet(() -> strike(last.get()));
+  }
+
+  /** What still counts of the last act that was entered at this place and no other. */
+  private Optional<List<Entry>> lastHere() {
+    return acts(job, model.now()).stream()
+        .map(this::live)
+        .filter(live -> !live.isEmpty())
+        .filter(live -> live.stream().allMatch(entry -> places(entry).contains(here)))
+        .findFirst();
   }
 
   private Turn strike(List<Entry> live) {
-    List<Fact> facts = strikes(live, Strikes.UNDONE);
+    List<Fact> facts = undone(live);
     for (Entry entry : live) {
       if (entry.fact() instanceof Fact.StepDone done
           && !job.state().course().step().equals(done.step())) {

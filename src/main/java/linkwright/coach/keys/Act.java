@@ -1,5 +1,6 @@
 package linkwright.coach.keys;
 
+import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -33,7 +34,12 @@ public enum Act {
   CUT_ONE("cut-one", "one cut", "space", "page-down", "enter"),
   ONWARD("onward", "on to the next step", "space", "page-down", "enter"),
   WAIT_FIRST("wait-first", "start its timer", "space", "page-down", "enter"),
-  NOT_YET("not-yet", "wait for the timer", "space", "page-down", "enter"),
+  MEANWHILE("not-yet", "other work meanwhile", "space", "page-down", "enter"),
+  LOOKED("looked", "looked: done", "d"),
+  TO_DUE("to-due", "to the wait that is over", "space", "page-down", "enter"),
+  WAIT_OVER("wait-over", "its wait is over", "space", "page-down", "enter"),
+  HELD_REDO("held-redo", "to be done again", "space", "page-down", "enter"),
+  LEAVE_QUESTION("leave-question", "back to the bench", "esc"),
   BACK_AT_BENCH("back-at-bench", "back at the bench", "space", "page-down", "enter"),
   AWAY_NOW("away-now", "step away now", "space", "page-down", "enter"),
   NONE_OF_THEM("none-of-them", "none of them", "space", "page-down", "enter"),
@@ -110,6 +116,94 @@ public enum Act {
   /** What it does, in a few words. */
   public String words() {
     return words;
+  }
+
+  /**
+   * How soon after it counted the same key counts nothing, for it bounced; empty where a bounce
+   * does no harm. Longer where it ends a step, a question, a card or a wait, that nobody could have
+   * read in so short a time.
+   */
+  public Optional<Duration> pause() {
+    return switch (this) {
+      case DONE,
+          TOGETHER,
+          ONWARD,
+          WAIT_FIRST,
+          MEANWHILE,
+          LOOKED,
+          TO_DUE,
+          WAIT_OVER,
+          HELD_REDO,
+          BACK_AT_BENCH,
+          AWAY_NOW,
+          NONE_OF_THEM,
+          ALL,
+          SEEN,
+          ANSWER,
+          STOP_TIMER,
+          TRY_AGAIN,
+          GIVE_UP ->
+          Optional.of(Pauses.UNREAD);
+      case THROUGH,
+          BEGIN_ONE,
+          CUT_ONE,
+          UNDO,
+          BRING_BACK,
+          TAKE,
+          NEXT_STEP,
+          PREVIOUS_STEP,
+          WAIT,
+          STEP_AWAY,
+          LEAVE_QUESTION,
+          ROUND,
+          LEAVE,
+          CHOOSE,
+          DEMO,
+          REDO,
+          SCRAP,
+          TO_PLAN,
+          TO_TESTS,
+          TO_TRIAL,
+          TO_BENCH,
+          TO_WIRE,
+          TO_BOOK,
+          TO_CAUTIONS,
+          TO_TIMERS,
+          TO_RECKONER,
+          TO_WEIGH_IN,
+          TO_TRAY,
+          SAMPLE,
+          CHOOSE_TRIAL,
+          STRIKE,
+          ACCEPT,
+          REOPEN ->
+          Optional.of(Pauses.BOUNCE);
+      case HELP,
+          UP,
+          DOWN,
+          NEW_JOB,
+          LOG,
+          ADD_WIRE,
+          CUT,
+          DISCARD,
+          DRAW,
+          NOTE,
+          SEARCH,
+          SHOW_ALL,
+          PAGE_DOWN,
+          PAGE_UP,
+          NEWEST,
+          OLDEST,
+          OPEN_CARD,
+          SET_TIMER,
+          WEIGH,
+          WEIGH_OUT,
+          PRICE,
+          CLOSE,
+          MORE,
+          KEEP ->
+          Optional.empty();
+    };
   }
 
   /** The keys it has unless the user changes them, by the names of {@link KeyNames}. */

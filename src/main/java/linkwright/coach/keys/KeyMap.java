@@ -1,6 +1,7 @@
 package linkwright.coach.keys;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -36,9 +37,13 @@ public record KeyMap(Map<String, List<String>> changed) {
     };
   }
 
-  /** The act that a key means among those on offer. */
+  /** The act that a key means among those on offer; with Caps Lock on it means the same. */
   public Optional<Act> find(Key key, List<Act> offered) {
     String name = KeyNames.of(key);
+    return find(name, offered).or(() -> find(name.toLowerCase(Locale.ROOT), offered));
+  }
+
+  private Optional<Act> find(String name, List<Act> offered) {
     return offered.stream().filter(act -> keysOf(act).contains(name)).findFirst();
   }
 }

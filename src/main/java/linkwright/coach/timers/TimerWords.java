@@ -1,7 +1,7 @@
 package linkwright.coach.timers;
 
+import java.time.Duration;
 import java.time.Instant;
-import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Comparator;
 import java.util.List;
@@ -19,14 +19,7 @@ public final class TimerWords {
 
   /** All that run or ring; those that are due come first, the one due longest at the top. */
   public static List<TimerRun> inOrder(Model model) {
-    return model
-        .job()
-        .map(
-            job ->
-                job.state().timers().running().stream()
-                    .sorted(Comparator.comparing(TimerWords::end))
-                    .toList())
-        .orElse(List.of());
+    return model.timers().running().stream().sorted(Comparator.comparing(TimerRun::end)).toList();
   }
 
   /** What is left of it: {@code 8 min left}, {@code due now}, {@code due for 2 min}. */
@@ -35,15 +28,16 @@ public final class TimerWords {
     if (!timer.rings(now)) {
       return Clock.spoken((double) Math.max(1, seconds)) + " left";
     }
-    return seconds > -5 ? "due now" : "due for " + Clock.spoken((double) -seconds);
+    if (seconds > -5) {
+      return "due now";
+    }
+    boolean more = -seconds >= timer.longest().toSeconds();
+    return (more ? "due over " : "due for ") + Clock.spoken((double) -seconds);
   }
 
   /** The time of day at which it ends or ended. */
-  public static String ends(TimerRun timer, ZoneId zone) {
-    return CLOCK.format(end(timer).atZone(zone));
-  }
-
-  private static Instant end(TimerRun timer) {
-    return timer.startedAt().plusSeconds(timer.seconds());
+  public static String ends(TimerRun timer, Model model) {
+    Duration left = Duration.between(model.steady(), timer.end());
+    return CLOCK.format(model.now().plus(left).atZone(model.settings().zone()));
   }
 }

@@ -42,19 +42,19 @@ final class TimersContent {
   }
 
   private static Figure figure(Model model, TimerRun timer) {
-    boolean due = timer.rings(model.now());
+    boolean due = timer.rings(model.steady());
     return new Figure(
-        Clock.running(timer.left(model.now()).toSeconds()),
+        Clock.running(timer.left(model.steady()).toSeconds()),
         timer.name() + (due ? ": due. {do:answer} answers it." : ""),
         due ? Emphasis.TROUBLE : Emphasis.NOW);
   }
 
   private static Table.Line line(Model model, TimerRun timer) {
-    boolean due = timer.rings(model.now());
-    String ends = (due ? "since " : "ends ") + TimerWords.ends(timer, model.settings().zone());
+    boolean due = timer.rings(model.steady());
+    String ends = (due ? "since " : "ends ") + TimerWords.ends(timer, model);
     return Table.Line.of(
-            Clock.running(timer.left(model.now()).toSeconds()),
-            TimerWords.left(timer, model.now()),
+            Clock.running(timer.left(model.steady()).toSeconds()),
+            TimerWords.left(timer, model.steady()),
             timer.name(),
             ends)
         .with(due ? Emphasis.TROUBLE : Emphasis.PLAIN);

@@ -15,6 +15,7 @@ import linkwright.coach.kernel.Turn;
 import linkwright.coach.keys.Act;
 import linkwright.job.Fact;
 import linkwright.job.TimerRun;
+import linkwright.job.WaitEnd;
 import linkwright.quantity.Read;
 import linkwright.quantity.Span;
 
@@ -63,14 +64,41 @@ public final class TimersPlace implements Place {
       return Turn.to(model.told("No timer runs."));
     }
     TimerRun timer = timers.get(Math.min(screen.at(), timers.size() - 1));
+    boolean rings = timer.rings(model.steady());
+    if (!rings && timer.step().isPresent()) {
+      return Turn.to(model.with(new TimersHeld(screen.at(), Optional.of(why(model, timer)))));
+    }
     String told =
-        timer.rings(model.now())
+        rings
             ? timer.name() + ": answered."
-            : timer.name()
-                + ": stopped with "
-                + TimerWords.left(timer, model.now())
-                + ". Undo brings it back.";
+            : timer.name() + ": stopped with " + TimerWords.left(timer, model.steady()) + ".";
     return Turn.keep(model.told(told), new Fact.TimerAnswered(timer.id()));
+  }
+
+  /**
+   * The wait of a step ends by its time or by a look at the bench; before that only for a reason.
+   */
+  private static Form why(Model model, TimerRun timer) {
+    return Drafting.resumed(
+        model,
+        Form.of(
+            Form.Purpose.END_WAIT,
+            timer.name() + ": " + TimerWords.left(timer, model.steady()) + ", ended now",
+            "end it",
+            List.of(Field.of("why", "why", "", "taken over by a colleague, begun by mistake"))));
+  }
+
+  private static Turn endWait(Model model, Form form, int at) {
+    String why = form.text("why");
+    if (why.isBlank()) {
+      Form told =
+          form.withTroubles(Map.of("why", "Say why it ends before its time.")).atFirstTrouble();
+      return Turn.to(model.with(new TimersHeld(at, Optional.of(told))));
+    }
+    List<TimerRun> timers = TimerWords.inOrder(model);
+    return at < timers.size()
+        ? Turn.keep(model, new Fact.TimerAnswered(timers.get(at).id(), WaitEnd.REASON, why))
+        : Turn.to(model.with(at(model, at)).told("That timer does not run any more."));
   }
 
   private static Form form(Model model) {
@@ -88,7 +116,9 @@ public final class TimersPlace implements Place {
   @Override
   public Turn edited(Model model, Form form, boolean textChanged) {
     int at = ((TimersHeld) model.held()).at();
-    Form shown = textChanged ? form.withTroubles(troubles(form, false)) : form;
+    boolean sets = form.purpose() == Form.Purpose.TIMER;
+    Map<String, String> wrong = sets ? troubles(form, false) : Map.of();
+    Form shown = textChanged ? form.withTroubles(wrong) : form;
     Model next = model.with(new TimersHeld(at, Optional.of(shown)));
     return textChanged ? Drafting.keep(next, shown) : Turn.to(next);
   }
@@ -96,6 +126,9 @@ public final class TimersPlace implements Place {
   @Override
   public Turn confirmed(Model model, Form form) {
     int at = ((TimersHeld) model.held()).at();
+    if (form.purpose() == Form.Purpose.END_WAIT) {
+      return endWait(model, form, at);
+    }
     Map<String, String> troubles = troubles(form, true);
     Form shown = form.withTroubles(troubles).atFirstTrouble();
     Model next = model.with(new TimersHeld(at, Optional.of(shown)));

@@ -17,9 +17,9 @@ import linkwright.coach.kernel.Undo;
 import linkwright.coach.keys.Act;
 import linkwright.job.Fact;
 import linkwright.plan.ChainWish;
+import linkwright.quantity.Count;
 import linkwright.standing.StillToDo;
 import linkwright.standing.WireStand;
-import linkwright.quantity.Count;
 
 /** Wire: what came, what was cut and lost, what is short, and drawing it down. */
 public final class WirePlace implements Place {

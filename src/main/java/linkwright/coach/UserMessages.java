@@ -8,11 +8,11 @@ import linkwright.coach.kernel.MessageCases;
 import linkwright.coach.kernel.Turn;
 
 /** What the user does, told from what the world answers: only it waits for a write. */
-final class Presses implements MessageCases<Boolean> {
-  private Presses() {}
+final class UserMessages implements MessageCases<Boolean> {
+  private UserMessages() {}
 
   static boolean is(Message message) {
-    return message.answer(new Presses());
+    return message.answer(new UserMessages());
   }
 
   /** What was pressed while something was written, read in order against the model after it. */
