@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import linkwright.coach.content.ActMention;
 import linkwright.coach.content.Content;
 import linkwright.coach.form.Amounts;
 import linkwright.coach.form.Field;
@@ -16,6 +17,7 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.Turning;
 import linkwright.coach.kernel.Undo;
 import linkwright.coach.keys.Act;
 import linkwright.job.Fact;
@@ -29,7 +31,7 @@ import linkwright.standing.TrialLength;
 public final class TrialPlace implements Place {
   @Override
   public Content content(Model model) {
-    return Content.of("trial length");
+    return TrialContent.of((TrialHeld) model.held(), model);
   }
 
   /** What is asked of rings, and not where links join each other. */
@@ -40,8 +42,9 @@ public final class TrialPlace implements Place {
 
   @Override
   public List<Act> acts(Model model) {
-    return List.of(
-        Act.LOG, Act.CHOOSE_TRIAL, Act.UP, Act.DOWN, Act.TO_TESTS, Act.TO_BENCH, Act.UNDO);
+    List<Act> acts =
+        List.of(Act.LOG, Act.CHOOSE_TRIAL, Act.UP, Act.DOWN, Act.TO_TESTS, Act.TO_BENCH, Act.UNDO);
+    return Turning.with(acts, model, content(model));
   }
 
   /** Opens the screen at the last trial. */
@@ -54,19 +57,22 @@ public final class TrialPlace implements Place {
     OpenJob job = model.job().orElseThrow();
     List<TrialLength> rows = TrialLength.of(job.standing(), job.state());
     int last = Math.max(0, rows.size() - 1);
-    return new TrialHeld(Math.max(0, Math.min(last, wanted)), rows, Optional.empty());
+    return new TrialHeld(Math.max(0, Math.min(last, wanted)), rows, Optional.empty(), 0);
   }
 
   @Override
   public Turn act(Model model, Act act) {
     TrialHeld screen = (TrialHeld) model.held();
     return switch (act) {
-      case LOG -> Turn.to(model.with(form(screen, Optional.of(blank(model)))));
-      case UP -> Turn.to(model.with(at(model, screen.at() - 1)));
-      case DOWN -> Turn.to(model.with(at(model, screen.at() + 1)));
+      case LOG -> Turn.to(model.with(screen.with(Optional.of(blank(model)))));
+      case UP -> row(model, screen.at() - 1);
+      case DOWN -> row(model, screen.at() + 1);
+      case MORE -> Turn.to(model.with(screen.turnedOn()));
       case CHOOSE_TRIAL ->
           screen.rows().isEmpty()
-              ? Turn.to(model.trouble("No trial length is logged yet: n logs one."))
+              ? Turn.to(
+                  model.trouble(
+                      "No trial length is logged yet: " + ActMention.of(Act.LOG) + " logs one."))
               : Turn.keep(
                   model.told("The chain is counted anew from this trial length."),
                   new Fact.TrialChosen(screen.rows().get(screen.at()).id()));
@@ -75,8 +81,9 @@ public final class TrialPlace implements Place {
     };
   }
 
-  private static TrialHeld form(TrialHeld screen, Optional<Form> form) {
-    return new TrialHeld(screen.at(), screen.rows(), form);
+  @Override
+  public Turn row(Model model, int row) {
+    return Turn.to(model.with(at(model, row)));
   }
 
   private static Form blank(Model model) {
@@ -120,7 +127,7 @@ public final class TrialPlace implements Place {
   public Turn edited(Model model, Form form, boolean textChanged) {
     TrialHeld screen = (TrialHeld) model.held();
     Form shown = textChanged ? form.withTroubles(new Amounts(form).troubles(LENGTHS, "")) : form;
-    Model next = model.with(form(screen, Optional.of(shown)));
+    Model next = model.with(screen.with(Optional.of(shown)));
     return textChanged ? Drafting.keep(next, DRAFT, form) : Turn.to(next);
   }
 
@@ -145,7 +152,7 @@ public final class TrialPlace implements Place {
     }
     if (!troubles.isEmpty()) {
       Form told = form.withTroubles(troubles).atFirstTrouble();
-      return Turn.to(model.with(form((TrialHeld) model.held(), Optional.of(told))));
+      return Turn.to(model.with(((TrialHeld) model.held()).with(Optional.of(told))));
     }
     OptionalDouble oval = amounts.mm("oval");
     Fact fact =
@@ -170,6 +177,6 @@ public final class TrialPlace implements Place {
 
   @Override
   public Turn formLeft(Model model) {
-    return Turn.to(model.with(form((TrialHeld) model.held(), Optional.empty())));
+    return Turn.to(model.with(((TrialHeld) model.held()).with(Optional.empty())));
   }
 }
