@@ -43,7 +43,7 @@ final class WireContent {
     }
     double out = model.job().orElseThrow().state().accounts().weighedOutG();
     if (out > 0) {
-      parts.add(Prose.aside("weighed out so far " + units.mass(out)));
+      parts.add(Prose.aside("Weighed out so far " + units.mass(out)));
     }
     if (!held.drawn().none()) {
       parts.add(Prose.says("Drawn down, " + held.drawn().sum()));

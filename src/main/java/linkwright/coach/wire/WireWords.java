@@ -16,15 +16,14 @@ record WireWords(WireStand stand, Plan plan, UnitStyle units) {
     boolean willDo = stand.missing().none();
     parts.add(willDo ? new Prose(Prose.Kind.MAIN, enough()) : Prose.stop(lacking()));
     parts.add(Prose.says(toCut()));
-    parts.add(Prose.says(sums(apart ? "links: " : "", stand.links())));
-    stand.rings().ifPresent(bars -> parts.add(Prose.says(sums("rings: ", bars))));
+    parts.add(Prose.says(sums(apart ? "Links: on hand " : "On hand ", stand.links())));
+    stand.rings().ifPresent(bars -> parts.add(Prose.says(sums("Rings: on hand ", bars))));
     return parts;
   }
 
   private String sums(String which, List<WireStand.Bar> bars) {
     double lost = WireStand.lostMm(bars);
     return which
-        + "on hand "
         + units.length(WireStand.leftMm(bars))
         + ", cut "
         + units.length(WireStand.cutMm(bars))
@@ -42,7 +41,7 @@ record WireWords(WireStand stand, Plan plan, UnitStyle units) {
     if (stand.toCut().rings() > 0) {
       parts.add(pieces(stand.toCut().rings(), "ring") + " of " + units.length(plan.ringTurnMm()));
     }
-    return "still to cut " + String.join(", ", parts) + " of wire each";
+    return "Still to cut " + String.join(", ", parts) + " of wire each";
   }
 
   private String enough() {
