@@ -9,13 +9,13 @@ import java.util.Optional;
 import linkwright.cli.walk.StepLines;
 import linkwright.coach.Coach;
 import linkwright.coach.bench.Bench;
-import linkwright.coach.kernel.JobWords;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Paging;
 import linkwright.coach.kernel.Settings;
 import linkwright.coach.kernel.TrayJob;
+import linkwright.coach.plan.PlanContent;
 import linkwright.files.BookFile;
 import linkwright.files.EntryLines;
 import linkwright.files.Home;
@@ -25,6 +25,7 @@ import linkwright.job.Fact;
 import linkwright.shell.Demo;
 import linkwright.shell.Start;
 import linkwright.shell.TrayReading;
+import linkwright.standing.CountedPlan;
 import linkwright.standing.Handbook;
 
 /**
@@ -44,7 +45,7 @@ final class Glance {
         tray.isEmpty()
             ? opened(blank, "demo", entries(Demo.facts(library), now))
             : opened(blank, tray.get(0).slug(), entries(home, tray.get(0)));
-    List<String> lines = new ArrayList<>(plan(model, handbook));
+    List<String> lines = new ArrayList<>(plan(model));
     lines.add("");
     Bench.target(model).ifPresent(at -> lines.addAll(StepLines.of(model, at)));
     lines.add("");
@@ -75,18 +76,12 @@ final class Glance {
     return entries;
   }
 
-  private static List<String> plan(Model model, Handbook handbook) {
+  private static List<String> plan(Model model) {
     Optional<OpenJob> job = model.job();
     String name = job.map(open -> open.state().course().name()).orElse("");
-    return job.flatMap(open -> open.standing().counted().plan())
-        .map(
-            plan ->
-                PlanText.of(
-                    name,
-                    plan,
-                    handbook.reference(),
-                    model.settings().units(),
-                    JobWords.tradeWords(model)))
+    return job.map(open -> open.standing().counted())
+        .filter(CountedPlan::holds)
+        .map(counted -> PlanText.of(name, PlanContent.comesTo(counted, model)))
         .orElseGet(() -> List.of(name, "There is no plan yet."));
   }
 }

@@ -4,6 +4,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.concurrent.Callable;
+import linkwright.coach.plan.ChainContent;
 import linkwright.files.Library;
 import linkwright.files.PlanFile;
 import linkwright.plan.Plan;
@@ -75,10 +76,9 @@ final class PlanCommand implements Callable<Integer> {
           .sayAll(
               PlanText.of(
                   read.texts().getOrDefault(WishKeys.JOB, ""),
-                  plan.orThrow(),
-                  library.reference(),
-                  choices.user().units(),
-                  choices.user().words()));
+                  new ChainContent(
+                          choices.user().units(), choices.user().words(), library.reference(), true)
+                      .of(plan.orThrow())));
     }
     return Exit.GOOD;
   }

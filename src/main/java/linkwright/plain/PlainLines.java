@@ -74,8 +74,11 @@ public final class PlainLines implements PartCases<List<String>> {
 
   @Override
   public List<String> bars(Bars bars) {
-    List<String> lines = new ArrayList<>(List.of(sentence(bars.title())));
-    bars.bars().forEach(bar -> lines.add(sentence(bar.amount() + ": " + bar.words())));
+    List<String> lines = new ArrayList<>();
+    for (Bars.Group group : bars.groups()) {
+      lines.add(sentence(group.title()));
+      group.bars().forEach(bar -> lines.add(sentence(bar.amount() + ": " + bar.words())));
+    }
     return lines;
   }
 

@@ -11,6 +11,9 @@ final class BesideBlock implements Block {
   private static final int WIDE_ENOUGH = 72;
   private static final int GAP = 2;
 
+  /** What a form needs without its hints. */
+  private static final int FORM = 42;
+
   /** What a form needs beside what it comes to. */
   private static final int RESULTS = 34;
 
@@ -37,7 +40,7 @@ final class BesideBlock implements Block {
       return all;
     }
     return has(beside.first(), Fields.class)
-        ? Math.max(all / 2, all - RESULTS - GAP)
+        ? Math.max(Math.min(FORM, all - RESULTS - GAP), all * 11 / 20 - GAP)
         : Math.max(10, all / 2 - GAP / 2);
   }
 

@@ -63,7 +63,7 @@ final class BlockMaking implements PartCases<Block> {
 
   @Override
   public Block fields(Fields fields) {
-    return new FieldsBlock(fields.form(), width);
+    return new FieldsBlock(fields.form(), width, keys::spokenOf);
   }
 
   @Override

@@ -2,6 +2,7 @@ package linkwright.view;
 
 import java.util.List;
 import linkwright.coach.content.Drawing;
+import linkwright.text.Text;
 
 /** Shapes to one scale, side by side, each with its caption below. */
 final class DrawingBlock implements Block {
@@ -22,7 +23,7 @@ final class DrawingBlock implements Block {
 
   @Override
   public int least() {
-    return LEAST;
+    return 0;
   }
 
   @Override
@@ -38,19 +39,24 @@ final class DrawingBlock implements Block {
   @Override
   public void draw(Canvas area, int turned) {
     List<Drawing.Shape> shapes = drawing.shapes();
-    if (shapes.isEmpty() || area.height() < 2) {
+    if (shapes.isEmpty() || area.height() < LEAST) {
       return;
     }
-    int high = area.height() - 1;
     int wide = area.width() / Math.max(shapes.size() == 1 ? 1 : 2, shapes.size());
+    int captions = area.height() > LEAST && !captionsFit(wide - 1) ? 2 : 1;
+    int high = area.height() - captions;
     double longest = shapes.stream().mapToDouble(Drawing.Shape::lengthMm).max().orElse(1);
     double widest = shapes.stream().mapToDouble(Drawing.Shape::widthMm).max().orElse(1);
     double scale = Dots.scale(longest, widest, Math.max(1, wide - 2), high);
     for (int i = 0; i < shapes.size(); i++) {
       Tone tone = Tones.of(shapes.get(i).emphasis());
       shape(area.area(i * wide, 0, wide - 2, high), shapes.get(i), scale, tone);
-      area.text(i * wide, high, wide - 1, shapes.get(i).caption(), tone);
+      area.wrapped(i * wide, high, wide - 1, captions, shapes.get(i).caption(), tone);
     }
+  }
+
+  private boolean captionsFit(int columns) {
+    return drawing.shapes().stream().allMatch(shape -> Text.width(shape.caption()) <= columns);
   }
 
   /** The line of pull lies across, in the middle of the area. */

@@ -1,6 +1,9 @@
 package linkwright.view;
 
+import java.util.function.Function;
+import linkwright.coach.content.ActMention;
 import linkwright.coach.form.Form;
+import linkwright.coach.keys.Act;
 
 /** A form; what does not fit beside its field stands below it. */
 final class FieldsBlock implements Block {
@@ -9,15 +12,16 @@ final class FieldsBlock implements Block {
   private final Form form;
   private final int width;
 
-  FieldsBlock(Form form, int width) {
-    this.form = form;
+  FieldsBlock(Form form, int width, Function<Act, String> keyOf) {
+    this.form =
+        form.mapFields(
+            field -> field.with(field.trouble().map(trouble -> ActMention.fill(trouble, keyOf))));
     this.width = width;
   }
 
   @Override
   public int wanted() {
-    // The title, the line that keeps it, and a hint that is long.
-    return form.fields().size() + 4 + (width < 40 ? 1 : 0);
+    return FormView.wanted(form, width);
   }
 
   @Override

@@ -6,6 +6,7 @@ import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Question;
 import linkwright.coach.content.Rows;
+import linkwright.coach.content.Table;
 import linkwright.coach.content.Wait;
 
 /** Text in rows, turned over where not all of it has room at once: nothing of it is cut. */
@@ -24,7 +25,8 @@ final class FlowBlock implements Block {
     return part instanceof Prose
         || part instanceof Rows
         || part instanceof Question
-        || part instanceof Wait;
+        || part instanceof Wait
+        || part instanceof Table table && table.chosen() < 0;
   }
 
   @Override

@@ -8,6 +8,7 @@ import linkwright.coach.content.Prose;
 import linkwright.coach.content.Question;
 import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
+import linkwright.coach.content.Table;
 import linkwright.coach.content.Wait;
 import linkwright.coach.keys.KeyMap;
 import linkwright.text.Text;
@@ -64,6 +65,8 @@ final class FlowRows {
       question(question);
     } else if (part instanceof Wait wait) {
       wait(wait);
+    } else if (part instanceof Table table) {
+      table(table);
     } else {
       throw new IllegalArgumentException("No text is made of " + part);
     }
@@ -113,6 +116,26 @@ final class FlowRows {
         text("", answer.key().length() + 2, answer.means(), Tone.FAINT, false);
       }
     }
+  }
+
+  /** A table in which nothing is chosen is turned over with the text around it. */
+  private void table(Table table) {
+    TableRows lines = new TableRows(table, 0, width, keys::spokenOf);
+    if (!lines.head().isEmpty()) {
+      rows.add(row(lines.head(), Tone.FAINT));
+    }
+    for (int i = 0; i < table.lines().size(); i++) {
+      Tone tone = Tones.of(table.lines().get(i).emphasis());
+      lines.of(i).forEach(line -> rows.add(row(line, tone)));
+    }
+  }
+
+  private static FlowRow row(List<TableRows.Run> runs, Tone tone) {
+    String text = "";
+    for (TableRows.Run run : runs) {
+      text = Text.pad(text, run.x()) + run.text();
+    }
+    return new FlowRow("", 0, text, runs.get(0).own().orElse(tone), false);
   }
 
   private void wait(Wait wait) {

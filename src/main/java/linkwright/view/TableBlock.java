@@ -1,114 +1,66 @@
 package linkwright.view;
 
+import java.util.ArrayList;
 import java.util.List;
-import linkwright.coach.content.ActMention;
 import linkwright.coach.content.Emphasis;
-import linkwright.coach.content.Prose;
 import linkwright.coach.content.Table;
 import linkwright.coach.kernel.Spot;
 import linkwright.coach.keys.KeyMap;
 import linkwright.text.Text;
 
-/** A table or list that scrolls so that the chosen line stays in sight. */
+/** A table or list to choose from: it scrolls so that the chosen line stays in sight. */
 final class TableBlock implements Block {
-  private static final int GAP = 2;
   private static final int MARK = 2;
-  private static final int LEAST_WORDS = 6;
-  private static final int INDENT = 4;
 
   private final Table table;
-  private final KeyMap keys;
-  private final int[] wide;
-  private final List<List<String>> cells;
-  private final int mark;
-  private final int roomy;
-  private final int wantedRows;
+  private final List<TableRows.Run> head;
+  private final List<List<List<TableRows.Run>>> lines = new ArrayList<>();
+  private final int gap;
+  private final int wanted;
 
   TableBlock(Table table, int width, int height, KeyMap keys) {
     this.table = table;
-    this.keys = keys;
-    this.mark = table.chosen() >= 0 ? MARK : 0;
-    this.cells = TableCells.aligned(table);
-    this.wide = widths(width - mark);
-    this.roomy = perLine(width) > 1 && all(width, true) <= height ? 1 : 0;
-    this.wantedRows = all(width, roomy == 1);
+    TableRows rows = new TableRows(table, MARK, width, keys::spokenOf);
+    this.head = rows.head();
+    for (int i = 0; i < table.lines().size(); i++) {
+      lines.add(rows.of(i));
+    }
+    boolean several = lines.stream().anyMatch(line -> line.size() > 1);
+    this.gap = several && all(1) <= height ? 1 : 0;
+    this.wanted = all(gap);
   }
 
-  private boolean head() {
-    return table.columns().stream().anyMatch(column -> !column.name().isEmpty());
+  /** The chosen line among those that are told here. */
+  private int chosen() {
+    return table.chosen() - table.before();
   }
 
-  private int all(int width, boolean gaps) {
-    int rows = head() ? 1 : 0;
-    for (Table.Line line : table.lines()) {
-      rows += rows(line, width) + (gaps ? 1 : 0);
+  private int headRows() {
+    return head.isEmpty() ? 0 : 1;
+  }
+
+  private int all(int between) {
+    return headRows() + rows(0, lines.size(), between);
+  }
+
+  /** Rows of the lines from one to before another. */
+  private int rows(int first, int end, int between) {
+    int rows = Math.max(0, end - first - 1) * between;
+    for (List<List<TableRows.Run>> line : lines.subList(first, end)) {
+      rows += line.size();
     }
     return rows;
-  }
-
-  private int rows(Table.Line line, int width) {
-    int rows = 1;
-    for (Prose below : line.below()) {
-      rows += below.text().isBlank() ? 0 : wrapped(below, width).size();
-    }
-    return rows;
-  }
-
-  private int perLine(int width) {
-    return table.lines().stream().mapToInt(line -> rows(line, width)).max().orElse(1);
-  }
-
-  private List<String> wrapped(Prose below, int width) {
-    return Text.wrap(ActMention.fill(below.text(), keys::spokenOf), Math.max(2, width - INDENT));
-  }
-
-  /** Natural widths; where they have no room the widest columns of words give way. */
-  private int[] widths(int width) {
-    int[] natural = new int[table.columns().size()];
-    for (int c = 0; c < natural.length; c++) {
-      natural[c] = Text.width(table.columns().get(c).name());
-      for (List<String> line : cells) {
-        natural[c] = Math.max(natural[c], c < line.size() ? Text.width(line.get(c)) : 0);
-      }
-    }
-    while (sum(natural) + GAP * (natural.length - 1) > width) {
-      int widest = widest(natural);
-      if (natural[widest] <= LEAST_WORDS) {
-        break;
-      }
-      natural[widest]--;
-    }
-    return natural;
-  }
-
-  private int widest(int[] widths) {
-    int widest = 0;
-    for (int c = 0; c < widths.length; c++) {
-      boolean words = !table.columns().get(c).number();
-      if (words && widths[c] > widths[widest] || table.columns().get(widest).number() && words) {
-        widest = c;
-      }
-    }
-    return widest;
-  }
-
-  private static int sum(int[] widths) {
-    int sum = 0;
-    for (int each : widths) {
-      sum += each;
-    }
-    return sum;
   }
 
   @Override
   public int wanted() {
-    return wantedRows;
+    return wanted;
   }
 
   @Override
   public int least() {
-    int line = table.lines().isEmpty() ? 0 : 1;
-    return Math.min(wantedRows, (head() ? 1 : 0) + 2 * line + 1);
+    int most = lines.stream().mapToInt(List::size).max().orElse(0);
+    return Math.min(wanted, headRows() + most + 1);
   }
 
   @Override
@@ -118,68 +70,68 @@ final class TableBlock implements Block {
 
   @Override
   public void draw(Canvas area, int turned) {
-    int y = 0;
-    if (head()) {
-      line(area, 0, table.columns().stream().map(Table.Column::name).toList(), Tone.FAINT);
-      y = 1;
+    if (area.height() < 1) {
+      return;
     }
-    int first = first(area.width(), area.height() - y);
-    for (int i = first; i < table.lines().size() && y < area.height(); i++) {
-      Table.Line line = table.lines().get(i);
-      boolean at = table.before() + i == table.chosen();
-      int rows = rows(line, area.width());
-      area.spot(0, y, area.width(), rows, new Spot.ToRow(table.before() + i));
-      if (at) {
-        area.text(0, y, mark, area.glyphs().pick("▸", ">"), Tone.ACCENT);
+    boolean roomy = all(gap) <= area.height();
+    int between = roomy ? gap : 0;
+    runs(area, 0, head, Tone.FAINT);
+    int first = roomy ? 0 : first(area.height() - headRows());
+    int y = headRows();
+    int i = first;
+    while (i < lines.size() && (i == first || y + lines.get(i).size() <= area.height())) {
+      line(area, y, i);
+      y += lines.get(i).size() + between;
+      i++;
+    }
+    if (first > 0 || i < lines.size()) {
+      place(area, y, lines.get(i - 1));
+    }
+  }
+
+  /** Which of them is chosen, where that covers nothing. */
+  private void place(Canvas area, int end, List<List<TableRows.Run>> last) {
+    String place = " " + (table.chosen() + 1) + " of " + table.all();
+    int used = 0;
+    if (end >= area.height()) {
+      for (TableRows.Run run : last.get(last.size() - 1)) {
+        used = Math.max(used, run.x() + Text.width(run.text()));
       }
-      Tone tone = at && line.emphasis() == Emphasis.PLAIN ? Tone.STRONG : Tones.of(line.emphasis());
-      line(area, y, cells.get(i), tone);
-      below(area, y + 1, line);
-      y += rows + roomy;
     }
-    boolean more = first > 0 || y - roomy > area.height() || shownAll(first, area) < 0;
-    if (more && table.chosen() >= 0) {
-      String place = " " + (table.chosen() + 1) + " of " + table.all();
+    if (used + Text.width(place) <= area.width()) {
       area.right(area.height() - 1, place, Tone.FAINT);
     }
   }
 
-  private int shownAll(int first, Canvas area) {
-    int rows = head() ? 1 : 0;
-    for (int i = first; i < table.lines().size(); i++) {
-      rows += rows(table.lines().get(i), area.width()) + roomy;
-    }
-    return area.height() - (rows - roomy);
-  }
-
   /** The first line shown, so that the chosen one stands near the middle. */
-  private int first(int width, int high) {
-    int per = perLine(width) + roomy;
-    int room = Math.max(1, high / Math.max(1, per));
-    return Math.max(
-        0,
-        Math.min(
-            Math.max(0, table.chosen() - table.before()) - room / 2, table.lines().size() - room));
+  private int first(int room) {
+    int first = Math.min(chosen(), Math.max(0, lines.size() - 1));
+    while (first > 0 && rows(first - 1, chosen() + 1, 0) <= Math.max(1, (room + 1) / 2)) {
+      first--;
+    }
+    // No room stays free below the last line.
+    while (first > 0 && rows(first - 1, lines.size(), 0) <= room) {
+      first--;
+    }
+    return first;
   }
 
-  private void line(Canvas area, int y, List<String> texts, Tone tone) {
-    int x = mark;
-    for (int c = 0; c < texts.size() && c < wide.length; c++) {
-      boolean last = c == wide.length - 1;
-      area.text(x, y, last ? Math.max(0, area.width() - x) : wide[c], texts.get(c), tone);
-      x += wide[c] + GAP;
+  private void line(Canvas area, int y, int i) {
+    boolean at = i == chosen();
+    Emphasis emphasis = table.lines().get(i).emphasis();
+    area.spot(0, y, area.width(), lines.get(i).size(), new Spot.ToRow(table.before() + i));
+    if (at) {
+      area.text(0, y, MARK, area.glyphs().pick("▸", ">"), Tone.ACCENT);
+    }
+    Tone tone = at && emphasis == Emphasis.PLAIN ? Tone.STRONG : Tones.of(emphasis);
+    for (int row = 0; row < lines.get(i).size(); row++) {
+      runs(area, y + row, lines.get(i).get(row), tone);
     }
   }
 
-  private void below(Canvas area, int from, Table.Line line) {
-    int y = from;
-    for (Prose below : line.below()) {
-      if (!below.text().isBlank()) {
-        for (String text : wrapped(below, area.width())) {
-          area.text(INDENT, y, text, Tones.of(below.kind().emphasis()));
-          y++;
-        }
-      }
+  private static void runs(Canvas area, int y, List<TableRows.Run> runs, Tone tone) {
+    for (TableRows.Run run : runs) {
+      area.text(run.x(), y, run.text(), run.own().orElse(tone));
     }
   }
 }

@@ -119,7 +119,7 @@ class PlanCommandTest {
     @Test
     void says_how_much_wire_is_missing() {
       assertThat(plan(with("stock", "[100 mm]"))).isZero();
-      assertThat(line.out()).contains("are missing");
+      assertThat(line.out()).containsPattern("Wire short: [0-9.]+ mm\\.");
     }
   }
 

@@ -141,7 +141,7 @@ class BenchWaitTest {
       assertThat(bench.entered(Fact.TimerStarted.class))
           .containsExactly(
               new Fact.TimerStarted("Fire watch", 60),
-              new Fact.TimerStarted("Fire watch", 1800, "fire-watch", "look-over"));
+              new Fact.TimerStarted("Fire watch", 3600, "look-over-wait", "look-over"));
     }
 
     @Test

@@ -5,8 +5,11 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Map;
+import linkwright.coach.keys.Act;
 import linkwright.coach.wire.WireHeld;
+import linkwright.coach.wire.WirePlace;
 import linkwright.job.Fact;
+import linkwright.plain.PlainLines;
 import linkwright.standing.WireStand;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -186,8 +189,12 @@ class WirePlaceTest {
 
   @Nested
   class DrawingDown {
-    private List<String> drawn() {
-      return ((WireHeld) apprentice.model().held()).drawn();
+    private String sum() {
+      return ((WireHeld) apprentice.model().held()).drawn().sum();
+    }
+
+    private List<String> said() {
+      return new PlainLines(Act::words).of(new WirePlace().content(apprentice.model()));
     }
 
     @Test
@@ -197,11 +204,13 @@ class WirePlaceTest {
       clear(apprentice);
       apprentice.type("0 mm");
       // Volume is kept: 400 mm · (1.0 / 1.5)² = 177.8 mm.
-      assertThat(drawn().get(0)).startsWith("400 mm of 1 mm: begin with 177.8 mm of 1.5 mm");
-      assertThat(drawn()).anyMatch(line -> line.contains("anneal, quench"));
+      assertThat(sum()).startsWith("400 mm of 1 mm: begin with 177.8 mm of 1.5 mm");
+      assertThat(said()).anyMatch(line -> line.contains("anneal, quench"));
       apprentice.press("ctrl-k");
       assertThat(apprentice.model().held().form()).isEmpty();
-      assertThat(drawn()).isNotEmpty();
+      assertThat(said())
+          .contains("Drawn down, " + sum() + ".")
+          .anyMatch(line -> line.startsWith("pass 3"));
       assertThat(apprentice.lastFact()).isInstanceOf(Fact.PlanSet.class);
     }
 

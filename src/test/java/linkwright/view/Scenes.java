@@ -16,7 +16,7 @@ import linkwright.quantity.UnitStyle;
 import linkwright.shell.Demo;
 
 /** Every screen of the coach, reached by its keys in a job that somebody works on. */
-final class Scenes {
+public final class Scenes {
   /** Wide signs, combining ones, an accent over a letter that has none of its own, a flag. */
   private static final String LONG_NAME =
       "銀の鎖 for A\u0301na-Lœ\u0323 \uD83C\uDDE6\uD83C\uDDF9, to match the 金 earrings she had of her grandmother in 1961";
@@ -30,7 +30,7 @@ final class Scenes {
   }
 
   /** The scene of that name in a window of that size. */
-  static Bencher of(String name, int width, int height) {
+  public static Bencher of(String name, int width, int height) {
     Bencher bencher = begin(name);
     bencher.take(new Message.Resized(width, height));
     return ALL.get(name).apply(bencher);

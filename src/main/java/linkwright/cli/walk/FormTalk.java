@@ -9,12 +9,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import linkwright.coach.content.Part;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Model;
+import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
+import linkwright.coach.plan.PlanContent;
 import linkwright.coach.plan.PlanHeld;
-import linkwright.coach.plan.PlanSummary;
+import linkwright.plain.PlainLines;
 import linkwright.quantity.Nearest;
 
 /** The coach's forms, a question a line; what is typed goes into the very form of the screen. */
@@ -227,14 +230,12 @@ final class FormTalk {
     }
     Model model = hands.model();
     if (model.held() instanceof PlanHeld plan) {
-      desk.sayAll(summary(PlanSummary.of(plan.preview(), model)));
+      desk.sayAll(summary(PlanContent.comesTo(plan.preview(), model)));
     }
   }
 
   /** What a plan comes to, a line each. */
-  static List<String> summary(List<PlanSummary.Line> lines) {
-    return lines.stream()
-        .map(line -> line.label().isEmpty() ? line.value() : line.label() + ": " + line.value())
-        .toList();
+  static List<String> summary(List<Part> comesTo) {
+    return new PlainLines(Act::words).of(comesTo);
   }
 }

@@ -12,7 +12,7 @@ import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.JobWords;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
-import linkwright.coach.plan.PlanSummary;
+import linkwright.coach.plan.PlanContent;
 import linkwright.coach.trial.TrialHeld;
 import linkwright.fit.Proposal;
 import linkwright.job.EntryId;
@@ -100,7 +100,7 @@ final class PlaceLines {
   /** What the plan comes to, line by line. */
   static List<String> summary(Model model) {
     OpenJob job = model.job().orElseThrow();
-    return FormTalk.summary(PlanSummary.of(job.standing().counted(), model));
+    return FormTalk.summary(PlanContent.comesTo(job.standing().counted(), model));
   }
 
   /** Test pieces and the next blank. */

@@ -3,22 +3,33 @@ package linkwright.coach.content;
 import java.util.List;
 
 /**
- * Lengths as bars to one scale.
+ * Lengths as bars, all of them to one scale.
  *
- * @param title what they are
- * @param bars a bar each
+ * @param groups lengths of one kind each
  */
-public record Bars(String title, List<Bar> bars) implements Part {
+public record Bars(List<Group> groups) implements Part {
   public Bars {
-    bars = List.copyOf(bars);
+    groups = List.copyOf(groups);
+  }
+
+  /**
+   * Lengths of one kind.
+   *
+   * @param title what they are
+   * @param bars a bar each
+   */
+  public record Group(String title, List<Bar> bars) {
+    public Group {
+      bars = List.copyOf(bars);
+    }
   }
 
   /** What became of a stretch, or will. */
   public enum Use {
     CUT("cut"),
-    LOST("lost"),
     PLANNED("to be cut"),
-    LEFT("over");
+    LEFT("over"),
+    LOST("lost");
 
     private final String word;
 

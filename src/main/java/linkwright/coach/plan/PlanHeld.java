@@ -7,21 +7,32 @@ import linkwright.coach.kernel.PlaceId;
 import linkwright.standing.CountedPlan;
 
 /**
- * The plan while it is typed; the preview is what it comes to, and part counts on through what of
- * it has no room at once.
+ * The plan while it is typed.
+ *
+ * @param open the form
+ * @param preview what it comes to
+ * @param turned how often its reader turned on
  */
-public record PlanHeld(Form open, CountedPlan preview, int part) implements Held {
-  @Override
-  public PlaceId place() {
-    return PlaceId.PLAN;
-  }
-
+public record PlanHeld(Form open, CountedPlan preview, int turned) implements Held {
   PlanHeld(Form open, CountedPlan preview) {
     this(open, preview, 0);
   }
 
   @Override
+  public PlaceId place() {
+    return PlaceId.PLAN;
+  }
+
+  @Override
   public Optional<Form> form() {
     return Optional.of(open);
+  }
+
+  PlanHeld with(Form other) {
+    return new PlanHeld(other, preview, turned);
+  }
+
+  PlanHeld turned(int by) {
+    return new PlanHeld(open, preview, turned + by);
   }
 }

@@ -3,7 +3,9 @@ package linkwright.coach.plan;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import linkwright.coach.content.Beside;
 import linkwright.coach.content.Content;
+import linkwright.coach.content.Fields;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Drafting;
 import linkwright.coach.kernel.Effect;
@@ -12,6 +14,7 @@ import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
 import linkwright.job.Fact;
@@ -22,7 +25,10 @@ import linkwright.standing.CountedPlan;
 public final class PlanPlace implements Place {
   @Override
   public Content content(Model model) {
-    return Content.of("plan");
+    PlanHeld plan = (PlanHeld) model.held();
+    return Content.of(
+        "plan",
+        new Beside(List.of(new Fields(plan.open())), PlanContent.comesTo(plan.preview(), model)));
   }
 
   private static final String DRAFT = "plan";
@@ -61,17 +67,13 @@ public final class PlanPlace implements Place {
   /** Page down and up turn over what the plan comes to. */
   @Override
   public Turn typed(Model model, Key key) {
-    int by = key.is(Key.Kind.PAGE_DOWN) ? 1 : key.is(Key.Kind.PAGE_UP) ? -1 : 0;
-    PlanHeld plan = (PlanHeld) model.held();
-    return Turn.to(model.with(new PlanHeld(plan.open(), plan.preview(), plan.part() + by)));
+    return Turn.to(model.with(((PlanHeld) model.held()).turned(Turning.by(key))));
   }
 
   @Override
   public Turn edited(Model model, Form form, boolean textChanged) {
     if (!textChanged) {
-      CountedPlan preview = ((PlanHeld) model.held()).preview();
-      int part = ((PlanHeld) model.held()).part();
-      return Turn.to(model.with(new PlanHeld(form, preview, part)));
+      return Turn.to(model.with(((PlanHeld) model.held()).with(form)));
     }
     OpenJob job = model.job().orElseThrow();
     Model kept = model.with(job.withDraft(DRAFT, form.texts()));

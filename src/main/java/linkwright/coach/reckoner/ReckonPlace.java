@@ -16,7 +16,9 @@ import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.Turning;
 import linkwright.coach.keys.Act;
+import linkwright.coach.keys.Key;
 import linkwright.job.Fact;
 import linkwright.reckon.Ask;
 import linkwright.reckon.Reckoner;
@@ -28,7 +30,7 @@ import linkwright.routine.TradeWords;
 public final class ReckonPlace implements Place {
   @Override
   public Content content(Model model) {
-    return Content.of("reckoner");
+    return ReckonContent.of((ReckonerHeld) model.held(), model);
   }
 
   private static final String DRAFT = "reckon-";
@@ -39,7 +41,7 @@ public final class ReckonPlace implements Place {
     if (model.job().isEmpty()) {
       acts.add(Act.TO_TRAY);
     }
-    return acts;
+    return Turning.with(acts, model, content(model));
   }
 
   @Override
@@ -48,6 +50,7 @@ public final class ReckonPlace implements Place {
     return switch (act) {
       case UP -> Turn.to(model.with(list(screen, screen.at() - 1)));
       case DOWN -> Turn.to(model.with(list(screen, screen.at() + 1)));
+      case MORE -> Turn.to(model.with(screen.turned(1)));
       case CHOOSE -> Turn.to(model.with(opened(model, screen)));
       case TO_TRAY -> Turn.goTo(model, PlaceId.TRAY);
       default -> Turn.goTo(model, act);
@@ -57,12 +60,12 @@ public final class ReckonPlace implements Place {
   /** Opens the reckoner at its first sum. */
   @Override
   public Turn enter(Model model) {
-    return Turn.to(model.with(new ReckonerHeld(0, Optional.empty(), Optional.empty(), Map.of())));
+    return Turn.to(model.with(ReckonerHeld.list(0, Map.of())));
   }
 
   private static ReckonerHeld list(ReckonerHeld screen, int wanted) {
     int at = Math.max(0, Math.min(Reckoner.sums().size() - 1, wanted));
-    return new ReckonerHeld(at, Optional.empty(), Optional.empty(), screen.typed());
+    return ReckonerHeld.list(at, screen.typed());
   }
 
   private static Sum sum(ReckonerHeld screen) {
@@ -121,16 +124,25 @@ public final class ReckonPlace implements Place {
     Map<String, Map<String, String>> typed = new HashMap<>(screen.typed());
     typed.put(id, form.texts());
     return new ReckonerHeld(
-        screen.at(), Optional.of(form.withTroubles(troubles)), Optional.of(result), typed);
+        screen.at(), Optional.of(form.withTroubles(troubles)), Optional.of(result), typed, 0);
+  }
+
+  /** Page down and up turn over what the sum comes to. */
+  @Override
+  public Turn typed(Model model, Key key) {
+    return Turn.to(model.with(((ReckonerHeld) model.held()).turned(Turning.by(key))));
+  }
+
+  @Override
+  public Turn row(Model model, int row) {
+    return Turn.to(model.with(list((ReckonerHeld) model.held(), row)));
   }
 
   @Override
   public Turn edited(Model model, Form form, boolean textChanged) {
     ReckonerHeld screen = (ReckonerHeld) model.held();
     if (!textChanged) {
-      return Turn.to(
-          model.with(
-              new ReckonerHeld(screen.at(), Optional.of(form), screen.result(), screen.typed())));
+      return Turn.to(model.with(screen.with(form)));
     }
     Model next = model.with(reckoned(model, screen, form));
     if (!canNote(model)) {
@@ -153,11 +165,7 @@ public final class ReckonPlace implements Place {
     if (!result.good()) {
       Form told = form.withTroubles(result.problems()).atFirstTrouble();
       String why = result.problems().values().stream().findFirst().orElse("");
-      return Turn.to(
-          model
-              .with(
-                  new ReckonerHeld(screen.at(), Optional.of(told), screen.result(), screen.typed()))
-              .trouble("Nothing to note yet: " + why));
+      return Turn.to(model.with(screen.with(told)).trouble("Nothing to note yet: " + why));
     }
     OpenJob job = model.job().orElseThrow();
     String draft = DRAFT + sum(screen).id();

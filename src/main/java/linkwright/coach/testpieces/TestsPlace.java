@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import linkwright.coach.content.ActMention;
 import linkwright.coach.content.Content;
 import linkwright.coach.form.Amounts;
 import linkwright.coach.form.Field;
@@ -15,6 +16,7 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.Turning;
 import linkwright.coach.kernel.Undo;
 import linkwright.coach.keys.Act;
 import linkwright.fit.Proposal;
@@ -30,23 +32,26 @@ import linkwright.standing.Verdicts;
 public final class TestsPlace implements Place {
   @Override
   public Content content(Model model) {
-    return Content.of("test pieces");
+    return TestsContent.of((TestsHeld) model.held(), model);
   }
 
   private static final String DRAFT = "test-piece";
 
   @Override
   public List<Act> acts(Model model) {
-    return List.of(Act.LOG, Act.SAMPLE, Act.UP, Act.DOWN, Act.TO_TRIAL, Act.TO_BENCH, Act.UNDO);
+    List<Act> acts =
+        List.of(Act.LOG, Act.SAMPLE, Act.UP, Act.DOWN, Act.TO_TRIAL, Act.TO_BENCH, Act.UNDO);
+    return Turning.with(acts, model, content(model));
   }
 
   @Override
   public Turn act(Model model, Act act) {
     TestsHeld screen = (TestsHeld) model.held();
     return switch (act) {
-      case LOG -> Turn.to(model.with(form(screen, Optional.of(blank(model, screen)))));
-      case UP -> Turn.to(model.with(moved(model, screen, -1)));
-      case DOWN -> Turn.to(model.with(moved(model, screen, 1)));
+      case LOG -> Turn.to(model.with(screen.with(Optional.of(blank(model, screen)))));
+      case UP -> row(model, screen.at() - 1);
+      case DOWN -> row(model, screen.at() + 1);
+      case MORE -> Turn.to(model.with(screen.turnedOn()));
       case SAMPLE -> sample(model, screen);
       case UNDO -> Undo.last(model);
       default -> Turn.goTo(model, act);
@@ -65,17 +70,15 @@ public final class TestsPlace implements Place {
     return new TestsHeld(
         Math.max(0, Math.min(last, wanted)),
         TestPieces.of(job.standing(), job.state()),
-        Optional.empty());
+        Optional.empty(),
+        0);
   }
 
-  private static TestsHeld moved(Model model, TestsHeld screen, int by) {
+  @Override
+  public Turn row(Model model, int row) {
     int last = Math.max(0, pieces(model).size() - 1);
-    int at = Math.max(0, Math.min(last, screen.at() + by));
-    return new TestsHeld(at, screen.taught(), Optional.empty());
-  }
-
-  private static TestsHeld form(TestsHeld screen, Optional<Form> form) {
-    return new TestsHeld(screen.at(), screen.taught(), form);
+    TestsHeld screen = (TestsHeld) model.held();
+    return Turn.to(model.with(screen.at(Math.max(0, Math.min(last, row)))));
   }
 
   private static Map<EntryId, Fact.TestPieceTried> pieces(Model model) {
@@ -124,7 +127,7 @@ public final class TestsPlace implements Place {
   @Override
   public Turn edited(Model model, Form form, boolean textChanged) {
     Form shown = textChanged ? checked(form) : form;
-    Model next = model.with(form((TestsHeld) model.held(), Optional.of(shown)));
+    Model next = model.with(((TestsHeld) model.held()).with(Optional.of(shown)));
     return textChanged ? Drafting.keep(next, DRAFT, form) : Turn.to(next);
   }
 
@@ -145,7 +148,7 @@ public final class TestsPlace implements Place {
     List<String> verdicts = verdicts(form, troubles);
     if (!troubles.isEmpty()) {
       Form told = form.withTroubles(troubles).atFirstTrouble();
-      return Turn.to(model.with(form((TestsHeld) model.held(), Optional.of(told))));
+      return Turn.to(model.with(((TestsHeld) model.held()).with(Optional.of(told))));
     }
     Amounts amounts = new Amounts(form);
     OptionalDouble length = amounts.mm("length");
@@ -192,7 +195,8 @@ public final class TestsPlace implements Place {
   private static Turn sample(Model model, TestsHeld screen) {
     List<EntryId> ids = new ArrayList<>(pieces(model).keySet());
     if (ids.isEmpty()) {
-      return Turn.to(model.trouble("No test piece is logged yet: n logs one."));
+      return Turn.to(
+          model.trouble("No test piece is logged yet: " + ActMention.of(Act.LOG) + " logs one."));
     }
     EntryId chosen = ids.get(screen.at());
     Fact.TestPieceTried piece = pieces(model).get(chosen);

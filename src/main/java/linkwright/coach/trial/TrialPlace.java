@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import linkwright.coach.content.ActMention;
 import linkwright.coach.content.Content;
 import linkwright.coach.form.Amounts;
 import linkwright.coach.form.Field;
@@ -14,6 +15,7 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.Turning;
 import linkwright.coach.kernel.Undo;
 import linkwright.coach.keys.Act;
 import linkwright.job.Fact;
@@ -28,7 +30,7 @@ import linkwright.standing.TrialLength;
 public final class TrialPlace implements Place {
   @Override
   public Content content(Model model) {
-    return Content.of("trial length");
+    return TrialContent.of((TrialHeld) model.held(), model);
   }
 
   /** What is asked of rings, and not where links join each other. */
@@ -39,8 +41,9 @@ public final class TrialPlace implements Place {
 
   @Override
   public List<Act> acts(Model model) {
-    return List.of(
-        Act.LOG, Act.CHOOSE_TRIAL, Act.UP, Act.DOWN, Act.TO_TESTS, Act.TO_BENCH, Act.UNDO);
+    List<Act> acts =
+        List.of(Act.LOG, Act.CHOOSE_TRIAL, Act.UP, Act.DOWN, Act.TO_TESTS, Act.TO_BENCH, Act.UNDO);
+    return Turning.with(acts, model, content(model));
   }
 
   /** Opens the screen at the last trial. */
@@ -53,19 +56,22 @@ public final class TrialPlace implements Place {
     OpenJob job = model.job().orElseThrow();
     List<TrialLength> rows = TrialLength.of(job.standing(), job.state());
     int last = Math.max(0, rows.size() - 1);
-    return new TrialHeld(Math.max(0, Math.min(last, wanted)), rows, Optional.empty());
+    return new TrialHeld(Math.max(0, Math.min(last, wanted)), rows, Optional.empty(), 0);
   }
 
   @Override
   public Turn act(Model model, Act act) {
     TrialHeld screen = (TrialHeld) model.held();
     return switch (act) {
-      case LOG -> Turn.to(model.with(form(screen, Optional.of(blank(model)))));
-      case UP -> Turn.to(model.with(at(model, screen.at() - 1)));
-      case DOWN -> Turn.to(model.with(at(model, screen.at() + 1)));
+      case LOG -> Turn.to(model.with(screen.with(Optional.of(blank(model)))));
+      case UP -> row(model, screen.at() - 1);
+      case DOWN -> row(model, screen.at() + 1);
+      case MORE -> Turn.to(model.with(screen.turnedOn()));
       case CHOOSE_TRIAL ->
           screen.rows().isEmpty()
-              ? Turn.to(model.trouble("No trial length is logged yet: n logs one."))
+              ? Turn.to(
+                  model.trouble(
+                      "No trial length is logged yet: " + ActMention.of(Act.LOG) + " logs one."))
               : Turn.keep(
                   model.told("The chain is counted anew from this trial length."),
                   new Fact.TrialChosen(screen.rows().get(screen.at()).id()));
@@ -74,8 +80,9 @@ public final class TrialPlace implements Place {
     };
   }
 
-  private static TrialHeld form(TrialHeld screen, Optional<Form> form) {
-    return new TrialHeld(screen.at(), screen.rows(), form);
+  @Override
+  public Turn row(Model model, int row) {
+    return Turn.to(model.with(at(model, row)));
   }
 
   private static Form blank(Model model) {
@@ -119,7 +126,7 @@ public final class TrialPlace implements Place {
   public Turn edited(Model model, Form form, boolean textChanged) {
     TrialHeld screen = (TrialHeld) model.held();
     Form shown = textChanged ? form.withTroubles(new Amounts(form).troubles(LENGTHS, "")) : form;
-    Model next = model.with(form(screen, Optional.of(shown)));
+    Model next = model.with(screen.with(Optional.of(shown)));
     return textChanged ? Drafting.keep(next, DRAFT, form) : Turn.to(next);
   }
 
@@ -144,7 +151,7 @@ public final class TrialPlace implements Place {
     }
     if (!troubles.isEmpty()) {
       Form told = form.withTroubles(troubles).atFirstTrouble();
-      return Turn.to(model.with(form((TrialHeld) model.held(), Optional.of(told))));
+      return Turn.to(model.with(((TrialHeld) model.held()).with(Optional.of(told))));
     }
     OptionalDouble oval = amounts.mm("oval");
     Fact fact =
@@ -169,6 +176,6 @@ public final class TrialPlace implements Place {
 
   @Override
   public Turn formLeft(Model model) {
-    return Turn.to(model.with(form((TrialHeld) model.held(), Optional.empty())));
+    return Turn.to(model.with(((TrialHeld) model.held()).with(Optional.empty())));
   }
 }

@@ -1,6 +1,5 @@
 package linkwright.coach.wire;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,11 +19,27 @@ import linkwright.wire.WireSection;
  * how much rod to begin with.
  *
  * @param troubles field → what is wrong with it
- * @param lines the result, the sum of it first; empty while something is wrong or missing
+ * @param sum what it takes in all; empty while something is wrong or missing
+ * @param warnings what to mind about it
+ * @param passes the pulls, in order
  */
-record DrawDown(Map<String, String> troubles, List<String> lines) {
-  DrawDown {
-    lines = List.copyOf(lines);
+public record DrawDown(
+    Map<String, String> troubles, String sum, List<String> warnings, List<Pass> passes) {
+  /** Nothing typed. */
+  static final DrawDown NOTHING = troubled(Map.of());
+
+  public DrawDown {
+    warnings = List.copyOf(warnings);
+    passes = List.copyOf(passes);
+  }
+
+  private static DrawDown troubled(Map<String, String> troubles) {
+    return new DrawDown(troubles, "", List.of(), List.of());
+  }
+
+  /** Whether there is no result yet. */
+  boolean none() {
+    return sum.isEmpty();
   }
 
   /** What the texts of the form come to. */
@@ -38,7 +53,7 @@ record DrawDown(Map<String, String> troubles, List<String> lines) {
       holes.problem().ifPresent(sentence -> troubles.put("holes", sentence));
     }
     if (!troubles.isEmpty() || from.isEmpty() || length.isEmpty() || !holes.isGood()) {
-      return new DrawDown(troubles, List.of());
+      return troubled(troubles);
     }
     double to = toMm(texts.getOrDefault("piece", "link"), wish);
     if (to > from.get()) {
@@ -47,7 +62,7 @@ record DrawDown(Map<String, String> troubles, List<String> lines) {
           "The plan's wire is "
               + units.wire(to)
               + ": a drawplate only makes wire thinner. Start from thicker wire.");
-      return new DrawDown(troubles, List.of());
+      return troubled(troubles);
     }
     Read<DrawPlan> plan =
         Drawing.passes(
@@ -57,11 +72,14 @@ record DrawDown(Map<String, String> troubles, List<String> lines) {
             wish.metal().reductionShare().value(),
             pointing.orElse(0.0));
     plan.problem().ifPresent(sentence -> troubles.put("holes", sentence));
-    return new DrawDown(
-        troubles,
-        plan.map(found -> lines(found, from.get(), to, length.get(), wish, units))
-            .found()
-            .orElse(List.of()));
+    return plan.map(
+            found ->
+                new DrawDown(
+                    troubles,
+                    sum(found, from.get(), to, length.get(), wish, units),
+                    found.warnings(),
+                    found.passes()))
+        .orElse(troubled(troubles));
   }
 
   /** The wire that the plan asks for that kind of piece, mm. */
@@ -86,43 +104,25 @@ record DrawDown(Map<String, String> troubles, List<String> lines) {
     return read.map(Length::mm).found();
   }
 
-  private static List<String> lines(
+  private static String sum(
       DrawPlan plan, double from, double to, double lengthMm, ChainWish wish, UnitStyle units) {
-    List<String> lines = new ArrayList<>();
     double rod = plan.rodLengthMm(lengthMm);
     double grams =
         WireMass.grams(WireSection.round(from).areaMm2(), rod, wish.metal().densityGCm3().value());
     int anneals = plan.annealBeforeMm().size();
-    lines.add(
-        units.length(lengthMm)
-            + " of "
-            + units.wire(to)
-            + ": begin with "
-            + units.length(rod)
-            + " of "
-            + units.wire(from)
-            + ", annealed ("
-            + units.mass(grams)
-            + "); "
-            + many(plan.passes().size(), "pass", "passes")
-            + ", "
-            + (anneals == 0 ? "no anneal between" : many(anneals, "anneal", "anneals")));
-    lines.addAll(plan.warnings());
-    int number = 1;
-    for (Pass pass : plan.passes()) {
-      if (pass.annealBefore()) {
-        lines.add("   anneal, quench, pickle, dry");
-      }
-      lines.add(
-          "%2d  through %s   takes off %d %%, since the anneal %d %%"
-              .formatted(
-                  number,
-                  units.wire(pass.toMm()),
-                  Math.round(pass.reduction() * 100),
-                  Math.round(pass.cumulativeSinceAnneal() * 100)));
-      number++;
-    }
-    return lines;
+    return units.length(lengthMm)
+        + " of "
+        + units.wire(to)
+        + ": begin with "
+        + units.length(rod)
+        + " of "
+        + units.wire(from)
+        + ", annealed ("
+        + units.mass(grams)
+        + "); "
+        + many(plan.passes().size(), "pass", "passes")
+        + ", "
+        + (anneals == 0 ? "no anneal between" : many(anneals, "anneal", "anneals"));
   }
 
   private static String many(int count, String one, String more) {

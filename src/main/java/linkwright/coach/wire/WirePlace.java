@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import linkwright.coach.content.ActMention;
 import linkwright.coach.content.Content;
 import linkwright.coach.form.Amounts;
 import linkwright.coach.form.Form;
@@ -13,8 +14,10 @@ import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.ShortageWords;
 import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.Turning;
 import linkwright.coach.kernel.Undo;
 import linkwright.coach.keys.Act;
+import linkwright.coach.keys.Key;
 import linkwright.job.Fact;
 import linkwright.plan.ChainWish;
 import linkwright.quantity.Count;
@@ -25,13 +28,15 @@ import linkwright.standing.WireStand;
 public final class WirePlace implements Place {
   @Override
   public Content content(Model model) {
-    return Content.of("wire");
+    return WireContent.of((WireHeld) model.held(), model);
   }
 
   @Override
   public List<Act> acts(Model model) {
-    return List.of(
-        Act.ADD_WIRE, Act.CUT, Act.DISCARD, Act.DRAW, Act.WEIGH_OUT, Act.TO_BENCH, Act.UNDO);
+    List<Act> acts =
+        List.of(
+            Act.ADD_WIRE, Act.CUT, Act.DISCARD, Act.DRAW, Act.WEIGH_OUT, Act.TO_BENCH, Act.UNDO);
+    return Turning.with(acts, model, content(model));
   }
 
   @Override
@@ -43,13 +48,13 @@ public final class WirePlace implements Place {
     OpenJob job = model.job().orElseThrow();
     Map<String, String> typed = job.drafts().getOrDefault("draw-down", Map.of());
     return new WireHeld(
-        WireStand.of(job.standing(), job.state()), drawn(model, typed).lines(), Optional.empty());
+        WireStand.of(job.standing(), job.state()), drawn(model, typed), Optional.empty(), 0);
   }
 
   private static DrawDown drawn(Model model, Map<String, String> texts) {
     return WireForms.wish(model.job().orElseThrow())
         .map(wish -> DrawDown.of(texts, wish, model.settings().units()))
-        .orElse(new DrawDown(Map.of(), List.of()));
+        .orElse(DrawDown.NOTHING);
   }
 
   @Override
@@ -60,6 +65,7 @@ public final class WirePlace implements Place {
       case DISCARD -> open(model, WireForms.discarded(model));
       case WEIGH_OUT -> open(model, WireForms.weighedOut());
       case DRAW -> draw(model);
+      case MORE -> Turn.to(model.with(shown(model).turned(1)));
       case UNDO -> Undo.last(model);
       default -> Turn.goTo(model, act);
     };
@@ -71,8 +77,9 @@ public final class WirePlace implements Place {
           model.trouble(
               model.job().orElseThrow().makesChain()
                   ? "The job has no plan yet: set it first, then wire can be counted."
-                  : "Wire is counted for chains alone; o weighs metal out, the reckoner draws wire"
-                      + " down."));
+                  : "Wire is counted for chains alone; "
+                      + ActMention.of(Act.WEIGH_OUT)
+                      + " weighs metal out, the reckoner draws wire down."));
     }
     Form resumed = Drafting.resumed(model, form);
     return Turn.to(model.with(shown(model).with(Optional.of(resumed))));
@@ -93,11 +100,17 @@ public final class WirePlace implements Place {
   private static Model worked(Model model, Form form) {
     DrawDown drawn = drawn(model, form.texts());
     Form told = form.withTroubles(drawn.troubles());
-    return model.with(shown(model).with(Optional.of(told)).drawn(drawn.lines()));
+    return model.with(shown(model).with(Optional.of(told)).drawn(drawn));
   }
 
   private static WireHeld shown(Model model) {
     return (WireHeld) model.held();
+  }
+
+  /** Page down and up turn over what drawing down comes to. */
+  @Override
+  public Turn typed(Model model, Key key) {
+    return Turn.to(model.with(shown(model).turned(Turning.by(key))));
   }
 
   @Override
@@ -127,7 +140,7 @@ public final class WirePlace implements Place {
   private static Turn drawnDown(Model model, Form form) {
     Model worked = worked(model, form);
     WireHeld screen = shown(worked);
-    if (screen.drawn().isEmpty()) {
+    if (screen.drawn().none()) {
       Form told = screen.form().orElse(form).atFirstTrouble();
       return Turn.to(worked.with(screen.with(Optional.of(told))));
     }
