@@ -17,20 +17,22 @@ import linkwright.quantity.Read;
  * @param finenessRules the rules, a country and a metal each
  * @param clasps the clasps
  * @param limits what laws allow of nickel, cadmium and lead in what is worn
+ * @param glossary the words of the trade, explained
  */
 public record Reference(
     List<Metal> metals,
     List<Solder> solders,
     List<FinenessRule> finenessRules,
     List<Clasp> clasps,
-    List<Limit> limits) {
-  /** A reference without limits. */
+    List<Limit> limits,
+    List<TradeTerm> glossary) {
+  /** A reference without limits and without a glossary. */
   public Reference(
       List<Metal> metals,
       List<Solder> solders,
       List<FinenessRule> finenessRules,
       List<Clasp> clasps) {
-    this(metals, solders, finenessRules, clasps, List.of());
+    this(metals, solders, finenessRules, clasps, List.of(), List.of());
   }
 
   /** Copies the lists. */
@@ -40,6 +42,7 @@ public record Reference(
     finenessRules = List.copyOf(finenessRules);
     clasps = List.copyOf(clasps);
     limits = List.copyOf(limits);
+    glossary = List.copyOf(glossary);
   }
 
   /** The metal of that id, name or other name; otherwise a sentence with the nearest known. */
