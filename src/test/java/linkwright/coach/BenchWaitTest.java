@@ -124,7 +124,7 @@ class BenchWaitTest {
     @Test
     void is_passed_by_no_press_till_its_time_is_over() {
       bench.goTo("look-over").press("space");
-      for (int minute = 0; minute < 29; minute++) {
+      for (int minute = 0; minute < 59; minute++) {
         bench.pass(Duration.ofSeconds(55)).press("space", "a", "d", "u", "enter");
       }
       assertThat(bench.entered(Fact.TimerAnswered.class)).isEmpty();

@@ -54,6 +54,8 @@ final class ShippedMetalReferenceTest {
             "gold-9k-yellow",
             "gold-14k-yellow",
             "gold-18k-yellow",
+            "gold-18k-rose",
+            "gold-22k-yellow",
             "fine-gold",
             "pt950");
   }
@@ -144,11 +146,33 @@ final class ShippedMetalReferenceTest {
         .contains("nickel", "no silver in it");
   }
 
+  /** The annealing range is the one figure; beside it a colour's would say something else. */
   @Test
-  void heatColoursAreRangesForDimLightNotNumbers() {
+  void theSignOfAnnealingHeatBringsNoSecondFigure() {
     assertThat(SHIPPED.metals())
-        .allSatisfy(metal -> assertThat(metal.glow()).doesNotContainPattern("^\\d"))
-        .filteredOn(metal -> metal.glow().contains("°C"))
-        .allSatisfy(metal -> assertThat(metal.glow()).containsPattern("\\d+ to \\d+ °C"));
+        .allSatisfy(metal -> assertThat(metal.glow()).doesNotContainPattern("\\d"));
+  }
+
+  /** A shop's, a forum's or a collection's page is no source for a figure. */
+  @Test
+  void figuresComeFromStandardsInstitutesHandbooksAndMakers() {
+    assertThat(SHIPPED.metals())
+        .allSatisfy(
+            metal ->
+                assertThat(metal.toString())
+                    .doesNotContainPattern("ganoksin|timezone|azom|makeitfrom|rajhans|forum"));
+    assertThat(SHIPPED.solders())
+        .allSatisfy(solder -> assertThat(solder.source()).doesNotContainPattern("ganoksin|forum"));
+  }
+
+  /** Bruno Welz, data sheets for 750 rose gold (4N) and 917 yellow gold. */
+  @Test
+  void roseAndTwentyTwoKaratHaveTheFiguresOfTheirSheets() {
+    assertThat(metal("4N").densityGCm3().value()).isEqualTo(14.9);
+    assertThat(metal("4N").meltC().from()).isEqualTo(860);
+    assertThat(metal("4N").yieldSoftMpa().value()).isEqualTo(360);
+    assertThat(metal("22ct").densityGCm3().value()).isEqualTo(17.6);
+    assertThat(metal("22ct").meltC().to()).isEqualTo(990);
+    assertThat(metal("22ct").tensileSoftMpa().value()).isEqualTo(270);
   }
 }
