@@ -36,6 +36,7 @@ class ReferenceTest {
           List.of(EASY, HARD, GOLD, MEDIUM),
           List.of(UK_SILVER),
           List.of(TRIGGER),
+          List.of(),
           List.of());
 
   @Nested
