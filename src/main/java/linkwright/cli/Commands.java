@@ -1,5 +1,6 @@
 package linkwright.cli;
 
+import java.nio.file.InvalidPathException;
 import picocli.CommandLine;
 
 /** The commands that are typed behind {@code linkwright}. */
@@ -33,7 +34,11 @@ public final class Commands {
     line.setParameterExceptionHandler((wrong, typed) -> WrongUse.tell(wrong, here.err()::say));
     line.setExecutionExceptionHandler(
         (fault, command, parsed) -> {
-          here.err().say(TraceFile.keep(root.home(), fault, here.clock().instant()));
+          here.err()
+              .say(
+                  fault instanceof InvalidPathException badName
+                      ? BadName.sentence(badName)
+                      : TraceFile.keep(root.home(), fault, here.clock().instant()));
           return Exit.PROBLEMS;
         });
     return line.execute(arguments);

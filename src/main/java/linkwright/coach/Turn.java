@@ -32,11 +32,8 @@ public record Turn(Model model, List<Effect> effects) {
     if (facts.isEmpty()) {
       return to(model);
     }
-    if (model.job().map(OpenJob::lookOnly).orElse(true)) {
-      return to(
-          model.trouble(
-              "This book is open to look at only: another program writes it. Close that one and"
-                  + " open the job again."));
+    if (model.job().isEmpty()) {
+      return to(model.trouble("No book is open."));
     }
     return with(model, new Effect.KeepFacts(facts));
   }

@@ -57,9 +57,14 @@ public final class Update {
       return Turn.to(model.trouble(troubled.sentence()));
     }
     if (message instanceof Message.NotKept not) {
-      return Turn.to(model.trouble("Not written, and not counted: " + not.why()));
+      return Turn.to(model.trouble(notKept(not.why())));
     }
     return Turn.with(model, new Effect.ShutJob(), new Effect.Leave());
+  }
+
+  /** Where it is not known whether an entry was kept, nobody says that it was not. */
+  private static String notKept(String why) {
+    return why.startsWith("It is not known") ? why : "Not written, and not counted: " + why;
   }
 
   private static String unread(int jobs) {
@@ -178,11 +183,16 @@ public final class Update {
     }
     Model next = model.with(job).with(new Screen.Round(new Screen.Tray(0, Optional.empty())));
     if (opened.lookOnly()) {
-      next = next.trouble("Another program has this book open: you can look, not write.");
+      next = next.trouble(whyToLook(opened.told()));
     } else if (!opened.told().isEmpty()) {
       next = next.trouble(opened.told().get(0));
     }
     return Places.arrive(next, job);
+  }
+
+  /** What stands in the way is told last, after what is wrong with the book itself. */
+  private static String whyToLook(List<String> told) {
+    return told.isEmpty() ? "This book is open to look at only." : told.get(told.size() - 1);
   }
 
   private static Turn kept(Model model, List<Entry> entries) {

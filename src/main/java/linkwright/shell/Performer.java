@@ -87,7 +87,7 @@ public final class Performer {
 
   private Optional<Message> perform(Effect effect, Model model) {
     if (effect instanceof Effect.KeepFacts keep) {
-      return Optional.of(books.keep(keep.facts()));
+      return Optional.of(books.keep(keep.facts(), model.shelf()));
     }
     if (effect instanceof Effect.BeginJob begin) {
       return Optional.of(books.begin(begin.name(), begin.facts(), model.shelf()));

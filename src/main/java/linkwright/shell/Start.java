@@ -65,6 +65,7 @@ public final class Start {
       model = performer.begin(model, Demo.facts(library), job);
       List<String> wrong = new ArrayList<>(told);
       wrong.addAll(shelf.told());
+      wrong.addAll(TrayReading.problems(home));
       if (!wrong.isEmpty()) {
         model = performer.take(model, new Message.Troubled(inOne(wrong)));
       }

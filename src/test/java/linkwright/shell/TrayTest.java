@@ -92,7 +92,7 @@ class TrayTest {
   void tellsATimerThatCameDueThoughItsBookIsNotReadAgain() {
     Books books = books();
     books.open("chain-a", shelf);
-    books.keep(List.of(new Fact.TimerStarted("pickle", 60)));
+    books.keep(List.of(new Fact.TimerStarted("pickle", 60)), shelf);
     books.shut();
 
     Tray tray = new Tray(home);
