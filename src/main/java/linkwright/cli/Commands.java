@@ -22,6 +22,7 @@ public final class Commands {
     line.addSubcommand(new NewRoutineCommand(root));
     line.addSubcommand(new JobsCommand(root));
     line.addSubcommand(new MergeCommand(root));
+    line.addSubcommand(new DoctorCommand(root));
     line.addSubcommand("reckon", ReckonCommand.of(root::home, here.out()::say, here.err()::say));
     line.getSubcommands()
         .values()
