@@ -33,11 +33,14 @@ final class Root implements Callable<Integer> {
   static final class Version implements IVersionProvider {
     @Override
     public String[] getVersion() throws IOException {
-      try (InputStream told = Root.class.getResourceAsStream("version.txt")) {
-        return new String[] {
-          "linkwright " + new String(told.readAllBytes(), StandardCharsets.US_ASCII).strip()
-        };
-      }
+      return new String[] {"linkwright " + version()};
+    }
+  }
+
+  /** The version, as the build wrote it. */
+  static String version() throws IOException {
+    try (InputStream told = Root.class.getResourceAsStream("version.txt")) {
+      return new String(told.readAllBytes(), StandardCharsets.US_ASCII).strip();
     }
   }
 

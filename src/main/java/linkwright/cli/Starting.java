@@ -1,5 +1,6 @@
 package linkwright.cli;
 
+import java.nio.file.InvalidPathException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -32,7 +33,13 @@ public final class Starting {
 
   /** The same, with a job's book opened at once. */
   static int run(StartOptions options, Surroundings here, Optional<String> job) {
-    Home home = here.home(options.home());
+    Home home;
+    try {
+      home = here.home(options.home());
+    } catch (InvalidPathException badName) {
+      here.err().say(BadName.sentence(badName));
+      return Exit.PROBLEMS;
+    }
     try {
       return run(options, here, home, job);
     } catch (RuntimeException | Error fault) {

@@ -158,13 +158,18 @@ public final class Coach implements MessageCases<Turn> {
       return Places.of(model).readAnew(next);
     }
     if (message.lookOnly()) {
-      next = next.trouble("Another program has this book open: you can look, not write.");
+      next = next.trouble(whyToLook(message.told()));
     } else if (!message.told().isEmpty()) {
       next = next.trouble(message.told().get(0));
     } else if (Clocks.wentBack(message.entries(), job, model.now())) {
       next = next.trouble(Clocks.SET_BACK);
     }
     return Turn.goTo(next, Places.firstOf(job));
+  }
+
+  /** What stands in the way is told last, after what is wrong with the book itself. */
+  private static String whyToLook(List<String> told) {
+    return told.isEmpty() ? "This book is open to look at only." : told.get(told.size() - 1);
   }
 
   @Override

@@ -20,11 +20,15 @@ final class Failing {
   /** What can be done then. */
   static final List<Act> ACTS = List.of(Act.TRY_AGAIN, Act.GIVE_UP);
 
+  /** Where it is not known whether an entry was kept, nobody says that it was not. */
+  private static final String NOT_KNOWN = "It is not known";
+
   private Failing() {}
 
   static Model told(Model model, Writing.Pending pending, String why) {
+    boolean known = !why.startsWith(NOT_KNOWN);
     return model.with(
-        new Writing.Failed(pending.asked(), pending.held(), pending.notice(), why, true));
+        new Writing.Failed(pending.asked(), pending.held(), pending.notice(), why, known));
   }
 
   static Turn answered(Model model, Writing.Failed failed, Message message) {
@@ -50,7 +54,9 @@ final class Failing {
   static Content content(Writing.Failed failed) {
     return Content.of(
         "not written",
-        new Prose(Prose.Kind.HEAD, "Not written, and not counted"),
+        new Prose(
+            Prose.Kind.HEAD,
+            failed.known() ? "Not written, and not counted" : "Not known whether it is written"),
         Prose.stop(failed.why()),
         Prose.says(
             "Nothing else is counted before this is answered. {do:try-again} tries the same once"

@@ -96,7 +96,7 @@ public final class Performer {
 
     @Override
     public Optional<Message> keepFacts(Effect.KeepFacts effect) {
-      return Optional.of(books.keep(effect.facts()));
+      return Optional.of(books.keep(effect.facts(), model.handbook()));
     }
 
     @Override

@@ -67,6 +67,7 @@ public final class Start {
       model = performer.begin(model, Demo.facts(library), job);
       List<String> wrong = new ArrayList<>(told);
       wrong.addAll(handbook.told());
+      wrong.addAll(TrayReading.problems(home));
       if (!wrong.isEmpty()) {
         model = performer.take(model, new Message.Troubled(inOne(wrong)));
       }

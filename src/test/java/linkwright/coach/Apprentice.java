@@ -136,7 +136,7 @@ public final class Apprentice {
     take(
         new Message.JobOpened("gate-chain", "bench", List.copyOf(book), true, List.of(), Map.of()));
     model = model.with(before);
-    return this;
+    return diskRefuses("Another Linkwright is writing this job now.");
   }
 
   /** Writes facts into the book as if they had been entered before; open the job after. */

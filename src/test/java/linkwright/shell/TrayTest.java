@@ -94,7 +94,7 @@ class TrayTest {
   void tellsATimerThatCameDueThoughItsBookIsNotReadAgain() {
     Books books = books();
     books.open("chain-a", handbook);
-    books.keep(List.of(new Fact.TimerStarted("pickle", 60)));
+    books.keep(List.of(new Fact.TimerStarted("pickle", 60)), handbook);
     books.shut();
 
     Tray tray = new Tray(home);

@@ -67,10 +67,10 @@ class SurroundingsIT {
       Workbench workbench = new Workbench();
       try (Walk first = workbench.openTheJob();
           Walk second = workbench.openTheJob()) {
-        second.waitFor("you can look, not write", LONG);
+        second.waitFor("Another Linkwright is writing", LONG);
         press(second, "k").waitFor("· book", LONG);
         press(second, "n").type("not from here");
-        press(second, "ctrl-k").waitFor("open to look at only", LONG);
+        press(second, "ctrl-k").waitFor("Not written, and not counted", LONG);
         press(first, "k").waitFor("· book", LONG);
         press(first, "n").type("from here");
         press(first, "ctrl-k").waitFor("note: from here", LONG);

@@ -12,7 +12,15 @@ public final class EntryWords {
 
   /** One line that says what the fact is; amounts in the user's units. */
   public static String of(Fact fact, Settings settings) {
-    UnitStyle units = settings.units();
+    return oneLine(inWords(fact, settings.units()));
+  }
+
+  /** What somebody typed over several lines must not look like lines of ours. */
+  private static String oneLine(String words) {
+    return words.strip().replaceAll("\\s*\\R\\s*", " / ");
+  }
+
+  private static String inWords(Fact fact, UnitStyle units) {
     if (fact instanceof Fact.JobOpened opened) {
       return "job begun: " + opened.name() + ", by the routine " + opened.routine();
     }

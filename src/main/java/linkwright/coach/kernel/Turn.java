@@ -49,8 +49,8 @@ public record Turn(Model model, List<Effect> effects, Optional<PlaceId> next) {
     if (facts.isEmpty()) {
       return to(model);
     }
-    if (model.job().map(OpenJob::lookOnly).orElse(true)) {
-      return onlyLooking(model);
+    if (model.job().isEmpty()) {
+      return to(model.trouble("No book is open."));
     }
     return with(model, new Effect.KeepFacts(facts));
   }
