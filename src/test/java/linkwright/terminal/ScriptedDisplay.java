@@ -81,6 +81,12 @@ public final class ScriptedDisplay implements Display {
     return this;
   }
 
+  /** Ends the program; it comes after keys and clicks. */
+  public ScriptedDisplay end() {
+    others.add(new Input.Ended());
+    return this;
+  }
+
   /** Changes the size. */
   public ScriptedDisplay resize(int columns, int rows) {
     terminal.setTerminalSize(new TerminalSize(columns, rows));
