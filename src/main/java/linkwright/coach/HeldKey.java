@@ -28,9 +28,7 @@ final class HeldKey {
 
   private static String offered(Model model) {
     String key = model.settings().keys().keysOf(Act.HELD_REDO).get(0);
-    return "The key was held: counted once. Is that one to be done again? Let go, then "
-        + key
-        + ": yes; any other key lets it stand.";
+    return "Held: counted once. Do that one again? Let go, then " + key + ": yes. Else: no.";
   }
 
   /** The piece counted last goes back, where such a piece usually goes. */

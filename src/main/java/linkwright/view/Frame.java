@@ -18,10 +18,9 @@ import linkwright.text.Text;
 final class Frame {
   private Frame() {}
 
-  /** Draws the frame and returns the room that is left for the screen itself. */
+  /** Draws the head and returns the room that is left for the screen itself. */
   static Canvas draw(Canvas canvas, Model model) {
     head(canvas, model);
-    foot(canvas, model);
     return canvas.area(1, Layout.head(model), Layout.width(model), Layout.height(model));
   }
 
@@ -63,7 +62,8 @@ final class Frame {
     return !model.timers().ringing(model.steady()).isEmpty();
   }
 
-  private static void foot(Canvas canvas, Model model) {
+  /** Draws the foot, after the screen: a long sentence takes rows of it, whole. */
+  static void foot(Canvas canvas, Model model) {
     int width = canvas.width() - 2;
     int row = canvas.height() - 2;
     if (!model.notice().text().isEmpty()) {

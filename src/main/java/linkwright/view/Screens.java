@@ -22,6 +22,7 @@ public final class Screens {
     }
     Canvas body = Frame.draw(canvas, model);
     body(body, model);
+    Frame.foot(canvas, model);
     return canvas.toGrid();
   }
 

@@ -9,6 +9,7 @@ import linkwright.coach.Key;
 import linkwright.coach.KeyNames;
 import linkwright.coach.Message;
 import linkwright.coach.Model;
+import linkwright.coach.Notice;
 import linkwright.coach.Screen;
 import linkwright.coach.TrayJob;
 import linkwright.job.Fact;
@@ -77,8 +78,12 @@ final class Hands {
   }
 
   /** Lets the clock go on. */
-  void tick(Instant now) {
-    take(new Message.Ticked(now));
+  void tick(Instant now, Instant steady) {
+    Notice before = model.notice();
+    take(new Message.Ticked(now, steady));
+    if (!model.notice().equals(before) && !model.notice().text().isBlank()) {
+      told.add(worded(model.notice().text()));
+    }
   }
 
   private void take(Message message) {
