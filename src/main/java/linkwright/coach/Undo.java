@@ -77,16 +77,18 @@ final class Undo {
     return strikes(live, Strikes.UNDONE);
   }
 
-  /** While the bench asks or shows a caution, nothing behind it changes. */
   private static Optional<Undo> at(Model model) {
-    boolean behind =
-        model.screen() instanceof Screen.Bench bench
-            && (Bench.away(model)
-                || Bench.caution(model).isPresent()
-                || !(bench.ask() instanceof BenchAsk.Nothing));
     return EnteredAt.shown(model.screen())
-        .filter(place -> !behind)
+        .filter(place -> !asks(model))
         .map(place -> new Undo(model, place));
+  }
+
+  /** While the bench asks or shows a caution, nothing behind it changes. */
+  private static boolean asks(Model model) {
+    return model.screen() instanceof Screen.Bench bench
+        && (Bench.away(model)
+            || Bench.caution(model).isPresent()
+            || !(bench.ask() instanceof BenchAsk.Nothing));
   }
 
   private Turn strike() {
@@ -190,6 +192,9 @@ final class Undo {
 
   /** Nothing here; what was entered last elsewhere is taken back there. */
   private static Turn nothing(Model model) {
+    if (asks(model)) {
+      return Turn.to(model.told("Nothing was undone: first what is asked here."));
+    }
     OpenJob job = model.job().orElseThrow();
     Strikes strikes = Strikes.in(job.entries());
     return acts(job, model.now()).stream()
