@@ -5,9 +5,11 @@ import java.io.InputStreamReader;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.time.InstantSource;
 import java.util.Optional;
 import linkwright.files.Home;
+import linkwright.shell.SteadyClock;
 import linkwright.terminal.Environment;
 
 /**
@@ -16,6 +18,7 @@ import linkwright.terminal.Environment;
  * @param environment variables, terminal and system
  * @param userHome the user's home directory
  * @param clock the time
+ * @param steady the time by a clock that nobody can set
  * @param in what the user types
  * @param out where results go
  * @param err where problems go
@@ -24,6 +27,7 @@ public record Surroundings(
     Environment environment,
     Path userHome,
     InstantSource clock,
+    InstantSource steady,
     BufferedReader in,
     Teller out,
     Teller err) {
@@ -37,6 +41,7 @@ public record Surroundings(
         environment,
         Path.of(System.getProperty("user.home")),
         InstantSource.system(),
+        SteadyClock.from(Instant.now()),
         new BufferedReader(new InputStreamReader(System.in, typed)),
         Teller.of(System.out, utf8),
         Teller.of(System.err, utf8));

@@ -31,6 +31,6 @@ final class EverywhereActs {
   }
 
   private static Turn asked(Model model) {
-    return Turn.to(model.told("First answer what is asked here; nothing behind it is undone."));
+    return Turn.to(model.told("Nothing was undone: first what is asked here."));
   }
 }

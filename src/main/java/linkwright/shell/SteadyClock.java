@@ -1,9 +1,10 @@
 package linkwright.shell;
 
 import java.time.Instant;
+import java.time.InstantSource;
 
 /** A clock that nobody can set: it begins at a moment and follows the processor's own count. */
-final class SteadyClock {
+public final class SteadyClock implements InstantSource {
   private final Instant begin;
   private final long beginNanos = System.nanoTime();
 
@@ -11,11 +12,13 @@ final class SteadyClock {
     this.begin = begin;
   }
 
-  static SteadyClock from(Instant begin) {
+  /** One that tells this moment now. */
+  public static SteadyClock from(Instant begin) {
     return new SteadyClock(begin);
   }
 
-  Instant instant() {
+  @Override
+  public Instant instant() {
     return at(System.nanoTime());
   }
 

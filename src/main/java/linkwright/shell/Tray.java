@@ -1,6 +1,5 @@
 package linkwright.shell;
 
-import linkwright.standing.Standing;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

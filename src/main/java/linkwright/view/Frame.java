@@ -31,10 +31,9 @@ final class Frame {
     return chain ? 3 : 2;
   }
 
-  /** Draws the frame and returns the room that is left for the place itself. */
+  /** Draws the head and returns the room that is left for the place itself. */
   Canvas draw(Canvas canvas) {
     head(canvas);
-    foot(canvas);
     int head = head(page.chain().isPresent());
     int high = Math.max(1, canvas.height() - head - FOOT);
     return canvas.area(1, head, Math.max(2, canvas.width() - 2), high);
@@ -64,7 +63,8 @@ final class Frame {
     return wait.due() ? " " + name + " is due " : name + " " + wait.left();
   }
 
-  private void foot(Canvas canvas) {
+  /** Draws the foot, after the place: a long sentence takes rows of it, whole. */
+  void foot(Canvas canvas) {
     int width = canvas.width() - 2;
     int row = canvas.height() - 2;
     if (page.told().isEmpty()) {

@@ -22,8 +22,10 @@ public final class Screens {
       tooSmall(canvas);
       return canvas.toGrid();
     }
-    Canvas body = new Frame(page, keys).draw(canvas);
+    Frame frame = new Frame(page, keys);
+    Canvas body = frame.draw(canvas);
     new BodyView(glyphs, keys, page.turns()).draw(body, page.body(), page.turned());
+    frame.foot(canvas);
     return canvas.toGrid();
   }
 

@@ -93,6 +93,7 @@ final class Commandline implements InstantSource {
         new Environment(variables, false, "Linux"),
         folder,
         this,
+        this,
         in,
         Teller.of(out, utf8),
         Teller.of(err, utf8));

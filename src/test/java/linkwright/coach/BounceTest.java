@@ -96,7 +96,7 @@ class BounceTest {
     void counts_one_and_offers_it_to_be_done_again() {
       hold("page-down", 1500);
       assertThat(soldered()).isEqualTo(1);
-      assertThat(bench.notice()).contains("Is that one to be done again?");
+      assertThat(bench.notice()).contains("Do that one again?");
       bench.pressEvery(400, 1, "page-down");
       assertThat(soldered()).isZero();
       assertThat(bench.at().redo()).isEqualTo(1);

@@ -66,7 +66,8 @@ class ReferenceTest {
 
     @Test
     void inAnEmptyReferenceFindsNothingAndSaysSo() {
-      Reference empty = new Reference(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+      Reference empty =
+          new Reference(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
       assertThat(empty.metal("")).isEqualTo(Read.bad("“” is not a known metal."));
     }
   }

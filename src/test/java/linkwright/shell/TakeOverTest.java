@@ -1,7 +1,5 @@
 package linkwright.shell;
 
-import linkwright.coach.kernel.Message;
-import linkwright.standing.Handbook;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
@@ -10,12 +8,14 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.List;
+import linkwright.coach.kernel.Message;
 import linkwright.files.BookFile;
 import linkwright.files.DraftStore;
 import linkwright.files.EntryLines;
 import linkwright.files.Home;
 import linkwright.files.Library;
 import linkwright.job.Fact;
+import linkwright.standing.Handbook;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

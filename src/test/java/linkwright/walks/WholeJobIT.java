@@ -65,7 +65,7 @@ class WholeJobIT {
     go(walk, "b", "step 1 of 27");
     hurry(walk, "Cut the blanks\n");
     hurry(walk, "Solder the links\n").waitFor("one through", LONG);
-    press(walk, "page-down").waitFor("through 2", LONG);
+    press(walk, "space").waitFor("through 2", LONG);
     press(walk, "u").waitFor("through 1", LONG);
     press(walk, "r").waitFor("what do you see?", LONG);
     walk.type("1").waitFor("remedy", LONG).waitFor("redo    1  (too cool)", LONG);

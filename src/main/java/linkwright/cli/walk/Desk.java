@@ -18,13 +18,15 @@ final class Desk {
   private final Teller out;
   private final LineSource lines;
   private final InstantSource clock;
+  private final InstantSource steady;
   private final Hands hands;
   private final Set<EntryId> rung = new HashSet<>();
 
-  Desk(Teller out, LineSource lines, InstantSource clock, Hands hands) {
+  Desk(Teller out, LineSource lines, InstantSource clock, InstantSource steady, Hands hands) {
     this.out = out;
     this.lines = lines;
     this.clock = clock;
+    this.steady = steady;
     this.hands = hands;
   }
 
@@ -39,11 +41,11 @@ final class Desk {
   /** The next line, without spaces around it; empty when there will be none. */
   Optional<String> next() {
     while (true) {
-      hands.tick(clock.instant());
+      hands.tick(clock.instant(), steady.instant());
       tellTimers();
       LineSource.Came came = lines.await(running().isEmpty() ? IDLE : SECOND);
       if (came instanceof LineSource.Came.Line line) {
-        hands.tick(clock.instant());
+        hands.tick(clock.instant(), steady.instant());
         return Optional.of(line.text().strip());
       }
       if (came instanceof LineSource.Came.Ended) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.Notice;
 import linkwright.coach.kernel.TrayJob;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
@@ -77,8 +78,12 @@ final class Hands {
   }
 
   /** Lets the clock go on. */
-  void tick(Instant now) {
-    take(new Message.Ticked(now));
+  void tick(Instant now, Instant steady) {
+    Notice before = model.notice();
+    take(new Message.Ticked(now, steady));
+    if (!model.notice().equals(before) && !model.notice().text().isBlank()) {
+      told.add(worded(model.notice().text()));
+    }
   }
 
   private void take(Message message) {

@@ -220,6 +220,10 @@ final class Obeying {
       desk.say("“" + rest + "” is not a number of pieces. Nothing was entered.");
       return;
     }
+    if (act != Act.THROUGH && !Bench.offers(hands.model(), act)) {
+      desk.say("There is nothing at this step to do that with. Nothing was entered.");
+      return;
+    }
     type(rest);
     hands.press(act);
   }

@@ -30,7 +30,7 @@ public final class Walk {
     this.here = here;
     this.library = library;
     this.hands = hands;
-    this.desk = new Desk(here.out(), LineSource.of(here.in()), here.clock(), hands);
+    this.desk = new Desk(here.out(), LineSource.of(here.in()), here.clock(), here.steady(), hands);
   }
 
   /** Walks; answers with the exit code. Every entry is on the disk before it is told. */

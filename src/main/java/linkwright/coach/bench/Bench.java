@@ -25,6 +25,11 @@ public final class Bench {
     return BenchPlace.commonAct(model, at);
   }
 
+  /** Whether that can be done at the bench now. */
+  public static boolean offers(Model model, Act act) {
+    return new BenchPlace().acts(model).contains(act);
+  }
+
   /** Whether nobody is at the bench. */
   public static boolean away(Model model) {
     return BenchPlace.away(model);

@@ -54,7 +54,9 @@ public final class BenchPlace implements Place {
     if (screen.ask() instanceof BenchAsk.Held) {
       acts.addAll(List.of(Act.HELD_REDO, Act.LEAVE_QUESTION));
     }
-    AtBench.of(model).ifPresent(at -> acts.addAll(actsAt(model, at)));
+    AtBench.of(model)
+        .map(at -> actsAt(model, at))
+        .ifPresent(here -> acts.addAll(acts.isEmpty() ? here : here.subList(1, here.size())));
     acts.addAll(
         List.of(
             Act.NEXT_STEP,

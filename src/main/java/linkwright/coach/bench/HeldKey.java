@@ -33,10 +33,9 @@ final class HeldKey {
   }
 
   private static String offered(Model model) {
-    String key = ActMention.of(Act.HELD_REDO);
-    return "The key was held: counted once. Is that one to be done again? Let go, then "
-        + key
-        + ": yes; any other key lets it stand.";
+    return "Held: counted once. Do that one again? Let go, then "
+        + ActMention.of(Act.HELD_REDO)
+        + ": yes. Else: no.";
   }
 
   /** The piece counted last goes back, where such a piece usually goes. */
