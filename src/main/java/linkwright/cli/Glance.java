@@ -77,12 +77,13 @@ final class Glance {
   private static List<String> plan(Model model, Handbook handbook) {
     Optional<OpenJob> job = model.job();
     String name = job.map(open -> open.state().course().name()).orElse("");
-    return job.flatMap(open -> open.standing().counted().plan())
+    return job.map(OpenJob::standing)
+        .filter(standing -> standing.counted().plan().isPresent())
         .map(
-            plan ->
+            standing ->
                 PlanText.of(
                     name,
-                    plan,
+                    standing,
                     handbook.reference(),
                     model.settings().units(),
                     JobWords.tradeWords(model)))

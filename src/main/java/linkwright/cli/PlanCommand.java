@@ -6,10 +6,10 @@ import java.util.Locale;
 import java.util.concurrent.Callable;
 import linkwright.files.Library;
 import linkwright.files.PlanFile;
-import linkwright.plan.Plan;
-import linkwright.plan.Planning;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.Read;
+import linkwright.shell.Start;
+import linkwright.standing.Standing;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -63,19 +63,19 @@ final class PlanCommand implements Callable<Integer> {
       here.err().sayAll(Located.all(read.problems()));
       return Exit.PROBLEMS;
     }
-    Read<Plan> plan = Planning.plan(read.wish().get());
-    if (plan instanceof Read.Bad<Plan> bad) {
-      here.err().say(path + ": " + bad.sentence());
+    Standing standing = Standing.ofWish(read.texts(), Start.handbook(library));
+    if (standing.counted().plan().isEmpty()) {
+      here.err().say(path + ": " + standing.counted().sentence());
       return Exit.PROBLEMS;
     }
     if (as.equals("yaml")) {
-      here.out().print(YamlOut.of(PlanYaml.of(plan.orThrow(), library.reference())));
+      here.out().print(YamlOut.of(PlanYaml.of(standing, library.reference())));
     } else {
       here.out()
           .sayAll(
               PlanText.of(
                   read.texts().getOrDefault(WishKeys.JOB, ""),
-                  plan.orThrow(),
+                  standing,
                   library.reference(),
                   choices.user().units(),
                   choices.user().words()));

@@ -5,23 +5,26 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
-import linkwright.cutting.Cut;
 import linkwright.plan.ChainWish;
 import linkwright.plan.FinenessWord;
 import linkwright.plan.Plan;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Reference;
 import linkwright.routine.TradeWords;
+import linkwright.standing.Standing;
+import linkwright.standing.WireStand;
 
 /** A plan for reading at the bench, in the user's units and trade words. */
 final class PlanText {
   private final Plan plan;
   private final ChainWish wish;
+  private final Standing standing;
   private final UnitStyle units;
   private final Sheet sheet = new Sheet();
 
-  private PlanText(Plan plan, UnitStyle units) {
-    this.plan = plan;
+  private PlanText(Standing standing, UnitStyle units) {
+    this.standing = standing;
+    this.plan = standing.counted().plan().orElseThrow();
     this.wish = plan.wish();
     this.units = units;
   }
@@ -32,8 +35,8 @@ final class PlanText {
    * @param name what the job is called; empty if it has no name
    */
   static List<String> of(
-      String name, Plan plan, Reference reference, UnitStyle units, TradeWords words) {
-    PlanText text = new PlanText(plan, units);
+      String name, Standing standing, Reference reference, UnitStyle units, TradeWords words) {
+    PlanText text = new PlanText(standing, units);
     text.sheet.heading(name.isBlank() ? "A chain" : name);
     text.chain();
     text.link();
@@ -62,7 +65,7 @@ final class PlanText {
     if (plan.rings() > 0) {
       parts.add("rings " + units.mass(plan.massRingsG()));
     }
-    parts.add("solder " + units.mass(plan.massSolderG()));
+    parts.add("solder " + units.mass(plan.solderPlacedG()));
     if (wish.claspG() > 0) {
       parts.add("clasp " + units.mass(wish.claspG()));
     }
@@ -79,7 +82,10 @@ final class PlanText {
             formed ->
                 sheet.line(
                     "size",
-                    length(formed.lengthMm()) + " x " + length(formed.widthMm()) + wished()));
+                    length(plan.link().lengthMm().orElse(formed.lengthMm()))
+                        + " x "
+                        + length(plan.link().widthMm().orElse(formed.widthMm()))
+                        + wished()));
     sheet.line("adds", length(plan.linkInsideMm()) + " to the chain, inside to inside");
   }
 
@@ -97,7 +103,7 @@ final class PlanText {
                             each.getKey()
                                 + " "
                                 + length(
-                                    wish.link()
+                                    plan.link()
                                         .formersMm()
                                         .getOrDefault(each.getKey(), each.getValue())))
                     .collect(Collectors.joining(", ", " over the formers: ", "")))
@@ -141,45 +147,54 @@ final class PlanText {
             + percent(wish.confidence())
             + ", "
             + percent(wish.usualLoss())
-            + " being lost as a rule");
+            + " being lost as a rule"
+            + (plan.rings() > 0
+                ? "; and " + plan.ringsToCut() + " rings for " + plan.rings() + ", likewise"
+                : ""));
     sheet.line("links", length(plan.wireLinksMm()));
     if (plan.rings() > 0) {
       sheet.line("rings", length(plan.wireRingsMm()));
     }
-    sheet.line("spare", length(plan.wireSpareMm()));
+    sheet.line("spare", length(plan.wireSpareMm()) + spareRings());
     sheet.line("together", length(plan.wireTotalMm()));
   }
 
+  private String spareRings() {
+    return plan.rings() > 0 ? ", for rings " + length(plan.wireSpareRingsMm()) : "";
+  }
+
   private void cuts() {
-    boolean known = !wish.stockMm().isEmpty() || !wish.ringStockMm().orElse(List.of()).isEmpty();
-    if (!known) {
+    WireStand wire = standing.wire().orElseThrow();
+    if (!wire.known()) {
       sheet.line("on hand", "not said");
       return;
     }
     sheet.line(
         "short",
-        plan.wireShortMm() > 0
-            ? length(plan.wireShortMm()) + " are missing: see what is cut below"
+        wire.shortMm() > 0
+            ? length(wire.shortMm()) + " are missing: see what is cut below"
             : "nothing: the wire on hand will do");
     sheet.heading("Cut the wire on hand so");
-    for (Cut cut : plan.cuts().cuts()) {
-      sheet.line(length(cut.stockMm()) + (cut.fromRingStock() ? " (rings)" : ""), cut(cut));
-    }
+    wire.links().forEach(bar -> sheet.line(length(bar.leftMm()), cut(bar)));
+    wire.rings()
+        .ifPresent(
+            bars -> bars.forEach(bar -> sheet.line(length(bar.leftMm()) + " (rings)", cut(bar))));
   }
 
-  private String cut(Cut cut) {
-    if (!cut.opened()) {
+  private String cut(WireStand.Bar bar) {
+    if (bar.next().none()) {
       return "stays whole";
     }
     List<String> parts = new ArrayList<>();
-    int blanks = cut.blanks().stream().mapToInt(Integer::intValue).sum();
+    int blanks = bar.next().links();
+    int rings = bar.next().rings();
     if (blanks > 0) {
       parts.add(blanks + (blanks == 1 ? " blank" : " blanks"));
     }
-    if (cut.rings() > 0) {
-      parts.add("a coil for " + cut.rings() + (cut.rings() == 1 ? " ring" : " rings"));
+    if (rings > 0) {
+      parts.add("a coil for " + rings + (rings == 1 ? " ring" : " rings"));
     }
-    parts.add(length(cut.restMm()) + " left");
+    parts.add(length(bar.overMm()) + " left");
     return String.join(", ", parts);
   }
 

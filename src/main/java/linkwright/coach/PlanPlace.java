@@ -6,6 +6,7 @@ import java.util.Map;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.standing.CountedPlan;
+import linkwright.standing.Standing;
 
 /** The plan: typed field by field, worked out at every key, kept when it holds together. */
 final class PlanPlace implements Place {
@@ -32,9 +33,9 @@ final class PlanPlace implements Place {
 
   private static Screen.Plan screen(Model model, Form form) {
     JobState state = model.job().orElseThrow().state();
-    CountedPlan preview = CountedPlan.ofTyped(form.texts(), state, model.handbook());
+    Standing preview = Standing.ofTyped(form.texts(), state, model.handbook());
     // A field that nobody has come to yet is not wrong; it is only still empty.
-    Map<String, String> troubles = new LinkedHashMap<>(preview.troubles());
+    Map<String, String> troubles = new LinkedHashMap<>(preview.counted().troubles());
     form.fields().stream()
         .filter(field -> field.text().isBlank())
         .forEach(field -> troubles.remove(field.id()));
@@ -52,7 +53,7 @@ final class PlanPlace implements Place {
   @Override
   public Turn edited(Model model, Form form, boolean textChanged) {
     if (!textChanged) {
-      CountedPlan preview = ((Screen.Plan) model.screen()).preview();
+      Standing preview = ((Screen.Plan) model.screen()).preview();
       int part = ((Screen.Plan) model.screen()).part();
       return Turn.to(model.with(new Screen.Plan(form, preview, part)));
     }
@@ -65,14 +66,15 @@ final class PlanPlace implements Place {
   @Override
   public Turn confirmed(Model model, Form form) {
     OpenJob job = model.job().orElseThrow();
-    CountedPlan counted = CountedPlan.ofTyped(form.texts(), job.state(), model.handbook());
+    Standing typed = Standing.ofTyped(form.texts(), job.state(), model.handbook());
+    CountedPlan counted = typed.counted();
     if (!counted.holds()) {
       Form told = form.withTroubles(counted.troubles()).atFirstTrouble();
       String sentence =
           counted.sentence().isEmpty()
               ? "Not kept yet: " + counted.troubles().values().stream().findFirst().orElse("")
               : "Not kept yet: " + counted.sentence();
-      return Turn.to(model.with(new Screen.Plan(told, counted)).trouble(sentence));
+      return Turn.to(model.with(new Screen.Plan(told, typed)).trouble(sentence));
     }
     Map<String, String> wish = new LinkedHashMap<>();
     form.texts()
@@ -85,7 +87,7 @@ final class PlanPlace implements Place {
     if (wish.equals(job.state().course().wish())) {
       return Turn.to(round(model).told("The plan is as it was."));
     }
-    return Turn.keep(model.with(new Screen.Plan(form, counted)), new Fact.PlanSet(wish));
+    return Turn.keep(model.with(new Screen.Plan(form, typed)), new Fact.PlanSet(wish));
   }
 
   @Override

@@ -6,9 +6,12 @@ import java.util.Optional;
 import linkwright.plan.FinenessWord;
 import linkwright.plan.PartPlan;
 import linkwright.plan.Plan;
+import linkwright.plan.SettledLink;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.Routine;
 import linkwright.standing.CountedPlan;
+import linkwright.standing.Standing;
+import linkwright.standing.WireStand;
 
 /** What a plan comes to, line by line, in the user's units. */
 public final class PlanSummary {
@@ -25,10 +28,11 @@ public final class PlanSummary {
   private PlanSummary() {}
 
   /** The lines for a plan, or for what is still missing. */
-  public static List<Line> of(CountedPlan counted, Model model) {
+  public static List<Line> of(Standing standing, Model model) {
+    CountedPlan counted = standing.counted();
     List<Line> lines = new ArrayList<>();
     if (counted.plan().isPresent()) {
-      figures(lines, counted.plan().get(), model);
+      figures(lines, standing, counted.plan().get(), model);
       how(lines, model);
     } else if (counted.part().isPresent()) {
       part(lines, counted.part().get(), model);
@@ -60,7 +64,7 @@ public final class PlanSummary {
     return model.job().flatMap(job -> model.handbook().routine(job.state().course().routine()));
   }
 
-  private static void figures(List<Line> lines, Plan plan, Model model) {
+  private static void figures(List<Line> lines, Standing standing, Plan plan, Model model) {
     UnitStyle units = model.settings().units();
     boolean solders = routine(model).map(known -> !fuses(known)).orElse(true);
     main(lines, "links", Integer.toString(plan.links()));
@@ -82,27 +86,29 @@ public final class PlanSummary {
     plan.exactRingInsideMm().ifPresent(ring -> line(lines, "exact ring", units.length(ring)));
     line(lines, "link blank", units.length(plan.linkBlankMm()));
     line(lines, "link inside", units.length(plan.linkInsideMm()));
-    plan.formed()
-        .ifPresent(
-            link ->
-                line(
-                    lines,
-                    "link",
-                    units.length(link.lengthMm()) + " x " + units.length(link.widthMm())));
+    SettledLink link = plan.link();
+    if (link.lengthMm().isPresent() && link.widthMm().isPresent()) {
+      line(
+          lines,
+          "link",
+          units.length(link.lengthMm().getAsDouble())
+              + " x "
+              + units.length(link.widthMm().getAsDouble()));
+    }
     if (plan.rings() > 0) {
       line(lines, "ring blank", units.length(plan.ringBlankMm()));
     }
     line(lines, "to cut", plan.blanksToCut() + " blanks for " + plan.links());
     line(lines, "wire", units.length(plan.wireTotalMm()));
-    boolean known =
-        !plan.wish().stockMm().isEmpty()
-            || plan.wish().ringStockMm().map(list -> !list.isEmpty()).orElse(false);
-    if (known) {
-      double missing = plan.wireShortMm();
-      lines.add(
-          new Line(
-              "wire short", missing > 0 ? units.length(missing) : "nothing", false, missing > 0));
-    }
+    standing
+        .wire()
+        .filter(WireStand::known)
+        .ifPresent(
+            wire -> {
+              double missing = wire.shortMm();
+              String value = missing > 0 ? units.length(missing) : "nothing";
+              lines.add(new Line("wire short", value, false, missing > 0));
+            });
     if (solders) {
       line(lines, "solder", plan.joints() + " of " + units.length(plan.solder().pieceMm()));
     }

@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import linkwright.reckon.Reckoning;
 import linkwright.routine.Remedy;
-import linkwright.standing.CountedPlan;
+import linkwright.standing.Standing;
 import linkwright.standing.TestPieces;
 import linkwright.standing.TrialLength;
 import linkwright.standing.WireStand;
@@ -27,8 +27,8 @@ public sealed interface Screen {
    * The plan while it is typed; the preview is what it comes to, and part counts on through what of
    * it has no room at once.
    */
-  record Plan(Form open, CountedPlan preview, int part) implements Screen {
-    Plan(Form open, CountedPlan preview) {
+  record Plan(Form open, Standing preview, int part) implements Screen {
+    Plan(Form open, Standing preview) {
       this(open, preview, 0);
     }
 

@@ -34,7 +34,7 @@ final class TrialPlace implements Place {
 
   private static Screen.Trial at(Model model, int wanted) {
     OpenJob job = model.job().orElseThrow();
-    List<TrialLength> rows = TrialLength.of(job.standing(), job.state());
+    List<TrialLength> rows = TrialLength.of(job.standing(), job.state(), model.handbook());
     int last = Math.max(0, rows.size() - 1);
     return new Screen.Trial(Math.max(0, Math.min(last, wanted)), rows, Optional.empty());
   }

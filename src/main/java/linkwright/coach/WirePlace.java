@@ -25,8 +25,7 @@ final class WirePlace implements Place {
   private static Screen.Wire screen(Model model) {
     OpenJob job = model.job().orElseThrow();
     Map<String, String> typed = job.drafts().getOrDefault("draw-down", Map.of());
-    return new Screen.Wire(
-        WireStand.of(job.standing(), job.state()), drawn(model, typed).lines(), Optional.empty());
+    return new Screen.Wire(job.standing().wire(), drawn(model, typed).lines(), Optional.empty());
   }
 
   private static DrawDown drawn(Model model, Map<String, String> texts) {

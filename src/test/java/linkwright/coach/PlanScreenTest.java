@@ -12,7 +12,7 @@ class PlanScreenTest {
   private final Bencher bench = Bencher.withTheDemo().press("p");
 
   private Plan preview() {
-    return ((Screen.Plan) bench.model().screen()).preview().plan().orElseThrow();
+    return ((Screen.Plan) bench.model().screen()).preview().counted().plan().orElseThrow();
   }
 
   private PlanScreenTest toField(String id) {
