@@ -54,7 +54,7 @@ final class Glance {
   }
 
   private static Model opened(Model blank, String slug, List<Entry> entries) {
-    Message opened = new Message.JobOpened(slug, entries, true, List.of(), Map.of());
+    Message opened = new Message.JobOpened(slug, "", entries, true, List.of(), Map.of());
     return Update.update(blank, opened).model();
   }
 

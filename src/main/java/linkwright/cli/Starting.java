@@ -11,10 +11,10 @@ import linkwright.files.Library;
 import linkwright.quantity.Read;
 import linkwright.shell.Start;
 import linkwright.terminal.Display;
+import linkwright.terminal.DisplayWishes;
 import linkwright.terminal.Displays;
 import linkwright.terminal.Look;
 import linkwright.terminal.WindowDisplay;
-import linkwright.terminal.Wishes;
 
 /** Starts the coach on a display; where there is none, tells how the job stands. */
 public final class Starting {
@@ -87,10 +87,10 @@ public final class Starting {
     return display instanceof WindowDisplay;
   }
 
-  private static Wishes wishes(StartOptions options, Choices choices) {
+  private static DisplayWishes wishes(StartOptions options, Choices choices) {
     // Without a wish the terminal's own background decides.
     Optional<String> theme = options.theme().or(() -> choices.user().theme());
-    return new Wishes(
+    return new DisplayWishes(
         options.window(),
         theme.flatMap(Starting::look),
         options.fontSize().orElse(choices.user().fontSize()),

@@ -14,6 +14,7 @@ import linkwright.standing.Standing;
  * The job on the bench.
  *
  * @param slug its book's name
+ * @param device this machine's name in the book
  * @param entries its book, struck entries too
  * @param state what they add up to
  * @param lookOnly whether another program writes the book
@@ -25,6 +26,7 @@ import linkwright.standing.Standing;
  */
 public record OpenJob(
     String slug,
+    String device,
     List<Entry> entries,
     JobState state,
     boolean lookOnly,
@@ -43,6 +45,7 @@ public record OpenJob(
     JobState state = JobState.replay(opened.entries(), handbook.stages());
     return new OpenJob(
         opened.slug(),
+        opened.device(),
         List.copyOf(opened.entries()),
         state,
         opened.lookOnly(),
@@ -68,6 +71,7 @@ public record OpenJob(
     }
     return new OpenJob(
         slug,
+        device,
         List.copyOf(all),
         next,
         lookOnly,
@@ -90,6 +94,7 @@ public record OpenJob(
     } else {
       kept.put(form, texts);
     }
-    return new OpenJob(slug, entries, state, lookOnly, told, kept, standing, doubtful, words);
+    return new OpenJob(
+        slug, device, entries, state, lookOnly, told, kept, standing, doubtful, words);
   }
 }

@@ -5,7 +5,8 @@ import java.util.List;
 /** Which screen behaves how, and where one arrives. */
 final class Places {
   /** The acts that every screen has. */
-  static final List<Act> COMMON = List.of(Act.ROUND, Act.HELP, Act.UNDO, Act.ANSWER);
+  static final List<Act> COMMON =
+      List.of(Act.ROUND, Act.HELP, Act.UNDO, Act.BRING_BACK, Act.ANSWER);
 
   private Places() {}
 

@@ -32,7 +32,7 @@ final class TestsPlace implements Place {
       case UP -> Turn.to(model.with(moved(model, screen, -1)));
       case DOWN -> Turn.to(model.with(moved(model, screen, 1)));
       case SAMPLE -> sample(model, screen);
-      case UNDO -> Update.undo(model);
+      case UNDO -> Undo.last(model);
       default -> Places.go(model, act);
     };
   }

@@ -52,7 +52,7 @@ final class TrialPlace implements Place {
               : Turn.keep(
                   model.told("The chain is counted anew from this trial length."),
                   new Fact.TrialChosen(screen.rows().get(screen.at()).id()));
-      case UNDO -> Update.undo(model);
+      case UNDO -> Undo.last(model);
       default -> Places.go(model, act);
     };
   }

@@ -49,7 +49,7 @@ final class WeighPlace implements Place {
               model.with(
                   new Screen.WeighIn(
                       Optional.empty(), ((Screen.WeighIn) model.screen()).part() + 1)));
-      case UNDO -> Update.undo(model);
+      case UNDO -> Undo.last(model);
       default -> Places.go(model, act);
     };
   }

@@ -42,7 +42,7 @@ final class WirePlace implements Place {
       case DISCARD -> open(model, WireForms.discarded(model));
       case WEIGH_OUT -> open(model, WireForms.weighedOut());
       case DRAW -> draw(model);
-      case UNDO -> Update.undo(model);
+      case UNDO -> Undo.last(model);
       default -> Places.go(model, act);
     };
   }

@@ -35,35 +35,50 @@ record BookScan(List<Row> rows, int wholeBytes, boolean endsOpen) {
   private static final byte[] MARK = BookText.CHECK_MARK.getBytes(StandardCharsets.UTF_8);
   private static final int CHECK_LENGTH = MARK.length + 8;
   private static final byte[] BYTE_ORDER_MARK = {(byte) 0xEF, (byte) 0xBB, (byte) 0xBF};
+  private static final byte[] CR_LF = {'\r', '\n'};
+  private static final byte[] ENTRY = "- {n: ".getBytes(StandardCharsets.UTF_8);
+  private static final byte[] HEADER = BookText.HEADER.getBytes(StandardCharsets.UTF_8);
 
   static BookScan of(byte[] bytes) {
     List<Row> rows = new ArrayList<>();
-    int from = startsWith(bytes, BYTE_ORDER_MARK) ? BYTE_ORDER_MARK.length : 0;
+    int from = startsWith(bytes, 0, BYTE_ORDER_MARK) ? BYTE_ORDER_MARK.length : 0;
     int line = 0;
     while (from < bytes.length) {
       line++;
       int end = from;
-      while (end < bytes.length && bytes[end] != '\n') {
+      while (end < bytes.length && bytes[end] != '\n' && bytes[end] != '\r') {
         end++;
       }
-      int textEnd = end > from && bytes[end - 1] == '\r' ? end - 1 : end;
       if (end == bytes.length) {
-        return lastLine(rows, bytes, line, from, textEnd);
+        return lastLine(rows, bytes, line, from);
       }
-      addLine(rows, bytes, line, from, textEnd);
-      from = end + 1;
+      addLine(rows, bytes, line, from, end);
+      from = end + (startsWith(bytes, end, CR_LF) ? 2 : 1);
     }
     return new BookScan(List.copyOf(rows), bytes.length, false);
   }
 
-  /** A last line without a line end: whole all the same if its check is right, else torn. */
-  private static BookScan lastLine(List<Row> rows, byte[] bytes, int line, int from, int end) {
-    int sound = soundEnd(bytes, from, end);
+  /**
+   * A last line without a line end: torn if it begins as an entry or the header does and no check
+   * shows it whole. Anything else was written by hand and stays.
+   */
+  private static BookScan lastLine(List<Row> rows, byte[] bytes, int line, int from) {
+    int sound = soundEnd(bytes, from, bytes.length);
     if (sound > 0) {
       rows.add(soundRow(bytes, line, from, sound));
       return new BookScan(List.copyOf(rows), sound, true);
     }
-    return new BookScan(List.copyOf(rows), from, false);
+    if (beginsAs(bytes, from, ENTRY) || (line == 1 && beginsAs(bytes, from, HEADER))) {
+      return new BookScan(List.copyOf(rows), from, false);
+    }
+    addLine(rows, bytes, line, from, bytes.length);
+    return new BookScan(List.copyOf(rows), bytes.length, true);
+  }
+
+  /** Whether what stands from there on begins with the start, or is itself a beginning of it. */
+  private static boolean beginsAs(byte[] bytes, int from, byte[] start) {
+    int length = Math.min(start.length, bytes.length - from);
+    return Arrays.equals(bytes, from, from + length, start, 0, length);
   }
 
   private static void addLine(List<Row> rows, byte[] bytes, int line, int from, int end) {
@@ -154,8 +169,8 @@ record BookScan(List<Row> rows, int wholeBytes, boolean endsOpen) {
     }
   }
 
-  private static boolean startsWith(byte[] bytes, byte[] start) {
-    return bytes.length >= start.length
-        && Arrays.equals(bytes, 0, start.length, start, 0, start.length);
+  private static boolean startsWith(byte[] bytes, int from, byte[] start) {
+    return bytes.length - from >= start.length
+        && Arrays.equals(bytes, from, from + start.length, start, 0, start.length);
   }
 }

@@ -50,7 +50,13 @@ public final class Checking {
   private void everything() {
     problems.addAll(Library.load(home).problems());
     problems.addAll(UserSettings.load(home).problems());
-    home.books().forEach(this::book);
+    Home.yamlIn(home.jobs(), 1, problems).forEach(this::bookOfTheHome);
+  }
+
+  private void bookOfTheHome(Path path) {
+    home.leadsOut(path)
+        .ifPresentOrElse(
+            why -> problems.add(new Problem(path.toString(), 0, 0, why, "")), () -> book(path));
   }
 
   private void these(List<Path> paths) {

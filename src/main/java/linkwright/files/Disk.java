@@ -23,17 +23,15 @@ final class Disk {
     syncFolder(path);
   }
 
-  /** Puts a whole new text in a file's place: at any moment either the old or the new is there. */
-  static void replace(Path asked, byte[] bytes) throws IOException {
-    // A link stays a link: it is what it points to that is replaced.
-    Path path = Files.isSymbolicLink(asked) ? asked.toRealPath() : asked;
+  /**
+   * Puts a whole new text in a file's place: at any moment either the old or the new is there. A
+   * link gives way to a file: what it led to, wherever that is, stays as it was.
+   */
+  static void replace(Path path, byte[] bytes) throws IOException {
     Path fresh = path.resolveSibling(path.getFileName() + ".new");
+    Files.deleteIfExists(fresh);
     try (FileChannel channel =
-        FileChannel.open(
-            fresh,
-            StandardOpenOption.CREATE,
-            StandardOpenOption.TRUNCATE_EXISTING,
-            StandardOpenOption.WRITE)) {
+        FileChannel.open(fresh, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
       writeFully(channel, bytes);
       channel.force(true);
     }

@@ -24,7 +24,7 @@ final class Evidence {
   }
 
   private record Clue(boolean ofLength, Known known, double mm) {
-    double sizeMm(Size size) {
+    double sizeMm(FormedSize size) {
       return ofLength ? size.lengthMm() : size.widthMm();
     }
 
@@ -32,7 +32,7 @@ final class Evidence {
       return ofLength ? noise.lengthMm() : noise.widthMm();
     }
 
-    double slopeMm(Slope slope, int column) {
+    double slopeMm(Sensitivity slope, int column) {
       return ofLength ? slope.lengthMm(column) : slope.widthMm(column);
     }
 
@@ -49,7 +49,7 @@ final class Evidence {
     }
 
     /** How far the size lies on the side that the verdict names, in spreads. */
-    double lean(Size size, Noise noise) {
+    double lean(FormedSize size, Noise noise) {
       return sign() * (mm - sizeMm(size)) / spreadMm(noise) - 1;
     }
 
@@ -62,7 +62,7 @@ final class Evidence {
   private final List<Clue> readings;
   private final List<Clue> steps;
 
-  Evidence(Tried tried, Wish wish) {
+  Evidence(Tried tried, LinkSize wish) {
     this.tried = tried;
     List<Clue> clues =
         Stream.of(
@@ -95,7 +95,7 @@ final class Evidence {
   }
 
   /** −log of the chance of what was seen, but for a constant, with the noise held. */
-  double cost(Size size, Noise noise) {
+  double cost(FormedSize size, Noise noise) {
     double[] scaled = Triangle.solve(readingRoot(noise), misses(size));
     double cost = 0;
     for (double value : scaled) {
@@ -108,7 +108,7 @@ final class Evidence {
   }
 
   /** Adds the slope of the cost and its curvature (without second derivatives of the shape). */
-  void add(Slope slope, double[] gradient, double[][] curvature) {
+  void add(Sensitivity slope, double[] gradient, double[][] curvature) {
     double[][] root = readingRoot(slope.noise());
     double[] scaled = Triangle.solve(root, misses(slope.size()));
     double[][] columns = new double[3][];
@@ -139,7 +139,7 @@ final class Evidence {
     }
   }
 
-  private double[] misses(Size size) {
+  private double[] misses(FormedSize size) {
     return readings.stream().mapToDouble(clue -> clue.mm() - clue.sizeMm(size)).toArray();
   }
 

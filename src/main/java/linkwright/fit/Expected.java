@@ -14,7 +14,7 @@ import java.util.function.IntToDoubleFunction;
 public record Expected(
     double lengthMm, double widthMm, double lengthSpreadMm, double widthSpreadMm) {
 
-  static Expected of(Slope slope) {
+  static Expected of(Sensitivity slope) {
     return new Expected(
         slope.size().lengthMm(),
         slope.size().widthMm(),

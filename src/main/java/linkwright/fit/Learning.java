@@ -21,7 +21,7 @@ final class Learning {
   private final double[][] root;
   private final List<Evidence> evidence;
 
-  Learning(Shape shape, Maker prior, List<Tried> tried, Wish wish) {
+  Learning(Shape shape, Maker prior, List<Tried> tried, LinkSize wish) {
     this.shape = shape;
     this.prior = prior;
     this.root = prior.covariance().root();
@@ -44,7 +44,7 @@ final class Learning {
   }
 
   /** A test piece and what it becomes in the hands of the present guess. */
-  private record Formed(Evidence evidence, Map<String, Double> formersMm, Slope slope) {}
+  private record Formed(Evidence evidence, Map<String, Double> formersMm, Sensitivity slope) {}
 
   /** Leaves out pieces that this guess could not have formed at all: they pull nowhere. */
   private List<Formed> form(double[] z) {
@@ -52,7 +52,8 @@ final class Learning {
     List<Formed> formed = new ArrayList<>();
     for (Evidence piece : evidence) {
       Map<String, Double> formers = Formers.complete(shape, piece.tried().formersMm());
-      Optional<Slope> slope = Slope.of(shape, piece.tried().blankMm(), formers, guess, root);
+      Optional<Sensitivity> slope =
+          Sensitivity.of(shape, piece.tried().blankMm(), formers, guess, root);
       slope.ifPresent(found -> formed.add(new Formed(piece, formers, found)));
     }
     return formed;
@@ -89,7 +90,7 @@ final class Learning {
     Maker guess = prior.at(root, z);
     double cost = (z[0] * z[0] + z[1] * z[1] + z[2] * z[2]) / 2;
     for (Formed piece : formed) {
-      Optional<Size> size =
+      Optional<FormedSize> size =
           shape.size(piece.evidence().tried().blankMm(), piece.formersMm(), guess);
       if (size.isEmpty()) {
         return Double.POSITIVE_INFINITY;

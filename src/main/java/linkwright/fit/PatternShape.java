@@ -3,10 +3,10 @@ package linkwright.fit;
 import java.util.Map;
 import java.util.Optional;
 import linkwright.link.Bend;
+import linkwright.link.Bending;
 import linkwright.link.Formed;
 import linkwright.link.Forming;
-import linkwright.link.Hand;
-import linkwright.link.Other;
+import linkwright.link.OtherHalf;
 import linkwright.link.Pattern;
 import linkwright.quantity.Read;
 
@@ -19,14 +19,14 @@ record PatternShape(Pattern pattern, double wireMm) implements Shape {
         wireMm,
         blankMm,
         formersMm,
-        new Hand(maker.growth(), maker.lostMm(), maker.extraTurnDeg()));
+        new Bending(maker.growth(), maker.lostMm(), maker.extraTurnDeg()));
   }
 
   @Override
-  public Optional<Size> size(double blankMm, Map<String, Double> formersMm, Maker maker) {
+  public Optional<FormedSize> size(double blankMm, Map<String, Double> formersMm, Maker maker) {
     return form(blankMm, formersMm, maker)
         .found()
-        .map(link -> new Size(link.lengthMm(), link.widthMm(), link.shortestBlankMm()));
+        .map(link -> new FormedSize(link.lengthMm(), link.widthMm(), link.shortestBlankMm()));
   }
 
   @Override
@@ -47,6 +47,6 @@ record PatternShape(Pattern pattern, double wireMm) implements Shape {
   public int eyes() {
     int eyes =
         (int) pattern.path().stream().filter(bit -> bit instanceof Bend bend && bend.eye()).count();
-    return pattern.other() == Other.NONE ? eyes : 2 * eyes;
+    return pattern.other() == OtherHalf.NONE ? eyes : 2 * eyes;
   }
 }

@@ -13,7 +13,7 @@ interface Shape {
    * @param maker whose hands; the covariance does not matter
    * @return empty if the blank is too short or the bends cannot be made
    */
-  Optional<Size> size(double blankMm, Map<String, Double> formersMm, Maker maker);
+  Optional<FormedSize> size(double blankMm, Map<String, Double> formersMm, Maker maker);
 
   /**
    * How deep the wire would press into itself where it crosses, at the deepest place: 0 if it is

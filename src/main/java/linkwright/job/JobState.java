@@ -79,16 +79,4 @@ public record JobState(
     }
     return before.after(fact);
   }
-
-  /** The last entry that undo would strike; empty if there is none. */
-  public static Optional<Entry> lastUndoable(List<Entry> entries) {
-    Strikes strikes = Strikes.in(entries);
-    for (int i = entries.size() - 1; i >= 0; i--) {
-      Entry entry = entries.get(i);
-      if (!strikes.has(entry) && Strikes.canBeUndone(entry.fact())) {
-        return Optional.of(entry);
-      }
-    }
-    return Optional.empty();
-  }
 }

@@ -28,7 +28,7 @@ public record TimeSheet(
       new TimeSheet(Map.of(), Map.of(), Map.of(), "", Optional.empty());
 
   /** A silence longer than this counts as a break: she left without telling the program. */
-  static final Duration LONGEST_SILENCE = Duration.ofMinutes(60);
+  public static final Duration LONGEST_SILENCE = Duration.ofMinutes(60);
 
   /** Seconds at the bench in all. */
   public double totalSeconds() {

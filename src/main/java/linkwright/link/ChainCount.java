@@ -44,13 +44,13 @@ public record ChainCount(
       double linkInsideMm, double ringInsideMm, double wishedMm, double claspMm, Joining joining) {
     boolean ringed = joining != Joining.EACH_OTHER;
     Optional<String> fault =
-        Size.first(
-            Size.faultUnlessPositive("The link's inside length", linkInsideMm),
+        SizeFault.first(
+            SizeFault.faultUnlessPositive("The link's inside length", linkInsideMm),
             ringed
-                ? Size.faultUnlessPositive("The ring's inside length", ringInsideMm)
+                ? SizeFault.faultUnlessPositive("The ring's inside length", ringInsideMm)
                 : Optional.empty(),
-            Size.faultIfNegative("The clasp's length", claspMm),
-            Size.faultUnlessPositive("The finished length", wishedMm));
+            SizeFault.faultIfNegative("The clasp's length", claspMm),
+            SizeFault.faultUnlessPositive("The finished length", wishedMm));
     if (fault.isPresent()) {
       return Read.bad(fault.get());
     }

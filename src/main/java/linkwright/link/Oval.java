@@ -19,7 +19,8 @@ public record Oval(Ring ring, double insideWidthMm, double insideLengthMm) {
    * @param insideWidthMm w, in millimetres, above 0 and at most the ring's inside
    */
   public static Read<Oval> squeeze(Ring ring, double insideWidthMm) {
-    Optional<String> fault = Size.faultUnlessPositive("The oval's inside width", insideWidthMm);
+    Optional<String> fault =
+        SizeFault.faultUnlessPositive("The oval's inside width", insideWidthMm);
     if (fault.isPresent()) {
       return Read.bad(fault.get());
     }

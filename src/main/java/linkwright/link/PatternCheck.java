@@ -32,7 +32,7 @@ public final class PatternCheck {
     }
     formers(pattern, findings);
     for (int at = 0; at < pattern.path().size(); at++) {
-      Bit bit = pattern.path().get(at);
+      PatternPart bit = pattern.path().get(at);
       if (bit instanceof Bend bend) {
         bend(pattern, at, bend, findings);
       } else if (bit instanceof Run run) {
@@ -95,7 +95,7 @@ public final class PatternCheck {
   private static void rest(Pattern pattern, List<Finding> findings) {
     int rests = 0;
     int copies = 0;
-    for (Bit bit : pattern.path()) {
+    for (PatternPart bit : pattern.path()) {
       if (bit instanceof Run run) {
         rests += run.isRest() ? 1 : 0;
         copies += run.asRest() ? 1 : 0;
@@ -112,13 +112,13 @@ public final class PatternCheck {
 
   private static void eyes(Pattern pattern, List<Finding> findings) {
     int eyes = 0;
-    for (Bit bit : pattern.path()) {
+    for (PatternPart bit : pattern.path()) {
       eyes += bit instanceof Bend bend && bend.eye() ? 1 : 0;
     }
     if (pattern.isRing()) {
       return;
     }
-    int wanted = pattern.other() == Other.NONE ? 2 : 1;
+    int wanted = pattern.other() == OtherHalf.NONE ? 2 : 1;
     if (eyes != wanted) {
       findings.add(
           whole(
@@ -137,7 +137,7 @@ public final class PatternCheck {
       return;
     }
     double turnDeg = 0;
-    for (Bit bit : Walk.whole(pattern)) {
+    for (PatternPart bit : TipToTip.whole(pattern)) {
       if (bit instanceof Bend bend) {
         turnDeg += bend.side().sign() * bend.turnDeg();
       }

@@ -21,7 +21,11 @@ final class Radii {
   }
 
   static Read<Radii> of(
-      Pattern pattern, List<Bit> bits, double wireMm, Map<String, Double> formersMm, Hand hand) {
+      Pattern pattern,
+      List<PatternPart> bits,
+      double wireMm,
+      Map<String, Double> formersMm,
+      Bending hand) {
     for (String name : formersMm.keySet()) {
       if (!pattern.formersMm().containsKey(name)) {
         return Read.bad(unknown(pattern, name));
@@ -29,7 +33,7 @@ final class Radii {
     }
     Radii radii = new Radii(bits.size());
     for (int at = 0; at < bits.size(); at++) {
-      Bit bit = bits.get(at);
+      PatternPart bit = bits.get(at);
       if (bit instanceof Bend bend) {
         String other = bend.to().orElse(bend.over());
         double over = formerMm(pattern, formersMm, bend.over());
@@ -80,7 +84,7 @@ final class Radii {
   }
 
   private static String wrongFormer(String name, double formerMm, double wireMm) {
-    Optional<String> fault = Size.faultUnlessPositive("The former \"" + name + "\"", formerMm);
+    Optional<String> fault = SizeFault.faultUnlessPositive("The former \"" + name + "\"", formerMm);
     if (fault.isPresent()) {
       return fault.get();
     }

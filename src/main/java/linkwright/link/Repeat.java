@@ -102,7 +102,7 @@ public record Repeat(List<Part> parts) {
                         + "."));
       }
       Optional<String> fault =
-          Size.faultUnlessPositive("The inside length of \"" + part.kind() + "\"", each);
+          SizeFault.faultUnlessPositive("The inside length of \"" + part.kind() + "\"", each);
       if (fault.isPresent()) {
         return Read.bad(fault.get());
       }
@@ -125,9 +125,9 @@ public record Repeat(List<Part> parts) {
 
   private Read<Counted> counted(double unitMm, double wishedMm, double claspMm) {
     Optional<String> fault =
-        Size.first(
-            Size.faultIfNegative("The clasp's length", claspMm),
-            Size.faultUnlessPositive("The finished length", wishedMm));
+        SizeFault.first(
+            SizeFault.faultIfNegative("The clasp's length", claspMm),
+            SizeFault.faultUnlessPositive("The finished length", wishedMm));
     if (fault.isPresent()) {
       return Read.bad(fault.get());
     }

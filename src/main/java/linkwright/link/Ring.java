@@ -16,9 +16,9 @@ public record Ring(double insideMm, double wireMm) {
    */
   public static Read<Ring> of(double insideMm, double wireMm) {
     Optional<String> fault =
-        Size.first(
-            Size.faultUnlessPositive("The ring's wire", wireMm),
-            Size.faultUnlessPositive("The ring's inside", insideMm));
+        SizeFault.first(
+            SizeFault.faultUnlessPositive("The ring's wire", wireMm),
+            SizeFault.faultUnlessPositive("The ring's inside", insideMm));
     if (fault.isPresent()) {
       return Read.bad(fault.get());
     }

@@ -93,11 +93,11 @@ public record ChainWish(
   }
 
   /** The finished size wished of a link, where length and width were both given. */
-  public Optional<linkwright.fit.Wish> linkSize() {
+  public Optional<linkwright.fit.LinkSize> linkSize() {
     OptionalDouble length = link.lengthMm();
     OptionalDouble width = link.widthMm();
     return length.isPresent() && width.isPresent()
-        ? Optional.of(new linkwright.fit.Wish(length.getAsDouble(), width.getAsDouble()))
+        ? Optional.of(new linkwright.fit.LinkSize(length.getAsDouble(), width.getAsDouble()))
         : Optional.empty();
   }
 }

@@ -4,9 +4,9 @@ import java.util.Map;
 import linkwright.fit.Covariance;
 import linkwright.fit.Fit;
 import linkwright.fit.Maker;
+import linkwright.link.Bending;
 import linkwright.link.Formed;
 import linkwright.link.Forming;
-import linkwright.link.Hand;
 import linkwright.link.Pattern;
 import linkwright.quantity.Read;
 
@@ -29,7 +29,7 @@ public final class LinkInHands {
    */
   public static Read<Formed> form(
       Pattern pattern, double wireMm, Maker hands, double blankMm, Map<String, Double> formersMm) {
-    Hand hand = new Hand(hands.growth(), hands.lostMm(), hands.extraTurnDeg());
+    Bending hand = new Bending(hands.growth(), hands.lostMm(), hands.extraTurnDeg());
     return Forming.form(pattern, wireMm, blankMm, formersMm, hand);
   }
 

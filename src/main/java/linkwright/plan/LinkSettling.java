@@ -111,7 +111,7 @@ final class LinkSettling {
             pattern,
             wish.wireMm(),
             basis.hands(),
-            new linkwright.fit.Wish(length, width),
+            new linkwright.fit.LinkSize(length, width),
             basis.ownedMm(),
             Planning.BLANK_STEP_MM);
     return proposal.map(next -> new Blank(next.blankMm(), next.formersMm(), reckoned()));

@@ -1,6 +1,8 @@
 package linkwright.plan;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import linkwright.fit.Maker;
 import linkwright.link.Pattern;
@@ -12,7 +14,7 @@ import linkwright.wire.SolderNeed;
 import linkwright.wire.Springback;
 import linkwright.wire.WireMass;
 import linkwright.wire.WireSection;
-import linkwright.yield.Cut;
+import linkwright.yield.BlanksToCut;
 import linkwright.yield.Yield;
 
 /** Works a wish out, whatever wire is on hand: how many, how long, how much of everything. */
@@ -49,12 +51,10 @@ public final class Planning {
 
   /** A maker of whom nothing is known yet but the metal and its temper. */
   public static Maker maker(ChainWish wish) {
-    List<Double> formers =
-        wish.link()
-            .pattern()
-            .map(known -> List.copyOf(known.formersMm().values()))
-            .orElse(List.of());
-    return maker(formers, wish.metal(), wish.temper(), wish.wireMm());
+    Map<String, Double> formers = new HashMap<>();
+    wish.link().pattern().ifPresent(known -> formers.putAll(known.formersMm()));
+    formers.putAll(wish.link().formersMm());
+    return maker(List.copyOf(formers.values()), wish.metal(), wish.temper(), wish.wireMm());
   }
 
   /** The same for a pattern, without a whole wish. */
@@ -147,7 +147,8 @@ public final class Planning {
 
   /** Pieces so that enough of them come good with the wished chance; as many if none is enough. */
   private static int toCut(ChainWish wish, int wanted) {
-    return Yield.cut(wanted, 0, 0, wish.usualLoss(), wish.confidence()) instanceof Cut.Blanks enough
+    return Yield.cut(wanted, 0, 0, wish.usualLoss(), wish.confidence())
+            instanceof BlanksToCut.Blanks enough
         ? enough.blanks()
         : wanted;
   }

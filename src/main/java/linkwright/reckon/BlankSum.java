@@ -5,12 +5,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import linkwright.fit.Fit;
+import linkwright.fit.LinkSize;
 import linkwright.fit.Maker;
 import linkwright.fit.Proposal;
 import linkwright.fit.Tried;
-import linkwright.fit.Wish;
+import linkwright.link.Bending;
 import linkwright.link.Forming;
-import linkwright.link.Hand;
 import linkwright.link.Pattern;
 import linkwright.plan.Planning;
 import linkwright.quantity.Nearest;
@@ -71,7 +71,7 @@ final class BlankSum implements Working {
       return;
     }
     List<Tried> tried = answers.given().tried();
-    Wish wish = new Wish(length.orElseThrow(), width.orElseThrow());
+    LinkSize wish = new LinkSize(length.orElseThrow(), width.orElseThrow());
     double wireMm = wire.orElseThrow();
     Maker prior = Planning.maker(pattern.orElseThrow(), metal.orElseThrow(), temper, wireMm);
     Maker maker = Fit.learn(pattern.get(), wireMm, prior, tried, wish);
@@ -81,7 +81,7 @@ final class BlankSum implements Working {
         proposal -> {
           put(outcome, proposal);
           told(outcome, answers.units(), proposal, maker, tried.size());
-          Hand hand = new Hand(maker.growth(), maker.lostMm(), maker.extraTurnDeg());
+          Bending hand = new Bending(maker.growth(), maker.lostMm(), maker.extraTurnDeg());
           Forming.form(pattern.get(), wireMm, proposal.blankMm(), proposal.formersMm(), hand)
               .found()
               .ifPresent(outcome::draw);

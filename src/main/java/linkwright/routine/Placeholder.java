@@ -100,7 +100,7 @@ final class Placeholder {
     words.put("oval inside", "the planned width");
     words.put("solder piece", "the wire is thick");
     words.put("anneals", "see the supplier's sheet");
-    words.put("glow", "a dull red in dim light");
+    words.put("glow", "flux clear as glass, or a temperature paint that melts");
     words.put(SENTENCE, "Let the red fade, then quench, unless the metal's sheet says otherwise.");
     words.put("links", "the planned number of");
     words.put("rings", "the planned number of");

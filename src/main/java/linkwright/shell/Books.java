@@ -1,6 +1,7 @@
 package linkwright.shell;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.ArrayList;
@@ -74,8 +75,11 @@ final class Books {
 
   Message open(String slug) {
     shut();
+    Path path = home.jobs().resolve(slug + ".yaml");
     Read<BookFile> found =
-        BookFile.open(home.jobs().resolve(slug + ".yaml"), device, clock.instant());
+        home.leadsOut(path)
+            .map(Read::<BookFile>bad)
+            .orElseGet(() -> BookFile.open(path, device, clock.instant()));
     if (found instanceof Read.Bad<BookFile> bad) {
       return new Message.JobNotOpened(bad.sentence());
     }
@@ -104,6 +108,7 @@ final class Books {
     String slug = TrayReading.slug(book.path());
     return new Message.JobOpened(
         slug,
+        device,
         EntryLines.entries(book.lines()),
         book.whyReadOnly().isPresent(),
         told(book),

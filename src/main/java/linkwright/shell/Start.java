@@ -50,7 +50,7 @@ public final class Start {
     Waiting display = new Waiting(shown, clock);
     Performer performer = new Performer(home, device, clock, display::bell, display);
     try (display) {
-      Display.Size size = display.size();
+      Display.GridSize size = display.size();
       // Reading takes a moment on a slow machine; the screen says so meanwhile.
       display.show(Screens.reading(size.columns(), size.rows(), display.glyphs()));
       Library library = Library.load(home);

@@ -44,7 +44,7 @@ final class LinkKnowledge {
   }
 
   /** The size wished; where only a blank was planned, the size that its pattern gives. */
-  static Optional<linkwright.fit.Wish> size(ChainWish wish) {
+  static Optional<linkwright.fit.LinkSize> size(ChainWish wish) {
     return wish.linkSize()
         .or(
             () ->
@@ -54,8 +54,8 @@ final class LinkKnowledge {
                     .map(formed -> size(formed, wish)));
   }
 
-  private static linkwright.fit.Wish size(Formed formed, ChainWish wish) {
-    return new linkwright.fit.Wish(
+  private static linkwright.fit.LinkSize size(Formed formed, ChainWish wish) {
+    return new linkwright.fit.LinkSize(
         wish.link().lengthMm().orElse(formed.lengthMm()),
         wish.link().widthMm().orElse(formed.widthMm()));
   }

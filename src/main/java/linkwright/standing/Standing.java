@@ -2,6 +2,7 @@ package linkwright.standing;
 
 import java.time.Instant;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,6 +17,7 @@ import linkwright.plan.PartPlan;
 import linkwright.plan.Plan;
 import linkwright.plan.Usually;
 import linkwright.plan.WishKeys;
+import linkwright.routine.Ends;
 import linkwright.routine.Makes;
 import linkwright.routine.Routine;
 
@@ -68,19 +70,22 @@ public record Standing(
    * that makes chain of its pattern.
    */
   public static Standing ofWish(Map<String, String> texts, Handbook handbook) {
-    String pattern = texts.getOrDefault(WishKeys.LINK_PATTERN, "").strip();
-    String routine =
-        handbook.routines().stream()
-            .filter(known -> known.makes() == Makes.CHAIN)
-            .filter(known -> known.patterns().contains(pattern))
-            .map(Routine::id)
-            .findFirst()
-            .orElse("");
+    String routine = routineFor(texts, handbook).map(Routine::id).orElse("");
     List<Entry> book =
         List.of(
             new Entry(1, Instant.EPOCH, "plan", new Fact.JobOpened("", routine)),
             new Entry(2, Instant.EPOCH, "plan", new Fact.PlanSet(texts)));
     return of(JobState.replay(book, handbook.stages()), handbook);
+  }
+
+  /** The routine that makes chain of the wish's pattern and, of several, of the fewest others. */
+  private static Optional<Routine> routineFor(Map<String, String> texts, Handbook handbook) {
+    String pattern = texts.getOrDefault(WishKeys.LINK_PATTERN, "").strip();
+    boolean rings = !texts.getOrDefault(WishKeys.RING_INSIDE, "").isBlank();
+    return handbook.routines().stream()
+        .filter(known -> known.makes() == Makes.CHAIN && known.patterns().contains(pattern))
+        .filter(known -> known.ends() != (rings ? Ends.LINKS : Ends.RINGS))
+        .min(Comparator.comparingInt(known -> known.patterns().size()));
   }
 
   /** The plan is counted anew only when something it rests on has changed. */

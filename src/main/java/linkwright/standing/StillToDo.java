@@ -2,7 +2,7 @@ package linkwright.standing;
 
 import java.util.OptionalInt;
 import linkwright.job.Pile;
-import linkwright.yield.Cut;
+import linkwright.yield.BlanksToCut;
 import linkwright.yield.Rate;
 import linkwright.yield.Yield;
 
@@ -53,7 +53,7 @@ public record StillToDo(
     int more = Math.max(0, wanted - good);
     Rate loss = Rate.usual(usualLoss).seen(good, pile.scrapped());
     OptionalInt toCut =
-        Yield.cut(more, loss, confidence) instanceof Cut.Blanks enough
+        Yield.cut(more, loss, confidence) instanceof BlanksToCut.Blanks enough
             ? OptionalInt.of(Math.max(0, enough.blanks() - inWork))
             : OptionalInt.empty();
     int blanks = Math.min(Yield.MOST_BLANKS, inWork + canCut);

@@ -33,7 +33,7 @@ import linkwright.quantity.Read;
  * @param made each piece of the book as it is reckoned in these hands, in order
  */
 public record TestPieces(
-    linkwright.fit.Wish wish,
+    linkwright.fit.LinkSize wish,
     Pattern pattern,
     double wireMm,
     Maker maker,
@@ -58,7 +58,7 @@ public record TestPieces(
   }
 
   private static TestPieces of(
-      ChainWish wish, LinkBasis basis, linkwright.fit.Wish size, JobState state) {
+      ChainWish wish, LinkBasis basis, linkwright.fit.LinkSize size, JobState state) {
     Pattern pattern = wish.link().pattern().orElseThrow();
     Maker maker = basis.hands();
     Read<Proposal> next =

@@ -52,7 +52,7 @@ public final class TerminalDisplay implements Display {
   private final KeyDecoder decoder;
   private final Glyphs glyphs;
   private final boolean mouse;
-  private Size size;
+  private GridSize size;
   private long lastByteNanos;
   private boolean lost;
 
@@ -107,11 +107,13 @@ public final class TerminalDisplay implements Display {
     reader.start();
   }
 
-  private static Size sizeIn(Environment environment) {
+  private static GridSize sizeIn(Environment environment) {
     String columns = environment.value("COLUMNS");
     String rows = environment.value("LINES");
     boolean told = columns.matches("[1-9]\\d{0,3}") && rows.matches("[1-9]\\d{0,3}");
-    return told ? new Size(Integer.parseInt(columns), Integer.parseInt(rows)) : new Size(80, 24);
+    return told
+        ? new GridSize(Integer.parseInt(columns), Integer.parseInt(rows))
+        : new GridSize(80, 24);
   }
 
   private void read() {
@@ -130,7 +132,7 @@ public final class TerminalDisplay implements Display {
   }
 
   @Override
-  public Size size() {
+  public GridSize size() {
     return size;
   }
 
@@ -208,8 +210,8 @@ public final class TerminalDisplay implements Display {
   }
 
   private boolean measure() {
-    Size now = mode.size().orElse(size);
-    now = new Size(Math.min(WIDEST, now.columns()), Math.min(WIDEST, now.rows()));
+    GridSize now = mode.size().orElse(size);
+    now = new GridSize(Math.min(WIDEST, now.columns()), Math.min(WIDEST, now.rows()));
     if (now.equals(size)) {
       return false;
     }

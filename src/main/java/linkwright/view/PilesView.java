@@ -6,8 +6,11 @@ import java.util.Optional;
 import linkwright.coach.AtBench;
 import linkwright.coach.Clock;
 import linkwright.coach.Model;
+import linkwright.coach.OpenJob;
 import linkwright.coach.Screen;
 import linkwright.job.TimerRun;
+import linkwright.plan.Plan;
+import linkwright.quantity.UnitStyle;
 import linkwright.routine.Wait;
 import linkwright.standing.StillToDo;
 
@@ -87,8 +90,8 @@ final class PilesView {
     lines.add("through " + at.through());
     StillToDo left = model.job().orElseThrow().standing().left().get(at.piece());
     if (left != null) {
-      boolean spares = left.good() > left.wanted();
-      lines.add("good    " + left.good() + (spares ? ", wanted " : " of ") + left.wanted());
+      String over = left.over() > 0 ? ", " + left.over() + " over" : "";
+      lines.add("good    " + left.goodForChain() + " of " + left.wanted() + over);
     }
     lines.add("scrap   " + at.pile().scrapped());
     return lines;
@@ -99,8 +102,15 @@ final class PilesView {
     if (!(each > 0)) {
       return "";
     }
-    String kerf = model.job().orElseThrow().makesChain() ? " with its kerf" : " of wire";
-    return "each " + model.settings().units().length(each) + kerf;
+    OpenJob job = model.job().orElseThrow();
+    UnitStyle units = model.settings().units();
+    Optional<Plan> plan = job.standing().counted().plan();
+    if (plan.isPresent() && at.piece().equals("link")) {
+      // What the stop is set to stands first; the kerf is wire, not blank.
+      String taken = each > plan.get().linkBlankMm() ? ", takes " + units.length(each) : "";
+      return "blank " + units.length(plan.get().linkBlankMm()) + taken;
+    }
+    return "each " + units.length(each) + " of wire";
   }
 
   private static String reasons(AtBench at) {

@@ -107,7 +107,9 @@ final class TrialView {
   private static String makes(Plan plan, UnitStyle units) {
     List<String> parts =
         List.of(
-            "one link adds " + units.length(plan.linkInsideMm()),
+            "one link adds "
+                + units.length(plan.linkInsideMm())
+                + (plan.rings() > 0 ? ", " + units.length(plan.repeatMm()) + " with its ring" : ""),
             plan.links()
                 + " links and "
                 + plan.rings()

@@ -25,9 +25,9 @@ class PlainWalkTest {
       wire: 0.8 mm
       link: {pattern: scroll, length: 24 mm, width: 8 mm}
       ring: {inside: 4 mm}
-      finished-length: 12 cm
+      finished-length: 22 cm
       clasp: {length: 15 mm, mass: 1.5 g}
-      stock: [1.5 m]
+      stock: [2.5 m]
       """;
 
   private static final List<String> BEFORE_THE_BENCH =
@@ -41,7 +41,7 @@ class PlainWalkTest {
 
   private static final List<String> AFTER_THE_BENCH =
       List.of(
-          "weigh chain 3 g; length 12.1 cm; filings 0.4 g",
+          "weigh chain 3 g; length 22.1 cm; filings 0.4 g",
           "close",
           "start with the longer blank",
           "",
@@ -84,8 +84,8 @@ class PlainWalkTest {
           .contains("Some go back: on to “Solder the links”.")
           .contains("1 in hand (redo)")
           .contains("Entered: 2 links soldered, done again.")
-          .contains("no link, all 4 are good; no ring, all 5 are good")
-          .contains("Length: planned 127 mm, came out 121 mm.")
+          .contains("no link, all 7 are good; no ring, all 8 are good")
+          .contains("Length: planned 208 mm, came out 221 mm.")
           .contains("Entered: job closed: start with the longer blank.")
           .contains("The job is closed. reopen opens it again, quit leaves.");
       assertThat(book()).contains("kind: job-closed");
@@ -181,6 +181,17 @@ class PlainWalkTest {
     void can_be_undone_and_stays_in_the_book_struck() throws IOException {
       String told = demo("log blank 36 mm", "undo", "book 2", "quit");
       assertThat(told).contains("Undone: test piece", "struck entry testbench-3");
+    }
+
+    @Test
+    void is_undone_and_brought_back_at_its_own_place_and_never_the_plan() throws IOException {
+      String told = demo("note too heavy", "undo", "undo", "undo note", "restore note", "undo pan");
+      assertThat(told)
+          .contains("Nothing to undo here. Last entered elsewhere, and undone there (book): note")
+          .contains("Undone: note: too heavy (restore brings it back).")
+          .contains("Brought back: note: too heavy.")
+          .contains("After undo write nothing, or where it was entered")
+          .doesNotContain("Undone: plan");
     }
 
     @Test

@@ -112,7 +112,7 @@ public final class Apprentice {
   Apprentice opens(List<DoubtfulLine> doubtful) {
     return take(
         new Message.JobOpened(
-            "gate-chain", List.copyOf(book), false, List.of(), Map.of(), doubtful));
+            "gate-chain", "bench", List.copyOf(book), false, List.of(), Map.of(), doubtful));
   }
 
   /** Opens the book as it stands, with lines whose check failed. */
@@ -123,7 +123,8 @@ public final class Apprentice {
   /** Opens the book while another program writes it. */
   Apprentice looksOnly() {
     Screen before = model.screen();
-    take(new Message.JobOpened("gate-chain", List.copyOf(book), true, List.of(), Map.of()));
+    take(
+        new Message.JobOpened("gate-chain", "bench", List.copyOf(book), true, List.of(), Map.of()));
     model = model.with(before);
     return this;
   }

@@ -68,7 +68,8 @@ public final class Bencher {
     Bencher bencher = new Bencher(settings);
     facts.forEach(fact -> bencher.enter(List.of(fact)));
     bencher.take(
-        new Message.JobOpened("job", List.copyOf(bencher.entries), lookOnly, List.of(), Map.of()));
+        new Message.JobOpened(
+            "job", "bench", List.copyOf(bencher.entries), lookOnly, List.of(), Map.of()));
     return bencher;
   }
 

@@ -207,6 +207,8 @@ class PlacesTest {
       assertThat(bench.job().standing().counted().plan().orElseThrow().links())
           .isGreaterThan(planned);
       bench.press("u");
+      assertThat(bench.state().trials().chosen()).as("undo does not reach it").isPresent();
+      bench.press("esc", "k", "x").type("hung crooked").press("ctrl-k");
       assertThat(bench.job().standing().counted().plan().orElseThrow().links()).isEqualTo(planned);
     }
 

@@ -155,7 +155,7 @@ class BookFileTest {
         assertThat(problem.wrong())
             .startsWith("The last line was cut short while it was written: - {n: 2, at: 2026");
         assertThat(problem.expected())
-            .startsWith("Nothing shown as done is lost; the piece is in ")
+            .startsWith("What there was of it is kept in ")
             .endsWith("anchor-chain.torn-20261125T200000Z.txt.");
       }
       Path aside = folder.resolve("anchor-chain.torn-20261125T200000Z.txt");

@@ -11,14 +11,15 @@ record BarShape(int eyes) implements Shape {
   private static final double TURN_RAD = 5;
 
   @Override
-  public Optional<Size> size(double blankMm, Map<String, Double> formersMm, Maker maker) {
+  public Optional<FormedSize> size(double blankMm, Map<String, Double> formersMm, Maker maker) {
     double end = formersMm.get("end");
     double taken =
         end * (TURN_RAD * maker.growth() + Math.toRadians(maker.extraTurnDeg())) + maker.lostMm();
     return blankMm < taken
         ? Optional.empty()
         : Optional.of(
-            new Size(blankMm - taken + end * maker.growth(), end * maker.growth() + 0.9, taken));
+            new FormedSize(
+                blankMm - taken + end * maker.growth(), end * maker.growth() + 0.9, taken));
   }
 
   @Override

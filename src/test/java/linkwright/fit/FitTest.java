@@ -17,11 +17,11 @@ class FitTest {
   private static final Pattern HOOK = PatternFiles.named("hook-link");
   private static final Pattern SCROLL = PatternFiles.named("scroll");
   private static final Maker NEW = Maker.unknown(1.02);
-  private static final Wish WISH = new Wish(15, 5);
+  private static final LinkSize WISH = new LinkSize(15, 5);
   private static final Map<String, List<Double>> OWNED =
       Map.of("eye", List.of(2.0, 2.5, 3.0, 3.5, 4.0));
 
-  private static Proposal next(Maker maker, Wish wish, double stepMm) {
+  private static Proposal next(Maker maker, LinkSize wish, double stepMm) {
     return Fit.next(HOOK, 0.9, maker, wish, OWNED, stepMm).orThrow();
   }
 
@@ -42,7 +42,7 @@ class FitTest {
     @Test
     void isFoundForAnOvalWhoseShortestBlankIsARing() {
       Pattern oval = PatternFiles.named("oval");
-      Wish wish = new Wish(12, 4.8);
+      LinkSize wish = new LinkSize(12, 4.8);
 
       Proposal proposal = Fit.next(oval, 1, Maker.unknown(1), wish, Map.of(), 0).orThrow();
 
@@ -114,7 +114,7 @@ class FitTest {
   class WhatCannotBeHad {
     @Test
     void aLinkShorterThanItsBendsIsToldWithTheNearest() {
-      Proposal proposal = next(NEW, new Wish(6, 5), 0);
+      Proposal proposal = next(NEW, new LinkSize(6, 5), 0);
       assertThat(proposal.reach()).isEqualTo(Reach.TOO_LONG_AT_THE_SHORTEST);
       assertThat(proposal.shortfall(UnitStyle.METRIC).orElseThrow())
           .startsWith("A link of 6 mm by 5 mm cannot be had from these formers; the nearest is")
@@ -123,9 +123,9 @@ class FitTest {
 
     @Test
     void aWidthThatNoFormerGivesIsToldWithWhatToTake() {
-      assertThat(next(NEW, new Wish(15, 9), 0).shortfall(UnitStyle.METRIC).orElseThrow())
+      assertThat(next(NEW, new LinkSize(15, 9), 0).shortfall(UnitStyle.METRIC).orElseThrow())
           .contains("take larger formers for a wider one");
-      assertThat(next(NEW, new Wish(15, 2.5), 0).shortfall(UnitStyle.METRIC).orElseThrow())
+      assertThat(next(NEW, new LinkSize(15, 2.5), 0).shortfall(UnitStyle.METRIC).orElseThrow())
           .contains("take smaller formers for a narrower one");
     }
 
@@ -136,7 +136,7 @@ class FitTest {
                   SCROLL,
                   0.9,
                   Maker.unknown(1),
-                  new Wish(15, 4.3),
+                  new LinkSize(15, 4.3),
                   Map.of("tip", List.of(1.5), "bow", List.of(2.5)),
                   0)
               .orThrow();
@@ -175,7 +175,7 @@ class FitTest {
     @Test
     void argumentsOutsideTheirDomainAreNamed() {
       assertThatIllegalArgumentException()
-          .isThrownBy(() -> new Wish(0, 5))
+          .isThrownBy(() -> new LinkSize(0, 5))
           .withMessageContaining("lengthMm");
       assertThatIllegalArgumentException()
           .isThrownBy(() -> Tried.measured(30, Map.of("eye", -1.0), 15, 5))
@@ -198,14 +198,14 @@ class FitTest {
       Maker sure = new Maker(1.03, 0, 5, Covariance.ofSpreads(0, 0, 0));
       Random random = new Random(SEED);
       for (int i = 0; i < 50; i++) {
-        Wish wish = new Wish(12 + 6 * random.nextDouble(), 4.5 + 1.7 * random.nextDouble());
+        LinkSize wish = new LinkSize(12 + 6 * random.nextDouble(), 4.5 + 1.7 * random.nextDouble());
         Proposal one = Fit.next(HOOK, 0.9, sure, wish, OWNED, 0).orThrow();
         Proposal two =
             Fit.next(
                     HOOK,
                     1.8,
                     sure,
-                    new Wish(2 * wish.lengthMm(), 2 * wish.widthMm()),
+                    new LinkSize(2 * wish.lengthMm(), 2 * wish.widthMm()),
                     Map.of("eye", List.of(4.0, 5.0, 6.0, 7.0, 8.0)),
                     0)
                 .orThrow();
@@ -225,7 +225,7 @@ class FitTest {
                 0.5 * random.nextGaussian(),
                 12 * random.nextGaussian(),
                 Covariance.ofSpreads(0, 0, 0));
-        Wish wish = new Wish(3 + 20 * random.nextDouble(), 1 + 8 * random.nextDouble());
+        LinkSize wish = new LinkSize(3 + 20 * random.nextDouble(), 1 + 8 * random.nextDouble());
         Proposal proposal = next(sure, wish, 0.5);
         assertThat(Fit.expect(HOOK, 0.9, sure, proposal.blankMm(), proposal.formersMm()).isGood())
             .as("seed %d, run %d, %s", SEED, i, proposal)

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 class LearningTest {
   private static final Shape BAR = new BarShape(2);
   private static final Maker PRIOR = Maker.unknown(1.03);
-  private static final Wish WISH = new Wish(15, 4);
+  private static final LinkSize WISH = new LinkSize(15, 4);
   private static final Map<String, Double> END = Map.of("end", 3.0);
 
   private static Maker learn(Tried... tried) {
@@ -23,7 +23,7 @@ class LearningTest {
 
   private static Tried measured(double blankMm, double endMm, Maker hands) {
     Map<String, Double> formers = Map.of("end", endMm);
-    Size size = BAR.size(blankMm, formers, hands).orElseThrow();
+    FormedSize size = BAR.size(blankMm, formers, hands).orElseThrow();
     return Tried.measured(blankMm, formers, size.lengthMm(), size.widthMm());
   }
 
@@ -61,7 +61,7 @@ class LearningTest {
           MatrixUtils.inverse(
               MatrixUtils.inverse(prior)
                   .add(j.transpose().multiply(MatrixUtils.inverse(noise)).multiply(j)));
-      Size at = BAR.size(28, END, PRIOR).orElseThrow();
+      FormedSize at = BAR.size(28, END, PRIOR).orElseThrow();
       double[] moved =
           posterior
               .multiply(j.transpose())

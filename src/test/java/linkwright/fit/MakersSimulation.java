@@ -68,7 +68,7 @@ final class MakersSimulation {
       reached = reached(hands);
     }
     Proposal known = reached.get();
-    Wish wish = known.wish();
+    LinkSize wish = known.wish();
     List<Tried> tried = new ArrayList<>();
     for (int piece = 0; piece <= pieces; piece++) {
       double[] turns = {
@@ -76,7 +76,7 @@ final class MakersSimulation {
       };
       Maker believed = Fit.learn(pattern, wireMm, prior, tried, wish);
       Proposal proposal = Fit.next(pattern, wireMm, believed, wish, owned, stepMm).orThrow();
-      Optional<Size> made = make(proposal, hands, turns);
+      Optional<FormedSize> made = make(proposal, hands, turns);
       fitted.get(piece).add(miss(made, proposal, wish));
       oracle.add(miss(make(known, hands, turns), known, wish));
       double readLength = Noise.CALIPER_MM * random.nextGaussian();
@@ -106,7 +106,7 @@ final class MakersSimulation {
   /** What the oracle takes for a wish that the formers can reach in these hands, if one is met. */
   private Optional<Proposal> reached(Maker hands) {
     for (int i = 0; i < 100; i++) {
-      Wish wish = new Wish(12 + 6 * random.nextDouble(), 4.5 + 1.7 * random.nextDouble());
+      LinkSize wish = new LinkSize(12 + 6 * random.nextDouble(), 4.5 + 1.7 * random.nextDouble());
       Proposal known = Fit.next(pattern, wireMm, hands, wish, owned, stepMm).orThrow();
       if (known.reach() == Reach.REACHED && roomMm(known, hands) >= ROOM_MM) {
         return Optional.of(known);
@@ -123,7 +123,7 @@ final class MakersSimulation {
         .orElse(0.0);
   }
 
-  private MakersOutcome.Miss miss(Optional<Size> made, Proposal proposal, Wish wish) {
+  private MakersOutcome.Miss miss(Optional<FormedSize> made, Proposal proposal, LinkSize wish) {
     if (made.isEmpty()) {
       unmade++;
       return new MakersOutcome.Miss(1, 1, 100);
@@ -135,7 +135,7 @@ final class MakersSimulation {
             / proposal.expected().lengthSpreadMm());
   }
 
-  private Optional<Size> make(Proposal proposal, Maker hands, double[] turns) {
+  private Optional<FormedSize> make(Proposal proposal, Maker hands, double[] turns) {
     return new PatternShape(UnlikeEyes.of(pattern, turns), wireMm)
         .size(proposal.blankMm(), proposal.formersMm(), hands);
   }

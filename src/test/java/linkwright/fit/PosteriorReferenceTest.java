@@ -27,7 +27,7 @@ class PosteriorReferenceTest {
     Maker prior = Maker.unknown(1.02);
     Map<String, Double> eye = Map.of("eye", 3.0);
     Tried piece = Tried.measured(30, eye, lengthMm, widthMm);
-    Maker fitted = Fit.learn(hook, 0.9, prior, List.of(piece), new Wish(15, 5));
+    Maker fitted = Fit.learn(hook, 0.9, prior, List.of(piece), new LinkSize(15, 5));
     Shape shape = new PatternShape(hook, 0.9);
 
     Random random = new Random(SEED);
@@ -42,8 +42,8 @@ class PosteriorReferenceTest {
               12 * random.nextGaussian(),
               prior.covariance());
       double turn = Noise.meanTurnDeg(2) * random.nextGaussian();
-      Optional<Size> made = shape.size(30, eye, drawn.turned(turn));
-      Optional<Size> next = shape.size(31, eye, drawn);
+      Optional<FormedSize> made = shape.size(30, eye, drawn.turned(turn));
+      Optional<FormedSize> next = shape.size(31, eye, drawn);
       if (made.isPresent() && next.isPresent()) {
         double l = (made.get().lengthMm() - lengthMm) / Noise.CALIPER_MM;
         double w = (made.get().widthMm() - widthMm) / Noise.CALIPER_MM;
@@ -58,7 +58,7 @@ class PosteriorReferenceTest {
 
     Expected expected = Fit.expect(hook, 0.9, fitted, 31, eye).orThrow();
     Noise noise =
-        Slope.of(shape, 31, eye, fitted, fitted.covariance().root()).orElseThrow().noise();
+        Sensitivity.of(shape, 31, eye, fitted, fitted.covariance().root()).orElseThrow().noise();
     double ofMaker =
         Math.sqrt(Math.pow(expected.lengthSpreadMm(), 2) - Math.pow(noise.lengthMm(), 2));
     assertThat(expected.lengthMm()).as("seed %d", SEED).isCloseTo(mean, within(0.04));

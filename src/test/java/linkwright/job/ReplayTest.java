@@ -122,14 +122,6 @@ class ReplayTest {
       Entry lost = at(2, new Fact.Struck(new EntryId("gone", 9), ""));
       assertThat(JobState.replay(List.of(cut, lost), ORDER).wire().usedMm("link")).isEqualTo(114);
     }
-
-    @Test
-    void undo_finds_the_last_entry_that_is_work_and_not_struck() {
-      Entry sitting = at(2, new Fact.SittingStarted());
-      assertThat(JobState.lastUndoable(List.of(cut, sitting))).contains(cut);
-      assertThat(JobState.lastUndoable(List.of(cut, sitting, at(3, new Fact.Struck(cut.id(), "")))))
-          .isEmpty();
-    }
   }
 
   private static Entry at(int number, Fact fact) {

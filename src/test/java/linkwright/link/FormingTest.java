@@ -33,7 +33,7 @@ class FormingTest {
       Pattern oval =
           Shapes.of(
               Map.of("end", 3.0),
-              Other.MIRRORED,
+              OtherHalf.MIRRORED,
               true,
               List.of(Joint.TIP_TO_TIP),
               Run.rest(),
@@ -49,7 +49,7 @@ class FormingTest {
     @Test
     void anSOfTwoHalfCirclesIsPulledAlongTheDiagonal() {
       // Centres 8 mm apart along the stem and 2 × 1.5 mm across it: 2·√(4² + 1.5²) apart.
-      Pattern s = Shapes.half(2.0, Other.TURNED, Bend.eye("eye", 180, Side.LEFT), Run.rest());
+      Pattern s = Shapes.half(2.0, OtherHalf.TURNED, Bend.eye("eye", 180, Side.LEFT), Run.rest());
       Formed formed = Shapes.form(s, 1.0, 2 * Math.PI * 1.5 + 8);
       double centres = 2 * Math.hypot(4, 1.5);
       assertThat(formed.lengthMm()).isCloseTo(centres + 3 + 1, EXACT);
@@ -61,7 +61,7 @@ class FormingTest {
 
     @Test
     void aMirroredHalfMakesAC() {
-      Pattern c = Shapes.half(2.0, Other.MIRRORED, Bend.eye("eye", 180, Side.LEFT), Run.rest());
+      Pattern c = Shapes.half(2.0, OtherHalf.MIRRORED, Bend.eye("eye", 180, Side.LEFT), Run.rest());
       Formed formed = Shapes.form(c, 1.0, 2 * Math.PI * 1.5 + 8);
       assertThat(formed.lengthMm()).isCloseTo(8 + 3 + 1, EXACT);
       assertThat(formed.widthMm()).isCloseTo(3 + 1, EXACT);
@@ -74,7 +74,7 @@ class FormingTest {
       Pattern horns =
           Shapes.half(
               2.0,
-              Other.MIRRORED,
+              OtherHalf.MIRRORED,
               Run.of(4),
               Bend.of("eye", 90, Side.RIGHT),
               Bend.eye("eye", 135, Side.LEFT),
@@ -90,7 +90,7 @@ class FormingTest {
       Pattern spiral =
           Shapes.of(
               Map.of("small", 1.0, "large", 3.0),
-              Other.TURNED,
+              OtherHalf.TURNED,
               false,
               List.of(),
               new Bend("small", Optional.of("large"), 180, Side.LEFT, true, false, false),
@@ -106,8 +106,8 @@ class FormingTest {
 
     @Test
     void aHandsGrowthLossAndExtraTurnShowInTheLink() {
-      Pattern c = Shapes.half(2.0, Other.MIRRORED, Bend.eye("eye", 180, Side.LEFT), Run.rest());
-      Formed grown = Forming.form(c, 1.0, 30, Map.of(), new Hand(1.1, 2, 10)).orThrow();
+      Pattern c = Shapes.half(2.0, OtherHalf.MIRRORED, Bend.eye("eye", 180, Side.LEFT), Run.rest());
+      Formed grown = Forming.form(c, 1.0, 30, Map.of(), new Bending(1.1, 2, 10)).orThrow();
       double arc = Math.toRadians(190) * 1.65;
       assertThat(grown.shortestBlankMm()).isCloseTo(2 * arc + 2, EXACT);
       assertThat(grown.centreLine().lengthMm()).isCloseTo(28, EXACT);
@@ -116,8 +116,8 @@ class FormingTest {
 
     @Test
     void theUsersFormersReplaceThePatternsByName() {
-      Pattern c = Shapes.half(2.0, Other.MIRRORED, Bend.eye("eye", 180, Side.LEFT), Run.rest());
-      Formed formed = Forming.form(c, 1.0, 30, Map.of("eye", 3.0), Hand.TRUE).orThrow();
+      Pattern c = Shapes.half(2.0, OtherHalf.MIRRORED, Bend.eye("eye", 180, Side.LEFT), Run.rest());
+      Formed formed = Forming.form(c, 1.0, 30, Map.of("eye", 3.0), Bending.TRUE).orThrow();
       assertThat(formed.widthMm()).isCloseTo(5, EXACT);
     }
 
@@ -200,13 +200,13 @@ class FormingTest {
       assertThat(bad(Shapes.read(scroll, Double.NaN, 38))).startsWith("The wire is not a number");
       assertThat(bad(Shapes.read(scroll, 0.9, Double.POSITIVE_INFINITY)))
           .isEqualTo("The blank is more than a kilometre: look at the unit.");
-      assertThat(bad(Forming.form(scroll, 0.9, 38, Map.of("bow", 0.0), Hand.TRUE)))
+      assertThat(bad(Forming.form(scroll, 0.9, 38, Map.of("bow", 0.0), Bending.TRUE)))
           .isEqualTo("The former \"bow\" is 0 mm: it must be more than 0 mm.");
     }
 
     @Test
     void aFormerThatThePatternDoesNotKnowIsTold() {
-      assertThat(bad(Forming.form(scroll, 0.9, 38, Map.of("body", 3.0), Hand.TRUE)))
+      assertThat(bad(Forming.form(scroll, 0.9, 38, Map.of("body", 3.0), Bending.TRUE)))
           .isEqualTo("\"scroll\" has no former \"body\": it has bow, tip.");
     }
 
@@ -224,7 +224,7 @@ class FormingTest {
 
     @Test
     void anEyeTurnedBackToStraightIsTold() {
-      assertThat(bad(Forming.form(scroll, 0.9, 38, Map.of(), new Hand(1, 0, -285))))
+      assertThat(bad(Forming.form(scroll, 0.9, 38, Map.of(), new Bending(1, 0, -285))))
           .contains("no further than straight");
     }
 
@@ -242,9 +242,9 @@ class FormingTest {
 
     @Test
     void aHandThatCannotBeIsTheProgrammersFault() {
-      assertThatThrownBy(() -> new Hand(0, 0, 0)).hasMessageContaining("growth");
-      assertThatThrownBy(() -> new Hand(1, Double.NaN, 0)).hasMessageContaining("lostMm");
-      assertThatThrownBy(() -> new Hand(1, 0, Double.NaN)).hasMessageContaining("extraTurnDeg");
+      assertThatThrownBy(() -> new Bending(0, 0, 0)).hasMessageContaining("growth");
+      assertThatThrownBy(() -> new Bending(1, Double.NaN, 0)).hasMessageContaining("lostMm");
+      assertThatThrownBy(() -> new Bending(1, 0, Double.NaN)).hasMessageContaining("extraTurnDeg");
     }
 
     private static String bad(Read<?> read) {

@@ -59,8 +59,11 @@ class FollowedTest {
 
   @Test
   void with_nothing_tried_the_wish_stays() {
-    assertThat(plan()).isEqualTo(Wishes.common().plan());
-    assertThat(plan(trial(3, 4, 52, 0))).as("not followed").isEqualTo(Wishes.common().plan());
+    assertThat(plan()).usingRecursiveComparison().isEqualTo(Wishes.common().plan());
+    assertThat(plan(trial(3, 4, 52, 0)))
+        .as("not followed")
+        .usingRecursiveComparison()
+        .isEqualTo(Wishes.common().plan());
   }
 
   @Test

@@ -87,6 +87,7 @@ class WireStandTest {
     void comes_to_what_a_new_job_with_it_comes_to() {
       Map<String, String> wish = Wishes.common().with(WishKeys.STOCK, "500 mm, 96 mm").texts();
       assertThat(Standing.ofWish(wish, JobBook.HANDBOOK))
+          .usingRecursiveComparison()
           .isEqualTo(JobBook.scroll(wish).standing());
     }
 

@@ -10,7 +10,7 @@ import java.util.Optional;
  * The blank and formers for a wish: for each choice of formers the blank that gives the length,
  * then the choice whose width comes nearest; wire that would cross itself counts against a choice.
  */
-final class Search {
+final class NextBlank {
   private static final int DOUBLINGS = 8;
   private static final int LOOKS = 12;
   private static final double NEAR_MM = 0.002;
@@ -32,14 +32,14 @@ final class Search {
 
   private final Shape shape;
   private final Maker maker;
-  private final Wish wish;
+  private final LinkSize wish;
   private final double stepMm;
   private final double[][] root;
 
   /** A choice of formers with its best blank, and what the two become. */
-  record Choice(Map<String, Double> formersMm, double blankMm, Size size) {}
+  record Choice(Map<String, Double> formersMm, double blankMm, FormedSize size) {}
 
-  Search(Shape shape, Maker maker, Wish wish, double stepMm) {
+  NextBlank(Shape shape, Maker maker, LinkSize wish, double stepMm) {
     this.shape = shape;
     this.maker = maker;
     this.wish = wish;
@@ -96,7 +96,7 @@ final class Search {
   }
 
   private Expected expected(Choice choice) {
-    return Slope.of(shape, choice.blankMm(), choice.formersMm(), maker, root)
+    return Sensitivity.of(shape, choice.blankMm(), choice.formersMm(), maker, root)
         .map(Expected::of)
         .orElse(new Expected(choice.size().lengthMm(), choice.size().widthMm(), 0, 0));
   }

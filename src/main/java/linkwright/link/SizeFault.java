@@ -3,11 +3,11 @@ package linkwright.link;
 import java.util.Optional;
 
 /** Checks of sizes that a person gave; each names the size as the sentence's subject. */
-final class Size {
+final class SizeFault {
   /** A kilometre: beyond any bench, and small enough that nothing computed from it overflows. */
   private static final double MOST_MM = 1e6;
 
-  private Size() {}
+  private SizeFault() {}
 
   /** A sentence where a size is not above 0 or is beyond reason. */
   static Optional<String> faultUnlessPositive(String what, double mm) {

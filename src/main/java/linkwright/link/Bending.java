@@ -10,15 +10,15 @@ package linkwright.link;
  * @param extraTurnDeg how many degrees more than the pattern says each eye is turned; without
  *     meaning for a closed pattern, whose tips have to meet
  */
-public record Hand(double growth, double lostMm, double extraTurnDeg) {
+public record Bending(double growth, double lostMm, double extraTurnDeg) {
   /** Bends true to their formers, nothing lost, the eyes turned as the pattern says. */
-  public static final Hand TRUE = new Hand(1, 0, 0);
+  public static final Bending TRUE = new Bending(1, 0, 0);
 
   /**
    * @throws IllegalArgumentException if growth is not a finite number above 0, or another is not
    *     finite
    */
-  public Hand {
+  public Bending {
     if (!(growth > 0 && Double.isFinite(growth))) {
       throw new IllegalArgumentException("growth must be more than 0: " + growth);
     }

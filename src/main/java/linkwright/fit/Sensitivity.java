@@ -7,22 +7,22 @@ import java.util.Optional;
  * A piece's size and how it changes with the maker: by differences as wide as the uncertainty,
  * since extents have kinks where another point of the wire becomes the outermost.
  */
-final class Slope {
+final class Sensitivity {
   /** Half the width of a difference, in standard deviations of what is believed. */
   private static final double STEP = 0.25;
 
-  private final Size size;
+  private final FormedSize size;
   private final double[] length = new double[3];
   private final double[] width = new double[3];
   private final Noise noise;
 
-  private Slope(
+  private Sensitivity(
       Shape shape,
       double blankMm,
       Map<String, Double> formersMm,
       Maker maker,
       double[][] root,
-      Size size) {
+      FormedSize size) {
     this.size = size;
     for (int i = 0; i < 3; i++) {
       if (root[i][i] > 0) {
@@ -41,27 +41,27 @@ final class Slope {
   }
 
   /** Empty where the piece cannot be formed by this maker. */
-  static Optional<Slope> of(
+  static Optional<Sensitivity> of(
       Shape shape, double blankMm, Map<String, Double> formersMm, Maker maker, double[][] root) {
     return shape
         .size(blankMm, formersMm, maker)
-        .map(size -> new Slope(shape, blankMm, formersMm, maker, root, size));
+        .map(size -> new Sensitivity(shape, blankMm, formersMm, maker, root, size));
   }
 
   /** Half the change from one maker to the other; from or to the middle if one cannot form it. */
   private Noise across(
       Shape shape, double blankMm, Map<String, Double> formersMm, Maker less, Maker more) {
-    Optional<Size> down = shape.size(blankMm, formersMm, less);
-    Optional<Size> up = shape.size(blankMm, formersMm, more);
+    Optional<FormedSize> down = shape.size(blankMm, formersMm, less);
+    Optional<FormedSize> up = shape.size(blankMm, formersMm, more);
     double wide = down.isPresent() && up.isPresent() ? 2 : 1;
-    Size from = down.orElse(size);
-    Size to = up.orElse(size);
+    FormedSize from = down.orElse(size);
+    FormedSize to = up.orElse(size);
     return new Noise(
         (to.lengthMm() - from.lengthMm()) / wide, (to.widthMm() - from.widthMm()) / wide);
   }
 
   /** The size at the maker's numbers. */
-  Size size() {
+  FormedSize size() {
     return size;
   }
 

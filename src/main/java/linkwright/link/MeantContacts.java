@@ -7,13 +7,13 @@ import java.util.List;
  * Contacts of the wire with itself that are meant: a tip's last d against the stem that its joint
  * names, two tips that close against each other, and bends that cross other wire on purpose.
  */
-final class Exceptions {
+final class MeantContacts {
   private final Formed link;
   private final double wireMm;
   private final double lengthMm;
   private final List<JointGap> joints = new ArrayList<>();
 
-  Exceptions(Formed link) {
+  MeantContacts(Formed link) {
     this.link = link;
     this.wireMm = link.wireMm();
     this.lengthMm = link.centreLine().lengthMm();

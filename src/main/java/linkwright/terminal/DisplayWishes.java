@@ -10,12 +10,12 @@ import java.util.Optional;
  * @param fontSize of the window's letters, in points
  * @param mouse whether clicks are wanted; without them the terminal's own marking of text works
  */
-public record Wishes(boolean window, Optional<Look> look, int fontSize, boolean mouse) {
+public record DisplayWishes(boolean window, Optional<Look> look, int fontSize, boolean mouse) {
   /** Nothing in particular. */
-  public static final Wishes NONE = new Wishes(false, Optional.empty(), 18, true);
+  public static final DisplayWishes NONE = new DisplayWishes(false, Optional.empty(), 18, true);
 
   /** Checks the size. */
-  public Wishes {
+  public DisplayWishes {
     if (fontSize < 6 || fontSize > 144) {
       throw new IllegalArgumentException("Letters can't be " + fontSize + " points high");
     }

@@ -7,4 +7,4 @@ package linkwright.fit;
  * @param widthMm across it
  * @param shortestBlankMm the shortest blank that these formers and hands can make the pattern of
  */
-record Size(double lengthMm, double widthMm, double shortestBlankMm) {}
+record FormedSize(double lengthMm, double widthMm, double shortestBlankMm) {}

@@ -6,13 +6,13 @@ package linkwright.fit;
  * @param lengthMm along the line of pull, more than 0
  * @param widthMm across it, more than 0
  */
-public record Wish(double lengthMm, double widthMm) {
+public record LinkSize(double lengthMm, double widthMm) {
   /**
    * Checks the sizes.
    *
    * @throws IllegalArgumentException if one is not a finite number above 0
    */
-  public Wish {
+  public LinkSize {
     Checks.positive("lengthMm", lengthMm);
     Checks.positive("widthMm", widthMm);
   }

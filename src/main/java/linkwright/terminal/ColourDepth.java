@@ -1,7 +1,7 @@
 package linkwright.terminal;
 
 /** How many colours a place can show. */
-enum Depth {
+enum ColourDepth {
   RGB,
   INDEXED,
   SIXTEEN,
