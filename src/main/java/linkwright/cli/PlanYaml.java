@@ -10,6 +10,8 @@ import linkwright.plan.ChainWish;
 import linkwright.plan.FinenessWord;
 import linkwright.plan.Plan;
 import linkwright.reference.Reference;
+import linkwright.standing.ChainChoice;
+import linkwright.standing.JobHours;
 import linkwright.standing.Standing;
 import linkwright.standing.WireStand;
 
@@ -17,7 +19,7 @@ import linkwright.standing.WireStand;
 final class PlanYaml {
   private PlanYaml() {}
 
-  static Map<String, Object> of(Standing standing, Reference reference) {
+  static Map<String, Object> of(Standing standing, List<ChainChoice> nearest, Reference reference) {
     Plan plan = standing.counted().plan().orElseThrow();
     Map<String, Object> values = new LinkedHashMap<>();
     wished(values, plan.wish());
@@ -30,9 +32,27 @@ final class PlanYaml {
     values.put("weakest", plan.pull().what());
     values.put("butted_n", plan.pull().buttedN());
     values.put("soldered_n", plan.pull().solderedN());
+    hours(values, standing);
+    values.put("nearest", nearest.stream().map(PlanYaml::choice).toList());
     values.put("remarks", plan.remarks());
     values.put("fineness", FinenessWord.of(plan.wish().metal(), plan.massChainG(), reference));
     return values;
+  }
+
+  private static void hours(Map<String, Object> values, Standing standing) {
+    values.put("hours", standing.jobHours().map(JobHours::hours));
+    values.put("hours_plus_minus", standing.jobHours().map(JobHours::plusMinus));
+    values.put("hours_to_go", standing.jobHours().map(JobHours::hoursToGo));
+    values.put("redos", optional(standing.redos()));
+    values.put("chance", optional(standing.chance()));
+  }
+
+  private static Map<String, Object> choice(ChainChoice choice) {
+    Map<String, Object> one = new LinkedHashMap<>();
+    one.put("way", choice.way().id());
+    one.put("says", choice.says());
+    one.put("length_mm", choice.lengthMm());
+    return one;
   }
 
   private static void wished(Map<String, Object> values, ChainWish wish) {

@@ -3,9 +3,11 @@ package linkwright.coach;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.standing.CountedPlan;
+import linkwright.standing.Questions;
 import linkwright.standing.Standing;
 
 /** The plan: typed field by field, worked out at every key, kept when it holds together. */
@@ -75,6 +77,12 @@ final class PlanPlace implements Place {
               ? "Not kept yet: " + counted.troubles().values().stream().findFirst().orElse("")
               : "Not kept yet: " + counted.sentence();
       return Turn.to(model.with(new Screen.Plan(told, typed)).trouble(sentence));
+    }
+    Map<String, String> questions = Questions.ofPlan(typed, model.settings().units());
+    Optional<Form> asking = Asking.first(form, questions);
+    if (asking.isPresent()) {
+      return Turn.to(
+          model.with(new Screen.Plan(asking.get(), typed)).trouble(Asking.sentence(questions)));
     }
     Map<String, String> wish = new LinkedHashMap<>();
     form.texts()

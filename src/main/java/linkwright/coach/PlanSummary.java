@@ -72,6 +72,7 @@ public final class PlanSummary {
       main(lines, "rings", Integer.toString(plan.rings()));
     }
     main(lines, "length", units.length(plan.lengthMm()));
+    doubt(lines, plan, units);
     main(lines, "chain weighs", units.mass(plan.massChainG()));
     mark(lines, plan, model);
     int remarks = plan.remarks().size();
@@ -98,7 +99,8 @@ public final class PlanSummary {
     if (plan.rings() > 0) {
       line(lines, "ring blank", units.length(plan.ringBlankMm()));
     }
-    line(lines, "to cut", plan.blanksToCut() + " blanks for " + plan.links());
+    String rings = plan.rings() > 0 ? ", " + plan.ringsToCut() + " rings for " + plan.rings() : "";
+    line(lines, "to cut", plan.blanksToCut() + " for " + plan.links() + rings);
     line(lines, "wire", units.length(plan.wireTotalMm()));
     standing
         .wire()
@@ -109,6 +111,19 @@ public final class PlanSummary {
               String value = missing > 0 ? units.length(missing) : "nothing";
               lines.add(new Line("wire short", value, false, missing > 0));
             });
+    standing
+        .chance()
+        .ifPresent(
+            chance -> line(lines, "will do", Math.round(100 * chance) + " % links and rings"));
+    standing
+        .jobHours()
+        .ifPresent(
+            hours ->
+                line(
+                    lines,
+                    "hours",
+                    "about %.0f, give or take %.0f"
+                        .formatted(hours.hours(), Math.max(1, hours.plusMinus()))));
     if (solders) {
       line(lines, "solder", plan.joints() + " of " + units.length(plan.solder().pieceMm()));
     }
@@ -121,14 +136,20 @@ public final class PlanSummary {
         .forEach(each -> lines.add(new Line("", each, false, false)));
   }
 
+  /** How sure the length is, and how sure a trial length would make it. */
+  private static void doubt(List<Line> lines, Plan plan, UnitStyle units) {
+    String now = "± " + units.length(plan.plusMinusMm());
+    String then =
+        plan.plusMinusTrialMm().isPresent()
+            ? ", ± " + units.length(plan.plusMinusTrialMm().getAsDouble()) + " after a trial"
+            : "";
+    line(lines, "sure to", now + then);
+  }
+
   /** Where a fineness mark is needed; the sentences with the limits come after the figures. */
   private static void mark(List<Line> lines, Plan plan, Model model) {
-    if (plan.wish().metal().finenessPermille().isEmpty()) {
-      return;
-    }
-    List<String> needed =
-        FinenessWord.needed(plan.wish().metal(), plan.massChainG(), model.handbook().reference());
-    line(lines, "mark", needed.isEmpty() ? "none known" : "needed: " + String.join(", ", needed));
+    FinenessWord.inShort(plan.wish().metal(), plan.massChainG(), model.handbook().reference())
+        .ifPresent(words -> line(lines, "mark", words));
   }
 
   /** What is no chain: how many, and what its texts will be filled with. */

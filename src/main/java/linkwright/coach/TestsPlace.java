@@ -12,6 +12,7 @@ import linkwright.job.EntryId;
 import linkwright.job.Fact;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.UnitStyle;
+import linkwright.standing.Questions;
 import linkwright.standing.TestPieces;
 import linkwright.standing.Verdicts;
 
@@ -136,7 +137,7 @@ final class TestsPlace implements Place {
     if (verdicts.isEmpty() && length.isPresent() && width.isPresent()) {
       verdicts = measured((Screen.Tests) model.screen(), length.getAsDouble(), width.getAsDouble());
     }
-    Fact fact =
+    Fact.TestPieceTried fact =
         new Fact.TestPieceTried(
             job.standing().counted().wish().map(wish -> wish.wireMm()).orElse(0.0),
             amounts.mm("blank").orElseThrow(),
@@ -146,7 +147,19 @@ final class TestsPlace implements Place {
             amounts.mm("inside"),
             verdicts,
             form.text("note"));
-    return Turn.keep(model, fact);
+    Map<String, String> questions =
+        Questions.ofTestPiece(
+            fact,
+            ((Screen.Tests) model.screen()).taught(),
+            job.standing(),
+            model.settings().units());
+    Optional<Form> asking = Asking.first(form, questions);
+    return asking.isPresent()
+        ? Turn.to(
+            model
+                .with(form((Screen.Tests) model.screen(), asking))
+                .trouble(Asking.sentence(questions)))
+        : Turn.keep(model, fact);
   }
 
   private static List<String> measured(Screen.Tests screen, double lengthMm, double widthMm) {

@@ -11,6 +11,7 @@ import linkwright.plan.ChainWish;
 import linkwright.plan.WishedRing;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.Ends;
+import linkwright.standing.Questions;
 import linkwright.standing.TrialLength;
 
 /** Trial lengths: a few finished links with candidate rings, hung, measured, one followed. */
@@ -130,7 +131,7 @@ final class TrialPlace implements Place {
       return Turn.to(model.with(form((Screen.Trial) model.screen(), Optional.of(told))));
     }
     OptionalDouble oval = amounts.mm("oval");
-    Fact fact =
+    Fact.TrialMeasured fact =
         new Fact.TrialMeasured(
             links.getAsInt(),
             rings.getAsInt(),
@@ -139,7 +140,15 @@ final class TrialPlace implements Place {
             amounts.mm("hung").orElseThrow(),
             amounts.mm("clasp").orElse(0),
             form.text("note"));
-    return Turn.keep(model, fact);
+    Map<String, String> questions =
+        Questions.ofTrial(fact, model.job().orElseThrow().standing(), model.settings().units());
+    Optional<Form> asking = Asking.first(form, questions);
+    return asking.isPresent()
+        ? Turn.to(
+            model
+                .with(form((Screen.Trial) model.screen(), asking))
+                .trouble(Asking.sentence(questions)))
+        : Turn.keep(model, fact);
   }
 
   @Override

@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import linkwright.job.Fact;
 import linkwright.job.PriceList;
 import linkwright.quantity.UnitStyle;
+import linkwright.standing.Questions;
 
 /** Weighing in, the price, and closing the job. */
 final class WeighPlace implements Place {
@@ -185,7 +186,15 @@ final class WeighPlace implements Place {
       Form told = form.withTroubles(troubles).atFirstTrouble();
       return Turn.to(model.with(new Screen.WeighIn(Optional.of(told))));
     }
-    return Turn.keep(model, fact(form));
+    Map<String, String> questions =
+        fact(form) instanceof Fact.WeighedIn in
+            ? Questions.ofWeighing(
+                in, model.job().orElseThrow().standing(), model.settings().units())
+            : Map.of();
+    Optional<Form> asking = Asking.first(form, questions);
+    return asking.isPresent()
+        ? Turn.to(model.with(new Screen.WeighIn(asking)).trouble(Asking.sentence(questions)))
+        : Turn.keep(model, fact(form));
   }
 
   private static Fact fact(Form form) {

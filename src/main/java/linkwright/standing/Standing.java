@@ -65,17 +65,19 @@ public record Standing(
     return of(CountedPlan.ofTyped(texts, state, handbook), state, handbook, Optional.empty());
   }
 
-  /**
-   * What follows from a wish alone: a job with that plan and nothing done, by the first routine
-   * that makes chain of its pattern.
-   */
+  /** What follows from a wish alone: see {@link #newJob}. */
   public static Standing ofWish(Map<String, String> texts, Handbook handbook) {
+    return of(newJob(texts, handbook), handbook);
+  }
+
+  /** A job with that plan and nothing done, by the routine that is made for its pattern. */
+  public static JobState newJob(Map<String, String> texts, Handbook handbook) {
     String routine = routineFor(texts, handbook).map(Routine::id).orElse("");
     List<Entry> book =
         List.of(
             new Entry(1, Instant.EPOCH, "plan", new Fact.JobOpened("", routine)),
             new Entry(2, Instant.EPOCH, "plan", new Fact.PlanSet(texts)));
-    return of(JobState.replay(book, handbook.stages()), handbook);
+    return JobState.replay(book, handbook.stages());
   }
 
   /** The routine that makes chain of the wish's pattern and, of several, of the fewest others. */
@@ -201,6 +203,11 @@ public record Standing(
                         redos.perJoint()))
             .orElse(List.of()),
         state.times());
+  }
+
+  /** Hours at the bench and to go; empty where no routine says how long its steps take. */
+  public Optional<JobHours> jobHours() {
+    return redos.isEmpty() ? Optional.empty() : Optional.of(new JobHours(spentSeconds, hours));
   }
 
   /** Kind of piece → how many cannot be cut from the wire on hand; none where all can. */
