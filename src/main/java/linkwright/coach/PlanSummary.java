@@ -99,8 +99,10 @@ public final class PlanSummary {
     if (plan.rings() > 0) {
       line(lines, "ring blank", units.length(plan.ringBlankMm()));
     }
-    String rings = plan.rings() > 0 ? ", " + plan.ringsToCut() + " rings for " + plan.rings() : "";
-    line(lines, "to cut", plan.blanksToCut() + " for " + plan.links() + rings);
+    line(lines, "to cut", plan.blanksToCut() + " for " + plan.links());
+    if (plan.rings() > 0) {
+      line(lines, "rings to cut", plan.ringsToCut() + " for " + plan.rings());
+    }
     line(lines, "wire", units.length(plan.wireTotalMm()));
     standing
         .wire()
@@ -113,8 +115,7 @@ public final class PlanSummary {
             });
     standing
         .chance()
-        .ifPresent(
-            chance -> line(lines, "will do", Math.round(100 * chance) + " % links and rings"));
+        .ifPresent(chance -> line(lines, "will do", Math.round(100 * chance) + " % sure"));
     standing
         .jobHours()
         .ifPresent(
@@ -122,8 +123,7 @@ public final class PlanSummary {
                 line(
                     lines,
                     "hours",
-                    "about %.0f, give or take %.0f"
-                        .formatted(hours.hours(), Math.max(1, hours.plusMinus()))));
+                    "about %.0f ± %.0f".formatted(hours.hours(), Math.max(1, hours.plusMinus()))));
     if (solders) {
       line(lines, "solder", plan.joints() + " of " + units.length(plan.solder().pieceMm()));
     }
@@ -138,12 +138,8 @@ public final class PlanSummary {
 
   /** How sure the length is, and how sure a trial length would make it. */
   private static void doubt(List<Line> lines, Plan plan, UnitStyle units) {
-    String now = "± " + units.length(plan.plusMinusMm());
-    String then =
-        plan.plusMinusTrialMm().isPresent()
-            ? ", ± " + units.length(plan.plusMinusTrialMm().getAsDouble()) + " after a trial"
-            : "";
-    line(lines, "sure to", now + then);
+    line(lines, "give or take", units.length(plan.plusMinusMm()));
+    plan.plusMinusTrialMm().ifPresent(mm -> line(lines, "after a trial", "± " + units.length(mm)));
   }
 
   /** Where a fineness mark is needed; the sentences with the limits come after the figures. */

@@ -17,9 +17,8 @@ import java.util.Optional;
  * @param timesByStep step → how often pieces came through it, however many at a time
  * @param step the step that is open now, empty if none
  * @param seenAt the last entry of the sitting that is going on; empty between sittings
- * @param atDesk whether that entry was desk work: prices, weighing in, the plan
- * @param heldSeconds seconds before desk work began, which count once there is work at the bench
- *     again: reading a price adds nothing to it
+ * @param atDesk whether that entry was desk work: prices, weighing in, the plan. From one such
+ *     entry to the next no time counts: reading a price adds nothing to it
  */
 public record TimeSheet(
     Map<String, Double> secondsByStep,
@@ -27,10 +26,9 @@ public record TimeSheet(
     Map<String, Integer> timesByStep,
     String step,
     Optional<Instant> seenAt,
-    boolean atDesk,
-    double heldSeconds) {
+    boolean atDesk) {
   public static final TimeSheet EMPTY =
-      new TimeSheet(Map.of(), Map.of(), Map.of(), "", Optional.empty(), false, 0);
+      new TimeSheet(Map.of(), Map.of(), Map.of(), "", Optional.empty(), false);
 
   /** A silence longer than this counts as a break: she left without telling the program. */
   public static final Duration LONGEST_SILENCE = Duration.ofMinutes(60);
@@ -47,17 +45,12 @@ public record TimeSheet(
 
   TimeSheet after(Entry entry) {
     Fact fact = entry.fact();
-    if (fact instanceof Fact.JobClosed) {
-      return deskWork(entry.at()).with(step, Optional.empty()).benchIs(false, 0);
-    }
-    if (isDeskWork(fact)) {
-      return deskWork(entry.at());
-    }
-    TimeSheet later = benchWork(entry.at());
+    boolean desk = isDeskWork(fact);
+    TimeSheet later = elapsed(entry.at(), atDesk && desk, desk);
     if (fact instanceof Fact.SittingStarted) {
       return later.with(step, Optional.of(entry.at()));
     }
-    if (fact instanceof Fact.SteppedAway) {
+    if (fact instanceof Fact.SteppedAway || fact instanceof Fact.JobClosed) {
       return later.with(step, Optional.empty());
     }
     if (fact instanceof Fact.StepOpened opened) {
@@ -80,17 +73,13 @@ public record TimeSheet(
         || fact instanceof Fact.PricesSet
         || fact instanceof Fact.WeighedIn
         || fact instanceof Fact.Noted
+        || fact instanceof Fact.JobClosed
         || fact instanceof Fact.JobReopened
         || fact instanceof Fact.LineAccepted;
   }
 
   private TimeSheet with(String nowOpen, Optional<Instant> nowSeen) {
-    return new TimeSheet(
-        secondsByStep, throughByStep, timesByStep, nowOpen, nowSeen, atDesk, heldSeconds);
-  }
-
-  private TimeSheet benchIs(boolean desk, double held) {
-    return new TimeSheet(secondsByStep, throughByStep, timesByStep, step, seenAt, desk, held);
+    return new TimeSheet(secondsByStep, throughByStep, timesByStep, nowOpen, nowSeen, atDesk);
   }
 
   private TimeSheet counted(String at, int pieces, int times) {
@@ -100,28 +89,21 @@ public record TimeSheet(
         plus(timesByStep, at, times),
         step,
         seenAt,
-        atDesk,
-        heldSeconds);
+        atDesk);
   }
 
-  private TimeSheet deskWork(Instant at) {
-    double held = atDesk ? heldSeconds : sinceSeen(at);
-    return seenAt.isEmpty() ? this : with(step, Optional.of(latest(at))).benchIs(true, held);
-  }
-
-  private TimeSheet benchWork(Instant at) {
+  private TimeSheet elapsed(Instant at, boolean idle, boolean desk) {
     if (seenAt.isEmpty()) {
       return this;
     }
-    double spent = sinceSeen(at) + heldSeconds;
+    double spent = idle ? 0 : sinceSeen(at);
     Map<String, Double> seconds = secondsByStep;
     if (spent > 0) {
       seconds = new LinkedHashMap<>(secondsByStep);
       seconds.merge(step, spent, Double::sum);
       seconds = Map.copyOf(seconds);
     }
-    return new TimeSheet(
-        seconds, throughByStep, timesByStep, step, Optional.of(latest(at)), false, 0);
+    return new TimeSheet(seconds, throughByStep, timesByStep, step, Optional.of(latest(at)), desk);
   }
 
   private Instant latest(Instant at) {

@@ -23,7 +23,7 @@ class PlainWalkTest {
       job: Ferry bell pull
       metal: copper
       wire: 0.8 mm
-      link: {pattern: scroll, length: 24 mm, width: 8 mm}
+      link: {pattern: scroll, length: 24 mm, width: 5.6 mm}
       ring: {inside: 4 mm}
       finished-length: 22 cm
       clasp: {length: 15 mm, mass: 1.5 g}
@@ -32,7 +32,7 @@ class PlainWalkTest {
 
   private static final List<String> BEFORE_THE_BENCH =
       List.of(
-          "log length 24.1 mm; width 8 mm; next one right",
+          "log length 24.1 mm; width 5.6 mm; next one right",
           "sample",
           "trial",
           "log links 2; rings 3; hung 58 mm",
@@ -158,11 +158,11 @@ class PlainWalkTest {
     @Test
     void is_asked_field_by_field_and_what_is_wrong_is_asked_again() {
       String told =
-          demo("tests", "log", "36 mm", "1.2 mm", "", "fifteen", "15 mm", "=", "tests", "quit");
+          demo("tests", "log", "41 mm", "1.2 mm", "", "fifteen", "15 mm", "=", "tests", "quit");
       assertThat(told)
           .contains("Blank (what you cut, 38 mm)?")
           .contains("“fifteen”")
-          .contains("Entered: test piece: blank 36 mm");
+          .contains("Entered: test piece: blank 41 mm");
     }
 
     @Test
@@ -179,7 +179,7 @@ class PlainWalkTest {
 
     @Test
     void can_be_undone_and_stays_in_the_book_struck() throws IOException {
-      String told = demo("log blank 36 mm", "undo", "book 2", "quit");
+      String told = demo("log blank 36 mm; next one longer", "undo", "book 2", "quit");
       assertThat(told).contains("Undone: test piece", "struck entry testbench-3");
     }
 

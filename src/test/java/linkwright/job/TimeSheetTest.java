@@ -118,8 +118,9 @@ class TimeSheetTest {
   @Test
   void typing_prices_and_reading_what_they_come_to_is_no_work() {
     atTheBench("finish").pass(Duration.ofMinutes(10)).enter(through(1, "finish"));
-    double worked = sheet.totalSeconds();
     Fact prices = new Fact.PricesSet(Map.of("hour", 28.0), "EUR");
+    enter(prices);
+    double worked = sheet.totalSeconds();
     pass(Duration.ofMinutes(4)).enter(prices).pass(Duration.ofMinutes(6)).enter(prices);
     assertThat(sheet.totalSeconds()).isEqualTo(worked);
     pass(Duration.ofMinutes(1)).enter(new Fact.JobClosed(""));

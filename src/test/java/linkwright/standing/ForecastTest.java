@@ -20,8 +20,7 @@ class ForecastTest {
         Map.of(step, times),
         step,
         Optional.empty(),
-        false,
-        0);
+        false);
   }
 
   private static double seconds(Forecast.Work work, TimeSheet times) {
@@ -51,8 +50,7 @@ class ForecastTest {
   @Test
   void time_in_a_step_through_which_nothing_came_yet_says_nothing_of_its_pace() {
     TimeSheet begun =
-        new TimeSheet(
-            Map.of("form", 400.0), Map.of(), Map.of(), "form", Optional.empty(), false, 0);
+        new TimeSheet(Map.of("form", 400.0), Map.of(), Map.of(), "form", Optional.empty(), false);
     assertThat(seconds(new Forecast.Work("form", 2, 180, false), begun)).isCloseTo(360, EXACT);
   }
 
