@@ -79,9 +79,9 @@ final class Glance {
   private static List<String> plan(Model model) {
     Optional<OpenJob> job = model.job();
     String name = job.map(open -> open.state().course().name()).orElse("");
-    return job.map(open -> open.standing().counted())
-        .filter(CountedPlan::holds)
-        .map(counted -> PlanText.of(name, PlanContent.comesTo(counted, model)))
+    return job.map(OpenJob::standing)
+        .filter(standing -> standing.counted().holds())
+        .map(standing -> PlanText.of(name, PlanContent.comesTo(standing, model)))
         .orElseGet(() -> List.of(name, "There is no plan yet."));
   }
 }

@@ -71,6 +71,21 @@ public record Piles(Map<String, Pile> byPiece, InHand hand) {
         });
   }
 
+  /**
+   * After a trial length was chosen: its links and rings are part of the chain, finished but for
+   * what is done to the whole of it.
+   */
+  Piles hung(Fact.TrialMeasured trial) {
+    return hung("link", trial.links()).hung("ring", trial.rings());
+  }
+
+  private Piles hung(String piece, int count) {
+    List<String> stages = of(piece).stages();
+    return stages.size() < 2 || count == 0
+        ? this
+        : change(piece, pile -> pile.atLeast(stages.get(stages.size() - 2), count));
+  }
+
   private Piles through(Fact.PiecesThrough through) {
     Piles moved = this;
     for (Map.Entry<String, Integer> piece : through.pieces().entrySet()) {

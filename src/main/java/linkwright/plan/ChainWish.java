@@ -22,6 +22,7 @@ import linkwright.reference.Temper;
  * @param coilTailMm wire by which a coil of rings is held, mm, 0 or more
  * @param usualLoss the share of pieces usually lost, 0 to 1
  * @param confidence the wished chance of having cut enough, above 0, below 1
+ * @param solderGCm3 density of the solder that the first joints take, g/cm³
  * @param stockMm lengths of the links' wire on hand, mm
  * @param ringStockMm lengths of the rings' wire; empty where they are cut from {@code stockMm} too
  */
@@ -39,6 +40,7 @@ public record ChainWish(
     double coilTailMm,
     double usualLoss,
     double confidence,
+    double solderGCm3,
     List<Double> stockMm,
     Optional<List<Double>> ringStockMm) {
   public ChainWish {
@@ -80,6 +82,7 @@ public record ChainWish(
         coilTailMm,
         usualLoss,
         confidence,
+        solderGCm3,
         linksMm,
         ringsMm);
   }

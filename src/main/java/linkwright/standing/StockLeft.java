@@ -23,10 +23,9 @@ public record StockLeft(List<Double> linksMm, Optional<List<Double>> ringsMm) {
     if (plan.isEmpty()) {
       return new StockLeft(List.of(), Optional.empty());
     }
-    ChainWish wish = plan.get().wish();
     return new StockLeft(
-        left(WireLengths.ofLinks(wish, ledger)),
-        WireLengths.ofRings(wish, ledger).map(StockLeft::left));
+        left(WireLengths.ofLinks(plan.get(), ledger)),
+        WireLengths.ofRings(plan.get(), ledger).map(StockLeft::left));
   }
 
   private static List<Double> left(List<WireLengths> lengths) {

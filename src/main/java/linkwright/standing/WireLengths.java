@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import linkwright.job.WireLedger;
 import linkwright.plan.ChainWish;
+import linkwright.plan.Plan;
 
 /**
  * Every length of wire that came to hand, with what went from it. Which length a blank came from is
@@ -22,7 +23,8 @@ record WireLengths(double mm, double cutMm, double lostMm) {
   }
 
   /** The links' wire; the rings' too where they are cut from it. */
-  static List<WireLengths> ofLinks(ChainWish wish, WireLedger ledger) {
+  static List<WireLengths> ofLinks(Plan plan, WireLedger ledger) {
+    ChainWish wish = plan.wish();
     List<Double> lengths = new ArrayList<>(wish.stockMm().stream().sorted().toList());
     boolean shared = wish.ringStockMm().isEmpty();
     ledger.added().stream()
@@ -30,19 +32,28 @@ record WireLengths(double mm, double cutMm, double lostMm) {
         .forEach(wire -> lengths.add(wire.lengthMm()));
     return of(
         lengths,
-        ledger.usedMm("link") + (shared ? ledger.usedMm("ring") : 0),
+        usedByLinks(plan, ledger) + (shared ? usedByRings(plan, ledger) : 0),
         ledger.discardedMm("link") + (shared ? ledger.discardedMm("ring") : 0));
   }
 
   /** The rings' wire, where it is another. */
-  static Optional<List<WireLengths>> ofRings(ChainWish wish, WireLedger ledger) {
-    return wish.ringStockMm()
+  static Optional<List<WireLengths>> ofRings(Plan plan, WireLedger ledger) {
+    return plan.wish()
+        .ringStockMm()
         .map(
             stock -> {
               List<Double> lengths = new ArrayList<>(stock.stream().sorted().toList());
               lengths.addAll(ledger.addedMm("ring"));
-              return of(lengths, ledger.usedMm("ring"), ledger.discardedMm("ring"));
+              return of(lengths, usedByRings(plan, ledger), ledger.discardedMm("ring"));
             });
+  }
+
+  private static double usedByLinks(Plan plan, WireLedger ledger) {
+    return ledger.usedMm("link") + ledger.uncut("link") * plan.linkEachMm();
+  }
+
+  private static double usedByRings(Plan plan, WireLedger ledger) {
+    return ledger.usedMm("ring") + ledger.uncut("ring") * plan.ringTurnMm();
   }
 
   private static List<WireLengths> of(List<Double> lengths, double cutMm, double lostMm) {

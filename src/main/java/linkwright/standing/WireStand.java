@@ -2,6 +2,7 @@ package linkwright.standing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import linkwright.cutting.BlankWish;
 import linkwright.cutting.Cut;
@@ -9,7 +10,7 @@ import linkwright.cutting.CutOrder;
 import linkwright.cutting.CutPlan;
 import linkwright.cutting.Cutting;
 import linkwright.cutting.RingWish;
-import linkwright.job.JobState;
+import linkwright.job.WireLedger;
 import linkwright.plan.ChainWish;
 import linkwright.plan.Plan;
 
@@ -33,6 +34,9 @@ public record WireStand(
     double shortRingsMm) {
   /** Search steps that a key may take; the best plan found by then is shown. */
   private static final int STEPS = 20_000;
+
+  /** More than this is not cut for one chain; no cutting is planned for more. */
+  private static final int MOST_PIECES = 100_000;
 
   public WireStand {
     links = List.copyOf(links);
@@ -70,17 +74,18 @@ public record WireStand(
     }
   }
 
-  /** How the wire of the job stands; empty without a plan. */
-  public static Optional<WireStand> of(Standing standing, JobState state) {
-    return standing.counted().plan().map(plan -> of(plan, standing, state));
-  }
-
-  private static WireStand of(Plan plan, Standing standing, JobState state) {
+  /**
+   * How the wire of a job stands.
+   *
+   * @param plan its plan
+   * @param left kind of piece → what is still to do
+   * @param ledger wire that came and went
+   */
+  static WireStand of(Plan plan, Map<String, StillToDo> left, WireLedger ledger) {
     ChainWish wish = plan.wish();
-    List<WireLengths> links = WireLengths.ofLinks(wish, state.wire());
-    Optional<List<WireLengths>> rings = WireLengths.ofRings(wish, state.wire());
-    Pieces toCut =
-        new Pieces(toCut(standing, "link"), plan.rings() == 0 ? 0 : toCut(standing, "ring"));
+    List<WireLengths> links = WireLengths.ofLinks(plan, ledger);
+    Optional<List<WireLengths>> rings = WireLengths.ofRings(plan, ledger);
+    Pieces toCut = new Pieces(toCut(left, "link"), plan.rings() == 0 ? 0 : toCut(left, "ring"));
     BlankWish blanks = new BlankWish(plan.linkBlankMm(), toCut.links());
     Optional<RingWish> ring = ring(plan, toCut, rings.isPresent());
     // Wires apart are planned apart: links are no worse off for want of the rings' wire.
@@ -104,9 +109,9 @@ public record WireStand(
         ofLinks.shortRingsMm() + ofRings.map(CutPlan::shortRingsMm).orElse(0.0));
   }
 
-  private static int toCut(Standing standing, String piece) {
-    StillToDo left = standing.left().get(piece);
-    return left == null ? 0 : left.toCut().orElse(left.more());
+  private static int toCut(Map<String, StillToDo> left, String piece) {
+    StillToDo todo = left.get(piece);
+    return todo == null ? 0 : Math.min(MOST_PIECES, todo.toCutOrAsMany());
   }
 
   /** Where rings come from the links' wire, each link still to be cut takes a ring with it. */
@@ -151,6 +156,11 @@ public record WireStand(
               cut.map(Cut::coilMm).orElse(0.0)));
     }
     return bars;
+  }
+
+  /** Whether anything was said of wire on hand, so that some can be missed. */
+  public boolean known() {
+    return !links.isEmpty() || rings.filter(lengths -> !lengths.isEmpty()).isPresent();
   }
 
   /** Wire missing in all, mm. */

@@ -23,16 +23,16 @@ class PlainWalkTest {
       job: Ferry bell pull
       metal: copper
       wire: 0.8 mm
-      link: {pattern: scroll, length: 24 mm, width: 8 mm}
+      link: {pattern: scroll, length: 24 mm, width: 5.6 mm}
       ring: {inside: 4 mm}
-      finished-length: 12 cm
+      finished-length: 22 cm
       clasp: {length: 15 mm, mass: 1.5 g}
-      stock: [1.5 m]
+      stock: [2.5 m]
       """;
 
   private static final List<String> BEFORE_THE_BENCH =
       List.of(
-          "log length 24.1 mm; width 8 mm; next one right",
+          "log length 24.1 mm; width 5.6 mm; next one right",
           "sample",
           "trial",
           "log links 2; rings 3; hung 58 mm",
@@ -41,7 +41,7 @@ class PlainWalkTest {
 
   private static final List<String> AFTER_THE_BENCH =
       List.of(
-          "weigh chain 3 g; length 12.1 cm; filings 0.4 g",
+          "weigh chain 3 g; length 22.1 cm; filings 0.4 g",
           "close",
           "start with the longer blank",
           "",
@@ -88,8 +88,8 @@ class PlainWalkTest {
           .contains("Some go back: on to “Solder the links”.")
           .contains("1 in hand (redo)")
           .contains("Entered: 2 links soldered, done again.")
-          .contains("no link, all 4 are good; no ring, all 5 are good")
-          .contains("Length: planned 127 mm, came out 121 mm.")
+          .contains("no link, all 7 are good; no ring, all 8 are good")
+          .contains("Length: planned 208 mm, came out 221 mm.")
           .contains("Entered: job closed: start with the longer blank.")
           .contains("The job is closed. reopen opens it again, quit leaves.");
       assertThat(book()).contains("kind: job-closed");
@@ -162,11 +162,11 @@ class PlainWalkTest {
     @Test
     void is_asked_field_by_field_and_what_is_wrong_is_asked_again() {
       String told =
-          demo("tests", "log", "36 mm", "1.2 mm", "", "fifteen", "15 mm", "=", "tests", "quit");
+          demo("tests", "log", "41 mm", "1.2 mm", "", "fifteen", "15 mm", "=", "tests", "quit");
       assertThat(told)
           .contains("Blank (what you cut, 38 mm)?")
           .contains("“fifteen”")
-          .contains("Entered: test piece: blank 36 mm");
+          .contains("Entered: test piece: blank 41 mm");
     }
 
     @Test
@@ -183,7 +183,7 @@ class PlainWalkTest {
 
     @Test
     void can_be_undone_and_stays_in_the_book_struck() throws IOException {
-      String told = demo("log blank 36 mm", "undo", "book 2", "quit");
+      String told = demo("log blank 36 mm; next one longer", "undo", "book 2", "quit");
       assertThat(told).contains("Undone: test piece", "struck entry testbench-3");
     }
 

@@ -65,7 +65,10 @@ class PlanCommandTest {
                   "wire_links_mm",
                   "wire_rings_mm",
                   "wire_spare_mm",
+                  "wire_spare_rings_mm",
                   "wire_total_mm",
+                  "length_plus_minus_mm",
+                  "solder_placed_g",
                   "mass_links_g",
                   "mass_rings_g",
                   "mass_chain_g",
@@ -87,7 +90,8 @@ class PlanCommandTest {
       double total =
           (double) values.get("wire_links_mm")
               + (double) values.get("wire_rings_mm")
-              + (double) values.get("wire_spare_mm");
+              + (double) values.get("wire_spare_mm")
+              + (double) values.get("wire_spare_rings_mm");
       assertThat((double) values.get("wire_total_mm"))
           .isCloseTo(total, org.assertj.core.api.Assertions.within(1e-5));
       assertThat(line.err()).isEmpty();

@@ -213,7 +213,7 @@ class PlacesTest {
     @Test
     void the_chain_is_counted_anew_from_the_one_that_is_followed() {
       int planned = bench.job().standing().counted().plan().orElseThrow().links();
-      fill(bench.press("n"), Map.of("hung", "40 mm")).press("ctrl-k");
+      fill(bench.press("n"), Map.of("hung", "48 mm")).press("ctrl-k");
       assertThat(bench.job().standing().counted().plan().orElseThrow().links()).isEqualTo(planned);
       bench.press("s");
       assertThat(bench.entered(Fact.TrialChosen.class)).hasSize(1);
@@ -248,13 +248,13 @@ class PlacesTest {
 
     @Test
     void what_was_weighed_is_kept_and_stands_there_when_it_is_mended() {
-      fill(bench.press("n"), Map.of("chain", "8,4 g", "filings", "0.2 g")).press("ctrl-k");
-      assertThat(bench.state().accounts().weighedIn().chainG()).hasValue(8.4);
+      fill(bench.press("n"), Map.of("chain", "6,4 g", "filings", "0.2 g")).press("ctrl-k");
+      assertThat(bench.state().accounts().weighedIn().chainG()).hasValue(6.4);
       assertThat(bench.state().accounts().weighedIn().sweepsG()).isEmpty();
       bench.press("n");
-      assertThat(bench.form().text("chain")).startsWith("8.4");
-      fill(bench, Map.of("chain", "8.6 g")).press("ctrl-k");
-      assertThat(bench.state().accounts().weighedIn().chainG()).hasValue(8.6);
+      assertThat(bench.form().text("chain")).startsWith("6.4");
+      fill(bench, Map.of("chain", "6.6 g")).press("ctrl-k");
+      assertThat(bench.state().accounts().weighedIn().chainG()).hasValue(6.6);
     }
 
     @Test
@@ -332,8 +332,8 @@ class PlacesTest {
       done.press("i", "c");
       assertThat(done.form().text("next"))
           .contains("Begin with a blank of 41.5 mm")
-          .contains("1 joint was done again")
-          .doesNotContain("1 joints");
+          .contains("1 link was done again")
+          .doesNotContain("1 links");
     }
   }
 }

@@ -60,7 +60,7 @@ class PlanContentTest {
 
   @Test
   void the_figures_one_decides_by_come_first_as_they_were_reckoned() {
-    Plan plan = held(bench).preview().plan().orElseThrow();
+    Plan plan = held(bench).preview().counted().plan().orElseThrow();
     assertThat(rows(bench).stream().map(Row::label))
         .startsWith("links", "rings", "length", "wished", "chain weighs", "mark", "mind");
     assertThat(row(bench, "links").value()).isEqualTo(Integer.toString(plan.links()));
@@ -74,7 +74,7 @@ class PlanContentTest {
 
   @Test
   void each_thing_to_mind_is_said_whole_and_counted() {
-    Plan plan = held(bench).preview().plan().orElseThrow();
+    Plan plan = held(bench).preview().counted().plan().orElseThrow();
     assertThat(plan.remarks()).hasSize(2);
     assertThat(row(bench, "mind").value()).startsWith("2 things");
     assertThat(row(bench, "mind").emphasis()).isEqualTo(Emphasis.TROUBLE);

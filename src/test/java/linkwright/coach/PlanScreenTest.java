@@ -16,7 +16,7 @@ class PlanScreenTest {
   private final Bencher bench = Bencher.withTheDemo().press("p");
 
   private Plan preview() {
-    return ((PlanHeld) bench.model().held()).preview().plan().orElseThrow();
+    return ((PlanHeld) bench.model().held()).preview().counted().plan().orElseThrow();
   }
 
   private PlanScreenTest toField(String id) {

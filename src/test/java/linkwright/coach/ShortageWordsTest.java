@@ -104,10 +104,13 @@ class ShortageWordsTest {
     void are_told_where_one_wire_gives_the_links_or_the_rings_but_not_both() {
       Standing plenty = with("5 m").job().standing();
       int links = plenty.left().get("link").toCut().orElseThrow();
-      String justTheLinks = links * 38.1 + 1 + " mm";
-      Standing standing = with(justTheLinks).job().standing();
-      int rings = standing.left().get("ring").toCut().orElseThrow();
-      assertThat(ShortageWords.of(standing)).containsExactly("wire for " + rings + " more rings");
+      Standing standing = with(links * 38.1 + 1 + " mm").job().standing();
+      // Chain is cut from it, links with their rings: some of both are missing.
+      assertThat(standing.missing()).containsOnlyKeys("link", "ring");
+      assertThat(ShortageWords.of(standing))
+          .containsExactly(
+              "wire for " + standing.missing().get("link") + " more links",
+              "wire for " + standing.missing().get("ring") + " more rings");
     }
   }
 

@@ -3,6 +3,10 @@ package linkwright.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.data.Percentage.withPercentage;
 
+import java.util.Map;
+import linkwright.link.Bending;
+import linkwright.link.Formed;
+import linkwright.link.Forming;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -12,10 +16,15 @@ import org.junit.jupiter.params.provider.ValueSource;
 class PlanReferenceTest {
   @Test
   void a_scroll_of_0_9_mm_wire_from_a_38_1_mm_blank_is_about_14_mm_by_5_mm() {
-    Plan plan = Wishes.common().plan();
-    assertThat(plan.formed().orElseThrow().lengthMm()).isCloseTo(14, withPercentage(5));
-    assertThat(plan.formed().orElseThrow().widthMm()).isCloseTo(5, withPercentage(8));
-    assertThat(plan.formed().orElseThrow().thicknessMm()).isEqualTo(0.9);
+    Formed bentTrue =
+        Forming.form(Wishes.LIBRARY.patterns().get("scroll"), 0.9, 38.1, Map.of(), Bending.TRUE)
+            .orThrow();
+    assertThat(bentTrue.lengthMm()).isCloseTo(14, withPercentage(5));
+    assertThat(bentTrue.widthMm()).isCloseTo(5, withPercentage(8));
+    assertThat(bentTrue.thicknessMm()).isEqualTo(0.9);
+    assertThat(Wishes.common().plan().link().lengthMm().orElseThrow())
+        .as("as the wire springs")
+        .isCloseTo(14, withPercentage(5));
   }
 
   @Test

@@ -100,7 +100,7 @@ final class PlaceLines {
   /** What the plan comes to, line by line. */
   static List<String> summary(Model model) {
     OpenJob job = model.job().orElseThrow();
-    return FormTalk.summary(PlanContent.comesTo(job.standing().counted(), model));
+    return FormTalk.summary(PlanContent.comesTo(job.standing(), model));
   }
 
   /** Test pieces and the next blank. */

@@ -17,6 +17,7 @@ import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
 import linkwright.standing.Closing;
 import linkwright.standing.Price;
+import linkwright.standing.StillToDo;
 
 /** What came of a job against its plan, the price, and what it teaches, in lines of text. */
 final class WeighLines {
@@ -50,8 +51,8 @@ final class WeighLines {
         "Links: planned "
             + plan.links()
             + ", "
-            + links.atOrPast("checked")
-            + " good; done again "
+            + good(job)
+            + "; done again "
             + links.sentBack()
             + " times; scrapped "
             + links.scrapped()
@@ -68,6 +69,12 @@ final class WeighLines {
     prices(lines, job, closing);
     double mass = in.chainG().orElse(plan.massChainG());
     lines.addAll(FinenessWord.of(plan.wish().metal(), mass, model.handbook().reference()));
+  }
+
+  /** The good links that the chain takes, and those over. */
+  private static String good(OpenJob job) {
+    StillToDo left = job.standing().left().get("link");
+    return left.goodForChain() + " good" + (left.over() > 0 ? ", " + left.over() + " over" : "");
   }
 
   private static void prices(List<String> lines, OpenJob job, Closing closing) {

@@ -1,5 +1,7 @@
 package linkwright.coach.bench;
 
+import linkwright.quantity.UnitStyle;
+import linkwright.plan.Plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -64,9 +66,8 @@ final class StepContent {
     rows.add(Row.of("through", "" + at.through()));
     StillToDo left = model.job().orElseThrow().standing().left().get(at.piece());
     if (left != null) {
-      boolean spares = left.good() > left.wanted();
-      String of = (spares ? ", wanted " : " of ") + left.wanted();
-      rows.add(Row.of("good", left.good() + of));
+      String over = left.over() > 0 ? ", " + left.over() + " over" : "";
+      rows.add(Row.of("good", left.goodForChain() + " of " + left.wanted() + over));
     }
     rows.add(Row.of("scrap", "" + at.pile().scrapped()));
     return rows;
@@ -91,8 +92,14 @@ final class StepContent {
     if (!(each > 0)) {
       return Optional.empty();
     }
-    String kerf = model.job().orElseThrow().makesChain() ? " with its kerf" : " of wire";
-    return Optional.of(Row.of("each", model.settings().units().length(each) + kerf));
+    UnitStyle units = model.settings().units();
+    Optional<Plan> plan = model.job().orElseThrow().standing().counted().plan();
+    if (plan.isPresent() && at.piece().equals("link")) {
+      // What the stop is set to stands first; the kerf is wire, not blank.
+      String taken = each > plan.get().linkBlankMm() ? "takes " + units.length(each) : "";
+      return Optional.of(Row.of("blank", units.length(plan.get().linkBlankMm())).remark(taken));
+    }
+    return Optional.of(Row.of("each", units.length(each) + " of wire"));
   }
 
   private static String reasons(AtBench at) {

@@ -44,10 +44,11 @@ public final class PlanWords {
     plan.formed()
         .ifPresent(
             formed -> {
-              words.put("link length", units.length(formed.lengthMm()));
-              words.put("link width", units.length(formed.widthMm()));
+              words.put(
+                  "link length", units.length(plan.link().lengthMm().orElse(formed.lengthMm())));
+              words.put("link width", units.length(plan.link().widthMm().orElse(formed.widthMm())));
               Map<String, Double> formers = new HashMap<>(formed.pattern().formersMm());
-              formers.putAll(wish.link().formersMm());
+              formers.putAll(plan.link().formersMm());
               formers.forEach((name, mm) -> words.put("former " + name, units.length(mm)));
             });
     return words;

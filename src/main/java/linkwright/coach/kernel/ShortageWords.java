@@ -24,7 +24,7 @@ public final class ShortageWords {
   /** What to say when so many are cut and the wire will not do for the rest; empty if it will. */
   public static String after(Standing standing, String piece, int count) {
     StillToDo todo = standing.left().get(piece);
-    if (todo == null || standing.counted().stockIsUnknown(piece)) {
+    if (todo == null || !standing.wireKnown()) {
       return "";
     }
     if (count > todo.canCut()) {
@@ -32,7 +32,7 @@ public final class ShortageWords {
           + todo.canCut()
           + " more: enter wire that came ({do:to-wire}), or undo.";
     }
-    int missing = Math.max(0, todo.toCut().orElse(0) - count) - (todo.canCut() - count);
+    int missing = standing.missing().getOrDefault(piece, 0);
     return missing > 0
         ? "The wire on hand will not do: it lacks " + missing + " of this piece."
         : "";

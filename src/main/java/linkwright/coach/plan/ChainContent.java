@@ -1,5 +1,9 @@
 package linkwright.coach.plan;
 
+import linkwright.standing.Standing;
+import linkwright.plan.SettledLink;
+import linkwright.standing.WireStand;
+import java.util.Optional;
 import java.util.ArrayList;
 import java.util.List;
 import linkwright.coach.content.Emphasis;
@@ -27,23 +31,28 @@ public record ChainContent(
     UnitStyle units, TradeWords words, Reference reference, boolean solders) {
 
   /** What it comes to. */
-  public List<Part> of(Plan plan) {
+  public List<Part> of(Standing standing) {
+    Plan plan = standing.counted().plan().orElseThrow();
     List<Part> parts = new ArrayList<>();
-    parts.add(new Rows(figures(plan)));
+    parts.add(new Rows(figures(standing, plan)));
     plan.remarks().forEach(each -> parts.add(Prose.stop(words.show(each))));
     FinenessWord.of(plan.wish().metal(), plan.massChainG(), reference)
         .forEach(each -> parts.add(Prose.says(words.show(each))));
-    parts.addAll(new ChainDetails(units, words, solders).of(plan));
+    parts.addAll(new ChainDetails(units, words, solders).of(standing, plan));
     return parts;
   }
 
-  private List<Row> figures(Plan plan) {
+  private List<Row> figures(Standing standing, Plan plan) {
     List<Row> rows = new ArrayList<>();
     rows.add(row("links", Integer.toString(plan.links())).with(Emphasis.MAIN));
     if (plan.rings() > 0) {
       rows.add(row("rings", Integer.toString(plan.rings())).with(Emphasis.MAIN));
     }
+    String doubt = units.length(plan.plusMinusMm());
     rows.add(row("length", units.length(plan.lengthMm())).with(Emphasis.MAIN));
+    rows.add(row("give or take", doubt));
+    plan.plusMinusTrialMm()
+        .ifPresent(mm -> rows.add(row("after a trial", "± " + units.length(mm))));
     rows.add(row("wished", units.length(plan.wish().finishedMm())));
     rows.add(row("chain weighs", units.mass(plan.massChainG())).with(Emphasis.MAIN));
     mark(rows, plan);
@@ -58,51 +67,56 @@ public record ChainContent(
     rows.add(row("one more", units.length(plan.oneMoreMm())));
     plan.exactRingInsideMm().ifPresent(mm -> rows.add(row("exact ring", units.length(mm))));
     sizes(rows, plan);
-    wire(rows, plan);
+    wire(rows, standing, plan);
     rows.add(row("holds", "%.0f N".formatted(plan.pull().solderedN())));
     return rows;
   }
 
   /** Where a fineness mark is needed; the sentences with the limits come after the figures. */
   private void mark(List<Row> rows, Plan plan) {
-    if (plan.wish().metal().finenessPermille().isPresent()) {
-      List<String> needed = FinenessWord.needed(plan.wish().metal(), plan.massChainG(), reference);
-      String where = needed.isEmpty() ? "none known" : "needed: " + String.join(", ", needed);
-      rows.add(row("mark", where));
-    }
+    FinenessWord.inShort(plan.wish().metal(), plan.massChainG(), reference)
+        .ifPresent(where -> rows.add(row("mark", where)));
   }
 
   private void sizes(List<Row> rows, Plan plan) {
     rows.add(row("link blank", units.length(plan.linkBlankMm())));
     rows.add(row("link inside", units.length(plan.linkInsideMm())));
-    plan.formed()
-        .ifPresent(
-            link ->
-                rows.add(
-                    row(
-                        "link",
-                        units.length(link.lengthMm()) + " x " + units.length(link.widthMm()))));
+    SettledLink link = plan.link();
+    if (link.lengthMm().isPresent() && link.widthMm().isPresent()) {
+      String length = units.length(link.lengthMm().getAsDouble());
+      rows.add(row("link", length + " x " + units.length(link.widthMm().getAsDouble())));
+    }
     if (plan.rings() > 0) {
       rows.add(row("ring blank", units.length(plan.ringBlankMm())));
     }
   }
 
-  private void wire(List<Row> rows, Plan plan) {
-    rows.add(row("to cut", plan.blanksToCut() + " blanks for " + plan.links()));
-    rows.add(row("wire", units.length(plan.wireTotalMm())));
-    if (!stockIsKnown(plan.wish())) {
-      rows.add(row("on hand", "not said"));
-      return;
+  private void wire(List<Row> rows, Standing standing, Plan plan) {
+    rows.add(row("to cut", plan.blanksToCut() + " for " + plan.links()));
+    if (plan.rings() > 0) {
+      rows.add(row("rings to cut", plan.ringsToCut() + " for " + plan.rings()));
     }
-    double missing = plan.wireShortMm();
-    rows.add(
-        missing > 0
-            ? row("wire short", units.length(missing)).with(Emphasis.TROUBLE)
-            : row("wire short", "nothing"));
-  }
-
-  static boolean stockIsKnown(ChainWish wish) {
-    return !wish.stockMm().isEmpty() || wish.ringStockMm().map(all -> !all.isEmpty()).orElse(false);
+    rows.add(row("wire", units.length(plan.wireTotalMm())));
+    Optional<WireStand> known = standing.wire().filter(WireStand::known);
+    if (known.isEmpty()) {
+      rows.add(row("on hand", "not said"));
+    }
+    known.ifPresent(
+        wire ->
+            rows.add(
+                wire.shortMm() > 0
+                    ? row("wire short", units.length(wire.shortMm())).with(Emphasis.TROUBLE)
+                    : row("wire short", "nothing")));
+    standing
+        .chance()
+        .ifPresent(chance -> rows.add(row("will do", Math.round(100 * chance) + " % sure")));
+    standing
+        .jobHours()
+        .ifPresent(
+            hours ->
+                rows.add(
+                    Row.of("hours", "about %.0f".formatted(hours.hours()))
+                        .plusMinus("%.0f".formatted(Math.max(1, hours.plusMinus())))));
   }
 
   private Row row(String label, String value) {

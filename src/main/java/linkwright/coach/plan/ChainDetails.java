@@ -1,5 +1,7 @@
 package linkwright.coach.plan;
 
+import linkwright.standing.Standing;
+import linkwright.standing.WireStand;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -21,15 +23,15 @@ import linkwright.routine.TradeWords;
  * What a plan holds besides its first figures: the link, the ring, the wire to take, how to cut.
  */
 record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
-  List<Part> of(Plan plan) {
+  List<Part> of(Standing standing, Plan plan) {
     List<Part> parts = new ArrayList<>();
     group(parts, "One link:", link(plan));
     plan.wish().ring().ifPresent(ring -> group(parts, "One ring:", ring(plan, ring)));
     group(parts, "Wire to take:", wire(plan));
-    if (ChainContent.stockIsKnown(plan.wish())) {
-      List<Row> cuts = plan.cuts().cuts().stream().map(this::cut).toList();
-      group(parts, "Cut the wire on hand so:", cuts);
-    }
+    standing
+        .wire()
+        .filter(WireStand::known)
+        .ifPresent(wire -> group(parts, "Cut the wire on hand so:", cuts(wire)));
     group(parts, "What it weighs:", mass(plan));
     group(parts, "Joints:", joints(plan));
     return parts;
@@ -52,7 +54,7 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
     rows.add(row("wire", wire + ", " + wish.temper().word()));
     plan.formed()
         .filter(formed -> !formed.pattern().formersMm().isEmpty())
-        .ifPresent(formed -> rows.add(row("formers", formers(formed, wish))));
+        .ifPresent(formed -> rows.add(row("formers", formers(formed, plan))));
     OptionalDouble wide = wish.link().widthMm();
     wish.link()
         .lengthMm()
@@ -66,13 +68,13 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
     return rows;
   }
 
-  private String formers(Formed formed, ChainWish wish) {
+  private String formers(Formed formed, Plan plan) {
     return formed.pattern().formersMm().entrySet().stream()
         .map(
             each ->
                 each.getKey()
                     + " "
-                    + length(wish.link().formersMm().getOrDefault(each.getKey(), each.getValue())))
+                    + length(plan.link().formersMm().getOrDefault(each.getKey(), each.getValue())))
         .collect(Collectors.joining(", "));
   }
 
@@ -92,7 +94,7 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
       rows.add(row("rings", units.mass(plan.massRingsG())));
     }
     if (solders) {
-      rows.add(row("solder", units.mass(plan.massSolderG())));
+      rows.add(row("solder", units.mass(plan.solderPlacedG())));
     }
     if (plan.wish().claspG() > 0) {
       rows.add(row("clasp", units.mass(plan.wish().claspG())));
@@ -108,28 +110,39 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
       rows.add(row("for rings", length(plan.wireRingsMm())));
     }
     rows.add(row("for spares", length(plan.wireSpareMm())));
+    if (plan.rings() > 0) {
+      rows.add(row("spare rings", length(plan.wireSpareRingsMm())));
+    }
     rows.add(row("usual loss", percent(wish.usualLoss())));
     rows.add(row("chance", percent(wish.confidence()) + " that so many blanks are enough"));
     return rows;
   }
 
-  private Row cut(Cut cut) {
-    return row(length(cut.stockMm()) + (cut.fromRingStock() ? " (rings)" : ""), pieces(cut));
+  private List<Row> cuts(WireStand wire) {
+    List<Row> rows = new ArrayList<>();
+    wire.links().forEach(bar -> rows.add(row(length(bar.leftMm()), pieces(bar))));
+    wire.rings()
+        .ifPresent(
+            bars ->
+                bars.forEach(
+                    bar -> rows.add(row(length(bar.leftMm()) + " (rings)", pieces(bar)))));
+    return rows;
   }
 
-  private String pieces(Cut cut) {
-    if (!cut.opened()) {
+  private String pieces(WireStand.Bar bar) {
+    if (bar.next().none()) {
       return "stays whole";
     }
     List<String> parts = new ArrayList<>();
-    int blanks = cut.blanks().stream().mapToInt(Integer::intValue).sum();
+    int blanks = bar.next().links();
+    int rings = bar.next().rings();
     if (blanks > 0) {
       parts.add(blanks + (blanks == 1 ? " blank" : " blanks"));
     }
-    if (cut.rings() > 0) {
-      parts.add("a coil for " + cut.rings() + (cut.rings() == 1 ? " ring" : " rings"));
+    if (rings > 0) {
+      parts.add("a coil for " + rings + (rings == 1 ? " ring" : " rings"));
     }
-    parts.add(length(cut.restMm()) + " left");
+    parts.add(length(bar.overMm()) + " left");
     return String.join(", ", parts);
   }
 

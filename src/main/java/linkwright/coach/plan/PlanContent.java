@@ -1,5 +1,6 @@
 package linkwright.coach.plan;
 
+import linkwright.standing.Standing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -15,10 +16,13 @@ public final class PlanContent {
   private PlanContent() {}
 
   /** What the plan comes to, in this job's and this user's words. */
-  public static List<Part> comesTo(CountedPlan counted, Model model) {
+  public static List<Part> comesTo(Standing standing, Model model) {
+    CountedPlan counted = standing.counted();
     Optional<Routine> routine = routine(model);
     List<Part> parts = new ArrayList<>();
-    counted.plan().ifPresent(plan -> parts.addAll(chain(model, routine).of(plan)));
+    if (counted.plan().isPresent()) {
+      parts.addAll(chain(model, routine).of(standing));
+    }
     counted
         .part()
         .ifPresent(

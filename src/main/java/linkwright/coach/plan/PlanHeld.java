@@ -4,7 +4,7 @@ import java.util.Optional;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Held;
 import linkwright.coach.kernel.PlaceId;
-import linkwright.standing.CountedPlan;
+import linkwright.standing.Standing;
 
 /**
  * The plan while it is typed.
@@ -13,8 +13,8 @@ import linkwright.standing.CountedPlan;
  * @param preview what it comes to
  * @param turned how often its reader turned on
  */
-public record PlanHeld(Form open, CountedPlan preview, int turned) implements Held {
-  PlanHeld(Form open, CountedPlan preview) {
+public record PlanHeld(Form open, Standing preview, int turned) implements Held {
+  PlanHeld(Form open, Standing preview) {
     this(open, preview, 0);
   }
 

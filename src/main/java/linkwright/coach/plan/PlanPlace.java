@@ -1,5 +1,6 @@
 package linkwright.coach.plan;
 
+import linkwright.coach.form.Asking;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,9 +18,12 @@ import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
+import java.util.Optional;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.standing.CountedPlan;
+import linkwright.standing.Questions;
+import linkwright.standing.Standing;
 
 /** The plan: typed field by field, worked out at every key, kept when it holds together. */
 public final class PlanPlace implements Place {
@@ -55,9 +59,9 @@ public final class PlanPlace implements Place {
 
   private static PlanHeld screen(Model model, Form form) {
     JobState state = model.job().orElseThrow().state();
-    CountedPlan preview = CountedPlan.ofTyped(form.texts(), state, model.handbook());
+    Standing preview = Standing.ofTyped(form.texts(), state, model.handbook());
     // A field that nobody has come to yet is not wrong; it is only still empty.
-    Map<String, String> troubles = new LinkedHashMap<>(preview.troubles());
+    Map<String, String> troubles = new LinkedHashMap<>(preview.counted().troubles());
     form.fields().stream()
         .filter(field -> field.text().isBlank())
         .forEach(field -> troubles.remove(field.id()));
@@ -84,14 +88,21 @@ public final class PlanPlace implements Place {
   @Override
   public Turn confirmed(Model model, Form form) {
     OpenJob job = model.job().orElseThrow();
-    CountedPlan counted = CountedPlan.ofTyped(form.texts(), job.state(), model.handbook());
+    Standing typed = Standing.ofTyped(form.texts(), job.state(), model.handbook());
+    CountedPlan counted = typed.counted();
     if (!counted.holds()) {
       Form told = form.withTroubles(counted.troubles()).atFirstTrouble();
       String sentence =
           counted.sentence().isEmpty()
               ? "Not kept yet: " + counted.troubles().values().stream().findFirst().orElse("")
               : "Not kept yet: " + counted.sentence();
-      return Turn.to(model.with(new PlanHeld(told, counted)).trouble(sentence));
+      return Turn.to(model.with(new PlanHeld(told, typed)).trouble(sentence));
+    }
+    Map<String, String> questions = Questions.ofPlan(typed, model.settings().units());
+    Optional<Form> asking = Asking.first(form, questions);
+    if (asking.isPresent()) {
+      return Turn.to(
+          model.with(new PlanHeld(asking.get(), typed)).trouble(Asking.sentence(questions)));
     }
     Map<String, String> wish = new LinkedHashMap<>();
     form.texts()
@@ -104,7 +115,7 @@ public final class PlanPlace implements Place {
     if (wish.equals(job.state().course().wish())) {
       return Turn.goTo(model.told("The plan is as it was."), PlaceId.ROUND);
     }
-    return Turn.keep(model.with(new PlanHeld(form, counted)), new Fact.PlanSet(wish));
+    return Turn.keep(model.with(new PlanHeld(form, typed)), new Fact.PlanSet(wish));
   }
 
   @Override

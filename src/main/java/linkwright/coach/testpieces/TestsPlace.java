@@ -1,5 +1,6 @@
 package linkwright.coach.testpieces;
 
+import linkwright.coach.form.Asking;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -25,6 +26,7 @@ import linkwright.job.EntryId;
 import linkwright.job.Fact;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.UnitStyle;
+import linkwright.standing.Questions;
 import linkwright.standing.TestPieces;
 import linkwright.standing.Verdicts;
 
@@ -156,7 +158,7 @@ public final class TestsPlace implements Place {
     if (verdicts.isEmpty() && length.isPresent() && width.isPresent()) {
       verdicts = measured((TestsHeld) model.held(), length.getAsDouble(), width.getAsDouble());
     }
-    Fact fact =
+    Fact.TestPieceTried fact =
         new Fact.TestPieceTried(
             job.standing().counted().wish().map(wish -> wish.wireMm()).orElse(0.0),
             amounts.mm("blank").orElseThrow(),
@@ -166,7 +168,19 @@ public final class TestsPlace implements Place {
             amounts.mm("inside"),
             verdicts,
             form.text("note"));
-    return Turn.keep(model, fact);
+    Map<String, String> questions =
+        Questions.ofTestPiece(
+            fact,
+            ((TestsHeld) model.held()).taught(),
+            job.standing(),
+            model.settings().units());
+    Optional<Form> asking = Asking.first(form, questions);
+    return asking.isPresent()
+        ? Turn.to(
+            model
+                .with(((TestsHeld) model.held()).with(asking))
+                .trouble(Asking.sentence(questions)))
+        : Turn.keep(model, fact);
   }
 
   private static List<String> measured(TestsHeld screen, double lengthMm, double widthMm) {

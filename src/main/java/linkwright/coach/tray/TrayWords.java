@@ -62,7 +62,7 @@ public final class TrayWords {
         .findFirst()
         .map(
             each ->
-                each.getValue().good()
+                each.getValue().goodForChain()
                     + " of "
                     + each.getValue().wanted()
                     + " "

@@ -1,5 +1,6 @@
 package linkwright.coach.trial;
 
+import linkwright.coach.form.Asking;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,6 +25,7 @@ import linkwright.plan.WishedRing;
 import linkwright.quantity.Count;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.Ends;
+import linkwright.standing.Questions;
 import linkwright.standing.TrialLength;
 
 /** Trial lengths: a few finished links with candidate rings, hung, measured, one followed. */
@@ -54,7 +56,7 @@ public final class TrialPlace implements Place {
 
   private static TrialHeld at(Model model, int wanted) {
     OpenJob job = model.job().orElseThrow();
-    List<TrialLength> rows = TrialLength.of(job.standing(), job.state());
+    List<TrialLength> rows = TrialLength.of(job.standing(), job.state(), model.handbook());
     int last = Math.max(0, rows.size() - 1);
     return new TrialHeld(Math.max(0, Math.min(last, wanted)), rows, Optional.empty(), 0);
   }
@@ -154,7 +156,7 @@ public final class TrialPlace implements Place {
       return Turn.to(model.with(((TrialHeld) model.held()).with(Optional.of(told))));
     }
     OptionalDouble oval = amounts.mm("oval");
-    Fact fact =
+    Fact.TrialMeasured fact =
         new Fact.TrialMeasured(
             links.get(),
             rings.get(),
@@ -163,7 +165,15 @@ public final class TrialPlace implements Place {
             amounts.mm("hung").orElseThrow(),
             amounts.mm("clasp").orElse(0),
             form.text("note"));
-    return Turn.keep(model, fact);
+    Map<String, String> questions =
+        Questions.ofTrial(fact, model.job().orElseThrow().standing(), model.settings().units());
+    Optional<Form> asking = Asking.first(form, questions);
+    return asking.isPresent()
+        ? Turn.to(
+            model
+                .with(((TrialHeld) model.held()).with(asking))
+                .trouble(Asking.sentence(questions)))
+        : Turn.keep(model, fact);
   }
 
   @Override

@@ -46,7 +46,7 @@ public final class NextTime {
     if (links.sentBack() > 0) {
       learnt.add(
           links.sentBack()
-              + (links.sentBack() == 1 ? " joint was" : " joints were")
+              + (links.sentBack() == 1 ? " link was" : " links were")
               + " done again, most often for “"
               + often(links.redoReasons())
               + "”.");

@@ -1,5 +1,6 @@
 package linkwright.coach.weigh;
 
+import linkwright.coach.form.Asking;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -22,6 +23,7 @@ import linkwright.coach.keys.Act;
 import linkwright.job.Fact;
 import linkwright.job.PriceList;
 import linkwright.quantity.UnitStyle;
+import linkwright.standing.Questions;
 
 /** Weighing in, the price, and closing the job. */
 public final class WeighPlace implements Place {
@@ -201,7 +203,15 @@ public final class WeighPlace implements Place {
       Form told = form.withTroubles(troubles).atFirstTrouble();
       return Turn.to(model.with(new WeighHeld(Optional.of(told))));
     }
-    return Turn.keep(model, fact(form));
+    Map<String, String> questions =
+        fact(form) instanceof Fact.WeighedIn in
+            ? Questions.ofWeighing(
+                in, model.job().orElseThrow().standing(), model.settings().units())
+            : Map.of();
+    Optional<Form> asking = Asking.first(form, questions);
+    return asking.isPresent()
+        ? Turn.to(model.with(new WeighHeld(asking)).trouble(Asking.sentence(questions)))
+        : Turn.keep(model, fact(form));
   }
 
   private static Fact fact(Form form) {

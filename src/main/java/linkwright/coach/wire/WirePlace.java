@@ -1,5 +1,6 @@
 package linkwright.coach.wire;
 
+import linkwright.coach.form.Asking;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,6 +22,8 @@ import linkwright.coach.keys.Key;
 import linkwright.job.Fact;
 import linkwright.plan.ChainWish;
 import linkwright.quantity.Count;
+import linkwright.quantity.UnitStyle;
+import linkwright.standing.Questions;
 import linkwright.standing.StillToDo;
 import linkwright.standing.WireStand;
 
@@ -47,8 +50,7 @@ public final class WirePlace implements Place {
   private static WireHeld screen(Model model) {
     OpenJob job = model.job().orElseThrow();
     Map<String, String> typed = job.drafts().getOrDefault("draw-down", Map.of());
-    return new WireHeld(
-        WireStand.of(job.standing(), job.state()), drawn(model, typed), Optional.empty(), 0);
+    return new WireHeld(job.standing().wire(), drawn(model, typed), Optional.empty(), 0);
   }
 
   private static DrawDown drawn(Model model, Map<String, String> texts) {
@@ -134,7 +136,31 @@ public final class WirePlace implements Place {
     missing(form, troubles);
     Form told = form.withTroubles(troubles).atFirstTrouble();
     Model next = model.with(shown(model).with(Optional.of(told)));
-    return troubles.isEmpty() ? keep(next, form) : Turn.to(next);
+    if (!troubles.isEmpty()) {
+      return Turn.to(next);
+    }
+    Map<String, String> questions = questions(model, form);
+    Optional<Form> asking = Asking.first(form, questions);
+    return asking.isPresent()
+        ? Turn.to(model.with(shown(model).with(asking)).trouble(Asking.sentence(questions)))
+        : keep(next, form);
+  }
+
+  private static Map<String, String> questions(Model model, Form form) {
+    OpenJob job = model.job().orElseThrow();
+    UnitStyle units = model.settings().units();
+    return switch (form.purpose()) {
+      case ADD_WIRE -> {
+        List<Double> lengths =
+            WireCame.facts(form, WireForms.wish(job).orElseThrow()).stream()
+                .map(fact -> ((Fact.WireAdded) fact).lengthMm())
+                .toList();
+        yield Questions.ofWire(lengths, job.standing(), units);
+      }
+      case CUT_WIRE ->
+          Questions.ofCut(count(form).orElseThrow(), form.text("piece"), job.standing(), units);
+      default -> Map.of();
+    };
   }
 
   private static Turn drawnDown(Model model, Form form) {
