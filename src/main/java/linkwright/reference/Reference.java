@@ -26,15 +26,6 @@ public record Reference(
     List<Clasp> clasps,
     List<Limit> limits,
     List<TradeTerm> glossary) {
-  /** A reference without limits and without a glossary. */
-  public Reference(
-      List<Metal> metals,
-      List<Solder> solders,
-      List<FinenessRule> finenessRules,
-      List<Clasp> clasps) {
-    this(metals, solders, finenessRules, clasps, List.of(), List.of());
-  }
-
   /** Copies the lists. */
   public Reference {
     metals = List.copyOf(metals);

@@ -2,10 +2,10 @@ package linkwright.routine;
 
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.Length;
 import linkwright.quantity.Read;
 import linkwright.quantity.UnitStyle;
@@ -62,7 +62,7 @@ final class Placeholder {
    */
   private static String inches(double mm) {
     if (mm < THOUSANDTH_MM) {
-      return String.format(Locale.ROOT, "%.4f in", mm / MM_PER_INCH);
+      return Decimals.fixed(mm / MM_PER_INCH, 4) + " in";
     }
     long sixteenths = Math.round(mm / MM_PER_INCH * 16);
     double off = Math.abs(sixteenths * MM_PER_INCH / 16 - mm);

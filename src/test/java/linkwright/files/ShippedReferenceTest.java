@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import linkwright.job.plan.FinenessWord;
+import linkwright.plan.FinenessWord;
 import linkwright.reference.Clasp;
 import linkwright.reference.Family;
 import linkwright.reference.FinenessRule;

@@ -1,0 +1,107 @@
+package linkwright.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import linkwright.reference.FinenessRule;
+import linkwright.reference.Metal;
+import linkwright.reference.Reference;
+import linkwright.reference.Solder;
+
+/** A word where a fineness mark may be needed; never more than a hint to look it up. */
+public final class FinenessWord {
+  private FinenessWord() {}
+
+  /**
+   * What the known rules say of a finished piece, a sentence a country.
+   *
+   * @param metal the metal
+   * @param massG the finished piece, g
+   * @param reference the rules
+   */
+  public static List<String> of(Metal metal, double massG, Reference reference) {
+    List<String> words = new ArrayList<>();
+    if (metal.finenessPermille().isEmpty()) {
+      return words;
+    }
+    for (FinenessRule rule : reference.finenessRules()) {
+      if (rule.family() == metal.family() && rule.compulsory()) {
+        words.add(one(rule, massG, metal.finenessPermille().getAsInt(), reference));
+      }
+    }
+    return words;
+  }
+
+  /** The countries, of those whose rules are known, in which a piece of that mass needs a mark. */
+  public static List<String> needed(Metal metal, double massG, Reference reference) {
+    return reference.finenessRules().stream()
+        .filter(
+            rule ->
+                rule.family() == metal.family()
+                    && rule.needsMark(massG, metal.finenessPermille().orElse(1000)))
+        .map(FinenessRule::country)
+        .toList();
+  }
+
+  /** One sentence that names the substances whose limits a seller should know; empty if none. */
+  public static Optional<String> limits(Reference reference) {
+    if (reference.limits().isEmpty()) {
+      return Optional.empty();
+    }
+    String named =
+        reference.limits().stream()
+            .map(limit -> limit.id() + " (" + limit.where() + ": " + limit.source() + ")")
+            .collect(Collectors.joining("; "));
+    return Optional.of(
+        "Limits may apply to what you sell, of " + named + ". Check what applies where you sell.");
+  }
+
+  private static String one(FinenessRule rule, double massG, int fineness, Reference reference) {
+    String limit =
+        rule.exemptBelowG()
+            .map(
+                grams ->
+                    "%.1f g%s, the limit is %.2f g"
+                        .formatted(
+                            rule.weighedG(massG, fineness),
+                            rule.ofContained() ? " of the metal itself" : "",
+                            grams))
+            .orElse("there is no limit of weight");
+    String mark =
+        rule.needsMark(massG, fineness)
+            ? "a fineness mark is needed to sell it as that metal"
+            : "no mark is needed";
+    String known =
+        rule.markedAs(fineness)
+            .map(marked -> marked == fineness ? "" : "; " + fineness + " is marked as " + marked)
+            .orElse("; " + fineness + " is below its least fineness, not to be sold as that metal");
+    return rule.country()
+        + ": "
+        + mark
+        + " ("
+        + limit
+        + known
+        + ", as of "
+        + rule.date()
+        + ")."
+        + rule.solderPermille().map(least -> solder(rule, least, reference)).orElse("")
+        + " Check what applies where you sell.";
+  }
+
+  /** Which grades of solder are fine enough. */
+  private static String solder(FinenessRule rule, int least, Reference reference) {
+    String fine =
+        reference.soldersFor(rule.family()).stream()
+            .filter(solder -> solder.isAsFineAs(least))
+            .map(Solder::grade)
+            .filter(grade -> !grade.isEmpty())
+            .distinct()
+            .collect(Collectors.joining(", "));
+    return " Solder has to be at least "
+        + least
+        + (fine.isEmpty()
+            ? "."
+            : ": by these figures " + fine + " will do; the maker's sheet decides.");
+  }
+}
