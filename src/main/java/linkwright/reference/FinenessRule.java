@@ -37,30 +37,6 @@ public record FinenessRule(
     finenesses = List.copyOf(finenesses);
   }
 
-  /** A rule on the weight of the alloy, for the listed finenesses, that says nothing of solder. */
-  public FinenessRule(
-      String country,
-      Family family,
-      List<Integer> finenesses,
-      Optional<Double> exemptBelowG,
-      boolean compulsory,
-      String date,
-      String source,
-      String note) {
-    this(
-        country,
-        family,
-        finenesses,
-        exemptBelowG,
-        false,
-        false,
-        Optional.empty(),
-        compulsory,
-        date,
-        source,
-        note);
-  }
-
   /**
    * The fineness that an alloy is marked with here: its own where any may be, else the highest
    * listed that it reaches; empty if it reaches none.

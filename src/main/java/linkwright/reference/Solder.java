@@ -45,34 +45,6 @@ public record Solder(
     }
   }
 
-  /** A solder of which neither grade nor alloy nor fineness is said. */
-  public Solder(
-      String id,
-      String name,
-      List<String> alsoCalled,
-      Family family,
-      double solidusC,
-      double liquidusC,
-      int flowOrder,
-      double densityGCm3,
-      String note,
-      String source) {
-    this(
-        id,
-        name,
-        alsoCalled,
-        family,
-        solidusC,
-        liquidusC,
-        flowOrder,
-        densityGCm3,
-        "",
-        "",
-        OptionalInt.empty(),
-        note,
-        source);
-  }
-
   /** Whether it is known to be at least this fine, parts in a thousand. */
   public boolean isAsFineAs(int permille) {
     return finenessPermille.isPresent() && finenessPermille.getAsInt() >= permille;

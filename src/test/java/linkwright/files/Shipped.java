@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -25,6 +26,7 @@ import linkwright.reference.TradeTerm;
 import linkwright.routine.Caution;
 import linkwright.routine.Gear;
 import linkwright.routine.Hazard;
+import linkwright.routine.When;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
 import org.yaml.snakeyaml.constructor.SafeConstructor;
@@ -164,6 +166,12 @@ final class Shipped {
         (String) m.get("source"));
   }
 
+  private static When when(Map<String, List<String>> words) {
+    return words == null
+        ? When.ALWAYS
+        : new When(words, OptionalDouble.empty(), OptionalDouble.empty());
+  }
+
   private static Caution caution(Map<String, Object> m) {
     Set<Hazard> covers =
         ((List<String>) m.get("covers"))
@@ -182,6 +190,7 @@ final class Shipped {
         (List<String>) m.get("if-it-goes-wrong"),
         wear,
         (String) m.get("source"),
-        (String) m.get("defers"));
+        (String) m.get("defers"),
+        when((Map<String, List<String>>) m.get("when")));
   }
 }
