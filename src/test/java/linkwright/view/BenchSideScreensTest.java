@@ -80,9 +80,9 @@ class BenchSideScreensTest {
                 150 mm ▏█████ cut ███████▏░░                23.1 mm over
                 260 mm ▏▓▓▓ 3 links ▓▓▓▓▓▏▓ 7 rings ▓▓▓▏░░░ 3 links, 7 rings, 28.4 mm over
                        █ cut   ▓ to be cut   ░ over   ╳ lost
-             on hand 283.1 mm, cut 126.9 mm
-             still to cut 8 links of 42.3 mm, 12 rings of 13.5 mm of wire each
              ! Short: 289.2 mm more wire is needed, for 5 links and 5 rings.
+             Still to cut 8 links of 42.3 mm, 12 rings of 13.5 mm of wire each
+             On hand 283.1 mm, cut 126.9 mm
              Enter wire that came, or see what thicker wire drawn down would give.
 
 
@@ -96,7 +96,7 @@ class BenchSideScreensTest {
 
 
              Still to do: 9 links, 8 to cut; 10 rings, 12 to cut
-             n wire came  c wire was cut  x wire lost  d draw it down  ? all keys
+             n wire came  c wire was cut  x wire lost  d draw it down  b bench  ? all keys
             """);
   }
 
@@ -248,7 +248,7 @@ class BenchSideScreensTest {
                   "20 mm, 21 mm, 22 mm, 23 mm, 24 mm, 25 mm, 26 mm, 27 mm, 28 mm, 29 mm, 30 mm,"
                       + " 31 mm, 32 mm, 33 mm, 900 mm"));
       many.press("esc", "w").window(60, 20);
-      assertThat(many.shown()).contains("   900 mm").contains("more lengths, counted below");
+      assertThat(many.shown()).contains("   900 mm").contains("more, counted below");
     }
 
     @Test
