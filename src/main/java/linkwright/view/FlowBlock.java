@@ -26,7 +26,7 @@ final class FlowBlock implements Block {
         || part instanceof Rows
         || part instanceof Question
         || part instanceof Wait
-        || part instanceof Table table && table.chosen() < 0;
+        || (part instanceof Table table && table.chosen() < 0);
   }
 
   @Override

@@ -80,7 +80,7 @@ final class FlowRows {
     text(
         prose.kind().label(),
         labelled ? margin : 0,
-        prose.text(),
+        (prose.kind() == Prose.Kind.STOP ? "! " : "") + prose.text(),
         Tones.of(prose.kind().emphasis()),
         prose.kind().later());
   }
@@ -130,9 +130,9 @@ final class FlowRows {
     }
   }
 
-  private static FlowRow row(List<TableRows.Run> runs, Tone tone) {
+  private static FlowRow row(List<TableRows.RowText> runs, Tone tone) {
     String text = "";
-    for (TableRows.Run run : runs) {
+    for (TableRows.RowText run : runs) {
       text = Text.pad(text, run.x()) + run.text();
     }
     return new FlowRow("", 0, text, runs.get(0).own().orElse(tone), false);

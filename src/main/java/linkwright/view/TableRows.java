@@ -13,24 +13,27 @@ import linkwright.text.Text;
 /**
  * The lines of a table broken into rows of a width. Columns of words give way first and break into
  * several rows; where the columns have no room even so, each line is a text of its cells with the
- * names of their columns. Nothing of a cell is cut.
+ * names of their columns.
  */
 final class TableRows {
   private static final int GAP = 2;
   private static final int INDENT = 4;
 
+  /** A word longer than this is broken. */
+  private static final int MOST_WORD = 14;
+
+  /** Rows of a cell; what is longer, a name that goes on and on, is cut with a mark. */
+  private static final int MOST_ROWS = 3;
+
   /**
    * Text at a place in a row.
    *
    * @param x where it begins
+   * @param wide columns that it may take
    * @param text the text
    * @param own its own tone; empty for the line's
    */
-  record Run(int x, String text, Optional<Tone> own) {
-    Run(int x, String text) {
-      this(x, text, Optional.empty());
-    }
-  }
+  record RowText(int x, int wide, String text, Optional<Tone> own) {}
 
   private final Table table;
   private final Function<Act, String> keyOf;
@@ -52,21 +55,24 @@ final class TableRows {
   }
 
   /** The row with the columns' names; none where no column has one or they have no room. */
-  List<Run> head() {
+  List<RowText> head() {
     List<String> names = table.columns().stream().map(Table.Column::name).toList();
     boolean named = names.stream().anyMatch(name -> !name.isEmpty());
     return columns && named ? inColumns(names).get(0) : List.of();
   }
 
   /** The rows of a line. */
-  List<List<Run>> of(int line) {
-    List<List<Run>> rows =
+  List<List<RowText>> of(int line) {
+    List<List<RowText>> rows =
         new ArrayList<>(columns ? inColumns(cells.get(line)) : asText(table.lines().get(line)));
     for (Prose below : table.lines().get(line).below()) {
       if (!below.text().isBlank()) {
+        String sign = below.kind() == Prose.Kind.STOP ? "! " : "";
         int room = Math.max(2, Math.min(FlowRows.MOST_WIDE, width) - INDENT);
-        for (String text : Text.wrap(ActMention.fill(below.text(), keyOf), room)) {
-          rows.add(List.of(new Run(INDENT, text, Optional.of(Tones.of(below.kind().emphasis())))));
+        for (String text : Text.wrap(sign + ActMention.fill(below.text(), keyOf), room)) {
+          rows.add(
+              List.of(
+                  new RowText(INDENT, room, text, Optional.of(Tones.of(below.kind().emphasis())))));
         }
       }
     }
@@ -113,34 +119,44 @@ final class TableRows {
     for (List<String> line : cells) {
       if (column < line.size()) {
         for (String word : line.get(column).split(" ")) {
-          longest = Math.max(longest, Text.width(word));
+          longest = Math.max(longest, Math.min(MOST_WORD, Text.width(word)));
         }
       }
     }
     return longest;
   }
 
-  private List<List<Run>> inColumns(List<String> texts) {
-    List<List<Run>> rows = new ArrayList<>(List.of(new ArrayList<>()));
+  private List<List<RowText>> inColumns(List<String> texts) {
+    List<List<RowText>> rows = new ArrayList<>(List.of(new ArrayList<>()));
     int x = from;
     for (int c = 0; c < texts.size() && c < wide.length; c++) {
       boolean number = table.columns().get(c).number();
       List<String> parts =
           number || Text.width(texts.get(c)) <= wide[c]
               ? List.of(texts.get(c))
-              : Text.wrap(texts.get(c), Math.max(2, wide[c]));
+              : wrapped(texts.get(c), Math.max(2, wide[c]));
       for (int i = 0; i < parts.size(); i++) {
         if (i == rows.size()) {
           rows.add(new ArrayList<>());
         }
-        rows.get(i).add(new Run(x, parts.get(i)));
+        rows.get(i).add(new RowText(x, wide[c], parts.get(i), Optional.empty()));
       }
       x += wide[c] + GAP;
     }
     return rows;
   }
 
-  private List<List<Run>> asText(Table.Line line) {
+  private static List<String> wrapped(String text, int width) {
+    List<String> parts = Text.wrap(text, width);
+    if (parts.size() <= MOST_ROWS) {
+      return parts;
+    }
+    List<String> kept = new ArrayList<>(parts.subList(0, MOST_ROWS - 1));
+    kept.add(String.join(" ", parts.subList(MOST_ROWS - 1, parts.size())));
+    return kept;
+  }
+
+  private List<List<RowText>> asText(Table.Line line) {
     List<String> said = new ArrayList<>();
     for (int c = 0; c < line.cells().size() && c < wide.length; c++) {
       String cell = line.cells().get(c).strip();
@@ -149,9 +165,10 @@ final class TableRows {
         said.add(name.isEmpty() ? cell : name + " " + cell);
       }
     }
-    List<List<Run>> rows = new ArrayList<>();
+    List<List<RowText>> rows = new ArrayList<>();
     for (String text : Text.wrap(String.join(", ", said), Math.max(2, width - from - 2))) {
-      rows.add(List.of(new Run(rows.isEmpty() ? from : from + 2, text)));
+      int x = rows.isEmpty() ? from : from + 2;
+      rows.add(List.of(new RowText(x, width - x, text, Optional.empty())));
     }
     return rows;
   }
