@@ -12,8 +12,8 @@ import linkwright.plan.Plan;
 import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Reference;
-import linkwright.wire.Strength;
 import linkwright.routine.TradeWords;
+import linkwright.wire.Strength;
 
 /** A plan for reading at the bench, in the user's units and trade words. */
 final class PlanText {

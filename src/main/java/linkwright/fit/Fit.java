@@ -15,12 +15,12 @@ import linkwright.quantity.UnitStyle;
  * Learns a maker's hands from test pieces and proposes the next blank and formers.
  *
  * <p>Every measured length and width, and every verdict that stands where a measurement is missing,
- * is an observation of four unknowns: the stress at which the wire gives way, its winding clearance,
- * the wire λ lost from a blank, and the turn τ given to an eye beyond the pattern's. Springback
- * follows from the stress for each former by itself. What is not known of the noise is weighed with
- * them: how much her pieces differ, whether a reading was misread, whether her turn drifts. So one
- * slip does not turn the hands, and the spread widens with misfit. Useful after one piece, better
- * after each.
+ * is an observation of four unknowns: the stress at which the wire gives way, its winding
+ * clearance, the wire λ lost from a blank, and the turn τ given to an eye beyond the pattern's.
+ * Springback follows from the stress for each former by itself. What is not known of the noise is
+ * weighed with them: how much her pieces differ, whether a reading was misread, whether her turn
+ * drifts. So one slip does not turn the hands, and the spread widens with misfit. Useful after one
+ * piece, better after each.
  *
  * <p>The turn of an eye is taken to be free: where a curl comes to lie against the stem the stem
  * stops it, which is not reckoned with. Not reliable, too, where the turn drifts by degrees with

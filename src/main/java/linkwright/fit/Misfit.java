@@ -21,11 +21,7 @@ final class Misfit {
         .or(
             () ->
                 asked(
-                    "wide",
-                    piece.widthMm(),
-                    expected.widthMm(),
-                    expected.widthSpreadMm(),
-                    style));
+                    "wide", piece.widthMm(), expected.widthMm(), expected.widthSpreadMm(), style));
   }
 
   private static Optional<Doubtful> asked(

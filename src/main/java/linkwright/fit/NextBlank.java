@@ -100,13 +100,7 @@ final class NextBlank {
             ? Optional.empty()
             : OtherFormers.reaching(shape, wish, this);
     return new Proposal(
-        rounded.blankMm(),
-        rounded.formersMm(),
-        expected(rounded),
-        wish,
-        reach,
-        overlapMm,
-        instead);
+        rounded.blankMm(), rounded.formersMm(), expected(rounded), wish, reach, overlapMm, instead);
   }
 
   private Expected expected(Choice choice) {
@@ -177,7 +171,9 @@ final class NextBlank {
   }
 
   private Optional<Choice> look(Map<String, Double> formers, double blankMm) {
-    return shape.size(blankMm, formers, maker.bending()).map(size -> new Choice(formers, blankMm, size));
+    return shape
+        .size(blankMm, formers, maker.bending())
+        .map(size -> new Choice(formers, blankMm, size));
   }
 
   /** A link can first get shorter as the blank grows, its bends drawing apart; look for that. */

@@ -64,7 +64,8 @@ public record Proposal(
     if (sentences.isEmpty()) {
       return Optional.empty();
     }
-    sentences.add(instead.map(sizes -> "Take " + named(sizes, style) + ".").orElseGet(this::giveWay));
+    sentences.add(
+        instead.map(sizes -> "Take " + named(sizes, style) + ".").orElseGet(this::giveWay));
     return Optional.of(String.join(" ", sentences));
   }
 

@@ -219,7 +219,8 @@ public final class Planning {
   }
 
   private static int blanksToCut(ChainWish wish, int links) {
-    return Yield.cut(links, 0, 0, wish.usualLoss(), wish.confidence()) instanceof BlanksToCut.Blanks enough
+    return Yield.cut(links, 0, 0, wish.usualLoss(), wish.confidence())
+            instanceof BlanksToCut.Blanks enough
         ? enough.blanks()
         : links;
   }

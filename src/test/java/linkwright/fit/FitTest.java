@@ -154,8 +154,7 @@ class FitTest {
       assertThat(proposal.shortfall(UnitStyle.METRIC).orElseThrow())
           .contains("over ring 4 mm")
           .endsWith("Take ring 5.7 mm.");
-      Proposal taken =
-          Fit.next(round, wire, NEW, wish, Map.of("ring", List.of(5.7)), 0).orThrow();
+      Proposal taken = Fit.next(round, wire, NEW, wish, Map.of("ring", List.of(5.7)), 0).orThrow();
       assertThat(taken.reach()).isEqualTo(Reach.REACHED);
       assertThat(taken.shortfall(UnitStyle.METRIC)).isEmpty();
     }
@@ -324,8 +323,7 @@ class FitTest {
       assertThat(steady.scatter().share()).isLessThan(0.8);
       assertThat(loose.scatter().share()).isGreaterThan(1.3);
       assertThat(Fit.expect(HOOK, 0.9, loose, 27.5, eye).orThrow().lengthSpreadMm())
-          .isGreaterThan(
-              2 * Fit.expect(HOOK, 0.9, steady, 27.5, eye).orThrow().lengthSpreadMm());
+          .isGreaterThan(2 * Fit.expect(HOOK, 0.9, steady, 27.5, eye).orThrow().lengthSpreadMm());
     }
 
     /** A blank that was found and typed back in gives the link that was found with it. */

@@ -30,9 +30,7 @@ class CountTest {
 
   @Test
   void mayHaveALeastAndAMost() {
-    assertThat(Count.read("0", 1, 60))
-        .isEqualTo(Read.bad("“0” is too few: it is 1 or more."));
-    assertThat(Count.read("61", 1, 60))
-        .isEqualTo(Read.bad("“61” is too many: it is 60 at most."));
+    assertThat(Count.read("0", 1, 60)).isEqualTo(Read.bad("“0” is too few: it is 1 or more."));
+    assertThat(Count.read("61", 1, 60)).isEqualTo(Read.bad("“61” is too many: it is 60 at most."));
   }
 }

@@ -107,8 +107,7 @@ class NumbersAsWrittenTest {
         })
     void whereACommaMayPartThousandsBothReadingsAreTold(String typed, String readings) {
       assertThat(Length.read(typed))
-          .isEqualTo(
-              Read.bad("“" + typed + "” can be read in two ways. Write " + readings + "."));
+          .isEqualTo(Read.bad("“" + typed + "” can be read in two ways. Write " + readings + "."));
       assertThat(Length.readList(typed).isGood()).isFalse();
     }
 

@@ -46,7 +46,17 @@ class WireSizeTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"99 AWG", "5/0 AWG", "-1 AWG", "19.5 SWG", "51 SWG", "8/0 SWG", "-3 SWG", "1e9 SWG"})
+  @ValueSource(
+      strings = {
+        "99 AWG",
+        "5/0 AWG",
+        "-1 AWG",
+        "19.5 SWG",
+        "51 SWG",
+        "8/0 SWG",
+        "-3 SWG",
+        "1e9 SWG"
+      })
   void aNumberOutsideTheGaugeIsTold(String typed) {
     assertThat(Length.readWire(typed).problem().orElseThrow()).contains("rite");
   }

@@ -26,7 +26,9 @@ class SolderNeedTest {
     assertThat(side.volumeMm3() / butt.volumeMm3()).isCloseTo(2.5, within(1e-9));
   }
 
-  /** 28 pieces of 1 × 1 × 0.3 mm at 9.6 g/cm³: 28 · 0.3 · 9.6 = 80.64 mg, all of it in the chain. */
+  /**
+   * 28 pieces of 1 × 1 × 0.3 mm at 9.6 g/cm³: 28 · 0.3 · 9.6 = 80.64 mg, all of it in the chain.
+   */
   @Test
   void whatIsPlacedIsThePieceThatIsCut() {
     SolderNeed need = SolderNeed.of(1, 0.05, 0.5, 1, 0.3, 9.6, JointKind.BUTT);

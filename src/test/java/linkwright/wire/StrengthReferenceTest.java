@@ -145,11 +145,9 @@ class StrengthReferenceTest {
     var integral = new IterativeLegendreGaussIntegrator(24, 1e-12, 1e-12);
     double length =
         integral.integrate(
-            1_000_000,
-            t -> Math.hypot(a * Math.sin(t), b * Math.cos(t)),
-            0,
-            Math.PI / 2);
-    // From the side at (b, 0): the moment of a pull of 1 is m + (x − b)/2 at a place x from the line.
+            1_000_000, t -> Math.hypot(a * Math.sin(t), b * Math.cos(t)), 0, Math.PI / 2);
+    // From the side at (b, 0): the moment of a pull of 1 is m + (x − b)/2 at a place x from the
+    // line.
     double m =
         integral.integrate(
                 1_000_000,
