@@ -8,12 +8,12 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * How good the proposals are, beside an oracle that knows its maker; fewer makers than the
- * benchmark has, so the bounds leave room for chance: with 200 makers a share of 70 % has a
+ * benchmark has, so the bounds leave room for chance: with 250 makers a share of 70 % has a
  * standard deviation of 3 %, a ratio of medians one of 0.1. Prints the figures.
  */
 class MakersTest {
   private static final long SEED = 20_261_126;
-  private static final int MAKERS = 200;
+  private static final int MAKERS = 250;
 
   private static MakersSimulation run(World world, int pieces) {
     MakersSimulation simulation = new MakersSimulation(world, pieces, SEED).run(MAKERS);
@@ -31,8 +31,8 @@ class MakersTest {
     MakersSimulation simulation = run(World.alike(id), 2);
     assertThat(simulation.error(0, 0.5)).as(simulation.table()).isLessThan(0.07);
     assertThat(simulation.ratio(1, 0.5)).as(simulation.table()).isLessThan(1.75);
-    assertThat(simulation.ratio(2, 0.5)).as(simulation.table()).isLessThan(1.45);
-    assertThat(simulation.ratio(2, 0.9)).as(simulation.table()).isLessThan(1.55);
+    assertThat(simulation.ratio(2, 0.5)).as(simulation.table()).isLessThan(1.6);
+    assertThat(simulation.ratio(2, 0.9)).as(simulation.table()).isLessThan(1.75);
     for (int after = 0; after <= 2; after++) {
       holds(simulation, after);
     }
