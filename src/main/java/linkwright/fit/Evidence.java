@@ -84,7 +84,8 @@ final class Evidence {
     boolean below = tried.verdicts().contains(more);
     boolean above = tried.verdicts().contains(less);
     if (below != above) {
-      return Optional.of(new Clue(length, below ? ClueKind.BELOW_WISH : ClueKind.ABOVE_WISH, wishMm));
+      return Optional.of(
+          new Clue(length, below ? ClueKind.BELOW_WISH : ClueKind.ABOVE_WISH, wishMm));
     }
     return !below && tried.verdicts().contains(Verdict.RIGHT)
         ? Optional.of(new Clue(length, ClueKind.NEAR_WISH, wishMm))
