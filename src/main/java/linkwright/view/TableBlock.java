@@ -1,5 +1,6 @@
 package linkwright.view;
 
+import linkwright.link.Run;
 import java.util.ArrayList;
 import java.util.List;
 import linkwright.coach.content.Emphasis;
@@ -13,8 +14,8 @@ final class TableBlock implements Block {
   private static final int MARK = 2;
 
   private final Table table;
-  private final List<TableRows.Run> head;
-  private final List<List<List<TableRows.Run>>> lines = new ArrayList<>();
+  private final List<TableRows.RowText> head;
+  private final List<List<List<TableRows.RowText>>> lines = new ArrayList<>();
   private final int gap;
   private final int wanted;
 
@@ -46,7 +47,7 @@ final class TableBlock implements Block {
   /** Rows of the lines from one to before another. */
   private int rows(int first, int end, int between) {
     int rows = Math.max(0, end - first - 1) * between;
-    for (List<List<TableRows.Run>> line : lines.subList(first, end)) {
+    for (List<List<TableRows.RowText>> line : lines.subList(first, end)) {
       rows += line.size();
     }
     return rows;
@@ -90,11 +91,11 @@ final class TableBlock implements Block {
   }
 
   /** Which of them is chosen, where that covers nothing. */
-  private void place(Canvas area, int end, List<List<TableRows.Run>> last) {
+  private void place(Canvas area, int end, List<List<TableRows.RowText>> last) {
     String place = " " + (table.chosen() + 1) + " of " + table.all();
     int used = 0;
     if (end >= area.height()) {
-      for (TableRows.Run run : last.get(last.size() - 1)) {
+      for (TableRows.RowText run : last.get(last.size() - 1)) {
         used = Math.max(used, run.x() + Text.width(run.text()));
       }
     }
@@ -129,9 +130,10 @@ final class TableBlock implements Block {
     }
   }
 
-  private static void runs(Canvas area, int y, List<TableRows.Run> runs, Tone tone) {
-    for (TableRows.Run run : runs) {
-      area.text(run.x(), y, run.text(), run.own().orElse(tone));
+  private static void runs(Canvas area, int y, List<TableRows.RowText> runs, Tone tone) {
+    for (TableRows.RowText run : runs) {
+      int room = Math.max(0, Math.min(run.wide(), area.width() - run.x()));
+      area.text(run.x(), y, room, run.text(), run.own().orElse(tone));
     }
   }
 }

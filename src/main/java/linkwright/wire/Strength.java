@@ -65,7 +65,7 @@ public final class Strength {
    * the same moment.
    *
    * <p>Winkler's curved beam, round section of radius r about a centre line of radius R: the
-   * neutral line at rₙ = (R + √(R² − r²))/2, K = ((rₙ − (R − r))/(πr²·(R − rₙ)·(R − r)))·(πr³/4).
+   * neutral line at rₙ = (R + √(R² − r²))/2, K = (rₙ − R + r)·r/(4·(R − rₙ)·(R − r)).
    *
    * @param wireMm diameter of the wire, mm, above 0
    * @param radiusMm radius of the centre line, mm; no less than 0.55 of the wire is reckoned with
@@ -76,11 +76,10 @@ public final class Strength {
     double r = Domain.above0("wireMm", wireMm) / 2;
     double curve = Math.max(Domain.above0("radiusMm", radiusMm), 1.1 * r);
     double root = Math.sqrt(curve * curve - r * r);
-    double neutral = (curve + root) / 2;
     // R − rₙ, without the difference of two numbers nearly alike.
     double shift = r * r / (2 * (curve + root));
     double inner = curve - r;
-    return (neutral - inner) * r / (4 * shift * inner);
+    return (r - shift) * r / (4 * shift * inner);
   }
 
   /**

@@ -53,6 +53,7 @@ final class ShippedMetalReferenceTest {
             "nickel-silver",
             "gold-9k-yellow",
             "gold-14k-yellow",
+            "gold-14k-pale",
             "gold-18k-yellow",
             "gold-18k-rose",
             "gold-22k-yellow",
@@ -114,13 +115,22 @@ final class ShippedMetalReferenceTest {
   }
 
   /**
+   * Sterling to 14 k yellow is 1.25 in the trade's conversion tables: common practice, no source.
+   */
+  @Test
+  void fourteenKaratWeighsAQuarterMoreThanSterling() {
+    double ratio = metal("14k").densityGCm3().value() / metal("sterling").densityGCm3().value();
+    assertThat(ratio).isCloseTo(1.25, within(0.02));
+  }
+
+  /**
    * The recipe of the 14 k data sheet: 585 gold, 305 silver, the rest copper and a little zinc.
    * Densities of the elements: CRC Handbook of Chemistry and Physics, 80th ed.
    */
   @Test
   void fourteenKaratAgreesWithItsRecipeToTwoPerCent() {
     double mixed = 1 / (0.585 / 19.3 + 0.305 / 10.50 + 0.110 / 8.96);
-    assertThat(metal("14k").densityGCm3().value()).isCloseTo(mixed, within(0.02 * mixed));
+    assertThat(metal("14k pale").densityGCm3().value()).isCloseTo(mixed, within(0.02 * mixed));
   }
 
   /** ESPI Metals, data sheet for sterling silver: 124 MPa annealed, 496 MPa drawn hard. */
