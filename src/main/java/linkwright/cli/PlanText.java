@@ -200,8 +200,7 @@ final class PlanText {
 
   private void rest(Reference reference) {
     sheet.heading("Joints");
-    sheet.line(
-        "solder", plan.joints() + " pieces, each " + length(plan.solder().pieceMm()) + " long");
+    sheet.line("solder", plan.joints() + " pieces, each " + length(plan.solderPieceMm()) + " long");
     sheet.line(
         "holds",
         String.format(

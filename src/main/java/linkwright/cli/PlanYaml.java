@@ -28,7 +28,7 @@ final class PlanYaml {
     mass(values, plan);
     values.put("joints", plan.joints());
     values.put("solder_pieces", plan.joints());
-    values.put("solder_piece_mm", plan.solder().pieceMm());
+    values.put("solder_piece_mm", plan.solderPieceMm());
     values.put("weakest", plan.pull().what());
     values.put("butted_n", plan.pull().buttedN());
     values.put("soldered_n", plan.pull().solderedN());

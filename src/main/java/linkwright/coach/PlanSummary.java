@@ -139,7 +139,7 @@ public final class PlanSummary {
   /** How sure the length is, and how sure a trial length would make it. */
   private static void doubt(List<Line> lines, Plan plan, UnitStyle units) {
     line(lines, "give or take", units.length(plan.plusMinusMm()));
-    plan.plusMinusTrialMm().ifPresent(mm -> line(lines, "after a trial", "± " + units.length(mm)));
+    plan.plusMinusTrialMm().ifPresent(mm -> line(lines, "with a trial", "± " + units.length(mm)));
   }
 
   /** Where a fineness mark is needed; the sentences with the limits come after the figures. */

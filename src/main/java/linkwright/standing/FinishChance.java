@@ -25,7 +25,7 @@ final class FinishChance {
     }
     if (stock.ringsMm().isPresent()) {
       return links.chanceWith(blanks(plan, stock.linksMm()))
-          * rings.chanceWith(stock.canCut("ring", plan.ringTurnMm(), plan.wish()));
+          * rings.chanceWith(stock.canCut(PieceKind.RING.id(), plan.ringTurnMm(), plan.wish()));
     }
     double best = 0;
     int lacks = Math.max(0, rings.more() - rings.inWork());

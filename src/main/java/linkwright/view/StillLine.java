@@ -44,6 +44,6 @@ public final class StillLine {
   private static String why(StillToDo left) {
     return left.scrapped() == 0 || left.spares() == 0
         ? ""
-        : " (%d spare, %.0f %% being lost)".formatted(left.spares(), 100 * left.loss().mean());
+        : " (%d spare, %.0f %% being lost)".formatted(left.spares(), 100 * left.lossShare());
   }
 }
