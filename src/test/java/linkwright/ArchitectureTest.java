@@ -29,10 +29,16 @@ import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import linkwright.fit.Fit;
+import linkwright.link.ChainCount;
+import linkwright.link.Forming;
+import linkwright.link.Rings;
+import linkwright.plan.Planning;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Which room knows which, and what the core keeps away from. */
 class ArchitectureTest {
@@ -162,6 +168,21 @@ class ArchitectureTest {
                 return !ours || allowed.contains(inTheOrder(roomOf(type)));
               }
             })
+        .check(PROGRAM);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"view", "cli"})
+  void what_shows_figures_reckons_none(String room) {
+    noClasses()
+        .that()
+        .resideInAPackage("linkwright." + room + "..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("linkwright.wire", "linkwright.cutting", "linkwright.yield")
+        .orShould()
+        .dependOnClassesThat()
+        .belongToAnyOf(Fit.class, Forming.class, ChainCount.class, Rings.class, Planning.class)
         .check(PROGRAM);
   }
 

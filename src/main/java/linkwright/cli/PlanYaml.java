@@ -28,7 +28,7 @@ final class PlanYaml {
     mass(values, plan);
     values.put("joints", plan.joints());
     values.put("solder_pieces", plan.joints());
-    values.put("solder_piece_mm", plan.solder().pieceMm());
+    values.put("solder_piece_mm", plan.solderPieceMm());
     values.put("weakest", plan.pull().what());
     values.put("butted_n", plan.pull().buttedN());
     values.put("soldered_n", plan.pull().solderedN());
@@ -92,9 +92,27 @@ final class PlanYaml {
     values.put("wire_total_mm", plan.wireTotalMm());
     values.put("wire_short_mm", wire.shortMm());
     List<Object> cuts = new ArrayList<>();
-    wire.links().forEach(bar -> cuts.add(cut(bar, false)));
-    wire.rings().ifPresent(bars -> bars.forEach(bar -> cuts.add(cut(bar, true))));
+    ChainWish wish = plan.wish();
+    asTyped(wish.stockMm(), wire.links()).forEach(bar -> cuts.add(cut(bar, false)));
+    wire.rings()
+        .ifPresent(
+            bars ->
+                asTyped(wish.ringStockMm().orElse(List.of()), bars)
+                    .forEach(bar -> cuts.add(cut(bar, true))));
     values.put("cuts", cuts);
+  }
+
+  /** The lengths in the order in which they were typed, then those that came later. */
+  private static List<WireStand.Bar> asTyped(List<Double> typedMm, List<WireStand.Bar> bars) {
+    List<WireStand.Bar> left = new ArrayList<>(bars);
+    List<WireStand.Bar> ordered = new ArrayList<>();
+    for (double mm : typedMm) {
+      Optional<WireStand.Bar> bar = left.stream().filter(one -> one.mm() == mm).findFirst();
+      bar.ifPresent(ordered::add);
+      bar.ifPresent(left::remove);
+    }
+    ordered.addAll(left);
+    return ordered;
   }
 
   private static Map<String, Object> cut(WireStand.Bar bar, boolean ringStock) {

@@ -31,8 +31,17 @@ final class StillToDoWords {
     String cut =
         left.toCut().isEmpty()
             ? ""
-            : left.toCut().getAsInt() == 0 ? "" : ", " + left.toCut().getAsInt() + begin;
+            : left.toCut().getAsInt() == 0
+                ? ""
+                : ", " + left.toCut().getAsInt() + begin + why(left);
     String redo = left.redo() == 0 ? "" : ", " + left.redo() + " to do again";
     return left.more() + " " + piece + (left.more() == 1 ? "" : "s") + cut + redo;
+  }
+
+  /** Once pieces were lost, why more are to be cut than lack. */
+  private static String why(StillToDo left) {
+    return left.scrapped() == 0 || left.spares() == 0
+        ? ""
+        : " (%d spare, %.0f %% being lost)".formatted(left.spares(), 100 * left.lossShare());
   }
 }

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
+import linkwright.routine.PieceKind;
 
 /**
  * All pieces of a job: link and ring piles and what is in hand.
@@ -64,7 +65,7 @@ public record Piles(Map<String, Pile> byPiece, InHand hand) {
       return this;
     }
     return change(
-        "link",
+        PieceKind.LINK.id(),
         pile -> {
           String stage = whereASampleStands(pile.stages());
           return isFirst ? pile.placed(stage, 1) : pile.withdrawn(stage);
@@ -76,7 +77,7 @@ public record Piles(Map<String, Pile> byPiece, InHand hand) {
    * what is done to the whole of it.
    */
   Piles hung(Fact.TrialMeasured trial) {
-    return hung("link", trial.links()).hung("ring", trial.rings());
+    return hung(PieceKind.LINK.id(), trial.links()).hung(PieceKind.RING.id(), trial.rings());
   }
 
   private Piles hung(String piece, int count) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import linkwright.routine.PieceKind;
 
 /**
  * Wire that came to hand since the plan and wire that went, for each kind of piece it serves.
@@ -72,7 +73,8 @@ public record WireLedger(
       return new WireLedger(added, usedMm, plus(discardedMm, gone.piece(), gone.lengthMm()), uncut);
     }
     if (fact instanceof Fact.TestPieceTried tried) {
-      return new WireLedger(added, plus(usedMm, "link", tried.blankMm()), discardedMm, uncut);
+      return new WireLedger(
+          added, plus(usedMm, PieceKind.LINK.id(), tried.blankMm()), discardedMm, uncut);
     }
     return this;
   }

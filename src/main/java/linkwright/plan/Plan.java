@@ -88,6 +88,11 @@ public record Plan(
     return link.insideMm() + ringInsideLengthMm;
   }
 
+  /** The pallion to cut for one joint of the links' wire, mm. */
+  public double solderPieceMm() {
+    return solder.pieceMm();
+  }
+
   /** The link's shape; empty for one known by its measures alone. */
   public Optional<Formed> formed() {
     return link.formed();

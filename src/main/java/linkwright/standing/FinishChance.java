@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import linkwright.plan.Plan;
+import linkwright.routine.PieceKind;
 
 /**
  * The chance that links and rings both come good from what is in work and the wire on hand, cut as
@@ -17,14 +18,14 @@ final class FinishChance {
 
   /** The chance, 0 to 1. */
   static double of(Plan plan, Map<String, StillToDo> left, StockLeft stock) {
-    StillToDo links = left.get("link");
-    StillToDo rings = left.get("ring");
+    StillToDo links = left.get(PieceKind.LINK.id());
+    StillToDo rings = left.get(PieceKind.RING.id());
     if (rings == null) {
       return links.chanceWith(blanks(plan, stock.linksMm()));
     }
     if (stock.ringsMm().isPresent()) {
       return links.chanceWith(blanks(plan, stock.linksMm()))
-          * rings.chanceWith(stock.canCut("ring", plan.ringTurnMm(), plan.wish()));
+          * rings.chanceWith(stock.canCut(PieceKind.RING.id(), plan.ringTurnMm(), plan.wish()));
     }
     double best = 0;
     int lacks = Math.max(0, rings.more() - rings.inWork());

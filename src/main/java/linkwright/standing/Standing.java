@@ -19,6 +19,7 @@ import linkwright.plan.Usually;
 import linkwright.plan.WishKeys;
 import linkwright.routine.Ends;
 import linkwright.routine.Makes;
+import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
 
 /**
@@ -112,12 +113,16 @@ public record Standing(
         .plan()
         .ifPresent(
             plan -> {
-              each.put("link", plan.linkEachMm());
-              each.put("ring", plan.ringTurnMm());
-              left.put("link", still(plan, state, "link", plan.links(), stock, plan.linkEachMm()));
+              each.put(PieceKind.LINK.id(), plan.linkEachMm());
+              each.put(PieceKind.RING.id(), plan.ringTurnMm());
+              left.put(
+                  PieceKind.LINK.id(),
+                  still(plan, state, PieceKind.LINK.id(), plan.links(), stock, plan.linkEachMm()));
               if (plan.rings() > 0) {
                 left.put(
-                    "ring", still(plan, state, "ring", plan.rings(), stock, plan.ringTurnMm()));
+                    PieceKind.RING.id(),
+                    still(
+                        plan, state, PieceKind.RING.id(), plan.rings(), stock, plan.ringTurnMm()));
               }
             });
     counted.part().ifPresent(part -> pieces(left, each, part, state, handbook));
@@ -175,7 +180,7 @@ public record Standing(
               }
               // The blank is that of the piece named first, unless rings are all it makes.
               String first = routine.pieces().keySet().iterator().next();
-              OptionalDouble wire = first.equals("ring") ? part.ringBlankMm() : part.blankMm();
+              OptionalDouble wire = PieceKind.RING.is(first) ? part.ringBlankMm() : part.blankMm();
               wire.ifPresent(mm -> each.put(first, mm));
             });
   }
@@ -217,8 +222,8 @@ public record Standing(
         .map(WireStand::missing)
         .ifPresent(
             pieces -> {
-              missing.put("link", pieces.links());
-              missing.put("ring", pieces.rings());
+              missing.put(PieceKind.LINK.id(), pieces.links());
+              missing.put(PieceKind.RING.id(), pieces.rings());
             });
     missing.values().removeIf(count -> count == 0);
     return missing;

@@ -79,6 +79,11 @@ public record StillToDo(
     return Math.max(0, toCutOrAsMany() - Math.max(0, more() - inWork));
   }
 
+  /** The share believed to be lost, 0 to 1. */
+  public double lossShare() {
+    return loss.mean();
+  }
+
   /** Good pieces that the chain takes; a spare that came good is none of them. */
   public int goodForChain() {
     return Math.min(good, wanted);

@@ -5,6 +5,7 @@ import java.util.Optional;
 import linkwright.job.WireLedger;
 import linkwright.plan.ChainWish;
 import linkwright.plan.Plan;
+import linkwright.routine.PieceKind;
 
 /**
  * Wire on hand now: the lengths planned and added, less what was cut. Which length a blank came
@@ -38,7 +39,7 @@ public record StockLeft(List<Double> linksMm, Optional<List<Double>> ringsMm) {
   }
 
   private List<Double> of(String piece) {
-    return piece.equals("ring") ? ringsMm.orElse(linksMm) : linksMm;
+    return PieceKind.RING.is(piece) ? ringsMm.orElse(linksMm) : linksMm;
   }
 
   /** Pieces that the wire left gives, each length by itself; rings lose a tail on each coil. */
@@ -46,7 +47,7 @@ public record StockLeft(List<Double> linksMm, Optional<List<Double>> ringsMm) {
     if (!(eachMm > 0)) {
       return 0;
     }
-    boolean ring = piece.equals("ring");
+    boolean ring = PieceKind.RING.is(piece);
     double spare = ring ? -wish.coilTailMm() : wish.kerfMm();
     return of(piece).stream()
         .mapToInt(length -> Math.max(0, (int) Math.floor((length + spare) / eachMm + 1e-9)))

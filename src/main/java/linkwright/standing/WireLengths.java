@@ -6,6 +6,7 @@ import java.util.Optional;
 import linkwright.job.WireLedger;
 import linkwright.plan.ChainWish;
 import linkwright.plan.Plan;
+import linkwright.routine.PieceKind;
 
 /**
  * Every length of wire that came to hand, with what went from it. Which length a blank came from is
@@ -28,12 +29,13 @@ record WireLengths(double mm, double cutMm, double lostMm) {
     List<Double> lengths = new ArrayList<>(wish.stockMm().stream().sorted().toList());
     boolean shared = wish.ringStockMm().isEmpty();
     ledger.added().stream()
-        .filter(wire -> shared || wire.piece().equals("link"))
+        .filter(wire -> shared || PieceKind.LINK.is(wire.piece()))
         .forEach(wire -> lengths.add(wire.lengthMm()));
     return of(
         lengths,
         usedByLinks(plan, ledger) + (shared ? usedByRings(plan, ledger) : 0),
-        ledger.discardedMm("link") + (shared ? ledger.discardedMm("ring") : 0));
+        ledger.discardedMm(PieceKind.LINK.id())
+            + (shared ? ledger.discardedMm(PieceKind.RING.id()) : 0));
   }
 
   /** The rings' wire, where it is another. */
@@ -43,17 +45,20 @@ record WireLengths(double mm, double cutMm, double lostMm) {
         .map(
             stock -> {
               List<Double> lengths = new ArrayList<>(stock.stream().sorted().toList());
-              lengths.addAll(ledger.addedMm("ring"));
-              return of(lengths, usedByRings(plan, ledger), ledger.discardedMm("ring"));
+              lengths.addAll(ledger.addedMm(PieceKind.RING.id()));
+              return of(
+                  lengths, usedByRings(plan, ledger), ledger.discardedMm(PieceKind.RING.id()));
             });
   }
 
   private static double usedByLinks(Plan plan, WireLedger ledger) {
-    return ledger.usedMm("link") + ledger.uncut("link") * plan.linkEachMm();
+    return ledger.usedMm(PieceKind.LINK.id())
+        + ledger.uncut(PieceKind.LINK.id()) * plan.linkEachMm();
   }
 
   private static double usedByRings(Plan plan, WireLedger ledger) {
-    return ledger.usedMm("ring") + ledger.uncut("ring") * plan.ringTurnMm();
+    return ledger.usedMm(PieceKind.RING.id())
+        + ledger.uncut(PieceKind.RING.id()) * plan.ringTurnMm();
   }
 
   private static List<WireLengths> of(List<Double> lengths, double cutMm, double lostMm) {

@@ -13,6 +13,7 @@ import linkwright.cutting.RingWish;
 import linkwright.job.WireLedger;
 import linkwright.plan.ChainWish;
 import linkwright.plan.Plan;
+import linkwright.routine.PieceKind;
 
 /**
  * How the wire stands: every length with what was cut from it, and how the pieces that are still
@@ -85,7 +86,10 @@ public record WireStand(
     ChainWish wish = plan.wish();
     List<WireLengths> links = WireLengths.ofLinks(plan, ledger);
     Optional<List<WireLengths>> rings = WireLengths.ofRings(plan, ledger);
-    Pieces toCut = new Pieces(toCut(left, "link"), plan.rings() == 0 ? 0 : toCut(left, "ring"));
+    Pieces toCut =
+        new Pieces(
+            toCut(left, PieceKind.LINK.id()),
+            plan.rings() == 0 ? 0 : toCut(left, PieceKind.RING.id()));
     BlankWish blanks = new BlankWish(plan.linkBlankMm(), toCut.links());
     Optional<RingWish> ring = ring(plan, toCut, rings.isPresent());
     // Wires apart are planned apart: links are no worse off for want of the rings' wire.

@@ -70,8 +70,7 @@ final class RandomBook {
       case 0 -> enter(new Fact.PlanSet(wish()));
       case 1 ->
           enter(
-              new Fact.WireAdded(
-                  pick("link", "ring"), 0.9, 50 + chance.nextInt(600), "soft", ""));
+              new Fact.WireAdded(pick("link", "ring"), 0.9, 50 + chance.nextInt(600), "soft", ""));
       case 2 ->
           pieces.add(
               enter(
@@ -91,9 +90,7 @@ final class RandomBook {
         }
       }
       case 4 ->
-          trials.add(
-              enter(
-                  new Fact.TrialMeasured(3, 4, 3, none, 45 + chance.nextInt(8), 0, "")));
+          trials.add(enter(new Fact.TrialMeasured(3, 4, 3, none, 45 + chance.nextInt(8), 0, "")));
       case 5 -> {
         if (!trials.isEmpty()) {
           enter(new Fact.TrialChosen(trials.get(chance.nextInt(trials.size()))));
