@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
-import linkwright.cutting.Cut;
+import linkwright.cutting.LengthCut;
 import linkwright.job.plan.FinenessWord;
 import linkwright.job.plan.Plan;
 import linkwright.job.plan.Wish;
@@ -162,12 +162,12 @@ final class PlanText {
             ? length(plan.wireShortMm()) + " are missing: see what is cut below"
             : "nothing: the wire on hand will do");
     sheet.heading("Cut the wire on hand so");
-    for (Cut cut : plan.cuts().cuts()) {
+    for (LengthCut cut : plan.cuts().cuts()) {
       sheet.line(length(cut.stockMm()) + (cut.fromRingStock() ? " (rings)" : ""), cut(cut));
     }
   }
 
-  private String cut(Cut cut) {
+  private String cut(LengthCut cut) {
     if (!cut.opened()) {
       return "stays whole";
     }

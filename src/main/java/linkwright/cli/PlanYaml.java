@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import linkwright.cutting.Cut;
+import linkwright.cutting.LengthCut;
 import linkwright.job.plan.FinenessWord;
 import linkwright.job.plan.Plan;
 import linkwright.job.plan.Wish;
@@ -75,7 +75,7 @@ final class PlanYaml {
     values.put("wire_total_mm", plan.wireTotalMm());
     values.put("wire_short_mm", plan.wireShortMm());
     List<Object> cuts = new ArrayList<>();
-    for (Cut cut : plan.cuts().cuts()) {
+    for (LengthCut cut : plan.cuts().cuts()) {
       Map<String, Object> one = new LinkedHashMap<>();
       one.put("stock_mm", cut.stockMm());
       one.put("ring_stock", cut.fromRingStock());

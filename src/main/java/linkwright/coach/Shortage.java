@@ -1,21 +1,15 @@
 package linkwright.coach;
 
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import linkwright.cutting.BlankWish;
 import linkwright.cutting.CutOrder;
 import linkwright.cutting.CutPlan;
 import linkwright.cutting.Cutting;
-import linkwright.cutting.RingWish;
 import linkwright.job.plan.Plan;
 
 /** The pieces for which the wire on hand will not do. */
 final class Shortage {
-  /** How long the best cutting is looked for; the best found is near enough to be warned by. */
-  private static final int STEPS = 5_000;
-
   /** More than this is not cut for one chain; no cutting is planned for it. */
   private static final int MOST_PIECES = 10_000;
 
@@ -52,22 +46,14 @@ final class Shortage {
     if (links == 0 || rings == 0 || links + rings > MOST_PIECES || unknown(reckoned, "link")) {
       return missing;
     }
-    CutOrder order = order(plan.get(), reckoned.stockLeft().linksMm(), links, rings);
+    CutOrder order =
+        plan.get().order(links, rings, reckoned.stockLeft().linksMm(), Optional.empty());
     if (order.problems().isEmpty()) {
-      int[] left = {STEPS};
-      CutPlan cuts = Cutting.plan(order, () -> left[0]-- <= 0);
+      CutPlan cuts = Cutting.plan(order);
       put(missing, "link", cuts.shortBlanks().get(0));
       put(missing, "ring", cuts.shortRings());
     }
     return missing;
-  }
-
-  private static CutOrder order(Plan plan, List<Double> stockMm, int links, int rings) {
-    return CutOrder.of(
-        stockMm,
-        List.of(new BlankWish(plan.linkBlankMm(), links)),
-        Optional.of(new RingWish(plan.ringTurnMm(), plan.wish().coilTailMm(), rings, 0, 0)),
-        plan.wish().kerfMm());
   }
 
   private static int toCut(Reckoned reckoned, String piece) {

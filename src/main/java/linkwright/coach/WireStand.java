@@ -3,12 +3,9 @@ package linkwright.coach;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import linkwright.cutting.BlankWish;
-import linkwright.cutting.Cut;
-import linkwright.cutting.CutOrder;
 import linkwright.cutting.CutPlan;
 import linkwright.cutting.Cutting;
-import linkwright.cutting.RingWish;
+import linkwright.cutting.LengthCut;
 import linkwright.job.JobState;
 import linkwright.job.StillToDo;
 import linkwright.job.plan.Plan;
@@ -32,9 +29,6 @@ public record WireStand(
     Pieces missing,
     double shortLinksMm,
     double shortRingsMm) {
-  /** Search steps that a key may take; the best plan found by then is shown. */
-  private static final int STEPS = 20_000;
-
   public WireStand {
     links = List.copyOf(links);
     rings = rings.map(List::copyOf);
@@ -82,27 +76,17 @@ public record WireStand(
     List<WireLengths> links = WireLengths.ofLinks(wish, state.wire());
     Optional<List<WireLengths>> rings = WireLengths.ofRings(wish, state.wire());
     Pieces toCut = new Pieces(toCut(job, "link"), plan.rings() == 0 ? 0 : toCut(job, "ring"));
-    BlankWish blanks = new BlankWish(plan.linkBlankMm(), toCut.links());
-    Optional<RingWish> ring = ring(plan, toCut, rings.isPresent());
-    // Wires apart are planned apart: links are no worse off for want of the rings' wire.
-    CutPlan ofLinks =
-        best(
-            CutOrder.of(
-                left(links),
-                List.of(blanks),
-                rings.isPresent() ? Optional.empty() : ring,
-                wish.kerfMm()));
-    Optional<CutPlan> ofRings =
-        rings.map(lengths -> best(CutOrder.of(left(lengths), List.of(), ring, wish.kerfMm())));
-    int shortLinks = ofLinks.shortBlanks().stream().mapToInt(Integer::intValue).sum();
-    int shortRings = ofLinks.shortRings() + ofRings.map(CutPlan::shortRings).orElse(0);
+    CutPlan cuts =
+        Cutting.plan(
+            plan.order(
+                toCut.links(), toCut.rings(), left(links), rings.map(lengths -> left(lengths))));
     return new WireStand(
-        bars(links, ofLinks),
-        rings.map(lengths -> bars(lengths, ofRings.orElseThrow())),
+        bars(links, cuts, false),
+        rings.map(lengths -> bars(lengths, cuts, true)),
         toCut,
-        new Pieces(shortLinks, shortRings),
-        ofLinks.shortLinksMm(),
-        ofLinks.shortRingsMm() + ofRings.map(CutPlan::shortRingsMm).orElse(0.0));
+        new Pieces(cuts.shortBlanks().get(0), cuts.shortRings()),
+        cuts.shortLinksMm(),
+        cuts.shortRingsMm());
   }
 
   private static int toCut(OpenJob job, String piece) {
@@ -110,35 +94,18 @@ public record WireStand(
     return left == null ? 0 : left.toCut().orElse(left.more());
   }
 
-  /** Where rings come from the links' wire, each link still to be cut takes a ring with it. */
-  private static Optional<RingWish> ring(Plan plan, Pieces toCut, boolean apart) {
-    if (toCut.rings() == 0) {
-      return Optional.empty();
-    }
-    boolean paired = !apart && toCut.rings() >= toCut.links();
-    return Optional.of(
-        new RingWish(
-            plan.ringTurnMm(),
-            plan.wish().coilTailMm(),
-            toCut.rings(),
-            paired ? 1 : 0,
-            paired ? toCut.rings() - toCut.links() : toCut.rings()));
-  }
-
-  private static CutPlan best(CutOrder order) {
-    int[] steps = {STEPS};
-    return Cutting.plan(order, () -> steps[0]-- <= 0);
-  }
-
   private static List<Double> left(List<WireLengths> lengths) {
     return lengths.stream().map(WireLengths::leftMm).toList();
   }
 
-  private static List<Bar> bars(List<WireLengths> lengths, CutPlan cuts) {
+  private static List<Bar> bars(List<WireLengths> lengths, CutPlan cuts, boolean ofRings) {
     List<Bar> bars = new ArrayList<>();
     for (int i = 0; i < lengths.size(); i++) {
       int place = i;
-      Optional<Cut> cut = cuts.cuts().stream().filter(each -> each.place() == place).findFirst();
+      Optional<LengthCut> cut =
+          cuts.cuts().stream()
+              .filter(each -> each.fromRingStock() == ofRings && each.place() == place)
+              .findFirst();
       WireLengths length = lengths.get(i);
       bars.add(
           new Bar(
@@ -147,9 +114,9 @@ public record WireStand(
               length.lostMm(),
               new Pieces(
                   cut.map(each -> each.blanks().stream().mapToInt(n -> n).sum()).orElse(0),
-                  cut.map(Cut::rings).orElse(0)),
+                  cut.map(LengthCut::rings).orElse(0)),
               cut.map(each -> each.piecesMm() + each.kerfsMm()).orElse(0.0),
-              cut.map(Cut::coilMm).orElse(0.0)));
+              cut.map(LengthCut::coilMm).orElse(0.0)));
     }
     return bars;
   }

@@ -98,13 +98,18 @@ class ReckonedTest {
     }
 
     @Test
-    void are_told_where_one_wire_gives_the_links_or_the_rings_but_not_both() {
+    void are_told_as_on_the_wires_own_place_where_one_wire_gives_links_or_rings_but_not_both() {
       Reckoned plenty = with("5 m").job().reckoned();
       int links = plenty.left().get("link").toCut().orElseThrow();
       String justTheLinks = links * 38.1 + 1 + " mm";
-      Reckoned reckoned = with(justTheLinks).job().reckoned();
-      int rings = reckoned.left().get("ring").toCut().orElseThrow();
-      assertThat(reckoned.shortages()).containsExactly("wire for " + rings + " more rings");
+      OpenJob job = with(justTheLinks).job();
+      WireStand.Pieces missing = WireStand.of(job).orElseThrow().missing();
+      assertThat(missing.links()).isPositive();
+      assertThat(missing.rings()).isPositive();
+      assertThat(job.reckoned().shortages())
+          .containsExactly(
+              "wire for " + missing.links() + " more links",
+              "wire for " + missing.rings() + " more rings");
     }
   }
 

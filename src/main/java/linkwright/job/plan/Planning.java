@@ -3,11 +3,9 @@ package linkwright.job.plan;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import linkwright.cutting.BlankWish;
 import linkwright.cutting.CutOrder;
 import linkwright.cutting.CutPlan;
 import linkwright.cutting.Cutting;
-import linkwright.cutting.RingWish;
 import linkwright.fit.Fit;
 import linkwright.fit.Maker;
 import linkwright.fit.Proposal;
@@ -39,9 +37,6 @@ public final class Planning {
 
   /** The step that blanks are cut to when the program finds their length. */
   private static final double BLANK_STEP_MM = 0.1;
-
-  /** How long the best cutting is looked for before the best found is taken. */
-  private static final long STEPS = 200_000;
 
   private Planning() {}
 
@@ -145,9 +140,17 @@ public final class Planning {
   }
 
   private static Read<Plan> cut(Wish wish, CountedLink link, RingsCounted rings, Counted count) {
-    CutOrder order = order(wish, link.blankMm(), blanksToCut(wish, count.links()), rings, count);
+    CutOrder order =
+        Plan.order(
+            wish,
+            link.blankMm(),
+            blanksToCut(wish, count.links()),
+            rings.turnMm(),
+            count.rings(),
+            wish.stockMm(),
+            wish.ringStockMm());
     return order.problems().isEmpty()
-        ? Read.good(plan(wish, link, rings, count, Cutting.plan(order, new Steps(STEPS)::usedUp)))
+        ? Read.good(plan(wish, link, rings, count, Cutting.plan(order)))
         : Read.bad(String.join(" ", order.problems()));
   }
 
@@ -196,7 +199,7 @@ public final class Planning {
         joints,
         solder,
         cuts,
-        shortMm(wish, link.blankMm(), blanks, rings, count, cuts),
+        cuts.shortMm(),
         PullReckoning.of(wish, link.formed()),
         Remarks.of(wish, link.formed(), rings));
   }
@@ -213,59 +216,9 @@ public final class Planning {
         JointKind.BUTT);
   }
 
-  /**
-   * Wire lacking. Rings of another wire are counted by themselves: without them no link makes
-   * chain, so the plan cuts none, but the links' wire on hand is not lacking for that.
-   */
-  private static double shortMm(
-      Wish wish, double blankMm, int blanks, RingsCounted rings, Counted count, CutPlan cuts) {
-    if (cuts.complete() || count.rings() == 0 || wish.ringStockMm().isEmpty()) {
-      return cuts.shortMm();
-    }
-    CutOrder links =
-        CutOrder.of(
-            wish.stockMm(),
-            List.of(new BlankWish(blankMm, blanks)),
-            Optional.empty(),
-            wish.kerfMm());
-    CutOrder coils =
-        CutOrder.of(
-            wish.ringStockMm().get(),
-            List.of(),
-            Optional.of(RingWish.atBothEnds(rings.turnMm(), wish.coilTailMm(), count.rings())),
-            wish.kerfMm());
-    return Cutting.plan(links, new Steps(STEPS)::usedUp).shortLinksMm()
-        + Cutting.plan(coils, new Steps(STEPS)::usedUp).shortRingsMm();
-  }
-
   private static int blanksToCut(Wish wish, int links) {
     return Yield.cut(links, 0, 0, wish.usualLoss(), wish.confidence()) instanceof Cut.Blanks enough
         ? enough.blanks()
         : links;
-  }
-
-  private static CutOrder order(
-      Wish wish, double blankMm, int blanks, RingsCounted rings, Counted count) {
-    Optional<RingWish> ring =
-        count.rings() == 0
-            ? Optional.empty()
-            : Optional.of(RingWish.atBothEnds(rings.turnMm(), wish.coilTailMm(), count.rings()));
-    CutOrder order =
-        CutOrder.of(wish.stockMm(), List.of(new BlankWish(blankMm, blanks)), ring, wish.kerfMm());
-    return ring.isPresent() ? wish.ringStockMm().map(order::withRingStock).orElse(order) : order;
-  }
-
-  /** A budget of steps in place of a clock, which the core has not. */
-  private static final class Steps {
-    private long left;
-
-    Steps(long allowed) {
-      left = allowed;
-    }
-
-    boolean usedUp() {
-      left--;
-      return left < 0;
-    }
   }
 }

@@ -6,7 +6,7 @@ import java.util.List;
  * What is cut from one length of stock. Its pieces, dust and rest add up to the length: {@code
  * piecesMm + coilMm + kerfsMm + restMm = stockMm}.
  *
- * @param place which stock length, counted from 0 in the order's own list
+ * @param place which length, counted from 0 in the order's own list
  * @param fromRingStock whether it is counted in the list of the rings' own wire
  * @param stockMm its length, rounded down to a micrometre
  * @param blanks how many blanks of each size, in the order's order
@@ -16,7 +16,7 @@ import java.util.List;
  * @param kerfsMm wire lost to the saw; the last cut takes only what remains
  * @param restMm what is left in one piece
  */
-public record Cut(
+public record LengthCut(
     int place,
     boolean fromRingStock,
     double stockMm,
@@ -28,7 +28,7 @@ public record Cut(
     double restMm) {
 
   /** Copies the list. */
-  public Cut {
+  public LengthCut {
     blanks = List.copyOf(blanks);
   }
 
