@@ -3,7 +3,6 @@ package linkwright.cli;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import linkwright.coach.Act;
 import linkwright.coach.KeyMap;
 import linkwright.coach.KeyNames;
@@ -45,9 +44,9 @@ public record Choices(Settings settings, UserSettings user, List<Problem> proble
         problems);
   }
 
-  /** The name of this machine in the books. */
-  public String device(Map<String, String> variables) {
-    return Device.name(user, variables);
+  /** The name by which this machine signs the books of a home. */
+  public String device(Surroundings here, Home home) {
+    return Device.id(user, here, home);
   }
 
   /** The same choices with the usual keys, for where no key is shown. */

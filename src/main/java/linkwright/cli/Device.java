@@ -8,6 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
+import linkwright.files.DeviceId;
+import linkwright.files.Home;
 import linkwright.files.Slug;
 import linkwright.files.UserSettings;
 
@@ -16,6 +18,15 @@ final class Device {
   private static final int LONGEST = 24;
 
   private Device() {}
+
+  /** The name by which it signs the books of a home: chosen once and kept outside of it. */
+  static String id(UserSettings user, Surroundings here, Home home) {
+    Map<String, String> variables = here.environment().variables();
+    String name = name(user, variables);
+    return new DeviceId(
+            DeviceId.stateFolder(variables, here.userHome()), DeviceId.machine(host(variables)))
+        .of(home, name);
+  }
 
   /** The name that the user gave it, else the machine's own, made safe for a book. */
   static String name(UserSettings user, Map<String, String> variables) {

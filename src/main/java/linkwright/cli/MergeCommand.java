@@ -1,13 +1,10 @@
 package linkwright.cli;
 
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
-import linkwright.files.BookFile;
-import linkwright.files.BookLine;
 import linkwright.files.BookMerge;
 import linkwright.quantity.Read;
 import picocli.CommandLine.Command;
@@ -18,11 +15,13 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "merge",
     mixinStandardHelpOptions = true,
-    description = "Unites books of one job from several machines; they stay as they are.")
+    description =
+        "Unites books of one job from several machines; they stay as they are. One alone is put in"
+            + " order and becomes a book of the newest format.")
 final class MergeCommand implements Callable<Integer> {
   private final Root root;
 
-  @Parameters(paramLabel = "BOOK", arity = "2..*", description = "Two books or more.")
+  @Parameters(paramLabel = "BOOK", arity = "1..*", description = "The books.")
   private List<String> books = new ArrayList<>();
 
   @Option(
@@ -69,27 +68,13 @@ final class MergeCommand implements Callable<Integer> {
     }
     BookMerge union = merged.orThrow();
     here.err().sayAll(Located.all(union.problems()));
-    Read<Path> written = write(union.lines(), to);
+    here.out().sayAll(union.summary());
+    Read<Path> written = union.write(to);
     if (written instanceof Read.Bad<Path> bad) {
       here.err().say(bad.sentence());
       return Exit.PROBLEMS;
     }
-    here.out().say("Written: " + written.orThrow() + ", " + union.lines().size() + " entries.");
+    here.out().say("Written: " + written.orThrow() + ", " + union.texts().size() + " entries.");
     return union.problems().isEmpty() ? Exit.GOOD : Exit.PROBLEMS;
-  }
-
-  private Read<Path> write(List<BookLine> lines, Path to) {
-    String file = String.valueOf(to.getFileName());
-    String name = file.substring(0, file.length() - ".yaml".length());
-    Path folder = to.getParent();
-    Read<BookFile> created = BookFile.create(folder, name, "merge", root.here().clock().instant());
-    return created.flatMap(
-        book -> {
-          try (book) {
-            return book.append(lines).map(all -> book.path());
-          } catch (IOException closing) {
-            return Read.bad(book.path() + " could not be closed: " + closing.getMessage() + ".");
-          }
-        });
   }
 }

@@ -142,7 +142,7 @@ public final class EntryWords {
     if (fact instanceof Fact.JobReopened reopened) {
       return "job opened again" + noted(reopened.why());
     }
-    return fact.kind() + " (written by a newer version; kept, not counted)";
+    return LaterEntryWords.of(fact, units);
   }
 
   private static String tested(Fact.TestPieceTried tried, UnitStyle units) {

@@ -33,12 +33,16 @@ public record Turn(Model model, List<Effect> effects) {
       return to(model);
     }
     if (model.job().map(OpenJob::lookOnly).orElse(true)) {
-      return to(
-          model.trouble(
-              "This book is open to look at only: another program writes it. Close that one and"
-                  + " open the job again."));
+      return onlyLooking(model);
     }
     return with(model, new Effect.KeepFacts(facts));
+  }
+
+  static Turn onlyLooking(Model model) {
+    return to(
+        model.trouble(
+            "This book is open to look at only: another program writes it. Close that one and"
+                + " open the job again."));
   }
 
   Turn and(Effect... more) {

@@ -6,13 +6,16 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
+import linkwright.routine.Routine;
 
 /**
  * A job book on the disk: entries one a line, only ever added to. One program writes it at a time;
@@ -20,6 +23,8 @@ import linkwright.quantity.Read;
  * with good news: it is then written and synced.
  */
 public final class BookFile implements Closeable {
+  private static final int CHECK_DIGITS = 8;
+
   private final Path path;
   private final String device;
   private final Optional<BookLock> lock;
@@ -27,17 +32,24 @@ public final class BookFile implements Closeable {
   private final Optional<String> whyReadOnly;
   private final List<Problem> openingProblems;
   private List<BookScan.Row> rows;
+  private int lineCount;
   private BookReading reading;
   private Set<BookReading.Name> names;
+  private final Map<String, String> lastChecks;
+  private boolean secondFormat;
 
-  BookFile(Path path, String device, List<BookScan.Row> rows, BookOpening opened) {
+  BookFile(Path path, String device, BookScan scan, boolean secondFormat, BookOpening opened) {
     this.path = path;
     this.device = device;
     this.lock = opened.lock();
     this.writer = opened.writer();
     this.whyReadOnly = opened.whyReadOnly();
     this.openingProblems = opened.problems();
-    this.rows = rows;
+    this.rows = scan.rows();
+    // A header that is yet to be written, or is written on opening, is a line too.
+    this.lineCount = Math.max(1, scan.lines());
+    this.secondFormat = secondFormat;
+    this.lastChecks = Continuity.lastChecks(scan.rows());
     this.reading = BookReading.of(path.toString(), rows);
     this.names = reading.names();
   }
@@ -100,6 +112,11 @@ public final class BookFile implements Closeable {
     return reading.lines();
   }
 
+  /** Every line as it stands, used or not. */
+  synchronized List<BookScan.Row> rows() {
+    return rows;
+  }
+
   /** The lines that are kept but not used until the user accepts them; unchangeable. */
   public synchronized List<Suspect> suspects() {
     return reading.suspects();
@@ -110,6 +127,11 @@ public final class BookFile implements Closeable {
     List<Problem> all = new ArrayList<>(openingProblems);
     all.addAll(reading.problems());
     return List.copyOf(all);
+  }
+
+  /** Steps that the book names and its routine does not have, each where it first stands. */
+  public synchronized List<Problem> unknownSteps(Function<String, Optional<Routine>> routines) {
+    return StepNames.problems(path.toString(), rows, routines);
   }
 
   /** A number that this device has not given yet, not even to a line that can't be read now. */
@@ -137,9 +159,7 @@ public final class BookFile implements Closeable {
     if (writer.isEmpty()) {
       return Read.bad(whyReadOnly.orElse(""));
     }
-    StringBuilder text = new StringBuilder();
-    added.forEach(line -> text.append(BookText.encode(line)).append('\n'));
-    byte[] bytes = text.toString().getBytes(StandardCharsets.UTF_8);
+    byte[] bytes = text(added).getBytes(StandardCharsets.UTF_8);
     try {
       writer.get().append(bytes);
     } catch (IOException trouble) {
@@ -177,6 +197,21 @@ public final class BookFile implements Closeable {
                 Map.of(BookReading.ACCEPTED_CHECK, suspect.check()))));
   }
 
+  /** The lines of entries, each linked to the one that its device made before it. */
+  private String text(List<BookLine> added) {
+    StringBuilder text = new StringBuilder();
+    if (!secondFormat) {
+      text.append(BookText.FROM_HERE).append('\n');
+    }
+    Map<String, String> last = new HashMap<>(lastChecks);
+    for (BookLine line : added) {
+      String written = BookText.encode(line, last.getOrDefault(line.device(), ""));
+      last.put(line.device(), written.substring(written.length() - CHECK_DIGITS));
+      text.append(written).append('\n');
+    }
+    return text.toString();
+  }
+
   private void requireNew(List<BookLine> added) {
     Set<BookReading.Name> fresh = new HashSet<>();
     for (BookLine line : added) {
@@ -189,12 +224,15 @@ public final class BookFile implements Closeable {
   }
 
   private void keep(List<BookLine> added, byte[] bytes) {
-    int last = rows.isEmpty() ? 0 : rows.get(rows.size() - 1).line();
+    secondFormat = true;
+    BookScan scan = BookScan.of(bytes);
     List<BookScan.Row> more = new ArrayList<>(rows);
-    for (BookScan.Row row : BookScan.of(bytes).rows()) {
-      more.add(row.movedDown(last));
+    for (BookScan.Row row : scan.rows()) {
+      more.add(row.movedDown(lineCount));
     }
     rows = List.copyOf(more);
+    lineCount += scan.lines();
+    lastChecks.putAll(Continuity.lastChecks(scan.rows()));
     boolean accepts = added.stream().anyMatch(line -> line.kind().equals(BookReading.ACCEPTED));
     reading = accepts ? BookReading.of(path.toString(), rows) : reading.with(added);
     if (accepts) {

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Optional;
@@ -18,7 +19,9 @@ import java.util.concurrent.ConcurrentHashMap;
  */
 final class BookLock implements Closeable {
   static final BookWriter.Opening LOCK_FILE =
-      path -> FileChannel.open(path, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+      path ->
+          FileChannel.open(
+              path, StandardOpenOption.CREATE, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS);
 
   /**
    * Asked before the lock file is opened: on some systems closing a second channel on a file drops

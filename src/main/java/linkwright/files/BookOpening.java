@@ -73,11 +73,29 @@ record BookOpening(
 
   /** Opens without a lock, changing nothing; the reason is what an attempt to add is told. */
   static Read<BookFile> toLook(Path path, String device, String reason) {
-    return read(path).map(bytes -> looking(path, device, reason, bytes));
+    return read(path)
+        .flatMap(
+            bytes -> {
+              BookScan scan = BookScan.of(bytes);
+              return known(bytes, BookMarks.whyNone(path, bytes, scan))
+                  .map(book -> looking(path, device, reason, book, scan));
+            });
   }
 
-  private static BookFile looking(Path path, String device, String reason, byte[] bytes) {
-    BookScan scan = BookScan.of(bytes);
+  private static Read<byte[]> known(byte[] bytes, Optional<String> whyNoBook) {
+    return whyNoBook.map(Read::<byte[]>bad).orElseGet(() -> Read.good(bytes));
+  }
+
+  private static Path withoutLink(Path path) {
+    try {
+      return Files.isSymbolicLink(path) ? path.toRealPath() : path;
+    } catch (IOException leadsNowhere) {
+      return path;
+    }
+  }
+
+  private static BookFile looking(
+      Path path, String device, String reason, byte[] bytes, BookScan scan) {
     List<Problem> problems =
         scan.wholeBytes() < bytes.length
             ? List.of(torn(path, bytes, scan, "It is not used, and left as it is for now."))
@@ -85,7 +103,8 @@ record BookOpening(
     return new BookFile(
         path,
         device,
-        scan.rows(),
+        scan,
+        BookMarks.format(bytes) >= BookText.FORMAT,
         new BookOpening(Optional.empty(), Optional.empty(), Optional.of(reason), problems));
   }
 
@@ -93,6 +112,9 @@ record BookOpening(
     try {
       if (Files.isDirectory(path)) {
         return Read.bad(path + " is a folder, not a job book.");
+      }
+      if (Files.exists(path) && !Files.isRegularFile(path)) {
+        return Read.bad(path + " is no job book: it is not an ordinary file.");
       }
       if (Files.size(path) > LONGEST_BYTES) {
         return Read.bad(path + " is larger than any job book: is it the right file?");
@@ -103,14 +125,21 @@ record BookOpening(
     }
   }
 
+  /**
+   * Opens to write. Not even the lock is made beside a file before it is known to be a book, and
+   * what is opened in the end is the file that was looked at, not what a link leads to by then.
+   */
   static Read<BookFile> toWrite(
-      Path path,
+      Path asked,
       String device,
       Instant now,
       BookWriter.Opening opening,
       BookWriter.Opening lockOpening) {
-    if (!Files.isRegularFile(path)) {
-      return toLook(path, device, path + " is not a file that can be written.");
+    Path path = withoutLink(asked);
+    Optional<String> refusal =
+        read(path).flatMap(bytes -> known(bytes, BookMarks.whyNone(path, bytes))).problem();
+    if (refusal.isPresent()) {
+      return Read.bad(refusal.get());
     }
     Optional<BookLock> lock;
     try {
@@ -142,6 +171,10 @@ record BookOpening(
     }
     byte[] bytes = good.value();
     BookScan scan = BookScan.of(bytes);
+    Optional<String> refusal = BookMarks.whyNone(path, bytes, scan);
+    if (refusal.isPresent()) {
+      return Read.bad(refusal.get());
+    }
     try {
       BookWriter writer = BookWriter.open(path, opening);
       boolean ready = false;
@@ -155,7 +188,8 @@ record BookOpening(
             new BookFile(
                 path,
                 device,
-                scan.rows(),
+                scan,
+                scan.wholeBytes() == 0 || BookMarks.format(bytes) >= BookText.FORMAT,
                 new BookOpening(
                     Optional.of(lock), Optional.of(writer), Optional.empty(), problems)));
       } finally {
@@ -179,8 +213,7 @@ record BookOpening(
       byte[] tail = Arrays.copyOfRange(bytes, scan.wholeBytes(), bytes.length);
       Path aside = setAside(path, tail, now);
       writer.cutTo(scan.wholeBytes());
-      problems.add(
-          torn(path, bytes, scan, "Nothing shown as done is lost; the piece is in " + aside + "."));
+      problems.add(torn(path, bytes, scan, "What there was of it is kept in " + aside + "."));
     }
     if (scan.wholeBytes() == 0) {
       writer.append((BookText.HEADER + "\n").getBytes(StandardCharsets.UTF_8));

@@ -1,7 +1,5 @@
 package linkwright.files;
 
-import java.time.DateTimeException;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -27,7 +25,7 @@ final class BookParser {
   }
 
   /** The entry on a line without its check, or empty if the shape is not our own. */
-  static Optional<BookLine> parse(String line) {
+  static Optional<ParsedLine> parse(String line) {
     BookParser parser = new BookParser(line);
     try {
       parser.expect("- ");
@@ -35,32 +33,10 @@ final class BookParser {
       if (parser.at != line.length()) {
         return Optional.empty();
       }
-      return entry(fields);
+      return ParsedLine.of(fields);
     } catch (Unfamiliar unfamiliar) {
       return Optional.empty();
     }
-  }
-
-  /** Takes an entry's own keys out of the fields; empty if one is missing or of the wrong kind. */
-  static Optional<BookLine> entry(Map<String, Object> fields) {
-    Map<String, Object> rest = new LinkedHashMap<>(fields);
-    Object number = rest.remove("n");
-    Object at = rest.remove("at");
-    Object device = rest.remove("by");
-    Object kind = rest.remove("kind");
-    if (number instanceof Long n
-        && n >= 1
-        && n <= Integer.MAX_VALUE
-        && at instanceof String time
-        && device instanceof String by
-        && kind instanceof String what) {
-      try {
-        return Optional.of(new BookLine(n.intValue(), Instant.parse(time), by, what, rest));
-      } catch (DateTimeException | IllegalArgumentException wrong) {
-        return Optional.empty();
-      }
-    }
-    return Optional.empty();
   }
 
   private Map<String, Object> map(int depth) throws Unfamiliar {

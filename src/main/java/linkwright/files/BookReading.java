@@ -1,13 +1,17 @@
 package linkwright.files;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.PriorityQueue;
+import java.util.Queue;
 import java.util.Set;
 import linkwright.files.BookScan.Row;
+import linkwright.files.facts.FactCodecs;
 import linkwright.quantity.Problem;
 
 /**
@@ -54,29 +58,70 @@ record BookReading(List<BookLine> lines, List<Suspect> suspects, List<Problem> p
 
   static BookReading of(String file, List<Row> rows) {
     Set<String> accepted = acceptedChecks(rows);
-    List<BookLine> lines = new ArrayList<>(rows.size());
+    List<Row> used = new ArrayList<>(rows.size());
     List<Suspect> suspects = new ArrayList<>();
     List<Problem> problems = new ArrayList<>();
-    Map<Name, Integer> known = new HashMap<>();
-    Map<Name, BookLine> first = new HashMap<>();
     for (Row row : rows) {
       Optional<Problem> problem = problem(file, row, accepted.contains(row.check()));
       if (problem.isPresent()) {
         problems.add(problem.get());
         suspects.add(new Suspect(row.line(), row.check(), row.text(), row.entry()));
-        continue;
-      }
-      BookLine line = row.entry().orElseThrow();
-      Name name = Name.of(line);
-      Integer before = known.putIfAbsent(name, row.line());
-      if (before == null) {
-        first.put(name, line);
-        lines.add(line);
       } else {
-        problems.add(twice(file, row, before, line.equals(first.get(name))));
+        used.add(row);
+        unusable(file, row).ifPresent(problems::add);
       }
     }
-    return new BookReading(lines, suspects, problems);
+    List<BookLine> lines = once(file, used, problems);
+    problems.addAll(Continuity.problems(file, rows));
+    return new BookReading(inOrder(lines), suspects, problems);
+  }
+
+  /**
+   * Every entry once. Two entries of one name are both used: two machines that were called alike
+   * made them. The second goes by a device of its own, so that what names the first still does.
+   */
+  private static List<BookLine> once(String file, List<Row> rows, List<Problem> problems) {
+    List<BookLine> lines = new ArrayList<>(rows.size());
+    Map<Name, Row> first = new HashMap<>();
+    Map<Name, List<BookLine>> others = new HashMap<>();
+    for (Row row : rows) {
+      BookLine line = row.entry().orElseThrow();
+      Name name = Name.of(line);
+      Row before = first.putIfAbsent(name, row);
+      if (before == null) {
+        lines.add(line);
+        continue;
+      }
+      List<BookLine> more = others.computeIfAbsent(name, any -> new ArrayList<>());
+      boolean same = line.equals(before.entry().orElseThrow()) || more.contains(line);
+      problems.add(twice(file, row, before.line(), same));
+      if (!same) {
+        more.add(line);
+        lines.add(line.madeBy(line.device() + "~" + (more.size() + 1)));
+      }
+    }
+    return lines;
+  }
+
+  /** What each device made in the order of its numbers, in the places where its lines stand. */
+  private static List<BookLine> inOrder(List<BookLine> lines) {
+    Map<String, Queue<BookLine>> byDevice = new HashMap<>();
+    for (BookLine line : lines) {
+      byDevice
+          .computeIfAbsent(
+              line.device(), any -> new PriorityQueue<>(Comparator.comparingInt(BookLine::number)))
+          .add(line);
+    }
+    return lines.stream().map(line -> byDevice.get(line.device()).remove()).toList();
+  }
+
+  private static Optional<Problem> unusable(String file, Row row) {
+    BookLine line = row.entry().orElseThrow();
+    return FactCodecs.wrong(line.kind(), line.fields())
+        .map(
+            why ->
+                new Problem(
+                    file, row.line(), 1, why, "The line is kept, but it counts for nothing."));
   }
 
   /** Only a sound line can accept another: else one bad line could wave itself through. */
@@ -134,7 +179,10 @@ record BookReading(List<BookLine> lines, List<Suspect> suspects, List<Problem> p
             row.line(),
             1,
             which + " says something else here than on line " + before + ".",
-            "Each device gives every number once. The entry on line " + before + " is used.");
+            "Each device gives every number once. Both are kept and used; what names the entry"
+                + " means the one on line "
+                + before
+                + ".");
   }
 
   static String excerpt(String text) {

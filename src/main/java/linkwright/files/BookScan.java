@@ -15,8 +15,9 @@ import java.util.Optional;
  * @param rows every line that is not blank or a comment, in the order of the file
  * @param wholeBytes how many bytes at the start belong to whole lines; what follows is torn
  * @param endsOpen whether the last whole line still lacks its line end
+ * @param lines how many lines there are, blank ones and comments among them; a torn one is none
  */
-record BookScan(List<Row> rows, int wholeBytes, boolean endsOpen) {
+record BookScan(List<Row> rows, int wholeBytes, boolean endsOpen, int lines) {
   /**
    * One line.
    *
@@ -24,46 +25,74 @@ record BookScan(List<Row> rows, int wholeBytes, boolean endsOpen) {
    * @param check the check of the whole line as it stands
    * @param sound whether the check at its end is there and right
    * @param text the line as it stands
-   * @param entry what it says, if it can be read
+   * @param parsed what it says, if it can be read
    */
-  record Row(int line, String check, boolean sound, String text, Optional<BookLine> entry) {
+  record Row(int line, String check, boolean sound, String text, Optional<ParsedLine> parsed) {
     Row movedDown(int lines) {
-      return new Row(line + lines, check, sound, text, entry);
+      return new Row(line + lines, check, sound, text, parsed);
+    }
+
+    Optional<BookLine> entry() {
+      return parsed.map(ParsedLine::entry);
+    }
+
+    /** The check that stands at its end, right or wrong; empty if there is none. */
+    String stated() {
+      int mark = text.lastIndexOf(BookText.CHECK_MARK);
+      String stated = mark < 0 ? "" : text.substring(mark + BookText.CHECK_MARK.length()).strip();
+      return stated.length() == CHECK_DIGITS ? stated : "";
     }
   }
 
+  private static final int CHECK_DIGITS = 8;
+
   private static final byte[] MARK = BookText.CHECK_MARK.getBytes(StandardCharsets.UTF_8);
-  private static final int CHECK_LENGTH = MARK.length + 8;
+  private static final int CHECK_LENGTH = MARK.length + CHECK_DIGITS;
   private static final byte[] BYTE_ORDER_MARK = {(byte) 0xEF, (byte) 0xBB, (byte) 0xBF};
+  private static final byte[] CR_LF = {'\r', '\n'};
+  private static final byte[] ENTRY = "- {n: ".getBytes(StandardCharsets.UTF_8);
+  private static final byte[] TITLE = BookMarks.TITLE.getBytes(StandardCharsets.UTF_8);
 
   static BookScan of(byte[] bytes) {
     List<Row> rows = new ArrayList<>();
-    int from = startsWith(bytes, BYTE_ORDER_MARK) ? BYTE_ORDER_MARK.length : 0;
+    int from = startsWith(bytes, 0, BYTE_ORDER_MARK) ? BYTE_ORDER_MARK.length : 0;
     int line = 0;
     while (from < bytes.length) {
       line++;
       int end = from;
-      while (end < bytes.length && bytes[end] != '\n') {
+      while (end < bytes.length && bytes[end] != '\n' && bytes[end] != '\r') {
         end++;
       }
-      int textEnd = end > from && bytes[end - 1] == '\r' ? end - 1 : end;
       if (end == bytes.length) {
-        return lastLine(rows, bytes, line, from, textEnd);
+        return lastLine(rows, bytes, line, from);
       }
-      addLine(rows, bytes, line, from, textEnd);
-      from = end + 1;
+      addLine(rows, bytes, line, from, end);
+      from = end + (startsWith(bytes, end, CR_LF) ? 2 : 1);
     }
-    return new BookScan(List.copyOf(rows), bytes.length, false);
+    return new BookScan(List.copyOf(rows), bytes.length, false, line);
   }
 
-  /** A last line without a line end: whole all the same if its check is right, else torn. */
-  private static BookScan lastLine(List<Row> rows, byte[] bytes, int line, int from, int end) {
-    int sound = soundEnd(bytes, from, end);
+  /**
+   * A last line without a line end: torn if it begins as an entry or the header does and no check
+   * shows it whole. Anything else was written by hand and stays.
+   */
+  private static BookScan lastLine(List<Row> rows, byte[] bytes, int line, int from) {
+    int sound = soundEnd(bytes, from, bytes.length);
     if (sound > 0) {
       rows.add(soundRow(bytes, line, from, sound));
-      return new BookScan(List.copyOf(rows), sound, true);
+      return new BookScan(List.copyOf(rows), sound, true, line);
     }
-    return new BookScan(List.copyOf(rows), from, false);
+    if (beginsAs(bytes, from, ENTRY) || (line == 1 && beginsAs(bytes, from, TITLE))) {
+      return new BookScan(List.copyOf(rows), from, false, line - 1);
+    }
+    addLine(rows, bytes, line, from, bytes.length);
+    return new BookScan(List.copyOf(rows), bytes.length, true, line);
+  }
+
+  /** Whether what stands from there on begins with the start, or is itself a beginning of it. */
+  private static boolean beginsAs(byte[] bytes, int from, byte[] start) {
+    int length = Math.min(start.length, bytes.length - from);
+    return Arrays.equals(bytes, from, from + length, start, 0, length);
   }
 
   private static void addLine(List<Row> rows, byte[] bytes, int line, int from, int end) {
@@ -81,24 +110,24 @@ record BookScan(List<Row> rows, int wholeBytes, boolean endsOpen) {
 
   private static Row soundRow(byte[] bytes, int line, int from, int end) {
     String text = utf8(bytes, from, end - CHECK_LENGTH).orElse("");
-    Optional<BookLine> entry = text.isEmpty() ? Optional.empty() : entry(text);
+    Optional<ParsedLine> entry = text.isEmpty() ? Optional.empty() : entry(text);
     String whole = new String(bytes, from, end - from, StandardCharsets.UTF_8);
     return new Row(line, BookText.check(bytes, from, end - from), true, whole, entry);
   }
 
-  private static Optional<BookLine> entry(String text) {
-    Optional<BookLine> own = BookParser.parse(text);
+  private static Optional<ParsedLine> entry(String text) {
+    Optional<ParsedLine> own = BookParser.parse(text);
     return own.isPresent() ? own : YamlLine.parse(text);
   }
 
   /** What a line with a bad check would say: junk before the entry and the check are passed by. */
-  private static Optional<BookLine> suspectEntry(String text) {
+  private static Optional<ParsedLine> suspectEntry(String text) {
     int start = text.indexOf("- {");
     if (start < 0) {
       return Optional.empty();
     }
     int mark = text.lastIndexOf(" #");
-    Optional<BookLine> unmarked =
+    Optional<ParsedLine> unmarked =
         mark > start ? entry(text.substring(start, mark)) : Optional.empty();
     return unmarked.isPresent() ? unmarked : entry(text.substring(start));
   }
@@ -154,8 +183,8 @@ record BookScan(List<Row> rows, int wholeBytes, boolean endsOpen) {
     }
   }
 
-  private static boolean startsWith(byte[] bytes, byte[] start) {
-    return bytes.length >= start.length
-        && Arrays.equals(bytes, 0, start.length, start, 0, start.length);
+  private static boolean startsWith(byte[] bytes, int from, byte[] start) {
+    return bytes.length - from >= start.length
+        && Arrays.equals(bytes, from, from + start.length, start, 0, start.length);
   }
 }

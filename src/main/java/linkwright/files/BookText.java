@@ -11,15 +11,28 @@ import java.util.zip.CRC32C;
 /** Writes book lines as text: one flow mapping a line, closed by a comment with its check. */
 final class BookText {
   /** The keys that every entry carries itself, in the order written. */
-  static final List<String> OWN_KEYS = List.of("n", "at", "by", "kind");
+  static final List<String> OWN_KEYS = List.of("n", "at", "device", "by", "after", "kind");
+
+  /** The key of the device; an entry of the first format has none. */
+  static final String DEVICE = "device";
+
+  /** The key that holds the check of the same device's entry before. */
+  static final String AFTER = "after";
 
   /** What stands between an entry and the eight hexadecimal digits of its check. */
   static final String CHECK_MARK = " # crc32c:";
 
   /** The first line of a new book: for whoever opens it in an editor. */
   static final String HEADER =
-      "# Linkwright job book, format 1. One entry a line, only ever added to; the comment at the"
-          + " end of a line is its check (CRC-32C of what stands before it).";
+      "# Linkwright job book, format 2. One entry a line, only ever added to; the comment at the"
+          + " end of a line is its check (CRC-32C of what stands before it), and after names the"
+          + " check of the same device's entry before.";
+
+  /** Stands before the first entry of the second format in a book that was begun in the first. */
+  static final String FROM_HERE = "# Linkwright job book, format 2 from here on.";
+
+  /** The newest format that this program writes and knows all about. */
+  static final int FORMAT = 2;
 
   /** Words that YAML readers turn into something else when they stand without quotes. */
   private static final Set<String> RESERVED =
@@ -27,12 +40,24 @@ final class BookText {
 
   private BookText() {}
 
-  /** The line for an entry, with its check, without the line end. */
-  static String encode(BookLine line) {
-    StringBuilder out = new StringBuilder(160);
+  /**
+   * The line for an entry, with its check, without the line end.
+   *
+   * @param after the check of the same device's entry before; empty for its first
+   */
+  static String encode(BookLine line, String after) {
+    StringBuilder out = new StringBuilder(200);
     out.append("- {n: ").append(line.number()).append(", at: ").append(line.at());
-    out.append(", by: ");
+    out.append(", device: ");
     word(out, line.device());
+    if (!line.person().isEmpty()) {
+      out.append(", by: ");
+      quoted(out, line.person());
+    }
+    if (!after.isEmpty()) {
+      out.append(", after: ");
+      quoted(out, after);
+    }
     out.append(", kind: ");
     word(out, line.kind());
     line.fields().forEach((key, value) -> field(out, key, value, true));

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.channels.ClosedChannelException;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.BasicFileAttributes;
@@ -27,7 +28,8 @@ final class BookWriter implements Closeable {
     FileChannel open(Path path) throws IOException;
   }
 
-  static final Opening APPENDING = path -> FileChannel.open(path, StandardOpenOption.APPEND);
+  static final Opening APPENDING =
+      path -> FileChannel.open(path, StandardOpenOption.APPEND, LinkOption.NOFOLLOW_LINKS);
 
   private final Path path;
   private final Opening opening;

@@ -6,6 +6,7 @@ import java.util.List;
 import linkwright.routine.Caution;
 import linkwright.routine.Gear;
 import linkwright.routine.Hazard;
+import linkwright.routine.When;
 
 /** A safety card from its file. What it must say is for the routine room's checks. */
 final class CautionYaml {
@@ -29,6 +30,7 @@ final class CautionYaml {
     }
     String source = from.textOrEmpty("source");
     String defers = from.textOrEmpty("defers");
+    When when = DetailYaml.when(from);
     if (from.sound()) {
       Caution caution =
           new Caution(
@@ -42,7 +44,8 @@ final class CautionYaml {
               ifItGoesWrong,
               wear,
               source,
-              defers);
+              defers,
+              when);
       shelves.cautions().put(id, caution, from, "caution");
     }
   }

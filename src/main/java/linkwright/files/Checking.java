@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import linkwright.job.plan.WishKeys;
+import linkwright.plan.WishKeys;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
 import org.yaml.snakeyaml.nodes.MappingNode;
@@ -19,15 +19,20 @@ import org.yaml.snakeyaml.nodes.Node;
 /** Finds every problem of routines, cautions, reference data, patterns, plans and job books. */
 public final class Checking {
   private static final Set<String> PLAN_KEYS = Set.of(WishKeys.METAL, "finished-length", "link");
+  private static final Set<String> BENCH_KEYS =
+      Set.of("bench", "persons", "plate", "flame", "pickle", "fire-watch");
   private static final Set<String> SETTINGS_KEYS = Set.of("units", "words", "theme", "flash");
 
   private final Home home;
   private final List<Problem> problems = new ArrayList<>();
   private final Set<ProblemList> checked = new LinkedHashSet<>();
   private final List<Fields> plans = new ArrayList<>();
+  private final List<Path> books = new ArrayList<>();
+  private Library library;
 
   private Checking(Home home) {
     this.home = home;
+    this.library = LibraryReading.NOTHING;
   }
 
   /**
@@ -48,9 +53,17 @@ public final class Checking {
   }
 
   private void everything() {
-    problems.addAll(Library.load(home).problems());
+    library = Library.load(home);
+    problems.addAll(library.problems());
     problems.addAll(UserSettings.load(home).problems());
-    home.books().forEach(this::book);
+    problems.addAll(BenchFile.load(home).problems());
+    Home.yamlIn(home.jobs(), 1, problems).forEach(this::bookOfTheHome);
+  }
+
+  private void bookOfTheHome(Path path) {
+    home.leadsOut(path)
+        .ifPresentOrElse(
+            why -> problems.add(new Problem(path.toString(), 0, 0, why, "")), () -> book(path));
   }
 
   private void these(List<Path> paths) {
@@ -63,14 +76,15 @@ public final class Checking {
         file(path, reading);
       }
     }
-    Library library = reading.library();
+    library = reading.library();
+    books.forEach(this::book);
     plans.forEach(plan -> PlanFile.of(plan, library));
     checked.forEach(list -> problems.addAll(list.all()));
   }
 
   private void file(Path path, LibraryReading reading) {
     if (isBook(path)) {
-      book(path);
+      books.add(path);
       return;
     }
     Optional<DataFile> file = Home.read(path, problems);
@@ -98,6 +112,8 @@ public final class Checking {
       reading.read(fields, kind.get());
     } else if (PLAN_KEYS.stream().anyMatch(fields::names)) {
       plans.add(fields);
+    } else if (BENCH_KEYS.stream().anyMatch(fields::names)) {
+      problems.addAll(BenchFile.of(file).problems());
     } else if (SETTINGS_KEYS.stream().anyMatch(fields::names)) {
       problems.addAll(UserSettings.of(file).problems());
     } else if (!fields.names("keys") && !fields.names("forms")) {
@@ -121,6 +137,12 @@ public final class Checking {
     Read<BookFile> book = BookFile.look(path);
     book.problem()
         .ifPresent(sentence -> problems.add(new Problem(path.toString(), 0, 0, sentence, "")));
-    book.found().ifPresent(found -> problems.addAll(found.problems()));
+    book.found()
+        .ifPresent(
+            found -> {
+              problems.addAll(found.problems());
+              problems.addAll(
+                  found.unknownSteps(id -> Optional.ofNullable(library.routines().get(id))));
+            });
   }
 }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -13,27 +14,30 @@ import java.nio.file.StandardOpenOption;
 final class Disk {
   private Disk() {}
 
-  /** Makes a file that must not exist yet. */
+  /** Makes a file that must not exist yet; if the disk refuses, nothing of it is left. */
   static void create(Path path, byte[] bytes) throws IOException {
     try (FileChannel channel =
         FileChannel.open(path, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
       writeFully(channel, bytes);
       channel.force(true);
+    } catch (FileAlreadyExistsException notOurs) {
+      throw notOurs;
+    } catch (IOException refused) {
+      Files.deleteIfExists(path);
+      throw refused;
     }
     syncFolder(path);
   }
 
-  /** Puts a whole new text in a file's place: at any moment either the old or the new is there. */
-  static void replace(Path asked, byte[] bytes) throws IOException {
-    // A link stays a link: it is what it points to that is replaced.
-    Path path = Files.isSymbolicLink(asked) ? asked.toRealPath() : asked;
+  /**
+   * Puts a whole new text in a file's place: at any moment either the old or the new is there. A
+   * link gives way to a file: what it led to, wherever that is, stays as it was.
+   */
+  static void replace(Path path, byte[] bytes) throws IOException {
     Path fresh = path.resolveSibling(path.getFileName() + ".new");
+    Files.deleteIfExists(fresh);
     try (FileChannel channel =
-        FileChannel.open(
-            fresh,
-            StandardOpenOption.CREATE,
-            StandardOpenOption.TRUNCATE_EXISTING,
-            StandardOpenOption.WRITE)) {
+        FileChannel.open(fresh, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
       writeFully(channel, bytes);
       channel.force(true);
     }

@@ -3,9 +3,9 @@ package linkwright.files;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import linkwright.files.facts.FactCodecs;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
-import linkwright.job.FactFields;
 
 /** Entries of a job as lines of its book, and back. */
 public final class EntryLines {
@@ -22,12 +22,23 @@ public final class EntryLines {
 
   /** The entry that a line stands for; a kind that is not known is kept as it is. */
   public static Entry entry(BookLine line) {
-    Fact fact = FactFields.read(line.kind(), line.fields());
-    return new Entry(line.number(), line.at(), line.device(), fact);
+    Fact fact = FactCodecs.fact(line.kind(), line.fields());
+    return new Entry(line.number(), line.at(), line.device(), line.person(), fact);
+  }
+
+  /** The line of a new entry of nobody in particular. */
+  public static BookLine line(int number, Instant at, String device, Fact fact) {
+    return line(new Entry(number, at, device, fact));
   }
 
   /** The line of a new entry. */
-  public static BookLine line(int number, Instant at, String device, Fact fact) {
-    return new BookLine(number, at, device, fact.kind(), FactFields.of(fact));
+  public static BookLine line(Entry entry) {
+    return new BookLine(
+        entry.number(),
+        entry.at(),
+        entry.device(),
+        entry.person(),
+        FactCodecs.kind(entry.fact()),
+        FactCodecs.fields(entry.fact()));
   }
 }

@@ -45,7 +45,31 @@ public record Home(Path folder) {
 
   /** The books in the folder of jobs, by name; none if there is no such folder. */
   public List<Path> books() {
-    return yamlIn(jobs(), 1, new ArrayList<>());
+    return yamlIn(jobs(), 1, new ArrayList<>()).stream()
+        .filter(path -> leadsOut(path).isEmpty())
+        .toList();
+  }
+
+  /**
+   * Why a file is not opened though its name stands in this folder: a link, its own or one of a
+   * folder above it, leads elsewhere. Empty for all that lies here, and for what never did.
+   */
+  public Optional<String> leadsOut(Path path) {
+    if (!path.toAbsolutePath().normalize().startsWith(folder.toAbsolutePath().normalize())) {
+      return Optional.empty();
+    }
+    try {
+      Path real = path.toRealPath();
+      return real.startsWith(folder.toRealPath())
+          ? Optional.empty()
+          : Optional.of(
+              path
+                  + " is a link that leads out of your folder, to "
+                  + real
+                  + ": it is not followed. Open that book by its own name, or move it here.");
+    } catch (IOException notThere) {
+      return Optional.empty();
+    }
   }
 
   /** The user's files below one of the data folders, by name; trouble is told. */

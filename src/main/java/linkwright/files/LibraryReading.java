@@ -16,6 +16,9 @@ import linkwright.routine.RoutineChecks;
 
 /** A library while it is read: file after file, then what the files say of each other. */
 final class LibraryReading {
+  /** A library before anything was read. */
+  static final Library NOTHING = new LibraryReading().library();
+
   private final Shelves shelves = Shelves.empty();
   private final List<Problem> strays = new ArrayList<>();
   private final Set<ProblemList> files = new LinkedHashSet<>();

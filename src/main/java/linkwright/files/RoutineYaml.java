@@ -18,9 +18,12 @@ import linkwright.routine.Makes;
 import linkwright.routine.Part;
 import linkwright.routine.Remedy;
 import linkwright.routine.Routine;
+import linkwright.routine.RoutineDetail;
 import linkwright.routine.Step;
+import linkwright.routine.StepDetail;
 import linkwright.routine.Then;
 import linkwright.routine.Wait;
+import linkwright.routine.WaitEnds;
 
 /** A routine from its file. How its steps hang together is for the routine room's checks. */
 final class RoutineYaml {
@@ -54,12 +57,14 @@ final class RoutineYaml {
               group.sound();
             });
     List<Step> steps = new ArrayList<>();
+    RoutineDetail detail = DetailYaml.ofRoutine(from);
     from.require("steps", "Write steps: and under it the steps, each after a hyphen.");
     from.groups("steps", "a step").forEach(one -> step(one).ifPresent(steps::add));
     return from.sound()
         ? Optional.of(
             new Routine(
-                id, title, says, makes, plan, patterns, ends, usualLoss, usualRedo, pieces, steps))
+                id, title, says, makes, plan, patterns, ends, usualLoss, usualRedo, pieces, steps,
+                detail))
         : Optional.empty();
   }
 
@@ -84,12 +89,17 @@ final class RoutineYaml {
     String mind = from.textOrEmpty("mind");
     Optional<Span> usual = from.optional("usual-time", Span::read);
     List<Wait> waits = new ArrayList<>();
-    from.groups("waits", "a wait").forEach(one -> wait(one).ifPresent(waits::add));
+    WaitEnds usualEnd = does.contains(Hazard.PICKLES) ? WaitEnds.LOOK : WaitEnds.TIME;
+    for (Fields one : from.groups("waits", "a wait")) {
+      String number = waits.isEmpty() ? "" : "-" + (waits.size() + 1);
+      wait(one, id + "-wait" + number, usualEnd).ifPresent(waits::add);
+    }
     String measure = from.textOrEmpty("measure");
     List<String> cautions = from.texts("cautions");
     List<Remedy> wrong = new ArrayList<>();
     from.groups("wrong", "something that goes wrong")
         .forEach(one -> remedy(one).ifPresent(wrong::add));
+    StepDetail detail = DetailYaml.ofStep(from);
     if (!from.sound()) {
       return Optional.empty();
     }
@@ -110,11 +120,16 @@ final class RoutineYaml {
             waits,
             measure,
             cautions,
-            wrong));
+            wrong,
+            detail));
   }
 
-  private static Optional<Wait> wait(Fields from) {
+  /** A wait; without an id of its own books know it by its step's, whatever it is called. */
+  private static Optional<Wait> wait(Fields from, String usualId, WaitEnds usualEnd) {
+    String id = from.optional("id", Values::id).orElse(usualId);
     String name = from.text("name");
+    WaitEnds ends =
+        from.optional("ends", Values.word(WaitEnds::of, WaitEnds.words())).orElse(usualEnd);
     Span span =
         from.value(
             "for",
@@ -126,7 +141,7 @@ final class RoutineYaml {
                                 ? Read.good(read)
                                 : Read.bad("A wait of nothing is none. Write 8 min.")),
             NO_TIME);
-    return from.sound() ? Optional.of(new Wait(name, span.seconds())) : Optional.empty();
+    return from.sound() ? Optional.of(new Wait(id, name, span.seconds(), ends)) : Optional.empty();
   }
 
   private static Optional<Remedy> remedy(Fields from) {

@@ -118,8 +118,7 @@ public record UserSettings(
                     : Read.bad("A font of " + points + " points can't be read; 8 to 72 can."));
   }
 
-  private static <E extends Enum<E>> java.util.function.Function<String, Read<E>> words(
-      E[] values) {
+  static <E extends Enum<E>> java.util.function.Function<String, Read<E>> words(E[] values) {
     return Values.word(
         text -> Stream.of(values).filter(value -> word(value).equals(text)).findFirst(),
         Stream.of(values).map(UserSettings::word).toList());

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import linkwright.quantity.Nearest;
+import linkwright.quantity.Count;
 import linkwright.quantity.Read;
 
 /** Readers for the plain values of files, in the manner of the quantities' own. */
@@ -59,8 +60,9 @@ final class Values {
 
   /** A whole number of 1 or more. */
   static Read<Integer> whole(String text) {
-    return text.matches("[1-9]\\d{0,8}")
-        ? Read.good(Integer.parseInt(text))
+    Read<Integer> read = Count.read(text, 1, Integer.MAX_VALUE);
+    return read.isGood()
+        ? read
         : Read.bad("\"" + text + "\" is not a whole number of 1 or more.");
   }
 

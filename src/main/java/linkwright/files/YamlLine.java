@@ -27,7 +27,7 @@ final class YamlLine {
 
   private YamlLine() {}
 
-  static Optional<BookLine> parse(String line) {
+  static Optional<ParsedLine> parse(String line) {
     LoaderOptions limits = new LoaderOptions();
     limits.setMaxAliasesForCollections(0);
     limits.setNestingDepthLimit(FieldValues.DEEPEST + 3);
@@ -37,7 +37,7 @@ final class YamlLine {
       if (root instanceof SequenceNode one
           && one.getValue().size() == 1
           && one.getValue().get(0) instanceof MappingNode entry) {
-        return BookParser.entry(map(entry));
+        return ParsedLine.of(map(entry));
       }
       return Optional.empty();
     } catch (YAMLException | NoField unreadable) {

@@ -1,6 +1,7 @@
 package linkwright.job;
 
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * How one entry names another; stays true when books of two machines are merged.
@@ -9,14 +10,23 @@ import java.util.Optional;
  * @param number its number there
  */
 public record EntryId(String device, int number) {
-  /** As it stands in a book: {@code bench-7}. */
-  @Override
-  public String toString() {
+  /** What tells two machines of one name apart: nothing that a person needs to read. */
+  private static final Pattern TELLS_APART =
+      Pattern.compile("-(?=[a-z]*[2-9])[a-hjkmnp-tv-z2-9]{8}(?=$|~)");
+
+  /** As it stands in a book: {@code bench-k7f3m2q9-7}. */
+  public String written() {
     return device + "-" + number;
   }
 
-  /** Reads {@code bench-7} back; empty if it is not of that shape. */
-  static Optional<EntryId> parse(String text) {
+  /** As it is shown: {@code bench-7}. */
+  @Override
+  public String toString() {
+    return TELLS_APART.matcher(device).replaceFirst("") + "-" + number;
+  }
+
+  /** Reads back what is written; empty if it is not of that shape. */
+  public static Optional<EntryId> parse(String text) {
     int dash = text.lastIndexOf('-');
     if (dash < 1) {
       return Optional.empty();

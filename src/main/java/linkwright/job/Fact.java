@@ -8,27 +8,75 @@ import java.util.OptionalDouble;
 
 /**
  * What can be entered in a job book. Each is a thing that has happened, so its name is in the past
- * tense; in the book its kind is the name in small letters with hyphens ({@code pieces-through}).
+ * tense. What stands on the disk for it is the codecs' of the files' room: a field may be renamed
+ * here and nothing changes there.
  *
- * <p>Lengths are mm, masses g, times s. A field that was not measured is empty and absent from the
- * book. {@link FactFields} writes and reads them.
+ * <p>Lengths are mm, masses g, times s. A field that was not measured, said or known is empty, and
+ * so is one that the first release did not have yet; it is then absent from the book.
  */
-public sealed interface Fact {
+public sealed interface Fact
+    permits Fact.JobOpened,
+        Fact.PlanSet,
+        Fact.MetalWeighedOut,
+        Fact.TestPieceTried,
+        Fact.SampleChosen,
+        Fact.TrialMeasured,
+        Fact.TrialChosen,
+        Fact.StepOpened,
+        Fact.StepDone,
+        Fact.CautionSeen,
+        Fact.PiecesTaken,
+        Fact.PiecesThrough,
+        Fact.PiecesSentBack,
+        Fact.PiecesScrapped,
+        Fact.WireCut,
+        Fact.WireAdded,
+        Fact.WireDiscarded,
+        Fact.SittingStarted,
+        Fact.SteppedAway,
+        Fact.TimerStarted,
+        Fact.TimerAnswered,
+        Fact.WeighedIn,
+        Fact.PricesSet,
+        Fact.Noted,
+        Fact.Struck,
+        Fact.LineAccepted,
+        Fact.JobClosed,
+        Fact.JobReopened,
+        Fact.Unread,
+        BenchFact,
+        LotFact,
+        LessonFact {
 
-  /** The job was begun, to be made by that routine. */
-  record JobOpened(String name, String routine) implements Fact {}
+  /** The job was begun, to be made by that routine; again names the job it is made anew from. */
+  record JobOpened(String name, String routine, String again) implements Fact {
+    public JobOpened(String name, String routine) {
+      this(name, routine, "");
+    }
+  }
 
-  /** The plan was set or changed: the plan file's keys with what was typed for each. */
-  record PlanSet(Map<String, String> wish) implements Fact {
+  /**
+   * The plan was set or changed: the plan file's keys with what was typed for each, and what was
+   * reckoned with where nothing was typed.
+   */
+  record PlanSet(Map<String, String> wish, Map<String, Sourced> reckonedWith) implements Fact {
     public PlanSet {
       wish = copy(wish);
+      reckonedWith = copy(reckonedWith);
+    }
+
+    public PlanSet(Map<String, String> wish) {
+      this(wish, Map.of());
     }
   }
 
   /** Metal was weighed out of the safe for this job. */
   record MetalWeighedOut(double massG, String what) implements Fact {}
 
-  /** A test piece was formed and judged; verdicts say what the next one should be. */
+  /**
+   * A test piece was formed and judged; verdicts say what the next one should be. The lot is the
+   * wire's in the drawer; confirmed: what was measured was asked about, and stands.
+   */
   record TestPieceTried(
       double wireMm,
       double blankMm,
@@ -37,11 +85,25 @@ public sealed interface Fact {
       OptionalDouble widthMm,
       OptionalDouble insideMm,
       List<String> verdicts,
-      String note)
+      String note,
+      String lot,
+      boolean confirmed)
       implements Fact {
     public TestPieceTried {
       formersMm = copy(formersMm);
       verdicts = List.copyOf(verdicts);
+    }
+
+    public TestPieceTried(
+        double wireMm,
+        double blankMm,
+        Map<String, Double> formersMm,
+        OptionalDouble lengthMm,
+        OptionalDouble widthMm,
+        OptionalDouble insideMm,
+        List<String> verdicts,
+        String note) {
+      this(wireMm, blankMm, formersMm, lengthMm, widthMm, insideMm, verdicts, note, "", false);
     }
   }
 
@@ -68,8 +130,15 @@ public sealed interface Fact {
   /** A step that counts nothing was done. */
   record StepDone(String step) implements Fact {}
 
-  /** A caution was shown whole and answered. */
-  record CautionSeen(String caution) implements Fact {}
+  /**
+   * A caution was met. The digest is of its text and of the reason for which it was shown, so that
+   * it comes whole again when either changes.
+   */
+  record CautionSeen(String caution, CautionMet how, String digest, String step) implements Fact {
+    public CautionSeen(String caution) {
+      this(caution, CautionMet.WHOLE, "", "");
+    }
+  }
 
   /** Pieces were taken in hand for a stage; redo: from the redo pile. */
   record PiecesTaken(Map<String, Integer> pieces, String stage, boolean redo) implements Fact {
@@ -88,8 +157,13 @@ public sealed interface Fact {
 
   /** Pieces failed at a stage and go back to be done again; redo: they came from its redo pile. */
   record PiecesSentBack(
-      String piece, int count, String from, String to, boolean redo, String reason)
-      implements Fact {}
+      String piece, int count, String from, String to, boolean redo, String reason, Again again)
+      implements Fact {
+    public PiecesSentBack(
+        String piece, int count, String from, String to, boolean redo, String reason) {
+      this(piece, count, from, to, redo, reason, Again.NOT_SAID);
+    }
+  }
 
   /** Pieces were scrapped while waiting for a stage; redo: out of the redo pile. */
   record PiecesScrapped(String piece, int count, String stage, boolean redo, String reason)
@@ -98,24 +172,44 @@ public sealed interface Fact {
   /** Blanks or rings were cut from wire on hand; the length is what each took, kerf included. */
   record WireCut(String piece, int count, double eachMm) implements Fact {}
 
-  /** Wire came to hand; for says which piece it serves: link or ring. */
-  record WireAdded(String piece, double wireMm, double lengthMm, String temper, String batch)
-      implements Fact {}
+  /** Wire came to hand for a kind of piece, from outside or out of a lot of the drawer. */
+  record WireAdded(
+      String piece, double wireMm, double lengthMm, String temper, String batch, String lot)
+      implements Fact {
+    public WireAdded(String piece, double wireMm, double lengthMm, String temper, String batch) {
+      this(piece, wireMm, lengthMm, temper, batch, "");
+    }
+  }
 
   /** Wire was lost or put to scrap uncut. */
   record WireDiscarded(String piece, double lengthMm, String why) implements Fact {}
 
-  /** Work at the bench began or went on. */
-  record SittingStarted() implements Fact {}
+  /** Work at the bench began or went on; a sitting is one person's. */
+  record SittingStarted(String person) implements Fact {
+    public SittingStarted() {
+      this("");
+    }
+  }
 
   /** The bench was left; each says whether it was looked to. */
   record SteppedAway(boolean torchOut, boolean gasShut, boolean hotWorkSafe) implements Fact {}
 
-  /** A timer was set. */
-  record TimerStarted(String name, long seconds) implements Fact {}
+  /**
+   * A timer was set: a wait of a step, known by its id, or one of the user's own without. The name
+   * is what is shown.
+   */
+  record TimerStarted(String name, long seconds, String waitId, String step) implements Fact {
+    public TimerStarted(String name, long seconds) {
+      this(name, seconds, "", "");
+    }
+  }
 
-  /** A timer was answered, after it rang or before. */
-  record TimerAnswered(EntryId timer) implements Fact {}
+  /** A timer was answered, after it rang or before, and how its wait ended. */
+  record TimerAnswered(EntryId timer, WaitEnd how, String reason) implements Fact {
+    public TimerAnswered(EntryId timer) {
+      this(timer, WaitEnd.NOT_SAID, "");
+    }
+  }
 
   /** The finished chain and what is left were weighed and measured. */
   record WeighedIn(
@@ -128,7 +222,7 @@ public sealed interface Fact {
       OptionalDouble sweepsG)
       implements Fact {}
 
-  /** The user's own prices, by the names of {@link Prices}. */
+  /** The user's own prices, by the names of {@link PriceList}. */
   record PricesSet(Map<String, Double> prices, String currency) implements Fact {
     public PricesSet {
       prices = copy(prices);
@@ -144,26 +238,29 @@ public sealed interface Fact {
   /** A line whose check sum failed was looked at and accepted as it stands. */
   record LineAccepted(String lineCrc) implements Fact {}
 
-  /** The job was closed; what to do differently next time. */
-  record JobClosed(String nextTime) implements Fact {}
+  /** The job was closed; what to do differently next time, and its figures as they stay. */
+  record JobClosed(String nextTime, Map<String, Double> figures) implements Fact {
+    public JobClosed {
+      figures = copy(figures);
+    }
+
+    public JobClosed(String nextTime) {
+      this(nextTime, Map.of());
+    }
+  }
 
   /** The job was opened again after closing. */
   record JobReopened(String why) implements Fact {}
 
-  /** An entry of a kind this version does not know: kept, shown, and passed over. */
+  /** An entry that this version cannot use: kept, shown, and passed over. */
   record Unread(String kind, Map<String, Object> fields) implements Fact {
     public Unread {
       fields = copy(fields);
     }
   }
 
-  /** The kind as it stands in the book, {@code pieces-through} for {@link PiecesThrough}. */
-  default String kind() {
-    return this instanceof Unread unread ? unread.kind() : FactFields.kindOf(getClass());
-  }
-
-  /** A copy that keeps its order and never changes. */
-  private static <T> Map<String, T> copy(Map<String, T> map) {
+  /** A copy that keeps its order and never changes; for the families of facts. */
+  static <T> Map<String, T> copy(Map<String, T> map) {
     return Collections.unmodifiableMap(new LinkedHashMap<>(map));
   }
 }

@@ -8,7 +8,7 @@ import linkwright.cutting.CutPlan;
 import linkwright.cutting.Cutting;
 import linkwright.cutting.LengthCut;
 import linkwright.cutting.RingsWanted;
-import linkwright.job.plan.Usually;
+import linkwright.plan.Usually;
 import linkwright.quantity.Length;
 import linkwright.quantity.UnitStyle;
 

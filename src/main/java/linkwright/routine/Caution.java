@@ -19,6 +19,7 @@ import java.util.Set;
  * @param wear protective gear and signs
  * @param source where the advice comes from, or that it is common practice
  * @param defers the sentence that puts local rules, the maker's sheet and licensed practice first
+ * @param when the jobs it is meant for
  */
 public record Caution(
     String id,
@@ -31,7 +32,36 @@ public record Caution(
     List<String> ifItGoesWrong,
     List<Gear> wear,
     String source,
-    String defers) {
+    String defers,
+    When when) {
+  /** A card for every job. */
+  public Caution(
+      String id,
+      String title,
+      Set<Hazard> covers,
+      String shortLine,
+      String canHappen,
+      List<String> doList,
+      List<String> doNot,
+      List<String> ifItGoesWrong,
+      List<Gear> wear,
+      String source,
+      String defers) {
+    this(
+        id,
+        title,
+        covers,
+        shortLine,
+        canHappen,
+        doList,
+        doNot,
+        ifItGoesWrong,
+        wear,
+        source,
+        defers,
+        When.ALWAYS);
+  }
+
   public Caution {
     EnumSet<Hazard> ordered = EnumSet.noneOf(Hazard.class);
     ordered.addAll(covers);

@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param usualRedo share of joints done again, 0 to 1
  * @param pieces kind of piece → its stages in the order in which it goes through them
  * @param steps the steps in order
+ * @param detail what it says besides
  */
 public record Routine(
     String id,
@@ -32,7 +33,36 @@ public record Routine(
     double usualLoss,
     double usualRedo,
     Map<String, List<String>> pieces,
-    List<Step> steps) {
+    List<Step> steps,
+    RoutineDetail detail) {
+  /** A routine that says nothing besides. */
+  public Routine(
+      String id,
+      String title,
+      String says,
+      Makes makes,
+      String plan,
+      List<String> patterns,
+      Ends ends,
+      double usualLoss,
+      double usualRedo,
+      Map<String, List<String>> pieces,
+      List<Step> steps) {
+    this(
+        id,
+        title,
+        says,
+        makes,
+        plan,
+        patterns,
+        ends,
+        usualLoss,
+        usualRedo,
+        pieces,
+        steps,
+        RoutineDetail.NONE);
+  }
+
   public Routine {
     patterns = List.copyOf(patterns);
     Map<String, List<String>> ordered = new LinkedHashMap<>();
@@ -46,9 +76,16 @@ public record Routine(
     return pieces.getOrDefault(kind, List.of());
   }
 
-  /** The step with that id. */
+  /** The step with that id, or that had it before. */
   public Optional<Step> step(String stepId) {
-    return steps.stream().filter(step -> step.id().equals(stepId)).findFirst();
+    return steps.stream()
+        .filter(step -> step.id().equals(stepId))
+        .findFirst()
+        .or(
+            () ->
+                steps.stream()
+                    .filter(step -> step.detail().formerIds().contains(stepId))
+                    .findFirst());
   }
 
   /** Whether a text of a step has a placeholder whose name begins so. */

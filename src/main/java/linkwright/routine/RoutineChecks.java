@@ -23,6 +23,11 @@ public final class RoutineChecks {
           CautionTies::everyCautionIsKnown,
           RemedyPaths::aRedoGoesBackToAStage,
           RemedyPaths::everyReasonIsKnown,
+          DetailChecks::aFormerNameLeadsToOneStep,
+          DetailChecks::aLoopLeadsBack,
+          DetailChecks::everyGradeIsKnown,
+          DetailChecks::everyKindOfPieceIsMade,
+          DetailChecks::everyQuestionHasAChoice,
           Texts::everyStepSaysWhatToDo,
           Texts::everyPlaceholderIsKnown);
 

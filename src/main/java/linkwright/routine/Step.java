@@ -31,6 +31,7 @@ import java.util.Set;
  * @param measure what to measure and with what; empty if nothing
  * @param cautions ids of the cautions to be seen before it opens
  * @param wrong what may go wrong here
+ * @param detail what it says besides
  */
 public record Step(
     String id,
@@ -48,7 +49,46 @@ public record Step(
     List<Wait> waits,
     String measure,
     List<String> cautions,
-    List<Remedy> wrong) {
+    List<Remedy> wrong,
+    StepDetail detail) {
+  /** A step that says nothing besides. */
+  public Step(
+      String id,
+      String title,
+      Part part,
+      Map<String, String> stage,
+      Counts counts,
+      Set<Hazard> does,
+      boolean rinses,
+      String doText,
+      String lookFor,
+      String why,
+      String mind,
+      OptionalLong usualSeconds,
+      List<Wait> waits,
+      String measure,
+      List<String> cautions,
+      List<Remedy> wrong) {
+    this(
+        id,
+        title,
+        part,
+        stage,
+        counts,
+        does,
+        rinses,
+        doText,
+        lookFor,
+        why,
+        mind,
+        usualSeconds,
+        waits,
+        measure,
+        cautions,
+        wrong,
+        StepDetail.NONE);
+  }
+
   public Step {
     stage = Collections.unmodifiableMap(new LinkedHashMap<>(stage));
     EnumSet<Hazard> ordered = EnumSet.noneOf(Hazard.class);

@@ -1,6 +1,7 @@
 package linkwright.shell;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.ArrayList;
@@ -8,7 +9,6 @@ import java.util.List;
 import java.util.Optional;
 import linkwright.coach.DoubtfulLine;
 import linkwright.coach.Message;
-import linkwright.coach.Shelf;
 import linkwright.coach.TrayJob;
 import linkwright.files.BookFile;
 import linkwright.files.BookLine;
@@ -19,6 +19,7 @@ import linkwright.files.Suspect;
 import linkwright.job.Fact;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
+import linkwright.standing.Handbook;
 
 /** The job books in the user's folder, one of them open at a time. */
 final class Books {
@@ -59,7 +60,7 @@ final class Books {
         .orElseGet(() -> new Message.Kept(EntryLines.entries(lines)));
   }
 
-  Message begin(String name, List<Fact> facts) {
+  Message begin(String name, List<Fact> facts, Handbook handbook) {
     shut();
     Read<BookFile> created = BookFile.create(home.jobs(), name, device, clock.instant());
     if (created instanceof Read.Bad<BookFile> bad) {
@@ -69,22 +70,25 @@ final class Books {
     if (keep(facts) instanceof Message.NotKept not) {
       return new Message.JobNotOpened(not.why());
     }
-    return opened(open.orElseThrow());
+    return opened(open.orElseThrow(), handbook);
   }
 
-  Message open(String slug) {
+  Message open(String slug, Handbook handbook) {
     shut();
+    Path path = home.jobs().resolve(slug + ".yaml");
     Read<BookFile> found =
-        BookFile.open(home.jobs().resolve(slug + ".yaml"), device, clock.instant());
+        home.leadsOut(path)
+            .map(Read::<BookFile>bad)
+            .orElseGet(() -> BookFile.open(path, device, clock.instant()));
     if (found instanceof Read.Bad<BookFile> bad) {
       return new Message.JobNotOpened(bad.sentence());
     }
     open = found.found();
-    return opened(open.orElseThrow());
+    return opened(open.orElseThrow(), handbook);
   }
 
   /** Accepts a line whose check fails, and reads the book anew. */
-  Message accept(String check) {
+  Message accept(String check, Handbook handbook) {
     if (open.isEmpty()) {
       return new Message.NotKept(List.of(), "No book is open.");
     }
@@ -97,16 +101,17 @@ final class Books {
     return accepted
         .problem()
         .<Message>map(why -> new Message.NotKept(List.of(), why))
-        .orElseGet(() -> opened(book));
+        .orElseGet(() -> opened(book, handbook));
   }
 
-  private Message opened(BookFile book) {
+  private Message opened(BookFile book, Handbook handbook) {
     String slug = TrayReading.slug(book.path());
     return new Message.JobOpened(
         slug,
+        device,
         EntryLines.entries(book.lines()),
         book.whyReadOnly().isPresent(),
-        told(book),
+        told(book, handbook),
         drafts.of(slug),
         book.suspects().stream().map(Books::doubtful).toList());
   }
@@ -116,8 +121,10 @@ final class Books {
         line.line(), line.check(), line.text(), line.reading().map(EntryLines::entry));
   }
 
-  private static List<String> told(BookFile book) {
-    List<String> told = new ArrayList<>(book.problems().stream().map(Problem::sentence).toList());
+  private static List<String> told(BookFile book, Handbook handbook) {
+    List<Problem> problems = new ArrayList<>(book.problems());
+    problems.addAll(book.unknownSteps(handbook::routine));
+    List<String> told = new ArrayList<>(problems.stream().map(Problem::sentence).toList());
     book.whyReadOnly().ifPresent(told::add);
     return told;
   }
@@ -140,8 +147,8 @@ final class Books {
   }
 
   /** The jobs in the folder, the one last worked on first. */
-  Message tray(Shelf shelf) {
-    List<TrayJob> jobs = tray.jobs(shelf, clock.instant(), patience);
+  Message tray(Handbook handbook) {
+    List<TrayJob> jobs = tray.jobs(handbook, clock.instant(), patience);
     return new Message.TrayRead(jobs, tray.unread());
   }
 }

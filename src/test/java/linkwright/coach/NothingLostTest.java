@@ -30,7 +30,10 @@ class NothingLostTest {
 
     bench.diskIsFull(false).press("ctrl-k");
 
-    assertThat(bench.entries()).last().satisfies(e -> assertThat(e.fact().kind()).isEqualTo(kind));
+    assertThat(bench.entries())
+        .last()
+        .satisfies(
+            e -> assertThat(linkwright.files.facts.FactCodecs.kind(e.fact())).isEqualTo(kind));
     assertThat(bench.model().screen().form()).isEmpty();
     assertThat(bench.job().drafts()).doesNotContainKey(draft);
     assertThat(bench.performed(Effect.DropDraft.class))

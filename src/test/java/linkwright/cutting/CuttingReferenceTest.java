@@ -28,7 +28,7 @@ class CuttingReferenceTest {
 
       CutPlan plan = fromEqualLengths(30, 17, blanks);
       assertThat(plan.complete()).isTrue();
-      assertThat(Counted.opened(plan)).isEqualTo(19);
+      assertThat(PlanCounts.opened(plan)).isEqualTo(19);
       assertThat(plan.proved()).isTrue();
 
       CutPlan tooFew = fromEqualLengths(18, 17, blanks);
@@ -50,7 +50,7 @@ class CuttingReferenceTest {
                   BlanksWanted.each(140, 4)));
 
       assertThat(plan.complete()).isTrue();
-      assertThat(Counted.opened(plan)).isEqualTo(4);
+      assertThat(PlanCounts.opened(plan)).isEqualTo(4);
       assertThat(plan.proved()).isTrue();
     }
   }

@@ -136,7 +136,7 @@ class CuttingTest {
       // 10 rings from the long one and 4 from the short: both must be opened for 13
       assertThat(plan.blanks()).containsExactly(12);
       assertThat(plan.rings()).isEqualTo(13);
-      assertThat(Counted.opened(plan)).isEqualTo(4);
+      assertThat(PlanCounts.opened(plan)).isEqualTo(4);
       assertThat(plan.proved()).isTrue();
       assertThat(plan.cuts()).filteredOn(LengthCut::fromRingStock).hasSize(2);
     }
@@ -173,7 +173,7 @@ class CuttingTest {
       CutPlan plan = Cutting.plan(order);
 
       assertThat(plan.complete()).isTrue();
-      assertThat(Counted.coils(plan)).isEqualTo(1);
+      assertThat(PlanCounts.coils(plan)).isEqualTo(1);
     }
 
     @Test
@@ -233,7 +233,7 @@ class CuttingTest {
 
       assertThat(plan.complete()).isTrue();
       assertThat(plan.proved()).isTrue();
-      assertThat(Counted.opened(plan)).isEqualTo(2);
+      assertThat(PlanCounts.opened(plan)).isEqualTo(2);
     }
   }
 
@@ -276,7 +276,7 @@ class CuttingTest {
         CutPlan plan = Cutting.plan(order);
         CutPlan scaled = Cutting.plan(scaled(order, 10));
         assertThat(scaled.blanks()).as("seed %d run %d", seed, run).isEqualTo(plan.blanks());
-        assertThat(Counted.opened(scaled)).isEqualTo(Counted.opened(plan));
+        assertThat(PlanCounts.opened(scaled)).isEqualTo(PlanCounts.opened(plan));
       }
     }
 

@@ -27,9 +27,9 @@ class ExhaustiveComparisonTest {
       String told = "seed " + seed + " " + order;
 
       assertThat(plan.proved()).as(told).isTrue();
-      assertThat(Counted.lacking(plan)).as("lacking, " + told).isEqualTo(best.lacking);
-      assertThat(Counted.opened(plan)).as("opened, " + told).isEqualTo(best.cost / 100);
-      assertThat(Counted.coils(plan)).as("coils, " + told).isEqualTo(best.cost % 100);
+      assertThat(PlanCounts.lacking(plan)).as("lacking, " + told).isEqualTo(best.lacking);
+      assertThat(PlanCounts.opened(plan)).as("opened, " + told).isEqualTo(best.cost / 100);
+      assertThat(PlanCounts.coils(plan)).as("coils, " + told).isEqualTo(best.cost % 100);
     }
   }
 
@@ -85,7 +85,7 @@ class ExhaustiveComparisonTest {
     return best;
   }
 
-  /** Counted up one by one: so many repeats fewer are wanted until what is made is enough. */
+  /** PlanCounts up one by one: so many repeats fewer are wanted until what is made is enough. */
   private static int lacking(CutOrder order, List<Integer> made) {
     int repeats = 0;
     while (!enough(order, made, repeats)) {

@@ -59,7 +59,7 @@ class ManyLengthsTest {
 
     int repeats = order.blanks().get(0).wanted();
     assertThat(plan.proved()).isFalse();
-    assertThat(Counted.lacking(plan)).isBetween(fewest, fewest + (repeats - fewest) / 100);
+    assertThat(PlanCounts.lacking(plan)).isBetween(fewest, fewest + (repeats - fewest) / 100);
   }
 
   @Test

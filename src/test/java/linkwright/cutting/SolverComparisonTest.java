@@ -51,13 +51,13 @@ class SolverComparisonTest {
     CutPlan plan = Cutting.plan(order);
 
     assertThat(plan.proved()).as("seed %d %s", seed, order).isTrue();
-    assertThat(Counted.lacking(plan))
+    assertThat(PlanCounts.lacking(plan))
         .as("lacking, seed %d %s", seed, order)
         .isEqualTo((int) fewestLacking(order));
-    assertThat(Counted.opened(plan))
+    assertThat(PlanCounts.opened(plan))
         .as("opened, seed %d %s", seed, order)
         .isEqualTo((int) fewest(order, plan, false));
-    assertThat(Counted.coils(plan))
+    assertThat(PlanCounts.coils(plan))
         .as("coils, seed %d %s", seed, order)
         .isEqualTo((int) fewest(order, plan, true));
   }
@@ -117,7 +117,7 @@ class SolverComparisonTest {
       model.made("rings made", model.rings, plan.rings());
     }
     if (coils) {
-      Expression opened = model.solver.addExpression("opened").upper(Counted.opened(plan));
+      Expression opened = model.solver.addExpression("opened").upper(PlanCounts.opened(plan));
       model.opened.forEach(one -> opened.set(one, 1));
     }
     (coils ? model.coils : model.opened).forEach(one -> one.weight(1));

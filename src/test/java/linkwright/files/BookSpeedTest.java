@@ -18,7 +18,7 @@ class BookSpeedTest {
         number,
         BookFileTest.NOW.plusSeconds(number),
         "bench",
-        "pieces-through",
+        "six-counted",
         Map.of("step", "solder-links", "count", 6L, "note", "two by the window were cold"));
   }
 
@@ -59,7 +59,7 @@ class BookSpeedTest {
     times.sort(Long::compare);
     System.out.printf(
         "append and sync of %d bytes: median %.2f ms, 95 of 100 within %.2f ms%n",
-        BookText.encode(entry(100)).length() + 1, times.get(100) / 1e6, times.get(190) / 1e6);
+        BookText.encode(entry(100), "").length() + 1, times.get(100) / 1e6, times.get(190) / 1e6);
     // A busy disk may be slow now and then, a keystroke in two may not.
     assertThat(times.get(100)).isLessThan(100_000_000L);
   }

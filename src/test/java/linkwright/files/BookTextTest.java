@@ -25,10 +25,13 @@ class BookTextTest {
     fields.put("note", "six at once");
     fields.put("ok", true);
     fields.put("blank-mm", 38.1);
-    String line = BookText.encode(new BookLine(12, EIGHT, "bench", "pieces-through", fields));
+    String line =
+        BookText.encode(
+            new BookLine(12, EIGHT, "bench-k7", "Anna", "pieces-through", fields), "00c0ffee");
     assertThat(line)
         .matches(
-            "- \\{n: 12, at: 2026-11-25T20:00:00Z, by: bench, kind: pieces-through, count: 6,"
+            "- \\{n: 12, at: 2026-11-25T20:00:00Z, device: bench-k7, by: \"Anna\","
+                + " after: \"00c0ffee\", kind: pieces-through, count: 6,"
                 + " note: \"six at once\", ok: true, blank-mm: 38\\.1} # crc32c:[0-9a-f]{8}");
   }
 
@@ -42,7 +45,8 @@ class BookTextTest {
   @Test
   void wordsThatYamlWouldTurnIntoSomethingElseAreQuoted() {
     BookLine line = new BookLine(1, EIGHT, "on", "null", Map.of("y", "yes", "12", "~"));
-    assertThat(BookText.encode(line)).contains("by: \"on\", kind: \"null\"", "\"y\": \"yes\"");
+    assertThat(BookText.encode(line, ""))
+        .contains("device: \"on\", kind: \"null\"", "\"y\": \"yes\"");
     assertThat(readBack(line)).isEqualTo(line);
   }
 
@@ -62,8 +66,10 @@ class BookTextTest {
     Random random = new Random(seed);
     for (int i = 0; i < 500; i++) {
       BookLine line = randomLine(random, i + 1);
-      String text = BookText.encode(line);
-      assertThat(YamlLine.parse(text)).as("seed %d, %s", seed, text).contains(line);
+      String text = BookText.encode(line, "");
+      assertThat(YamlLine.parse(text))
+          .as("seed %d, %s", seed, text)
+          .contains(new ParsedLine(line, "", true));
       Object plain = new Yaml(new SafeConstructor(new LoaderOptions())).load(text);
       assertThat(plain).isInstanceOf(List.class);
     }
@@ -92,16 +98,16 @@ class BookTextTest {
     assertThat(BookParser.parse("- {n: 1, at: 2026-11-25T20:00:00Z, by: a, kind: b, c: yes}"))
         .isEmpty();
     assertThat(YamlLine.parse("- n: 1\n  at: 2026-11-25T20:00:00Z\n  by: a\n  kind: b\n  c: yes"))
-        .contains(new BookLine(1, EIGHT, "a", "b", Map.of("c", true)));
+        .contains(new ParsedLine(new BookLine(1, EIGHT, "a", "b", Map.of("c", true)), "", false));
   }
 
   private static BookLine readBack(BookLine line) {
     BookScan scan =
         BookScan.of(
-            (BookText.encode(line) + "\n").getBytes(java.nio.charset.StandardCharsets.UTF_8));
+            (BookText.encode(line, "") + "\n").getBytes(java.nio.charset.StandardCharsets.UTF_8));
     assertThat(scan.rows()).hasSize(1);
     assertThat(scan.rows().get(0).sound()).isTrue();
-    String text = BookText.encode(line);
+    String text = BookText.encode(line, "");
     String bare = text.substring(0, text.lastIndexOf(BookText.CHECK_MARK));
     assertThat(BookParser.parse(bare)).as("our own parser knows our own shape").isPresent();
     return scan.rows().get(0).entry().orElseThrow();

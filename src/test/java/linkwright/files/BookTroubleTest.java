@@ -10,10 +10,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 import linkwright.quantity.Problem;
-import linkwright.quantity.Read;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -205,32 +203,6 @@ class BookTroubleTest {
       assertThat(files.map(file -> file.getFileName().toString()))
           .containsExactlyInAnyOrder("trace.yaml", "trace.lock");
     }
-  }
-
-  @Test
-  void booksOfTwoMachinesUniteWhateverTheirOrder() throws IOException {
-    Path other = folder.resolve("other.yaml");
-    BookLine laptop =
-        new BookLine(1, BookFileTest.NOW.plusMillis(1500), "laptop", "note", Map.of("t", "x"));
-    BookLine differs = new BookLine(2, BookFileTest.NOW, "bench", "note", Map.of());
-    Files.writeString(
-        other,
-        Stream.of(laptop, BookFileTest.entry(1), differs)
-            .map(line -> BookText.encode(line) + "\n")
-            .reduce("", String::concat));
-    Read<BookMerge> one = BookMerge.of(List.of(path, other));
-    Read<BookMerge> two = BookMerge.of(List.of(other, path));
-    assertThat(one.orThrow().lines())
-        .containsExactly(differs, BookFileTest.entry(1), laptop)
-        .isEqualTo(two.orThrow().lines());
-    assertThat(one.orThrow().problems())
-        .singleElement()
-        .satisfies(
-            problem ->
-                assertThat(problem.wrong())
-                    .isEqualTo(
-                        "Entry 2 of device bench says something else here than in another of the"
-                            + " books."));
   }
 
   /** A channel that fails in the middle of a write, as a full disk does. */

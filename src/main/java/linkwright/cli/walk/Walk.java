@@ -35,11 +35,11 @@ public final class Walk {
   public static int run(
       Surroundings here, Home home, Choices choices, Library library, Opening opening) {
     Runnable bell = here.environment().terminal() ? here.out()::bell : () -> {};
-    String device = choices.device(here.environment().variables());
+    String device = choices.device(here, home);
     Performer performer = new Performer(home, device, here.clock(), bell);
     Model model =
         Model.begin(
-            Start.shelf(library), choices.withUsualKeys(), here.clock().instant(), ANY, ANY);
+            Start.handbook(library), choices.withUsualKeys(), here.clock().instant(), ANY, ANY);
     Hands hands = new Hands(performer, model);
     try {
       return new Walk(here, library, hands).run(opening);

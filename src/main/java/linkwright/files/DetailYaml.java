@@ -1,0 +1,110 @@
+package linkwright.files;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import linkwright.quantity.Length;
+import linkwright.quantity.Read;
+import linkwright.routine.Level;
+import linkwright.routine.Loop;
+import linkwright.routine.PieceKind;
+import linkwright.routine.Question;
+import linkwright.routine.RoutineDetail;
+import linkwright.routine.StepDetail;
+import linkwright.routine.When;
+
+/** What routines, steps and cautions may say besides; each key may be missing. */
+final class DetailYaml {
+  private DetailYaml() {}
+
+  static RoutineDetail ofRoutine(Fields from) {
+    Map<String, PieceKind> kinds = new LinkedHashMap<>();
+    from.group("kinds", "the kinds of piece")
+        .ifPresent(
+            group -> {
+              for (String kind : group.names()) {
+                group
+                    .group(kind, "a kind of piece")
+                    .ifPresent(piece -> kinds.put(kind, kind(piece)));
+              }
+              group.sound();
+            });
+    return new RoutineDetail(
+        from.optional("level", Values.word(Level::of, Level.words())),
+        kinds,
+        questions(from),
+        from.list("pictures", Values::id));
+  }
+
+  static StepDetail ofStep(Fields from) {
+    Map<String, String> solder = new LinkedHashMap<>();
+    from.group("solder", "the solder")
+        .ifPresent(
+            group -> {
+              solder.putAll(group.all(Read::good));
+              group.sound();
+            });
+    return new StepDetail(
+        from.list("was", Values::id),
+        when(from),
+        solder,
+        from.group("loop", "the loop").map(DetailYaml::loop),
+        from.texts("tools"),
+        from.list("pictures", Values::id),
+        questions(from));
+  }
+
+  /** For what jobs a step or a caution is meant: for all if nothing is said. */
+  static When when(Fields from) {
+    Optional<Fields> said = from.group("when", "the condition");
+    if (said.isEmpty()) {
+      return When.ALWAYS;
+    }
+    Fields when = said.get();
+    Map<String, List<String>> words = new LinkedHashMap<>();
+    for (String trait : When.TRAITS) {
+      List<String> any =
+          when.isList(trait)
+              ? when.texts(trait)
+              : when.optional(trait, Read::good).map(List::of).orElse(List.of());
+      if (!any.isEmpty()) {
+        words.put(trait, any);
+      }
+    }
+    When read = new When(words, mm(when, "thicker-than"), mm(when, "thinner-than"));
+    when.sound();
+    return read;
+  }
+
+  private static OptionalDouble mm(Fields from, String key) {
+    return PatternYaml.mm(from.optional(key, Length::readSize));
+  }
+
+  private static PieceKind kind(Fields from) {
+    PieceKind kind =
+        new PieceKind(
+            from.textOrEmpty("pattern"), from.optional("per-repeat", Values::whole).orElse(1));
+    from.sound();
+    return kind;
+  }
+
+  private static Loop loop(Fields from) {
+    Loop loop = new Loop(from.value("back-to", Values::id, ""), from.text("until"));
+    from.sound();
+    return loop;
+  }
+
+  private static List<Question> questions(Fields from) {
+    return from.groups("questions", "a question").stream()
+        .map(
+            each -> {
+              Question question =
+                  new Question(each.text("asks"), each.texts("answers"), each.textOrEmpty("why"));
+              each.sound();
+              return question;
+            })
+        .toList();
+  }
+}

@@ -1,0 +1,42 @@
+package linkwright.job;
+
+import java.util.Map;
+
+/** What can be entered since the second format, of the work at the bench and of the job. */
+public sealed interface BenchFact extends Fact {
+
+  /** The state of hot work was said, with the words it was said in. */
+  record HotWorkSaid(HotWorkState state, String step, String statement) implements BenchFact {}
+
+  /** The person's sitting ended; her timers go on. */
+  record SittingEnded(String person) implements BenchFact {}
+
+  /** A step was passed with nothing done at it. */
+  record StepSkipped(String step, String why) implements BenchFact {}
+
+  /** Joints of a kind of piece were looked at: so many failed of so many. */
+  record JointsChecked(String piece, int failed, int of, String reason, String step)
+      implements BenchFact {}
+
+  /** The count of a pile was put right by hand; redo: of the pieces to be done again there. */
+  record CountCorrected(
+      String piece, String stage, boolean redo, int wasCounted, int thereAre, String why)
+      implements BenchFact {}
+
+  /** The time spent at a step was put right by hand, s; without a step that of the whole job. */
+  record HoursCorrected(String step, double wasSeconds, double isSeconds, String why)
+      implements BenchFact {}
+
+  /** A pile got a place or a tin, in her own words. */
+  record PilePlaced(String piece, String stage, String place) implements BenchFact {}
+
+  /** The job card was set or changed: customer, promised date, quote, deposit and the like. */
+  record CardSet(Map<String, String> card) implements BenchFact {
+    public CardSet {
+      card = Fact.copy(card);
+    }
+  }
+
+  /** The job was put away from the tray, or brought back. */
+  record JobPutAway(boolean away) implements BenchFact {}
+}

@@ -1,0 +1,24 @@
+package linkwright.job;
+
+/** What can be entered of learning: in a student's own book, or beside a job's steps. */
+public sealed interface LessonFact extends Fact {
+
+  /** A student's book was begun; she is an id, her name is her teacher's to keep. */
+  record StudentBookOpened(String student) implements LessonFact {}
+
+  /** A question of a lesson was asked; the seed shuffles its answers and draws its numbers. */
+  record QuestionAsked(String lesson, String item, long seed) implements LessonFact {}
+
+  /** It was answered. */
+  record QuestionAnswered(EntryId question, String given, boolean right) implements LessonFact {}
+
+  /** A teacher signed a step, or a piece made at it: a mark, not a proof. */
+  record Signed(String teacher, String step, String piece, String note) implements LessonFact {}
+
+  /** A piece was studied: what was expected, what came of it, what will change. */
+  record PieceStudied(String piece, String expected, String got, String change)
+      implements LessonFact {}
+
+  /** Practice was set: so many pieces of an exercise, so many days from now. */
+  record PracticeSet(String exercise, int pieces, int days) implements LessonFact {}
+}

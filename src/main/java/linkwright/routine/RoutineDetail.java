@@ -1,0 +1,31 @@
+package linkwright.routine;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What a routine may say besides; an older file says nothing of it.
+ *
+ * @param level how much it asks of whoever makes it
+ * @param kinds kind of piece → its pattern and how many come in a repeat
+ * @param questions what a student can be asked of it as a whole
+ * @param pictures names of drawings that show it
+ */
+public record RoutineDetail(
+    Optional<Level> level,
+    Map<String, PieceKind> kinds,
+    List<Question> questions,
+    List<String> pictures) {
+  /** Nothing of all that. */
+  public static final RoutineDetail NONE =
+      new RoutineDetail(Optional.empty(), Map.of(), List.of(), List.of());
+
+  public RoutineDetail {
+    kinds = Collections.unmodifiableMap(new LinkedHashMap<>(kinds));
+    questions = List.copyOf(questions);
+    pictures = List.copyOf(pictures);
+  }
+}
