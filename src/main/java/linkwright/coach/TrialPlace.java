@@ -112,8 +112,7 @@ final class TrialPlace implements Place {
     Map<String, String> troubles = new LinkedHashMap<>(amounts.troubles(LENGTHS, ""));
     Optional<Integer> links = Count.read(form.text("links"), 1, Count.MOST).found();
     boolean noRings = form.fields().stream().noneMatch(field -> field.id().equals("rings"));
-    Optional<Integer> rings =
-        noRings ? Optional.of(0) : Count.read(form.text("rings")).found();
+    Optional<Integer> rings = noRings ? Optional.of(0) : Count.read(form.text("rings")).found();
     if (links.isEmpty()) {
       troubles.put("links", "Give the number of links that hang, 1 or more, such as 3.");
     }

@@ -6,9 +6,9 @@ import java.util.Map;
 import java.util.Optional;
 import linkwright.job.Fact;
 import linkwright.plan.ChainWish;
+import linkwright.quantity.Count;
 import linkwright.standing.StillToDo;
 import linkwright.standing.WireStand;
-import linkwright.quantity.Count;
 
 /** Wire: what came, what was cut and lost, what is short, and drawing it down. */
 final class WirePlace implements Place {

@@ -36,7 +36,11 @@ public record BenchFile(OwnBench bench, List<Problem> problems) {
   private static final String NAME = "bench.yaml";
   private static final List<String> SHARES =
       List.of(
-          PriceList.SCRAP_CREDIT, PriceList.FILINGS_CREDIT, PriceList.OVERHEAD, PriceList.MARGIN, PriceList.TAX);
+          PriceList.SCRAP_CREDIT,
+          PriceList.FILINGS_CREDIT,
+          PriceList.OVERHEAD,
+          PriceList.MARGIN,
+          PriceList.TAX);
 
   /** Copies the list. */
   public BenchFile {

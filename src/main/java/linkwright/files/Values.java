@@ -5,8 +5,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Pattern;
-import linkwright.quantity.Nearest;
 import linkwright.quantity.Count;
+import linkwright.quantity.Nearest;
 import linkwright.quantity.Read;
 
 /** Readers for the plain values of files, in the manner of the quantities' own. */
@@ -61,9 +61,7 @@ final class Values {
   /** A whole number of 1 or more. */
   static Read<Integer> whole(String text) {
     Read<Integer> read = Count.read(text, 1, Integer.MAX_VALUE);
-    return read.isGood()
-        ? read
-        : Read.bad("\"" + text + "\" is not a whole number of 1 or more.");
+    return read.isGood() ? read : Read.bad("\"" + text + "\" is not a whole number of 1 or more.");
   }
 
   /** The short word that names a thing in files. */

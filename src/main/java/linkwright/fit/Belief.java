@@ -65,8 +65,7 @@ record Belief(double[] mean, double[][] covariance, double share) {
     return weighing.belief();
   }
 
-  private static List<Reading> suspects(
-      List<Readings> readings, Weighing weighing, double share) {
+  private static List<Reading> suspects(List<Readings> readings, Weighing weighing, double share) {
     Sum plain = all(readings, List.of(), 0);
     double before = weighing.logWeight(plain, share);
     List<Reading> gains = new ArrayList<>();

@@ -128,7 +128,8 @@ final class Evidence {
    */
   void addVerdicts(Sensitivity piece, double share, double[] slope, double[][] curvature) {
     for (Clue step : steps) {
-      double own = share * (step.ofLength() ? piece.scatter().lengthMm() : piece.scatter().widthMm());
+      double own =
+          share * (step.ofLength() ? piece.scatter().lengthMm() : piece.scatter().widthMm());
       double spread = Math.hypot(step.ownNoiseMm(), own);
       double sign = step.known() == Known.BELOW_WISH ? 1 : -1;
       double lean = sign * (step.mm() - step.sizeMm(piece.size())) / spread - 1;

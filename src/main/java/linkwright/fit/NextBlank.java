@@ -172,7 +172,9 @@ final class NextBlank {
   }
 
   private Optional<Choice> look(Map<String, Double> formers, double blankMm) {
-    return shape.size(blankMm, formers, maker.bending()).map(size -> new Choice(formers, blankMm, size));
+    return shape
+        .size(blankMm, formers, maker.bending())
+        .map(size -> new Choice(formers, blankMm, size));
   }
 
   /** A link can first get shorter as the blank grows, its bends drawing apart; look for that. */

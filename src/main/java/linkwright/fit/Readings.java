@@ -58,16 +58,14 @@ record Readings(List<Way> ways, int count) {
           m[i][i] += far * far;
         }
         chance += Math.log(wrong ? MISREAD_CHANCE : 1 - MISREAD_CHANCE);
-        off[i] =
-            clue.mm() - clue.sizeMm(piece.size()) + Triangle.dot(slopes.get(i), z);
+        off[i] = clue.mm() - clue.sizeMm(piece.size()) + Triangle.dot(slopes.get(i), z);
       }
       ways.add(way(slopes, Triangle.root(m), off, chance));
     }
     return new Readings(ways, n);
   }
 
-  private static Way way(
-      List<double[]> slopes, double[][] root, double[] off, double chance) {
+  private static Way way(List<double[]> slopes, double[][] root, double[] off, double chance) {
     double[] scaled = Triangle.solve(root, off);
     double[][] columns = new double[Belief.SIZE][off.length];
     for (int j = 0; j < columns.length; j++) {

@@ -10,8 +10,9 @@ import linkwright.quantity.Read;
  * Forms a blank to a pattern.
  *
  * <p>Each bend keeps the length of its centre line, whose radius is (D + d)/2 with the winding
- * clearance, sprung back by the wire's stress; {@code run: rest} takes what is left of the blank. The line of pull joins the two eyes'
- * centres of curvature, each taken at the end of its bend nearer the middle of the blank.
+ * clearance, sprung back by the wire's stress; {@code run: rest} takes what is left of the blank.
+ * The line of pull joins the two eyes' centres of curvature, each taken at the end of its bend
+ * nearer the middle of the blank.
  */
 public final class Forming {
   /** Half of the last digit that a blank is read and written to: 0.01 mm. */

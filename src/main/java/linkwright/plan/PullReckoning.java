@@ -26,8 +26,7 @@ final class PullReckoning {
     formed.ifPresent(
         link -> {
           for (Eye eye : link.eyes()) {
-            pulls.add(
-                pull(wish, "eye of the link", wish.wireMm(), eye.insideMm(), eye.insideMm()));
+            pulls.add(pull(wish, "eye of the link", wish.wireMm(), eye.insideMm(), eye.insideMm()));
           }
         });
     return pulls.stream()
@@ -37,8 +36,7 @@ final class PullReckoning {
 
   /** A link known by its measures alone is pulled as if it were a ring of its width. */
   private static Pull measured(ChainWish wish) {
-    double inside =
-        Math.max(wish.wireMm(), wish.link().widthMm().orElse(4) - 2 * wish.wireMm());
+    double inside = Math.max(wish.wireMm(), wish.link().widthMm().orElse(4) - 2 * wish.wireMm());
     return pull(wish, "link", wish.wireMm(), inside, inside);
   }
 

@@ -8,7 +8,9 @@ public enum UnitStyle {
   METRIC {
     @Override
     public String length(double mm) {
-      return Math.abs(mm) >= 1000 ? Decimals.upTo(mm / 1000, 3) + " m" : Decimals.upTo(mm, small(mm, 10)) + " mm";
+      return Math.abs(mm) >= 1000
+          ? Decimals.upTo(mm / 1000, 3) + " m"
+          : Decimals.upTo(mm, small(mm, 10)) + " mm";
     }
 
     @Override

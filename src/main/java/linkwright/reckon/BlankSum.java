@@ -79,7 +79,8 @@ final class BlankSum implements Working {
         proposal -> {
           put(outcome, proposal);
           told(outcome, answers.units(), proposal, maker, tried.size());
-                Forming.form(pattern.get(), wireMm, proposal.blankMm(), proposal.formersMm(), maker.bending())
+          Forming.form(
+                  pattern.get(), wireMm, proposal.blankMm(), proposal.formersMm(), maker.bending())
               .found()
               .ifPresent(outcome::draw);
         });

@@ -35,7 +35,10 @@ final class Figures {
 
   /** A force: newtons, and beside them what that is as a weight hung on it. */
   static String force(double newtons) {
-    return Decimals.counting(newtons, 3) + " N (" + Decimals.counting(newtons / 9.80665, 2) + " kg hung on it)";
+    return Decimals.counting(newtons, 3)
+        + " N ("
+        + Decimals.counting(newtons / 9.80665, 2)
+        + " kg hung on it)";
   }
 
   /** So many of something. */

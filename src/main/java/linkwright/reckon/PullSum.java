@@ -93,8 +93,7 @@ final class PullSum implements Working {
             + Strength.PROVISO);
   }
 
-  private record Loads(
-      Metal metal, Temper temper, double wireMm, double acrossMm, double alongMm) {
+  private record Loads(Metal metal, Temper temper, double wireMm, double acrossMm, double alongMm) {
     Strength.Held ring(String says, boolean soldered) {
       return Strength.Held.of(says, wireMm, acrossMm, alongMm, metal, temper, soldered);
     }

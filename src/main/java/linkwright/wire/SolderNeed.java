@@ -54,10 +54,10 @@ public record SolderNeed(
   /**
    * Solder for one joint of round wire.
    *
-   * <p>V = A·gap·(1 + fillet), 2.5 times as much for a tip against the side of a wire.
-   * The least piece is V/(w·t); in practice a piece is as long as the wire is thick, at most 1 mm,
-   * and never less than the least (common practice, no source). What is placed is that piece, and
-   * all of it stays in the chain.
+   * <p>V = A·gap·(1 + fillet), 2.5 times as much for a tip against the side of a wire. The least
+   * piece is V/(w·t); in practice a piece is as long as the wire is thick, at most 1 mm, and never
+   * less than the least (common practice, no source). What is placed is that piece, and all of it
+   * stays in the chain.
    *
    * @param wireMm diameter of the wire, mm, above 0
    * @param gapMm gap of the joint where the two are nearest, mm, not below 0
