@@ -11,24 +11,21 @@ import java.util.Optional;
  * @param ringStockMm lengths of the rings' wire when that is another wire; empty when the rings are
  *     cut from {@code stockMm} too
  * @param blanks blanks wanted, one entry a size; may be empty where only rings are wanted
- * @param ring rings wanted, if any
+ * @param rings rings wanted, if any
  * @param kerfMm wire that one cut turns to dust, 0 or more
- * @param repeats 0 where each blank is a link of its own; else the wanted numbers make this many
- *     repeats (3 round + 1 long, say), and chain is counted in whole repeats
  */
 public record CutOrder(
     List<Double> stockMm,
     Optional<List<Double>> ringStockMm,
-    List<BlankWish> blanks,
-    Optional<RingWish> ring,
-    double kerfMm,
-    int repeats) {
+    List<BlanksWanted> blanks,
+    Optional<RingsWanted> rings,
+    double kerfMm) {
 
   private static final double LONGEST_MM = 1e6;
   private static final double SHORTEST_MM = 0.1;
   private static final int MOST_LENGTHS = 10_000;
-  private static final long MOST_PIECES = 1_000_000;
-  private static final int MOST_SIZES = 12;
+  private static final long MOST_PIECES = 100_000;
+  private static final int MOST_SIZES = 6;
 
   /** Copies the lists, so that an order never changes. */
   public CutOrder {
@@ -37,25 +34,15 @@ public record CutOrder(
     blanks = List.copyOf(blanks);
   }
 
-  /** Links of which each blank is one, rings of the same wire or none. */
+  /** Blanks, and rings of the same wire or none. */
   public static CutOrder of(
-      List<Double> stockMm, List<BlankWish> blanks, Optional<RingWish> ring, double kerfMm) {
-    return new CutOrder(stockMm, Optional.empty(), blanks, ring, kerfMm, 0);
-  }
-
-  /** The same order with the rings cut from a wire of their own. */
-  public CutOrder withRingStock(List<Double> lengthsMm) {
-    return new CutOrder(stockMm, Optional.of(lengthsMm), blanks, ring, kerfMm, repeats);
-  }
-
-  /** The same order counted in whole repeats: the wanted numbers make this many of them. */
-  public CutOrder inRepeats(int count) {
-    return new CutOrder(stockMm, ringStockMm, blanks, ring, kerfMm, count);
+      List<Double> stockMm, List<BlanksWanted> blanks, Optional<RingsWanted> rings, double kerfMm) {
+    return new CutOrder(stockMm, Optional.empty(), blanks, rings, kerfMm);
   }
 
   /**
    * What is wrong with the order, a sentence each, all at once; empty when it can be planned. A
-   * blank longer than every stock length is no fault: it comes out as short.
+   * blank longer than every length is no fault: it comes out as short.
    */
   public List<String> problems() {
     List<String> wrong = new ArrayList<>();
@@ -66,25 +53,24 @@ public record CutOrder(
       wrong.add(onHand + " stock lengths are on hand: at most " + MOST_LENGTHS + " at once.");
     }
     long pieces = 0;
-    for (BlankWish blank : blanks) {
+    for (BlanksWanted blank : blanks) {
       positive(wrong, "blank", blank.mm());
-      count(wrong, "number of blanks wanted", blank.wanted());
+      count(wrong, "number of blanks wanted", blank.wanted(), 0);
+      count(wrong, "number of blanks to a repeat", blank.perRepeat(), 1);
       pieces += Math.max(0, blank.wanted());
     }
-    if (ring.isPresent()) {
-      RingWish rings = ring.get();
-      positive(wrong, "ring's turn", rings.turnMm());
-      zeroOrMore(wrong, "coil's tail", rings.tailMm());
-      count(wrong, "number of rings wanted", rings.wanted());
-      count(wrong, "number of rings to each link", rings.perLink());
-      count(wrong, "number of rings for the ends", rings.ends());
-      pieces += Math.max(0, rings.wanted());
+    if (rings.isPresent()) {
+      RingsWanted ring = rings.get();
+      positive(wrong, "ring's turn", ring.turnMm());
+      zeroOrMore(wrong, "coil's tail", ring.tailMm());
+      count(wrong, "number of rings wanted", ring.wanted(), 0);
+      count(wrong, "number of rings to a repeat", ring.perRepeat(), 1);
+      pieces += Math.max(0, ring.wanted());
     }
     if (blanks.size() > MOST_SIZES) {
       wrong.add(blanks.size() + " sizes of blank are wanted: at most " + MOST_SIZES + " at once.");
     }
     zeroOrMore(wrong, "kerf", kerfMm);
-    count(wrong, "number of repeats", repeats);
     if (pieces > MOST_PIECES) {
       wrong.add(
           pieces + " pieces are wanted: more than " + MOST_PIECES + " cannot be planned at once.");
@@ -118,9 +104,9 @@ public record CutOrder(
     }
   }
 
-  private static void count(List<String> wrong, String what, int number) {
-    if (number < 0) {
-      wrong.add("The " + what + " is " + number + ": it must be 0 or more.");
+  private static void count(List<String> wrong, String what, int number, int least) {
+    if (number < least) {
+      wrong.add("The " + what + " is " + number + ": it must be " + least + " or more.");
     }
   }
 }

@@ -3,6 +3,9 @@ package linkwright.plan;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import linkwright.cutting.BlanksWanted;
+import linkwright.cutting.CutOrder;
+import linkwright.cutting.RingsWanted;
 import linkwright.link.Formed;
 import linkwright.wire.SolderNeed;
 
@@ -101,6 +104,34 @@ public record Plan(
   /** Wire in all, spares of links and rings included, mm. */
   public double wireTotalMm() {
     return wireLinksMm + wireRingsMm + wireSpareMm + wireSpareRingsMm;
+  }
+
+  /**
+   * What is asked of the cutting for so many blanks and rings of this plan.
+   *
+   * @param stockMm lengths of the links' wire
+   * @param ringStockMm lengths of the rings' wire; empty where they are cut from the links' wire
+   */
+  public CutOrder order(
+      int blanks, int rings, List<Double> stockMm, Optional<List<Double>> ringStockMm) {
+    return order(wish, linkBlankMm(), blanks, ringTurnMm, rings, stockMm, ringStockMm);
+  }
+
+  static CutOrder order(
+      ChainWish wish,
+      double blankMm,
+      int blanks,
+      double turnMm,
+      int rings,
+      List<Double> stockMm,
+      Optional<List<Double>> ringStockMm) {
+    boolean ringed = rings > 0;
+    return new CutOrder(
+        stockMm,
+        ringed ? ringStockMm : Optional.empty(),
+        List.of(BlanksWanted.each(blankMm, blanks)),
+        ringed ? Optional.of(RingsWanted.each(turnMm, wish.coilTailMm(), rings)) : Optional.empty(),
+        wish.kerfMm());
   }
 
   /** Wire that one link's blank takes with its kerf, mm. */

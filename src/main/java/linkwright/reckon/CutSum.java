@@ -2,21 +2,18 @@ package linkwright.reckon;
 
 import java.util.List;
 import java.util.Optional;
-import linkwright.cutting.BlankWish;
-import linkwright.cutting.Cut;
+import linkwright.cutting.BlanksWanted;
 import linkwright.cutting.CutOrder;
 import linkwright.cutting.CutPlan;
 import linkwright.cutting.Cutting;
-import linkwright.cutting.RingWish;
+import linkwright.cutting.LengthCut;
+import linkwright.cutting.RingsWanted;
 import linkwright.plan.Usually;
 import linkwright.quantity.Length;
 import linkwright.quantity.UnitStyle;
 
 /** What the lengths on hand give of blanks and rings. */
 final class CutSum implements Working {
-  /** Steps of the search, in place of a clock, which the core has not. */
-  private static final int PATIENCE = 200_000;
-
   private static final Sum SUM =
       new Sum(
           "cut",
@@ -26,7 +23,8 @@ final class CutSum implements Working {
               Ask.needed("stock", "lengths on hand", "412 mm,96 mm"),
               Ask.optional("blank", "link's blank", "38 mm"),
               Ask.optional("want", "blanks wanted", "27"),
-              Ask.optional("ring", "ring's turn", "12.3 mm of wire, one turn of the coil"),
+              Ask.optional(
+                  "ring", "ring's turn", "12.3 mm of wire, one turn of the coil with its kerf"),
               Ask.optional("want-rings", "rings wanted", "28; one more than blanks"),
               Ask.optional("kerf", "kerf", "0.3 mm with a saw; none with cutters"),
               Ask.optional("coil-tail", "coil tail", "10 mm by which the coil is held")));
@@ -55,18 +53,17 @@ final class CutSum implements Working {
       return;
     }
     int rings = turn.isEmpty() ? 0 : wantRings.orElseGet(() -> want.orElse(0) + 1);
-    List<BlankWish> blanks =
-        blank.map(mm -> List.of(new BlankWish(mm, want.orElse(0)))).orElse(List.of());
-    Optional<RingWish> ring =
-        turn.filter(mm -> rings > 0).map(mm -> RingWish.atBothEnds(mm, tail, rings));
+    List<BlanksWanted> blanks =
+        blank.map(mm -> List.of(BlanksWanted.each(mm, want.orElse(0)))).orElse(List.of());
+    Optional<RingsWanted> ring =
+        turn.filter(mm -> rings > 0).map(mm -> RingsWanted.each(mm, tail, rings));
     CutOrder order =
         CutOrder.of(stock.orElseThrow().stream().map(Length::mm).toList(), blanks, ring, kerf);
     if (!order.problems().isEmpty()) {
       answers.problem("", String.join(" ", order.problems()));
       return;
     }
-    int[] left = {PATIENCE};
-    CutPlan plan = Cutting.plan(order, () -> left[0]-- <= 0);
+    CutPlan plan = Cutting.plan(order);
     int cut = plan.blanks().stream().mapToInt(Integer::intValue).sum();
     int missing = plan.shortBlanks().stream().mapToInt(Integer::intValue).sum() + plan.shortRings();
     outcome.put("blanks", cut);
@@ -93,7 +90,7 @@ final class CutSum implements Working {
     } else {
       outcome.line("In all " + Figures.count(plan.rings(), "ring") + ".");
     }
-    for (Cut cut : plan.cuts()) {
+    for (LengthCut cut : plan.cuts()) {
       outcome.line(says(cut, units));
     }
     if (!plan.complete()) {
@@ -112,7 +109,7 @@ final class CutSum implements Working {
     }
   }
 
-  private static String says(Cut cut, UnitStyle units) {
+  private static String says(LengthCut cut, UnitStyle units) {
     int blanks = cut.blanks().stream().mapToInt(Integer::intValue).sum();
     String pieces =
         (blanks > 0 ? Figures.count(blanks, "blank") : "")

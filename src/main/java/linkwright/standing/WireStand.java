@@ -4,12 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import linkwright.cutting.BlankWish;
-import linkwright.cutting.Cut;
-import linkwright.cutting.CutOrder;
 import linkwright.cutting.CutPlan;
 import linkwright.cutting.Cutting;
-import linkwright.cutting.RingWish;
+import linkwright.cutting.LengthCut;
 import linkwright.job.WireLedger;
 import linkwright.plan.ChainWish;
 import linkwright.plan.Plan;
@@ -33,9 +30,6 @@ public record WireStand(
     Pieces missing,
     double shortLinksMm,
     double shortRingsMm) {
-  /** Search steps that a key may take; the best plan found by then is shown. */
-  private static final int STEPS = 20_000;
-
   /** More than this is not cut for one chain; no cutting is planned for more. */
   private static final int MOST_PIECES = 100_000;
 
@@ -90,25 +84,23 @@ public record WireStand(
         new Pieces(
             toCut(left, PieceKind.LINK.id()),
             plan.rings() == 0 ? 0 : toCut(left, PieceKind.RING.id()));
-    BlankWish blanks = new BlankWish(plan.linkBlankMm(), toCut.links());
-    Optional<RingWish> ring = ring(plan, toCut, rings.isPresent());
+    boolean apart = rings.isPresent();
     // Wires apart are planned apart: links are no worse off for want of the rings' wire.
     CutPlan ofLinks =
-        best(
-            CutOrder.of(
-                left(links),
-                List.of(blanks),
-                rings.isPresent() ? Optional.empty() : ring,
-                wish.kerfMm()));
+        Cutting.plan(
+            plan.order(toCut.links(), apart ? 0 : toCut.rings(), left(links), Optional.empty()));
     Optional<CutPlan> ofRings =
-        rings.map(lengths -> best(CutOrder.of(left(lengths), List.of(), ring, wish.kerfMm())));
-    int shortLinks = ofLinks.shortBlanks().stream().mapToInt(Integer::intValue).sum();
-    int shortRings = ofLinks.shortRings() + ofRings.map(CutPlan::shortRings).orElse(0);
+        rings.map(
+            lengths ->
+                Cutting.plan(
+                    plan.order(0, toCut.rings(), List.of(), Optional.of(left(lengths)))));
     return new WireStand(
-        bars(links, ofLinks),
-        rings.map(lengths -> bars(lengths, ofRings.orElseThrow())),
+        bars(links, ofLinks, false),
+        rings.map(lengths -> bars(lengths, ofRings.orElseThrow(), true)),
         toCut,
-        new Pieces(shortLinks, shortRings),
+        new Pieces(
+            ofLinks.shortBlanks().get(0),
+            ofLinks.shortRings() + ofRings.map(CutPlan::shortRings).orElse(0)),
         ofLinks.shortLinksMm(),
         ofLinks.shortRingsMm() + ofRings.map(CutPlan::shortRingsMm).orElse(0.0));
   }
@@ -118,35 +110,18 @@ public record WireStand(
     return todo == null ? 0 : Math.min(MOST_PIECES, todo.toCutOrAsMany());
   }
 
-  /** Where rings come from the links' wire, each link still to be cut takes a ring with it. */
-  private static Optional<RingWish> ring(Plan plan, Pieces toCut, boolean apart) {
-    if (toCut.rings() == 0) {
-      return Optional.empty();
-    }
-    boolean paired = !apart && toCut.rings() >= toCut.links();
-    return Optional.of(
-        new RingWish(
-            plan.ringTurnMm(),
-            plan.wish().coilTailMm(),
-            toCut.rings(),
-            paired ? 1 : 0,
-            paired ? toCut.rings() - toCut.links() : toCut.rings()));
-  }
-
-  private static CutPlan best(CutOrder order) {
-    int[] steps = {STEPS};
-    return Cutting.plan(order, () -> steps[0]-- <= 0);
-  }
-
   private static List<Double> left(List<WireLengths> lengths) {
     return lengths.stream().map(WireLengths::leftMm).toList();
   }
 
-  private static List<Bar> bars(List<WireLengths> lengths, CutPlan cuts) {
+  private static List<Bar> bars(List<WireLengths> lengths, CutPlan cuts, boolean ofRings) {
     List<Bar> bars = new ArrayList<>();
     for (int i = 0; i < lengths.size(); i++) {
       int place = i;
-      Optional<Cut> cut = cuts.cuts().stream().filter(each -> each.place() == place).findFirst();
+      Optional<LengthCut> cut =
+          cuts.cuts().stream()
+              .filter(each -> each.fromRingStock() == ofRings && each.place() == place)
+              .findFirst();
       WireLengths length = lengths.get(i);
       bars.add(
           new Bar(
@@ -155,9 +130,9 @@ public record WireStand(
               length.lostMm(),
               new Pieces(
                   cut.map(each -> each.blanks().stream().mapToInt(n -> n).sum()).orElse(0),
-                  cut.map(Cut::rings).orElse(0)),
+                  cut.map(LengthCut::rings).orElse(0)),
               cut.map(each -> each.piecesMm() + each.kerfsMm()).orElse(0.0),
-              cut.map(Cut::coilMm).orElse(0.0)));
+              cut.map(LengthCut::coilMm).orElse(0.0)));
     }
     return bars;
   }

@@ -8,6 +8,7 @@ import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.ShortageWords;
 import linkwright.job.Fact;
 import linkwright.standing.Standing;
+import linkwright.standing.WireStand;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -101,7 +102,7 @@ class ShortageWordsTest {
     }
 
     @Test
-    void are_told_where_one_wire_gives_the_links_or_the_rings_but_not_both() {
+    void are_told_as_on_the_wires_own_place_where_one_wire_gives_links_or_rings_but_not_both() {
       Standing plenty = with("5 m").job().standing();
       int links = plenty.left().get("link").toCut().orElseThrow();
       Standing standing = with(links * 38.1 + 1 + " mm").job().standing();

@@ -10,14 +10,13 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
-import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
 class CuttingTest {
   private static CutOrder blanks(double kerfMm, double blankMm, int wanted, Double... stockMm) {
     return CutOrder.of(
-        List.of(stockMm), List.of(new BlankWish(blankMm, wanted)), Optional.empty(), kerfMm);
+        List.of(stockMm), List.of(BlanksWanted.each(blankMm, wanted)), Optional.empty(), kerfMm);
   }
 
   @Nested
@@ -61,7 +60,7 @@ class CuttingTest {
     void noStockAtAllIsShortOfEverything() {
       CutPlan plan = Cutting.plan(blanks(0.3, 38.1, 3));
 
-      assertThat(plan.links()).isZero();
+      assertThat(plan.blanks()).containsExactly(0);
       assertThat(plan.proved()).isTrue();
       assertThat(plan.shortMm()).isEqualTo(3 * 38.4, within(1e-9));
     }
@@ -70,69 +69,97 @@ class CuttingTest {
     void aBlankLongerThanEveryLengthIsShortAndNoFault() {
       CutPlan plan = Cutting.plan(blanks(0.3, 100, 2, 60.0, 99.9));
 
-      assertThat(plan.links()).isZero();
+      assertThat(plan.blanks()).containsExactly(0);
       assertThat(plan.proved()).isTrue();
       assertThat(plan.leftMm()).containsExactly(60.0, 99.9);
     }
 
     @Test
     void aLengthOfZeroYieldsNothing() {
-      assertThat(Cutting.plan(blanks(0, 10, 1, 0.0)).links()).isZero();
+      assertThat(Cutting.plan(blanks(0, 10, 1, 0.0)).blanks()).containsExactly(0);
     }
   }
 
   @Nested
   class WithRings {
     @Test
-    void linksAreCountedOnlyWithTheirRings() {
+    void ofOneWireTooShortForAllEachLinkCutHasItsRing() {
       // 100 mm: two links (76.5) leave 23.2 for a coil of one ring; one link leaves 61.6
       CutOrder order =
           CutOrder.of(
               List.of(100.0),
-              List.of(new BlankWish(38.1, 27)),
-              Optional.of(RingWish.atBothEnds(11, 10, 28)),
+              List.of(BlanksWanted.each(38.1, 27)),
+              Optional.of(RingsWanted.each(11, 10, 28)),
               0.3);
       CutPlan plan = Cutting.plan(order);
 
-      assertThat(plan.links()).isEqualTo(1);
+      assertThat(plan.blanks()).containsExactly(1);
       assertThat(plan.rings()).isEqualTo(2);
       assertThat(plan.leftMm()).containsExactly(29.6);
     }
 
     @Test
-    void aWireOfTheirOwnServesTheRingsAlone() {
-      CutOrder order =
-          CutOrder.of(
-                  List.of(412.0, 96.0),
-                  List.of(new BlankWish(38.1, 12)),
-                  Optional.of(RingWish.atBothEnds(11, 10, 13)),
-                  0.3)
-              .withRingStock(List.of(60.0, 130.0));
-      CutPlan plan = Cutting.plan(order);
+    void whatLacksMostIsCutFirst() {
+      // nineteen links wait for their rings: 8 rings bring more of them on than 4 and one link
+      CutPlan plan =
+          Cutting.plan(
+              CutOrder.of(
+                  List.of(100.0),
+                  List.of(BlanksWanted.each(38.1, 1)),
+                  Optional.of(RingsWanted.each(11, 10, 20)),
+                  0.3));
 
-      // 10 rings from the long one and 4 from the short: both must be opened for 13
-      assertThat(plan.links()).isEqualTo(12);
-      assertThat(plan.rings()).isEqualTo(13);
-      assertThat(plan.opened()).isEqualTo(4);
-      assertThat(plan.proved()).isTrue();
-      assertThat(plan.cuts()).filteredOn(Cut::fromRingStock).hasSize(2);
+      assertThat(plan.blanks()).containsExactly(0);
+      assertThat(plan.rings()).isEqualTo(8);
     }
 
     @Test
-    void tooFewRingsOfTheirOwnWireKeepTheLinksBack() {
-      CutOrder order =
-          CutOrder.of(
-                  List.of(412.0),
-                  List.of(new BlankWish(38.1, 10)),
-                  Optional.of(RingWish.atBothEnds(11, 10, 11)),
-                  0.3)
-              .withRingStock(List.of(60.0));
-      CutPlan plan = Cutting.plan(order);
+    void whatWouldMakeNoFurtherChainStaysUncut() {
+      // two links and three rings take 119.8 mm; 11.2 are enough for a ring more, not for a link
+      CutPlan plan =
+          Cutting.plan(
+              CutOrder.of(
+                  List.of(131.0),
+                  List.of(BlanksWanted.each(38.1, 20)),
+                  Optional.of(RingsWanted.each(11, 10, 21)),
+                  0.3));
 
-      assertThat(plan.links()).isEqualTo(3);
+      assertThat(plan.blanks()).containsExactly(2);
+      assertThat(plan.rings()).isEqualTo(3);
+      assertThat(plan.leftMm()).containsExactly(11.2);
+    }
+
+    @Test
+    void aWireOfTheirOwnServesTheRingsAlone() {
+      CutPlan plan = Cutting.plan(apart(List.of(412.0, 96.0), List.of(60.0, 130.0), 38.1, 12, 13));
+
+      // 10 rings from the long one and 4 from the short: both must be opened for 13
+      assertThat(plan.blanks()).containsExactly(12);
+      assertThat(plan.rings()).isEqualTo(13);
+      assertThat(PlanCounts.opened(plan)).isEqualTo(4);
+      assertThat(plan.proved()).isTrue();
+      assertThat(plan.cuts()).filteredOn(LengthCut::fromRingStock).hasSize(2);
+    }
+
+    @Test
+    void tooFewRingsOfTheirOwnWireKeepNoLinkBack() {
+      CutPlan plan = Cutting.plan(apart(List.of(412.0), List.of(60.0), 38.1, 10, 11));
+
+      assertThat(plan.blanks()).containsExactly(10);
       assertThat(plan.rings()).isEqualTo(4);
       assertThat(plan.shortRingsMm()).isEqualTo(7 * 11 + 10, within(1e-9));
-      assertThat(plan.shortLinksMm()).isEqualTo(7 * 38.4, within(1e-9));
+      assertThat(plan.shortLinksMm()).isZero();
+      assertThat(plan.shortMm()).isEqualTo(7 * 11 + 10, within(1e-9));
+    }
+
+    private static CutOrder apart(
+        List<Double> stockMm, List<Double> ringStockMm, double blankMm, int links, int rings) {
+      return new CutOrder(
+          stockMm,
+          Optional.of(ringStockMm),
+          List.of(BlanksWanted.each(blankMm, links)),
+          Optional.of(RingsWanted.each(11, 10, rings)),
+          0.3);
     }
 
     @Test
@@ -140,32 +167,13 @@ class CuttingTest {
       CutOrder order =
           CutOrder.of(
               List.of(150.0, 140.0),
-              List.of(new BlankWish(38.1, 4)),
-              Optional.of(RingWish.atBothEnds(11, 10, 5)),
+              List.of(BlanksWanted.each(38.1, 4)),
+              Optional.of(RingsWanted.each(11, 10, 5)),
               0.3);
       CutPlan plan = Cutting.plan(order);
 
-      assertThat(plan.links()).isEqualTo(4);
-      assertThat(plan.coils()).isEqualTo(1);
-      assertThat(plan.coilsProved()).isTrue();
-    }
-
-    @Test
-    void nothingBeyondThePlanIsCutFromTheLinksWireWhenTheRingsFallShort() {
-      CutOrder order =
-          CutOrder.of(
-                  List.of(100.0, 120.0, 140.0, 90.0),
-                  List.of(new BlankWish(38.1, 20), new BlankWish(30, 20)),
-                  Optional.of(RingWish.atBothEnds(11, 10, 41)),
-                  0.3)
-              .withRingStock(List.of(80.0));
-      CutPlan plan = Cutting.plan(order);
-      int cut = plan.cuts().stream().flatMap(one -> one.blanks().stream()).mapToInt(n -> n).sum();
-
-      assertThat(plan.rings()).isEqualTo(6);
-      assertThat(plan.links()).isEqualTo(5);
-      assertThat(cut).isEqualTo(5);
-      assertThat(plan.opened()).isEqualTo(3);
+      assertThat(plan.complete()).isTrue();
+      assertThat(PlanCounts.coils(plan)).isEqualTo(1);
     }
 
     @Test
@@ -173,44 +181,59 @@ class CuttingTest {
       CutPlan plan =
           Cutting.plan(
               CutOrder.of(
-                  List.of(100.0), List.of(), Optional.of(RingWish.atBothEnds(11, 10, 20)), 0.3));
+                  List.of(100.0), List.of(), Optional.of(RingsWanted.each(11, 10, 20)), 0.3));
 
       assertThat(plan.rings()).isEqualTo(8);
       assertThat(plan.shortRings()).isEqualTo(12);
     }
+  }
+
+  @Nested
+  class SeveralSizes {
+    @Test
+    void onlyWholeRepeatsAreCut() {
+      // three round and one long to the repeat, wanted four times
+      CutOrder order =
+          CutOrder.of(
+              List.of(200.0),
+              List.of(new BlanksWanted(20, 12, 3), new BlanksWanted(40, 4, 1)),
+              Optional.empty(),
+              0);
+      CutPlan plan = Cutting.plan(order);
+
+      assertThat(plan.blanks()).containsExactly(6, 2);
+      assertThat(plan.shortBlanks()).containsExactly(6, 2);
+      assertThat(plan.leftMm()).containsExactly(0.0);
+    }
 
     @Test
-    void ringsBeyondThoseOfTheLinksComeLast() {
+    void theOrderInWhichTheyAreNamedIsKept() {
       CutPlan plan =
           Cutting.plan(
               CutOrder.of(
                   List.of(100.0),
-                  List.of(new BlankWish(38.1, 1)),
-                  Optional.of(RingWish.atBothEnds(11, 10, 20)),
+                  List.of(BlanksWanted.each(20, 2), BlanksWanted.each(40, 1)),
+                  Optional.empty(),
+                  0));
+
+      assertThat(plan.blanks()).containsExactly(2, 1);
+      assertThat(plan.cuts().get(0).piecesMm()).isEqualTo(80, within(1e-9));
+    }
+
+    /** Two spools and a chain of two kinds of link: long lengths have very many ways to be cut. */
+    @Test
+    void fromSpoolsAreProvedWhereTheWireWillDo() {
+      CutPlan plan =
+          Cutting.plan(
+              CutOrder.of(
+                  List.of(10_000.0, 5_000.0),
+                  List.of(new BlanksWanted(31, 240, 3), new BlanksWanted(45, 80, 1)),
+                  Optional.of(new RingsWanted(11, 10, 321, 4)),
                   0.3));
 
-      assertThat(plan.links()).isEqualTo(1);
-      assertThat(plan.rings()).isEqualTo(4);
-    }
-  }
-
-  @Nested
-  class InRepeats {
-    @Test
-    void onlyWholeRepeatsCount() {
-      // three round and one long to the repeat, wanted four times
-      CutOrder order =
-          CutOrder.of(
-                  List.of(200.0),
-                  List.of(new BlankWish(20, 12), new BlankWish(40, 4)),
-                  Optional.empty(),
-                  0)
-              .inRepeats(4);
-      CutPlan plan = Cutting.plan(order);
-
-      assertThat(plan.links()).isEqualTo(2);
-      assertThat(plan.blanks()).containsExactly(6, 2);
-      assertThat(plan.leftMm()).containsExactly(0.0);
+      assertThat(plan.complete()).isTrue();
+      assertThat(plan.proved()).isTrue();
+      assertThat(PlanCounts.opened(plan)).isEqualTo(2);
     }
   }
 
@@ -225,7 +248,7 @@ class CuttingTest {
         CutPlan plan = Cutting.plan(order);
         int rings = 0;
         int[] blanks = new int[order.blanks().size()];
-        for (Cut cut : plan.cuts()) {
+        for (LengthCut cut : plan.cuts()) {
           String told = "seed " + seed + " run " + run + " " + order + " " + cut;
           double parts = cut.piecesMm() + cut.coilMm() + cut.kerfsMm() + cut.restMm();
           assertThat(parts).as(told).isEqualTo(cut.stockMm(), within(1e-9));
@@ -252,9 +275,8 @@ class CuttingTest {
         CutOrder order = random(random);
         CutPlan plan = Cutting.plan(order);
         CutPlan scaled = Cutting.plan(scaled(order, 10));
-        assertThat(scaled.links()).as("seed %d run %d", seed, run).isEqualTo(plan.links());
-        assertThat(scaled.blanks()).isEqualTo(plan.blanks());
-        assertThat(scaled.opened()).isEqualTo(plan.opened());
+        assertThat(scaled.blanks()).as("seed %d run %d", seed, run).isEqualTo(plan.blanks());
+        assertThat(PlanCounts.opened(scaled)).isEqualTo(PlanCounts.opened(plan));
       }
     }
 
@@ -266,18 +288,18 @@ class CuttingTest {
         CutOrder order = random(random);
         List<Double> shuffled = new ArrayList<>(order.stockMm());
         Collections.shuffle(shuffled, random);
-        CutOrder other = CutOrder.of(shuffled, order.blanks(), order.ring(), order.kerfMm());
-        assertThat(Cutting.plan(other).links())
+        CutOrder other = CutOrder.of(shuffled, order.blanks(), order.rings(), order.kerfMm());
+        assertThat(Cutting.plan(other).blanks())
             .as("seed %d run %d", seed, run)
-            .isEqualTo(Cutting.plan(order).links());
+            .isEqualTo(Cutting.plan(order).blanks());
       }
     }
 
     private static CutOrder scaled(CutOrder order, double by) {
       return CutOrder.of(
           order.stockMm().stream().map(mm -> mm * by).toList(),
-          order.blanks().stream().map(b -> new BlankWish(b.mm() * by, b.wanted())).toList(),
-          order.ring().map(r -> RingWish.atBothEnds(r.turnMm() * by, r.tailMm() * by, r.wanted())),
+          order.blanks().stream().map(b -> BlanksWanted.each(b.mm() * by, b.wanted())).toList(),
+          order.rings().map(r -> RingsWanted.each(r.turnMm() * by, r.tailMm() * by, r.wanted())),
           order.kerfMm() * by);
     }
 
@@ -286,42 +308,18 @@ class CuttingTest {
       for (int i = random.nextInt(9); i >= 0; i--) {
         stock.add(random.nextInt(4000) / 10.0);
       }
-      List<BlankWish> blanks = new ArrayList<>();
+      List<BlanksWanted> blanks = new ArrayList<>();
       int wanted = 0;
       for (int i = random.nextInt(3); i >= 0; i--) {
-        blanks.add(new BlankWish(10 + random.nextInt(400) / 10.0, random.nextInt(20)));
+        blanks.add(BlanksWanted.each(10 + random.nextInt(400) / 10.0, random.nextInt(20)));
         wanted += blanks.get(blanks.size() - 1).wanted();
       }
-      RingWish ring = RingWish.atBothEnds(6 + random.nextInt(80) / 10.0, 10, wanted + 1);
+      RingsWanted ring = RingsWanted.each(6 + random.nextInt(80) / 10.0, 10, wanted + 1);
       return CutOrder.of(
           stock,
           blanks,
           random.nextBoolean() ? Optional.of(ring) : Optional.empty(),
           random.nextInt(6) / 10.0);
-    }
-  }
-
-  @Nested
-  class GivingUp {
-    @Test
-    void theBestFoundIsHonestlyNotProved() {
-      CutOrder order = ManyLengthsTest.order(1, 1.5, 50, 600);
-      CutPlan plan = Cutting.plan(order, () -> true);
-
-      assertThat(plan.proved()).isFalse();
-      assertThat(plan.links()).isPositive().isLessThanOrEqualTo(Cutting.plan(order).links());
-    }
-
-    @Test
-    void moreTimeNeverGivesLessChain() {
-      CutOrder order = ManyLengthsTest.order(3, 1.5, 20, 200);
-      int before = 0;
-      for (int most : List.of(0, 100, 1_000, 10_000)) {
-        AtomicInteger asked = new AtomicInteger();
-        CutPlan plan = Cutting.plan(order, () -> asked.incrementAndGet() > most);
-        assertThat(plan.links()).isGreaterThanOrEqualTo(before);
-        before = plan.links();
-      }
     }
   }
 
@@ -332,8 +330,8 @@ class CuttingTest {
       CutOrder order =
           CutOrder.of(
               List.of(-5.0, Double.NaN),
-              List.of(new BlankWish(0, -1)),
-              Optional.of(RingWish.atBothEnds(11, -10, 28)),
+              List.of(BlanksWanted.each(0, -1)),
+              Optional.of(RingsWanted.each(11, -10, 28)),
               -0.3);
 
       assertThat(order.problems())
@@ -354,7 +352,7 @@ class CuttingTest {
       CutOrder order =
           CutOrder.of(
               List.of(1e300),
-              List.of(new BlankWish(1e-9, Integer.MAX_VALUE)),
+              List.of(BlanksWanted.each(1e-9, Integer.MAX_VALUE)),
               Optional.empty(),
               Double.POSITIVE_INFINITY);
 
@@ -363,7 +361,7 @@ class CuttingTest {
               "The stock length no. 1 is longer than 1 km: check its unit.",
               "The blank is shorter than 0.1 mm: check its unit.",
               "The kerf is longer than 1 km: check its unit.",
-              "2147483647 pieces are wanted: more than 1000000 cannot be planned at once.");
+              "2147483647 pieces are wanted: more than 100000 cannot be planned at once.");
     }
 
     @Test
@@ -372,11 +370,11 @@ class CuttingTest {
           Cutting.plan(
               CutOrder.of(
                   List.of(1e6, 1e6),
-                  List.of(new BlankWish(0.1, 500_000), new BlankWish(7, 400_000)),
-                  Optional.of(RingWish.atBothEnds(0.1, 10, 100_000)),
+                  List.of(BlanksWanted.each(0.1, 50_000), BlanksWanted.each(7, 40_000)),
+                  Optional.of(RingsWanted.each(0.1, 10, 10_000)),
                   0.001));
 
-      assertThat(plan.links()).isPositive();
+      assertThat(plan.complete()).isTrue();
     }
   }
 }

@@ -16,11 +16,18 @@ import org.ojalgo.optimisation.Variable;
 import org.ojalgo.optimisation.integer.IntegerStrategy;
 
 /**
- * The plan beside a general integer solver (ojAlgo), which knows nothing of how we search. On some
- * other seeds the solver stops short of what can plainly be cut; {@link ExhaustiveComparisonTest}
- * stands beside it for that.
+ * The plan beside a general integer solver (ojAlgo), which knows nothing of how we search. On one
+ * seed, and some past these, the solver stops short of what can plainly be cut; {@link
+ * ExhaustiveComparisonTest} stands beside it for that.
  */
 class SolverComparisonTest {
+  /**
+   * Here the solver lets 6 repeats go. By hand 3 are enough: 126 mm give a coil of 8 rings (8 × 11
+   * + 10) and the one blank of 28 mm with its kerf, 127.5 mm with the last kerf that need not be
+   * there.
+   */
+  private static final int SOLVER_STOPS_SHORT = 54;
+
   /** The solver's own simplifications call some orders infeasible that plainly are not. */
   @BeforeAll
   static void asWritten() {
@@ -30,25 +37,27 @@ class SolverComparisonTest {
   static List<Integer> seeds() {
     List<Integer> seeds = new ArrayList<>();
     for (int seed = 1; seed <= 120; seed++) {
-      seeds.add(seed);
+      if (seed != SOLVER_STOPS_SHORT) {
+        seeds.add(seed);
+      }
     }
     return seeds;
   }
 
   @ParameterizedTest(name = "seed {0}")
   @MethodSource("seeds")
-  void theMostLinksAndTheFewestLengthsAreThoseOfTheSolver(int seed) {
+  void theMostChainFromTheFewestLengthsIsThatOfTheSolver(int seed) {
     CutOrder order = order(new Random(seed));
     CutPlan plan = Cutting.plan(order);
 
     assertThat(plan.proved()).as("seed %d %s", seed, order).isTrue();
-    assertThat(plan.coilsProved()).as("coils, seed %d %s", seed, order).isTrue();
-    long links = mostLinks(order);
-    assertThat(plan.links()).as("links, seed %d %s", seed, order).isEqualTo((int) links);
-    assertThat(plan.opened())
+    assertThat(PlanCounts.lacking(plan))
+        .as("lacking, seed %d %s", seed, order)
+        .isEqualTo((int) fewestLacking(order));
+    assertThat(PlanCounts.opened(plan))
         .as("opened, seed %d %s", seed, order)
         .isEqualTo((int) fewest(order, plan, false));
-    assertThat(plan.coils())
+    assertThat(PlanCounts.coils(plan))
         .as("coils, seed %d %s", seed, order)
         .isEqualTo((int) fewest(order, plan, true));
   }
@@ -60,52 +69,55 @@ class SolverComparisonTest {
       stock.add(20.0 + random.nextInt(131));
     }
     int sizes = 1 + random.nextInt(3);
-    List<BlankWish> blanks = new ArrayList<>();
+    List<BlanksWanted> blanks = new ArrayList<>();
     int wanted = 0;
     for (int i = 0; i < sizes; i++) {
-      BlankWish blank = new BlankWish(14 + random.nextInt(30), 1 + random.nextInt(4));
+      BlanksWanted blank =
+          new BlanksWanted(14 + random.nextInt(30), 1 + random.nextInt(4), 1 + random.nextInt(2));
       blanks.add(blank);
       wanted += blank.wanted();
     }
-    Optional<RingWish> ring =
+    Optional<RingsWanted> rings =
         random.nextInt(3) == 0
             ? Optional.empty()
             : Optional.of(
-                RingWish.atBothEnds(7 + random.nextInt(6), random.nextInt(11), wanted + 1));
-    return CutOrder.of(stock, blanks, ring, random.nextInt(4) * 0.5);
+                new RingsWanted(
+                    7 + random.nextInt(6), random.nextInt(11), wanted + 1, 1 + random.nextInt(3)));
+    return CutOrder.of(stock, blanks, rings, random.nextInt(4) * 0.5);
   }
 
-  private static long mostLinks(CutOrder order) {
+  private static long fewestLacking(CutOrder order) {
     Model model = new Model(order);
-    Expression chain = model.solver.addExpression("rings for the links").lower(1);
-    boolean rings = order.ring().isPresent();
-    for (Variable blank : model.allBlanks) {
-      blank.weight(1);
-      chain.set(blank, -1);
+    model.opened.forEach(open -> open.level(1)); // which are opened is no question here
+    Variable lacking = model.solver.addVariable("lacking").lower(0).weight(1);
+    for (int k = 0; k < order.blanks().size(); k++) {
+      BlanksWanted blank = order.blanks().get(k);
+      model
+          .made("made " + k, model.blanksOf.get(k), blank.wanted())
+          .set(lacking, blank.perRepeat());
     }
-    if (!rings) {
-      model.solver.removeExpression("rings for the links");
-    }
-    model.rings.forEach(ring -> chain.set(ring, 1));
-    Optimisation.Result result = model.solver.maximise();
-    // no link at all is the one case without its rings; without rings there is always a way
-    assertThat(rings || result.getState().isFeasible()).as("the solver itself").isTrue();
-    return result.getState().isFeasible() ? Math.round(result.getValue()) : 0;
+    order
+        .rings()
+        .ifPresent(
+            rings ->
+                model
+                    .made("rings made", model.rings, rings.wanted())
+                    .set(lacking, rings.perRepeat()));
+    Optimisation.Result result = model.solver.minimise();
+    assertThat(result.getState().isFeasible()).as("the solver itself").isTrue();
+    return (long) Math.ceil(result.getValue() - 1e-6); // parts of a repeat, as the solver sees it
   }
 
   private static long fewest(CutOrder order, CutPlan plan, boolean coils) {
     Model model = new Model(order);
     for (int k = 0; k < order.blanks().size(); k++) {
-      Expression made = model.solver.addExpression("made " + k).lower(plan.blanks().get(k));
-      model.blanksOf.get(k).forEach(blank -> made.set(blank, 1));
+      model.made("made " + k, model.blanksOf.get(k), plan.blanks().get(k));
     }
-    Expression made = model.solver.addExpression("rings made").lower(plan.rings());
-    model.rings.forEach(ring -> made.set(ring, 1));
-    if (model.rings.isEmpty()) {
-      model.solver.removeExpression("rings made");
+    if (!model.rings.isEmpty()) {
+      model.made("rings made", model.rings, plan.rings());
     }
     if (coils) {
-      Expression opened = model.solver.addExpression("opened").upper(plan.opened());
+      Expression opened = model.solver.addExpression("opened").upper(PlanCounts.opened(plan));
       model.opened.forEach(one -> opened.set(one, 1));
     }
     (coils ? model.coils : model.opened).forEach(one -> one.weight(1));
@@ -115,7 +127,6 @@ class SolverComparisonTest {
   /** Counts for each length, and that they come out of it. */
   private static final class Model {
     final ExpressionsBasedModel solver = new ExpressionsBasedModel();
-    final List<Variable> allBlanks = new ArrayList<>();
     final List<List<Variable>> blanksOf = new ArrayList<>();
     final List<Variable> rings = new ArrayList<>();
     final List<Variable> coils = new ArrayList<>();
@@ -136,6 +147,13 @@ class SolverComparisonTest {
       }
     }
 
+    /** That no fewer are made, with what the caller adds. */
+    Expression made(String name, List<Variable> pieces, int least) {
+      Expression made = solver.addExpression(name).lower(least);
+      pieces.forEach(piece -> made.set(piece, 1));
+      return made;
+    }
+
     private void length(CutOrder order, int j) {
       double stock = order.stockMm().get(j);
       Variable open = solver.addVariable("open " + j).binary();
@@ -143,20 +161,19 @@ class SolverComparisonTest {
       Expression room = solver.addExpression("room " + j).upper(0);
       room.set(open, -2 * (stock + order.kerfMm())); // doubled: whole numbers suit the solver
       for (int k = 0; k < order.blanks().size(); k++) {
-        BlankWish wish = order.blanks().get(k);
+        BlanksWanted wish = order.blanks().get(k);
         Variable blank =
             solver.addVariable("blank " + k + " " + j).integer().lower(0).upper(wish.wanted());
         room.set(blank, 2 * (wish.mm() + order.kerfMm()));
         blanksOf.get(k).add(blank);
-        allBlanks.add(blank);
       }
-      if (order.ring().isPresent()) {
-        RingWish wish = order.ring().get();
+      if (order.rings().isPresent()) {
+        RingsWanted wish = order.rings().get();
         double most = Math.max(0, Math.floor((stock - wish.tailMm()) / wish.turnMm()));
         Variable ring = solver.addVariable("rings " + j).integer().lower(0).upper(wish.wanted());
         Variable coil = solver.addVariable("coil " + j).binary();
         room.set(ring, 2 * wish.turnMm());
-        room.set(coil, 2 * wish.tailMm());
+        room.set(coil, 2 * Math.max(wish.tailMm(), order.kerfMm()));
         rings.add(ring);
         coils.add(coil);
         solver.addExpression("one coil " + j).upper(0).set(ring, 1).set(coil, -most);

@@ -100,6 +100,38 @@ class PilesTest {
   }
 
   @Test
+  void where_nothing_is_joined_the_sample_waits_for_the_last_stage() {
+    Piles rings = Piles.of(Map.of("link", List.of("cut", "formed", "finished")));
+    assertThat(rings.sampled(false, true).of("link").waitingFor("finished")).isEqualTo(1);
+    Piles oneStage = Piles.of(Map.of("link", List.of("cut")));
+    assertThat(oneStage.sampled(false, true).of("link").finished()).isEqualTo(1);
+    assertThat(Piles.NONE.sampled(false, true).of("link").alive()).isZero();
+    Piles joinedAtOnce = Piles.of(Map.of("link", List.of("joined", "checked", "finished")));
+    assertThat(joinedAtOnce.sampled(false, true).of("link").waitingFor("finished")).isEqualTo(1);
+  }
+
+  @Test
+  void a_sample_that_has_gone_on_is_not_taken_from_where_it_stood() {
+    Piles piles = Piles.of(Map.of("link", STAGES)).sampled(false, true);
+    Piles joined = piles.after(through(1, "joined"));
+    assertThat(joined.sampled(true, false).of("link").alive()).isEqualTo(1);
+  }
+
+  @Test
+  void pieces_that_come_through_the_first_stage_are_begun_but_not_out_of_the_redo_pile() {
+    enter(through(2, "cut"));
+    assertThat(links().waitingFor("formed")).isEqualTo(2);
+    enter(again(2, "cut"));
+    assertThat(links().alive()).isEqualTo(2);
+  }
+
+  @Test
+  void a_kind_that_the_job_has_not_has_an_empty_pile() {
+    assertThat(piles().of("clasp").stages()).isEmpty();
+    assertThat(piles().of("clasp").alive()).isZero();
+  }
+
+  @Test
   void more_pieces_than_there_are_cannot_come_through_even_when_an_earlier_entry_is_struck() {
     enter(cut(5), through(5, "formed"), new Fact.Struck(new EntryId("bench", 2), "mistake"));
     assertThat(links().alive()).isZero();
@@ -115,6 +147,16 @@ class PilesTest {
       assertThat(piles().hand().holds("link", "formed")).isEqualTo(2);
       enter(through(2, "formed"));
       assertThat(piles().hand()).isEqualTo(linkwright.job.InHand.EMPTY);
+    }
+
+    @Test
+    void what_was_taken_to_be_done_again_stays_known_as_that() {
+      enter(cut(3), through(3, "formed"), back(3, "soldered", "soldered", false));
+      enter(new Fact.PiecesTaken(Map.of("link", 2), "soldered", true), again(1, "soldered"));
+      assertThat(piles().hand().redo()).isTrue();
+      assertThat(piles().hand().holds("link", "soldered")).isEqualTo(1);
+      assertThat(piles().hand().holds("link", "formed")).isZero();
+      assertThat(piles().hand().holds("ring", "soldered")).isZero();
     }
 
     @Test

@@ -118,6 +118,38 @@ class ReplayTest {
     }
 
     @Test
+    void a_strike_counts_once_however_often_it_is_made() {
+      Entry twice = at(3, new Fact.Struck(cut.id(), "undone"));
+      Entry back = at(4, new Fact.Struck(strike.id(), "it was right"));
+      assertThat(Strikes.in(List.of(cut, strike, twice)).has(cut)).isTrue();
+      assertThat(Strikes.in(List.of(cut, strike, twice, back)).has(cut)).isTrue();
+    }
+
+    @Test
+    void a_strike_held_by_one_that_counts_and_one_that_does_not_is_struck() {
+      Entry other = at(4, new Fact.Struck(strike.id(), "struck too"));
+      Entry ofOther = at(5, new Fact.Struck(other.id(), "no"));
+      Strikes strikes = Strikes.in(List.of(cut, strike, strikeOfStrike, other, ofOther));
+      assertThat(strikes.has(strike)).isTrue();
+      assertThat(strikes.has(other)).isTrue();
+      assertThat(strikes.has(strikeOfStrike)).isFalse();
+      assertThat(strikes.has(cut)).isFalse();
+    }
+
+    @Test
+    void a_book_without_strikes_has_none() {
+      assertThat(Strikes.in(List.of(cut)).struck()).isEmpty();
+    }
+
+    @Test
+    void an_undo_and_what_brings_it_back_are_known_by_their_reason() {
+      assertThat(Strikes.isOfUndo(new Fact.Struck(cut.id(), Strikes.UNDONE))).isTrue();
+      assertThat(Strikes.isOfUndo(new Fact.Struck(cut.id(), Strikes.BROUGHT_BACK))).isTrue();
+      assertThat(Strikes.isOfUndo(new Fact.Struck(cut.id(), "miscounted"))).isFalse();
+      assertThat(Strikes.isOfUndo(cut.fact())).isFalse();
+    }
+
+    @Test
     void a_strike_of_an_entry_that_is_not_there_changes_nothing() {
       Entry lost = at(2, new Fact.Struck(new EntryId("gone", 9), ""));
       assertThat(JobState.replay(List.of(cut, lost), ORDER).wire().usedMm("link")).isEqualTo(114);

@@ -63,6 +63,41 @@ class TimeSheetTest {
     assertThat(sheet.timesByStep()).containsEntry("pickle", 1);
   }
 
+  @Test
+  void links_and_rings_of_one_act_are_one_time_through_and_count_as_the_more_of_them() {
+    atTheBench("pickle").pass(Duration.ofMinutes(8));
+    enter(new Fact.PiecesThrough(Map.of("link", 4, "ring", 6), "pickled", false, "pickle"));
+    assertThat(sheet.throughByStep()).containsEntry("pickle", 6);
+    assertThat(sheet.timesByStep()).containsEntry("pickle", 1);
+  }
+
+  @Test
+  void two_entries_of_one_moment_are_one_act() {
+    atTheBench("check").pass(Duration.ofMinutes(1)).enter(through(4, "check"));
+    enter(through(2, "check"));
+    assertThat(sheet.timesByStep()).containsEntry("check", 1);
+    assertThat(sheet.throughByStep()).containsEntry("check", 6);
+    pass(Duration.ofSeconds(1)).enter(through(1, "check"));
+    assertThat(sheet.timesByStep()).containsEntry("check", 2);
+  }
+
+  @Test
+  void blanks_cut_count_at_the_step_that_is_open() {
+    atTheBench("cut-blanks").pass(Duration.ofMinutes(1)).enter(new Fact.WireCut("link", 5, 38));
+    assertThat(sheet.throughByStep()).containsEntry("cut-blanks", 5);
+    assertThat(sheet.timesByStep()).containsEntry("cut-blanks", 1);
+  }
+
+  @Test
+  void before_a_sitting_begins_nothing_counts() {
+    enter(new Fact.StepOpened("form")).pass(Duration.ofMinutes(5)).enter(through(1, "form"));
+    assertThat(sheet.totalSeconds()).isZero();
+    assertThat(sheet.sitting()).isFalse();
+    assertThat(sheet.sittingAt(now)).isFalse();
+    enter(new Fact.SittingStarted());
+    assertThat(sheet.sitting()).isTrue();
+  }
+
   @Nested
   class Breaks {
     @Test
@@ -93,6 +128,13 @@ class TimeSheetTest {
       atTheBench("form").pass(Duration.ofMinutes(2)).enter(new Fact.JobClosed(""));
       pass(Duration.ofMinutes(20)).enter(new Fact.Noted("looked at it again"));
       assertThat(sheet.totalSeconds()).isEqualTo(120);
+    }
+
+    @Test
+    void a_silence_of_just_an_hour_leaves_the_sitting_going_on() {
+      atTheBench("form").pass(Duration.ofMinutes(60));
+      assertThat(sheet.sittingAt(now)).isTrue();
+      assertThat(sheet.sittingAt(now.plusMillis(1))).isFalse();
     }
 
     @Test

@@ -7,6 +7,8 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Pictures kept beside the tests, for a person to look at: the rows as they are shown, and the
@@ -27,6 +29,18 @@ public final class Golden {
   /** Compares rows with the picture of that name; for what was read back from a terminal. */
   public static void looks(String name, String rows) {
     same(HOME.resolve(name + ".txt"), rows);
+  }
+
+  /** The names of all pictures kept, folder and ending included. */
+  static List<String> kept() {
+    try (Stream<Path> files = Files.walk(HOME)) {
+      return files
+          .filter(Files::isRegularFile)
+          .map(file -> HOME.relativize(file).toString().replace('\\', '/'))
+          .toList();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   private static String tones(Grid grid) {

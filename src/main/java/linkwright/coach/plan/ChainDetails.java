@@ -11,7 +11,6 @@ import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
-import linkwright.cutting.Cut;
 import linkwright.link.Formed;
 import linkwright.plan.ChainWish;
 import linkwright.plan.Plan;

@@ -1,0 +1,64 @@
+package linkwright.cutting;
+
+/**
+ * The best way found to cut one wire: a quick one, and where the wire and the pieces do not by
+ * themselves prove it the best, the best of all ways, as far as the budget reaches.
+ *
+ * @param lacking repeats that are let go
+ * @param counts what is cut from each length
+ * @param proved whether no way lets fewer repeats go, nor as few from fewer lengths
+ */
+record BestCut(int lacking, CutCounts counts, boolean proved) {
+
+  static BestCut of(WireToCut wire) {
+    int fewest = wire.fewestLacking();
+    CutCounts quick = QuickCut.of(wire, fewest);
+    int lacking = wire.lacking(quick);
+    int[] pieces = wire.without(lacking);
+    CutCounts cut = quick.only(pieces);
+    boolean proved = lacking == fewest && cut.opened() == wire.fewestLengths(pieces);
+    BestCut found = new BestCut(lacking, cut, proved);
+    CuttingBudget budget = new CuttingBudget();
+    return (proved ? found : found.orBetter(wire, fewest, budget)).withFewerCoils(wire, budget);
+  }
+
+  private BestCut orBetter(WireToCut wire, int fewest, CuttingBudget budget) {
+    CutTable table = new CutTable(wire, wire.without(fewest), CutTable.ANY, budget);
+    int lengths = lacking == fewest ? counts.opened() : wire.lengths().length;
+    int enough = 0;
+    int reached = lacking + 1;
+    for (int n = 1; n <= lengths && reached > fewest; n++) {
+      if (!table.grow()) {
+        return this;
+      }
+      while (reached > fewest && table.yields(n, wire.without(reached - 1), CutTable.ANY)) {
+        reached--;
+        enough = n;
+      }
+    }
+    CutCounts best = table.cut(enough, wire.without(reached), CutTable.ANY);
+    return new BestCut(reached, best, true);
+  }
+
+  private BestCut withFewerCoils(WireToCut wire, CuttingBudget budget) {
+    int[] pieces = wire.without(lacking);
+    int known = counts.coils();
+    int fewest = wire.fewestCoils(pieces[wire.ring()]);
+    int lengths = counts.opened();
+    if (known == fewest || !proved) {
+      return this;
+    }
+    CutTable table = new CutTable(wire, pieces, known - 1, budget);
+    for (int n = 1; n <= lengths; n++) {
+      if (!table.grow()) {
+        return this;
+      }
+    }
+    for (int coils = fewest; coils < known; coils++) {
+      if (table.yields(lengths, pieces, coils)) {
+        return new BestCut(lacking, table.cut(lengths, pieces, coils), true);
+      }
+    }
+    return this;
+  }
+}

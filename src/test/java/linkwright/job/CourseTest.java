@@ -1,0 +1,125 @@
+package linkwright.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Map;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+
+class CourseTest {
+  private static Course course(Fact... facts) {
+    return ShortBook.state(facts).course();
+  }
+
+  @Test
+  void a_job_that_is_opened_has_its_name_and_routine_and_no_step_yet() {
+    Course course = course(new Fact.JobOpened("Harbour chain", "cable"));
+    assertThat(course.name()).isEqualTo("Harbour chain");
+    assertThat(course.routine()).isEqualTo("cable");
+    assertThat(course.step()).isEmpty();
+    assertThat(course.closed()).isFalse();
+  }
+
+  @Test
+  void a_job_opened_anew_keeps_what_was_planned_and_learnt_and_is_open() {
+    Course course =
+        course(
+            new Fact.JobOpened("Harbour chain", "cable"),
+            new Fact.PlanSet(Map.of("wire", "1 mm")),
+            new Fact.StepOpened("form-links"),
+            new Fact.StepDone("form-links"),
+            new Fact.TimerStarted("Pickle", 480, "pickle", "form-links"),
+            new Fact.CautionSeen("torch"),
+            new Fact.JobClosed("a longer mandrel"),
+            new Fact.JobOpened("Harbour chain, again", "belcher"));
+    assertThat(course.name()).isEqualTo("Harbour chain, again");
+    assertThat(course.routine()).isEqualTo("belcher");
+    assertThat(course.wish()).containsExactly(Map.entry("wire", "1 mm"));
+    assertThat(course.step()).isEqualTo("form-links");
+    assertThat(course.stepsDone()).containsExactly("form-links");
+    assertThat(course.waitsBegun()).containsExactly(new StepWait("form-links", "Pickle"));
+    assertThat(course.cautionsSeen()).containsExactly("torch");
+    assertThat(course.nextTime()).isEqualTo("a longer mandrel");
+    assertThat(course.closed()).isFalse();
+  }
+
+  @Test
+  void the_last_plan_that_was_set_is_the_plan() {
+    Course course =
+        course(
+            new Fact.PlanSet(Map.of("wire", "1 mm", "kerf", "0.3 mm")),
+            new Fact.PlanSet(Map.of("wire", "0.9 mm")));
+    assertThat(course.wish()).containsExactly(Map.entry("wire", "0.9 mm"));
+  }
+
+  @Nested
+  class Steps {
+    @Test
+    void the_step_opened_last_is_open() {
+      assertThat(course(new Fact.StepOpened("cut"), new Fact.StepOpened("form")).step())
+          .isEqualTo("form");
+    }
+
+    @Test
+    void steps_done_add_up_and_stay_done_when_another_is_opened() {
+      Course course =
+          course(
+              new Fact.StepDone("set-out"), new Fact.StepDone("draw"), new Fact.StepOpened("form"));
+      assertThat(course.stepsDone()).containsExactlyInAnyOrder("set-out", "draw");
+    }
+
+    @Test
+    void a_wait_is_begun_for_its_step_whatever_step_is_opened_and_one_of_her_own_for_none() {
+      Fact pickle = new Fact.TimerStarted("Pickle", 480, "pickle", "pickle-links");
+      Fact own = new Fact.TimerStarted("Pickle", 480);
+      assertThat(course(pickle, own, new Fact.StepOpened("check")).waitsBegun())
+          .containsExactly(new StepWait("pickle-links", "Pickle"));
+    }
+  }
+  }
+
+  @Nested
+  class Cautions {
+    private final Fact torch = new Fact.CautionSeen("torch");
+    private final Fact fumes = new Fact.CautionSeen("fumes");
+
+    @Test
+    void seen_in_one_sitting_add_up() {
+      assertThat(course(torch, fumes, new Fact.StepOpened("solder")).cautionsSeen())
+          .containsExactlyInAnyOrder("torch", "fumes");
+    }
+
+    @Test
+    void come_again_in_a_new_sitting_and_after_stepping_away() {
+      assertThat(course(torch, new Fact.SittingStarted()).cautionsSeen()).isEmpty();
+      assertThat(course(torch, new Fact.SteppedAway(true, true, true)).cautionsSeen()).isEmpty();
+    }
+  }
+
+  @Nested
+  class Closing {
+    private final Fact open = new Fact.JobOpened("Harbour chain", "cable");
+    private final Fact closed = new Fact.JobClosed("solder in two heats");
+
+    @Test
+    void says_what_to_do_differently_and_leaves_the_rest() {
+      Course course = course(open, new Fact.StepOpened("finish"), closed);
+      assertThat(course.closed()).isTrue();
+      assertThat(course.nextTime()).isEqualTo("solder in two heats");
+      assertThat(course.step()).isEqualTo("finish");
+      assertThat(course.name()).isEqualTo("Harbour chain");
+    }
+
+    @Test
+    void a_closed_job_that_is_opened_again_keeps_what_it_taught() {
+      Course course = course(open, closed, new Fact.JobReopened("a link came loose"));
+      assertThat(course.closed()).isFalse();
+      assertThat(course.nextTime()).isEqualTo("solder in two heats");
+    }
+
+    @Test
+    void a_remark_changes_nothing_of_it() {
+      assertThat(course(open, closed, new Fact.Noted("sold"))).isEqualTo(course(open, closed));
+    }
+  }
+}
