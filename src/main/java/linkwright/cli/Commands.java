@@ -5,9 +5,6 @@ import picocli.CommandLine;
 
 /** The commands that are typed behind {@code linkwright}. */
 public final class Commands {
-  /** The program's version; a test holds it to the build file. */
-  static final String VERSION = "0.1.0";
-
   private static final int WIDTH = 80;
 
   private Commands() {}

@@ -1,5 +1,6 @@
 package linkwright.cli;
 
+import java.io.IOException;
 import java.util.concurrent.Callable;
 import linkwright.files.Examination;
 import linkwright.terminal.Environment;
@@ -19,12 +20,11 @@ final class DoctorCommand implements Callable<Integer> {
   }
 
   @Override
-  public Integer call() {
+  public Integer call() throws IOException {
     Surroundings here = root.here();
     here.out()
         .say(
-            "Linkwright "
-                + Commands.VERSION
+            new Root.Version().getVersion()[0]
                 + ", Java "
                 + System.getProperty("java.version", "unknown")
                 + ", "

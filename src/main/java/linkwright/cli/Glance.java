@@ -13,7 +13,6 @@ import linkwright.coach.Message;
 import linkwright.coach.Model;
 import linkwright.coach.OpenJob;
 import linkwright.coach.Settings;
-import linkwright.coach.Shelf;
 import linkwright.coach.TrayJob;
 import linkwright.coach.Update;
 import linkwright.files.BookFile;
@@ -25,6 +24,7 @@ import linkwright.job.Fact;
 import linkwright.shell.Demo;
 import linkwright.shell.Start;
 import linkwright.shell.TrayReading;
+import linkwright.standing.Handbook;
 
 /**
  * A job as text, for a place without a screen: its plan and the step it is at. That of the job last
@@ -36,14 +36,14 @@ final class Glance {
   private Glance() {}
 
   static List<String> of(Home home, Library library, Settings settings, Instant now) {
-    Shelf shelf = Start.shelf(library);
-    Model blank = Model.begin(shelf, settings, now, ANY, ANY);
-    List<TrayJob> tray = TrayReading.of(home, shelf, now);
+    Handbook handbook = Start.handbook(library);
+    Model blank = Model.begin(handbook, settings, now, ANY, ANY);
+    List<TrayJob> tray = TrayReading.of(home, handbook, now);
     Model model =
         tray.isEmpty()
             ? opened(blank, "demo", entries(Demo.facts(library), now))
             : opened(blank, tray.get(0).slug(), entries(home, tray.get(0)));
-    List<String> lines = new ArrayList<>(plan(model, shelf));
+    List<String> lines = new ArrayList<>(plan(model, handbook));
     lines.add("");
     Bench.target(model).ifPresent(at -> lines.addAll(StepLines.of(model, at)));
     lines.add("");
@@ -54,7 +54,7 @@ final class Glance {
   }
 
   private static Model opened(Model blank, String slug, List<Entry> entries) {
-    Message opened = new Message.JobOpened(slug, entries, true, List.of(), Map.of());
+    Message opened = new Message.JobOpened(slug, "", entries, true, List.of(), Map.of());
     return Update.update(blank, opened).model();
   }
 
@@ -74,16 +74,16 @@ final class Glance {
     return entries;
   }
 
-  private static List<String> plan(Model model, Shelf shelf) {
+  private static List<String> plan(Model model, Handbook handbook) {
     Optional<OpenJob> job = model.job();
     String name = job.map(open -> open.state().course().name()).orElse("");
-    return job.flatMap(open -> open.reckoned().counted().plan())
+    return job.flatMap(open -> open.standing().counted().plan())
         .map(
             plan ->
                 PlanText.of(
                     name,
                     plan,
-                    shelf.reference(),
+                    handbook.reference(),
                     model.settings().units(),
                     JobWords.tradeWords(model)))
         .orElseGet(() -> List.of(name, "There is no plan yet."));

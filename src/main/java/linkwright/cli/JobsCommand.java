@@ -2,11 +2,11 @@ package linkwright.cli;
 
 import java.util.List;
 import java.util.concurrent.Callable;
-import linkwright.coach.Shelf;
 import linkwright.coach.TrayJob;
 import linkwright.files.Library;
 import linkwright.shell.Start;
 import linkwright.shell.TrayReading;
+import linkwright.standing.Handbook;
 import picocli.CommandLine.Command;
 
 /** {@code linkwright jobs}: the tray as text. */
@@ -26,8 +26,8 @@ final class JobsCommand implements Callable<Integer> {
     Surroundings here = root.here();
     Library library = Library.load(root.home());
     here.err().sayAll(Located.all(library.problems()));
-    Shelf shelf = Start.shelf(library);
-    List<TrayJob> tray = TrayReading.of(root.home(), shelf, here.clock().instant());
+    Handbook handbook = Start.handbook(library);
+    List<TrayJob> tray = TrayReading.of(root.home(), handbook, here.clock().instant());
     List<String> problems = TrayReading.problems(root.home());
     here.err().sayAll(problems);
     if (tray.isEmpty() && problems.isEmpty()) {

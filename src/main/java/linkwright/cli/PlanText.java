@@ -6,17 +6,19 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import linkwright.cutting.Cut;
-import linkwright.job.plan.FinenessWord;
-import linkwright.job.plan.Plan;
-import linkwright.job.plan.Wish;
+import linkwright.plan.ChainWish;
+import linkwright.plan.FinenessWord;
+import linkwright.plan.Plan;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Reference;
 import linkwright.routine.TradeWords;
+import linkwright.wire.Strength;
 
 /** A plan for reading at the bench, in the user's units and trade words. */
 final class PlanText {
   private final Plan plan;
-  private final Wish wish;
+  private final ChainWish wish;
   private final UnitStyle units;
   private final Sheet sheet = new Sheet();
 
@@ -195,6 +197,7 @@ final class PlanText {
             plan.pull().solderedN(),
             plan.pull().buttedN(),
             plan.pull().what()));
+    sheet.sentence(Strength.PROVISO);
     List<String> mind = new ArrayList<>(plan.remarks());
     mind.addAll(FinenessWord.of(wish.metal(), plan.massChainG(), reference));
     if (!mind.isEmpty()) {
@@ -208,6 +211,6 @@ final class PlanText {
   }
 
   private static String percent(double share) {
-    return String.format(Locale.ROOT, "%.0f %%", 100 * share);
+    return Decimals.percent(share, 0);
   }
 }

@@ -7,9 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import linkwright.cutting.Cut;
-import linkwright.job.plan.FinenessWord;
-import linkwright.job.plan.Plan;
-import linkwright.job.plan.Wish;
+import linkwright.plan.ChainWish;
+import linkwright.plan.FinenessWord;
+import linkwright.plan.Plan;
 import linkwright.reference.Reference;
 
 /** A plan as keys and values, for scripts: mm, g, N and counts; nothing where there is none. */
@@ -33,7 +33,7 @@ final class PlanYaml {
     return values;
   }
 
-  private static void wished(Map<String, Object> values, Wish wish) {
+  private static void wished(Map<String, Object> values, ChainWish wish) {
     values.put("job", wish.job());
     values.put("metal", wish.metal().id());
     values.put("wire_mm", wish.wireMm());

@@ -1,5 +1,8 @@
 package linkwright.cli;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -26,11 +29,15 @@ import picocli.CommandLine.ScopeType;
       "linkwright COMMAND --help tells of one command."
     })
 final class Root implements Callable<Integer> {
-  /** Tells the version. */
+  /** Tells the version, which the build writes into a file beside this class. */
   static final class Version implements IVersionProvider {
     @Override
-    public String[] getVersion() {
-      return new String[] {"linkwright " + Commands.VERSION};
+    public String[] getVersion() throws IOException {
+      try (InputStream told = Root.class.getResourceAsStream("version.txt")) {
+        return new String[] {
+          "linkwright " + new String(told.readAllBytes(), StandardCharsets.US_ASCII).strip()
+        };
+      }
     }
   }
 

@@ -12,10 +12,10 @@ import linkwright.files.Library;
 import linkwright.quantity.Read;
 import linkwright.shell.Start;
 import linkwright.terminal.Display;
+import linkwright.terminal.DisplayWishes;
 import linkwright.terminal.Displays;
 import linkwright.terminal.Look;
 import linkwright.terminal.WindowDisplay;
-import linkwright.terminal.Wishes;
 
 /** Starts the coach on a display; where there is none, tells how the job stands. */
 public final class Starting {
@@ -52,7 +52,7 @@ public final class Starting {
   private static int run(StartOptions options, Surroundings here, Home home, Optional<String> job) {
     Choices choices = Choices.load(home);
     if (options.plain()) {
-      return plain(home, choices, here);
+      return plain(home, choices, here, job);
     }
     Optional<Display> display = Displays.choose(here.environment(), wishes(options, choices));
     boolean noWindow = options.window() && !display.map(Starting::isWindow).orElse(false);
@@ -60,12 +60,15 @@ public final class Starting {
       if (noWindow) {
         here.err().say(NO_WINDOW);
       }
-      return glance(home, choices, here);
+      return here.environment().isDumb()
+          ? plain(home, choices, here, job)
+          : glance(home, choices, here);
     }
     List<String> told = new ArrayList<>();
     if (noWindow) {
       told.add(NO_WINDOW);
     }
+    display.get().told().ifPresent(told::add);
     choices.problems().forEach(problem -> told.add(problem.sentence()));
     Settings settings = choices.settings();
     String device = choices.device(here, home);
@@ -73,11 +76,11 @@ public final class Starting {
     return Exit.GOOD;
   }
 
-  private static int plain(Home home, Choices choices, Surroundings here) {
+  private static int plain(Home home, Choices choices, Surroundings here, Optional<String> job) {
     Library library = Library.load(home);
     here.err().sayAll(Located.all(choices.problems()));
     here.err().sayAll(Located.all(library.problems()));
-    Read<Opening> last = Opening.open(Optional.empty(), home, library, here.clock().instant());
+    Read<Opening> last = Opening.open(job, home, library, here.clock().instant());
     return last.map(opening -> Walk.run(here, home, choices, library, opening))
         .orElse(Exit.PROBLEMS);
   }
@@ -94,10 +97,10 @@ public final class Starting {
     return display instanceof WindowDisplay;
   }
 
-  private static Wishes wishes(StartOptions options, Choices choices) {
+  private static DisplayWishes wishes(StartOptions options, Choices choices) {
     // Without a wish the terminal's own background decides.
     Optional<String> theme = options.theme().or(() -> choices.user().theme());
-    return new Wishes(
+    return new DisplayWishes(
         options.window(),
         theme.flatMap(Starting::look),
         options.fontSize().orElse(choices.user().fontSize()),

@@ -10,6 +10,7 @@ public enum Act {
   ROUND("round", "the way round", "esc"),
   HELP("help", "all keys", "?"),
   UNDO("undo", "undo", "u", "ctrl-z"),
+  BRING_BACK("bring-back", "bring it back", "z"),
   ANSWER("answer", "answer timer", "."),
   LEAVE("leave", "leave", "q"),
   STEP_AWAY("step-away", "step away", "y"),

@@ -4,16 +4,17 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import linkwright.job.Fact;
-import linkwright.job.Hand;
+import linkwright.job.InHand;
 import linkwright.job.JobState;
 import linkwright.job.Pile;
-import linkwright.job.StillToDo;
 import linkwright.job.TimerRun;
 import linkwright.routine.Caution;
 import linkwright.routine.Counts;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
 import linkwright.routine.Wait;
+import linkwright.standing.Handbook;
+import linkwright.standing.StillToDo;
 
 /**
  * The step that is open at the bench and the pieces that belong to it; read by the bench's update
@@ -56,7 +57,7 @@ public record AtBench(
         .flatMap(
             job ->
                 model
-                    .shelf()
+                    .handbook()
                     .routine(job.state().course().routine())
                     .filter(routine -> !routine.steps().isEmpty())
                     .map(routine -> of(routine, job, stepIn(routine, job))));
@@ -83,7 +84,7 @@ public record AtBench(
     Pile pile = state.piles().of(piece);
     int waiting = pile.waitingFor(stage);
     int redo = pile.redoAt(stage);
-    Hand hand = state.piles().hand();
+    InHand hand = state.piles().hand();
     int held = hand.holds(piece, stage);
     int wanted = wanted(job, piece);
     boolean newOnes = waiting > 0 && !enough(pile, stage, wanted);
@@ -106,7 +107,7 @@ public record AtBench(
   }
 
   private static int wanted(OpenJob job, String piece) {
-    StillToDo left = job.reckoned().left().get(piece);
+    StillToDo left = job.standing().left().get(piece);
     return left == null ? 0 : left.wanted();
   }
 
@@ -171,8 +172,8 @@ public record AtBench(
   }
 
   /** The cautions of the step, in its order; one that no file holds is left out. */
-  public List<Caution> cautions(Shelf shelf) {
-    return step.cautions().stream().flatMap(id -> shelf.caution(id).stream()).toList();
+  public List<Caution> cautions(Handbook handbook) {
+    return step.cautions().stream().flatMap(id -> handbook.caution(id).stream()).toList();
   }
 
   /** The next caution of the step that was not seen whole in this sitting. */
@@ -181,7 +182,7 @@ public record AtBench(
         .job()
         .flatMap(
             job ->
-                cautions(model.shelf()).stream()
+                cautions(model.handbook()).stream()
                     .filter(card -> !job.state().course().cautionsSeen().contains(card.id()))
                     .findFirst());
   }

@@ -3,9 +3,9 @@ package linkwright.coach;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import linkwright.job.StillToDo;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
+import linkwright.standing.StillToDo;
 
 /**
  * Another batch: the step at which the work goes on when a part of the routine is left and pieces
@@ -23,7 +23,7 @@ record BenchAgain(Step step, String told) {
       return Optional.empty();
     }
     OpenJob job = model.job().orElseThrow();
-    for (Map.Entry<String, StillToDo> each : job.reckoned().left().entrySet()) {
+    for (Map.Entry<String, StillToDo> each : job.standing().left().entrySet()) {
       boolean judged = judgedAt(at.routine(), each.getKey()) <= at.number();
       if (judged && each.getValue().more() > 0) {
         Optional<Step> begin = begin(at.routine(), job, each.getKey(), each.getValue());

@@ -7,9 +7,10 @@ import java.util.Map;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.job.Pile;
-import linkwright.job.StillToDo;
 import linkwright.routine.Counts;
 import linkwright.routine.Wait;
+import linkwright.standing.Standing;
+import linkwright.standing.StillToDo;
 
 /** Counting at the bench: pieces come through, blanks are cut, pieces are taken in hand. */
 final class BenchCount {
@@ -75,16 +76,16 @@ final class BenchCount {
   }
 
   private static Turn cut(Model model, AtBench at, int count) {
-    Reckoned reckoned = model.job().orElseThrow().reckoned();
-    double each = reckoned.eachMm().getOrDefault(at.piece(), 0.0);
+    Standing standing = model.job().orElseThrow().standing();
+    double each = standing.eachMm().getOrDefault(at.piece(), 0.0);
     Fact cut = new Fact.WireCut(at.piece(), count, each);
-    String missing = reckoned.shortAfter(at.piece(), count);
+    String missing = ShortageWords.after(standing, at.piece(), count);
     return Turn.keep(missing.isEmpty() ? model : model.trouble(missing), cut);
   }
 
   /** Whether no further blank is needed; a number typed cuts more all the same. */
   static boolean enoughAreCut(Model model, AtBench at) {
-    StillToDo left = model.job().orElseThrow().reckoned().left().get(at.piece());
+    StillToDo left = model.job().orElseThrow().standing().left().get(at.piece());
     if (left == null || at.through() == 0) {
       return false;
     }
@@ -166,7 +167,7 @@ final class BenchCount {
     OpenJob job = model.job().orElseThrow();
     Pile pile = job.state().piles().of(piece);
     String stage = at.step().stage().get(piece);
-    StillToDo left = job.reckoned().left().get(piece);
+    StillToDo left = job.standing().left().get(piece);
     int wanted = left == null ? Integer.MAX_VALUE : left.wanted();
     int room = Math.min(wanted, at.through() + count) - pile.atOrPast(stage);
     return Math.max(0, Math.min(room, pile.waitingFor(stage)));

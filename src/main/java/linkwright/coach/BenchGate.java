@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import linkwright.job.Course;
 import linkwright.job.Fact;
-import linkwright.job.StillToDo;
 import linkwright.routine.Caution;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
+import linkwright.standing.StillToDo;
 
 /** How steps open: cautions are seen first, and the next step is where work waits. */
 final class BenchGate {
@@ -92,7 +92,7 @@ final class BenchGate {
         .filter(
             step -> {
               AtBench there = AtBench.of(at.routine(), job, step);
-              StillToDo left = job.reckoned().left().get(there.piece());
+              StillToDo left = job.standing().left().get(there.piece());
               return there.redo() > 0 && (left == null || left.more() > 0);
             })
         .findFirst();

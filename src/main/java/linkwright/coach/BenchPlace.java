@@ -39,7 +39,14 @@ final class BenchPlace implements Place {
     List<Act> acts = new ArrayList<>();
     AtBench.of(model).ifPresent(at -> acts.addAll(actsAt(model, at)));
     acts.addAll(
-        List.of(Act.NEXT_STEP, Act.PREVIOUS_STEP, Act.UNDO, Act.DETAIL, Act.STEP_AWAY, Act.ANSWER));
+        List.of(
+            Act.NEXT_STEP,
+            Act.PREVIOUS_STEP,
+            Act.UNDO,
+            Act.DETAIL,
+            Act.STEP_AWAY,
+            Act.ANSWER,
+            Act.BRING_BACK));
     return acts;
   }
 
@@ -121,7 +128,8 @@ final class BenchPlace implements Place {
       case DETAIL -> Turn.to(model.with(BenchScreens.nextPart(screen)));
       case STEP_AWAY ->
           Turn.to(model.with(BenchScreens.asking(screen, new BenchAsk.Away(false, false, false))));
-      case UNDO -> Update.undo(model.with(BenchScreens.plain(screen)));
+      case UNDO -> Undo.last(model.with(BenchScreens.plain(screen)));
+      case BRING_BACK -> Undo.bringBack(model.with(BenchScreens.plain(screen)));
       case ANSWER -> Update.answer(model);
       default -> Places.go(model, act);
     };

@@ -82,7 +82,7 @@ final class BookPlace implements Place {
       case NOTE -> open(model, note());
       case STRIKE -> strike(model, screen);
       case ACCEPT -> accept(model, screen);
-      case UNDO -> Update.undo(model);
+      case UNDO -> Undo.last(model);
       default -> Places.go(model, act);
     };
   }

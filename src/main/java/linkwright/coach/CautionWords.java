@@ -54,7 +54,7 @@ public final class CautionWords {
     Optional<AtBench> at = AtBench.of(model);
     Set<String> seen = model.job().map(job -> job.state().course().cautionsSeen()).orElse(Set.of());
     List<Line> lines = new ArrayList<>();
-    for (Caution card : model.shelf().cautions()) {
+    for (Caution card : model.handbook().cautions()) {
       List<Integer> steps = at.map(open -> steps(open.routine(), card)).orElse(List.of());
       boolean now = at.map(open -> steps.contains(open.number())).orElse(false);
       lines.add(new Line(card, steps, now, seen.contains(card.id())));

@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import linkwright.job.plan.Wish;
+import linkwright.plan.ChainWish;
 import linkwright.quantity.Length;
 import linkwright.quantity.Read;
 import linkwright.quantity.UnitStyle;
@@ -28,7 +28,7 @@ record DrawDown(Map<String, String> troubles, List<String> lines) {
   }
 
   /** What the texts of the form come to. */
-  static DrawDown of(Map<String, String> texts, Wish wish, UnitStyle units) {
+  static DrawDown of(Map<String, String> texts, ChainWish wish, UnitStyle units) {
     Map<String, String> troubles = new LinkedHashMap<>();
     Optional<Double> from = one(texts, "from", troubles, Length::readWire);
     Optional<Double> length = one(texts, "length", troubles, Length::readSize);
@@ -65,7 +65,7 @@ record DrawDown(Map<String, String> troubles, List<String> lines) {
   }
 
   /** The wire that the plan asks for that kind of piece, mm. */
-  static double toMm(String piece, Wish wish) {
+  static double toMm(String piece, ChainWish wish) {
     return piece.equals("ring")
         ? wish.ring().map(ring -> ring.wireMm()).orElse(wish.wireMm())
         : wish.wireMm();
@@ -87,7 +87,7 @@ record DrawDown(Map<String, String> troubles, List<String> lines) {
   }
 
   private static List<String> lines(
-      DrawPlan plan, double from, double to, double lengthMm, Wish wish, UnitStyle units) {
+      DrawPlan plan, double from, double to, double lengthMm, ChainWish wish, UnitStyle units) {
     List<String> lines = new ArrayList<>();
     double rod = plan.rodLengthMm(lengthMm);
     double grams =

@@ -14,7 +14,7 @@ public final class JobWords {
   public static String fill(String text, Model model) {
     UnitStyle units = model.settings().units();
     Map<String, String> values = new HashMap<>();
-    model.job().ifPresent(job -> values.putAll(job.reckoned().words(units)));
+    model.job().ifPresent(job -> values.putAll(PlanWords.of(job.standing(), units)));
     return Wording.fill(text, values, units, tradeWords(model));
   }
 

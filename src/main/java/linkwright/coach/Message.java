@@ -24,11 +24,12 @@ public sealed interface Message {
   record Resized(int width, int height) implements Message {}
 
   /**
-   * A job book was opened; lookOnly says that another program writes it, doubtful are the lines
-   * that are kept and not used.
+   * A job book was opened; device is this machine's name in it, lookOnly says that another program
+   * writes it, doubtful are the lines that are kept and not used.
    */
   record JobOpened(
       String slug,
+      String device,
       List<Entry> entries,
       boolean lookOnly,
       List<String> told,
@@ -38,11 +39,12 @@ public sealed interface Message {
     /** A book of which every line passed its check. */
     public JobOpened(
         String slug,
+        String device,
         List<Entry> entries,
         boolean lookOnly,
         List<String> told,
         Map<String, Map<String, String>> drafts) {
-      this(slug, entries, lookOnly, told, drafts, List.of());
+      this(slug, device, entries, lookOnly, told, drafts, List.of());
     }
   }
 

@@ -3,11 +3,12 @@ package linkwright.coach;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import linkwright.standing.Handbook;
 
 /**
  * All that the coach knows at a moment; a screen is drawn from it and nothing else.
  *
- * @param shelf what can be looked up
+ * @param handbook what can be looked up
  * @param settings the user's choices
  * @param now the moment
  * @param width columns to draw in
@@ -19,7 +20,7 @@ import java.util.Optional;
  * @param rungAt the second for which the bell was last rung, so that it rings once a second at most
  */
 public record Model(
-    Shelf shelf,
+    Handbook handbook,
     Settings settings,
     Instant now,
     int width,
@@ -34,9 +35,10 @@ public record Model(
   }
 
   /** The tray, before anything was read. */
-  public static Model begin(Shelf shelf, Settings settings, Instant now, int width, int height) {
+  public static Model begin(
+      Handbook handbook, Settings settings, Instant now, int width, int height) {
     return new Model(
-        shelf,
+        handbook,
         settings,
         now,
         width,
@@ -49,7 +51,7 @@ public record Model(
   }
 
   Model with(Screen next) {
-    return new Model(shelf, settings, now, width, height, tray, job, next, notice, rungAt);
+    return new Model(handbook, settings, now, width, height, tray, job, next, notice, rungAt);
   }
 
   Model with(OpenJob next) {
@@ -57,23 +59,23 @@ public record Model(
   }
 
   Model withJob(Optional<OpenJob> next) {
-    return new Model(shelf, settings, now, width, height, tray, next, screen, notice, rungAt);
+    return new Model(handbook, settings, now, width, height, tray, next, screen, notice, rungAt);
   }
 
   Model withTray(List<TrayJob> jobs) {
-    return new Model(shelf, settings, now, width, height, jobs, job, screen, notice, rungAt);
+    return new Model(handbook, settings, now, width, height, jobs, job, screen, notice, rungAt);
   }
 
   Model at(Instant moment) {
-    return new Model(shelf, settings, moment, width, height, tray, job, screen, notice, rungAt);
+    return new Model(handbook, settings, moment, width, height, tray, job, screen, notice, rungAt);
   }
 
   Model sized(int columns, int rows) {
-    return new Model(shelf, settings, now, columns, rows, tray, job, screen, notice, rungAt);
+    return new Model(handbook, settings, now, columns, rows, tray, job, screen, notice, rungAt);
   }
 
   Model rung(long second) {
-    return new Model(shelf, settings, now, width, height, tray, job, screen, notice, second);
+    return new Model(handbook, settings, now, width, height, tray, job, screen, notice, second);
   }
 
   /** No timer rings: the next one that does rings at once. */
@@ -94,6 +96,6 @@ public record Model(
   }
 
   private Model notice(Notice next) {
-    return new Model(shelf, settings, now, width, height, tray, job, screen, next, rungAt);
+    return new Model(handbook, settings, now, width, height, tray, job, screen, next, rungAt);
   }
 }

@@ -8,7 +8,7 @@ import java.util.OptionalDouble;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.job.Pile;
-import linkwright.job.plan.Plan;
+import linkwright.plan.Plan;
 import linkwright.quantity.UnitStyle;
 import linkwright.yield.Rate;
 
@@ -24,9 +24,9 @@ public final class NextTime {
         .trials()
         .samplePiece()
         .ifPresent(sample -> learnt.add(sample(sample, state.trials().pieces().size(), units)));
-    job.reckoned().counted().plan().ifPresent(plan -> pieces(learnt, state, plan));
+    job.standing().counted().plan().ifPresent(plan -> pieces(learnt, state, plan));
     OptionalDouble length = state.accounts().weighedIn().lengthMm();
-    job.reckoned()
+    job.standing()
         .counted()
         .plan()
         .filter(plan -> length.isPresent())

@@ -7,28 +7,32 @@ import java.util.Map;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
+import linkwright.standing.Handbook;
+import linkwright.standing.Standing;
 
 /**
  * The job on the bench.
  *
  * @param slug its book's name
+ * @param device this machine's name in the book
  * @param entries its book, struck entries too
  * @param state what they add up to
  * @param lookOnly whether another program writes the book
  * @param told what was wrong with the book when it was opened
  * @param drafts form → what was typed in it and not entered yet
- * @param reckoned what follows from the state: plan, still to do, hours
+ * @param standing what follows from the state: plan, still to do, hours
  * @param doubtful lines of the book that are kept and not used
  * @param words the entries in words, to be searched
  */
 public record OpenJob(
     String slug,
+    String device,
     List<Entry> entries,
     JobState state,
     boolean lookOnly,
     List<String> told,
     Map<String, Map<String, String>> drafts,
-    Reckoned reckoned,
+    Standing standing,
     List<DoubtfulLine> doubtful,
     BookWords words) {
   public OpenJob {
@@ -37,48 +41,50 @@ public record OpenJob(
     drafts = Map.copyOf(drafts);
   }
 
-  static OpenJob of(Message.JobOpened opened, Shelf shelf, Settings settings) {
-    JobState state = JobState.replay(opened.entries(), shelf.stages());
+  static OpenJob of(Message.JobOpened opened, Handbook handbook, Settings settings) {
+    JobState state = JobState.replay(opened.entries(), handbook.stages());
     return new OpenJob(
         opened.slug(),
+        opened.device(),
         List.copyOf(opened.entries()),
         state,
         opened.lookOnly(),
         opened.told(),
         opened.drafts(),
-        Reckoned.of(state, shelf),
+        Standing.of(state, handbook),
         opened.doubtful(),
         BookWords.of(opened.entries(), settings));
   }
 
-  OpenJob after(List<Entry> more, Shelf shelf, Settings settings) {
+  OpenJob after(List<Entry> more, Handbook handbook, Settings settings) {
     List<Entry> all = new ArrayList<>(entries.size() + more.size());
     all.addAll(entries);
     all.addAll(more);
     boolean replayAll = more.stream().anyMatch(entry -> entry.fact() instanceof Fact.Struck);
     JobState next = state;
     if (replayAll) {
-      next = JobState.replay(all, shelf.stages());
+      next = JobState.replay(all, handbook.stages());
     } else {
       for (Entry entry : more) {
-        next = next.after(entry, shelf.stages());
+        next = next.after(entry, handbook.stages());
       }
     }
     return new OpenJob(
         slug,
+        device,
         List.copyOf(all),
         next,
         lookOnly,
         told,
         drafts,
-        reckoned.after(state, next, shelf),
+        standing.after(state, next, handbook),
         doubtful,
         words.and(more, settings));
   }
 
   /** Whether links are counted along a length; false for a clasp, rings for stock, wire. */
   public boolean makesChain() {
-    return reckoned.counted().part().isEmpty();
+    return standing.counted().part().isEmpty();
   }
 
   OpenJob withDraft(String form, Map<String, String> texts) {
@@ -88,6 +94,7 @@ public record OpenJob(
     } else {
       kept.put(form, texts);
     }
-    return new OpenJob(slug, entries, state, lookOnly, told, kept, reckoned, doubtful, words);
+    return new OpenJob(
+        slug, device, entries, state, lookOnly, told, kept, standing, doubtful, words);
   }
 }

@@ -5,7 +5,8 @@ import java.util.List;
 /** Which screen behaves how, and where one arrives. */
 final class Places {
   /** The acts that every screen has. */
-  static final List<Act> COMMON = List.of(Act.ROUND, Act.HELP, Act.UNDO, Act.ANSWER);
+  static final List<Act> COMMON =
+      List.of(Act.ROUND, Act.HELP, Act.UNDO, Act.BRING_BACK, Act.ANSWER);
 
   private Places() {}
 
@@ -56,7 +57,7 @@ final class Places {
    */
   static Turn arrive(Model model, OpenJob job) {
     boolean needed =
-        job.reckoned().counted().part().isEmpty() || job.state().course().step().isEmpty();
+        job.standing().counted().part().isEmpty() || job.state().course().step().isEmpty();
     return job.state().course().wish().isEmpty() && needed && !job.lookOnly()
         ? go(model, Act.TO_PLAN)
         : Turn.to(model);

@@ -5,10 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import linkwright.job.plan.PartPlan;
-import linkwright.job.plan.WishKeys;
 import linkwright.link.Pattern;
 import linkwright.link.Usual;
+import linkwright.plan.PartPlan;
+import linkwright.plan.WishKeys;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Metal;
 import linkwright.routine.Ends;
@@ -49,7 +49,7 @@ final class PlanFields {
   private static Optional<Usual> usualPart(Model model, Routine routine) {
     return routine.patterns().stream()
         .findFirst()
-        .flatMap(model.shelf()::pattern)
+        .flatMap(model.handbook()::pattern)
         .flatMap(Pattern::usual);
   }
 
@@ -62,7 +62,7 @@ final class PlanFields {
   }
 
   private static Optional<Routine> routine(Model model) {
-    return model.job().flatMap(job -> model.shelf().routine(job.state().course().routine()));
+    return model.job().flatMap(job -> model.handbook().routine(job.state().course().routine()));
   }
 
   static Form form(Model model, Map<String, String> texts) {
@@ -107,12 +107,12 @@ final class PlanFields {
   }
 
   private static List<String> metals(Model model) {
-    return model.shelf().reference().metals().stream().map(Metal::id).toList();
+    return model.handbook().reference().metals().stream().map(Metal::id).toList();
   }
 
   private static List<Field> chain(Model model) {
     List<String> patterns =
-        new ArrayList<>(model.shelf().patterns().stream().map(Pattern::id).toList());
+        new ArrayList<>(model.handbook().patterns().stream().map(Pattern::id).toList());
     return List.of(
         choice(WishKeys.METAL, "metal", "left and right go through them", metals(model)),
         field(WishKeys.WIRE, "wire", "0.9 mm, 0.035 in, 19 AWG or 20 SWG"),

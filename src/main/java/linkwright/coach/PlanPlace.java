@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
+import linkwright.standing.CountedPlan;
 
 /** The plan: typed field by field, worked out at every key, kept when it holds together. */
 final class PlanPlace implements Place {
@@ -31,7 +32,7 @@ final class PlanPlace implements Place {
 
   private static Screen.Plan screen(Model model, Form form) {
     JobState state = model.job().orElseThrow().state();
-    CountedPlan preview = CountedPlan.ofTyped(form.texts(), state, model.shelf());
+    CountedPlan preview = CountedPlan.ofTyped(form.texts(), state, model.handbook());
     // A field that nobody has come to yet is not wrong; it is only still empty.
     Map<String, String> troubles = new LinkedHashMap<>(preview.troubles());
     form.fields().stream()
@@ -64,7 +65,7 @@ final class PlanPlace implements Place {
   @Override
   public Turn confirmed(Model model, Form form) {
     OpenJob job = model.job().orElseThrow();
-    CountedPlan counted = CountedPlan.ofTyped(form.texts(), job.state(), model.shelf());
+    CountedPlan counted = CountedPlan.ofTyped(form.texts(), job.state(), model.handbook());
     if (!counted.holds()) {
       Form told = form.withTroubles(counted.troubles()).atFirstTrouble();
       String sentence =

@@ -3,11 +3,13 @@ package linkwright.coach;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import linkwright.job.plan.FinenessWord;
-import linkwright.job.plan.PartPlan;
-import linkwright.job.plan.Plan;
+import linkwright.plan.FinenessWord;
+import linkwright.plan.PartPlan;
+import linkwright.plan.Plan;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.Routine;
+import linkwright.standing.CountedPlan;
+import linkwright.wire.Strength;
 
 /** What a plan comes to, line by line, in the user's units. */
 public final class PlanSummary {
@@ -56,7 +58,7 @@ public final class PlanSummary {
   }
 
   private static Optional<Routine> routine(Model model) {
-    return model.job().flatMap(job -> model.shelf().routine(job.state().course().routine()));
+    return model.job().flatMap(job -> model.handbook().routine(job.state().course().routine()));
   }
 
   private static void figures(List<Line> lines, Plan plan, Model model) {
@@ -109,8 +111,9 @@ public final class PlanSummary {
     if (solders) {
       line(lines, "unsoldered", "%.0f N".formatted(plan.pull().buttedN()));
     }
+    lines.add(new Line("", Strength.PROVISO, false, true));
     plan.remarks().forEach(each -> lines.add(new Line("", each, false, true)));
-    FinenessWord.of(plan.wish().metal(), plan.massChainG(), model.shelf().reference())
+    FinenessWord.of(plan.wish().metal(), plan.massChainG(), model.handbook().reference())
         .forEach(each -> lines.add(new Line("", each, false, false)));
   }
 
@@ -120,7 +123,7 @@ public final class PlanSummary {
       return;
     }
     List<String> needed =
-        FinenessWord.needed(plan.wish().metal(), plan.massChainG(), model.shelf().reference());
+        FinenessWord.needed(plan.wish().metal(), plan.massChainG(), model.handbook().reference());
     line(lines, "mark", needed.isEmpty() ? "none known" : "needed: " + String.join(", ", needed));
   }
 

@@ -2,18 +2,29 @@ package linkwright.coach;
 
 import java.util.HashMap;
 import java.util.Map;
-import linkwright.job.plan.PartPlan;
-import linkwright.job.plan.Plan;
-import linkwright.job.plan.Wish;
+import linkwright.plan.ChainWish;
+import linkwright.plan.PartPlan;
+import linkwright.plan.Plan;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Metal;
+import linkwright.standing.Standing;
 
 /** A plan's sizes by the placeholders of routine texts. */
 final class PlanWords {
   private PlanWords() {}
 
+  /** The job's own sizes; none while it has no plan. */
+  static Map<String, String> of(Standing standing, UnitStyle units) {
+    return standing
+        .counted()
+        .plan()
+        .map(plan -> of(plan, units))
+        .or(() -> standing.counted().part().map(part -> of(part, units)))
+        .orElse(Map.of());
+  }
+
   static Map<String, String> of(Plan plan, UnitStyle units) {
-    Wish wish = plan.wish();
+    ChainWish wish = plan.wish();
     Map<String, String> words = new HashMap<>();
     words.put("wire", units.wire(wish.wireMm()));
     words.put("blank", units.length(plan.linkBlankMm()));

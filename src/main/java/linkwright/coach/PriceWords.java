@@ -1,10 +1,10 @@
 package linkwright.coach;
 
 import java.util.LinkedHashMap;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import linkwright.job.Prices;
+import linkwright.job.PriceList;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.Read;
 import linkwright.quantity.Share;
 
@@ -12,7 +12,11 @@ import linkwright.quantity.Share;
 final class PriceWords {
   private static final Set<String> SHARES =
       Set.of(
-          Prices.SCRAP_CREDIT, Prices.FILINGS_CREDIT, Prices.OVERHEAD, Prices.MARGIN, Prices.TAX);
+          PriceList.SCRAP_CREDIT,
+          PriceList.FILINGS_CREDIT,
+          PriceList.OVERHEAD,
+          PriceList.MARGIN,
+          PriceList.TAX);
 
   private PriceWords() {}
 
@@ -21,33 +25,32 @@ final class PriceWords {
   }
 
   static String label(String name) {
-    return name.equals(Prices.HOUR)
+    return name.equals(PriceList.HOUR)
         ? "an hour"
         : name.replace("-per-g", ", a gram").replace('-', ' ');
   }
 
   static String hint(String name) {
     return switch (name) {
-      case Prices.METAL_PER_G -> "what you pay for a gram of the metal, 1.10";
-      case Prices.SCRAP_CREDIT -> "what the refiner credits of it, 90 %";
-      case Prices.FILINGS_CREDIT -> "what the refiner credits of filings and sweeps, 70 %";
-      case Prices.OVERHEAD -> "on your hours, 25 %";
-      case Prices.MARGIN -> "on the whole, 40 %";
-      case Prices.TAX -> "on the price, 20 %";
-      case Prices.HOUR -> "your own rate, 28";
+      case PriceList.METAL_PER_G -> "what you pay for a gram of the metal, 1.10";
+      case PriceList.SCRAP_CREDIT -> "what the refiner credits of it, 90 %";
+      case PriceList.FILINGS_CREDIT -> "what the refiner credits of filings and sweeps, 70 %";
+      case PriceList.OVERHEAD -> "on your hours, 25 %";
+      case PriceList.MARGIN -> "on the whole, 40 %";
+      case PriceList.TAX -> "on the price, 20 %";
+      case PriceList.HOUR -> "your own rate, 28";
       default -> "an amount of money, 12.50; empty: none";
     };
   }
 
   /** A number without needless zeros. */
   static String plain(double value) {
-    String text = String.format(Locale.ROOT, "%.4f", value);
-    return text.replaceAll("0+$", "").replaceAll("\\.$", "");
+    return Decimals.upTo(value, 4);
   }
 
   static Map<String, String> troubles(Form form) {
     Map<String, String> troubles = new LinkedHashMap<>();
-    for (String name : Prices.NAMES) {
+    for (String name : PriceList.NAMES) {
       if (!form.text(name).isEmpty()) {
         read(name, form.text(name)).problem().ifPresent(sentence -> troubles.put(name, sentence));
       }
@@ -57,7 +60,7 @@ final class PriceWords {
 
   static Map<String, Double> prices(Form form) {
     Map<String, Double> prices = new LinkedHashMap<>();
-    for (String name : Prices.NAMES) {
+    for (String name : PriceList.NAMES) {
       if (!form.text(name).isEmpty()) {
         read(name, form.text(name)).found().ifPresent(value -> prices.put(name, value));
       }

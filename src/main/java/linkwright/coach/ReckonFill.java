@@ -1,19 +1,19 @@
 package linkwright.coach;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import linkwright.fit.Tried;
-import linkwright.job.StillToDo;
-import linkwright.job.plan.Plan;
-import linkwright.job.plan.WishKeys;
+import linkwright.plan.Plan;
+import linkwright.plan.WishKeys;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.Length;
 import linkwright.quantity.UnitStyle;
 import linkwright.reckon.Given;
+import linkwright.standing.StillToDo;
+import linkwright.standing.TestPieces;
 
 /** What the open job already says of a sum's asks, and what the sums are reckoned with. */
 final class ReckonFill {
@@ -32,7 +32,7 @@ final class ReckonFill {
             ? TestPieces.tried(model.job().orElseThrow().state(), wire.get())
             : List.of();
     return new Given(
-        model.shelf().reference(), model.shelf().patterns(), tried, model.settings().units());
+        model.handbook().reference(), model.handbook().patterns(), tried, model.settings().units());
   }
 
   /** Key of an ask → what the job says; empty without a job. */
@@ -43,7 +43,7 @@ final class ReckonFill {
         .ifPresent(
             job -> {
               wished(texts, job, sum);
-              job.reckoned()
+              job.standing()
                   .counted()
                   .plan()
                   .ifPresent(plan -> counted(texts, job, plan, sum, model.settings().units()));
@@ -105,20 +105,20 @@ final class ReckonFill {
       case "cut" -> {
         texts.put(
             "stock",
-            job.reckoned().stockLeft().linksMm().stream()
+            job.standing().stockLeft().linksMm().stream()
                 .map(mm -> exact(mm, units))
                 .collect(Collectors.joining(", ")));
         texts.put("blank", exact(plan.linkBlankMm(), units));
-        Optional<StillToDo> links = Optional.ofNullable(job.reckoned().left().get("link"));
+        Optional<StillToDo> links = Optional.ofNullable(job.standing().left().get("link"));
         texts.put("want", links.map(todo -> "" + todo.toCut().orElse(todo.more())).orElse(""));
         if (plan.rings() > 0 && plan.wish().ringsOfSameWire()) {
-          Optional<StillToDo> rings = Optional.ofNullable(job.reckoned().left().get("ring"));
+          Optional<StillToDo> rings = Optional.ofNullable(job.standing().left().get("ring"));
           texts.put("ring", exact(plan.ringTurnMm(), units));
           texts.put("want-rings", rings.map(todo -> "" + todo.more()).orElse(""));
         }
       }
       case "spare" -> {
-        Optional<StillToDo> links = Optional.ofNullable(job.reckoned().left().get("link"));
+        Optional<StillToDo> links = Optional.ofNullable(job.standing().left().get("link"));
         texts.put("more", links.map(todo -> "" + todo.more()).orElse(""));
         texts.put("good", links.map(todo -> "" + todo.good()).orElse(""));
         texts.put("lost", links.map(todo -> "" + todo.scrapped()).orElse(""));
@@ -134,10 +134,6 @@ final class ReckonFill {
 
   private static String exact(double mm, UnitStyle units) {
     boolean metric = units == UnitStyle.METRIC;
-    BigDecimal value =
-        BigDecimal.valueOf(metric ? mm : mm / 25.4)
-            .setScale(metric ? 3 : 4, RoundingMode.HALF_UP)
-            .stripTrailingZeros();
-    return value.toPlainString() + (metric ? " mm" : " in");
+    return metric ? Decimals.upTo(mm, 3) + " mm" : Decimals.upTo(mm / 25.4, 4) + " in";
   }
 }

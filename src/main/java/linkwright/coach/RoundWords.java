@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import linkwright.job.JobState;
 import linkwright.quantity.UnitStyle;
+import linkwright.standing.StockLeft;
 
 /** How a job stands at each place of the way round, in words. */
 public final class RoundWords {
@@ -31,7 +32,7 @@ public final class RoundWords {
 
   private static Act now(OpenJob job) {
     JobState state = job.state();
-    if (state.course().wish().isEmpty() && job.reckoned().counted().part().isEmpty()) {
+    if (state.course().wish().isEmpty() && job.standing().counted().part().isEmpty()) {
       return Act.TO_PLAN;
     }
     if (state.accounts().weighedIn().chainG().isPresent()) {
@@ -91,12 +92,12 @@ public final class RoundWords {
     if (!job.makesChain()) {
       return blank
           ? "not set: not needed here"
-          : job.reckoned().left().entrySet().stream()
+          : job.standing().left().entrySet().stream()
               .map(each -> each.getValue().wanted() + " " + each.getKey())
               .collect(Collectors.joining(", "));
     }
     UnitStyle units = model.settings().units();
-    return job.reckoned()
+    return job.standing()
         .counted()
         .plan()
         .map(plan -> plan.links() + " links, " + units.length(plan.lengthMm()))
@@ -107,11 +108,11 @@ public final class RoundWords {
     if (!job.makesChain()) {
       return "not counted here";
     }
-    if (job.reckoned().counted().plan().isEmpty()) {
+    if (job.standing().counted().plan().isEmpty()) {
       return "";
     }
-    List<String> shortages = job.reckoned().shortages();
-    StockLeft stock = job.reckoned().stockLeft();
+    List<String> shortages = ShortageWords.of(job.standing());
+    StockLeft stock = job.standing().stockLeft();
     String left = model.settings().units().length(stock.leftMm("link")) + " left";
     return shortages.isEmpty() ? left : left + ", lacks " + String.join(", ", shortages);
   }

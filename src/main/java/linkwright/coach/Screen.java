@@ -5,6 +5,10 @@ import java.util.Map;
 import java.util.Optional;
 import linkwright.reckon.Reckoning;
 import linkwright.routine.Remedy;
+import linkwright.standing.CountedPlan;
+import linkwright.standing.TestPieces;
+import linkwright.standing.TrialLength;
+import linkwright.standing.WireStand;
 
 /** The screen that is shown, with what belongs to it alone. */
 public sealed interface Screen {
@@ -38,7 +42,7 @@ public sealed interface Screen {
   record Tests(int at, Optional<TestPieces> taught, Optional<Form> form) implements Screen {}
 
   /** Trial lengths; the rows are what each would make of the chain. */
-  record Trial(int at, List<TrialRow> rows, Optional<Form> form) implements Screen {}
+  record Trial(int at, List<TrialLength> rows, Optional<Form> form) implements Screen {}
 
   /**
    * The bench.

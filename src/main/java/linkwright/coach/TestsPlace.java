@@ -10,8 +10,10 @@ import linkwright.fit.Proposal;
 import linkwright.fit.Verdict;
 import linkwright.job.EntryId;
 import linkwright.job.Fact;
-import linkwright.job.plan.WishKeys;
+import linkwright.plan.WishKeys;
 import linkwright.quantity.UnitStyle;
+import linkwright.standing.TestPieces;
+import linkwright.standing.Verdicts;
 
 /** Test pieces: logged, compared with the wish, the next proposed, one made the sample link. */
 final class TestsPlace implements Place {
@@ -30,7 +32,7 @@ final class TestsPlace implements Place {
       case UP -> Turn.to(model.with(moved(model, screen, -1)));
       case DOWN -> Turn.to(model.with(moved(model, screen, 1)));
       case SAMPLE -> sample(model, screen);
-      case UNDO -> Update.undo(model);
+      case UNDO -> Undo.last(model);
       default -> Places.go(model, act);
     };
   }
@@ -41,10 +43,11 @@ final class TestsPlace implements Place {
   }
 
   private static Screen.Tests at(Model model, int wanted) {
+    OpenJob job = model.job().orElseThrow();
     int last = Math.max(0, pieces(model).size() - 1);
     return new Screen.Tests(
         Math.max(0, Math.min(last, wanted)),
-        TestPieces.of(model.job().orElseThrow()),
+        TestPieces.of(job.standing(), job.state()),
         Optional.empty());
   }
 
@@ -135,7 +138,7 @@ final class TestsPlace implements Place {
     }
     Fact fact =
         new Fact.TestPieceTried(
-            job.reckoned().counted().wish().map(wish -> wish.wireMm()).orElse(0.0),
+            job.standing().counted().wish().map(wish -> wish.wireMm()).orElse(0.0),
             amounts.mm("blank").orElseThrow(),
             amounts.byName("former."),
             length,

@@ -37,7 +37,7 @@ final class TrayPlace implements Place {
   }
 
   private static Form form(Model model) {
-    List<String> routines = model.shelf().routines().stream().map(r -> r.id()).toList();
+    List<String> routines = model.handbook().routines().stream().map(r -> r.id()).toList();
     String first =
         routines.contains("scroll-and-ring")
             ? "scroll-and-ring"
@@ -55,7 +55,7 @@ final class TrayPlace implements Place {
   private static Field told(Model model, Field field) {
     String says =
         model
-            .shelf()
+            .handbook()
             .routine(field.text().strip())
             .map(routine -> JobWords.fill(routine.title() + ". " + routine.says(), model))
             .orElse("left and right go through them");
@@ -84,7 +84,7 @@ final class TrayPlace implements Place {
     if (form.text("name").isEmpty()) {
       troubles.put("name", "Give the job a name, such as “Anna's bracelet”.");
     }
-    if (model.shelf().routine(form.text("routine")).isEmpty()) {
+    if (model.handbook().routine(form.text("routine")).isEmpty()) {
       troubles.put(
           "routine",
           "No routine is called “"

@@ -5,12 +5,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import linkwright.job.Fact;
-import linkwright.job.plan.Wish;
-import linkwright.job.plan.WishedRing;
+import linkwright.plan.ChainWish;
+import linkwright.plan.WishedRing;
+import linkwright.quantity.Count;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.Ends;
+import linkwright.standing.TrialLength;
 
 /** Trial lengths: a few finished links with candidate rings, hung, measured, one followed. */
 final class TrialPlace implements Place {
@@ -32,7 +33,8 @@ final class TrialPlace implements Place {
   }
 
   private static Screen.Trial at(Model model, int wanted) {
-    List<TrialRow> rows = TrialRow.of(model.job().orElseThrow());
+    OpenJob job = model.job().orElseThrow();
+    List<TrialLength> rows = TrialLength.of(job.standing(), job.state());
     int last = Math.max(0, rows.size() - 1);
     return new Screen.Trial(Math.max(0, Math.min(last, wanted)), rows, Optional.empty());
   }
@@ -50,7 +52,7 @@ final class TrialPlace implements Place {
               : Turn.keep(
                   model.told("The chain is counted anew from this trial length."),
                   new Fact.TrialChosen(screen.rows().get(screen.at()).id()));
-      case UNDO -> Update.undo(model);
+      case UNDO -> Undo.last(model);
       default -> Places.go(model, act);
     };
   }
@@ -62,8 +64,8 @@ final class TrialPlace implements Place {
   private static Form blank(Model model) {
     OpenJob job = model.job().orElseThrow();
     UnitStyle units = model.settings().units();
-    Optional<Wish> wish = job.reckoned().counted().wish();
-    Optional<WishedRing> ring = wish.flatMap(Wish::ring);
+    Optional<ChainWish> wish = job.standing().counted().wish();
+    Optional<WishedRing> ring = wish.flatMap(ChainWish::ring);
     String inside = ring.map(one -> units.length(one.insideMm())).orElse("");
     String oval =
         ring.filter(one -> one.ovalInsideMm().isPresent())
@@ -91,7 +93,7 @@ final class TrialPlace implements Place {
   private static boolean linksJoinEachOther(Model model) {
     return model
         .job()
-        .flatMap(job -> model.shelf().routine(job.state().course().routine()))
+        .flatMap(job -> model.handbook().routine(job.state().course().routine()))
         .filter(routine -> routine.ends() == Ends.LINKS)
         .isPresent();
   }
@@ -108,9 +110,9 @@ final class TrialPlace implements Place {
   public Turn confirmed(Model model, Form form) {
     Amounts amounts = new Amounts(form);
     Map<String, String> troubles = new LinkedHashMap<>(amounts.troubles(LENGTHS, ""));
-    OptionalInt links = Whole.read(form.text("links"), 1);
+    Optional<Integer> links = Count.read(form.text("links"), 1, Count.MOST).found();
     boolean noRings = form.fields().stream().noneMatch(field -> field.id().equals("rings"));
-    OptionalInt rings = noRings ? OptionalInt.of(0) : Whole.read(form.text("rings"), 0);
+    Optional<Integer> rings = noRings ? Optional.of(0) : Count.read(form.text("rings")).found();
     if (links.isEmpty()) {
       troubles.put("links", "Give the number of links that hang, 1 or more, such as 3.");
     }
@@ -130,8 +132,8 @@ final class TrialPlace implements Place {
     OptionalDouble oval = amounts.mm("oval");
     Fact fact =
         new Fact.TrialMeasured(
-            links.getAsInt(),
-            rings.getAsInt(),
+            links.get(),
+            rings.get(),
             amounts.mm("ring").orElse(0),
             oval,
             amounts.mm("hung").orElseThrow(),

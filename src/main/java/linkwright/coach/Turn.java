@@ -38,6 +38,13 @@ public record Turn(Model model, List<Effect> effects) {
     return with(model, new Effect.KeepFacts(facts));
   }
 
+  static Turn onlyLooking(Model model) {
+    return to(
+        model.trouble(
+            "This book is open to look at only: another program writes it. Close that one and"
+                + " open the job again."));
+  }
+
   Turn and(Effect... more) {
     List<Effect> all = new ArrayList<>(effects);
     all.addAll(List.of(more));

@@ -5,8 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
-import linkwright.job.JobState;
-import linkwright.job.Strikes;
 import linkwright.job.TimerRun;
 
 /**
@@ -118,32 +116,11 @@ public final class Update {
               ? Turn.to(model.with(new Screen.Round(model.screen())))
               : Turn.to(model.with(new Screen.Tray(0, Optional.empty())));
       case HELP -> Turn.to(model.with(new Screen.Help(model.screen())));
-      case UNDO -> undo(model);
+      case UNDO -> Undo.last(model);
+      case BRING_BACK -> Undo.bringBack(model);
       case ANSWER -> answer(model);
       default -> Turn.to(model);
     };
-  }
-
-  /** Strikes what the last act entered: entries of one act carry one time. */
-  static Turn undo(Model model) {
-    if (model.job().isEmpty()) {
-      return Turn.to(model.trouble("Nothing to undo: no job is open."));
-    }
-    List<Entry> entries = model.job().get().entries();
-    Optional<Entry> last = JobState.lastUndoable(entries);
-    if (last.isEmpty()) {
-      return Turn.to(model.trouble("Nothing left to undo in this book."));
-    }
-    Strikes strikes = Strikes.in(entries);
-    List<Fact> struck =
-        entries.stream()
-            .filter(entry -> entry.at().equals(last.get().at()))
-            .filter(entry -> entry.device().equals(last.get().device()))
-            .filter(entry -> !strikes.has(entry) && Strikes.canBeUndone(entry.fact()))
-            .map(entry -> (Fact) new Fact.Struck(entry.id(), "undone"))
-            .toList();
-    String what = EntryWords.of(last.get().fact(), model.settings());
-    return Turn.keep(model.told("Undone: " + what), struck);
   }
 
   static Turn answer(Model model) {
@@ -177,7 +154,7 @@ public final class Update {
     boolean readAnew =
         model.screen() instanceof Screen.Book
             && model.job().map(open -> open.slug().equals(opened.slug())).orElse(false);
-    OpenJob job = OpenJob.of(opened, model.shelf(), model.settings());
+    OpenJob job = OpenJob.of(opened, model.handbook(), model.settings());
     if (readAnew) {
       return BookPlace.readAnew(model.with(job));
     }
@@ -199,7 +176,7 @@ public final class Update {
     if (model.job().isEmpty()) {
       return Turn.to(model);
     }
-    Model next = model.with(model.job().get().after(entries, model.shelf(), model.settings()));
+    Model next = model.with(model.job().get().after(entries, model.handbook(), model.settings()));
     return Places.of(next).settled(next);
   }
 }

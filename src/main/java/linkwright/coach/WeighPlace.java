@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import linkwright.job.Fact;
-import linkwright.job.Prices;
+import linkwright.job.PriceList;
 import linkwright.quantity.UnitStyle;
 
 /** Weighing in, the price, and closing the job. */
@@ -49,7 +49,7 @@ final class WeighPlace implements Place {
               model.with(
                   new Screen.WeighIn(
                       Optional.empty(), ((Screen.WeighIn) model.screen()).part() + 1)));
-      case UNDO -> Update.undo(model);
+      case UNDO -> Undo.last(model);
       default -> Places.go(model, act);
     };
   }
@@ -123,7 +123,7 @@ final class WeighPlace implements Place {
             "money in",
             model.job().orElseThrow().state().accounts().currency(),
             "what you write for it"));
-    for (String name : Prices.NAMES) {
+    for (String name : PriceList.NAMES) {
       String text =
           !known.containsKey(name)
               ? ""

@@ -4,7 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import linkwright.job.Fact;
-import linkwright.job.plan.Wish;
+import linkwright.plan.ChainWish;
 import linkwright.quantity.Length;
 import linkwright.quantity.Mass;
 import linkwright.quantity.Read;
@@ -19,7 +19,7 @@ final class WireCame {
 
   private WireCame() {}
 
-  static Map<String, String> troubles(Form form, Wish wish, UnitStyle units) {
+  static Map<String, String> troubles(Form form, ChainWish wish, UnitStyle units) {
     Map<String, String> troubles = new LinkedHashMap<>();
     if (!form.text("lengths").isEmpty()) {
       lengths(form, wish).problem().ifPresent(sentence -> troubles.put("lengths", sentence));
@@ -44,7 +44,7 @@ final class WireCame {
         : what + "This one is thinner: change the plan, or keep it for another job.";
   }
 
-  static List<Fact> facts(Form form, Wish wish) {
+  static List<Fact> facts(Form form, ChainWish wish) {
     double wireMm = Length.readWire(form.text("wire")).orThrow().mm();
     return lengths(form, wish).orThrow().stream()
         .map(
@@ -55,7 +55,7 @@ final class WireCame {
         .toList();
   }
 
-  private static Read<List<Double>> lengths(Form form, Wish wish) {
+  private static Read<List<Double>> lengths(Form form, ChainWish wish) {
     String text = form.text("lengths");
     Read<List<Double>> lengths =
         Length.readList(text).map(list -> list.stream().map(Length::mm).toList());

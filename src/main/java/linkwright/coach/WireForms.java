@@ -3,8 +3,8 @@ package linkwright.coach;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import linkwright.job.plan.Wish;
-import linkwright.job.plan.WishKeys;
+import linkwright.plan.ChainWish;
+import linkwright.plan.WishKeys;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Temper;
 
@@ -40,7 +40,7 @@ final class WireForms {
     OpenJob job = model.job().orElseThrow();
     UnitStyle units = model.settings().units();
     List<String> each = new ArrayList<>();
-    job.reckoned()
+    job.standing()
         .eachMm()
         .forEach((piece, mm) -> each.add("a " + piece + " takes " + units.length(mm)));
     each.sort(String::compareTo);
@@ -97,7 +97,7 @@ final class WireForms {
         : Field.choice("piece", "for", "link", "this chain has no rings", List.of("link"));
   }
 
-  static Optional<Wish> wish(OpenJob job) {
-    return job.reckoned().counted().wish();
+  static Optional<ChainWish> wish(OpenJob job) {
+    return job.standing().counted().wish();
   }
 }

@@ -4,10 +4,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import linkwright.job.Fact;
-import linkwright.job.StillToDo;
-import linkwright.job.plan.Wish;
+import linkwright.plan.ChainWish;
+import linkwright.quantity.Count;
+import linkwright.standing.StillToDo;
+import linkwright.standing.WireStand;
 
 /** Wire: what came, what was cut and lost, what is short, and drawing it down. */
 final class WirePlace implements Place {
@@ -24,7 +25,8 @@ final class WirePlace implements Place {
   private static Screen.Wire screen(Model model) {
     OpenJob job = model.job().orElseThrow();
     Map<String, String> typed = job.drafts().getOrDefault("draw-down", Map.of());
-    return new Screen.Wire(WireStand.of(job), drawn(model, typed).lines(), Optional.empty());
+    return new Screen.Wire(
+        WireStand.of(job.standing(), job.state()), drawn(model, typed).lines(), Optional.empty());
   }
 
   private static DrawDown drawn(Model model, Map<String, String> texts) {
@@ -41,7 +43,7 @@ final class WirePlace implements Place {
       case DISCARD -> open(model, WireForms.discarded(model));
       case WEIGH_OUT -> open(model, WireForms.weighedOut());
       case DRAW -> draw(model);
-      case UNDO -> Update.undo(model);
+      case UNDO -> Undo.last(model);
       default -> Places.go(model, act);
     };
   }
@@ -136,7 +138,7 @@ final class WirePlace implements Place {
     Amounts amounts = new Amounts(form);
     switch (form.purpose()) {
       case ADD_WIRE -> {
-        Wish wish = WireForms.wish(model.job().orElseThrow()).orElseThrow();
+        ChainWish wish = WireForms.wish(model.job().orElseThrow()).orElseThrow();
         troubles.putAll(WireCame.troubles(form, wish, model.settings().units()));
       }
       case CUT_WIRE -> {
@@ -151,8 +153,8 @@ final class WirePlace implements Place {
     return troubles;
   }
 
-  private static OptionalInt count(Form form) {
-    return Whole.read(form.text("count"), 1);
+  private static Optional<Integer> count(Form form) {
+    return Count.read(form.text("count"), 1, Count.MOST).found();
   }
 
   private static Turn keep(Model model, Form form) {
@@ -160,15 +162,15 @@ final class WirePlace implements Place {
     String piece = form.text("piece");
     return switch (form.purpose()) {
       case ADD_WIRE -> {
-        Wish wish = WireForms.wish(job).orElseThrow();
+        ChainWish wish = WireForms.wish(job).orElseThrow();
         yield Turn.keep(model, WireCame.facts(form, wish));
       }
       case CUT_WIRE -> {
         int count = count(form).orElseThrow();
-        double each = job.reckoned().eachMm().getOrDefault(piece, 0.0);
-        StillToDo left = job.reckoned().left().get(piece);
+        double each = job.standing().eachMm().getOrDefault(piece, 0.0);
+        StillToDo left = job.standing().left().get(piece);
         boolean tooMany = left != null && count > left.canCut();
-        String lacking = tooMany ? job.reckoned().shortAfter(piece, count) : "";
+        String lacking = tooMany ? ShortageWords.after(job.standing(), piece, count) : "";
         Model told = lacking.isEmpty() ? model : model.trouble(lacking);
         yield Turn.keep(told, new Fact.WireCut(piece, count, each));
       }
@@ -183,7 +185,7 @@ final class WirePlace implements Place {
 
   private static Turn discard(Model model, Form form, String piece) {
     double gone = new Amounts(form).mm("length").orElseThrow();
-    double left = model.job().orElseThrow().reckoned().stockLeft().leftMm(piece);
+    double left = model.job().orElseThrow().standing().stockLeft().leftMm(piece);
     if (gone > left) {
       String sentence =
           "By the book only "

@@ -17,7 +17,7 @@ import linkwright.bench.OwnBench;
 import linkwright.bench.OwnPrices;
 import linkwright.bench.OwnSolder;
 import linkwright.bench.Pickle;
-import linkwright.job.Prices;
+import linkwright.job.PriceList;
 import linkwright.quantity.Length;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
@@ -36,7 +36,11 @@ public record BenchFile(OwnBench bench, List<Problem> problems) {
   private static final String NAME = "bench.yaml";
   private static final List<String> SHARES =
       List.of(
-          Prices.SCRAP_CREDIT, Prices.FILINGS_CREDIT, Prices.OVERHEAD, Prices.MARGIN, Prices.TAX);
+          PriceList.SCRAP_CREDIT,
+          PriceList.FILINGS_CREDIT,
+          PriceList.OVERHEAD,
+          PriceList.MARGIN,
+          PriceList.TAX);
 
   /** Copies the list. */
   public BenchFile {
@@ -127,10 +131,10 @@ public record BenchFile(OwnBench bench, List<Problem> problems) {
     from.require("currency", "Write currency: EUR; without it a price is a bare number.");
     String currency = from.textOrEmpty("currency");
     Map<String, Double> metals =
-        all(from, Prices.METAL_PER_G, "the prices of metals", Values::notNegative);
+        all(from, PriceList.METAL_PER_G, "the prices of metals", Values::notNegative);
     Map<String, Double> others = new LinkedHashMap<>();
-    for (String name : Prices.NAMES) {
-      if (!name.equals(Prices.METAL_PER_G)) {
+    for (String name : PriceList.NAMES) {
+      if (!name.equals(PriceList.METAL_PER_G)) {
         from.optional(name, SHARES.contains(name) ? BenchFile::anyShare : Values::notNegative)
             .ifPresent(figure -> others.put(name, figure));
       }

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import linkwright.job.plan.WishKeys;
+import linkwright.plan.WishKeys;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
 import org.yaml.snakeyaml.nodes.MappingNode;

@@ -8,11 +8,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import linkwright.link.Bend;
-import linkwright.link.Bit;
 import linkwright.link.Joint;
-import linkwright.link.Other;
+import linkwright.link.OtherHalf;
 import linkwright.link.Pattern;
 import linkwright.link.PatternCheck;
+import linkwright.link.PatternPart;
 import linkwright.link.Run;
 import linkwright.link.Side;
 import linkwright.link.Usual;
@@ -52,9 +52,9 @@ final class PatternYaml {
           "half for what is symmetric about the middle of the blank, else whole.");
     }
     List<Fields> bitFields = from.groups(whole ? "whole" : "half", "a run or a bend");
-    List<Bit> path = new ArrayList<>();
+    List<PatternPart> path = new ArrayList<>();
     bitFields.forEach(bit -> bit(bit).ifPresent(path::add));
-    Other other = other(from, whole);
+    OtherHalf other = other(from, whole);
     Pattern pattern =
         new Pattern(
             id, says, formersMm, path, other, from.flag("closed"), joints(from), usual(from));
@@ -69,28 +69,28 @@ final class PatternYaml {
     return from.sound() ? Optional.of(pattern) : Optional.empty();
   }
 
-  private static Other other(Fields from, boolean whole) {
+  private static OtherHalf other(Fields from, boolean whole) {
     if (whole) {
       if (from.has("other")) {
         from.wrong(
             "other", "A pattern with whole has no other half.", "Take other out, or write half.");
       }
-      return Other.NONE;
+      return OtherHalf.NONE;
     }
     return from.value(
         "other",
         Values.word(
             word ->
                 switch (word) {
-                  case "turned" -> Optional.of(Other.TURNED);
-                  case "mirrored" -> Optional.of(Other.MIRRORED);
+                  case "turned" -> Optional.of(OtherHalf.TURNED);
+                  case "mirrored" -> Optional.of(OtherHalf.MIRRORED);
                   default -> Optional.empty();
                 },
             List.of("turned", "mirrored")),
-        Other.TURNED);
+        OtherHalf.TURNED);
   }
 
-  private static Optional<Bit> bit(Fields from) {
+  private static Optional<PatternPart> bit(Fields from) {
     long kinds = Stream.of("run", "bend", "curl").filter(from::has).count();
     if (kinds != 1) {
       from.wrong(
@@ -108,7 +108,7 @@ final class PatternYaml {
     }
     boolean onPurpose = from.flag("over");
     boolean curl = from.has("curl");
-    Optional<Bit> bend =
+    Optional<PatternPart> bend =
         from.group(curl ? "curl" : "bend", "a bend").flatMap(arc -> bend(arc, curl, onPurpose));
     return from.sound() ? bend : Optional.empty();
   }
@@ -121,7 +121,7 @@ final class PatternYaml {
     };
   }
 
-  private static Optional<Bit> bend(Fields arc, boolean curl, boolean onPurpose) {
+  private static Optional<PatternPart> bend(Fields arc, boolean curl, boolean onPurpose) {
     String over = arc.text("over");
     Optional<String> to = arc.optional("to", Read::good);
     Angle turn = arc.value("turn", Angle::read, new Angle(1));

@@ -12,9 +12,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import linkwright.job.plan.Wish;
-import linkwright.job.plan.WishKeys;
-import linkwright.job.plan.WishReading;
+import linkwright.plan.ChainWish;
+import linkwright.plan.WishKeys;
+import linkwright.plan.WishReading;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
 import linkwright.reference.Clasp;
@@ -27,7 +27,8 @@ import org.yaml.snakeyaml.nodes.MappingNode;
  * @param texts what is written, by the keys of {@link WishKeys}; also when something is wrong
  * @param problems all that is wrong, located
  */
-public record PlanFile(Optional<Wish> wish, Map<String, String> texts, List<Problem> problems) {
+public record PlanFile(
+    Optional<ChainWish> wish, Map<String, String> texts, List<Problem> problems) {
   private static final List<String> GROUPS = List.of("link", "ring", "clasp");
 
   /** Copies the collections. */
@@ -105,7 +106,7 @@ public record PlanFile(Optional<Wish> wish, Map<String, String> texts, List<Prob
     WishReading reading =
         WishReading.of(texts, library.reference(), List.copyOf(library.patterns().values()));
     reading.troubles().forEach((key, sentence) -> tell(from, groups, key, sentence));
-    Optional<Wish> wish = wellFormed ? reading.wish() : Optional.empty();
+    Optional<ChainWish> wish = wellFormed ? reading.wish() : Optional.empty();
     return new PlanFile(wish, texts, from.problems().all());
   }
 

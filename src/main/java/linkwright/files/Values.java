@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import linkwright.quantity.Count;
 import linkwright.quantity.Nearest;
 import linkwright.quantity.Read;
 
@@ -59,9 +60,8 @@ final class Values {
 
   /** A whole number of 1 or more. */
   static Read<Integer> whole(String text) {
-    return text.matches("[1-9]\\d{0,8}")
-        ? Read.good(Integer.parseInt(text))
-        : Read.bad("\"" + text + "\" is not a whole number of 1 or more.");
+    Read<Integer> read = Count.read(text, 1, Integer.MAX_VALUE);
+    return read.isGood() ? read : Read.bad("\"" + text + "\" is not a whole number of 1 or more.");
   }
 
   /** The short word that names a thing in files. */

@@ -1,66 +1,75 @@
 package linkwright.fit;
 
+import java.util.List;
+import java.util.stream.IntStream;
+
 /**
- * How uncertain a maker's three numbers are, and how they hang together: the six different entries
- * of a symmetric matrix, in the order growth (no unit), lost wire (mm), extra turn (degrees).
+ * How uncertain a maker's numbers are, and how they hang together: a symmetric matrix in the order
+ * stress (as a share of the modulus), winding clearance (as a share of the wire), lost wire (mm),
+ * extra turn (degrees).
  *
- * @param growthGrowth variance of the growth
- * @param growthLost covariance of growth and lost wire
- * @param growthTurn covariance of growth and extra turn
- * @param lostLost variance of the lost wire
- * @param lostTurn covariance of lost wire and extra turn
- * @param turnTurn variance of the extra turn
+ * @param entries row after row, each up to the diagonal
  */
-public record Covariance(
-    double growthGrowth,
-    double growthLost,
-    double growthTurn,
-    double lostLost,
-    double lostTurn,
-    double turnTurn) {
+public record Covariance(List<Double> entries) {
+  /** How many numbers a maker has. */
+  static final int SIZE = 4;
+
   /**
-   * Checks the numbers.
+   * Checks the entries.
    *
-   * @throws IllegalArgumentException if one is not finite or a variance is negative
+   * @throws IllegalArgumentException if there are too few or too many, one is not finite, or a
+   *     variance is negative
    */
   public Covariance {
-    for (double value :
-        new double[] {growthGrowth, growthLost, growthTurn, lostLost, lostTurn, turnTurn}) {
-      Checks.finite("covariance", value);
+    entries = List.copyOf(entries);
+    if (entries.size() != SIZE * (SIZE + 1) / 2) {
+      throw new IllegalArgumentException("entries must be 10: " + entries);
     }
-    if (growthGrowth < 0 || lostLost < 0 || turnTurn < 0) {
-      throw new IllegalArgumentException(
-          "variances must be 0 or more: " + growthGrowth + ", " + lostLost + ", " + turnTurn);
+    entries.forEach(value -> Checks.finite("covariance", value));
+    for (int i = 0; i < SIZE; i++) {
+      if (entries.get(place(i, i)) < 0) {
+        throw new IllegalArgumentException("variances must be 0 or more: " + entries);
+      }
     }
   }
 
-  /** Three numbers that do not hang together, from their standard deviations. */
-  public static Covariance ofSpreads(double growth, double lostMm, double extraTurnDeg) {
-    return new Covariance(growth * growth, 0, 0, lostMm * lostMm, 0, extraTurnDeg * extraTurnDeg);
+  /** Numbers that do not hang together, from their standard deviations. */
+  public static Covariance ofSpreads(
+      double stressShare, double clearanceShare, double lostMm, double extraTurnDeg) {
+    double[] spreads = {stressShare, clearanceShare, lostMm, extraTurnDeg};
+    double[][] root = new double[SIZE][SIZE];
+    for (int i = 0; i < SIZE; i++) {
+      root[i][i] = spreads[i];
+    }
+    return ofRoot(root);
   }
 
   /** The matrix A·Aᵀ of a root A. */
   static Covariance ofRoot(double[][] a) {
     return new Covariance(
-        dot(a[0], a[0]),
-        dot(a[0], a[1]),
-        dot(a[0], a[2]),
-        dot(a[1], a[1]),
-        dot(a[1], a[2]),
-        dot(a[2], a[2]));
+        IntStream.range(0, SIZE)
+            .boxed()
+            .flatMap(i -> IntStream.rangeClosed(0, i).mapToObj(k -> Triangle.dot(a[i], a[k])))
+            .toList());
+  }
+
+  /** The entry of a row and a column. */
+  public double at(int row, int column) {
+    return entries.get(place(Math.max(row, column), Math.min(row, column)));
   }
 
   /** A lower triangular A with A·Aᵀ equal to this; rows of zeros where nothing is uncertain. */
   double[][] root() {
-    return Triangle.root(
-        new double[][] {
-          {growthGrowth, growthLost, growthTurn},
-          {growthLost, lostLost, lostTurn},
-          {growthTurn, lostTurn, turnTurn}
-        });
+    double[][] m = new double[SIZE][SIZE];
+    for (int i = 0; i < SIZE; i++) {
+      for (int k = 0; k < SIZE; k++) {
+        m[i][k] = at(i, k);
+      }
+    }
+    return Triangle.root(m);
   }
 
-  private static double dot(double[] one, double[] other) {
-    return one[0] * other[0] + one[1] * other[1] + one[2] * other[2];
+  private static int place(int row, int column) {
+    return row * (row + 1) / 2 + column;
   }
 }

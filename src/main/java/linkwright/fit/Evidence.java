@@ -1,5 +1,6 @@
 package linkwright.fit;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -7,63 +8,63 @@ import java.util.stream.Stream;
 /**
  * What one test piece says, against what a guess at the maker makes of the same blank.
  *
- * <p>A measured size is normal about the computed one, with the calipers' noise and, common to
- * length and width, the eyes' turn from piece to piece. A size that was not measured but judged is
- * a step: the chance that she says "longer" is Φ((wish − size)/s − 1), with s from the eye's
- * judgement (2 % of the wish) and the turn; so a piece a little short may still pass, and the
- * shorter it is the surer she says it. "Right" is a reading of the wish itself with the eye's
- * noise.
+ * <p>A measured size is normal about the computed one, with the calipers' noise and what differs
+ * from piece to piece; now and then it is misread ({@link Readings}). A size that was not measured
+ * but judged is a step: the chance that she says "longer" is Φ((wish − size)/s − 1), with s from
+ * the eye's judgement (2 % of the wish) and the piece's own; so a piece a little short may still
+ * pass, and the shorter it is the surer she says it. "Right" is a reading of the wish itself with
+ * the eye's noise.
  */
 final class Evidence {
+  /**
+   * How much further an eye may have come to be turned in each piece since, in degrees: hands
+   * change, so old pieces are slowly forgotten.
+   */
+  private static final double DRIFT_DEG = 1;
+
   /** How a size is known. */
-  private enum Known {
+  enum Known {
     MEASURED,
     NEAR_WISH,
     BELOW_WISH,
     ABOVE_WISH
   }
 
-  private record Clue(boolean ofLength, Known known, double mm) {
-    double sizeMm(Size size) {
+  /** One thing that is known of a piece's length or width. */
+  record Clue(boolean ofLength, Known known, double mm) {
+    double sizeMm(FormedSize size) {
       return ofLength ? size.lengthMm() : size.widthMm();
     }
 
-    double turnMm(Noise noise) {
-      return ofLength ? noise.lengthMm() : noise.widthMm();
-    }
-
-    double slopeMm(Slope slope, int column) {
-      return ofLength ? slope.lengthMm(column) : slope.widthMm(column);
+    /** Change with each of the maker's numbers and, last, with a drift of the turn. */
+    double[] slopeMm(Sensitivity piece, int ago) {
+      double[] own = ofLength ? piece.lengthMm() : piece.widthMm();
+      double[] slope = Arrays.copyOf(own, own.length + 1);
+      PieceScatter.Change turn = piece.perDegree();
+      slope[own.length] = -ago * (ofLength ? turn.lengthMm() : turn.widthMm());
+      return slope;
     }
 
     double ownNoiseMm() {
-      return known == Known.MEASURED ? Noise.CALIPER_MM : Noise.EYE_SHARE * mm;
+      return known == Known.MEASURED ? PieceScatter.CALIPER_MM : PieceScatter.EYE_SHARE * mm;
     }
 
     boolean isReading() {
       return known == Known.MEASURED || known == Known.NEAR_WISH;
     }
-
-    double spreadMm(Noise noise) {
-      return Math.hypot(ownNoiseMm(), turnMm(noise));
-    }
-
-    /** How far the size lies on the side that the verdict names, in spreads. */
-    double lean(Size size, Noise noise) {
-      return sign() * (mm - sizeMm(size)) / spreadMm(noise) - 1;
-    }
-
-    double sign() {
-      return known == Known.BELOW_WISH ? 1 : -1;
-    }
   }
 
   private final Tried tried;
+  private final int age;
   private final List<Clue> readings;
   private final List<Clue> steps;
 
-  Evidence(Tried tried, Wish wish) {
+  /**
+   * @param age how many pieces ago it was made, 0 for the last
+   */
+  Evidence(Tried tried, LinkSize wish, int age) {
     this.tried = tried;
+    this.age = age;
     List<Clue> clues =
         Stream.of(
                 tried.lengthMm().isPresent()
@@ -90,76 +91,57 @@ final class Evidence {
         : Optional.empty();
   }
 
+  /** How many readings it has, 0 to 2. */
+  int readingCount() {
+    return readings.size();
+  }
+
   Tried tried() {
     return tried;
   }
 
-  /** −log of the chance of what was seen, but for a constant, with the noise held. */
-  double cost(Size size, Noise noise) {
-    double[] scaled = Triangle.solve(readingRoot(noise), misses(size));
-    double cost = 0;
-    for (double value : scaled) {
-      cost += value * value / 2;
-    }
-    for (Clue step : steps) {
-      cost -= Normal.logLowerTail(step.lean(size, noise));
-    }
-    return cost;
+  /**
+   * What its readings say.
+   *
+   * @param z where the piece was looked at, in standard deviations of the prior
+   */
+  Readings readings(Sensitivity piece, double[] z) {
+    return Readings.of(readings, piece, age + 1, z, noise(piece.scatter()));
   }
 
-  /** Adds the slope of the cost and its curvature (without second derivatives of the shape). */
-  void add(Slope slope, double[] gradient, double[][] curvature) {
-    double[][] root = readingRoot(slope.noise());
-    double[] scaled = Triangle.solve(root, misses(slope.size()));
-    double[][] columns = new double[3][];
-    for (int i = 0; i < 3; i++) {
-      double[] column = new double[readings.size()];
-      for (int r = 0; r < column.length; r++) {
-        column[r] = readings.get(r).slopeMm(slope, i);
-      }
-      columns[i] = Triangle.solve(root, column);
-    }
-    for (int i = 0; i < 3; i++) {
-      gradient[i] -= dot(columns[i], scaled);
-      for (int k = 0; k < 3; k++) {
-        curvature[i][k] += dot(columns[i], columns[k]);
-      }
-    }
+  /** What differs from piece to piece, older ones by more: {length², both, width²}. */
+  private double[] noise(PieceScatter scatter) {
+    double drift = age * DRIFT_DEG * DRIFT_DEG / (PieceScatter.TURN_DEG * PieceScatter.TURN_DEG);
+    PieceScatter.Change turn = scatter.turn();
+    return new double[] {
+      scatter.lengthSquare() + drift * turn.lengthMm() * turn.lengthMm(),
+      scatter.together() + drift * turn.lengthMm() * turn.widthMm(),
+      scatter.widthSquare() + drift * turn.widthMm() * turn.widthMm()
+    };
+  }
+
+  /**
+   * Adds what its verdicts say where the piece was looked at: the slope of −log of their chance and
+   * its curvature (without second derivatives of the shape).
+   *
+   * @param share how much her pieces differ, as a share of what is usual
+   */
+  void addVerdicts(Sensitivity piece, double share, double[] slope, double[][] curvature) {
     for (Clue step : steps) {
-      double lean = step.lean(slope.size(), slope.noise());
+      double own =
+          share * (step.ofLength() ? piece.scatter().lengthMm() : piece.scatter().widthMm());
+      double spread = Math.hypot(step.ownNoiseMm(), own);
+      double sign = step.known() == Known.BELOW_WISH ? 1 : -1;
+      double lean = sign * (step.mm() - step.sizeMm(piece.size())) / spread - 1;
       double hazard = Normal.hazard(lean);
-      double perMm = step.sign() / step.spreadMm(slope.noise());
-      for (int i = 0; i < 3; i++) {
-        double along = perMm * step.slopeMm(slope, i);
-        gradient[i] += hazard * along;
-        for (int k = 0; k < 3; k++) {
-          curvature[i][k] += hazard * (hazard + lean) * along * perMm * step.slopeMm(slope, k);
+      double[] change = step.slopeMm(piece, age + 1);
+      for (int i = 0; i < slope.length; i++) {
+        double along = sign * change[i] / spread;
+        slope[i] += hazard * along;
+        for (int k = 0; k < slope.length; k++) {
+          curvature[i][k] += hazard * (hazard + lean) * along * sign * change[k] / spread;
         }
       }
     }
-  }
-
-  private double[] misses(Size size) {
-    return readings.stream().mapToDouble(clue -> clue.mm() - clue.sizeMm(size)).toArray();
-  }
-
-  private double[][] readingRoot(Noise noise) {
-    int n = readings.size();
-    double[][] m = new double[n][n];
-    for (int i = 0; i < n; i++) {
-      for (int k = 0; k < n; k++) {
-        m[i][k] = readings.get(i).turnMm(noise) * readings.get(k).turnMm(noise);
-      }
-      m[i][i] += readings.get(i).ownNoiseMm() * readings.get(i).ownNoiseMm();
-    }
-    return Triangle.root(m);
-  }
-
-  private static double dot(double[] one, double[] other) {
-    double sum = 0;
-    for (int i = 0; i < one.length; i++) {
-      sum += one[i] * other[i];
-    }
-    return sum;
   }
 }

@@ -1,32 +1,27 @@
 package linkwright.fit;
 
-import java.util.function.IntToDoubleFunction;
-
 /**
  * What a blank is expected to become in a maker's hands.
  *
  * @param lengthMm the length that is most likely
  * @param widthMm the width that is most likely
- * @param lengthSpreadMm one standard deviation of the length: what is not known of the maker, and
- *     how one piece differs from the next
+ * @param lengthSpreadMm one standard deviation of the length: what is not known of the maker, how
+ *     she cuts, and how one piece differs from the next
  * @param widthSpreadMm the same of the width
  */
 public record Expected(
     double lengthMm, double widthMm, double lengthSpreadMm, double widthSpreadMm) {
 
-  static Expected of(Slope slope) {
+  static Expected of(Sensitivity piece, Scatter scatter) {
+    double often = scatter.share() * scatter.share();
     return new Expected(
-        slope.size().lengthMm(),
-        slope.size().widthMm(),
-        spread(slope::lengthMm, slope.noise().lengthMm()),
-        spread(slope::widthMm, slope.noise().widthMm()));
-  }
-
-  private static double spread(IntToDoubleFunction perColumn, double noise) {
-    double sum = noise * noise;
-    for (int i = 0; i < 3; i++) {
-      sum += perColumn.applyAsDouble(i) * perColumn.applyAsDouble(i);
-    }
-    return Math.sqrt(sum);
+        piece.size().lengthMm(),
+        piece.size().widthMm(),
+        Math.sqrt(
+            Triangle.dot(piece.lengthMm(), piece.lengthMm())
+                + often * piece.scatter().lengthSquare()),
+        Math.sqrt(
+            Triangle.dot(piece.widthMm(), piece.widthMm())
+                + often * piece.scatter().widthSquare()));
   }
 }

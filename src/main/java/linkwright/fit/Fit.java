@@ -39,7 +39,7 @@ public final class Fit {
    * @throws IllegalArgumentException if the wire is not a finite number above 0
    */
   public static Maker learn(
-      Pattern pattern, double wireMm, Maker prior, List<Tried> tried, Wish wish) {
+      Pattern pattern, double wireMm, Maker prior, List<Tried> tried, LinkSize wish) {
     Checks.positive("wireMm", wireMm);
     return new Learning(new PatternShape(pattern, wireMm), prior, tried, wish).learn();
   }
@@ -55,11 +55,11 @@ public final class Fit {
     PatternShape shape = new PatternShape(pattern, wireMm);
     Map<String, Double> formers = Formers.complete(shape, formersMm);
     return shape
-        .form(blankMm, formers, maker)
+        .form(blankMm, formers, maker.bending())
         .map(
             link ->
-                Slope.of(shape, blankMm, formers, maker, maker.covariance().root())
-                    .map(Expected::of)
+                Sensitivity.of(shape, blankMm, formers, maker, maker.covariance().root())
+                    .map(piece -> Expected.of(piece, maker.scatter()))
                     .orElse(new Expected(link.lengthMm(), link.widthMm(), 0, 0)));
   }
 
@@ -81,7 +81,7 @@ public final class Fit {
       Pattern pattern,
       double wireMm,
       Maker maker,
-      Wish wish,
+      LinkSize wish,
       Map<String, List<Double>> ownedMm,
       double stepMm) {
     if (!(stepMm >= 0 && stepMm < Double.POSITIVE_INFINITY)) {
@@ -93,14 +93,14 @@ public final class Fit {
       return Read.bad(wrong.get());
     }
     List<Map<String, Double>> choices = Formers.choices(shape, ownedMm);
-    Optional<Proposal> best = new Search(shape, maker, wish, stepMm).best(choices);
+    Optional<Proposal> best = new NextBlank(shape, maker, wish, stepMm).best(choices);
     if (best.isPresent()) {
       return Read.good(best.get());
     }
     // Nothing forms: the first choice, with wire to spare, says why.
     return Read.bad(
         shape
-            .form(100 * wish.lengthMm(), choices.get(0), maker)
+            .form(100 * wish.lengthMm(), choices.get(0), maker.bending())
             .problem()
             .orElse("No blank comes near a link of that length: check the pattern and the wish."));
   }

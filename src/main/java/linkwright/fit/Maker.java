@@ -1,16 +1,23 @@
 package linkwright.fit;
 
+import linkwright.link.Bending;
+
 /**
- * What is known of the hands that bend: three numbers and their uncertainty.
+ * What is known of the hands that bend: four numbers and their uncertainty, and how much their
+ * pieces differ from each other.
  *
- * @param growth by how much a bend's centre line is larger than the former says; above 0
- * @param lostMm wire of each blank that does not come out in the link (filed, nipped off, crushed)
- * @param extraTurnDeg how much further than the pattern's an eye is turned; negative if less
+ * <p>The stress belongs to the metal's batch, the rest to the hands.
+ *
+ * @param bending the numbers that are most likely
  * @param covariance how uncertain these are
+ * @param scatter how her pieces differ
  */
-public record Maker(double growth, double lostMm, double extraTurnDeg, Covariance covariance) {
-  /** How far one maker's growth differs from what springback says: one standard deviation. */
-  public static final double USUAL_GROWTH_SPREAD = 0.03;
+public record Maker(Bending bending, Covariance covariance, Scatter scatter) {
+  /** How far one batch's stress differs from what the metal says, as a share of it. */
+  public static final double USUAL_STRESS_SPREAD = 0.25;
+
+  /** How far one maker's winding differs from another's, as a share of the wire's thickness. */
+  public static final double USUAL_CLEARANCE_SPREAD = 0.07;
 
   /** How much wire is lost, give or take: one standard deviation. */
   public static final double USUAL_LOST_SPREAD_MM = 0.5;
@@ -19,60 +26,55 @@ public record Maker(double growth, double lostMm, double extraTurnDeg, Covarianc
   public static final double USUAL_TURN_SPREAD_DEG = 12;
 
   /**
-   * Checks the numbers.
-   *
-   * @throws IllegalArgumentException if one is not finite, or the growth is not above 0
-   */
-  public Maker {
-    Checks.positive("growth", growth);
-    Checks.finite("lostMm", lostMm);
-    Checks.finite("extraTurnDeg", extraTurnDeg);
-  }
-
-  /**
    * A maker of whom nothing is known yet. The spreads are this program's choice.
    *
-   * @param growth what springback says of the wire: the ratio of the centre line's radius after
-   *     springback to the one on the former, with the stress at the mean of yield and tensile
-   *     strength, for wire hardens as it bends
+   * @param stressShare the stress to reckon bending with over the modulus, 0 or more: at the mean
+   *     of yield and tensile strength, for wire hardens as it bends
    */
-  public static Maker unknown(double growth) {
+  public static Maker unknown(double stressShare) {
     return new Maker(
-        growth,
-        0,
-        0,
-        Covariance.ofSpreads(USUAL_GROWTH_SPREAD, USUAL_LOST_SPREAD_MM, USUAL_TURN_SPREAD_DEG));
+        Bending.springing(stressShare),
+        Covariance.ofSpreads(
+            USUAL_STRESS_SPREAD * stressShare,
+            USUAL_CLEARANCE_SPREAD,
+            USUAL_LOST_SPREAD_MM,
+            USUAL_TURN_SPREAD_DEG),
+        Scatter.USUAL);
   }
 
-  /** Standard deviation of the growth. */
-  public double growthSpread() {
-    return Math.sqrt(covariance.growthGrowth());
+  /** The same hands, of which all is certain but how one piece differs from the next. */
+  public Maker certain() {
+    return new Maker(bending, Covariance.ofSpreads(0, 0, 0, 0), scatter);
   }
 
   /** Standard deviation of the lost wire, in millimetres. */
   public double lostSpreadMm() {
-    return Math.sqrt(covariance.lostLost());
+    return Math.sqrt(covariance.at(2, 2));
   }
 
   /** Standard deviation of the extra turn, in degrees. */
   public double extraTurnSpreadDeg() {
-    return Math.sqrt(covariance.turnTurn());
+    return Math.sqrt(covariance.at(3, 3));
   }
 
   /** The maker at so many standard deviations along the columns of a root of the covariance. */
   Maker at(double[][] root, double[] z) {
-    double[] moved = {growth, lostMm, extraTurnDeg};
-    for (int i = 0; i < 3; i++) {
-      for (int k = 0; k <= i; k++) {
-        moved[i] += root[i][k] * z[k];
-      }
+    double[] moved = new double[Covariance.SIZE];
+    for (int i = 0; i < moved.length; i++) {
+      moved[i] = Triangle.dot(root[i], z);
     }
-    // A radius cannot vanish; a wild guess is held where a bend is still a bend.
-    return new Maker(Math.max(0.2, moved[0]), moved[1], moved[2], covariance);
+    return moved(moved[0], moved[1], moved[2], moved[3]);
   }
 
-  /** The same hands with the eyes turned further. */
-  Maker turned(double moreDeg) {
-    return new Maker(growth, lostMm, extraTurnDeg + moreDeg, covariance);
+  /** The same with other numbers; stress is never less than none. */
+  Maker moved(double stressShare, double clearanceShare, double lostMm, double turnDeg) {
+    return new Maker(
+        new Bending(
+            Math.max(0, bending.stressShare() + stressShare),
+            bending.clearanceShare() + clearanceShare,
+            bending.lostMm() + lostMm,
+            bending.extraTurnDeg() + turnDeg),
+        covariance,
+        scatter);
   }
 }

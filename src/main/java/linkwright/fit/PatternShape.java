@@ -3,35 +3,30 @@ package linkwright.fit;
 import java.util.Map;
 import java.util.Optional;
 import linkwright.link.Bend;
+import linkwright.link.Bending;
 import linkwright.link.Formed;
 import linkwright.link.Forming;
-import linkwright.link.Hand;
-import linkwright.link.Other;
+import linkwright.link.OtherHalf;
 import linkwright.link.Pattern;
 import linkwright.quantity.Read;
 
 /** The shape of a link pattern in a wire. */
 record PatternShape(Pattern pattern, double wireMm) implements Shape {
 
-  Read<Formed> form(double blankMm, Map<String, Double> formersMm, Maker maker) {
-    return Forming.form(
-        pattern,
-        wireMm,
-        blankMm,
-        formersMm,
-        new Hand(maker.growth(), maker.lostMm(), maker.extraTurnDeg()));
+  Read<Formed> form(double blankMm, Map<String, Double> formersMm, Bending bending) {
+    return Forming.form(pattern, wireMm, blankMm, formersMm, bending);
   }
 
   @Override
-  public Optional<Size> size(double blankMm, Map<String, Double> formersMm, Maker maker) {
-    return form(blankMm, formersMm, maker)
+  public Optional<FormedSize> size(double blankMm, Map<String, Double> formersMm, Bending bending) {
+    return form(blankMm, formersMm, bending)
         .found()
-        .map(link -> new Size(link.lengthMm(), link.widthMm(), link.shortestBlankMm()));
+        .map(link -> new FormedSize(link.lengthMm(), link.widthMm(), link.shortestBlankMm()));
   }
 
   @Override
-  public double overlapMm(double blankMm, Map<String, Double> formersMm, Maker maker) {
-    return form(blankMm, formersMm, maker).found().stream()
+  public double overlapMm(double blankMm, Map<String, Double> formersMm, Bending bending) {
+    return form(blankMm, formersMm, bending).found().stream()
         .flatMap(link -> link.crossings().stream())
         .mapToDouble(crossing -> -crossing.gapMm())
         .max()
@@ -47,6 +42,6 @@ record PatternShape(Pattern pattern, double wireMm) implements Shape {
   public int eyes() {
     int eyes =
         (int) pattern.path().stream().filter(bit -> bit instanceof Bend bend && bend.eye()).count();
-    return pattern.other() == Other.NONE ? eyes : 2 * eyes;
+    return pattern.other() == OtherHalf.NONE ? eyes : 2 * eyes;
   }
 }

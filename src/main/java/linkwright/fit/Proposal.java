@@ -23,7 +23,7 @@ public record Proposal(
     double blankMm,
     Map<String, Double> formersMm,
     Expected expected,
-    Wish wish,
+    LinkSize wish,
     Reach reach,
     double overlapMm) {
   /** Keeps the formers in their order. */

@@ -2,6 +2,7 @@ package linkwright.fit;
 
 import java.util.Map;
 import java.util.Optional;
+import linkwright.link.Bending;
 
 /** What a blank becomes in a maker's hands. */
 interface Shape {
@@ -10,16 +11,16 @@ interface Shape {
    *
    * @param blankMm the blank's length
    * @param formersMm inside diameters of the formers, a size for each of {@link #formersMm}
-   * @param maker whose hands; the covariance does not matter
+   * @param bending whose hands
    * @return empty if the blank is too short or the bends cannot be made
    */
-  Optional<Size> size(double blankMm, Map<String, Double> formersMm, Maker maker);
+  Optional<FormedSize> size(double blankMm, Map<String, Double> formersMm, Bending bending);
 
   /**
    * How deep the wire would press into itself where it crosses, at the deepest place: 0 if it is
    * clear, the wire's diameter where the centre lines meet.
    */
-  double overlapMm(double blankMm, Map<String, Double> formersMm, Maker maker);
+  double overlapMm(double blankMm, Map<String, Double> formersMm, Bending bending);
 
   /** The diameter of the wire. */
   double wireMm();

@@ -54,4 +54,22 @@ final class Triangle {
     }
     return x;
   }
+
+  /** The sum of products. */
+  static double dot(double[] one, double[] other) {
+    double sum = 0;
+    for (int i = 0; i < one.length; i++) {
+      sum += one[i] * other[i];
+    }
+    return sum;
+  }
+
+  /** The logarithm of the determinant of L·Lᵀ. */
+  static double logDeterminant(double[][] l) {
+    double sum = 0;
+    for (int i = 0; i < l.length; i++) {
+      sum += 2 * Math.log(l[i][i]);
+    }
+    return sum;
+  }
 }

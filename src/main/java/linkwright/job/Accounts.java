@@ -8,7 +8,7 @@ import java.util.OptionalDouble;
  *
  * @param weighedOutG metal weighed out so far, g
  * @param weighedIn the last weighing in; all empty before it
- * @param prices the user's prices by the names of {@link Prices}
+ * @param prices the user's prices by the names of {@link PriceList}
  * @param currency the sign or letters the user writes for money
  */
 public record Accounts(

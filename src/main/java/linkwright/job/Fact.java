@@ -222,7 +222,7 @@ public sealed interface Fact
       OptionalDouble sweepsG)
       implements Fact {}
 
-  /** The user's own prices, by the names of {@link Prices}. */
+  /** The user's own prices, by the names of {@link PriceList}. */
   record PricesSet(Map<String, Double> prices, String currency) implements Fact {
     public PricesSet {
       prices = copy(prices);

@@ -1,7 +1,6 @@
 package linkwright.job;
 
 import java.util.List;
-import java.util.Optional;
 
 /**
  * What the entries of a book add up to.
@@ -38,7 +37,7 @@ public record JobState(
    * count. {@code replay(a + b)} equals {@code b} replayed from {@code replay(a)} as long as {@code
    * b} strikes nothing in {@code a}.
    */
-  public static JobState replay(List<Entry> entries, StageOrder order) {
+  public static JobState replay(List<Entry> entries, StagesByKind order) {
     Strikes strikes = Strikes.in(entries);
     JobState state = BLANK;
     for (Entry entry : entries) {
@@ -50,7 +49,7 @@ public record JobState(
   }
 
   /** The state after one more entry that strikes nothing. */
-  public JobState after(Entry entry, StageOrder order) {
+  public JobState after(Entry entry, StagesByKind order) {
     Fact fact = entry.fact();
     Piles before =
         fact instanceof Fact.JobOpened opened ? Piles.of(order.of(opened.routine())) : piles;
@@ -69,17 +68,5 @@ public record JobState(
         ? before.sampled(
             trials.sample().filter(Fact.SampleChosen::firstLink).isPresent(), chosen.firstLink())
         : before.after(fact);
-  }
-
-  /** The last entry that undo would strike; empty if there is none. */
-  public static Optional<Entry> lastUndoable(List<Entry> entries) {
-    Strikes strikes = Strikes.in(entries);
-    for (int i = entries.size() - 1; i >= 0; i--) {
-      Entry entry = entries.get(i);
-      if (!strikes.has(entry) && Strikes.canBeUndone(entry.fact())) {
-        return Optional.of(entry);
-      }
-    }
-    return Optional.empty();
   }
 }

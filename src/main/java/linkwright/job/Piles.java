@@ -11,13 +11,13 @@ import java.util.function.UnaryOperator;
  * @param byPiece kind of piece → its pile
  * @param hand what is in hand
  */
-public record Piles(Map<String, Pile> byPiece, Hand hand) {
-  static final Piles NONE = new Piles(Map.of(), Hand.EMPTY);
+public record Piles(Map<String, Pile> byPiece, InHand hand) {
+  static final Piles NONE = new Piles(Map.of(), InHand.EMPTY);
 
   static Piles of(Map<String, List<String>> stages) {
     Map<String, Pile> piles = new LinkedHashMap<>();
     stages.forEach((piece, order) -> piles.put(piece, Pile.empty(order)));
-    return new Piles(piles, Hand.EMPTY);
+    return new Piles(piles, InHand.EMPTY);
   }
 
   /** The pile of that kind of piece; an empty one without stages for a kind the job has not. */
@@ -30,7 +30,7 @@ public record Piles(Map<String, Pile> byPiece, Hand hand) {
       return change(cut.piece(), pile -> pile.begun(cut.count()));
     }
     if (fact instanceof Fact.PiecesTaken taken) {
-      return new Piles(byPiece, new Hand(taken.stage(), taken.pieces(), taken.redo()));
+      return new Piles(byPiece, new InHand(taken.stage(), taken.pieces(), taken.redo()));
     }
     if (fact instanceof Fact.PiecesThrough through) {
       return through(through);
@@ -107,7 +107,7 @@ public record Piles(Map<String, Pile> byPiece, Hand hand) {
                 left.put(piece, rest);
               }
             });
-    return new Piles(byPiece, left.isEmpty() ? Hand.EMPTY : new Hand(stage, left, hand.redo()));
+    return new Piles(byPiece, left.isEmpty() ? InHand.EMPTY : new InHand(stage, left, hand.redo()));
   }
 
   private Piles change(String piece, UnaryOperator<Pile> change) {

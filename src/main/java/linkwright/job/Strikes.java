@@ -16,6 +16,12 @@ import java.util.Set;
  * @param struck the names of the entries that count no more
  */
 public record Strikes(Set<EntryId> struck) {
+  /** Why undo strikes an entry, as the book says it. */
+  public static final String UNDONE = "undone";
+
+  /** Why the strike of an undo is struck. */
+  public static final String BROUGHT_BACK = "brought back";
+
   /** The strikes of a book, whatever their order in it. */
   public static Strikes in(List<Entry> entries) {
     Map<EntryId, EntryId> strikes = new HashMap<>();
@@ -55,19 +61,9 @@ public record Strikes(Set<EntryId> struck) {
     return struck.contains(entry.id());
   }
 
-  /** Undo passes over what only accompanies the work: sittings, cautions seen, opened steps. */
-  public static boolean canBeUndone(Fact fact) {
-    return !(fact instanceof Fact.Struck
-        || fact instanceof Fact.JobOpened
-        || fact instanceof Fact.SittingStarted
-        || fact instanceof Fact.SteppedAway
-        || fact instanceof Fact.CautionSeen
-        || fact instanceof Fact.StepOpened
-        || fact instanceof Fact.LineAccepted
-        || fact instanceof BenchFact.HotWorkSaid
-        || fact instanceof BenchFact.SittingEnded
-        || fact instanceof BenchFact.StepSkipped
-        || fact instanceof LessonFact
-        || fact instanceof Fact.Unread);
+  /** Whether it is a strike that undo made, or one by which it was brought back. */
+  public static boolean isOfUndo(Fact fact) {
+    return fact instanceof Fact.Struck strike
+        && (strike.why().equals(UNDONE) || strike.why().equals(BROUGHT_BACK));
   }
 }

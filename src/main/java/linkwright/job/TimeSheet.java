@@ -24,10 +24,11 @@ public record TimeSheet(
     Map<String, Integer> timesByStep,
     String step,
     Optional<Instant> seenAt) {
-  static final TimeSheet EMPTY = new TimeSheet(Map.of(), Map.of(), Map.of(), "", Optional.empty());
+  public static final TimeSheet EMPTY =
+      new TimeSheet(Map.of(), Map.of(), Map.of(), "", Optional.empty());
 
   /** A silence longer than this counts as a break: she left without telling the program. */
-  static final Duration LONGEST_SILENCE = Duration.ofMinutes(60);
+  public static final Duration LONGEST_SILENCE = Duration.ofMinutes(60);
 
   /** Seconds at the bench in all. */
   public double totalSeconds() {

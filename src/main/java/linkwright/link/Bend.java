@@ -22,7 +22,7 @@ public record Bend(
     boolean eye,
     boolean curl,
     boolean overOnPurpose)
-    implements Bit {
+    implements PatternPart {
   /** A plain bend over one former. */
   public static Bend of(String over, double turnDeg, Side side) {
     return new Bend(over, Optional.empty(), turnDeg, side, false, false, false);

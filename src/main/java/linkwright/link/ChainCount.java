@@ -44,13 +44,13 @@ public record ChainCount(
       double linkInsideMm, double ringInsideMm, double wishedMm, double claspMm, Joining joining) {
     boolean ringed = joining != Joining.EACH_OTHER;
     Optional<String> fault =
-        Size.first(
-            Size.faultUnlessPositive("The link's inside length", linkInsideMm),
+        SizeFault.first(
+            SizeFault.faultUnlessPositive("The link's inside length", linkInsideMm),
             ringed
-                ? Size.faultUnlessPositive("The ring's inside length", ringInsideMm)
+                ? SizeFault.faultUnlessPositive("The ring's inside length", ringInsideMm)
                 : Optional.empty(),
-            Size.faultIfNegative("The clasp's length", claspMm),
-            Size.faultUnlessPositive("The finished length", wishedMm));
+            SizeFault.faultIfNegative("The clasp's length", claspMm),
+            SizeFault.faultUnlessPositive("The finished length", wishedMm));
     if (fault.isPresent()) {
       return Read.bad(fault.get());
     }
@@ -59,20 +59,20 @@ public record ChainCount(
     if (wishedMm < linkInsideMm + claspMm) {
       return Read.bad(
           "A finished length of "
-              + Say.mm(wishedMm)
+              + Sizes.mm(wishedMm)
               + " is shorter than one link"
               + (claspMm > 0 ? " and the clasp" : "")
               + ": the shortest chain is "
-              + Say.mm(oneMm)
+              + Sizes.mm(oneMm)
               + ".");
     }
     double real = 1 + (wishedMm - oneMm) / (linkInsideMm + ringMm);
     if (real > MOST) {
       return Read.bad(
           "A finished length of "
-              + Say.mm(wishedMm)
+              + Sizes.mm(wishedMm)
               + " takes more than a million links of "
-              + Say.mm(linkInsideMm)
+              + Sizes.mm(linkInsideMm)
               + ": look at the units.");
     }
     // A hair is added so that a tie broken by rounding still goes to the longer chain.

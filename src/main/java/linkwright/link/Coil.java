@@ -28,9 +28,9 @@ public record Coil(int rings, Ring ring, double insideMm, double turnMm, double 
       return Read.bad("A coil of " + rings + " rings: the number of rings is 0 or more.");
     }
     Optional<String> fault =
-        Size.first(
-            Size.faultIfNegative("The kerf", kerfMm),
-            Size.faultIfNegative("The coil's tail", tailMm));
+        SizeFault.first(
+            SizeFault.faultIfNegative("The kerf", kerfMm),
+            SizeFault.faultIfNegative("The coil's tail", tailMm));
     if (fault.isPresent()) {
       return Read.bad(fault.get());
     }

@@ -25,7 +25,7 @@ final class Crossings {
   private final double wireMm;
   private final boolean closed;
   private final double lengthMm;
-  private final Exceptions exceptions;
+  private final MeantContacts exceptions;
   private final int steps;
 
   /** One past the last place of the grid: in a loop the last place is the first again. */
@@ -39,7 +39,7 @@ final class Crossings {
     wireMm = link.wireMm();
     closed = link.pattern().closed();
     lengthMm = line.lengthMm();
-    exceptions = new Exceptions(link);
+    exceptions = new MeantContacts(link);
     steps = (int) Math.min(FINEST, Math.max(32, Math.ceil(lengthMm / (wireMm / 16))));
     stepMm = lengthMm / steps;
     places = closed ? steps : steps + 1;

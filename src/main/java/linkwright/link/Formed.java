@@ -5,7 +5,7 @@ import java.util.List;
 /** A blank once formed: its size, its eyes, its joints and where it crosses itself. */
 public final class Formed {
   private final Pattern pattern;
-  private final List<Bit> bits;
+  private final List<PatternPart> bits;
   private final double wireMm;
   private final double blankMm;
   private final double shortestBlankMm;
@@ -16,7 +16,7 @@ public final class Formed {
 
   Formed(
       Pattern pattern,
-      List<Bit> bits,
+      List<PatternPart> bits,
       double wireMm,
       double blankMm,
       double shortestBlankMm,
@@ -39,7 +39,7 @@ public final class Formed {
   }
 
   /** The bits of the whole walk, to which {@link Stretch#bit()} points. */
-  List<Bit> bits() {
+  List<PatternPart> bits() {
     return bits;
   }
 

@@ -9,9 +9,10 @@ import linkwright.quantity.Read;
 /**
  * Forms a blank to a pattern.
  *
- * <p>Each bend keeps the length of its centre line, whose radius is (D + d)/2 times the hand's
- * growth; {@code run: rest} takes what is left of the blank. The line of pull joins the two eyes'
- * centres of curvature, each taken at the end of its bend nearer the middle of the blank.
+ * <p>Each bend keeps the length of its centre line, whose radius is (D + d)/2 with the winding
+ * clearance, sprung back by the wire's stress; {@code run: rest} takes what is left of the blank.
+ * The line of pull joins the two eyes' centres of curvature, each taken at the end of its bend
+ * nearer the middle of the blank.
  */
 public final class Forming {
   /** Half of the last digit that a blank is read and written to: 0.01 mm. */
@@ -28,28 +29,33 @@ public final class Forming {
    * @param wireMm the wire's diameter in millimetres, above 0
    * @param blankMm the blank's length in millimetres, above 0
    * @param formersMm inside diameters in millimetres that replace the pattern's by name
-   * @param hand what the maker adds; {@link Hand#TRUE} for a pattern formed exactly
+   * @param hand what the maker adds; {@link Bending#TRUE} for a pattern formed exactly
    */
   public static Read<Formed> form(
-      Pattern pattern, double wireMm, double blankMm, Map<String, Double> formersMm, Hand hand) {
+      Pattern pattern, double wireMm, double blankMm, Map<String, Double> formersMm, Bending hand) {
     List<PatternCheck.Finding> findings = PatternCheck.of(pattern);
     if (!findings.isEmpty()) {
       return Read.bad(findings.get(0).sentence());
     }
     Optional<String> fault =
-        Size.first(
-            Size.faultUnlessPositive("The wire", wireMm),
-            Size.faultUnlessPositive("The blank", blankMm));
+        SizeFault.first(
+            SizeFault.faultUnlessPositive("The wire", wireMm),
+            SizeFault.faultUnlessPositive("The blank", blankMm));
     if (fault.isPresent()) {
       return Read.bad(fault.get());
     }
-    List<Bit> bits = Walk.whole(pattern);
+    List<PatternPart> bits = TipToTip.whole(pattern);
     Read<Radii> radii = Radii.of(pattern, bits, wireMm, formersMm, hand);
     return radii.flatMap(found -> form(pattern, bits, wireMm, blankMm, hand, found));
   }
 
   private static Read<Formed> form(
-      Pattern pattern, List<Bit> bits, double wireMm, double blankMm, Hand hand, Radii radii) {
+      Pattern pattern,
+      List<PatternPart> bits,
+      double wireMm,
+      double blankMm,
+      Bending hand,
+      Radii radii) {
     double fixedMm = 0;
     int shares = 0;
     for (int at = 0; at < bits.size(); at++) {
@@ -71,7 +77,7 @@ public final class Forming {
         .map(pulled -> new Formed(pattern, bits, wireMm, blankMm, shortestMm, surplusMm, pulled));
   }
 
-  private static List<Stretch> walk(List<Bit> bits, Radii radii, double restMm) {
+  private static List<Stretch> walk(List<PatternPart> bits, Radii radii, double restMm) {
     List<Stretch> walked = new ArrayList<>(bits.size());
     double along = 0;
     double heading = 0;
@@ -89,11 +95,11 @@ public final class Forming {
 
   private static String tooShort(Pattern pattern, double blankMm, double shortestMm) {
     return "A blank of "
-        + Say.mm(blankMm)
+        + Sizes.mm(blankMm)
         + " is too short for the bends of \""
         + pattern.id()
         + "\": the shortest that works is "
-        + Say.atLeastMm(shortestMm)
+        + Sizes.atLeastMm(shortestMm)
         + ", or take smaller formers.";
   }
 }

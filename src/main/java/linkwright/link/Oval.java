@@ -19,18 +19,19 @@ public record Oval(Ring ring, double insideWidthMm, double insideLengthMm) {
    * @param insideWidthMm w, in millimetres, above 0 and at most the ring's inside
    */
   public static Read<Oval> squeeze(Ring ring, double insideWidthMm) {
-    Optional<String> fault = Size.faultUnlessPositive("The oval's inside width", insideWidthMm);
+    Optional<String> fault =
+        SizeFault.faultUnlessPositive("The oval's inside width", insideWidthMm);
     if (fault.isPresent()) {
       return Read.bad(fault.get());
     }
     if (insideWidthMm > ring.insideMm()) {
       return Read.bad(
           "The oval's inside width of "
-              + Say.mm(insideWidthMm)
+              + Sizes.mm(insideWidthMm)
               + " is more than the ring's inside of "
-              + Say.mm(ring.insideMm())
+              + Sizes.mm(ring.insideMm())
               + ": squeezing makes it narrower, take at most "
-              + Say.mm(ring.insideMm())
+              + Sizes.mm(ring.insideMm())
               + ".");
     }
     double longerHalf = Ellipse.longerHalf(ring.blankMm(), (insideWidthMm + ring.wireMm()) / 2);
@@ -59,11 +60,11 @@ public record Oval(Ring ring, double insideWidthMm, double insideLengthMm) {
     }
     return Optional.of(
         "An oval of "
-            + Say.mm(insideWidthMm)
+            + Sizes.mm(insideWidthMm)
             + " by "
-            + Say.mm(insideLengthMm)
+            + Sizes.mm(insideLengthMm)
             + " inside is too narrow at its ends to swing on wire of "
-            + Say.mm(wireMm)
+            + Sizes.mm(wireMm)
             + ": squeeze it less, or take a larger ring.");
   }
 }

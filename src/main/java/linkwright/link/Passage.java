@@ -36,25 +36,25 @@ public record Passage(
       if (openMm < ringWireMm) {
         troubles.add(
             "The ring's wire of "
-                + Say.mm(ringWireMm)
+                + Sizes.mm(ringWireMm)
                 + " does not pass the eye, which is open "
-                + Say.mm(Math.max(0, openMm))
+                + Sizes.mm(Math.max(0, openMm))
                 + ": take a larger eye or thinner wire.");
       }
       if (!soldered && mouthMm < ringWireMm) {
         troubles.add(
             "The ring's wire of "
-                + Say.mm(ringWireMm)
+                + Sizes.mm(ringWireMm)
                 + " does not pass the eye's mouth, which is "
-                + Say.mm(mouthMm)
+                + Sizes.mm(mouthMm)
                 + " wide: open the mouth, or solder it and open the ring.");
       }
       if (ringInsideMm < 2 * link.wireMm()) {
         troubles.add(
             "A ring of "
-                + Say.mm(ringInsideMm)
+                + Sizes.mm(ringInsideMm)
                 + " inside does not hold the wires of two links, "
-                + Say.mm(2 * link.wireMm())
+                + Sizes.mm(2 * link.wireMm())
                 + " together: take a larger ring.");
       }
       passages.add(new Passage(eye, openMm, mouthMm, soldered, troubles));

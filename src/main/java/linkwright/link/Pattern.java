@@ -14,7 +14,7 @@ import java.util.Optional;
  * @param says one sentence that lets a jeweller picture it
  * @param formersMm inside diameters of the formers in millimetres, by name, in the file's order
  * @param path from the tip to the middle of the blank, or the whole link where {@code other} is
- *     {@link Other#NONE}
+ *     {@link OtherHalf#NONE}
  * @param other how the other half follows
  * @param closed whether the two tips meet, so that the wire is a loop
  * @param joints the places to solder on one link
@@ -24,8 +24,8 @@ public record Pattern(
     String id,
     String says,
     Map<String, Double> formersMm,
-    List<Bit> path,
-    Other other,
+    List<PatternPart> path,
+    OtherHalf other,
     boolean closed,
     List<Joint> joints,
     Optional<Usual> usual) {
@@ -37,6 +37,6 @@ public record Pattern(
 
   /** Whether this is one closed bend and nothing else: a ring, which is pulled any way. */
   public boolean isRing() {
-    return closed && other == Other.NONE && path.size() == 1 && path.get(0) instanceof Bend;
+    return closed && other == OtherHalf.NONE && path.size() == 1 && path.get(0) instanceof Bend;
   }
 }

@@ -32,7 +32,7 @@ public final class PatternCheck {
     }
     formers(pattern, findings);
     for (int at = 0; at < pattern.path().size(); at++) {
-      Bit bit = pattern.path().get(at);
+      PatternPart bit = pattern.path().get(at);
       if (bit instanceof Bend bend) {
         bend(pattern, at, bend, findings);
       } else if (bit instanceof Run run) {
@@ -54,7 +54,7 @@ public final class PatternCheck {
               if (!(mm > 0 && Double.isFinite(mm))) {
                 findings.add(
                     whole(
-                        "The former \"" + name + "\" is " + Say.mm(mm),
+                        "The former \"" + name + "\" is " + Sizes.mm(mm),
                         "an inside diameter of more than 0 mm"));
               }
             });
@@ -67,7 +67,7 @@ public final class PatternCheck {
       findings.add(
           bit(
               at,
-              "The bend turns " + Say.number(bend.turnDeg()) + " degrees",
+              "The bend turns " + Sizes.plain(bend.turnDeg()) + " degrees",
               "more than 0, at most 3600 (ten turns); the side says to which hand"));
     }
   }
@@ -87,7 +87,7 @@ public final class PatternCheck {
     if (run.mm().isPresent()) {
       double mm = run.mm().getAsDouble();
       if (!(mm > 0 && Double.isFinite(mm))) {
-        findings.add(bit(at, "The run is " + Say.mm(mm) + " long", "a length of more than 0 mm"));
+        findings.add(bit(at, "The run is " + Sizes.mm(mm) + " long", "a length of more than 0 mm"));
       }
     }
   }
@@ -95,7 +95,7 @@ public final class PatternCheck {
   private static void rest(Pattern pattern, List<Finding> findings) {
     int rests = 0;
     int copies = 0;
-    for (Bit bit : pattern.path()) {
+    for (PatternPart bit : pattern.path()) {
       if (bit instanceof Run run) {
         rests += run.isRest() ? 1 : 0;
         copies += run.asRest() ? 1 : 0;
@@ -112,13 +112,13 @@ public final class PatternCheck {
 
   private static void eyes(Pattern pattern, List<Finding> findings) {
     int eyes = 0;
-    for (Bit bit : pattern.path()) {
+    for (PatternPart bit : pattern.path()) {
       eyes += bit instanceof Bend bend && bend.eye() ? 1 : 0;
     }
     if (pattern.isRing()) {
       return;
     }
-    int wanted = pattern.other() == Other.NONE ? 2 : 1;
+    int wanted = pattern.other() == OtherHalf.NONE ? 2 : 1;
     if (eyes != wanted) {
       findings.add(
           whole(
@@ -137,7 +137,7 @@ public final class PatternCheck {
       return;
     }
     double turnDeg = 0;
-    for (Bit bit : Walk.whole(pattern)) {
+    for (PatternPart bit : TipToTip.whole(pattern)) {
       if (bit instanceof Bend bend) {
         turnDeg += bend.side().sign() * bend.turnDeg();
       }
@@ -146,7 +146,7 @@ public final class PatternCheck {
     if (off > 0.01) {
       findings.add(
           whole(
-              "The pattern is closed, yet its bends come to " + Say.number(turnDeg) + " degrees",
+              "The pattern is closed, yet its bends come to " + Sizes.plain(turnDeg) + " degrees",
               "bends that come to a whole turn, so that the tips face each other"));
     }
   }

@@ -13,7 +13,7 @@ import linkwright.quantity.Read;
  */
 record Pulled(List<Stretch> stretches, Extent extent, List<Eye> eyes) {
 
-  static Read<Pulled> of(List<Stretch> walked, List<Bit> bits, double wireMm) {
+  static Read<Pulled> of(List<Stretch> walked, List<PatternPart> bits, double wireMm) {
     if (walked.size() == 1 && !walked.get(0).isStraight()) {
       return Read.good(ring(walked.get(0), wireMm));
     }

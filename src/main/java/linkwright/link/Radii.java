@@ -3,8 +3,10 @@ package linkwright.link;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeSet;
 import linkwright.quantity.Read;
+import linkwright.wire.Springback;
 
 /** The numbers of each bit of a walk: its radii, its turn and its length along the wire. */
 final class Radii {
@@ -21,7 +23,11 @@ final class Radii {
   }
 
   static Read<Radii> of(
-      Pattern pattern, List<Bit> bits, double wireMm, Map<String, Double> formersMm, Hand hand) {
+      Pattern pattern,
+      List<PatternPart> bits,
+      double wireMm,
+      Map<String, Double> formersMm,
+      Bending hand) {
     for (String name : formersMm.keySet()) {
       if (!pattern.formersMm().containsKey(name)) {
         return Read.bad(unknown(pattern, name));
@@ -29,7 +35,7 @@ final class Radii {
     }
     Radii radii = new Radii(bits.size());
     for (int at = 0; at < bits.size(); at++) {
-      Bit bit = bits.get(at);
+      PatternPart bit = bits.get(at);
       if (bit instanceof Bend bend) {
         String other = bend.to().orElse(bend.over());
         double over = formerMm(pattern, formersMm, bend.over());
@@ -48,8 +54,13 @@ final class Radii {
                   + "\" would turn no further than straight: it needs"
                   + " a turn of more than 0 degrees.");
         }
-        radii.startMm[at] = hand.growth() * (over + wireMm) / 2;
-        radii.endMm[at] = hand.growth() * (to + wireMm) / 2;
+        OptionalDouble start = sprung(over, wireMm, hand);
+        OptionalDouble end = sprung(to, wireMm, hand);
+        if (start.isEmpty() || end.isEmpty()) {
+          return Read.bad(straight(start.isEmpty() ? bend.over() : other, Math.max(over, to)));
+        }
+        radii.startMm[at] = start.getAsDouble();
+        radii.endMm[at] = end.getAsDouble();
         double angle = Math.toRadians(bend.turnDeg() + extra);
         radii.turn[at] = bend.side().sign() * angle;
         radii.lengthMm[at] = angle * (radii.startMm[at] + radii.endMm[at]) / 2;
@@ -58,6 +69,24 @@ final class Radii {
       }
     }
     return Read.good(radii);
+  }
+
+  /** The radius of the centre line once it has sprung back; empty if it goes straight again. */
+  private static OptionalDouble sprung(double formerMm, double wireMm, Bending hand) {
+    double onFormer = (formerMm + wireMm) / 2 + hand.clearanceShare() * wireMm;
+    // Wire cannot be drawn into a former beyond its middle, whatever a wild guess says.
+    double radiusMm = Math.max(onFormer, wireMm / 2);
+    OptionalDouble growth = Springback.growthAt(radiusMm, wireMm, hand.stressShare());
+    return growth.isEmpty() ? growth : OptionalDouble.of(growth.getAsDouble() * radiusMm);
+  }
+
+  private static String straight(String name, double formerMm) {
+    return "Over the former \""
+        + name
+        + "\" of "
+        + Sizes.mm(formerMm)
+        + " the wire only bends like a spring and goes straight again: take a smaller former, or"
+        + " anneal the wire.";
   }
 
   private static double formerMm(Pattern pattern, Map<String, Double> formersMm, String name) {
@@ -80,18 +109,18 @@ final class Radii {
   }
 
   private static String wrongFormer(String name, double formerMm, double wireMm) {
-    Optional<String> fault = Size.faultUnlessPositive("The former \"" + name + "\"", formerMm);
+    Optional<String> fault = SizeFault.faultUnlessPositive("The former \"" + name + "\"", formerMm);
     if (fault.isPresent()) {
       return fault.get();
     }
     return "The wire of "
-        + Say.mm(wireMm)
+        + Sizes.mm(wireMm)
         + " is thicker than the former \""
         + name
         + "\" of "
-        + Say.mm(formerMm)
+        + Sizes.mm(formerMm)
         + ": take a former of at least "
-        + Say.mm(wireMm)
+        + Sizes.mm(wireMm)
         + ", or thinner wire.";
   }
 

@@ -102,7 +102,7 @@ public record Repeat(List<Part> parts) {
                         + "."));
       }
       Optional<String> fault =
-          Size.faultUnlessPositive("The inside length of \"" + part.kind() + "\"", each);
+          SizeFault.faultUnlessPositive("The inside length of \"" + part.kind() + "\"", each);
       if (fault.isPresent()) {
         return Read.bad(fault.get());
       }
@@ -125,29 +125,29 @@ public record Repeat(List<Part> parts) {
 
   private Read<Counted> counted(double unitMm, double wishedMm, double claspMm) {
     Optional<String> fault =
-        Size.first(
-            Size.faultIfNegative("The clasp's length", claspMm),
-            Size.faultUnlessPositive("The finished length", wishedMm));
+        SizeFault.first(
+            SizeFault.faultIfNegative("The clasp's length", claspMm),
+            SizeFault.faultUnlessPositive("The finished length", wishedMm));
     if (fault.isPresent()) {
       return Read.bad(fault.get());
     }
     if (wishedMm < unitMm + claspMm) {
       return Read.bad(
           "A finished length of "
-              + Say.mm(wishedMm)
+              + Sizes.mm(wishedMm)
               + " is shorter than one repeat"
               + (claspMm > 0 ? " and the clasp" : "")
               + ": the shortest chain is "
-              + Say.mm(unitMm + claspMm)
+              + Sizes.mm(unitMm + claspMm)
               + ".");
     }
     double real = (wishedMm - claspMm) / unitMm;
     if (real > MOST) {
       return Read.bad(
           "A finished length of "
-              + Say.mm(wishedMm)
+              + Sizes.mm(wishedMm)
               + " takes more than a million repeats of "
-              + Say.mm(unitMm)
+              + Sizes.mm(unitMm)
               + ": look at the units.");
     }
     long repeats = (long) Math.floor(real + 0.5 + 1e-9);

@@ -16,20 +16,20 @@ public record Ring(double insideMm, double wireMm) {
    */
   public static Read<Ring> of(double insideMm, double wireMm) {
     Optional<String> fault =
-        Size.first(
-            Size.faultUnlessPositive("The ring's wire", wireMm),
-            Size.faultUnlessPositive("The ring's inside", insideMm));
+        SizeFault.first(
+            SizeFault.faultUnlessPositive("The ring's wire", wireMm),
+            SizeFault.faultUnlessPositive("The ring's inside", insideMm));
     if (fault.isPresent()) {
       return Read.bad(fault.get());
     }
     if (wireMm > insideMm) {
       return Read.bad(
           "The wire of "
-              + Say.mm(wireMm)
+              + Sizes.mm(wireMm)
               + " is thicker than the ring's inside of "
-              + Say.mm(insideMm)
+              + Sizes.mm(insideMm)
               + ": take a ring of at least "
-              + Say.mm(wireMm)
+              + Sizes.mm(wireMm)
               + " inside, or thinner wire.");
     }
     return Read.good(new Ring(insideMm, wireMm));

@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
  * @param asRest whether it is as long as the pattern's one {@code rest}; only where {@code mm} is
  *     empty
  */
-public record Run(OptionalDouble mm, boolean asRest) implements Bit {
+public record Run(OptionalDouble mm, boolean asRest) implements PatternPart {
   public Run {
     if (asRest && mm.isPresent()) {
       throw new IllegalArgumentException("a run as long as the rest has no length: " + mm);

@@ -10,16 +10,68 @@ public final class Gauge {
   /** The thinnest of the American gauge. */
   static final double THINNEST_AWG = 56;
 
-  private static final int FIRST_SWG = 0;
+  /** 7/0, the thickest of the British gauge, as 1/0 is 0, 2/0 is −1 and so on. */
+  private static final int FIRST_SWG = -6;
 
-  /** Inches for numbers 0 to 40. Source: BS 3737:1964; it is a list, there is no formula. */
+  /** Inches for 7/0 to 50. Source: BS 3737:1964; it is a list, there is no formula. */
   private static final double[] SWG_INCHES = {
-    .324, .300, .276, .252, .232, .212, .192, .176, // 0 to 7
-    .160, .144, .128, .116, .104, .092, .080, .072, // 8 to 15
-    .064, .056, .048, .040, .036, .032, .028, .024, // 16 to 23
-    .022, .020, .018, .0164, .0148, .0136, .0124, .0116, // 24 to 31
-    .0108, .0100, .0092, .0084, .0076, .0068, .0060, .0052, // 32 to 39
-    .0048 // 40
+    .500,
+    .464,
+    .432,
+    .400,
+    .372,
+    .348, // 7/0 to 2/0
+    .324,
+    .300,
+    .276,
+    .252,
+    .232,
+    .212,
+    .192,
+    .176, // 0 to 7
+    .160,
+    .144,
+    .128,
+    .116,
+    .104,
+    .092,
+    .080,
+    .072, // 8 to 15
+    .064,
+    .056,
+    .048,
+    .040,
+    .036,
+    .032,
+    .028,
+    .024, // 16 to 23
+    .022,
+    .020,
+    .018,
+    .0164,
+    .0148,
+    .0136,
+    .0124,
+    .0116, // 24 to 31
+    .0108,
+    .0100,
+    .0092,
+    .0084,
+    .0076,
+    .0068,
+    .0060,
+    .0052, // 32 to 39
+    .0048,
+    .0044,
+    .0040,
+    .0036,
+    .0032,
+    .0028,
+    .0024,
+    .0020, // 40 to 47
+    .0016,
+    .0012,
+    .0010 // 48 to 50
   };
 
   private Gauge() {}
@@ -41,15 +93,15 @@ public final class Gauge {
   }
 
   /**
-   * Diameter of a British standard gauge number, 0 to 40, in mm; for another number a sentence.
-   * Source: BS 3737:1964.
+   * Diameter of a British standard gauge number, −6 (7/0) to 50, in mm; for another number a
+   * sentence. Source: BS 3737:1964.
    */
   public static Read<Double> swgMm(int number) {
     int last = FIRST_SWG + SWG_INCHES.length - 1;
     if (number < FIRST_SWG || number > last) {
       return Read.bad(
           number
-              + " SWG is not in the list, which runs here from 0 to "
+              + " SWG is not in the list, which runs from 7/0 to "
               + last
               + ". Write the size, as in 0.9 mm.");
     }

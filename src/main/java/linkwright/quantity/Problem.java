@@ -17,11 +17,6 @@ public record Problem(String file, int line, int column, String wrong, String ex
     }
   }
 
-  /** A problem that has no place in a file. */
-  public static Problem of(String wrong, String expected) {
-    return new Problem("", 0, 0, wrong, expected);
-  }
-
   /** The whole of it in one line: where, what is wrong, what would be right. */
   public String sentence() {
     StringBuilder text = new StringBuilder(place());

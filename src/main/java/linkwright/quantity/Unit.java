@@ -19,6 +19,7 @@ record Unit(double inside, List<String> names) {
       List.of(
           unit(1, "mm", "millimetre", "millimetres", "millimeter", "millimeters"),
           unit(10, "cm", "centimetre", "centimetres", "centimeter", "centimeters"),
+          unit(1e6, "km", "kilometre", "kilometres", "kilometer", "kilometers"),
           unit(1000, "m", "metre", "metres", "meter", "meters"),
           unit(25.4, "in", "in.", "inch", "inches", "\"", "″", "”", "“", "''", "’’", "′′"),
           unit(304.8, "ft", "ft.", "foot", "feet"),

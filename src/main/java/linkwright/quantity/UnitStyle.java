@@ -1,6 +1,5 @@
 package linkwright.quantity;
 
-import java.util.Locale;
 import java.util.OptionalInt;
 
 /** How amounts are written for the user. */
@@ -9,17 +8,19 @@ public enum UnitStyle {
   METRIC {
     @Override
     public String length(double mm) {
-      return Math.abs(mm) >= 1000 ? places(mm / 1000, 3) + " m" : places(mm, small(mm, 10)) + " mm";
+      return Math.abs(mm) >= 1000
+          ? Decimals.upTo(mm / 1000, 3) + " m"
+          : Decimals.upTo(mm, small(mm, 10)) + " mm";
     }
 
     @Override
     public String wire(double mm) {
-      return places(mm, 3) + " mm";
+      return Decimals.upTo(mm, 3) + " mm";
     }
 
     @Override
     public String mass(double grams) {
-      return places(grams, Math.abs(grams) < 1 ? 3 : small(grams, 100)) + " g";
+      return Decimals.upTo(grams, Math.abs(grams) < 1 ? 3 : small(grams, 100)) + " g";
     }
   },
   /** Inches, wire with its American gauge number, pennyweights. */
@@ -27,13 +28,13 @@ public enum UnitStyle {
     @Override
     public String length(double mm) {
       double inches = mm / 25.4;
-      return places(inches, Math.abs(inches) < 10 ? 3 : small(inches, 100)) + " in";
+      return Decimals.upTo(inches, Math.abs(inches) < 10 ? 3 : small(inches, 100)) + " in";
     }
 
     @Override
     public String wire(double mm) {
       double inches = mm / 25.4;
-      String size = places(inches, inches < 0.03 ? 4 : 3) + " in";
+      String size = Decimals.upTo(inches, inches < 0.03 ? 4 : 3) + " in";
       if (mm <= 0) {
         return size;
       }
@@ -48,7 +49,7 @@ public enum UnitStyle {
     @Override
     public String mass(double grams) {
       double pennyweights = grams / 1.55517384;
-      return places(pennyweights, Math.abs(pennyweights) < 1 ? 3 : small(pennyweights, 100))
+      return Decimals.upTo(pennyweights, Math.abs(pennyweights) < 1 ? 3 : small(pennyweights, 100))
           + " dwt";
     }
   };
@@ -68,16 +69,5 @@ public enum UnitStyle {
 
   private static String aught(int number) {
     return number > 0 ? Integer.toString(number) : (1 - number) + "/0";
-  }
-
-  /** Rounded to so many places, without zeros at the end, with a true minus sign. */
-  private static String places(double value, int places) {
-    if (Double.isNaN(value) || Double.isInfinite(value)) {
-      throw new IllegalArgumentException("value must be a finite number, not " + value);
-    }
-    String text = String.format(Locale.ROOT, "%." + places + "f", Math.abs(value));
-    text = text.replaceAll("\\.?0+$", "");
-    boolean nothing = text.isEmpty() || text.equals("0");
-    return value < 0 && !nothing ? "−" + text : text.isEmpty() ? "0" : text;
   }
 }

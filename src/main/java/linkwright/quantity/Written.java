@@ -20,6 +20,8 @@ record Written(double number, String digits, String rest) {
       Pattern.compile("(\\d{1,15}) ?/ ?(\\d{1,15})(?![\\d.,/])");
   private static final Pattern DECIMAL =
       Pattern.compile("((?:\\d+(?:[.,]\\d+)?|[.,]\\d+)(?:[eE][+-]?\\d+)?)");
+  private static final Pattern THOUSANDS_OR_DECIMALS = Pattern.compile("[1-9]\\d{0,2},\\d{3}");
+  private static final Pattern CONTINUED = Pattern.compile("[.,]?\\d");
   private static final List<String> QUARTERS =
       List.of("½ 1/2", "¼ 1/4", "¾ 3/4", "⅛ 1/8", "⅜ 3/8", "⅝ 5/8", "⅞ 7/8", "⅓ 1/3", "⅔ 2/3");
 
@@ -47,6 +49,10 @@ record Written(double number, String digits, String rest) {
       value = whole(fraction, 1) / whole(fraction, 2);
       end = fraction.end();
     } else if (decimal.lookingAt()) {
+      if (THOUSANDS_OR_DECIMALS.matcher(decimal.group(1)).matches()
+          && !CONTINUED.matcher(body.substring(decimal.end())).lookingAt()) {
+        return Read.bad(twoWays(typed, negative, decimal.group(1), body.substring(decimal.end())));
+      }
       value = Double.parseDouble(decimal.group(1).replace(',', '.'));
       end = decimal.end();
     } else {
@@ -67,6 +73,21 @@ record Written(double number, String digits, String rest) {
     }
     String digits = (negative ? "−" : "") + body.substring(0, end).strip();
     return Read.good(new Written(negative ? -value : value, digits, rest));
+  }
+
+  private static String twoWays(String typed, boolean negative, String digits, String rest) {
+    String sign = negative ? "−" : "";
+    String decimal = Decimals.upTo(Double.parseDouble(digits.replace(',', '.')), 3);
+    return quoted(typed)
+        + " can be read in two ways. Write "
+        + sign
+        + digits.replace(",", "")
+        + rest.stripTrailing()
+        + " or "
+        + sign
+        + (decimal.contains(".") ? decimal : decimal + ".0")
+        + rest.stripTrailing()
+        + ".";
   }
 
   /** Takes what follows as a unit and gives the amount in the unit used inside. */

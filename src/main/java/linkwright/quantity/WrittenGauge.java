@@ -35,7 +35,7 @@ final class WrittenGauge {
     double number = Double.parseDouble(digits.replace(',', '.'));
     return switch (name.replaceAll("[ .]", "")) {
       case "awg", "b&s", "b+s", "bands" -> Optional.of(awg(typed, number, aught));
-      case "swg" -> Optional.of(aught ? noSuch(typed) : swg(typed, number));
+      case "swg" -> Optional.of(swg(typed, number, aught));
       case "ga", "gauge", "gauges" -> Optional.of(whichGauge(digits));
       default -> misspelt(name, digits);
     };
@@ -61,10 +61,11 @@ final class WrittenGauge {
     return known ? Read.good(Gauge.awgMm(n)) : noSuch(typed);
   }
 
-  private static Read<Double> swg(String typed, double number) {
-    return number == Math.rint(number) && Math.abs(number) < 100
-        ? Gauge.swgMm((int) number)
-        : noSuch(typed);
+  private static Read<Double> swg(String typed, double number, boolean aught) {
+    double n = aught ? 1 - number : number;
+    boolean known = n == Math.rint(n) && Math.abs(n) < 100 && (aught || n >= 0);
+    Read<Double> mm = known ? Gauge.swgMm((int) n) : noSuch(typed);
+    return mm.isGood() ? mm : noSuch(typed);
   }
 
   private static Read<Double> noSuch(String typed) {

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import linkwright.link.Pattern;
+import linkwright.quantity.Count;
 import linkwright.quantity.Length;
 import linkwright.quantity.Nearest;
 import linkwright.quantity.Read;
@@ -77,7 +78,7 @@ final class Answers {
 
   /** A whole number, 0 or more. */
   Optional<Integer> count(String key) {
-    return read(key, Plain::count);
+    return read(key, Count::read);
   }
 
   Optional<Double> share(String key) {

@@ -5,13 +5,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import linkwright.fit.Fit;
+import linkwright.fit.LinkSize;
 import linkwright.fit.Maker;
 import linkwright.fit.Proposal;
 import linkwright.fit.Tried;
-import linkwright.fit.Wish;
-import linkwright.job.plan.Planning;
 import linkwright.link.Forming;
-import linkwright.link.Hand;
 import linkwright.link.Pattern;
 import linkwright.quantity.Nearest;
 import linkwright.quantity.UnitStyle;
@@ -71,18 +69,18 @@ final class BlankSum implements Working {
       return;
     }
     List<Tried> tried = answers.given().tried();
-    Wish wish = new Wish(length.orElseThrow(), width.orElseThrow());
+    LinkSize wish = new LinkSize(length.orElseThrow(), width.orElseThrow());
     double wireMm = wire.orElseThrow();
-    Maker prior = Planning.maker(pattern.orElseThrow(), metal.orElseThrow(), temper, wireMm);
-    Maker maker = Fit.learn(pattern.get(), wireMm, prior, tried, wish);
+    Maker prior = Maker.unknown(metal.orElseThrow().bendingShare(temper));
+    Maker maker = Fit.learn(pattern.orElseThrow(), wireMm, prior, tried, wish);
     Optional<Proposal> found =
         answers.found("", Fit.next(pattern.get(), wireMm, maker, wish, owned, STEP_MM));
     found.ifPresent(
         proposal -> {
           put(outcome, proposal);
           told(outcome, answers.units(), proposal, maker, tried.size());
-          Hand hand = new Hand(maker.growth(), maker.lostMm(), maker.extraTurnDeg());
-          Forming.form(pattern.get(), wireMm, proposal.blankMm(), proposal.formersMm(), hand)
+          Forming.form(
+                  pattern.get(), wireMm, proposal.blankMm(), proposal.formersMm(), maker.bending())
               .found()
               .ifPresent(outcome::draw);
         });
@@ -136,7 +134,7 @@ final class BlankSum implements Working {
             + units.length(proposal.expected().widthSpreadMm())
             + " wide.");
     if (pieces == 0) {
-      outcome.line("Reckoned from springback alone: the first test piece will teach more.");
+      outcome.line("Standing from springback alone: the first test piece will teach more.");
     } else {
       taught(outcome, units, maker, pieces);
     }
@@ -144,14 +142,16 @@ final class BlankSum implements Working {
   }
 
   private static void taught(Outcome outcome, UnitStyle units, Maker maker, int pieces) {
-    double lost = maker.lostMm();
-    long turn = Math.round(maker.extraTurnDeg());
+    double lost = maker.bending().lostMm();
+    long turn = Math.round(maker.bending().extraTurnDeg());
+    double off = maker.bending().clearanceShare();
     outcome.line(
         Figures.count(pieces, "test piece")
-            + " taught: bends come out "
-            + Figures.percent(Math.abs(maker.growth() - 1))
-            + (maker.growth() < 1 ? " smaller" : " larger")
-            + " than their formers, "
+            + " taught: the wire stands "
+            + Figures.percent(Math.abs(off))
+            + " of its thickness "
+            + (off < 0 ? "into" : "off")
+            + " its formers before it springs, "
             + (lost < 0
                 ? "a link " + units.length(-lost) + " longer than its blank"
                 : units.length(lost) + " of a blank is lost")

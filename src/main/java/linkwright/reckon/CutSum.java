@@ -8,7 +8,7 @@ import linkwright.cutting.CutOrder;
 import linkwright.cutting.CutPlan;
 import linkwright.cutting.Cutting;
 import linkwright.cutting.RingWish;
-import linkwright.job.plan.Usually;
+import linkwright.plan.Usually;
 import linkwright.quantity.Length;
 import linkwright.quantity.UnitStyle;
 

@@ -1,9 +1,7 @@
 package linkwright.reckon;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
 import java.util.Locale;
+import linkwright.quantity.Decimals;
 import linkwright.reference.Metal;
 
 /** Bare numbers in sentences. */
@@ -12,14 +10,7 @@ final class Figures {
 
   /** Four digits that count, never as a power of ten; more where the whole part has more. */
   static String number(double value) {
-    return rounded(value, 4);
-  }
-
-  private static String rounded(double value, int digits) {
-    BigDecimal exact = BigDecimal.valueOf(value);
-    int whole = exact.precision() - exact.scale();
-    MathContext context = new MathContext(Math.max(digits, whole), RoundingMode.HALF_UP);
-    return exact.round(context).stripTrailingZeros().toPlainString().replace('-', '−');
+    return Decimals.counting(value, 4);
   }
 
   /** A metal's name inside a sentence. */
@@ -39,13 +30,15 @@ final class Figures {
 
   /** A share as a percentage, to a tenth. */
   static String percent(double share) {
-    BigDecimal percent = BigDecimal.valueOf(share * 100).setScale(1, RoundingMode.HALF_UP);
-    return percent.stripTrailingZeros().toPlainString().replace('-', '−') + " %";
+    return Decimals.percent(share, 1);
   }
 
   /** A force: newtons, and beside them what that is as a weight hung on it. */
   static String force(double newtons) {
-    return rounded(newtons, 3) + " N (" + rounded(newtons / 9.80665, 2) + " kg hung on it)";
+    return Decimals.counting(newtons, 3)
+        + " N ("
+        + Decimals.counting(newtons / 9.80665, 2)
+        + " kg hung on it)";
   }
 
   /** So many of something. */

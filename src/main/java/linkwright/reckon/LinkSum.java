@@ -4,10 +4,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import linkwright.link.Bending;
 import linkwright.link.Crossing;
 import linkwright.link.Formed;
 import linkwright.link.Forming;
-import linkwright.link.Hand;
 import linkwright.link.JointGap;
 import linkwright.link.Passage;
 import linkwright.link.Pattern;
@@ -66,7 +66,7 @@ final class LinkSum implements Working {
                 wire.orElseThrow(),
                 blank.orElseThrow(),
                 formers,
-                Hand.TRUE));
+                Bending.TRUE));
     if (formed.isEmpty()) {
       return;
     }

@@ -6,27 +6,11 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import linkwright.quantity.Read;
 
-/** Reads numbers that are neither a length nor a mass: a count, a stress, a density. */
+/** Reads numbers that are neither a length nor a mass: a stress, a density. */
 final class Plain {
   private static final Pattern NUMBER = Pattern.compile("([+-]?\\d+(?:[.,]\\d+)?)\\s*(.*)");
-  private static final int MOST_PIECES = 1_000_000;
 
   private Plain() {}
-
-  /** A whole number of pieces, from 0 to a million. */
-  static Read<Integer> count(String typed) {
-    String text = typed.replace('−', '-');
-    if (!text.matches("[+-]?\\d{1,18}")) {
-      return Read.bad("“" + typed + "” is not a whole number. Write it in digits, as in 27.");
-    }
-    long number = Long.parseLong(text);
-    if (number < 0) {
-      return Read.bad("“" + typed + "” is below nothing: it is 0 or more.");
-    }
-    return number > MOST_PIECES
-        ? Read.bad("“" + typed + "” is more than a million pieces: check the number.")
-        : Read.good((int) number);
-  }
 
   /** A stress in MPa, more than nothing; the unit may be left out. */
   static Read<Double> stressMpa(String typed) {

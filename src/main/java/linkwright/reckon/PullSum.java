@@ -2,6 +2,8 @@ package linkwright.reckon;
 
 import java.util.List;
 import java.util.Optional;
+import linkwright.link.Oval;
+import linkwright.link.Ring;
 import linkwright.reference.Metal;
 import linkwright.reference.Temper;
 import linkwright.wire.Strength;
@@ -18,6 +20,7 @@ final class PullSum implements Working {
               Ask.temper(),
               Ask.needed("wire", "ring's wire", "0.9 mm or 19 AWG"),
               Ask.needed("inside", "ring inside", "3 mm"),
+              Ask.optional("oval-inside", "oval inside", "2.4 mm wide once squeezed; stays round"),
               Ask.optional("eye-inside", "eye inside", "2.5 mm; the ring's"),
               Ask.optional("eye-wire", "link's wire", "0.9 mm; the ring's")));
 
@@ -32,58 +35,86 @@ final class PullSum implements Working {
     Temper temper = answers.temper();
     Optional<Double> wire = answers.wire("wire");
     Optional<Double> inside = answers.size("inside");
+    Optional<Double> oval = answers.size("oval-inside");
     Optional<Double> eyeInside = answers.size("eye-inside");
     Optional<Double> eyeWire = answers.wire("eye-wire");
     if (answers.wrong()) {
       return;
     }
-    double wireMm = wire.orElseThrow();
-    double insideMm = inside.orElseThrow();
-    double yield = metal.orElseThrow().yieldMpa(temper);
-    Strength.Held butted = new Strength.Held("ring, only closed", wireMm, insideMm, yield, false);
-    Strength.Held soldered = new Strength.Held("soldered ring", wireMm, insideMm, yield, true);
+    // A ring narrower inside than its wire gets its loads too, with a warning.
+    Ring ring = new Ring(inside.orElseThrow(), wire.orElseThrow());
+    Optional<Oval> squeezed =
+        oval.flatMap(mm -> answers.found("oval-inside", Oval.squeeze(ring, mm)));
+    if (answers.wrong()) {
+      return;
+    }
+    double wireMm = wire.get();
+    double insideMm = inside.get();
+    Loads loads =
+        new Loads(
+            metal.orElseThrow(),
+            temper,
+            wireMm,
+            oval.orElse(insideMm),
+            squeezed.map(Oval::insideLengthMm).orElse(insideMm));
+    Strength.Held butted = loads.ring("ring, only closed", false);
+    Strength.Held soldered = loads.ring("soldered ring", true);
     outcome.put("butted_n", butted.collapseN());
     outcome.put("soldered_n", soldered.collapseN());
     outcome.line(
         "Closed but not soldered, the ring opens at "
             + Figures.force(butted.collapseN())
-            + "; it is bent for good from 59 % of that, "
-            + Figures.force(butted.setN())
+            + "; it is bent for good from "
+            + set(butted)
             + ".");
     outcome.line(
         "Soldered, it is drawn long at "
             + Figures.force(soldered.collapseN())
-            + ", and not broken; it is out of round for good from 46 % of that, "
-            + Figures.force(soldered.setN())
+            + ", and not broken; it is out of shape for good from "
+            + set(soldered)
             + ".");
     outcome.line(
         "Solder makes it hold "
             + Figures.number(soldered.collapseN() / butted.collapseN())
-            + " times as much.");
-    chain(outcome, soldered, eyeInside.orElse(insideMm), eyeWire.orElse(wireMm));
+            + " times as much"
+            + (temper == Temper.HARD ? ", though its heat has made the wire soft." : "."));
+    chain(outcome, loads, eyeInside.orElse(insideMm), eyeWire.orElse(wireMm));
     if (insideMm < wireMm) {
       outcome.warn(
           "The wire is thicker than the ring is wide inside: these loads are meant for rings wider"
               + " than their wire.");
     }
     outcome.line(
-        "For comparing rings, in "
+        "Reckoned in "
             + temper.word()
             + " "
             + Figures.named(metal.get())
-            + ": not for loads on which anybody's safety hangs.");
+            + ", what is soldered as soft. "
+            + Strength.PROVISO);
   }
 
-  private static void chain(
-      Outcome outcome, Strength.Held soldered, double eyeInsideMm, double eyeWireMm) {
-    double yield = soldered.yieldMpa();
-    Strength.Held open =
-        new Strength.Held("eye of the link, unsoldered", eyeWireMm, eyeInsideMm, yield, false);
-    Strength.Held closed =
-        new Strength.Held("soldered eye of the link", eyeWireMm, eyeInsideMm, yield, true);
-    outcome.line("All soldered, the chain's weakest is the " + weakest(soldered, closed) + ".");
-    outcome.line(
-        "With an eye left unsoldered, the weakest is the " + weakest(soldered, open) + ".");
+  private record Loads(Metal metal, Temper temper, double wireMm, double acrossMm, double alongMm) {
+    Strength.Held ring(String says, boolean soldered) {
+      return Strength.Held.of(says, wireMm, acrossMm, alongMm, metal, temper, soldered);
+    }
+
+    Strength.Held eye(String says, double wireMm, double insideMm, boolean soldered) {
+      return Strength.Held.of(says, wireMm, insideMm, insideMm, metal, temper, soldered);
+    }
+  }
+
+  private static String set(Strength.Held held) {
+    return Figures.percent(Math.rint(100 * held.setN() / held.collapseN()) / 100)
+        + " of that, "
+        + Figures.force(held.setN());
+  }
+
+  private static void chain(Outcome outcome, Loads loads, double eyeInsideMm, double eyeWireMm) {
+    Strength.Held ring = loads.ring("soldered ring", true);
+    Strength.Held open = loads.eye("eye of the link, unsoldered", eyeWireMm, eyeInsideMm, false);
+    Strength.Held closed = loads.eye("soldered eye of the link", eyeWireMm, eyeInsideMm, true);
+    outcome.line("All soldered, the chain's weakest is the " + weakest(ring, closed) + ".");
+    outcome.line("With an eye left unsoldered, the weakest is the " + weakest(ring, open) + ".");
   }
 
   private static String weakest(Strength.Held... elements) {

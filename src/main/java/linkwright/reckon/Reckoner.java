@@ -2,7 +2,6 @@ package linkwright.reckon;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /** All sums of the bench, by name. */
 public final class Reckoner {
@@ -25,11 +24,6 @@ public final class Reckoner {
   /** The sums, in the order of the work. */
   public static List<Sum> sums() {
     return WORKINGS.stream().map(Working::sum).toList();
-  }
-
-  /** The sum of that name. */
-  public static Optional<Sum> sum(String id) {
-    return sums().stream().filter(sum -> sum.id().equals(id)).findFirst();
   }
 
   /**

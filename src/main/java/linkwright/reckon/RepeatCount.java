@@ -8,8 +8,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
+import linkwright.link.Bending;
 import linkwright.link.Forming;
-import linkwright.link.Hand;
 import linkwright.link.Pattern;
 import linkwright.link.Repeat;
 import linkwright.link.Usual;
@@ -84,7 +84,7 @@ final class RepeatCount {
 
   private static Optional<Double> usualInside(Pattern pattern) {
     Usual usual = pattern.usual().orElseThrow();
-    return Forming.form(pattern, usual.wireMm(), usual.blankMm(), Map.of(), Hand.TRUE)
+    return Forming.form(pattern, usual.wireMm(), usual.blankMm(), Map.of(), Bending.TRUE)
         .found()
         .map(link -> link.insideLengthMm());
   }

@@ -88,7 +88,7 @@ final class SolderSum implements Working {
             + ": about as long as the wire is thick, rarely over 1 mm.");
     if (typedDensity.isEmpty()) {
       outcome.line(
-          "Reckoned with "
+          "Standing with "
               + Figures.inside(solder.orElseThrow().name())
               + ", "
               + Figures.number(density.get())

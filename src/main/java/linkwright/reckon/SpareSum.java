@@ -2,8 +2,8 @@ package linkwright.reckon;
 
 import java.util.List;
 import java.util.Optional;
-import linkwright.job.plan.Usually;
-import linkwright.yield.Cut;
+import linkwright.plan.Usually;
+import linkwright.yield.BlanksToCut;
 import linkwright.yield.Rate;
 import linkwright.yield.Yield;
 
@@ -39,10 +39,10 @@ final class SpareSum implements Working {
       return;
     }
     Rate loss = Rate.usual(usual).seen(good, lost);
-    Cut cut = Yield.cut(more.orElseThrow(), loss, confidence);
-    if (cut instanceof Cut.OutOfReach outOfReach) {
+    BlanksToCut cut = Yield.cut(more.orElseThrow(), loss, confidence);
+    if (cut instanceof BlanksToCut.OutOfReach outOfReach) {
       answers.problem("", outOfReach.sentence());
-    } else if (cut instanceof Cut.Blanks enough) {
+    } else if (cut instanceof BlanksToCut.Blanks enough) {
       outcome.put("cut", enough.blanks());
       outcome.line(
           more.get() == 0

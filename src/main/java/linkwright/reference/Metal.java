@@ -66,4 +66,9 @@ public record Metal(
   public double modulusMpa() {
     return modulusGpa.value() * 1000;
   }
+
+  /** The stress to reckon bending with as a share of the modulus: how springy the wire is. */
+  public double bendingShare(Temper temper) {
+    return bendingMpa(temper) / modulusMpa();
+  }
 }

@@ -14,9 +14,4 @@ public record Range(double from, double to, String source) {
       throw new IllegalArgumentException("from must not be above to: " + from + " to " + to);
     }
   }
-
-  /** Halfway between. */
-  public double middle() {
-    return from + (to - from) / 2;
-  }
 }

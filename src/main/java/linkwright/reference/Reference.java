@@ -24,15 +24,6 @@ public record Reference(
     List<FinenessRule> finenessRules,
     List<Clasp> clasps,
     List<Limit> limits) {
-  /** A reference without limits. */
-  public Reference(
-      List<Metal> metals,
-      List<Solder> solders,
-      List<FinenessRule> finenessRules,
-      List<Clasp> clasps) {
-    this(metals, solders, finenessRules, clasps, List.of());
-  }
-
   /** Copies the lists. */
   public Reference {
     metals = List.copyOf(metals);

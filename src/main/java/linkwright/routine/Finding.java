@@ -9,11 +9,6 @@ package linkwright.routine;
  * @param expected what would be right, a sentence; may be empty
  */
 public record Finding(String step, String key, String wrong, String expected) {
-  /** Both sentences in one line. */
-  public String sentence() {
-    return expected.isBlank() ? wrong : wrong + " " + expected;
-  }
-
   static Finding at(Step step, String key, String wrong, String expected) {
     return new Finding(step.id(), key, wrong, expected);
   }

@@ -2,10 +2,10 @@ package linkwright.routine;
 
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.Length;
 import linkwright.quantity.Read;
 import linkwright.quantity.UnitStyle;
@@ -62,7 +62,7 @@ final class Placeholder {
    */
   private static String inches(double mm) {
     if (mm < THOUSANDTH_MM) {
-      return String.format(Locale.ROOT, "%.4f in", mm / MM_PER_INCH);
+      return Decimals.fixed(mm / MM_PER_INCH, 4) + " in";
     }
     long sixteenths = Math.round(mm / MM_PER_INCH * 16);
     double off = Math.abs(sixteenths * MM_PER_INCH / 16 - mm);
@@ -100,7 +100,7 @@ final class Placeholder {
     words.put("oval inside", "the planned width");
     words.put("solder piece", "the wire is thick");
     words.put("anneals", "see the supplier's sheet");
-    words.put("glow", "a dull red in dim light");
+    words.put("glow", "flux clear as glass, or a temperature paint that melts");
     words.put(SENTENCE, "Let the red fade, then quench, unless the metal's sheet says otherwise.");
     words.put("links", "the planned number of");
     words.put("rings", "the planned number of");

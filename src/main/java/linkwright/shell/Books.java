@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Optional;
 import linkwright.coach.DoubtfulLine;
 import linkwright.coach.Message;
-import linkwright.coach.Shelf;
 import linkwright.coach.TrayJob;
 import linkwright.files.BookFile;
 import linkwright.files.BookLine;
@@ -21,6 +20,7 @@ import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
+import linkwright.standing.Handbook;
 
 /** The job books in the user's folder, one of them open at a time. */
 final class Books {
@@ -43,12 +43,12 @@ final class Books {
   }
 
   /** Writes facts, syncs them, and only then tells that they are kept. All carry one time. */
-  Message keep(List<Fact> facts, Shelf shelf) {
+  Message keep(List<Fact> facts, Handbook handbook) {
     if (open.isEmpty()) {
       return new Message.NotKept(facts, "No book is open.");
     }
     if (open.get().whyReadOnly().isPresent()) {
-      return takenOver(facts, shelf);
+      return takenOver(facts, handbook);
     }
     BookFile book = open.get();
     Instant now = clock.instant();
@@ -70,7 +70,7 @@ final class Books {
    * A book that another program wrote may be free by now. What that program entered since is shown
    * first; nothing is entered on top of what nobody here has seen.
    */
-  private Message takenOver(List<Fact> facts, Shelf shelf) {
+  private Message takenOver(List<Fact> facts, Handbook handbook) {
     BookFile looked = open.orElseThrow();
     Read<BookFile> again = BookFile.open(looked.path(), device, clock.instant());
     if (!(again instanceof Read.Good<BookFile> good)) {
@@ -82,26 +82,26 @@ final class Books {
       return new Message.NotKept(facts, book.whyReadOnly().get());
     }
     open = Optional.of(book);
-    return book.lines().equals(looked.lines()) ? keep(facts, shelf) : opened(book, shelf);
+    return book.lines().equals(looked.lines()) ? keep(facts, handbook) : opened(book, handbook);
   }
 
-  Message begin(String name, List<Fact> facts, Shelf shelf) {
+  Message begin(String name, List<Fact> facts, Handbook handbook) {
     shut();
     Read<BookFile> created = BookFile.create(home.jobs(), name, device, clock.instant());
     if (created instanceof Read.Bad<BookFile> bad) {
       return new Message.JobNotOpened(bad.sentence());
     }
     open = created.found();
-    if (keep(facts, shelf) instanceof Message.NotKept not) {
+    if (keep(facts, handbook) instanceof Message.NotKept not) {
       BookFile nothing = open.get();
       shut();
       nothing.discard();
       return new Message.JobNotOpened(not.why());
     }
-    return opened(open.orElseThrow(), shelf);
+    return opened(open.orElseThrow(), handbook);
   }
 
-  Message open(String slug, Shelf shelf) {
+  Message open(String slug, Handbook handbook) {
     shut();
     Path path = home.jobs().resolve(slug + ".yaml");
     Read<BookFile> found =
@@ -112,11 +112,11 @@ final class Books {
       return new Message.JobNotOpened(bad.sentence());
     }
     open = found.found();
-    return opened(open.orElseThrow(), shelf);
+    return opened(open.orElseThrow(), handbook);
   }
 
   /** Accepts a line whose check fails, and reads the book anew. */
-  Message accept(String check, Shelf shelf) {
+  Message accept(String check, Handbook handbook) {
     if (open.isEmpty()) {
       return new Message.NotKept(List.of(), "No book is open.");
     }
@@ -129,17 +129,18 @@ final class Books {
     return accepted
         .problem()
         .<Message>map(why -> new Message.NotKept(List.of(), why))
-        .orElseGet(() -> opened(book, shelf));
+        .orElseGet(() -> opened(book, handbook));
   }
 
-  private Message opened(BookFile book, Shelf shelf) {
+  private Message opened(BookFile book, Handbook handbook) {
     person = personIn(EntryLines.entries(book.lines()));
     String slug = TrayReading.slug(book.path());
     return new Message.JobOpened(
         slug,
+        device,
         EntryLines.entries(book.lines()),
         book.whyReadOnly().isPresent(),
-        told(book, shelf),
+        told(book, handbook),
         drafts.of(slug),
         book.suspects().stream().map(Books::doubtful).toList());
   }
@@ -160,9 +161,9 @@ final class Books {
         line.line(), line.check(), line.text(), line.reading().map(EntryLines::entry));
   }
 
-  private static List<String> told(BookFile book, Shelf shelf) {
+  private static List<String> told(BookFile book, Handbook handbook) {
     List<Problem> problems = new ArrayList<>(book.problems());
-    problems.addAll(book.unknownSteps(shelf::routine));
+    problems.addAll(book.unknownSteps(handbook::routine));
     List<String> told = new ArrayList<>(problems.stream().map(Problem::sentence).toList());
     book.whyReadOnly().ifPresent(told::add);
     return told;
@@ -187,8 +188,8 @@ final class Books {
   }
 
   /** The jobs in the folder, the one last worked on first. */
-  Message tray(Shelf shelf) {
-    List<TrayJob> jobs = tray.jobs(shelf, clock.instant(), patience);
+  Message tray(Handbook handbook) {
+    List<TrayJob> jobs = tray.jobs(handbook, clock.instant(), patience);
     return new Message.TrayRead(jobs, tray.unread());
   }
 }

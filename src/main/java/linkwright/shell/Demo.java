@@ -5,7 +5,7 @@ import java.util.Map;
 import linkwright.files.Library;
 import linkwright.files.PlanFile;
 import linkwright.job.Fact;
-import linkwright.job.plan.WishKeys;
+import linkwright.plan.WishKeys;
 
 /** The job that lies in the tray when the program is started for the first time. */
 public final class Demo {

@@ -52,11 +52,11 @@ public final class Performer {
    */
   public Model begin(Model model, List<Fact> first, Optional<String> job) {
     if (books.empty() && first.get(0) instanceof Fact.JobOpened opened) {
-      books.begin(opened.name(), first, model.shelf());
+      books.begin(opened.name(), first, model.handbook());
       books.shut();
     }
-    Model ready = take(model, books.tray(model.shelf()));
-    return job.map(slug -> take(ready, books.open(slug, ready.shelf()))).orElse(ready);
+    Model ready = take(model, books.tray(model.handbook()));
+    return job.map(slug -> take(ready, books.open(slug, ready.handbook()))).orElse(ready);
   }
 
   /** The model after the message and everything that followed from it. */
@@ -87,21 +87,21 @@ public final class Performer {
 
   private Optional<Message> perform(Effect effect, Model model) {
     if (effect instanceof Effect.KeepFacts keep) {
-      return Optional.of(books.keep(keep.facts(), model.shelf()));
+      return Optional.of(books.keep(keep.facts(), model.handbook()));
     }
     if (effect instanceof Effect.BeginJob begin) {
-      return Optional.of(books.begin(begin.name(), begin.facts(), model.shelf()));
+      return Optional.of(books.begin(begin.name(), begin.facts(), model.handbook()));
     }
     if (effect instanceof Effect.OpenJob open) {
-      return Optional.of(books.open(open.slug(), model.shelf()));
+      return Optional.of(books.open(open.slug(), model.handbook()));
     }
     if (effect instanceof Effect.AcceptLine accept) {
-      return Optional.of(books.accept(accept.check(), model.shelf()));
+      return Optional.of(books.accept(accept.check(), model.handbook()));
     }
     if (effect instanceof Effect.ShutJob) {
       books.shut();
     } else if (effect instanceof Effect.ReadTray) {
-      return Optional.of(books.tray(model.shelf()));
+      return Optional.of(books.tray(model.handbook()));
     } else if (effect instanceof Effect.KeepDraft draft) {
       drafts.keep(draft.slug(), draft.form(), draft.texts());
     } else if (effect instanceof Effect.DropDraft draft) {

@@ -8,10 +8,10 @@ import java.util.Optional;
 import linkwright.coach.Message;
 import linkwright.coach.Model;
 import linkwright.coach.Settings;
-import linkwright.coach.Shelf;
 import linkwright.files.Home;
 import linkwright.files.Library;
 import linkwright.quantity.Problem;
+import linkwright.standing.Handbook;
 import linkwright.terminal.Display;
 import linkwright.view.Screens;
 
@@ -20,8 +20,8 @@ public final class Start {
   private Start() {}
 
   /** What can be looked up, for the coach. */
-  public static Shelf shelf(Library library) {
-    return new Shelf(
+  public static Handbook handbook(Library library) {
+    return new Handbook(
         library.reference(),
         new ArrayList<>(library.patterns().values()),
         new ArrayList<>(library.routines().values()),
@@ -50,21 +50,21 @@ public final class Start {
     Waiting display = new Waiting(shown, clock);
     Performer performer = new Performer(home, device, clock, display::bell, display);
     try (display) {
-      Display.Size size = display.size();
+      Display.GridSize size = display.size();
       // Reading takes a moment on a slow machine; the screen says so meanwhile.
       display.show(Screens.reading(size.columns(), size.rows(), display.glyphs()));
       Library library = Library.load(home);
-      Shelf shelf = shelf(library);
+      Handbook handbook = handbook(library);
       Model model =
           Model.begin(
-              shelf,
+              handbook,
               settings.in(ZoneId.systemDefault()),
               clock.instant(),
               size.columns(),
               size.rows());
       model = performer.begin(model, Demo.facts(library), job);
       List<String> wrong = new ArrayList<>(told);
-      wrong.addAll(shelf.told());
+      wrong.addAll(handbook.told());
       wrong.addAll(TrayReading.problems(home));
       if (!wrong.isEmpty()) {
         model = performer.take(model, new Message.Troubled(inOne(wrong)));

@@ -12,8 +12,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import linkwright.coach.Shelf;
-import linkwright.coach.Standing;
+import linkwright.coach.TrayBook;
 import linkwright.coach.TrayJob;
 import linkwright.coach.TrayWords;
 import linkwright.files.BookFile;
@@ -22,6 +21,7 @@ import linkwright.files.Home;
 import linkwright.job.JobState;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
+import linkwright.standing.Handbook;
 
 /**
  * Reads what lies in the tray; nothing is written and no book is held. A book whose file has
@@ -48,7 +48,7 @@ final class Tray {
   private static final int AT_ONCE = 8;
 
   private final Home home;
-  private Map<Seen, Standing> known = Map.of();
+  private Map<Seen, TrayBook> known = Map.of();
   private int unread;
   private List<String> problems = List.of();
 
@@ -60,17 +60,18 @@ final class Tray {
    * The jobs in the user's folder, open ones first, the one last worked on before the others. Those
    * changed last are read first: they are there when the reading is broken off.
    */
-  List<TrayJob> jobs(Shelf shelf, Instant now, Patience patience) {
+  List<TrayJob> jobs(Handbook handbook, Instant now, Patience patience) {
     List<Problem> told = new ArrayList<>();
     List<Seen> books = new ArrayList<>(home.books(told).stream().map(Seen::of).toList());
     problems = told.stream().map(Problem::sentence).toList();
     books.sort(Comparator.comparing(Seen::age).reversed());
-    Map<Seen, Standing> read = new HashMap<>();
+    Map<Seen, TrayBook> read = new HashMap<>();
     List<TrayJob> found = new ArrayList<>();
     while (found.size() < books.size() && patience.goOn(found.size(), books.size())) {
       List<Seen> some = books.subList(found.size(), Math.min(books.size(), found.size() + AT_ONCE));
       // Each book is worked out by itself: that is shared out between the processors.
-      List<Standing> standings = some.parallelStream().map(book -> standing(book, shelf)).toList();
+      List<TrayBook> standings =
+          some.parallelStream().map(book -> standing(book, handbook)).toList();
       for (int i = 0; i < some.size(); i++) {
         read.put(some.get(i), standings.get(i));
         found.add(standings.get(i).at(now));
@@ -94,21 +95,21 @@ final class Tray {
     return unread;
   }
 
-  private Standing standing(Seen book, Shelf shelf) {
-    Standing before = known.get(book);
-    return before != null && book.changed().isPresent() ? before : read(book, shelf);
+  private TrayBook standing(Seen book, Handbook handbook) {
+    TrayBook before = known.get(book);
+    return before != null && book.changed().isPresent() ? before : read(book, handbook);
   }
 
-  private static Standing read(Seen book, Shelf shelf) {
+  private static TrayBook read(Seen book, Handbook handbook) {
     String slug = TrayReading.slug(book.path());
     Read<BookFile> looked = BookFile.look(book.path());
     if (looked instanceof Read.Bad<BookFile> bad) {
       String stands = "cannot be read: " + bad.sentence();
       Instant age = book.age().toInstant();
-      return new Standing(
+      return new TrayBook(
           new TrayJob(slug, slug, stands, List.of(), age, false),
           JobState.replay(List.of(), any -> Map.of()).timers());
     }
-    return TrayWords.standing(slug, EntryLines.entries(looked.orThrow().lines()), shelf);
+    return TrayWords.standing(slug, EntryLines.entries(looked.orThrow().lines()), handbook);
   }
 }

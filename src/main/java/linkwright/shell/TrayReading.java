@@ -4,18 +4,18 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import linkwright.coach.Shelf;
 import linkwright.coach.TrayJob;
 import linkwright.files.Home;
 import linkwright.quantity.Problem;
+import linkwright.standing.Handbook;
 
 /** Reads what lies in the tray, once and to the end. */
 public final class TrayReading {
   private TrayReading() {}
 
   /** The jobs in the user's folder, open ones first, the one last worked on before the others. */
-  public static List<TrayJob> of(Home home, Shelf shelf, Instant now) {
-    return new Tray(home).jobs(shelf, now, Patience.ENDLESS);
+  public static List<TrayJob> of(Home home, Handbook handbook, Instant now) {
+    return new Tray(home).jobs(handbook, now, Patience.ENDLESS);
   }
 
   /** What keeps books from being listed: a folder that cannot be read, a link that leads out. */

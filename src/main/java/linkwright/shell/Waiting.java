@@ -45,7 +45,7 @@ final class Waiting implements Display, Patience {
     }
     if (!over && now.isAfter(told.plusMillis(BETWEEN_MS))) {
       told = now;
-      Display.Size size = display.size();
+      Display.GridSize size = display.size();
       if (!shown) {
         shown = true;
         // Tells whoever draws next that what stood there before is gone.
@@ -76,7 +76,7 @@ final class Waiting implements Display, Patience {
   }
 
   @Override
-  public Size size() {
+  public GridSize size() {
     return display.size();
   }
 

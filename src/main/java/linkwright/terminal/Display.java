@@ -18,9 +18,9 @@ public interface Display extends AutoCloseable {
    * @param columns across, 1 or more
    * @param rows down, 1 or more
    */
-  record Size(int columns, int rows) {
+  record GridSize(int columns, int rows) {
     /** Checks that there is room at all. */
-    public Size {
+    public GridSize {
       if (columns < 1 || rows < 1) {
         throw new IllegalArgumentException("A display can't be " + columns + " x " + rows);
       }
@@ -28,10 +28,15 @@ public interface Display extends AutoCloseable {
   }
 
   /** The room there is now. */
-  Size size();
+  GridSize size();
 
   /** Which characters can be drawn. */
   Glyphs glyphs();
+
+  /** What is to be told of this display, a sentence; empty where all is as usual. */
+  default Optional<String> told() {
+    return Optional.empty();
+  }
 
   /** Waits for something to happen, for no longer than this; empty when nothing did. */
   Optional<Input> poll(long millis);

@@ -19,7 +19,7 @@ public final class Displays {
    * the user wished for it, and the terminal after all where none opens. Empty when there is
    * neither: then only plain lines can be written.
    */
-  public static Optional<Display> choose(Environment environment, Wishes wishes) {
+  public static Optional<Display> choose(Environment environment, DisplayWishes wishes) {
     Kind kind = kind(environment, wishes);
     if (kind == Kind.WINDOW) {
       return window(environment, wishes)
@@ -32,7 +32,7 @@ public final class Displays {
     return Optional.empty();
   }
 
-  private static Optional<Display> terminal(Environment environment, Wishes wishes) {
+  private static Optional<Display> terminal(Environment environment, DisplayWishes wishes) {
     try {
       Theme theme = Theme.of(look(environment, wishes), environment.depth());
       return Optional.of(TerminalDisplay.open(environment, theme, wishes.mouse()));
@@ -41,7 +41,7 @@ public final class Displays {
     }
   }
 
-  private static Optional<Display> window(Environment environment, Wishes wishes) {
+  private static Optional<Display> window(Environment environment, DisplayWishes wishes) {
     try {
       Look look = look(environment, wishes);
       return Optional.of(WindowDisplay.open(look, environment.windowDepth(), wishes.fontSize()));
@@ -50,19 +50,20 @@ public final class Displays {
     }
   }
 
-  private static Look look(Environment environment, Wishes wishes) {
+  private static Look look(Environment environment, DisplayWishes wishes) {
     return wishes.look().or(environment::look).orElse(Look.DARK);
   }
 
   /** Whether there is a terminal that can be driven: Lanterna can't drive that of Windows. */
   private static boolean usable(Environment environment) {
-    return environment.terminal() && !environment.isWindows();
+    return environment.terminal() && !environment.isDumb() && !environment.isWindows();
   }
 
   /** What to try first. */
-  static Kind kind(Environment environment, Wishes wishes) {
+  static Kind kind(Environment environment, DisplayWishes wishes) {
     boolean terminal = usable(environment);
-    if (environment.hasWindows() && (wishes.window() || !terminal)) {
+    boolean lines = environment.isDumb() && !environment.isWindows();
+    if (environment.hasWindows() && (wishes.window() || !terminal && !lines)) {
       return Kind.WINDOW;
     }
     return terminal ? Kind.TERMINAL : Kind.PLAIN;

@@ -46,6 +46,11 @@ public record Environment(Map<String, String> variables, boolean terminal, Strin
         || !value("WAYLAND_DISPLAY").isEmpty();
   }
 
+  /** Whether there is a terminal that can write lines and nothing else, such as an editor's. */
+  public boolean isDumb() {
+    return terminal && value("TERM").equals("dumb");
+  }
+
   boolean isWindows() {
     return system.startsWith("Windows");
   }
@@ -70,24 +75,24 @@ public record Environment(Map<String, String> variables, boolean terminal, Strin
     return false;
   }
 
-  Depth depth() {
+  ColourDepth depth() {
     String term = value("TERM");
     if (!value("NO_COLOR").isEmpty() || term.isEmpty() || term.equals("dumb")) {
-      return Depth.NONE;
+      return ColourDepth.NONE;
     }
     String colours = value("COLORTERM");
     if (colours.equals("truecolor") || colours.equals("24bit") || term.endsWith("-direct")) {
-      return Depth.RGB;
+      return ColourDepth.RGB;
     }
     if (term.contains("256color")) {
-      return Depth.INDEXED;
+      return ColourDepth.INDEXED;
     }
-    return term.startsWith("vt") || term.endsWith("-m") ? Depth.NONE : Depth.SIXTEEN;
+    return term.startsWith("vt") || term.endsWith("-m") ? ColourDepth.NONE : ColourDepth.SIXTEEN;
   }
 
   /** How many colours the window may show. */
-  Depth windowDepth() {
-    return value("NO_COLOR").isEmpty() ? Depth.RGB : Depth.NONE;
+  ColourDepth windowDepth() {
+    return value("NO_COLOR").isEmpty() ? ColourDepth.RGB : ColourDepth.NONE;
   }
 
   /** Dark or light, where the terminal tells its background: 7 and 15 are the two whites. */

@@ -22,11 +22,6 @@ final class KeyDecoder {
   /** Terminals send the bytes of one sequence together; 30 ms also bridges a network's hiccup. */
   private static final int PATIENCE_MILLIS = 30;
 
-  /** A paste whose end never comes must not swallow the keyboard for ever. */
-  private static final int PASTE_PATIENCE_MILLIS = 1000;
-
-  private static final byte[] PASTE_END = "\u001b[201~".getBytes(StandardCharsets.US_ASCII);
-
   private enum State {
     GROUND,
     /** In a character of several bytes. */
@@ -45,20 +40,21 @@ final class KeyDecoder {
     OLD_MOUSE,
     /** In a string that the terminal answers with: up to BEL or ESC \. */
     STRING,
-    STRING_ESCAPE,
-    PASTE
+    STRING_ESCAPE
   }
 
   private final Charset charset;
   private final Queue<Input> inputs = new ArrayDeque<>();
   private final StringBuilder parameters = new StringBuilder();
   private final ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+  private final Pasting pasting;
   private State state = State.GROUND;
   private int escapes;
   private int missing;
 
   KeyDecoder(Charset charset) {
     this.charset = charset;
+    this.pasting = new Pasting(charset, inputs::add);
   }
 
   /** The next input that is complete. */
@@ -68,28 +64,32 @@ final class KeyDecoder {
 
   /** Whether something has begun that more bytes, or their absence, will finish. */
   boolean isPending() {
-    return state != State.GROUND;
+    return state != State.GROUND || pasting.isPending();
   }
 
   /** How long to wait for the next byte while something is pending. */
   int patienceMillis() {
-    return state == State.PASTE ? PASTE_PATIENCE_MILLIS : PATIENCE_MILLIS;
+    return pasting.isOn() ? pasting.patienceMillis() : PATIENCE_MILLIS;
   }
 
   /** No more bytes came: ESC was the Escape key, and any other beginning is dropped. */
   void expire() {
+    for (byte key : pasting.expire()) {
+      take(key & 0xFF);
+    }
     if (state == State.ESCAPE) {
       for (int i = 0; i < escapes; i++) {
         press(Key.Kind.ESCAPE);
       }
-    } else if (state == State.PASTE) {
-      endPaste();
     }
     ground();
   }
 
   /** Takes the next byte, 0 to 255. */
   void take(int b) {
+    if (pasting.isOn() && pasting.take(b)) {
+      return;
+    }
     switch (state) {
       case GROUND -> ground(b);
       case CHARACTER, ALT_CHARACTER -> character(b);
@@ -99,7 +99,6 @@ final class KeyDecoder {
       case CONSOLE -> ground();
       case OLD_MOUSE -> oldMouse(b);
       case STRING, STRING_ESCAPE -> string(b);
-      case PASTE -> paste(b);
     }
   }
 
@@ -213,7 +212,7 @@ final class KeyDecoder {
       String given = parameters.toString();
       ground();
       if (b == '~' && given.equals("200")) {
-        state = State.PASTE;
+        pasting.begin();
       } else {
         ControlKeys.read(given, (char) b).ifPresent(inputs::add);
       }
@@ -255,30 +254,6 @@ final class KeyDecoder {
     } else {
       state = b == ESC ? State.STRING_ESCAPE : State.STRING;
     }
-  }
-
-  private void paste(int b) {
-    bytes.write(b);
-    if (b == '~' && endsWithPasteEnd(bytes.toByteArray())) {
-      endPaste();
-      ground();
-    }
-  }
-
-  private static boolean endsWithPasteEnd(byte[] all) {
-    int from = all.length - PASTE_END.length;
-    for (int i = 0; i < PASTE_END.length; i++) {
-      if (from < 0 || all[from + i] != PASTE_END[i]) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  private void endPaste() {
-    String text = bytes.toString(charset);
-    int end = text.lastIndexOf("\u001b[201~");
-    inputs.add(new Input.Pasted(end < 0 ? text : text.substring(0, end)));
   }
 
   private void press(Key.Kind kind) {

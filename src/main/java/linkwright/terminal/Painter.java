@@ -36,7 +36,7 @@ final class Painter {
   private final Blocks blocks;
   private final StringBuilder run = new StringBuilder();
   private Optional<Grid> shown = Optional.empty();
-  private Optional<Display.Size> room = Optional.empty();
+  private Optional<Display.GridSize> room = Optional.empty();
   private Optional<Theme.Style> style = Optional.empty();
   private int x = NOWHERE;
   private int y = NOWHERE;
@@ -55,7 +55,7 @@ final class Painter {
   }
 
   /** Shows a grid in the room there is; what goes beyond is left off. */
-  void paint(Grid wanted, Display.Size size) throws IOException {
+  void paint(Grid wanted, Display.GridSize size) throws IOException {
     if (!room.equals(Optional.of(size))) {
       room = Optional.of(size);
       forget();
@@ -87,7 +87,7 @@ final class Painter {
     shown = Optional.of(grid);
   }
 
-  private static Cell cell(Grid grid, int column, int row, Display.Size size) {
+  private static Cell cell(Grid grid, int column, int row, Display.GridSize size) {
     if (column >= grid.width() || row >= grid.height()) {
       return EMPTY;
     }
@@ -109,7 +109,7 @@ final class Painter {
     y = row;
   }
 
-  private void endRun(Display.Size size) throws IOException {
+  private void endRun(Display.GridSize size) throws IOException {
     writeRun();
     if (x >= size.columns()) {
       // Terminals differ in where the cursor is after the last column.
@@ -147,7 +147,7 @@ final class Painter {
     style = Optional.of(wanted);
   }
 
-  private void placeCursor(Grid grid, Optional<Grid.Cursor> before, Display.Size size)
+  private void placeCursor(Grid grid, Optional<Grid.Cursor> before, Display.GridSize size)
       throws IOException {
     Optional<Grid.Cursor> wanted =
         grid.cursor().filter(at -> at.x() < size.columns() && at.y() < size.rows());

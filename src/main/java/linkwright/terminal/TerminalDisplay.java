@@ -28,7 +28,6 @@ import linkwright.view.Grid;
  */
 public final class TerminalDisplay implements Display {
   private static final int MILLIS_TO_FINISH = 500;
-  private static final int WIDEST = 1000;
 
   /** What the other threads have to tell to the one that polls. */
   private sealed interface Event {
@@ -52,7 +51,7 @@ public final class TerminalDisplay implements Display {
   private final KeyDecoder decoder;
   private final Glyphs glyphs;
   private final boolean mouse;
-  private Size size;
+  private final MeasuredSize size;
   private long lastByteNanos;
   private boolean lost;
 
@@ -66,7 +65,7 @@ public final class TerminalDisplay implements Display {
     this.mode = mode;
     this.mouse = mouse;
     this.glyphs = environment.glyphs();
-    this.size = mode.sizeAtStart().orElseGet(() -> sizeIn(environment));
+    this.size = new MeasuredSize(mode, environment);
     Charset out = glyphs == Glyphs.FULL ? StandardCharsets.UTF_8 : StandardCharsets.US_ASCII;
     this.terminal =
         new AnsiTerminal(new BufferedTty(new FileOutputStream(FileDescriptor.out)), out);
@@ -99,19 +98,13 @@ public final class TerminalDisplay implements Display {
   private void start() throws IOException {
     Runtime.getRuntime().addShutdownHook(hook);
     Signals.on("CONT", () -> events.add(new Event.GoesOnAfterStop()));
+    Signals.endTheProgram();
     terminal.enterPrivateMode();
     terminal.tellPastesAndClicks(mouse);
     terminal.flush();
     Thread reader = new Thread(this::read, "reads keys");
     reader.setDaemon(true);
     reader.start();
-  }
-
-  private static Size sizeIn(Environment environment) {
-    String columns = environment.value("COLUMNS");
-    String rows = environment.value("LINES");
-    boolean told = columns.matches("[1-9]\\d{0,3}") && rows.matches("[1-9]\\d{0,3}");
-    return told ? new Size(Integer.parseInt(columns), Integer.parseInt(rows)) : new Size(80, 24);
   }
 
   private void read() {
@@ -130,8 +123,13 @@ public final class TerminalDisplay implements Display {
   }
 
   @Override
-  public Size size() {
-    return size;
+  public GridSize size() {
+    return size.now();
+  }
+
+  @Override
+  public Optional<String> told() {
+    return size.told();
   }
 
   @Override
@@ -195,26 +193,18 @@ public final class TerminalDisplay implements Display {
       return Optional.empty();
     }
     if (event instanceof Event.SizeMayHaveChanged) {
-      return measure()
-          ? Optional.of(new Input.Resized(size.columns(), size.rows()))
-          : Optional.empty();
+      return size.hasChanged() ? Optional.of(resized()) : Optional.empty();
     }
     if (event instanceof Event.GoesOnAfterStop) {
       takeOverAgain();
-      return Optional.of(new Input.Resized(size.columns(), size.rows()));
+      return Optional.of(resized());
     }
     lost = true;
     return Optional.of(new Input.Ended());
   }
 
-  private boolean measure() {
-    Size now = mode.size().orElse(size);
-    now = new Size(Math.min(WIDEST, now.columns()), Math.min(WIDEST, now.rows()));
-    if (now.equals(size)) {
-      return false;
-    }
-    size = now;
-    return true;
+  private Input resized() {
+    return new Input.Resized(size.now().columns(), size.now().rows());
   }
 
   /** After a stop the shell had the terminal: its settings and what it shows are no longer ours. */
@@ -227,12 +217,12 @@ public final class TerminalDisplay implements Display {
           terminal.enterPrivateMode();
           terminal.tellPastesAndClicks(mouse);
         });
-    measure();
+    size.hasChanged();
   }
 
   @Override
   public void show(Grid grid) {
-    attempt(() -> painter.paint(grid, size));
+    attempt(() -> painter.paint(grid, size.now()));
   }
 
   @Override

@@ -24,7 +24,7 @@ final class Theme {
 
   /** Red, green and blue, 0 to 255, as 0xRRGGBB, and the nearest in the 256 and 16 colours. */
   private record Paint(int rgb, int indexed, TextColor.ANSI sixteen) {
-    TextColor at(Depth depth) {
+    TextColor at(ColourDepth depth) {
       return switch (depth) {
         case RGB -> new TextColor.RGB(rgb >> 16, rgb >> 8 & 0xff, rgb & 0xff);
         case INDEXED -> new TextColor.Indexed(indexed);
@@ -40,12 +40,12 @@ final class Theme {
     this.styles = styles;
   }
 
-  static Theme of(Look look, Depth wished) {
-    Depth depth = look == Look.NO_COLOUR ? Depth.NONE : wished;
+  static Theme of(Look look, ColourDepth wished) {
+    ColourDepth depth = look == Look.NO_COLOUR ? ColourDepth.NONE : wished;
     TextColor accent = accent(look).at(depth);
     TextColor faint = faint(look).at(depth);
     TextColor own = TextColor.ANSI.DEFAULT;
-    boolean strongAccent = depth == Depth.NONE || look == Look.HIGH_CONTRAST;
+    boolean strongAccent = depth == ColourDepth.NONE || look == Look.HIGH_CONTRAST;
     Map<Tone, Style> styles = new EnumMap<>(Tone.class);
     for (Tone tone : Tone.values()) {
       styles.put(

@@ -19,9 +19,9 @@ final class TtyMode {
   private static final int PATIENCE_SECONDS = 3;
 
   private final String saved;
-  private final Optional<Display.Size> sizeAtStart;
+  private final Optional<Display.GridSize> sizeAtStart;
 
-  private TtyMode(String saved, Optional<Display.Size> sizeAtStart) {
+  private TtyMode(String saved, Optional<Display.GridSize> sizeAtStart) {
     this.saved = saved;
     this.sizeAtStart = sizeAtStart;
   }
@@ -41,12 +41,12 @@ final class TtyMode {
   }
 
   /** The size when {@link #enter} was called, where the terminal knows it. */
-  Optional<Display.Size> sizeAtStart() {
+  Optional<Display.GridSize> sizeAtStart() {
     return sizeAtStart;
   }
 
   /** The size now, where the terminal knows it. */
-  Optional<Display.Size> size() {
+  Optional<Display.GridSize> size() {
     try {
       return sizeIn(run("stty size"));
     } catch (IOException e) {
@@ -64,7 +64,7 @@ final class TtyMode {
     run("stty " + saved);
   }
 
-  private static Optional<Display.Size> sizeIn(String told) {
+  private static Optional<Display.GridSize> sizeIn(String told) {
     String[] numbers = told.strip().split(" ", -1);
     if (numbers.length != 2 || !numbers[0].matches("\\d{1,5}") || !numbers[1].matches("\\d{1,5}")) {
       return Optional.empty();
@@ -73,7 +73,7 @@ final class TtyMode {
     int columns = Integer.parseInt(numbers[1]);
     return rows == 0 || columns == 0
         ? Optional.empty()
-        : Optional.of(new Display.Size(columns, rows));
+        : Optional.of(new Display.GridSize(columns, rows));
   }
 
   private static String run(String script) throws IOException {

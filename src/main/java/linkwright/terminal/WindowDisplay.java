@@ -37,10 +37,10 @@ public final class WindowDisplay implements Display {
   private final SwingTerminalFrame frame;
   private final Painter painter;
   private final Glyphs glyphs;
-  private volatile Size size;
+  private volatile GridSize size;
   private boolean ended;
 
-  private WindowDisplay(Look look, Depth depth, int points) throws IOException {
+  private WindowDisplay(Look look, ColourDepth depth, int points) throws IOException {
     List<Font> fonts = WindowFont.choose(points);
     this.glyphs = WindowFont.glyphs(fonts);
     this.frame = frame(fonts, look);
@@ -68,7 +68,7 @@ public final class WindowDisplay implements Display {
    *
    * @throws IOException if there is nowhere to open one
    */
-  static WindowDisplay open(Look look, Depth depth, int points) throws IOException {
+  static WindowDisplay open(Look look, ColourDepth depth, int points) throws IOException {
     try {
       return new WindowDisplay(look, depth, points);
     } catch (java.awt.HeadlessException | java.awt.AWTError | LinkageError e) {
@@ -125,19 +125,19 @@ public final class WindowDisplay implements Display {
   }
 
   private void measure(TerminalSize told) {
-    Size now = sizeOf(told);
+    GridSize now = sizeOf(told);
     if (!now.equals(size)) {
       size = now;
       inputs.add(new Input.Resized(now.columns(), now.rows()));
     }
   }
 
-  private static Size sizeOf(TerminalSize told) {
-    return new Size(Math.max(1, told.getColumns()), Math.max(1, told.getRows()));
+  private static GridSize sizeOf(TerminalSize told) {
+    return new GridSize(Math.max(1, told.getColumns()), Math.max(1, told.getRows()));
   }
 
   @Override
-  public Size size() {
+  public GridSize size() {
     return size;
   }
 

@@ -37,11 +37,6 @@ public final class Canvas {
     }
   }
 
-  /** An empty canvas for a place that can draw all of Unicode. */
-  public Canvas(int width, int height) {
-    this(width, height, Glyphs.FULL);
-  }
-
   /**
    * An empty canvas.
    *
@@ -174,17 +169,6 @@ public final class Canvas {
     for (int row = Math.max(0, y); row < Math.min(height, y + high); row++) {
       for (int column = Math.max(0, x); column < Math.min(width, x + wide); column++) {
         put(column, row, safe.charAt(0), 1, tone);
-      }
-    }
-  }
-
-  /** Gives what already stands in a rectangle another tone. */
-  public void tint(int x, int y, int wide, int high, Tone tone) {
-    for (int row = Math.max(0, y); row < Math.min(height, y + high); row++) {
-      for (int column = Math.max(0, x); column < Math.min(width, x + wide); column++) {
-        int place = place(column, row);
-        Cell cell = sheet.cells[place];
-        sheet.cells[place] = new Cell(cell.glyph(), cell.width(), tone);
       }
     }
   }

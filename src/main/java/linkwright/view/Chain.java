@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import linkwright.coach.OpenJob;
 import linkwright.job.Pile;
-import linkwright.job.StillToDo;
+import linkwright.standing.StillToDo;
 
 /** The job's chain as its progress bar: every wanted link, with how far it has come. */
 final class Chain {
@@ -12,7 +12,7 @@ final class Chain {
 
   static void draw(Canvas row, OpenJob job) {
     Pile links = job.state().piles().of("link");
-    StillToDo left = job.reckoned().left().get("link");
+    StillToDo left = job.standing().left().get("link");
     if (left == null || left.wanted() == 0 || links.stages().isEmpty()) {
       return;
     }

@@ -6,7 +6,6 @@ import linkwright.coach.Clock;
 import linkwright.coach.KeyWords;
 import linkwright.coach.Layout;
 import linkwright.coach.Model;
-import linkwright.coach.OpenJob;
 import linkwright.coach.Spot;
 import linkwright.job.TimerRun;
 import linkwright.text.Text;
@@ -80,10 +79,7 @@ final class Frame {
         canvas.text(1, first + i, width, lines.get(i), tone);
       }
     } else {
-      model
-          .job()
-          .map(OpenJob::reckoned)
-          .ifPresent(reckoned -> canvas.text(1, row, width, StillLine.of(model), Tone.PLAIN));
+      model.job().ifPresent(job -> canvas.text(1, row, width, StillLine.of(model), Tone.PLAIN));
     }
     keys(canvas, model, width);
   }

@@ -7,9 +7,9 @@ import linkwright.coach.AtBench;
 import linkwright.coach.Clock;
 import linkwright.coach.Model;
 import linkwright.coach.Screen;
-import linkwright.job.StillToDo;
 import linkwright.job.TimerRun;
 import linkwright.routine.Wait;
+import linkwright.standing.StillToDo;
 
 /** The count in big figures, and beside it the piles of this stage in words. */
 final class PilesView {
@@ -53,7 +53,7 @@ final class PilesView {
   }
 
   private static int wanted(Model model, AtBench at) {
-    StillToDo left = model.job().orElseThrow().reckoned().left().get(at.piece());
+    StillToDo left = model.job().orElseThrow().standing().left().get(at.piece());
     int wanted = left == null ? 0 : left.wanted();
     if (at.begins() && left != null) {
       wanted = at.through() + left.toCut().orElse(0);
@@ -85,7 +85,7 @@ final class PilesView {
       lines.add("redo    " + at.redo() + reasons(at));
     }
     lines.add("through " + at.through());
-    StillToDo left = model.job().orElseThrow().reckoned().left().get(at.piece());
+    StillToDo left = model.job().orElseThrow().standing().left().get(at.piece());
     if (left != null) {
       boolean spares = left.good() > left.wanted();
       lines.add("good    " + left.good() + (spares ? ", wanted " : " of ") + left.wanted());
@@ -95,7 +95,7 @@ final class PilesView {
   }
 
   private static String cutLength(Model model, AtBench at) {
-    double each = model.job().orElseThrow().reckoned().eachMm().getOrDefault(at.piece(), 0.0);
+    double each = model.job().orElseThrow().standing().eachMm().getOrDefault(at.piece(), 0.0);
     if (!(each > 0)) {
       return "";
     }

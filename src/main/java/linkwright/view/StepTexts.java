@@ -70,7 +70,7 @@ final class StepTexts {
     add(rows, model, width, "look for", step.lookFor(), Tone.PLAIN);
     add(rows, model, width, "mind", step.mind(), Tone.PLAIN);
     add(rows, model, width, "measure", step.measure(), Tone.PLAIN);
-    for (Caution card : at.cautions(model.shelf())) {
+    for (Caution card : at.cautions(model.handbook())) {
       add(rows, model, width, "caution", card.shortLine(), Tone.WARNING);
     }
     return rows;

@@ -6,7 +6,7 @@ import java.util.Map;
 import linkwright.coach.Model;
 import linkwright.coach.OpenJob;
 import linkwright.job.Pile;
-import linkwright.job.StillToDo;
+import linkwright.standing.StillToDo;
 
 /** One line of what is still to do. */
 public final class StillLine {
@@ -16,7 +16,7 @@ public final class StillLine {
   public static String of(Model model) {
     OpenJob job = model.job().orElseThrow();
     List<String> parts = new ArrayList<>();
-    for (Map.Entry<String, StillToDo> each : job.reckoned().left().entrySet()) {
+    for (Map.Entry<String, StillToDo> each : job.standing().left().entrySet()) {
       parts.add(of(each.getKey(), each.getValue(), job.state().piles().of(each.getKey())));
     }
     return parts.isEmpty() ? "" : "Still to do: " + String.join("; ", parts);

@@ -7,12 +7,12 @@ import java.util.OptionalDouble;
 import linkwright.coach.Model;
 import linkwright.coach.OpenJob;
 import linkwright.coach.Screen;
-import linkwright.coach.TestPieces;
 import linkwright.job.EntryId;
 import linkwright.job.Fact;
 import linkwright.job.Trials;
 import linkwright.link.Formed;
 import linkwright.quantity.UnitStyle;
+import linkwright.standing.TestPieces;
 import linkwright.text.Text;
 
 /**

@@ -7,11 +7,11 @@ import java.util.Optional;
 import linkwright.coach.Model;
 import linkwright.coach.OpenJob;
 import linkwright.coach.Screen;
-import linkwright.coach.TestPieces;
 import linkwright.fit.Proposal;
 import linkwright.job.Fact;
 import linkwright.link.Formed;
 import linkwright.quantity.UnitStyle;
+import linkwright.standing.TestPieces;
 
 /** Test pieces drawn to one scale beside the wished link and the proposal. */
 final class TestsView {

@@ -5,10 +5,10 @@ import java.util.OptionalDouble;
 import linkwright.coach.Model;
 import linkwright.coach.OpenJob;
 import linkwright.coach.Screen;
-import linkwright.coach.TrialRow;
 import linkwright.job.Fact;
-import linkwright.job.plan.Plan;
+import linkwright.plan.Plan;
 import linkwright.quantity.UnitStyle;
+import linkwright.standing.TrialLength;
 
 /** Trial lengths, each with the chain that would follow it. */
 final class TrialView {
@@ -39,7 +39,7 @@ final class TrialView {
 
   private static String howTo(OpenJob job) {
     boolean rings =
-        job.reckoned().counted().wish().map(wish -> wish.ring().isPresent()).orElse(true);
+        job.standing().counted().wish().map(wish -> wish.ring().isPresent()).orElse(true);
     return "No trial length yet. "
         + (rings
             ? "Finish three links, join them with the rings you want to try, oval the rings, add"
@@ -50,7 +50,7 @@ final class TrialView {
 
   private static int planned(Canvas body, OpenJob job, UnitStyle units) {
     String line =
-        job.reckoned()
+        job.standing()
             .counted()
             .plan()
             .map(
@@ -74,7 +74,7 @@ final class TrialView {
   }
 
   private static void trial(
-      Canvas body, int row, TrialRow trial, int place, boolean at, UnitStyle units) {
+      Canvas body, int row, TrialLength trial, int place, boolean at, UnitStyle units) {
     Fact.TrialMeasured hung = trial.trial();
     String mark = at ? body.glyphs().pick("▸ ", "> ") : "  ";
     Tone tone = trial.followed() ? Tone.ACCENT : at ? Tone.STRONG : Tone.PLAIN;

@@ -3,7 +3,6 @@ package linkwright.view;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -13,15 +12,16 @@ import linkwright.coach.Model;
 import linkwright.coach.NextTime;
 import linkwright.coach.OpenJob;
 import linkwright.coach.Screen;
-import linkwright.job.Closing;
 import linkwright.job.Fact;
 import linkwright.job.Pile;
-import linkwright.job.Price;
-import linkwright.job.StillToDo;
-import linkwright.job.plan.FinenessWord;
-import linkwright.job.plan.Plan;
+import linkwright.plan.FinenessWord;
+import linkwright.plan.Plan;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.Routine;
+import linkwright.standing.Closing;
+import linkwright.standing.Price;
+import linkwright.standing.StillToDo;
 import linkwright.text.Text;
 
 /** Plan against what came of it, scrap by kind, the price first and again, what to do next time. */
@@ -37,7 +37,7 @@ final class WeighView {
       return;
     }
     OpenJob job = model.job().orElseThrow();
-    if (!job.reckoned().counted().holds()) {
+    if (!job.standing().counted().holds()) {
       body.wrapped(0, 0, body.width(), 3, "There is no plan yet to weigh against.", Tone.WARNING);
       return;
     }
@@ -88,8 +88,8 @@ final class WeighView {
     Fact.WeighedIn in = job.state().accounts().weighedIn();
     area.text(0, 0, area.width(), columns("", "planned", "came out"), Tone.FAINT);
     int row =
-        job.reckoned().counted().plan().isPresent()
-            ? chain(area, units, job, job.reckoned().counted().plan().get())
+        job.standing().counted().plan().isPresent()
+            ? chain(area, units, job, job.standing().counted().plan().get())
             : pieces(area, units, job);
     row = line(area, row, columns("hours", "", Clock.spoken(job.state().times().totalSeconds())));
     row++;
@@ -148,7 +148,7 @@ final class WeighView {
     row = line(area, row, columns("weight", "", mass(in.chainG(), units)));
     int again = 0;
     int scrapped = 0;
-    for (Map.Entry<String, StillToDo> kind : job.reckoned().left().entrySet()) {
+    for (Map.Entry<String, StillToDo> kind : job.standing().left().entrySet()) {
       Pile pile = job.state().piles().of(kind.getKey());
       StillToDo left = kind.getValue();
       row = line(area, row, columns(kind.getKey(), "" + left.wanted(), "" + left.good()));
@@ -160,8 +160,8 @@ final class WeighView {
   }
 
   private static Closing closing(Model model, OpenJob job) {
-    Optional<Routine> routine = model.shelf().routine(job.state().course().routine());
-    return job.reckoned()
+    Optional<Routine> routine = model.handbook().routine(job.state().course().routine());
+    return job.standing()
         .counted()
         .plan()
         .map(plan -> Closing.of(job.state(), plan, routine))
@@ -234,7 +234,7 @@ final class WeighView {
           .forEach(sentence -> add(rows, "Next time: " + sentence, Tone.PLAIN, width));
     }
     fineness(model, job).forEach(word -> add(rows, word, Tone.FAINT, width));
-    FinenessWord.limits(model.shelf().reference())
+    FinenessWord.limits(model.handbook().reference())
         .ifPresent(limits -> add(rows, limits, Tone.FAINT, width));
     return rows;
   }
@@ -245,7 +245,7 @@ final class WeighView {
 
   private static List<String> fineness(Model model, OpenJob job) {
     OptionalDouble weighed = job.state().accounts().weighedIn().chainG();
-    return job.reckoned()
+    return job.standing()
         .counted()
         .plan()
         .map(
@@ -253,7 +253,7 @@ final class WeighView {
                 FinenessWord.of(
                     plan.wish().metal(),
                     weighed.orElse(plan.massChainG()),
-                    model.shelf().reference()))
+                    model.handbook().reference()))
         .orElse(List.of());
   }
 
@@ -275,6 +275,6 @@ final class WeighView {
   }
 
   private static String money(double amount, String currency) {
-    return String.format(Locale.ROOT, "%.2f", amount) + (currency.isEmpty() ? "" : " " + currency);
+    return Decimals.fixed(amount, 2) + (currency.isEmpty() ? "" : " " + currency);
   }
 }

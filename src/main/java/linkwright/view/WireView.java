@@ -8,10 +8,10 @@ import linkwright.coach.Form;
 import linkwright.coach.Model;
 import linkwright.coach.OpenJob;
 import linkwright.coach.Screen;
-import linkwright.coach.WireStand;
-import linkwright.job.plan.Plan;
-import linkwright.job.plan.Wish;
+import linkwright.plan.ChainWish;
+import linkwright.plan.Plan;
 import linkwright.quantity.UnitStyle;
+import linkwright.standing.WireStand;
 import linkwright.text.Text;
 
 /** The wire: every length as a bar to scale, then what it comes to in words. */
@@ -26,7 +26,7 @@ final class WireView {
       form(body, screen, screen.form().get());
       return;
     }
-    Plan plan = model.job().flatMap(job -> job.reckoned().counted().plan()).orElse(null);
+    Plan plan = model.job().flatMap(job -> job.standing().counted().plan()).orElse(null);
     if (screen.stand().isEmpty() || plan == null) {
       boolean chain = model.job().map(OpenJob::makesChain).orElse(true);
       String why =
@@ -187,7 +187,7 @@ final class WireView {
 
   private static int bars(Canvas area, WireStand stand, Plan plan, Model model) {
     UnitStyle units = model.settings().units();
-    Wish wish = plan.wish();
+    ChainWish wish = plan.wish();
     double longest =
         Math.max(longest(stand.links()), stand.rings().map(WireView::longest).orElse(0.0));
     boolean shared = stand.rings().isEmpty() && plan.rings() > 0;
@@ -213,7 +213,7 @@ final class WireView {
     return row + 1;
   }
 
-  private static String temper(Wish wish) {
+  private static String temper(ChainWish wish) {
     return wish.temper().name().toLowerCase(Locale.ROOT);
   }
 

@@ -10,16 +10,26 @@ import linkwright.quantity.UnitStyle;
  * @param volumeMm3 solder that fills the joint with its fillet, mm³
  * @param leastPieceMm length of strip that holds just that, mm
  * @param pieceMm length to cut in practice, mm
- * @param massG mass of the solder in the joint, g
+ * @param massG mass of the solder that fills the joint, g
+ * @param placedG mass of the piece that is cut and stays in the chain, g
  * @param warnings what to mind, in sentences
  */
 public record SolderNeed(
-    double volumeMm3, double leastPieceMm, double pieceMm, double massG, List<String> warnings) {
+    double volumeMm3,
+    double leastPieceMm,
+    double pieceMm,
+    double massG,
+    double placedG,
+    List<String> warnings) {
   /**
-   * Mean gap of a flat end against round wire as thick as itself, beyond the gap where they are
-   * nearest, as a share of the wire: 1/2 − 4/(3π), rounded.
+   * How many times as much a flat end against the side of round wire takes as two flat ends: the
+   * gap is wider beside the place where they touch. On wire of 1 mm and a gap of 0.05 mm the mean
+   * gap is 0.126 mm.
    */
-  static final double SIDE_GAP_SHARE = 0.076;
+  static final double SIDE_TIMES = 2.5;
+
+  /** More solder than this many times what fills a joint floods it; this program's choice. */
+  private static final double FLOODS = 6;
 
   /**
    * Solder is best in gaps of 0.001 to 0.005 in (0.025 to 0.127 mm). Source: Industrial Heating,
@@ -44,9 +54,10 @@ public record SolderNeed(
   /**
    * Solder for one joint of round wire.
    *
-   * <p>V = A·gap·(1 + fillet); a tip against the side of a wire has 0.076·d more gap on average.
-   * The least piece is V/(w·t); in practice a piece is as long as the wire is thick, at most 1 mm,
-   * and never less than the least (common practice, no source).
+   * <p>V = A·gap·(1 + fillet), 2.5 times as much for a tip against the side of a wire. The least
+   * piece is V/(w·t); in practice a piece is as long as the wire is thick, at most 1 mm, and never
+   * less than the least (common practice, no source). What is placed is that piece, and all of it
+   * stays in the chain.
    *
    * @param wireMm diameter of the wire, mm, above 0
    * @param gapMm gap of the joint where the two are nearest, mm, not below 0
@@ -69,15 +80,16 @@ public record SolderNeed(
     Domain.notBelow0("filletShare", filletShare);
     double area = WireSection.round(wireMm).areaMm2();
     double stripArea = WireSection.strip(stripWidthMm, stripThicknessMm).areaMm2();
-    double meanGapMm = gapMm + (joint == JointKind.SIDE ? SIDE_GAP_SHARE * wireMm : 0);
-    double volume = Domain.result("volume", area * meanGapMm * (1 + filletShare));
+    double times = joint == JointKind.SIDE ? SIDE_TIMES : 1;
+    double volume = Domain.result("volume", times * area * gapMm * (1 + filletShare));
     double least = Domain.result("leastPieceMm", volume / stripArea);
     double piece = Math.max(least, Math.min(wireMm, LONGEST_PIECE_MM));
     double mass = WireMass.grams(stripArea, least, densityGCm3);
-    return new SolderNeed(volume, least, piece, mass, warnings(gapMm, least));
+    double placed = WireMass.grams(stripArea, piece, densityGCm3);
+    return new SolderNeed(volume, least, piece, mass, placed, warnings(gapMm, least, piece));
   }
 
-  private static List<String> warnings(double gapMm, double leastPieceMm) {
+  private static List<String> warnings(double gapMm, double leastPieceMm, double pieceMm) {
     List<String> warnings = new ArrayList<>();
     if (gapMm > WIDEST_GAP_MM) {
       warnings.add(
@@ -91,6 +103,14 @@ public record SolderNeed(
               + UnitStyle.METRIC.length(leastPieceMm)
               + " of this strip, more than the 1 mm that is usual: close the joint,"
               + " or take thicker or wider solder.");
+    }
+    if (leastPieceMm > 0 && pieceMm > FLOODS * leastPieceMm) {
+      warnings.add(
+          "A piece of "
+              + UnitStyle.METRIC.length(pieceMm)
+              + " is "
+              + Math.round(pieceMm / leastPieceMm)
+              + " times what fills the joint and floods it: cut it from narrower or thinner solder.");
     }
     return warnings;
   }

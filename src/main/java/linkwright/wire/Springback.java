@@ -55,7 +55,7 @@ public final class Springback {
     Domain.above0("wireMm", wireMm);
     Domain.above0("modulusMpa", modulusMpa);
     Domain.above0("yieldMpa", yieldMpa);
-    return growthAt((formerMm + wireMm) / 2, wireMm, modulusMpa, yieldMpa);
+    return growthAt((formerMm + wireMm) / 2, wireMm, yieldMpa / modulusMpa);
   }
 
   /**
@@ -135,13 +135,25 @@ public final class Springback {
 
   private static boolean opensBeyond(
       double wishedRadius, double radius, double wireMm, double modulusMpa, double yieldMpa) {
-    OptionalDouble growth = growthAt(radius, wireMm, modulusMpa, yieldMpa);
+    OptionalDouble growth = growthAt(radius, wireMm, yieldMpa / modulusMpa);
     return growth.isEmpty() || growth.getAsDouble() * radius > wishedRadius;
   }
 
-  private static OptionalDouble growthAt(
-      double radiusMm, double wireMm, double modulusMpa, double yieldMpa) {
-    double yieldCurvature = 2 * yieldMpa / (modulusMpa * wireMm);
+  /**
+   * Ratio of the centre line's radius after springing back to the one before, for wire that gives
+   * way at a share of its modulus.
+   *
+   * @param radiusMm radius of the centre line on the former, mm, above 0
+   * @param wireMm diameter of the wire, mm, above 0
+   * @param stressShare stress over modulus, not below 0; 0 for no springback
+   * @return 1 or more; empty if the wire springs back whole
+   * @throws IllegalArgumentException if an argument is out of its domain
+   */
+  public static OptionalDouble growthAt(double radiusMm, double wireMm, double stressShare) {
+    Domain.above0("radiusMm", radiusMm);
+    Domain.above0("wireMm", wireMm);
+    Domain.notBelow0("stressShare", stressShare);
+    double yieldCurvature = 2 * stressShare / wireMm;
     double bentShare = 1 / (radiusMm * yieldCurvature);
     if (!(bentShare > 1)) {
       return OptionalDouble.empty();

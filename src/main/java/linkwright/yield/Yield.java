@@ -34,7 +34,7 @@ public final class Yield {
    * @return the blanks, 0 if no more pieces are wanted; or why no number is enough
    * @throws IllegalArgumentException if an argument lies outside its domain
    */
-  public static Cut cut(int more, int good, int lost, double usualLoss, double confidence) {
+  public static BlanksToCut cut(int more, int good, int lost, double usualLoss, double confidence) {
     return cut(more, Rate.usual(usualLoss).seen(good, lost), confidence);
   }
 
@@ -47,21 +47,21 @@ public final class Yield {
    * @return the blanks, 0 if no more pieces are wanted; or why no number is enough
    * @throws IllegalArgumentException if an argument lies outside its domain
    */
-  public static Cut cut(int more, Rate loss, double confidence) {
+  public static BlanksToCut cut(int more, Rate loss, double confidence) {
     requireCount("more", more);
     if (!(confidence > 0 && confidence <= 1)) {
       throw new IllegalArgumentException("confidence must lie above 0, up to 1: " + confidence);
     }
     if (more == 0) {
-      return new Cut.Blanks(0, 1);
+      return new BlanksToCut.Blanks(0, 1);
     }
     if (loss.successes() == 0) {
-      return new Cut.OutOfReach(
+      return new BlanksToCut.OutOfReach(
           "Every piece is expected to be lost, so no number of blanks is enough: make one piece"
               + " that comes good, or give a usual loss below 100 %.");
     }
     if (confidence == 1 && loss.failures() > 0) {
-      return new Cut.OutOfReach(
+      return new BlanksToCut.OutOfReach(
           "No number of blanks makes it certain: ask for a chance below 100 %, 99 % for instance.");
     }
     if (more <= MOST_BLANKS) {
@@ -70,10 +70,10 @@ public final class Yield {
         losses.oneMore();
       }
       if (losses.chanceOfNoMore() >= confidence) {
-        return new Cut.Blanks(more + losses.count(), losses.chanceOfNoMore());
+        return new BlanksToCut.Blanks(more + losses.count(), losses.chanceOfNoMore());
       }
     }
-    return new Cut.OutOfReach(
+    return new BlanksToCut.OutOfReach(
         "Not even 1 000 000 blanks give that chance: ask for a lower one, for fewer pieces, or find"
             + " out first why so many are lost.");
   }

@@ -113,9 +113,10 @@ class StartingTest {
     @Test
     void is_that_of_the_build_file() throws IOException {
       assertThat(line.run("--version")).isZero();
-      assertThat(line.out()).isEqualTo("linkwright " + Commands.VERSION + "\n");
+      assertThat(line.out()).matches("linkwright [0-9]+\\.[0-9]+\\.[0-9]+[^\\s]*\n");
+      String version = line.out().strip().substring("linkwright ".length());
       assertThat(Files.readString(Path.of("pom.xml")))
-          .contains("<artifactId>linkwright</artifactId>\n  <version>" + Commands.VERSION + "<");
+          .contains("<artifactId>linkwright</artifactId>\n  <version>" + version + "<");
     }
 
     @ParameterizedTest

@@ -13,10 +13,11 @@ import linkwright.files.Home;
 import linkwright.files.Library;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
-import linkwright.job.plan.WishKeys;
+import linkwright.plan.WishKeys;
 import linkwright.routine.Caution;
 import linkwright.routine.Gear;
 import linkwright.shell.Start;
+import linkwright.standing.Handbook;
 import linkwright.view.Glyphs;
 import linkwright.view.Screens;
 
@@ -28,8 +29,8 @@ public final class Apprentice {
   /** A Wednesday evening. */
   public static final Instant BEGIN = Instant.parse("2026-03-04T17:00:00Z");
 
-  private static final Shelf SHIPPED =
-      Start.shelf(
+  private static final Handbook SHIPPED =
+      Start.handbook(
           Library.load(
               Home.find(Optional.of("no such folder"), Map.of(), Path.of("no such folder"))));
 
@@ -43,12 +44,13 @@ public final class Apprentice {
     this.model = model;
   }
 
-  /** At the tray, no job open, 80 x 24; three cautions of the test's own lie on the shelf. */
+  /** At the tray, no job open, 80 x 24; three cautions of the test's own lie on the handbook. */
   public static Apprentice atTheTray() {
-    Shelf shelf =
-        new Shelf(SHIPPED.reference(), SHIPPED.patterns(), SHIPPED.routines(), cards(), List.of());
+    Handbook handbook =
+        new Handbook(
+            SHIPPED.reference(), SHIPPED.patterns(), SHIPPED.routines(), cards(), List.of());
     Settings settings = Settings.USUAL.in(ZoneId.of("Europe/Vienna"));
-    return new Apprentice(Model.begin(shelf, settings, BEGIN, 80, 24));
+    return new Apprentice(Model.begin(handbook, settings, BEGIN, 80, 24));
   }
 
   /** With a planned job open, at the way round. */
@@ -110,7 +112,7 @@ public final class Apprentice {
   Apprentice opens(List<DoubtfulLine> doubtful) {
     return take(
         new Message.JobOpened(
-            "gate-chain", List.copyOf(book), false, List.of(), Map.of(), doubtful));
+            "gate-chain", "bench", List.copyOf(book), false, List.of(), Map.of(), doubtful));
   }
 
   /** Opens the book as it stands, with lines whose check failed. */
@@ -121,7 +123,8 @@ public final class Apprentice {
   /** Opens the book while another program writes it. */
   Apprentice looksOnly() {
     Screen before = model.screen();
-    take(new Message.JobOpened("gate-chain", List.copyOf(book), true, List.of(), Map.of()));
+    take(
+        new Message.JobOpened("gate-chain", "bench", List.copyOf(book), true, List.of(), Map.of()));
     model = model.with(before);
     return diskRefuses("Another Linkwright is writing this job now.");
   }

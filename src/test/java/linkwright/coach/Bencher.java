@@ -18,6 +18,7 @@ import linkwright.job.Pile;
 import linkwright.routine.Caution;
 import linkwright.shell.Demo;
 import linkwright.shell.Start;
+import linkwright.standing.Handbook;
 
 /**
  * Somebody at the bench, for tests: presses keys and reads what the coach makes of them. Facts are
@@ -25,7 +26,7 @@ import linkwright.shell.Start;
  */
 public final class Bencher {
   public static final Library LIBRARY = Library.load(new Home(Path.of("target", "no-home-at-all")));
-  public static final Shelf SHELF = Start.shelf(LIBRARY);
+  public static final Handbook SHELF = Start.handbook(LIBRARY);
   public static final Instant MORNING = Instant.parse("2026-03-02T08:00:00Z");
 
   private final List<Entry> entries = new ArrayList<>();
@@ -67,7 +68,8 @@ public final class Bencher {
     Bencher bencher = new Bencher(settings);
     facts.forEach(fact -> bencher.enter(List.of(fact)));
     bencher.take(
-        new Message.JobOpened("job", List.copyOf(bencher.entries), lookOnly, List.of(), Map.of()));
+        new Message.JobOpened(
+            "job", "bench", List.copyOf(bencher.entries), lookOnly, List.of(), Map.of()));
     return bencher;
   }
 

@@ -6,11 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import linkwright.job.Fact;
-import linkwright.job.plan.PartPlan;
-import linkwright.job.plan.WishKeys;
+import linkwright.plan.PartPlan;
+import linkwright.plan.WishKeys;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.Makes;
 import linkwright.routine.Routine;
+import linkwright.standing.CountedPlan;
 import linkwright.view.Glyphs;
 import linkwright.view.Screens;
 import org.junit.jupiter.api.Nested;
@@ -42,7 +43,7 @@ class PartJobTest {
   }
 
   private static StillLeft left(Bencher bench, String piece) {
-    var left = bench.job().reckoned().left().get(piece);
+    var left = bench.job().standing().left().get(piece);
     return new StillLeft(left.wanted(), left.more());
   }
 
@@ -62,7 +63,7 @@ class PartJobTest {
     assertThat(bench.notice()).startsWith("All done here");
     bench
         .job()
-        .reckoned()
+        .standing()
         .left()
         .forEach((piece, todo) -> assertThat(todo.good()).as(piece).isPositive());
   }
@@ -183,7 +184,7 @@ class PartJobTest {
     void has_rings_where_the_routine_joins_links_with_rings() {
       Bencher bench = job("round-cable");
       CountedPlan counted =
-          CountedPlan.ofTyped(wish(""), bench.job().state(), bench.model().shelf());
+          CountedPlan.ofTyped(wish(""), bench.job().state(), bench.model().handbook());
 
       assertThat(counted.holds()).isFalse();
       assertThat(counted.troubles())
@@ -196,7 +197,7 @@ class PartJobTest {
     void has_none_where_links_join_each_other() {
       Bencher bench = job("figure-of-eight");
       CountedPlan counted =
-          CountedPlan.ofTyped(wish("3 mm"), bench.job().state(), bench.model().shelf());
+          CountedPlan.ofTyped(wish("3 mm"), bench.job().state(), bench.model().handbook());
 
       assertThat(asked(bench)).doesNotContain(WishKeys.RING_INSIDE, WishKeys.RING_OVAL);
       assertThat(counted.troubles())

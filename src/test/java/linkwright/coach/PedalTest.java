@@ -8,11 +8,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import linkwright.job.Fact;
-import linkwright.job.StillToDo;
 import linkwright.routine.Ends;
 import linkwright.routine.Makes;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
+import linkwright.standing.StillToDo;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -90,7 +90,7 @@ class PedalTest {
   }
 
   private static int wanted(Bencher bench, String piece) {
-    return bench.job().reckoned().left().get(piece).wanted();
+    return bench.job().standing().left().get(piece).wanted();
   }
 
   static List<String> chains() {
@@ -136,8 +136,8 @@ class PedalTest {
   }
 
   private static void assertEveryPieceIsFinished(Bencher bench) {
-    Map<String, StillToDo> left = bench.job().reckoned().left();
-    assertThat(left).as(bench.job().reckoned().counted().sentence()).isNotEmpty();
+    Map<String, StillToDo> left = bench.job().standing().left();
+    assertThat(left).as(bench.job().standing().counted().sentence()).isNotEmpty();
     left.forEach(
         (piece, todo) -> {
           if (!bench.pile(piece).stages().isEmpty()) {

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import linkwright.job.EntryId;
 import linkwright.job.Fact;
-import linkwright.job.Prices;
+import linkwright.job.PriceList;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -199,15 +199,17 @@ class PlacesTest {
 
     @Test
     void the_chain_is_counted_anew_from_the_one_that_is_followed() {
-      int planned = bench.job().reckoned().counted().plan().orElseThrow().links();
+      int planned = bench.job().standing().counted().plan().orElseThrow().links();
       fill(bench.press("n"), Map.of("hung", "40 mm")).press("ctrl-k");
-      assertThat(bench.job().reckoned().counted().plan().orElseThrow().links()).isEqualTo(planned);
+      assertThat(bench.job().standing().counted().plan().orElseThrow().links()).isEqualTo(planned);
       bench.press("s");
       assertThat(bench.entered(Fact.TrialChosen.class)).hasSize(1);
-      assertThat(bench.job().reckoned().counted().plan().orElseThrow().links())
+      assertThat(bench.job().standing().counted().plan().orElseThrow().links())
           .isGreaterThan(planned);
       bench.press("u");
-      assertThat(bench.job().reckoned().counted().plan().orElseThrow().links()).isEqualTo(planned);
+      assertThat(bench.state().trials().chosen()).as("undo does not reach it").isPresent();
+      bench.press("esc", "k", "x").type("hung crooked").press("ctrl-k");
+      assertThat(bench.job().standing().counted().plan().orElseThrow().links()).isEqualTo(planned);
     }
 
     @ParameterizedTest
@@ -255,15 +257,23 @@ class PlacesTest {
     void prices_are_the_users_own_and_read_back_as_typed() {
       fill(
               bench.press("p"),
-              Map.of("currency", "€", Prices.HOUR, "28", Prices.MARGIN, "40 %", Prices.TAX, "0.2"))
+              Map.of(
+                  "currency",
+                  "€",
+                  PriceList.HOUR,
+                  "28",
+                  PriceList.MARGIN,
+                  "40 %",
+                  PriceList.TAX,
+                  "0.2"))
           .press("ctrl-k");
       assertThat(bench.state().accounts().prices())
-          .containsEntry(Prices.HOUR, 28.0)
-          .containsEntry(Prices.MARGIN, 0.4)
-          .containsEntry(Prices.TAX, 0.2);
+          .containsEntry(PriceList.HOUR, 28.0)
+          .containsEntry(PriceList.MARGIN, 0.4)
+          .containsEntry(PriceList.TAX, 0.2);
       bench.press("p");
-      assertThat(bench.form().text(Prices.MARGIN)).isEqualTo("40 %");
-      assertThat(bench.form().text(Prices.HOUR)).isEqualTo("28");
+      assertThat(bench.form().text(PriceList.MARGIN)).isEqualTo("40 %");
+      assertThat(bench.form().text(PriceList.HOUR)).isEqualTo("28");
     }
 
     @Test

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import linkwright.job.Fact;
-import linkwright.job.plan.Plan;
+import linkwright.plan.Plan;
 import org.junit.jupiter.api.Test;
 
 class PlanScreenTest {

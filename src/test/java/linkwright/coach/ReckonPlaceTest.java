@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Map;
 import linkwright.job.Fact;
-import linkwright.job.plan.WishKeys;
+import linkwright.plan.WishKeys;
 import linkwright.reckon.Reckoner;
 import linkwright.reckon.Sum;
 import org.junit.jupiter.api.Nested;
@@ -96,7 +96,7 @@ class ReckonPlaceTest {
       assertThat(apprentice.model().screen().form().orElseThrow().text("clasp")).isEqualTo("16 mm");
       // The plan's own count is what the same sum by itself comes to.
       int links =
-          apprentice.model().job().orElseThrow().reckoned().counted().plan().orElseThrow().links();
+          apprentice.model().job().orElseThrow().standing().counted().plan().orElseThrow().links();
       assertThat(apprentice.shown()).contains(links + " links");
     }
 

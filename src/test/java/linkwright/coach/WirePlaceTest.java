@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Map;
 import linkwright.job.Fact;
+import linkwright.standing.WireStand;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 

@@ -15,7 +15,7 @@ import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.job.Pile;
-import linkwright.job.StageOrder;
+import linkwright.job.StagesByKind;
 import linkwright.quantity.Problem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -45,7 +45,7 @@ class FirstFormatTest {
   }
 
   /** The stages as they were then, so that a routine may change since. */
-  private static StageOrder stages() throws IOException {
+  private static StagesByKind stages() throws IOException {
     Map<String, Map<String, List<String>>> stages = new LinkedHashMap<>();
     for (String line : Files.readAllLines(BOOKS.resolve("stages.txt"))) {
       String[] parts = line.split("[: ]+", -1);

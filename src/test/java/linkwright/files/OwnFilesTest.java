@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import linkwright.fit.Verdict;
-import linkwright.job.plan.Wish;
+import linkwright.plan.ChainWish;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.TradeWords;
 import org.junit.jupiter.api.Nested;
@@ -48,7 +48,7 @@ class OwnFilesTest {
     void isReadWithItsUnits() {
       PlanFile plan = PlanFile.of(Told.file(PLAN), LIBRARY);
       assertThat(Told.shown(plan.problems())).isEmpty();
-      Wish wish = plan.wish().orElseThrow();
+      ChainWish wish = plan.wish().orElseThrow();
       assertThat(wish.kerfMm()).isEqualTo(0.3);
       assertThat(wish.stockMm()).hasSize(2).element(1).isEqualTo(1.5 * 25.4);
       assertThat(wish.ringStockMm()).contains(List.of(200.0, 500.0));

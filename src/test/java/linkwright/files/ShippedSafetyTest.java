@@ -12,6 +12,8 @@ import java.util.stream.Stream;
 import linkwright.routine.Caution;
 import linkwright.routine.CautionChecks;
 import linkwright.routine.Hazard;
+import linkwright.routine.Routine;
+import linkwright.routine.Step;
 import org.junit.jupiter.api.Test;
 
 /** The shipped safety cards: complete, sourced, and short enough for a screen of 80 by 24. */
@@ -111,6 +113,88 @@ final class ShippedSafetyTest {
                 assertThat(card.defers()).contains("Local rules", "sheet", "licensed practice"));
   }
 
+  /** 29 CFR 1915.153, table I-1: torch brazing 3, torch soldering 2, each the least shade. */
+  @Test
+  void theTorchCardAsksForTheShadeOfBrazing() {
+    Caution torch =
+        CARDS.stream().filter(card -> card.id().equals("torch")).findFirst().orElseThrow();
+    assertThat(torch.wear())
+        .filteredOn(gear -> gear.sign().equals("M004"))
+        .singleElement()
+        .satisfies(gear -> assertThat(gear.says()).contains("shade 3 at least", "2 below 450 °C"));
+    assertThat(torch.source()).contains("29 CFR", "1915.153, table I-1");
+  }
+
+  /** Through shade 3 a dull red is not seen, so no step may rest on it. */
+  @Test
+  void annealingIsJudgedByWhatADarkLensLetsThrough() {
+    assertThat(ShippedSteps.in(step -> step.doText().contains("{glow}"))).hasSizeGreaterThan(10);
+    assertThat(
+            ShippedSteps.in(
+                step ->
+                    step.doText().contains("{glow}")
+                        && !Pattern.compile("flux|temperature paint|streaked")
+                            .matcher(step.doText())
+                            .find()))
+        .isEmpty();
+    assertThat(
+            ShippedSteps.in(
+                step -> ShippedSteps.texts(step).anyMatch(text -> text.contains("im light"))))
+        .isEmpty();
+    assertThat(ShippedSteps.LIBRARY.reference().metals())
+        .allSatisfy(
+            metal ->
+                assertThat(metal.glow())
+                    .as(metal.id())
+                    .containsAnyOf("flux clear", "temperature paint", "dark lens"));
+  }
+
+  private static boolean says(Step step, String words) {
+    return Pattern.compile(words).matcher(step.doText()).find();
+  }
+
+  @Test
+  void everyRoutineThatBurnsGasEndsWithTheGasShutAndAFireWatch() {
+    for (Routine routine : ShippedSteps.LIBRARY.routines().values()) {
+      List<Step> steps = routine.steps();
+      int last = -1;
+      for (int at = 0; at < steps.size(); at++) {
+        last = steps.get(at).does().contains(Hazard.BURNS_GAS) ? at : last;
+      }
+      assertThat(last < 0 ? steps : steps.subList(last + 1, steps.size()))
+          .as(routine.id())
+          .anyMatch(
+              step ->
+                  step.waits().stream().anyMatch(wait -> wait.name().equals("Fire watch"))
+                      && step.cautions().contains("fire-watch")
+                      && says(step, "(?i)(gas|bottle) (shut|off)|shut the gas"));
+    }
+  }
+
+  /** As the pickle card says: water, soda water apart, water again. */
+  @Test
+  void workFromThePickleIsRinsedBeforeTheSodaWaterToo() {
+    assertThat(
+            ShippedSteps.in(
+                step ->
+                    says(step, "soda water|neutralise|baking soda")
+                        && step.does().contains(Hazard.PICKLES)
+                        && !says(step, "(?is)rinse.*(soda|neutralise).*(rinse|rinses)")))
+        .isEmpty();
+  }
+
+  @Test
+  void wirePulledStraightHasTheCardForIt() {
+    assertThat(
+            ShippedSteps.in(
+                step ->
+                    says(
+                            step,
+                            "(and pull it|pull the other) straight|one steady pull|pull until the wire")
+                        && !step.cautions().contains("pulling-wire")))
+        .isEmpty();
+  }
+
   @Test
   void whatMustNotBeForgottenIsSaid() {
     assertThat(text("pickle")).contains("acid into water", "hot work", "steel", "rinse");
@@ -128,7 +212,12 @@ final class ShippedSafetyTest {
     assertThat(text("chain-does-not-let-go")).contains("child", "machine");
     assertThat(text("ventilation")).contains("Zinc", "Cadmium", "Fluoride");
     assertThat(text("lone-work")).contains("Asthma", "Pregnant", "Alone");
-    assertThat(text("fire-watch")).contains("30 min");
+    assertThat(text("fire-watch")).contains("60 min", "30 min");
+    assertThat(text("molten-metal")).contains("Face shield", "leather", "shoes", "dry", "others");
+    assertThat(text("torch-lighting"))
+        .contains("Check", "Purge", "fuel first", "spark lighter", "neutral", "Off: torch");
+    assertThat(text("torch-fuels")).contains("butane", "Propane", "Acetylene", "local rules");
+    assertThat(text("pulling-wire")).contains("Beside the pull");
     assertThat(text("metal-on-skin")).contains("Nickel", "Brass");
   }
 }

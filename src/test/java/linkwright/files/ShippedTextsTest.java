@@ -11,6 +11,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.Routine;
+import linkwright.routine.Step;
 import linkwright.routine.TradeWords;
 import linkwright.routine.Wording;
 import org.junit.jupiter.api.Test;
@@ -78,6 +79,14 @@ class ShippedTextsTest {
         .isEmpty();
     assertThat(in(step -> step.wrong().stream().anyMatch(one -> one.remedy().length() > 200)))
         .isEmpty();
+  }
+
+  @Test
+  void giveEveryStepItsOwnReasonAndWhatMayGoWrong() {
+    assertThat(in(step -> step.why().isBlank())).as("steps without a why").isEmpty();
+    assertThat(in(step -> step.wrong().isEmpty())).as("steps without a wrong").isEmpty();
+    List<String> whys = ShippedSteps.steps().map(Step::why).toList();
+    assertThat(whys).as("whys that stand in two steps").doesNotHaveDuplicates();
   }
 
   @Test

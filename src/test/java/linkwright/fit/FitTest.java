@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import linkwright.link.Bending;
 import linkwright.link.Pattern;
 import linkwright.link.PatternFiles;
 import linkwright.quantity.UnitStyle;
@@ -16,12 +17,16 @@ import org.junit.jupiter.api.Test;
 class FitTest {
   private static final Pattern HOOK = PatternFiles.named("hook-link");
   private static final Pattern SCROLL = PatternFiles.named("scroll");
-  private static final Maker NEW = Maker.unknown(1.02);
-  private static final Wish WISH = new Wish(15, 5);
+  private static final Maker NEW = Maker.unknown(0.0027);
+  private static final LinkSize WISH = new LinkSize(15, 5);
   private static final Map<String, List<Double>> OWNED =
       Map.of("eye", List.of(2.0, 2.5, 3.0, 3.5, 4.0));
 
-  private static Proposal next(Maker maker, Wish wish, double stepMm) {
+  private static Maker sure(Bending bending) {
+    return new Maker(bending, Covariance.ofSpreads(0, 0, 0, 0), Scatter.USUAL);
+  }
+
+  private static Proposal next(Maker maker, LinkSize wish, double stepMm) {
     return Fit.next(HOOK, 0.9, maker, wish, OWNED, stepMm).orThrow();
   }
 
@@ -42,9 +47,9 @@ class FitTest {
     @Test
     void isFoundForAnOvalWhoseShortestBlankIsARing() {
       Pattern oval = PatternFiles.named("oval");
-      Wish wish = new Wish(12, 4.8);
+      LinkSize wish = new LinkSize(12, 4.8);
 
-      Proposal proposal = Fit.next(oval, 1, Maker.unknown(1), wish, Map.of(), 0).orThrow();
+      Proposal proposal = Fit.next(oval, 1, Maker.unknown(0), wish, Map.of(), 0).orThrow();
 
       // Two half circles over 2.8 mm and two straights between them.
       double straight = 12 - (2.8 + 2 * 1);
@@ -68,7 +73,7 @@ class FitTest {
 
     @Test
     void comesNearerWithEachMeasuredPiece() {
-      Maker hands = new Maker(1.06, 0.6, 15, Covariance.ofSpreads(0, 0, 0));
+      Maker hands = sure(new Bending(0.0027, 0.09, 0.6, 15));
       Proposal first = next(NEW, WISH, 0.5);
       Expected made = Fit.expect(HOOK, 0.9, hands, first.blankMm(), first.formersMm()).orThrow();
       Maker learned =
@@ -114,7 +119,7 @@ class FitTest {
   class WhatCannotBeHad {
     @Test
     void aLinkShorterThanItsBendsIsToldWithTheNearest() {
-      Proposal proposal = next(NEW, new Wish(6, 5), 0);
+      Proposal proposal = next(NEW, new LinkSize(6, 5), 0);
       assertThat(proposal.reach()).isEqualTo(Reach.TOO_LONG_AT_THE_SHORTEST);
       assertThat(proposal.shortfall(UnitStyle.METRIC).orElseThrow())
           .startsWith("A link of 6 mm by 5 mm cannot be had from these formers; the nearest is")
@@ -123,9 +128,9 @@ class FitTest {
 
     @Test
     void aWidthThatNoFormerGivesIsToldWithWhatToTake() {
-      assertThat(next(NEW, new Wish(15, 9), 0).shortfall(UnitStyle.METRIC).orElseThrow())
+      assertThat(next(NEW, new LinkSize(15, 9), 0).shortfall(UnitStyle.METRIC).orElseThrow())
           .contains("take larger formers for a wider one");
-      assertThat(next(NEW, new Wish(15, 2.5), 0).shortfall(UnitStyle.METRIC).orElseThrow())
+      assertThat(next(NEW, new LinkSize(15, 2.5), 0).shortfall(UnitStyle.METRIC).orElseThrow())
           .contains("take smaller formers for a narrower one");
     }
 
@@ -135,8 +140,8 @@ class FitTest {
           Fit.next(
                   SCROLL,
                   0.9,
-                  Maker.unknown(1),
-                  new Wish(15, 4.3),
+                  Maker.unknown(0),
+                  new LinkSize(15, 4.3),
                   Map.of("tip", List.of(1.5), "bow", List.of(2.5)),
                   0)
               .orThrow();
@@ -175,7 +180,7 @@ class FitTest {
     @Test
     void argumentsOutsideTheirDomainAreNamed() {
       assertThatIllegalArgumentException()
-          .isThrownBy(() -> new Wish(0, 5))
+          .isThrownBy(() -> new LinkSize(0, 5))
           .withMessageContaining("lengthMm");
       assertThatIllegalArgumentException()
           .isThrownBy(() -> Tried.measured(30, Map.of("eye", -1.0), 15, 5))
@@ -185,7 +190,7 @@ class FitTest {
           .withMessageContaining("stepMm");
       assertThatIllegalArgumentException()
           .isThrownBy(() -> Maker.unknown(Double.NaN))
-          .withMessageContaining("growth");
+          .withMessageContaining("stressShare");
     }
   }
 
@@ -195,17 +200,17 @@ class FitTest {
 
     @Test
     void scaledByTwoTheProposalIsTwiceAsLarge() {
-      Maker sure = new Maker(1.03, 0, 5, Covariance.ofSpreads(0, 0, 0));
+      Maker sure = sure(new Bending(0.0027, 0.02, 0, 5));
       Random random = new Random(SEED);
       for (int i = 0; i < 50; i++) {
-        Wish wish = new Wish(12 + 6 * random.nextDouble(), 4.5 + 1.7 * random.nextDouble());
+        LinkSize wish = new LinkSize(12 + 6 * random.nextDouble(), 4.5 + 1.7 * random.nextDouble());
         Proposal one = Fit.next(HOOK, 0.9, sure, wish, OWNED, 0).orThrow();
         Proposal two =
             Fit.next(
                     HOOK,
                     1.8,
                     sure,
-                    new Wish(2 * wish.lengthMm(), 2 * wish.widthMm()),
+                    new LinkSize(2 * wish.lengthMm(), 2 * wish.widthMm()),
                     Map.of("eye", List.of(4.0, 5.0, 6.0, 7.0, 8.0)),
                     0)
                 .orThrow();
@@ -220,12 +225,13 @@ class FitTest {
       Random random = new Random(SEED);
       for (int i = 0; i < 200; i++) {
         Maker sure =
-            new Maker(
-                1.03 + 0.03 * random.nextGaussian(),
-                0.5 * random.nextGaussian(),
-                12 * random.nextGaussian(),
-                Covariance.ofSpreads(0, 0, 0));
-        Wish wish = new Wish(3 + 20 * random.nextDouble(), 1 + 8 * random.nextDouble());
+            sure(
+                new Bending(
+                    0.0027,
+                    0.07 * random.nextGaussian(),
+                    0.5 * random.nextGaussian(),
+                    12 * random.nextGaussian()));
+        LinkSize wish = new LinkSize(3 + 20 * random.nextDouble(), 1 + 8 * random.nextDouble());
         Proposal proposal = next(sure, wish, 0.5);
         assertThat(Fit.expect(HOOK, 0.9, sure, proposal.blankMm(), proposal.formersMm()).isGood())
             .as("seed %d, run %d, %s", SEED, i, proposal)

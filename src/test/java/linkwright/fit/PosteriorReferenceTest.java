@@ -7,27 +7,28 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import linkwright.link.Bending;
 import linkwright.link.Pattern;
 import linkwright.link.PatternFiles;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * The fit against a second method that knows nothing of slopes: makers drawn from the prior, each
- * weighed by how well it explains the piece, with the eyes' noise drawn too.
+ * The fit against a second method that knows nothing of slopes: makers drawn from the prior, their
+ * scatter, their drift and their slips drawn too, each weighed by how well it explains the piece.
  */
 class PosteriorReferenceTest {
   private static final long SEED = 4_711;
-  private static final int DRAWN = 200_000;
+  private static final int DRAWN = 300_000;
 
   @ParameterizedTest
   @CsvSource({"15.6, 4.9", "14.2, 4.7", "16.4, 5.1"})
   void whatAPieceTeachesOfTheNextAgreesWithWeighedDraws(double lengthMm, double widthMm) {
     Pattern hook = PatternFiles.named("hook-link");
-    Maker prior = Maker.unknown(1.02);
+    Maker prior = Maker.unknown(0.0027);
     Map<String, Double> eye = Map.of("eye", 3.0);
     Tried piece = Tried.measured(30, eye, lengthMm, widthMm);
-    Maker fitted = Fit.learn(hook, 0.9, prior, List.of(piece), new Wish(15, 5));
+    Maker fitted = Fit.learn(hook, 0.9, prior, List.of(piece), new LinkSize(15, 5));
     Shape shape = new PatternShape(hook, 0.9);
 
     Random random = new Random(SEED);
@@ -35,19 +36,27 @@ class PosteriorReferenceTest {
     double mean = 0;
     double square = 0;
     for (int i = 0; i < DRAWN; i++) {
-      Maker drawn =
-          new Maker(
-              1.02 + 0.03 * random.nextGaussian(),
+      Bending drawn =
+          new Bending(
+              Math.max(0, 0.0027 * (1 + 0.25 * random.nextGaussian())),
+              0.07 * random.nextGaussian(),
               0.5 * random.nextGaussian(),
-              12 * random.nextGaussian(),
-              prior.covariance());
-      double turn = Noise.meanTurnDeg(2) * random.nextGaussian();
-      Optional<Size> made = shape.size(30, eye, drawn.turned(turn));
-      Optional<Size> next = shape.size(31, eye, drawn);
+              12 * random.nextGaussian());
+      double share = share(random);
+      double drift = random.nextDouble() < 0.1 ? 3 * random.nextGaussian() : 0;
+      double turn = share * 4 / Math.sqrt(2) * random.nextGaussian() - drift;
+      Bending then =
+          new Bending(
+              drawn.stressShare(),
+              drawn.clearanceShare() + share * 0.01 * random.nextGaussian(),
+              drawn.lostMm() + share * 0.15 * random.nextGaussian(),
+              drawn.extraTurnDeg() + turn);
+      Optional<FormedSize> made = shape.size(30, eye, then);
+      Optional<FormedSize> next = shape.size(31, eye, drawn);
       if (made.isPresent() && next.isPresent()) {
-        double l = (made.get().lengthMm() - lengthMm) / Noise.CALIPER_MM;
-        double w = (made.get().widthMm() - widthMm) / Noise.CALIPER_MM;
-        double weight = Math.exp(-(l * l + w * w) / 2);
+        double weight =
+            chance(made.get().lengthMm() - lengthMm, share, Math.max(1, lengthMm / 10))
+                * chance(made.get().widthMm() - widthMm, share, 1);
         weights += weight;
         mean += weight * next.get().lengthMm();
         square += weight * next.get().lengthMm() * next.get().lengthMm();
@@ -57,11 +66,32 @@ class PosteriorReferenceTest {
     double spread = Math.sqrt(square / weights - mean * mean);
 
     Expected expected = Fit.expect(hook, 0.9, fitted, 31, eye).orThrow();
-    Noise noise =
-        Slope.of(shape, 31, eye, fitted, fitted.covariance().root()).orElseThrow().noise();
+    PieceScatter own =
+        Sensitivity.of(shape, 31, eye, fitted, fitted.covariance().root()).orElseThrow().scatter();
     double ofMaker =
-        Math.sqrt(Math.pow(expected.lengthSpreadMm(), 2) - Math.pow(noise.lengthMm(), 2));
-    assertThat(expected.lengthMm()).as("seed %d", SEED).isCloseTo(mean, within(0.04));
-    assertThat(ofMaker).as("seed %d", SEED).isCloseTo(spread, within(0.02));
+        Math.sqrt(
+            Math.pow(expected.lengthSpreadMm(), 2)
+                - Math.pow(fitted.scatter().share() * own.lengthMm(), 2));
+    assertThat(expected.lengthMm()).as("seed %d", SEED).isCloseTo(mean, within(0.05));
+    assertThat(ofMaker).as("seed %d", SEED).isCloseTo(spread, within(0.05));
+  }
+
+  /** A share whose square is scaled inverse chi square with six degrees of freedom about 1. */
+  private static double share(Random random) {
+    double chi = 0;
+    for (int i = 0; i < 6; i++) {
+      chi += Math.pow(random.nextGaussian(), 2);
+    }
+    return Math.sqrt(6 / chi);
+  }
+
+  private static double chance(double off, double share, double farMm) {
+    double near = density(off, share * 0.1);
+    double far = density(off, share * Math.hypot(0.1, farMm));
+    return (1 - Readings.MISREAD_CHANCE) * near + Readings.MISREAD_CHANCE * far;
+  }
+
+  private static double density(double off, double spread) {
+    return Math.exp(-off * off / (2 * spread * spread)) / spread;
   }
 }

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import linkwright.link.Bend;
-import linkwright.link.Bit;
-import linkwright.link.Other;
+import linkwright.link.OtherHalf;
 import linkwright.link.Pattern;
+import linkwright.link.PatternPart;
 import linkwright.link.Run;
 import linkwright.link.Side;
 
@@ -16,12 +16,12 @@ final class UnlikeEyes {
 
   /** The pattern written out whole, each of its two eyes turned further by its own amount. */
   static Pattern of(Pattern pattern, double[] turns) {
-    List<Bit> path = new ArrayList<>();
-    for (Bit bit : pattern.path()) {
+    List<PatternPart> path = new ArrayList<>();
+    for (PatternPart bit : pattern.path()) {
       path.add(bit instanceof Bend bend ? bent(bend, bend.side(), turns[0]) : bit);
     }
     for (int i = pattern.path().size() - 1; i >= 0; i--) {
-      Bit bit = pattern.path().get(i);
+      PatternPart bit = pattern.path().get(i);
       if (bit instanceof Bend bend) {
         Bend back =
             new Bend(
@@ -32,7 +32,7 @@ final class UnlikeEyes {
                 bend.eye(),
                 bend.curl(),
                 bend.overOnPurpose());
-        boolean turned = pattern.other() == Other.TURNED;
+        boolean turned = pattern.other() == OtherHalf.TURNED;
         path.add(bent(back, turned ? bend.side().opposite() : bend.side(), turns[1]));
       } else if (bit instanceof Run run) {
         path.add(run.isRest() ? Run.likeRest() : run);
@@ -43,7 +43,7 @@ final class UnlikeEyes {
         pattern.says(),
         pattern.formersMm(),
         path,
-        Other.NONE,
+        OtherHalf.NONE,
         pattern.closed(),
         List.of(),
         pattern.usual());

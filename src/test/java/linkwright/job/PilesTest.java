@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class PilesTest {
   private static final List<String> STAGES =
       List.of("cut", "formed", "soldered", "pickled", "checked", "joined", "finished");
-  private static final StageOrder ORDER = routine -> Map.of("link", STAGES);
+  private static final StagesByKind ORDER = routine -> Map.of("link", STAGES);
 
   private final List<Entry> book = new ArrayList<>(List.of(entry(1, new Fact.JobOpened("a", "r"))));
 
@@ -114,14 +114,14 @@ class PilesTest {
       enter(through(1, "formed"));
       assertThat(piles().hand().holds("link", "formed")).isEqualTo(2);
       enter(through(2, "formed"));
-      assertThat(piles().hand()).isEqualTo(Hand.EMPTY);
+      assertThat(piles().hand()).isEqualTo(linkwright.job.InHand.EMPTY);
     }
 
     @Test
     void what_fails_or_is_scrapped_leaves_the_hand() {
       enter(cut(5), new Fact.PiecesTaken(Map.of("link", 2), "formed", false));
       enter(back(1, "formed", "formed", false), scrapped(1, "formed", false));
-      assertThat(piles().hand()).isEqualTo(Hand.EMPTY);
+      assertThat(piles().hand()).isEqualTo(linkwright.job.InHand.EMPTY);
     }
 
     @Test

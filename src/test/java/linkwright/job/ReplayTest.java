@@ -16,7 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class ReplayTest {
-  private static final StageOrder ORDER =
+  private static final StagesByKind ORDER =
       routine ->
           Map.of(
               "link", List.of("cut", "formed", "soldered", "checked", "joined", "finished"),
@@ -121,14 +121,6 @@ class ReplayTest {
     void a_strike_of_an_entry_that_is_not_there_changes_nothing() {
       Entry lost = at(2, new Fact.Struck(new EntryId("gone", 9), ""));
       assertThat(JobState.replay(List.of(cut, lost), ORDER).wire().usedMm("link")).isEqualTo(114);
-    }
-
-    @Test
-    void undo_finds_the_last_entry_that_is_work_and_not_struck() {
-      Entry sitting = at(2, new Fact.SittingStarted());
-      assertThat(JobState.lastUndoable(List.of(cut, sitting))).contains(cut);
-      assertThat(JobState.lastUndoable(List.of(cut, sitting, at(3, new Fact.Struck(cut.id(), "")))))
-          .isEmpty();
     }
   }
 

@@ -46,7 +46,7 @@ class CrossingRegionsTest {
     Pattern pattern =
         Shapes.of(
             formers,
-            chance.nextBoolean() ? Other.TURNED : Other.MIRRORED,
+            chance.nextBoolean() ? OtherHalf.TURNED : OtherHalf.MIRRORED,
             false,
             List.of(),
             Run.of(0.2 + 4 * chance.nextDouble()),

@@ -83,7 +83,7 @@ class CrossingsTest {
   @Test
   void twoSeparateCrossingsAreTwo() {
     Pattern knots =
-        Shapes.half(3, Other.TURNED, Run.of(6), Bend.eye("eye", 270, Side.LEFT), Run.rest());
+        Shapes.half(3, OtherHalf.TURNED, Run.of(6), Bend.eye("eye", 270, Side.LEFT), Run.rest());
     Formed formed = Shapes.form(knots, 1, 2 * (6 + 3 * Math.PI) + 40);
     assertThat(formed.crossings()).hasSize(2);
     double lengthMm = formed.centreLine().lengthMm();
@@ -103,7 +103,7 @@ class CrossingsTest {
     Pattern eight =
         Shapes.of(
             Map.of("eye", 3.0),
-            Other.TURNED,
+            OtherHalf.TURNED,
             true,
             List.of(Joint.TIP_TO_TIP),
             Run.rest(),

@@ -33,7 +33,7 @@ class FormedPropertyTest {
     Map<String, Double> formers = new HashMap<>();
     formers.put("tip", 1 + 2 * chance.nextDouble());
     formers.put("eye", 2 + 3 * chance.nextDouble());
-    List<Bit> path = new ArrayList<>();
+    List<PatternPart> path = new ArrayList<>();
     path.add(
         new Bend(
             "tip",
@@ -57,10 +57,10 @@ class FormedPropertyTest {
     Pattern pattern =
         Shapes.of(
             formers,
-            chance.nextBoolean() ? Other.TURNED : Other.MIRRORED,
+            chance.nextBoolean() ? OtherHalf.TURNED : OtherHalf.MIRRORED,
             false,
             List.of(Joint.TIP_TO_BODY, Joint.CURL_TO_BODY),
-            path.toArray(new Bit[0]));
+            path.toArray(new PatternPart[0]));
     return new Drawn(pattern, 75 + 20 * chance.nextDouble());
   }
 
@@ -110,7 +110,7 @@ class FormedPropertyTest {
           drawn.pattern.formersMm().forEach((name, mm) -> scaled.put(name, mm * factor));
           Formed small = Shapes.form(drawn.pattern, 1, drawn.blankMm);
           Formed large =
-              Forming.form(drawn.pattern, factor, drawn.blankMm * factor, scaled, Hand.TRUE)
+              Forming.form(drawn.pattern, factor, drawn.blankMm * factor, scaled, Bending.TRUE)
                   .orThrow();
           assertThat(large.lengthMm()).isCloseTo(small.lengthMm() * factor, within(1e-9 * factor));
           assertThat(large.widthMm()).isCloseTo(small.widthMm() * factor, within(1e-9 * factor));
@@ -138,7 +138,7 @@ class FormedPropertyTest {
                   drawn.pattern.other(),
                   false,
                   List.of(),
-                  drawn.pattern.path().toArray(new Bit[0]));
+                  drawn.pattern.path().toArray(new PatternPart[0]));
           Formed formed = Shapes.form(open, 1, 45 + drawn.blankMm / 4);
           List<Crossing> crossings = formed.crossings();
           double step = 0.06;

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import linkwright.quantity.Read;
+import linkwright.wire.Springback;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -33,7 +34,7 @@ class FormingTest {
       Pattern oval =
           Shapes.of(
               Map.of("end", 3.0),
-              Other.MIRRORED,
+              OtherHalf.MIRRORED,
               true,
               List.of(Joint.TIP_TO_TIP),
               Run.rest(),
@@ -49,7 +50,7 @@ class FormingTest {
     @Test
     void anSOfTwoHalfCirclesIsPulledAlongTheDiagonal() {
       // Centres 8 mm apart along the stem and 2 × 1.5 mm across it: 2·√(4² + 1.5²) apart.
-      Pattern s = Shapes.half(2.0, Other.TURNED, Bend.eye("eye", 180, Side.LEFT), Run.rest());
+      Pattern s = Shapes.half(2.0, OtherHalf.TURNED, Bend.eye("eye", 180, Side.LEFT), Run.rest());
       Formed formed = Shapes.form(s, 1.0, 2 * Math.PI * 1.5 + 8);
       double centres = 2 * Math.hypot(4, 1.5);
       assertThat(formed.lengthMm()).isCloseTo(centres + 3 + 1, EXACT);
@@ -61,7 +62,7 @@ class FormingTest {
 
     @Test
     void aMirroredHalfMakesAC() {
-      Pattern c = Shapes.half(2.0, Other.MIRRORED, Bend.eye("eye", 180, Side.LEFT), Run.rest());
+      Pattern c = Shapes.half(2.0, OtherHalf.MIRRORED, Bend.eye("eye", 180, Side.LEFT), Run.rest());
       Formed formed = Shapes.form(c, 1.0, 2 * Math.PI * 1.5 + 8);
       assertThat(formed.lengthMm()).isCloseTo(8 + 3 + 1, EXACT);
       assertThat(formed.widthMm()).isCloseTo(3 + 1, EXACT);
@@ -74,7 +75,7 @@ class FormingTest {
       Pattern horns =
           Shapes.half(
               2.0,
-              Other.MIRRORED,
+              OtherHalf.MIRRORED,
               Run.of(4),
               Bend.of("eye", 90, Side.RIGHT),
               Bend.eye("eye", 135, Side.LEFT),
@@ -90,7 +91,7 @@ class FormingTest {
       Pattern spiral =
           Shapes.of(
               Map.of("small", 1.0, "large", 3.0),
-              Other.TURNED,
+              OtherHalf.TURNED,
               false,
               List.of(),
               new Bend("small", Optional.of("large"), 180, Side.LEFT, true, false, false),
@@ -105,19 +106,43 @@ class FormingTest {
     }
 
     @Test
-    void aHandsGrowthLossAndExtraTurnShowInTheLink() {
-      Pattern c = Shapes.half(2.0, Other.MIRRORED, Bend.eye("eye", 180, Side.LEFT), Run.rest());
-      Formed grown = Forming.form(c, 1.0, 30, Map.of(), new Hand(1.1, 2, 10)).orThrow();
+    void aHandsClearanceLossAndExtraTurnShowInTheLink() {
+      Pattern c = Shapes.half(2.0, OtherHalf.MIRRORED, Bend.eye("eye", 180, Side.LEFT), Run.rest());
+      Formed grown = Forming.form(c, 1.0, 30, Map.of(), new Bending(0, 0.15, 2, 10)).orThrow();
       double arc = Math.toRadians(190) * 1.65;
       assertThat(grown.shortestBlankMm()).isCloseTo(2 * arc + 2, EXACT);
       assertThat(grown.centreLine().lengthMm()).isCloseTo(28, EXACT);
       assertThat(grown.lengthMm()).isCloseTo(28 - 2 * arc + 2 * 1.65 + 1, EXACT);
     }
 
+    /** The same wire opens more over a wide former than over a tight one, as {@link Springback}. */
+    @Test
+    void everyBendSpringsBackByItsOwnFormer() {
+      Bending springs = Bending.springing(200.0 / 75_000);
+      for (double former : new double[] {1, 3, 12}) {
+        Pattern c =
+            Shapes.half(former, OtherHalf.MIRRORED, Bend.eye("eye", 180, Side.LEFT), Run.rest());
+        Formed formed = Forming.form(c, 0.9, 200, Map.of(), springs).orThrow();
+        assertThat(formed.eyes().get(0).insideMm())
+            .isCloseTo(Springback.insideMm(0.9, former, 75_000, 200).orElseThrow(), EXACT);
+      }
+    }
+
+    @Test
+    void wireThatOnlySpringsIsTold() {
+      Pattern c = Shapes.half(600, OtherHalf.MIRRORED, Bend.eye("eye", 180, Side.LEFT), Run.rest());
+      assertThat(
+              Forming.form(c, 0.9, 9000, Map.of(), Bending.springing(124.0 / 75_000))
+                  .problem()
+                  .orElseThrow())
+          .contains("\"eye\" of 600 mm")
+          .contains("goes straight again");
+    }
+
     @Test
     void theUsersFormersReplaceThePatternsByName() {
-      Pattern c = Shapes.half(2.0, Other.MIRRORED, Bend.eye("eye", 180, Side.LEFT), Run.rest());
-      Formed formed = Forming.form(c, 1.0, 30, Map.of("eye", 3.0), Hand.TRUE).orThrow();
+      Pattern c = Shapes.half(2.0, OtherHalf.MIRRORED, Bend.eye("eye", 180, Side.LEFT), Run.rest());
+      Formed formed = Forming.form(c, 1.0, 30, Map.of("eye", 3.0), Bending.TRUE).orThrow();
       assertThat(formed.widthMm()).isCloseTo(5, EXACT);
     }
 
@@ -200,13 +225,13 @@ class FormingTest {
       assertThat(bad(Shapes.read(scroll, Double.NaN, 38))).startsWith("The wire is not a number");
       assertThat(bad(Shapes.read(scroll, 0.9, Double.POSITIVE_INFINITY)))
           .isEqualTo("The blank is more than a kilometre: look at the unit.");
-      assertThat(bad(Forming.form(scroll, 0.9, 38, Map.of("bow", 0.0), Hand.TRUE)))
+      assertThat(bad(Forming.form(scroll, 0.9, 38, Map.of("bow", 0.0), Bending.TRUE)))
           .isEqualTo("The former \"bow\" is 0 mm: it must be more than 0 mm.");
     }
 
     @Test
     void aFormerThatThePatternDoesNotKnowIsTold() {
-      assertThat(bad(Forming.form(scroll, 0.9, 38, Map.of("body", 3.0), Hand.TRUE)))
+      assertThat(bad(Forming.form(scroll, 0.9, 38, Map.of("body", 3.0), Bending.TRUE)))
           .isEqualTo("\"scroll\" has no former \"body\": it has bow, tip.");
     }
 
@@ -224,7 +249,7 @@ class FormingTest {
 
     @Test
     void anEyeTurnedBackToStraightIsTold() {
-      assertThat(bad(Forming.form(scroll, 0.9, 38, Map.of(), new Hand(1, 0, -285))))
+      assertThat(bad(Forming.form(scroll, 0.9, 38, Map.of(), new Bending(0, 0, 0, -285))))
           .contains("no further than straight");
     }
 
@@ -242,9 +267,12 @@ class FormingTest {
 
     @Test
     void aHandThatCannotBeIsTheProgrammersFault() {
-      assertThatThrownBy(() -> new Hand(0, 0, 0)).hasMessageContaining("growth");
-      assertThatThrownBy(() -> new Hand(1, Double.NaN, 0)).hasMessageContaining("lostMm");
-      assertThatThrownBy(() -> new Hand(1, 0, Double.NaN)).hasMessageContaining("extraTurnDeg");
+      assertThatThrownBy(() -> new Bending(-1, 0, 0, 0)).hasMessageContaining("stressShare");
+      assertThatThrownBy(() -> new Bending(0, Double.NaN, 0, 0))
+          .hasMessageContaining("clearanceShare");
+      assertThatThrownBy(() -> new Bending(0, 0, Double.NaN, 0)).hasMessageContaining("lostMm");
+      assertThatThrownBy(() -> new Bending(0, 0, 0, Double.NaN))
+          .hasMessageContaining("extraTurnDeg");
     }
 
     private static String bad(Read<?> read) {

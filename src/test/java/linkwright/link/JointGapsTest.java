@@ -17,7 +17,7 @@ class JointGapsTest {
     Pattern hook =
         Shapes.of(
             Map.of("eye", 3.0),
-            Other.TURNED,
+            OtherHalf.TURNED,
             false,
             List.of(Joint.TIP_TO_BODY, Joint.TIP_TO_BODY),
             Bend.eye("eye", turnDeg, Side.LEFT),

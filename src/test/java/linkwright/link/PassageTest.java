@@ -13,7 +13,7 @@ class PassageTest {
     Pattern pattern =
         Shapes.of(
             Map.of("eye", 3.0),
-            Other.TURNED,
+            OtherHalf.TURNED,
             false,
             joints,
             Bend.eye("eye", 270, Side.LEFT),

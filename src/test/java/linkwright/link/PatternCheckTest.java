@@ -14,7 +14,7 @@ class PatternCheckTest {
     Pattern pattern =
         Shapes.of(
             Map.of("eye", -2.0),
-            Other.TURNED,
+            OtherHalf.TURNED,
             false,
             List.of(),
             Bend.eye("eyes", 0, Side.LEFT),
@@ -36,7 +36,7 @@ class PatternCheckTest {
 
   @Test
   void twoRestsAreOneTooMany() {
-    assertThat(sentences(Shapes.half(3, Other.TURNED, Run.rest(), EYE, Run.rest())))
+    assertThat(sentences(Shapes.half(3, OtherHalf.TURNED, Run.rest(), EYE, Run.rest())))
         .containsExactly(
             "The path has 2 \"run: rest\": exactly one, so that the blank decides its length;"
                 + " repeat it as \"run: as rest\".");
@@ -44,7 +44,7 @@ class PatternCheckTest {
 
   @Test
   void aHalfHasOneEyeAndAWholeTwo() {
-    assertThat(sentences(Shapes.half(3, Other.TURNED, EYE, EYE, Run.rest())))
+    assertThat(sentences(Shapes.half(3, OtherHalf.TURNED, EYE, EYE, Run.rest())))
         .singleElement()
         .asString()
         .startsWith("The path has 2 bends with \"eye: true\": one in the half");
@@ -57,7 +57,8 @@ class PatternCheckTest {
   @Test
   void aClosedPatternComesBackToItsHeadingAndHasAJoint() {
     Pattern gaping =
-        Shapes.of(Map.of("eye", 3.0), Other.NONE, true, List.of(), Bend.of("eye", 350, Side.LEFT));
+        Shapes.of(
+            Map.of("eye", 3.0), OtherHalf.NONE, true, List.of(), Bend.of("eye", 350, Side.LEFT));
     assertThat(sentences(gaping))
         .containsExactly(
             "The pattern is closed, yet no joint closes it: a joint \"tip to tip\".",
@@ -79,7 +80,7 @@ class PatternCheckTest {
 
   @Test
   void anEmptyPathIsTold() {
-    assertThat(sentences(Shapes.half(3, Other.TURNED)))
+    assertThat(sentences(Shapes.half(3, OtherHalf.TURNED)))
         .singleElement()
         .asString()
         .contains("no runs");

@@ -48,7 +48,7 @@ public final class PatternFiles {
   private static Pattern pattern(Map<String, Object> file) {
     Map<String, Double> formers = new LinkedHashMap<>();
     map(file.get("formers")).forEach((name, size) -> formers.put(name, mm(size)));
-    List<Bit> path = new ArrayList<>();
+    List<PatternPart> path = new ArrayList<>();
     for (Object bit : (List<?>) file.getOrDefault("half", file.get("whole"))) {
       path.add(bit(map(bit)));
     }
@@ -62,7 +62,7 @@ public final class PatternFiles {
         (String) file.get("says"),
         formers,
         path,
-        Other.valueOf(other.toUpperCase(java.util.Locale.ROOT)),
+        OtherHalf.valueOf(other.toUpperCase(java.util.Locale.ROOT)),
         Boolean.TRUE.equals(file.get("closed")),
         joints,
         Optional.ofNullable(file.get("usual")).map(usual -> usual(map(usual))));
@@ -76,7 +76,7 @@ public final class PatternFiles {
         optional(usual.get("ring-wire")));
   }
 
-  private static Bit bit(Map<String, Object> bit) {
+  private static PatternPart bit(Map<String, Object> bit) {
     if (bit.containsKey("run")) {
       return switch (String.valueOf(bit.get("run"))) {
         case "rest" -> Run.rest();

@@ -98,7 +98,7 @@ class PatternsTest {
   void aScrollOfAnInchNeedsSmallerFormersAndComesOutChunky() {
     Pattern scroll = PatternFiles.named("scroll");
     assertThat(Shapes.read(scroll, 0.9, 25.4).problem().orElseThrow()).contains("31.34 mm");
-    Formed chunky = Forming.form(scroll, 0.9, 25.4, Map.of("bow", 2.0), Hand.TRUE).orThrow();
+    Formed chunky = Forming.form(scroll, 0.9, 25.4, Map.of("bow", 2.0), Bending.TRUE).orThrow();
     assertThat(chunky.lengthMm() / chunky.widthMm()).isLessThan(2.4);
   }
 }

@@ -10,21 +10,25 @@ final class Shapes {
   private Shapes() {}
 
   static Pattern of(
-      Map<String, Double> formers, Other other, boolean closed, List<Joint> joints, Bit... path) {
+      Map<String, Double> formers,
+      OtherHalf other,
+      boolean closed,
+      List<Joint> joints,
+      PatternPart... path) {
     return new Pattern(
         "shape", "A shape.", formers, List.of(path), other, closed, joints, Optional.empty());
   }
 
-  static Pattern half(double eyeMm, Other other, Bit... path) {
+  static Pattern half(double eyeMm, OtherHalf other, PatternPart... path) {
     return of(Map.of("eye", eyeMm), other, false, List.of(), path);
   }
 
-  static Pattern whole(double eyeMm, List<Joint> joints, Bit... path) {
-    return of(Map.of("eye", eyeMm), Other.NONE, false, joints, path);
+  static Pattern whole(double eyeMm, List<Joint> joints, PatternPart... path) {
+    return of(Map.of("eye", eyeMm), OtherHalf.NONE, false, joints, path);
   }
 
   static Read<Formed> read(Pattern pattern, double wireMm, double blankMm) {
-    return Forming.form(pattern, wireMm, blankMm, Map.of(), Hand.TRUE);
+    return Forming.form(pattern, wireMm, blankMm, Map.of(), Bending.TRUE);
   }
 
   static Formed form(Pattern pattern, double wireMm, double blankMm) {

@@ -34,9 +34,19 @@ class GaugeReferenceTest {
     assertThat(Gauge.awgMm(number)).isCloseTo(inches * 25.4, within(1e-12));
   }
 
-  /** BS 3737:1964, millimetres as tabulated to three places (the inches are in the program). */
+  /**
+   * BS 3737:1964, millimetres as tabulated to three places (the inches are in the program), read at
+   * engineeringtoolbox.com, SWG - Standard Wire Gauge; 7/0 to 2/0 are −6 to −1. It prints 8.236 for
+   * 0, which is a slip: 0.324 in is 8.230 mm.
+   */
   @ParameterizedTest
   @CsvSource({
+    "-6, 12.700",
+    "-5, 11.786",
+    "-4, 10.973",
+    "-3, 10.160",
+    "-2, 9.449",
+    "-1, 8.839",
     "0, 8.230",
     "1, 7.620",
     "2, 7.010",
@@ -78,6 +88,16 @@ class GaugeReferenceTest {
     "38, 0.152",
     "39, 0.132",
     "40, 0.122",
+    "41, 0.112",
+    "42, 0.102",
+    "43, 0.091",
+    "44, 0.081",
+    "45, 0.071",
+    "46, 0.061",
+    "47, 0.051",
+    "48, 0.041",
+    "49, 0.030",
+    "50, 0.025",
   })
   void britishGauge(int number, double millimetres) {
     assertThat(Gauge.swgMm(number).orThrow()).isCloseTo(millimetres, within(0.00051));

@@ -24,7 +24,12 @@ class NumbersAsWrittenTest {
           "+0.9 MM | 0.9",
           "9 cm | 90",
           "1 m | 1000",
-          "1,000 mm | 1",
+          "1.000 mm | 1",
+          "0,925 mm | 0.925",
+          "1000,5 mm | 1000.5",
+          "1,25 mm | 1.25",
+          "1,2500 mm | 1.25",
+          "1 km | 1000000",
           "1 1/2 in | 38.1",
           "1-1/2 in | 38.1",
           "1½ in | 38.1",
@@ -86,6 +91,24 @@ class NumbersAsWrittenTest {
       assertThat(Length.read(typed).problem().orElseThrow())
           .startsWith(
               "“" + typed + "” has more in it than one number. Write thousands without a gap");
+    }
+
+    /** With three digits after it a comma may part thousands as well as decimals. */
+    @ParameterizedTest
+    @CsvSource(
+        delimiter = '|',
+        quoteCharacter = '`',
+        value = {
+          "1,000 mm | 1000 mm or 1.0 mm",
+          "12,345 mm | 12345 mm or 12.345 mm",
+          "-1,000 mm | −1000 mm or −1.0 mm",
+          "1,000 in | 1000 in or 1.0 in",
+          "1,000 | 1000 or 1.0"
+        })
+    void whereACommaMayPartThousandsBothReadingsAreTold(String typed, String readings) {
+      assertThat(Length.read(typed))
+          .isEqualTo(Read.bad("“" + typed + "” can be read in two ways. Write " + readings + "."));
+      assertThat(Length.readList(typed).isGood()).isFalse();
     }
 
     @ParameterizedTest

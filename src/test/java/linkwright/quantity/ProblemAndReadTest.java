@@ -14,7 +14,8 @@ class ProblemAndReadTest {
         .isEqualTo("my.yaml, line 3, column 7: “sterlng” is not a metal. Did you mean sterling?");
     assertThat(new Problem("my.yaml", 3, 0, "It ends too soon.", "").sentence())
         .isEqualTo("my.yaml, line 3: It ends too soon.");
-    assertThat(Problem.of("No wire", "Write one").sentence()).isEqualTo("No wire. Write one.");
+    assertThat(new Problem("", 0, 0, "No wire", "Write one").sentence())
+        .isEqualTo("No wire. Write one.");
   }
 
   @Test

@@ -31,6 +31,8 @@ class WireSizeTest {
   @Test
   void britishGaugeIsTheList() {
     assertThat(Length.readWire("19 SWG").orThrow().mm()).isCloseTo(1.016, within(1e-12));
+    assertThat(Length.readWire("7/0 SWG").orThrow().mm()).isCloseTo(12.7, within(1e-12));
+    assertThat(Length.readWire("SWG 50").orThrow().mm()).isCloseTo(0.0254, within(1e-12));
   }
 
   @ParameterizedTest
@@ -44,7 +46,17 @@ class WireSizeTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"99 AWG", "5/0 AWG", "-1 AWG", "19.5 SWG", "99 SWG", "-3 SWG", "1e9 SWG"})
+  @ValueSource(
+      strings = {
+        "99 AWG",
+        "5/0 AWG",
+        "-1 AWG",
+        "19.5 SWG",
+        "51 SWG",
+        "8/0 SWG",
+        "-3 SWG",
+        "1e9 SWG"
+      })
   void aNumberOutsideTheGaugeIsTold(String typed) {
     assertThat(Length.readWire(typed).problem().orElseThrow()).contains("rite");
   }

@@ -35,7 +35,8 @@ class ReferenceTest {
           List.of(STERLING, COPPER),
           List.of(EASY, HARD, GOLD, MEDIUM),
           List.of(UK_SILVER),
-          List.of(TRIGGER));
+          List.of(TRIGGER),
+          List.of());
 
   @Nested
   class LookingUp {
@@ -64,7 +65,7 @@ class ReferenceTest {
 
     @Test
     void inAnEmptyReferenceFindsNothingAndSaysSo() {
-      Reference empty = new Reference(List.of(), List.of(), List.of(), List.of());
+      Reference empty = new Reference(List.of(), List.of(), List.of(), List.of(), List.of());
       assertThat(empty.metal("")).isEqualTo(Read.bad("“” is not a known metal."));
     }
   }

@@ -90,7 +90,7 @@ final class Bench {
   /** What the checks say, one sentence a line. */
   List<String> sentences() {
     return RoutineChecks.check(routine(), CAUTIONS, PATTERNS).stream()
-        .map(Finding::sentence)
+        .map(found -> (found.wrong() + " " + found.expected()).strip())
         .toList();
   }
 

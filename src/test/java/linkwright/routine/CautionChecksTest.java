@@ -8,7 +8,9 @@ import org.junit.jupiter.api.Test;
 
 class CautionChecksTest {
   private static List<String> sentences(Caution caution) {
-    return CautionChecks.check(caution).stream().map(Finding::sentence).toList();
+    return CautionChecks.check(caution).stream()
+        .map(found -> (found.wrong() + " " + found.expected()).strip())
+        .toList();
   }
 
   private static Caution caution(String source, String defers, String sign) {

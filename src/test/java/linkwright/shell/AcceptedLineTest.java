@@ -31,7 +31,7 @@ class AcceptedLineTest {
   @Test
   void countsFromThenOnAndAfterTheNextStart() throws IOException {
     Home home = Home.find(Optional.of(folder.toString()), Map.of(), folder);
-    Model begin = Model.begin(Start.shelf(Library.load(home)), Settings.USUAL, NOW, 80, 24);
+    Model begin = Model.begin(Start.handbook(Library.load(home)), Settings.USUAL, NOW, 80, 24);
     Performer first = new Performer(home, "bench", InstantSource.fixed(NOW), () -> {});
     first.begin(begin, facts(), Optional.empty());
     first.shut();

@@ -9,13 +9,13 @@ import java.time.Instant;
 import java.time.InstantSource;
 import java.util.List;
 import linkwright.coach.Message;
-import linkwright.coach.Shelf;
 import linkwright.files.BookFile;
 import linkwright.files.DraftStore;
 import linkwright.files.EntryLines;
 import linkwright.files.Home;
 import linkwright.files.Library;
 import linkwright.job.Fact;
+import linkwright.standing.Handbook;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -26,14 +26,14 @@ class TakeOverTest {
   private static final Fact NOTE = new Fact.Noted("from here");
 
   @TempDir private Path folder;
-  private Shelf shelf;
+  private Handbook handbook;
   private Books books;
   private Path path;
 
   @BeforeEach
   void aBook() {
     Home home = new Home(folder);
-    shelf = Start.shelf(Library.load(home));
+    handbook = Start.handbook(Library.load(home));
     books =
         new Books(
             home,
@@ -41,7 +41,7 @@ class TakeOverTest {
             InstantSource.fixed(NOW),
             new DraftStore(home.drafts()),
             Patience.ENDLESS);
-    books.begin("Trace", List.of(new Fact.JobOpened("Trace", "round-cable")), shelf);
+    books.begin("Trace", List.of(new Fact.JobOpened("Trace", "round-cable")), handbook);
     books.shut();
     path = home.jobs().resolve("trace.yaml");
   }
@@ -53,13 +53,13 @@ class TakeOverTest {
   @Test
   void isWrittenByWhoeverLooked() throws IOException {
     BookFile other = theOther();
-    assertThat(books.open("trace", shelf)).isInstanceOf(Message.JobOpened.class);
-    assertThat(books.keep(List.of(NOTE), shelf))
+    assertThat(books.open("trace", handbook)).isInstanceOf(Message.JobOpened.class);
+    assertThat(books.keep(List.of(NOTE), handbook))
         .isInstanceOfSatisfying(
             Message.NotKept.class,
             not -> assertThat(not.why()).startsWith("Another Linkwright is writing this job now"));
     other.close();
-    assertThat(books.keep(List.of(NOTE), shelf)).isInstanceOf(Message.Kept.class);
+    assertThat(books.keep(List.of(NOTE), handbook)).isInstanceOf(Message.Kept.class);
     assertThat(Files.readString(path)).contains("from here");
     books.shut();
   }
@@ -67,25 +67,25 @@ class TakeOverTest {
   @Test
   void isShownAnewFirstIfItGrewMeanwhile() throws IOException {
     try (BookFile other = theOther()) {
-      books.open("trace", shelf);
+      books.open("trace", handbook);
       other.append(
           List.of(EntryLines.line(1, NOW, "there-x2y3z4w5", new Fact.Noted("from there"))));
     }
-    assertThat(books.keep(List.of(NOTE), shelf))
+    assertThat(books.keep(List.of(NOTE), handbook))
         .isInstanceOfSatisfying(
             Message.JobOpened.class, opened -> assertThat(opened.entries()).hasSize(2));
     assertThat(Files.readString(path)).doesNotContain("from here");
-    assertThat(books.keep(List.of(NOTE), shelf)).isInstanceOf(Message.Kept.class);
+    assertThat(books.keep(List.of(NOTE), handbook)).isInstanceOf(Message.Kept.class);
     books.shut();
   }
 
   @Test
   void aSittingsPersonSignsWhatIsEntered() throws IOException {
-    books.open("trace", shelf);
-    books.keep(List.of(new Fact.SittingStarted("Anna"), NOTE), shelf);
+    books.open("trace", handbook);
+    books.keep(List.of(new Fact.SittingStarted("Anna"), NOTE), handbook);
     books.shut();
-    books.open("trace", shelf);
-    books.keep(List.of(NOTE), shelf);
+    books.open("trace", handbook);
+    books.keep(List.of(NOTE), handbook);
     books.shut();
     assertThat(BookFile.look(path).orThrow().lines())
         .extracting(line -> line.person())

@@ -13,13 +13,13 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import linkwright.coach.Model;
 import linkwright.coach.Settings;
-import linkwright.coach.Shelf;
 import linkwright.coach.TrayJob;
 import linkwright.files.DraftStore;
 import linkwright.files.Home;
 import linkwright.files.Library;
 import linkwright.files.Slug;
 import linkwright.job.Fact;
+import linkwright.standing.Handbook;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -31,12 +31,12 @@ class TrayTest {
 
   @TempDir Path folder;
   private Home home;
-  private Shelf shelf;
+  private Handbook handbook;
 
   @BeforeEach
   void layJobsInTheTray() throws IOException {
     home = new Home(folder);
-    shelf = Start.shelf(Library.load(home));
+    handbook = Start.handbook(Library.load(home));
     for (int i = 0; i < JOBS; i++) {
       Path book = job("Chain " + (char) ('a' + i));
       Files.setLastModifiedTime(book, FileTime.from(NOW.plusSeconds(i)));
@@ -46,14 +46,14 @@ class TrayTest {
   @Test
   void readsThoseChangedLastFirstAndLeavesOutTheRestWhenBrokenOff() {
     Tray tray = new Tray(home);
-    List<TrayJob> jobs = tray.jobs(shelf, NOW, (done, all) -> done < 8);
+    List<TrayJob> jobs = tray.jobs(handbook, NOW, (done, all) -> done < 8);
     assertThat(jobs)
         .extracting(TrayJob::name)
         .containsExactlyInAnyOrderElementsOf(
             IntStream.range(12, JOBS).mapToObj(i -> "Chain " + (char) ('a' + i)).toList());
     assertThat(tray.unread()).isEqualTo(12);
 
-    assertThat(tray.jobs(shelf, NOW, Patience.ENDLESS)).hasSize(JOBS);
+    assertThat(tray.jobs(handbook, NOW, Patience.ENDLESS)).hasSize(JOBS);
     assertThat(tray.unread()).isZero();
   }
 
@@ -61,7 +61,7 @@ class TrayTest {
   void tellsHowManyJobsAreNotReadYet() {
     Performer performer =
         new Performer(home, "bench", InstantSource.fixed(NOW), () -> {}, (done, all) -> done < 16);
-    Model begin = Model.begin(shelf, Settings.USUAL, NOW, 80, 24);
+    Model begin = Model.begin(handbook, Settings.USUAL, NOW, 80, 24);
     Model model = performer.begin(begin, List.of(), Optional.empty());
     assertThat(model.tray()).hasSize(16);
     assertThat(model.notice().text()).startsWith("4 jobs are not read yet");
@@ -70,19 +70,19 @@ class TrayTest {
   @Test
   void readsABookAgainOnlyAfterItsFileChanged() throws IOException {
     Tray tray = new Tray(home);
-    tray.jobs(shelf, NOW, Patience.ENDLESS);
+    tray.jobs(handbook, NOW, Patience.ENDLESS);
     Path book = home.jobs().resolve("chain-c.yaml");
     FileTime before = Files.getLastModifiedTime(book);
     Files.delete(book);
     Files.move(job("Chain z"), book);
     Files.setLastModifiedTime(book, before);
-    assertThat(tray.jobs(shelf, NOW, Patience.ENDLESS))
+    assertThat(tray.jobs(handbook, NOW, Patience.ENDLESS))
         .extracting(TrayJob::name)
         .contains("Chain c")
         .doesNotContain("Chain z");
 
     Files.setLastModifiedTime(book, FileTime.from(NOW.plusSeconds(60)));
-    assertThat(tray.jobs(shelf, NOW, Patience.ENDLESS))
+    assertThat(tray.jobs(handbook, NOW, Patience.ENDLESS))
         .extracting(TrayJob::name)
         .contains("Chain z")
         .doesNotContain("Chain c");
@@ -91,8 +91,8 @@ class TrayTest {
   @Test
   void tellsATimerThatCameDueThoughItsBookIsNotReadAgain() {
     Books books = books();
-    books.open("chain-a", shelf);
-    books.keep(List.of(new Fact.TimerStarted("pickle", 60)), shelf);
+    books.open("chain-a", handbook);
+    books.keep(List.of(new Fact.TimerStarted("pickle", 60)), handbook);
     books.shut();
 
     Tray tray = new Tray(home);
@@ -101,7 +101,7 @@ class TrayTest {
   }
 
   private List<String> waits(Tray tray, Instant now) {
-    return tray.jobs(shelf, now, Patience.ENDLESS).stream()
+    return tray.jobs(handbook, now, Patience.ENDLESS).stream()
         .filter(job -> job.slug().equals("chain-a"))
         .findFirst()
         .orElseThrow()
@@ -110,7 +110,7 @@ class TrayTest {
 
   private Path job(String name) {
     Books books = books();
-    books.begin(name, List.of(new Fact.JobOpened(name, "scroll-and-ring")), shelf);
+    books.begin(name, List.of(new Fact.JobOpened(name, "scroll-and-ring")), handbook);
     books.shut();
     return home.jobs().resolve(Slug.of(name, taken -> false) + ".yaml");
   }

@@ -46,24 +46,24 @@ class EnvironmentTest {
     @Test
     void areAsManyAsTheTerminalTells() {
       assertThat(with("TERM", "xterm-256color", "COLORTERM", "truecolor").depth())
-          .isEqualTo(Depth.RGB);
-      assertThat(with("TERM", "xterm-direct").depth()).isEqualTo(Depth.RGB);
-      assertThat(with("TERM", "tmux-256color").depth()).isEqualTo(Depth.INDEXED);
-      assertThat(with("TERM", "xterm").depth()).isEqualTo(Depth.SIXTEEN);
-      assertThat(with("TERM", "vt220").depth()).isEqualTo(Depth.NONE);
-      assertThat(with("TERM", "dumb").depth()).isEqualTo(Depth.NONE);
-      assertThat(with().depth()).isEqualTo(Depth.NONE);
+          .isEqualTo(ColourDepth.RGB);
+      assertThat(with("TERM", "xterm-direct").depth()).isEqualTo(ColourDepth.RGB);
+      assertThat(with("TERM", "tmux-256color").depth()).isEqualTo(ColourDepth.INDEXED);
+      assertThat(with("TERM", "xterm").depth()).isEqualTo(ColourDepth.SIXTEEN);
+      assertThat(with("TERM", "vt220").depth()).isEqualTo(ColourDepth.NONE);
+      assertThat(with("TERM", "dumb").depth()).isEqualTo(ColourDepth.NONE);
+      assertThat(with().depth()).isEqualTo(ColourDepth.NONE);
     }
 
     @Test
     void areNoneWhereTheUserWantsNone() {
       Environment environment =
           with("TERM", "xterm-256color", "COLORTERM", "truecolor", "NO_COLOR", "1");
-      assertThat(environment.depth()).isEqualTo(Depth.NONE);
-      assertThat(environment.windowDepth()).isEqualTo(Depth.NONE);
+      assertThat(environment.depth()).isEqualTo(ColourDepth.NONE);
+      assertThat(environment.windowDepth()).isEqualTo(ColourDepth.NONE);
       assertThat(with("TERM", "xterm", "NO_COLOR", "").depth())
           .as("an empty variable asks for nothing")
-          .isEqualTo(Depth.SIXTEEN);
+          .isEqualTo(ColourDepth.SIXTEEN);
     }
 
     @Test
@@ -78,7 +78,7 @@ class EnvironmentTest {
   class Choosing {
     private Kind kind(boolean terminal, String system, boolean window, String... pairs) {
       Environment environment = new Environment(with(pairs).variables(), terminal, system);
-      return Displays.kind(environment, new Wishes(window, Optional.empty(), 18, true));
+      return Displays.kind(environment, new DisplayWishes(window, Optional.empty(), 18, true));
     }
 
     @Test
@@ -95,6 +95,16 @@ class EnvironmentTest {
       assertThat(kind(true, "Linux", true, "DISPLAY", ":0")).isEqualTo(Kind.WINDOW);
       assertThat(kind(true, "Windows 11", false)).isEqualTo(Kind.WINDOW);
       assertThat(kind(false, "Mac OS X", false)).isEqualTo(Kind.WINDOW);
+    }
+
+    @Test
+    void aTerminalThatWritesLinesGetsLinesUnlessAWindowIsWishedFor() {
+      assertThat(kind(true, "Linux", false, "TERM", "dumb")).isEqualTo(Kind.PLAIN);
+      assertThat(kind(true, "Linux", false, "TERM", "dumb", "DISPLAY", ":0")).isEqualTo(Kind.PLAIN);
+      assertThat(kind(true, "Linux", true, "TERM", "dumb", "DISPLAY", ":0")).isEqualTo(Kind.WINDOW);
+      assertThat(kind(false, "Linux", false, "TERM", "dumb", "DISPLAY", ":0"))
+          .as("no terminal at all")
+          .isEqualTo(Kind.WINDOW);
     }
 
     @Test

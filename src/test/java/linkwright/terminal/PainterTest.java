@@ -26,7 +26,7 @@ import org.junit.jupiter.api.Test;
 
 class PainterTest {
   private static Grid grid(int columns, int rows, String text) {
-    Canvas canvas = new Canvas(columns, rows);
+    Canvas canvas = new Canvas(columns, rows, Glyphs.FULL);
     canvas.wrapped(0, 0, columns, rows, text, Tone.PLAIN);
     return canvas.toGrid();
   }
@@ -80,14 +80,15 @@ class PainterTest {
   void theCursorStandsInTheFieldAndGoesAgain() throws IOException {
     DefaultVirtualTerminal terminal = new DefaultVirtualTerminal(new TerminalSize(10, 2));
     Painter painter =
-        new Painter(terminal, Theme.of(Look.DARK, Depth.RGB), Glyphs.FULL, Painter.Blocks.LETTERS);
-    Canvas canvas = new Canvas(10, 2);
+        new Painter(
+            terminal, Theme.of(Look.DARK, ColourDepth.RGB), Glyphs.FULL, Painter.Blocks.LETTERS);
+    Canvas canvas = new Canvas(10, 2, Glyphs.FULL);
     canvas.text(0, 1, "wire", Tone.FIELD);
     canvas.cursor(4, 1);
-    painter.paint(canvas.toGrid(), new Display.Size(10, 2));
+    painter.paint(canvas.toGrid(), new Display.GridSize(10, 2));
     assertThat(terminal.isCursorVisible()).isTrue();
     assertThat(terminal.getCursorPosition()).isEqualTo(new TerminalPosition(4, 1));
-    painter.paint(grid(10, 2, "wire"), new Display.Size(10, 2));
+    painter.paint(grid(10, 2, "wire"), new Display.GridSize(10, 2));
     assertThat(terminal.isCursorVisible()).isFalse();
   }
 
@@ -95,13 +96,14 @@ class PainterTest {
   void tonesBecomeColoursAndAttributes() throws IOException {
     DefaultVirtualTerminal terminal = new DefaultVirtualTerminal(new TerminalSize(10, 1));
     Painter painter =
-        new Painter(terminal, Theme.of(Look.DARK, Depth.RGB), Glyphs.FULL, Painter.Blocks.SOLID);
-    Canvas canvas = new Canvas(10, 1);
+        new Painter(
+            terminal, Theme.of(Look.DARK, ColourDepth.RGB), Glyphs.FULL, Painter.Blocks.SOLID);
+    Canvas canvas = new Canvas(10, 1, Glyphs.FULL);
     canvas.text(0, 0, "a", Tone.ACCENT);
     canvas.text(1, 0, "s", Tone.STRONG);
     canvas.text(2, 0, "p", Tone.PLAIN);
     canvas.text(3, 0, "█", Tone.ACCENT);
-    painter.paint(canvas.toGrid(), new Display.Size(10, 1));
+    painter.paint(canvas.toGrid(), new Display.GridSize(10, 1));
     TextColor copper = new TextColor.RGB(0xE0, 0x93, 0x5F);
     assertThat(terminal.getCharacter(0, 0).getForegroundColor()).isEqualTo(copper);
     assertThat(terminal.getCharacter(1, 0).getModifiers()).containsExactly(SGR.BOLD);
@@ -115,10 +117,10 @@ class PainterTest {
   void theFiguresOfARingingTimerStandOutFromTheirGround() throws IOException {
     for (Painter.Blocks blocks : Painter.Blocks.values()) {
       DefaultVirtualTerminal terminal = new DefaultVirtualTerminal(new TerminalSize(2, 1));
-      Canvas canvas = new Canvas(2, 1);
+      Canvas canvas = new Canvas(2, 1, Glyphs.FULL);
       canvas.text(0, 0, "█ ", Tone.ALARM);
-      new Painter(terminal, Theme.of(Look.DARK, Depth.RGB), Glyphs.FULL, blocks)
-          .paint(canvas.toGrid(), new Display.Size(2, 1));
+      new Painter(terminal, Theme.of(Look.DARK, ColourDepth.RGB), Glyphs.FULL, blocks)
+          .paint(canvas.toGrid(), new Display.GridSize(2, 1));
       assertThat(terminal.getCharacter(1, 0).getModifiers()).contains(SGR.REVERSE);
       boolean reversed = terminal.getCharacter(0, 0).getModifiers().contains(SGR.REVERSE);
       boolean full = terminal.getCharacter(0, 0).getCharacterString().equals("█");

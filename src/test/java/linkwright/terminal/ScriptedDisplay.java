@@ -56,7 +56,8 @@ public final class ScriptedDisplay implements Display {
           public void onResized(Terminal resized, TerminalSize size) {}
         });
     terminal.enterPrivateMode();
-    this.painter = new Painter(terminal, Theme.of(look, Depth.RGB), glyphs, Painter.Blocks.LETTERS);
+    this.painter =
+        new Painter(terminal, Theme.of(look, ColourDepth.RGB), glyphs, Painter.Blocks.LETTERS);
   }
 
   /** Adds typed letters to the script. */
@@ -141,9 +142,9 @@ public final class ScriptedDisplay implements Display {
   }
 
   @Override
-  public Size size() {
+  public GridSize size() {
     TerminalSize size = terminal.getTerminalSize();
-    return new Size(size.getColumns(), size.getRows());
+    return new GridSize(size.getColumns(), size.getRows());
   }
 
   @Override

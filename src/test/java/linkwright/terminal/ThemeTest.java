@@ -53,7 +53,7 @@ class ThemeTest {
     int checked = 0;
     for (Look look : BACKGROUNDS.keySet()) {
       double least = look == Look.HIGH_CONTRAST ? 7 : 4.5;
-      for (Depth depth : List.of(Depth.RGB, Depth.INDEXED)) {
+      for (ColourDepth depth : List.of(ColourDepth.RGB, ColourDepth.INDEXED)) {
         for (Tone tone : Tone.values()) {
           TextColor colour = Theme.of(look, depth).style(tone).colour();
           if (!colour.equals(TextColor.ANSI.DEFAULT)) {
@@ -81,10 +81,10 @@ class ThemeTest {
   void withoutColourNoneIsAskedFor() {
     for (Tone tone : Tone.values()) {
       for (Look look : Look.values()) {
-        assertThat(Theme.of(look, Depth.NONE).style(tone).colour())
+        assertThat(Theme.of(look, ColourDepth.NONE).style(tone).colour())
             .isEqualTo(TextColor.ANSI.DEFAULT);
       }
-      for (Depth depth : Depth.values()) {
+      for (ColourDepth depth : ColourDepth.values()) {
         assertThat(Theme.of(Look.NO_COLOUR, depth).style(tone).colour())
             .isEqualTo(TextColor.ANSI.DEFAULT);
       }
@@ -96,7 +96,7 @@ class ThemeTest {
     for (Look look : BACKGROUNDS.keySet()) {
       Set<Integer> colours = new HashSet<>();
       for (Tone tone : Tone.values()) {
-        TextColor colour = Theme.of(look, Depth.RGB).style(tone).colour();
+        TextColor colour = Theme.of(look, ColourDepth.RGB).style(tone).colour();
         int spread = colour.getRed() - colour.getBlue();
         if (!colour.equals(TextColor.ANSI.DEFAULT) && spread > 40) {
           colours.add(rgb(colour));
@@ -108,7 +108,7 @@ class ThemeTest {
 
   @Test
   void withoutColourWhatMattersStillStandsOut() {
-    Theme theme = Theme.of(Look.DARK, Depth.NONE);
+    Theme theme = Theme.of(Look.DARK, ColourDepth.NONE);
     assertThat(theme.style(Tone.ACCENT).attributes()).contains(SGR.BOLD);
     assertThat(theme.style(Tone.REVERSED).attributes()).contains(SGR.REVERSE);
     assertThat(theme.style(Tone.WARNING)).isNotEqualTo(theme.style(Tone.PLAIN));

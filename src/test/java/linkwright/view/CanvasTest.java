@@ -13,7 +13,7 @@ class CanvasTest {
   class Writing {
     @Test
     void textStandsWhereItWasPutWithItsTone() {
-      Canvas canvas = new Canvas(8, 2);
+      Canvas canvas = new Canvas(8, 2, Glyphs.FULL);
       int after = canvas.text(2, 1, "oval", Tone.STRONG);
       assertThat(after).isEqualTo(6);
       assertThat(canvas.toGrid().row(1)).isEqualTo("  oval  ");
@@ -22,7 +22,7 @@ class CanvasTest {
 
     @Test
     void textThatIsTooLongIsMarked() {
-      Canvas canvas = new Canvas(6, 1);
+      Canvas canvas = new Canvas(6, 1, Glyphs.FULL);
       canvas.text(1, 0, "planished", Tone.PLAIN);
       assertThat(canvas.toGrid().row(0)).isEqualTo(" plan…");
     }
@@ -36,7 +36,7 @@ class CanvasTest {
 
     @Test
     void outsideNothingHappens() {
-      Canvas canvas = new Canvas(4, 1);
+      Canvas canvas = new Canvas(4, 1, Glyphs.FULL);
       canvas.text(0, 5, "no", Tone.PLAIN);
       canvas.text(9, 0, "no", Tone.PLAIN);
       canvas.text(-2, 0, "abcd", Tone.PLAIN);
@@ -46,7 +46,7 @@ class CanvasTest {
 
     @Test
     void rightAndCentredKnowTheirColumns() {
-      Canvas canvas = new Canvas(9, 2);
+      Canvas canvas = new Canvas(9, 2, Glyphs.FULL);
       canvas.right(0, "12 g", Tone.PLAIN);
       canvas.centred(1, "now", Tone.ACCENT);
       assertThat(canvas.toGrid().text()).isEqualTo("     12 g\n   now\n");
@@ -54,7 +54,7 @@ class CanvasTest {
 
     @Test
     void wrappedTextThatNeedsMoreRowsIsMarked() {
-      Canvas canvas = new Canvas(10, 2);
+      Canvas canvas = new Canvas(10, 2, Glyphs.FULL);
       int rows = canvas.wrapped(0, 0, 10, 2, "Heat the whole link evenly", Tone.PLAIN);
       assertThat(rows).isEqualTo(2);
       assertThat(canvas.toGrid().text()).isEqualTo("Heat the\nwhole lin…\n");
@@ -62,14 +62,14 @@ class CanvasTest {
 
     @Test
     void inASingleColumnTheMarkIsLeft() {
-      Canvas canvas = new Canvas(1, 3);
+      Canvas canvas = new Canvas(1, 3, Glyphs.FULL);
       assertThat(canvas.wrapped(0, 0, 1, 3, "Heat the link", Tone.PLAIN)).isEqualTo(1);
       assertThat(canvas.toGrid().text()).isEqualTo("…\n\n\n");
     }
 
     @Test
     void aFillOfTwoColumnsIsRefused() {
-      assertThatThrownBy(() -> new Canvas(4, 4).fill(0, 0, 4, 4, "銀", Tone.PLAIN))
+      assertThatThrownBy(() -> new Canvas(4, 4, Glyphs.FULL).fill(0, 0, 4, 4, "銀", Tone.PLAIN))
           .hasMessageContaining("銀");
     }
   }
@@ -78,7 +78,7 @@ class CanvasTest {
   class WideLetters {
     @Test
     void oneStandsInTwoCells() {
-      Canvas canvas = new Canvas(4, 1);
+      Canvas canvas = new Canvas(4, 1, Glyphs.FULL);
       canvas.text(0, 0, "銀x", Tone.PLAIN);
       Grid grid = canvas.toGrid();
       assertThat(grid.at(0, 0)).isEqualTo(new Cell("銀", 2, Tone.PLAIN));
@@ -88,7 +88,7 @@ class CanvasTest {
 
     @Test
     void halfOfOneNeverStays() {
-      Canvas canvas = new Canvas(4, 1);
+      Canvas canvas = new Canvas(4, 1, Glyphs.FULL);
       canvas.text(0, 0, "銀銀", Tone.PLAIN);
       canvas.text(1, 0, "ab", Tone.PLAIN);
       assertThat(canvas.toGrid().row(0)).isEqualTo(" ab ");
@@ -99,7 +99,7 @@ class CanvasTest {
       long seed = 99;
       Random random = new Random(seed);
       for (int run = 0; run < 300; run++) {
-        Canvas canvas = new Canvas(12, 1);
+        Canvas canvas = new Canvas(12, 1, Glyphs.FULL);
         for (int i = 0; i < 6; i++) {
           canvas
               .area(random.nextInt(10), 0, random.nextInt(12), 1)
@@ -116,7 +116,7 @@ class CanvasTest {
   class Areas {
     @Test
     void anAreaHasItsOwnCornerAndEdges() {
-      Canvas canvas = new Canvas(10, 3);
+      Canvas canvas = new Canvas(10, 3, Glyphs.FULL);
       Canvas area = canvas.area(3, 1, 4, 1);
       area.text(0, 0, "finished", Tone.PLAIN);
       area.cursor(2, 0);
@@ -127,18 +127,18 @@ class CanvasTest {
 
     @Test
     void anAreaBeyondTheEdgeIsAsBigAsWhatIsLeft() {
-      Canvas area = new Canvas(10, 3).area(8, 2, 50, 50);
+      Canvas area = new Canvas(10, 3, Glyphs.FULL).area(8, 2, 50, 50);
       assertThat(area.width()).isEqualTo(2);
       assertThat(area.height()).isEqualTo(1);
-      assertThat(new Canvas(10, 3).area(20, 20, 5, 5).width()).isZero();
-      assertThat(new Canvas(10, 3).area(2, 2, -5, 5).width()).isZero();
+      assertThat(new Canvas(10, 3, Glyphs.FULL).area(20, 20, 5, 5).width()).isZero();
+      assertThat(new Canvas(10, 3, Glyphs.FULL).area(2, 2, -5, 5).width()).isZero();
     }
   }
 
   @Test
   void equalPicturesAreEqualGrids() {
-    Canvas one = new Canvas(5, 1);
-    Canvas two = new Canvas(5, 1);
+    Canvas one = new Canvas(5, 1, Glyphs.FULL);
+    Canvas two = new Canvas(5, 1, Glyphs.FULL);
     one.text(0, 0, "ring", Tone.PLAIN);
     two.text(0, 0, "ring", Tone.PLAIN);
     assertThat(one.toGrid()).isEqualTo(two.toGrid()).hasSameHashCodeAs(two.toGrid());
@@ -148,7 +148,7 @@ class CanvasTest {
 
   @Test
   void aFinishedGridStaysAsItWas() {
-    Canvas canvas = new Canvas(5, 1);
+    Canvas canvas = new Canvas(5, 1, Glyphs.FULL);
     Grid before = canvas.toGrid();
     canvas.text(0, 0, "ring", Tone.PLAIN);
     assertThat(before.row(0)).isBlank();
@@ -156,7 +156,7 @@ class CanvasTest {
 
   @Test
   void inAsciiTheColumnsStayAndNothingElseIsLeft() {
-    Canvas canvas = new Canvas(12, 1);
+    Canvas canvas = new Canvas(12, 1, Glyphs.FULL);
     canvas.text(0, 0, "銀 é×½ ⣿█…", Tone.PLAIN);
     Grid ascii = Ascii.of(canvas.toGrid());
     assertThat(ascii.row(0)).isEqualTo("?? ex/ ?#~  ");

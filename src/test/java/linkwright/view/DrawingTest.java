@@ -82,7 +82,7 @@ class DrawingTest {
 
     @Test
     void withoutRoomAreWrittenSmall() {
-      Canvas canvas = new Canvas(10, 2);
+      Canvas canvas = new Canvas(10, 2, Glyphs.FULL);
       assertThat(BigFigures.draw(canvas, "23/96", Tone.STRONG)).isEqualTo(1);
       assertThat(canvas.toGrid().text()).contains("23/96");
     }
@@ -104,7 +104,7 @@ class DrawingTest {
       }
       Dots dots = new Dots(10, 5, Dots.scale(4, 4, 10, 5), new At(3, 1));
       dots.line(circle);
-      Canvas canvas = new Canvas(10, 5);
+      Canvas canvas = new Canvas(10, 5, Glyphs.FULL);
       dots.draw(canvas, Tone.PLAIN);
       assertThat(canvas.toGrid().text())
           .isEqualTo(
@@ -164,7 +164,7 @@ class DrawingTest {
 
     @Test
     void areToScale() {
-      Canvas canvas = new Canvas(40, 1);
+      Canvas canvas = new Canvas(40, 1, Glyphs.FULL);
       assertThat(Bars.draw(canvas, 0, 400, pieces)).isEqualTo(20);
       assertThat(Bars.draw(canvas, 0, 200, pieces)).isEqualTo(40);
       assertThat(canvas.toGrid().row(0)).isEqualTo("▏████ 4 links ██████▏▓▓▓▓▓▓▓▓▓▓▓▏░░░░░░░");
@@ -203,7 +203,7 @@ class DrawingTest {
 
     @Test
     void putsSeveralLinksUnderASignAndNeverClaimsTooMuch() {
-      Canvas canvas = new Canvas(4, 1);
+      Canvas canvas = new Canvas(4, 1, Glyphs.FULL);
       assertThat(ChainBar.draw(canvas, 0, portions, 9)).isEqualTo(3);
       assertThat(canvas.toGrid().row(0)).isEqualTo("█▁··");
       assertThat(canvas.toGrid().rowTones(0)).isEqualTo("fAAf");

@@ -6,10 +6,10 @@ import java.util.Locale;
 import java.util.Optional;
 import linkwright.coach.Key;
 import linkwright.terminal.Display;
+import linkwright.terminal.DisplayWishes;
 import linkwright.terminal.Displays;
 import linkwright.terminal.Environment;
 import linkwright.terminal.Input;
-import linkwright.terminal.Wishes;
 import linkwright.view.BigFigures;
 import linkwright.view.Canvas;
 import linkwright.view.Tone;
@@ -21,14 +21,14 @@ public final class EchoProgram {
   private EchoProgram() {}
 
   public static void main(String[] arguments) {
-    Wishes wishes =
+    DisplayWishes wishes =
         arguments.length > 0 && arguments[0].equals("window")
-            ? new Wishes(
+            ? new DisplayWishes(
                 true,
                 linkwright.terminal.Look.named(System.getenv().getOrDefault("LOOK", "dark")),
                 Integer.parseInt(arguments[1]),
                 true)
-            : Wishes.NONE;
+            : DisplayWishes.NONE;
     Optional<Display> chosen = Displays.choose(Environment.here(), wishes);
     if (chosen.isEmpty()) {
       System.out.println("plain");
@@ -42,6 +42,7 @@ public final class EchoProgram {
 
   private static void run(Display display) {
     Deque<String> got = new ArrayDeque<>();
+    display.told().ifPresent(got::add);
     int count = 0;
     while (true) {
       show(display, got, count);
@@ -93,7 +94,7 @@ public final class EchoProgram {
   }
 
   private static void show(Display display, Deque<String> got, int count) {
-    Display.Size size = display.size();
+    Display.GridSize size = display.size();
     Canvas canvas = new Canvas(size.columns(), size.rows(), display.glyphs());
     canvas.text(0, 0, "echo " + size.columns() + " x " + size.rows(), Tone.STRONG);
     canvas.text(0, 1, "0.9 × 14 mm ⣿⣀ 銀 – copper", Tone.ACCENT);

@@ -50,7 +50,7 @@ class EchoWalkTest {
     void withoutColoursAsksForNone() throws IOException {
       for (Map<String, String> wish :
           java.util.List.of(
-              Map.of("NO_COLOR", "1", "COLORTERM", "truecolor"), Map.of("TERM", "dumb"))) {
+              Map.of("NO_COLOR", "1", "COLORTERM", "truecolor"), Map.of("TERM", "vt100"))) {
         try (Walk walk = start(wish)) {
           assertThat(walk.styles()).allMatch(style -> style.matches("0|1|4|7|22|24|27|39|49|"));
         }
@@ -64,6 +64,14 @@ class EchoWalkTest {
       }
       try (Walk walk = start(Map.of("TERM", "tmux-256color"))) {
         assertThat(walk.styles()).contains("38;5;173");
+      }
+    }
+
+    @Test
+    void onATerminalThatCanOnlyWriteLinesWritesLines() throws IOException {
+      try (Walk walk = Walk.start(80, 24, Map.of("TERM", "dumb"), Walk.java(EchoProgram.class))) {
+        assertThat(walk.exitCode(20)).isZero();
+        assertThat(walk.output()).asString().isEqualTo("plain\r\n");
       }
     }
 
@@ -115,6 +123,23 @@ class EchoWalkTest {
     }
 
     @Test
+    void pastedStayTextWhenTheLineStalls() throws IOException {
+      try (Walk walk = start(Map.of())) {
+        walk.type("\u001b[200~412 ").waitFor("pasted(412 )", 5).type("eex");
+        walk.waitFor("pasted(eex)", 5).type("mm\u001b[201~").waitFor("pasted(mm)", 5);
+        walk.type("q").waitFor("<q>", 5);
+      }
+    }
+
+    @Test
+    void pastedStayTextBehindAMarkOfTheirEndThatIsPasted() throws IOException {
+      try (Walk walk = start(Map.of())) {
+        walk.type("\u001b[200~412\u001b[201~eex\u001b[201~");
+        walk.waitFor("pasted(412) pasted(eex)", 5).waitFor("end of the 2", 5);
+      }
+    }
+
+    @Test
     void clicksAreTold() throws IOException {
       try (Walk walk = start(Map.of())) {
         walk.click(7, 3).waitFor("clicked(7,3)", 5).waitFor("end of the 1", 5);
@@ -138,6 +163,28 @@ class EchoWalkTest {
         walk.resize(140, 45).waitFor("echo 140 x 45", 5).waitFor("resized(140,45)", 5);
         walk.resize(60, 20).waitFor("echo 60 x 20", 5).waitFor("end of the 2", 5);
         assertThat(walk.screen()).contains("0.9 × 14 mm ⣿⣀ 銀 – copper", "alarm");
+      }
+    }
+  }
+
+  @Nested
+  class ImpossibleSizes {
+    @Test
+    void areToldInASentenceAndNotDrawn() throws IOException {
+      String java = "'" + String.join("' '", Walk.java(EchoProgram.class)) + "'";
+      String script = "stty cols 65535 rows 65535; exec " + java;
+      try (Walk walk = Walk.start(80, 24, Map.of(), "sh", "-c", script)) {
+        walk.waitFor("echo 80 x 24", 20);
+        assertThat(walk.screen()).contains("65535 columns and 65535 rows");
+      }
+    }
+
+    @Test
+    void areNotTakenOverLater() throws IOException {
+      try (Walk walk = start(Map.of())) {
+        walk.claimSize(65535, 65535).type("q").waitFor("<q>", 20);
+        assertThat(walk.screen()).contains("echo 80 x 24");
+        walk.resize(100, 30).waitFor("echo 100 x 30", 20);
       }
     }
   }
@@ -170,12 +217,22 @@ class EchoWalkTest {
 
     @Test
     void byASignalGivesTheTerminalBack() throws IOException {
-      for (String signal : new String[] {"TERM", "HUP", "INT"}) {
+      for (String signal : new String[] {"TERM", "HUP", "INT", "USR1", "ALRM", "VTALRM", "XCPU"}) {
         try (Walk walk = start(Map.of())) {
           walk.signal(signal);
-          assertThat(walk.exitCode(10)).as(signal).isBetween(129, 143);
+          assertThat(walk.exitCode(10)).as(signal).isBetween(129, 192);
           assertGivenBack(walk);
         }
+      }
+    }
+
+    @Test
+    void isNotForAPipeThatBroke() throws IOException {
+      // It may be another's: the terminal itself is known to be lost when it can't be written to.
+      try (Walk walk = start(Map.of())) {
+        walk.signal("PIPE").type("q").waitFor("<q>", 5).type("e");
+        assertThat(walk.exitCode(10)).isZero();
+        assertGivenBack(walk);
       }
     }
 

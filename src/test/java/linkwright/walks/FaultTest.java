@@ -30,7 +30,7 @@ class FaultTest {
     }
 
     @Override
-    public Size size() {
+    public GridSize size() {
       return inner.size();
     }
 

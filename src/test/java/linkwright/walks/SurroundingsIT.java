@@ -95,7 +95,7 @@ class SurroundingsIT {
     @Test
     void withoutColourNoneIsAskedFor() throws IOException {
       for (Map<String, String> wish :
-          java.util.List.of(Map.of("NO_COLOR", "1"), Map.of("TERM", "dumb"))) {
+          java.util.List.of(Map.of("NO_COLOR", "1"), Map.of("TERM", "vt100"))) {
         try (Walk walk = new Workbench().start(wish)) {
           walk.waitFor("Lighthouse", LONG);
           assertThat(walk.styles()).allMatch(style -> style.matches("0|1|2|4|7|22|24|27|39|49|"));
@@ -115,6 +115,30 @@ class SurroundingsIT {
         }
       }
       assertThat(seen).hasSize(themes.length);
+    }
+  }
+
+  @Nested
+  class TerminalsThatWriteLines {
+    @Test
+    void areWalkedLineByLine() throws IOException {
+      try (Walk walk = new Workbench().start(Map.of("TERM", "dumb"))) {
+        walk.waitFor("An empty line leads to the bench", LONG).type("quit\n");
+        assertThat(walk.exitCode(LONG)).isZero();
+        assertThat(walk.output()).asString().doesNotContain("\u001b");
+      }
+    }
+
+    @Test
+    void openTheJobThatWasNamed() throws IOException {
+      Workbench workbench = new Workbench();
+      workbench.command("quit\n", "walk", "--plain", "--new", "Window chain");
+      workbench.command("quit\n", "walk", "--plain", "--new", "Door chain");
+      try (Walk walk = workbench.start(Map.of("TERM", "dumb"), "walk", "Window chain")) {
+        walk.waitFor("Window chain", LONG).type("quit\n");
+        assertThat(walk.exitCode(LONG)).isZero();
+        assertThat(walk.output()).asString().doesNotContain("\u001b", "Door chain");
+      }
     }
   }
 

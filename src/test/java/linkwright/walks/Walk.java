@@ -274,6 +274,12 @@ public final class Walk implements AutoCloseable {
     return this;
   }
 
+  /** Makes the terminal claim a size, whatever it really is. */
+  public Walk claimSize(int columns, int rows) {
+    process.setWinSize(new WinSize(columns, rows));
+    return this;
+  }
+
   /** Sends a signal, by its name without SIG, to the program. */
   public Walk signal(String name) throws IOException {
     new ProcessBuilder("kill", "-" + name, String.valueOf(program().pid())).inheritIO().start();

@@ -23,7 +23,29 @@ class SolderNeedTest {
   void aTipAgainstAWireTakesMore() {
     SolderNeed butt = SolderNeed.of(1, 0.05, 0.5, 1, 0.3, 9.5, JointKind.BUTT);
     SolderNeed side = SolderNeed.of(1, 0.05, 0.5, 1, 0.3, 9.5, JointKind.SIDE);
-    assertThat(side.volumeMm3() / butt.volumeMm3()).isCloseTo((0.05 + 0.076) / 0.05, within(1e-9));
+    assertThat(side.volumeMm3() / butt.volumeMm3()).isCloseTo(2.5, within(1e-9));
+  }
+
+  /**
+   * 28 pieces of 1 × 1 × 0.3 mm at 9.6 g/cm³: 28 · 0.3 · 9.6 = 80.64 mg, all of it in the chain.
+   */
+  @Test
+  void whatIsPlacedIsThePieceThatIsCut() {
+    SolderNeed need = SolderNeed.of(1, 0.05, 0.5, 1, 0.3, 9.6, JointKind.BUTT);
+    assertThat(28 * need.placedG()).isCloseTo(0.08064, within(1e-9));
+    // π/4 · 0.05 · 1.5 · 9.6 = 0.5655 mg fill one.
+    assertThat(need.massG()).isCloseTo(0.00056549, within(1e-8));
+    assertThat(need.warnings()).isEmpty();
+  }
+
+  @Test
+  void muchMoreThanFillsTheJointIsToldToFloodIt() {
+    SolderNeed thin = SolderNeed.of(0.5, 0.05, 0.5, 1, 0.3, 9.6, JointKind.BUTT);
+    // 0.5 mm against π/16 · 0.05 · 1.5 / 0.3 = 0.049 mm.
+    assertThat(thin.warnings())
+        .containsExactly(
+            "A piece of 0.5 mm is 10 times what fills the joint and floods it: cut it from narrower"
+                + " or thinner solder.");
   }
 
   @Test

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import linkwright.reference.Metal;
+import linkwright.reference.Temper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -18,12 +20,27 @@ class StrengthTest {
 
   @Test
   void theWeakestElementIsTheUnsolderedEyeWhenThereIsOne() {
-    var ring = new Strength.Held("ring", 0.9, 3.0, 124, true);
-    var eye = new Strength.Held("eye of the link, not soldered", 0.9, 2.0, 124, false);
+    var ring = new Strength.Held("ring", 0.9, 3.0, 3.0, 124, true);
+    var eye = new Strength.Held("eye of the link, not soldered", 0.9, 2.0, 2.0, 124, false);
     assertThat(Strength.weakest(List.of(ring, eye))).isEqualTo(eye);
     assertThat(Strength.weakest(List.of(ring))).isEqualTo(ring);
-    assertThat(eye.setN()).isCloseTo(0.589 * eye.collapseN(), within(0.001 * eye.collapseN()));
-    assertThat(ring.setN()).isCloseTo(0.463 * ring.collapseN(), within(0.001 * ring.collapseN()));
+  }
+
+  @Test
+  void solderingMakesHardWireSoft() {
+    Metal sterling = Metals.sterling();
+    var closed = Strength.Held.of("ring", 0.9, 3, 3, sterling, Temper.HARD, false);
+    var soldered = Strength.Held.of("ring", 0.9, 3, 3, sterling, Temper.HARD, true);
+    assertThat(closed.collapseN()).isEqualTo(Strength.buttedN(0.9, 3, 425));
+    // 4 · 124 · 0.9³ / 6 / 1.95
+    assertThat(soldered.collapseN()).isCloseTo(30.9, within(0.05));
+  }
+
+  @Test
+  void anOvalIsPulledOverItsShorterHalf() {
+    var round = new Strength.Held("ring", 0.9, 3, 3, 124, true);
+    var oval = new Strength.Held("oval", 0.9, 2, 3.8, 124, true);
+    assertThat(oval.collapseN() / round.collapseN()).isCloseTo(3.9 / 2.9, within(1e-12));
   }
 
   @Test

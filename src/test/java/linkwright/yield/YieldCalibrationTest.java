@@ -56,7 +56,9 @@ class YieldCalibrationTest {
     Rate believed = Rate.usual(usual).seen(good, seen - good);
     double wish = random.nextUniform(0.01, 0.99);
     int blanks =
-        Yield.cut(more, believed, wish) instanceof Cut.Blanks cut ? cut.blanks() : 10 * more;
+        Yield.cut(more, believed, wish) instanceof BlanksToCut.Blanks cut
+            ? cut.blanks()
+            : 10 * more;
     double stated = Yield.chance(more, blanks, believed);
     table.add(stated, goodOf(blanks, loss, random) >= more);
   }

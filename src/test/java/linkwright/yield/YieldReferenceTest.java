@@ -52,7 +52,7 @@ class YieldReferenceTest {
     Rate known = new Rate((1 - good) * 1e12, good * 1e12);
     assertThat(Yield.cut(more, known, confidence))
         .isInstanceOfSatisfying(
-            Cut.Blanks.class, cut -> assertThat(cut.blanks()).isEqualTo(more + spare));
+            BlanksToCut.Blanks.class, cut -> assertThat(cut.blanks()).isEqualTo(more + spare));
     assertThat(new PascalDistribution(more, good).inverseCumulativeProbability(confidence))
         .isEqualTo(spare);
     assertThat(Yield.chance(more, more + spare, known))

@@ -9,17 +9,17 @@ import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
 class YieldTest {
-  private static int blanks(Cut cut) {
-    assertThat(cut).isInstanceOf(Cut.Blanks.class);
-    return ((Cut.Blanks) cut).blanks();
+  private static int blanks(BlanksToCut cut) {
+    assertThat(cut).isInstanceOf(BlanksToCut.Blanks.class);
+    return ((BlanksToCut.Blanks) cut).blanks();
   }
 
   @Nested
-  class BlanksToCut {
+  class HowManyToCut {
     @Test
     void noneAreCutWhenNoneAreWanted() {
-      assertThat(Yield.cut(0, 27, 3, 0.05, 0.9)).isEqualTo(new Cut.Blanks(0, 1));
-      assertThat(Yield.cut(0, 0, 50, 1, 1)).isEqualTo(new Cut.Blanks(0, 1));
+      assertThat(Yield.cut(0, 27, 3, 0.05, 0.9)).isEqualTo(new BlanksToCut.Blanks(0, 1));
+      assertThat(Yield.cut(0, 0, 50, 1, 1)).isEqualTo(new BlanksToCut.Blanks(0, 1));
     }
 
     @Test
@@ -53,7 +53,7 @@ class YieldTest {
   class AtTheEdges {
     @Test
     void aHabitWithoutLossesCutsNoSpareUntilOneIsLost() {
-      assertThat(Yield.cut(27, 0, 0, 0, 1)).isEqualTo(new Cut.Blanks(27, 1));
+      assertThat(Yield.cut(27, 0, 0, 0, 1)).isEqualTo(new BlanksToCut.Blanks(27, 1));
       assertThat(blanks(Yield.cut(27, 0, 1, 0, 0.9))).isGreaterThan(27);
     }
 
@@ -61,7 +61,7 @@ class YieldTest {
     void aHabitOfLosingAllIsToldUntilOneComesGood() {
       assertThat(Yield.cut(3, 0, 4, 1, 0.9))
           .isInstanceOfSatisfying(
-              Cut.OutOfReach.class,
+              BlanksToCut.OutOfReach.class,
               told -> assertThat(told.sentence()).contains("Every piece is expected to be lost"));
       assertThat(Yield.chance(3, 1000, Rate.usual(1))).isZero();
       assertThat(blanks(Yield.cut(1, 5, 0, 1, 0.9))).isGreaterThan(1);
@@ -71,14 +71,16 @@ class YieldTest {
     void certaintyIsToldToBeOutOfReach() {
       assertThat(Yield.cut(3, 0, 0, 0.05, 1))
           .isInstanceOfSatisfying(
-              Cut.OutOfReach.class,
+              BlanksToCut.OutOfReach.class,
               told -> assertThat(told.sentence()).contains("ask for a chance below 100 %"));
     }
 
     @Test
     void moreThanHandsCanMakeIsTold() {
-      assertThat(Yield.cut(Integer.MAX_VALUE, 0, 0, 0.05, 0.9)).isInstanceOf(Cut.OutOfReach.class);
-      assertThat(Yield.cut(1000, 0, 1_000_000, 0.5, 0.99)).isInstanceOf(Cut.OutOfReach.class);
+      assertThat(Yield.cut(Integer.MAX_VALUE, 0, 0, 0.05, 0.9))
+          .isInstanceOf(BlanksToCut.OutOfReach.class);
+      assertThat(Yield.cut(1000, 0, 1_000_000, 0.5, 0.99))
+          .isInstanceOf(BlanksToCut.OutOfReach.class);
     }
 
     @Test

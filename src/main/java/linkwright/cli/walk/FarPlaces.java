@@ -86,12 +86,12 @@ final class FarPlaces {
             job ->
                 List.of(
                     "Links' wire on hand by the book: "
-                        + units.length(job.reckoned().stockLeft().leftMm("link"))
+                        + units.length(job.standing().stockLeft().leftMm("link"))
                         + ".",
                     "Rings' wire: "
-                        + (job.reckoned().stockLeft().ringsMm().isEmpty()
+                        + (job.standing().stockLeft().ringsMm().isEmpty()
                             ? "the same."
-                            : units.length(job.reckoned().stockLeft().leftMm("ring")) + ".")))
+                            : units.length(job.standing().stockLeft().leftMm("ring")) + ".")))
         .orElse(List.of());
   }
 }

@@ -21,6 +21,8 @@ final class Hands {
     {"(esc, then i)", "(type weigh)"},
     {"(esc, then w)", "(type wire)"},
     {": n logs one", ": log does it"},
+    {"(esc, then k)", "(type book)"},
+    {"(z brings it back)", "(restore brings it back)"},
     {"Press the number", "Type the number"},
   };
 

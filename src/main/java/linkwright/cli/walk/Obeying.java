@@ -2,7 +2,10 @@ package linkwright.cli.walk;
 
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeSet;
 import linkwright.coach.Act;
 import linkwright.coach.AtBench;
 import linkwright.coach.Bench;
@@ -17,6 +20,16 @@ import linkwright.quantity.Nearest;
 /** Does what a line asks for, by the coach's own keys. */
 final class Obeying {
   private static final int LAST_ENTRIES = 10;
+
+  /** Where undo has something to do, by the words that lead there. */
+  private static final Map<String, Act> UNDONE_AT =
+      Map.of(
+          "note", Act.TO_BOOK,
+          "book", Act.TO_BOOK,
+          "wire", Act.TO_WIRE,
+          "weigh", Act.TO_WEIGH_IN,
+          "tests", Act.TO_TESTS,
+          "trial", Act.TO_TRIAL);
 
   private final Desk desk;
   private final Hands hands;
@@ -68,7 +81,8 @@ final class Obeying {
       case WHERE -> where();
       case TIMERS -> timers();
       case BOOK -> book(rest);
-      case UNDO -> hands.press(Act.UNDO);
+      case UNDO -> undo(Act.UNDO, rest);
+      case RESTORE -> undo(Act.BRING_BACK, rest);
       case ANSWER -> hands.press(Act.ANSWER);
       case ALL -> bench(Act.ALL, "");
       case REDO -> bench(Act.REDO, rest);
@@ -97,6 +111,32 @@ final class Obeying {
       }
     }
     return true;
+  }
+
+  /** Undo keeps to one place: here, or the one that is named, and back again. */
+  private void undo(Act act, String rest) {
+    if (rest.isEmpty()) {
+      hands.press(act);
+      return;
+    }
+    Optional<Act> place = Optional.ofNullable(UNDONE_AT.get(rest.toLowerCase(Locale.ROOT)));
+    if (place.isEmpty()) {
+      desk.say(
+          "After "
+              + (act == Act.UNDO ? "undo" : "restore")
+              + " write nothing, or where it was entered: "
+              + String.join(", ", new TreeSet<>(UNDONE_AT.keySet()))
+              + ".");
+      return;
+    }
+    boolean atBench = hands.model().screen() instanceof Screen.Bench;
+    hands.go(place.get());
+    hands.press(act);
+    if (atBench) {
+      hands.go(Act.TO_BENCH);
+    } else {
+      hands.press(Act.ROUND);
+    }
   }
 
   private boolean closed() {
@@ -279,7 +319,7 @@ final class Obeying {
             desk.sayAll(
                 why
                     ? StepLines.detail(model, step)
-                    : step.cautions(model.shelf()).stream()
+                    : step.cautions(model.handbook()).stream()
                         .flatMap(card -> StepLines.card(model, card, step.step().title()).stream())
                         .filter(line -> !line.startsWith("An empty line"))
                         .toList()));

@@ -13,8 +13,8 @@ import linkwright.files.Home;
 import linkwright.files.Library;
 import linkwright.files.PlanFile;
 import linkwright.files.Slug;
-import linkwright.job.plan.Planning;
-import linkwright.job.plan.WishKeys;
+import linkwright.plan.Planning;
+import linkwright.plan.WishKeys;
 import linkwright.quantity.Nearest;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
@@ -58,7 +58,7 @@ public record Opening(Optional<String> slug, Optional<Begun> begun, List<Problem
    */
   public static Read<Opening> open(Optional<String> job, Home home, Library library, Instant now) {
     if (job.isEmpty()) {
-      List<TrayJob> tray = TrayReading.of(home, Start.shelf(library), now);
+      List<TrayJob> tray = TrayReading.of(home, Start.handbook(library), now);
       return Read.good(opening(tray.stream().map(TrayJob::slug).findFirst()));
     }
     String typed = job.get();

@@ -13,14 +13,14 @@ import linkwright.coach.Model;
 import linkwright.coach.OpenJob;
 import linkwright.coach.PlanSummary;
 import linkwright.coach.Screen;
-import linkwright.coach.TestPieces;
-import linkwright.coach.TrialRow;
 import linkwright.fit.Proposal;
 import linkwright.job.EntryId;
 import linkwright.job.Fact;
-import linkwright.job.plan.Plan;
+import linkwright.plan.Plan;
 import linkwright.quantity.Read;
 import linkwright.quantity.UnitStyle;
+import linkwright.standing.TestPieces;
+import linkwright.standing.TrialLength;
 import linkwright.view.StillLine;
 
 /** The places of a job other than the bench, in lines of text. */
@@ -62,7 +62,7 @@ final class PlaceLines {
   static List<String> planLines(Model model) {
     return model
         .job()
-        .flatMap(job -> job.reckoned().counted().plan())
+        .flatMap(job -> job.standing().counted().plan())
         .map(plan -> List.of(chain(plan, model.settings().units())))
         .or(() -> model.job().filter(job -> !job.makesChain()).map(PlaceLines::pieces))
         .orElseGet(() -> List.of("There is no plan yet; plan sets it."));
@@ -70,7 +70,7 @@ final class PlaceLines {
 
   /** What is no chain, kind by kind. */
   private static List<String> pieces(OpenJob job) {
-    return job.reckoned().left().entrySet().stream()
+    return job.standing().left().entrySet().stream()
         .map(
             each ->
                 "Wanted: "
@@ -100,7 +100,7 @@ final class PlaceLines {
   /** What the plan comes to, line by line. */
   static List<String> summary(Model model) {
     OpenJob job = model.job().orElseThrow();
-    return FormTalk.summary(PlanSummary.of(job.reckoned().counted(), model));
+    return FormTalk.summary(PlanSummary.of(job.standing().counted(), model));
   }
 
   /** Test pieces and the next blank. */
@@ -108,7 +108,7 @@ final class PlaceLines {
     OpenJob job = model.job().orElseThrow();
     UnitStyle units = model.settings().units();
     List<String> lines = new ArrayList<>(List.of("Test pieces."));
-    Optional<TestPieces> taught = TestPieces.of(job);
+    Optional<TestPieces> taught = TestPieces.of(job.standing(), job.state());
     lines.add(
         taught
             .map(tests -> proposal(tests, units))
@@ -190,7 +190,7 @@ final class PlaceLines {
     List<String> lines = new ArrayList<>(List.of("Trial lengths."));
     lines.addAll(planLines(model));
     int number = 1;
-    for (TrialRow row : screen.rows()) {
+    for (TrialLength row : screen.rows()) {
       Fact.TrialMeasured hung = row.trial();
       String made = row.plan().map(plan -> chain(plan, units)).orElse(row.problem());
       lines.add(

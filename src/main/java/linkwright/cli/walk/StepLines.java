@@ -9,12 +9,12 @@ import linkwright.coach.BenchAsk;
 import linkwright.coach.Clock;
 import linkwright.coach.JobWords;
 import linkwright.coach.Model;
-import linkwright.job.StillToDo;
 import linkwright.routine.Caution;
 import linkwright.routine.Gear;
 import linkwright.routine.Remedy;
 import linkwright.routine.Step;
 import linkwright.routine.Wait;
+import linkwright.standing.StillToDo;
 import linkwright.view.StillLine;
 
 /** A step of the routine in lines of text: what to do, the piles, what is asked. */
@@ -36,7 +36,7 @@ public final class StepLines {
     add(lines, "Look for", step.lookFor(), model);
     add(lines, "Mind", step.mind(), model);
     add(lines, "Measure", step.measure(), model);
-    for (Caution card : at.cautions(model.shelf())) {
+    for (Caution card : at.cautions(model.handbook())) {
       if (!readWhole.contains(card.id())) {
         add(lines, "Caution", card.shortLine(), model);
       }

@@ -39,7 +39,7 @@ public final class Walk {
     Performer performer = new Performer(home, device, here.clock(), bell);
     Model model =
         Model.begin(
-            Start.shelf(library), choices.withUsualKeys(), here.clock().instant(), ANY, ANY);
+            Start.handbook(library), choices.withUsualKeys(), here.clock().instant(), ANY, ANY);
     Hands hands = new Hands(performer, model);
     try {
       return new Walk(here, library, hands).run(opening);

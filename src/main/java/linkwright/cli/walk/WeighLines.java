@@ -2,7 +2,6 @@ package linkwright.cli.walk;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
@@ -10,13 +9,14 @@ import linkwright.coach.Clock;
 import linkwright.coach.Model;
 import linkwright.coach.NextTime;
 import linkwright.coach.OpenJob;
-import linkwright.job.Closing;
 import linkwright.job.Fact;
 import linkwright.job.Pile;
-import linkwright.job.Price;
-import linkwright.job.plan.FinenessWord;
-import linkwright.job.plan.Plan;
+import linkwright.plan.FinenessWord;
+import linkwright.plan.Plan;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
+import linkwright.standing.Closing;
+import linkwright.standing.Price;
 
 /** What came of a job against its plan, the price, and what it teaches, in lines of text. */
 final class WeighLines {
@@ -25,7 +25,7 @@ final class WeighLines {
   static List<String> of(Model model) {
     OpenJob job = model.job().orElseThrow();
     List<String> lines = new ArrayList<>(List.of("Weighing in."));
-    job.reckoned()
+    job.standing()
         .counted()
         .plan()
         .ifPresentOrElse(
@@ -60,14 +60,14 @@ final class WeighLines {
     double out = job.state().accounts().weighedOutG();
     lines.add("Metal weighed out: " + (out > 0 ? units.mass(out) : "nothing entered") + ".");
     Closing closing =
-        Closing.of(job.state(), plan, model.shelf().routine(job.state().course().routine()));
+        Closing.of(job.state(), plan, model.handbook().routine(job.state().course().routine()));
     if (closing.unaccountedG().isPresent()) {
       lines.add(
           "Metal not accounted for: " + units.mass(closing.unaccountedG().getAsDouble()) + ".");
     }
     prices(lines, job, closing);
     double mass = in.chainG().orElse(plan.massChainG());
-    lines.addAll(FinenessWord.of(plan.wish().metal(), mass, model.shelf().reference()));
+    lines.addAll(FinenessWord.of(plan.wish().metal(), mass, model.handbook().reference()));
   }
 
   private static void prices(List<String> lines, OpenJob job, Closing closing) {
@@ -93,7 +93,7 @@ final class WeighLines {
   }
 
   private static String amount(double money) {
-    return String.format(Locale.ROOT, "%.2f", money);
+    return Decimals.fixed(money, 2);
   }
 
   private static String length(OptionalDouble mm, UnitStyle units) {

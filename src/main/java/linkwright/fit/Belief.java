@@ -1,0 +1,211 @@
+package linkwright.fit;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * What is believed of a maker once all pieces are weighed, about one guess: a mixture of normal
+ * distributions, one for each scatter her pieces may have and each reading that may be misread. So
+ * a slip turns nothing, and where two pieces contradict each other the spread says so.
+ *
+ * @param mean in standard deviations of the prior
+ * @param covariance in the same
+ * @param share how much her pieces differ, as a share of what is usual
+ */
+record Belief(double[] mean, double[][] covariance, double share) {
+  /** A maker's numbers and, last, by how many degrees her eyes are turned further each time. */
+  static final int SIZE = Covariance.SIZE + 1;
+
+  /** How often a maker's turn drifts from piece to piece; this program's choice. */
+  private static final double DRIFT_CHANCE = 0.1;
+
+  /** How far it then drifts with each piece, in degrees. */
+  private static final double DRIFT_DEG = 3;
+
+  /** What stands for none. */
+  private static final double STEADY_DEG = 0.1;
+
+  /** Shares of what was believed of the scatter, evenly spread by their logarithm. */
+  private static final double[] SHARES = {0.35, 0.5, 0.7, 1, 1.4, 2, 2.8, 4, 5.6};
+
+  /** So many of the likeliest to be misread are weighed in all combinations. */
+  private static final int SUSPECTS = 5;
+
+  /** A reading: the piece and which of its readings. */
+  private record Reading(int piece, int at, double gain) {}
+
+  /**
+   * Weighs the pieces.
+   *
+   * @param readings what was read of each
+   * @param slope slope of −log of the verdicts' chance at the guess
+   * @param curvature its curvature
+   * @param z the guess, in standard deviations of the prior
+   * @param prior what was believed of the scatter
+   * @param share the scatter as it is guessed so far
+   */
+  static Belief of(
+      List<Readings> readings,
+      double[] slope,
+      double[][] curvature,
+      double[] z,
+      Scatter prior,
+      double share) {
+    double[] pull = slope.clone();
+    for (int i = 0; i < SIZE; i++) {
+      pull[i] = Triangle.dot(curvature[i], z) - slope[i];
+      curvature[i][i] += i < Covariance.SIZE ? 1 : 0;
+    }
+    Weighing weighing = new Weighing(curvature, pull, prior);
+    List<Reading> suspects = suspects(readings, weighing, share);
+    for (int choice = 0; choice < 1 << suspects.size(); choice++) {
+      weighing.weigh(all(readings, suspects, choice));
+    }
+    return weighing.belief();
+  }
+
+  private static List<Reading> suspects(List<Readings> readings, Weighing weighing, double share) {
+    Sum plain = all(readings, List.of(), 0);
+    double before = weighing.logWeight(plain, share);
+    List<Reading> gains = new ArrayList<>();
+    for (int piece = 0; piece < readings.size(); piece++) {
+      for (int at = 0; at < readings.get(piece).count(); at++) {
+        List<Reading> one = List.of(new Reading(piece, at, 0));
+        double gain = weighing.logWeight(all(readings, one, 1), share) - before;
+        gains.add(new Reading(piece, at, gain));
+      }
+    }
+    gains.sort(Comparator.comparingDouble(Reading::gain).reversed());
+    return gains.subList(0, Math.min(SUSPECTS, gains.size()));
+  }
+
+  /** All readings together, those misread that the choice's bits name. */
+  private static Sum all(List<Readings> readings, List<Reading> suspects, int choice) {
+    int[] misread = new int[readings.size()];
+    for (int i = 0; i < suspects.size(); i++) {
+      if ((choice >> i & 1) == 1) {
+        misread[suspects.get(i).piece()] |= 1 << suspects.get(i).at();
+      }
+    }
+    Sum sum = new Sum();
+    for (int i = 0; i < misread.length; i++) {
+      sum.add(readings.get(i).ways().get(misread[i]), readings.get(i).count());
+    }
+    return sum;
+  }
+
+  /** The normal equations of all pieces together. */
+  private static final class Sum {
+    private final double[][] information = new double[SIZE][SIZE];
+    private final double[] pull = new double[SIZE];
+    private double square;
+    private double logChance;
+    private int count;
+
+    void add(Readings.Way way, int readings) {
+      for (int i = 0; i < SIZE; i++) {
+        pull[i] += way.pull()[i];
+        for (int k = 0; k < SIZE; k++) {
+          information[i][k] += way.information()[i][k];
+        }
+      }
+      square += way.square();
+      logChance += way.logChance();
+      count += readings;
+    }
+  }
+
+  /** Adds up normal distributions by their chance. */
+  private static final class Weighing {
+    private final double[][] before;
+    private final double[] beforePull;
+    private final Scatter prior;
+    private final List<Part> parts = new ArrayList<>();
+
+    private record Part(double logWeight, double[] mean, double[][] root, double logShare) {}
+
+    Weighing(double[][] before, double[] beforePull, Scatter prior) {
+      this.before = before;
+      this.beforePull = beforePull;
+      this.prior = prior;
+    }
+
+    void weigh(Sum sum) {
+      for (double of : SHARES) {
+        parts.add(part(sum, of * prior.share(), STEADY_DEG, Math.log(1 - DRIFT_CHANCE)));
+        parts.add(part(sum, of * prior.share(), DRIFT_DEG, Math.log(DRIFT_CHANCE)));
+      }
+    }
+
+    double logWeight(Sum sum, double share) {
+      return part(sum, share, STEADY_DEG, 0).logWeight();
+    }
+
+    private Part part(Sum sum, double share, double driftDeg, double logChance) {
+      double often = share * share;
+      double[][] precision = new double[SIZE][SIZE];
+      double[] pull = new double[SIZE];
+      for (int i = 0; i < SIZE; i++) {
+        pull[i] = beforePull[i] + sum.pull[i] / often;
+        for (int k = 0; k < SIZE; k++) {
+          precision[i][k] = before[i][k] + sum.information[i][k] / often;
+        }
+      }
+      precision[SIZE - 1][SIZE - 1] += 1 / (driftDeg * driftDeg);
+      double[][] root = Triangle.root(precision);
+      double[] half = Triangle.solve(root, pull);
+      double logWeight =
+          (Triangle.dot(half, half) - sum.square / often - Triangle.logDeterminant(root)) / 2
+              + sum.logChance
+              - sum.count * Math.log(share)
+              + prior.logChance(share)
+              + logChance
+              - Math.log(driftDeg);
+      return new Part(logWeight, Triangle.solveTransposed(root, half), root, Math.log(share));
+    }
+
+    Belief belief() {
+      double most = parts.stream().mapToDouble(Part::logWeight).max().orElseThrow();
+      double all = 0;
+      double logShare = 0;
+      double[] mean = new double[SIZE];
+      for (Part part : parts) {
+        double weight = Math.exp(part.logWeight() - most);
+        all += weight;
+        logShare += weight * part.logShare();
+        for (int i = 0; i < SIZE; i++) {
+          mean[i] += weight * part.mean()[i];
+        }
+      }
+      for (int i = 0; i < SIZE; i++) {
+        mean[i] /= all;
+      }
+      double[][] covariance = new double[SIZE][SIZE];
+      for (Part part : parts) {
+        double weight = Math.exp(part.logWeight() - most) / all;
+        if (weight > 1e-9) {
+          add(covariance, part, mean, weight);
+        }
+      }
+      return new Belief(mean, covariance, Math.exp(logShare / all));
+    }
+
+    private static void add(double[][] covariance, Part part, double[] mean, double weight) {
+      double[][] inverse = new double[SIZE][];
+      for (int i = 0; i < SIZE; i++) {
+        double[] unit = new double[SIZE];
+        unit[i] = 1;
+        inverse[i] = Triangle.solve(part.root(), unit);
+      }
+      for (int i = 0; i < SIZE; i++) {
+        for (int k = 0; k < SIZE; k++) {
+          covariance[i][k] +=
+              weight
+                  * (Triangle.dot(inverse[i], inverse[k])
+                      + (part.mean()[i] - mean[i]) * (part.mean()[k] - mean[k]));
+        }
+      }
+    }
+  }
+}

@@ -1,0 +1,15 @@
+package linkwright.job;
+
+import java.util.List;
+import java.util.Map;
+
+/** Where the pieces of a routine can stand, in its own order; the routine says so, not the job. */
+@FunctionalInterface
+public interface StagesByKind {
+  /**
+   * The stages of each kind of piece, in order; empty for a routine that is not known any more.
+   *
+   * @param routine the routine's id
+   */
+  Map<String, List<String>> of(String routine);
+}

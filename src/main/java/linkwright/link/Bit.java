@@ -1,4 +1,0 @@
-package linkwright.link;
-
-/** One bit of a link's centre line, as one walks along the wire from the tip. */
-public sealed interface Bit permits Run, Bend {}

@@ -1,0 +1,38 @@
+package linkwright.plan;
+
+import java.util.OptionalDouble;
+import linkwright.link.ChainCount;
+import linkwright.link.Joining;
+import linkwright.quantity.Read;
+
+/** How many links and rings a wish comes to, and the lengths beside it. */
+record Counted(
+    int links,
+    int rings,
+    double lengthMm,
+    OptionalDouble oneFewerMm,
+    double oneMoreMm,
+    OptionalDouble exactRingInsideMm) {
+
+  static Read<Counted> of(ChainWish wish, double linkInsideMm, RingsCounted rings) {
+    Joining joining = wish.ring().isPresent() ? Joining.RING_AT_EACH_END : Joining.EACH_OTHER;
+    return ChainCount.of(
+            linkInsideMm, rings.insideLengthMm(), wish.finishedMm(), wish.claspMm(), joining)
+        .map(
+            count ->
+                new Counted(
+                    Math.toIntExact(count.links()),
+                    Math.toIntExact(count.rings()),
+                    count.lengthMm(),
+                    count.oneFewerMm(),
+                    count.oneMoreMm(),
+                    exactRing(wish, count.exactRingInsideMm())));
+  }
+
+  /** The count tells what a ring should add; which ring does so depends on its squeezing. */
+  private static OptionalDouble exactRing(ChainWish wish, OptionalDouble addsMm) {
+    return addsMm.isPresent() && wish.ring().isPresent()
+        ? ExactRing.insideMm(wish.ring().get(), addsMm.getAsDouble())
+        : addsMm;
+  }
+}

@@ -1,0 +1,55 @@
+package linkwright.plan;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import linkwright.link.Pattern;
+import linkwright.quantity.Items;
+import linkwright.quantity.Length;
+import linkwright.quantity.Nearest;
+import linkwright.quantity.Read;
+
+/** Reads formers by name: {@code eye=2.5 mm, body=3 mm}. */
+final class FormersReading {
+  private final Typed typed;
+
+  FormersReading(Typed typed) {
+    this.typed = typed;
+  }
+
+  Map<String, Double> of(String key, Optional<Pattern> pattern) {
+    return typed.optional(key, text -> read(text, pattern)).orElse(Map.of());
+  }
+
+  private static Read<Map<String, Double>> read(String text, Optional<Pattern> pattern) {
+    Map<String, Double> formers = new LinkedHashMap<>();
+    for (String item : Items.of(text)) {
+      int sign = item.indexOf('=');
+      if (sign < 1) {
+        return Read.bad(
+            "“" + item.strip() + "” is not a former: write its name and size, as eye=2.5 mm.");
+      }
+      String name = item.substring(0, sign).strip();
+      if (pattern.isPresent() && !pattern.get().formersMm().containsKey(name)) {
+        return Read.bad(unknown(name, pattern.get()));
+      }
+      Read<Length> size = Length.readSize(item.substring(sign + 1));
+      if (size instanceof Read.Bad<Length> bad) {
+        return Read.bad(bad.sentence());
+      }
+      formers.put(name, size.orThrow().mm());
+    }
+    return Read.good(formers);
+  }
+
+  private static String unknown(String name, Pattern pattern) {
+    return "The pattern "
+        + pattern.id()
+        + " has no former “"
+        + name
+        + "”. "
+        + Nearest.of(name, pattern.formersMm().keySet())
+            .map(near -> "Did you mean " + near + "?")
+            .orElse("It has: " + String.join(", ", pattern.formersMm().keySet()) + ".");
+  }
+}

@@ -1,0 +1,52 @@
+package linkwright.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import linkwright.link.Eye;
+import linkwright.link.Formed;
+import linkwright.wire.Strength;
+
+/** The loads at which the chain's elements give way, and the weakest of them. */
+final class PullReckoning {
+  private PullReckoning() {}
+
+  static Pull of(ChainWish wish, Optional<Formed> formed) {
+    List<Pull> pulls = new ArrayList<>();
+    wish.ring()
+        .ifPresent(
+            ring ->
+                pulls.add(
+                    pull(
+                        wish,
+                        "ring",
+                        ring.wireMm(),
+                        ring.ovalInsideMm().orElse(ring.insideMm()),
+                        RingLength.insideLengthMm(ring))));
+    formed.ifPresent(
+        link -> {
+          for (Eye eye : link.eyes()) {
+            pulls.add(pull(wish, "eye of the link", wish.wireMm(), eye.insideMm(), eye.insideMm()));
+          }
+        });
+    return pulls.stream()
+        .min((a, b) -> Double.compare(a.buttedN(), b.buttedN()))
+        .orElseGet(() -> measured(wish));
+  }
+
+  /** A link known by its measures alone is pulled as if it were a ring of its width. */
+  private static Pull measured(ChainWish wish) {
+    double inside = Math.max(wish.wireMm(), wish.link().widthMm().orElse(4) - 2 * wish.wireMm());
+    return pull(wish, "link", wish.wireMm(), inside, inside);
+  }
+
+  private static Pull pull(
+      ChainWish wish, String what, double wireMm, double acrossMm, double alongMm) {
+    return new Pull(
+        what,
+        Strength.Held.of(what, wireMm, acrossMm, alongMm, wish.metal(), wish.temper(), false)
+            .collapseN(),
+        Strength.Held.of(what, wireMm, acrossMm, alongMm, wish.metal(), wish.temper(), true)
+            .collapseN());
+  }
+}

@@ -1,0 +1,60 @@
+package linkwright.plan;
+
+import java.util.List;
+
+/**
+ * The keys of a wish, as they stand in a plan file ({@code link: {blank: …}} is {@code link.blank})
+ * and in a job book.
+ */
+public final class WishKeys {
+  public static final String JOB = "job";
+  public static final String METAL = "metal";
+  public static final String WIRE = "wire";
+  public static final String TEMPER = "temper";
+  public static final String LINK_PATTERN = "link.pattern";
+  public static final String LINK_BLANK = "link.blank";
+  public static final String LINK_FORMERS = "link.formers";
+  public static final String LINK_LENGTH = "link.length";
+  public static final String LINK_WIDTH = "link.width";
+  public static final String LINK_INSIDE = "link.inside-length";
+  public static final String RING_INSIDE = "ring.inside";
+  public static final String RING_WIRE = "ring.wire";
+  public static final String RING_OVAL = "ring.oval-inside";
+  public static final String FINISHED = "finished-length";
+  public static final String CLASP_LENGTH = "clasp.length";
+  public static final String CLASP_MASS = "clasp.mass";
+  public static final String KERF = "kerf";
+  public static final String COIL_TAIL = "coil-tail";
+  public static final String USUAL_LOSS = "usual-loss";
+  public static final String STOCK = "stock";
+  public static final String RING_STOCK = "ring-stock";
+  public static final String CONFIDENCE = "confidence";
+
+  /** All keys, in the order in which they are asked for. */
+  public static final List<String> ALL =
+      List.of(
+          JOB,
+          METAL,
+          WIRE,
+          TEMPER,
+          LINK_PATTERN,
+          LINK_BLANK,
+          LINK_FORMERS,
+          LINK_LENGTH,
+          LINK_WIDTH,
+          LINK_INSIDE,
+          RING_INSIDE,
+          RING_WIRE,
+          RING_OVAL,
+          FINISHED,
+          CLASP_LENGTH,
+          CLASP_MASS,
+          KERF,
+          COIL_TAIL,
+          USUAL_LOSS,
+          STOCK,
+          RING_STOCK,
+          CONFIDENCE);
+
+  private WishKeys() {}
+}

@@ -1,0 +1,212 @@
+package linkwright.plan;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import linkwright.link.Pattern;
+import linkwright.quantity.Length;
+import linkwright.quantity.Mass;
+import linkwright.quantity.Nearest;
+import linkwright.quantity.Read;
+import linkwright.quantity.Share;
+import linkwright.reference.Metal;
+import linkwright.reference.Reference;
+import linkwright.reference.Temper;
+
+/**
+ * Reads a wish as it was typed, key by key: everything that is wrong at once, each with its key.
+ *
+ * @param wish the wish; empty while something is wrong or missing
+ * @param troubles key of {@link WishKeys} → what is wrong with what stands there
+ */
+public record WishReading(Optional<ChainWish> wish, Map<String, String> troubles) {
+
+  public WishReading {
+    troubles = Collections.unmodifiableMap(new LinkedHashMap<>(troubles));
+  }
+
+  /**
+   * Reads a wish.
+   *
+   * @param texts key → what was typed; a key that is missing or blank takes its usual value
+   * @param reference where metals are looked up
+   * @param patterns the link patterns there are
+   */
+  public static WishReading of(
+      Map<String, String> texts, Reference reference, List<Pattern> patterns) {
+    return new Reader(texts, reference, patterns).read();
+  }
+
+  private static final class Reader {
+    private final Typed typed;
+    private final Reference reference;
+    private final List<Pattern> patterns;
+
+    Reader(Map<String, String> texts, Reference reference, List<Pattern> patterns) {
+      this.typed = new Typed(texts);
+      this.reference = reference;
+      this.patterns = patterns;
+    }
+
+    WishReading read() {
+      Optional<Metal> metal =
+          typed.needed(WishKeys.METAL, reference::metal, "Name the metal, such as sterling.");
+      Optional<Double> wire = wire(WishKeys.WIRE, "Give the wire, such as 0.9 mm or 19 AWG.");
+      Temper temper = typed.optional(WishKeys.TEMPER, Temper::read).orElse(Temper.SOFT);
+      WishedLink link = link();
+      Optional<WishedRing> ring = ring(wire);
+      Optional<Double> finished =
+          typed
+              .needed(
+                  WishKeys.FINISHED,
+                  Length::readSize,
+                  "Give the finished length, clasp included, such as 45 cm or 18 in.")
+              .map(Length::mm);
+      double clasp =
+          typed.optional(WishKeys.CLASP_LENGTH, Length::read).map(Length::mm).orElse(0.0);
+      double claspG = typed.optional(WishKeys.CLASP_MASS, Mass::read).map(Mass::grams).orElse(0.0);
+      double kerf =
+          typed.optional(WishKeys.KERF, Length::read).map(Length::mm).orElse(Usually.KERF_MM);
+      double tail =
+          typed
+              .optional(WishKeys.COIL_TAIL, Length::read)
+              .map(Length::mm)
+              .orElse(Usually.COIL_TAIL_MM);
+      double loss = share(WishKeys.USUAL_LOSS, Usually.LOSS);
+      double confidence = share(WishKeys.CONFIDENCE, Usually.CHANCE);
+      typed.check(
+          WishKeys.CONFIDENCE,
+          confidence > 0 && confidence < 1,
+          "The chance of having cut enough lies above 0 % and below 100 %, such as 90 %.");
+      StockReading stock = new StockReading(typed, metal);
+      List<Double> lengths = stock.lengths(WishKeys.STOCK, wire);
+      Optional<List<Double>> ringLengths = ringStock(stock, wire, ring);
+      if (!typed.troubles().isEmpty()) {
+        return new WishReading(Optional.empty(), typed.troubles());
+      }
+      return new WishReading(
+          Optional.of(
+              new ChainWish(
+                  typed.text(WishKeys.JOB),
+                  metal.orElseThrow(),
+                  wire.orElseThrow(),
+                  temper,
+                  link,
+                  ring,
+                  finished.orElseThrow(),
+                  clasp,
+                  claspG,
+                  kerf,
+                  tail,
+                  loss,
+                  confidence,
+                  lengths,
+                  ringLengths)),
+          Map.of());
+    }
+
+    private WishedLink link() {
+      Optional<Pattern> pattern = typed.optional(WishKeys.LINK_PATTERN, this::pattern);
+      OptionalDouble blank = size(WishKeys.LINK_BLANK);
+      OptionalDouble length = size(WishKeys.LINK_LENGTH);
+      boolean noPattern = typed.text(WishKeys.LINK_PATTERN).isEmpty();
+      typed.check(
+          WishKeys.LINK_LENGTH,
+          !noPattern || length.isPresent() || typed.wrong(WishKeys.LINK_LENGTH),
+          "Name a pattern, or give the length of a link as it was measured, such as 14 mm.");
+      typed.check(
+          WishKeys.LINK_BLANK,
+          blank.isPresent()
+              || typed.wrong(WishKeys.LINK_BLANK)
+              || (!noPattern && length.isPresent()),
+          noPattern
+              ? "Give the blank that the link was bent from, such as 38 mm."
+              : "Give the blank, such as 38 mm; or the link's length, and the blank is found.");
+      return new WishedLink(
+          pattern,
+          blank,
+          new FormersReading(typed).of(WishKeys.LINK_FORMERS, pattern),
+          length,
+          size(WishKeys.LINK_WIDTH),
+          size(WishKeys.LINK_INSIDE));
+    }
+
+    private Read<Pattern> pattern(String id) {
+      Optional<Pattern> found =
+          patterns.stream().filter(one -> one.id().equals(id.strip())).findFirst();
+      List<String> known = patterns.stream().map(Pattern::id).toList();
+      return found
+          .map(Read::good)
+          .orElseGet(
+              () ->
+                  Read.bad(
+                      "No pattern is called “"
+                          + id.strip()
+                          + "”. "
+                          + Nearest.of(id, known)
+                              .map(near -> "Did you mean " + near + "?")
+                              .orElse("There are: " + String.join(", ", known) + ".")));
+    }
+
+    private Optional<WishedRing> ring(Optional<Double> linkWire) {
+      boolean asked =
+          !typed.text(WishKeys.RING_INSIDE).isEmpty()
+              || !typed.text(WishKeys.RING_WIRE).isEmpty()
+              || !typed.text(WishKeys.RING_OVAL).isEmpty();
+      if (!asked) {
+        return Optional.empty();
+      }
+      Optional<Double> inside =
+          typed
+              .needed(
+                  WishKeys.RING_INSIDE,
+                  Length::readSize,
+                  "Give the ring's inside diameter, such as 3 mm.")
+              .map(Length::mm);
+      Optional<Double> own =
+          typed.text(WishKeys.RING_WIRE).isEmpty()
+              ? linkWire
+              : wire(WishKeys.RING_WIRE, "Give the rings' wire, such as 0.9 mm.");
+      OptionalDouble oval = size(WishKeys.RING_OVAL);
+      if (inside.isEmpty() || own.isEmpty()) {
+        return Optional.empty();
+      }
+      typed.check(
+          WishKeys.RING_OVAL,
+          oval.isEmpty() || oval.getAsDouble() < inside.get(),
+          "An oval is narrower inside than its ring: less than the ring's inside diameter.");
+      return Optional.of(new WishedRing(inside.get(), own.get(), oval));
+    }
+
+    private Optional<List<Double>> ringStock(
+        StockReading stock, Optional<Double> linkWire, Optional<WishedRing> ring) {
+      if (ring.isEmpty()) {
+        return Optional.empty();
+      }
+      boolean given = !typed.text(WishKeys.RING_STOCK).isEmpty();
+      boolean sameWire =
+          linkWire.map(wire -> Math.abs(wire - ring.get().wireMm()) < 0.0005).orElse(true);
+      return sameWire && !given
+          ? Optional.empty()
+          : Optional.of(stock.lengths(WishKeys.RING_STOCK, ring.map(WishedRing::wireMm)));
+    }
+
+    private Optional<Double> wire(String key, String missing) {
+      return typed.needed(key, Length::readWire, missing).map(Length::mm);
+    }
+
+    private OptionalDouble size(String key) {
+      return typed
+          .optional(key, Length::readSize)
+          .map(length -> OptionalDouble.of(length.mm()))
+          .orElse(OptionalDouble.empty());
+    }
+
+    private double share(String key, double usual) {
+      return typed.optional(key, Share::read).map(Share::value).orElse(usual);
+    }
+  }
+}

@@ -1,0 +1,115 @@
+package linkwright.standing;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import linkwright.job.JobState;
+import linkwright.link.Pattern;
+import linkwright.plan.ChainWish;
+import linkwright.plan.PartPlan;
+import linkwright.plan.Plan;
+import linkwright.plan.Planning;
+import linkwright.plan.WishKeys;
+import linkwright.plan.WishReading;
+import linkwright.quantity.Read;
+import linkwright.routine.Ends;
+import linkwright.routine.Makes;
+import linkwright.routine.Routine;
+
+/**
+ * A job's plan, counted anew from the sample link and the trial length.
+ *
+ * @param wish the wish as planned; empty while it cannot be read
+ * @param plan the plan of a chain; empty while there is none
+ * @param part the plan of what is no chain: a clasp, rings, wire
+ * @param troubles key of the wish → what is wrong
+ * @param sentence what is wrong with the whole, empty if nothing
+ */
+public record CountedPlan(
+    Optional<ChainWish> wish,
+    Optional<Plan> plan,
+    Optional<PartPlan> part,
+    Map<String, String> troubles,
+    String sentence) {
+  private static final CountedPlan NONE = troubled(Map.of());
+
+  /** The plan of a job as it stands. */
+  public static CountedPlan of(JobState state, Handbook handbook) {
+    Map<String, String> texts = state.course().wish();
+    if (partOf(state, handbook).isPresent()) {
+      return part(texts, partOf(state, handbook).get(), handbook);
+    }
+    return texts.isEmpty()
+        ? NONE
+        : chain(WishReading.of(texts, handbook.reference(), handbook.patterns()), state);
+  }
+
+  /** The plan of texts that are being typed, before they are kept. */
+  public static CountedPlan ofTyped(Map<String, String> texts, JobState state, Handbook handbook) {
+    if (partOf(state, handbook).isPresent()) {
+      return part(texts, partOf(state, handbook).get(), handbook);
+    }
+    WishReading reading = WishReading.of(texts, handbook.reference(), handbook.patterns());
+    Map<String, String> troubles = new LinkedHashMap<>(reading.troubles());
+    handbook
+        .routine(state.course().routine())
+        .flatMap(routine -> ringTrouble(routine, texts))
+        .ifPresent(sentence -> troubles.putIfAbsent(WishKeys.RING_INSIDE, sentence));
+    return troubles.isEmpty() ? chain(reading, state) : troubled(troubles);
+  }
+
+  /** The routine of the job, if what it makes is no chain. */
+  private static Optional<Routine> partOf(JobState state, Handbook handbook) {
+    return handbook
+        .routine(state.course().routine())
+        .filter(routine -> routine.makes() != Makes.CHAIN);
+  }
+
+  private static Optional<String> ringTrouble(Routine routine, Map<String, String> texts) {
+    boolean rings = !texts.getOrDefault(WishKeys.RING_INSIDE, "").isBlank();
+    if (routine.ends() == Ends.RINGS && !rings) {
+      return Optional.of(
+          "Give the inside of the rings, such as 3 mm: rings join the links of this chain.");
+    }
+    return routine.ends() == Ends.LINKS && rings
+        ? Optional.of("Leave the ring empty: the links of this chain join each other.")
+        : Optional.empty();
+  }
+
+  private static CountedPlan part(Map<String, String> texts, Routine routine, Handbook handbook) {
+    Optional<Pattern> pattern = routine.patterns().stream().findFirst().flatMap(handbook::pattern);
+    PartPlan.Reading reading =
+        PartPlan.of(texts, handbook.reference(), pattern, routine.usualLoss());
+    return new CountedPlan(
+        Optional.empty(), Optional.empty(), reading.plan(), reading.troubles(), "");
+  }
+
+  private static CountedPlan chain(WishReading reading, JobState state) {
+    if (reading.wish().isEmpty()) {
+      return troubled(reading.troubles());
+    }
+    ChainWish wish = reading.wish().get();
+    Read<Plan> plan = Planning.plan(Recount.of(wish, state.trials()));
+    return new CountedPlan(
+        Optional.of(wish), plan.found(), Optional.empty(), Map.of(), plan.problem().orElse(""));
+  }
+
+  private static CountedPlan troubled(Map<String, String> troubles) {
+    return new CountedPlan(Optional.empty(), Optional.empty(), Optional.empty(), troubles, "");
+  }
+
+  /** Whether there is a plan, of a chain or of something else. */
+  public boolean holds() {
+    return plan.isPresent() || part.isPresent();
+  }
+
+  /** Whether nothing was said of the wire on hand for that piece, so that none can be missed. */
+  public boolean stockIsUnknown(String piece) {
+    return wish.map(
+            known ->
+                known.stockMm().isEmpty()
+                    && (piece.equals("link") || known.ringStockMm().orElse(List.of()).isEmpty()))
+        .orElse(true);
+  }
+}

@@ -1,0 +1,95 @@
+package linkwright.standing;
+
+import java.util.List;
+import java.util.function.ToIntFunction;
+import linkwright.job.JobState;
+import linkwright.job.Pile;
+import linkwright.job.TimeSheet;
+import linkwright.routine.Counts;
+import linkwright.routine.Routine;
+import linkwright.routine.Step;
+
+/**
+ * Hours still to go, with their spread.
+ *
+ * <p>For each step: pieces still to come through × seconds per piece. Seconds per piece are this
+ * job's own, sittings' time in the step over pieces that came through, drawn towards the routine's
+ * usual time as if {@value #USUAL_WEIGHT} pieces had been timed at it. The spread of one piece's
+ * time is taken as half of it (from memory: hand work of this kind varies so); of n pieces it is
+ * the root of the sum, to which the doubt of the mean itself is added.
+ *
+ * @param seconds seconds to go
+ * @param spread one standard deviation of it, s
+ */
+public record Forecast(double seconds, double spread) {
+  static final int USUAL_WEIGHT = 3;
+  private static final double PIECE_SPREAD = 0.5;
+
+  /**
+   * Work still to do in one step.
+   *
+   * @param step the step's id
+   * @param pieces pieces, or batches, still to come through it
+   * @param usualSeconds the routine's usual time for each
+   * @param batch whether they are batches
+   */
+  public record Work(String step, double pieces, double usualSeconds, boolean batch) {}
+
+  /** Hours to go for that work, at the pace of those hours. */
+  public static Forecast of(List<Work> work, TimeSheet times) {
+    double seconds = 0;
+    double variance = 0;
+    for (Work each : work) {
+      int come = come(each.step(), each.batch(), times);
+      double pace = pace(each.step(), each.usualSeconds(), come, times);
+      double timed = come + (double) USUAL_WEIGHT;
+      double one = pace * PIECE_SPREAD;
+      seconds += each.pieces() * pace;
+      variance += each.pieces() * one * one + sq(each.pieces() * one) / timed;
+    }
+    return new Forecast(seconds, Math.sqrt(variance));
+  }
+
+  private static int come(String step, boolean batch, TimeSheet times) {
+    return (batch ? times.timesByStep() : times.throughByStep()).getOrDefault(step, 0);
+  }
+
+  private static double pace(String step, double usualSeconds, int come, TimeSheet times) {
+    double spent = come > 0 ? times.secondsByStep().getOrDefault(step, 0.0) : 0;
+    return (spent + USUAL_WEIGHT * usualSeconds) / (come + USUAL_WEIGHT);
+  }
+
+  /**
+   * The work of a routine's run that is still to do.
+   *
+   * @param routine the routine
+   * @param state the job
+   * @param wantedOf kind of piece → pieces the chain takes
+   */
+  public static List<Work> workLeft(
+      Routine routine, JobState state, ToIntFunction<String> wantedOf) {
+    return routine.steps().stream()
+        .filter(step -> step.usualSeconds().isPresent())
+        .map(step -> left(step, state, wantedOf))
+        .filter(work -> work.pieces() > 0)
+        .toList();
+  }
+
+  private static Work left(Step step, JobState state, ToIntFunction<String> wantedOf) {
+    double usual = step.usualSeconds().getAsLong();
+    if (step.counts() == Counts.NOTHING || step.stage().isEmpty()) {
+      boolean done = state.course().stepsDone().contains(step.id());
+      return new Work(step.id(), done ? 0 : 1, usual, true);
+    }
+    String piece = step.stage().keySet().iterator().next();
+    Pile pile = state.piles().of(piece);
+    int come = pile.atOrPast(step.stage().get(piece));
+    int left = Math.max(0, wantedOf.applyAsInt(piece) - come);
+    boolean batch = step.counts() == Counts.BATCH;
+    return new Work(step.id(), batch ? Math.min(1, left) : left, usual, batch);
+  }
+
+  private static double sq(double x) {
+    return x * x;
+  }
+}

@@ -1,0 +1,73 @@
+package linkwright.standing;
+
+import java.util.OptionalInt;
+import linkwright.job.Pile;
+import linkwright.yield.BlanksToCut;
+import linkwright.yield.Rate;
+import linkwright.yield.Yield;
+
+/**
+ * What is still to do for one kind of piece, counted anew after every entry.
+ *
+ * @param wanted pieces the chain takes
+ * @param good pieces that came good
+ * @param inWork pieces that are cut and not judged yet, redo piles among them
+ * @param redo pieces in redo piles
+ * @param scrapped pieces lost
+ * @param toCut further blanks so that enough come good with the wished chance; empty if no number
+ *     is enough
+ * @param canCut further blanks that the wire on hand gives
+ * @param chance chance that enough come good from what is in work and what can be cut, 0 to 1
+ */
+public record StillToDo(
+    int wanted,
+    int good,
+    int inWork,
+    int redo,
+    int scrapped,
+    OptionalInt toCut,
+    int canCut,
+    double chance) {
+
+  /** The stage at which a piece is judged; what came through it is good. */
+  public static final String JUDGED = "checked";
+
+  /**
+   * Counts what is still to do.
+   *
+   * <p>Blanks still to cut are those that {@link Yield#cut} asks for, less the pieces in work: they
+   * have yet to prove themselves like any new one.
+   *
+   * @param wanted pieces the chain takes, 0 or more
+   * @param pile where the pieces stand
+   * @param usualLoss the share usually lost, 0 to 1
+   * @param confidence the wished chance, above 0, at most 1
+   * @param canCut blanks that the wire on hand still gives, 0 or more
+   */
+  public static StillToDo of(
+      int wanted, Pile pile, double usualLoss, double confidence, int canCut) {
+    int good = pile.stages().contains(JUDGED) ? pile.atOrPast(JUDGED) : pile.finished();
+    int inWork = pile.alive() - good;
+    int more = Math.max(0, wanted - good);
+    Rate loss = Rate.usual(usualLoss).seen(good, pile.scrapped());
+    OptionalInt toCut =
+        Yield.cut(more, loss, confidence) instanceof BlanksToCut.Blanks enough
+            ? OptionalInt.of(Math.max(0, enough.blanks() - inWork))
+            : OptionalInt.empty();
+    int blanks = Math.min(Yield.MOST_BLANKS, inWork + canCut);
+    return new StillToDo(
+        wanted,
+        good,
+        inWork,
+        pile.inRedo(),
+        pile.scrapped(),
+        toCut,
+        canCut,
+        Yield.chance(more, blanks, loss));
+  }
+
+  /** Good pieces still wanted. */
+  public int more() {
+    return Math.max(0, wanted - good);
+  }
+}

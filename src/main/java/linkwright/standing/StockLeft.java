@@ -1,0 +1,56 @@
+package linkwright.standing;
+
+import java.util.List;
+import java.util.Optional;
+import linkwright.job.WireLedger;
+import linkwright.plan.ChainWish;
+import linkwright.plan.Plan;
+
+/**
+ * Wire on hand now: the lengths planned and added, less what was cut. Which length a blank came
+ * from is not asked at the bench; see {@link WireLengths}.
+ *
+ * @param linksMm lengths of the links' wire, mm, shortest first
+ * @param ringsMm lengths of the rings' wire; empty where the rings come from the links' wire
+ */
+public record StockLeft(List<Double> linksMm, Optional<List<Double>> ringsMm) {
+  public StockLeft {
+    linksMm = List.copyOf(linksMm);
+    ringsMm = ringsMm.map(List::copyOf);
+  }
+
+  static StockLeft of(Optional<Plan> plan, WireLedger ledger) {
+    if (plan.isEmpty()) {
+      return new StockLeft(List.of(), Optional.empty());
+    }
+    ChainWish wish = plan.get().wish();
+    return new StockLeft(
+        left(WireLengths.ofLinks(wish, ledger)),
+        WireLengths.ofRings(wish, ledger).map(StockLeft::left));
+  }
+
+  private static List<Double> left(List<WireLengths> lengths) {
+    return lengths.stream().map(WireLengths::leftMm).filter(mm -> mm > 0).sorted().toList();
+  }
+
+  /** Wire left for that kind of piece, mm. */
+  public double leftMm(String piece) {
+    return of(piece).stream().mapToDouble(Double::doubleValue).sum();
+  }
+
+  private List<Double> of(String piece) {
+    return piece.equals("ring") ? ringsMm.orElse(linksMm) : linksMm;
+  }
+
+  /** Pieces that the wire left gives, each length by itself; rings lose a tail on each coil. */
+  int canCut(String piece, double eachMm, ChainWish wish) {
+    if (!(eachMm > 0)) {
+      return 0;
+    }
+    boolean ring = piece.equals("ring");
+    double spare = ring ? -wish.coilTailMm() : wish.kerfMm();
+    return of(piece).stream()
+        .mapToInt(length -> Math.max(0, (int) Math.floor((length + spare) / eachMm + 1e-9)))
+        .sum();
+  }
+}

@@ -1,0 +1,61 @@
+package linkwright.standing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import linkwright.job.WireLedger;
+import linkwright.plan.ChainWish;
+
+/**
+ * Every length of wire that came to hand, with what went from it. Which length a blank came from is
+ * not asked at the bench: those of the plan are taken to be used up first, the shortest before the
+ * longer, then those that came later, in the order they came. So what came last never changes what
+ * is left of the others.
+ *
+ * @param mm its length when it came, mm
+ * @param cutMm cut from it so far, kerf included, mm
+ * @param lostMm lost or scrapped uncut, mm
+ */
+record WireLengths(double mm, double cutMm, double lostMm) {
+  double leftMm() {
+    return Math.max(0, mm - cutMm - lostMm);
+  }
+
+  /** The links' wire; the rings' too where they are cut from it. */
+  static List<WireLengths> ofLinks(ChainWish wish, WireLedger ledger) {
+    List<Double> lengths = new ArrayList<>(wish.stockMm().stream().sorted().toList());
+    boolean shared = wish.ringStockMm().isEmpty();
+    ledger.added().stream()
+        .filter(wire -> shared || wire.piece().equals("link"))
+        .forEach(wire -> lengths.add(wire.lengthMm()));
+    return of(
+        lengths,
+        ledger.usedMm("link") + (shared ? ledger.usedMm("ring") : 0),
+        ledger.discardedMm("link") + (shared ? ledger.discardedMm("ring") : 0));
+  }
+
+  /** The rings' wire, where it is another. */
+  static Optional<List<WireLengths>> ofRings(ChainWish wish, WireLedger ledger) {
+    return wish.ringStockMm()
+        .map(
+            stock -> {
+              List<Double> lengths = new ArrayList<>(stock.stream().sorted().toList());
+              lengths.addAll(ledger.addedMm("ring"));
+              return of(lengths, ledger.usedMm("ring"), ledger.discardedMm("ring"));
+            });
+  }
+
+  private static List<WireLengths> of(List<Double> lengths, double cutMm, double lostMm) {
+    List<WireLengths> found = new ArrayList<>();
+    double cut = cutMm;
+    double lost = lostMm;
+    for (double length : lengths) {
+      double cutHere = Math.min(length, cut);
+      double lostHere = Math.min(length - cutHere, lost);
+      cut -= cutHere;
+      lost -= lostHere;
+      found.add(new WireLengths(length, cutHere, lostHere));
+    }
+    return found;
+  }
+}

@@ -1,0 +1,174 @@
+package linkwright.terminal;
+
+import java.io.ByteArrayOutputStream;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.util.function.Consumer;
+
+/**
+ * The bytes between the marks that a terminal puts around what is pasted (xterm's "Control
+ * Sequences", bracketed paste mode). They are text up to the mark of their end, however long that
+ * takes: a line that stalls in the middle makes no keys of the rest.
+ *
+ * <p>A text may itself hold that mark. So what comes in one go with a paste, before the keyboard is
+ * quiet, is text too if another mark closes it, else keys.
+ */
+final class Pasting {
+  private static final int ESC = 0x1B;
+  private static final int CTRL_C = 0x03;
+
+  /** ESC [ 2 0 0 ~ begins a paste, ESC [ 2 0 1 ~ ends it. */
+  private static final String MARK = "\u001b[20?~";
+
+  private static final int WHICH = MARK.indexOf('?');
+
+  /** After this long a stalled paste is given on as far as it came. */
+  private static final int STALL_MILLIS = 1000;
+
+  /** No hand is so quick after a paste. */
+  private static final int BEHIND_MILLIS = 30;
+
+  /** So much is kept before it is given on as a part; a field's text is far shorter. */
+  private static final int PART = 64 * 1024;
+
+  private enum State {
+    NONE,
+    TEXT,
+    /** In the text, and nothing has come since what there was of it was given on. */
+    STALLED,
+    /** After a stall ESC came alone so far: the Escape key, if it stays alone. */
+    STALLED_ESCAPE,
+    /** Behind the mark of an end. */
+    BEHIND
+  }
+
+  private final Charset charset;
+  private final Consumer<Input> inputs;
+  private final ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+  private final byte[] mark = new byte[MARK.length()];
+  private int ofAMark;
+  private State state = State.NONE;
+
+  Pasting(Charset charset, Consumer<Input> inputs) {
+    this.charset = charset;
+    this.inputs = inputs;
+  }
+
+  /** The mark of a beginning has come. */
+  void begin() {
+    state = State.TEXT;
+  }
+
+  /** Whether bytes belong here. */
+  boolean isOn() {
+    return state != State.NONE;
+  }
+
+  /** Whether time makes a difference. */
+  boolean isPending() {
+    return isOn() && state != State.STALLED;
+  }
+
+  /** How long to wait for the next byte before {@link #expire}. */
+  int patienceMillis() {
+    return state == State.BEHIND ? BEHIND_MILLIS : STALL_MILLIS;
+  }
+
+  /** Takes a byte, 0 to 255; answers false if it is no text but the key that leaves the paste. */
+  boolean take(int b) {
+    if (state == State.STALLED && b == CTRL_C) {
+      leave();
+      return false;
+    }
+    boolean afterAStall = state == State.STALLED;
+    if (state != State.BEHIND) {
+      state = afterAStall && b == ESC && ofAMark == 0 ? State.STALLED_ESCAPE : State.TEXT;
+    }
+    if (markEndsWith(b)) {
+      give(takeOutWhole());
+      state = mark[WHICH] == '1' ? State.BEHIND : State.TEXT;
+    } else if (state == State.TEXT && bytes.size() >= PART) {
+      give(takeOutWhole());
+    }
+    return true;
+  }
+
+  /** Nothing more came: answers with the bytes that turned out to be keys. */
+  byte[] expire() {
+    switch (state) {
+      case TEXT -> {
+        give(takeOutWhole());
+        state = State.STALLED;
+      }
+      case STALLED_ESCAPE -> leave();
+      case BEHIND -> {
+        bytes.write(mark, 0, ofAMark);
+        byte[] keys = bytes.toByteArray();
+        leave();
+        return keys;
+      }
+      case NONE, STALLED -> {
+        // Nothing begun, or nothing come since.
+      }
+    }
+    return new byte[0];
+  }
+
+  private void leave() {
+    state = State.NONE;
+    ofAMark = 0;
+    bytes.reset();
+  }
+
+  /** Adds a byte to the text or to the mark that may be coming; true when that is whole. */
+  private boolean markEndsWith(int b) {
+    boolean fits = ofAMark == WHICH ? b == '0' || b == '1' : b == MARK.charAt(ofAMark);
+    if (fits) {
+      mark[ofAMark] = (byte) b;
+      ofAMark = (ofAMark + 1) % mark.length;
+      return ofAMark == 0;
+    }
+    bytes.write(mark, 0, ofAMark);
+    ofAMark = 0;
+    if (b == ESC) {
+      mark[0] = ESC;
+      ofAMark = 1;
+    } else {
+      bytes.write(b);
+    }
+    return false;
+  }
+
+  private void give(String text) {
+    if (!text.isEmpty()) {
+      inputs.accept(new Input.Pasted(text));
+    }
+  }
+
+  /** Takes out what has come; of a letter that is not whole yet the beginning stays. */
+  private String takeOutWhole() {
+    byte[] all = bytes.toByteArray();
+    int whole = all.length - begunLetter(all);
+    bytes.reset();
+    bytes.write(all, whole, all.length - whole);
+    return new String(all, 0, whole, charset);
+  }
+
+  /** Bytes at the end that begin a letter of more bytes (RFC 3629, section 3). */
+  private int begunLetter(byte[] all) {
+    if (!charset.equals(StandardCharsets.UTF_8)) {
+      return 0;
+    }
+    for (int back = 1; back <= Math.min(3, all.length); back++) {
+      int b = all[all.length - back] & 0xFF;
+      if (b >= 0xC0) {
+        int wanted = b >= 0xF0 ? 4 : b >= 0xE0 ? 3 : 2;
+        return back < wanted ? back : 0;
+      }
+      if (b < 0x80) {
+        return 0;
+      }
+    }
+    return 0;
+  }
+}

@@ -1,0 +1,247 @@
+package linkwright.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class PlanningTest {
+  private static final Offset<Double> EXACT = Offset.offset(1e-9);
+
+  @Nested
+  class ALinkWhoseBlankIsFound {
+    private Plan oval(String width) {
+      return Wishes.common()
+          .without(WishKeys.LINK_BLANK)
+          .with(WishKeys.LINK_PATTERN, "oval")
+          .with(WishKeys.WIRE, "1 mm")
+          .with(WishKeys.LINK_LENGTH, "12 mm")
+          .with(WishKeys.LINK_WIDTH, width)
+          .plan();
+    }
+
+    @Test
+    void has_the_length_that_was_wished() {
+      assertThat(oval("4.8 mm").formed().orElseThrow().lengthMm())
+          .isCloseTo(12, Offset.offset(0.1));
+    }
+
+    @Test
+    void tells_a_width_that_the_formers_do_not_give() {
+      assertThat(oval("6 mm").remarks())
+          .contains(
+              "With these formers the link comes 19 % narrower than wished: name larger ones.");
+      assertThat(oval("4.8 mm").remarks()).noneMatch(remark -> remark.contains("than wished"));
+    }
+  }
+
+  @Nested
+  class WireAndMassByHand {
+    private final Plan plan =
+        Wishes.common().with(WishKeys.KERF, "0.3 mm").with(WishKeys.COIL_TAIL, "12 mm").plan();
+
+    @Test
+    void links_take_their_blank_and_a_kerf_each() {
+      assertThat(plan.wireLinksMm()).isCloseTo(plan.links() * (38.1 + 0.3), EXACT);
+      assertThat(plan.linkEachMm()).isCloseTo(38.4, EXACT);
+    }
+
+    @Test
+    void rings_take_a_turn_of_the_coil_each_and_one_tail() {
+      // The kerf is lost inside the turn, so the coil's own inside is the ring's and kerf / pi
+      // more.
+      double turn = Math.hypot(Math.PI * (2.5 + 0.3 / Math.PI + 0.9), 0.9);
+      double plainTurn = Math.hypot(Math.PI * (2.5 + 0.9), 0.9);
+      assertThat(plan.ringTurnMm()).isBetween(plainTurn - 1e-9, turn + 1e-9);
+      assertThat(plan.wireRingsMm()).isCloseTo(plan.rings() * plan.ringTurnMm() + 12, EXACT);
+      assertThat(plan.ringBlankMm()).isCloseTo(Math.PI * 3.4, EXACT);
+    }
+
+    @Test
+    void spare_blanks_are_kept_apart() {
+      assertThat(plan.blanksToCut()).isGreaterThan(plan.links());
+      assertThat(plan.wireSpareMm()).isCloseTo((plan.blanksToCut() - plan.links()) * 38.4, EXACT);
+      assertThat(plan.wireTotalMm())
+          .isCloseTo(plan.wireLinksMm() + plan.wireRingsMm() + plan.wireSpareMm(), EXACT);
+    }
+
+    @Test
+    void masses_are_of_finished_pieces_without_kerf_tail_or_spares() {
+      double density = plan.wish().metal().densityGCm3().value();
+      double gramsPerMm = Math.PI * 0.9 * 0.9 / 4 * density / 1000;
+      assertThat(plan.massLinksG()).isCloseTo(plan.links() * 38.1 * gramsPerMm, EXACT);
+      assertThat(plan.massRingsG()).isCloseTo(plan.rings() * Math.PI * 3.4 * gramsPerMm, EXACT);
+      assertThat(plan.massChainG())
+          .isCloseTo(plan.massLinksG() + plan.massRingsG() + plan.massSolderG() + 0.9, EXACT);
+    }
+
+    @Test
+    void
+        the_length_is_what_links_rings_and_clasp_add_and_a_link_more_or_fewer_goes_with_its_ring() {
+      double pair = plan.linkInsideMm() + plan.ringInsideLengthMm();
+      assertThat(plan.lengthMm())
+          .isCloseTo(plan.links() * pair + plan.ringInsideLengthMm() + 14, Offset.offset(1e-6));
+      assertThat(plan.oneMoreMm()).isCloseTo(plan.lengthMm() + pair, Offset.offset(1e-6));
+      assertThat(plan.oneFewerMm().orElseThrow())
+          .isCloseTo(plan.lengthMm() - pair, Offset.offset(1e-6));
+      assertThat(Math.abs(plan.lengthMm() - 406)).isLessThanOrEqualTo(pair / 2);
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0.5, 1.7, 3})
+  void a_plan_with_all_lengths_scaled_is_the_plan_scaled(double scale) {
+    Plan plan = scaled(1).plan();
+    Plan larger = scaled(scale).plan();
+    Offset<Double> close = Offset.offset(1e-6 * scale * 1000);
+    assertThat(larger.links()).isEqualTo(plan.links());
+    assertThat(larger.rings()).isEqualTo(plan.rings());
+    assertThat(larger.blanksToCut()).isEqualTo(plan.blanksToCut());
+    assertThat(larger.lengthMm()).isCloseTo(scale * plan.lengthMm(), close);
+    assertThat(larger.wireTotalMm()).isCloseTo(scale * plan.wireTotalMm(), close);
+    assertThat(larger.wireShortMm()).isCloseTo(scale * plan.wireShortMm(), Offset.offset(0.1));
+    assertThat(larger.massLinksG()).isCloseTo(Math.pow(scale, 3) * plan.massLinksG(), close);
+    assertThat(larger.massRingsG()).isCloseTo(Math.pow(scale, 3) * plan.massRingsG(), close);
+  }
+
+  private static Wishes scaled(double scale) {
+    return Wishes.common()
+        .with(WishKeys.WIRE, 0.9 * scale + " mm")
+        .with(WishKeys.LINK_BLANK, 38.1 * scale + " mm")
+        .with(WishKeys.LINK_FORMERS, "tip=" + scale + " mm, bow=" + 3.5 * scale + " mm")
+        .with(WishKeys.RING_INSIDE, 2.5 * scale + " mm")
+        .with(WishKeys.CLASP_LENGTH, 14 * scale + " mm")
+        .with(WishKeys.FINISHED, 406 * scale + " mm")
+        .with(WishKeys.KERF, 0.3 * scale + " mm")
+        .with(WishKeys.COIL_TAIL, 10 * scale + " mm")
+        .with(WishKeys.STOCK, 900 * scale + " mm, " + 100 * scale + " mm");
+  }
+
+  @Nested
+  class WireOnHand {
+    @Test
+    void that_is_enough_leaves_nothing_short() {
+      assertThat(Wishes.common().with(WishKeys.STOCK, "3 m").plan().wireShortMm()).isZero();
+    }
+
+    @Test
+    void that_is_too_little_is_told_by_how_much() {
+      Plan plan = Wishes.common().with(WishKeys.STOCK, "500 mm").plan();
+      assertThat(plan.wireShortMm()).isPositive().isLessThanOrEqualTo(plan.wireTotalMm());
+      Plan mended =
+          Wishes.common().with(WishKeys.STOCK, 500 + plan.wireShortMm() + 0.01 + " mm").plan();
+      assertThat(mended.wireShortMm()).as("as one length").isZero();
+    }
+
+    @Test
+    void none_at_all_lacks_all_of_it() {
+      Plan plan = Wishes.common().with(WishKeys.STOCK, "0 mm").plan();
+      assertThat(plan.wireShortMm()).isCloseTo(plan.wireTotalMm(), Offset.offset(1.0));
+    }
+
+    @Test
+    void by_weight_is_the_length_that_weighs_so_much() {
+      Plan plan = Wishes.common().with(WishKeys.STOCK, "12 g").plan();
+      double density = plan.wish().metal().densityGCm3().value();
+      assertThat(plan.wish().stockMm().get(0))
+          .isCloseTo(12_000 / density / (Math.PI * 0.81 / 4), Offset.offset(1e-6));
+    }
+
+    @Test
+    void of_the_rings_own_wire_serves_the_rings_alone() {
+      Wishes thin = Wishes.common().with(WishKeys.RING_WIRE, "0.7 mm").with(WishKeys.STOCK, "5 m");
+      Plan without = thin.plan();
+      assertThat(without.wireShortMm())
+          .as("no wire for rings")
+          .isCloseTo(without.wireRingsMm(), Offset.offset(1.0));
+      Plan with = thin.with(WishKeys.RING_STOCK, "1 m").plan();
+      assertThat(with.wireShortMm()).isZero();
+      assertThat(with.wish().ringStockMm()).isPresent();
+    }
+  }
+
+  @Nested
+  class LinksThatJoinEachOther {
+    @Test
+    void take_no_rings() {
+      Plan plan =
+          Wishes.common()
+              .without(WishKeys.RING_INSIDE)
+              .with(WishKeys.LINK_PATTERN, "figure-of-eight")
+              .plan();
+      assertThat(plan.rings()).isZero();
+      assertThat(plan.wireRingsMm()).isZero();
+      assertThat(plan.ringBlankMm()).isZero();
+      assertThat(plan.massRingsG()).isZero();
+      assertThat(plan.lengthMm())
+          .isCloseTo(plan.links() * plan.linkInsideMm() + 14, Offset.offset(1e-6));
+    }
+  }
+
+  @Test
+  void a_blank_that_was_not_given_is_found_for_the_wished_size() {
+    Plan plan =
+        Wishes.common()
+            .without(WishKeys.LINK_BLANK)
+            .with(WishKeys.LINK_LENGTH, "14 mm")
+            .with(WishKeys.LINK_WIDTH, "5 mm")
+            .plan();
+    assertThat(plan.formed().orElseThrow().lengthMm()).isCloseTo(14, Offset.offset(0.3));
+    assertThat(plan.linkBlankMm()).isBetween(35.0, 42.0);
+  }
+
+  @ParameterizedTest(name = "{0} = {1}: {2}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "metal | sterlin | Did you mean sterling?",
+        "wire | 0.9 | unit",
+        "wire | -3 mm | -3 mm",
+        "wire | 0 mm | more than 0 mm",
+        "wire | 0.9 furlong | furlong",
+        "wire | 3.6 mm | thicker",
+        "link.blank | 9 mm | short",
+        "link.blank | -38 mm | -38 mm",
+        "link.pattern | scrol | Did you mean scroll?",
+        "link.formers | nose=2 mm | no former",
+        "link.formers | tip 2 mm | eye=2.5 mm",
+        "finished-length | 9 mm | 9",
+        "finished-length | 20 mm | link",
+        "clasp.length | 50 cm | clasp",
+        "ring.oval-inside | 2.6 mm | narrower",
+        "ring.inside | 0 mm | more than 0 mm",
+        "stock | 12 | unit",
+        "usual-loss | 120 % | more than the whole",
+        "confidence | 100 % | below 100 %",
+        "temper | springy | soft",
+      })
+  void each_mistake_gets_a_sentence(String key, String typed, String says) {
+    String wrong = Wishes.common().with(key, typed).wrong();
+    assertThat(wrong)
+        .containsIgnoringCase(says)
+        .matches(".*[.?]")
+        .doesNotContain("NaN", "Infinity");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {WishKeys.METAL, WishKeys.WIRE, WishKeys.FINISHED, WishKeys.LINK_PATTERN})
+  void what_is_missing_is_asked_for_with_an_example(String key) {
+    assertThat(Wishes.common().without(key).wrong()).contains("such as");
+  }
+
+  @Test
+  void everything_that_is_wrong_is_told_at_once_each_beside_its_key() {
+    WishReading reading =
+        Wishes.common()
+            .with(WishKeys.METAL, "moon")
+            .with(WishKeys.WIRE, "thin")
+            .with(WishKeys.STOCK, "much")
+            .read();
+    assertThat(reading.wish()).isEmpty();
+    assertThat(reading.troubles()).containsOnlyKeys(WishKeys.METAL, WishKeys.WIRE, WishKeys.STOCK);
+  }
+}

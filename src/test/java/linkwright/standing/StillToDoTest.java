@@ -1,0 +1,120 @@
+package linkwright.standing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import linkwright.job.Entry;
+import linkwright.job.Fact;
+import linkwright.job.JobState;
+import linkwright.job.Pile;
+import linkwright.job.StagesByKind;
+import org.junit.jupiter.api.Test;
+
+/**
+ * What is still to do, entry after entry. The figures of the main scenario, 27 links, 9 made, 19
+ * more cut, 6 joints done again, are common practice, no source.
+ */
+class StillToDoTest {
+  private static final StagesByKind ORDER =
+      routine ->
+          Map.of("link", List.of("cut", "formed", "soldered", "pickled", "checked", "trued"));
+  private static final double USUAL_LOSS = 0.05;
+
+  private final List<Entry> book = new ArrayList<>();
+
+  StillToDoTest() {
+    enter(new Fact.JobOpened("a chain", "r"));
+  }
+
+  private void enter(Fact fact) {
+    book.add(new Entry(book.size() + 1, Instant.ofEpochSecond(book.size()), "bench", fact));
+  }
+
+  private void cut(int count) {
+    enter(new Fact.WireCut("link", count, 38.1));
+  }
+
+  private void through(int count, boolean redo, String... stages) {
+    for (String stage : stages) {
+      enter(new Fact.PiecesThrough(Map.of("link", count), stage, redo, stage));
+    }
+  }
+
+  private StillToDo left(int wanted, int canCut) {
+    Pile pile = JobState.replay(book, ORDER).piles().of("link");
+    return StillToDo.of(wanted, pile, USUAL_LOSS, 0.9, canCut);
+  }
+
+  @Test
+  void nine_made_and_nineteen_more_cut_of_which_six_joints_fail_and_are_done_again() {
+    cut(9);
+    through(9, false, "formed", "soldered", "pickled", "checked");
+    StillToDo nine = left(27, 40);
+    assertThat(nine.good()).isEqualTo(9);
+    assertThat(nine.more()).isEqualTo(18);
+    assertThat(nine.inWork()).isZero();
+    assertThat(nine.toCut().orElseThrow()).isBetween(18, 21);
+
+    cut(19);
+    through(19, false, "formed", "soldered", "pickled");
+    through(13, false, "checked");
+    enter(new Fact.PiecesSentBack("link", 6, "checked", "soldered", false, "gap"));
+    StillToDo sixBack = left(27, 21);
+    assertThat(sixBack.good()).isEqualTo(22);
+    assertThat(sixBack.redo()).isEqualTo(6);
+    assertThat(sixBack.inWork()).as("what is to be done again is not lost").isEqualTo(6);
+    assertThat(sixBack.scrapped()).isZero();
+    assertThat(sixBack.toCut()).hasValue(0);
+
+    through(6, true, "soldered");
+    through(6, false, "pickled", "checked");
+    StillToDo done = left(27, 21);
+    assertThat(done.good()).as("one spare").isEqualTo(28);
+    assertThat(done.more()).isZero();
+    assertThat(done.redo()).isZero();
+    assertThat(done.chance()).isEqualTo(1);
+  }
+
+  @Test
+  void joints_done_again_do_not_make_more_blanks_wanted_but_lost_links_do() {
+    cut(10);
+    through(10, false, "formed", "soldered", "pickled");
+    int before = left(27, 40).toCut().orElseThrow();
+    enter(new Fact.PiecesSentBack("link", 4, "checked", "soldered", false, "gap"));
+    assertThat(left(27, 40).toCut()).hasValue(before);
+    enter(new Fact.PiecesScrapped("link", 4, "soldered", true, "melted"));
+    assertThat(left(27, 40).toCut().orElseThrow()).isGreaterThanOrEqualTo(before + 4);
+  }
+
+  @Test
+  void the_chance_is_nothing_without_wire_and_rises_with_each_blank_that_can_be_cut() {
+    assertThat(left(27, 0).chance()).isZero();
+    assertThat(left(27, 26).chance()).isZero();
+    double last = 0;
+    for (int canCut = 27; canCut < 40; canCut++) {
+      double chance = left(27, canCut).chance();
+      assertThat(chance).isGreaterThan(last).isLessThanOrEqualTo(1);
+      last = chance;
+    }
+  }
+
+  @Test
+  void for_a_kind_that_is_never_checked_what_is_finished_is_good() {
+    StagesByKind plain = routine -> Map.of("link", List.of("cut", "coiled"));
+    cut(3);
+    through(2, false, "coiled");
+    Pile pile = JobState.replay(book, plain).piles().of("link");
+    assertThat(StillToDo.of(3, pile, USUAL_LOSS, 0.9, 0).good()).isEqualTo(2);
+  }
+
+  @Test
+  void where_every_piece_is_usually_lost_no_number_is_enough() {
+    Pile pile = JobState.replay(book, ORDER).piles().of("link");
+    StillToDo hopeless = StillToDo.of(5, pile, 1, 0.9, 100);
+    assertThat(hopeless.toCut()).isEmpty();
+    assertThat(hopeless.chance()).isZero();
+  }
+}
