@@ -25,7 +25,6 @@ import linkwright.job.Fact;
 import linkwright.shell.Demo;
 import linkwright.shell.Start;
 import linkwright.shell.TrayReading;
-import linkwright.standing.CountedPlan;
 import linkwright.standing.Handbook;
 
 /**

@@ -142,6 +142,15 @@ record BookOpening(
     if (refusal.isPresent()) {
       return Read.bad(refusal.get());
     }
+    int format = read(path).map(BookMarks::format).orElse(BookText.FORMAT);
+    if (format > BookText.FORMAT) {
+      return toLook(
+          path,
+          device,
+          "A newer Linkwright wrote this book, in format "
+              + format
+              + ": what is known of it is shown, and nothing is written to it here.");
+    }
     Optional<BookLock> lock;
     try {
       lock = BookLock.take(path, lockOpening);

@@ -1,14 +1,10 @@
 package linkwright.plan;
 
-import linkwright.reference.Temper;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.OptionalDouble;
 import linkwright.fit.Maker;
-import linkwright.link.Pattern;
 import linkwright.quantity.Read;
 import linkwright.reference.Metal;
+import linkwright.reference.Temper;
 import linkwright.wire.JointKind;
 import linkwright.wire.SolderNeed;
 import linkwright.wire.WireMass;

@@ -1,6 +1,5 @@
 package linkwright.standing;
 
-import linkwright.link.Forming;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -12,10 +11,10 @@ import linkwright.fit.Tried;
 import linkwright.fit.Verdict;
 import linkwright.job.JobState;
 import linkwright.link.Formed;
+import linkwright.link.Forming;
 import linkwright.link.Pattern;
 import linkwright.plan.ChainWish;
 import linkwright.plan.LinkBasis;
-import linkwright.plan.LinkInHands;
 import linkwright.plan.Plan;
 import linkwright.plan.Planning;
 import linkwright.quantity.Read;

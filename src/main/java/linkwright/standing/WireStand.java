@@ -92,8 +92,7 @@ public record WireStand(
     Optional<CutPlan> ofRings =
         rings.map(
             lengths ->
-                Cutting.plan(
-                    plan.order(0, toCut.rings(), List.of(), Optional.of(left(lengths)))));
+                Cutting.plan(plan.order(0, toCut.rings(), List.of(), Optional.of(left(lengths)))));
     return new WireStand(
         bars(links, ofLinks, false),
         rings.map(lengths -> bars(lengths, ofRings.orElseThrow(), true)),

@@ -1,6 +1,5 @@
 package linkwright.view;
 
-import linkwright.link.Run;
 import java.util.ArrayList;
 import java.util.List;
 import linkwright.coach.content.Emphasis;

@@ -47,6 +47,10 @@ public final class Bencher {
   private Model model;
   private Instant now = MORNING;
   private Instant steady = MORNING;
+  private static final String WRITTEN =
+      "Another Linkwright is writing this job now: it is open here to look.";
+
+  private boolean lookOnly;
   private boolean diskFull;
   private int bells;
 
@@ -81,6 +85,7 @@ public final class Bencher {
   public static Bencher with(Settings settings, boolean lookOnly, List<Fact> facts) {
     Bencher bencher = new Bencher(settings);
     facts.forEach(fact -> bencher.enter(List.of(fact)));
+    bencher.lookOnly = lookOnly;
     bencher.take(
         new Message.JobOpened(
             "job", "bench", List.copyOf(bencher.entries), lookOnly, List.of(), Map.of()));
@@ -178,8 +183,8 @@ public final class Bencher {
         performed.add(effect);
         if (effect instanceof Effect.KeepFacts keep) {
           messages.add(
-              diskFull
-                  ? new Message.NotKept(keep.facts(), "the disk is full.")
+              diskFull || lookOnly
+                  ? new Message.NotKept(keep.facts(), diskFull ? "the disk is full." : WRITTEN)
                   : new Message.Kept(enter(keep.facts())));
         } else if (effect instanceof Effect.RingBell) {
           bells++;

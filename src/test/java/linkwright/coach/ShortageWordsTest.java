@@ -8,7 +8,6 @@ import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.ShortageWords;
 import linkwright.job.Fact;
 import linkwright.standing.Standing;
-import linkwright.standing.WireStand;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;

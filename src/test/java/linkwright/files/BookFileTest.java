@@ -331,6 +331,18 @@ class BookFileTest {
     }
 
     @Test
+    void aBookOfANewerFormatOpensToLookAndSaysSo() throws IOException {
+      Path path = bookOf(2);
+      Files.writeString(path, Files.readString(path).replace("book, format 2", "book, format 3"));
+      try (BookFile book = open(path)) {
+        assertThat(book.lines()).hasSize(2);
+        assertThat(book.whyReadOnly())
+            .hasValueSatisfying(
+                why -> assertThat(why).contains("A newer Linkwright wrote this book, in format 3"));
+      }
+    }
+
+    @Test
     void entriesOfANewerProgramPassThrough() throws IOException {
       Path path = bookOf(1);
       String newer =

@@ -76,7 +76,6 @@ class CourseTest {
           .containsExactly(new StepWait("pickle-links", "Pickle"));
     }
   }
-  }
 
   @Nested
   class Cautions {

@@ -1,7 +1,5 @@
 package linkwright.coach.bench;
 
-import linkwright.quantity.UnitStyle;
-import linkwright.plan.Plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -16,6 +14,8 @@ import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.JobWords;
 import linkwright.coach.kernel.Model;
 import linkwright.job.TimerRun;
+import linkwright.plan.Plan;
+import linkwright.quantity.UnitStyle;
 import linkwright.routine.Caution;
 import linkwright.routine.Remedy;
 import linkwright.routine.Step;

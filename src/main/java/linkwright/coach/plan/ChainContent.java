@@ -1,22 +1,21 @@
 package linkwright.coach.plan;
 
-import linkwright.standing.Standing;
-import linkwright.plan.SettledLink;
-import linkwright.standing.WireStand;
-import java.util.Optional;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import linkwright.coach.content.Emphasis;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
-import linkwright.plan.ChainWish;
 import linkwright.plan.FinenessWord;
 import linkwright.plan.Plan;
+import linkwright.plan.SettledLink;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Reference;
 import linkwright.routine.TradeWords;
+import linkwright.standing.Standing;
+import linkwright.standing.WireStand;
 
 /**
  * What the plan of a chain comes to: the figures one decides by, what to mind, then all that is

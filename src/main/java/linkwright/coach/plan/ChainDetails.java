@@ -1,7 +1,5 @@
 package linkwright.coach.plan;
 
-import linkwright.standing.Standing;
-import linkwright.standing.WireStand;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -17,6 +15,8 @@ import linkwright.plan.Plan;
 import linkwright.plan.WishedRing;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.TradeWords;
+import linkwright.standing.Standing;
+import linkwright.standing.WireStand;
 
 /**
  * What a plan holds besides its first figures: the link, the ring, the wire to take, how to cut.
@@ -123,8 +123,7 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
     wire.rings()
         .ifPresent(
             bars ->
-                bars.forEach(
-                    bar -> rows.add(row(length(bar.leftMm()) + " (rings)", pieces(bar)))));
+                bars.forEach(bar -> rows.add(row(length(bar.leftMm()) + " (rings)", pieces(bar)))));
     return rows;
   }
 

@@ -1,6 +1,5 @@
 package linkwright.coach.plan;
 
-import linkwright.standing.Standing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -10,6 +9,7 @@ import linkwright.coach.kernel.JobWords;
 import linkwright.coach.kernel.Model;
 import linkwright.routine.Routine;
 import linkwright.standing.CountedPlan;
+import linkwright.standing.Standing;
 
 /** What a plan comes to, or what it still lacks. */
 public final class PlanContent {

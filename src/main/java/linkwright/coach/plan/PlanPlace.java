@@ -1,12 +1,13 @@
 package linkwright.coach.plan;
 
-import linkwright.coach.form.Asking;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import linkwright.coach.content.Beside;
 import linkwright.coach.content.Content;
 import linkwright.coach.content.Fields;
+import linkwright.coach.form.Asking;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Drafting;
 import linkwright.coach.kernel.Effect;
@@ -18,7 +19,6 @@ import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
-import java.util.Optional;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.standing.CountedPlan;

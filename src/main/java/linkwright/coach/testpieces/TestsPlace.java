@@ -1,6 +1,5 @@
 package linkwright.coach.testpieces;
 
-import linkwright.coach.form.Asking;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,6 +9,7 @@ import java.util.OptionalDouble;
 import linkwright.coach.content.ActMention;
 import linkwright.coach.content.Content;
 import linkwright.coach.form.Amounts;
+import linkwright.coach.form.Asking;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Drafting;
@@ -170,16 +170,11 @@ public final class TestsPlace implements Place {
             form.text("note"));
     Map<String, String> questions =
         Questions.ofTestPiece(
-            fact,
-            ((TestsHeld) model.held()).taught(),
-            job.standing(),
-            model.settings().units());
+            fact, ((TestsHeld) model.held()).taught(), job.standing(), model.settings().units());
     Optional<Form> asking = Asking.first(form, questions);
     return asking.isPresent()
         ? Turn.to(
-            model
-                .with(((TestsHeld) model.held()).with(asking))
-                .trouble(Asking.sentence(questions)))
+            model.with(((TestsHeld) model.held()).with(asking)).trouble(Asking.sentence(questions)))
         : Turn.keep(model, fact);
   }
 

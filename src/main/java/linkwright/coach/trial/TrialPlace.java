@@ -1,6 +1,5 @@
 package linkwright.coach.trial;
 
-import linkwright.coach.form.Asking;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +8,7 @@ import java.util.OptionalDouble;
 import linkwright.coach.content.ActMention;
 import linkwright.coach.content.Content;
 import linkwright.coach.form.Amounts;
+import linkwright.coach.form.Asking;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Drafting;
@@ -170,9 +170,7 @@ public final class TrialPlace implements Place {
     Optional<Form> asking = Asking.first(form, questions);
     return asking.isPresent()
         ? Turn.to(
-            model
-                .with(((TrialHeld) model.held()).with(asking))
-                .trouble(Asking.sentence(questions)))
+            model.with(((TrialHeld) model.held()).with(asking)).trouble(Asking.sentence(questions)))
         : Turn.keep(model, fact);
   }
 

@@ -1,6 +1,5 @@
 package linkwright.coach.weigh;
 
-import linkwright.coach.form.Asking;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import linkwright.coach.content.Content;
 import linkwright.coach.form.Amounts;
+import linkwright.coach.form.Asking;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
 import linkwright.coach.form.PriceWords;

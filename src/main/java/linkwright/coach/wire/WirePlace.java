@@ -1,6 +1,5 @@
 package linkwright.coach.wire;
 
-import linkwright.coach.form.Asking;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,6 +7,7 @@ import java.util.Optional;
 import linkwright.coach.content.ActMention;
 import linkwright.coach.content.Content;
 import linkwright.coach.form.Amounts;
+import linkwright.coach.form.Asking;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Drafting;
 import linkwright.coach.kernel.Model;
