@@ -57,7 +57,8 @@ public final class PlainLines implements PartCases<List<String>> {
 
   /** A sentence with the acts it mentions named. */
   public String filled(String text) {
-    return ActMention.fill(text, nameOf);
+    String filled = ActMention.fill(text, nameOf);
+    return text.startsWith("{do:") ? capital(filled) : filled;
   }
 
   @Override
@@ -192,7 +193,8 @@ public final class PlainLines implements PartCases<List<String>> {
   }
 
   private static String sentence(String text) {
-    String whole = text.strip();
+    // What a screen keeps apart by room is kept apart by a sign.
+    String whole = text.strip().replaceAll(" {2,}", ": ");
     return whole.isEmpty() || ".:!?”".indexOf(whole.charAt(whole.length() - 1)) >= 0
         ? whole
         : whole + ".";
