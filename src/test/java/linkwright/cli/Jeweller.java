@@ -59,7 +59,7 @@ final class Jeweller implements Commandline.Typist {
     if (!first.isEmpty()) {
       return first.remove(0);
     }
-    if (told.contains("typing looked: looked, done")) {
+    if (told.contains("Typing looked: looked, done")) {
       return "looked";
     }
     if (told.contains("It ends by its time.") && !done()) {

@@ -215,7 +215,7 @@ class PlainWalkTest {
       assertThat(told)
           .contains(
               "Timer: kettle is due.",
-              "Kettle: due. An empty line answers it.",
+              "Kettle: due. Typing answer answers it.",
               "kettle: answered.",
               "No timer runs.");
     }
@@ -227,7 +227,7 @@ class PlainWalkTest {
       int exit =
           line.talking(
               heard -> {
-                open[0] |= heard.contains("Step 1 of");
+                open[0] |= heard.contains("An empty line: done.");
                 return Optional.of(
                     heard.contains("An empty line: bench.")
                         ? open[0] ? "quit" : "bench"

@@ -30,7 +30,8 @@ class StartingTest {
     void the_demos_plan_and_first_step_are_told_and_nothing_is_written() {
       assertThat(line.start(StartOptions.NONE)).isZero();
       assertThat(line.out())
-          .contains("(demo)", "The chain", "Wire to take", "Step 1 of ", "Do: ", "Still to do: ");
+          .contains(
+              "(demo)", "Chain weighs: ", "Wire to take", "Step 1 of ", "Do: ", "Still to do: ");
       assertThat(line.err()).isEmpty();
       assertThat(line.home()).doesNotExist();
     }

@@ -62,7 +62,7 @@ final class ShortVisits {
         place,
         () -> {
           lines.sayAll(coach.takeTold());
-          lines.sayAll(new WalkPage(coach.model()).said());
+          lines.sayAll(WalkPage.passed(coach.model()).said());
           return true;
         });
   }

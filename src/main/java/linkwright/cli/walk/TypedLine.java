@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import linkwright.coach.bench.Bench;
+import linkwright.coach.content.Prose;
 import linkwright.coach.content.Table;
 import linkwright.coach.kernel.CardContent;
 import linkwright.coach.kernel.EntryWords;
@@ -259,7 +260,9 @@ final class TypedLine {
     coach.choose(act);
     lines.sayAll(coach.takeTold());
     WalkPage page = new WalkPage(coach.model());
-    page.inFront().ifPresent(first -> lines.say("First: " + first));
+    page.inFront()
+        .map(first -> page.plain().prose(Prose.says("First: " + first)))
+        .ifPresent(lines::sayAll);
     lines.sayAll(page.emptyLine());
   }
 

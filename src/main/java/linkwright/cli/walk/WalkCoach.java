@@ -91,7 +91,7 @@ final class WalkCoach {
 
   private void hear() {
     if (!model.notice().text().isBlank()) {
-      told.add(new WalkPage(model).plain().filled(model.notice().text()));
+      told.add(WalkPage.passed(model).plain().filled(model.notice().text()));
     }
   }
 

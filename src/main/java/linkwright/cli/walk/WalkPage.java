@@ -24,17 +24,27 @@ final class WalkPage {
   private final Optional<Act> common;
   private final boolean round;
 
+  /** The page that a line is typed at. */
   WalkPage(Model model) {
+    this(model, true);
+  }
+
+  private WalkPage(Model model, boolean stays) {
     this.page = Pages.of(model);
     boolean closed = model.job().map(job -> job.state().course().closed()).orElse(false);
     this.common =
         page.open().stream()
             .flatMap(open -> open.act().stream())
             .findFirst()
-            .filter(act -> act != Act.HELP && act != Act.UNDO)
+            .filter(act -> stays && act != Act.HELP && act != Act.UNDO)
             // What is closed is not weighed again by a line that is empty by mistake.
             .filter(act -> !(closed && act == Act.WEIGH));
     this.round = model.held().place() == PlaceId.ROUND;
+  }
+
+  /** A page that is left before the next line: what it names, an empty line does not do. */
+  static WalkPage passed(Model model) {
+    return new WalkPage(model, false);
   }
 
   /** What an empty line does: the first act that is open; empty if it does nothing. */
@@ -106,7 +116,7 @@ final class WalkPage {
     if (round) {
       page.chain().ifPresent(pieces -> lines.addAll(plain().pieces(pieces)));
     }
-    if (!page.still().isBlank()) {
+    if (!page.still().isBlank() && inFront().isEmpty()) {
       lines.add(page.still() + ".");
     }
     return lines;
@@ -139,6 +149,7 @@ final class WalkPage {
   List<String> words() {
     String words =
         typed()
+            .filter(act -> act != Act.HELP && !(act == Act.MORE && later().isEmpty()))
             .filter(act -> common.filter(act::equals).isEmpty())
             .distinct()
             .map(act -> word(act))
