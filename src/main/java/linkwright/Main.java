@@ -4,11 +4,11 @@ import java.nio.file.InvalidPathException;
 import java.util.Optional;
 import linkwright.cli.BadName;
 import linkwright.cli.Commands;
-import linkwright.cli.Exit;
 import linkwright.cli.StartOptions;
 import linkwright.cli.Starting;
-import linkwright.cli.Surroundings;
-import linkwright.cli.Teller;
+import linkwright.cli.console.Exit;
+import linkwright.cli.console.Surroundings;
+import linkwright.cli.console.Teller;
 import linkwright.quantity.Read;
 
 /** Starts Linkwright: the coach when no command is given, else the command. */

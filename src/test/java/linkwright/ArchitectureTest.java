@@ -68,7 +68,8 @@ class ArchitectureTest {
           "standing",
           "reckon",
           "coach",
-          "view");
+          "view",
+          "plain");
 
   static {
     room("text");
@@ -91,14 +92,16 @@ class ArchitectureTest {
     Set<String> reckoned = with(counted, "reckon");
     room("coach", reckoned);
     room("view", reckoned, "coach");
+    room("plain", reckoned, "coach");
     Set<String> core = with(reckoned, "coach", "view");
     room("bench", "quantity");
     room("files.facts", "quantity", "job");
     room("files", with(counted, "bench", "coach", "files.facts"));
     room("terminal", core);
     room("shell", core, "files", "terminal");
-    room("cli.walk", core, "files", "terminal", "shell", "cli");
-    room("cli", core, "files", "terminal", "shell", "cli.walk");
+    room("cli.console", core, "files", "terminal", "shell");
+    room("cli.walk", core, "files", "terminal", "shell", "cli.console", "plain");
+    room("cli", core, "files", "terminal", "shell", "cli.console", "cli.walk", "plain");
   }
 
   /** Copying arrays is the one thing that System does without looking at the world. */

@@ -1,6 +1,8 @@
 package linkwright.cli;
 
 import java.nio.file.InvalidPathException;
+import linkwright.cli.console.Exit;
+import linkwright.cli.console.Surroundings;
 import picocli.CommandLine;
 
 /** The commands that are typed behind {@code linkwright}. */

@@ -2,6 +2,8 @@ package linkwright.cli;
 
 import java.io.IOException;
 import java.util.concurrent.Callable;
+import linkwright.cli.console.Exit;
+import linkwright.cli.console.Surroundings;
 import linkwright.files.Examination;
 import linkwright.terminal.Environment;
 import picocli.CommandLine.Command;

@@ -6,8 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import linkwright.cli.walk.StepLines;
 import linkwright.coach.Coach;
+import linkwright.coach.Pages;
 import linkwright.coach.bench.Bench;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Model;
@@ -15,6 +15,7 @@ import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Paging;
 import linkwright.coach.kernel.Settings;
 import linkwright.coach.kernel.TrayJob;
+import linkwright.coach.keys.Act;
 import linkwright.coach.plan.PlanContent;
 import linkwright.files.BookFile;
 import linkwright.files.EntryLines;
@@ -22,6 +23,7 @@ import linkwright.files.Home;
 import linkwright.files.Library;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
+import linkwright.plain.PlainLines;
 import linkwright.shell.Demo;
 import linkwright.shell.Start;
 import linkwright.shell.TrayReading;
@@ -46,7 +48,8 @@ final class Glance {
             : opened(blank, tray.get(0).slug(), entries(home, tray.get(0)));
     List<String> lines = new ArrayList<>(plan(model));
     lines.add("");
-    Bench.target(model).ifPresent(at -> lines.addAll(StepLines.of(model, at)));
+    Bench.step(model).ifPresent(step -> lines.addAll(new PlainLines(Act::words).of(step)));
+    lines.add(Pages.of(model).still() + ".");
     lines.add("");
     lines.add(
         "There is no terminal here to work in. In one, the same command opens the coach;"

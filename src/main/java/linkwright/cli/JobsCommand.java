@@ -2,6 +2,8 @@ package linkwright.cli;
 
 import java.util.List;
 import java.util.concurrent.Callable;
+import linkwright.cli.console.Exit;
+import linkwright.cli.console.Surroundings;
 import linkwright.coach.kernel.TrayJob;
 import linkwright.files.Library;
 import linkwright.shell.Start;

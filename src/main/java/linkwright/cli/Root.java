@@ -9,6 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import linkwright.cli.console.Exit;
+import linkwright.cli.console.Surroundings;
 import linkwright.files.Home;
 import linkwright.quantity.Read;
 import picocli.CommandLine.Command;

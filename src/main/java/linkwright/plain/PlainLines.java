@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import linkwright.coach.content.ActMention;
 import linkwright.coach.content.Acts;
 import linkwright.coach.content.Bars;
@@ -27,6 +29,8 @@ import linkwright.coach.keys.Act;
 
 /** Content as lines of text: each line says all that it means, without columns, colour or place. */
 public final class PlainLines implements PartCases<List<String>> {
+  private static final Pattern BEGUN_BY_AN_ACT = Pattern.compile("(?<=[.!?] )(?=\\{do:)");
+
   private final Function<Act, String> nameOf;
 
   /**
@@ -57,6 +61,13 @@ public final class PlainLines implements PartCases<List<String>> {
 
   /** A sentence with the acts it mentions named. */
   public String filled(String text) {
+    return BEGUN_BY_AN_ACT
+        .splitAsStream(text)
+        .map(part -> part.startsWith("{do:") ? capital(named(part)) : named(part))
+        .collect(Collectors.joining());
+  }
+
+  private String named(String text) {
     return ActMention.fill(text, nameOf);
   }
 
@@ -108,8 +119,9 @@ public final class PlainLines implements PartCases<List<String>> {
 
   @Override
   public List<String> figure(Figure figure) {
-    return List.of(
-        sentence(capital(filled(figure.word())) + ": " + figure.number().replace("/", " of ")));
+    String word = capital(filled(figure.word()));
+    String number = figure.number().replace("/", " of ");
+    return List.of(sentence(word + (word.endsWith(".") ? " " : ": ") + number));
   }
 
   @Override
@@ -158,8 +170,8 @@ public final class PlainLines implements PartCases<List<String>> {
   private String row(Row row) {
     String from = row.source().isEmpty() ? "" : ", " + row.source();
     String remark = row.remark().isEmpty() ? "" : ", " + filled(row.remark());
-    String label = row.label().isEmpty() ? "" : capital(row.label()) + ": ";
-    return sentence(label + row.amount() + from + remark);
+    String label = row.label().isEmpty() ? "" : row.label() + ": ";
+    return sentence(capital(label + row.amount() + from + remark));
   }
 
   @Override
@@ -177,7 +189,9 @@ public final class PlainLines implements PartCases<List<String>> {
       }
       String chosen = table.before() + i == table.chosen() && table.all() > 1 ? "Chosen: " : "";
       String trouble = line.emphasis() == Emphasis.TROUBLE ? "Mind: " : "";
-      lines.add(sentence(chosen + trouble + String.join(", ", cells)));
+      // A label whose only value is a dash would be heard as if it meant something.
+      String none = cells.size() == 1 && line.cells().contains("-") ? ": nothing entered" : "";
+      lines.add(sentence(capital(chosen + trouble + String.join(", ", cells) + none)));
       line.below().forEach(below -> lines.addAll(prose(below)));
     }
     return lines;
@@ -192,7 +206,8 @@ public final class PlainLines implements PartCases<List<String>> {
   }
 
   private static String sentence(String text) {
-    String whole = text.strip();
+    // What a screen keeps apart by room is kept apart by a sign.
+    String whole = text.strip().replaceAll(" {2,}", ": ");
     return whole.isEmpty() || ".:!?”".indexOf(whole.charAt(whole.length() - 1)) >= 0
         ? whole
         : whole + ".";

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import linkwright.cli.console.Exit;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -56,7 +57,7 @@ class StartingTest {
     void plain_lines_are_walked_where_they_are_wished_for() {
       StartOptions plain = StartOptions.of("--plain").orElseThrow().orThrow();
       assertThat(line.start(plain)).isZero();
-      assertThat(line.out()).contains("An empty line leads to the bench", "Left.");
+      assertThat(line.out()).contains("An empty line: bench.", "Left.");
     }
   }
 

@@ -210,7 +210,7 @@ class WirePlaceTest {
       assertThat(apprentice.model().held().form()).isEmpty();
       assertThat(said())
           .contains("Drawn down, " + sum() + ".")
-          .anyMatch(line -> line.startsWith("pass 3"));
+          .anyMatch(line -> line.startsWith("Pass 3"));
       assertThat(apprentice.lastFact()).isInstanceOf(Fact.PlanSet.class);
     }
 

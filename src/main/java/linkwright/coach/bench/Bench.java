@@ -1,12 +1,11 @@
 package linkwright.coach.bench;
 
 import java.util.Optional;
+import linkwright.coach.content.Content;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Model;
-import linkwright.coach.keys.Act;
-import linkwright.routine.Caution;
 
-/** What the bench's drawing and the plain walk ask of it. */
+/** What the plain walk and a job as text ask of the bench. */
 public final class Bench {
   private Bench() {}
 
@@ -15,19 +14,10 @@ public final class Bench {
     return BenchGate.target(model);
   }
 
-  /** The caution to be seen first, if one is. */
-  public static Optional<Caution> caution(Model model) {
-    return BenchGate.caution(model);
-  }
-
-  /** What the one key for the common act does at the step that is open. */
-  public static Act common(Model model, AtBench at) {
-    return BenchPlace.commonAct(model, at);
-  }
-
-  /** Whether that can be done at the bench now. */
-  public static boolean offers(Model model, Act act) {
-    return new BenchPlace().acts(model).contains(act);
+  /** The step that is open or about to open, whatever is to be seen or answered before it. */
+  public static Optional<Content> step(Model model) {
+    return target(model)
+        .map(at -> new Content(BenchContent.title(at), StepContent.of(model, BenchHeld.PLAIN, at)));
   }
 
   /** Whether nobody is at the bench. */

@@ -29,8 +29,11 @@ final class BenchContent {
           "bench", Prose.stop("The routine of this job is not among the files at hand."));
     }
     AtBench at = found.get();
-    String title = "step " + at.number() + " of " + at.routine().steps().size();
-    return new Content(title, parts(model, held, at));
+    return new Content(title(at), parts(model, held, at));
+  }
+
+  static String title(AtBench at) {
+    return "step " + at.number() + " of " + at.routine().steps().size();
   }
 
   private static List<Part> parts(Model model, BenchHeld held, AtBench at) {

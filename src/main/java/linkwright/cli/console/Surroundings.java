@@ -1,4 +1,4 @@
-package linkwright.cli;
+package linkwright.cli.console;
 
 import java.io.BufferedReader;
 import java.io.InputStreamReader;

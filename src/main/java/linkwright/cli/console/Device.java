@@ -1,4 +1,4 @@
-package linkwright.cli;
+package linkwright.cli.console;
 
 import java.io.IOException;
 import java.net.InetAddress;
@@ -14,13 +14,13 @@ import linkwright.files.Slug;
 import linkwright.files.UserSettings;
 
 /** The name of this machine in the books. */
-final class Device {
+public final class Device {
   private static final int LONGEST = 24;
 
   private Device() {}
 
   /** The name by which it signs the books of a home: chosen once and kept outside of it. */
-  static String id(UserSettings user, Surroundings here, Home home) {
+  public static String id(UserSettings user, Surroundings here, Home home) {
     Map<String, String> variables = here.environment().variables();
     String name = name(user, variables);
     return new DeviceId(
@@ -29,7 +29,7 @@ final class Device {
   }
 
   /** The name that the user gave it, else the machine's own, made safe for a book. */
-  static String name(UserSettings user, Map<String, String> variables) {
+  public static String name(UserSettings user, Map<String, String> variables) {
     String slug = Slug.of(user.device().orElseGet(() -> host(variables)), taken -> false);
     return slug.substring(0, Math.min(slug.length(), LONGEST)).replaceAll("-+$", "");
   }

@@ -1,4 +1,4 @@
-package linkwright.cli;
+package linkwright.cli.console;
 
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
@@ -54,12 +54,12 @@ public final class Teller {
   }
 
   /** Tells text that ends its own lines. */
-  void print(String text) {
+  public void print(String text) {
     say(text.endsWith("\n") ? text.substring(0, text.length() - 1) : text);
   }
 
   /** The same for those who print by themselves: what they print comes out line by line. */
-  PrintWriter writer() {
+  public PrintWriter writer() {
     return new PrintWriter(new Lines(this), true);
   }
 

@@ -7,32 +7,23 @@ import java.util.Optional;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Notice;
+import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.TrayJob;
+import linkwright.coach.kernel.Writing;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
-import linkwright.coach.keys.KeyNames;
-import linkwright.coach.round.RoundHeld;
 import linkwright.job.Fact;
 import linkwright.shell.Performer;
 
-/** Works the coach's keys for a walk and gathers what the coach says to them. */
-final class Hands {
-  /** What screens say of their keys, and the word that does the same here. */
-  private static final String[][] WORDS = {
-    {"(esc, then i)", "(type weigh)"},
-    {"(esc, then w)", "(type wire)"},
-    {": n logs one", ": log does it"},
-    {"(esc, then k)", "(type book)"},
-    {"(z brings it back)", "(restore brings it back)"},
-    {"d: looked, done.", "looked tells so."},
-    {"Press the number", "Type the number"},
-  };
-
+/**
+ * The coach as a walk works it: acts are chosen, fields are typed, and what it says is gathered.
+ */
+final class WalkCoach {
   private final Performer performer;
   private final List<String> told = new ArrayList<>();
   private Model model;
 
-  Hands(Performer performer, Model model) {
+  WalkCoach(Performer performer, Model model) {
     this.performer = performer;
     this.model = model;
   }
@@ -41,8 +32,17 @@ final class Hands {
     return model;
   }
 
+  PlaceId place() {
+    return model.held().place();
+  }
+
   boolean left() {
     return performer.left();
+  }
+
+  /** Whether something could not be written: nothing else counts before that is answered. */
+  boolean failing() {
+    return model.writing() instanceof Writing.Failed;
   }
 
   void shut() {
@@ -52,25 +52,24 @@ final class Hands {
   /** Puts the first job into an empty tray and opens it. */
   void openFirst(List<Fact> facts) {
     model = performer.begin(model, facts, Optional.empty());
-    press(Act.CHOOSE);
+    choose(Act.CHOOSE);
   }
 
   /** Opens a job by its book's name. */
   void open(String slug) {
     TrayJob job = new TrayJob(slug, slug, "", List.of(), Instant.EPOCH, false);
     take(new Message.TrayRead(List.of(job)));
-    press(Act.CHOOSE);
+    choose(Act.CHOOSE);
   }
 
-  void press(Act act) {
-    press(KeyNames.read(act.keys().get(0)).orElseThrow());
+  void choose(Act act) {
+    take(new Message.ActChosen(act));
+    hear();
   }
 
   void press(Key key) {
     take(new Message.KeyPressed(key));
-    if (!model.notice().text().isBlank()) {
-      told.add(worded(model.notice().text()));
-    }
+    hear();
   }
 
   void paste(String text) {
@@ -81,8 +80,8 @@ final class Hands {
   void tick(Instant now, Instant steady) {
     Notice before = model.notice();
     take(new Message.Ticked(now, steady));
-    if (!model.notice().equals(before) && !model.notice().text().isBlank()) {
-      told.add(worded(model.notice().text()));
+    if (!model.notice().equals(before)) {
+      hear();
     }
   }
 
@@ -90,15 +89,23 @@ final class Hands {
     model = performer.take(model, message);
   }
 
+  private void hear() {
+    if (!model.notice().text().isBlank()) {
+      told.add(WalkPage.passed(model).plain().filled(model.notice().text()));
+    }
+  }
+
   /** Goes to a place of the job by the way round; a form that is open is left, its text kept. */
   void go(Act place) {
     if (model.held().form().isPresent()) {
       press(Key.of(Key.Kind.ESCAPE));
     }
-    if (!(model.held() instanceof RoundHeld)) {
-      press(Act.ROUND);
+    if (place() != PlaceId.ROUND) {
+      choose(Act.ROUND);
     }
-    press(place);
+    if (place != Act.ROUND) {
+      choose(place);
+    }
   }
 
   /** What the coach has said since this was asked last. */
@@ -106,13 +113,5 @@ final class Hands {
     List<String> all = List.copyOf(told);
     told.clear();
     return all;
-  }
-
-  private static String worded(String notice) {
-    String text = notice;
-    for (String[] pair : WORDS) {
-      text = text.replace(pair[0], pair[1]);
-    }
-    return text;
   }
 }

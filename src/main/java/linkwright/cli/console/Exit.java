@@ -1,4 +1,4 @@
-package linkwright.cli;
+package linkwright.cli.console;
 
 /** What a command tells the shell that ran it. */
 public final class Exit {
