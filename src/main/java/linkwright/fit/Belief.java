@@ -142,7 +142,7 @@ final class Belief {
     private final double[][] before;
     private final double[] beforePull;
     private final Scatter prior;
-    private final List<Part> parts = new ArrayList<>();
+    private final List<Hypothesis> parts = new ArrayList<>();
 
     Weighing(double[][] before, double[] beforePull, Scatter prior) {
       this.before = before;
@@ -152,16 +152,16 @@ final class Belief {
 
     void weigh(Sum sum) {
       for (double of : SHARES) {
-        parts.add(part(sum, of * prior.share(), STEADY_DEG, Math.log(1 - DRIFT_CHANCE)));
-        parts.add(part(sum, of * prior.share(), DRIFT_DEG, Math.log(DRIFT_CHANCE)));
+        parts.add(hypothesis(sum, of * prior.share(), STEADY_DEG, Math.log(1 - DRIFT_CHANCE)));
+        parts.add(hypothesis(sum, of * prior.share(), DRIFT_DEG, Math.log(DRIFT_CHANCE)));
       }
     }
 
     double logWeight(Sum sum, double share) {
-      return part(sum, share, STEADY_DEG, 0).logWeight;
+      return hypothesis(sum, share, STEADY_DEG, 0).logWeight;
     }
 
-    private Part part(Sum sum, double share, double driftDeg, double logChance) {
+    private Hypothesis hypothesis(Sum sum, double share, double driftDeg, double logChance) {
       double often = share * share;
       double[][] precision = new double[SIZE][SIZE];
       double[] pull = new double[SIZE];
@@ -181,7 +181,7 @@ final class Belief {
               + prior.logChance(share)
               + logChance
               - Math.log(driftDeg);
-      return new Part(logWeight, Triangle.solveTransposed(root, half), root, Math.log(share));
+      return new Hypothesis(logWeight, Triangle.solveTransposed(root, half), root, Math.log(share));
     }
 
     Belief belief() {
@@ -189,7 +189,7 @@ final class Belief {
       double all = 0;
       double logShare = 0;
       double[] mean = new double[SIZE];
-      for (Part part : parts) {
+      for (Hypothesis part : parts) {
         double weight = Math.exp(part.logWeight - most);
         all += weight;
         logShare += weight * part.logShare;
@@ -201,7 +201,7 @@ final class Belief {
         mean[i] /= all;
       }
       double[][] covariance = new double[SIZE][SIZE];
-      for (Part part : parts) {
+      for (Hypothesis part : parts) {
         double weight = Math.exp(part.logWeight - most) / all;
         if (weight > 1e-9) {
           add(covariance, part, mean, weight);
@@ -210,7 +210,7 @@ final class Belief {
       return new Belief(mean, covariance, Math.exp(logShare / all));
     }
 
-    private static void add(double[][] covariance, Part part, double[] mean, double weight) {
+    private static void add(double[][] covariance, Hypothesis part, double[] mean, double weight) {
       double[][] inverse = new double[SIZE][];
       for (int i = 0; i < SIZE; i++) {
         double[] unit = new double[SIZE];
@@ -229,13 +229,13 @@ final class Belief {
   }
 
   /** One of the normal distributions: its weight, its middle, and a root of its precision. */
-  private static final class Part {
+  private static final class Hypothesis {
     private final double logWeight;
     private final double[] mean;
     private final double[][] root;
     private final double logShare;
 
-    Part(double logWeight, double[] mean, double[][] root, double logShare) {
+    Hypothesis(double logWeight, double[] mean, double[][] root, double logShare) {
       this.logWeight = logWeight;
       this.mean = mean;
       this.root = root;
