@@ -83,8 +83,12 @@ public final class Starting {
     Library library = Library.load(home);
     here.err().sayAll(Located.all(choices.problems()));
     here.err().sayAll(Located.all(library.problems()));
-    Read<Opening> last = Opening.open(job, home, library, here.clock().instant());
-    return last.map(opening -> Walk.run(here, home, choices, library, opening))
+    Read<Opening> opening =
+        job.isPresent()
+            ? Read.good(new Opening(job, Optional.empty(), List.of()))
+            : Opening.open(job, home, library, here.clock().instant());
+    return opening
+        .map(begun -> Walk.run(here, home, choices, library, begun))
         .orElse(Exit.PROBLEMS);
   }
 
