@@ -109,12 +109,20 @@ class ReplayTest {
     }
 
     @Test
-    void strikes_that_strike_each_other_end_somewhere() {
+    void strikes_that_strike_each_other_do_not_count() {
       Entry one = at(1, new Fact.Struck(new EntryId("bench", 2), ""));
       Entry two = at(2, new Fact.Struck(new EntryId("bench", 1), ""));
       Entry self = at(3, new Fact.Struck(new EntryId("bench", 3), ""));
-      Strikes forth = Strikes.in(List.of(one, two, self));
-      assertThat(forth).isEqualTo(Strikes.in(List.of(self, two, one)));
+      assertThat(Strikes.in(List.of(one, two, self)).struck()).isEmpty();
+    }
+
+    @Test
+    void a_strike_from_outside_ends_their_quarrel() {
+      Entry one = at(1, new Fact.Struck(new EntryId("bench", 2), ""));
+      Entry two = at(2, new Fact.Struck(new EntryId("bench", 1), ""));
+      Entry outside = at(3, new Fact.Struck(one.id(), "undone"));
+      Strikes strikes = Strikes.in(List.of(one, two, outside));
+      assertThat(strikes.struck()).containsExactly(one.id());
     }
 
     @Test

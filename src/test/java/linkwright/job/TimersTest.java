@@ -37,6 +37,13 @@ class TimersTest {
   }
 
   @Test
+  void one_that_still_runs_does_not_ring_beside_one_that_does() {
+    assertThat(after(PICKLE, TUMBLE).ringing(MORNING.plusSeconds(120)))
+        .extracting(TimerRun::name)
+        .containsExactly("Tumble");
+  }
+
+  @Test
   void stepping_away_does_not_stop_it() {
     Entry away = new Entry(3, MORNING, "bench", new Fact.SteppedAway(true, true, true));
     assertThat(after(PICKLE, away).running()).hasSize(1);

@@ -93,6 +93,11 @@ class YieldTest {
     }
 
     @Test
+    void whereNoneAreWantedAllIsDone() {
+      assertThat(Yield.chance(0, 0, Rate.usual(0.5))).isEqualTo(1);
+    }
+
+    @Test
     void tooFewBlanksGiveNoChance() {
       assertThat(Yield.chance(5, 4, Rate.usual(0.05))).isZero();
       assertThat(Yield.chance(5, 0, Rate.usual(0))).isZero();
@@ -106,7 +111,22 @@ class YieldTest {
           .withMessageContaining("-1");
       assertThatIllegalArgumentException()
           .isThrownBy(() -> Yield.cut(1, 0, -2, 0.05, 0.9))
-          .withMessageContaining("failed");
+          .withMessage("failed must be 0 or more: -2");
+      assertThatIllegalArgumentException()
+          .isThrownBy(() -> Yield.cut(1, -3, 0, 0.05, 0.9))
+          .withMessage("succeeded must be 0 or more: -3");
+      assertThatIllegalArgumentException()
+          .isThrownBy(() -> Yield.chance(-1, 5, Rate.usual(0.05)))
+          .withMessage("more must be 0 or more: -1");
+      assertThatIllegalArgumentException()
+          .isThrownBy(() -> Yield.chance(1, -5, Rate.usual(0.05)))
+          .withMessage("blanks must be 0 or more: -5");
+      assertThatIllegalArgumentException()
+          .isThrownBy(() -> new Rate(Double.POSITIVE_INFINITY, 1))
+          .withMessageContaining("failures");
+      assertThatIllegalArgumentException()
+          .isThrownBy(() -> new Rate(1, Double.POSITIVE_INFINITY))
+          .withMessageContaining("successes");
       assertThatIllegalArgumentException()
           .isThrownBy(() -> Yield.cut(1, 0, 0, Double.NaN, 0.9))
           .withMessageContaining("NaN");
@@ -151,6 +171,13 @@ class YieldTest {
             .isGreaterThanOrEqualTo(at80);
       }
     }
+  }
+
+  @Test
+  void theShareExpectedToBeLostLiesBetweenTheHabitAndWhatWasSeen() {
+    // Beta(10 · 0.1 + 3, 10 · 0.9 + 7): 4 of 20.
+    assertThat(Rate.usual(0.1).seen(7, 3).mean()).isCloseTo(0.2, within(1e-12));
+    assertThat(Rate.usual(0.1).mean()).isCloseTo(0.1, within(1e-12));
   }
 
   @Nested
