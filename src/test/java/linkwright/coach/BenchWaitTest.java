@@ -129,7 +129,7 @@ class BenchWaitTest {
       }
       assertThat(bench.entered(Fact.TimerAnswered.class)).isEmpty();
       assertThat(running()).isPresent();
-      bench.pass(Duration.ofMinutes(5)).press("space");
+      bench.pass(Duration.ofMinutes(7)).press("space");
       assertThat(running()).isEmpty();
       assertThat(bench.state().course().stepsDone()).contains("look-over");
     }

@@ -66,7 +66,7 @@ class BesideContentTest {
           .containsExactly(
               tuple("wished", "16 mm x 6 mm"),
               tuple("next blank", "43 mm over tip 1.1 mm, bow 3.8 mm"),
-              tuple("expected", "16 mm ± 0.25 mm x 6.11 mm ± 0.25 mm"));
+              tuple("expected", "16 mm ± 0.32 mm x 6.18 mm ± 0.31 mm"));
     }
 
     @Test
@@ -74,7 +74,7 @@ class BesideContentTest {
       Table table = one(parts, Table.class);
       assertThat(table.chosen()).isEqualTo(2);
       assertThat(table.lines().get(0).cells())
-          .containsExactly("1", "42 mm", "15.1 x 6.3 mm", "15.1 x 6.46 mm", "longer", "");
+          .containsExactly("1", "42 mm", "15.1 x 6.3 mm", "15.1 x 6.52 mm", "longer", "");
     }
 
     @Test

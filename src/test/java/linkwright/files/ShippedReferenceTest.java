@@ -188,7 +188,7 @@ final class ShippedReferenceTest {
           .anySatisfy(
               nl ->
                   assertThat(nl)
-                      .contains("Netherlands: a fineness mark is needed", "8.0 g of the metal"));
+                      .contains("Netherlands: weigh it", "8.04 g of the metal itself"));
       assertThat(FinenessWord.of(metal("9ct"), 20, SHIPPED))
           .anySatisfy(nl -> assertThat(nl).contains("375 is below its least fineness"));
       assertThat(FinenessWord.needed(metal("925"), 8.5, SHIPPED)).containsExactly("UK");
