@@ -169,13 +169,7 @@ class OneTruthTest {
     assertThat(line.out())
         .as(where)
         .contains(
-            "The chain: "
-                + yaml.get("links")
-                + " links, "
-                + yaml.get("rings")
-                + " rings, "
-                + UNITS.length((double) yaml.get("length_mm"))
-                + " long");
+            "Plan: " + yaml.get("links") + " links, " + UNITS.length((double) yaml.get("length_mm")));
   }
 
   private static Map<String, Object> yaml(Model model) {

@@ -68,7 +68,7 @@ class PlanContentTest {
     assertThat(row(bench, "length").amount()).isEqualTo(UnitStyle.METRIC.length(plan.lengthMm()));
     assertThat(row(bench, "length").unit()).isEqualTo("mm");
     assertThat(row(bench, "wished").amount()).isEqualTo("190 mm");
-    assertThat(row(bench, "link").amount()).isEqualTo("16 mm x 5.94 mm");
+    assertThat(row(bench, "link").amount()).isEqualTo("16 mm x 5.92 mm");
     assertThat(row(bench, "holds").amount()).isEqualTo(Math.round(plan.pull().solderedN()) + " N");
   }
 
