@@ -68,7 +68,8 @@ public record Examination(List<Examined> findings) {
     return Files.exists(folder)
         ? new Examined(
             false, folder + " is not a folder: move it away, or name another with --home.")
-        : new Examined(true, "Your folder " + folder + " is not there yet; the first job makes it.");
+        : new Examined(
+            true, "Your folder " + folder + " is not there yet; the first job makes it.");
   }
 
   private static Examined room(Home home) {

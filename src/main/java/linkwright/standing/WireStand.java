@@ -57,7 +57,12 @@ public record WireStand(
    * @param nextRingsMm wire that these rings take, the coil's tail included, mm
    */
   public record Bar(
-      double mm, double cutMm, double lostMm, LinksAndRings next, double nextLinksMm, double nextRingsMm) {
+      double mm,
+      double cutMm,
+      double lostMm,
+      LinksAndRings next,
+      double nextLinksMm,
+      double nextRingsMm) {
     /** What is on hand of it now, mm. */
     public double leftMm() {
       return Math.max(0, mm - cutMm - lostMm);

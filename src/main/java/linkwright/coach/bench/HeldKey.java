@@ -26,7 +26,8 @@ final class HeldKey {
     if (!counted) {
       return Turn.to(model.told("The key is held: it counts once. Let go."));
     }
-    Model asking = model.with(BenchScreens.asking(BenchPlace.screen(model), new BenchAsk.Repeated()));
+    Model asking =
+        model.with(BenchScreens.asking(BenchPlace.screen(model), new BenchAsk.Repeated()));
     return Turn.keep(
         asking.told(offered(asking)),
         model.presses().countedTwice() ? Undo.lastAtBench(model) : List.of());
