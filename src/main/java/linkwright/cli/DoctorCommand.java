@@ -35,7 +35,7 @@ final class DoctorCommand implements Callable<Integer> {
                 + ".");
     here.out().say(Examination.formats());
     Examination examination = Examination.of(root.home(), here.clock().instant());
-    for (Examination.Finding finding : examination.findings()) {
+    for (Examination.Examined finding : examination.findings()) {
       here.out().say((finding.good() ? "good:  " : "wrong: ") + finding.sentence());
     }
     here.out().say(terminal(here.environment()));

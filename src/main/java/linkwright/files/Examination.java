@@ -18,7 +18,7 @@ import linkwright.quantity.Read;
  *
  * @param findings what was found, in the order in which it was looked at
  */
-public record Examination(List<Finding> findings) {
+public record Examination(List<Examined> findings) {
   /** Less room than this is told: a year of jobs takes less, but a disk so full fails others. */
   private static final long LEAST_ROOM = 10L << 20;
 
@@ -31,7 +31,7 @@ public record Examination(List<Finding> findings) {
    * @param good whether all is well with it
    * @param sentence what was found
    */
-  public record Finding(boolean good, String sentence) {}
+  public record Examined(boolean good, String sentence) {}
 
   /** Copies the list. */
   public Examination {
@@ -40,7 +40,7 @@ public record Examination(List<Finding> findings) {
 
   /** Whether nothing was found wrong. */
   public boolean good() {
-    return findings.stream().allMatch(Finding::good);
+    return findings.stream().allMatch(Examined::good);
   }
 
   /**
@@ -50,7 +50,7 @@ public record Examination(List<Finding> findings) {
    * @param now the time by this machine's clock
    */
   public static Examination of(Home home, Instant now) {
-    List<Finding> findings = new ArrayList<>();
+    List<Examined> findings = new ArrayList<>();
     findings.add(folder(home));
     if (Files.isDirectory(home.folder())) {
       findings.add(room(home));
@@ -60,37 +60,38 @@ public record Examination(List<Finding> findings) {
     return new Examination(findings);
   }
 
-  private static Finding folder(Home home) {
+  private static Examined folder(Home home) {
     Path folder = home.folder().toAbsolutePath();
     if (Files.isDirectory(folder)) {
-      return new Finding(true, "Your folder is " + folder + ".");
+      return new Examined(true, "Your folder is " + folder + ".");
     }
     return Files.exists(folder)
-        ? new Finding(
+        ? new Examined(
             false, folder + " is not a folder: move it away, or name another with --home.")
-        : new Finding(true, "Your folder " + folder + " is not there yet; the first job makes it.");
+        : new Examined(
+            true, "Your folder " + folder + " is not there yet; the first job makes it.");
   }
 
-  private static Finding room(Home home) {
+  private static Examined room(Home home) {
     try {
       long room = Files.getFileStore(home.folder()).getUsableSpace();
       String left = room / MEGABYTE + " MB";
       return room >= LEAST_ROOM
-          ? new Finding(true, "The disk has room: " + left + ".")
-          : new Finding(false, "The disk is nearly full, " + left + " are left: free some space.");
+          ? new Examined(true, "The disk has room: " + left + ".")
+          : new Examined(false, "The disk is nearly full, " + left + " are left: free some space.");
     } catch (IOException unknown) {
-      return new Finding(false, "How much room the disk has cannot be told: " + reason(unknown));
+      return new Examined(false, "How much room the disk has cannot be told: " + reason(unknown));
     }
   }
 
   /** Makes a book of its own, writes an entry, reads it back, and takes everything away again. */
-  private static List<Finding> trial(Home home, Instant now) {
+  private static List<Examined> trial(Home home, Instant now) {
     Path folder = home.folder().resolve("." + TRIAL.replace(' ', '-'));
     Read<BookFile> made = BookFile.create(folder, TRIAL, "doctor", now);
     if (made instanceof Read.Bad<BookFile> bad) {
-      return List.of(new Finding(false, "Nothing can be written: " + bad.sentence()));
+      return List.of(new Examined(false, "Nothing can be written: " + bad.sentence()));
     }
-    List<Finding> findings = new ArrayList<>();
+    List<Examined> findings = new ArrayList<>();
     try (BookFile book = made.orThrow()) {
       boolean locks =
           book.problems().isEmpty()
@@ -99,8 +100,8 @@ public record Examination(List<Finding> findings) {
                   .orElse(false);
       findings.add(
           locks
-              ? new Finding(true, "The lock keeps a second program out.")
-              : new Finding(
+              ? new Examined(true, "The lock keeps a second program out.")
+              : new Examined(
                   false, "The disk knows no locks: open a job in one program at a time."));
       long start = System.nanoTime();
       Optional<String> refused =
@@ -112,12 +113,12 @@ public record Examination(List<Finding> findings) {
           BookFile.look(book.path()).map(read -> read.lines().size() == 1).orElse(false);
       findings.add(
           refused.isEmpty() && there
-              ? new Finding(
+              ? new Examined(
                   true,
                   String.format(Locale.ROOT, "An entry is written and synced in %.1f ms.", millis))
-              : new Finding(false, refused.orElse("An entry that was written cannot be read.")));
+              : new Examined(false, refused.orElse("An entry that was written cannot be read.")));
     } catch (IOException closing) {
-      findings.add(new Finding(false, "The trial could not be closed: " + reason(closing)));
+      findings.add(new Examined(false, "The trial could not be closed: " + reason(closing)));
     }
     clear(folder);
     return findings;
@@ -135,7 +136,7 @@ public record Examination(List<Finding> findings) {
     }
   }
 
-  private static void books(Home home, Instant now, List<Finding> findings) {
+  private static void books(Home home, Instant now, List<Examined> findings) {
     List<Problem> problems = new ArrayList<>();
     List<Path> books = home.books(problems);
     Instant latest = Instant.EPOCH;
@@ -154,18 +155,18 @@ public record Examination(List<Finding> findings) {
         books.size() + (books.size() == 1 ? " book, " : " books, ") + entries + " entries";
     findings.add(
         problems.isEmpty()
-            ? new Finding(true, what + ": nothing is missing, moved or changed.")
-            : new Finding(false, what + ". " + problems.size() + " problems:"));
+            ? new Examined(true, what + ": nothing is missing, moved or changed.")
+            : new Examined(false, what + ". " + problems.size() + " problems:"));
     ProblemList.first("", problems)
-        .forEach(problem -> findings.add(new Finding(false, "  " + problem.sentence())));
+        .forEach(problem -> findings.add(new Examined(false, "  " + problem.sentence())));
     findings.add(clock(now, latest));
   }
 
-  private static Finding clock(Instant now, Instant latest) {
+  private static Examined clock(Instant now, Instant latest) {
     Duration ahead = Duration.between(now, latest);
     return ahead.toMinutes() < 1
-        ? new Finding(true, "The clock is not behind the last entry.")
-        : new Finding(
+        ? new Examined(true, "The clock is not behind the last entry.")
+        : new Examined(
             false,
             "The clock is "
                 + ahead.toMinutes()

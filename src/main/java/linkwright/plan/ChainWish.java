@@ -48,33 +48,15 @@ public record ChainWish(
     ringStockMm = ringStockMm.map(List::copyOf);
   }
 
-  /** The same wish with another link: one that was tried and measured. */
-  public ChainWish withLink(WishedLink measured) {
-    return with(measured, ring, stockMm, ringStockMm);
-  }
-
   /** The same wish with other rings. */
   public ChainWish withRing(WishedRing chosen) {
-    return with(link, Optional.of(chosen), stockMm, ringStockMm);
-  }
-
-  /** The same wish with other lengths of wire on hand. */
-  public ChainWish withStock(List<Double> linksMm, Optional<List<Double>> ringsMm) {
-    return with(link, ring, linksMm, ringsMm);
-  }
-
-  private ChainWish with(
-      WishedLink newLink,
-      Optional<WishedRing> newRing,
-      List<Double> linksMm,
-      Optional<List<Double>> ringsMm) {
     return new ChainWish(
         job,
         metal,
         wireMm,
         temper,
-        newLink,
-        newRing,
+        link,
+        Optional.of(chosen),
         finishedMm,
         claspMm,
         claspG,
@@ -83,8 +65,8 @@ public record ChainWish(
         usualLoss,
         confidence,
         solderGCm3,
-        linksMm,
-        ringsMm);
+        stockMm,
+        ringStockMm);
   }
 
   /** Whether the rings are of the links' own wire. */

@@ -86,11 +86,6 @@ public record Plan(
     return link.insideMm();
   }
 
-  /** What one link adds together with the ring that joins it, mm. */
-  public double repeatMm() {
-    return link.insideMm() + ringInsideLengthMm;
-  }
-
   /** The pallion to cut for one joint of the links' wire, mm. */
   public double solderPieceMm() {
     return solder.pieceMm();

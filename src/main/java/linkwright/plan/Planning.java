@@ -4,7 +4,6 @@ import java.util.List;
 import linkwright.fit.Maker;
 import linkwright.quantity.Read;
 import linkwright.reference.Metal;
-import linkwright.reference.Temper;
 import linkwright.wire.JointKind;
 import linkwright.wire.SolderNeed;
 import linkwright.wire.WireMass;
@@ -47,11 +46,6 @@ public final class Planning {
   /** A maker of whom nothing is known yet but the metal and its temper. */
   public static Maker maker(ChainWish wish) {
     return Maker.unknown(wish.metal().bendingShare(wish.temper()));
-  }
-
-  /** The same for a metal, without a whole wish. */
-  public static Maker maker(Metal metal, Temper temper) {
-    return Maker.unknown(metal.bendingShare(temper));
   }
 
   private static Read<Plan> plan(ChainWish wish, LinkBasis basis, SettledLink link) {

@@ -23,9 +23,4 @@ public record PieceKind(String id) {
   public boolean is(String word) {
     return id.equals(word);
   }
-
-  /** The word for so many: {@code 1 link}, {@code 2 links}. */
-  public String counted(int count) {
-    return count + " " + id + (count == 1 ? "" : "s");
-  }
 }

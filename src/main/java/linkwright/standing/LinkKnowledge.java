@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import linkwright.fit.Fit;
 import linkwright.fit.Maker;
 import linkwright.fit.Tried;
@@ -97,10 +96,5 @@ final class LinkKnowledge {
     if (sizes != null && !sizes.contains(mm)) {
       sizes.add(mm);
     }
-  }
-
-  /** A measured size, or none. */
-  static OptionalDouble measured(OptionalDouble mm) {
-    return mm.isPresent() && mm.getAsDouble() > 0 ? mm : OptionalDouble.empty();
   }
 }

@@ -40,18 +40,16 @@ public final class Questions {
   /** A trial whose link differs by more than this share from the one counted is hung otherwise. */
   private static final double FAR_LINK = 0.25;
 
-  private final Standing standing;
   private final UnitStyle units;
   private final Map<String, String> asked = new LinkedHashMap<>();
 
-  private Questions(Standing standing, UnitStyle units) {
-    this.standing = standing;
+  private Questions(UnitStyle units) {
     this.units = units;
   }
 
   /** What is asked of a plan before it is kept, by key of the wish. */
   public static Map<String, String> ofPlan(Standing typed, UnitStyle units) {
-    Questions questions = new Questions(typed, units);
+    Questions questions = new Questions(units);
     typed.counted().plan().ifPresent(questions::plan);
     return questions.asked;
   }
@@ -84,7 +82,7 @@ public final class Questions {
   /** What is asked of a test piece before it is logged. */
   public static Map<String, String> ofTestPiece(
       TestPieceTried piece, Optional<TestPieces> taught, Standing standing, UnitStyle units) {
-    Questions questions = new Questions(standing, units);
+    Questions questions = new Questions(units);
     questions.testPiece(piece, taught);
     return questions.asked;
   }
@@ -151,7 +149,7 @@ public final class Questions {
   /** What is asked of a trial length before it is logged. */
   public static Map<String, String> ofTrial(
       Fact.TrialMeasured trial, Standing standing, UnitStyle units) {
-    Questions questions = new Questions(standing, units);
+    Questions questions = new Questions(units);
     standing.counted().plan().ifPresent(plan -> questions.trial(trial, plan));
     return questions.asked;
   }
@@ -190,9 +188,8 @@ public final class Questions {
   }
 
   /** What is asked of wire before it is entered as come. */
-  public static Map<String, String> ofWire(
-      List<Double> lengthsMm, Standing standing, UnitStyle units) {
-    Questions questions = new Questions(standing, units);
+  public static Map<String, String> ofWire(List<Double> lengthsMm, UnitStyle units) {
+    Questions questions = new Questions(units);
     double came = sum(lengthsMm);
     questions.ask(came > MUCH_WIRE_MM, "lengths", units.length(came) + " of wire for one chain?");
     return questions.asked;
@@ -201,7 +198,7 @@ public final class Questions {
   /** What is asked of so many pieces before they are entered as cut. */
   public static Map<String, String> ofCut(
       int count, String piece, Standing standing, UnitStyle units) {
-    Questions questions = new Questions(standing, units);
+    Questions questions = new Questions(units);
     StillToDo left = standing.left().get(piece);
     int wanted = left == null ? MANY_PIECES : Math.max(1, left.wanted());
     questions.ask(
@@ -214,7 +211,7 @@ public final class Questions {
   /** What is asked of what was weighed and measured before it is weighed in. */
   public static Map<String, String> ofWeighing(
       Fact.WeighedIn in, Standing standing, UnitStyle units) {
-    Questions questions = new Questions(standing, units);
+    Questions questions = new Questions(units);
     standing
         .counted()
         .plan()

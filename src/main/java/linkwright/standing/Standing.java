@@ -229,13 +229,6 @@ public record Standing(
     return missing;
   }
 
-  /** Pieces of that kind begun so far and still to be cut: what the whole chain takes to cut. */
-  public int toCutInAll(String piece, JobState state) {
-    Pile pile = state.piles().of(piece);
-    StillToDo todo = left.get(piece);
-    return todo == null ? 0 : pile.alive() + pile.scrapped() + todo.toCutOrAsMany();
-  }
-
   /** Whether anything was said of wire on hand, so that some can be missed. */
   public boolean wireKnown() {
     return wire.filter(WireStand::known).isPresent();

@@ -26,8 +26,8 @@ import linkwright.routine.PieceKind;
 public record WireStand(
     List<Bar> links,
     Optional<List<Bar>> rings,
-    Pieces toCut,
-    Pieces missing,
+    LinksAndRings toCut,
+    LinksAndRings missing,
     double shortLinksMm,
     double shortRingsMm) {
   /** More than this is not cut for one chain; no cutting is planned for more. */
@@ -39,7 +39,7 @@ public record WireStand(
   }
 
   /** So many links and rings. */
-  public record Pieces(int links, int rings) {
+  public record LinksAndRings(int links, int rings) {
     /** Whether there is none of either. */
     public boolean none() {
       return links == 0 && rings == 0;
@@ -57,7 +57,12 @@ public record WireStand(
    * @param nextRingsMm wire that these rings take, the coil's tail included, mm
    */
   public record Bar(
-      double mm, double cutMm, double lostMm, Pieces next, double nextLinksMm, double nextRingsMm) {
+      double mm,
+      double cutMm,
+      double lostMm,
+      LinksAndRings next,
+      double nextLinksMm,
+      double nextRingsMm) {
     /** What is on hand of it now, mm. */
     public double leftMm() {
       return Math.max(0, mm - cutMm - lostMm);
@@ -80,8 +85,8 @@ public record WireStand(
     ChainWish wish = plan.wish();
     List<WireLengths> links = WireLengths.ofLinks(plan, ledger);
     Optional<List<WireLengths>> rings = WireLengths.ofRings(plan, ledger);
-    Pieces toCut =
-        new Pieces(
+    LinksAndRings toCut =
+        new LinksAndRings(
             toCut(left, PieceKind.LINK.id()),
             plan.rings() == 0 ? 0 : toCut(left, PieceKind.RING.id()));
     boolean apart = rings.isPresent();
@@ -97,7 +102,7 @@ public record WireStand(
         bars(links, ofLinks, false),
         rings.map(lengths -> bars(lengths, ofRings.orElseThrow(), true)),
         toCut,
-        new Pieces(
+        new LinksAndRings(
             ofLinks.shortBlanks().get(0),
             ofLinks.shortRings() + ofRings.map(CutPlan::shortRings).orElse(0)),
         ofLinks.shortLinksMm(),
@@ -127,7 +132,7 @@ public record WireStand(
               length.mm(),
               length.cutMm(),
               length.lostMm(),
-              new Pieces(
+              new LinksAndRings(
                   cut.map(each -> each.blanks().stream().mapToInt(n -> n).sum()).orElse(0),
                   cut.map(LengthCut::rings).orElse(0)),
               cut.map(each -> each.piecesMm() + each.kerfsMm()).orElse(0.0),

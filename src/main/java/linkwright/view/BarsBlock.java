@@ -111,7 +111,7 @@ final class BarsBlock implements Block {
     String kept = Text.width(told) <= words ? told : told.replaceAll(", [^,]*$", "");
     area.right(LENGTH - 1, y, LENGTH - 1, bar.amount(), Tone.PLAIN);
     List<LengthBar.Piece> pieces = new ArrayList<>();
-    for (Bars.Stretch stretch : bar.stretches()) {
+    for (Bars.Segment stretch : bar.stretches()) {
       if (stretch.mm() > 0) {
         pieces.add(
             new LengthBar.Piece(stretch.mm(), stretch.label(), LengthBar.kind(stretch.use())));

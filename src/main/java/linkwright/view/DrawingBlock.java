@@ -38,15 +38,15 @@ final class DrawingBlock implements Block {
 
   @Override
   public void draw(Canvas area, int turned) {
-    List<Drawing.Shape> shapes = drawing.shapes();
+    List<Drawing.Outline> shapes = drawing.shapes();
     if (shapes.isEmpty() || area.height() < LEAST) {
       return;
     }
     int wide = area.width() / Math.max(shapes.size() == 1 ? 1 : 2, shapes.size());
     int captions = area.height() > LEAST && !captionsFit(wide - 1) ? 2 : 1;
     int high = area.height() - captions;
-    double longest = shapes.stream().mapToDouble(Drawing.Shape::lengthMm).max().orElse(1);
-    double widest = shapes.stream().mapToDouble(Drawing.Shape::widthMm).max().orElse(1);
+    double longest = shapes.stream().mapToDouble(Drawing.Outline::lengthMm).max().orElse(1);
+    double widest = shapes.stream().mapToDouble(Drawing.Outline::widthMm).max().orElse(1);
     double scale = Dots.scale(longest, widest, Math.max(1, wide - 2), high);
     for (int i = 0; i < shapes.size(); i++) {
       Tone tone = Tones.of(shapes.get(i).emphasis());
@@ -60,7 +60,7 @@ final class DrawingBlock implements Block {
   }
 
   /** The line of pull lies across, in the middle of the area. */
-  private static void shape(Canvas area, Drawing.Shape shape, double dotsPerMm, Tone tone) {
+  private static void shape(Canvas area, Drawing.Outline shape, double dotsPerMm, Tone tone) {
     if (area.width() < 1 || area.height() < 1) {
       return;
     }

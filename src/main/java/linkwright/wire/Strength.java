@@ -54,9 +54,9 @@ public final class Strength {
   }
 
   /** The element of a chain that gives way first; of several alike the first in the list. */
-  public static Held weakest(List<Held> elements) {
+  public static Element weakest(List<Element> elements) {
     return elements.stream()
-        .min(Comparator.comparingDouble(Held::collapseN))
+        .min(Comparator.comparingDouble(Element::collapseN))
         .orElseThrow(() -> new IllegalArgumentException("elements must not be empty"));
   }
 
@@ -92,7 +92,7 @@ public final class Strength {
    * @param yieldMpa yield stress as worn, MPa
    * @param soldered whether the wire is one piece all round
    */
-  public record Held(
+  public record Element(
       String says,
       double wireMm,
       double acrossMm,
@@ -104,7 +104,7 @@ public final class Strength {
      * An element of a metal. Soldering anneals: what is soldered holds as soft wire does, whatever
      * it was before; what is only closed as its own temper.
      */
-    public static Held of(
+    public static Element of(
         String says,
         double wireMm,
         double acrossMm,
@@ -113,7 +113,7 @@ public final class Strength {
         Temper temper,
         boolean soldered) {
       double yield = metal.yieldMpa(soldered ? Temper.SOFT : temper);
-      return new Held(says, wireMm, acrossMm, alongMm, yield, soldered);
+      return new Element(says, wireMm, acrossMm, alongMm, yield, soldered);
     }
 
     /** Pull at which it opens or is drawn long, N. */

@@ -45,13 +45,13 @@ class BesideContentTest {
 
     @Test
     void are_drawn_between_the_wish_and_the_next() {
-      assertThat(one(parts, Drawing.class).shapes().stream().map(Drawing.Shape::caption))
+      assertThat(one(parts, Drawing.class).shapes().stream().map(Drawing.Outline::caption))
           .containsExactly("wished", "2: 44 mm", "3: 43 mm", "next: 43 mm");
     }
 
     @Test
     void are_drawn_as_large_as_they_are() {
-      for (Drawing.Shape shape : one(parts, Drawing.class).shapes()) {
+      for (Drawing.Outline shape : one(parts, Drawing.class).shapes()) {
         double least = shape.line().stream().mapToDouble(Drawing.At::xMm).min().orElseThrow();
         double most = shape.line().stream().mapToDouble(Drawing.At::xMm).max().orElseThrow();
         // The centre line is a wire's thickness shorter than the link; its points a step apart.

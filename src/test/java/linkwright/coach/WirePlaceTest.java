@@ -59,7 +59,7 @@ class WirePlaceTest {
       int links = stand.links().stream().mapToInt(bar -> bar.next().links()).sum();
       int rings = stand.links().stream().mapToInt(bar -> bar.next().rings()).sum();
       assertThat(stand.missing().none()).isTrue();
-      assertThat(new WireStand.Pieces(links, rings)).isEqualTo(stand.toCut());
+      assertThat(new WireStand.LinksAndRings(links, rings)).isEqualTo(stand.toCut());
     }
 
     @Test

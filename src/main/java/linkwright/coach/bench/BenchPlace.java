@@ -51,7 +51,7 @@ public final class BenchPlace implements Place {
       return List.of(Act.NONE_OF_THEM, Act.LEAVE_QUESTION);
     }
     List<Act> acts = new ArrayList<>();
-    if (screen.ask() instanceof BenchAsk.Held) {
+    if (screen.ask() instanceof BenchAsk.Repeated) {
       acts.addAll(List.of(Act.HELD_REDO, Act.LEAVE_QUESTION));
     }
     AtBench.of(model)
@@ -180,7 +180,7 @@ public final class BenchPlace implements Place {
   /** Any other key than the one that confirms lets the piece stand that was just counted. */
   private static Model letStand(Model model, boolean confirmed) {
     BenchHeld screen = screen(model);
-    return screen.ask() instanceof BenchAsk.Held && !confirmed
+    return screen.ask() instanceof BenchAsk.Repeated && !confirmed
         ? model.with(BenchScreens.plain(screen))
         : model;
   }

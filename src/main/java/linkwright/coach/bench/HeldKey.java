@@ -17,7 +17,7 @@ final class HeldKey {
 
   /** Offers it once; if the held key had begun to repeat before that was seen, it counts once. */
   static Turn held(Model model) {
-    if (BenchPlace.screen(model).ask() instanceof BenchAsk.Held) {
+    if (BenchPlace.screen(model).ask() instanceof BenchAsk.Repeated) {
       return Turn.to(model.told(offered(model)));
     }
     boolean counted =
@@ -26,7 +26,8 @@ final class HeldKey {
     if (!counted) {
       return Turn.to(model.told("The key is held: it counts once. Let go."));
     }
-    Model asking = model.with(BenchScreens.asking(BenchPlace.screen(model), new BenchAsk.Held()));
+    Model asking =
+        model.with(BenchScreens.asking(BenchPlace.screen(model), new BenchAsk.Repeated()));
     return Turn.keep(
         asking.told(offered(asking)),
         model.presses().countedTwice() ? Undo.lastAtBench(model) : List.of());

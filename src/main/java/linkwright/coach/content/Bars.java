@@ -50,7 +50,7 @@ public record Bars(List<Group> groups) implements Part {
    * @param use what becomes of it
    * @param label what is written in it; empty for nothing
    */
-  public record Stretch(double mm, Use use, String label) {}
+  public record Segment(double mm, Use use, String label) {}
 
   /**
    * A length.
@@ -59,14 +59,14 @@ public record Bars(List<Group> groups) implements Part {
    * @param stretches from its beginning to its end
    * @param words what is to be said of it
    */
-  public record Bar(String amount, List<Stretch> stretches, String words) {
+  public record Bar(String amount, List<Segment> stretches, String words) {
     public Bar {
       stretches = List.copyOf(stretches);
     }
 
     /** The whole, mm. */
     public double mm() {
-      return stretches.stream().mapToDouble(Stretch::mm).sum();
+      return stretches.stream().mapToDouble(Segment::mm).sum();
     }
   }
 

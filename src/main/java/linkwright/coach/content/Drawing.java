@@ -7,7 +7,7 @@ import java.util.List;
  *
  * @param shapes the shapes, from left to right
  */
-public record Drawing(List<Shape> shapes) implements Part {
+public record Drawing(List<Outline> shapes) implements Part {
   public Drawing {
     shapes = List.copyOf(shapes);
   }
@@ -30,14 +30,14 @@ public record Drawing(List<Shape> shapes) implements Part {
    * @param widthMm its extent along y, mm
    * @param emphasis how much it is to be minded
    */
-  public record Shape(
+  public record Outline(
       String caption,
       List<At> line,
       double wireMm,
       double lengthMm,
       double widthMm,
       Emphasis emphasis) {
-    public Shape {
+    public Outline {
       line = List.copyOf(line);
     }
   }

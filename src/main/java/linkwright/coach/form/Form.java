@@ -37,8 +37,7 @@ public record Form(Purpose purpose, String title, List<Field> fields, int at, St
     WEIGH_OUT,
     PRICES,
     CLOSE,
-    RECKON,
-    STEP_AWAY
+    RECKON
   }
 
   public Form {

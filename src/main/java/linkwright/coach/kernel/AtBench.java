@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import linkwright.coach.bench.BenchPlace;
 import linkwright.job.Fact;
 import linkwright.job.InHand;
 import linkwright.job.JobState;
@@ -177,14 +176,6 @@ public record AtBench(
   /** A timer of this step, running or due. */
   public Optional<TimerRun> ownTimer(Model model) {
     return own(model).findFirst();
-  }
-
-  /** Whether a wait is what matters here now: one of this step, or one that is over elsewhere. */
-  public boolean waits(Model model) {
-    return switch (BenchPlace.commonAct(model, this)) {
-      case WAIT_FIRST, MEANWHILE, TOGETHER, TO_DUE, WAIT_OVER -> true;
-      default -> false;
-    };
   }
 
   private Stream<TimerRun> own(Model model) {

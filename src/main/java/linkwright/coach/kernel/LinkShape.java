@@ -12,8 +12,8 @@ public final class LinkShape {
   private LinkShape() {}
 
   /** The link's centre line, in mm, the line of pull lying along x. */
-  public static Drawing.Shape of(Formed link, String caption, Emphasis emphasis) {
-    return new Drawing.Shape(
+  public static Drawing.Outline of(Formed link, String caption, Emphasis emphasis) {
+    return new Drawing.Outline(
         caption,
         link.centreLine().points(STEP_MM).stream()
             .map(point -> new Drawing.At(point.xMm(), point.yMm()))

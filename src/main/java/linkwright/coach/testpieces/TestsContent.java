@@ -74,9 +74,9 @@ final class TestsContent {
         + " logs it.";
   }
 
-  private static List<Drawing.Shape> shapes(
+  private static List<Drawing.Outline> shapes(
       TestPieces taught, int at, OpenJob job, UnitStyle units) {
-    List<Drawing.Shape> shapes = new ArrayList<>();
+    List<Drawing.Outline> shapes = new ArrayList<>();
     taught.wished().ifPresent(link -> shapes.add(LinkShape.of(link, "wished", Emphasis.ASIDE)));
     List<Fact.TestPieceTried> pieces = job.state().trials().inOrder();
     int first = Math.max(0, Math.min(at, pieces.size() - DRAWN));

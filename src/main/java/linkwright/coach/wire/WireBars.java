@@ -42,7 +42,7 @@ record WireBars(UnitStyle units) {
   }
 
   private Bars.Bar bar(WireStand.Bar bar) {
-    List<Bars.Stretch> stretches = new ArrayList<>();
+    List<Bars.Segment> stretches = new ArrayList<>();
     add(stretches, bar.cutMm(), Bars.Use.CUT, "cut");
     add(stretches, bar.lostMm(), Bars.Use.LOST, "lost");
     String links = WireWords.pieces(bar.next().links(), "link");
@@ -53,9 +53,9 @@ record WireBars(UnitStyle units) {
     return new Bars.Bar(units.length(bar.mm()), stretches, words(bar));
   }
 
-  private static void add(List<Bars.Stretch> stretches, double mm, Bars.Use use, String label) {
+  private static void add(List<Bars.Segment> stretches, double mm, Bars.Use use, String label) {
     if (mm > 0) {
-      stretches.add(new Bars.Stretch(mm, use, label));
+      stretches.add(new Bars.Segment(mm, use, label));
     }
   }
 

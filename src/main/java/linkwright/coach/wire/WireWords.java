@@ -74,7 +74,7 @@ record WireWords(WireStand stand, Plan plan, UnitStyle units) {
   }
 
   /** {@code 3 links and 1 ring}; empty for none of either. */
-  static String piecesOf(WireStand.Pieces count, String between) {
+  static String piecesOf(WireStand.LinksAndRings count, String between) {
     List<String> parts = new ArrayList<>();
     if (count.links() > 0) {
       parts.add(pieces(count.links(), "link"));
