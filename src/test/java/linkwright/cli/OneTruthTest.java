@@ -169,7 +169,10 @@ class OneTruthTest {
     assertThat(line.out())
         .as(where)
         .contains(
-            "Plan: " + yaml.get("links") + " links, " + UNITS.length((double) yaml.get("length_mm")));
+            "Plan: "
+                + yaml.get("links")
+                + " links, "
+                + UNITS.length((double) yaml.get("length_mm")));
   }
 
   private static Map<String, Object> yaml(Model model) {

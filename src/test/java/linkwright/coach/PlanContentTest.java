@@ -62,7 +62,16 @@ class PlanContentTest {
   void the_figures_one_decides_by_come_first_as_they_were_reckoned() {
     Plan plan = held(bench).preview().counted().plan().orElseThrow();
     assertThat(rows(bench).stream().map(Row::label))
-        .startsWith("links", "rings", "length", "give or take", "after a trial", "wished", "chain weighs", "mark", "mind");
+        .startsWith(
+            "links",
+            "rings",
+            "length",
+            "give or take",
+            "after a trial",
+            "wished",
+            "chain weighs",
+            "mark",
+            "mind");
     assertThat(row(bench, "links").value()).isEqualTo(Integer.toString(plan.links()));
     assertThat(row(bench, "rings").value()).isEqualTo(Integer.toString(plan.rings()));
     assertThat(row(bench, "length").amount()).isEqualTo(UnitStyle.METRIC.length(plan.lengthMm()));

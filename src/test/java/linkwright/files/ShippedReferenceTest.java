@@ -186,9 +186,7 @@ final class ShippedReferenceTest {
                           "935 is marked as 925",
                           "at least 650: by these figures hard, medium, easy will do"))
           .anySatisfy(
-              nl ->
-                  assertThat(nl)
-                      .contains("Netherlands: weigh it", "8.04 g of the metal itself"));
+              nl -> assertThat(nl).contains("Netherlands: weigh it", "8.04 g of the metal itself"));
       assertThat(FinenessWord.of(metal("9ct"), 20, SHIPPED))
           .anySatisfy(nl -> assertThat(nl).contains("375 is below its least fineness"));
       assertThat(FinenessWord.needed(metal("925"), 8.5, SHIPPED)).containsExactly("UK");

@@ -2,10 +2,10 @@ package linkwright.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import linkwright.link.Forming;
-import linkwright.link.Bending;
 import java.util.Map;
+import linkwright.link.Bending;
 import linkwright.link.Formed;
+import linkwright.link.Forming;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
