@@ -65,6 +65,9 @@ class GoldenScreensTest {
         compared.add(size + "/" + scene + ".tones");
       }
     }
+    for (String beside : List.of("timers", "book", "cautions", "a-caution-whole")) {
+      compared.add("beside/" + beside + ".txt");
+    }
     assertThat(Golden.kept())
         .filteredOn(name -> !name.startsWith("too-small/"))
         .containsExactlyInAnyOrderElementsOf(compared);
