@@ -8,7 +8,6 @@ import linkwright.cutting.CutPlan;
 import linkwright.cutting.Cutting;
 import linkwright.cutting.LengthCut;
 import linkwright.job.WireLedger;
-import linkwright.plan.ChainWish;
 import linkwright.plan.Plan;
 import linkwright.routine.PieceKind;
 
@@ -82,7 +81,6 @@ public record WireStand(
    * @param ledger wire that came and went
    */
   static WireStand of(Plan plan, Map<String, StillToDo> left, WireLedger ledger) {
-    ChainWish wish = plan.wish();
     List<WireLengths> links = WireLengths.ofLinks(plan, ledger);
     Optional<List<WireLengths>> rings = WireLengths.ofRings(plan, ledger);
     LinksAndRings toCut =
