@@ -37,7 +37,7 @@ record Followed(ChainWish wish, Optional<MeasuredLink> link, Optional<RingInstea
     Optional<Fact.TrialMeasured> trial =
         trials.chosen().filter(any -> sameLink(wish, trials.wishAtChoice(), handbook));
     return trial
-        .map(hung -> followed(wish, sample, hung, wishedRing(trials, handbook)))
+        .map(hung -> followed(wish, sample, hung, read(trials.wishAtChoice(), handbook)))
         .orElse(new Followed(wish, sample, Optional.empty()));
   }
 
@@ -55,7 +55,7 @@ record Followed(ChainWish wish, Optional<MeasuredLink> link, Optional<RingInstea
       ChainWish wish,
       Optional<MeasuredLink> sample,
       Fact.TrialMeasured hung,
-      Optional<Optional<WishedRing>> ringThen) {
+      Optional<ChainWish> wishThen) {
     Optional<WishedRing> tried = ringOf(hung, wish);
     double rings = tried.map(ring -> hung.rings() * RingLength.insideLengthMm(ring)).orElse(0.0);
     double each = (hung.hungMm() - hung.claspMm() - rings) / hung.links();
@@ -63,7 +63,7 @@ record Followed(ChainWish wish, Optional<MeasuredLink> link, Optional<RingInstea
         each > 0 && each < Double.POSITIVE_INFINITY
             ? Optional.of(sample.orElse(unmeasured()).hung(each, hung.links()))
             : sample;
-    boolean wishedSince = ringThen.filter(then -> !then.equals(wish.ring())).isPresent();
+    boolean wishedSince = wishThen.filter(then -> !then.ring().equals(wish.ring())).isPresent();
     if (tried.isEmpty() || wish.ring().equals(tried)) {
       return new Followed(wish, link, Optional.empty());
     }
@@ -85,11 +85,6 @@ record Followed(ChainWish wish, Optional<MeasuredLink> link, Optional<RingInstea
   private static MeasuredLink unmeasured() {
     OptionalDouble none = OptionalDouble.empty();
     return new MeasuredLink(none, Map.of(), none, none, none, 0);
-  }
-
-  /** The ring that was wished when the trial was chosen; empty if that is not known. */
-  private static Optional<Optional<WishedRing>> wishedRing(Trials trials, Handbook handbook) {
-    return read(trials.wishAtChoice(), handbook).map(ChainWish::ring);
   }
 
   private static boolean sameLink(ChainWish wish, Map<String, String> then, Handbook handbook) {

@@ -118,7 +118,7 @@ final class TableRows {
     int longest = Text.width(table.columns().get(column).name());
     for (List<String> line : cells) {
       if (column < line.size()) {
-        for (String word : line.get(column).split(" ")) {
+        for (String word : line.get(column).split(" ", -1)) {
           longest = Math.max(longest, Math.min(MOST_WORD, Text.width(word)));
         }
       }

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import linkwright.coach.keys.Act;
 
 /** What can be typed in a walk. An act without a word of its own is typed by its name. */
@@ -66,16 +67,22 @@ enum WalkWord {
 
   private final String word;
   private final String says;
-  private final List<Act> acts;
+
+  /** The acts' ids, with spaces between: an enum holds no list. */
+  private final String acts;
 
   WalkWord(String word, String says, Act... acts) {
     this.word = word;
     this.says = says;
-    this.acts = List.of(acts);
+    this.acts = Arrays.stream(acts).map(Act::id).collect(Collectors.joining(" "));
   }
 
   String word() {
     return word;
+  }
+
+  private List<String> acts() {
+    return List.of(acts.split(" ", -1));
   }
 
   static Optional<WalkWord> of(String typed) {
@@ -86,7 +93,7 @@ enum WalkWord {
   /** What is typed for an act. */
   static String of(Act act) {
     return Arrays.stream(values())
-        .filter(each -> each.acts.contains(act))
+        .filter(each -> each.acts().contains(act.id()))
         .map(WalkWord::word)
         .findFirst()
         .or(() -> ShortVisits.wordOf(act))

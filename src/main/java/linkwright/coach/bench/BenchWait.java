@@ -67,12 +67,11 @@ final class BenchWait {
     return other(model, at)
         .map(
             step -> BenchGate.open(model.told(left + ". Meanwhile: “" + step.title() + "”."), step))
-        .orElseGet(
-            () -> Turn.to(model.told(left + ", and no other work waits. " + ends(model, at))));
+        .orElseGet(() -> Turn.to(model.told(left + ", and no other work waits. " + ends(at))));
   }
 
   /** How the wait ends, and what else can be done till then. */
-  private static String ends(Model model, AtBench at) {
+  private static String ends(AtBench at) {
     if (at.number() >= at.routine().steps().size()) {
       return "It ends by its time. Weigh in meanwhile ({do:to-weigh-in}).";
     }
@@ -173,6 +172,6 @@ final class BenchWait {
   /** Takes nothing out of a wait that runs. */
   static Turn notYet(Model model, AtBench at) {
     String left = at.waitRunning(model).map(timer -> left(timer, model)).orElse("The wait");
-    return Turn.to(model.told(left + " to go: they stay in. " + ends(model, at)));
+    return Turn.to(model.told(left + " to go: they stay in. " + ends(at)));
   }
 }

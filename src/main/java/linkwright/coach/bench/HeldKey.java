@@ -18,7 +18,7 @@ final class HeldKey {
   /** Offers it once; if the held key had begun to repeat before that was seen, it counts once. */
   static Turn held(Model model) {
     if (BenchPlace.screen(model).ask() instanceof BenchAsk.Repeated) {
-      return Turn.to(model.told(offered(model)));
+      return Turn.to(model.told(offered()));
     }
     boolean counted =
         model.held() instanceof BenchHeld
@@ -29,11 +29,11 @@ final class HeldKey {
     Model asking =
         model.with(BenchScreens.asking(BenchPlace.screen(model), new BenchAsk.Repeated()));
     return Turn.keep(
-        asking.told(offered(asking)),
+        asking.told(offered()),
         model.presses().countedTwice() ? Undo.lastAtBench(model) : List.of());
   }
 
-  private static String offered(Model model) {
+  private static String offered() {
     return "Held: counted once. Do that one again? Let go, then "
         + ActMention.of(Act.HELD_REDO)
         + ": yes. Else: no.";
