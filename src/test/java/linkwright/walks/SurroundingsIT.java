@@ -162,7 +162,7 @@ class SurroundingsIT {
     @Test
     void areWalkedLineByLine() throws IOException {
       try (Walk walk = new Workbench().start(Map.of("TERM", "dumb"))) {
-        walk.waitFor("An empty line leads to the bench", LONG).type("quit\n");
+        walk.waitFor("An empty line: bench.", LONG).type("quit\n");
         assertThat(walk.exitCode(LONG)).isZero();
         assertThat(walk.output()).asString().doesNotContain("\u001b");
       }
@@ -197,7 +197,7 @@ class SurroundingsIT {
       String typed = "note from a pipe\n" + "\n".repeat(6) + "where\nquit\n";
       Workbench.Said said = workbench.command(typed, "walk", "--plain");
       assertThat(said.code()).as(said.text()).isZero();
-      assertThat(said.text()).contains("At step 1 of 27", "seen").doesNotContain("\u001b");
+      assertThat(said.text()).contains("step 1: Make the bench ready", "seen").doesNotContain("\u001b");
       Workbench.Said again = workbench.command("book 20\nquit\n", "walk", "--plain");
       assertThat(again.text()).contains("from a pipe");
     }
