@@ -85,7 +85,7 @@ class WholeJobIT {
   }
 
   private static void wire(Walk walk) throws IOException {
-    go(walk, "w", "wire").waitFor("on hand", LONG);
+    go(walk, "w", "wire").waitFor("On hand", LONG);
     press(walk, "n", "down").type("200 mm");
     press(walk, "ctrl-k").waitFor("200 mm ", LONG).waitFor("░", LONG);
   }
