@@ -1,11 +1,14 @@
 package linkwright;
 
+import java.nio.file.InvalidPathException;
 import java.util.Optional;
+import linkwright.cli.BadName;
 import linkwright.cli.Commands;
-import linkwright.cli.Exit;
 import linkwright.cli.StartOptions;
 import linkwright.cli.Starting;
-import linkwright.cli.Surroundings;
+import linkwright.cli.console.Exit;
+import linkwright.cli.console.Surroundings;
+import linkwright.cli.console.Teller;
 import linkwright.quantity.Read;
 
 /** Starts Linkwright: the coach when no command is given, else the command. */
@@ -14,10 +17,20 @@ public final class Main {
 
   /** The program's beginning. */
   public static void main(String[] arguments) {
-    int status = run(Surroundings.here(), arguments);
+    int status = begun(arguments);
     // On the good path nothing is forced: whatever else runs in this process may end as it likes.
     if (status != Exit.GOOD) {
       System.exit(status);
+    }
+  }
+
+  /** The user's own folder may have a name that the system's settings cannot express. */
+  private static int begun(String... arguments) {
+    try {
+      return run(Surroundings.here(), arguments);
+    } catch (InvalidPathException badName) {
+      Teller.of(System.err, false).say(BadName.sentence(badName));
+      return Exit.PROBLEMS;
     }
   }
 

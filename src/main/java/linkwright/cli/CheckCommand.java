@@ -5,6 +5,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import linkwright.cli.console.Choices;
+import linkwright.cli.console.Exit;
 import linkwright.files.Checking;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;

@@ -1,5 +1,8 @@
 package linkwright.cli;
 
+import java.nio.file.InvalidPathException;
+import linkwright.cli.console.Exit;
+import linkwright.cli.console.Surroundings;
 import picocli.CommandLine;
 
 /** The commands that are typed behind {@code linkwright}. */
@@ -18,6 +21,7 @@ public final class Commands {
     line.addSubcommand(new NewRoutineCommand(root));
     line.addSubcommand(new JobsCommand(root));
     line.addSubcommand(new MergeCommand(root));
+    line.addSubcommand(new DoctorCommand(root));
     line.addSubcommand("reckon", ReckonCommand.of(root::home, here.out()::say, here.err()::say));
     line.getSubcommands()
         .values()
@@ -30,7 +34,11 @@ public final class Commands {
     line.setParameterExceptionHandler((wrong, typed) -> WrongUse.tell(wrong, here.err()::say));
     line.setExecutionExceptionHandler(
         (fault, command, parsed) -> {
-          here.err().say(TraceFile.keep(root.home(), fault, here.clock().instant()));
+          here.err()
+              .say(
+                  fault instanceof InvalidPathException badName
+                      ? BadName.sentence(badName)
+                      : TraceFile.keep(root.home(), fault, here.clock().instant()));
           return Exit.PROBLEMS;
         });
     return line.execute(arguments);

@@ -6,21 +6,24 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import linkwright.cli.walk.StepLines;
-import linkwright.coach.Bench;
-import linkwright.coach.JobWords;
-import linkwright.coach.Message;
-import linkwright.coach.Model;
-import linkwright.coach.OpenJob;
-import linkwright.coach.Settings;
-import linkwright.coach.TrayJob;
-import linkwright.coach.Update;
+import linkwright.coach.Coach;
+import linkwright.coach.Pages;
+import linkwright.coach.bench.Bench;
+import linkwright.coach.kernel.Message;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.OpenJob;
+import linkwright.coach.kernel.Paging;
+import linkwright.coach.kernel.Settings;
+import linkwright.coach.kernel.TrayJob;
+import linkwright.coach.keys.Act;
+import linkwright.coach.plan.PlanContent;
 import linkwright.files.BookFile;
 import linkwright.files.EntryLines;
 import linkwright.files.Home;
 import linkwright.files.Library;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
+import linkwright.plain.PlainLines;
 import linkwright.shell.Demo;
 import linkwright.shell.Start;
 import linkwright.shell.TrayReading;
@@ -37,15 +40,16 @@ final class Glance {
 
   static List<String> of(Home home, Library library, Settings settings, Instant now) {
     Handbook handbook = Start.handbook(library);
-    Model blank = Model.begin(handbook, settings, now, ANY, ANY);
+    Model blank = Coach.begin(handbook, settings, Paging.WHOLE, now, ANY, ANY);
     List<TrayJob> tray = TrayReading.of(home, handbook, now);
     Model model =
         tray.isEmpty()
             ? opened(blank, "demo", entries(Demo.facts(library), now))
             : opened(blank, tray.get(0).slug(), entries(home, tray.get(0)));
-    List<String> lines = new ArrayList<>(plan(model, handbook));
+    List<String> lines = new ArrayList<>(plan(model));
     lines.add("");
-    Bench.target(model).ifPresent(at -> lines.addAll(StepLines.of(model, at)));
+    Bench.step(model).ifPresent(step -> lines.addAll(new PlainLines(Act::words).of(step)));
+    lines.add(Pages.of(model).still() + ".");
     lines.add("");
     lines.add(
         "There is no terminal here to work in. In one, the same command opens the coach;"
@@ -55,7 +59,7 @@ final class Glance {
 
   private static Model opened(Model blank, String slug, List<Entry> entries) {
     Message opened = new Message.JobOpened(slug, "", entries, true, List.of(), Map.of());
-    return Update.update(blank, opened).model();
+    return Coach.update(blank, opened).model();
   }
 
   private static List<Entry> entries(Home home, TrayJob job) {
@@ -74,18 +78,12 @@ final class Glance {
     return entries;
   }
 
-  private static List<String> plan(Model model, Handbook handbook) {
+  private static List<String> plan(Model model) {
     Optional<OpenJob> job = model.job();
     String name = job.map(open -> open.state().course().name()).orElse("");
-    return job.flatMap(open -> open.standing().counted().plan())
-        .map(
-            plan ->
-                PlanText.of(
-                    name,
-                    plan,
-                    handbook.reference(),
-                    model.settings().units(),
-                    JobWords.tradeWords(model)))
+    return job.map(OpenJob::standing)
+        .filter(standing -> standing.counted().holds())
+        .map(standing -> PlanText.of(name, PlanContent.comesTo(standing, model)))
         .orElseGet(() -> List.of(name, "There is no plan yet."));
   }
 }

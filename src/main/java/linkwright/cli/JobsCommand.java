@@ -2,7 +2,9 @@ package linkwright.cli;
 
 import java.util.List;
 import java.util.concurrent.Callable;
-import linkwright.coach.TrayJob;
+import linkwright.cli.console.Exit;
+import linkwright.cli.console.Surroundings;
+import linkwright.coach.kernel.TrayJob;
 import linkwright.files.Library;
 import linkwright.shell.Start;
 import linkwright.shell.TrayReading;
@@ -28,13 +30,16 @@ final class JobsCommand implements Callable<Integer> {
     here.err().sayAll(Located.all(library.problems()));
     Handbook handbook = Start.handbook(library);
     List<TrayJob> tray = TrayReading.of(root.home(), handbook, here.clock().instant());
-    if (tray.isEmpty()) {
+    List<String> problems = TrayReading.problems(root.home());
+    here.err().sayAll(problems);
+    if (tray.isEmpty() && problems.isEmpty()) {
       here.out().say("The tray is empty.");
     }
     for (TrayJob job : tray) {
       here.out().say(job.slug() + ": " + job.name() + "; " + job.stands());
       job.waits().forEach(wait -> here.out().say("  waits: " + wait));
     }
-    return Exit.GOOD;
+    boolean unread = tray.stream().anyMatch(job -> job.stands().startsWith("cannot be read"));
+    return problems.isEmpty() && !unread ? Exit.GOOD : Exit.PROBLEMS;
   }
 }

@@ -5,6 +5,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import linkwright.cli.console.Exit;
+import linkwright.cli.console.Surroundings;
 import linkwright.files.BookMerge;
 import linkwright.quantity.Read;
 import picocli.CommandLine.Command;

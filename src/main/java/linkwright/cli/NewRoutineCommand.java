@@ -9,6 +9,8 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import linkwright.cli.console.Exit;
+import linkwright.cli.console.Surroundings;
 import linkwright.files.Library;
 import linkwright.files.Slug;
 import linkwright.quantity.Read;

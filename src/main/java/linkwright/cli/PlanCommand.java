@@ -2,27 +2,48 @@ package linkwright.cli;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import linkwright.cli.console.Choices;
+import linkwright.cli.console.Exit;
+import linkwright.cli.console.Surroundings;
+import linkwright.coach.plan.ChainContent;
+import linkwright.files.BookFile;
+import linkwright.files.EntryLines;
 import linkwright.files.Library;
 import linkwright.files.PlanFile;
-import linkwright.plan.Plan;
-import linkwright.plan.Planning;
+import linkwright.job.Entry;
+import linkwright.job.JobState;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.Read;
+import linkwright.shell.Start;
+import linkwright.standing.ChainChoice;
+import linkwright.standing.ChainChoices;
+import linkwright.standing.CountedPlan;
+import linkwright.standing.Handbook;
+import linkwright.standing.Standing;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** {@code linkwright plan FILE}: what a plan file comes to. */
+/**
+ * {@code linkwright plan FILE}: what a plan file comes to; {@code linkwright plan JOB}: what a
+ * job's plan comes to as the job stands now.
+ */
 @Command(
     name = "plan",
     mixinStandardHelpOptions = true,
-    description = "Works a plan file out: counts, lengths, wire, weight, how to cut.")
+    description = {
+      "Works a plan file out: counts, lengths, wire, weight, how to cut.",
+      "The name of a job in place of a file: its plan, counted anew as the job stands now."
+    })
 final class PlanCommand implements Callable<Integer> {
   private final Root root;
 
-  @Parameters(paramLabel = "FILE", description = "A plan file.")
+  @Parameters(paramLabel = "FILE", description = "A plan file, or the name of a job's book.")
   private String file = "";
 
   @Option(
@@ -41,16 +62,24 @@ final class PlanCommand implements Callable<Integer> {
     if (!as.equals("text") && !as.equals("yaml")) {
       return root.wrong("\"" + form + "\" is no form of a plan: write --as text or --as yaml.");
     }
-    Read<Path> path = Root.path(file).flatMap(PlanCommand::readable);
+    Read<Path> path = Root.path(file).flatMap(this::readable);
     return path.problem().map(root::wrong).orElseGet(() -> plan(path.orThrow(), as));
   }
 
-  private static Read<Path> readable(Path path) {
+  /** A plan file where there is one of that name, else the job's book. */
+  private Read<Path> readable(Path path) {
     if (Files.isDirectory(path)) {
       return Read.bad(path + " is a folder: name the plan file in it.");
     }
-    return Files.exists(path) ? Read.good(path) : Read.bad("There is no file " + path + ".");
+    Path book = root.home().jobs().resolve(file + ".yaml");
+    return Files.exists(path)
+        ? Read.good(path)
+        : Files.exists(book) ? Read.good(book) : Read.bad("There is no file " + path + ".");
   }
+
+  /** A plan with what it was made of: the wish as typed and the job it stands in. */
+  private record Planned(
+      String name, Map<String, String> wish, JobState state, Standing standing) {}
 
   private int plan(Path path, String as) {
     Surroundings here = root.here();
@@ -58,28 +87,62 @@ final class PlanCommand implements Callable<Integer> {
     Library library = Library.load(root.home());
     here.err().sayAll(Located.all(choices.problems()));
     here.err().sayAll(Located.all(library.problems()));
-    PlanFile read = PlanFile.read(path, library);
-    if (!read.problems().isEmpty() || read.wish().isEmpty()) {
-      here.err().sayAll(Located.all(read.problems()));
+    Handbook handbook = Start.handbook(library);
+    boolean job = path.getParent() != null && path.getParent().equals(root.home().jobs());
+    Optional<Planned> planned =
+        job ? Optional.of(ofJob(path, handbook)) : ofFile(path, library, handbook);
+    if (planned.isEmpty()) {
       return Exit.PROBLEMS;
     }
-    Read<Plan> plan = Planning.plan(read.wish().get());
-    if (plan instanceof Read.Bad<Plan> bad) {
-      here.err().say(path + ": " + bad.sentence());
+    Standing standing = planned.get().standing();
+    if (standing.counted().plan().isEmpty()) {
+      here.err().say(path + ": " + why(standing));
       return Exit.PROBLEMS;
     }
     if (as.equals("yaml")) {
-      here.out().print(YamlOut.of(PlanYaml.of(plan.orThrow(), library.reference())));
+      List<ChainChoice> nearest =
+          ChainChoices.of(planned.get().wish(), planned.get().state(), handbook);
+      here.out().print(YamlOut.of(PlanYaml.of(standing, nearest, library.reference())));
     } else {
       here.out()
           .sayAll(
               PlanText.of(
-                  read.texts().getOrDefault(WishKeys.JOB, ""),
-                  plan.orThrow(),
-                  library.reference(),
-                  choices.user().units(),
-                  choices.user().words()));
+                  planned.get().name(),
+                  new ChainContent(
+                          choices.user().units(), choices.user().words(), library.reference(), true)
+                      .of(standing)));
     }
     return Exit.GOOD;
+  }
+
+  private static String why(Standing standing) {
+    CountedPlan counted = standing.counted();
+    return !counted.sentence().isEmpty()
+        ? counted.sentence()
+        : counted.troubles().values().stream()
+            .findFirst()
+            .orElse("This job has no plan of a chain yet.");
+  }
+
+  private Optional<Planned> ofFile(Path path, Library library, Handbook handbook) {
+    PlanFile read = PlanFile.read(path, library);
+    if (!read.problems().isEmpty() || read.wish().isEmpty()) {
+      root.here().err().sayAll(Located.all(read.problems()));
+      return Optional.empty();
+    }
+    String name = read.texts().getOrDefault(WishKeys.JOB, "");
+    JobState state = Standing.newJob(read.texts(), handbook);
+    return Optional.of(new Planned(name, read.texts(), state, Standing.of(state, handbook)));
+  }
+
+  private static Planned ofJob(Path book, Handbook handbook) {
+    List<Entry> entries =
+        BookFile.look(book)
+            .found()
+            .map(found -> EntryLines.entries(found.lines()))
+            .orElse(List.of());
+    JobState state = JobState.replay(entries, handbook.stages());
+    return new Planned(
+        state.course().name(), state.course().wish(), state, Standing.of(state, handbook));
   }
 }

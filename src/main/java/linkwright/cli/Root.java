@@ -9,6 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import linkwright.cli.console.Exit;
+import linkwright.cli.console.Surroundings;
 import linkwright.files.Home;
 import linkwright.quantity.Read;
 import picocli.CommandLine.Command;
@@ -33,11 +35,14 @@ final class Root implements Callable<Integer> {
   static final class Version implements IVersionProvider {
     @Override
     public String[] getVersion() throws IOException {
-      try (InputStream told = Root.class.getResourceAsStream("version.txt")) {
-        return new String[] {
-          "linkwright " + new String(told.readAllBytes(), StandardCharsets.US_ASCII).strip()
-        };
-      }
+      return new String[] {"linkwright " + version()};
+    }
+  }
+
+  /** The version, as the build wrote it. */
+  static String version() throws IOException {
+    try (InputStream told = Root.class.getResourceAsStream("version.txt")) {
+      return new String(told.readAllBytes(), StandardCharsets.US_ASCII).strip();
     }
   }
 

@@ -1,11 +1,15 @@
 package linkwright.cli;
 
+import java.nio.file.InvalidPathException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import linkwright.cli.console.Choices;
+import linkwright.cli.console.Exit;
+import linkwright.cli.console.Surroundings;
 import linkwright.cli.walk.Opening;
 import linkwright.cli.walk.Walk;
-import linkwright.coach.Settings;
+import linkwright.coach.kernel.Settings;
 import linkwright.files.Home;
 import linkwright.files.Library;
 import linkwright.quantity.Read;
@@ -32,7 +36,13 @@ public final class Starting {
 
   /** The same, with a job's book opened at once. */
   static int run(StartOptions options, Surroundings here, Optional<String> job) {
-    Home home = here.home(options.home());
+    Home home;
+    try {
+      home = here.home(options.home());
+    } catch (InvalidPathException badName) {
+      here.err().say(BadName.sentence(badName));
+      return Exit.PROBLEMS;
+    }
     try {
       return run(options, here, home, job);
     } catch (RuntimeException | Error fault) {
@@ -73,8 +83,12 @@ public final class Starting {
     Library library = Library.load(home);
     here.err().sayAll(Located.all(choices.problems()));
     here.err().sayAll(Located.all(library.problems()));
-    Read<Opening> last = Opening.open(job, home, library, here.clock().instant());
-    return last.map(opening -> Walk.run(here, home, choices, library, opening))
+    Read<Opening> opening =
+        job.isPresent()
+            ? Read.good(new Opening(job, Optional.empty(), List.of()))
+            : Opening.open(job, home, library, here.clock().instant());
+    return opening
+        .map(begun -> Walk.run(here, home, choices, library, begun))
         .orElse(Exit.PROBLEMS);
   }
 

@@ -3,8 +3,6 @@ package linkwright.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.ZoneOffset;
@@ -26,8 +24,7 @@ final class TraceFile {
     StringWriter details = new StringWriter();
     fault.printStackTrace(new PrintWriter(details));
     try {
-      Files.createDirectories(home.folder());
-      Files.writeString(file, now + "\n" + details, StandardCharsets.UTF_8);
+      home.keep(file, now + "\n" + details);
       return said + safe + " The details are in " + file + ".";
     } catch (IOException trouble) {
       return said

@@ -2,6 +2,8 @@ package linkwright.cli;
 
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import linkwright.cli.console.Choices;
+import linkwright.cli.console.Exit;
 import linkwright.cli.walk.Opening;
 import linkwright.cli.walk.Walk;
 import linkwright.files.Home;

@@ -1,82 +1,56 @@
 package linkwright.coach;
 
-import java.util.List;
+import linkwright.coach.bench.BenchPlace;
+import linkwright.coach.book.BookPlace;
+import linkwright.coach.cautions.CautionsPlace;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.OpenJob;
+import linkwright.coach.kernel.Place;
+import linkwright.coach.kernel.PlaceId;
+import linkwright.coach.plan.PlanPlace;
+import linkwright.coach.reckoner.ReckonPlace;
+import linkwright.coach.round.RoundPlace;
+import linkwright.coach.testpieces.TestsPlace;
+import linkwright.coach.timers.TimersPlace;
+import linkwright.coach.tray.TrayPlace;
+import linkwright.coach.trial.TrialPlace;
+import linkwright.coach.weigh.WeighPlace;
+import linkwright.coach.wire.WirePlace;
 
-/** Which screen behaves how, and where one arrives. */
+/** All places by their ids: the only class that knows them. */
 final class Places {
-  /** The acts that every screen has. */
-  static final List<Act> COMMON =
-      List.of(Act.ROUND, Act.HELP, Act.UNDO, Act.BRING_BACK, Act.ANSWER);
-
   private Places() {}
 
   static Place of(Model model) {
-    Screen screen = model.screen();
-    if (screen instanceof Screen.Tray) {
-      return new TrayPlace();
-    }
-    if (screen instanceof Screen.Round) {
-      return new RoundPlace();
-    }
-    if (screen instanceof Screen.Plan) {
-      return new PlanPlace();
-    }
-    if (screen instanceof Screen.Tests) {
-      return new TestsPlace();
-    }
-    if (screen instanceof Screen.Trial) {
-      return new TrialPlace();
-    }
-    if (screen instanceof Screen.WeighIn) {
-      return new WeighPlace();
-    }
-    if (screen instanceof Screen.Bench) {
-      return new BenchPlace();
-    }
-    if (screen instanceof Screen.Book) {
-      return new BookPlace();
-    }
-    if (screen instanceof Screen.Wire) {
-      return new WirePlace();
-    }
-    if (screen instanceof Screen.TimerList) {
-      return new TimersPlace();
-    }
-    if (screen instanceof Screen.Cautions) {
-      return new CautionsPlace();
-    }
-    if (screen instanceof Screen.Reckoner) {
-      return new ReckonPlace();
-    }
-    return new HelpPlace();
+    return of(model.held().place());
+  }
+
+  static Place of(PlaceId place) {
+    return switch (place) {
+      case TRAY -> new TrayPlace();
+      case ROUND -> new RoundPlace();
+      case PLAN -> new PlanPlace();
+      case TEST_PIECES -> new TestsPlace();
+      case TRIAL_LENGTH -> new TrialPlace();
+      case BENCH -> new BenchPlace();
+      case WIRE -> new WirePlace();
+      case WEIGH_IN -> new WeighPlace();
+      case BOOK -> new BookPlace();
+      case CAUTIONS -> new CautionsPlace();
+      case TIMERS -> new TimersPlace();
+      case RECKONER -> new ReckonPlace();
+      case HELP -> new HelpPlace();
+    };
   }
 
   /**
-   * Opens a job where its work is: the plan if there is none yet, else the way round. What is no
-   * chain can be made without a plan: one that was begun so is not asked for it again.
+   * Where a job that was opened begins: at the plan if there is none yet, else on the way round.
+   * What is no chain can be made without a plan: one that was begun so is not asked for it again.
    */
-  static Turn arrive(Model model, OpenJob job) {
-    boolean needed =
-        job.standing().counted().part().isEmpty() || job.state().course().step().isEmpty();
+  static PlaceId firstOf(OpenJob job) {
+    boolean needed = job.makesChain() || job.state().course().step().isEmpty();
     return job.state().course().wish().isEmpty() && needed && !job.lookOnly()
-        ? go(model, Act.TO_PLAN)
-        : Turn.to(model);
-  }
-
-  /** Goes to the place that an act of the way round names. */
-  static Turn go(Model model, Act act) {
-    return switch (act) {
-      case TO_PLAN -> PlanPlace.enter(model);
-      case TO_TESTS -> TestsPlace.enter(model);
-      case TO_TRIAL -> TrialPlace.enter(model);
-      case TO_WEIGH_IN -> WeighPlace.enter(model);
-      case TO_BENCH -> BenchPlace.enter(model);
-      case TO_BOOK -> BookPlace.enter(model);
-      case TO_WIRE -> WirePlace.enter(model);
-      case TO_TIMERS -> TimersPlace.enter(model);
-      case TO_CAUTIONS -> CautionsPlace.enter(model);
-      case TO_RECKONER -> ReckonPlace.enter(model);
-      default -> Turn.to(model);
-    };
+        ? PlaceId.PLAN
+        : PlaceId.ROUND;
   }
 }

@@ -3,6 +3,7 @@ package linkwright.files;
 import java.io.Closeable;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -33,6 +34,7 @@ public final class BookFile implements Closeable {
   private final List<Problem> openingProblems;
   private List<BookScan.Row> rows;
   private int lineCount;
+  private final LastShown shown;
   private BookReading reading;
   private Set<BookReading.Name> names;
   private final Map<String, String> lastChecks;
@@ -49,7 +51,13 @@ public final class BookFile implements Closeable {
     // A header that is yet to be written, or is written on opening, is a line too.
     this.lineCount = Math.max(1, scan.lines());
     this.secondFormat = secondFormat;
+    this.shown = LastShown.of(path);
     this.lastChecks = Continuity.lastChecks(scan.rows());
+    // What was shown and is gone leaves a gap that every later reading sees.
+    shown
+        .of(device)
+        .filter(last -> last.number() > highest())
+        .ifPresent(last -> lastChecks.put(device, last.check()));
     this.reading = BookReading.of(path.toString(), rows);
     this.names = reading.names();
   }
@@ -126,7 +134,7 @@ public final class BookFile implements Closeable {
   public synchronized List<Problem> problems() {
     List<Problem> all = new ArrayList<>(openingProblems);
     all.addAll(reading.problems());
-    return List.copyOf(all);
+    return ProblemList.first(path.toString(), all);
   }
 
   /** Steps that the book names and its routine does not have, each where it first stands. */
@@ -136,15 +144,18 @@ public final class BookFile implements Closeable {
 
   /** A number that this device has not given yet, not even to a line that can't be read now. */
   public synchronized int nextNumber() {
-    int highest = 0;
-    for (BookScan.Row row : rows) {
-      if (row.entry().isEmpty()) {
-        highest = Math.max(highest, rows.size());
-      } else if (row.entry().get().device().equals(device)) {
-        highest = Math.max(highest, row.entry().get().number());
-      }
-    }
-    return highest + 1;
+    long unread = rows.stream().filter(row -> row.entry().isEmpty()).count();
+    int given = Math.max(highest(), shown.of(device).map(LastShown.Shown::number).orElse(0));
+    return given + (int) unread + 1;
+  }
+
+  private int highest() {
+    return rows.stream()
+        .flatMap(row -> row.entry().stream())
+        .filter(entry -> entry.device().equals(device))
+        .mapToInt(BookLine::number)
+        .max()
+        .orElse(0);
   }
 
   /**
@@ -166,6 +177,8 @@ public final class BookFile implements Closeable {
       return Read.bad(DiskTrouble.writing(path, trouble));
     }
     keep(added, bytes);
+    FailPoint.passed("before-show");
+    remember(added);
     return Read.good(reading.lines());
   }
 
@@ -212,6 +225,15 @@ public final class BookFile implements Closeable {
     return text.toString();
   }
 
+  private void remember(List<BookLine> added) {
+    added.stream()
+        .filter(line -> line.device().equals(device))
+        .mapToInt(BookLine::number)
+        .max()
+        .ifPresent(
+            number -> shown.remember(device, new LastShown.Shown(number, lastChecks.get(device))));
+  }
+
   private void requireNew(List<BookLine> added) {
     Set<BookReading.Name> fresh = new HashSet<>();
     for (BookLine line : added) {
@@ -239,6 +261,19 @@ public final class BookFile implements Closeable {
       names = reading.names();
     } else {
       added.forEach(line -> names.add(BookReading.Name.of(line)));
+    }
+  }
+
+  /** Takes away a book in which there is no entry; for a job that could not be begun. */
+  public synchronized void discard() {
+    try {
+      if (rows.isEmpty()) {
+        Files.deleteIfExists(path);
+        Files.deleteIfExists(BookLock.beside(path, ".lock"));
+      }
+    } catch (IOException cannot) {
+      // A book that holds its header alone harms nobody.
+      return;
     }
   }
 

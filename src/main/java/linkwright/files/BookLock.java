@@ -5,7 +5,9 @@ import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
+import java.nio.file.Files;
 import java.nio.file.LinkOption;
+import java.nio.file.OpenOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Optional;
@@ -18,10 +20,24 @@ import java.util.concurrent.ConcurrentHashMap;
  * nobody, and taking it away would let two hold "the" lock on two different files.
  */
 final class BookLock implements Closeable {
+  private static final Set<OpenOption> OPTIONS =
+      Set.of(StandardOpenOption.CREATE, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS);
+
   static final BookWriter.Opening LOCK_FILE =
-      path ->
-          FileChannel.open(
-              path, StandardOpenOption.CREATE, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS);
+      path -> {
+        if (Files.exists(path, LinkOption.NOFOLLOW_LINKS)
+            && !Files.isRegularFile(path, LinkOption.NOFOLLOW_LINKS)) {
+          throw new NotAFile(path);
+        }
+        return FileChannel.open(path, OPTIONS, Disk.privately(path));
+      };
+
+  /** A folder, a link or the like stands where the lock's file should. */
+  static final class NotAFile extends IOException {
+    NotAFile(Path path) {
+      super(path + " is no ordinary file");
+    }
+  }
 
   /**
    * Asked before the lock file is opened: on some systems closing a second channel on a file drops

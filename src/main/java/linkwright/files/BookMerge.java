@@ -180,12 +180,11 @@ public record BookMerge(List<String> texts, List<Problem> problems, List<String>
   private static List<String> summary(List<Source> sources, Map<String, List<Row>> byDevice) {
     List<String> summary = new ArrayList<>();
     for (Source source : sources) {
+      List<Source> others =
+          sources.stream().filter(each -> !each.path().equals(source.path())).toList();
       long own =
           source.rows().keySet().stream()
-              .filter(
-                  text ->
-                      sources.stream()
-                          .noneMatch(each -> each != source && each.rows().containsKey(text)))
+              .filter(text -> others.stream().noneMatch(each -> each.rows().containsKey(text)))
               .count();
       summary.add(source.path() + ": " + lines(source.rows().size()) + ", " + own + " only there.");
     }

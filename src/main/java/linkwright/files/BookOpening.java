@@ -41,7 +41,7 @@ record BookOpening(
   static Read<Path> create(Path folder, String jobName) {
     Path path = folder;
     try {
-      Files.createDirectories(folder);
+      Disk.folders(folder);
       Set<String> taken = namesIn(folder);
       while (true) {
         path = folder.resolve(Slug.of(jobName, taken::contains) + ".yaml");
@@ -96,10 +96,11 @@ record BookOpening(
 
   private static BookFile looking(
       Path path, String device, String reason, byte[] bytes, BookScan scan) {
-    List<Problem> problems =
-        scan.wholeBytes() < bytes.length
-            ? List.of(torn(path, bytes, scan, "It is not used, and left as it is for now."))
-            : List.of();
+    List<Problem> problems = new ArrayList<>();
+    if (scan.wholeBytes() < bytes.length) {
+      problems.add(torn(path, bytes, scan, "It is not used, and left as it is for now."));
+    }
+    problems.addAll(LastShown.of(path).problems(path.toString(), scan.rows(), scan.lines()));
     return new BookFile(
         path,
         device,
@@ -141,6 +142,15 @@ record BookOpening(
     if (refusal.isPresent()) {
       return Read.bad(refusal.get());
     }
+    int format = read(path).map(BookMarks::format).orElse(BookText.FORMAT);
+    if (format > BookText.FORMAT) {
+      return toLook(
+          path,
+          device,
+          "A newer Linkwright wrote this book, in format "
+              + format
+              + ": what is known of it is shown, and nothing is written to it here.");
+    }
     Optional<BookLock> lock;
     try {
       lock = BookLock.take(path, lockOpening);
@@ -176,10 +186,12 @@ record BookOpening(
       return Read.bad(refusal.get());
     }
     try {
-      BookWriter writer = BookWriter.open(path, opening);
+      BookWriter writer = BookWriter.open(path, opening, bytes);
       boolean ready = false;
       try {
+        LastShown shown = LastShown.of(path);
         List<Problem> problems = new ArrayList<>(mendEnd(path, bytes, scan, writer, now));
+        problems.addAll(shown.problems(path.toString(), scan.rows(), scan.lines()));
         if (!lock.ofSystem()) {
           problems.add(unguarded(path));
         }
@@ -213,7 +225,15 @@ record BookOpening(
       byte[] tail = Arrays.copyOfRange(bytes, scan.wholeBytes(), bytes.length);
       Path aside = setAside(path, tail, now);
       writer.cutTo(scan.wholeBytes());
-      problems.add(torn(path, bytes, scan, "What there was of it is kept in " + aside + "."));
+      problems.add(
+          torn(
+              path,
+              bytes,
+              scan,
+              (LastShown.of(path).allIn(scan.rows()) ? "Nothing shown as done is lost. " : "")
+                  + "What there was of it is kept in "
+                  + aside
+                  + "."));
     }
     if (scan.wholeBytes() == 0) {
       writer.append((BookText.HEADER + "\n").getBytes(StandardCharsets.UTF_8));

@@ -9,7 +9,9 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.nio.file.attribute.FileTime;
 import java.util.Objects;
+import java.util.zip.CRC32C;
 
 /**
  * The end of a job book, where bytes are added: all of them and synced, or none. Knows how long the
@@ -20,6 +22,13 @@ final class BookWriter implements Closeable {
   static final class ChangedMeanwhile extends IOException {
     ChangedMeanwhile(Path path) {
       super(path + " was changed by another program since it was opened here");
+    }
+  }
+
+  /** Everything was written, but neither synced nor taken back: it may be there or not. */
+  static final class Uncertain extends IOException {
+    Uncertain(Path path, IOException why) {
+      super("it is not known what stands in " + path, why);
     }
   }
 
@@ -37,20 +46,30 @@ final class BookWriter implements Closeable {
   private FileChannel channel;
   private long length;
   private boolean leftovers;
+  private FileTime changed;
+  private final CRC32C content = new CRC32C();
 
-  private BookWriter(Path path, Opening opening, FileChannel channel, BasicFileAttributes file) {
+  private BookWriter(
+      Path path, Opening opening, FileChannel channel, BasicFileAttributes file, byte[] known) {
     this.path = path;
     this.opening = opening;
     this.channel = channel;
     this.fileKey = key(file);
     this.length = file.size();
+    this.changed = file.lastModifiedTime();
+    content.update(known);
   }
 
-  static BookWriter open(Path path, Opening opening) throws IOException {
+  /**
+   * Opens the end of a book.
+   *
+   * @param known what stands in it, as it was read
+   */
+  static BookWriter open(Path path, Opening opening, byte[] known) throws IOException {
     FileChannel channel = opening.open(path);
     boolean opened = false;
     try {
-      BookWriter writer = new BookWriter(path, opening, channel, attributes(path));
+      BookWriter writer = new BookWriter(path, opening, channel, attributes(path), known);
       opened = true;
       return writer;
     } finally {
@@ -88,21 +107,26 @@ final class BookWriter implements Closeable {
     if (leftovers) {
       cutTo(length);
     }
-    requireUnchanged(length);
-    boolean done = false;
+    requireUnchanged();
+    boolean whole = false;
     try {
       leftovers = true;
       Disk.writeFully(channel, bytes);
+      whole = true;
+      FailPoint.reached("after-write");
       channel.force(false);
-      requireUnchanged(length + bytes.length);
-      length += bytes.length;
-      leftovers = false;
-      done = true;
-    } finally {
-      if (!done) {
-        takeBack();
+      FailPoint.reached("after-sync");
+      changed = requireLength(length + bytes.length).lastModifiedTime();
+    } catch (IOException trouble) {
+      boolean back = takenBack();
+      if (whole && !back) {
+        throw new Uncertain(path, trouble);
       }
+      throw trouble;
     }
+    length += bytes.length;
+    content.update(bytes);
+    leftovers = false;
   }
 
   /** Takes away what stands after some place; only ever a torn end, never an entry. */
@@ -111,24 +135,43 @@ final class BookWriter implements Closeable {
     channel.force(true);
     length = newLength;
     leftovers = false;
+    changed = attributes(path).lastModifiedTime();
+    content.reset();
+    content.update(Files.readAllBytes(path));
   }
 
-  private void takeBack() {
+  private boolean takenBack() {
     try {
       if (Objects.equals(key(attributes(path)), fileKey)) {
         cutTo(length);
+        return true;
       }
     } catch (IOException stillInTrouble) {
       // Tried again before the next write; until then the check of the cut line gives it away.
       leftovers = true;
     }
+    return false;
   }
 
-  private void requireUnchanged(long wantedLength) throws IOException {
+  /** What somebody else wrote over it shows even where its length is the same. */
+  private void requireUnchanged() throws IOException {
+    FileTime now = requireLength(length).lastModifiedTime();
+    if (!now.equals(changed)) {
+      CRC32C found = new CRC32C();
+      found.update(Files.readAllBytes(path));
+      if (found.getValue() != content.getValue()) {
+        throw new ChangedMeanwhile(path);
+      }
+      changed = now;
+    }
+  }
+
+  private BasicFileAttributes requireLength(long wanted) throws IOException {
     BasicFileAttributes now = attributes(path);
-    if (now.size() != wantedLength || !Objects.equals(key(now), fileKey)) {
+    if (now.size() != wanted || !Objects.equals(key(now), fileKey)) {
       throw new ChangedMeanwhile(path);
     }
+    return now;
   }
 
   private static BasicFileAttributes attributes(Path path) throws IOException {

@@ -57,13 +57,7 @@ public final class Checking {
     problems.addAll(library.problems());
     problems.addAll(UserSettings.load(home).problems());
     problems.addAll(BenchFile.load(home).problems());
-    Home.yamlIn(home.jobs(), 1, problems).forEach(this::bookOfTheHome);
-  }
-
-  private void bookOfTheHome(Path path) {
-    home.leadsOut(path)
-        .ifPresentOrElse(
-            why -> problems.add(new Problem(path.toString(), 0, 0, why, "")), () -> book(path));
+    home.books(problems).forEach(this::book);
   }
 
   private void these(List<Path> paths) {
@@ -123,6 +117,9 @@ public final class Checking {
 
   /** A book is told by its header or its first entry, whatever else is wrong with it. */
   private static boolean isBook(Path path) {
+    if (!Files.isRegularFile(path)) {
+      return false;
+    }
     try (Stream<String> lines = Files.lines(path, StandardCharsets.ISO_8859_1)) {
       return lines
           .limit(50)

@@ -31,7 +31,8 @@ enum DataKind {
   List<String> keys() {
     return switch (this) {
       case SAFETY -> List.of("caution");
-      case SHARED -> List.of("metals", "solders", "fineness", "clasps", "limits", "pattern");
+      case SHARED ->
+          List.of("metals", "solders", "fineness", "clasps", "limits", "glossary", "pattern");
       case ROUTINES -> List.of("routine");
     };
   }

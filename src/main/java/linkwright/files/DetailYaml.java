@@ -9,7 +9,7 @@ import linkwright.quantity.Length;
 import linkwright.quantity.Read;
 import linkwright.routine.Level;
 import linkwright.routine.Loop;
-import linkwright.routine.PieceKind;
+import linkwright.routine.PieceDetail;
 import linkwright.routine.Question;
 import linkwright.routine.RoutineDetail;
 import linkwright.routine.StepDetail;
@@ -20,7 +20,7 @@ final class DetailYaml {
   private DetailYaml() {}
 
   static RoutineDetail ofRoutine(Fields from) {
-    Map<String, PieceKind> kinds = new LinkedHashMap<>();
+    Map<String, PieceDetail> kinds = new LinkedHashMap<>();
     from.group("kinds", "the kinds of piece")
         .ifPresent(
             group -> {
@@ -82,9 +82,9 @@ final class DetailYaml {
     return PatternYaml.mm(from.optional(key, Length::readSize));
   }
 
-  private static PieceKind kind(Fields from) {
-    PieceKind kind =
-        new PieceKind(
+  private static PieceDetail kind(Fields from) {
+    PieceDetail kind =
+        new PieceDetail(
             from.textOrEmpty("pattern"), from.optional("per-repeat", Values::whole).orElse(1));
     from.sound();
     return kind;

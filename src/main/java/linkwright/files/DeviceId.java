@@ -125,7 +125,7 @@ public final class DeviceId {
       text.append(", id: ").append(each.id()).append("}\n");
     }
     try {
-      Files.createDirectories(file.getParent());
+      Disk.folders(file.getParent());
       Disk.replace(file, text.toString().getBytes(StandardCharsets.UTF_8));
     } catch (IOException cannotKeep) {
       return;

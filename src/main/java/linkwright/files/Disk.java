@@ -4,11 +4,13 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.AtomicMoveNotSupportedException;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileAttribute;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Set;
 
 /** Writes that are on the disk, not only in the system's memory, when they return. */
 final class Disk {
@@ -16,16 +18,7 @@ final class Disk {
 
   /** Makes a file that must not exist yet; if the disk refuses, nothing of it is left. */
   static void create(Path path, byte[] bytes) throws IOException {
-    try (FileChannel channel =
-        FileChannel.open(path, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
-      writeFully(channel, bytes);
-      channel.force(true);
-    } catch (FileAlreadyExistsException notOurs) {
-      throw notOurs;
-    } catch (IOException refused) {
-      Files.deleteIfExists(path);
-      throw refused;
-    }
+    write(path, bytes, true);
     syncFolder(path);
   }
 
@@ -34,19 +27,61 @@ final class Disk {
    * link gives way to a file: what it led to, wherever that is, stays as it was.
    */
   static void replace(Path path, byte[] bytes) throws IOException {
+    replace(path, bytes, true);
+    syncFolder(path);
+  }
+
+  /** The same without waiting for the disk; after a power cut it may be the old or nothing. */
+  static void replaceUnsynced(Path path, byte[] bytes) throws IOException {
+    replace(path, bytes, false);
+  }
+
+  /** Makes a folder and those above it that are not there, for their owner alone. */
+  static void folders(Path folder) throws IOException {
+    Files.createDirectories(folder, attributes(folder, "rwx------"));
+  }
+
+  /** What a new file is made with where the system knows it: it is its owner's alone. */
+  static FileAttribute<?>[] privately(Path path) {
+    return attributes(path, "rw-------");
+  }
+
+  private static FileAttribute<?>[] attributes(Path path, String permissions) {
+    boolean known = path.getFileSystem().supportedFileAttributeViews().contains("posix");
+    return known
+        ? new FileAttribute<?>[] {
+          PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString(permissions))
+        }
+        : new FileAttribute<?>[0];
+  }
+
+  private static void replace(Path path, byte[] bytes, boolean synced) throws IOException {
     Path fresh = path.resolveSibling(path.getFileName() + ".new");
     Files.deleteIfExists(fresh);
-    try (FileChannel channel =
-        FileChannel.open(fresh, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
-      writeFully(channel, bytes);
-      channel.force(true);
-    }
+    write(fresh, bytes, synced);
     try {
       Files.move(fresh, path, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
     } catch (AtomicMoveNotSupportedException noAtomicMove) {
       Files.move(fresh, path, StandardCopyOption.REPLACE_EXISTING);
     }
-    syncFolder(path);
+  }
+
+  private static void write(Path path, byte[] bytes, boolean synced) throws IOException {
+    Set<StandardOpenOption> options =
+        Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+    boolean done = false;
+    FileChannel channel = FileChannel.open(path, options, privately(path));
+    try (channel) {
+      writeFully(channel, bytes);
+      if (synced) {
+        channel.force(true);
+      }
+      done = true;
+    } finally {
+      if (!done) {
+        Files.deleteIfExists(path);
+      }
+    }
   }
 
   static void writeFully(FileChannel channel, byte[] bytes) throws IOException {

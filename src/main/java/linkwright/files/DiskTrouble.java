@@ -28,6 +28,17 @@ final class DiskTrouble {
     if (trouble instanceof BookWriter.ChangedMeanwhile) {
       return reason(trouble) + ". Nothing was written: close the job and open it again.";
     }
+    if (trouble instanceof BookWriter.Uncertain) {
+      return "It is not known whether this was kept: the disk failed while it was written to "
+          + path
+          + " and again while it was taken back. Look in the book when the job is opened again,"
+          + " before you enter it a second time.";
+    }
+    if (trouble instanceof BookLock.NotAFile || reason(trouble).contains("Is a directory")) {
+      return "There is a folder, or something else that is no file, where "
+          + path
+          + " should be: move it away.";
+    }
     String reason = reason(trouble);
     String lower = reason.toLowerCase(Locale.ROOT);
     if (lower.contains("no space left") || lower.contains("not enough space")) {

@@ -70,7 +70,7 @@ public final class DraftStore {
         Files.deleteIfExists(path);
         return Optional.empty();
       }
-      Files.createDirectories(folder);
+      Disk.folders(folder);
       Disk.replace(path, text(drafts).getBytes(StandardCharsets.UTF_8));
       return Optional.empty();
     } catch (IOException trouble) {

@@ -1,7 +1,10 @@
 package linkwright.files;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -45,9 +48,19 @@ public record Home(Path folder) {
 
   /** The books in the folder of jobs, by name; none if there is no such folder. */
   public List<Path> books() {
-    return yamlIn(jobs(), 1, new ArrayList<>()).stream()
-        .filter(path -> leadsOut(path).isEmpty())
-        .toList();
+    return books(new ArrayList<>());
+  }
+
+  /** The same, and what keeps books from being listed: a folder that cannot be read, a link. */
+  public List<Path> books(List<Problem> problems) {
+    List<Path> books = new ArrayList<>();
+    for (Path path : yamlIn(jobs(), 1, problems)) {
+      leadsOut(path)
+          .ifPresentOrElse(
+              why -> problems.add(new Problem(path.toString(), 0, 0, why, "")),
+              () -> books.add(path));
+    }
+    return List.copyOf(books);
   }
 
   /**
@@ -81,8 +94,20 @@ public record Home(Path folder) {
     return List.copyOf(files);
   }
 
+  /** Makes or replaces a file of the user's folder, hers alone. */
+  public void keep(Path file, String text) throws IOException {
+    Disk.folders(folder);
+    Disk.replace(file, text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** Reads an ordinary file. Anything else may have no end, or never begin. */
   static Optional<DataFile> read(Path path, List<Problem> problems) {
     try {
+      if (Files.exists(path) && !Files.isRegularFile(path)) {
+        String what = Files.isDirectory(path) ? " is a folder." : " is not an ordinary file.";
+        problems.add(new Problem(path.toString(), 0, 0, path + what, "It is not read."));
+        return Optional.empty();
+      }
       // One byte more than is allowed tells a file that is too large without reading it all.
       try (var in = Files.newInputStream(path)) {
         return Optional.of(
@@ -94,8 +119,19 @@ public record Home(Path folder) {
     }
   }
 
+  private static String why(Exception trouble) {
+    Throwable cause = trouble.getCause() instanceof IOException inner ? inner : trouble;
+    return cause instanceof AccessDeniedException
+        ? "you may not look into it. Change its permissions."
+        : cause.getMessage() + ".";
+  }
+
   static List<Path> yamlIn(Path folder, int depth, List<Problem> problems) {
     if (!Files.isDirectory(folder)) {
+      if (Files.exists(folder, LinkOption.NOFOLLOW_LINKS)) {
+        problems.add(
+            new Problem(folder.toString(), 0, 0, folder + " is not a folder.", "Move it away."));
+      }
       return List.of();
     }
     try (Stream<Path> paths = Files.walk(folder, depth)) {
@@ -106,8 +142,7 @@ public record Home(Path folder) {
           .toList();
     } catch (IOException | java.io.UncheckedIOException trouble) {
       problems.add(
-          new Problem(
-              folder.toString(), 0, 0, "The folder cannot be read: " + trouble.getMessage(), ""));
+          new Problem(folder.toString(), 0, 0, "The folder cannot be read: " + why(trouble), ""));
       return List.of();
     }
   }

@@ -8,6 +8,9 @@ import org.yaml.snakeyaml.nodes.Node;
 
 /** Everything found wrong in one file so far. */
 final class ProblemList {
+  private static final int MOST_TOLD = 20;
+  private static final int LONGEST_SENTENCE = 1000;
+
   private final String file;
   private final List<Problem> problems = new ArrayList<>();
 
@@ -27,7 +30,16 @@ final class ProblemList {
 
   /** Tells a problem at a place, counted from 1. */
   void add(int line, int column, String wrong, String expected) {
-    problems.add(new Problem(file, line, column, wrong, expected));
+    problems.add(new Problem(file, line, column, shortened(wrong), shortened(expected)));
+  }
+
+  /** A value of half a megabyte is told by its beginning and its end. */
+  private static String shortened(String sentence) {
+    return sentence.length() <= LONGEST_SENTENCE
+        ? sentence
+        : sentence.substring(0, LONGEST_SENTENCE / 2)
+            + " … "
+            + sentence.substring(sentence.length() - LONGEST_SENTENCE / 2);
   }
 
   int size() {
@@ -35,6 +47,23 @@ final class ProblemList {
   }
 
   List<Problem> all() {
-    return List.copyOf(problems);
+    return first(file, problems);
+  }
+
+  /** The first problems of a file, and how many more there are: nobody reads a thousand. */
+  static List<Problem> first(String file, List<Problem> problems) {
+    if (problems.size() <= MOST_TOLD) {
+      return List.copyOf(problems);
+    }
+    List<Problem> told = new ArrayList<>(problems.subList(0, MOST_TOLD));
+    int more = problems.size() - MOST_TOLD;
+    told.add(
+        new Problem(
+            file,
+            0,
+            0,
+            more == 1 ? "One problem more." : more + " problems more.",
+            "Mend these first, then check again."));
+    return List.copyOf(told);
   }
 }

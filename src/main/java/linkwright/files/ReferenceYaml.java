@@ -1,5 +1,6 @@
 package linkwright.files;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import linkwright.quantity.Share;
@@ -11,11 +12,15 @@ import linkwright.reference.Limit;
 import linkwright.reference.Metal;
 import linkwright.reference.Range;
 import linkwright.reference.Solder;
+import linkwright.reference.TradeTerm;
 
 /** Metals, solders, fineness rules, clasps and limits from their files; one list of each. */
 final class ReferenceYaml {
   private static final Figure NO_FIGURE = new Figure(0, "");
   private static final Range NO_RANGE = new Range(0, 0, "");
+
+  /** Grades of solder, the hottest first. */
+  private static final List<String> GRADES = List.of("hard", "medium", "easy", "extra easy");
 
   private ReferenceYaml() {}
 
@@ -44,7 +49,19 @@ final class ReferenceYaml {
               limit ->
                   shelves.limits().put(limit.id() + ", " + limit.where(), limit, one, "limit"));
     }
+    for (Fields one : file.groups("glossary", "a word")) {
+      term(one).ifPresent(term -> shelves.glossary().put(term.word(), term, one, "word"));
+    }
     file.sound();
+  }
+
+  private static Optional<TradeTerm> term(Fields from) {
+    String word = from.text("word");
+    String american = from.textOrEmpty("american");
+    TradeTerm term =
+        new TradeTerm(
+            word, american.isEmpty() ? word : american, from.texts("seen-as"), from.text("says"));
+    return from.sound() ? Optional.of(term) : Optional.empty();
   }
 
   private static Optional<Metal> metal(Fields from) {
@@ -155,12 +172,33 @@ final class ReferenceYaml {
     int order = from.value("flow-order", Values::whole, 1);
     double density = from.value("density-g-cm3", Values::aboveNothing, 1.0);
     var alsoCalled = from.texts("also-called");
+    String grade = from.textOrEmpty("grade");
+    if (!grade.isEmpty() && !GRADES.contains(grade)) {
+      from.wrong(
+          "grade",
+          "The grade \"" + grade + "\" is not one of ours.",
+          "Write " + String.join(", ", GRADES) + ".");
+    }
+    String alloy = from.textOrEmpty("alloy");
+    Optional<Integer> fine = from.optional("fineness-permille", Values::whole);
     String note = from.textOrEmpty("note");
     String source = from.text("source");
     return from.sound()
         ? Optional.of(
             new Solder(
-                id, name, alsoCalled, family, solidusC, liquidusC, order, density, note, source))
+                id,
+                name,
+                alsoCalled,
+                family,
+                solidusC,
+                liquidusC,
+                order,
+                density,
+                grade,
+                alloy,
+                fine.map(OptionalInt::of).orElse(OptionalInt.empty()),
+                note,
+                source))
         : Optional.empty();
   }
 
@@ -171,6 +209,9 @@ final class ReferenceYaml {
             from.value("family", Family::read, Family.OTHER),
             from.list("finenesses", Values::whole),
             from.optional("exempt-below-g", Values::notNegative),
+            from.optional("of-contained", Values::flag).orElse(false),
+            from.optional("any-fineness", Values::flag).orElse(false),
+            from.optional("solder-at-least", Values::whole),
             from.value("compulsory", Values::flag, false),
             from.text("date"),
             from.text("source"),

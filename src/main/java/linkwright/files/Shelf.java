@@ -11,7 +11,7 @@ import java.util.Map;
  *
  * @param <T> what is kept
  */
-final class Shelf<T> {
+public final class Shelf<T> {
   /** A thing, the fields it was read from, and which layer it belongs to. */
   record Kept<T>(String id, T value, Fields from, int layer) {}
 

@@ -6,6 +6,7 @@ import linkwright.reference.FinenessRule;
 import linkwright.reference.Limit;
 import linkwright.reference.Metal;
 import linkwright.reference.Solder;
+import linkwright.reference.TradeTerm;
 import linkwright.routine.Caution;
 import linkwright.routine.Routine;
 
@@ -16,6 +17,7 @@ record Shelves(
     Shelf<FinenessRule> finenessRules,
     Shelf<Clasp> clasps,
     Shelf<Limit> limits,
+    Shelf<TradeTerm> glossary,
     Shelf<Pattern> patterns,
     Shelf<Routine> routines,
     Shelf<Caution> cautions) {
@@ -26,6 +28,7 @@ record Shelves(
         new Shelf<>("fineness rule"),
         new Shelf<>("clasp"),
         new Shelf<>("limit"),
+        new Shelf<>("word"),
         new Shelf<>("pattern"),
         new Shelf<>("routine"),
         new Shelf<>("caution"));
@@ -37,6 +40,7 @@ record Shelves(
     finenessRules.nextLayer();
     clasps.nextLayer();
     limits.nextLayer();
+    glossary.nextLayer();
     patterns.nextLayer();
     routines.nextLayer();
     cautions.nextLayer();

@@ -101,7 +101,7 @@ public record UserSettings(
     text.append("font-size: ").append(fontSize).append('\n');
     text.append("flash: ").append(flash).append('\n');
     try {
-      Files.createDirectories(home.folder());
+      Disk.folders(home.folder());
       Disk.replace(path, text.toString().getBytes(StandardCharsets.UTF_8));
       return Optional.empty();
     } catch (IOException trouble) {

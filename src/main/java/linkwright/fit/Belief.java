@@ -8,12 +8,8 @@ import java.util.List;
  * What is believed of a maker once all pieces are weighed, about one guess: a mixture of normal
  * distributions, one for each scatter her pieces may have and each reading that may be misread. So
  * a slip turns nothing, and where two pieces contradict each other the spread says so.
- *
- * @param mean in standard deviations of the prior
- * @param covariance in the same
- * @param share how much her pieces differ, as a share of what is usual
  */
-record Belief(double[] mean, double[][] covariance, double share) {
+final class Belief {
   /** A maker's numbers and, last, by how many degrees her eyes are turned further each time. */
   static final int SIZE = Covariance.SIZE + 1;
 
@@ -31,6 +27,31 @@ record Belief(double[] mean, double[][] covariance, double share) {
 
   /** So many of the likeliest to be misread are weighed in all combinations. */
   private static final int SUSPECTS = 5;
+
+  private final double[] mean;
+  private final double[][] covariance;
+  private final double share;
+
+  private Belief(double[] mean, double[][] covariance, double share) {
+    this.mean = mean;
+    this.covariance = covariance;
+    this.share = share;
+  }
+
+  /** The maker's numbers, in standard deviations of the prior, and last the drift in degrees. */
+  double[] mean() {
+    return mean;
+  }
+
+  /** How uncertain they are, in the same. */
+  double[][] covariance() {
+    return covariance;
+  }
+
+  /** How much her pieces differ, as a share of what is usual. */
+  double share() {
+    return share;
+  }
 
   /** A reading: the piece and which of its readings. */
   private record Reading(int piece, int at, double gain) {}
@@ -121,9 +142,7 @@ record Belief(double[] mean, double[][] covariance, double share) {
     private final double[][] before;
     private final double[] beforePull;
     private final Scatter prior;
-    private final List<Part> parts = new ArrayList<>();
-
-    private record Part(double logWeight, double[] mean, double[][] root, double logShare) {}
+    private final List<Hypothesis> parts = new ArrayList<>();
 
     Weighing(double[][] before, double[] beforePull, Scatter prior) {
       this.before = before;
@@ -133,16 +152,16 @@ record Belief(double[] mean, double[][] covariance, double share) {
 
     void weigh(Sum sum) {
       for (double of : SHARES) {
-        parts.add(part(sum, of * prior.share(), STEADY_DEG, Math.log(1 - DRIFT_CHANCE)));
-        parts.add(part(sum, of * prior.share(), DRIFT_DEG, Math.log(DRIFT_CHANCE)));
+        parts.add(hypothesis(sum, of * prior.share(), STEADY_DEG, Math.log(1 - DRIFT_CHANCE)));
+        parts.add(hypothesis(sum, of * prior.share(), DRIFT_DEG, Math.log(DRIFT_CHANCE)));
       }
     }
 
     double logWeight(Sum sum, double share) {
-      return part(sum, share, STEADY_DEG, 0).logWeight();
+      return hypothesis(sum, share, STEADY_DEG, 0).logWeight;
     }
 
-    private Part part(Sum sum, double share, double driftDeg, double logChance) {
+    private Hypothesis hypothesis(Sum sum, double share, double driftDeg, double logChance) {
       double often = share * share;
       double[][] precision = new double[SIZE][SIZE];
       double[] pull = new double[SIZE];
@@ -162,28 +181,28 @@ record Belief(double[] mean, double[][] covariance, double share) {
               + prior.logChance(share)
               + logChance
               - Math.log(driftDeg);
-      return new Part(logWeight, Triangle.solveTransposed(root, half), root, Math.log(share));
+      return new Hypothesis(logWeight, Triangle.solveTransposed(root, half), root, Math.log(share));
     }
 
     Belief belief() {
-      double most = parts.stream().mapToDouble(Part::logWeight).max().orElseThrow();
+      double most = parts.stream().mapToDouble(part -> part.logWeight).max().orElseThrow();
       double all = 0;
       double logShare = 0;
       double[] mean = new double[SIZE];
-      for (Part part : parts) {
-        double weight = Math.exp(part.logWeight() - most);
+      for (Hypothesis part : parts) {
+        double weight = Math.exp(part.logWeight - most);
         all += weight;
-        logShare += weight * part.logShare();
+        logShare += weight * part.logShare;
         for (int i = 0; i < SIZE; i++) {
-          mean[i] += weight * part.mean()[i];
+          mean[i] += weight * part.mean[i];
         }
       }
       for (int i = 0; i < SIZE; i++) {
         mean[i] /= all;
       }
       double[][] covariance = new double[SIZE][SIZE];
-      for (Part part : parts) {
-        double weight = Math.exp(part.logWeight() - most) / all;
+      for (Hypothesis part : parts) {
+        double weight = Math.exp(part.logWeight - most) / all;
         if (weight > 1e-9) {
           add(covariance, part, mean, weight);
         }
@@ -191,21 +210,36 @@ record Belief(double[] mean, double[][] covariance, double share) {
       return new Belief(mean, covariance, Math.exp(logShare / all));
     }
 
-    private static void add(double[][] covariance, Part part, double[] mean, double weight) {
+    private static void add(double[][] covariance, Hypothesis part, double[] mean, double weight) {
       double[][] inverse = new double[SIZE][];
       for (int i = 0; i < SIZE; i++) {
         double[] unit = new double[SIZE];
         unit[i] = 1;
-        inverse[i] = Triangle.solve(part.root(), unit);
+        inverse[i] = Triangle.solve(part.root, unit);
       }
       for (int i = 0; i < SIZE; i++) {
         for (int k = 0; k < SIZE; k++) {
           covariance[i][k] +=
               weight
                   * (Triangle.dot(inverse[i], inverse[k])
-                      + (part.mean()[i] - mean[i]) * (part.mean()[k] - mean[k]));
+                      + (part.mean[i] - mean[i]) * (part.mean[k] - mean[k]));
         }
       }
+    }
+  }
+
+  /** One of the normal distributions: its weight, its middle, and a root of its precision. */
+  private static final class Hypothesis {
+    private final double logWeight;
+    private final double[] mean;
+    private final double[][] root;
+    private final double logShare;
+
+    Hypothesis(double logWeight, double[] mean, double[][] root, double logShare) {
+      this.logWeight = logWeight;
+      this.mean = mean;
+      this.root = root;
+      this.logShare = logShare;
     }
   }
 }

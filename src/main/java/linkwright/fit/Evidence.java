@@ -23,7 +23,7 @@ final class Evidence {
   private static final double DRIFT_DEG = 1;
 
   /** How a size is known. */
-  enum Known {
+  enum ClueKind {
     MEASURED,
     NEAR_WISH,
     BELOW_WISH,
@@ -31,7 +31,7 @@ final class Evidence {
   }
 
   /** One thing that is known of a piece's length or width. */
-  record Clue(boolean ofLength, Known known, double mm) {
+  record Clue(boolean ofLength, ClueKind known, double mm) {
     double sizeMm(FormedSize size) {
       return ofLength ? size.lengthMm() : size.widthMm();
     }
@@ -46,11 +46,11 @@ final class Evidence {
     }
 
     double ownNoiseMm() {
-      return known == Known.MEASURED ? PieceScatter.CALIPER_MM : PieceScatter.EYE_SHARE * mm;
+      return known == ClueKind.MEASURED ? PieceScatter.CALIPER_MM : PieceScatter.EYE_SHARE * mm;
     }
 
     boolean isReading() {
-      return known == Known.MEASURED || known == Known.NEAR_WISH;
+      return known == ClueKind.MEASURED || known == ClueKind.NEAR_WISH;
     }
   }
 
@@ -68,10 +68,10 @@ final class Evidence {
     List<Clue> clues =
         Stream.of(
                 tried.lengthMm().isPresent()
-                    ? Optional.of(new Clue(true, Known.MEASURED, tried.lengthMm().getAsDouble()))
+                    ? Optional.of(new Clue(true, ClueKind.MEASURED, tried.lengthMm().getAsDouble()))
                     : judged(true, Verdict.LONGER, Verdict.SHORTER, wish.lengthMm()),
                 tried.widthMm().isPresent()
-                    ? Optional.of(new Clue(false, Known.MEASURED, tried.widthMm().getAsDouble()))
+                    ? Optional.of(new Clue(false, ClueKind.MEASURED, tried.widthMm().getAsDouble()))
                     : judged(false, Verdict.WIDER, Verdict.NARROWER, wish.widthMm()))
             .flatMap(Optional::stream)
             .toList();
@@ -84,10 +84,11 @@ final class Evidence {
     boolean below = tried.verdicts().contains(more);
     boolean above = tried.verdicts().contains(less);
     if (below != above) {
-      return Optional.of(new Clue(length, below ? Known.BELOW_WISH : Known.ABOVE_WISH, wishMm));
+      return Optional.of(
+          new Clue(length, below ? ClueKind.BELOW_WISH : ClueKind.ABOVE_WISH, wishMm));
     }
     return !below && tried.verdicts().contains(Verdict.RIGHT)
-        ? Optional.of(new Clue(length, Known.NEAR_WISH, wishMm))
+        ? Optional.of(new Clue(length, ClueKind.NEAR_WISH, wishMm))
         : Optional.empty();
   }
 
@@ -131,7 +132,7 @@ final class Evidence {
       double own =
           share * (step.ofLength() ? piece.scatter().lengthMm() : piece.scatter().widthMm());
       double spread = Math.hypot(step.ownNoiseMm(), own);
-      double sign = step.known() == Known.BELOW_WISH ? 1 : -1;
+      double sign = step.known() == ClueKind.BELOW_WISH ? 1 : -1;
       double lean = sign * (step.mm() - step.sizeMm(piece.size())) / spread - 1;
       double hazard = Normal.hazard(lean);
       double[] change = step.slopeMm(piece, age + 1);

@@ -3,23 +3,28 @@ package linkwright.fit;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import linkwright.link.Formed;
+import linkwright.link.Forming;
 import linkwright.link.Pattern;
+import linkwright.quantity.Doubtful;
 import linkwright.quantity.Nearest;
 import linkwright.quantity.Read;
+import linkwright.quantity.UnitStyle;
 
 /**
  * Learns a maker's hands from test pieces and proposes the next blank and formers.
  *
  * <p>Every measured length and width, and every verdict that stands where a measurement is missing,
- * is an observation of three unknowns: the growth g of the centre line's radius (D + d)/2, the wire
- * λ lost from a blank, and the turn τ given to an eye beyond the pattern's. With the prior as one
- * more observation the most likely three are found by Gauss-Newton steps; their covariance is the
- * inverse of the curvature there. Useful after one piece, better after each.
+ * is an observation of four unknowns: the stress at which the wire gives way, its winding
+ * clearance, the wire λ lost from a blank, and the turn τ given to an eye beyond the pattern's.
+ * Springback follows from the stress for each former by itself. What is not known of the noise is
+ * weighed with them: how much her pieces differ, whether a reading was misread, whether her turn
+ * drifts. So one slip does not turn the hands, and the spread widens with misfit. Useful after one
+ * piece, better after each.
  *
  * <p>The turn of an eye is taken to be free: where a curl comes to lie against the stem the stem
- * stops it, which is not reckoned with. Not reliable, too, where one piece was mismeasured by far
- * more than the noise it is given (calipers 0.1 mm, an eye's turn 4°): compare {@link #expect} with
- * what was measured.
+ * stops it, which is not reckoned with. Not reliable, too, where the turn drifts by degrees with
+ * every piece: before some five pieces that cannot be told from chance.
  */
 public final class Fit {
   /** More choices of formers than this are not gone through. */
@@ -61,6 +66,34 @@ public final class Fit {
                 Sensitivity.of(shape, blankMm, formers, maker, maker.covariance().root())
                     .map(piece -> Expected.of(piece, maker.scatter()))
                     .orElse(new Expected(link.lengthMm(), link.widthMm(), 0, 0)));
+  }
+
+  /**
+   * The link that a blank becomes in a maker's hands, springback and all. What is shown as her link
+   * comes from here, whether its blank was found or typed: so a found blank typed back in gives the
+   * same chain.
+   *
+   * @param formersMm the formers taken; the pattern's own for names left out
+   * @return a sentence in place of a link if the blank cannot be formed by this maker
+   */
+  public static Read<Formed> link(
+      Pattern pattern, double wireMm, Maker maker, double blankMm, Map<String, Double> formersMm) {
+    return Forming.form(pattern, wireMm, blankMm, formersMm, maker.bending());
+  }
+
+  /**
+   * What to ask before a test piece is kept: a measure that misses what was expected by more than
+   * four spreads, the calipers' own included, with what was likely meant; "140 mm from a blank of
+   * 38 mm: 14 mm?".
+   *
+   * @param maker what was known before this piece
+   * @return empty if it is in reason, was not measured, or cannot be reckoned at all
+   */
+  public static Optional<Doubtful> doubtful(
+      Pattern pattern, double wireMm, Maker maker, Tried piece, UnitStyle style) {
+    return expect(pattern, wireMm, maker, piece.blankMm(), piece.formersMm())
+        .found()
+        .flatMap(expected -> Misfit.of(expected, piece, style));
   }
 
   /**

@@ -61,24 +61,27 @@ final class NextBlank {
             .map(this::weigh)
             .sorted(Comparator.comparingDouble(Weighed::cost))
             .toList();
-    Optional<Proposal> best = Optional.empty();
+    Optional<Choice> best = Optional.empty();
+    double pressed = 0;
     double least = Double.POSITIVE_INFINITY;
     for (Weighed one : weighed.subList(0, Math.min(weighed.size(), LOOKED_AT))) {
       if (one.cost() >= least) {
         break;
       }
-      double overlapMm = overlapMm(one.choice());
-      double cost = one.cost() + (overlapMm > 0 ? CROSSING + overlapMm / shape.wireMm() / 10 : 0);
+      double deep = overlapMm(one.choice());
+      double cost = one.cost() + (deep > 0 ? CROSSING + deep / shape.wireMm() / 10 : 0);
       if (cost < least) {
         least = cost;
-        best = Optional.of(propose(one.choice(), overlapMm));
+        best = Optional.of(one.choice());
+        pressed = deep;
       }
     }
-    return best;
+    double overlapMm = pressed;
+    return best.map(choice -> propose(choice, overlapMm));
   }
 
   /** A tip that is to lie against the stem stops there; only what goes deeper is told. */
-  private double overlapMm(Choice choice) {
+  double overlapMm(Choice choice) {
     double deepest = shape.overlapMm(choice.blankMm(), choice.formersMm(), maker.bending());
     return deepest > TOUCH * shape.wireMm() ? deepest : 0;
   }
@@ -91,8 +94,13 @@ final class NextBlank {
 
   private Proposal propose(Choice choice, double overlapMm) {
     Choice rounded = rounded(choice);
+    Reach reach = Reach.of(choice.size(), wish);
+    Optional<Map<String, Double>> instead =
+        reach == Reach.REACHED && overlapMm == 0
+            ? Optional.empty()
+            : OtherFormers.reaching(shape, wish, this);
     return new Proposal(
-        rounded.blankMm(), rounded.formersMm(), expected(rounded), wish, reach(choice), overlapMm);
+        rounded.blankMm(), rounded.formersMm(), expected(rounded), wish, reach, overlapMm, instead);
   }
 
   private Expected expected(Choice choice) {
@@ -107,19 +115,10 @@ final class NextBlank {
         expected.lengthSpreadMm() / wish.lengthMm(), expected.widthSpreadMm() / wish.widthMm());
   }
 
-  private double miss(Choice choice) {
+  double miss(Choice choice) {
     return Math.hypot(
         choice.size().lengthMm() / wish.lengthMm() - 1,
         choice.size().widthMm() / wish.widthMm() - 1);
-  }
-
-  private Reach reach(Choice choice) {
-    if (Math.abs(choice.size().lengthMm() / wish.lengthMm() - 1) > 0.03) {
-      return Reach.TOO_LONG_AT_THE_SHORTEST;
-    }
-    return Math.abs(choice.size().widthMm() / wish.widthMm() - 1) > 0.08
-        ? Reach.WIDTH_OFF
-        : Reach.REACHED;
   }
 
   private Optional<Choice> rounded(Choice choice, double blankMm) {
@@ -138,7 +137,7 @@ final class NextBlank {
   }
 
   /** The blank that gives the wished length, or comes nearest to it. */
-  private Optional<Choice> blank(Map<String, Double> formers) {
+  Optional<Choice> blank(Map<String, Double> formers) {
     Optional<Choice> any = Optional.empty();
     double blankMm = 3 * wish.lengthMm();
     for (int i = 0; i < DOUBLINGS; i++, blankMm *= 2) {

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import linkwright.quantity.UnitStyle;
 
 /**
@@ -18,6 +19,8 @@ import linkwright.quantity.UnitStyle;
  * @param reach how near in size that comes
  * @param overlapMm how deep the wire would press into itself; 0 if no deeper than a tip that is to
  *     lie against the stem may seem to, a quarter of the wire
+ * @param instead formers that would reach the wish without pressing wire into wire, whether owned
+ *     or not; only where these do not, and some would
  */
 public record Proposal(
     double blankMm,
@@ -25,43 +28,64 @@ public record Proposal(
     Expected expected,
     LinkSize wish,
     Reach reach,
-    double overlapMm) {
+    double overlapMm,
+    Optional<Map<String, Double>> instead) {
   /** Keeps the formers in their order. */
   public Proposal {
     formersMm = Collections.unmodifiableMap(new LinkedHashMap<>(formersMm));
+    instead = instead.map(sizes -> Collections.unmodifiableMap(new LinkedHashMap<>(sizes)));
   }
 
   /** What cannot be had and what can, in sentences; empty if the wish is reached. */
   public Optional<String> shortfall(UnitStyle style) {
     List<String> sentences = new ArrayList<>();
     if (reach != Reach.REACHED) {
-      sentences.add(nearest(style));
+      sentences.add(
+          "A link of "
+              + style.length(wish.lengthMm())
+              + " by "
+              + style.length(wish.widthMm())
+              + " cannot be had over "
+              + named(formersMm, style)
+              + "; the nearest is "
+              + style.length(expected.lengthMm())
+              + " by "
+              + style.length(expected.widthMm())
+              + ".");
     }
     if (overlapMm > 0) {
       sentences.add(
-          "With these formers the wire presses "
+          "Over "
+              + named(formersMm, style)
+              + " the wire presses "
               + style.length(overlapMm)
-              + " into itself: turn the tips less, or take smaller formers for them.");
+              + " into itself.");
     }
-    return sentences.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", sentences));
+    if (sentences.isEmpty()) {
+      return Optional.empty();
+    }
+    sentences.add(
+        instead.map(sizes -> "Take " + named(sizes, style) + ".").orElseGet(this::giveWay));
+    return Optional.of(String.join(" ", sentences));
   }
 
-  private String nearest(UnitStyle style) {
-    String remedy =
-        reach == Reach.TOO_LONG_AT_THE_SHORTEST
-            ? "take smaller formers or wish for a longer link."
-            : expected.widthMm() > wish.widthMm()
-                ? "take smaller formers for a narrower one."
-                : "take larger formers for a wider one.";
-    return "A link of "
-        + style.length(wish.lengthMm())
-        + " by "
-        + style.length(wish.widthMm())
-        + " cannot be had from these formers; the nearest is "
-        + style.length(expected.lengthMm())
-        + " by "
-        + style.length(expected.widthMm())
-        + ": "
-        + remedy;
+  /** Where no formers would do, the wish has to give way. */
+  private String giveWay() {
+    return "No formers give that: "
+        + switch (reach) {
+          case TOO_LONG -> "wish for a longer link.";
+          case TOO_SHORT -> "wish for a shorter link.";
+          case WIDTH_OFF ->
+              expected.widthMm() > wish.widthMm()
+                  ? "wish for a wider link, or a longer one."
+                  : "wish for a narrower link, or a longer one.";
+          case REACHED -> "wish for a longer or a wider link, or turn the tips less.";
+        };
+  }
+
+  private static String named(Map<String, Double> formersMm, UnitStyle style) {
+    return formersMm.entrySet().stream()
+        .map(each -> each.getKey() + " " + style.length(each.getValue()))
+        .collect(Collectors.joining(", "));
   }
 }

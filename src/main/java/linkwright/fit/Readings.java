@@ -19,15 +19,40 @@ record Readings(List<Way> ways, int count) {
 
   private static final double MISREAD_LEAST_MM = 1;
 
-  /**
-   * One way to take the readings.
-   *
-   * @param information what they tell, Jᵀ·N⁻¹·J
-   * @param pull what they draw to, Jᵀ·N⁻¹·r
-   * @param square how far off they are, rᵀ·N⁻¹·r
-   * @param logChance log of the chance of reading so, less half of log |N|
-   */
-  record Way(double[][] information, double[] pull, double square, double logChance) {}
+  /** One way to take the readings, as normal equations. */
+  static final class Way {
+    private final double[][] information;
+    private final double[] pull;
+    private final double square;
+    private final double logChance;
+
+    Way(double[][] information, double[] pull, double square, double logChance) {
+      this.information = information;
+      this.pull = pull;
+      this.square = square;
+      this.logChance = logChance;
+    }
+
+    /** What they tell, Jᵀ·N⁻¹·J. */
+    double[][] information() {
+      return information;
+    }
+
+    /** What they draw to, Jᵀ·N⁻¹·r. */
+    double[] pull() {
+      return pull;
+    }
+
+    /** How far off they are, rᵀ·N⁻¹·r. */
+    double square() {
+      return square;
+    }
+
+    /** log of the chance of reading so, less half of log |N|. */
+    double logChance() {
+      return logChance;
+    }
+  }
 
   /**
    * @param ago how many pieces before the next one
@@ -87,10 +112,5 @@ record Readings(List<Way> ways, int count) {
         pull,
         Triangle.dot(scaled, scaled),
         chance - Triangle.logDeterminant(root) / 2);
-  }
-
-  /** The way in which nothing is misread. */
-  Way plain() {
-    return ways.get(0);
   }
 }

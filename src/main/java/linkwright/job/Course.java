@@ -3,6 +3,7 @@ package linkwright.job;
 import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * How far a job has come through its routine.
@@ -12,7 +13,7 @@ import java.util.Set;
  * @param wish the plan file's keys with what was typed for each
  * @param step the step that is open, empty if none was opened yet
  * @param stepsDone steps without a count that were done
- * @param waitsBegun names of the timers set since the step was opened
+ * @param waitsBegun waits begun for what is not done yet
  * @param cautionsSeen cautions seen whole in this sitting; a new sitting shows them again
  * @param closed whether the job is closed
  * @param nextTime what to do differently next time
@@ -23,7 +24,7 @@ public record Course(
     Map<String, String> wish,
     String step,
     Set<String> stepsDone,
-    Set<String> waitsBegun,
+    Set<StepWait> waitsBegun,
     Set<String> cautionsSeen,
     boolean closed,
     String nextTime) {
@@ -47,13 +48,17 @@ public record Course(
       return with(plan.wish(), step, stepsDone, waitsBegun, cautionsSeen);
     }
     if (fact instanceof Fact.StepOpened opened) {
-      return with(wish, opened.step(), stepsDone, Set.of(), cautionsSeen);
+      return with(wish, opened.step(), stepsDone, waitsBegun, cautionsSeen);
     }
     if (fact instanceof Fact.StepDone done) {
-      return with(wish, step, plus(stepsDone, done.step()), waitsBegun, cautionsSeen);
+      return with(wish, step, plus(stepsDone, done.step()), without(done.step()), cautionsSeen);
     }
-    if (fact instanceof Fact.TimerStarted timer) {
-      return with(wish, step, stepsDone, plus(waitsBegun, timer.name()), cautionsSeen);
+    if (fact instanceof Fact.PiecesThrough through) {
+      return with(wish, step, stepsDone, without(through.step()), cautionsSeen);
+    }
+    if (fact instanceof Fact.TimerStarted timer && !timer.step().isEmpty()) {
+      StepWait wait = new StepWait(timer.step(), timer.name());
+      return with(wish, step, stepsDone, plus(waitsBegun, wait), cautionsSeen);
     }
     if (fact instanceof Fact.CautionSeen seen) {
       return with(wish, step, stepsDone, waitsBegun, plus(cautionsSeen, seen.caution()));
@@ -76,14 +81,21 @@ public record Course(
       Map<String, String> newWish,
       String newStep,
       Set<String> newDone,
-      Set<String> newWaits,
+      Set<StepWait> newWaits,
       Set<String> newSeen) {
     return new Course(
         name, routine, newWish, newStep, newDone, newWaits, newSeen, closed, nextTime);
   }
 
-  private static Set<String> plus(Set<String> set, String item) {
-    Set<String> more = new HashSet<>(set);
+  /** What is through has had its wait; what comes to the step next has not. */
+  private Set<StepWait> without(String stepId) {
+    return waitsBegun.stream()
+        .filter(wait -> !wait.step().equals(stepId))
+        .collect(Collectors.toUnmodifiableSet());
+  }
+
+  private static <T> Set<T> plus(Set<T> set, T item) {
+    Set<T> more = new HashSet<>(set);
     more.add(item);
     return Set.copyOf(more);
   }

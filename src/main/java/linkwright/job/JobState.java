@@ -1,6 +1,7 @@
 package linkwright.job;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What the entries of a book add up to.
@@ -53,20 +54,34 @@ public record JobState(
     Fact fact = entry.fact();
     Piles before =
         fact instanceof Fact.JobOpened opened ? Piles.of(order.of(opened.routine())) : piles;
+    Piles now = piles(before, fact);
+    WireLedger wireNow =
+        fact instanceof Fact.TrialChosen ? wire.uncut(before, now) : wire.after(fact);
     return new JobState(
         course.after(fact),
-        trials.after(entry),
-        piles(before, fact),
-        wire.after(fact),
+        trials.after(entry, course.wish()),
+        now,
+        wireNow,
         timers.after(entry),
         times.after(entry),
         accounts.after(fact));
   }
 
+  /** The same with its timers by another clock. */
+  public JobState with(Timers others) {
+    return new JobState(course, trials, piles, wire, others, times, accounts);
+  }
+
   private Piles piles(Piles before, Fact fact) {
-    return fact instanceof Fact.SampleChosen chosen
-        ? before.sampled(
-            trials.sample().filter(Fact.SampleChosen::firstLink).isPresent(), chosen.firstLink())
-        : before.after(fact);
+    if (fact instanceof Fact.SampleChosen chosen) {
+      return before.sampled(
+          trials.sample().filter(Fact.SampleChosen::firstLink).isPresent(), chosen.firstLink());
+    }
+    if (fact instanceof Fact.TrialChosen chosen) {
+      return Optional.ofNullable(trials.lengths().get(chosen.trial()))
+          .map(before::hung)
+          .orElse(before);
+    }
+    return before.after(fact);
   }
 }

@@ -89,6 +89,24 @@ public record Pile(
     return with(plus(standing, stage, count), redo, through);
   }
 
+  /**
+   * At least so many at a stage or beyond it, in no redo pile: those that stand before it are taken
+   * first, the furthest first; what lacks then was made without being counted here.
+   */
+  Pile atLeast(String stage, int count) {
+    int at = stages.indexOf(stage);
+    int lacks = count - atOrPast(stage);
+    Pile next = this;
+    for (int i = at - 1; i >= 0 && lacks > 0; i--) {
+      String before = stages.get(i);
+      int going = Math.min(lacks, next.standing.getOrDefault(before, 0));
+      next = next.with(plus(next.standing, before, -going), next.redo, next.through);
+      next = next.placed(stage, going);
+      lacks -= going;
+    }
+    return at < 0 || lacks <= 0 ? next : next.placed(stage, lacks);
+  }
+
   /** One piece fewer where a sample stood that is no longer link 1, if it stands there still. */
   Pile withdrawn(String stage) {
     int there = Math.min(1, standing.getOrDefault(stage, 0));

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
+import linkwright.routine.PieceKind;
 
 /**
  * All pieces of a job: link and ring piles and what is in hand.
@@ -64,11 +65,26 @@ public record Piles(Map<String, Pile> byPiece, InHand hand) {
       return this;
     }
     return change(
-        "link",
+        PieceKind.LINK.id(),
         pile -> {
           String stage = whereASampleStands(pile.stages());
           return isFirst ? pile.placed(stage, 1) : pile.withdrawn(stage);
         });
+  }
+
+  /**
+   * After a trial length was chosen: its links and rings are part of the chain, finished but for
+   * what is done to the whole of it.
+   */
+  Piles hung(Fact.TrialMeasured trial) {
+    return hung(PieceKind.LINK.id(), trial.links()).hung(PieceKind.RING.id(), trial.rings());
+  }
+
+  private Piles hung(String piece, int count) {
+    List<String> stages = of(piece).stages();
+    return stages.size() < 2 || count == 0
+        ? this
+        : change(piece, pile -> pile.atLeast(stages.get(stages.size() - 2), count));
   }
 
   private Piles through(Fact.PiecesThrough through) {

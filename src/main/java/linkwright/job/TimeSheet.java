@@ -17,15 +17,18 @@ import java.util.Optional;
  * @param timesByStep step → how often pieces came through it, however many at a time
  * @param step the step that is open now, empty if none
  * @param seenAt the last entry of the sitting that is going on; empty between sittings
+ * @param atDesk whether that entry was desk work: prices, weighing in, the plan. From one such
+ *     entry to the next no time counts: reading a price adds nothing to it
  */
 public record TimeSheet(
     Map<String, Double> secondsByStep,
     Map<String, Integer> throughByStep,
     Map<String, Integer> timesByStep,
     String step,
-    Optional<Instant> seenAt) {
+    Optional<Instant> seenAt,
+    boolean atDesk) {
   public static final TimeSheet EMPTY =
-      new TimeSheet(Map.of(), Map.of(), Map.of(), "", Optional.empty());
+      new TimeSheet(Map.of(), Map.of(), Map.of(), "", Optional.empty(), false);
 
   /** A silence longer than this counts as a break: she left without telling the program. */
   public static final Duration LONGEST_SILENCE = Duration.ofMinutes(60);
@@ -42,7 +45,8 @@ public record TimeSheet(
 
   TimeSheet after(Entry entry) {
     Fact fact = entry.fact();
-    TimeSheet later = elapsed(entry.at());
+    boolean desk = isDeskWork(fact);
+    TimeSheet later = elapsed(entry.at(), atDesk && desk, desk);
     if (fact instanceof Fact.SittingStarted) {
       return later.with(step, Optional.of(entry.at()));
     }
@@ -63,29 +67,56 @@ public record TimeSheet(
     return later;
   }
 
+  /** Typing figures and reading what they come to is no work at the bench. */
+  private static boolean isDeskWork(Fact fact) {
+    return fact instanceof Fact.PlanSet
+        || fact instanceof Fact.PricesSet
+        || fact instanceof Fact.WeighedIn
+        || fact instanceof Fact.Noted
+        || fact instanceof Fact.JobClosed
+        || fact instanceof Fact.JobReopened
+        || fact instanceof Fact.LineAccepted;
+  }
+
   private TimeSheet with(String nowOpen, Optional<Instant> nowSeen) {
-    return new TimeSheet(secondsByStep, throughByStep, timesByStep, nowOpen, nowSeen);
+    return new TimeSheet(secondsByStep, throughByStep, timesByStep, nowOpen, nowSeen, atDesk);
   }
 
   private TimeSheet counted(String at, int pieces, int times) {
     return new TimeSheet(
-        secondsByStep, plus(throughByStep, at, pieces), plus(timesByStep, at, times), step, seenAt);
+        secondsByStep,
+        plus(throughByStep, at, pieces),
+        plus(timesByStep, at, times),
+        step,
+        seenAt,
+        atDesk);
   }
 
-  private TimeSheet elapsed(Instant at) {
+  private TimeSheet elapsed(Instant at, boolean idle, boolean desk) {
     if (seenAt.isEmpty()) {
       return this;
     }
-    Duration since = Duration.between(seenAt.get(), at);
-    boolean counts = !since.isNegative() && since.compareTo(LONGEST_SILENCE) <= 0;
+    double spent = idle ? 0 : sinceSeen(at);
     Map<String, Double> seconds = secondsByStep;
-    if (counts && !since.isZero()) {
+    if (spent > 0) {
       seconds = new LinkedHashMap<>(secondsByStep);
-      seconds.merge(step, since.toMillis() / 1000.0, Double::sum);
+      seconds.merge(step, spent, Double::sum);
       seconds = Map.copyOf(seconds);
     }
-    Instant latest = since.isNegative() ? seenAt.get() : at;
-    return new TimeSheet(seconds, throughByStep, timesByStep, step, Optional.of(latest));
+    return new TimeSheet(seconds, throughByStep, timesByStep, step, Optional.of(latest(at)), desk);
+  }
+
+  private Instant latest(Instant at) {
+    return seenAt.filter(at::isBefore).orElse(at);
+  }
+
+  /** Seconds since the last entry of the sitting; none if the clock went back or she had left. */
+  private double sinceSeen(Instant at) {
+    return seenAt
+        .map(seen -> Duration.between(seen, at))
+        .filter(since -> !since.isNegative() && since.compareTo(LONGEST_SILENCE) <= 0)
+        .map(since -> since.toMillis() / 1000.0)
+        .orElse(0.0);
   }
 
   /** Whether a sitting goes on at that moment: one was begun, and no long silence ended it. */

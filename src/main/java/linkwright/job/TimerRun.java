@@ -2,6 +2,7 @@ package linkwright.job;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Optional;
 
 /**
  * A timer that was set and not answered yet. It holds its end, not its rest, so it goes on while
@@ -11,11 +12,43 @@ import java.time.Instant;
  * @param name what it is for
  * @param startedAt when it was set
  * @param seconds how long it runs
+ * @param step the step whose wait it is; empty for one of her own
  */
-public record TimerRun(EntryId id, String name, Instant startedAt, long seconds) {
-  /** What is left at that moment; negative once it has run out. */
+public record TimerRun(
+    EntryId id, String name, Instant startedAt, long seconds, Optional<String> step) {
+  private static final Duration LONG_OVER = Duration.ofHours(1);
+
+  /**
+   * What is left at that moment; negative once it has run out. Never more than was set, for a clock
+   * that was set back adds nothing; and over for an hour, or for as long again, it counts no
+   * further.
+   */
   public Duration left(Instant now) {
-    return Duration.between(now, startedAt.plusSeconds(seconds));
+    Duration most = Duration.ofSeconds(seconds);
+    Duration left = Duration.between(now, end());
+    if (left.compareTo(most) > 0) {
+      return most;
+    }
+    return left.negated().compareTo(longest()) > 0 ? longest().negated() : left;
+  }
+
+  /** Over for longer than this, nobody reads how long. */
+  public Duration longest() {
+    return Duration.ofSeconds(Math.max(seconds, LONG_OVER.toSeconds()));
+  }
+
+  /** When it runs out. */
+  public Instant end() {
+    return startedAt.plusSeconds(seconds);
+  }
+
+  /** Whether it is the wait of that step. */
+  public boolean isOf(String stepId) {
+    return step.filter(stepId::equals).isPresent();
+  }
+
+  TimerRun startedAt(Instant moment) {
+    return new TimerRun(id, name, moment, seconds, step);
   }
 
   /** Whether it has run out and rings until it is answered. */

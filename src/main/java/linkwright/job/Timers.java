@@ -1,9 +1,12 @@
 package linkwright.job;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -12,12 +15,11 @@ import java.util.Optional;
  * @param running in the order they were set
  */
 public record Timers(List<TimerRun> running) {
-  static final Timers NONE = new Timers(List.of());
+  public static final Timers NONE = new Timers(List.of());
 
   /** The timer that ends first, or has been ringing longest. */
   public Optional<TimerRun> next() {
-    return running.stream()
-        .min(Comparator.comparing(timer -> timer.startedAt().plusSeconds(timer.seconds())));
+    return running.stream().min(Comparator.comparing(TimerRun::end));
   }
 
   /** The timers that have run out. */
@@ -25,10 +27,41 @@ public record Timers(List<TimerRun> running) {
     return running.stream().filter(timer -> timer.rings(now)).toList();
   }
 
+  /**
+   * The same timers by a clock that cannot be set: those that ran before go on as they did, others
+   * by how long ago the computer's clock says they were set.
+   *
+   * @param before the timers as they ran by the steady clock until now
+   * @param now the moment by the computer's clock
+   * @param steady the same moment by the steady clock
+   */
+  public Timers steadied(Timers before, Instant now, Instant steady) {
+    Map<EntryId, TimerRun> ran = new HashMap<>();
+    before.running().forEach(timer -> ran.put(timer.id(), timer));
+    return new Timers(
+        running.stream()
+            .map(
+                timer ->
+                    Optional.ofNullable(ran.get(timer.id()))
+                        .orElseGet(() -> timer.startedAt(steady.minus(age(timer, now)))))
+            .toList());
+  }
+
+  private static Duration age(TimerRun timer, Instant now) {
+    Duration age = Duration.between(timer.startedAt(), now);
+    return age.isNegative() ? Duration.ZERO : age;
+  }
+
   Timers after(Entry entry) {
     if (entry.fact() instanceof Fact.TimerStarted started) {
       List<TimerRun> more = new ArrayList<>(running);
-      more.add(new TimerRun(entry.id(), started.name(), entry.at(), started.seconds()));
+      more.add(
+          new TimerRun(
+              entry.id(),
+              started.name(),
+              entry.at(),
+              started.seconds(),
+              Optional.of(started.step()).filter(step -> !step.isEmpty())));
       return new Timers(List.copyOf(more));
     }
     if (entry.fact() instanceof Fact.TimerAnswered answered) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import linkwright.routine.PieceKind;
 
 /**
  * Wire that came to hand since the plan and wire that went, for each kind of piece it serves.
@@ -11,10 +12,14 @@ import java.util.Map;
  * @param added the lengths that were added, in order
  * @param usedMm piece → wire cut so far, kerf included
  * @param discardedMm piece → wire lost or scrapped uncut
+ * @param uncut piece → pieces that were made though no wire was entered as cut for them
  */
 public record WireLedger(
-    List<Fact.WireAdded> added, Map<String, Double> usedMm, Map<String, Double> discardedMm) {
-  static final WireLedger EMPTY = new WireLedger(List.of(), Map.of(), Map.of());
+    List<Fact.WireAdded> added,
+    Map<String, Double> usedMm,
+    Map<String, Double> discardedMm,
+    Map<String, Integer> uncut) {
+  static final WireLedger EMPTY = new WireLedger(List.of(), Map.of(), Map.of(), Map.of());
 
   /** Wire cut for that kind of piece so far, in mm. */
   public double usedMm(String piece) {
@@ -34,21 +39,42 @@ public record WireLedger(
         .toList();
   }
 
+  /** Pieces of that kind that were made though no wire was entered as cut for them. */
+  public int uncut(String piece) {
+    return uncut.getOrDefault(piece, 0);
+  }
+
+  /** After pieces came into being that were counted nowhere before: their wire is gone too. */
+  WireLedger uncut(Piles before, Piles after) {
+    Map<String, Integer> more = new LinkedHashMap<>(uncut);
+    after
+        .byPiece()
+        .forEach(
+            (piece, pile) -> {
+              int came = pile.alive() - before.of(piece).alive();
+              if (came > 0) {
+                more.merge(piece, came, Integer::sum);
+              }
+            });
+    return new WireLedger(added, usedMm, discardedMm, Map.copyOf(more));
+  }
+
   WireLedger after(Fact fact) {
     if (fact instanceof Fact.WireAdded wire) {
       List<Fact.WireAdded> more = new ArrayList<>(added);
       more.add(wire);
-      return new WireLedger(List.copyOf(more), usedMm, discardedMm);
+      return new WireLedger(List.copyOf(more), usedMm, discardedMm, uncut);
     }
     if (fact instanceof Fact.WireCut cut) {
       return new WireLedger(
-          added, plus(usedMm, cut.piece(), cut.count() * cut.eachMm()), discardedMm);
+          added, plus(usedMm, cut.piece(), cut.count() * cut.eachMm()), discardedMm, uncut);
     }
     if (fact instanceof Fact.WireDiscarded gone) {
-      return new WireLedger(added, usedMm, plus(discardedMm, gone.piece(), gone.lengthMm()));
+      return new WireLedger(added, usedMm, plus(discardedMm, gone.piece(), gone.lengthMm()), uncut);
     }
     if (fact instanceof Fact.TestPieceTried tried) {
-      return new WireLedger(added, plus(usedMm, "link", tried.blankMm()), discardedMm);
+      return new WireLedger(
+          added, plus(usedMm, PieceKind.LINK.id(), tried.blankMm()), discardedMm, uncut);
     }
     return this;
   }

@@ -83,16 +83,6 @@ public final class Formed {
     return extent.maxY() - extent.minY() + wireMm;
   }
 
-  /** How far the wire reaches to the right of the line of pull, in millimetres, as a y. */
-  public double leastYMm() {
-    return extent.minY() - wireMm / 2;
-  }
-
-  /** How far the wire reaches to the left of the line of pull, in millimetres, as a y. */
-  public double greatestYMm() {
-    return extent.maxY() + wireMm / 2;
-  }
-
   /** How thick the link lies: the wire's diameter, in millimetres. */
   public double thicknessMm() {
     return wireMm;

@@ -31,4 +31,16 @@ public final class Rings {
   public static double turnMm(double insideMm, double wireMm) {
     return Math.hypot(blankMm(insideMm, wireMm), wireMm);
   }
+
+  /**
+   * Whether a ring holds two wires of its neighbours at once, as every ring of a chain does: they
+   * lie side by side along the pull, and one passes across.
+   *
+   * @param alongMm the ring's inside length along the pull, in millimetres
+   * @param acrossMm its inside width, in millimetres; the same for a round one
+   * @param wireMm the neighbours' wire, in millimetres
+   */
+  public static boolean passesTwo(double alongMm, double acrossMm, double wireMm) {
+    return alongMm > 2 * wireMm && acrossMm > wireMm;
+  }
 }

@@ -22,6 +22,7 @@ import linkwright.reference.Temper;
  * @param coilTailMm wire by which a coil of rings is held, mm, 0 or more
  * @param usualLoss the share of pieces usually lost, 0 to 1
  * @param confidence the wished chance of having cut enough, above 0, below 1
+ * @param solderGCm3 density of the solder that the first joints take, g/cm³
  * @param stockMm lengths of the links' wire on hand, mm
  * @param ringStockMm lengths of the rings' wire; empty where they are cut from {@code stockMm} too
  */
@@ -39,6 +40,7 @@ public record ChainWish(
     double coilTailMm,
     double usualLoss,
     double confidence,
+    double solderGCm3,
     List<Double> stockMm,
     Optional<List<Double>> ringStockMm) {
   public ChainWish {
@@ -46,33 +48,15 @@ public record ChainWish(
     ringStockMm = ringStockMm.map(List::copyOf);
   }
 
-  /** The same wish with another link: one that was tried and measured. */
-  public ChainWish withLink(WishedLink measured) {
-    return with(measured, ring, stockMm, ringStockMm);
-  }
-
   /** The same wish with other rings. */
   public ChainWish withRing(WishedRing chosen) {
-    return with(link, Optional.of(chosen), stockMm, ringStockMm);
-  }
-
-  /** The same wish with other lengths of wire on hand. */
-  public ChainWish withStock(List<Double> linksMm, Optional<List<Double>> ringsMm) {
-    return with(link, ring, linksMm, ringsMm);
-  }
-
-  private ChainWish with(
-      WishedLink newLink,
-      Optional<WishedRing> newRing,
-      List<Double> linksMm,
-      Optional<List<Double>> ringsMm) {
     return new ChainWish(
         job,
         metal,
         wireMm,
         temper,
-        newLink,
-        newRing,
+        link,
+        Optional.of(chosen),
         finishedMm,
         claspMm,
         claspG,
@@ -80,8 +64,9 @@ public record ChainWish(
         coilTailMm,
         usualLoss,
         confidence,
-        linksMm,
-        ringsMm);
+        solderGCm3,
+        stockMm,
+        ringStockMm);
   }
 
   /** Whether the rings are of the links' own wire. */

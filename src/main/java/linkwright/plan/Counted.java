@@ -29,10 +29,17 @@ record Counted(
                     exactRing(wish, count.exactRingInsideMm())));
   }
 
-  /** The count tells what a ring should add; which ring does so depends on its squeezing. */
+  /**
+   * The count tells what a ring should add; which ring does so depends on its squeezing. One that
+   * the wires of two links do not pass is none.
+   */
   private static OptionalDouble exactRing(ChainWish wish, OptionalDouble addsMm) {
-    return addsMm.isPresent() && wish.ring().isPresent()
-        ? ExactRing.insideMm(wish.ring().get(), addsMm.getAsDouble())
-        : addsMm;
+    if (addsMm.isEmpty() || wish.ring().isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    OptionalDouble inside = ExactRing.insideMm(wish.ring().get(), addsMm.getAsDouble());
+    return inside.isPresent() && inside.getAsDouble() >= 2 * wish.wireMm()
+        ? inside
+        : OptionalDouble.empty();
   }
 }

@@ -104,6 +104,14 @@ public record PartPlan(
         : OptionalDouble.empty();
   }
 
+  /** Wire for all rings, mm; empty while the blank of one is. */
+  public OptionalDouble wireForAllMm() {
+    OptionalDouble blank = ringBlankMm();
+    return blank.isPresent()
+        ? OptionalDouble.of(blank.getAsDouble() * pieces)
+        : OptionalDouble.empty();
+  }
+
   /** Length of a pallion for one joint, mm; empty while wire or metal is open. */
   public OptionalDouble solderPieceMm() {
     return metal.isPresent() && wireMm.isPresent()

@@ -5,39 +5,41 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import linkwright.cutting.BlanksWanted;
 import linkwright.cutting.CutOrder;
-import linkwright.cutting.CutPlan;
 import linkwright.cutting.RingsWanted;
 import linkwright.link.Formed;
 import linkwright.wire.SolderNeed;
 
 /**
- * What a wish comes to.
+ * What a wish comes to, whatever wire is on hand.
  *
  * @param wish the wish it was reckoned for
  * @param links links, 1 or more
  * @param rings rings, n + 1 for n links; 0 where links join each other
  * @param lengthMm the chain's length with that many, clasp included, mm
+ * @param plusMinusMm doubt of that length, one standard deviation, mm
+ * @param plusMinusTrialMm the doubt that would be left after a trial length of three links, mm;
+ *     empty where one is followed already
  * @param oneFewerMm its length with one link fewer; empty if there is no fewer
  * @param oneMoreMm its length with one link more, mm
- * @param exactRingInsideMm inside diameter of the round ring that would make the length exact
- * @param linkBlankMm the link's blank, mm
- * @param linkInsideMm what one link adds along the pull, mm
- * @param formed the link as its pattern gives it; empty for one known by its measures alone
+ * @param exactRingInsideMm inside diameter of the round ring that would make the length exact;
+ *     empty where there is none that two wires pass
+ * @param link the link as it is counted
  * @param ringBlankMm the ring's blank, mm, 0 without rings
  * @param ringTurnMm wire that one turn of the coil takes, mm, 0 without rings
  * @param ringInsideLengthMm what one ring adds along the pull, mm
- * @param blanksToCut blanks so that enough come good with the wished chance
+ * @param blanksToCut blanks so that enough links come good with the wished chance
+ * @param ringsToCut the same of rings; 0 without rings
  * @param wireLinksMm links × (blank + kerf), spares apart, mm
  * @param wireRingsMm rings × turn + tail, mm
  * @param wireSpareMm spare blanks × (blank + kerf), mm
+ * @param wireSpareRingsMm spare rings × turn, mm
  * @param massLinksG finished links, g
  * @param massRingsG finished rings, g
- * @param massSolderG solder of all joints, g
- * @param massChainG links, rings, clasp and solder, g
+ * @param massSolderG solder that fills the joints, g
+ * @param solderPlacedG solder placed at the joints, which stays in the chain, g
+ * @param massChainG links, rings, clasp and the solder placed, g
  * @param joints joints to solder in all
- * @param solder what one joint takes
- * @param cuts how the wire on hand is best cut
- * @param wireShortMm wire that the stock lacks for all of it, mm
+ * @param solder what one joint of the links' wire takes
  * @param pull loads at which links and rings give way
  * @param remarks what to mind, in sentences
  */
@@ -46,36 +48,57 @@ public record Plan(
     int links,
     int rings,
     double lengthMm,
+    double plusMinusMm,
+    OptionalDouble plusMinusTrialMm,
     OptionalDouble oneFewerMm,
     double oneMoreMm,
     OptionalDouble exactRingInsideMm,
-    double linkBlankMm,
-    double linkInsideMm,
-    Optional<Formed> formed,
+    SettledLink link,
     double ringBlankMm,
     double ringTurnMm,
     double ringInsideLengthMm,
     int blanksToCut,
+    int ringsToCut,
     double wireLinksMm,
     double wireRingsMm,
     double wireSpareMm,
+    double wireSpareRingsMm,
     double massLinksG,
     double massRingsG,
     double massSolderG,
+    double solderPlacedG,
     double massChainG,
     int joints,
     SolderNeed solder,
-    CutPlan cuts,
-    double wireShortMm,
     Pull pull,
     List<String> remarks) {
   public Plan {
     remarks = List.copyOf(remarks);
   }
 
-  /** Wire in all, spares included, mm. */
+  /** The link's blank, mm. */
+  public double linkBlankMm() {
+    return link.blankMm();
+  }
+
+  /** What one link adds along the pull, mm. */
+  public double linkInsideMm() {
+    return link.insideMm();
+  }
+
+  /** The pallion to cut for one joint of the links' wire, mm. */
+  public double solderPieceMm() {
+    return solder.pieceMm();
+  }
+
+  /** The link's shape; empty for one known by its measures alone. */
+  public Optional<Formed> formed() {
+    return link.formed();
+  }
+
+  /** Wire in all, spares of links and rings included, mm. */
   public double wireTotalMm() {
-    return wireLinksMm + wireRingsMm + wireSpareMm;
+    return wireLinksMm + wireRingsMm + wireSpareMm + wireSpareRingsMm;
   }
 
   /**
@@ -86,7 +109,7 @@ public record Plan(
    */
   public CutOrder order(
       int blanks, int rings, List<Double> stockMm, Optional<List<Double>> ringStockMm) {
-    return order(wish, linkBlankMm, blanks, ringTurnMm, rings, stockMm, ringStockMm);
+    return order(wish, linkBlankMm(), blanks, ringTurnMm, rings, stockMm, ringStockMm);
   }
 
   static CutOrder order(
@@ -108,6 +131,6 @@ public record Plan(
 
   /** Wire that one link's blank takes with its kerf, mm. */
   public double linkEachMm() {
-    return linkBlankMm + wish.kerfMm();
+    return link.blankMm() + wish.kerfMm();
   }
 }

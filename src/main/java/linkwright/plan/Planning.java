@@ -1,15 +1,7 @@
 package linkwright.plan;
 
-import java.util.Optional;
-import linkwright.cutting.CutOrder;
-import linkwright.cutting.CutPlan;
-import linkwright.cutting.Cutting;
-import linkwright.fit.Fit;
+import java.util.List;
 import linkwright.fit.Maker;
-import linkwright.fit.Proposal;
-import linkwright.link.Bending;
-import linkwright.link.Formed;
-import linkwright.link.Forming;
 import linkwright.quantity.Read;
 import linkwright.reference.Metal;
 import linkwright.wire.JointKind;
@@ -19,19 +11,19 @@ import linkwright.wire.WireSection;
 import linkwright.yield.BlanksToCut;
 import linkwright.yield.Yield;
 
-/** Works a wish out: the one reckoning behind the plan screen, the bench and the plan command. */
+/** Works a wish out, whatever wire is on hand: how many, how long, how much of everything. */
 public final class Planning {
   /** A joint that closes well: the middle of what solder bridges. Common practice, no source. */
-  private static final double JOINT_GAP_MM = 0.05;
+  static final double JOINT_GAP_MM = 0.05;
 
   /** A usual strip of hard silver solder, 1 mm by 0.3 mm. Common practice, no source. */
-  private static final double STRIP_WIDTH_MM = 1;
+  static final double STRIP_WIDTH_MM = 1;
 
   /** Its thickness. */
-  private static final double STRIP_THICKNESS_MM = 0.3;
+  static final double STRIP_THICKNESS_MM = 0.3;
 
-  /** The step that blanks are cut to when the program finds their length. */
-  private static final double BLANK_STEP_MM = 0.1;
+  /** The step that blanks are cut to, mm; a stop at the cutters is set no finer. */
+  public static final double BLANK_STEP_MM = 0.1;
 
   private Planning() {}
 
@@ -43,65 +35,12 @@ public final class Planning {
    * are of finished pieces: blank × section × density.
    */
   public static Read<Plan> plan(ChainWish wish) {
-    return link(wish).flatMap(link -> plan(wish, link));
+    return plan(wish, LinkBasis.untried(wish));
   }
 
-  /** The link as it will be counted. */
-  private record CountedLink(double blankMm, double insideMm, Optional<Formed> formed) {}
-
-  private static Read<CountedLink> link(ChainWish wish) {
-    WishedLink link = wish.link();
-    if (link.pattern().isEmpty()) {
-      double length = link.lengthMm().orElse(0);
-      double inside = link.insideMm().orElse(length - 2 * wish.wireMm());
-      return inside > 0
-          ? Read.good(new CountedLink(link.blankMm().orElse(0), inside, Optional.empty()))
-          : Read.bad("The link is no longer than its wire is thick twice over: check its length.");
-    }
-    return link.blankMm().isPresent() ? formed(wish) : found(wish);
-  }
-
-  private static Read<CountedLink> formed(ChainWish wish) {
-    WishedLink link = wish.link();
-    double blank = link.blankMm().getAsDouble();
-    return Forming.form(
-            link.pattern().orElseThrow(), wish.wireMm(), blank, link.formersMm(), Bending.TRUE)
-        .map(
-            formed ->
-                new CountedLink(
-                    blank, link.insideMm().orElse(formed.insideLengthMm()), Optional.of(formed)));
-  }
-
-  /** The blank is not given: it is found for the wished length, springback reckoned with. */
-  private static Read<CountedLink> found(ChainWish wish) {
-    return proposal(wish)
-        .flatMap(
-            proposal ->
-                Forming.form(
-                        wish.link().pattern().orElseThrow(),
-                        wish.wireMm(),
-                        proposal.blankMm(),
-                        proposal.formersMm(),
-                        maker(wish).bending())
-                    .map(
-                        formed ->
-                            new CountedLink(
-                                proposal.blankMm(),
-                                wish.link().insideMm().orElse(formed.insideLengthMm()),
-                                Optional.of(formed))));
-  }
-
-  private static Read<Proposal> proposal(ChainWish wish) {
-    WishedLink link = wish.link();
-    double length = link.lengthMm().orElse(0);
-    double width = link.widthMm().orElse(length / 2);
-    return Fit.next(
-        link.pattern().orElseThrow(),
-        wish.wireMm(),
-        maker(wish),
-        new linkwright.fit.LinkSize(length, width),
-        FormersOwned.of(link),
-        BLANK_STEP_MM);
+  /** The plan for a wish, with what is known of the link beyond it. */
+  public static Read<Plan> plan(ChainWish wish, LinkBasis basis) {
+    return new LinkSettling(wish, basis).settle().flatMap(link -> plan(wish, basis, link));
   }
 
   /** A maker of whom nothing is known yet but the metal and its temper. */
@@ -109,35 +48,28 @@ public final class Planning {
     return Maker.unknown(wish.metal().bendingShare(wish.temper()));
   }
 
-  private static Read<Plan> plan(ChainWish wish, CountedLink link) {
+  private static Read<Plan> plan(ChainWish wish, LinkBasis basis, SettledLink link) {
     return RingsCounted.of(wish)
         .flatMap(
             rings ->
                 Counted.of(wish, link.insideMm(), rings)
-                    .flatMap(count -> cut(wish, link, rings, count)));
+                    .flatMap(count -> counted(wish, basis, link, rings, count)));
   }
 
-  private static Read<Plan> cut(
-      ChainWish wish, CountedLink link, RingsCounted rings, Counted count) {
-    CutOrder order =
-        Plan.order(
-            wish,
-            link.blankMm(),
-            blanksToCut(wish, count.links()),
-            rings.turnMm(),
-            count.rings(),
-            wish.stockMm(),
-            wish.ringStockMm());
-    return order.problems().isEmpty()
-        ? Read.good(plan(wish, link, rings, count, Cutting.plan(order)))
-        : Read.bad(String.join(" ", order.problems()));
+  /** Sizes that no wire can be cut to are told here, whatever wire there is. */
+  private static Read<Plan> counted(
+      ChainWish wish, LinkBasis basis, SettledLink link, RingsCounted rings, Counted count) {
+    Plan plan = plan(wish, basis, link, rings, count);
+    List<String> problems = Cuttable.problems(plan);
+    return problems.isEmpty() ? Read.good(plan) : Read.bad(String.join(" ", problems));
   }
 
   private static Plan plan(
-      ChainWish wish, CountedLink link, RingsCounted rings, Counted count, CutPlan cuts) {
+      ChainWish wish, LinkBasis basis, SettledLink link, RingsCounted rings, Counted count) {
     double density = wish.metal().densityGCm3().value();
     double each = link.blankMm() + wish.kerfMm();
-    int blanks = blanksToCut(wish, count.links());
+    int blanks = toCut(wish, count.links());
+    int ringsToCut = toCut(wish, count.rings());
     double wireRings = count.rings() == 0 ? 0 : count.rings() * rings.turnMm() + wish.coilTailMm();
     double area = WireSection.round(wish.wireMm()).areaMm2();
     double massLinks = WireMass.grams(area, count.links() * link.blankMm(), density);
@@ -148,39 +80,36 @@ public final class Planning {
                 WireSection.round(rings.wireMm()).areaMm2(),
                 count.rings() * rings.blankMm(),
                 density);
-    SolderNeed solder = solder(wish.wireMm(), wish.metal());
-    int perLink =
-        wish.link().pattern().map(pattern -> Math.max(1, pattern.joints().size())).orElse(1);
-    int joints = count.links() * perLink + count.rings();
-    double massSolder = joints * solder.massG();
+    SolderOfChain solder = SolderOfChain.of(wish, count, rings);
     return new Plan(
         wish,
         count.links(),
         count.rings(),
         count.lengthMm(),
+        LengthDoubt.ofChain(link, count.links()),
+        LengthDoubt.afterTrial(link, count.links(), basis),
         count.oneFewerMm(),
         count.oneMoreMm(),
         count.exactRingInsideMm(),
-        link.blankMm(),
-        link.insideMm(),
-        link.formed(),
+        link,
         rings.blankMm(),
         rings.turnMm(),
         rings.insideLengthMm(),
         blanks,
+        ringsToCut,
         count.links() * each,
         wireRings,
         (blanks - count.links()) * each,
+        (ringsToCut - count.rings()) * rings.turnMm(),
         massLinks,
         massRings,
-        massSolder,
-        massLinks + massRings + massSolder + wish.claspG(),
-        joints,
-        solder,
-        cuts,
-        cuts.shortMm(),
+        solder.fillsG(),
+        solder.placedG(),
+        massLinks + massRings + solder.placedG() + wish.claspG(),
+        solder.joints(),
+        solder(wish.wireMm(), wish.metal()),
         PullReckoning.of(wish, link.formed()),
-        Remarks.of(wish, link.formed(), rings));
+        Remarks.of(wish, link, rings));
   }
 
   /** What one butted joint of that wire takes. */
@@ -195,10 +124,11 @@ public final class Planning {
         JointKind.BUTT);
   }
 
-  private static int blanksToCut(ChainWish wish, int links) {
-    return Yield.cut(links, 0, 0, wish.usualLoss(), wish.confidence())
+  /** Pieces so that enough of them come good with the wished chance; as many if none is enough. */
+  private static int toCut(ChainWish wish, int wanted) {
+    return Yield.cut(wanted, 0, 0, wish.usualLoss(), wish.confidence())
             instanceof BlanksToCut.Blanks enough
         ? enough.blanks()
-        : links;
+        : wanted;
   }
 }

@@ -7,9 +7,4 @@ package linkwright.plan;
  * @param buttedN the pull at which it opens unsoldered, N
  * @param solderedN the pull at which it is drawn long soldered, N
  */
-public record Pull(String what, double buttedN, double solderedN) {
-  /** How many times more it holds for being soldered. */
-  public double ratio() {
-    return solderedN / buttedN;
-  }
-}
+public record Pull(String what, double buttedN, double solderedN) {}

@@ -44,9 +44,9 @@ final class PullReckoning {
       ChainWish wish, String what, double wireMm, double acrossMm, double alongMm) {
     return new Pull(
         what,
-        Strength.Held.of(what, wireMm, acrossMm, alongMm, wish.metal(), wish.temper(), false)
+        Strength.Element.of(what, wireMm, acrossMm, alongMm, wish.metal(), wish.temper(), false)
             .collapseN(),
-        Strength.Held.of(what, wireMm, acrossMm, alongMm, wish.metal(), wish.temper(), true)
+        Strength.Element.of(what, wireMm, acrossMm, alongMm, wish.metal(), wish.temper(), true)
             .collapseN());
   }
 }

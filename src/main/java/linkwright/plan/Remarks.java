@@ -17,12 +17,15 @@ final class Remarks {
 
   private Remarks() {}
 
-  static List<String> of(ChainWish wish, Optional<Formed> formed, RingsCounted rings) {
+  static List<String> of(ChainWish wish, SettledLink settled, RingsCounted rings) {
     List<String> remarks = new ArrayList<>();
-    formed.ifPresent(link -> link(remarks, link));
-    formed
-        .filter(link -> wish.link().blankMm().isEmpty())
-        .ifPresent(link -> unlikeTheWish(remarks, link, wish.link()));
+    Optional<Formed> formed = settled.formed();
+    if (!settled.followed()) {
+      formed.ifPresent(link -> link(remarks, link));
+      formed
+          .filter(link -> wish.link().blankMm().isEmpty())
+          .ifPresent(link -> unlikeTheWish(remarks, link, wish.link()));
+    }
     rings.remark().ifPresent(remarks::add);
     wish.ring()
         .ifPresent(

@@ -14,6 +14,7 @@ import linkwright.quantity.Read;
 import linkwright.quantity.Share;
 import linkwright.reference.Metal;
 import linkwright.reference.Reference;
+import linkwright.reference.Solder;
 import linkwright.reference.Temper;
 
 /**
@@ -103,9 +104,22 @@ public record WishReading(Optional<ChainWish> wish, Map<String, String> troubles
                   tail,
                   loss,
                   confidence,
+                  solderGCm3(metal.orElseThrow()),
                   lengths,
                   ringLengths)),
           Map.of());
+    }
+
+    /** The hard grade goes first; where no solder of the metal's family is known, hard silver. */
+    private double solderGCm3(Metal metal) {
+      List<Solder> family = reference.soldersFor(metal.family());
+      return family.stream()
+          .filter(solder -> solder.id().startsWith("hard-"))
+          .findFirst()
+          .or(() -> family.stream().findFirst())
+          .or(() -> reference.solder("hard-silver").found())
+          .map(Solder::densityGCm3)
+          .orElse(metal.densityGCm3().value());
     }
 
     private WishedLink link() {

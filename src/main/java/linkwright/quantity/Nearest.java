@@ -6,6 +6,9 @@ import java.util.Optional;
 
 /** Finds the known word that somebody most likely meant. */
 public final class Nearest {
+  /** Longer than any word that is known: comparing it would take long and find nothing. */
+  private static final int LONGEST = 200;
+
   private Nearest() {}
 
   /**
@@ -19,6 +22,9 @@ public final class Nearest {
    *     difference is always allowed in words of two letters or more
    */
   public static Optional<String> of(String typed, Collection<String> known) {
+    if (typed.length() > LONGEST) {
+      return Optional.empty();
+    }
     String wanted = plain(typed);
     String best = "";
     int bestDistance = Integer.MAX_VALUE;

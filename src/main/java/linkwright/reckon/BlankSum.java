@@ -134,7 +134,7 @@ final class BlankSum implements Working {
             + units.length(proposal.expected().widthSpreadMm())
             + " wide.");
     if (pieces == 0) {
-      outcome.line("Standing from springback alone: the first test piece will teach more.");
+      outcome.line("Reckoned from springback alone: the first test piece will teach more.");
     } else {
       taught(outcome, units, maker, pieces);
     }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import linkwright.link.ChainCount;
 import linkwright.link.Joining;
+import linkwright.link.Rings;
 import linkwright.quantity.Length;
 import linkwright.quantity.Nearest;
 import linkwright.quantity.Read;
@@ -26,6 +27,7 @@ final class ChainSum implements Working {
               Ask.optional("clasp", "clasp", "12 mm inside end to inside end, or its name; none"),
               Ask.optional("link-inside", "link inside", "12.2 mm"),
               Ask.optional("ring-inside", "ring inside", "3 mm"),
+              Ask.optional("wire", "link's wire", "0.9 mm, which has to pass the ring twice"),
               Ask.words(
                   "joining",
                   "joining",
@@ -45,6 +47,7 @@ final class ChainSum implements Working {
     double clasp = clasp(answers);
     Optional<Double> link = answers.size("link-inside");
     Optional<Double> ring = answers.size("ring-inside");
+    Optional<Double> wire = answers.wire("wire");
     Optional<Joining> typed = answers.read("joining", ChainSum::joining);
     if (answers.has("repeat")) {
       answers.check(
@@ -74,7 +77,7 @@ final class ChainSum implements Working {
             "length",
             ChainCount.of(
                 link.orElseThrow(), ring.orElse(0.0), length.orElseThrow(), clasp, joining));
-    count.ifPresent(found -> told(outcome, answers.units(), found, length.get()));
+    count.ifPresent(found -> told(outcome, answers.units(), found, length.get(), wire));
   }
 
   private static double clasp(Answers answers) {
@@ -104,7 +107,17 @@ final class ChainSum implements Working {
     };
   }
 
-  private static void told(Outcome outcome, UnitStyle units, ChainCount count, double wishedMm) {
+  private static void told(
+      Outcome outcome,
+      UnitStyle units,
+      ChainCount count,
+      double wishedMm,
+      Optional<Double> wireMm) {
+    OptionalDouble exact = count.exactRingInsideMm();
+    boolean jams =
+        exact.isPresent()
+            && wireMm.isPresent()
+            && !Rings.passesTwo(exact.getAsDouble(), exact.getAsDouble(), wireMm.get());
     put(
         outcome,
         Math.toIntExact(count.links()),
@@ -112,7 +125,7 @@ final class ChainSum implements Working {
         count.lengthMm(),
         count.oneFewerMm(),
         count.oneMoreMm(),
-        count.exactRingInsideMm());
+        jams ? OptionalDouble.empty() : exact);
     outcome.line(
         Figures.count(count.links(), "link")
             + (count.rings() > 0 ? " and " + Figures.count(count.rings(), "ring") : "")
@@ -122,11 +135,13 @@ final class ChainSum implements Working {
             + apart(units, count.lengthMm() - wishedMm)
             + ".");
     besides(outcome, units, count.oneFewerMm(), count.oneMoreMm(), "link");
-    if (count.exactRingInsideMm().isPresent()) {
+    if (exact.isPresent()) {
+      String ring =
+          "A ring of " + units.length(exact.getAsDouble()) + " inside would make it exact";
       outcome.line(
-          "A ring of "
-              + units.length(count.exactRingInsideMm().getAsDouble())
-              + " inside would make it exact.");
+          jams
+              ? ring + ", but two wires of " + units.wire(wireMm.get()) + " do not pass it."
+              : ring + (wireMm.isPresent() ? "." : ", if the links' wire passes it twice."));
     }
     if (count.joining() == Joining.EACH_OTHER) {
       outcome.line(

@@ -20,7 +20,7 @@ final class FormerSum implements Working {
               Ask.temper(),
               Ask.needed("wire", "wire", "0.9 mm or 19 AWG"),
               Ask.needed("former", "former", "3 mm"),
-              Ask.optional("yield", "yield stress", "124 MPa; the metal's own")));
+              Ask.optional("yield", "stress", "124 MPa; halfway from yield to tensile strength")));
 
   @Override
   public Sum sum() {
@@ -40,7 +40,7 @@ final class FormerSum implements Working {
     double wireMm = wire.orElseThrow();
     double formerMm = former.orElseThrow();
     double modulus = metal.orElseThrow().modulusMpa();
-    double stress = typedYield.orElse(metal.get().yieldMpa(temper));
+    double stress = typedYield.orElse(metal.get().bendingMpa(temper));
     OptionalDouble inside = Springback.insideMm(wireMm, formerMm, modulus, stress);
     if (inside.isEmpty()) {
       answers.problem(
@@ -61,14 +61,14 @@ final class FormerSum implements Working {
             + temper.word()
             + " "
             + Figures.named(metal.get())
-            + ", yield "
+            + ", "
+            + (typedYield.isPresent()
+                ? "stress "
+                : "stress halfway from yield to tensile strength, ")
             + Figures.number(stress)
             + " MPa, modulus "
             + Figures.number(modulus / 1000)
             + " GPa).");
-    if (typedYield.isEmpty()) {
-      hardened(outcome, units, wireMm, formerMm, metal.get(), temper);
-    }
     OptionalDouble smaller = Springback.formerFor(formerMm, wireMm, modulus, stress);
     if (smaller.isPresent()) {
       outcome.line(
@@ -76,27 +76,8 @@ final class FormerSum implements Working {
               + units.length(formerMm)
               + " inside, take a former of "
               + units.length(smaller.getAsDouble())
-              + ".");
-    }
-    Springback.caution(wireMm, formerMm).ifPresent(outcome::warn);
-  }
-
-  private static void hardened(
-      Outcome outcome,
-      UnitStyle units,
-      double wireMm,
-      double formerMm,
-      Metal metal,
-      Temper temper) {
-    double stress = metal.bendingMpa(temper);
-    OptionalDouble inside = Springback.insideMm(wireMm, formerMm, metal.modulusMpa(), stress);
-    if (inside.isPresent()) {
-      outcome.line(
-          "Wire hardens as it is bent: reckoned with "
-              + Figures.number(stress)
-              + " MPa, halfway to its tensile strength, it opens to "
-              + units.length(inside.getAsDouble())
               + ". A test piece knows better.");
     }
+    Springback.caution(wireMm, formerMm).ifPresent(outcome::warn);
   }
 }

@@ -12,8 +12,10 @@ import linkwright.link.JointGap;
 import linkwright.link.Passage;
 import linkwright.link.Pattern;
 import linkwright.quantity.UnitStyle;
+import linkwright.reference.Metal;
+import linkwright.reference.Temper;
 
-/** The link that comes of a blank, bent true to its pattern. */
+/** The link that comes of a blank: bent true to its pattern, or as its metal springs back. */
 final class LinkSum implements Working {
   /** A link is some forty times as long as its wire is thick; far more is a slip of the unit. */
   private static final double LONGEST_IN_WIRES = 5000;
@@ -22,12 +24,14 @@ final class LinkSum implements Working {
       new Sum(
           "link",
           "the link of a blank",
-          "The size, joints and crossings of a link bent exactly to its pattern.",
+          "The size, joints and crossings of a link; with its metal, sprung back.",
           List.of(
               Ask.pattern(),
               Ask.needed("wire", "wire", "0.9 mm or 19 AWG"),
               Ask.needed("blank", "blank", "38 mm"),
               Ask.optional("former", "former", "bow=3.5 mm; the pattern's own").as(Ask.Kind.MANY),
+              Ask.metal(false),
+              Ask.temper(),
               Ask.optional("ring-inside", "ring inside", "2.5 mm, a ring that goes in the eyes"),
               Ask.optional("ring-wire", "ring wire", "0.9 mm; the link's")));
 
@@ -50,6 +54,8 @@ final class LinkSum implements Working {
                         text ->
                             FormerSizes.readOneEach(text, known.formersMm().keySet(), "former")))
             .orElse(Map.of());
+    Optional<Metal> metal = answers.metal();
+    Temper temper = answers.temper();
     Optional<Double> ringInside = answers.size("ring-inside");
     Optional<Double> ringWire = answers.wire("ring-wire");
     if (wire.isPresent() && blank.isPresent()) {
@@ -66,7 +72,9 @@ final class LinkSum implements Working {
                 wire.orElseThrow(),
                 blank.orElseThrow(),
                 formers,
-                Bending.TRUE));
+                metal
+                    .map(known -> Bending.springing(known.bendingShare(temper)))
+                    .orElse(Bending.TRUE)));
     if (formed.isEmpty()) {
       return;
     }

@@ -57,8 +57,8 @@ final class PullSum implements Working {
             wireMm,
             oval.orElse(insideMm),
             squeezed.map(Oval::insideLengthMm).orElse(insideMm));
-    Strength.Held butted = loads.ring("ring, only closed", false);
-    Strength.Held soldered = loads.ring("soldered ring", true);
+    Strength.Element butted = loads.ring("ring, only closed", false);
+    Strength.Element soldered = loads.ring("soldered ring", true);
     outcome.put("butted_n", butted.collapseN());
     outcome.put("soldered_n", soldered.collapseN());
     outcome.line(
@@ -94,31 +94,31 @@ final class PullSum implements Working {
   }
 
   private record Loads(Metal metal, Temper temper, double wireMm, double acrossMm, double alongMm) {
-    Strength.Held ring(String says, boolean soldered) {
-      return Strength.Held.of(says, wireMm, acrossMm, alongMm, metal, temper, soldered);
+    Strength.Element ring(String says, boolean soldered) {
+      return Strength.Element.of(says, wireMm, acrossMm, alongMm, metal, temper, soldered);
     }
 
-    Strength.Held eye(String says, double wireMm, double insideMm, boolean soldered) {
-      return Strength.Held.of(says, wireMm, insideMm, insideMm, metal, temper, soldered);
+    Strength.Element eye(String says, double wireMm, double insideMm, boolean soldered) {
+      return Strength.Element.of(says, wireMm, insideMm, insideMm, metal, temper, soldered);
     }
   }
 
-  private static String set(Strength.Held held) {
+  private static String set(Strength.Element held) {
     return Figures.percent(Math.rint(100 * held.setN() / held.collapseN()) / 100)
         + " of that, "
         + Figures.force(held.setN());
   }
 
   private static void chain(Outcome outcome, Loads loads, double eyeInsideMm, double eyeWireMm) {
-    Strength.Held ring = loads.ring("soldered ring", true);
-    Strength.Held open = loads.eye("eye of the link, unsoldered", eyeWireMm, eyeInsideMm, false);
-    Strength.Held closed = loads.eye("soldered eye of the link", eyeWireMm, eyeInsideMm, true);
+    Strength.Element ring = loads.ring("soldered ring", true);
+    Strength.Element open = loads.eye("eye of the link, unsoldered", eyeWireMm, eyeInsideMm, false);
+    Strength.Element closed = loads.eye("soldered eye of the link", eyeWireMm, eyeInsideMm, true);
     outcome.line("All soldered, the chain's weakest is the " + weakest(ring, closed) + ".");
     outcome.line("With an eye left unsoldered, the weakest is the " + weakest(ring, open) + ".");
   }
 
-  private static String weakest(Strength.Held... elements) {
-    Strength.Held held = Strength.weakest(List.of(elements));
+  private static String weakest(Strength.Element... elements) {
+    Strength.Element held = Strength.weakest(List.of(elements));
     return held.says() + ", at " + Figures.force(held.collapseN());
   }
 }

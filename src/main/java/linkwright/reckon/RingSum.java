@@ -89,7 +89,7 @@ final class RingSum implements Working {
       Outcome outcome, UnitStyle units, Metal metal, Temper temper, Coil coil) {
     OptionalDouble former =
         Springback.formerFor(
-            coil.insideMm(), coil.ring().wireMm(), metal.modulusMpa(), metal.yieldMpa(temper));
+            coil.insideMm(), coil.ring().wireMm(), metal.modulusMpa(), metal.bendingMpa(temper));
     outcome.line(
         former.isPresent()
             ? "In "

@@ -75,6 +75,7 @@ final class SolderSum implements Working {
     outcome.put("least_piece_mm", need.leastPieceMm());
     outcome.put("piece_mm", need.pieceMm());
     outcome.put("mass_g", need.massG());
+    outcome.put("placed_g", need.placedG());
     UnitStyle units = answers.units();
     outcome.line(
         "The joint takes at least "
@@ -85,10 +86,12 @@ final class SolderSum implements Working {
     outcome.line(
         "Cut pieces of "
             + units.length(need.pieceMm())
-            + ": about as long as the wire is thick, rarely over 1 mm.");
+            + ": about as long as the wire is thick, rarely over 1 mm. That places "
+            + Figures.number(need.placedG() * 1000)
+            + " mg, all of which stays in the chain.");
     if (typedDensity.isEmpty()) {
       outcome.line(
-          "Standing with "
+          "Reckoned with "
               + Figures.inside(solder.orElseThrow().name())
               + ", "
               + Figures.number(density.get())

@@ -1,5 +1,6 @@
 package linkwright.reference;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -11,6 +12,9 @@ import java.util.Optional;
  * @param finenesses the finenesses that may be marked, parts in a thousand
  * @param exemptBelowG articles that weigh less than this need no mark, g; empty if there is no such
  *     exemption
+ * @param ofContained whether that weight is the precious metal's own, not its alloy's
+ * @param anyFineness whether any fineness may be marked, not only those listed
+ * @param solderPermille the least fineness of solder, parts in a thousand; empty if none is known
  * @param compulsory whether an article has to be marked at all before it is sold as this metal
  * @param date when it was read
  * @param source the law or the office
@@ -21,6 +25,9 @@ public record FinenessRule(
     Family family,
     List<Integer> finenesses,
     Optional<Double> exemptBelowG,
+    boolean ofContained,
+    boolean anyFineness,
+    Optional<Integer> solderPermille,
     boolean compulsory,
     String date,
     String source,
@@ -30,7 +37,27 @@ public record FinenessRule(
     finenesses = List.copyOf(finenesses);
   }
 
-  /** Whether an article of this mass has to be marked here before it is sold as this metal. */
+  /**
+   * The fineness that an alloy is marked with here: its own where any may be, else the highest
+   * listed that it reaches; empty if it reaches none.
+   */
+  public Optional<Integer> markedAs(int permille) {
+    return anyFineness
+        ? Optional.of(permille)
+        : finenesses.stream().filter(listed -> listed <= permille).max(Comparator.naturalOrder());
+  }
+
+  /** What of an article of that mass and fineness counts against the exemption, g. */
+  public double weighedG(double massG, int permille) {
+    return ofContained ? massG * permille / 1000 : massG;
+  }
+
+  /** Whether an article of this mass and fineness has to be marked here. */
+  public boolean needsMark(double massG, int permille) {
+    return needsMark(weighedG(massG, permille));
+  }
+
+  /** Whether what weighs so much has to be marked here before it is sold as this metal. */
   public boolean needsMark(double massG) {
     return compulsory && (exemptBelowG.isEmpty() || massG >= exemptBelowG.get());
   }

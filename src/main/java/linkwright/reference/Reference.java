@@ -17,13 +17,15 @@ import linkwright.quantity.Read;
  * @param finenessRules the rules, a country and a metal each
  * @param clasps the clasps
  * @param limits what laws allow of nickel, cadmium and lead in what is worn
+ * @param glossary the words of the trade, explained
  */
 public record Reference(
     List<Metal> metals,
     List<Solder> solders,
     List<FinenessRule> finenessRules,
     List<Clasp> clasps,
-    List<Limit> limits) {
+    List<Limit> limits,
+    List<TradeTerm> glossary) {
   /** Copies the lists. */
   public Reference {
     metals = List.copyOf(metals);
@@ -31,6 +33,7 @@ public record Reference(
     finenessRules = List.copyOf(finenessRules);
     clasps = List.copyOf(clasps);
     limits = List.copyOf(limits);
+    glossary = List.copyOf(glossary);
   }
 
   /** The metal of that id, name or other name; otherwise a sentence with the nearest known. */

@@ -1,6 +1,7 @@
 package linkwright.reference;
 
 import java.util.List;
+import java.util.OptionalInt;
 
 /**
  * A solder.
@@ -13,6 +14,9 @@ import java.util.List;
  * @param liquidusC where it flows, °C, not below the solidus
  * @param flowOrder its place in order of use: 1 flows hottest and is used first
  * @param densityGCm3 density, g/cm³
+ * @param grade hard, medium, easy or extra easy, by where it flows; empty if it is not said
+ * @param alloy what it is made of; empty if it is not said
+ * @param finenessPermille its precious metal, parts in a thousand, if it is said
  * @param note what to mind with it
  * @param source where its figures come from
  */
@@ -25,6 +29,9 @@ public record Solder(
     double liquidusC,
     int flowOrder,
     double densityGCm3,
+    String grade,
+    String alloy,
+    OptionalInt finenessPermille,
     String note,
     String source) {
   /** Copies the list and refuses what can't be. */
@@ -36,5 +43,10 @@ public record Solder(
     if (!(densityGCm3 > 0)) {
       throw new IllegalArgumentException("densityGCm3 must be above 0, not " + densityGCm3);
     }
+  }
+
+  /** Whether it is known to be at least this fine, parts in a thousand. */
+  public boolean isAsFineAs(int permille) {
+    return finenessPermille.isPresent() && finenessPermille.getAsInt() >= permille;
   }
 }

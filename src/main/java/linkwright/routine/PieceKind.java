@@ -1,15 +1,26 @@
 package linkwright.routine;
 
 /**
- * What a routine says of a kind of piece besides its stages.
+ * A kind of piece that a routine makes and counts. The kinds are the routine's own data; the two
+ * that every chain has are named here, and nowhere else.
  *
- * @param pattern id of the link pattern it is bent by; empty for the one that is planned
- * @param perRepeat how many come in one repeat of the chain, 1 or more
+ * @param id the word for it in routines and job books
  */
-public record PieceKind(String pattern, int perRepeat) {
+public record PieceKind(String id) {
+  /** A link of the chain. */
+  public static final PieceKind LINK = new PieceKind("link");
+
+  /** A ring that joins two links. */
+  public static final PieceKind RING = new PieceKind("ring");
+
   public PieceKind {
-    if (perRepeat < 1) {
-      throw new IllegalArgumentException("perRepeat must be 1 or more, was " + perRepeat);
+    if (id.isBlank()) {
+      throw new IllegalArgumentException("a kind of piece has a name");
     }
+  }
+
+  /** Whether that word names this kind. */
+  public boolean is(String word) {
+    return id.equals(word);
   }
 }

@@ -16,7 +16,7 @@ import java.util.Optional;
  */
 public record RoutineDetail(
     Optional<Level> level,
-    Map<String, PieceKind> kinds,
+    Map<String, PieceDetail> kinds,
     List<Question> questions,
     List<String> pictures) {
   /** Nothing of all that. */

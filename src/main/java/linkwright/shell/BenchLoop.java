@@ -1,68 +1,104 @@
 package linkwright.shell;
 
+import java.time.Instant;
 import java.time.InstantSource;
 import java.util.Optional;
-import linkwright.coach.Message;
-import linkwright.coach.Model;
+import linkwright.coach.Pages;
+import linkwright.coach.kernel.Message;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.Spot;
 import linkwright.terminal.Display;
 import linkwright.terminal.Input;
 import linkwright.view.Grid;
 import linkwright.view.Screens;
 
-/** The loop: input → message → update and effects → repaint, only when something changed. */
+/**
+ * The loop: input → message → update and effects → repaint, only when something changed. Inputs
+ * that wait already are taken before the repaint, for what they lead to is what the user will see.
+ */
 public final class BenchLoop {
   /** The clock moves timers once a second; without one running nothing needs to wake. */
   private static final long SECOND = 1000;
 
   private static final long IDLE = 30_000;
 
+  /** A flood of keys is shown going by so often. */
+  private static final long UNSHOWN_NANOS = 100_000_000;
+
   private BenchLoop() {}
 
   /** Runs until the user leaves or the display ends. The caller closes the display. */
   public static void run(Model begin, Display display, Performer performer, InstantSource clock) {
+    SteadyClock steady = SteadyClock.from(begin.steady());
     Model model = begin;
     Grid shown = show(display, model);
+    Optional<Input> next = Optional.empty();
     while (!performer.left()) {
-      Optional<Input> input = display.poll(untilNextSecond(model, clock));
-      model = performer.take(model, new Message.Ticked(clock.instant()));
-      Grid last = shown;
-      Optional<Message> message = input.flatMap(told -> message(told, last));
-      if (message.isPresent()) {
-        model = performer.take(model, message.get());
-      }
-      boolean lost = input.filter(Input.Resized.class::isInstance).isPresent();
-      Grid next = Screens.draw(model, display.glyphs());
-      if (lost || !next.equals(shown)) {
-        display.show(next);
-        shown = next;
+      Optional<Input> input = next.isPresent() ? next : display.poll(untilNextSecond(model, clock));
+      long drawBy = System.nanoTime() + UNSHOWN_NANOS;
+      boolean lost = false;
+      do {
+        Message.Ticked now = new Message.Ticked(clock.instant(), steady.instant());
+        Instant came = steady.at(display.cameAtNanos());
+        model = take(model, input, shown, performer, now, came);
+        lost |= input.filter(Input.Resized.class::isInstance).isPresent();
+        next = input.isPresent() && !performer.left() ? display.poll(0) : Optional.empty();
+        input = next;
+      } while (next.isPresent() && !isAtAPicture(next.get()) && System.nanoTime() < drawBy);
+      Grid drawn = draw(model, display);
+      if (lost || !drawn.equals(shown)) {
+        display.show(drawn);
+        shown = drawn;
       }
     }
     performer.shut();
   }
 
+  /** A click means what stands where it went: nothing may be waiting to be drawn. */
+  private static boolean isAtAPicture(Input input) {
+    return input instanceof Input.Clicked;
+  }
+
+  private static Model take(
+      Model model,
+      Optional<Input> input,
+      Grid shown,
+      Performer performer,
+      Message.Ticked ticked,
+      Instant came) {
+    Model now = performer.take(model, ticked);
+    return input
+        .flatMap(told -> message(told, shown, came))
+        .map(message -> performer.take(now, message))
+        .orElse(now);
+  }
+
   private static Grid show(Display display, Model model) {
-    Grid grid = Screens.draw(model, display.glyphs());
+    Grid grid = draw(model, display);
     display.show(grid);
     return grid;
   }
 
+  private static Grid draw(Model model, Display display) {
+    return Screens.draw(
+        Pages.of(model), model.width(), model.height(), display.glyphs(), model.settings().keys());
+  }
+
   private static long untilNextSecond(Model model, InstantSource clock) {
-    boolean timers =
-        model.job().map(job -> !job.state().timers().running().isEmpty()).orElse(false);
-    return timers ? SECOND - clock.millis() % SECOND : IDLE;
+    return !model.timers().running().isEmpty() ? SECOND - clock.millis() % SECOND : IDLE;
   }
 
   /** The message for an input; a click beside every marked place is none. */
-  private static Optional<Message> message(Input input, Grid shown) {
+  private static Optional<Message> message(Input input, Grid shown, Instant at) {
     if (input instanceof Input.Clicked clicked) {
-      return shown.spotAt(clicked.x(), clicked.y()).map(Message.PointedAt::new);
+      return shown.spotAt(clicked.x(), clicked.y()).map(Spot::message);
     }
-    return Optional.of(message(input));
+    return Optional.of(message(input, at));
   }
 
-  private static Message message(Input input) {
+  private static Message message(Input input, Instant at) {
     if (input instanceof Input.Pressed pressed) {
-      return new Message.KeyPressed(pressed.key());
+      return new Message.KeyPressed(pressed.key(), Optional.of(at));
     }
     if (input instanceof Input.Pasted pasted) {
       return new Message.Pasted(pasted.text());

@@ -7,15 +7,16 @@ import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import linkwright.coach.DoubtfulLine;
-import linkwright.coach.Message;
-import linkwright.coach.TrayJob;
+import linkwright.coach.kernel.DoubtfulLine;
+import linkwright.coach.kernel.Message;
+import linkwright.coach.kernel.TrayJob;
 import linkwright.files.BookFile;
 import linkwright.files.BookLine;
 import linkwright.files.DraftStore;
 import linkwright.files.EntryLines;
 import linkwright.files.Home;
 import linkwright.files.Suspect;
+import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
@@ -30,6 +31,7 @@ final class Books {
   private final Patience patience;
   private final Tray tray;
   private Optional<BookFile> open = Optional.empty();
+  private String person = "";
 
   Books(Home home, String device, InstantSource clock, DraftStore drafts, Patience patience) {
     this.home = home;
@@ -41,23 +43,46 @@ final class Books {
   }
 
   /** Writes facts, syncs them, and only then tells that they are kept. All carry one time. */
-  Message keep(List<Fact> facts) {
+  Message keep(List<Fact> facts, Handbook handbook) {
     if (open.isEmpty()) {
       return new Message.NotKept(facts, "No book is open.");
+    }
+    if (open.get().whyReadOnly().isPresent()) {
+      return takenOver(facts, handbook);
     }
     BookFile book = open.get();
     Instant now = clock.instant();
     int number = book.nextNumber();
-    List<BookLine> lines = new ArrayList<>();
+    List<Entry> entries = new ArrayList<>();
     for (Fact fact : facts) {
-      lines.add(EntryLines.line(number, now, device, fact));
+      person = fact instanceof Fact.SittingStarted started ? started.person() : person;
+      entries.add(new Entry(number, now, device, person, fact));
       number++;
     }
-    Read<List<BookLine>> written = book.append(lines);
+    Read<List<BookLine>> written = book.append(entries.stream().map(EntryLines::line).toList());
     return written
         .problem()
         .<Message>map(why -> new Message.NotKept(facts, why))
-        .orElseGet(() -> new Message.Kept(EntryLines.entries(lines)));
+        .orElseGet(() -> new Message.Kept(entries));
+  }
+
+  /**
+   * A book that another program wrote may be free by now. What that program entered since is shown
+   * first; nothing is entered on top of what nobody here has seen.
+   */
+  private Message takenOver(List<Fact> facts, Handbook handbook) {
+    BookFile looked = open.orElseThrow();
+    Read<BookFile> again = BookFile.open(looked.path(), device, clock.instant());
+    if (!(again instanceof Read.Good<BookFile> good)) {
+      return new Message.NotKept(facts, again.problem().orElse(""));
+    }
+    BookFile book = good.value();
+    if (book.whyReadOnly().isPresent()) {
+      close(book);
+      return new Message.NotKept(facts, book.whyReadOnly().get());
+    }
+    open = Optional.of(book);
+    return book.lines().equals(looked.lines()) ? keep(facts, handbook) : opened(book, handbook);
   }
 
   Message begin(String name, List<Fact> facts, Handbook handbook) {
@@ -67,7 +92,10 @@ final class Books {
       return new Message.JobNotOpened(bad.sentence());
     }
     open = created.found();
-    if (keep(facts) instanceof Message.NotKept not) {
+    if (keep(facts, handbook) instanceof Message.NotKept not) {
+      BookFile nothing = open.get();
+      shut();
+      nothing.discard();
       return new Message.JobNotOpened(not.why());
     }
     return opened(open.orElseThrow(), handbook);
@@ -105,6 +133,7 @@ final class Books {
   }
 
   private Message opened(BookFile book, Handbook handbook) {
+    person = personIn(EntryLines.entries(book.lines()));
     String slug = TrayReading.slug(book.path());
     return new Message.JobOpened(
         slug,
@@ -114,6 +143,17 @@ final class Books {
         told(book, handbook),
         drafts.of(slug),
         book.suspects().stream().map(Books::doubtful).toList());
+  }
+
+  /** Whose sitting it is by the book, as this device entered it last. */
+  private String personIn(List<Entry> entries) {
+    String last = "";
+    for (Entry entry : entries) {
+      if (entry.device().equals(device) && entry.fact() instanceof Fact.SittingStarted started) {
+        last = started.person();
+      }
+    }
+    return last;
   }
 
   private static DoubtfulLine doubtful(Suspect line) {
@@ -130,15 +170,16 @@ final class Books {
   }
 
   void shut() {
-    open.ifPresent(
-        book -> {
-          try {
-            book.close();
-          } catch (IOException alreadySafe) {
-            // Every entry was synced when it was made; a close that fails loses nothing.
-          }
-        });
+    open.ifPresent(Books::close);
     open = Optional.empty();
+  }
+
+  private static void close(BookFile book) {
+    try {
+      book.close();
+    } catch (IOException alreadySafe) {
+      // Every entry was synced when it was made; a close that fails loses nothing.
+    }
   }
 
   /** Whether there is no book yet. */

@@ -6,11 +6,12 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
-import linkwright.coach.Effect;
-import linkwright.coach.Message;
-import linkwright.coach.Model;
-import linkwright.coach.Turn;
-import linkwright.coach.Update;
+import linkwright.coach.Coach;
+import linkwright.coach.kernel.Effect;
+import linkwright.coach.kernel.EffectCases;
+import linkwright.coach.kernel.Message;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.Turn;
 import linkwright.files.DraftStore;
 import linkwright.files.Home;
 import linkwright.job.Fact;
@@ -64,11 +65,11 @@ public final class Performer {
     Model current = model;
     Deque<Message> messages = new ArrayDeque<>(List.of(message));
     while (!messages.isEmpty()) {
-      Turn turn = Update.update(current, messages.remove());
+      Turn turn = Coach.update(current, messages.remove());
       current = turn.model();
       List<Message> answers = new ArrayList<>();
       for (Effect effect : turn.effects()) {
-        perform(effect, current).ifPresent(answers::add);
+        effect.answer(new Performing(current)).ifPresent(answers::add);
       }
       messages.addAll(answers);
     }
@@ -85,32 +86,67 @@ public final class Performer {
     books.shut();
   }
 
-  private Optional<Message> perform(Effect effect, Model model) {
-    if (effect instanceof Effect.KeepFacts keep) {
-      return Optional.of(books.keep(keep.facts()));
+  /** Performs effects for the model that they belong to. */
+  private final class Performing implements EffectCases<Optional<Message>> {
+    private final Model model;
+
+    Performing(Model model) {
+      this.model = model;
     }
-    if (effect instanceof Effect.BeginJob begin) {
-      return Optional.of(books.begin(begin.name(), begin.facts(), model.handbook()));
+
+    @Override
+    public Optional<Message> keepFacts(Effect.KeepFacts effect) {
+      return Optional.of(books.keep(effect.facts(), model.handbook()));
     }
-    if (effect instanceof Effect.OpenJob open) {
-      return Optional.of(books.open(open.slug(), model.handbook()));
+
+    @Override
+    public Optional<Message> beginJob(Effect.BeginJob effect) {
+      return Optional.of(books.begin(effect.name(), effect.facts(), model.handbook()));
     }
-    if (effect instanceof Effect.AcceptLine accept) {
-      return Optional.of(books.accept(accept.check(), model.handbook()));
+
+    @Override
+    public Optional<Message> openBook(Effect.OpenBook effect) {
+      return Optional.of(books.open(effect.slug(), model.handbook()));
     }
-    if (effect instanceof Effect.ShutJob) {
+
+    @Override
+    public Optional<Message> shutBook(Effect.ShutBook effect) {
       books.shut();
-    } else if (effect instanceof Effect.ReadTray) {
-      return Optional.of(books.tray(model.handbook()));
-    } else if (effect instanceof Effect.KeepDraft draft) {
-      drafts.keep(draft.slug(), draft.form(), draft.texts());
-    } else if (effect instanceof Effect.DropDraft draft) {
-      drafts.drop(draft.slug(), draft.form());
-    } else if (effect instanceof Effect.RingBell) {
-      bell.run();
-    } else if (effect instanceof Effect.Leave) {
-      left = true;
+      return Optional.empty();
     }
-    return Optional.empty();
+
+    @Override
+    public Optional<Message> readTray(Effect.ReadTray effect) {
+      return Optional.of(books.tray(model.handbook()));
+    }
+
+    @Override
+    public Optional<Message> keepDraft(Effect.KeepDraft effect) {
+      drafts.keep(effect.slug(), effect.form(), effect.texts());
+      return Optional.empty();
+    }
+
+    @Override
+    public Optional<Message> dropDraft(Effect.DropDraft effect) {
+      drafts.drop(effect.slug(), effect.form());
+      return Optional.empty();
+    }
+
+    @Override
+    public Optional<Message> acceptLine(Effect.AcceptLine effect) {
+      return Optional.of(books.accept(effect.check(), model.handbook()));
+    }
+
+    @Override
+    public Optional<Message> ringBell(Effect.RingBell effect) {
+      bell.run();
+      return Optional.empty();
+    }
+
+    @Override
+    public Optional<Message> leave(Effect.Leave effect) {
+      left = true;
+      return Optional.empty();
+    }
   }
 }

@@ -5,9 +5,10 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import linkwright.coach.Message;
-import linkwright.coach.Model;
-import linkwright.coach.Settings;
+import linkwright.coach.Coach;
+import linkwright.coach.kernel.Message;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.Settings;
 import linkwright.files.Home;
 import linkwright.files.Library;
 import linkwright.quantity.Problem;
@@ -56,15 +57,17 @@ public final class Start {
       Library library = Library.load(home);
       Handbook handbook = handbook(library);
       Model model =
-          Model.begin(
+          Coach.begin(
               handbook,
               settings.in(ZoneId.systemDefault()),
+              Screens::parts,
               clock.instant(),
               size.columns(),
               size.rows());
       model = performer.begin(model, Demo.facts(library), job);
       List<String> wrong = new ArrayList<>(told);
       wrong.addAll(handbook.told());
+      wrong.addAll(TrayReading.problems(home));
       if (!wrong.isEmpty()) {
         model = performer.take(model, new Message.Troubled(inOne(wrong)));
       }

@@ -12,12 +12,15 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import linkwright.coach.TrayBook;
-import linkwright.coach.TrayJob;
-import linkwright.coach.TrayWords;
+import linkwright.coach.kernel.TrayJob;
+import linkwright.coach.tray.TrayBook;
+import linkwright.coach.tray.TrayWords;
 import linkwright.files.BookFile;
 import linkwright.files.EntryLines;
 import linkwright.files.Home;
+import linkwright.job.JobState;
+import linkwright.quantity.Problem;
+import linkwright.quantity.Read;
 import linkwright.standing.Handbook;
 
 /**
@@ -47,6 +50,7 @@ final class Tray {
   private final Home home;
   private Map<Seen, TrayBook> known = Map.of();
   private int unread;
+  private List<String> problems = List.of();
 
   Tray(Home home) {
     this.home = home;
@@ -57,7 +61,9 @@ final class Tray {
    * changed last are read first: they are there when the reading is broken off.
    */
   List<TrayJob> jobs(Handbook handbook, Instant now, Patience patience) {
-    List<Seen> books = new ArrayList<>(home.books().stream().map(Seen::of).toList());
+    List<Problem> told = new ArrayList<>();
+    List<Seen> books = new ArrayList<>(home.books(told).stream().map(Seen::of).toList());
+    problems = told.stream().map(Problem::sentence).toList();
     books.sort(Comparator.comparing(Seen::age).reversed());
     Map<Seen, TrayBook> read = new HashMap<>();
     List<TrayJob> found = new ArrayList<>();
@@ -79,6 +85,11 @@ final class Tray {
     return List.copyOf(found);
   }
 
+  /** What kept books from being listed when the tray was read last, in sentences. */
+  List<String> problems() {
+    return problems;
+  }
+
   /** How many books were left out when the last reading was broken off. */
   int unread() {
     return unread;
@@ -90,12 +101,15 @@ final class Tray {
   }
 
   private static TrayBook read(Seen book, Handbook handbook) {
-    return TrayWords.standing(
-        TrayReading.slug(book.path()),
-        BookFile.look(book.path())
-            .found()
-            .map(found -> EntryLines.entries(found.lines()))
-            .orElse(List.of()),
-        handbook);
+    String slug = TrayReading.slug(book.path());
+    Read<BookFile> looked = BookFile.look(book.path());
+    if (looked instanceof Read.Bad<BookFile> bad) {
+      String stands = "cannot be read: " + bad.sentence();
+      Instant age = book.age().toInstant();
+      return new TrayBook(
+          new TrayJob(slug, slug, stands, List.of(), age, false),
+          JobState.replay(List.of(), any -> Map.of()).timers());
+    }
+    return TrayWords.standing(slug, EntryLines.entries(looked.orThrow().lines()), handbook);
   }
 }

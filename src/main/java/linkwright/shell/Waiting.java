@@ -5,7 +5,7 @@ import java.time.InstantSource;
 import java.util.ArrayDeque;
 import java.util.Optional;
 import java.util.Queue;
-import linkwright.coach.Key;
+import linkwright.coach.keys.Key;
 import linkwright.terminal.Display;
 import linkwright.terminal.Input;
 import linkwright.view.Glyphs;
@@ -23,9 +23,13 @@ final class Waiting implements Display, Patience {
   /** How often the count is told anew, and keys are looked at. */
   private static final long BETWEEN_MS = 100;
 
+  /** What came while she waited, and when. */
+  private record Came(Input input, long atNanos) {}
+
   private final Display display;
   private final InstantSource clock;
-  private final Queue<Input> ahead = new ArrayDeque<>();
+  private final Queue<Came> ahead = new ArrayDeque<>();
+  private long cameAtNanos;
   private Instant told = Instant.MIN;
   private boolean over;
   private boolean shown;
@@ -49,7 +53,7 @@ final class Waiting implements Display, Patience {
       if (!shown) {
         shown = true;
         // Tells whoever draws next that what stood there before is gone.
-        ahead.add(new Input.Resized(size.columns(), size.rows()));
+        ahead.add(new Came(new Input.Resized(size.columns(), size.rows()), display.cameAtNanos()));
       }
       look();
       display.show(Screens.reading(size.columns(), size.rows(), display.glyphs(), done, all));
@@ -63,7 +67,7 @@ final class Waiting implements Display, Patience {
       boolean enough =
           input.get() instanceof Input.Pressed pressed && pressed.key().is(Key.Kind.ESCAPE);
       if (!enough) {
-        ahead.add(input.get());
+        ahead.add(new Came(input.get(), display.cameAtNanos()));
       }
       over = enough || input.get() instanceof Input.Ended;
       input = over ? Optional.empty() : display.poll(0);
@@ -72,7 +76,19 @@ final class Waiting implements Display, Patience {
 
   @Override
   public Optional<Input> poll(long millis) {
-    return ahead.isEmpty() ? display.poll(millis) : Optional.of(ahead.remove());
+    if (ahead.isEmpty()) {
+      Optional<Input> input = display.poll(millis);
+      cameAtNanos = display.cameAtNanos();
+      return input;
+    }
+    Came came = ahead.remove();
+    cameAtNanos = came.atNanos();
+    return Optional.of(came.input());
+  }
+
+  @Override
+  public long cameAtNanos() {
+    return cameAtNanos;
   }
 
   @Override

@@ -1,12 +1,13 @@
 package linkwright.standing;
 
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import linkwright.job.JobState;
+import linkwright.job.Trials;
 import linkwright.link.Pattern;
 import linkwright.plan.ChainWish;
+import linkwright.plan.LinkBasis;
 import linkwright.plan.PartPlan;
 import linkwright.plan.Plan;
 import linkwright.plan.Planning;
@@ -25,13 +26,17 @@ import linkwright.routine.Routine;
  * @param part the plan of what is no chain: a clasp, rings, wire
  * @param troubles key of the wish → what is wrong
  * @param sentence what is wrong with the whole, empty if nothing
+ * @param basis what is known of the link beyond the wish; empty without a wish
+ * @param instead a ring wished after a trial length hung with another was chosen
  */
 public record CountedPlan(
     Optional<ChainWish> wish,
     Optional<Plan> plan,
     Optional<PartPlan> part,
     Map<String, String> troubles,
-    String sentence) {
+    String sentence,
+    Optional<LinkBasis> basis,
+    Optional<RingInstead> instead) {
   private static final CountedPlan NONE = troubled(Map.of());
 
   /** The plan of a job as it stands. */
@@ -42,7 +47,7 @@ public record CountedPlan(
     }
     return texts.isEmpty()
         ? NONE
-        : chain(WishReading.of(texts, handbook.reference(), handbook.patterns()), state);
+        : chain(WishReading.of(texts, handbook.reference(), handbook.patterns()), state, handbook);
   }
 
   /** The plan of texts that are being typed, before they are kept. */
@@ -56,7 +61,7 @@ public record CountedPlan(
         .routine(state.course().routine())
         .flatMap(routine -> ringTrouble(routine, texts))
         .ifPresent(sentence -> troubles.putIfAbsent(WishKeys.RING_INSIDE, sentence));
-    return troubles.isEmpty() ? chain(reading, state) : troubled(troubles);
+    return troubles.isEmpty() ? chain(reading, state, handbook) : troubled(troubles);
   }
 
   /** The routine of the job, if what it makes is no chain. */
@@ -82,34 +87,55 @@ public record CountedPlan(
     PartPlan.Reading reading =
         PartPlan.of(texts, handbook.reference(), pattern, routine.usualLoss());
     return new CountedPlan(
-        Optional.empty(), Optional.empty(), reading.plan(), reading.troubles(), "");
+        Optional.empty(),
+        Optional.empty(),
+        reading.plan(),
+        reading.troubles(),
+        "",
+        Optional.empty(),
+        Optional.empty());
   }
 
-  private static CountedPlan chain(WishReading reading, JobState state) {
+  private static CountedPlan chain(WishReading reading, JobState state, Handbook handbook) {
     if (reading.wish().isEmpty()) {
       return troubled(reading.troubles());
     }
     ChainWish wish = reading.wish().get();
-    Read<Plan> plan = Planning.plan(Recount.of(wish, state.trials()));
+    LinkBasis basis = LinkKnowledge.taught(wish, state.trials());
+    Followed followed = Followed.of(wish, state.trials(), handbook);
+    Read<Plan> plan = planned(followed, basis);
     return new CountedPlan(
-        Optional.of(wish), plan.found(), Optional.empty(), Map.of(), plan.problem().orElse(""));
+        Optional.of(wish),
+        plan.found(),
+        Optional.empty(),
+        Map.of(),
+        plan.problem().orElse(""),
+        Optional.of(basis),
+        followed.ring());
+  }
+
+  private static Read<Plan> planned(Followed followed, LinkBasis basis) {
+    return Planning.plan(followed.wish(), followed.link().map(basis::following).orElse(basis));
+  }
+
+  /** What the chain would be with other pieces chosen. */
+  Read<Plan> with(Trials trials, Handbook handbook) {
+    return planned(Followed.of(wish.orElseThrow(), trials, handbook), basis.orElseThrow());
   }
 
   private static CountedPlan troubled(Map<String, String> troubles) {
-    return new CountedPlan(Optional.empty(), Optional.empty(), Optional.empty(), troubles, "");
+    return new CountedPlan(
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        troubles,
+        "",
+        Optional.empty(),
+        Optional.empty());
   }
 
   /** Whether there is a plan, of a chain or of something else. */
   public boolean holds() {
     return plan.isPresent() || part.isPresent();
-  }
-
-  /** Whether nothing was said of the wire on hand for that piece, so that none can be missed. */
-  public boolean stockIsUnknown(String piece) {
-    return wish.map(
-            known ->
-                known.stockMm().isEmpty()
-                    && (piece.equals("link") || known.ringStockMm().orElse(List.of()).isEmpty()))
-        .orElse(true);
   }
 }

@@ -1,6 +1,7 @@
 package linkwright.standing;
 
 import java.util.List;
+import java.util.Set;
 import java.util.function.ToIntFunction;
 import linkwright.job.JobState;
 import linkwright.job.Pile;
@@ -24,6 +25,9 @@ import linkwright.routine.Step;
 public record Forecast(double seconds, double spread) {
   static final int USUAL_WEIGHT = 3;
   private static final double PIECE_SPREAD = 0.5;
+
+  /** Stages at which a joint is made. */
+  private static final Set<String> JOINTS = Set.of("soldered", "fused", "joined");
 
   /**
    * Work still to do in one step.
@@ -65,17 +69,19 @@ public record Forecast(double seconds, double spread) {
    * @param routine the routine
    * @param state the job
    * @param wantedOf kind of piece → pieces the chain takes
+   * @param redosPerJoint how often a joint is made again before it holds
    */
   public static List<Work> workLeft(
-      Routine routine, JobState state, ToIntFunction<String> wantedOf) {
+      Routine routine, JobState state, ToIntFunction<String> wantedOf, double redosPerJoint) {
     return routine.steps().stream()
         .filter(step -> step.usualSeconds().isPresent())
-        .map(step -> left(step, state, wantedOf))
+        .map(step -> left(step, state, wantedOf, redosPerJoint))
         .filter(work -> work.pieces() > 0)
         .toList();
   }
 
-  private static Work left(Step step, JobState state, ToIntFunction<String> wantedOf) {
+  private static Work left(
+      Step step, JobState state, ToIntFunction<String> wantedOf, double redosPerJoint) {
     double usual = step.usualSeconds().getAsLong();
     if (step.counts() == Counts.NOTHING || step.stage().isEmpty()) {
       boolean done = state.course().stepsDone().contains(step.id());
@@ -86,7 +92,9 @@ public record Forecast(double seconds, double spread) {
     int come = pile.atOrPast(step.stage().get(piece));
     int left = Math.max(0, wantedOf.applyAsInt(piece) - come);
     boolean batch = step.counts() == Counts.BATCH;
-    return new Work(step.id(), batch ? Math.min(1, left) : left, usual, batch);
+    boolean joint = JOINTS.contains(step.stage().get(piece));
+    double again = joint && !batch ? left * redosPerJoint : 0;
+    return new Work(step.id(), batch ? Math.min(1, left) : left + again, usual, batch);
   }
 
   private static double sq(double x) {

@@ -1,35 +1,53 @@
 package linkwright.standing;
 
+import java.time.Instant;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import linkwright.job.Entry;
+import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.job.Pile;
 import linkwright.plan.PartPlan;
 import linkwright.plan.Plan;
 import linkwright.plan.Usually;
+import linkwright.plan.WishKeys;
+import linkwright.routine.Ends;
+import linkwright.routine.Makes;
+import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
 
 /**
  * What follows from a job's state: its plan counted anew from what was measured, what is still to
- * do, the hours to go. Reckoned once after each entry; screens only read it.
+ * do, the wire, the hours, the chance. Reckoned once after each entry; whoever shows a figure reads
+ * it here.
  *
  * @param counted the plan, counted anew; with what is wrong if there is none
  * @param left kind of piece → what is still to do
  * @param eachMm kind of piece → wire that one takes, kerf included, mm
  * @param stockLeft wire on hand now
+ * @param wire how the wire stands; empty without the plan of a chain
+ * @param chance the chance that links and rings both come good with the wire on hand, 0 to 1; empty
+ *     where nothing was said of wire
  * @param hours hours still to go
+ * @param spentSeconds seconds at the bench so far
+ * @param redos how often a joint is still expected to be done again; empty where no routine says
  */
 public record Standing(
     CountedPlan counted,
     Map<String, StillToDo> left,
     Map<String, Double> eachMm,
     StockLeft stockLeft,
-    Forecast hours) {
+    Optional<WireStand> wire,
+    OptionalDouble chance,
+    Forecast hours,
+    double spentSeconds,
+    OptionalDouble redos) {
   /** More pieces than anybody cuts: wire is no limit where it is not counted. */
   private static final int NO_LIMIT = 100_000;
 
@@ -40,7 +58,37 @@ public record Standing(
 
   /** What follows from a state. */
   public static Standing of(JobState state, Handbook handbook) {
-    return of(CountedPlan.of(state, handbook), state, handbook);
+    return of(CountedPlan.of(state, handbook), state, handbook, Optional.empty());
+  }
+
+  /** What would follow if a wish were kept that is still being typed. */
+  public static Standing ofTyped(Map<String, String> texts, JobState state, Handbook handbook) {
+    return of(CountedPlan.ofTyped(texts, state, handbook), state, handbook, Optional.empty());
+  }
+
+  /** What follows from a wish alone: see {@link #newJob}. */
+  public static Standing ofWish(Map<String, String> texts, Handbook handbook) {
+    return of(newJob(texts, handbook), handbook);
+  }
+
+  /** A job with that plan and nothing done, by the routine that is made for its pattern. */
+  public static JobState newJob(Map<String, String> texts, Handbook handbook) {
+    String routine = routineFor(texts, handbook).map(Routine::id).orElse("");
+    List<Entry> book =
+        List.of(
+            new Entry(1, Instant.EPOCH, "plan", new Fact.JobOpened("", routine)),
+            new Entry(2, Instant.EPOCH, "plan", new Fact.PlanSet(texts)));
+    return JobState.replay(book, handbook.stages());
+  }
+
+  /** The routine that makes chain of the wish's pattern and, of several, of the fewest others. */
+  private static Optional<Routine> routineFor(Map<String, String> texts, Handbook handbook) {
+    String pattern = texts.getOrDefault(WishKeys.LINK_PATTERN, "").strip();
+    boolean rings = !texts.getOrDefault(WishKeys.RING_INSIDE, "").isBlank();
+    return handbook.routines().stream()
+        .filter(known -> known.makes() == Makes.CHAIN && known.patterns().contains(pattern))
+        .filter(known -> known.ends() != (rings ? Ends.LINKS : Ends.RINGS))
+        .min(Comparator.comparingInt(known -> known.patterns().size()));
   }
 
   /** The plan is counted anew only when something it rests on has changed. */
@@ -49,10 +97,15 @@ public record Standing(
         before.course().wish().equals(now.course().wish())
             && before.trials().equals(now.trials())
             && before.course().routine().equals(now.course().routine());
-    return same ? of(counted, now, handbook) : of(now, handbook);
+    return same ? of(counted, now, handbook, sameWire(before, now)) : of(now, handbook);
   }
 
-  private static Standing of(CountedPlan counted, JobState state, Handbook handbook) {
+  private Optional<Standing> sameWire(JobState before, JobState now) {
+    return before.wire().equals(now.wire()) ? Optional.of(this) : Optional.empty();
+  }
+
+  private static Standing of(
+      CountedPlan counted, JobState state, Handbook handbook, Optional<Standing> before) {
     StockLeft stock = StockLeft.of(counted.plan(), state.wire());
     Map<String, StillToDo> left = new LinkedHashMap<>();
     Map<String, Double> each = new HashMap<>();
@@ -60,16 +113,52 @@ public record Standing(
         .plan()
         .ifPresent(
             plan -> {
-              each.put("link", plan.linkEachMm());
-              each.put("ring", plan.ringTurnMm());
-              left.put("link", still(plan, state, "link", plan.links(), stock, plan.linkEachMm()));
+              each.put(PieceKind.LINK.id(), plan.linkEachMm());
+              each.put(PieceKind.RING.id(), plan.ringTurnMm());
+              left.put(
+                  PieceKind.LINK.id(),
+                  still(plan, state, PieceKind.LINK.id(), plan.links(), stock, plan.linkEachMm()));
               if (plan.rings() > 0) {
                 left.put(
-                    "ring", still(plan, state, "ring", plan.rings(), stock, plan.ringTurnMm()));
+                    PieceKind.RING.id(),
+                    still(
+                        plan, state, PieceKind.RING.id(), plan.rings(), stock, plan.ringTurnMm()));
               }
             });
     counted.part().ifPresent(part -> pieces(left, each, part, state, handbook));
-    return new Standing(counted, left, each, stock, hours(left, state, handbook));
+    Optional<WireStand> wire = counted.plan().map(plan -> wire(plan, left, state, before));
+    OptionalDouble chance =
+        wire.filter(WireStand::known).isPresent()
+            ? OptionalDouble.of(FinishChance.of(counted.plan().orElseThrow(), left, stock))
+            : OptionalDouble.empty();
+    Optional<Routine> routine = handbook.routine(state.course().routine());
+    Redos redos = Redos.of(routine, state, left);
+    return new Standing(
+        counted,
+        left,
+        each,
+        stock,
+        wire,
+        chance,
+        hours(left, state, routine, redos),
+        state.times().totalSeconds(),
+        redos.expected());
+  }
+
+  /** The best cutting is sought anew only when what is on hand or to be cut has changed. */
+  private static WireStand wire(
+      Plan plan, Map<String, StillToDo> left, JobState state, Optional<Standing> before) {
+    return before
+        .filter(then -> then.counted().plan().filter(plan::equals).isPresent())
+        .filter(then -> toCut(then.left()).equals(toCut(left)))
+        .flatMap(Standing::wire)
+        .orElseGet(() -> WireStand.of(plan, left, state.wire()));
+  }
+
+  private static Map<String, Integer> toCut(Map<String, StillToDo> left) {
+    Map<String, Integer> toCut = new HashMap<>();
+    left.forEach((piece, todo) -> toCut.put(piece, todo.toCutOrAsMany()));
+    return toCut;
   }
 
   /** What is no chain: as many are wanted of each kind. Its wire is not counted. */
@@ -91,7 +180,7 @@ public record Standing(
               }
               // The blank is that of the piece named first, unless rings are all it makes.
               String first = routine.pieces().keySet().iterator().next();
-              OptionalDouble wire = first.equals("ring") ? part.ringBlankMm() : part.blankMm();
+              OptionalDouble wire = PieceKind.RING.is(first) ? part.ringBlankMm() : part.blankMm();
               wire.ifPresent(mm -> each.put(first, mm));
             });
   }
@@ -106,8 +195,8 @@ public record Standing(
         stock.canCut(piece, eachMm, plan.wish()));
   }
 
-  private static Forecast hours(Map<String, StillToDo> left, JobState state, Handbook handbook) {
-    Optional<Routine> routine = handbook.routine(state.course().routine());
+  private static Forecast hours(
+      Map<String, StillToDo> left, JobState state, Optional<Routine> routine, Redos redos) {
     return Forecast.of(
         routine
             .map(
@@ -115,13 +204,33 @@ public record Standing(
                     Forecast.workLeft(
                         known,
                         state,
-                        piece -> left.containsKey(piece) ? left.get(piece).wanted() : 0))
+                        piece -> left.containsKey(piece) ? left.get(piece).wanted() : 0,
+                        redos.perJoint()))
             .orElse(List.of()),
         state.times());
   }
 
+  /** Hours at the bench and to go; empty where no routine says how long its steps take. */
+  public Optional<JobHours> jobHours() {
+    return redos.isEmpty() ? Optional.empty() : Optional.of(new JobHours(spentSeconds, hours));
+  }
+
   /** Kind of piece → how many cannot be cut from the wire on hand; none where all can. */
   public Map<String, Integer> missing() {
-    return Shortage.of(this);
+    Map<String, Integer> missing = new LinkedHashMap<>();
+    wire.filter(WireStand::known)
+        .map(WireStand::missing)
+        .ifPresent(
+            pieces -> {
+              missing.put(PieceKind.LINK.id(), pieces.links());
+              missing.put(PieceKind.RING.id(), pieces.rings());
+            });
+    missing.values().removeIf(count -> count == 0);
+    return missing;
+  }
+
+  /** Whether anything was said of wire on hand, so that some can be missed. */
+  public boolean wireKnown() {
+    return wire.filter(WireStand::known).isPresent();
   }
 }

@@ -18,6 +18,7 @@ import linkwright.yield.Yield;
  *     is enough
  * @param canCut further blanks that the wire on hand gives
  * @param chance chance that enough come good from what is in work and what can be cut, 0 to 1
+ * @param loss what is believed of the share lost, by the usual loss and by what was lost so far
  */
 public record StillToDo(
     int wanted,
@@ -27,7 +28,8 @@ public record StillToDo(
     int scrapped,
     OptionalInt toCut,
     int canCut,
-    double chance) {
+    double chance,
+    Rate loss) {
 
   /** The stage at which a piece is judged; what came through it is good. */
   public static final String JUDGED = "checked";
@@ -63,7 +65,38 @@ public record StillToDo(
         pile.scrapped(),
         toCut,
         canCut,
-        Yield.chance(more, blanks, loss));
+        Yield.chance(more, blanks, loss),
+        loss);
+  }
+
+  /** Further blanks to cut; where no number is enough, as many as still lack. */
+  public int toCutOrAsMany() {
+    return toCut.orElse(Math.max(0, more() - inWork));
+  }
+
+  /** How many of the blanks still to cut are spare: more than would do if none were lost. */
+  public int spares() {
+    return Math.max(0, toCutOrAsMany() - Math.max(0, more() - inWork));
+  }
+
+  /** The share believed to be lost, 0 to 1. */
+  public double lossShare() {
+    return loss.mean();
+  }
+
+  /** Good pieces that the chain takes; a spare that came good is none of them. */
+  public int goodForChain() {
+    return Math.min(good, wanted);
+  }
+
+  /** Good pieces beyond those that the chain takes. */
+  public int over() {
+    return Math.max(0, good - wanted);
+  }
+
+  /** The chance that enough come good, with so many more blanks. */
+  double chanceWith(int blanks) {
+    return Yield.chance(more(), Math.min(Yield.MOST_BLANKS, inWork + blanks), loss);
   }
 
   /** Good pieces still wanted. */

@@ -5,6 +5,7 @@ import java.util.Optional;
 import linkwright.job.WireLedger;
 import linkwright.plan.ChainWish;
 import linkwright.plan.Plan;
+import linkwright.routine.PieceKind;
 
 /**
  * Wire on hand now: the lengths planned and added, less what was cut. Which length a blank came
@@ -23,10 +24,9 @@ public record StockLeft(List<Double> linksMm, Optional<List<Double>> ringsMm) {
     if (plan.isEmpty()) {
       return new StockLeft(List.of(), Optional.empty());
     }
-    ChainWish wish = plan.get().wish();
     return new StockLeft(
-        left(WireLengths.ofLinks(wish, ledger)),
-        WireLengths.ofRings(wish, ledger).map(StockLeft::left));
+        left(WireLengths.ofLinks(plan.get(), ledger)),
+        WireLengths.ofRings(plan.get(), ledger).map(StockLeft::left));
   }
 
   private static List<Double> left(List<WireLengths> lengths) {
@@ -39,7 +39,7 @@ public record StockLeft(List<Double> linksMm, Optional<List<Double>> ringsMm) {
   }
 
   private List<Double> of(String piece) {
-    return piece.equals("ring") ? ringsMm.orElse(linksMm) : linksMm;
+    return PieceKind.RING.is(piece) ? ringsMm.orElse(linksMm) : linksMm;
   }
 
   /** Pieces that the wire left gives, each length by itself; rings lose a tail on each coil. */
@@ -47,7 +47,7 @@ public record StockLeft(List<Double> linksMm, Optional<List<Double>> ringsMm) {
     if (!(eachMm > 0)) {
       return 0;
     }
-    boolean ring = piece.equals("ring");
+    boolean ring = PieceKind.RING.is(piece);
     double spare = ring ? -wish.coilTailMm() : wish.kerfMm();
     return of(piece).stream()
         .mapToInt(length -> Math.max(0, (int) Math.floor((length + spare) / eachMm + 1e-9)))

@@ -1,7 +1,6 @@
 package linkwright.standing;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,12 +9,12 @@ import linkwright.fit.Maker;
 import linkwright.fit.Proposal;
 import linkwright.fit.Tried;
 import linkwright.fit.Verdict;
-import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.link.Formed;
 import linkwright.link.Forming;
 import linkwright.link.Pattern;
 import linkwright.plan.ChainWish;
+import linkwright.plan.LinkBasis;
 import linkwright.plan.Plan;
 import linkwright.plan.Planning;
 import linkwright.quantity.Read;
@@ -47,9 +46,6 @@ public record TestPieces(
 
   private static final double WIDTH_NEAR = 0.06;
 
-  /** The step to which a blank is cut by eye and ruler. Common practice, no source. */
-  private static final double STEP_MM = 0.5;
-
   /** What the job's test pieces teach; empty where the link has no pattern or no plan. */
   public static Optional<TestPieces> of(Standing standing, JobState state) {
     Optional<ChainWish> planned = standing.counted().wish();
@@ -57,15 +53,16 @@ public record TestPieces(
       return Optional.empty();
     }
     ChainWish wish = planned.get();
-    return size(wish).map(size -> of(wish, size, state));
+    LinkBasis basis = standing.counted().basis().orElseThrow();
+    return LinkKnowledge.size(wish).map(size -> of(wish, basis, size, state));
   }
 
-  private static TestPieces of(ChainWish wish, linkwright.fit.LinkSize size, JobState state) {
+  private static TestPieces of(
+      ChainWish wish, LinkBasis basis, linkwright.fit.LinkSize size, JobState state) {
     Pattern pattern = wish.link().pattern().orElseThrow();
-    Maker maker =
-        Fit.learn(pattern, wish.wireMm(), Planning.maker(wish), tried(state, wish.wireMm()), size);
+    Maker maker = basis.hands();
     Read<Proposal> next =
-        Fit.next(pattern, wish.wireMm(), maker, size, owned(wish, state), STEP_MM);
+        Fit.next(pattern, wish.wireMm(), maker, size, basis.ownedMm(), Planning.BLANK_STEP_MM);
     return new TestPieces(
         size,
         pattern,
@@ -86,60 +83,9 @@ public record TestPieces(
         .found();
   }
 
-  /** The size wished; where only a blank was planned, the size that its pattern gives. */
-  private static Optional<linkwright.fit.LinkSize> size(ChainWish wish) {
-    if (wish.linkSize().isPresent()) {
-      return wish.linkSize();
-    }
-    return Planning.plan(wish).found().flatMap(Plan::formed).map(formed -> size(formed, wish));
-  }
-
-  private static linkwright.fit.LinkSize size(Formed formed, ChainWish wish) {
-    return new linkwright.fit.LinkSize(
-        wish.link().lengthMm().orElse(formed.lengthMm()),
-        wish.link().widthMm().orElse(formed.widthMm()));
-  }
-
-  /** Pieces of other wire teach nothing of this one. */
+  /** The job's test pieces of that wire, as the fit takes them. */
   public static List<Tried> tried(JobState state, double wireMm) {
-    List<Tried> tried = new ArrayList<>();
-    for (Fact.TestPieceTried piece : state.trials().inOrder()) {
-      if (Math.abs(piece.wireMm() - wireMm) < 0.005) {
-        tried.add(
-            new Tried(
-                piece.blankMm(),
-                piece.formersMm(),
-                piece.lengthMm(),
-                piece.widthMm(),
-                Verdicts.of(piece.verdicts())));
-      }
-    }
-    return tried;
-  }
-
-  /** Formers named in the plan, or else the pattern's own, and those used on a piece. */
-  private static Map<String, List<Double>> owned(ChainWish wish, JobState state) {
-    Map<String, List<Double>> owned = new LinkedHashMap<>();
-    Map<String, Double> planned = wish.link().formersMm();
-    wish.link()
-        .pattern()
-        .orElseThrow()
-        .formersMm()
-        .forEach(
-            (name, mm) ->
-                owned.put(name, new ArrayList<>(List.of(planned.getOrDefault(name, mm)))));
-    state
-        .trials()
-        .inOrder()
-        .forEach(piece -> piece.formersMm().forEach((name, mm) -> add(owned, name, mm)));
-    return owned;
-  }
-
-  private static void add(Map<String, List<Double>> owned, String name, double mm) {
-    List<Double> sizes = owned.get(name);
-    if (sizes != null && !sizes.contains(mm)) {
-      sizes.add(mm);
-    }
+    return LinkKnowledge.tried(state.trials(), wireMm);
   }
 
   /** The verdict that measured sizes give by themselves, against the wish. */

@@ -11,7 +11,6 @@ import linkwright.job.JobState;
 import linkwright.job.Trials;
 import linkwright.plan.ChainWish;
 import linkwright.plan.Plan;
-import linkwright.plan.Planning;
 
 /**
  * A trial length and what the whole chain would be if it followed it.
@@ -26,17 +25,15 @@ public record TrialLength(
     EntryId id, Fact.TrialMeasured trial, Optional<Plan> plan, String problem, boolean followed) {
 
   /** All trial lengths of a job, in order. */
-  public static List<TrialLength> of(Standing standing, JobState state) {
+  public static List<TrialLength> of(Standing standing, JobState state, Handbook handbook) {
     Trials trials = state.trials();
     Optional<ChainWish> wish = standing.counted().wish();
     List<TrialLength> rows = new ArrayList<>();
     for (Map.Entry<EntryId, Fact.TrialMeasured> each : trials.lengths().entrySet()) {
-      Trials following =
-          new Trials(
-              trials.pieces(), trials.sample(), trials.lengths(), Optional.of(each.getKey()));
       boolean followed = trials.chosenLength().filter(each.getKey()::equals).isPresent();
+      Trials following = followed ? trials : trials.following(each.getKey(), state.course().wish());
       rows.add(
-          wish.map(known -> Planning.plan(Recount.of(known, following)))
+          wish.map(known -> standing.counted().with(following, handbook))
               .map(
                   plan ->
                       new TrialLength(

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import linkwright.job.WireLedger;
 import linkwright.plan.ChainWish;
+import linkwright.plan.Plan;
+import linkwright.routine.PieceKind;
 
 /**
  * Every length of wire that came to hand, with what went from it. Which length a blank came from is
@@ -22,27 +24,41 @@ record WireLengths(double mm, double cutMm, double lostMm) {
   }
 
   /** The links' wire; the rings' too where they are cut from it. */
-  static List<WireLengths> ofLinks(ChainWish wish, WireLedger ledger) {
+  static List<WireLengths> ofLinks(Plan plan, WireLedger ledger) {
+    ChainWish wish = plan.wish();
     List<Double> lengths = new ArrayList<>(wish.stockMm().stream().sorted().toList());
     boolean shared = wish.ringStockMm().isEmpty();
     ledger.added().stream()
-        .filter(wire -> shared || wire.piece().equals("link"))
+        .filter(wire -> shared || PieceKind.LINK.is(wire.piece()))
         .forEach(wire -> lengths.add(wire.lengthMm()));
     return of(
         lengths,
-        ledger.usedMm("link") + (shared ? ledger.usedMm("ring") : 0),
-        ledger.discardedMm("link") + (shared ? ledger.discardedMm("ring") : 0));
+        usedByLinks(plan, ledger) + (shared ? usedByRings(plan, ledger) : 0),
+        ledger.discardedMm(PieceKind.LINK.id())
+            + (shared ? ledger.discardedMm(PieceKind.RING.id()) : 0));
   }
 
   /** The rings' wire, where it is another. */
-  static Optional<List<WireLengths>> ofRings(ChainWish wish, WireLedger ledger) {
-    return wish.ringStockMm()
+  static Optional<List<WireLengths>> ofRings(Plan plan, WireLedger ledger) {
+    return plan.wish()
+        .ringStockMm()
         .map(
             stock -> {
               List<Double> lengths = new ArrayList<>(stock.stream().sorted().toList());
-              lengths.addAll(ledger.addedMm("ring"));
-              return of(lengths, ledger.usedMm("ring"), ledger.discardedMm("ring"));
+              lengths.addAll(ledger.addedMm(PieceKind.RING.id()));
+              return of(
+                  lengths, usedByRings(plan, ledger), ledger.discardedMm(PieceKind.RING.id()));
             });
+  }
+
+  private static double usedByLinks(Plan plan, WireLedger ledger) {
+    return ledger.usedMm(PieceKind.LINK.id())
+        + ledger.uncut(PieceKind.LINK.id()) * plan.linkEachMm();
+  }
+
+  private static double usedByRings(Plan plan, WireLedger ledger) {
+    return ledger.usedMm(PieceKind.RING.id())
+        + ledger.uncut(PieceKind.RING.id()) * plan.ringTurnMm();
   }
 
   private static List<WireLengths> of(List<Double> lengths, double cutMm, double lostMm) {

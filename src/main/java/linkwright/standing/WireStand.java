@@ -2,13 +2,14 @@ package linkwright.standing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import linkwright.cutting.CutPlan;
 import linkwright.cutting.Cutting;
 import linkwright.cutting.LengthCut;
-import linkwright.job.JobState;
-import linkwright.plan.ChainWish;
+import linkwright.job.WireLedger;
 import linkwright.plan.Plan;
+import linkwright.routine.PieceKind;
 
 /**
  * How the wire stands: every length with what was cut from it, and how the pieces that are still
@@ -24,17 +25,20 @@ import linkwright.plan.Plan;
 public record WireStand(
     List<Bar> links,
     Optional<List<Bar>> rings,
-    Pieces toCut,
-    Pieces missing,
+    LinksAndRings toCut,
+    LinksAndRings missing,
     double shortLinksMm,
     double shortRingsMm) {
+  /** More than this is not cut for one chain; no cutting is planned for more. */
+  private static final int MOST_PIECES = 100_000;
+
   public WireStand {
     links = List.copyOf(links);
     rings = rings.map(List::copyOf);
   }
 
   /** So many links and rings. */
-  public record Pieces(int links, int rings) {
+  public record LinksAndRings(int links, int rings) {
     /** Whether there is none of either. */
     public boolean none() {
       return links == 0 && rings == 0;
@@ -52,7 +56,12 @@ public record WireStand(
    * @param nextRingsMm wire that these rings take, the coil's tail included, mm
    */
   public record Bar(
-      double mm, double cutMm, double lostMm, Pieces next, double nextLinksMm, double nextRingsMm) {
+      double mm,
+      double cutMm,
+      double lostMm,
+      LinksAndRings next,
+      double nextLinksMm,
+      double nextRingsMm) {
     /** What is on hand of it now, mm. */
     public double leftMm() {
       return Math.max(0, mm - cutMm - lostMm);
@@ -64,33 +73,43 @@ public record WireStand(
     }
   }
 
-  /** How the wire of the job stands; empty without a plan. */
-  public static Optional<WireStand> of(Standing standing, JobState state) {
-    return standing.counted().plan().map(plan -> of(plan, standing, state));
-  }
-
-  private static WireStand of(Plan plan, Standing standing, JobState state) {
-    ChainWish wish = plan.wish();
-    List<WireLengths> links = WireLengths.ofLinks(wish, state.wire());
-    Optional<List<WireLengths>> rings = WireLengths.ofRings(wish, state.wire());
-    Pieces toCut =
-        new Pieces(toCut(standing, "link"), plan.rings() == 0 ? 0 : toCut(standing, "ring"));
-    CutPlan cuts =
+  /**
+   * How the wire of a job stands.
+   *
+   * @param plan its plan
+   * @param left kind of piece → what is still to do
+   * @param ledger wire that came and went
+   */
+  static WireStand of(Plan plan, Map<String, StillToDo> left, WireLedger ledger) {
+    List<WireLengths> links = WireLengths.ofLinks(plan, ledger);
+    Optional<List<WireLengths>> rings = WireLengths.ofRings(plan, ledger);
+    LinksAndRings toCut =
+        new LinksAndRings(
+            toCut(left, PieceKind.LINK.id()),
+            plan.rings() == 0 ? 0 : toCut(left, PieceKind.RING.id()));
+    boolean apart = rings.isPresent();
+    // Wires apart are planned apart: links are no worse off for want of the rings' wire.
+    CutPlan ofLinks =
         Cutting.plan(
-            plan.order(
-                toCut.links(), toCut.rings(), left(links), rings.map(lengths -> left(lengths))));
+            plan.order(toCut.links(), apart ? 0 : toCut.rings(), left(links), Optional.empty()));
+    Optional<CutPlan> ofRings =
+        rings.map(
+            lengths ->
+                Cutting.plan(plan.order(0, toCut.rings(), List.of(), Optional.of(left(lengths)))));
     return new WireStand(
-        bars(links, cuts, false),
-        rings.map(lengths -> bars(lengths, cuts, true)),
+        bars(links, ofLinks, false),
+        rings.map(lengths -> bars(lengths, ofRings.orElseThrow(), true)),
         toCut,
-        new Pieces(cuts.shortBlanks().get(0), cuts.shortRings()),
-        cuts.shortLinksMm(),
-        cuts.shortRingsMm());
+        new LinksAndRings(
+            ofLinks.shortBlanks().get(0),
+            ofLinks.shortRings() + ofRings.map(CutPlan::shortRings).orElse(0)),
+        ofLinks.shortLinksMm(),
+        ofLinks.shortRingsMm() + ofRings.map(CutPlan::shortRingsMm).orElse(0.0));
   }
 
-  private static int toCut(Standing standing, String piece) {
-    StillToDo left = standing.left().get(piece);
-    return left == null ? 0 : left.toCut().orElse(left.more());
+  private static int toCut(Map<String, StillToDo> left, String piece) {
+    StillToDo todo = left.get(piece);
+    return todo == null ? 0 : Math.min(MOST_PIECES, todo.toCutOrAsMany());
   }
 
   private static List<Double> left(List<WireLengths> lengths) {
@@ -111,13 +130,18 @@ public record WireStand(
               length.mm(),
               length.cutMm(),
               length.lostMm(),
-              new Pieces(
+              new LinksAndRings(
                   cut.map(each -> each.blanks().stream().mapToInt(n -> n).sum()).orElse(0),
                   cut.map(LengthCut::rings).orElse(0)),
               cut.map(each -> each.piecesMm() + each.kerfsMm()).orElse(0.0),
               cut.map(LengthCut::coilMm).orElse(0.0)));
     }
     return bars;
+  }
+
+  /** Whether anything was said of wire on hand, so that some can be missed. */
+  public boolean known() {
+    return !links.isEmpty() || rings.filter(lengths -> !lengths.isEmpty()).isPresent();
   }
 
   /** Wire missing in all, mm. */

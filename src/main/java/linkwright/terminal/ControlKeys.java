@@ -3,7 +3,7 @@ package linkwright.terminal;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import linkwright.coach.Key;
+import linkwright.coach.keys.Key;
 
 /**
  * What the control sequences of a keyboard mean. The sequences are those of xterm's "Control

@@ -41,6 +41,11 @@ public interface Display extends AutoCloseable {
   /** Waits for something to happen, for no longer than this; empty when nothing did. */
   Optional<Input> poll(long millis);
 
+  /** When what {@link #poll} told last came, as a count of {@link System#nanoTime()}. */
+  default long cameAtNanos() {
+    return System.nanoTime();
+  }
+
   /** Shows a grid; only cells that changed since the last one are painted. */
   void show(Grid grid);
 

@@ -63,7 +63,7 @@ public final class Displays {
   static Kind kind(Environment environment, DisplayWishes wishes) {
     boolean terminal = usable(environment);
     boolean lines = environment.isDumb() && !environment.isWindows();
-    if (environment.hasWindows() && (wishes.window() || !terminal && !lines)) {
+    if (environment.hasWindows() && (wishes.window() || !(terminal || lines))) {
       return Kind.WINDOW;
     }
     return terminal ? Kind.TERMINAL : Kind.PLAIN;

@@ -1,6 +1,6 @@
 package linkwright.terminal;
 
-import linkwright.coach.Key;
+import linkwright.coach.keys.Key;
 
 /** What a display has to tell. */
 public sealed interface Input {

@@ -6,7 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
 import java.util.Optional;
 import java.util.Queue;
-import linkwright.coach.Key;
+import linkwright.coach.keys.Key;
 
 /**
  * Bytes from a terminal, one by one, to inputs. A sequence that it doesn't know is swallowed whole,

@@ -6,7 +6,7 @@ import com.googlecode.lanterna.input.MouseAction;
 import com.googlecode.lanterna.input.MouseActionType;
 import java.util.Locale;
 import java.util.Optional;
-import linkwright.coach.Key;
+import linkwright.coach.keys.Key;
 
 /** Lanterna's key strokes as our inputs, for displays whose keys Lanterna reads. */
 final class KeyStrokes {

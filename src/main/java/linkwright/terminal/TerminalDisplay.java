@@ -122,6 +122,12 @@ public final class TerminalDisplay implements Display {
     events.add(new Event.Lost());
   }
 
+  /** When its last byte came: the program may have been busy since. */
+  @Override
+  public long cameAtNanos() {
+    return lastByteNanos;
+  }
+
   @Override
   public GridSize size() {
     return size.now();

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import linkwright.coach.Spot;
+import linkwright.coach.kernel.Spot;
 import linkwright.text.Columns;
 import linkwright.text.Text;
 

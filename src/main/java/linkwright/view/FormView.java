@@ -1,13 +1,14 @@
 package linkwright.view;
 
-import linkwright.coach.Field;
-import linkwright.coach.Form;
-import linkwright.coach.Spot;
+import linkwright.coach.form.Field;
+import linkwright.coach.form.Form;
+import linkwright.coach.kernel.Spot;
 import linkwright.text.Text;
 
 /** A form: labels, what is typed, a hint or the trouble beside it, and the line that keeps it. */
 final class FormView {
   private static final int LABEL = 18;
+  private static final int MOST_BELOW = 3;
 
   private FormView() {}
 
@@ -15,10 +16,29 @@ final class FormView {
   static int draw(Canvas area, Form form) {
     boolean fits = form.at() >= form.fields().size() || fits(form, area.width());
     // What does not fit beside its field keeps its place below it, however low the window is.
-    int foot = fits ? 0 : Math.min(3, Math.max(0, area.height() - 3));
+    int foot =
+        fits
+            ? 0
+            : Math.min(
+                below(form.fields().get(form.at()), area.width()), Math.max(0, area.height() - 2));
     int y = fields(area.area(0, 0, area.width(), area.height() - foot), form);
     int gap = y + foot < area.height() ? 1 : 0;
     return y + gap + told(area.area(0, y + gap, area.width(), foot), form, area.width());
+  }
+
+  /** Rows in which all of it shows, whichever field has the caret. */
+  static int wanted(Form form, int width) {
+    int below = form.fields().stream().mapToInt(field -> below(field, width)).max().orElse(0);
+    // The title and the line that keeps it; a free row above what stands below.
+    return form.fields().size() + 2 + (below > 0 ? 1 + below : 0);
+  }
+
+  /** Rows below the form for what does not fit beside its field. */
+  private static int below(Field field, int width) {
+    String told = told(field, true);
+    return fits(told, field, width)
+        ? 0
+        : Math.min(MOST_BELOW, Text.wrap(told, Math.max(2, width)).size());
   }
 
   private static boolean fits(Form form, int formWidth) {
@@ -28,14 +48,13 @@ final class FormView {
 
   /** Draws title, fields and the line that keeps them; returns the rows they took. */
   static int fields(Canvas area, Form form) {
-    area.text(0, 0, area.width(), form.title(), Tone.ACCENT);
-    int room = area.height() - 2;
+    int room = Math.max(1, area.height() - 2);
     int rows = form.fields().size();
     int first = Math.max(0, Math.min(form.at() - room + 1, rows + 1 - room));
-    if (rows + 2 > area.height()) {
-      String place = Math.min(rows, form.at() + 1) + " of " + rows;
-      area.right(area.width(), 0, Math.max(0, area.width() - 12), place, Tone.FAINT);
-    }
+    boolean whole = rows + 2 <= area.height();
+    String place = whole ? "" : " " + Math.min(rows, form.at() + 1) + " of " + rows;
+    area.text(0, 0, Math.max(0, area.width() - place.length()), form.title(), Tone.ACCENT);
+    area.right(0, place, Tone.FAINT);
     int y = 1;
     for (int i = first; i < rows && y < area.height(); i++, y++) {
       field(area, y, form.fields().get(i), i == form.at());

@@ -1,13 +1,11 @@
 package linkwright.view;
 
 import java.util.List;
-import java.util.Optional;
-import linkwright.coach.Clock;
-import linkwright.coach.KeyWords;
-import linkwright.coach.Layout;
-import linkwright.coach.Model;
-import linkwright.coach.Spot;
-import linkwright.job.TimerRun;
+import linkwright.coach.content.ActMention;
+import linkwright.coach.content.Page;
+import linkwright.coach.content.Wait;
+import linkwright.coach.kernel.Spot;
+import linkwright.coach.keys.KeyMap;
 import linkwright.text.Text;
 
 /**
@@ -15,84 +13,98 @@ import linkwright.text.Text;
  * a job is open, and at the foot one line of what is to be told and one of the keys that matter.
  */
 final class Frame {
-  private Frame() {}
+  /** Rows at the foot: what is told, and the keys. */
+  static final int FOOT = 2;
 
-  /** Draws the frame and returns the room that is left for the screen itself. */
-  static Canvas draw(Canvas canvas, Model model) {
-    head(canvas, model);
-    foot(canvas, model);
-    return canvas.area(1, Layout.head(model), Layout.width(model), Layout.height(model));
+  private static final int GAP = 2;
+
+  private final Page page;
+  private final KeyMap keys;
+
+  Frame(Page page, KeyMap keys) {
+    this.page = page;
+    this.keys = keys;
   }
 
-  private static void head(Canvas canvas, Model model) {
-    String timer = timer(model, canvas.glyphs());
-    boolean rings = ringing(model);
-    int room = canvas.width() - 2 - (timer.isEmpty() ? 0 : Text.width(timer) + 2);
-    String job = model.job().map(open -> open.state().course().name()).orElse("Linkwright");
-    String place = Titles.of(model);
+  /** Rows at the head: title and, with a job open, its chain. */
+  static int head(boolean chain) {
+    return chain ? 3 : 2;
+  }
+
+  /** Draws the head and returns the room that is left for the place itself. */
+  Canvas draw(Canvas canvas) {
+    head(canvas);
+    int head = head(page.chain().isPresent());
+    int high = Math.max(1, canvas.height() - head - FOOT);
+    return canvas.area(1, head, Math.max(2, canvas.width() - 2), high);
+  }
+
+  private void head(Canvas canvas) {
+    String wait = page.nextWait().map(next -> wait(canvas, next)).orElse("");
+    boolean due = page.nextWait().map(Wait::due).orElse(false);
+    int room = canvas.width() - 2 - (wait.isEmpty() ? 0 : Text.width(wait) + 2);
+    String place = page.body().title();
     int placeRoom = Math.min(Text.width(place) + 3, Math.max(0, room - 8));
-    int after = canvas.text(1, 0, Math.max(4, room - placeRoom), job, Tone.STRONG);
-    canvas.text(
-        after,
-        0,
-        Math.max(0, room + 1 - after),
-        " " + canvas.glyphs().pick("·", "-") + " " + place,
-        Tone.PLAIN);
-    if (!timer.isEmpty()) {
-      canvas.right(
-          canvas.width() - 1, 0, Text.width(timer), timer, rings ? Tone.ALARM : Tone.ACCENT);
+    int after = canvas.text(1, 0, Math.max(4, room - placeRoom), page.job(), Tone.STRONG);
+    String dot = canvas.glyphs().pick("·", "-");
+    canvas.text(after, 0, Math.max(0, room + 1 - after), " " + dot + " " + place, Tone.PLAIN);
+    if (!wait.isEmpty()) {
+      canvas.right(canvas.width() - 1, 0, Text.width(wait), wait, due ? Tone.ALARM : Tone.ACCENT);
     }
-    model.job().ifPresent(open -> Chain.draw(canvas.area(1, 1, canvas.width() - 2, 1), open));
+    page.chain()
+        .ifPresent(
+            chain -> new PiecesBlock(chain).draw(canvas.area(1, 1, canvas.width() - 2, 1), 0));
   }
 
-  private static String timer(Model model, Glyphs glyphs) {
-    Optional<TimerRun> next = model.job().flatMap(job -> job.state().timers().next());
-    return next.map(
-            timer -> {
-              long left = timer.left(model.now()).toSeconds();
-              String name = Text.cut(timer.name(), model.width() < 72 ? 14 : 20, glyphs.cutMark());
-              return timer.rings(model.now())
-                  ? " " + name + " is due "
-                  : name + " " + Clock.running(left);
-            })
-        .orElse("");
+  private static String wait(Canvas canvas, Wait wait) {
+    String whose = wait.job().isEmpty() ? "" : ", " + wait.job();
+    int room = canvas.width() < 72 ? 14 : 24;
+    String name = Text.cut(wait.name() + whose, room, canvas.glyphs().cutMark());
+    return wait.due() ? " " + name + " is due " : name + " " + wait.left();
   }
 
-  private static boolean ringing(Model model) {
-    return model
-        .job()
-        .map(job -> !job.state().timers().ringing(model.now()).isEmpty())
-        .orElse(false);
-  }
-
-  private static void foot(Canvas canvas, Model model) {
+  /** Draws the foot, after the place: a long sentence takes rows of it, whole. */
+  void foot(Canvas canvas) {
     int width = canvas.width() - 2;
     int row = canvas.height() - 2;
-    if (!model.notice().text().isEmpty()) {
-      Tone tone = model.notice().trouble() ? Tone.WARNING : Tone.STRONG;
-      String mark = model.notice().trouble() ? "! " : "";
-      List<String> lines = Text.wrap(mark + model.notice().text(), width);
-      // A long sentence takes the row above too; it lasts one key only.
-      int first = Math.max(0, lines.size() - 2) > 0 ? row - 2 : row - lines.size() + 1;
-      for (int i = 0; i < Math.min(3, lines.size()); i++) {
-        canvas.fill(0, first + i, canvas.width(), 1, " ", Tone.PLAIN);
-        canvas.text(1, first + i, width, lines.get(i), tone);
-      }
+    if (page.told().isEmpty()) {
+      canvas.text(1, row, width, page.still(), Tone.PLAIN);
     } else {
-      model.job().ifPresent(job -> canvas.text(1, row, width, StillLine.of(model), Tone.PLAIN));
+      Tone tone = page.trouble() ? Tone.WARNING : Tone.STRONG;
+      String mark = page.trouble() ? "! " : "";
+      List<String> lines = Text.wrap(mark + ActMention.fill(page.told(), keys::spokenOf), width);
+      // A long sentence takes the rows above too; it lasts until the next act only.
+      int shown = Math.min(3, lines.size());
+      for (int i = 0; i < shown; i++) {
+        int y = row - shown + 1 + i;
+        canvas.fill(0, y, canvas.width(), 1, " ", Tone.PLAIN);
+        canvas.text(1, y, width, lines.get(i), tone);
+      }
     }
-    keys(canvas, model, width);
+    acts(canvas, width);
   }
 
-  private static void keys(Canvas canvas, Model model, int width) {
+  /** As many as fit, the last always how to see them all. */
+  private void acts(Canvas canvas, int width) {
     int y = canvas.height() - 1;
     int x = 1;
-    for (KeyWords.Word word : KeyWords.words(model, width)) {
+    List<Page.Open> open = page.open();
+    int last = open.isEmpty() ? 0 : Text.width(word(open.get(open.size() - 1))) + GAP;
+    for (int i = 0; i < open.size(); i++) {
+      String word = word(open.get(i));
+      boolean end = i == open.size() - 1;
+      if (!end && x + Text.width(word) > width + 1 - last) {
+        continue;
+      }
       int from = x;
-      x = canvas.text(from, y, Math.max(0, width + 1 - from), word.text(), Tone.FAINT);
+      x = canvas.text(from, y, Math.max(0, width + 1 - from), word, Tone.FAINT);
       int wide = x - from;
-      word.act().ifPresent(act -> canvas.spot(from, y, wide, 1, new Spot.ToAct(act)));
-      x += KeyWords.GAP;
+      open.get(i).act().ifPresent(act -> canvas.spot(from, y, wide, 1, new Spot.ToAct(act)));
+      x += GAP;
     }
+  }
+
+  private String word(Page.Open open) {
+    return open.act().map(act -> keys.firstOf(act) + " " + open.says()).orElse(open.says());
   }
 }

@@ -3,7 +3,7 @@ package linkwright.view;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import linkwright.coach.Spot;
+import linkwright.coach.kernel.Spot;
 
 /**
  * A finished picture: what stands in each cell, and where the cursor is, if anywhere. Immutable;

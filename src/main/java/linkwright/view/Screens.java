@@ -1,9 +1,11 @@
 package linkwright.view;
 
-import linkwright.coach.Model;
-import linkwright.coach.Screen;
+import linkwright.coach.content.Content;
+import linkwright.coach.content.Page;
+import linkwright.coach.keys.Act;
+import linkwright.coach.keys.KeyMap;
 
-/** Draws the screen that the model shows: a pure function of the model and the signs there are. */
+/** Draws a page of the coach: a pure function of what it says, the room, the signs and the keys. */
 public final class Screens {
   /** The smallest room in which every screen still says what it must. */
   public static final int LEAST_WIDTH = 40;
@@ -13,16 +15,25 @@ public final class Screens {
 
   private Screens() {}
 
-  /** The whole picture for the model's width and height. */
-  public static Grid draw(Model model, Glyphs glyphs) {
-    Canvas canvas = new Canvas(model.width(), model.height(), glyphs);
-    if (model.width() < LEAST_WIDTH || model.height() < LEAST_HEIGHT) {
+  /** The whole picture. */
+  public static Grid draw(Page page, int width, int height, Glyphs glyphs, KeyMap keys) {
+    Canvas canvas = new Canvas(width, height, glyphs);
+    if (width < LEAST_WIDTH || height < LEAST_HEIGHT) {
       tooSmall(canvas);
       return canvas.toGrid();
     }
-    Canvas body = Frame.draw(canvas, model);
-    body(body, model);
+    Frame frame = new Frame(page, keys);
+    Canvas body = frame.draw(canvas);
+    new BodyView(glyphs, keys, page.turns()).draw(body, page.body(), page.turned());
+    frame.foot(canvas);
     return canvas.toGrid();
+  }
+
+  /** How many parts a place takes in a window of that size, with a job open or none. */
+  public static int parts(Content content, int width, int height, boolean chain) {
+    int high = Math.max(1, height - Frame.head(chain) - Frame.FOOT);
+    BodyView body = new BodyView(Glyphs.FULL, KeyMap.USUAL, Act.MORE);
+    return body.parts(content, Math.max(2, width - 2), high);
   }
 
   /** What is shown while routines, cautions and jobs are read. */
@@ -42,37 +53,6 @@ public final class Screens {
     canvas.wrapped(
         1, row + 1, columns - 2, rows - row - 1, "esc goes on without the rest", Tone.FAINT);
     return canvas.toGrid();
-  }
-
-  private static void body(Canvas body, Model model) {
-    Screen screen = model.screen();
-    if (screen instanceof Screen.Tray tray) {
-      TrayView.draw(body, model, tray);
-    } else if (screen instanceof Screen.Round) {
-      RoundView.draw(body, model);
-    } else if (screen instanceof Screen.Bench bench) {
-      BenchView.draw(body, model, bench);
-    } else if (screen instanceof Screen.Plan plan) {
-      PlanView.draw(body, model, plan);
-    } else if (screen instanceof Screen.Tests tests) {
-      TestsView.draw(body, model, tests);
-    } else if (screen instanceof Screen.Book book) {
-      BookView.draw(body, model, book);
-    } else if (screen instanceof Screen.Wire wire) {
-      WireView.draw(body, model, wire);
-    } else if (screen instanceof Screen.TimerList timers) {
-      TimersView.draw(body, model, timers);
-    } else if (screen instanceof Screen.Cautions cautions) {
-      CautionsView.draw(body, model, cautions);
-    } else if (screen instanceof Screen.Trial trial) {
-      TrialView.draw(body, model, trial);
-    } else if (screen instanceof Screen.WeighIn weighIn) {
-      WeighView.draw(body, model, weighIn);
-    } else if (screen instanceof Screen.Reckoner reckoner) {
-      ReckonView.draw(body, model, reckoner);
-    } else if (screen instanceof Screen.Help help) {
-      HelpView.draw(body, model, help);
-    }
   }
 
   private static void tooSmall(Canvas canvas) {

@@ -152,7 +152,9 @@ public final class Springback {
   public static OptionalDouble growthAt(double radiusMm, double wireMm, double stressShare) {
     Domain.above0("radiusMm", radiusMm);
     Domain.above0("wireMm", wireMm);
-    Domain.notBelow0("stressShare", stressShare);
+    if (!(stressShare >= 0)) {
+      throw new IllegalArgumentException("stressShare must not be below 0, not " + stressShare);
+    }
     double yieldCurvature = 2 * stressShare / wireMm;
     double bentShare = 1 / (radiusMm * yieldCurvature);
     if (!(bentShare > 1)) {

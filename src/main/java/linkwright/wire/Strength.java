@@ -54,9 +54,9 @@ public final class Strength {
   }
 
   /** The element of a chain that gives way first; of several alike the first in the list. */
-  public static Held weakest(List<Held> elements) {
+  public static Element weakest(List<Element> elements) {
     return elements.stream()
-        .min(Comparator.comparingDouble(Held::collapseN))
+        .min(Comparator.comparingDouble(Element::collapseN))
         .orElseThrow(() -> new IllegalArgumentException("elements must not be empty"));
   }
 
@@ -65,7 +65,7 @@ public final class Strength {
    * the same moment.
    *
    * <p>Winkler's curved beam, round section of radius r about a centre line of radius R: the
-   * neutral line at rₙ = (R + √(R² − r²))/2, K = ((rₙ − (R − r))/(πr²·(R − rₙ)·(R − r)))·(πr³/4).
+   * neutral line at rₙ = (R + √(R² − r²))/2, K = (rₙ − R + r)·r/(4·(R − rₙ)·(R − r)).
    *
    * @param wireMm diameter of the wire, mm, above 0
    * @param radiusMm radius of the centre line, mm; no less than 0.55 of the wire is reckoned with
@@ -76,11 +76,10 @@ public final class Strength {
     double r = Domain.above0("wireMm", wireMm) / 2;
     double curve = Math.max(Domain.above0("radiusMm", radiusMm), 1.1 * r);
     double root = Math.sqrt(curve * curve - r * r);
-    double neutral = (curve + root) / 2;
     // R − rₙ, without the difference of two numbers nearly alike.
     double shift = r * r / (2 * (curve + root));
     double inner = curve - r;
-    return (neutral - inner) * r / (4 * shift * inner);
+    return (r - shift) * r / (4 * shift * inner);
   }
 
   /**
@@ -93,7 +92,7 @@ public final class Strength {
    * @param yieldMpa yield stress as worn, MPa
    * @param soldered whether the wire is one piece all round
    */
-  public record Held(
+  public record Element(
       String says,
       double wireMm,
       double acrossMm,
@@ -105,7 +104,7 @@ public final class Strength {
      * An element of a metal. Soldering anneals: what is soldered holds as soft wire does, whatever
      * it was before; what is only closed as its own temper.
      */
-    public static Held of(
+    public static Element of(
         String says,
         double wireMm,
         double acrossMm,
@@ -114,7 +113,7 @@ public final class Strength {
         Temper temper,
         boolean soldered) {
       double yield = metal.yieldMpa(soldered ? Temper.SOFT : temper);
-      return new Held(says, wireMm, acrossMm, alongMm, yield, soldered);
+      return new Element(says, wireMm, acrossMm, alongMm, yield, soldered);
     }
 
     /** Pull at which it opens or is drawn long, N. */

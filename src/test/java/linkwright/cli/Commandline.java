@@ -14,6 +14,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import linkwright.cli.console.Surroundings;
+import linkwright.cli.console.Teller;
 import linkwright.terminal.Environment;
 
 /** Runs commands with streams in memory, a clock that a test moves, and a folder of its own. */
@@ -92,6 +94,7 @@ final class Commandline implements InstantSource {
     return new Surroundings(
         new Environment(variables, false, "Linux"),
         folder,
+        this,
         this,
         in,
         Teller.of(out, utf8),

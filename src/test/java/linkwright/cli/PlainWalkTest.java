@@ -9,6 +9,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import linkwright.cli.console.Exit;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -23,16 +24,16 @@ class PlainWalkTest {
       job: Ferry bell pull
       metal: copper
       wire: 0.8 mm
-      link: {pattern: scroll, length: 24 mm, width: 8 mm}
+      link: {pattern: scroll, length: 24 mm, width: 5.6 mm}
       ring: {inside: 4 mm}
-      finished-length: 12 cm
+      finished-length: 22 cm
       clasp: {length: 15 mm, mass: 1.5 g}
-      stock: [1.5 m]
+      stock: [2.5 m]
       """;
 
   private static final List<String> BEFORE_THE_BENCH =
       List.of(
-          "log length 24.1 mm; width 8 mm; next one right",
+          "log length 24.1 mm; width 5.6 mm; next one right",
           "sample",
           "trial",
           "log links 2; rings 3; hung 58 mm",
@@ -41,7 +42,7 @@ class PlainWalkTest {
 
   private static final List<String> AFTER_THE_BENCH =
       List.of(
-          "weigh chain 3 g; length 12.1 cm; filings 0.4 g",
+          "weigh chain 3 g; length 22.1 cm; filings 0.4 g",
           "close",
           "start with the longer blank",
           "",
@@ -53,6 +54,10 @@ class PlainWalkTest {
   @BeforeEach
   void begin() {
     line = new Commandline(folder);
+  }
+
+  private Jeweller jeweller(List<String> first, List<String> last, int stopAfter) {
+    return new Jeweller(first, last, stopAfter, () -> line.wait(Duration.ofMinutes(31)));
   }
 
   private int walkNew(Commandline.Typist typist) {
@@ -72,7 +77,7 @@ class PlainWalkTest {
   class A_whole_job {
     @Test
     void goes_from_new_to_closed() {
-      Jeweller jeweller = new Jeweller(BEFORE_THE_BENCH, AFTER_THE_BENCH, Integer.MAX_VALUE);
+      Jeweller jeweller = jeweller(BEFORE_THE_BENCH, AFTER_THE_BENCH, Integer.MAX_VALUE);
 
       assertThat(walkNew(jeweller)).isZero();
 
@@ -82,10 +87,10 @@ class PlainWalkTest {
           .contains("Entered: 2 links to do again at soldered")
           .contains("Remedy: ")
           .contains("Some go back: on to “Solder the links”.")
-          .contains("1 in hand (redo)")
+          .contains("In hand: 1, from redo.")
           .contains("Entered: 2 links soldered, done again.")
-          .contains("no link, all 4 are good; no ring, all 5 are good")
-          .contains("Length: planned 127 mm, came out 121 mm.")
+          .contains("no link, all 7 are good; no ring, all 8 are good")
+          .contains("Length, planned 208 mm, came out 221 mm.")
           .contains("Entered: job closed: start with the longer blank.")
           .contains("The job is closed. reopen opens it again, quit leaves.");
       assertThat(book()).contains("kind: job-closed");
@@ -96,11 +101,11 @@ class PlainWalkTest {
 
     @Test
     void is_gone_on_with_after_it_was_cut_off_in_the_middle() {
-      assertThat(walkNew(new Jeweller(BEFORE_THE_BENCH, List.of(), 60))).isZero();
+      assertThat(walkNew(jeweller(BEFORE_THE_BENCH, List.of(), 60))).isZero();
       String cutOff = book();
       assertThat(cutOff).contains("stage: \"annealed\"").doesNotContain("job-closed");
 
-      Jeweller again = new Jeweller(List.of(), AFTER_THE_BENCH, Integer.MAX_VALUE);
+      Jeweller again = jeweller(List.of(), AFTER_THE_BENCH, Integer.MAX_VALUE);
       assertThat(line.talking(again, "walk", "ferry-bell-pull", "--plain")).isZero();
 
       assertThat(book()).startsWith(cutOff).contains("kind: job-closed");
@@ -108,7 +113,7 @@ class PlainWalkTest {
 
     @Test
     void tells_an_entry_only_once_it_is_in_the_book() {
-      Jeweller jeweller = new Jeweller(BEFORE_THE_BENCH, List.of(), 90);
+      Jeweller jeweller = jeweller(BEFORE_THE_BENCH, List.of(), 90);
       int[] told = {0};
       List<String> tooEarly = new ArrayList<>();
       Commandline.Typist looking =
@@ -158,11 +163,11 @@ class PlainWalkTest {
     @Test
     void is_asked_field_by_field_and_what_is_wrong_is_asked_again() {
       String told =
-          demo("tests", "log", "36 mm", "1.2 mm", "", "fifteen", "15 mm", "=", "tests", "quit");
+          demo("tests", "log", "41 mm", "1.2 mm", "", "fifteen", "15 mm", "=", "tests", "quit");
       assertThat(told)
           .contains("Blank (what you cut, 38 mm)?")
           .contains("“fifteen”")
-          .contains("Entered: test piece: blank 36 mm");
+          .contains("Entered: test piece: blank 41 mm");
     }
 
     @Test
@@ -174,12 +179,14 @@ class PlainWalkTest {
     @Test
     void counts_nothing_at_a_step_that_was_not_heard_yet() {
       assertThat(demo("all")).contains("You are at the bench now. Type it again");
-      assertThat(demo("bench", "all")).contains("First the caution");
+      assertThat(demo("bench", "all"))
+          .contains("all that wait is not for now.", "First: ", "An empty line: seen.")
+          .doesNotContain("Entered: ");
     }
 
     @Test
     void can_be_undone_and_stays_in_the_book_struck() throws IOException {
-      String told = demo("log blank 36 mm", "undo", "book 2", "quit");
+      String told = demo("log blank 36 mm; next one longer", "undo", "book 2", "quit");
       assertThat(told).contains("Undone: test piece", "struck entry testbench-3");
     }
 
@@ -188,7 +195,7 @@ class PlainWalkTest {
       String told = demo("note too heavy", "undo", "undo", "undo note", "restore note", "undo pan");
       assertThat(told)
           .contains("Nothing to undo here. Last entered elsewhere, and undone there (book): note")
-          .contains("Undone: note: too heavy (restore brings it back).")
+          .contains("Undone: note: too heavy (typing restore brings it back).")
           .contains("Brought back: note: too heavy.")
           .contains("After undo write nothing, or where it was entered")
           .doesNotContain("Undone: plan");
@@ -207,19 +214,22 @@ class PlainWalkTest {
       String told = demo("timers", "answer", "timers");
       assertThat(told)
           .contains(
-              "Timer: kettle is due.", "kettle: due, ", "kettle: answered.", "No timer runs.");
+              "Timer: kettle is due.",
+              "Kettle: due. Typing answer answers it.",
+              "kettle: answered.",
+              "No timer runs.");
     }
 
     @Test
     void says_before_she_leaves_what_was_looked_to() {
-      List<String> answers = new ArrayList<>(List.of("away", "yes", "yes", "no", "where"));
+      List<String> answers = new ArrayList<>(List.of("away", "1", "2", "", "where"));
       boolean[] open = {false};
       int exit =
           line.talking(
               heard -> {
-                open[0] |= heard.contains("Step 1 of");
+                open[0] |= heard.contains("An empty line: done.");
                 return Optional.of(
-                    heard.contains("leads to the bench")
+                    heard.contains("An empty line: bench.")
                         ? open[0] ? "quit" : "bench"
                         : open[0] ? answers.remove(0) : "");
               },
@@ -227,7 +237,8 @@ class PlainWalkTest {
               "--plain");
       assertThat(exit).isZero();
       assertThat(line.out())
-          .contains("Is the torch out?", "not all was looked to", "Away from the bench");
+          .contains("1: no: the torch is out.", "1: yes: the torch is out.")
+          .contains("not all was looked to", "Away from the bench");
     }
 
     @Test

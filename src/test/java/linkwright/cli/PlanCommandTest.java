@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import linkwright.cli.console.Exit;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -65,7 +66,10 @@ class PlanCommandTest {
                   "wire_links_mm",
                   "wire_rings_mm",
                   "wire_spare_mm",
+                  "wire_spare_rings_mm",
                   "wire_total_mm",
+                  "length_plus_minus_mm",
+                  "solder_placed_g",
                   "mass_links_g",
                   "mass_rings_g",
                   "mass_chain_g",
@@ -87,7 +91,8 @@ class PlanCommandTest {
       double total =
           (double) values.get("wire_links_mm")
               + (double) values.get("wire_rings_mm")
-              + (double) values.get("wire_spare_mm");
+              + (double) values.get("wire_spare_mm")
+              + (double) values.get("wire_spare_rings_mm");
       assertThat((double) values.get("wire_total_mm"))
           .isCloseTo(total, org.assertj.core.api.Assertions.within(1e-5));
       assertThat(line.err()).isEmpty();
@@ -119,7 +124,7 @@ class PlanCommandTest {
     @Test
     void says_how_much_wire_is_missing() {
       assertThat(plan(with("stock", "[100 mm]"))).isZero();
-      assertThat(line.out()).contains("are missing");
+      assertThat(line.out()).containsPattern("Wire short: [0-9.]+ mm\\.");
     }
   }
 

@@ -141,7 +141,7 @@ class ReckonContractTest {
     keysOf(
         "solder --wire '0.9 mm' --gap '0.05 mm' --strip '1 mm x 0.3 mm' --density 9.6 --fillet '50 %'"
             + " --joint side",
-        "least_piece_mm", "piece_mm", "mass_g");
+        "least_piece_mm", "piece_mm", "mass_g", "placed_g");
   }
 
   @Test

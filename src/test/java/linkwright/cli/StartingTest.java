@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import linkwright.cli.console.Exit;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -29,7 +30,8 @@ class StartingTest {
     void the_demos_plan_and_first_step_are_told_and_nothing_is_written() {
       assertThat(line.start(StartOptions.NONE)).isZero();
       assertThat(line.out())
-          .contains("(demo)", "The chain", "Wire to take", "Step 1 of ", "Do: ", "Still to do: ");
+          .contains(
+              "(demo)", "Chain weighs: ", "Wire to take", "Step 1 of ", "Do: ", "Still to do: ");
       assertThat(line.err()).isEmpty();
       assertThat(line.home()).doesNotExist();
     }
@@ -55,7 +57,7 @@ class StartingTest {
     void plain_lines_are_walked_where_they_are_wished_for() {
       StartOptions plain = StartOptions.of("--plain").orElseThrow().orThrow();
       assertThat(line.start(plain)).isZero();
-      assertThat(line.out()).contains("An empty line leads to the bench", "Left.");
+      assertThat(line.out()).contains("An empty line: bench.", "Left.");
     }
   }
 

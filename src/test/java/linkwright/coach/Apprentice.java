@@ -9,6 +9,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import linkwright.coach.kernel.DoubtfulLine;
+import linkwright.coach.kernel.Effect;
+import linkwright.coach.kernel.Held;
+import linkwright.coach.kernel.Message;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.Settings;
+import linkwright.coach.kernel.Turn;
+import linkwright.coach.keys.Key;
+import linkwright.coach.keys.KeyNames;
 import linkwright.files.Home;
 import linkwright.files.Library;
 import linkwright.job.Entry;
@@ -20,6 +29,7 @@ import linkwright.shell.Start;
 import linkwright.standing.Handbook;
 import linkwright.view.Glyphs;
 import linkwright.view.Screens;
+import linkwright.view.Shown;
 
 /**
  * Presses keys for a test and keeps facts in a book of its own in place of the disk. Time stands
@@ -50,7 +60,7 @@ public final class Apprentice {
         new Handbook(
             SHIPPED.reference(), SHIPPED.patterns(), SHIPPED.routines(), cards(), List.of());
     Settings settings = Settings.USUAL.in(ZoneId.of("Europe/Vienna"));
-    return new Apprentice(Model.begin(handbook, settings, BEGIN, 80, 24));
+    return new Apprentice(Coach.begin(handbook, settings, Screens::parts, BEGIN, 80, 24));
   }
 
   /** With a planned job open, at the way round. */
@@ -122,11 +132,11 @@ public final class Apprentice {
 
   /** Opens the book while another program writes it. */
   Apprentice looksOnly() {
-    Screen before = model.screen();
+    Held before = model.held();
     take(
         new Message.JobOpened("gate-chain", "bench", List.copyOf(book), true, List.of(), Map.of()));
     model = model.with(before);
-    return this;
+    return diskRefuses("Another Linkwright is writing this job now.");
   }
 
   /** Writes facts into the book as if they had been entered before; open the job after. */
@@ -173,7 +183,7 @@ public final class Apprentice {
   }
 
   Apprentice take(Message message) {
-    Turn turn = Update.update(model, message);
+    Turn turn = Coach.update(model, message);
     model = turn.model();
     for (Effect effect : turn.effects()) {
       asked.add(effect);
@@ -216,12 +226,12 @@ public final class Apprentice {
 
   /** The sentence told to the user; empty for none. */
   public String told() {
-    return model.notice().text();
+    return Told.of(model);
   }
 
   /** The screen as it is drawn, without spaces at the ends of lines. */
   public String shown() {
-    return Screens.draw(model, Glyphs.FULL)
+    return Shown.draw(model, Glyphs.FULL)
         .text()
         .lines()
         .map(String::stripTrailing)

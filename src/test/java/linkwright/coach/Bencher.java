@@ -9,6 +9,18 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import linkwright.coach.bench.Bench;
+import linkwright.coach.bench.BenchHeld;
+import linkwright.coach.form.Form;
+import linkwright.coach.kernel.AtBench;
+import linkwright.coach.kernel.Effect;
+import linkwright.coach.kernel.Message;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.OpenJob;
+import linkwright.coach.kernel.Settings;
+import linkwright.coach.kernel.Turn;
+import linkwright.coach.keys.Key;
+import linkwright.coach.keys.KeyNames;
 import linkwright.files.Home;
 import linkwright.files.Library;
 import linkwright.job.Entry;
@@ -19,6 +31,7 @@ import linkwright.routine.Caution;
 import linkwright.shell.Demo;
 import linkwright.shell.Start;
 import linkwright.standing.Handbook;
+import linkwright.view.Screens;
 
 /**
  * Somebody at the bench, for tests: presses keys and reads what the coach makes of them. Facts are
@@ -33,11 +46,16 @@ public final class Bencher {
   private final List<Effect> performed = new ArrayList<>();
   private Model model;
   private Instant now = MORNING;
+  private Instant steady = MORNING;
+  private static final String WRITTEN =
+      "Another Linkwright is writing this job now: it is open here to look.";
+
+  private boolean lookOnly;
   private boolean diskFull;
   private int bells;
 
   private Bencher(Settings settings) {
-    model = Model.begin(SHELF, settings, now, 80, 24);
+    model = Coach.begin(SHELF, settings, Screens::parts, now, 80, 24);
   }
 
   /** With the tray in front, empty. */
@@ -67,6 +85,7 @@ public final class Bencher {
   public static Bencher with(Settings settings, boolean lookOnly, List<Fact> facts) {
     Bencher bencher = new Bencher(settings);
     facts.forEach(fact -> bencher.enter(List.of(fact)));
+    bencher.lookOnly = lookOnly;
     bencher.take(
         new Message.JobOpened(
             "job", "bench", List.copyOf(bencher.entries), lookOnly, List.of(), Map.of()));
@@ -77,7 +96,16 @@ public final class Bencher {
   public Bencher press(String... names) {
     for (String name : names) {
       pass(Duration.ofSeconds(1));
-      take(new Message.KeyPressed(KeyNames.read(name).orElseThrow()));
+      take(new Message.KeyPressed(KeyNames.read(name).orElseThrow(), Optional.of(steady)));
+    }
+    return this;
+  }
+
+  /** The same key so often, so many milliseconds apart, as a quick hand or a worn pedal does. */
+  public Bencher pressEvery(long millis, int times, String name) {
+    for (int i = 0; i < times; i++) {
+      pass(Duration.ofMillis(millis));
+      take(new Message.KeyPressed(KeyNames.read(name).orElseThrow(), Optional.of(steady)));
     }
     return this;
   }
@@ -100,7 +128,23 @@ public final class Bencher {
   /** Lets time pass; the clock ticks once at its end. */
   public Bencher pass(Duration time) {
     now = now.plus(time);
-    take(new Message.Ticked(now));
+    steady = steady.plus(time);
+    take(new Message.Ticked(now, steady));
+    return this;
+  }
+
+  /** The computer's clock is set; time itself goes on as it does. */
+  public Bencher setClock(Duration by) {
+    now = now.plus(by);
+    take(new Message.Ticked(now, steady));
+    return this;
+  }
+
+  /** The program ends and opens the same book again, its clock as it stands now. */
+  public Bencher restart() {
+    model = Coach.begin(SHELF, model.settings(), Screens::parts, now, 80, 24);
+    steady = now;
+    take(new Message.JobOpened("job", "bench", entries(), false, List.of(), Map.of()));
     return this;
   }
 
@@ -114,7 +158,7 @@ public final class Bencher {
 
   /** Goes to the bench, sees what there is to see, and opens the step of that name. */
   public Bencher goTo(String step) {
-    if (!(model.screen() instanceof Screen.Bench)) {
+    if (!(model.held() instanceof BenchHeld)) {
       press("esc");
       take(new Message.KeyPressed(Key.of("b")));
     }
@@ -133,14 +177,14 @@ public final class Bencher {
   public void take(Message message) {
     Deque<Message> messages = new ArrayDeque<>(List.of(message));
     while (!messages.isEmpty()) {
-      Turn turn = Update.update(model, messages.remove());
+      Turn turn = Coach.update(model, messages.remove());
       model = turn.model();
       for (Effect effect : turn.effects()) {
         performed.add(effect);
         if (effect instanceof Effect.KeepFacts keep) {
           messages.add(
-              diskFull
-                  ? new Message.NotKept(keep.facts(), "the disk is full.")
+              diskFull || lookOnly
+                  ? new Message.NotKept(keep.facts(), diskFull ? "the disk is full." : WRITTEN)
                   : new Message.Kept(enter(keep.facts())));
         } else if (effect instanceof Effect.RingBell) {
           bells++;
@@ -195,7 +239,7 @@ public final class Bencher {
   }
 
   public Optional<Caution> caution() {
-    return Bench.caution(model);
+    return Bench.target(model).flatMap(at -> at.unseen(model));
   }
 
   public Pile pile(String piece) {
@@ -203,11 +247,11 @@ public final class Bencher {
   }
 
   public String notice() {
-    return model.notice().text();
+    return Told.of(model);
   }
 
   public Form form() {
-    return model.screen().form().orElseThrow();
+    return model.held().form().orElseThrow();
   }
 
   public List<Entry> entries() {

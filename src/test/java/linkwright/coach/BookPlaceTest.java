@@ -6,6 +6,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import linkwright.coach.book.BookHeld;
+import linkwright.coach.book.BookRows;
+import linkwright.coach.kernel.DoubtfulLine;
+import linkwright.coach.kernel.Effect;
 import linkwright.job.Entry;
 import linkwright.job.EntryId;
 import linkwright.job.Fact;
@@ -15,12 +19,12 @@ import org.junit.jupiter.api.Test;
 class BookPlaceTest {
   private final Apprentice apprentice = Apprentice.withAJob(Map.of()).press("esc", "k");
 
-  private static Screen.Book screen(Apprentice apprentice) {
-    return (Screen.Book) apprentice.model().screen();
+  private static BookHeld screen(Apprentice apprentice) {
+    return (BookHeld) apprentice.model().held();
   }
 
   private static Optional<Entry> chosen(Apprentice apprentice) {
-    Screen.Book screen = screen(apprentice);
+    BookHeld screen = screen(apprentice);
     return BookRows.of(apprentice.model(), screen).entry(screen.at());
   }
 
@@ -40,7 +44,7 @@ class BookPlaceTest {
     @Test
     void withoutWordsAreNotWritten() {
       apprentice.press("n", "ctrl-k");
-      assertThat(apprentice.model().screen().form().orElseThrow().hasTrouble()).isTrue();
+      assertThat(apprentice.model().held().form().orElseThrow().hasTrouble()).isTrue();
     }
 
     @Test
@@ -84,7 +88,7 @@ class BookPlaceTest {
     void theStrikeItselfBringsTheEntryBackToo() {
       noted("one").press("x").type("no").press("ctrl-k");
       apprentice.press("up", "x").type("yes").press("ctrl-k");
-      Screen.Book screen = screen(apprentice);
+      BookHeld screen = screen(apprentice);
       BookRows rows = BookRows.of(apprentice.model(), screen);
       Entry note = rows.entry(2).orElseThrow();
       assertThat(note.fact()).isEqualTo(new Fact.Noted("one"));
@@ -95,7 +99,7 @@ class BookPlaceTest {
     void theFirstEntryIsRefused() {
       apprentice.press("end", "x");
       assertThat(apprentice.told()).contains("cannot be struck");
-      assertThat(apprentice.model().screen().form()).isEmpty();
+      assertThat(apprentice.model().held().form()).isEmpty();
     }
   }
 
@@ -193,7 +197,7 @@ class BookPlaceTest {
     void onceAcceptedTheBookStaysOpenHere() {
       apprentice.opens(List.of(readable)).press("k", "v");
       apprentice.enter(new Fact.LineAccepted("63a117ba")).opens(List.of());
-      assertThat(apprentice.model().screen()).isInstanceOf(Screen.Book.class);
+      assertThat(apprentice.model().held()).isInstanceOf(BookHeld.class);
       assertThat(apprentice.told()).startsWith("The line is accepted");
     }
   }

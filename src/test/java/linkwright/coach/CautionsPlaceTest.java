@@ -4,13 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Map;
+import linkwright.coach.cautions.CautionWords;
+import linkwright.coach.cautions.CautionsHeld;
+import linkwright.coach.tray.TrayHeld;
 import linkwright.job.Fact;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
 class CautionsPlaceTest {
-  private static Screen.Cautions screen(Apprentice apprentice) {
-    return (Screen.Cautions) apprentice.model().screen();
+  private static CautionsHeld screen(Apprentice apprentice) {
+    return (CautionsHeld) apprentice.model().held();
   }
 
   @Nested
@@ -36,7 +39,7 @@ class CautionsPlaceTest {
       apprentice.press("enter");
       assertThat(screen(apprentice).open()).isTrue();
       apprentice.press("down");
-      assertThat(screen(apprentice)).isEqualTo(new Screen.Cautions(1, true, 0));
+      assertThat(screen(apprentice)).isEqualTo(new CautionsHeld(1, true, 0));
       apprentice.press("enter");
       assertThat(screen(apprentice).open()).isFalse();
     }
@@ -44,7 +47,7 @@ class CautionsPlaceTest {
     @Test
     void escLeadsBackToTheTray() {
       apprentice.press("esc");
-      assertThat(apprentice.model().screen()).isInstanceOf(Screen.Tray.class);
+      assertThat(apprentice.model().held()).isInstanceOf(TrayHeld.class);
     }
   }
 

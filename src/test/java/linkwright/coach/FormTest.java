@@ -4,6 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Map;
+import linkwright.coach.form.Field;
+import linkwright.coach.form.Form;
+import linkwright.coach.kernel.Effect;
+import linkwright.coach.kernel.Message;
+import linkwright.coach.keys.Key;
+import linkwright.coach.keys.KeyNames;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 

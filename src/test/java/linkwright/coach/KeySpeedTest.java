@@ -8,11 +8,13 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import linkwright.coach.kernel.Message;
+import linkwright.coach.kernel.Settings;
 import linkwright.job.Fact;
 import linkwright.shell.Demo;
 import linkwright.view.Glyphs;
 import linkwright.view.Grid;
-import linkwright.view.Screens;
+import linkwright.view.Shown;
 import org.junit.jupiter.api.Test;
 
 /** How long a key takes inside the program, from the key to the grid; the disk is not in it. */
@@ -55,7 +57,7 @@ class KeySpeedTest {
       long own = threads.getCurrentThreadCpuTime();
       long wall = System.nanoTime();
       bench.press("space");
-      Grid grid = Screens.draw(bench.model(), Glyphs.FULL);
+      Grid grid = Shown.draw(bench.model(), Glyphs.FULL);
       millis[WALL][i] = (System.nanoTime() - wall) / 1e6;
       millis[OWN][i] = (threads.getCurrentThreadCpuTime() - own) / 1e6;
       assertThat(grid.height()).isEqualTo(45);

@@ -5,6 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import linkwright.coach.bench.Bench;
+import linkwright.coach.form.Field;
+import linkwright.coach.form.Form;
+import linkwright.coach.kernel.JobWords;
+import linkwright.coach.kernel.Message;
+import linkwright.coach.kernel.Settings;
+import linkwright.coach.keys.Key;
+import linkwright.coach.keys.KeyMap;
+import linkwright.coach.round.RoundHeld;
+import linkwright.coach.tray.TrayWords;
 import linkwright.job.Fact;
 import linkwright.plan.PartPlan;
 import linkwright.plan.WishKeys;
@@ -13,7 +23,7 @@ import linkwright.routine.Makes;
 import linkwright.routine.Routine;
 import linkwright.standing.CountedPlan;
 import linkwright.view.Glyphs;
-import linkwright.view.Screens;
+import linkwright.view.Shown;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -39,7 +49,7 @@ class PartJobTest {
   }
 
   private static List<String> asked(Bencher bench) {
-    return bench.model().screen().form().orElseThrow().fields().stream().map(Field::id).toList();
+    return bench.model().held().form().orElseThrow().fields().stream().map(Field::id).toList();
   }
 
   private static StillLeft left(Bencher bench, String piece) {
@@ -95,7 +105,7 @@ class PartJobTest {
 
     @Test
     void begins_with_the_usual_wire_and_blank_of_its_pattern() {
-      Form form = job("clasp-hook-and-eye").model().screen().form().orElseThrow();
+      Form form = job("clasp-hook-and-eye").model().held().form().orElseThrow();
 
       assertThat(form.text(WishKeys.WIRE)).isEqualTo("1.2 mm");
       assertThat(form.text(WishKeys.LINK_BLANK)).isEqualTo("36 mm");
@@ -148,7 +158,7 @@ class PartJobTest {
     @Test
     void tells_a_number_of_pieces_that_is_none() {
       Bencher bench = job("jump-rings");
-      Form form = bench.model().screen().form().orElseThrow();
+      Form form = bench.model().held().form().orElseThrow();
       int field = asked(bench).indexOf(PartPlan.PIECES);
       assertThat(form.at()).isZero();
 
@@ -166,7 +176,7 @@ class PartJobTest {
           Bencher.with(
               new Fact.JobOpened("A job", "clasp-toggle"), new Fact.StepOpened("cut-ring"));
 
-      assertThat(bench.model().screen()).isInstanceOf(Screen.Round.class);
+      assertThat(bench.model().held()).isInstanceOf(RoundHeld.class);
     }
   }
 
@@ -174,7 +184,7 @@ class PartJobTest {
   class AChainsPlan {
     @Test
     void begins_with_the_routines_pattern_and_usual_loss() {
-      Form form = job("round-cable").model().screen().form().orElseThrow();
+      Form form = job("round-cable").model().held().form().orElseThrow();
 
       assertThat(form.text(WishKeys.LINK_PATTERN)).isEqualTo("round");
       assertThat(form.text(WishKeys.USUAL_LOSS)).isEqualTo("4 %");
@@ -264,8 +274,8 @@ class PartJobTest {
     void a_rod_is_begun() {
       Bencher bench = job("wire-drawing").press("esc").goTo("anneal-rod");
 
-      assertThat(KeyWords.line(bench.model(), 78)).startsWith("space one begun");
-      assertThat(Screens.draw(bench.model(), Glyphs.FULL).text()).contains("1 wire, 1 to begin");
+      assertThat(Shown.draw(bench.model(), Glyphs.FULL).row(23)).startsWith(" space one begun");
+      assertThat(Shown.draw(bench.model(), Glyphs.FULL).text()).contains("1 wire, 1 to begin");
     }
   }
 

@@ -2,11 +2,13 @@ package linkwright.coach;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import linkwright.coach.bench.Bench;
 import linkwright.job.Fact;
 import linkwright.routine.Ends;
 import linkwright.routine.Makes;
@@ -20,7 +22,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** The foot pedal sends Page Down and nothing else; it is enough to run the bench. */
 class PedalTest {
-  private static final int MOST_PRESSES = 5000;
+  private static final int MOST_PRESSES = 8000;
 
   @Test
   void the_pedal_alone_takes_the_demo_from_its_first_step_to_its_last() {
@@ -30,7 +32,10 @@ class PedalTest {
 
     assertEveryPieceIsFinished(bench);
     List<String> steps = bench.at().routine().steps().stream().map(Step::id).toList();
-    assertThat(stepsOpened(bench)).containsExactlyElementsOf(steps);
+    assertThat(stepsOpened(bench)).containsSubsequence(steps);
+    assertThat(stepsOpened(bench).indexOf("join"))
+        .as("nothing is joined while links are in the pickle")
+        .isGreaterThan(stepsOpened(bench).lastIndexOf("pickle-links"));
   }
 
   @Test
@@ -67,6 +72,7 @@ class PedalTest {
         bench.press(chance.nextInt(3) == 0 ? "s" : "r", "1");
       }
       bench.press("page-down");
+      waitIfAsked(bench);
     }
 
     assertThat(ended(bench)).as("seed %d, at %s", seed, bench.at().step().id()).isTrue();
@@ -120,11 +126,19 @@ class PedalTest {
     int presses = 0;
     while (!ended(bench) && presses++ < MOST_PRESSES) {
       bench.press("page-down");
+      waitIfAsked(bench);
       way.add(bench.at().step().id());
     }
     assertThat(ended(bench))
         .as("after %d presses: %s", presses, way.subList(Math.max(0, way.size() - 9), way.size()))
         .isTrue();
+  }
+
+  /** Where nothing else is to be done, she waits till it rings. */
+  private static void waitIfAsked(Bencher bench) {
+    if (bench.notice().contains("no other work waits")) {
+      bench.pass(Duration.ofMinutes(10));
+    }
   }
 
   private static boolean ended(Bencher bench) {

@@ -6,6 +6,17 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import linkwright.coach.bench.BenchHeld;
+import linkwright.coach.form.Field;
+import linkwright.coach.kernel.Effect;
+import linkwright.coach.kernel.Held;
+import linkwright.coach.kernel.Message;
+import linkwright.coach.kernel.TrayJob;
+import linkwright.coach.plan.PlanHeld;
+import linkwright.coach.round.RoundHeld;
+import linkwright.coach.testpieces.TestsHeld;
+import linkwright.coach.trial.TrialHeld;
+import linkwright.coach.weigh.WeighHeld;
 import linkwright.job.EntryId;
 import linkwright.job.Fact;
 import linkwright.job.PriceList;
@@ -56,7 +67,8 @@ class PlacesTest {
       Bencher bench = Bencher.atTheTray();
       bench.take(new Message.TrayRead(List.of(job("one"), job("two"), job("three"))));
       bench.press("down", "down", "down", "up", "enter");
-      assertThat(bench.performed(Effect.OpenJob.class)).containsExactly(new Effect.OpenJob("two"));
+      assertThat(bench.performed(Effect.OpenBook.class))
+          .containsExactly(new Effect.OpenBook("two"));
     }
 
     @Test
@@ -66,7 +78,8 @@ class PlacesTest {
       bench.press("down", "down");
       bench.take(new Message.TrayRead(List.of(job("one"))));
       bench.press("enter");
-      assertThat(bench.performed(Effect.OpenJob.class)).containsExactly(new Effect.OpenJob("one"));
+      assertThat(bench.performed(Effect.OpenBook.class))
+          .containsExactly(new Effect.OpenBook("one"));
     }
 
     @Test
@@ -92,18 +105,18 @@ class PlacesTest {
     @Test
     void leads_to_each_place_and_back() {
       Bencher bench = Bencher.withTheDemo();
-      Map<String, Class<? extends Screen>> places =
+      Map<String, Class<? extends Held>> places =
           Map.of(
-              "t", Screen.Tests.class,
-              "l", Screen.Trial.class,
-              "i", Screen.WeighIn.class,
-              "b", Screen.Bench.class);
+              "t", TestsHeld.class,
+              "l", TrialHeld.class,
+              "i", WeighHeld.class,
+              "b", BenchHeld.class);
       places.forEach(
           (key, screen) -> {
             bench.press(key);
-            assertThat(bench.model().screen()).isInstanceOf(screen);
+            assertThat(bench.model().held()).isInstanceOf(screen);
             bench.press("esc");
-            assertThat(bench.model().screen()).isInstanceOf(Screen.Round.class);
+            assertThat(bench.model().held()).isInstanceOf(RoundHeld.class);
           });
     }
 
@@ -111,14 +124,14 @@ class PlacesTest {
     void puts_the_job_back_into_the_tray() {
       Bencher bench = Bencher.withTheDemo().press("a");
       assertThat(bench.model().job()).isEmpty();
-      assertThat(bench.performed(Effect.ShutJob.class)).hasSize(1);
+      assertThat(bench.performed(Effect.ShutBook.class)).hasSize(1);
       assertThat(bench.performed(Effect.ReadTray.class)).hasSize(1);
     }
 
     @Test
     void a_job_without_a_plan_opens_at_its_plan() {
       Bencher bench = Bencher.with(new Fact.JobOpened("a", "scroll-and-ring"));
-      assertThat(bench.model().screen()).isInstanceOf(Screen.Plan.class);
+      assertThat(bench.model().held()).isInstanceOf(PlanHeld.class);
     }
   }
 
@@ -200,7 +213,7 @@ class PlacesTest {
     @Test
     void the_chain_is_counted_anew_from_the_one_that_is_followed() {
       int planned = bench.job().standing().counted().plan().orElseThrow().links();
-      fill(bench.press("n"), Map.of("hung", "40 mm")).press("ctrl-k");
+      fill(bench.press("n"), Map.of("hung", "48 mm")).press("ctrl-k");
       assertThat(bench.job().standing().counted().plan().orElseThrow().links()).isEqualTo(planned);
       bench.press("s");
       assertThat(bench.entered(Fact.TrialChosen.class)).hasSize(1);
@@ -235,13 +248,13 @@ class PlacesTest {
 
     @Test
     void what_was_weighed_is_kept_and_stands_there_when_it_is_mended() {
-      fill(bench.press("n"), Map.of("chain", "8,4 g", "filings", "0.2 g")).press("ctrl-k");
-      assertThat(bench.state().accounts().weighedIn().chainG()).hasValue(8.4);
+      fill(bench.press("n"), Map.of("chain", "6,4 g", "filings", "0.2 g")).press("ctrl-k");
+      assertThat(bench.state().accounts().weighedIn().chainG()).hasValue(6.4);
       assertThat(bench.state().accounts().weighedIn().sweepsG()).isEmpty();
       bench.press("n");
-      assertThat(bench.form().text("chain")).startsWith("8.4");
-      fill(bench, Map.of("chain", "8.6 g")).press("ctrl-k");
-      assertThat(bench.state().accounts().weighedIn().chainG()).hasValue(8.6);
+      assertThat(bench.form().text("chain")).startsWith("6.4");
+      fill(bench, Map.of("chain", "6.6 g")).press("ctrl-k");
+      assertThat(bench.state().accounts().weighedIn().chainG()).hasValue(6.6);
     }
 
     @Test
@@ -281,7 +294,7 @@ class PlacesTest {
       bench.press("c", "ctrl-k");
       assertThat(bench.state().course().closed()).isTrue();
       bench.press("c");
-      assertThat(bench.model().screen().form()).isEmpty();
+      assertThat(bench.model().held().form()).isEmpty();
       bench.press("g");
       assertThat(bench.state().course().closed()).isFalse();
       assertThat(bench.entered(Fact.JobClosed.class)).hasSize(1);
@@ -319,8 +332,8 @@ class PlacesTest {
       done.press("i", "c");
       assertThat(done.form().text("next"))
           .contains("Begin with a blank of 41.5 mm")
-          .contains("1 joint was done again")
-          .doesNotContain("1 joints");
+          .contains("1 link was done again")
+          .doesNotContain("1 links");
     }
   }
 }

@@ -4,6 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import linkwright.coach.kernel.Message;
+import linkwright.coach.keys.Key;
+import linkwright.coach.plan.PlanHeld;
+import linkwright.coach.round.RoundHeld;
 import linkwright.job.Fact;
 import linkwright.plan.Plan;
 import org.junit.jupiter.api.Test;
@@ -12,7 +16,7 @@ class PlanScreenTest {
   private final Bencher bench = Bencher.withTheDemo().press("p");
 
   private Plan preview() {
-    return ((Screen.Plan) bench.model().screen()).preview().plan().orElseThrow();
+    return ((PlanHeld) bench.model().held()).preview().counted().plan().orElseThrow();
   }
 
   private PlanScreenTest toField(String id) {
@@ -75,7 +79,7 @@ class PlanScreenTest {
     retype("finished-length", "20 cm");
     bench.press("ctrl-k");
     assertThat(bench.state().course().wish()).containsEntry("finished-length", "20 cm");
-    assertThat(bench.model().screen()).isInstanceOf(Screen.Round.class);
+    assertThat(bench.model().held()).isInstanceOf(RoundHeld.class);
     bench.press("p").press("ctrl-k");
     assertThat(bench.notice()).isEqualTo("The plan is as it was.");
     assertThat(bench.entered(Fact.PlanSet.class)).hasSize(2);

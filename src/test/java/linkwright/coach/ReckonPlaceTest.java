@@ -3,6 +3,9 @@ package linkwright.coach;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Map;
+import linkwright.coach.form.Form;
+import linkwright.coach.kernel.Effect;
+import linkwright.coach.tray.TrayHeld;
 import linkwright.job.Fact;
 import linkwright.plan.WishKeys;
 import linkwright.reckon.Reckoner;
@@ -34,7 +37,7 @@ class ReckonPlaceTest {
       Apprentice apprentice = Apprentice.atTheTray().press("r");
 
       Reckoner.sums().forEach(sum -> assertThat(apprentice.shown()).contains(sum.title()));
-      assertThat(apprentice.press("esc").model().screen()).isInstanceOf(Screen.Tray.class);
+      assertThat(apprentice.press("esc").model().held()).isInstanceOf(TrayHeld.class);
     }
 
     @Test
@@ -71,7 +74,7 @@ class ReckonPlaceTest {
     void enteringTheLastLineGoesBackToTheSums() {
       Apprentice apprentice = open(Apprentice.atTheTray(), "spare").type("27").press("ctrl-k");
 
-      assertThat(apprentice.model().screen().form()).isEmpty();
+      assertThat(apprentice.model().held().form()).isEmpty();
       assertThat(apprentice.facts()).isEmpty();
     }
 
@@ -91,9 +94,8 @@ class ReckonPlaceTest {
     void theFormsAreFilledFromThePlan() {
       Apprentice apprentice = open(inAJob(), "chain");
 
-      assertThat(apprentice.model().screen().form().orElseThrow().text("length"))
-          .isEqualTo("19 cm");
-      assertThat(apprentice.model().screen().form().orElseThrow().text("clasp")).isEqualTo("16 mm");
+      assertThat(apprentice.model().held().form().orElseThrow().text("length")).isEqualTo("19 cm");
+      assertThat(apprentice.model().held().form().orElseThrow().text("clasp")).isEqualTo("16 mm");
       // The plan's own count is what the same sum by itself comes to.
       int links =
           apprentice.model().job().orElseThrow().standing().counted().plan().orElseThrow().links();
@@ -103,7 +105,7 @@ class ReckonPlaceTest {
     @Test
     void everySumFilledFromThePlanHasNothingWrongInIt() {
       for (Sum sum : Reckoner.sums()) {
-        Form form = open(inAJob(), sum.id()).model().screen().form().orElseThrow();
+        Form form = open(inAJob(), sum.id()).model().held().form().orElseThrow();
 
         assertThat(form.hasTrouble()).as(sum.id() + " " + form.texts()).isFalse();
       }
@@ -114,7 +116,7 @@ class ReckonPlaceTest {
       Apprentice apprentice =
           open(Apprentice.withAJob(Map.of(WishKeys.RING_WIRE, "0.8 mm")), "ring");
 
-      assertThat(apprentice.model().screen().form().orElseThrow().text("wire")).isEqualTo("0.8 mm");
+      assertThat(apprentice.model().held().form().orElseThrow().text("wire")).isEqualTo("0.8 mm");
     }
 
     @Test

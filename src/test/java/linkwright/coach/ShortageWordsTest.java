@@ -4,9 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import linkwright.coach.kernel.Message;
+import linkwright.coach.kernel.ShortageWords;
 import linkwright.job.Fact;
 import linkwright.standing.Standing;
-import linkwright.standing.WireStand;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -103,15 +104,13 @@ class ShortageWordsTest {
     void are_told_as_on_the_wires_own_place_where_one_wire_gives_links_or_rings_but_not_both() {
       Standing plenty = with("5 m").job().standing();
       int links = plenty.left().get("link").toCut().orElseThrow();
-      String justTheLinks = links * 38.1 + 1 + " mm";
-      OpenJob job = with(justTheLinks).job();
-      WireStand.Pieces missing = WireStand.of(job.standing(), job.state()).orElseThrow().missing();
-      assertThat(missing.links()).isPositive();
-      assertThat(missing.rings()).isPositive();
-      assertThat(ShortageWords.of(job.standing()))
+      Standing standing = with(links * 38.1 + 1 + " mm").job().standing();
+      // Chain is cut from it, links with their rings: some of both are missing.
+      assertThat(standing.missing()).containsOnlyKeys("link", "ring");
+      assertThat(ShortageWords.of(standing))
           .containsExactly(
-              "wire for " + missing.links() + " more links",
-              "wire for " + missing.rings() + " more rings");
+              "wire for " + standing.missing().get("link") + " more links",
+              "wire for " + standing.missing().get("ring") + " more rings");
     }
   }
 

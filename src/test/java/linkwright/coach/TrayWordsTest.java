@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import linkwright.coach.kernel.TrayJob;
+import linkwright.coach.tray.TrayWords;
 import org.junit.jupiter.api.Test;
 
 class TrayWordsTest {

@@ -10,6 +10,8 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import linkwright.coach.kernel.EnteredAt;
+import linkwright.coach.kernel.Message;
 import linkwright.job.Entry;
 import linkwright.job.EntryId;
 import linkwright.job.Fact;

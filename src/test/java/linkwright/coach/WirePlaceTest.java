@@ -5,7 +5,11 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Map;
+import linkwright.coach.keys.Act;
+import linkwright.coach.wire.WireHeld;
+import linkwright.coach.wire.WirePlace;
 import linkwright.job.Fact;
+import linkwright.plain.PlainLines;
 import linkwright.standing.WireStand;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -18,11 +22,11 @@ class WirePlaceTest {
   }
 
   private static WireStand stand(Apprentice apprentice) {
-    return ((Screen.Wire) apprentice.model().screen()).stand().orElseThrow();
+    return ((WireHeld) apprentice.model().held()).stand().orElseThrow();
   }
 
   private static String trouble(Apprentice apprentice, String field) {
-    return apprentice.model().screen().form().orElseThrow().fields().stream()
+    return apprentice.model().held().form().orElseThrow().fields().stream()
         .filter(each -> each.id().equals(field))
         .findFirst()
         .orElseThrow()
@@ -55,7 +59,7 @@ class WirePlaceTest {
       int links = stand.links().stream().mapToInt(bar -> bar.next().links()).sum();
       int rings = stand.links().stream().mapToInt(bar -> bar.next().rings()).sum();
       assertThat(stand.missing().none()).isTrue();
-      assertThat(new WireStand.Pieces(links, rings)).isEqualTo(stand.toCut());
+      assertThat(new WireStand.LinksAndRings(links, rings)).isEqualTo(stand.toCut());
     }
 
     @Test
@@ -185,8 +189,12 @@ class WirePlaceTest {
 
   @Nested
   class DrawingDown {
-    private List<String> drawn() {
-      return ((Screen.Wire) apprentice.model().screen()).drawn();
+    private String sum() {
+      return ((WireHeld) apprentice.model().held()).drawn().sum();
+    }
+
+    private List<String> said() {
+      return new PlainLines(Act::words).of(new WirePlace().content(apprentice.model()));
     }
 
     @Test
@@ -196,11 +204,13 @@ class WirePlaceTest {
       clear(apprentice);
       apprentice.type("0 mm");
       // Volume is kept: 400 mm · (1.0 / 1.5)² = 177.8 mm.
-      assertThat(drawn().get(0)).startsWith("400 mm of 1 mm: begin with 177.8 mm of 1.5 mm");
-      assertThat(drawn()).anyMatch(line -> line.contains("anneal, quench"));
+      assertThat(sum()).startsWith("400 mm of 1 mm: begin with 177.8 mm of 1.5 mm");
+      assertThat(said()).anyMatch(line -> line.contains("anneal, quench"));
       apprentice.press("ctrl-k");
-      assertThat(apprentice.model().screen().form()).isEmpty();
-      assertThat(drawn()).isNotEmpty();
+      assertThat(apprentice.model().held().form()).isEmpty();
+      assertThat(said())
+          .contains("Drawn down, " + sum() + ".")
+          .anyMatch(line -> line.startsWith("Pass 3"));
       assertThat(apprentice.lastFact()).isInstanceOf(Fact.PlanSet.class);
     }
 
@@ -221,7 +231,7 @@ class WirePlaceTest {
     @Test
     void beginsWithWhatIsShort() {
       Apprentice poor = at(Map.of("stock", "100 mm")).press("d");
-      String length = poor.model().screen().form().orElseThrow().text("length");
+      String length = poor.model().held().form().orElseThrow().text("length");
       assertThat(length).isEqualTo((long) Math.ceil(stand(poor).shortMm()) + " mm");
     }
   }
@@ -229,7 +239,7 @@ class WirePlaceTest {
   @Test
   void withoutAPlanNothingCanBeEntered() {
     Apprentice blank = Apprentice.withAJob(Map.of("wire", "")).press("esc", "w", "n");
-    assertThat(blank.model().screen().form()).isEmpty();
+    assertThat(blank.model().held().form()).isEmpty();
     assertThat(blank.told()).startsWith("The job has no plan yet");
   }
 }

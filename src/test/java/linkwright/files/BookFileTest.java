@@ -122,9 +122,11 @@ class BookFileTest {
     void atAnyByteLeavesAllEarlierEntriesAndIsSetAside() throws IOException {
       Path path = bookOf(3);
       byte[] whole = Files.readAllBytes(path);
+      byte[] remembered = Files.readAllBytes(folder.resolve("anchor-chain.last"));
       int lastLine = new String(whole, StandardCharsets.UTF_8).lastIndexOf("- {");
       for (int cut = lastLine; cut < whole.length; cut++) {
         Files.write(path, Arrays.copyOf(whole, cut));
+        Files.write(folder.resolve("anchor-chain.last"), remembered);
         try (BookFile book = open(path)) {
           // Only the line end is missing: the check shows that the entry is whole.
           boolean entryIsWhole = cut == whole.length - 1;
@@ -135,7 +137,8 @@ class BookFileTest {
                       ? List.of(entry(1), entry(2), entry(3))
                       : List.of(entry(1), entry(2)));
           boolean torn = cut > lastLine && !entryIsWhole;
-          assertThat(book.problems()).hasSize(torn ? 1 : 0);
+          // The entry was shown as done, and that is remembered beside the book.
+          assertThat(book.problems()).hasSize((torn ? 1 : 0) + (entryIsWhole ? 0 : 1));
           book.append(List.of(new BookLine(9, NOW, "bench", "after", Map.of()))).orThrow();
         }
         try (BookFile again = open(path)) {
@@ -150,6 +153,7 @@ class BookFileTest {
       byte[] whole = Files.readAllBytes(path);
       Files.write(path, Arrays.copyOf(whole, whole.length - 20));
       try (BookFile book = open(path)) {
+        assertThat(book.problems()).hasSize(2);
         Problem problem = book.problems().get(0);
         assertThat(problem.line()).isEqualTo(3);
         assertThat(problem.wrong())
@@ -161,7 +165,12 @@ class BookFileTest {
       Path aside = folder.resolve("anchor-chain.torn-20261125T200000Z.txt");
       assertThat(Files.readString(aside)).startsWith("- {n: 2, at: 2026");
       try (BookFile again = open(path)) {
-        assertThat(again.problems()).isEmpty();
+        assertThat(again.problems())
+            .singleElement()
+            .satisfies(
+                gone ->
+                    assertThat(gone.wrong())
+                        .startsWith("Entry 2 of bench was shown as done and is not in the book"));
       }
     }
 
@@ -318,6 +327,18 @@ class BookFileTest {
         assertThat(book.lines()).hasSize(3).last().isEqualTo(other.madeBy("bench~2"));
         assertThat(book.problems().get(0).wrong())
             .isEqualTo("Entry 1 of device bench says something else here than on line 2.");
+      }
+    }
+
+    @Test
+    void aBookOfANewerFormatOpensToLookAndSaysSo() throws IOException {
+      Path path = bookOf(2);
+      Files.writeString(path, Files.readString(path).replace("book, format 2", "book, format 3"));
+      try (BookFile book = open(path)) {
+        assertThat(book.lines()).hasSize(2);
+        assertThat(book.whyReadOnly())
+            .hasValueSatisfying(
+                why -> assertThat(why).contains("A newer Linkwright wrote this book, in format 3"));
       }
     }
 

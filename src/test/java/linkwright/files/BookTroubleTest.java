@@ -198,10 +198,10 @@ class BookTroubleTest {
   }
 
   @Test
-  void onlyTheBookAndItsLockStandInTheFolder() throws IOException {
+  void onlyTheBookItsLockAndWhatWasShownLastStandInTheFolder() throws IOException {
     try (Stream<Path> files = Files.list(path.getParent())) {
       assertThat(files.map(file -> file.getFileName().toString()))
-          .containsExactlyInAnyOrder("trace.yaml", "trace.lock");
+          .containsExactlyInAnyOrder("trace.yaml", "trace.lock", "trace.last");
     }
   }
 

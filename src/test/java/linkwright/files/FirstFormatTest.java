@@ -56,8 +56,14 @@ class FirstFormatTest {
     return routine -> stages.getOrDefault(routine, Map.of());
   }
 
+  /**
+   * What the first release made of the entries. Since then the pieces of a trial length that is
+   * followed count as made; it did not count them, so the choice is left out here.
+   */
   private static List<String> standing(String name, List<Entry> entries) throws IOException {
-    JobState state = JobState.replay(entries, stages());
+    List<Entry> asThen =
+        entries.stream().filter(entry -> !(entry.fact() instanceof Fact.TrialChosen)).toList();
+    JobState state = JobState.replay(asThen, stages());
     List<String> told = new ArrayList<>();
     told.add(name + ": step " + state.course().step());
     state.piles().byPiece().forEach((kind, pile) -> told.add("  " + kind + ":" + words(pile)));

@@ -179,6 +179,7 @@ class ForeignFilesTest {
     void that_is_one_is_set_aside_without_a_claim_that_is_not_known() throws IOException {
       Path path = folder.resolve("jobs/trace.yaml");
       Files.writeString(path, bookText() + "- {n: 3, at: 2026");
+      Files.delete(folder.resolve("jobs/trace.last"));
       try (BookFile book = open(path).orThrow()) {
         assertThat(book.problems())
             .singleElement()

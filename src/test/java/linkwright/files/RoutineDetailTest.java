@@ -13,7 +13,7 @@ import linkwright.job.Fact;
 import linkwright.quantity.Problem;
 import linkwright.routine.Level;
 import linkwright.routine.Loop;
-import linkwright.routine.PieceKind;
+import linkwright.routine.PieceDetail;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
 import linkwright.routine.WaitEnds;
@@ -110,7 +110,7 @@ class RoutineDetailTest {
     Routine mine = library.routines().get("mine");
     assertThat(mine.detail().level()).contains(Level.PRACTISED);
     assertThat(mine.detail().kinds())
-        .isEqualTo(Map.of("link", new PieceKind("round", 3), "bar", new PieceKind("long", 1)));
+        .isEqualTo(Map.of("link", new PieceDetail("round", 3), "bar", new PieceDetail("long", 1)));
     assertThat(mine.detail().questions().get(0).answers()).startsWith("Three").hasSize(3);
     Step first = mine.steps().get(0);
     assertThat(first.detail().tools()).containsExactly("saw frame", "bench pin");

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -21,9 +22,11 @@ import linkwright.reference.Metal;
 import linkwright.reference.Range;
 import linkwright.reference.Reference;
 import linkwright.reference.Solder;
+import linkwright.reference.TradeTerm;
 import linkwright.routine.Caution;
 import linkwright.routine.Gear;
 import linkwright.routine.Hazard;
+import linkwright.routine.When;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
 import org.yaml.snakeyaml.constructor.SafeConstructor;
@@ -39,7 +42,17 @@ final class Shipped {
         list("shared/solders.yaml", "solders").stream().map(Shipped::solder).toList(),
         list("shared/fineness.yaml", "fineness").stream().map(Shipped::rule).toList(),
         list("shared/clasps.yaml", "clasps").stream().map(Shipped::clasp).toList(),
-        list("shared/fineness.yaml", "limits").stream().map(Shipped::limit).toList());
+        list("shared/fineness.yaml", "limits").stream().map(Shipped::limit).toList(),
+        list("shared/glossary.yaml", "glossary").stream().map(Shipped::term).toList());
+  }
+
+  private static TradeTerm term(Map<String, Object> from) {
+    String word = (String) from.get("word");
+    return new TradeTerm(
+        word,
+        (String) from.getOrDefault("american", word),
+        (List<String>) from.getOrDefault("seen-as", List.of()),
+        (String) from.get("says"));
   }
 
   private static Limit limit(Map<String, Object> from) {
@@ -121,6 +134,9 @@ final class Shipped {
         number(m.get("liquidus-c")),
         (Integer) m.get("flow-order"),
         number(m.get("density-g-cm3")),
+        (String) m.get("grade"),
+        (String) m.get("alloy"),
+        OptionalInt.of((Integer) m.get("fineness-permille")),
         (String) m.get("note"),
         (String) m.get("source"));
   }
@@ -131,6 +147,9 @@ final class Shipped {
         Family.read((String) m.get("family")).orThrow(),
         (List<Integer>) m.get("finenesses"),
         Optional.ofNullable(m.get("exempt-below-g")).map(Shipped::number),
+        m.get("of-contained") != null,
+        m.get("any-fineness") != null,
+        Optional.ofNullable((Integer) m.get("solder-at-least")),
         (Boolean) m.get("compulsory"),
         (String) m.get("date"),
         (String) m.get("source"),
@@ -145,6 +164,12 @@ final class Shipped {
         number(m.get("mass-g")),
         (Boolean) m.get("spring-inside"),
         (String) m.get("source"));
+  }
+
+  private static When when(Map<String, List<String>> words) {
+    return words == null
+        ? When.ALWAYS
+        : new When(words, OptionalDouble.empty(), OptionalDouble.empty());
   }
 
   private static Caution caution(Map<String, Object> m) {
@@ -165,6 +190,7 @@ final class Shipped {
         (List<String>) m.get("if-it-goes-wrong"),
         wear,
         (String) m.get("source"),
-        (String) m.get("defers"));
+        (String) m.get("defers"),
+        when((Map<String, List<String>>) m.get("when")));
   }
 }

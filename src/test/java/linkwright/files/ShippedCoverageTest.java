@@ -75,6 +75,9 @@ class ShippedCoverageTest {
     @Test
     void doNotMakeUpForARinseThatIsLost() {
       for (Routine routine : LIBRARY.routines().values()) {
+        if (routine.steps().stream().noneMatch(step -> step.does().contains(Hazard.PICKLES))) {
+          continue;
+        }
         List<Step> unrinsed =
             routine.steps().stream().map(step -> changed(step, false, step.cautions())).toList();
         assertThat(

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import linkwright.plan.FinenessWord;
 import linkwright.reference.Clasp;
 import linkwright.reference.Family;
 import linkwright.reference.FinenessRule;
@@ -59,7 +60,7 @@ final class ShippedReferenceTest {
       for (String id : List.of("hard-silver", "medium-silver", "easy-silver")) {
         assertThat(SHIPPED.solder(id).orThrow().liquidusC()).isLessThan(sterlingMelts);
       }
-      // At least 20 °C below the gold's solidus: "Carat gold solders", ganoksin.com.
+      // At least 20 °C below the gold's solidus: common practice, no source.
       assertThat(SHIPPED.solder("hard-gold").orThrow().liquidusC())
           .isLessThanOrEqualTo(metal("18k").meltC().from() - 20);
     }
@@ -82,6 +83,39 @@ final class ShippedReferenceTest {
             assertThat(solder.solidusC()).as(id).isCloseTo(range[0], within(0.5));
             assertThat(solder.liquidusC()).as(id).isCloseTo(range[1], within(0.5));
           });
+    }
+
+    @Test
+    void everySolderSaysItsGradeAlloyAndFineness() {
+      assertThat(SHIPPED.solders())
+          .allSatisfy(
+              solder -> {
+                assertThat(solder.grade()).as(solder.id()).isNotBlank();
+                assertThat(solder.alloy()).as(solder.id()).isNotBlank();
+                assertThat(solder.finenessPermille()).as(solder.id()).isPresent();
+              });
+    }
+
+    /** A later joint takes a grade that is no harder. */
+    @Test
+    void gradesFallInOrderOfFlow() {
+      List<String> grades = List.of("hard", "medium", "easy", "extra easy");
+      for (Family family : List.of(Family.SILVER, Family.GOLD)) {
+        assertThat(SHIPPED.soldersFor(family).stream().map(one -> grades.indexOf(one.grade())))
+            .isSorted()
+            .doesNotContain(-1);
+      }
+    }
+
+    /** UK: SI 2002/506, article 6, solder on silver at least 650. */
+    @Test
+    void theUkMarkTakesEasySolderAndNotTheBrazingAlloys() {
+      int least =
+          SHIPPED.fineness("UK", Family.SILVER).orElseThrow().solderPermille().orElseThrow();
+      assertThat(least).isEqualTo(650);
+      assertThat(SHIPPED.solder("easy-silver").orThrow().isAsFineAs(least)).isTrue();
+      assertThat(SHIPPED.solder("extra-easy-silver").orThrow().isAsFineAs(least)).isFalse();
+      assertThat(SHIPPED.solder("ag-156").orThrow().isAsFineAs(least)).isFalse();
     }
 
     @Test
@@ -120,6 +154,49 @@ final class ShippedReferenceTest {
       assertThat(rule("UK", Family.SILVER).finenesses()).containsExactly(800, 925, 958, 999);
       assertThat(rule("UK", Family.PLATINUM).finenesses()).containsExactly(850, 900, 950, 999);
       assertThat(rule("UK", Family.PALLADIUM).finenesses()).containsExactly(500, 950, 999);
+    }
+
+    /** Hallmarking Act 1973, s. 4(1): not less than the least fineness. */
+    @Test
+    void theUkMarksAnAlloyWithTheFinenessThatItReaches() {
+      assertThat(rule("UK", Family.SILVER).markedAs(935)).hasValue(925);
+      assertThat(rule("UK", Family.GOLD).markedAs(917)).hasValue(916);
+      assertThat(rule("UK", Family.GOLD).markedAs(333)).isEmpty();
+    }
+
+    /** Waarborgbesluit 2019, art. 1; Waarborgregeling 2019, art. 2; Waarborgwet 2019, art. 1. */
+    @Test
+    void theNetherlandsWeighTheMetalContained() {
+      assertThat(rule("Netherlands", Family.SILVER).needsMark(8.6, 925)).isFalse();
+      assertThat(rule("Netherlands", Family.SILVER).needsMark(8.7, 925)).isTrue();
+      assertThat(rule("Netherlands", Family.GOLD).needsMark(1.7, 585)).isFalse();
+      assertThat(rule("Netherlands", Family.GOLD).needsMark(1.71, 585)).isTrue();
+      assertThat(rule("Netherlands", Family.PLATINUM).finenesses()).containsExactly(850, 900, 950);
+      assertThat(rule("Netherlands", Family.GOLD).markedAs(375)).isEmpty();
+    }
+
+    @Test
+    void aPlanTellsTheMarkTheWeightThatCountsAndTheSolderThatPasses() {
+      assertThat(FinenessWord.of(metal("935"), 8.6, SHIPPED))
+          .anySatisfy(
+              uk ->
+                  assertThat(uk)
+                      .contains(
+                          "UK: a fineness mark is needed",
+                          "935 is marked as 925",
+                          "at least 650: by these figures hard, medium, easy will do"))
+          .anySatisfy(
+              nl -> assertThat(nl).contains("Netherlands: weigh it", "8.04 g of the metal itself"));
+      assertThat(FinenessWord.of(metal("9ct"), 20, SHIPPED))
+          .anySatisfy(nl -> assertThat(nl).contains("375 is below its least fineness"));
+      assertThat(FinenessWord.needed(metal("925"), 8.5, SHIPPED)).containsExactly("UK");
+    }
+
+    /** FeinGehG, section 5: jewellery may be stamped with any fineness. */
+    @Test
+    void germanyStampsAnyFineness() {
+      assertThat(rule("Germany", Family.GOLD).markedAs(417)).hasValue(417);
+      assertThat(rule("Germany", Family.SILVER).note()).contains("10 thousandths");
     }
 
     @Test

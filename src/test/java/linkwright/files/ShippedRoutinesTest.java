@@ -20,9 +20,14 @@ class ShippedRoutinesTest {
     assertThat(LIBRARY.routines())
         .containsOnlyKeys(
             "bar-and-ring",
+            "belcher",
+            "byzantine",
+            "clasp-box",
             "clasp-hook-and-eye",
             "clasp-s-hook",
             "clasp-toggle",
+            "curb-filed",
+            "double-loop-in-loop",
             "figure-of-eight",
             "graduated-units",
             "jump-rings",
@@ -31,6 +36,7 @@ class ShippedRoutinesTest {
             "repair-one-link",
             "round-cable",
             "scroll-and-ring",
+            "torch-practice",
             "wire-drawing");
   }
 

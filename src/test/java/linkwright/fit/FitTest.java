@@ -4,12 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import linkwright.link.Bending;
+import linkwright.link.Formed;
 import linkwright.link.Pattern;
 import linkwright.link.PatternFiles;
+import linkwright.quantity.Doubtful;
 import linkwright.quantity.UnitStyle;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -88,9 +93,9 @@ class FitTest {
       Proposal second = next(learned, WISH, 0);
       Expected again = Fit.expect(HOOK, 0.9, hands, second.blankMm(), second.formersMm()).orThrow();
       assertThat(Math.abs(made.lengthMm() - 15)).isGreaterThan(0.8);
-      assertThat(Math.abs(again.lengthMm() - 15)).isLessThan(0.15);
+      assertThat(Math.abs(again.lengthMm() - 15)).isLessThan(0.3);
       assertThat(second.expected().lengthSpreadMm())
-          .isLessThan(first.expected().lengthSpreadMm() / 2);
+          .isLessThan(first.expected().lengthSpreadMm() / 1.8);
     }
 
     @Test
@@ -120,18 +125,55 @@ class FitTest {
     @Test
     void aLinkShorterThanItsBendsIsToldWithTheNearest() {
       Proposal proposal = next(NEW, new LinkSize(6, 5), 0);
-      assertThat(proposal.reach()).isEqualTo(Reach.TOO_LONG_AT_THE_SHORTEST);
+      assertThat(proposal.reach()).isEqualTo(Reach.TOO_LONG);
       assertThat(proposal.shortfall(UnitStyle.METRIC).orElseThrow())
-          .startsWith("A link of 6 mm by 5 mm cannot be had from these formers; the nearest is")
-          .contains("wish for a longer link");
+          .startsWith("A link of 6 mm by 5 mm cannot be had over eye 2 mm; the nearest is")
+          .endsWith("No formers give that: wish for a longer link.");
     }
 
     @Test
-    void aWidthThatNoFormerGivesIsToldWithWhatToTake() {
-      assertThat(next(NEW, new LinkSize(15, 9), 0).shortfall(UnitStyle.METRIC).orElseThrow())
-          .contains("take larger formers for a wider one");
-      assertThat(next(NEW, new LinkSize(15, 2.5), 0).shortfall(UnitStyle.METRIC).orElseThrow())
-          .contains("take smaller formers for a narrower one");
+    void aWidthThatNoFormerOwnedGivesIsToldWithWhatToTake() {
+      Proposal wide = next(NEW, new LinkSize(18, 7), 0);
+      assertThat(wide.reach()).isEqualTo(Reach.WIDTH_OFF);
+      assertThat(wide.instead().orElseThrow().get("eye")).isGreaterThan(4.0);
+      assertThat(wide.shortfall(UnitStyle.METRIC).orElseThrow())
+          .contains("over eye 4 mm")
+          .endsWith("Take eye 5 mm.");
+      Proposal narrow = next(NEW, new LinkSize(15, 3.4), 0);
+      assertThat(narrow.instead().orElseThrow().get("eye")).isLessThan(2.0);
+    }
+
+    /** Round cable of 18 AWG, links of 5/16 in, from the default mandrel of 4 mm. */
+    @Test
+    void aRoundLinkTooShortTakesALargerMandrelAndNamesIt() {
+      Pattern round = PatternFiles.named("round");
+      double wire = 1.024;
+      LinkSize wish = new LinkSize(7.94, 7.94);
+      Proposal proposal = Fit.next(round, wire, NEW, wish, Map.of(), 0).orThrow();
+      assertThat(proposal.reach()).isEqualTo(Reach.TOO_SHORT);
+      assertThat(proposal.shortfall(UnitStyle.METRIC).orElseThrow())
+          .contains("over ring 4 mm")
+          .endsWith("Take ring 5.7 mm.");
+      Proposal taken = Fit.next(round, wire, NEW, wish, Map.of("ring", List.of(5.7)), 0).orThrow();
+      assertThat(taken.reach()).isEqualTo(Reach.REACHED);
+      assertThat(taken.shortfall(UnitStyle.METRIC)).isEmpty();
+    }
+
+    /** What is told to take is taken, and then nothing is told any more. */
+    @Test
+    void adviceDoesNotGoRoundInCircles() {
+      for (double length = 12; length <= 20; length += 2) {
+        LinkSize wish = new LinkSize(length, 5);
+        Proposal proposal = Fit.next(SCROLL, 0.9, NEW, wish, Map.of(), 0).orThrow();
+        Map<String, List<Double>> owned = new LinkedHashMap<>();
+        proposal.instead().ifPresent(i -> i.forEach((name, mm) -> owned.put(name, List.of(mm))));
+        if (!owned.isEmpty()) {
+          assertThat(
+                  Fit.next(SCROLL, 0.9, NEW, wish, owned, 0).orThrow().shortfall(UnitStyle.METRIC))
+              .as("a scroll of %s mm over %s", length, owned)
+              .isEmpty();
+        }
+      }
     }
 
     @Test
@@ -191,6 +233,118 @@ class FitTest {
       assertThatIllegalArgumentException()
           .isThrownBy(() -> Maker.unknown(Double.NaN))
           .withMessageContaining("stressShare");
+    }
+  }
+
+  @Nested
+  class WhatIsAskedBeforeItIsKept {
+    private static final Tried FIRST = Tried.measured(27.5, Map.of("eye", 2.5), 14.1, 4.6);
+    private static final Maker KNOWN =
+        Fit.learn(HOOK, 0.9, NEW, List.of(FIRST, FIRST), new LinkSize(14, 4.6));
+
+    private static Optional<Doubtful> asked(Maker maker, double lengthMm, double widthMm) {
+      Tried piece = Tried.measured(27.5, Map.of("eye", 2.5), lengthMm, widthMm);
+      return Fit.doubtful(HOOK, 0.9, maker, piece, UnitStyle.METRIC);
+    }
+
+    @Test
+    void whatIsInReasonIsNot() {
+      assertThat(asked(KNOWN, 14.3, 4.7)).isEmpty();
+      assertThat(asked(NEW, 15.5, 4.8)).isEmpty();
+    }
+
+    @Test
+    void aDecimalSignThatSlippedIsSuggested() {
+      Doubtful doubtful = asked(KNOWN, 140, 4.6).orElseThrow();
+      assertThat(doubtful.meant()).isEqualTo("14 mm");
+      assertThat(doubtful.question()).startsWith("140 mm long, where 14.").endsWith(": 14 mm?");
+      assertThat(asked(NEW, 140, 4.6)).isPresent();
+    }
+
+    @Test
+    void anotherMissIsToBeMeasuredAgain() {
+      Doubtful doubtful = asked(KNOWN, 16.9, 4.6).orElseThrow();
+      assertThat(doubtful.meant()).isEmpty();
+      assertThat(doubtful.question()).endsWith("was expected: measure it again?");
+      assertThat(asked(KNOWN, 14.1, 6.5).orElseThrow().question()).startsWith("6.5 mm wide");
+    }
+
+    @Test
+    void aPieceThatWasOnlyJudgedIsNot() {
+      Tried judged = Tried.judged(27.5, Map.of(), List.of(Verdict.LONGER));
+      assertThat(Fit.doubtful(HOOK, 0.9, KNOWN, judged, UnitStyle.METRIC)).isEmpty();
+    }
+  }
+
+  @Nested
+  class WhatIsHonest {
+    /** Two pieces of one blank that measure 14.0 and 15.4 must not say ± 0.24. */
+    @Test
+    void twoPiecesOfOneBlankThatDifferWidenTheSpread() {
+      Map<String, Double> eye = Map.of("eye", 2.5);
+      Maker maker =
+          Fit.learn(
+              HOOK,
+              0.9,
+              NEW,
+              List.of(Tried.measured(27.5, eye, 14.0, 4.6), Tried.measured(27.5, eye, 15.4, 4.6)),
+              new LinkSize(14, 4.6));
+      Expected expected = Fit.expect(HOOK, 0.9, maker, 27.5, eye).orThrow();
+      // Two readings as far apart have themselves a standard deviation of 1.4/√2, 0.99.
+      assertThat(expected.lengthSpreadMm()).isBetween(0.5, 1.2);
+      assertThat(expected.lengthMm()).isBetween(14.0, 15.4);
+    }
+
+    @Test
+    void onePieceMisreadHardlyTurnsTheHandsOnceOthersSpeakAgainstIt() {
+      Map<String, Double> eye = Map.of("eye", 2.5);
+      Tried good = Tried.measured(27.5, eye, 14.1, 4.6);
+      Maker clean = Fit.learn(HOOK, 0.9, NEW, List.of(good, good, good), WISH);
+      Tried slip = Tried.measured(27.5, eye, 12.6, 4.6);
+      Maker slipped = Fit.learn(HOOK, 0.9, NEW, List.of(good, slip, good), WISH);
+      double off =
+          Fit.expect(HOOK, 0.9, slipped, 27.5, eye).orThrow().lengthMm()
+              - Fit.expect(HOOK, 0.9, clean, 27.5, eye).orThrow().lengthMm();
+      // The mean of the three lies 0.5 lower.
+      assertThat(off).isBetween(-0.25, 0.0);
+    }
+
+    @Test
+    void aMakerWhosePiecesAgreeIsToldLessSpreadThanOneWhoseScatter() {
+      Map<String, Double> eye = Map.of("eye", 2.5);
+      List<Tried> alike = new ArrayList<>();
+      List<Tried> unlike = new ArrayList<>();
+      for (int i = 0; i < 8; i++) {
+        alike.add(Tried.measured(27.5, eye, 14.1 + (i % 2 == 0 ? 0.03 : -0.03), 4.6));
+        unlike.add(Tried.measured(27.5, eye, 14.1 + (i % 2 == 0 ? 0.6 : -0.6), 4.6));
+      }
+      Maker steady = Fit.learn(HOOK, 0.9, NEW, alike, WISH);
+      Maker loose = Fit.learn(HOOK, 0.9, NEW, unlike, WISH);
+      assertThat(steady.scatter().share()).isLessThan(0.8);
+      assertThat(loose.scatter().share()).isGreaterThan(1.3);
+      assertThat(Fit.expect(HOOK, 0.9, loose, 27.5, eye).orThrow().lengthSpreadMm())
+          .isGreaterThan(2 * Fit.expect(HOOK, 0.9, steady, 27.5, eye).orThrow().lengthSpreadMm());
+    }
+
+    /** A blank that was found and typed back in gives the link that was found with it. */
+    @Test
+    void theBlankFoundAndTypedBackGivesTheSameLink() {
+      for (Wish wish :
+          List.of(new Wish(HOOK, 15, 5), new Wish(SCROLL, 15, 4.9), new Wish(oval(), 12, 4.8))) {
+        Proposal proposal =
+            Fit.next(wish.pattern, 0.9, NEW, new LinkSize(wish.length, wish.width), Map.of(), 0.1)
+                .orThrow();
+        Formed typed =
+            Fit.link(wish.pattern, 0.9, NEW, proposal.blankMm(), proposal.formersMm()).orThrow();
+        assertThat(typed.lengthMm()).isEqualTo(proposal.expected().lengthMm());
+        assertThat(typed.widthMm()).isEqualTo(proposal.expected().widthMm());
+      }
+    }
+
+    private record Wish(Pattern pattern, double length, double width) {}
+
+    private static Pattern oval() {
+      return PatternFiles.named("oval");
     }
   }
 

@@ -19,7 +19,7 @@ class PackagesTest {
 
   @Test
   void no_packages_know_each_other_in_a_circle() throws IOException {
-    assertThat(Program.known().get("linkwright.view")).contains("linkwright.coach");
+    assertThat(Program.known().get("linkwright.view")).contains("linkwright.coach.kernel");
     Exceptions.of("circles").areAllThatIsFound(circles(Program.known()));
   }
 

@@ -142,7 +142,7 @@ final class Reached {
         .getTarget()
         .resolveMember()
         .filter(field -> !writes)
-        .filter(field -> !(isConstant(field) && (ownEnum && isMade(by) || isSwitch(by))))
+        .filter(field -> !(isConstant(field) && ((ownEnum && isMade(by)) || isSwitch(by))))
         .ifPresent(members::add);
   }
 

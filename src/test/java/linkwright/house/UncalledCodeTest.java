@@ -42,7 +42,7 @@ class UncalledCodeTest {
     JavaClass text = Program.CLASSES.get("linkwright.text.Text");
     List<String> uncalled = uncalled(new Reached().from(text.getMethod("safe", String.class)));
     assertThat(uncalled)
-        .contains("Main", "coach.Model", "view.Screens", "text.Text.wrap(String, int)")
+        .contains("Main", "coach.kernel.Model", "view.Screens", "text.Text.wrap(String, int)")
         .doesNotContain("text.Text", "text.Text.safe(String)");
   }
 

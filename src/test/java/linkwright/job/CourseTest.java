@@ -28,7 +28,7 @@ class CourseTest {
             new Fact.PlanSet(Map.of("wire", "1 mm")),
             new Fact.StepOpened("form-links"),
             new Fact.StepDone("form-links"),
-            new Fact.TimerStarted("pickle", 480),
+            new Fact.TimerStarted("Pickle", 480, "pickle", "form-links"),
             new Fact.CautionSeen("torch"),
             new Fact.JobClosed("a longer mandrel"),
             new Fact.JobOpened("Harbour chain, again", "belcher"));
@@ -37,7 +37,7 @@ class CourseTest {
     assertThat(course.wish()).containsExactly(Map.entry("wire", "1 mm"));
     assertThat(course.step()).isEqualTo("form-links");
     assertThat(course.stepsDone()).containsExactly("form-links");
-    assertThat(course.waitsBegun()).containsExactly("pickle");
+    assertThat(course.waitsBegun()).containsExactly(new StepWait("form-links", "Pickle"));
     assertThat(course.cautionsSeen()).containsExactly("torch");
     assertThat(course.nextTime()).isEqualTo("a longer mandrel");
     assertThat(course.closed()).isFalse();
@@ -69,13 +69,11 @@ class CourseTest {
     }
 
     @Test
-    void the_waits_begun_are_those_since_the_step_was_opened() {
-      Fact open = new Fact.StepOpened("pickle");
-      Fact pickle = new Fact.TimerStarted("pickle", 480);
-      Fact rinse = new Fact.TimerStarted("rinse", 30);
-      assertThat(course(open, pickle, rinse).waitsBegun())
-          .containsExactlyInAnyOrder("pickle", "rinse");
-      assertThat(course(open, pickle, new Fact.StepOpened("check")).waitsBegun()).isEmpty();
+    void a_wait_is_begun_for_its_step_whatever_step_is_opened_and_one_of_her_own_for_none() {
+      Fact pickle = new Fact.TimerStarted("Pickle", 480, "pickle", "pickle-links");
+      Fact own = new Fact.TimerStarted("Pickle", 480);
+      assertThat(course(pickle, own, new Fact.StepOpened("check")).waitsBegun())
+          .containsExactly(new StepWait("pickle-links", "Pickle"));
     }
   }
 

@@ -156,4 +156,23 @@ class TimeSheetTest {
       assertThat(sheet.sittingAt(MORNING)).isTrue();
     }
   }
+
+  @Test
+  void typing_prices_and_reading_what_they_come_to_is_no_work() {
+    atTheBench("finish").pass(Duration.ofMinutes(10)).enter(through(1, "finish"));
+    Fact prices = new Fact.PricesSet(Map.of("hour", 28.0), "EUR");
+    enter(prices);
+    double worked = sheet.totalSeconds();
+    pass(Duration.ofMinutes(4)).enter(prices).pass(Duration.ofMinutes(6)).enter(prices);
+    assertThat(sheet.totalSeconds()).isEqualTo(worked);
+    pass(Duration.ofMinutes(1)).enter(new Fact.JobClosed(""));
+    assertThat(sheet.totalSeconds()).isEqualTo(worked);
+  }
+
+  @Test
+  void work_that_a_note_breaks_into_is_not_lost() {
+    atTheBench("solder").pass(Duration.ofMinutes(15)).enter(new Fact.Noted("a little hot"));
+    pass(Duration.ofMinutes(5)).enter(through(6, "solder"));
+    assertThat(sheet.totalSeconds()).isCloseTo(20 * 60, TO_THE_MILLISECOND);
+  }
 }

@@ -83,7 +83,7 @@ class ChainCountTest {
   void sizesThatCannotBeAreTold() {
     assertThat(bad(ChainCount.of(0, 3, 400, 0, Joining.RING_AT_EACH_END)))
         .contains("link's inside");
-    assertThat(bad(ChainCount.of(12, -3, 400, 0, Joining.RING_AT_EACH_END))).contains("-3 mm");
+    assertThat(bad(ChainCount.of(12, -3, 400, 0, Joining.RING_AT_EACH_END))).contains("−3 mm");
     assertThat(bad(ChainCount.of(12, 3, 0, 0, Joining.RING_AT_EACH_END)))
         .contains("finished length");
     assertThat(bad(ChainCount.of(12, 3, 400, -1, Joining.RING_AT_EACH_END))).contains("clasp");

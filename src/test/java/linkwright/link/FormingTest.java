@@ -220,8 +220,8 @@ class FormingTest {
     void sizesThatAreNotAboveZeroAreTold() {
       assertThat(bad(Shapes.read(scroll, 0, 38)))
           .isEqualTo("The wire is 0 mm: it must be more than 0 mm.");
-      assertThat(bad(Shapes.read(scroll, -3, 38))).startsWith("The wire is -3 mm");
-      assertThat(bad(Shapes.read(scroll, 0.9, -38))).startsWith("The blank is -38 mm");
+      assertThat(bad(Shapes.read(scroll, -3, 38))).startsWith("The wire is −3 mm");
+      assertThat(bad(Shapes.read(scroll, 0.9, -38))).startsWith("The blank is −38 mm");
       assertThat(bad(Shapes.read(scroll, Double.NaN, 38))).startsWith("The wire is not a number");
       assertThat(bad(Shapes.read(scroll, 0.9, Double.POSITIVE_INFINITY)))
           .isEqualTo("The blank is more than a kilometre: look at the unit.");

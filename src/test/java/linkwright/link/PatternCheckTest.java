@@ -22,11 +22,11 @@ class PatternCheckTest {
     assertThat(PatternCheck.of(pattern))
         .extracting(PatternCheck.Finding::sentence)
         .containsExactly(
-            "The former \"eye\" is -2 mm: an inside diameter of more than 0 mm.",
+            "The former \"eye\" is −2 mm: an inside diameter of more than 0 mm.",
             "There is no former \"eyes\": one of the pattern's formers, eye.",
             "The bend turns 0 degrees: more than 0, at most 3600 (ten turns); the side says to"
                 + " which hand.",
-            "The run is -1 mm long: a length of more than 0 mm.",
+            "The run is −1 mm long: a length of more than 0 mm.",
             "The path has no \"run: rest\": exactly one, so that the blank decides its length;"
                 + " repeat it as \"run: as rest\".");
     assertThat(PatternCheck.of(pattern).get(1).bit()).hasValue(0);

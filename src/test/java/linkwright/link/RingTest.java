@@ -27,7 +27,7 @@ class RingTest {
     void sizesThatCannotBeAreTold() {
       assertThat(bad(Ring.of(0, 1)))
           .isEqualTo("The ring's inside is 0 mm: it must be more than 0 mm.");
-      assertThat(bad(Ring.of(3, -1))).startsWith("The ring's wire is -1 mm");
+      assertThat(bad(Ring.of(3, -1))).startsWith("The ring's wire is −1 mm");
       assertThat(bad(Ring.of(Double.NaN, 1))).contains("not a number");
       assertThat(bad(Ring.of(0.8, 1)))
           .isEqualTo(

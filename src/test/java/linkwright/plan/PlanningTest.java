@@ -65,8 +65,16 @@ class PlanningTest {
     void spare_blanks_are_kept_apart() {
       assertThat(plan.blanksToCut()).isGreaterThan(plan.links());
       assertThat(plan.wireSpareMm()).isCloseTo((plan.blanksToCut() - plan.links()) * 38.4, EXACT);
+      assertThat(plan.ringsToCut()).isGreaterThan(plan.rings());
+      assertThat(plan.wireSpareRingsMm())
+          .isCloseTo((plan.ringsToCut() - plan.rings()) * plan.ringTurnMm(), EXACT);
       assertThat(plan.wireTotalMm())
-          .isCloseTo(plan.wireLinksMm() + plan.wireRingsMm() + plan.wireSpareMm(), EXACT);
+          .isCloseTo(
+              plan.wireLinksMm()
+                  + plan.wireRingsMm()
+                  + plan.wireSpareMm()
+                  + plan.wireSpareRingsMm(),
+              EXACT);
     }
 
     @Test
@@ -76,7 +84,7 @@ class PlanningTest {
       assertThat(plan.massLinksG()).isCloseTo(plan.links() * 38.1 * gramsPerMm, EXACT);
       assertThat(plan.massRingsG()).isCloseTo(plan.rings() * Math.PI * 3.4 * gramsPerMm, EXACT);
       assertThat(plan.massChainG())
-          .isCloseTo(plan.massLinksG() + plan.massRingsG() + plan.massSolderG() + 0.9, EXACT);
+          .isCloseTo(plan.massLinksG() + plan.massRingsG() + plan.solderPlacedG() + 0.9, EXACT);
     }
 
     @Test
@@ -103,7 +111,6 @@ class PlanningTest {
     assertThat(larger.blanksToCut()).isEqualTo(plan.blanksToCut());
     assertThat(larger.lengthMm()).isCloseTo(scale * plan.lengthMm(), close);
     assertThat(larger.wireTotalMm()).isCloseTo(scale * plan.wireTotalMm(), close);
-    assertThat(larger.wireShortMm()).isCloseTo(scale * plan.wireShortMm(), Offset.offset(0.1));
     assertThat(larger.massLinksG()).isCloseTo(Math.pow(scale, 3) * plan.massLinksG(), close);
     assertThat(larger.massRingsG()).isCloseTo(Math.pow(scale, 3) * plan.massRingsG(), close);
   }
@@ -119,49 +126,6 @@ class PlanningTest {
         .with(WishKeys.KERF, 0.3 * scale + " mm")
         .with(WishKeys.COIL_TAIL, 10 * scale + " mm")
         .with(WishKeys.STOCK, 900 * scale + " mm, " + 100 * scale + " mm");
-  }
-
-  @Nested
-  class WireOnHand {
-    @Test
-    void that_is_enough_leaves_nothing_short() {
-      assertThat(Wishes.common().with(WishKeys.STOCK, "3 m").plan().wireShortMm()).isZero();
-    }
-
-    @Test
-    void that_is_too_little_is_told_by_how_much() {
-      Plan plan = Wishes.common().with(WishKeys.STOCK, "500 mm").plan();
-      assertThat(plan.wireShortMm()).isPositive().isLessThanOrEqualTo(plan.wireTotalMm());
-      Plan mended =
-          Wishes.common().with(WishKeys.STOCK, 500 + plan.wireShortMm() + 0.01 + " mm").plan();
-      assertThat(mended.wireShortMm()).as("as one length").isZero();
-    }
-
-    @Test
-    void none_at_all_lacks_all_of_it() {
-      Plan plan = Wishes.common().with(WishKeys.STOCK, "0 mm").plan();
-      assertThat(plan.wireShortMm()).isCloseTo(plan.wireTotalMm(), Offset.offset(1.0));
-    }
-
-    @Test
-    void by_weight_is_the_length_that_weighs_so_much() {
-      Plan plan = Wishes.common().with(WishKeys.STOCK, "12 g").plan();
-      double density = plan.wish().metal().densityGCm3().value();
-      assertThat(plan.wish().stockMm().get(0))
-          .isCloseTo(12_000 / density / (Math.PI * 0.81 / 4), Offset.offset(1e-6));
-    }
-
-    @Test
-    void of_the_rings_own_wire_serves_the_rings_alone() {
-      Wishes thin = Wishes.common().with(WishKeys.RING_WIRE, "0.7 mm").with(WishKeys.STOCK, "5 m");
-      Plan without = thin.plan();
-      assertThat(without.wireShortMm())
-          .as("no wire for rings")
-          .isCloseTo(without.wireRingsMm(), Offset.offset(1.0));
-      Plan with = thin.with(WishKeys.RING_STOCK, "1 m").plan();
-      assertThat(with.wireShortMm()).isZero();
-      assertThat(with.wish().ringStockMm()).isPresent();
-    }
   }
 
   @Nested

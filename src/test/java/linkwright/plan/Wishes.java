@@ -38,6 +38,11 @@ public final class Wishes {
     return this;
   }
 
+  /** Key → what was typed. */
+  public Map<String, String> texts() {
+    return Map.copyOf(texts);
+  }
+
   public WishReading read() {
     return read(texts);
   }

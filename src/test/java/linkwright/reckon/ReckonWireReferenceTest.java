@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import linkwright.quantity.UnitStyle;
+import linkwright.wire.Springback;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
@@ -203,7 +205,7 @@ class ReckonWireReferenceTest {
               "wire",
               "1 mm",
               "gap",
-              "0 mm",
+              "0.05 mm",
               "strip",
               "1 mm x 0.3 mm",
               "joint",
@@ -211,7 +213,69 @@ class ReckonWireReferenceTest {
               "fillet",
               "0 %");
 
-      assertThat(number(side, "least_piece_mm")).isCloseTo(Math.PI / 4 * 0.076 / 0.3, within(1e-9));
+      assertThat(number(side, "least_piece_mm"))
+          .isCloseTo(Math.PI / 4 * 0.05 * 2.5 / 0.3, within(1e-9));
+    }
+  }
+
+  @Nested
+  class OneSpringback {
+    /** The mean of yield and tensile strength, (124 + 283)/2 MPa, in every sum that bends. */
+    @Test
+    void isTakenByFormerRingLinkAndBlankAlike() {
+      double stress = (124 + 283) / 2.0;
+      Reckoning turn = reckon("former", "metal", "sterling", "wire", "0.9 mm", "former", "3 mm");
+      double inside = Springback.insideMm(0.9, 3, 75_000, stress).orElseThrow();
+      assertThat(number(turn, "stress_mpa")).isEqualTo(stress);
+      assertThat(number(turn, "inside_mm")).isCloseTo(inside, within(1e-9));
+      Reckoning ring = reckon("ring", "metal", "sterling", "wire", "0.9 mm", "inside", "3 mm");
+      double mandrel = Springback.formerFor(3, 0.9, 75_000, stress).orElseThrow();
+      assertThat(Sums.text(ring)).contains(UnitStyle.METRIC.length(mandrel));
+      Reckoning link =
+          reckon(
+              "link",
+              "pattern",
+              "round",
+              "metal",
+              "sterling",
+              "wire",
+              "0.9 mm",
+              "blank",
+              "20 mm",
+              "former",
+              "ring=3 mm");
+      assertThat(number(link, "length_mm")).isCloseTo(inside + 1.8, within(1e-9));
+    }
+
+    /** What the blank's sum finds, typed into the link's, gives the same link. */
+    @Test
+    void soTheBlankFoundGivesTheLinkThatWasPromised() {
+      Reckoning found =
+          reckon(
+              "blank",
+              "pattern",
+              "hook-link",
+              "metal",
+              "sterling",
+              "wire",
+              "0.9 mm",
+              "length",
+              "15 mm",
+              "width",
+              "4.5 mm");
+      Reckoning typed =
+          reckon(
+              "link",
+              "pattern",
+              "hook-link",
+              "metal",
+              "sterling",
+              "wire",
+              "0.9 mm",
+              "blank",
+              number(found, "blank_mm") + " mm");
+      assertThat(number(typed, "length_mm")).isCloseTo(number(found, "length_mm"), within(1e-9));
+      assertThat(number(typed, "width_mm")).isCloseTo(number(found, "width_mm"), within(1e-9));
     }
   }
 
@@ -228,11 +292,39 @@ class ReckonWireReferenceTest {
       assertThat(number(ring, "butted_n")).isCloseTo(butted, within(1e-9));
       assertThat(number(ring, "soldered_n")).isCloseTo(4 * butted, within(1e-9));
       assertThat(Sums.text(ring))
-          .contains("59 %")
-          .contains("46 %")
+          // 59 % and 46 % of thin rings over 1.21, the curved beam of 3 mm over 0.9 mm.
+          .contains("49 %")
+          .contains("38 %")
+          .contains("nobody's safety may hang on it")
           .contains("drawn long")
           .contains("not broken")
           .contains("eye left unsoldered");
+    }
+
+    /** Soldering anneals: hard sterling is told the soft 30.9 N where it is soldered. */
+    @Test
+    void whatIsSolderedHoldsAsSoftWire() {
+      Reckoning ring =
+          reckon("pull", "metal", "sterling", "temper", "hard", "wire", "0.9 mm", "inside", "3 mm");
+      assertThat(number(ring, "soldered_n")).isCloseTo(30.9, within(0.05));
+      assertThat(number(ring, "butted_n")).isCloseTo(425 * 0.729 / 6 / 1.95, within(1e-9));
+    }
+
+    /** Pulled over half the width across: 4M_p/((2 + 0.9)/2). */
+    @Test
+    void anOvalIsPulledOverItsShorterHalf() {
+      Reckoning oval =
+          reckon(
+              "pull",
+              "metal",
+              "sterling",
+              "wire",
+              "0.9 mm",
+              "inside",
+              "3 mm",
+              "oval-inside",
+              "2 mm");
+      assertThat(number(oval, "soldered_n")).isCloseTo(4 * 124 * 0.729 / 6 / 1.45, within(1e-9));
     }
   }
 }

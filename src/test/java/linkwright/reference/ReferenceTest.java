@@ -26,6 +26,9 @@ class ReferenceTest {
           Family.SILVER,
           List.of(800, 925, 958, 999),
           Optional.of(7.78),
+          false,
+          false,
+          Optional.empty(),
           true,
           "2026-01-01",
           "Hallmarking Act 1973, Schedule 1, Part II",
@@ -36,6 +39,7 @@ class ReferenceTest {
           List.of(EASY, HARD, GOLD, MEDIUM),
           List.of(UK_SILVER),
           List.of(TRIGGER),
+          List.of(),
           List.of());
 
   @Nested
@@ -65,7 +69,8 @@ class ReferenceTest {
 
     @Test
     void inAnEmptyReferenceFindsNothingAndSaysSo() {
-      Reference empty = new Reference(List.of(), List.of(), List.of(), List.of(), List.of());
+      Reference empty =
+          new Reference(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
       assertThat(empty.metal("")).isEqualTo(Read.bad("“” is not a known metal."));
     }
   }
@@ -89,10 +94,30 @@ class ReferenceTest {
   void whereMarkingIsFreeNothingNeedsAMark() {
     FinenessRule free =
         new FinenessRule(
-            "Elsewhere", Family.GOLD, List.of(585), Optional.empty(), false, "", "", "");
+            "Elsewhere",
+            Family.GOLD,
+            List.of(585),
+            Optional.empty(),
+            false,
+            false,
+            Optional.empty(),
+            false,
+            "",
+            "",
+            "");
     FinenessRule due =
         new FinenessRule(
-            "Elsewhere", Family.GOLD, List.of(585), Optional.empty(), true, "", "", "");
+            "Elsewhere",
+            Family.GOLD,
+            List.of(585),
+            Optional.empty(),
+            false,
+            false,
+            Optional.empty(),
+            true,
+            "",
+            "",
+            "");
     assertThat(free.needsMark(1000)).isFalse();
     assertThat(due.needsMark(0.1)).isTrue();
   }
@@ -124,7 +149,22 @@ class ReferenceTest {
     assertThatThrownBy(() -> new Range(2, 1, "")).hasMessageContaining("from");
     assertThatThrownBy(() -> new Range(Double.NaN, 1, "")).hasMessageContaining("from");
     assertThatThrownBy(() -> new Clasp("c", "c", -1, 0, false, "")).hasMessageContaining("Mm");
-    assertThatThrownBy(() -> new Solder("s", "s", List.of(), Family.SILVER, 700, 600, 1, 9, "", ""))
+    assertThatThrownBy(
+            () ->
+                new Solder(
+                    "s",
+                    "s",
+                    List.of(),
+                    Family.SILVER,
+                    700,
+                    600,
+                    1,
+                    9,
+                    "",
+                    "",
+                    OptionalInt.empty(),
+                    "",
+                    ""))
         .hasMessageContaining("solidusC");
   }
 
@@ -155,6 +195,18 @@ class ReferenceTest {
 
   private static Solder solder(String id, Family family, int flowOrder) {
     return new Solder(
-        id, id.replace('-', ' '), List.of(), family, 700, 750, flowOrder, 9.5, "", "invented");
+        id,
+        id.replace('-', ' '),
+        List.of(),
+        family,
+        700,
+        750,
+        flowOrder,
+        9.5,
+        "",
+        "",
+        OptionalInt.empty(),
+        "",
+        "invented");
   }
 }

@@ -10,12 +10,14 @@ import java.time.InstantSource;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import linkwright.coach.Key;
-import linkwright.coach.Message;
-import linkwright.coach.Model;
-import linkwright.coach.OpenJob;
-import linkwright.coach.Screen;
-import linkwright.coach.Settings;
+import linkwright.coach.Coach;
+import linkwright.coach.book.BookHeld;
+import linkwright.coach.kernel.Message;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.OpenJob;
+import linkwright.coach.kernel.Paging;
+import linkwright.coach.kernel.Settings;
+import linkwright.coach.keys.Key;
 import linkwright.files.Home;
 import linkwright.files.Library;
 import linkwright.job.Fact;
@@ -31,7 +33,8 @@ class AcceptedLineTest {
   @Test
   void countsFromThenOnAndAfterTheNextStart() throws IOException {
     Home home = Home.find(Optional.of(folder.toString()), Map.of(), folder);
-    Model begin = Model.begin(Start.handbook(Library.load(home)), Settings.USUAL, NOW, 80, 24);
+    Model begin =
+        Coach.begin(Start.handbook(Library.load(home)), Settings.USUAL, Paging.WHOLE, NOW, 80, 24);
     Performer first = new Performer(home, "bench", InstantSource.fixed(NOW), () -> {});
     first.begin(begin, facts(), Optional.empty());
     first.shut();
@@ -42,7 +45,7 @@ class AcceptedLineTest {
     Model model = second.begin(begin, facts(), Optional.of("gate-chain"));
     assertThat(used(model)).isZero();
     model = press(second, press(second, model, "k"), "v");
-    assertThat(model.screen()).isInstanceOf(Screen.Book.class);
+    assertThat(model.held()).isInstanceOf(BookHeld.class);
     assertThat(used(model)).isEqualTo(6 * 40.0);
     assertThat(job(model).doubtful()).isEmpty();
     second.shut();

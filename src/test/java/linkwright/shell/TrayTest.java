@@ -11,9 +11,11 @@ import java.time.InstantSource;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import linkwright.coach.Model;
-import linkwright.coach.Settings;
-import linkwright.coach.TrayJob;
+import linkwright.coach.Coach;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.Paging;
+import linkwright.coach.kernel.Settings;
+import linkwright.coach.kernel.TrayJob;
 import linkwright.files.DraftStore;
 import linkwright.files.Home;
 import linkwright.files.Library;
@@ -61,7 +63,7 @@ class TrayTest {
   void tellsHowManyJobsAreNotReadYet() {
     Performer performer =
         new Performer(home, "bench", InstantSource.fixed(NOW), () -> {}, (done, all) -> done < 16);
-    Model begin = Model.begin(handbook, Settings.USUAL, NOW, 80, 24);
+    Model begin = Coach.begin(handbook, Settings.USUAL, Paging.WHOLE, NOW, 80, 24);
     Model model = performer.begin(begin, List.of(), Optional.empty());
     assertThat(model.tray()).hasSize(16);
     assertThat(model.notice().text()).startsWith("4 jobs are not read yet");
@@ -92,7 +94,7 @@ class TrayTest {
   void tellsATimerThatCameDueThoughItsBookIsNotReadAgain() {
     Books books = books();
     books.open("chain-a", handbook);
-    books.keep(List.of(new Fact.TimerStarted("pickle", 60)));
+    books.keep(List.of(new Fact.TimerStarted("pickle", 60)), handbook);
     books.shut();
 
     Tray tray = new Tray(home);

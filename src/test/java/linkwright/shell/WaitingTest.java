@@ -6,7 +6,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import linkwright.coach.Key;
+import linkwright.coach.keys.Key;
 import linkwright.terminal.Input;
 import linkwright.terminal.ScriptedDisplay;
 import org.junit.jupiter.api.Test;

@@ -15,7 +15,12 @@ class ForecastTest {
 
   private static TimeSheet spent(String step, double seconds, int pieces, int times) {
     return new TimeSheet(
-        Map.of(step, seconds), Map.of(step, pieces), Map.of(step, times), step, Optional.empty());
+        Map.of(step, seconds),
+        Map.of(step, pieces),
+        Map.of(step, times),
+        step,
+        Optional.empty(),
+        false);
   }
 
   private static double seconds(Forecast.Work work, TimeSheet times) {
@@ -45,7 +50,7 @@ class ForecastTest {
   @Test
   void time_in_a_step_through_which_nothing_came_yet_says_nothing_of_its_pace() {
     TimeSheet begun =
-        new TimeSheet(Map.of("form", 400.0), Map.of(), Map.of(), "form", Optional.empty());
+        new TimeSheet(Map.of("form", 400.0), Map.of(), Map.of(), "form", Optional.empty(), false);
     assertThat(seconds(new Forecast.Work("form", 2, 180, false), begun)).isCloseTo(360, EXACT);
   }
 

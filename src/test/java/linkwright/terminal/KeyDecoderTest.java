@@ -7,7 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
-import linkwright.coach.Key;
+import linkwright.coach.keys.Key;
 import linkwright.terminal.Input.Clicked;
 import linkwright.terminal.Input.Ended;
 import linkwright.terminal.Input.Pasted;

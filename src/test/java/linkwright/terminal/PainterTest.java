@@ -16,7 +16,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
-import linkwright.coach.Key;
+import linkwright.coach.keys.Key;
 import linkwright.text.Text;
 import linkwright.view.Canvas;
 import linkwright.view.Glyphs;

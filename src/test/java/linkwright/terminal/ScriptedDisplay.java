@@ -11,7 +11,7 @@ import java.io.UncheckedIOException;
 import java.util.ArrayDeque;
 import java.util.Optional;
 import java.util.Queue;
-import linkwright.coach.Key;
+import linkwright.coach.keys.Key;
 import linkwright.view.Glyphs;
 import linkwright.view.Grid;
 
@@ -78,6 +78,12 @@ public final class ScriptedDisplay implements Display {
   /** Adds a click; it comes after the keys. */
   public ScriptedDisplay click(int x, int y) {
     others.add(new Input.Clicked(x, y));
+    return this;
+  }
+
+  /** Ends the program; it comes after keys and clicks. */
+  public ScriptedDisplay end() {
+    others.add(new Input.Ended());
     return this;
   }
 

@@ -5,10 +5,10 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.ArrayList;
 import java.util.List;
-import linkwright.view.Bars.Kind;
-import linkwright.view.Bars.Piece;
 import linkwright.view.ChainBar.Portion;
 import linkwright.view.Dots.At;
+import linkwright.view.LengthBar.Kind;
+import linkwright.view.LengthBar.Piece;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
@@ -165,15 +165,15 @@ class DrawingTest {
     @Test
     void areToScale() {
       Canvas canvas = new Canvas(40, 1, Glyphs.FULL);
-      assertThat(Bars.draw(canvas, 0, 400, pieces)).isEqualTo(20);
-      assertThat(Bars.draw(canvas, 0, 200, pieces)).isEqualTo(40);
+      assertThat(LengthBar.draw(canvas, 0, 400, pieces)).isEqualTo(20);
+      assertThat(LengthBar.draw(canvas, 0, 200, pieces)).isEqualTo(40);
       assertThat(canvas.toGrid().row(0)).isEqualTo("▏████ 4 links ██████▏▓▓▓▓▓▓▓▓▓▓▓▏░░░░░░░");
     }
 
     @Test
     void neverRunOverTheEdge() {
       Canvas canvas = new Canvas(10, 1, Glyphs.ASCII);
-      assertThat(Bars.draw(canvas, 0, 50, pieces)).isEqualTo(10);
+      assertThat(LengthBar.draw(canvas, 0, 50, pieces)).isEqualTo(10);
       assertThat(canvas.toGrid().row(0)).matches("[ -~]{10}");
     }
   }

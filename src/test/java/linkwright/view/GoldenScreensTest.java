@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import linkwright.coach.Bencher;
-import linkwright.coach.Message;
+import linkwright.coach.kernel.Message;
 import linkwright.terminal.Look;
 import linkwright.terminal.ScriptedDisplay;
 import org.junit.jupiter.api.Test;
@@ -65,6 +65,9 @@ class GoldenScreensTest {
         compared.add(size + "/" + scene + ".tones");
       }
     }
+    for (String beside : List.of("timers", "book", "cautions", "a-caution-whole")) {
+      compared.add("beside/" + beside + ".txt");
+    }
     assertThat(Golden.kept())
         .filteredOn(name -> !name.startsWith("too-small/"))
         .containsExactlyInAnyOrderElementsOf(compared);
@@ -84,7 +87,7 @@ class GoldenScreensTest {
     for (int width = 1; width <= 140; width += 9) {
       for (int height = 1; height <= 45; height += 4) {
         bencher.take(new Message.Resized(width, height));
-        Grid grid = Screens.draw(bencher.model(), Glyphs.FULL);
+        Grid grid = Shown.draw(bencher.model(), Glyphs.FULL);
         assertThat(grid.width()).isEqualTo(width);
         assertThat(grid.height()).isEqualTo(height);
       }
@@ -92,6 +95,6 @@ class GoldenScreensTest {
   }
 
   private static Grid drawn(String scene, int width, int height, Glyphs glyphs) {
-    return Screens.draw(Scenes.of(scene, width, height).model(), glyphs);
+    return Shown.draw(Scenes.of(scene, width, height).model(), glyphs);
   }
 }

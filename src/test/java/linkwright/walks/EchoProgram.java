@@ -4,7 +4,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Locale;
 import java.util.Optional;
-import linkwright.coach.Key;
+import linkwright.coach.keys.Key;
 import linkwright.terminal.Display;
 import linkwright.terminal.DisplayWishes;
 import linkwright.terminal.Displays;

@@ -6,7 +6,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
-import linkwright.coach.Key;
+import linkwright.coach.keys.Key;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 

@@ -20,9 +20,9 @@ class KilledIT {
     Workbench workbench = Workbench.withShortWaits();
     int leftBefore;
     try (Walk walk = workbench.openTheJob()) {
-      press(walk, "b").waitFor("step 1 of 27", LONG);
+      press(walk, "b").waitFor("step 1 of 28", LONG);
       hurry(walk, "Cut the blanks\n").waitFor("one cut", LONG);
-      walk.type("7").waitFor("how many: 7", LONG);
+      walk.type("7").waitFor("how many 7", LONG);
       press(walk, "page-down").waitFor("through 7", LONG);
       press(walk, "page-down").waitFor("through 8", LONG);
       go(walk, "m", "timers");
@@ -39,7 +39,7 @@ class KilledIT {
       walk.waitFor("kettle 8:", LONG);
       assertThat(secondsLeft(walk)).as("the timer went on").isBetween(1, leftBefore);
       press(walk, "p").waitFor("1.0 mmx", LONG);
-      go(walk, "b", "step 13 of 27").waitFor("through 8", LONG);
+      go(walk, "b", "step 13 of 28").waitFor("through 8", LONG);
       press(walk, "page-down").waitFor("through 9", LONG);
       press(walk, "u").waitFor("through 8", LONG);
     }

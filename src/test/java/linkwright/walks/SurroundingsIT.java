@@ -1,14 +1,17 @@
 package linkwright.walks;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static linkwright.walks.Workbench.LONG;
 import static linkwright.walks.Workbench.press;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
-import linkwright.coach.Key;
+import linkwright.Main;
+import linkwright.coach.keys.Key;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
@@ -35,13 +38,49 @@ class SurroundingsIT {
     @Test
     void bySignalsGivesTheTerminalAndTheBookBack() throws IOException {
       Workbench workbench = new Workbench();
-      for (String signal : new String[] {"TERM", "HUP"}) {
+      for (String signal : new String[] {"TERM", "HUP", "USR1", "ALRM"}) {
         try (Walk walk = workbench.openTheJob()) {
           assertThat(walk.screen()).as("nobody else holds the book").doesNotContain("look, not");
           walk.signal(signal);
           assertThat(walk.exitCode(LONG)).as(signal).isBetween(129, 143);
           assertGivenBack(walk);
         }
+      }
+    }
+
+    /** Java answers QUIT by itself, with a page of its own on whatever is shown. */
+    @Test
+    void isNotAskedForByQuitAndNothingIsWrittenOverTheScreen() throws IOException {
+      Path script = Path.of(System.getProperty("linkwright.jar")).resolveSibling("linkwright");
+      Path home = new Workbench().home();
+      Map<String, String> environment =
+          Map.of("LINKWRIGHT_HOME", home.toString(), "JAVA_HOME", System.getProperty("java.home"));
+      try (Walk walk = Walk.start(80, 24, environment, script.toString())) {
+        walk.waitFor("the tray", LONG).waitUntilStill();
+        String before = walk.screen();
+        int written = walk.output().length;
+        walk.signal("QUIT");
+        press(walk, "enter").waitFor("the way round", LONG);
+        assertThat(before).contains("Lighthouse");
+        assertThat(new String(walk.output(), written, walk.output().length - written, UTF_8))
+            .doesNotContain("thread", "Thread");
+        walk.press(Key.ctrl("c"));
+        assertThat(walk.exitCode(LONG)).isZero();
+        assertGivenBack(walk);
+      }
+    }
+  }
+
+  @Nested
+  class ImpossibleSizes {
+    @Test
+    void areToldInASentence() throws IOException {
+      Workbench workbench = new Workbench();
+      String java = "'" + String.join("' '", Walk.java(Main.class)) + "'";
+      String script = "stty cols 65535 rows 65535; exec " + java;
+      Map<String, String> environment = Map.of("LINKWRIGHT_HOME", workbench.home().toString());
+      try (Walk walk = Walk.start(80, 24, environment, "sh", "-c", script)) {
+        walk.waitFor("Lighthouse", LONG).waitFor("65535 columns", LONG);
       }
     }
   }
@@ -67,10 +106,10 @@ class SurroundingsIT {
       Workbench workbench = new Workbench();
       try (Walk first = workbench.openTheJob();
           Walk second = workbench.openTheJob()) {
-        second.waitFor("you can look, not write", LONG);
+        second.waitFor("Another Linkwright is writing", LONG);
         press(second, "k").waitFor("· book", LONG);
         press(second, "n").type("not from here");
-        press(second, "ctrl-k").waitFor("open to look at only", LONG);
+        press(second, "ctrl-k").waitFor("Not written, and not counted", LONG);
         press(first, "k").waitFor("· book", LONG);
         press(first, "n").type("from here");
         press(first, "ctrl-k").waitFor("note: from here", LONG);
@@ -123,7 +162,7 @@ class SurroundingsIT {
     @Test
     void areWalkedLineByLine() throws IOException {
       try (Walk walk = new Workbench().start(Map.of("TERM", "dumb"))) {
-        walk.waitFor("An empty line leads to the bench", LONG).type("quit\n");
+        walk.waitFor("An empty line: bench.", LONG).type("quit\n");
         assertThat(walk.exitCode(LONG)).isZero();
         assertThat(walk.output()).asString().doesNotContain("\u001b");
       }
@@ -134,10 +173,11 @@ class SurroundingsIT {
       Workbench workbench = new Workbench();
       workbench.command("quit\n", "walk", "--plain", "--new", "Window chain");
       workbench.command("quit\n", "walk", "--plain", "--new", "Door chain");
-      try (Walk walk = workbench.start(Map.of("TERM", "dumb"), "walk", "Window chain")) {
-        walk.waitFor("Window chain", LONG).type("quit\n");
+      try (Walk walk = workbench.start(Map.of("TERM", "dumb"), "walk", "window-chain")) {
+        walk.waitFor("The plan.", LONG).type("esc\n");
+        walk.waitFor("Job: Window chain", LONG).type("quit\n");
         assertThat(walk.exitCode(LONG)).isZero();
-        assertThat(walk.output()).asString().doesNotContain("\u001b", "Door chain");
+        assertThat(walk.output()).asString().doesNotContain("\u001b");
       }
     }
   }
@@ -157,7 +197,7 @@ class SurroundingsIT {
       String typed = "note from a pipe\n" + "\n".repeat(6) + "where\nquit\n";
       Workbench.Said said = workbench.command(typed, "walk", "--plain");
       assertThat(said.code()).as(said.text()).isZero();
-      assertThat(said.text()).contains("At step 1 of 27", "seen").doesNotContain("\u001b");
+      assertThat(said.text()).contains("step 1: Make the bench ready", "seen").doesNotContain("\u001b");
       Workbench.Said again = workbench.command("book 20\nquit\n", "walk", "--plain");
       assertThat(again.text()).contains("from a pipe");
     }

@@ -18,7 +18,7 @@ import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
 import java.util.function.Predicate;
-import linkwright.coach.Key;
+import linkwright.coach.keys.Key;
 
 /**
  * A program run in a pseudo-terminal of its own, walked through by keys. Around the program stands

@@ -8,7 +8,7 @@ import static linkwright.walks.Workbench.tread;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import linkwright.coach.Key;
+import linkwright.coach.keys.Key;
 import org.junit.jupiter.api.Test;
 
 /** The demo's job by the real program in a real pseudo-terminal, from the tray to its close. */
@@ -57,15 +57,15 @@ class WholeJobIT {
     press(walk, "l").waitFor("No trial length yet", LONG);
     press(walk, "n").waitFor("hung and measured", LONG);
     press(walk, "down", "down", "down", "down").type("56 mm");
-    press(walk, "ctrl-k").waitFor("hung 56 mm", LONG);
+    press(walk, "ctrl-k").waitFor("56 mm  13", LONG);
     press(walk, "s").waitFor("counted anew from this trial", LONG);
   }
 
   private static void bench(Walk walk) throws IOException {
-    go(walk, "b", "step 1 of 27");
+    go(walk, "b", "step 1 of 28");
     hurry(walk, "Cut the blanks\n");
     hurry(walk, "Solder the links\n").waitFor("one through", LONG);
-    press(walk, "page-down").waitFor("through 2", LONG);
+    press(walk, "space").waitFor("through 2", LONG);
     press(walk, "u").waitFor("through 1", LONG);
     press(walk, "r").waitFor("what do you see?", LONG);
     walk.type("1").waitFor("remedy", LONG).waitFor("redo    1  (too cool)", LONG);
@@ -95,9 +95,9 @@ class WholeJobIT {
   void theBenchByThePedalAlone() throws IOException {
     Workbench workbench = Workbench.withShortWaits();
     try (Walk walk = workbench.openTheJob()) {
-      press(walk, "b").waitFor("step 1 of 27", LONG);
+      press(walk, "b").waitFor("step 1 of 28", LONG);
       tread(walk, "All done here");
-      assertThat(walk.screen()).contains("step 27 of 27").doesNotContain("to do again");
+      assertThat(walk.screen()).contains("step 28 of 28").doesNotContain("to do again");
       walk.press(Key.ctrl("c"));
       assertThat(walk.exitCode(LONG)).isZero();
     }

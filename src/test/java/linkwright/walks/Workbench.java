@@ -9,8 +9,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import linkwright.Main;
-import linkwright.coach.Key;
-import linkwright.coach.KeyNames;
+import linkwright.coach.keys.Key;
+import linkwright.coach.keys.KeyNames;
 
 /**
  * A folder of one's own and the real program started on it, as often as wished. Every wait is for
@@ -19,6 +19,9 @@ import linkwright.coach.KeyNames;
 final class Workbench {
   /** Seconds; only a failing walk waits so long. */
   static final int LONG = 60;
+
+  private static final String TOO_SOON = "That press came too soon";
+  private static final long UNREAD_MS = 750;
 
   private static final Key PEDAL = Key.of(Key.Kind.PAGE_DOWN);
 
@@ -90,18 +93,34 @@ final class Workbench {
       if (shown.contains(until)) {
         return walk;
       }
-      if (shown.contains("wait for the timer")) {
-        walk.waitWhile("wait for the timer", LONG);
+      if (shown.contains("no other work waits")) {
+        walk.waitWhile("other work meanwhile", LONG);
         continue;
+      }
+      if (shown.contains(TOO_SOON)) {
+        unread();
       }
       walk.press(all && shown.contains("space one through") ? Key.of("a") : PEDAL);
       walk.waitUntil(
           "the key did something",
-          now -> now.contains(until) || !work(now).equals(work(shown)),
+          now ->
+              now.contains(until)
+                  || now.contains(TOO_SOON)
+                  || now.contains("no other work waits")
+                  || !work(now).equals(work(shown)),
           LONG);
       walk.waitUntilStill();
     }
     throw new AssertionError("600 presses did not lead to: " + until + "\n" + walk.screen());
+  }
+
+  /** A press that would end something counts only when there was time to read it. */
+  private static void unread() {
+    try {
+      Thread.sleep(UNREAD_MS);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
   }
 
   /** What only a key changes: all but the first row with its timer, and the row that tells. */

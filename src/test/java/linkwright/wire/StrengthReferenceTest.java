@@ -85,8 +85,8 @@ class StrengthReferenceTest {
     double curved = winklerByQuadrature(WIRE, RADIUS);
     double butted = yieldMoment / RADIUS;
     double soldered = yieldMoment / momentPerPullOfAnElasticRing();
-    var closed = new Strength.Held("ring", WIRE, INSIDE, INSIDE, YIELD, false);
-    var whole = new Strength.Held("ring", WIRE, INSIDE, INSIDE, YIELD, true);
+    var closed = new Strength.Element("ring", WIRE, INSIDE, INSIDE, YIELD, false);
+    var whole = new Strength.Element("ring", WIRE, INSIDE, INSIDE, YIELD, true);
     assertThat(butted / closed.collapseN()).isCloseTo(0.59, within(0.005));
     assertThat(soldered / whole.collapseN()).isCloseTo(0.46, within(0.005));
     assertThat(closed.setN()).isCloseTo(butted / curved, within(1e-6));
@@ -158,7 +158,7 @@ class StrengthReferenceTest {
     double side = m * winklerByQuadrature(0.9, a * a / b);
     double end = (b / 2 - m) * winklerByQuadrature(0.9, b * b / a);
     double pull = YIELD * Math.PI * Math.pow(0.9, 3) / 32 / Math.max(side, end);
-    var oval = new Strength.Held("oval", 0.9, 2 * b - 0.9, 2 * a - 0.9, YIELD, true);
+    var oval = new Strength.Element("oval", 0.9, 2 * b - 0.9, 2 * a - 0.9, YIELD, true);
     assertThat(oval.setN()).isCloseTo(pull, within(1e-6 * pull));
   }
 

@@ -20,8 +20,8 @@ class StrengthTest {
 
   @Test
   void theWeakestElementIsTheUnsolderedEyeWhenThereIsOne() {
-    var ring = new Strength.Held("ring", 0.9, 3.0, 3.0, 124, true);
-    var eye = new Strength.Held("eye of the link, not soldered", 0.9, 2.0, 2.0, 124, false);
+    var ring = new Strength.Element("ring", 0.9, 3.0, 3.0, 124, true);
+    var eye = new Strength.Element("eye of the link, not soldered", 0.9, 2.0, 2.0, 124, false);
     assertThat(Strength.weakest(List.of(ring, eye))).isEqualTo(eye);
     assertThat(Strength.weakest(List.of(ring))).isEqualTo(ring);
   }
@@ -29,8 +29,8 @@ class StrengthTest {
   @Test
   void solderingMakesHardWireSoft() {
     Metal sterling = Metals.sterling();
-    var closed = Strength.Held.of("ring", 0.9, 3, 3, sterling, Temper.HARD, false);
-    var soldered = Strength.Held.of("ring", 0.9, 3, 3, sterling, Temper.HARD, true);
+    var closed = Strength.Element.of("ring", 0.9, 3, 3, sterling, Temper.HARD, false);
+    var soldered = Strength.Element.of("ring", 0.9, 3, 3, sterling, Temper.HARD, true);
     assertThat(closed.collapseN()).isEqualTo(Strength.buttedN(0.9, 3, 425));
     // 4 · 124 · 0.9³ / 6 / 1.95
     assertThat(soldered.collapseN()).isCloseTo(30.9, within(0.05));
@@ -38,8 +38,8 @@ class StrengthTest {
 
   @Test
   void anOvalIsPulledOverItsShorterHalf() {
-    var round = new Strength.Held("ring", 0.9, 3, 3, 124, true);
-    var oval = new Strength.Held("oval", 0.9, 2, 3.8, 124, true);
+    var round = new Strength.Element("ring", 0.9, 3, 3, 124, true);
+    var oval = new Strength.Element("oval", 0.9, 2, 3.8, 124, true);
     assertThat(oval.collapseN() / round.collapseN()).isCloseTo(3.9 / 2.9, within(1e-12));
   }
 

@@ -9,12 +9,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
-import linkwright.coach.Field;
-import linkwright.coach.Form;
-import linkwright.coach.Key;
-import linkwright.coach.Model;
-import linkwright.coach.PlanSummary;
-import linkwright.coach.Screen;
+import linkwright.coach.form.Field;
+import linkwright.coach.form.Form;
+import linkwright.coach.keys.Act;
+import linkwright.coach.keys.Key;
 import linkwright.quantity.Nearest;
 
 /** The coach's forms, a question a line; what is typed goes into the very form of the screen. */
@@ -28,23 +26,23 @@ final class FormTalk {
       "An empty line keeps what stands in a field, - empties it, < goes to the one before, ? shows"
           + " all, name: value sets any of them, = keeps the form as it is, esc leaves it.";
 
-  private final Desk desk;
-  private final Hands hands;
+  private final WalkLines lines;
+  private final WalkCoach coach;
   private final Set<String> told = new HashSet<>();
 
-  FormTalk(Desk desk, Hands hands) {
-    this.desk = desk;
-    this.hands = hands;
+  FormTalk(WalkLines lines, WalkCoach coach) {
+    this.lines = lines;
+    this.coach = coach;
   }
 
   /** Asks until the form is kept or left; false when the lines have ended. */
   boolean ask() {
     Form form = form().orElseThrow();
-    desk.say(form.title() + ".");
+    lines.say(form.title() + ".");
     boolean planned =
         form.purpose() == Form.Purpose.PLAN
-            && hands.model().job().map(job -> !job.state().course().wish().isEmpty()).orElse(false);
-    desk.say(HELP);
+            && coach.model().job().map(job -> !job.state().course().wish().isEmpty()).orElse(false);
+    lines.say(HELP);
     return talk(planned ? List.of() : all(form));
   }
 
@@ -54,7 +52,7 @@ final class FormTalk {
       if (!part.isBlank() && !named(part.strip(), false)) {
         String word = part.strip();
         List<String> labels = form().orElseThrow().fields().stream().map(Field::label).toList();
-        desk.say(
+        lines.say(
             "“"
                 + word
                 + "” begins with no field of this form. "
@@ -81,23 +79,29 @@ final class FormTalk {
     List<Integer> open = new ArrayList<>(toAsk);
     int at = 0;
     while (form().isPresent()) {
+      if (coach.failing()) {
+        if (!again()) {
+          return false;
+        }
+        continue;
+      }
       boolean whole = at >= open.size();
-      desk.say(whole ? "Change a field as in “name: value”, or = to end." : prompt(open.get(at)));
-      Optional<String> line = desk.next();
+      lines.say(whole ? "Change a field as in “name: value”, or = to end." : prompt(open.get(at)));
+      Optional<String> line = lines.next();
       if (line.isEmpty()) {
         return false;
       }
       told.clear();
       String typed = line.get();
-      boolean quit = typed.equalsIgnoreCase(Word.QUIT.word());
+      boolean quit = typed.equalsIgnoreCase(WalkWord.QUIT.word());
       if (quit || typed.equalsIgnoreCase(LEAVE)) {
-        hands.press(Key.of(Key.Kind.ESCAPE));
-        desk.say("Not kept. What was typed stays for the next time.");
+        coach.press(Key.of(Key.Kind.ESCAPE));
+        lines.say("Not kept. What was typed stays for the next time.");
         if (quit) {
           return false;
         }
-      } else if (typed.equalsIgnoreCase(Word.HELP.word())) {
-        desk.say(HELP);
+      } else if (typed.equalsIgnoreCase(WalkWord.HELP.word())) {
+        lines.say(HELP);
       } else if (typed.equals(SHOW)) {
         show();
       } else if (typed.equals(BEFORE)) {
@@ -108,7 +112,7 @@ final class FormTalk {
       } else if (named(typed, true)) {
         // It was set, and its trouble told.
       } else if (whole) {
-        desk.say("Write the field's name, a colon and the value; ? shows all fields.");
+        lines.say("Write the field's name, a colon and the value; ? shows all fields.");
       } else if (set(open.get(at), typed)) {
         at++;
       }
@@ -122,12 +126,12 @@ final class FormTalk {
 
   /** Keeps the form; if it cannot be, tells why and answers which fields to ask for again. */
   private Optional<List<Integer>> keep() {
-    hands.press(Key.ctrl("k"));
+    coach.press(Key.ctrl("k"));
     Optional<Form> form = form();
     if (form.isEmpty()) {
       return Optional.empty();
     }
-    desk.sayAll(hands.takeTold());
+    lines.sayAll(coach.takeTold());
     List<Field> fields = form.get().fields();
     List<Integer> wrong =
         all(form.get()).stream().filter(i -> fields.get(i).trouble().isPresent()).toList();
@@ -136,7 +140,7 @@ final class FormTalk {
   }
 
   private Optional<Form> form() {
-    return hands.model().screen().form();
+    return coach.model().held().form();
   }
 
   private static List<Integer> all(Form form) {
@@ -172,16 +176,16 @@ final class FormTalk {
     }
     String text = typed.equals(EMPTY) ? "" : typed;
     while (form().orElseThrow().at() != index) {
-      hands.press(Key.of(form().orElseThrow().at() < index ? Key.Kind.DOWN : Key.Kind.UP));
+      coach.press(Key.of(form().orElseThrow().at() < index ? Key.Kind.DOWN : Key.Kind.UP));
     }
     String before = form().orElseThrow().fields().get(index).text();
     if (!before.equals(text)) {
-      hands.press(Key.of(Key.Kind.END));
+      coach.press(Key.of(Key.Kind.END));
       for (int i = before.codePointCount(0, before.length()); i > 0; i--) {
-        hands.press(Key.of(Key.Kind.BACKSPACE));
+        coach.press(Key.of(Key.Kind.BACKSPACE));
       }
       if (!text.isEmpty()) {
-        hands.paste(text);
+        coach.paste(text);
       }
     }
     Field after = form().orElseThrow().fields().get(index);
@@ -192,9 +196,10 @@ final class FormTalk {
   private void tellTrouble(Field field) {
     field
         .trouble()
+        .map(new WalkPage(coach.model()).plain()::filled)
         .map(sentence -> capital(field.label()) + ": " + sentence)
         .filter(told::add)
-        .ifPresent(desk::say);
+        .ifPresent(lines::say);
   }
 
   /** Takes {@code name: value}; false if it begins with the name of no field. */
@@ -222,19 +227,22 @@ final class FormTalk {
   }
 
   private void show() {
-    for (Field field : form().orElseThrow().fields()) {
-      desk.say(capital(field.label()) + ": " + field.text());
-    }
-    Model model = hands.model();
-    if (model.screen() instanceof Screen.Plan plan) {
-      desk.sayAll(summary(PlanSummary.of(plan.preview(), model)));
-    }
+    WalkPage page = new WalkPage(coach.model());
+    lines.sayAll(page.said());
   }
 
-  /** What a plan comes to, a line each. */
-  static List<String> summary(List<PlanSummary.Line> lines) {
-    return lines.stream()
-        .map(line -> line.label().isEmpty() ? line.value() : line.label() + ": " + line.value())
-        .toList();
+  /** What could not be written is tried again or given up; nothing typed is lost by either. */
+  private boolean again() {
+    WalkPage page = new WalkPage(coach.model());
+    lines.sayAll(page.said());
+    lines.sayAll(page.emptyLine());
+    lines.sayAll(page.words());
+    Optional<String> line = lines.next();
+    line.filter(typed -> typed.isEmpty() || typed.equalsIgnoreCase(Act.TRY_AGAIN.id()))
+        .ifPresent(typed -> coach.choose(Act.TRY_AGAIN));
+    line.filter(typed -> typed.equalsIgnoreCase(Act.GIVE_UP.id()))
+        .ifPresent(typed -> coach.choose(Act.GIVE_UP));
+    lines.sayAll(coach.takeTold());
+    return line.filter(typed -> !typed.equalsIgnoreCase(WalkWord.QUIT.word())).isPresent();
   }
 }

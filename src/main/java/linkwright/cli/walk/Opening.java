@@ -8,12 +8,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import linkwright.coach.TrayJob;
+import linkwright.coach.kernel.TrayJob;
 import linkwright.files.Home;
 import linkwright.files.Library;
 import linkwright.files.PlanFile;
 import linkwright.files.Slug;
-import linkwright.plan.Planning;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.Nearest;
 import linkwright.quantity.Problem;
@@ -21,6 +20,7 @@ import linkwright.quantity.Read;
 import linkwright.shell.Demo;
 import linkwright.shell.Start;
 import linkwright.shell.TrayReading;
+import linkwright.standing.Standing;
 
 /**
  * Which job a walk begins with.
@@ -130,9 +130,12 @@ public record Opening(Optional<String> slug, Optional<Begun> begun, List<Problem
     }
     PlanFile file = PlanFile.read(Path.of(plan.get()), library);
     List<Problem> problems = new ArrayList<>(file.problems());
-    file.wish()
-        .flatMap(wish -> Planning.plan(wish).problem())
-        .ifPresent(why -> problems.add(new Problem(plan.get(), 0, 0, why, "")));
+    if (file.wish().isPresent()) {
+      String why = Standing.ofWish(file.texts(), Start.handbook(library)).counted().sentence();
+      if (!why.isEmpty()) {
+        problems.add(new Problem(plan.get(), 0, 0, why, ""));
+      }
+    }
     return Read.good(begun(new Begun(name, by, file.texts()), problems));
   }
 

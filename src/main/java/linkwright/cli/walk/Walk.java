@@ -3,12 +3,14 @@ package linkwright.cli.walk;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import linkwright.cli.Choices;
-import linkwright.cli.Exit;
-import linkwright.cli.Surroundings;
-import linkwright.coach.Act;
-import linkwright.coach.Form;
-import linkwright.coach.Model;
+import linkwright.cli.console.Choices;
+import linkwright.cli.console.Exit;
+import linkwright.cli.console.Surroundings;
+import linkwright.coach.Coach;
+import linkwright.coach.form.Form;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.Paging;
+import linkwright.coach.keys.Act;
 import linkwright.files.Home;
 import linkwright.files.Library;
 import linkwright.shell.Demo;
@@ -21,14 +23,15 @@ public final class Walk {
 
   private final Surroundings here;
   private final Library library;
-  private final Hands hands;
-  private final Desk desk;
+  private final WalkCoach coach;
+  private final WalkLines lines;
 
-  private Walk(Surroundings here, Library library, Hands hands) {
+  private Walk(Surroundings here, Library library, WalkCoach coach) {
     this.here = here;
     this.library = library;
-    this.hands = hands;
-    this.desk = new Desk(here.out(), LineSource.of(here.in()), here.clock(), hands);
+    this.coach = coach;
+    this.lines =
+        new WalkLines(here.out(), LineSource.of(here.in()), here.clock(), here.steady(), coach);
   }
 
   /** Walks; answers with the exit code. Every entry is on the disk before it is told. */
@@ -38,13 +41,18 @@ public final class Walk {
     String device = choices.device(here, home);
     Performer performer = new Performer(home, device, here.clock(), bell);
     Model model =
-        Model.begin(
-            Start.handbook(library), choices.withUsualKeys(), here.clock().instant(), ANY, ANY);
-    Hands hands = new Hands(performer, model);
+        Coach.begin(
+            Start.handbook(library),
+            choices.withUsualKeys(),
+            Paging.WHOLE,
+            here.clock().instant(),
+            ANY,
+            ANY);
+    WalkCoach coach = new WalkCoach(performer, model);
     try {
-      return new Walk(here, library, hands).run(opening);
+      return new Walk(here, library, coach).run(opening);
     } finally {
-      hands.shut();
+      coach.shut();
     }
   }
 
@@ -56,38 +64,38 @@ public final class Walk {
             () ->
                 opening
                     .slug()
-                    .ifPresentOrElse(hands::open, () -> hands.openFirst(Demo.facts(library))));
-    if (hands.model().job().isEmpty()) {
-      here.err().sayAll(hands.takeTold());
+                    .ifPresentOrElse(coach::open, () -> coach.openFirst(Demo.facts(library))));
+    if (coach.model().job().isEmpty()) {
+      here.err().sayAll(coach.takeTold());
       return Exit.PROBLEMS;
     }
-    Told told = new Told(desk, hands);
-    told.tell();
+    WalkTelling telling = new WalkTelling(lines, coach);
+    telling.tell();
     boolean goesOn = askForPlan();
-    Obeying obeying = new Obeying(desk, hands, told);
-    while (goesOn && !hands.left()) {
-      told.tell();
-      Optional<String> line = desk.next();
-      goesOn = line.isPresent() && obeying.obey(line.get());
+    TypedLine typed = new TypedLine(lines, coach, telling);
+    while (goesOn && !coach.left()) {
+      telling.tell();
+      Optional<String> line = lines.next();
+      goesOn = line.isPresent() && typed.obey(line.get());
     }
-    told.tell();
-    desk.say("Left. Everything entered is in the book.");
+    telling.tell();
+    lines.say("Left. Everything entered is in the book.");
     return Exit.GOOD;
   }
 
   /** A job without a plan opens with its form. */
   private boolean askForPlan() {
-    return hands.model().screen().form().isEmpty() || new FormTalk(desk, hands).ask();
+    return coach.model().held().form().isEmpty() || new FormTalk(lines, coach).ask();
   }
 
   private void begin(Opening.Begun begun) {
-    hands.press(Act.NEW_JOB);
+    coach.choose(Act.NEW_JOB);
     Map<String, String> job = new LinkedHashMap<>();
     job.put("name", begun.name());
     job.put("routine", begun.routine());
-    FormTalk talk = new FormTalk(desk, hands);
+    FormTalk talk = new FormTalk(lines, coach);
     talk.fill(job);
-    boolean planned = hands.model().screen().form().map(Form::purpose).isPresent();
+    boolean planned = coach.model().held().form().map(Form::purpose).isPresent();
     if (planned && !begun.plan().isEmpty()) {
       talk.fill(begun.plan());
     }

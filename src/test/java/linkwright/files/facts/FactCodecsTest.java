@@ -33,6 +33,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class FactCodecsTest {
+  private static final List<Sourced.Source> SOURCES = List.of(Sourced.Source.values());
+
   private static final List<String> TEXTS =
       List.of(
           "",
@@ -234,7 +236,7 @@ class FactCodecsTest {
       return (Fact)
           kind.getDeclaredConstructor(types.toArray(Class<?>[]::new)).newInstance(values.toArray());
     } catch (ReflectiveOperationException impossible) {
-      throw new AssertionError(impossible);
+      throw new LinkageError(kind + " cannot be made", impossible);
     }
   }
 
@@ -283,7 +285,7 @@ class FactCodecsTest {
               : of == Double.class
                   ? (Object) (chance.nextInt(1000) / 10.0)
                   : of == Sourced.class
-                      ? new Sourced(text(chance), Sourced.Source.values()[chance.nextInt(4)])
+                      ? new Sourced(text(chance), SOURCES.get(chance.nextInt(SOURCES.size())))
                       : text(chance);
       map.put(text(chance), value);
     }

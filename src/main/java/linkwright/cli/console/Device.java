@@ -1,0 +1,61 @@
+package linkwright.cli.console;
+
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.UnknownHostException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+import linkwright.files.DeviceId;
+import linkwright.files.Home;
+import linkwright.files.Slug;
+import linkwright.files.UserSettings;
+
+/** The name of this machine in the books. */
+public final class Device {
+  private static final int LONGEST = 24;
+
+  private Device() {}
+
+  /** The name by which it signs the books of a home: chosen once and kept outside of it. */
+  public static String id(UserSettings user, Surroundings here, Home home) {
+    Map<String, String> variables = here.environment().variables();
+    String name = name(user, variables);
+    return new DeviceId(
+            DeviceId.stateFolder(variables, here.userHome()), DeviceId.machine(host(variables)))
+        .of(home, name);
+  }
+
+  /** The name that the user gave it, else the machine's own, made safe for a book. */
+  public static String name(UserSettings user, Map<String, String> variables) {
+    String slug = Slug.of(user.device().orElseGet(() -> host(variables)), taken -> false);
+    return slug.substring(0, Math.min(slug.length(), LONGEST)).replaceAll("-+$", "");
+  }
+
+  private static String host(Map<String, String> variables) {
+    return Optional.ofNullable(variables.get("HOSTNAME"))
+        .or(() -> Optional.ofNullable(variables.get("COMPUTERNAME")))
+        .or(() -> firstLine(Path.of("/etc/hostname")))
+        .filter(name -> !name.isBlank())
+        .orElseGet(Device::asked);
+  }
+
+  private static Optional<String> firstLine(Path file) {
+    try {
+      return Files.readString(file, StandardCharsets.ISO_8859_1).lines().findFirst();
+    } catch (IOException notThere) {
+      return Optional.empty();
+    }
+  }
+
+  /** Last, because a network that does not answer makes this slow. */
+  private static String asked() {
+    try {
+      return InetAddress.getLocalHost().getHostName();
+    } catch (UnknownHostException nameless) {
+      return "bench";
+    }
+  }
+}

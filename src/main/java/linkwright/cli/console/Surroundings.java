@@ -1,0 +1,54 @@
+package linkwright.cli.console;
+
+import java.io.BufferedReader;
+import java.io.InputStreamReader;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.Optional;
+import linkwright.files.Home;
+import linkwright.shell.SteadyClock;
+import linkwright.terminal.Environment;
+
+/**
+ * What the program finds around it when it starts.
+ *
+ * @param environment variables, terminal and system
+ * @param userHome the user's home directory
+ * @param clock the time
+ * @param steady the time by a clock that nobody can set
+ * @param in what the user types
+ * @param out where results go
+ * @param err where problems go
+ */
+public record Surroundings(
+    Environment environment,
+    Path userHome,
+    InstantSource clock,
+    InstantSource steady,
+    BufferedReader in,
+    Teller out,
+    Teller err) {
+
+  /** The surroundings of this very program. */
+  public static Surroundings here() {
+    Environment environment = Environment.here();
+    boolean utf8 = environment.isUtf8();
+    Charset typed = utf8 ? StandardCharsets.UTF_8 : Charset.defaultCharset();
+    return new Surroundings(
+        environment,
+        Path.of(System.getProperty("user.home")),
+        InstantSource.system(),
+        SteadyClock.from(Instant.now()),
+        new BufferedReader(new InputStreamReader(System.in, typed)),
+        Teller.of(System.out, utf8),
+        Teller.of(System.err, utf8));
+  }
+
+  /** The user's folder, as asked for or as the environment says. */
+  public Home home(Optional<String> asked) {
+    return Home.find(asked, environment.variables(), userHome);
+  }
+}

@@ -1,0 +1,100 @@
+package linkwright.cli.console;
+
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.io.Writer;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import linkwright.text.Text;
+import linkwright.view.Ascii;
+
+/**
+ * Tells lines of text, each at once. No cursor is moved and nothing is coloured; whatever a file
+ * may hold, no control character gets out.
+ */
+public final class Teller {
+  private final PrintWriter to;
+  private final boolean utf8;
+
+  private Teller(PrintWriter to, boolean utf8) {
+    this.to = to;
+    this.utf8 = utf8;
+  }
+
+  /**
+   * A teller.
+   *
+   * @param to where the lines go
+   * @param utf8 whether all characters may be written; else each is told by its nearest in ASCII
+   */
+  public static Teller of(OutputStream to, boolean utf8) {
+    Charset charset = utf8 ? StandardCharsets.UTF_8 : StandardCharsets.US_ASCII;
+    return new Teller(new PrintWriter(new OutputStreamWriter(to, charset), true), utf8);
+  }
+
+  /** Tells a line, or several with line feeds between. */
+  public void say(String text) {
+    for (String line : text.split("\n", -1)) {
+      to.print(utf8 ? Text.safe(line) : Ascii.of(line));
+      to.print('\n');
+    }
+    to.flush();
+  }
+
+  /** Tells each on a line of its own. */
+  public void sayAll(Iterable<String> lines) {
+    lines.forEach(this::say);
+  }
+
+  /** Rings the bell of whoever listens. */
+  public void bell() {
+    to.print('\u0007');
+    to.flush();
+  }
+
+  /** Tells text that ends its own lines. */
+  public void print(String text) {
+    say(text.endsWith("\n") ? text.substring(0, text.length() - 1) : text);
+  }
+
+  /** The same for those who print by themselves: what they print comes out line by line. */
+  public PrintWriter writer() {
+    return new PrintWriter(new Lines(this), true);
+  }
+
+  /** Gathers characters until a line is whole. */
+  private static final class Lines extends Writer {
+    private final Teller teller;
+    private final StringBuilder line = new StringBuilder();
+
+    Lines(Teller teller) {
+      this.teller = teller;
+    }
+
+    @Override
+    public void write(char[] characters, int from, int length) {
+      for (int i = from; i < from + length; i++) {
+        if (characters[i] == '\n') {
+          teller.say(line.toString());
+          line.setLength(0);
+        } else if (characters[i] != '\r') {
+          line.append(characters[i]);
+        }
+      }
+    }
+
+    @Override
+    public void flush() {
+      // A line is told when it is whole; half a line waits for its rest.
+    }
+
+    @Override
+    public void close() {
+      if (!line.isEmpty()) {
+        teller.say(line.toString());
+        line.setLength(0);
+      }
+    }
+  }
+}

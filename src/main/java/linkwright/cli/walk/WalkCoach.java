@@ -1,0 +1,117 @@
+package linkwright.cli.walk;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import linkwright.coach.kernel.Message;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.Notice;
+import linkwright.coach.kernel.PlaceId;
+import linkwright.coach.kernel.TrayJob;
+import linkwright.coach.kernel.Writing;
+import linkwright.coach.keys.Act;
+import linkwright.coach.keys.Key;
+import linkwright.job.Fact;
+import linkwright.shell.Performer;
+
+/**
+ * The coach as a walk works it: acts are chosen, fields are typed, and what it says is gathered.
+ */
+final class WalkCoach {
+  private final Performer performer;
+  private final List<String> told = new ArrayList<>();
+  private Model model;
+
+  WalkCoach(Performer performer, Model model) {
+    this.performer = performer;
+    this.model = model;
+  }
+
+  Model model() {
+    return model;
+  }
+
+  PlaceId place() {
+    return model.held().place();
+  }
+
+  boolean left() {
+    return performer.left();
+  }
+
+  /** Whether something could not be written: nothing else counts before that is answered. */
+  boolean failing() {
+    return model.writing() instanceof Writing.Failed;
+  }
+
+  void shut() {
+    performer.shut();
+  }
+
+  /** Puts the first job into an empty tray and opens it. */
+  void openFirst(List<Fact> facts) {
+    model = performer.begin(model, facts, Optional.empty());
+    choose(Act.CHOOSE);
+  }
+
+  /** Opens a job by its book's name. */
+  void open(String slug) {
+    TrayJob job = new TrayJob(slug, slug, "", List.of(), Instant.EPOCH, false);
+    take(new Message.TrayRead(List.of(job)));
+    choose(Act.CHOOSE);
+  }
+
+  void choose(Act act) {
+    take(new Message.ActChosen(act));
+    hear();
+  }
+
+  void press(Key key) {
+    take(new Message.KeyPressed(key));
+    hear();
+  }
+
+  void paste(String text) {
+    take(new Message.Pasted(text));
+  }
+
+  /** Lets the clock go on. */
+  void tick(Instant now, Instant steady) {
+    Notice before = model.notice();
+    take(new Message.Ticked(now, steady));
+    if (!model.notice().equals(before)) {
+      hear();
+    }
+  }
+
+  private void take(Message message) {
+    model = performer.take(model, message);
+  }
+
+  private void hear() {
+    if (!model.notice().text().isBlank()) {
+      told.add(WalkPage.passed(model).plain().filled(model.notice().text()));
+    }
+  }
+
+  /** Goes to a place of the job by the way round; a form that is open is left, its text kept. */
+  void go(Act place) {
+    if (model.held().form().isPresent()) {
+      press(Key.of(Key.Kind.ESCAPE));
+    }
+    if (place() != PlaceId.ROUND) {
+      choose(Act.ROUND);
+    }
+    if (place != Act.ROUND) {
+      choose(place);
+    }
+  }
+
+  /** What the coach has said since this was asked last. */
+  List<String> takeTold() {
+    List<String> all = List.copyOf(told);
+    told.clear();
+    return all;
+  }
+}

@@ -1,0 +1,68 @@
+package linkwright.cli.walk;
+
+import java.time.InstantSource;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import linkwright.cli.console.Teller;
+import linkwright.job.EntryId;
+import linkwright.job.TimerRun;
+
+/** Tells lines and waits for lines; while it waits, timers that run out are told. */
+final class WalkLines {
+  private static final long SECOND = 1000;
+  private static final long IDLE = 30_000;
+
+  private final Teller out;
+  private final LineSource typed;
+  private final InstantSource clock;
+  private final InstantSource steady;
+  private final WalkCoach coach;
+  private final Set<EntryId> rung = new HashSet<>();
+
+  WalkLines(
+      Teller out, LineSource typed, InstantSource clock, InstantSource steady, WalkCoach coach) {
+    this.out = out;
+    this.typed = typed;
+    this.clock = clock;
+    this.steady = steady;
+    this.coach = coach;
+  }
+
+  void say(String line) {
+    out.say(line);
+  }
+
+  void sayAll(List<String> all) {
+    out.sayAll(all);
+  }
+
+  /** The next line, without spaces around it; empty when there will be none. */
+  Optional<String> next() {
+    while (true) {
+      coach.tick(clock.instant(), steady.instant());
+      tellTimers();
+      LineSource.Came came = typed.await(running().isEmpty() ? IDLE : SECOND);
+      if (came instanceof LineSource.Came.Line line) {
+        coach.tick(clock.instant(), steady.instant());
+        return Optional.of(line.text().strip());
+      }
+      if (came instanceof LineSource.Came.Ended) {
+        return Optional.empty();
+      }
+    }
+  }
+
+  private List<TimerRun> running() {
+    return coach.model().timers().running();
+  }
+
+  private void tellTimers() {
+    for (TimerRun timer : running()) {
+      if (timer.rings(coach.model().steady()) && rung.add(timer.id())) {
+        say("Timer: " + timer.name() + " is due. Type answer once you have seen to it.");
+      }
+    }
+  }
+}

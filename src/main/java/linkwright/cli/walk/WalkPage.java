@@ -1,0 +1,182 @@
+package linkwright.cli.walk;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import linkwright.coach.Pages;
+import linkwright.coach.content.Acts;
+import linkwright.coach.content.Content;
+import linkwright.coach.content.Page;
+import linkwright.coach.content.Part;
+import linkwright.coach.content.Prose;
+import linkwright.coach.content.Question;
+import linkwright.coach.content.Table;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.PlaceId;
+import linkwright.coach.keys.Act;
+import linkwright.plain.PlainLines;
+
+/** The coach's page in the lines of a walk: what is said, then what can be typed. */
+final class WalkPage {
+  private final Page page;
+  private final Optional<Act> common;
+  private final boolean round;
+
+  /** The page that a line is typed at. */
+  WalkPage(Model model) {
+    this(model, true);
+  }
+
+  private WalkPage(Model model, boolean stays) {
+    this.page = Pages.of(model);
+    boolean closed = model.job().map(job -> job.state().course().closed()).orElse(false);
+    this.common =
+        page.open().stream()
+            .flatMap(open -> open.act().stream())
+            .findFirst()
+            .filter(act -> stays && act != Act.HELP && act != Act.UNDO)
+            // What is closed is not weighed again by a line that is empty by mistake.
+            .filter(act -> !(closed && act == Act.WEIGH));
+    this.round = model.held().place() == PlaceId.ROUND;
+  }
+
+  /** A page that is left before the next line: what it names, an empty line does not do. */
+  static WalkPage passed(Model model) {
+    return new WalkPage(model, false);
+  }
+
+  /** What an empty line does: the first act that is open; empty if it does nothing. */
+  Optional<Act> common() {
+    return common;
+  }
+
+  /** Whether an act is open now. */
+  boolean opens(Act act) {
+    return typed().anyMatch(act::equals);
+  }
+
+  /** The layout in lines, with acts named by the words of the walk. */
+  PlainLines plain() {
+    return new PlainLines(
+        act -> common.filter(act::equals).isPresent() ? "an empty line" : WalkWord.naming(act));
+  }
+
+  /**
+   * By what one page is told from another: a place, step, card or question has a name of its own.
+   */
+  List<String> names() {
+    List<String> names = new ArrayList<>(List.of(page.body().title()));
+    page.body().parts().forEach(part -> name(part).ifPresent(names::add));
+    return names;
+  }
+
+  private static Optional<String> name(Part part) {
+    return part instanceof Prose prose && prose.kind() == Prose.Kind.HEAD
+        ? Optional.of(prose.text())
+        : first(part);
+  }
+
+  private static Optional<String> first(Part part) {
+    if (part instanceof Question question) {
+      return Optional.of(question.asks());
+    }
+    return part instanceof Prose prose && prose.kind() == Prose.Kind.CAUTION_TITLE
+        ? Optional.of(prose.text())
+        : Optional.empty();
+  }
+
+  /** What stands in front of the place: a caution or a question; empty for nothing. */
+  Optional<String> inFront() {
+    return page.body().parts().stream().flatMap(part -> first(part).stream()).findFirst();
+  }
+
+  boolean asks() {
+    return page.body().parts().stream().anyMatch(Question.class::isInstance);
+  }
+
+  /** The table that an act would be about; empty if there is none. */
+  Optional<Table> table() {
+    return page.body().parts().stream()
+        .filter(Table.class::isInstance)
+        .map(Table.class::cast)
+        .filter(table -> table.chosen() >= 0)
+        .findFirst();
+  }
+
+  /** All that is said here, but for what may wait until it is asked for. */
+  List<String> said() {
+    List<Part> now = page.body().parts().stream().filter(part -> !later(part)).toList();
+    List<String> lines = new ArrayList<>();
+    if (round) {
+      lines.add("Job: " + page.job() + ".");
+    }
+    lines.addAll(plain().of(new Content(page.body().title(), now)));
+    if (round) {
+      page.chain().ifPresent(pieces -> lines.addAll(plain().pieces(pieces)));
+    }
+    if (!page.still().isBlank() && inFront().isEmpty()) {
+      lines.add(page.still() + ".");
+    }
+    return lines;
+  }
+
+  /** What may wait: why, and what may go wrong. */
+  List<String> later() {
+    return plain().of(page.body().parts().stream().filter(WalkPage::later).toList());
+  }
+
+  private static boolean later(Part part) {
+    return part instanceof Prose prose && prose.kind().later();
+  }
+
+  /** The wait that ends first, unless the page says it anyway. */
+  List<String> nextWait() {
+    List<String> said = said();
+    return page.nextWait()
+        .filter(wait -> said.stream().noneMatch(line -> line.contains(wait.name())))
+        .map(wait -> plain().waiting(wait))
+        .orElse(List.of());
+  }
+
+  /** What an empty line does, in words. */
+  List<String> emptyLine() {
+    return common.map(act -> List.of("An empty line: " + says(act) + ".")).orElse(List.of());
+  }
+
+  /** The other words that do something here. */
+  List<String> words() {
+    String words =
+        typed()
+            .filter(act -> act != Act.HELP && !(act == Act.MORE && later().isEmpty()))
+            .filter(act -> common.filter(act::equals).isEmpty())
+            .distinct()
+            .map(act -> word(act))
+            .distinct()
+            .collect(Collectors.joining(", "));
+    return words.isEmpty() ? List.of() : List.of("Or type " + words + ".");
+  }
+
+  private String word(Act act) {
+    String word = WalkWord.of(act);
+    return word.equals(says(act)) ? word : word + " (" + says(act) + ")";
+  }
+
+  private String says(Act act) {
+    return page.open().stream()
+        .filter(open -> open.act().filter(act::equals).isPresent())
+        .map(Page.Open::says)
+        .findFirst()
+        .orElse(act.words());
+  }
+
+  private Stream<Act> typed() {
+    Stream<Act> listed =
+        page.body().parts().stream()
+            .filter(Acts.class::isInstance)
+            .flatMap(part -> ((Acts) part).choices().stream())
+            .map(Acts.Choice::act);
+    return Stream.concat(page.open().stream().flatMap(open -> open.act().stream()), listed);
+  }
+}

@@ -1,0 +1,98 @@
+package linkwright.cli.walk;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import linkwright.coach.kernel.EntryWords;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.PlaceId;
+import linkwright.job.Entry;
+import linkwright.job.Fact;
+
+/**
+ * Tells what changed since it told last: all of a page when it is another one, else the lines that
+ * are new in it. Entries are told only from the book, so only once they are kept.
+ */
+final class WalkTelling {
+  /** A page as it was told. */
+  private record Heard(PlaceId place, List<String> names, List<String> lines) {
+    boolean same(Heard other) {
+      return place == other.place && names.equals(other.names);
+    }
+  }
+
+  private final WalkLines lines;
+  private final WalkCoach coach;
+  private Optional<Heard> last = Optional.empty();
+
+  /** The page that a question lies in front of: it is not told again once that is answered. */
+  private Optional<Heard> behind = Optional.empty();
+
+  private int entries;
+
+  WalkTelling(WalkLines lines, WalkCoach coach) {
+    this.lines = lines;
+    this.coach = coach;
+    this.entries = known(coach.model()).size();
+  }
+
+  private static List<Entry> known(Model model) {
+    return model.job().map(job -> job.entries()).orElse(List.of());
+  }
+
+  /** Tells all that is new. */
+  void tell() {
+    Model model = coach.model();
+    lines.sayAll(coach.takeTold());
+    List<Entry> all = known(model);
+    List<Entry> more = all.subList(Math.min(entries, all.size()), all.size());
+    more.forEach(entry -> words(entry, model).ifPresent(lines::say));
+    entries = all.size();
+    if (model.held().form().isPresent() && !coach.failing()) {
+      return;
+    }
+    WalkPage page = new WalkPage(model);
+    List<String> said = new ArrayList<>(page.said());
+    said.addAll(page.emptyLine());
+    Heard now = new Heard(coach.place(), page.names(), said);
+    Optional<Heard> before = last.filter(now::same).or(() -> behind.filter(now::same));
+    if (before.isPresent()) {
+      said.stream().filter(line -> !before.get().lines().contains(line)).forEach(lines::say);
+    } else {
+      whole(page);
+    }
+    last = Optional.of(now);
+    if (!page.asks()) {
+      behind = last;
+    }
+  }
+
+  /** Tells once more all that is in front of the user. */
+  void repeat() {
+    lines.sayAll(coach.takeTold());
+    whole(new WalkPage(coach.model()));
+  }
+
+  private void whole(WalkPage page) {
+    lines.sayAll(page.said());
+    lines.sayAll(page.nextWait());
+    lines.sayAll(page.emptyLine());
+    lines.sayAll(page.words());
+  }
+
+  private static Optional<String> words(Entry entry, Model model) {
+    Fact fact = entry.fact();
+    if (fact instanceof Fact.StepOpened
+        || fact instanceof Fact.CautionSeen
+        || fact instanceof Fact.SittingStarted
+        || fact instanceof Fact.JobOpened
+        || fact instanceof Fact.PlanSet
+        || fact instanceof Fact.Struck) {
+      return Optional.empty();
+    }
+    if (fact instanceof Fact.StepDone) {
+      return Optional.of("Entered: step done.");
+    }
+    return Optional.of("Entered: " + EntryWords.of(fact, model.settings()) + ".");
+  }
+}

@@ -1,0 +1,124 @@
+package linkwright.cli.walk;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import linkwright.coach.keys.Act;
+
+/** What can be typed in a walk. An act without a word of its own is typed by its name. */
+enum WalkWord {
+  ALL("all", "all that wait come through", Act.ALL),
+  REDO("redo", "one fails and is done again; redo 3: three", Act.REDO),
+  SCRAP("scrap", "one is lost; scrap 2: two", Act.SCRAP),
+  TAKE("take", "take from the redo pile, or again from the new ones", Act.TAKE),
+  UNDO("undo", "take back what was entered here last; undo note, undo wire: there", Act.UNDO),
+  RESTORE(
+      "restore",
+      "bring back what undo took last; restore note, restore wire: there",
+      Act.BRING_BACK),
+  NEXT("next", "the next step", Act.NEXT_STEP),
+  BACK("back", "the step before", Act.PREVIOUS_STEP),
+  TIMER(
+      "timer",
+      "start the step's timer; timer kettle 8 min: one of your own",
+      Act.WAIT,
+      Act.SET_TIMER),
+  ANSWER("answer", "answer the timer that is due", Act.ANSWER),
+  LOOKED("looked", "the pickle was looked to and is clean: its wait is over", Act.LOOKED),
+  TIMERS("timers", "every timer that runs", Act.TO_TIMERS),
+  STOP(
+      "stop",
+      "stop the timer that ends first; stop 2: the second. A step's wait asks why",
+      Act.STOP_TIMER),
+  WHY("why", "why this step is done so, and what may go wrong", Act.MORE),
+  CARDS("cards", "the step's cautions, whole"),
+  CAUTIONS("cautions", "all cautions of this job", Act.TO_CAUTIONS),
+  AWAY("away", "step away from the bench", Act.STEP_AWAY),
+  BENCH("bench", "to the bench", Act.TO_BENCH),
+  PLAN("plan", "the plan, to be set or changed", Act.TO_PLAN),
+  TESTS("tests", "the test pieces", Act.TO_TESTS),
+  TRIAL("trial", "the trial lengths", Act.TO_TRIAL),
+  LOG("log", "log a test piece or a trial length; log blank 38 mm; length 14 mm", Act.LOG),
+  SAMPLE("sample", "make the last test piece the sample link; sample 2: the second", Act.SAMPLE),
+  FOLLOW(
+      "follow", "the chain follows the last trial length; follow 2: the second", Act.CHOOSE_TRIAL),
+  WIRE(
+      "wire",
+      "the wire on hand; wire came, wire cut, wire lost or wire drawn enters some",
+      Act.TO_WIRE),
+  OUT("out", "metal weighed out for this job", Act.WEIGH_OUT),
+  WEIGH(
+      "weigh",
+      "weigh and measure what came of it; weigh chain 9 g; length 19 cm",
+      Act.WEIGH,
+      Act.TO_WEIGH_IN),
+  PRICES("prices", "your own figures for the price", Act.PRICE),
+  CLOSE("close", "close the job", Act.CLOSE),
+  REOPEN("reopen", "open a closed job again", Act.REOPEN),
+  NOTE("note", "write a note; note and its text", Act.NOTE),
+  BOOK("book", "the last entries; book 20: twenty", Act.TO_BOOK),
+  RECKONER("reckoner", "sums on wire, rings, blanks and solder", Act.TO_RECKONER),
+  WHERE("where", "where the job stands, place by place", Act.ROUND),
+  HELP("help", "this", Act.HELP),
+  QUIT("quit", "leave; everything entered is in the book", Act.LEAVE);
+
+  private final String word;
+  private final String says;
+
+  /** The acts' ids, with spaces between: an enum holds no list. */
+  private final String acts;
+
+  WalkWord(String word, String says, Act... acts) {
+    this.word = word;
+    this.says = says;
+    this.acts = Arrays.stream(acts).map(Act::id).collect(Collectors.joining(" "));
+  }
+
+  String word() {
+    return word;
+  }
+
+  private List<String> acts() {
+    return List.of(acts.split(" ", -1));
+  }
+
+  static Optional<WalkWord> of(String typed) {
+    String word = typed.toLowerCase(Locale.ROOT);
+    return Arrays.stream(values()).filter(each -> each.word.equals(word)).findFirst();
+  }
+
+  /** What is typed for an act. */
+  static String of(Act act) {
+    return Arrays.stream(values())
+        .filter(each -> each.acts().contains(act.id()))
+        .map(WalkWord::word)
+        .findFirst()
+        .or(() -> ShortVisits.wordOf(act))
+        .orElse(act.id());
+  }
+
+  /**
+   * How a sentence names an act: so that it does for “wire (typing wire)” and “typing log logs”.
+   */
+  static String naming(Act act) {
+    return "typing " + of(act);
+  }
+
+  static List<String> words() {
+    return Arrays.stream(values()).map(WalkWord::word).toList();
+  }
+
+  static List<String> help() {
+    List<String> lines = new ArrayList<>();
+    lines.add("An empty line: what comes most often; each page says what that is.");
+    lines.add("A number: so many come through; where a question is asked, that answer.");
+    for (WalkWord each : values()) {
+      lines.add(each.word + ": " + each.says + ".");
+    }
+    lines.add("Where a page says “or type”, its words do what stands beside them.");
+    return lines;
+  }
+}

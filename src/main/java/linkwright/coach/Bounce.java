@@ -1,0 +1,35 @@
+package linkwright.coach;
+
+import java.time.Instant;
+import java.util.Optional;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.Presses;
+import linkwright.coach.kernel.Turn;
+import linkwright.coach.keys.Act;
+import linkwright.coach.keys.Key;
+
+/**
+ * A press counts at once, but a key that bounces or is held counts once. Held for a second, the
+ * piece just counted is offered as redo.
+ */
+final class Bounce {
+  private static final String TOO_SOON =
+      "That press came too soon after the last one: it counts nothing.";
+
+  private Bounce() {}
+
+  /** What follows from a key pressed at that moment of the steady clock. */
+  static Turn key(Model model, Key key, Instant at) {
+    Optional<Act> meant = Coach.meant(model, key);
+    boolean typedNumber = Places.of(model).countIsTyped(model);
+    Presses presses = model.presses();
+    if (meant.isEmpty()) {
+      return Coach.key(model.with(Presses.NONE), key);
+    }
+    if (typedNumber || !presses.tooSoon(key, meant.get(), at)) {
+      return Coach.key(model.with(presses.counted(key, meant.get(), at)), key);
+    }
+    Model still = model.with(presses.passedOver(at));
+    return still.presses().held() ? Places.of(still).keyHeld(still) : Turn.to(still.told(TOO_SOON));
+  }
+}

@@ -1,0 +1,41 @@
+package linkwright.coach;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import linkwright.coach.content.Pieces;
+import linkwright.coach.kernel.OpenJob;
+import linkwright.job.Pile;
+import linkwright.standing.StillToDo;
+
+/** The job's chain as its progress: every wanted link, with how far it has come. */
+final class ChainPieces {
+  private ChainPieces() {}
+
+  static Optional<Pieces> of(OpenJob job) {
+    Pile links = job.state().piles().of("link");
+    StillToDo left = job.standing().left().get("link");
+    boolean none = left == null || left.wanted() == 0 || links.stages().isEmpty();
+    return none
+        ? Optional.of(new Pieces("links", List.of(), 1))
+        : Optional.of(new Pieces("links", portions(links, left.wanted()), links.stages().size()));
+  }
+
+  /** Links that have come furthest first; more than the chain takes are spares and not drawn. */
+  private static List<Pieces.Portion> portions(Pile links, int wanted) {
+    List<Pieces.Portion> portions = new ArrayList<>();
+    int room = wanted;
+    for (int i = links.stages().size() - 1; i >= 0; i--) {
+      String stage = links.stages().get(i);
+      int here = links.standing().getOrDefault(stage, 0);
+      if (i + 1 < links.stages().size()) {
+        here += links.redoAt(links.stages().get(i + 1));
+      }
+      int drawn = Math.min(room, here);
+      portions.add(new Pieces.Portion(stage, drawn, i + 1, false));
+      room -= drawn;
+    }
+    portions.add(new Pieces.Portion("to cut", room, 0, false));
+    return portions;
+  }
+}

@@ -1,0 +1,278 @@
+package linkwright.coach;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import linkwright.coach.form.Form;
+import linkwright.coach.kernel.Effect;
+import linkwright.coach.kernel.Message;
+import linkwright.coach.kernel.MessageCases;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.OpenJob;
+import linkwright.coach.kernel.Paging;
+import linkwright.coach.kernel.Place;
+import linkwright.coach.kernel.Presses;
+import linkwright.coach.kernel.Settings;
+import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.Writing;
+import linkwright.coach.keys.Act;
+import linkwright.coach.keys.Key;
+import linkwright.coach.keys.KeyMap;
+import linkwright.coach.tray.TrayHeld;
+import linkwright.standing.Handbook;
+
+/**
+ * The coach's one function: a model and a message give the next model and effects. Keys go to the
+ * form that is open, then to the acts of the place, then to those that every place has.
+ *
+ * <p>Committed, then shown: where something is to be written, the model stays as it was until it is
+ * on the disk; keys pressed meanwhile wait and are read against the model after it. What could not
+ * be written is told until it is tried again or given up; nothing else counts before.
+ */
+public final class Coach implements MessageCases<Turn> {
+  private static final String UNSEEN =
+      "[\\p{Cc}\\x{200e}\\x{200f}\\x{202a}-\\x{202e}\\x{2066}-\\x{2069}]";
+
+  private final Model model;
+
+  private Coach(Model model) {
+    this.model = model;
+  }
+
+  /** The tray, before anything was read. */
+  public static Model begin(
+      Handbook handbook, Settings settings, Paging paging, Instant now, int width, int height) {
+    TrayHeld tray = new TrayHeld(0, Optional.empty());
+    return Model.begin(handbook, settings, paging, now, width, height, tray);
+  }
+
+  /** What follows from a message. */
+  public static Turn update(Model model, Message message) {
+    if (model.writing() instanceof Writing.Pending pending && UserMessages.is(message)) {
+      return Turn.to(model.with(pending.and(message)));
+    }
+    if (model.writing() instanceof Writing.Failed failed && UserMessages.is(message)) {
+      return Failing.answered(model, failed, message);
+    }
+    return arrived(model, message.answer(new Coach(model)));
+  }
+
+  /** Goes where the turn leads, then waits for what is to be written. */
+  static Turn arrived(Model before, Turn turn) {
+    if (turn.model().writing() instanceof Writing.Pending) {
+      return turn;
+    }
+    Turn at = turn;
+    while (at.next().isPresent()) {
+      Turn there = Places.of(at.next().get()).enter(at.model());
+      List<Effect> effects = new ArrayList<>(at.effects());
+      effects.addAll(there.effects());
+      at = new Turn(there.model(), effects, there.next());
+    }
+    Optional<Effect> write = at.effects().stream().filter(Effect::writes).findFirst();
+    if (write.isEmpty()) {
+      return at;
+    }
+    Writing pending =
+        new Writing.Pending(write.get(), at.model().held(), at.model().notice(), List.of());
+    Model waits = at.model().with(before.held()).with(before.notice()).with(pending);
+    return new Turn(waits, at.effects(), Optional.empty());
+  }
+
+  @Override
+  public Turn keyPressed(Message.KeyPressed message) {
+    return message
+        .at()
+        .map(at -> Bounce.key(model.quiet(), message.key(), at))
+        .orElseGet(() -> key(model.quiet().with(Presses.NONE), message.key()));
+  }
+
+  @Override
+  public Turn actChosen(Message.ActChosen message) {
+    return act(model.quiet(), message.act());
+  }
+
+  /** Pasted text goes into a field as if typed, line breaks as spaces; elsewhere it is dropped. */
+  @Override
+  public Turn pasted(Message.Pasted message) {
+    if (model.held().form().isEmpty()) {
+      return Turn.to(model);
+    }
+    String oneLine = message.text().replaceAll("[\\r\\n\\t]+", " ").replaceAll(UNSEEN, "");
+    return key(model, Key.of(oneLine));
+  }
+
+  @Override
+  public Turn rowChosen(Message.RowChosen message) {
+    return Places.of(model).row(model.quiet(), message.row());
+  }
+
+  /** The line that keeps the form is chosen first and keeps it when clicked again. */
+  @Override
+  public Turn fieldChosen(Message.FieldChosen message) {
+    Place place = Places.of(model);
+    return model
+        .held()
+        .form()
+        .map(
+            form ->
+                message.field() >= form.fields().size() && form.at() == message.field()
+                    ? place.confirmed(model.quiet(), form)
+                    : place.edited(model.quiet(), form.withAt(message.field()), false))
+        .orElseGet(() -> Turn.to(model));
+  }
+
+  @Override
+  public Turn ticked(Message.Ticked message) {
+    return Bell.tick(Clocks.moved(model, message));
+  }
+
+  @Override
+  public Turn resized(Message.Resized message) {
+    return Turn.to(model.sized(message.width(), message.height()));
+  }
+
+  @Override
+  public Turn trayRead(Message.TrayRead message) {
+    Model ready = model.withTray(message.jobs());
+    int unread = message.unread();
+    return Turn.to(
+        unread == 0
+            ? ready
+            : ready.told(
+                unread
+                    + (unread == 1 ? " job is" : " jobs are")
+                    + " not read yet: that goes on when you come back to the tray."));
+  }
+
+  @Override
+  public Turn jobOpened(Message.JobOpened message) {
+    Optional<OpenJob> open = model.job();
+    boolean readAnew = open.map(job -> job.slug().equals(message.slug())).orElse(false);
+    OpenJob job =
+        OpenJob.of(message, model.handbook(), model.settings())
+            .steadied(model.job(), model.now(), model.steady());
+    Model next = model.with(job).with(new Writing.Nothing());
+    if (readAnew) {
+      return Places.of(model).readAnew(next);
+    }
+    if (message.lookOnly()) {
+      next = next.trouble(whyToLook(message.told()));
+    } else if (!message.told().isEmpty()) {
+      next = next.trouble(message.told().get(0));
+    } else if (Clocks.wentBack(message.entries(), job, model.now())) {
+      next = next.trouble(Clocks.SET_BACK);
+    }
+    return Turn.goTo(next, Places.firstOf(job));
+  }
+
+  /** What stands in the way is told last, after what is wrong with the book itself. */
+  private static String whyToLook(List<String> told) {
+    return told.isEmpty() ? "This book is open to look at only." : told.get(told.size() - 1);
+  }
+
+  @Override
+  public Turn jobNotOpened(Message.JobNotOpened message) {
+    return Turn.to(model.with(new Writing.Nothing()).trouble(message.why()));
+  }
+
+  @Override
+  public Turn kept(Message.Kept message) {
+    if (model.job().isEmpty()) {
+      return Turn.to(model.with(new Writing.Nothing()));
+    }
+    OpenJob job =
+        model
+            .job()
+            .get()
+            .after(message.entries(), model.handbook(), model.settings())
+            .steadied(model.job(), model.now(), model.steady());
+    Model next = model.with(job).with(new Writing.Nothing());
+    if (model.writing() instanceof Writing.Pending pending) {
+      next = next.with(pending.held()).with(pending.notice());
+      return UserMessages.read(arrived(next, Places.of(next).settled(next)), pending.waiting());
+    }
+    return Places.of(next).settled(next);
+  }
+
+  @Override
+  public Turn notKept(Message.NotKept message) {
+    return model.writing() instanceof Writing.Pending pending
+        ? Turn.to(Failing.told(model, pending, message.why()))
+        : Turn.to(model.trouble("Not written, and not counted: " + message.why()));
+  }
+
+  @Override
+  public Turn troubled(Message.Troubled message) {
+    return Turn.to(model.trouble(message.sentence()));
+  }
+
+  @Override
+  public Turn ended(Message.Ended message) {
+    return Turn.with(model, new Effect.ShutBook(), new Effect.Leave());
+  }
+
+  /** What a key means now; nothing in a form, and where any key is taken. */
+  static Optional<Act> meant(Model model, Key key) {
+    Place place = Places.of(model);
+    if (model.held().form().isPresent() || place.takesEveryKey()) {
+      return Optional.empty();
+    }
+    KeyMap keys = model.settings().keys();
+    return keys.find(key, place.acts(model)).or(() -> keys.find(key, EverywhereActs.ALL));
+  }
+
+  static Turn key(Model model, Key key) {
+    if (key.equals(Key.ctrl("c"))) {
+      return Turn.with(model, new Effect.ShutBook(), new Effect.Leave());
+    }
+    Place place = Places.of(model);
+    Optional<Form> form = model.held().form();
+    if (form.isPresent()) {
+      return inForm(model, place, form.get(), key);
+    }
+    Optional<Act> act = model.settings().keys().find(key, place.acts(model));
+    if (act.isPresent()) {
+      return place.act(model, act.get());
+    }
+    if (place.takesEveryKey()) {
+      return place.typed(model, key);
+    }
+    return model
+        .settings()
+        .keys()
+        .find(key, EverywhereActs.ALL)
+        .map(common -> EverywhereActs.act(model, common))
+        .orElseGet(() -> place.typed(model, key));
+  }
+
+  private static Turn inForm(Model model, Place place, Form form, Key key) {
+    Form.Outcome outcome = form.key(key);
+    if (outcome instanceof Form.Outcome.Edited edited) {
+      return place.edited(model, edited.form(), edited.textChanged());
+    }
+    if (outcome instanceof Form.Outcome.Confirmed confirmed) {
+      return place.confirmed(model, confirmed.form());
+    }
+    return key.is(Key.Kind.ESCAPE) ? place.formLeft(model) : place.typed(model, key);
+  }
+
+  /** An act by itself, whatever key it has: a click, or a word of the plain walk. */
+  private static Turn act(Model model, Act act) {
+    Place place = Places.of(model);
+    if (model.held().form().isPresent()) {
+      return switch (act) {
+        case KEEP -> place.confirmed(model, model.held().form().get());
+        case ROUND -> place.formLeft(model);
+        default -> Turn.to(model.told("First keep or leave what is being typed."));
+      };
+    }
+    if (place.acts(model).contains(act)) {
+      return place.act(model, act);
+    }
+    return EverywhereActs.ALL.contains(act)
+        ? EverywhereActs.act(model, act)
+        : Turn.to(model.told(act.words() + " is not for now."));
+  }
+}

@@ -1,0 +1,36 @@
+package linkwright.coach;
+
+import java.util.List;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.OpenJob;
+import linkwright.coach.kernel.PlaceId;
+import linkwright.coach.kernel.Ringing;
+import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.Undo;
+import linkwright.coach.keys.Act;
+
+/** What can be done at every place. */
+final class EverywhereActs {
+  static final List<Act> ALL = List.of(Act.ROUND, Act.HELP, Act.UNDO, Act.BRING_BACK, Act.ANSWER);
+
+  private EverywhereActs() {}
+
+  static Turn act(Model model, Act act) {
+    return switch (act) {
+      case ROUND -> Turn.goTo(model, model.job().isPresent() ? PlaceId.ROUND : PlaceId.TRAY);
+      case HELP -> Turn.goTo(model, PlaceId.HELP);
+      case UNDO -> reaches(model) ? Undo.last(model) : asked(model);
+      case BRING_BACK -> reaches(model) ? Undo.bringBack(model) : asked(model);
+      case ANSWER -> Ringing.answer(model);
+      default -> Turn.to(model);
+    };
+  }
+
+  private static boolean reaches(Model model) {
+    return model.job().map(OpenJob::lookOnly).orElse(true) || Places.of(model).undoes(model);
+  }
+
+  private static Turn asked(Model model) {
+    return Turn.to(model.told("Nothing was undone: first what is asked here."));
+  }
+}

@@ -1,0 +1,114 @@
+package linkwright.coach;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import linkwright.coach.content.Acts;
+import linkwright.coach.content.Content;
+import linkwright.coach.content.Page;
+import linkwright.coach.content.Part;
+import linkwright.coach.content.Pieces;
+import linkwright.coach.content.Wait;
+import linkwright.coach.form.Form;
+import linkwright.coach.kernel.Clock;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.OpenJob;
+import linkwright.coach.kernel.Place;
+import linkwright.coach.kernel.Writing;
+import linkwright.coach.keys.Act;
+import linkwright.job.TimerRun;
+
+/** What is to be shown of a model: what its place says, and what is said everywhere. */
+public final class Pages {
+  private Pages() {}
+
+  /** The page of a model. */
+  public static Page of(Model model) {
+    Optional<Writing.Failed> failed =
+        model.writing() instanceof Writing.Failed not ? Optional.of(not) : Optional.empty();
+    Place place = Places.of(model);
+    Content body = failed.map(Failing::content).orElseGet(() -> place.content(model));
+    return new Page(
+        model.job().map(open -> open.state().course().name()).orElse("Linkwright"),
+        body,
+        failed.isPresent() ? 0 : model.held().turned(),
+        model.held().form().isPresent() ? Act.PAGE_DOWN : Act.MORE,
+        wait(model),
+        model.job().flatMap(Pages::chain),
+        model.job().map(StillToDoWords::line).orElse(""),
+        model.notice().text(),
+        model.notice().trouble(),
+        failed.isPresent() ? open(Failing.ACTS) : open(model, place, inBody(body)));
+  }
+
+  private static Optional<Wait> wait(Model model) {
+    Optional<TimerRun> next = model.timers().next();
+    return next.map(
+        timer ->
+            new Wait(
+                timer.name(),
+                "",
+                Clock.running(timer.left(model.steady()).toSeconds()),
+                timer.rings(model.steady()),
+                ""));
+  }
+
+  /** The chain across the top: links that have come furthest first. */
+  private static Optional<Pieces> chain(OpenJob job) {
+    return ChainPieces.of(job);
+  }
+
+  private static List<Page.Open> open(List<Act> acts) {
+    return acts.stream().map(act -> new Page.Open(Optional.of(act), act.words())).toList();
+  }
+
+  /** What stands in the body with its key needs no room below it; where the work is, it does. */
+  private static Set<Act> inBody(Content body) {
+    Set<Act> acts = new HashSet<>();
+    for (Part part : body.parts()) {
+      if (part instanceof Acts list) {
+        list.choices().stream()
+            .filter(choice -> !choice.now())
+            .forEach(choice -> acts.add(choice.act()));
+      }
+    }
+    return acts;
+  }
+
+  private static List<Page.Open> open(Model model, Place place, Set<Act> shown) {
+    if (model.held().form().isPresent()) {
+      return ofForm(model.held().form().get());
+    }
+    if (place.takesEveryKey()) {
+      return List.of(new Page.Open(Optional.empty(), "any other key goes back"));
+    }
+    List<Page.Open> open = new ArrayList<>();
+    for (Act act : place.acts(model)) {
+      if (shown.contains(act)) {
+        continue;
+      }
+      if (act == Act.UP) {
+        open.add(new Page.Open(Optional.empty(), "up down other row"));
+      } else if (act != Act.DOWN) {
+        open.add(new Page.Open(Optional.of(act), place.says(model, act)));
+      }
+    }
+    open.add(new Page.Open(Optional.of(Act.HELP), Act.HELP.words()));
+    return open;
+  }
+
+  private static List<Page.Open> ofForm(Form form) {
+    List<Page.Open> open = new ArrayList<>();
+    open.add(new Page.Open(Optional.empty(), "enter next field"));
+    open.add(new Page.Open(Optional.of(Act.KEEP), form.keepWords()));
+    boolean choices =
+        form.at() < form.fields().size() && !form.fields().get(form.at()).choices().isEmpty();
+    if (choices) {
+      open.add(new Page.Open(Optional.empty(), "left right choose"));
+    }
+    open.add(new Page.Open(Optional.of(Act.ROUND), "leave, what is typed stays"));
+    return open;
+  }
+}

@@ -1,0 +1,47 @@
+package linkwright.coach;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import linkwright.coach.kernel.OpenJob;
+import linkwright.job.Pile;
+import linkwright.standing.StillToDo;
+
+/** One line of what is still to do. */
+final class StillToDoWords {
+  private StillToDoWords() {}
+
+  /** The line for the job on the bench; empty while it has no plan. */
+  static String line(OpenJob job) {
+    List<String> parts = new ArrayList<>();
+    for (Map.Entry<String, StillToDo> each : job.standing().left().entrySet()) {
+      parts.add(of(each.getKey(), each.getValue(), job.state().piles().of(each.getKey())));
+    }
+    return parts.isEmpty() ? "" : "Still to do: " + String.join("; ", parts);
+  }
+
+  private static String of(String piece, StillToDo left, Pile pile) {
+    if (left.more() == 0) {
+      return left.wanted() == 1
+          ? "no " + piece + ", the one is good"
+          : "no " + piece + ", all " + left.wanted() + " are good";
+    }
+    // A rod or a broken link is there already: it is not cut.
+    String begin = pile.stages().isEmpty() || pile.begins("cut") ? " to cut" : " to begin";
+    String cut =
+        left.toCut().isEmpty()
+            ? ""
+            : left.toCut().getAsInt() == 0
+                ? ""
+                : ", " + left.toCut().getAsInt() + begin + why(left);
+    String redo = left.redo() == 0 ? "" : ", " + left.redo() + " to do again";
+    return left.more() + " " + piece + (left.more() == 1 ? "" : "s") + cut + redo;
+  }
+
+  /** Once pieces were lost, why more are to be cut than lack. */
+  private static String why(StillToDo left) {
+    return left.scrapped() == 0 || left.spares() == 0
+        ? ""
+        : " (%d spare, %.0f %% being lost)".formatted(left.spares(), 100 * left.lossShare());
+  }
+}

@@ -1,0 +1,119 @@
+package linkwright.coach.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import linkwright.coach.content.Content;
+import linkwright.coach.content.Emphasis;
+import linkwright.coach.content.Figure;
+import linkwright.coach.content.Part;
+import linkwright.coach.content.Prose;
+import linkwright.coach.content.Question;
+import linkwright.coach.kernel.AtBench;
+import linkwright.coach.kernel.CardContent;
+import linkwright.coach.kernel.Clock;
+import linkwright.coach.kernel.JobWords;
+import linkwright.coach.kernel.Model;
+import linkwright.job.TimerRun;
+import linkwright.routine.Caution;
+import linkwright.routine.Remedy;
+
+/** The bench: what is to be seen or answered first, else the step with its count. */
+final class BenchContent {
+  private BenchContent() {}
+
+  static Content of(Model model, BenchHeld held) {
+    Optional<AtBench> found = BenchGate.target(model);
+    if (found.isEmpty()) {
+      return Content.of(
+          "bench", Prose.stop("The routine of this job is not among the files at hand."));
+    }
+    AtBench at = found.get();
+    return new Content(title(at), parts(model, held, at));
+  }
+
+  static String title(AtBench at) {
+    return "step " + at.number() + " of " + at.routine().steps().size();
+  }
+
+  private static List<Part> parts(Model model, BenchHeld held, AtBench at) {
+    if (BenchPlace.away(model)) {
+      return away(model);
+    }
+    Optional<Caution> card = BenchGate.caution(model);
+    if (card.isPresent()) {
+      return card(model, at, card.get());
+    }
+    if (held.ask() instanceof BenchAsk.Why why) {
+      return List.of(why(model, at, why));
+    }
+    if (held.ask() instanceof BenchAsk.Away leaving) {
+      return leaving(leaving);
+    }
+    return StepContent.of(model, held, at);
+  }
+
+  private static List<Part> card(Model model, AtBench at, Caution card) {
+    List<Caution> all = at.cautions(model.handbook());
+    String which = "card " + (all.indexOf(card) + 1) + " of " + all.size();
+    return CardContent.of(model, card, which + ", before step " + at.number());
+  }
+
+  private static Question why(Model model, AtBench at, BenchAsk.Why why) {
+    String what = why.scrap() ? "scrapped" : "to do again";
+    String pieces = at.piece() + (why.count() == 1 ? "" : "s");
+    List<Question.Answer> answers = new ArrayList<>();
+    for (int i = 0; i < why.choices().size(); i++) {
+      Remedy choice = why.choices().get(i);
+      String means = JobWords.fill(choice.means(), model);
+      answers.add(new Question.Answer(Integer.toString(i + 1), choice.sees(), means));
+    }
+    return new Question(why.count() + " " + pieces + " " + what + ": what do you see?", answers);
+  }
+
+  private static List<Part> away(Model model) {
+    List<Part> parts = new ArrayList<>();
+    parts.add(new Prose(Prose.Kind.HEAD, "Away from the bench"));
+    parts.add(Prose.says("The hours stand still; timers go on."));
+    parts.add(new Prose(Prose.Kind.MAIN, "{do:back-at-bench}: back at the bench"));
+    next(model).ifPresent(parts::add);
+    return parts;
+  }
+
+  private static List<Part> leaving(BenchAsk.Away away) {
+    return List.of(
+        new Question(
+            "Before you step away",
+            List.of(
+                box("1", away.torchOut(), "the torch is out"),
+                box("2", away.gasShut(), "the gas is shut at the bottle"),
+                box(
+                    "3",
+                    away.hotWorkSafe(),
+                    "nothing glows or smoulders, the pickle is covered and off"))),
+        Prose.says(
+            "A number ticks it; {do:away-now} steps away and stops the hours. After hot work look"
+                + " round again half an hour later (29 CFR 1910.252 asks a fire watch of at least"
+                + " 30 min; local rules come first)."));
+  }
+
+  private static Question.Answer box(String key, boolean ticked, String what) {
+    return new Question.Answer(key, (ticked ? "yes  " : "no   ") + what, "");
+  }
+
+  /** The timer that ends first, of any step. */
+  static Optional<Figure> next(Model model) {
+    return model
+        .timers()
+        .next()
+        .map(timer -> figure(model, timer, ": due. {do:answer} answers it."));
+  }
+
+  static Figure figure(Model model, TimerRun timer, String due) {
+    boolean rings = timer.rings(model.steady());
+    return new Figure(
+        Clock.running(timer.left(model.steady()).toSeconds()),
+        timer.name() + (rings ? due : ""),
+        rings ? Emphasis.TROUBLE : Emphasis.NOW);
+  }
+}

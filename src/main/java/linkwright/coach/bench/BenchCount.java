@@ -1,0 +1,185 @@
+package linkwright.coach.bench;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import linkwright.coach.kernel.AtBench;
+import linkwright.coach.kernel.Effect;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.OpenJob;
+import linkwright.coach.kernel.ShortageWords;
+import linkwright.coach.kernel.Turn;
+import linkwright.job.Fact;
+import linkwright.job.JobState;
+import linkwright.job.Pile;
+import linkwright.routine.Counts;
+import linkwright.standing.Standing;
+import linkwright.standing.StillToDo;
+
+/** Counting at the bench: pieces come through, blanks are cut, pieces are taken in hand. */
+final class BenchCount {
+  private BenchCount() {}
+
+  /** So many come through; with nothing left to count, the next step opens. */
+  static Turn through(Model model, AtBench at, int count) {
+    Model shown = model.with(BenchScreens.plain(BenchPlace.screen(model)));
+    if (at.waitRunning(model).isPresent() && at.step().counts() != Counts.EACH) {
+      return BenchWait.notYet(shown, at);
+    }
+    if (at.step().counts() == Counts.NOTHING || at.piece().isEmpty()) {
+      return stepDone(shown, at);
+    }
+    if (at.begins()) {
+      boolean typed = !BenchPlace.screen(model).digits().isEmpty();
+      return enoughAreCut(model, at) && !typed
+          ? BenchGate.onward(shown.told(at.cuts() ? "Enough are cut." : "Enough are begun."), at)
+          : cut(shown, at, count);
+    }
+    if (at.step().counts() == Counts.BATCH) {
+      return batch(shown, at);
+    }
+    if (at.available() == 0 || spare(model, at)) {
+      return BenchGate.onward(shown, at);
+    }
+    if (count > at.available()) {
+      return Turn.to(
+          shown.trouble(
+              "Only "
+                  + at.available()
+                  + (at.fromRedo() ? " are in the redo pile" : " wait")
+                  + "; "
+                  + count
+                  + " cannot come through. Type a smaller number."));
+    }
+    return Turn.keep(shown, moved(model, at, count, at.fromRedo()));
+  }
+
+  /** The chain has all it takes and the key was only pressed: what waits is left over. */
+  private static boolean spare(Model model, AtBench at) {
+    return at.enough() && !at.fromRedo() && BenchPlace.screen(model).digits().isEmpty();
+  }
+
+  private static Turn stepDone(Model model, AtBench at) {
+    JobState state = model.job().orElseThrow().state();
+    if (state.course().stepsDone().contains(at.step().id())) {
+      return BenchGate.onward(model, at);
+    }
+    Turn onward = BenchGate.onward(model, at);
+    List<Effect> effects = new ArrayList<>();
+    List<Fact> facts = new ArrayList<>(BenchWait.over(model, at));
+    facts.add(new Fact.StepDone(at.step().id()));
+    for (Effect effect : onward.effects()) {
+      if (effect instanceof Effect.KeepFacts keep) {
+        facts.addAll(keep.facts());
+      } else {
+        effects.add(effect);
+      }
+    }
+    Turn kept = Turn.keep(onward.model(), facts);
+    effects.addAll(0, kept.effects());
+    return new Turn(kept.model(), effects, Optional.empty());
+  }
+
+  private static Turn cut(Model model, AtBench at, int count) {
+    Standing standing = model.job().orElseThrow().standing();
+    double each = standing.eachMm().getOrDefault(at.piece(), 0.0);
+    Fact cut = new Fact.WireCut(at.piece(), count, each);
+    String missing = ShortageWords.after(standing, at.piece(), count);
+    return Turn.keep(missing.isEmpty() ? model : model.trouble(missing), cut);
+  }
+
+  /** Whether no further blank is needed; a number typed cuts more all the same. */
+  static boolean enoughAreCut(Model model, AtBench at) {
+    StillToDo left = model.job().orElseThrow().standing().left().get(at.piece());
+    if (left == null || at.through() == 0) {
+      return false;
+    }
+    return left.toCut().isPresent()
+        ? left.toCut().getAsInt() == 0
+        : left.good() + left.inWork() >= left.wanted();
+  }
+
+  private static Turn batch(Model model, AtBench at) {
+    if (at.waiting() + at.redo() == 0) {
+      return BenchGate.onward(model, at);
+    }
+    List<Fact> facts = new ArrayList<>(BenchWait.over(model, at));
+    if (at.waiting() > 0) {
+      facts.addAll(moved(model, at, at.waiting(), false));
+    }
+    if (at.redo() > 0) {
+      facts.addAll(moved(model, at, at.redo(), true));
+    }
+    return Turn.keep(model, facts);
+  }
+
+  /** The counted kind moves; one of each other kind of the step goes with each, if it waits. */
+  private static List<Fact> moved(Model model, AtBench at, int count, boolean redo) {
+    Map<String, Map<String, Integer>> fresh = new LinkedHashMap<>();
+    if (!redo) {
+      put(fresh, at.stage(), at.piece(), count);
+    }
+    boolean wentBefore = at.step().counts() == Counts.BATCH && redo && at.waiting() > 0;
+    if (!wentBefore) {
+      along(model, at, count)
+          .forEach((piece, going) -> put(fresh, at.step().stage().get(piece), piece, going));
+    }
+    List<Fact> facts = new ArrayList<>();
+    String step = at.step().id();
+    if (redo) {
+      facts.add(new Fact.PiecesThrough(Map.of(at.piece(), count), at.stage(), true, step));
+    }
+    fresh.forEach((stage, pieces) -> facts.add(new Fact.PiecesThrough(pieces, stage, false, step)));
+    return facts;
+  }
+
+  private static void put(
+      Map<String, Map<String, Integer>> byStage, String stage, String piece, int count) {
+    byStage.computeIfAbsent(stage, any -> new LinkedHashMap<>()).put(piece, count);
+  }
+
+  private static Map<String, Integer> along(Model model, AtBench at, int count) {
+    JobState state = model.job().orElseThrow().state();
+    Map<String, Integer> along = new LinkedHashMap<>();
+    at.step()
+        .stage()
+        .forEach(
+            (piece, stage) -> {
+              Pile pile = state.piles().of(piece);
+              boolean batch = at.step().counts() == Counts.BATCH;
+              int going = batch ? pile.waitingFor(stage) : alongWith(model, at, count, piece);
+              if (!piece.equals(at.piece()) && going > 0 && !pile.begins(stage)) {
+                along.put(piece, going);
+              }
+            });
+    return along;
+  }
+
+  /**
+   * Pieces of another kind that go along with so many counted ones: one with each, as long as they
+   * wait and the chain takes them. One that was done again took its own along the first time.
+   */
+  private static int alongWith(Model model, AtBench at, int count, String piece) {
+    OpenJob job = model.job().orElseThrow();
+    Pile pile = job.state().piles().of(piece);
+    String stage = at.step().stage().get(piece);
+    StillToDo left = job.standing().left().get(piece);
+    int wanted = left == null ? Integer.MAX_VALUE : left.wanted();
+    int room = Math.min(wanted, at.through() + count) - pile.atOrPast(stage);
+    return Math.max(0, Math.min(room, pile.waitingFor(stage)));
+  }
+
+  /** Takes from the other pile: redo pieces after new ones, new ones after redo pieces. */
+  static Turn take(Model model, AtBench at, int count) {
+    boolean redo = !at.fromRedo();
+    int there = redo ? at.redo() : at.waiting();
+    if (there == 0) {
+      return redo ? BenchGate.toRedo(model, at) : Turn.to(model.told("No new piece waits here."));
+    }
+    Model shown = model.with(BenchScreens.plain(BenchPlace.screen(model)));
+    return Turn.keep(
+        shown, new Fact.PiecesTaken(Map.of(at.piece(), Math.min(count, there)), at.stage(), redo));
+  }
+}

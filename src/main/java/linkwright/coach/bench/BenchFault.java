@@ -1,0 +1,97 @@
+package linkwright.coach.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import linkwright.coach.kernel.AtBench;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.Turn;
+import linkwright.coach.keys.Key;
+import linkwright.job.Fact;
+import linkwright.routine.Remedy;
+import linkwright.routine.Then;
+
+/** What went wrong with pieces: asked for once, entered, and its remedy shown at once. */
+final class BenchFault {
+  /** Reasons are numbered with one digit each. */
+  private static final int MOST_CHOICES = 9;
+
+  /** Stages at which a joint is made. */
+  private static final Set<String> JOINTS = Set.of("soldered", "fused", "joined");
+
+  private BenchFault() {}
+
+  /** Asks for the reason; scrap says whether the pieces are lost. */
+  static Turn ask(Model model, AtBench at, boolean scrap, int count) {
+    if (!at.counts() || (at.begins() && (!scrap || at.failable() == 0))) {
+      return Turn.to(model.told("Nothing has come so far that it could fail here."));
+    }
+    if (count > at.failable()) {
+      return Turn.to(
+          model
+              .with(BenchScreens.plain(BenchPlace.screen(model)))
+              .trouble(
+                  at.failable() == 0
+                      ? "No piece waits here that could fail."
+                      : "Only " + at.failable() + " are here; " + count + " cannot fail."));
+    }
+    BenchAsk why = new BenchAsk.Why(scrap, count, choices(at, scrap));
+    return Turn.to(model.with(BenchScreens.asking(BenchPlace.screen(model), why)));
+  }
+
+  private static List<Remedy> choices(AtBench at, boolean scrap) {
+    Then wanted = scrap ? Then.SCRAP : Then.REDO;
+    List<Remedy> choices = new ArrayList<>();
+    at.step().wrong().stream()
+        .filter(remedy -> remedy.then() == wanted)
+        .limit(MOST_CHOICES - 1L)
+        .forEach(choices::add);
+    choices.add(
+        scrap
+            ? new Remedy(
+                "something else", "", "Put it with the scrap of its kind.", wanted, "", "other")
+            : new Remedy(
+                "something else",
+                "",
+                "Find out why before you try again.",
+                wanted,
+                usualRedoStage(at),
+                "other"));
+    return choices;
+  }
+
+  /** A joint that fails is made again where it was made last before this; else here. */
+  static String usualRedoStage(AtBench at) {
+    List<String> stages = at.pile().stages();
+    for (int i = stages.indexOf(at.stage()) - 1; i > 0; i--) {
+      if (JOINTS.contains(stages.get(i))) {
+        return stages.get(i);
+      }
+    }
+    return at.stage();
+  }
+
+  /** Takes the reason by its number; any other key but a number leaves the question. */
+  static Turn answer(Model model, BenchAsk.Why why, Key key) {
+    int choice = key.text().matches("[1-9]") ? Integer.parseInt(key.text()) : 0;
+    if (choice < 1 || choice > why.choices().size()) {
+      return Turn.to(
+          model.told("Press the number of the reason, 1 to " + why.choices().size() + "."));
+    }
+    Remedy remedy = why.choices().get(choice - 1);
+    AtBench at = AtBench.of(model).orElseThrow();
+    String reason = remedy.reason().isEmpty() ? "other" : remedy.reason();
+    Fact fact =
+        why.scrap()
+            ? new Fact.PiecesScrapped(
+                at.piece(), why.count(), at.failsAt(), !at.begins() && at.fromRedo(), reason)
+            : new Fact.PiecesSentBack(
+                at.piece(),
+                why.count(),
+                at.stage(),
+                remedy.backTo().isEmpty() ? usualRedoStage(at) : remedy.backTo(),
+                at.fromRedo(),
+                reason);
+    return Turn.keep(model.with(BenchScreens.remedy(BenchPlace.screen(model), remedy)), fact);
+  }
+}

@@ -1,0 +1,313 @@
+package linkwright.coach.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import linkwright.coach.content.Content;
+import linkwright.coach.kernel.AtBench;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.OpenJob;
+import linkwright.coach.kernel.Place;
+import linkwright.coach.kernel.Ringing;
+import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.Undo;
+import linkwright.coach.keys.Act;
+import linkwright.coach.keys.Key;
+import linkwright.job.Fact;
+import linkwright.routine.Caution;
+import linkwright.routine.Counts;
+import linkwright.routine.Part;
+
+/**
+ * The bench: one step at a time, its cautions first, then one key for the common act. Everything it
+ * enters is a fact; the counts come back from the book.
+ */
+public final class BenchPlace implements Place {
+  @Override
+  public Content content(Model model) {
+    return BenchContent.of(model, screen(model));
+  }
+
+  private static final int MOST_DIGITS = 4;
+
+  /** The acts to which a number typed belongs. */
+  private static final Set<Act> COUNTING =
+      Set.of(Act.THROUGH, Act.CUT_ONE, Act.ONWARD, Act.REDO, Act.SCRAP, Act.TAKE);
+
+  @Override
+  public List<Act> acts(Model model) {
+    BenchHeld screen = screen(model);
+    if (away(model)) {
+      return List.of(Act.BACK_AT_BENCH);
+    }
+    if (BenchGate.caution(model).isPresent()) {
+      return List.of(Act.SEEN, Act.PREVIOUS_STEP, Act.NEXT_STEP);
+    }
+    if (screen.ask() instanceof BenchAsk.Away) {
+      return List.of(Act.AWAY_NOW, Act.LEAVE_QUESTION);
+    }
+    if (screen.ask() instanceof BenchAsk.Why) {
+      return List.of(Act.NONE_OF_THEM, Act.LEAVE_QUESTION);
+    }
+    List<Act> acts = new ArrayList<>();
+    if (screen.ask() instanceof BenchAsk.Repeated) {
+      acts.addAll(List.of(Act.HELD_REDO, Act.LEAVE_QUESTION));
+    }
+    AtBench.of(model)
+        .map(at -> actsAt(model, at))
+        .ifPresent(here -> acts.addAll(acts.isEmpty() ? here : here.subList(1, here.size())));
+    acts.addAll(
+        List.of(
+            Act.NEXT_STEP,
+            Act.PREVIOUS_STEP,
+            Act.UNDO,
+            Act.MORE,
+            Act.STEP_AWAY,
+            Act.ANSWER,
+            Act.BRING_BACK));
+    return acts;
+  }
+
+  private static List<Act> actsAt(Model model, AtBench at) {
+    List<Act> acts = new ArrayList<>();
+    acts.add(commonAct(model, at));
+    if (at.looked() && at.ownTimer(model).isPresent()) {
+      acts.add(Act.LOOKED);
+    }
+    if (at.counts() && !at.begins()) {
+      acts.addAll(List.of(Act.REDO, Act.SCRAP, Act.TAKE, Act.ALL));
+    }
+    if (at.counts() && at.begins() && at.failable() > 0) {
+      acts.add(Act.SCRAP);
+    }
+    if (!at.step().waits().isEmpty()) {
+      acts.add(Act.WAIT);
+    }
+    if (at.step().part() == Part.TRIAL && !at.counts()) {
+      acts.add(Act.TO_TESTS);
+    }
+    if (at.step().part() == Part.SAMPLE && !at.counts()) {
+      acts.add(Act.TO_TRIAL);
+    }
+    return acts;
+  }
+
+  /** What the one key for the common act does here. */
+  public static Act commonAct(Model model, AtBench at) {
+    if (BenchWait.due(model, at).isPresent()) {
+      return Act.TO_DUE;
+    }
+    if (!at.counts()) {
+      return atStep(model, at);
+    }
+    boolean batch = at.step().counts() == Counts.BATCH && !at.begins();
+    boolean batchWaits = batch && at.waiting() + at.redo() > 0;
+    if (!batchWaits && !BenchWait.over(model, at).isEmpty()) {
+      return Act.WAIT_OVER;
+    }
+    if (at.begins()) {
+      Act one = at.cuts() ? Act.CUT_ONE : Act.BEGIN_ONE;
+      return BenchCount.enoughAreCut(model, at) ? Act.ONWARD : one;
+    }
+    if (at.waiting() + at.redo() == 0) {
+      return Act.ONWARD;
+    }
+    if (!batch) {
+      return Act.THROUGH;
+    }
+    if (at.waitRunning(model).isPresent()) {
+      return Act.MEANWHILE;
+    }
+    return at.nextWait(model).isPresent() ? Act.WAIT_FIRST : Act.TOGETHER;
+  }
+
+  /** At a step that counts nothing its wait comes before it is done. */
+  private static Act atStep(Model model, AtBench at) {
+    if (at.waitRunning(model).isPresent()) {
+      return Act.MEANWHILE;
+    }
+    Set<String> done = model.job().orElseThrow().state().course().stepsDone();
+    boolean isDone = done.contains(at.step().id());
+    if (isDone && !BenchWait.over(model, at).isEmpty()) {
+      return Act.WAIT_OVER;
+    }
+    return !isDone && at.nextWait(model).isPresent() ? Act.WAIT_FIRST : Act.DONE;
+  }
+
+  @Override
+  public Turn act(Model before, Act act) {
+    Model model = letStand(before, act == Act.HELD_REDO);
+    BenchHeld screen = screen(model);
+    Optional<AtBench> found = AtBench.of(model);
+    if (found.isEmpty()) {
+      return Turn.to(noRoutine(model));
+    }
+    if (COUNTING.contains(act) && number(screen).orElse(1) == 0) {
+      return Turn.to(
+          model
+              .with(BenchScreens.plain(screen))
+              .trouble("0 counts nothing. Type how many, or just press the key for one."));
+    }
+    AtBench at = found.get();
+    return switch (act) {
+      case SEEN, BACK_AT_BENCH, AWAY_NOW, NONE_OF_THEM -> seen(model, screen);
+      case LEAVE_QUESTION -> Turn.to(model.with(BenchScreens.plain(screen)));
+      case HELD_REDO -> HeldKey.redo(model, at);
+      case WAIT, WAIT_FIRST -> BenchWait.start(model, at);
+      case MEANWHILE -> BenchWait.meanwhile(model, at);
+      case LOOKED -> BenchWait.looked(model, at);
+      case TO_DUE -> BenchWait.toDue(model, at);
+      case WAIT_OVER -> BenchWait.answerOver(model, at);
+      case THROUGH, DONE, TOGETHER, CUT_ONE, BEGIN_ONE, ONWARD ->
+          BenchCount.through(model, at, number(screen).orElse(1));
+      case ALL -> BenchCount.through(model, at, Math.max(1, at.available()));
+      case REDO -> BenchFault.ask(model, at, false, number(screen).orElse(1));
+      case SCRAP -> BenchFault.ask(model, at, true, number(screen).orElse(1));
+      case TAKE -> BenchCount.take(model, at, number(screen).orElse(1));
+      case NEXT_STEP -> BenchGate.step(model, at, 1);
+      case PREVIOUS_STEP -> BenchGate.step(model, at, -1);
+      case MORE -> Turn.to(model.with(BenchScreens.nextPart(screen)));
+      case STEP_AWAY ->
+          Turn.to(model.with(BenchScreens.asking(screen, new BenchAsk.Away(false, false, false))));
+      case UNDO -> Undo.last(model.with(BenchScreens.plain(screen)));
+      case BRING_BACK -> Undo.bringBack(model.with(BenchScreens.plain(screen)));
+      case ANSWER -> Ringing.answer(model);
+      default -> Turn.goTo(model, act);
+    };
+  }
+
+  /** Any other key than the one that confirms lets the piece stand that was just counted. */
+  private static Model letStand(Model model, boolean confirmed) {
+    BenchHeld screen = screen(model);
+    return screen.ask() instanceof BenchAsk.Repeated && !confirmed
+        ? model.with(BenchScreens.plain(screen))
+        : model;
+  }
+
+  @Override
+  public String says(Model model, Act act) {
+    return act == Act.MORE ? "why and what may go wrong" : act.words();
+  }
+
+  @Override
+  public boolean countIsTyped(Model model) {
+    return !screen(model).digits().isEmpty();
+  }
+
+  @Override
+  public Turn keyHeld(Model model) {
+    return HeldKey.held(model);
+  }
+
+  /** While the bench asks or shows a caution, nothing behind it changes. */
+  @Override
+  public boolean undoes(Model model) {
+    return !away(model)
+        && BenchGate.caution(model).isEmpty()
+        && screen(model).ask() instanceof BenchAsk.Nothing;
+  }
+
+  @Override
+  public Turn typed(Model before, Key key) {
+    Model model = letStand(before, false);
+    BenchHeld screen = screen(model);
+    if (screen.ask() instanceof BenchAsk.Why why) {
+      return BenchFault.answer(model, why, key);
+    }
+    if (screen.ask() instanceof BenchAsk.Away away) {
+      return Turn.to(model.with(BenchScreens.asking(screen, toggled(away, key))));
+    }
+    if (key.is(Key.Kind.BACKSPACE) && !screen.digits().isEmpty()) {
+      String fewer = screen.digits().substring(0, screen.digits().length() - 1);
+      return Turn.to(model.with(BenchScreens.digits(screen, fewer)));
+    }
+    boolean digit = key.kind() == Key.Kind.CHARACTER && key.text().matches("[0-9]");
+    if (digit && screen.digits().length() < MOST_DIGITS) {
+      String more = (screen.digits() + key.text()).replaceFirst("^0+(?=.)", "");
+      return Turn.to(model.with(BenchScreens.digits(screen, more)));
+    }
+    return Turn.to(model);
+  }
+
+  @Override
+  public Turn settled(Model model) {
+    return BenchGate.settle(model);
+  }
+
+  /** Comes to the bench: a sitting begins, and the step that was open is open again. */
+  @Override
+  public Turn enter(Model model) {
+    Model there = model.with(BenchHeld.PLAIN);
+    if (AtBench.of(there).isEmpty()) {
+      return Turn.to(noRoutine(there));
+    }
+    if (model.job().map(OpenJob::lookOnly).orElse(true)) {
+      return Turn.to(there);
+    }
+    return away(model) && !closed(model)
+        ? Turn.keep(there, new Fact.SittingStarted())
+        : BenchGate.settle(there);
+  }
+
+  private static Model noRoutine(Model model) {
+    return model.trouble(
+        "The routine of this job is not among the files at hand. Put it back into the"
+            + " routines folder and open the job again.");
+  }
+
+  private static boolean closed(Model model) {
+    return model.job().map(job -> job.state().course().closed()).orElse(false);
+  }
+
+  private static Turn seen(Model model, BenchHeld screen) {
+    if (screen.ask() instanceof BenchAsk.Away away) {
+      return Turn.keep(
+          model.with(BenchScreens.plain(screen)),
+          new Fact.SteppedAway(away.torchOut(), away.gasShut(), away.hotWorkSafe()));
+    }
+    if (screen.ask() instanceof BenchAsk.Why) {
+      return Turn.to(model.with(BenchScreens.plain(screen)).told("Nothing was counted."));
+    }
+    if (away(model) && closed(model)) {
+      return Turn.to(
+          model.trouble("This job is closed. Open it again where it was weighed in (esc, i, g)."));
+    }
+    if (away(model)) {
+      return Turn.keep(model, new Fact.SittingStarted());
+    }
+    Optional<Caution> card = BenchGate.caution(model);
+    return card.map(seen -> seen(model, screen, seen)).orElseGet(() -> BenchGate.settle(model));
+  }
+
+  /** A card is seen once its last page was. */
+  private static Turn seen(Model model, BenchHeld screen, Caution card) {
+    return screen.cardPage() + 1 < model.parts(BenchContent.of(model, screen))
+        ? Turn.to(model.with(BenchScreens.turned(screen)))
+        : Turn.keep(model.with(BenchScreens.firstPage(screen)), new Fact.CautionSeen(card.id()));
+  }
+
+  private static BenchAsk.Away toggled(BenchAsk.Away away, Key key) {
+    return switch (key.text()) {
+      case "1" -> new BenchAsk.Away(!away.torchOut(), away.gasShut(), away.hotWorkSafe());
+      case "2" -> new BenchAsk.Away(away.torchOut(), !away.gasShut(), away.hotWorkSafe());
+      case "3" -> new BenchAsk.Away(away.torchOut(), away.gasShut(), !away.hotWorkSafe());
+      default -> away;
+    };
+  }
+
+  /** Whether the bench was left, told or by a long silence, or no sitting was begun yet. */
+  static boolean away(Model model) {
+    return model.job().map(job -> !job.state().times().sittingAt(model.now())).orElse(true);
+  }
+
+  private static Optional<Integer> number(BenchHeld screen) {
+    return screen.digits().isEmpty()
+        ? Optional.empty()
+        : Optional.of(Integer.parseInt(screen.digits()));
+  }
+
+  static BenchHeld screen(Model model) {
+    return model.held() instanceof BenchHeld bench ? bench : BenchHeld.PLAIN;
+  }
+}

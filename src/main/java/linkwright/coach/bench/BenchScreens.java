@@ -1,0 +1,67 @@
+package linkwright.coach.bench;
+
+import java.util.Optional;
+import linkwright.routine.Remedy;
+
+/** The bench's screen with one thing of it changed. */
+final class BenchScreens {
+  private BenchScreens() {}
+
+  /** Nothing typed, nothing asked, no remedy shown. */
+  static BenchHeld plain(BenchHeld screen) {
+    return new BenchHeld(
+        "", new BenchAsk.Nothing(), screen.opening(), screen.part(), Optional.empty(), 0);
+  }
+
+  static BenchHeld digits(BenchHeld screen, String digits) {
+    return new BenchHeld(
+        digits, screen.ask(), screen.opening(), screen.part(), screen.remedy(), screen.cardPage());
+  }
+
+  static BenchHeld asking(BenchHeld screen, BenchAsk ask) {
+    return new BenchHeld("", ask, screen.opening(), screen.part(), Optional.empty(), 0);
+  }
+
+  static BenchHeld opening(BenchHeld screen, Optional<String> step) {
+    // A step that opens leaves no question; an entry kept meanwhile takes none away.
+    return new BenchHeld(
+        "",
+        step.isPresent() ? new BenchAsk.Nothing() : screen.ask(),
+        step,
+        0,
+        step.isPresent() ? Optional.empty() : screen.remedy(),
+        0);
+  }
+
+  static BenchHeld nextPart(BenchHeld screen) {
+    return new BenchHeld(
+        screen.digits(),
+        screen.ask(),
+        screen.opening(),
+        screen.part() + 1,
+        screen.remedy(),
+        screen.cardPage());
+  }
+
+  static BenchHeld remedy(BenchHeld screen, Remedy remedy) {
+    return new BenchHeld(
+        "", new BenchAsk.Nothing(), screen.opening(), screen.part(), Optional.of(remedy), 0);
+  }
+
+  /** The next page of the caution that is to be seen. */
+  static BenchHeld turned(BenchHeld screen) {
+    return new BenchHeld(
+        screen.digits(),
+        screen.ask(),
+        screen.opening(),
+        screen.part(),
+        screen.remedy(),
+        screen.cardPage() + 1);
+  }
+
+  /** The first page, for the next caution. */
+  static BenchHeld firstPage(BenchHeld screen) {
+    return new BenchHeld(
+        screen.digits(), screen.ask(), screen.opening(), screen.part(), screen.remedy(), 0);
+  }
+}

@@ -1,0 +1,177 @@
+package linkwright.coach.bench;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import linkwright.coach.content.ActMention;
+import linkwright.coach.kernel.AtBench;
+import linkwright.coach.kernel.Clock;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.OpenJob;
+import linkwright.coach.kernel.Turn;
+import linkwright.coach.keys.Act;
+import linkwright.job.Fact;
+import linkwright.job.Pile;
+import linkwright.job.TimerRun;
+import linkwright.job.WaitEnd;
+import linkwright.routine.Routine;
+import linkwright.routine.Step;
+import linkwright.routine.Wait;
+import linkwright.standing.StillToDo;
+
+/**
+ * The waits of steps at the bench. A wait ends by its time, or by a look where pieces are pickled;
+ * while it runs the work goes on elsewhere, and going on ends no wait.
+ */
+final class BenchWait {
+  private BenchWait() {}
+
+  /** A wait of another step that is over; the next press of the common key goes there. */
+  static Optional<Step> due(Model model, AtBench at) {
+    if (!over(model, at).isEmpty()) {
+      return Optional.empty();
+    }
+    return model.timers().ringing(model.steady()).stream()
+        .filter(timer -> !timer.isOf(at.step().id()))
+        .flatMap(timer -> timer.step().stream())
+        .flatMap(id -> at.routine().step(id).stream())
+        .findFirst();
+  }
+
+  static Turn toDue(Model model, AtBench at) {
+    return due(model, at)
+        .map(step -> BenchGate.open(model.told("Its wait is over: “" + step.title() + "”."), step))
+        .orElseGet(() -> Turn.to(model));
+  }
+
+  /** Starts the step's next wait, or its first once more when it is over. */
+  static Turn start(Model model, AtBench at) {
+    Optional<TimerRun> runs = at.waitRunning(model);
+    Optional<Wait> next = at.nextWait(model);
+    if (next.isEmpty() && runs.isPresent()) {
+      return Turn.to(model.told(left(runs.get(), model) + " to go: it runs already."));
+    }
+    return next.or(() -> at.step().waits().stream().findFirst())
+        .map(
+            wait ->
+                Turn.keep(
+                    model.told(wait.name() + ": the timer runs."),
+                    new Fact.TimerStarted(wait.name(), wait.seconds(), wait.id(), at.step().id())))
+        .orElseGet(() -> Turn.to(model.told("This step has no wait.")));
+  }
+
+  /** While a wait runs, the nearest step where other work waits; with none it says so. */
+  static Turn meanwhile(Model model, AtBench at) {
+    String left =
+        at.waitRunning(model).map(timer -> left(timer, model)).orElse("The wait") + " to go";
+    return other(model, at)
+        .map(
+            step -> BenchGate.open(model.told(left + ". Meanwhile: “" + step.title() + "”."), step))
+        .orElseGet(() -> Turn.to(model.told(left + ", and no other work waits. " + ends(at))));
+  }
+
+  /** How the wait ends, and what else can be done till then. */
+  private static String ends(AtBench at) {
+    if (at.number() >= at.routine().steps().size()) {
+      return "It ends by its time. Weigh in meanwhile ({do:to-weigh-in}).";
+    }
+    return at.looked()
+        ? "Clean and white already? " + ActMention.of(Act.LOOKED) + ": looked, done."
+        : "It ends by its time.";
+  }
+
+  private static String left(TimerRun timer, Model model) {
+    return timer.name() + ": " + Clock.running(timer.left(model.steady()).toSeconds());
+  }
+
+  private static Optional<Step> other(Model model, AtBench at) {
+    OpenJob job = model.job().orElseThrow();
+    Routine routine = at.routine();
+    return routine.steps().stream()
+        .map(step -> AtBench.of(routine, job, step))
+        .filter(there -> there.number() != at.number() && hasWork(model, at, there))
+        .min(
+            Comparator.<AtBench>comparingInt(there -> Math.abs(there.number() - at.number()))
+                .thenComparing(there -> -there.number()))
+        .map(AtBench::step);
+  }
+
+  /** Pieces wait there; where pieces begin, only in the part of the job that is being made now. */
+  private static boolean hasWork(Model model, AtBench at, AtBench there) {
+    boolean waits = there.waitRunning(model).isPresent();
+    if (!there.counts() || waits) {
+      return false;
+    }
+    if (there.begins()) {
+      return there.step().part() == at.step().part() && !BenchCount.enoughAreCut(model, there);
+    }
+    OpenJob job = model.job().orElseThrow();
+    StillToDo left = job.standing().left().get(there.piece());
+    boolean wanted = left == null || left.more() > 0;
+    boolean fresh = there.waiting() > 0 && !there.enough() && othersAreThere(job, there);
+    return fresh || (there.redo() > 0 && wanted);
+  }
+
+  /** Rings are not joined while links that the chain takes are still in the pickle. */
+  private static boolean othersAreThere(OpenJob job, AtBench at) {
+    return at.step().stage().entrySet().stream()
+        .filter(other -> !other.getKey().equals(at.piece()))
+        .allMatch(
+            other -> {
+              Pile pile = job.state().piles().of(other.getKey());
+              StillToDo left = job.standing().left().get(other.getKey());
+              int there = pile.waitingFor(other.getValue()) + pile.atOrPast(other.getValue());
+              int wanted = left == null ? 1 : left.wanted();
+              return pile.begins(other.getValue()) || there >= wanted;
+            });
+  }
+
+  /**
+   * Where the work goes on from a step that counts pieces while an earlier one has a wait running:
+   * not past what is still in it.
+   */
+  static Optional<Step> behind(Model model, AtBench at) {
+    if (!at.counts()) {
+      return Optional.empty();
+    }
+    OpenJob job = model.job().orElseThrow();
+    Optional<AtBench> waits =
+        at.routine().steps().stream()
+            .limit(at.number() - 1L)
+            .map(step -> AtBench.of(at.routine(), job, step))
+            .filter(there -> there.waitRunning(model).isPresent())
+            .findFirst();
+    return waits.map(there -> other(model, there).orElse(there.step()));
+  }
+
+  /** She has looked, and it is clean: a wait that ends by a look is over. */
+  static Turn looked(Model model, AtBench at) {
+    return at.ownTimer(model)
+        .filter(timer -> at.looked())
+        .map(
+            timer ->
+                Turn.keep(
+                    model.told(timer.name() + ": looked, done."),
+                    new Fact.TimerAnswered(timer.id(), WaitEnd.LOOKED, "")))
+        .orElseGet(() -> Turn.to(model.told("No wait runs here that ends by a look.")));
+  }
+
+  /** The waits of this step that are over, answered; one that runs goes on. */
+  static List<Fact> over(Model model, AtBench at) {
+    return model.timers().ringing(model.steady()).stream()
+        .filter(timer -> timer.isOf(at.step().id()))
+        .map(timer -> (Fact) new Fact.TimerAnswered(timer.id(), WaitEnd.TIME, ""))
+        .toList();
+  }
+
+  /** A wait that is over at a step with nothing left to go on with. */
+  static Turn answerOver(Model model, AtBench at) {
+    return Turn.keep(model.told("Its wait is over."), over(model, at));
+  }
+
+  /** Takes nothing out of a wait that runs. */
+  static Turn notYet(Model model, AtBench at) {
+    String left = at.waitRunning(model).map(timer -> left(timer, model)).orElse("The wait");
+    return Turn.to(model.told(left + " to go: they stay in. " + ends(at)));
+  }
+}

@@ -1,0 +1,146 @@
+package linkwright.coach.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import linkwright.coach.content.Beside;
+import linkwright.coach.content.Emphasis;
+import linkwright.coach.content.Figure;
+import linkwright.coach.content.Part;
+import linkwright.coach.content.Prose;
+import linkwright.coach.content.Row;
+import linkwright.coach.content.Rows;
+import linkwright.coach.kernel.AtBench;
+import linkwright.coach.kernel.JobWords;
+import linkwright.coach.kernel.Model;
+import linkwright.job.TimerRun;
+import linkwright.plan.Plan;
+import linkwright.quantity.UnitStyle;
+import linkwright.routine.Caution;
+import linkwright.routine.Remedy;
+import linkwright.routine.Step;
+import linkwright.standing.StillToDo;
+
+/** A step that is open: its count or wait as the figure, its piles, then do, look for, mind. */
+final class StepContent {
+  private StepContent() {}
+
+  static List<Part> of(Model model, BenchHeld held, AtBench at) {
+    List<Part> parts = new ArrayList<>();
+    parts.add(new Prose(Prose.Kind.HEAD, JobWords.fill(at.step().title(), model)));
+    if (at.counts()) {
+      parts.add(new Beside(List.of(figure(model, at)), List.of(new Rows(piles(model, held, at)))));
+    } else {
+      BenchContent.next(model).ifPresent(parts::add);
+    }
+    held.remedy().ifPresent(remedy -> parts.addAll(remedy(model, remedy)));
+    texts(parts, model, at);
+    return parts;
+  }
+
+  private static Figure figure(Model model, AtBench at) {
+    Optional<TimerRun> own = at.ownTimer(model);
+    if (own.isPresent()) {
+      return BenchContent.figure(model, own.get(), ": due");
+    }
+    String number = at.through() + "/" + wanted(model, at);
+    return new Figure(number, at.piece() + "s " + at.stage(), Emphasis.NOW);
+  }
+
+  private static int wanted(Model model, AtBench at) {
+    StillToDo left = model.job().orElseThrow().standing().left().get(at.piece());
+    int wanted = left == null ? 0 : left.wanted();
+    if (at.begins() && left != null) {
+      wanted = at.through() + left.toCut().orElse(0);
+    }
+    return Math.max(wanted, at.through());
+  }
+
+  private static List<Row> piles(Model model, BenchHeld held, AtBench at) {
+    List<Row> rows = new ArrayList<>();
+    first(model, held, at).ifPresent(row -> rows.add(row.with(Emphasis.MAIN)));
+    if (!at.begins()) {
+      rows.add(Row.of("waiting", "" + at.waiting()));
+      rows.add(Row.of("redo", "" + at.redo()).remark(reasons(at)));
+    }
+    rows.add(Row.of("through", "" + at.through()));
+    StillToDo left = model.job().orElseThrow().standing().left().get(at.piece());
+    if (left != null) {
+      String over = left.over() > 0 ? ", " + left.over() + " over" : "";
+      rows.add(Row.of("good", left.goodForChain() + " of " + left.wanted() + over));
+    }
+    rows.add(Row.of("scrap", "" + at.pile().scrapped()));
+    return rows;
+  }
+
+  private static Optional<Row> first(Model model, BenchHeld held, AtBench at) {
+    if (!held.digits().isEmpty()) {
+      return Optional.of(Row.of("how many", held.digits()));
+    }
+    if (at.begins()) {
+      return each(model, at);
+    }
+    if (at.inHand() > 0) {
+      return Optional.of(
+          Row.of("in hand", at.inHand() + (at.fromRedo() ? ", from redo" : ", new")));
+    }
+    return Optional.of(Row.of("", at.available() == 0 ? "nothing waits here" : "all go together"));
+  }
+
+  private static Optional<Row> each(Model model, AtBench at) {
+    double each = model.job().orElseThrow().standing().eachMm().getOrDefault(at.piece(), 0.0);
+    if (!(each > 0)) {
+      return Optional.empty();
+    }
+    UnitStyle units = model.settings().units();
+    Optional<Plan> plan = model.job().orElseThrow().standing().counted().plan();
+    if (plan.isPresent() && at.piece().equals("link")) {
+      // What the stop is set to stands first; the kerf is wire, not blank.
+      String taken = each > plan.get().linkBlankMm() ? "takes " + units.length(each) : "";
+      return Optional.of(Row.of("blank", units.length(plan.get().linkBlankMm())).remark(taken));
+    }
+    return Optional.of(Row.of("each", units.length(each) + " of wire"));
+  }
+
+  private static String reasons(AtBench at) {
+    return at.redo() == 0 || at.pile().redoReasons().isEmpty()
+        ? ""
+        : "("
+            + String.join(", ", at.pile().redoReasons().keySet().stream().sorted().toList())
+            + ")";
+  }
+
+  private static List<Part> remedy(Model model, Remedy remedy) {
+    List<Part> parts = new ArrayList<>();
+    parts.add(new Prose(Prose.Kind.REMEDY, JobWords.fill(remedy.remedy(), model)));
+    if (!remedy.backTo().isEmpty()) {
+      parts.add(
+          Prose.aside(
+              "Back to “"
+                  + remedy.backTo()
+                  + "”. Failed twice at one joint: saw it out or scrap it."));
+    }
+    return parts;
+  }
+
+  private static void texts(List<Part> parts, Model model, AtBench at) {
+    Step step = at.step();
+    // A caution stands above what it warns of.
+    for (Caution card : at.cautions(model.handbook())) {
+      add(parts, model, Prose.Kind.CAUTION, card.shortLine());
+    }
+    add(parts, model, Prose.Kind.DO, step.doText());
+    add(parts, model, Prose.Kind.LOOK_FOR, step.lookFor());
+    add(parts, model, Prose.Kind.MIND, step.mind());
+    add(parts, model, Prose.Kind.MEASURE, step.measure());
+    add(parts, model, Prose.Kind.WHY, step.why());
+    for (Remedy remedy : step.wrong()) {
+      String text = remedy.sees() + ": " + remedy.means() + " " + remedy.remedy();
+      add(parts, model, Prose.Kind.WRONG, text);
+    }
+  }
+
+  private static void add(List<Part> parts, Model model, Prose.Kind kind, String text) {
+    parts.add(new Prose(kind, JobWords.fill(text, model)));
+  }
+}

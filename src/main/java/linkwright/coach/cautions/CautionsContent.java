@@ -1,0 +1,40 @@
+package linkwright.coach.cautions;
+
+import java.util.List;
+import linkwright.coach.content.Content;
+import linkwright.coach.content.Emphasis;
+import linkwright.coach.content.Prose;
+import linkwright.coach.content.Table;
+import linkwright.coach.kernel.CardContent;
+import linkwright.coach.kernel.JobWords;
+import linkwright.coach.kernel.Model;
+
+/** The cautions: a line each with what it has to do with the job, or the chosen one whole. */
+final class CautionsContent {
+  private static final String TITLE = "cautions";
+
+  private CautionsContent() {}
+
+  static Content of(Model model, CautionsHeld held) {
+    List<CautionWords.Line> lines = CautionWords.of(model);
+    if (lines.isEmpty()) {
+      return Content.of(TITLE, Prose.stop("No caution is among the files at hand."));
+    }
+    int at = Math.min(held.at(), lines.size() - 1);
+    CautionWords.Line chosen = lines.get(at);
+    if (held.open()) {
+      String before = (at + 1) + " of " + lines.size() + "  " + chosen.stands();
+      return new Content(TITLE, CardContent.of(model, chosen.card(), before));
+    }
+    List<Table.Column> columns = List.of(Table.Column.words(""), Table.Column.words(""));
+    List<Table.Line> rows = lines.stream().map(CautionsContent::line).toList();
+    String shortLine = JobWords.fill(chosen.card().shortLine(), model);
+    return Content.of(TITLE, new Table(columns, rows, at), Prose.stop(shortLine));
+  }
+
+  private static Table.Line line(CautionWords.Line line) {
+    String stands = (line.now() && line.seen() ? "now, " : "") + line.stands();
+    return Table.Line.of(line.card().title(), stands)
+        .with(line.now() ? Emphasis.NOW : Emphasis.PLAIN);
+  }
+}

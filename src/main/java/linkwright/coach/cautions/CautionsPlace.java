@@ -1,0 +1,57 @@
+package linkwright.coach.cautions;
+
+import java.util.ArrayList;
+import java.util.List;
+import linkwright.coach.content.Content;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.Place;
+import linkwright.coach.kernel.PlaceId;
+import linkwright.coach.kernel.Turn;
+import linkwright.coach.keys.Act;
+
+/** The cautions: all of them, one read whole at a time; at the bench and before any job. */
+public final class CautionsPlace implements Place {
+  @Override
+  public Content content(Model model) {
+    return CautionsContent.of(model, (CautionsHeld) model.held());
+  }
+
+  @Override
+  public List<Act> acts(Model model) {
+    List<Act> acts = new ArrayList<>(List.of(Act.OPEN_CARD, Act.UP, Act.DOWN));
+    if (model.held() instanceof CautionsHeld screen && screen.open() && parts(model) > 1) {
+      acts.add(0, Act.MORE);
+    }
+    acts.add(model.job().isPresent() ? Act.TO_BENCH : Act.TO_TRAY);
+    return acts;
+  }
+
+  private static int parts(Model model) {
+    return model.parts(CautionsContent.of(model, (CautionsHeld) model.held()));
+  }
+
+  @Override
+  public Turn act(Model model, Act act) {
+    CautionsHeld screen = (CautionsHeld) model.held();
+    return switch (act) {
+      case UP -> Turn.to(model.with(at(model, screen, -1)));
+      case DOWN -> Turn.to(model.with(at(model, screen, 1)));
+      case OPEN_CARD -> Turn.to(model.with(new CautionsHeld(screen.at(), !screen.open(), 0)));
+      case MORE ->
+          Turn.to(model.with(new CautionsHeld(screen.at(), screen.open(), screen.turned() + 1)));
+      case TO_TRAY -> Turn.goTo(model, PlaceId.TRAY);
+      default -> Turn.goTo(model, act);
+    };
+  }
+
+  @Override
+  public Turn enter(Model model) {
+    return Turn.to(model.with(new CautionsHeld(0, false, 0)));
+  }
+
+  private static CautionsHeld at(Model model, CautionsHeld screen, int by) {
+    int last = Math.max(0, CautionWords.of(model).size() - 1);
+    int at = Math.max(0, Math.min(last, screen.at() + by));
+    return new CautionsHeld(at, screen.open(), 0);
+  }
+}

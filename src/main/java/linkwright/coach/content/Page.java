@@ -1,0 +1,43 @@
+package linkwright.coach.content;
+
+import java.util.List;
+import java.util.Optional;
+import linkwright.coach.keys.Act;
+
+/**
+ * A whole moment of the coach: what the place says, and what is said everywhere.
+ *
+ * @param job the job's name; the program's where none is open
+ * @param body what the place says
+ * @param turned how often its reader turned on to what had no room; goes round
+ * @param turns the act that turns on
+ * @param nextWait the wait that ends first
+ * @param chain the chain as it has come so far
+ * @param still what is still to do, in one line; empty for nothing
+ * @param told a sentence that the next act takes away; empty for none
+ * @param trouble whether that sentence tells of something wrong
+ * @param open the acts that are open here, with what each would do now
+ */
+public record Page(
+    String job,
+    Content body,
+    int turned,
+    Act turns,
+    Optional<Wait> nextWait,
+    Optional<Pieces> chain,
+    String still,
+    String told,
+    boolean trouble,
+    List<Open> open) {
+  public Page {
+    open = List.copyOf(open);
+  }
+
+  /**
+   * An act that is open.
+   *
+   * @param act the act; empty for a key that a form keeps for itself
+   * @param says what it would do now; with its key, where a form keeps it for itself
+   */
+  public record Open(Optional<Act> act, String says) {}
+}

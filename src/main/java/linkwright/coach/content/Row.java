@@ -1,0 +1,58 @@
+package linkwright.coach.content;
+
+/**
+ * A labelled value.
+ *
+ * @param label what it is
+ * @param value how much, without its unit, or a word
+ * @param unit the unit; empty for none
+ * @param plusMinus its spread in the same unit; empty for none
+ * @param source where it comes from, in a word; empty where that is plain
+ * @param remark what else is to be said of it; empty for nothing
+ * @param emphasis how much it is to be minded
+ */
+public record Row(
+    String label,
+    String value,
+    String unit,
+    String plusMinus,
+    String source,
+    String remark,
+    Emphasis emphasis) {
+  /** A value with its unit in one text, such as {@code 14 mm}, or a word. */
+  public static Row of(String label, String amount) {
+    int gap = amount.indexOf(' ');
+    boolean number = gap > 0 && Character.isDigit(amount.charAt(gap - 1));
+    boolean unitOnly = number && amount.indexOf(' ', gap + 1) < 0;
+    return unitOnly
+        ? new Row(
+            label, amount.substring(0, gap), amount.substring(gap + 1), "", "", "", Emphasis.PLAIN)
+        : new Row(label, amount, "", "", "", "", Emphasis.PLAIN);
+  }
+
+  /** The same row, minded so much. */
+  public Row with(Emphasis other) {
+    return new Row(label, value, unit, plusMinus, source, remark, other);
+  }
+
+  /** The same row with its spread. */
+  public Row plusMinus(String spread) {
+    return new Row(label, value, unit, spread, source, remark, emphasis);
+  }
+
+  /** The same row with where it comes from. */
+  public Row from(String word) {
+    return new Row(label, value, unit, plusMinus, word, remark, emphasis);
+  }
+
+  /** The same row with a remark. */
+  public Row remark(String sentence) {
+    return new Row(label, value, unit, plusMinus, source, sentence, emphasis);
+  }
+
+  /** The value as it is read: number, spread and unit. */
+  public String amount() {
+    String spread = plusMinus.isEmpty() ? "" : " ± " + plusMinus;
+    return value + spread + (unit.isEmpty() ? "" : " " + unit);
+  }
+}

@@ -1,0 +1,17 @@
+package linkwright.coach.content;
+
+/**
+ * A wait that runs or is due.
+ *
+ * @param name what is waited for
+ * @param job the job it belongs to; empty for the one at hand
+ * @param left the time left, as a clock shows it
+ * @param due whether it is over
+ * @param ends how it ends, in a few words; empty where the place says it
+ */
+public record Wait(String name, String job, String left, boolean due, String ends) implements Part {
+  @Override
+  public <R> R answer(PartCases<R> cases) {
+    return cases.waiting(this);
+  }
+}

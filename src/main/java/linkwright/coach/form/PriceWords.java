@@ -1,0 +1,87 @@
+package linkwright.coach.form;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
+import linkwright.job.PriceList;
+import linkwright.quantity.Decimals;
+import linkwright.quantity.Read;
+import linkwright.quantity.Share;
+
+/** The user's price figures as they are typed and shown. */
+public final class PriceWords {
+  private static final Set<String> SHARES =
+      Set.of(
+          PriceList.SCRAP_CREDIT,
+          PriceList.FILINGS_CREDIT,
+          PriceList.OVERHEAD,
+          PriceList.MARGIN,
+          PriceList.TAX);
+
+  private PriceWords() {}
+
+  public static boolean isShare(String name) {
+    return SHARES.contains(name);
+  }
+
+  public static String label(String name) {
+    return name.equals(PriceList.HOUR)
+        ? "an hour"
+        : name.replace("-per-g", ", a gram").replace('-', ' ');
+  }
+
+  public static String hint(String name) {
+    return switch (name) {
+      case PriceList.METAL_PER_G -> "what you pay for a gram of the metal, 1.10";
+      case PriceList.SCRAP_CREDIT -> "what the refiner credits of it, 90 %";
+      case PriceList.FILINGS_CREDIT -> "what the refiner credits of filings and sweeps, 70 %";
+      case PriceList.OVERHEAD -> "on your hours, 25 %";
+      case PriceList.MARGIN -> "on the whole, 40 %";
+      case PriceList.TAX -> "on the price, 20 %";
+      case PriceList.HOUR -> "your own rate, 28";
+      default -> "an amount of money, 12.50; empty: none";
+    };
+  }
+
+  /** A number without needless zeros. */
+  public static String plain(double value) {
+    return Decimals.upTo(value, 4);
+  }
+
+  public static Map<String, String> troubles(Form form) {
+    Map<String, String> troubles = new LinkedHashMap<>();
+    for (String name : PriceList.NAMES) {
+      if (!form.text(name).isEmpty()) {
+        read(name, form.text(name)).problem().ifPresent(sentence -> troubles.put(name, sentence));
+      }
+    }
+    return troubles;
+  }
+
+  public static Map<String, Double> prices(Form form) {
+    Map<String, Double> prices = new LinkedHashMap<>();
+    for (String name : PriceList.NAMES) {
+      if (!form.text(name).isEmpty()) {
+        read(name, form.text(name)).found().ifPresent(value -> prices.put(name, value));
+      }
+    }
+    return prices;
+  }
+
+  /** 38 would be thirty-eight times the whole; whoever means that writes 3800 %. */
+  private static Read<Double> believable(String text, double value) {
+    return value > 1 && !text.contains("%")
+        ? Read.bad("“" + text + "” is a share of the whole: write it as " + text.strip() + " %.")
+        : Read.good(value);
+  }
+
+  private static Read<Double> read(String name, String text) {
+    if (isShare(name)) {
+      return Share.readAny(text).map(Share::value).flatMap(value -> believable(text, value));
+    }
+    String plain = text.replace(',', '.');
+    return plain.matches("[0-9]{1,9}(\\.[0-9]{1,4})?")
+        ? Read.good(Double.valueOf(plain))
+        : Read.bad("“" + text + "” is not an amount of money: write it as 12.50.");
+  }
+}

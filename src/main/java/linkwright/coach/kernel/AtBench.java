@@ -1,0 +1,207 @@
+package linkwright.coach.kernel;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import linkwright.job.Fact;
+import linkwright.job.InHand;
+import linkwright.job.JobState;
+import linkwright.job.Pile;
+import linkwright.job.StepWait;
+import linkwright.job.TimerRun;
+import linkwright.routine.Caution;
+import linkwright.routine.Counts;
+import linkwright.routine.Hazard;
+import linkwright.routine.Routine;
+import linkwright.routine.Step;
+import linkwright.routine.Wait;
+import linkwright.standing.Handbook;
+import linkwright.standing.StillToDo;
+
+/**
+ * The step that is open at the bench and the pieces that belong to it; read by the bench's update
+ * and its drawing alike.
+ *
+ * @param routine the job's routine
+ * @param step the step that is open, or about to open
+ * @param number its place in the routine, from 1
+ * @param piece the kind of piece it counts; empty if it counts nothing
+ * @param stage the stage that piece reaches here; empty if it counts nothing
+ * @param pile the pile of that kind
+ * @param waiting pieces that wait for this stage
+ * @param redo pieces to be done again here
+ * @param fromRedo whether what is in hand comes from the redo pile
+ * @param inHand how many are in hand
+ * @param wanted pieces of that kind that the chain takes; 0 if that is not known
+ */
+public record AtBench(
+    Routine routine,
+    Step step,
+    int number,
+    String piece,
+    String stage,
+    Pile pile,
+    int waiting,
+    int redo,
+    boolean fromRedo,
+    int inHand,
+    int wanted) {
+  /** The stage from which on all pieces are one chain: spare ones are left before it. */
+  private static final String JOINED = "joined";
+
+  /** The stage at which blanks are cut from wire. */
+  private static final String CUT = "cut";
+
+  /** The open step of the job on the bench; empty if the job's routine is not known. */
+  public static Optional<AtBench> of(Model model) {
+    return model
+        .job()
+        .flatMap(
+            job ->
+                model
+                    .handbook()
+                    .routine(job.state().course().routine())
+                    .filter(routine -> !routine.steps().isEmpty())
+                    .map(routine -> of(routine, job, stepIn(routine, job))));
+  }
+
+  /**
+   * The open step. If the routine has it no more, under no name, the last one before it in the book
+   * that it has: never the first, as if nothing had been done.
+   */
+  private static Step stepIn(Routine routine, OpenJob job) {
+    Optional<Step> open = routine.step(job.state().course().step());
+    for (int i = job.entries().size() - 1; i >= 0 && open.isEmpty(); i--) {
+      if (job.entries().get(i).fact() instanceof Fact.StepOpened opened) {
+        open = routine.step(opened.step());
+      }
+    }
+    return open.orElse(routine.steps().get(0));
+  }
+
+  public static AtBench of(Routine routine, OpenJob job, Step step) {
+    JobState state = job.state();
+    String piece = step.stage().keySet().stream().findFirst().orElse("");
+    String stage = step.stage().getOrDefault(piece, "");
+    Pile pile = state.piles().of(piece);
+    int waiting = pile.waitingFor(stage);
+    int redo = pile.redoAt(stage);
+    InHand hand = state.piles().hand();
+    int held = hand.holds(piece, stage);
+    int wanted = wanted(job, piece);
+    boolean newOnes = waiting > 0 && !enough(pile, stage, wanted);
+    boolean fromRedo =
+        (held > 0 && (hand.redo() ? redo : waiting) > 0) ? hand.redo() : (!newOnes && redo > 0);
+    int available = fromRedo ? redo : waiting;
+    int inHand = held > 0 ? Math.min(held, available) : Math.min(1, available);
+    return new AtBench(
+        routine,
+        step,
+        routine.steps().indexOf(step) + 1,
+        piece,
+        stage,
+        pile,
+        waiting,
+        redo,
+        fromRedo,
+        step.counts() == Counts.EACH ? inHand : 0,
+        wanted);
+  }
+
+  private static int wanted(OpenJob job, String piece) {
+    StillToDo left = job.standing().left().get(piece);
+    return left == null ? 0 : left.wanted();
+  }
+
+  private static boolean enough(Pile pile, String stage, int wanted) {
+    int joined = pile.stages().indexOf(JOINED);
+    boolean oneChain = joined >= 0 && pile.stages().indexOf(stage) >= joined;
+    return oneChain && wanted > 0 && pile.atOrPast(stage) >= wanted;
+  }
+
+  /** Whether the chain has all its pieces of this kind; any that still wait are spare. */
+  public boolean enough() {
+    return enough(pile, stage, wanted);
+  }
+
+  /** Pieces that can come through now from where the piece in hand comes. */
+  public int available() {
+    return fromRedo ? redo : waiting;
+  }
+
+  /** Whether the pieces begin here by being cut; a rod or a broken link is there already. */
+  public boolean cuts() {
+    return begins() && stage.equals(CUT);
+  }
+
+  /** Pieces that can fail now: those that can come through, or, where pieces begin, those cut. */
+  public int failable() {
+    return begins() ? pile.waitingFor(failsAt()) : available();
+  }
+
+  /** The stage before which a piece is lost here: a blank cut badly never comes to the next. */
+  public String failsAt() {
+    return begins() && pile.stages().size() > 1 ? pile.stages().get(1) : stage;
+  }
+
+  /** Whether this step counts pieces. */
+  public boolean counts() {
+    return step.counts() != Counts.NOTHING && !piece.isEmpty();
+  }
+
+  /** Whether pieces begin here: blanks are cut from wire. */
+  public boolean begins() {
+    return counts() && pile.begins(stage);
+  }
+
+  /** Pieces that have come through this stage and are not in a redo pile. */
+  public int through() {
+    return pile.atOrPast(stage);
+  }
+
+  /** The next of the step's waits that was not begun for what is here. */
+  public Optional<Wait> nextWait(Model model) {
+    Set<StepWait> begun = model.job().orElseThrow().state().course().waitsBegun();
+    return step.waits().stream()
+        .filter(wait -> !begun.contains(new StepWait(step.id(), wait.name())))
+        .findFirst();
+  }
+
+  /** A timer of this step that runs and is not due yet. */
+  public Optional<TimerRun> waitRunning(Model model) {
+    return own(model).filter(timer -> !timer.rings(model.steady())).findFirst();
+  }
+
+  /** A timer of this step, running or due. */
+  public Optional<TimerRun> ownTimer(Model model) {
+    return own(model).findFirst();
+  }
+
+  private Stream<TimerRun> own(Model model) {
+    return model.timers().running().stream().filter(timer -> timer.isOf(step.id()));
+  }
+
+  /**
+   * Whether its waits end by a look: what is pickled is done when it is clean, not by the clock.
+   */
+  public boolean looked() {
+    return step.does().contains(Hazard.PICKLES);
+  }
+
+  /** The cautions of the step, in its order; one that no file holds is left out. */
+  public List<Caution> cautions(Handbook handbook) {
+    return step.cautions().stream().flatMap(id -> handbook.caution(id).stream()).toList();
+  }
+
+  /** The next caution of the step that was not seen whole in this sitting. */
+  public Optional<Caution> unseen(Model model) {
+    return model
+        .job()
+        .flatMap(
+            job ->
+                cautions(model.handbook()).stream()
+                    .filter(card -> !job.state().course().cautionsSeen().contains(card.id()))
+                    .findFirst());
+  }
+}

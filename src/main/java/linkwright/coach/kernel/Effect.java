@@ -1,0 +1,120 @@
+package linkwright.coach.kernel;
+
+import java.util.List;
+import java.util.Map;
+import linkwright.job.Fact;
+
+/**
+ * What the coach asks the shell to do. Each kind is performed through {@link EffectCases}, so that
+ * a new one does not compile until it is.
+ */
+public sealed interface Effect {
+  /** Answers with the case for this kind. */
+  <R> R answer(EffectCases<R> cases);
+
+  /** Whether the model waits for its answer before it goes on. */
+  default boolean writes() {
+    return false;
+  }
+
+  /** Writes facts to the open book and syncs it; answers {@link Message.Kept}. */
+  record KeepFacts(List<Fact> facts) implements Effect {
+    public KeepFacts {
+      facts = List.copyOf(facts);
+    }
+
+    @Override
+    public boolean writes() {
+      return true;
+    }
+
+    @Override
+    public <R> R answer(EffectCases<R> cases) {
+      return cases.keepFacts(this);
+    }
+  }
+
+  /** Begins a book with these facts and opens it; answers {@link Message.JobOpened}. */
+  record BeginJob(String name, List<Fact> facts) implements Effect {
+    public BeginJob {
+      facts = List.copyOf(facts);
+    }
+
+    @Override
+    public boolean writes() {
+      return true;
+    }
+
+    @Override
+    public <R> R answer(EffectCases<R> cases) {
+      return cases.beginJob(this);
+    }
+  }
+
+  /** Opens a book; answers {@link Message.JobOpened}. */
+  record OpenBook(String slug) implements Effect {
+    @Override
+    public <R> R answer(EffectCases<R> cases) {
+      return cases.openBook(this);
+    }
+  }
+
+  /** Closes the open book and lets go of its lock. */
+  record ShutBook() implements Effect {
+    @Override
+    public <R> R answer(EffectCases<R> cases) {
+      return cases.shutBook(this);
+    }
+  }
+
+  /** Reads the jobs at hand; answers {@link Message.TrayRead}. */
+  record ReadTray() implements Effect {
+    @Override
+    public <R> R answer(EffectCases<R> cases) {
+      return cases.readTray(this);
+    }
+  }
+
+  /** Keeps what is typed and not entered yet, so that a crash does not lose it. */
+  record KeepDraft(String slug, String form, Map<String, String> texts) implements Effect {
+    @Override
+    public <R> R answer(EffectCases<R> cases) {
+      return cases.keepDraft(this);
+    }
+  }
+
+  /** Forgets a draft that was entered or given up. */
+  record DropDraft(String slug, String form) implements Effect {
+    @Override
+    public <R> R answer(EffectCases<R> cases) {
+      return cases.dropDraft(this);
+    }
+  }
+
+  /**
+   * Accepts the line of the open book that has this check now; answers {@link Message.JobOpened}
+   * with the book read anew.
+   */
+  record AcceptLine(String check) implements Effect {
+    @Override
+    public <R> R answer(EffectCases<R> cases) {
+      return cases.acceptLine(this);
+    }
+  }
+
+  /** Rings the bell once. */
+  record RingBell() implements Effect {
+    @Override
+    public <R> R answer(EffectCases<R> cases) {
+      return cases.ringBell(this);
+    }
+  }
+
+  /** Ends the program. */
+  record Leave() implements Effect {
+    @Override
+    public <R> R answer(EffectCases<R> cases) {
+      return cases.leave(this);
+    }
+  }
+}

@@ -1,0 +1,38 @@
+package linkwright.coach.kernel;
+
+/**
+ * One answer for each kind of effect.
+ *
+ * @param <R> what is answered
+ */
+public interface EffectCases<R> {
+  /** Facts to be written. */
+  R keepFacts(Effect.KeepFacts effect);
+
+  /** A book to be begun. */
+  R beginJob(Effect.BeginJob effect);
+
+  /** A book to be opened. */
+  R openBook(Effect.OpenBook effect);
+
+  /** The open book to be closed. */
+  R shutBook(Effect.ShutBook effect);
+
+  /** The tray to be read. */
+  R readTray(Effect.ReadTray effect);
+
+  /** A draft to be kept. */
+  R keepDraft(Effect.KeepDraft effect);
+
+  /** A draft to be forgotten. */
+  R dropDraft(Effect.DropDraft effect);
+
+  /** A doubtful line to be accepted. */
+  R acceptLine(Effect.AcceptLine effect);
+
+  /** The bell. */
+  R ringBell(Effect.RingBell effect);
+
+  /** The end. */
+  R leave(Effect.Leave effect);
+}

@@ -1,0 +1,192 @@
+package linkwright.coach.kernel;
+
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import linkwright.job.Fact;
+import linkwright.quantity.UnitStyle;
+
+/** An entry in words, as the book and undo show it. */
+public final class EntryWords {
+  private EntryWords() {}
+
+  /** One line that says what the fact is; amounts in the user's units. */
+  public static String of(Fact fact, Settings settings) {
+    return oneLine(inWords(fact, settings.units()));
+  }
+
+  /** What somebody typed over several lines must not look like lines of ours. */
+  private static String oneLine(String words) {
+    return words.strip().replaceAll("\\s*\\R\\s*", " / ");
+  }
+
+  private static String inWords(Fact fact, UnitStyle units) {
+    if (fact instanceof Fact.JobOpened opened) {
+      return "job begun: " + opened.name() + ", by the routine " + opened.routine();
+    }
+    if (fact instanceof Fact.PlanSet plan) {
+      return "plan set: " + joined(plan.wish());
+    }
+    if (fact instanceof Fact.MetalWeighedOut out) {
+      return "weighed out: " + units.mass(out.massG()) + " " + out.what();
+    }
+    if (fact instanceof Fact.TestPieceTried tried) {
+      return tested(tried, units);
+    }
+    if (fact instanceof Fact.SampleChosen sample) {
+      return "sample link chosen: entry "
+          + sample.piece()
+          + (sample.firstLink() ? ", and it is link 1" : "");
+    }
+    if (fact instanceof Fact.TrialMeasured trial) {
+      return "trial length: "
+          + trial.links()
+          + " links hang "
+          + units.length(trial.hungMm())
+          + noted(trial.note());
+    }
+    if (fact instanceof Fact.TrialChosen chosen) {
+      return "the chain follows trial length " + chosen.trial();
+    }
+    if (fact instanceof Fact.StepOpened opened) {
+      return "step opened: " + words(opened.step());
+    }
+    if (fact instanceof Fact.StepDone done) {
+      return "step done: " + words(done.step());
+    }
+    if (fact instanceof Fact.CautionSeen seen) {
+      return "caution seen: " + words(seen.caution());
+    }
+    return pieces(fact, units);
+  }
+
+  /** An id as words: the title itself may have changed since, or its file be gone. */
+  private static String words(String id) {
+    return id.replace('-', ' ');
+  }
+
+  private static String pieces(Fact fact, UnitStyle units) {
+    if (fact instanceof Fact.PiecesTaken taken) {
+      return "in hand: " + counted(taken.pieces()) + (taken.redo() ? ", to be done again" : "");
+    }
+    if (fact instanceof Fact.PiecesThrough through) {
+      return counted(through.pieces())
+          + " "
+          + through.stage()
+          + (through.redo() ? ", done again" : "");
+    }
+    if (fact instanceof Fact.PiecesSentBack back) {
+      return counted(Map.of(back.piece(), back.count()))
+          + " to do again at "
+          + back.to()
+          + ": "
+          + back.reason();
+    }
+    if (fact instanceof Fact.PiecesScrapped scrapped) {
+      return counted(Map.of(scrapped.piece(), scrapped.count()))
+          + " scrapped: "
+          + scrapped.reason();
+    }
+    if (fact instanceof Fact.WireCut cut) {
+      return counted(Map.of(cut.piece(), cut.count()))
+          + " cut, "
+          + units.length(cut.eachMm())
+          + " of wire each";
+    }
+    if (fact instanceof Fact.WireAdded wire) {
+      return "wire came for "
+          + wire.piece()
+          + "s: "
+          + units.length(wire.lengthMm())
+          + " of "
+          + units.wire(wire.wireMm())
+          + (wire.temper().isBlank() ? "" : ", " + wire.temper())
+          + (wire.batch().isBlank() ? "" : ", batch " + wire.batch());
+    }
+    if (fact instanceof Fact.WireDiscarded gone) {
+      return "wire for "
+          + gone.piece()
+          + "s lost: "
+          + units.length(gone.lengthMm())
+          + noted(gone.why());
+    }
+    return rest(fact, units);
+  }
+
+  private static String rest(Fact fact, UnitStyle units) {
+    if (fact instanceof Fact.SittingStarted) {
+      return "at the bench";
+    }
+    if (fact instanceof Fact.SteppedAway away) {
+      return "stepped away"
+          + (away.torchOut() && away.gasShut() && away.hotWorkSafe()
+              ? ", torch out, gas shut, hot work looked to"
+              : ", not all was looked to");
+    }
+    if (fact instanceof Fact.TimerStarted timer) {
+      return "timer set: " + timer.name() + ", " + Clock.spoken((double) timer.seconds());
+    }
+    if (fact instanceof Fact.TimerAnswered answered) {
+      return "timer answered: "
+          + answered.timer()
+          + (answered.reason().isEmpty() ? "" : ", before its time: " + answered.reason());
+    }
+    if (fact instanceof Fact.WeighedIn in) {
+      return "weighed in" + mass(", chain ", in.chainG(), units) + length(in.lengthMm(), units);
+    }
+    if (fact instanceof Fact.PricesSet) {
+      return "prices set";
+    }
+    if (fact instanceof Fact.Noted note) {
+      return "note: " + note.text();
+    }
+    if (fact instanceof Fact.Struck struck) {
+      return "struck entry " + struck.entry() + noted(struck.why());
+    }
+    if (fact instanceof Fact.LineAccepted line) {
+      return "a line was accepted as it stands (check " + line.lineCrc() + ")";
+    }
+    if (fact instanceof Fact.JobClosed closed) {
+      return "job closed" + noted(closed.nextTime());
+    }
+    if (fact instanceof Fact.JobReopened reopened) {
+      return "job opened again" + noted(reopened.why());
+    }
+    return LaterEntryWords.of(fact, units);
+  }
+
+  private static String tested(Fact.TestPieceTried tried, UnitStyle units) {
+    String measured =
+        tried.lengthMm().isPresent()
+            ? " came out " + units.length(tried.lengthMm().getAsDouble())
+            : " not measured";
+    String verdict =
+        tried.verdicts().isEmpty() ? "" : ": next " + String.join(" and ", tried.verdicts());
+    return "test piece: blank " + units.length(tried.blankMm()) + measured + verdict;
+  }
+
+  private static String counted(Map<String, Integer> pieces) {
+    return pieces.entrySet().stream()
+        .map(each -> each.getValue() + " " + each.getKey() + (each.getValue() == 1 ? "" : "s"))
+        .collect(Collectors.joining(" and "));
+  }
+
+  private static String joined(Map<String, String> wish) {
+    return wish.entrySet().stream()
+        .filter(each -> !each.getValue().isBlank())
+        .map(each -> each.getKey() + " " + each.getValue())
+        .collect(Collectors.joining(", "));
+  }
+
+  private static String noted(String note) {
+    return note.isBlank() ? "" : ": " + note;
+  }
+
+  private static String mass(String before, OptionalDouble grams, UnitStyle units) {
+    return grams.isPresent() ? before + units.mass(grams.getAsDouble()) : "";
+  }
+
+  private static String length(OptionalDouble mm, UnitStyle units) {
+    return mm.isPresent() ? ", length " + units.length(mm.getAsDouble()) : "";
+  }
+}

@@ -1,0 +1,171 @@
+package linkwright.coach.kernel;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import linkwright.coach.keys.Act;
+import linkwright.coach.keys.Key;
+import linkwright.job.Entry;
+import linkwright.job.Fact;
+
+/**
+ * What reaches the coach: keys, acts, time, and what became of the effects it asked for. Each kind
+ * is answered through {@link MessageCases}, so that a new one does not compile until it is.
+ */
+public sealed interface Message {
+  /** Answers with the case for this kind. */
+  <R> R answer(MessageCases<R> cases);
+
+  /**
+   * A key was pressed, at that moment of the steady clock; without one it is no key that could
+   * bounce, such as a line of the plain walk.
+   */
+  record KeyPressed(Key key, Optional<Instant> at) implements Message {
+    /** One that cannot bounce. */
+    public KeyPressed(Key key) {
+      this(key, Optional.empty());
+    }
+
+    @Override
+    public <R> R answer(MessageCases<R> cases) {
+      return cases.keyPressed(this);
+    }
+  }
+
+  /** An act was chosen by whatever means: a click, a word typed in a plain walk. */
+  record ActChosen(Act act) implements Message {
+    @Override
+    public <R> R answer(MessageCases<R> cases) {
+      return cases.actChosen(this);
+    }
+  }
+
+  /** Text was pasted; only a field takes it. */
+  record Pasted(String text) implements Message {
+    @Override
+    public <R> R answer(MessageCases<R> cases) {
+      return cases.pasted(this);
+    }
+  }
+
+  /** A row of a list was clicked, from 0. */
+  record RowChosen(int row) implements Message {
+    @Override
+    public <R> R answer(MessageCases<R> cases) {
+      return cases.rowChosen(this);
+    }
+  }
+
+  /** A field of a form was clicked, from 0; one past the last is the line that keeps it. */
+  record FieldChosen(int field) implements Message {
+    @Override
+    public <R> R answer(MessageCases<R> cases) {
+      return cases.fieldChosen(this);
+    }
+  }
+
+  /** The clock went on; steady is the same moment by a clock that nobody can set. */
+  record Ticked(Instant now, Instant steady) implements Message {
+    /** Where there is one clock only. */
+    public Ticked(Instant now) {
+      this(now, now);
+    }
+
+    @Override
+    public <R> R answer(MessageCases<R> cases) {
+      return cases.ticked(this);
+    }
+  }
+
+  /** The room to draw in changed. */
+  record Resized(int width, int height) implements Message {
+    @Override
+    public <R> R answer(MessageCases<R> cases) {
+      return cases.resized(this);
+    }
+  }
+
+  /**
+   * A job book was opened; device is this machine's name in it, lookOnly says that another program
+   * writes it, doubtful are the lines that are kept and not used.
+   */
+  record JobOpened(
+      String slug,
+      String device,
+      List<Entry> entries,
+      boolean lookOnly,
+      List<String> told,
+      Map<String, Map<String, String>> drafts,
+      List<DoubtfulLine> doubtful)
+      implements Message {
+    /** A book of which every line passed its check. */
+    public JobOpened(
+        String slug,
+        String device,
+        List<Entry> entries,
+        boolean lookOnly,
+        List<String> told,
+        Map<String, Map<String, String>> drafts) {
+      this(slug, device, entries, lookOnly, told, drafts, List.of());
+    }
+
+    @Override
+    public <R> R answer(MessageCases<R> cases) {
+      return cases.jobOpened(this);
+    }
+  }
+
+  /** A job book could not be opened or begun. */
+  record JobNotOpened(String why) implements Message {
+    @Override
+    public <R> R answer(MessageCases<R> cases) {
+      return cases.jobNotOpened(this);
+    }
+  }
+
+  /** Entries are on the disk. */
+  record Kept(List<Entry> entries) implements Message {
+    @Override
+    public <R> R answer(MessageCases<R> cases) {
+      return cases.kept(this);
+    }
+  }
+
+  /** Entries could not be written; nothing of them is in the book. */
+  record NotKept(List<Fact> facts, String why) implements Message {
+    @Override
+    public <R> R answer(MessageCases<R> cases) {
+      return cases.notKept(this);
+    }
+  }
+
+  /** Something is wrong that the user should know of at once. */
+  record Troubled(String sentence) implements Message {
+    @Override
+    public <R> R answer(MessageCases<R> cases) {
+      return cases.troubled(this);
+    }
+  }
+
+  /** The jobs at hand were read; unread says how many were left out, for it took too long. */
+  record TrayRead(List<TrayJob> jobs, int unread) implements Message {
+    /** All of them. */
+    public TrayRead(List<TrayJob> jobs) {
+      this(jobs, 0);
+    }
+
+    @Override
+    public <R> R answer(MessageCases<R> cases) {
+      return cases.trayRead(this);
+    }
+  }
+
+  /** The terminal is gone, or asked the program to leave. */
+  record Ended() implements Message {
+    @Override
+    public <R> R answer(MessageCases<R> cases) {
+      return cases.ended(this);
+    }
+  }
+}

@@ -1,0 +1,50 @@
+package linkwright.coach.kernel;
+
+/**
+ * One answer for each kind of message.
+ *
+ * @param <R> what is answered
+ */
+public interface MessageCases<R> {
+  /** A key. */
+  R keyPressed(Message.KeyPressed message);
+
+  /** An act. */
+  R actChosen(Message.ActChosen message);
+
+  /** Pasted text. */
+  R pasted(Message.Pasted message);
+
+  /** A row that was clicked. */
+  R rowChosen(Message.RowChosen message);
+
+  /** A field that was clicked. */
+  R fieldChosen(Message.FieldChosen message);
+
+  /** The time. */
+  R ticked(Message.Ticked message);
+
+  /** Another room to draw in. */
+  R resized(Message.Resized message);
+
+  /** An open book. */
+  R jobOpened(Message.JobOpened message);
+
+  /** A book that did not open. */
+  R jobNotOpened(Message.JobNotOpened message);
+
+  /** Entries that are on the disk. */
+  R kept(Message.Kept message);
+
+  /** Entries that are not. */
+  R notKept(Message.NotKept message);
+
+  /** Trouble. */
+  R troubled(Message.Troubled message);
+
+  /** The jobs at hand. */
+  R trayRead(Message.TrayRead message);
+
+  /** The end. */
+  R ended(Message.Ended message);
+}

@@ -1,0 +1,184 @@
+package linkwright.coach.kernel;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import linkwright.coach.content.Content;
+import linkwright.job.Timers;
+import linkwright.standing.Handbook;
+
+/**
+ * All that the coach knows at a moment; what is shown is made from it and nothing else.
+ *
+ * @param handbook what can be looked up
+ * @param settings the user's choices
+ * @param paging how many parts the output needs for what is said
+ * @param now the moment, as the computer's clock tells it
+ * @param steady the moment by a clock that nobody can set: timers follow it
+ * @param width columns to draw in
+ * @param height rows to draw in
+ * @param tray the jobs at hand
+ * @param job the job on the bench, as its book tells it
+ * @param held what the place holds where one is
+ * @param notice a sentence for the user
+ * @param rungAt the second for which the bell was last rung, so that it rings once a second at most
+ * @param presses what was pressed last, so that a key that bounces or is held counts once
+ * @param writing what is asked to be written and not known to be on the disk
+ */
+public record Model(
+    Handbook handbook,
+    Settings settings,
+    Paging paging,
+    Instant now,
+    Instant steady,
+    int width,
+    int height,
+    List<TrayJob> tray,
+    Optional<OpenJob> job,
+    Held held,
+    Notice notice,
+    long rungAt,
+    Presses presses,
+    Writing writing) {
+  public Model {
+    tray = List.copyOf(tray);
+  }
+
+  /** Before anything was read. */
+  public static Model begin(
+      Handbook handbook,
+      Settings settings,
+      Paging paging,
+      Instant now,
+      int width,
+      int height,
+      Held first) {
+    return new Model(
+        handbook,
+        settings,
+        paging,
+        now,
+        now,
+        width,
+        height,
+        List.of(),
+        Optional.empty(),
+        first,
+        Notice.NONE,
+        0,
+        Presses.NONE,
+        new Writing.Nothing());
+  }
+
+  /** In how many parts the output shows this. */
+  public int parts(Content content) {
+    return paging.parts(content, width, height, job.isPresent());
+  }
+
+  /** The same, holding something else. */
+  public Model with(Held next) {
+    return new Model(
+        handbook, settings, paging, now, steady, width, height, tray, job, next, notice, rungAt,
+        presses, writing);
+  }
+
+  /** The same with that job. */
+  public Model with(OpenJob next) {
+    return withJob(Optional.of(next));
+  }
+
+  /** The same with that job or none. */
+  public Model withJob(Optional<OpenJob> next) {
+    return new Model(
+        handbook, settings, paging, now, steady, width, height, tray, next, held, notice, rungAt,
+        presses, writing);
+  }
+
+  /** The same with those jobs at hand. */
+  public Model withTray(List<TrayJob> jobs) {
+    return new Model(
+        handbook, settings, paging, now, steady, width, height, jobs, job, held, notice, rungAt,
+        presses, writing);
+  }
+
+  /** The same at another moment. */
+  public Model at(Instant moment, Instant steadyMoment) {
+    return new Model(
+        handbook,
+        settings,
+        paging,
+        moment,
+        steadyMoment,
+        width,
+        height,
+        tray,
+        job,
+        held,
+        notice,
+        rungAt,
+        presses,
+        writing);
+  }
+
+  /** The same in another room. */
+  public Model sized(int columns, int rows) {
+    return new Model(
+        handbook, settings, paging, now, steady, columns, rows, tray, job, held, notice, rungAt,
+        presses, writing);
+  }
+
+  /** The same, the bell rung in that second. */
+  public Model rung(long second) {
+    return new Model(
+        handbook, settings, paging, now, steady, width, height, tray, job, held, notice, second,
+        presses, writing);
+  }
+
+  /** No timer rings: the next one that does rings at once. */
+  public Model rangAtNothing() {
+    return rungAt == 0 ? this : rung(0);
+  }
+
+  /** The same with that pressed last. */
+  public Model with(Presses pressed) {
+    return new Model(
+        handbook, settings, paging, now, steady, width, height, tray, job, held, notice, rungAt,
+        pressed, writing);
+  }
+
+  /** The timers of the job on the bench, by the steady clock; a closed job has none. */
+  public Timers timers() {
+    return job.filter(open -> !open.state().course().closed())
+        .map(open -> open.state().timers())
+        .orElse(Timers.NONE);
+  }
+
+  /** The same with that asked to be written. */
+  public Model with(Writing asked) {
+    return new Model(
+        handbook, settings, paging, now, steady, width, height, tray, job, held, notice, rungAt,
+        presses, asked);
+  }
+
+  /** The same with a sentence told. */
+  public Model told(String sentence) {
+    return with(new Notice(sentence, false));
+  }
+
+  /** The same with trouble told. */
+  public Model trouble(String sentence) {
+    return with(new Notice(sentence, true));
+  }
+
+  /** The same with nothing told. */
+  public Model quiet() {
+    return with(Notice.NONE);
+  }
+
+  /** The same with that notice. */
+  public Model with(Notice next) {
+    return new Model(
+        handbook, settings, paging, now, steady, width, height, tray, job, held, next, rungAt,
+        presses, writing);
+  }
+}

@@ -1,0 +1,11 @@
+package linkwright.coach.kernel;
+
+/**
+ * One sentence for the user; the next key takes it away.
+ *
+ * @param text the sentence, empty for none
+ * @param trouble whether something is wrong
+ */
+public record Notice(String text, boolean trouble) {
+  static final Notice NONE = new Notice("", false);
+}

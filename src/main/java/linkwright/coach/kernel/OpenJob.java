@@ -1,0 +1,123 @@
+package linkwright.coach.kernel;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import linkwright.job.Entry;
+import linkwright.job.Fact;
+import linkwright.job.JobState;
+import linkwright.job.Timers;
+import linkwright.standing.Handbook;
+import linkwright.standing.Standing;
+
+/**
+ * The job on the bench.
+ *
+ * @param slug its book's name
+ * @param device this machine's name in the book
+ * @param entries its book, struck entries too
+ * @param state what they add up to
+ * @param lookOnly whether another program writes the book
+ * @param told what was wrong with the book when it was opened
+ * @param drafts form → what was typed in it and not entered yet
+ * @param standing what follows from the state: plan, still to do, hours
+ * @param doubtful lines of the book that are kept and not used
+ * @param words the entries in words, to be searched
+ */
+public record OpenJob(
+    String slug,
+    String device,
+    List<Entry> entries,
+    JobState state,
+    boolean lookOnly,
+    List<String> told,
+    Map<String, Map<String, String>> drafts,
+    Standing standing,
+    List<DoubtfulLine> doubtful,
+    BookWords words) {
+  public OpenJob {
+    doubtful = List.copyOf(doubtful);
+    told = List.copyOf(told);
+    drafts = Map.copyOf(drafts);
+  }
+
+  public static OpenJob of(Message.JobOpened opened, Handbook handbook, Settings settings) {
+    JobState state = JobState.replay(opened.entries(), handbook.stages());
+    return new OpenJob(
+        opened.slug(),
+        opened.device(),
+        List.copyOf(opened.entries()),
+        state,
+        opened.lookOnly(),
+        opened.told(),
+        opened.drafts(),
+        Standing.of(state, handbook),
+        opened.doubtful(),
+        BookWords.of(opened.entries(), settings));
+  }
+
+  public OpenJob after(List<Entry> more, Handbook handbook, Settings settings) {
+    List<Entry> all = new ArrayList<>(entries.size() + more.size());
+    all.addAll(entries);
+    all.addAll(more);
+    boolean replayAll = more.stream().anyMatch(entry -> entry.fact() instanceof Fact.Struck);
+    JobState next = state;
+    if (replayAll) {
+      next = JobState.replay(all, handbook.stages());
+    } else {
+      for (Entry entry : more) {
+        next = next.after(entry, handbook.stages());
+      }
+    }
+    return new OpenJob(
+        slug,
+        device,
+        List.copyOf(all),
+        next,
+        lookOnly,
+        told,
+        drafts,
+        standing.after(state, next, handbook),
+        doubtful,
+        words.and(more, settings));
+  }
+
+  /** The same with its timers by the steady clock; those that ran before go on as they did. */
+  public OpenJob steadied(Optional<OpenJob> before, Instant now, Instant steady) {
+    Timers ran =
+        before
+            .filter(job -> job.slug().equals(slug))
+            .map(job -> job.state().timers())
+            .orElse(Timers.NONE);
+    return new OpenJob(
+        slug,
+        device,
+        entries,
+        state.with(state.timers().steadied(ran, now, steady)),
+        lookOnly,
+        told,
+        drafts,
+        standing,
+        doubtful,
+        words);
+  }
+
+  /** Whether links are counted along a length; false for a clasp, rings for stock, wire. */
+  public boolean makesChain() {
+    return standing.counted().part().isEmpty();
+  }
+
+  public OpenJob withDraft(String form, Map<String, String> texts) {
+    Map<String, Map<String, String>> kept = new HashMap<>(drafts);
+    if (texts.isEmpty()) {
+      kept.remove(form);
+    } else {
+      kept.put(form, texts);
+    }
+    return new OpenJob(
+        slug, device, entries, state, lookOnly, told, kept, standing, doubtful, words);
+  }
+}

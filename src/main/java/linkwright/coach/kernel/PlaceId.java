@@ -1,0 +1,38 @@
+package linkwright.coach.kernel;
+
+import java.util.Arrays;
+import java.util.Optional;
+import linkwright.coach.keys.Act;
+
+/** The places there are, in the order of the work, each with the act that leads there. */
+public enum PlaceId {
+  TRAY(Act.TO_TRAY),
+  ROUND(Act.ROUND),
+  PLAN(Act.TO_PLAN),
+  TEST_PIECES(Act.TO_TESTS),
+  TRIAL_LENGTH(Act.TO_TRIAL),
+  BENCH(Act.TO_BENCH),
+  WIRE(Act.TO_WIRE),
+  WEIGH_IN(Act.TO_WEIGH_IN),
+  BOOK(Act.TO_BOOK),
+  CAUTIONS(Act.TO_CAUTIONS),
+  TIMERS(Act.TO_TIMERS),
+  RECKONER(Act.TO_RECKONER),
+  HELP(Act.HELP);
+
+  private final Act act;
+
+  PlaceId(Act act) {
+    this.act = act;
+  }
+
+  /** The act that leads there. */
+  public Act act() {
+    return act;
+  }
+
+  /** The place that an act leads to; empty if it leads nowhere. */
+  public static Optional<PlaceId> ledToBy(Act act) {
+    return Arrays.stream(values()).filter(place -> place.act == act).findFirst();
+  }
+}

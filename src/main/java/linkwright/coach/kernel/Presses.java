@@ -1,0 +1,80 @@
+package linkwright.coach.kernel;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+import linkwright.coach.keys.Act;
+import linkwright.coach.keys.Key;
+import linkwright.coach.keys.Pauses;
+
+/**
+ * What a key was pressed for last, so that one that bounces or is held counts once. Moments are of
+ * the steady clock.
+ *
+ * @param key the last key; empty if none was pressed, or none that could bounce
+ * @param act what it did when it counted last
+ * @param came when it came last, whether it counted or not
+ * @param counted when it counted last
+ * @param between from the time before that it counted to the last, for the same act
+ * @param repeatingSince when it began to come faster than anybody presses; empty if it does not
+ */
+public record Presses(
+    Optional<Key> key,
+    Optional<Act> act,
+    Instant came,
+    Instant counted,
+    Duration between,
+    Optional<Instant> repeatingSince) {
+  /** Held so long it is meant. */
+  public static final Duration HELD = Duration.ofSeconds(1);
+
+  private static final Duration LONG = Duration.ofDays(1);
+
+  /** Nothing was pressed yet. */
+  public static final Presses NONE =
+      new Presses(
+          Optional.empty(), Optional.empty(), Instant.MIN, Instant.MIN, LONG, Optional.empty());
+
+  /** Whether the key comes too soon after the last time for what it would do now. */
+  public boolean tooSoon(Key pressed, Act meant, Instant at) {
+    Optional<Duration> pause = meant.pause();
+    if (pause.isEmpty() || key.filter(pressed::equals).isEmpty()) {
+      return false;
+    }
+    boolean repeats = Duration.between(came, at).compareTo(Pauses.BOUNCE) < 0;
+    return repeats || Duration.between(counted, at).compareTo(pause.get()) < 0;
+  }
+
+  /** The press came and counted. */
+  public Presses counted(Key pressed, Act meant, Instant at) {
+    boolean again =
+        key.filter(pressed::equals).isPresent() && act.filter(meant::equals).isPresent();
+    return new Presses(
+        Optional.of(pressed),
+        Optional.of(meant),
+        at,
+        at,
+        again ? Duration.between(counted, at) : LONG,
+        Optional.empty());
+  }
+
+  /** The press came and counted nothing. */
+  public Presses passedOver(Instant at) {
+    boolean repeats = Duration.between(came, at).compareTo(Pauses.BOUNCE) < 0;
+    Optional<Instant> since =
+        repeats ? repeatingSince.or(() -> Optional.of(came)) : Optional.empty();
+    return new Presses(key, act, at, counted, between, since);
+  }
+
+  /** Whether the key is held since a second or longer. */
+  public boolean held() {
+    return repeatingSince
+        .filter(since -> Duration.between(since, came).compareTo(HELD) >= 0)
+        .isPresent();
+  }
+
+  /** Whether the last two counts are one press: a held key waits so long before it repeats. */
+  public boolean countedTwice() {
+    return between.compareTo(Pauses.UNREAD) < 0;
+  }
+}

@@ -1,0 +1,40 @@
+package linkwright.coach.kernel;
+
+import java.util.ArrayList;
+import java.util.List;
+import linkwright.standing.Standing;
+import linkwright.standing.StillToDo;
+
+/** Wire that will not do, in words. */
+public final class ShortageWords {
+  private ShortageWords() {}
+
+  /** What is short, in a few words each. */
+  public static List<String> of(Standing standing) {
+    List<String> shortages = new ArrayList<>();
+    standing
+        .missing()
+        .forEach(
+            (piece, missing) ->
+                shortages.add(
+                    "wire for " + missing + " more " + piece + (missing == 1 ? "" : "s")));
+    return shortages;
+  }
+
+  /** What to say when so many are cut and the wire will not do for the rest; empty if it will. */
+  public static String after(Standing standing, String piece, int count) {
+    StillToDo todo = standing.left().get(piece);
+    if (todo == null || !standing.wireKnown()) {
+      return "";
+    }
+    if (count > todo.canCut()) {
+      return "By the book the wire on hand gives only "
+          + todo.canCut()
+          + " more: enter wire that came ({do:to-wire}), or undo.";
+    }
+    int missing = standing.missing().getOrDefault(piece, 0);
+    return missing > 0
+        ? "The wire on hand will not do: it lacks " + missing + " of this piece."
+        : "";
+  }
+}

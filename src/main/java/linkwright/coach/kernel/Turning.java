@@ -1,0 +1,31 @@
+package linkwright.coach.kernel;
+
+import java.util.ArrayList;
+import java.util.List;
+import linkwright.coach.content.Content;
+import linkwright.coach.keys.Act;
+import linkwright.coach.keys.Key;
+
+/** Turning on to what has no room at once: one way at every place. */
+public final class Turning {
+  private Turning() {}
+
+  /** What a key turns in a form, where letters are typed: on, back, or not at all. */
+  public static int by(Key key) {
+    return switch (key.kind()) {
+      case PAGE_DOWN -> 1;
+      case PAGE_UP -> -1;
+      default -> 0;
+    };
+  }
+
+  /** The acts of a place, turning on among them where what it says has no room at once. */
+  public static List<Act> with(List<Act> acts, Model model, Content content) {
+    if (model.held().form().isPresent() || model.parts(content) <= 1) {
+      return acts;
+    }
+    List<Act> more = new ArrayList<>(acts);
+    more.add(Act.MORE);
+    return List.copyOf(more);
+  }
+}

@@ -1,0 +1,245 @@
+package linkwright.coach.kernel;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import linkwright.job.Entry;
+import linkwright.job.EntryId;
+import linkwright.job.Fact;
+import linkwright.job.Strikes;
+import linkwright.job.TimeSheet;
+import linkwright.job.Trials;
+
+/**
+ * Takes back the last acts of this sitting on this machine, at the place that is shown, one by one,
+ * and brings them back. Entries of one act carry one time. Nothing is erased: a strike is an entry.
+ */
+public final class Undo {
+  private final Model model;
+  private final OpenJob job;
+  private final PlaceId here;
+  private final Strikes strikes;
+
+  private Undo(Model model, PlaceId here) {
+    this.model = model;
+    this.job = model.job().orElseThrow();
+    this.here = here;
+    this.strikes = Strikes.in(job.entries());
+  }
+
+  /** Strikes what the last act at this place entered, and names it. */
+  public static Turn last(Model model) {
+    if (model.job().isEmpty()) {
+      return Turn.to(model.trouble("Nothing to undo: no job is open."));
+    }
+    if (model.job().get().lookOnly()) {
+      return Turn.onlyLooking(model);
+    }
+    return at(model).map(Undo::strike).orElseGet(() -> nothing(model));
+  }
+
+  /** Brings back what undo took last at this place, unless something was entered there since. */
+  public static Turn bringBack(Model model) {
+    if (model.job().isEmpty()) {
+      return Turn.to(model.trouble("Nothing to bring back: no job is open."));
+    }
+    if (model.job().get().lookOnly()) {
+      return Turn.onlyLooking(model);
+    }
+    return at(model)
+        .map(Undo::unstrike)
+        .orElseGet(() -> Turn.to(model.told("Nothing was undone here.")));
+  }
+
+  /** What strikes the act that was entered last at the bench; nothing if undo does not reach it. */
+  public static List<Fact> lastAtBench(Model model) {
+    return new Undo(model, PlaceId.BENCH).lastHere().map(Undo::undone).orElse(List.of());
+  }
+
+  /** What came through last, if that was the last act at the bench. */
+  public static Optional<Fact.PiecesThrough> lastCounted(Model model) {
+    return new Undo(model, PlaceId.BENCH)
+        .lastHere().stream()
+            .flatMap(List::stream)
+            .map(Entry::fact)
+            .filter(Fact.PiecesThrough.class::isInstance)
+            .map(Fact.PiecesThrough.class::cast)
+            .findFirst();
+  }
+
+  private static List<Fact> undone(List<Entry> live) {
+    return strikes(live, Strikes.UNDONE);
+  }
+
+  private static Optional<Undo> at(Model model) {
+    PlaceId here = model.held().place();
+    return EnteredAt.PLACES.values().stream().anyMatch(places -> places.contains(here))
+        ? Optional.of(new Undo(model, here))
+        : Optional.empty();
+  }
+
+  private Turn strike() {
+    Optional<List<Entry>> last = lastHere();
+    if (last.isEmpty()) {
+      return nothing(model);
+    }
+    Optional<String> held =
+        last.get().stream().flatMap(entry -> heldBy(entry).stream()).findFirst();
+    return held.map(why -> Turn.to(model.trouble(why))).orElseGet(() -> strike(last.get()));
+  }
+
+  /** What still counts of the last act that was entered at this place and no other. */
+  private Optional<List<Entry>> lastHere() {
+    return acts(job, model.now()).stream()
+        .map(this::live)
+        .filter(live -> !live.isEmpty())
+        .filter(live -> live.stream().allMatch(entry -> places(entry).contains(here)))
+        .findFirst();
+  }
+
+  private Turn strike(List<Entry> live) {
+    List<Fact> facts = undone(live);
+    for (Entry entry : live) {
+      if (entry.fact() instanceof Fact.StepDone done
+          && !job.state().course().step().equals(done.step())) {
+        // Done and on to the next step was one press: taken back, its own step is open again.
+        facts.add(new Fact.StepOpened(done.step()));
+      }
+    }
+    return Turn.keep(
+        model.told("Undone: " + words(live) + " (" + "{do:bring-back} brings it back)."), facts);
+  }
+
+  private Turn unstrike() {
+    Map<EntryId, Entry> byId = new HashMap<>();
+    job.entries().forEach(entry -> byId.put(entry.id(), entry));
+    for (List<Entry> act : acts(job, model.now())) {
+      List<Entry> undone = new ArrayList<>(opened(act));
+      List<Entry> targets = new ArrayList<>();
+      for (Entry entry : act) {
+        if (entry.fact() instanceof Fact.Struck strike
+            && strike.why().equals(Strikes.UNDONE)
+            && !strikes.has(entry)
+            && byId.containsKey(strike.entry())) {
+          undone.add(entry);
+          targets.add(byId.get(strike.entry()));
+        }
+      }
+      List<Entry> named = targets.stream().filter(entry -> !places(entry).isEmpty()).toList();
+      if (!named.isEmpty() && named.stream().allMatch(entry -> places(entry).contains(here))) {
+        return Turn.keep(
+            model.told("Brought back: " + words(named) + "."),
+            strikes(undone, Strikes.BROUGHT_BACK));
+      }
+      if (live(act).stream().anyMatch(entry -> places(entry).contains(here))) {
+        return Turn.to(
+            model.told(
+                "Something was entered here since: the book ({do:to-book}) brings it back."));
+      }
+    }
+    return Turn.to(model.told("Nothing was undone here in this sitting."));
+  }
+
+  /** The step that an undo opened again; nothing of any other act. */
+  private List<Entry> opened(List<Entry> act) {
+    return act.stream()
+        .filter(entry -> entry.fact() instanceof Fact.StepOpened && !strikes.has(entry))
+        .toList();
+  }
+
+  private static List<Fact> strikes(List<Entry> entries, String why) {
+    List<Fact> facts = new ArrayList<>();
+    entries.forEach(entry -> facts.add(new Fact.Struck(entry.id(), why)));
+    return facts;
+  }
+
+  private List<Entry> live(List<Entry> act) {
+    return act.stream().filter(entry -> !strikes.has(entry) && !places(entry).isEmpty()).toList();
+  }
+
+  private static Set<PlaceId> places(Entry entry) {
+    return EnteredAt.of(entry.fact());
+  }
+
+  /** Why it cannot be taken back: what was chosen since hangs on it. */
+  private Optional<String> heldBy(Entry entry) {
+    Trials trials = job.state().trials();
+    if (trials.sample().filter(choice -> choice.piece().equals(entry.id())).isPresent()) {
+      return Optional.of(
+          "The last test piece is the sample link, which undo does not reach: make another one the"
+              + " sample link, or strike it in the book ({do:to-book}).");
+    }
+    if (trials.chosenLength().filter(entry.id()::equals).isPresent()) {
+      return Optional.of(
+          "The chain follows the last trial length, which undo does not reach: let it follow"
+              + " another, or strike it in the book ({do:to-book}).");
+    }
+    return Optional.empty();
+  }
+
+  /** Nothing here; what was entered last elsewhere is taken back there. */
+  private static Turn nothing(Model model) {
+    OpenJob job = model.job().orElseThrow();
+    Strikes strikes = Strikes.in(job.entries());
+    return acts(job, model.now()).stream()
+        .flatMap(List::stream)
+        .filter(entry -> !strikes.has(entry) && !places(entry).isEmpty())
+        .filter(entry -> !places(entry).contains(model.held().place()))
+        .findFirst()
+        .map(
+            entry ->
+                "Nothing to undo here. Last entered elsewhere, and undone there ("
+                    + places(entry).iterator().next().act().words()
+                    + "): "
+                    + EntryWords.of(entry.fact(), model.settings())
+                    + ".")
+        .map(sentence -> Turn.to(model.told(sentence)))
+        .orElseGet(
+            () ->
+                Turn.to(
+                    model.told(
+                        "Nothing of this sitting to undo here. The book ({do:to-book}) strikes any"
+                            + " entry.")));
+  }
+
+  private String words(List<Entry> entries) {
+    return entries.stream()
+        .map(entry -> EntryWords.of(entry.fact(), model.settings()))
+        .collect(Collectors.joining("; "));
+  }
+
+  /** The acts of this sitting on this machine, the last first; a long silence ends a sitting. */
+  private static List<List<Entry>> acts(OpenJob job, Instant now) {
+    List<List<Entry>> acts = new ArrayList<>();
+    Instant later = now;
+    for (int i = job.entries().size() - 1; i >= 0; i--) {
+      Entry entry = job.entries().get(i);
+      if (!entry.device().equals(job.device())) {
+        continue;
+      }
+      boolean silence =
+          Duration.between(entry.at(), later).compareTo(TimeSheet.LONGEST_SILENCE) > 0;
+      if (silence || endsSitting(entry.fact())) {
+        break;
+      }
+      if (acts.isEmpty() || !entry.at().equals(later)) {
+        acts.add(new ArrayList<>());
+      }
+      acts.get(acts.size() - 1).add(0, entry);
+      later = entry.at();
+    }
+    return acts;
+  }
+
+  private static boolean endsSitting(Fact fact) {
+    return fact instanceof Fact.SteppedAway
+        || fact instanceof Fact.JobClosed
+        || fact instanceof Fact.JobReopened;
+  }
+}

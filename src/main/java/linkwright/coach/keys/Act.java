@@ -1,0 +1,213 @@
+package linkwright.coach.keys;
+
+import java.time.Duration;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Something the user can do with one key. The words are shown, the keys can be changed in a file by
+ * the act's id.
+ */
+public enum Act {
+  ROUND("round", "the way round", "esc"),
+  HELP("help", "all keys", "?"),
+  UNDO("undo", "undo", "u", "ctrl-z"),
+  BRING_BACK("bring-back", "bring it back", "z"),
+  ANSWER("answer", "answer timer", "."),
+  LEAVE("leave", "leave", "q"),
+  STEP_AWAY("step-away", "step away", "y"),
+
+  TRY_AGAIN("try-again", "try the same again", "space", "page-down", "enter"),
+  GIVE_UP("give-up", "give it up", "esc"),
+
+  UP("up", "up", "up"),
+  DOWN("down", "down", "down"),
+  CHOOSE("choose", "open", "enter"),
+  NEW_JOB("new-job", "new job", "n"),
+  DEMO("demo", "look at the demo", "d"),
+
+  THROUGH("through", "one through", "space", "page-down", "enter"),
+  DONE("done", "done", "space", "page-down", "enter"),
+  TOGETHER("together", "all through", "space", "page-down", "enter"),
+  BEGIN_ONE("begin-one", "one begun", "space", "page-down", "enter"),
+  CUT_ONE("cut-one", "one cut", "space", "page-down", "enter"),
+  ONWARD("onward", "on to the next step", "space", "page-down", "enter"),
+  WAIT_FIRST("wait-first", "start its timer", "space", "page-down", "enter"),
+  MEANWHILE("not-yet", "other work meanwhile", "space", "page-down", "enter"),
+  LOOKED("looked", "looked: done", "d"),
+  TO_DUE("to-due", "to the wait that is over", "space", "page-down", "enter"),
+  WAIT_OVER("wait-over", "its wait is over", "space", "page-down", "enter"),
+  HELD_REDO("held-redo", "to be done again", "space", "page-down", "enter"),
+  LEAVE_QUESTION("leave-question", "back to the bench", "esc"),
+  BACK_AT_BENCH("back-at-bench", "back at the bench", "space", "page-down", "enter"),
+  AWAY_NOW("away-now", "step away now", "space", "page-down", "enter"),
+  NONE_OF_THEM("none-of-them", "none of them", "space", "page-down", "enter"),
+  ALL("all", "all that wait", "a"),
+  REDO("redo", "redo", "r"),
+  SCRAP("scrap", "scrap", "s"),
+  TAKE("take", "new or redo", "t"),
+  NEXT_STEP("next-step", "next step", "n", "right"),
+  PREVIOUS_STEP("previous-step", "step before", "b", "left"),
+  WAIT("wait", "start its timer", "w"),
+  SEEN("seen", "seen", "space", "page-down", "enter"),
+
+  TO_PLAN("to-plan", "plan", "p"),
+  TO_TESTS("to-tests", "test pieces", "t"),
+  TO_TRIAL("to-trial", "trial length", "l"),
+  TO_BENCH("to-bench", "bench", "b", "enter"),
+  TO_WIRE("to-wire", "wire", "w"),
+  TO_BOOK("to-book", "book", "k"),
+  TO_CAUTIONS("to-cautions", "cautions", "c"),
+  TO_TIMERS("to-timers", "timers", "m"),
+  TO_RECKONER("to-reckoner", "reckoner", "r"),
+  TO_WEIGH_IN("to-weigh-in", "weigh in", "i"),
+  TO_TRAY("to-tray", "tray", "a"),
+
+  LOG("log", "log one", "n", "enter"),
+  SAMPLE("sample", "make it the sample link", "s"),
+  CHOOSE_TRIAL("choose-trial", "the chain follows it", "s"),
+  ADD_WIRE("add-wire", "wire came", "n"),
+  CUT("cut", "wire was cut", "c"),
+  DISCARD("discard", "wire lost", "x"),
+  DRAW("draw", "draw it down", "d"),
+  STRIKE("strike", "strike it", "x"),
+  NOTE("note", "write a note", "n"),
+  SEARCH("search", "search", "/"),
+  ACCEPT("accept", "accept the line", "v"),
+  SHOW_ALL("show-all", "show all", "a"),
+  PAGE_DOWN("page-down", "page down", "page-down", "space"),
+  PAGE_UP("page-up", "page up", "page-up"),
+  NEWEST("newest", "newest", "home"),
+  OLDEST("oldest", "oldest", "end"),
+  OPEN_CARD("open-card", "open or shut it", "enter"),
+  SET_TIMER("set-timer", "set one", "n"),
+  STOP_TIMER("stop-timer", "answer or stop it", "enter", "space", "page-down"),
+  WEIGH("weigh", "weigh and measure", "n", "enter"),
+  WEIGH_OUT("weigh-out", "weigh out", "o"),
+  PRICE("price", "prices", "p"),
+  CLOSE("close", "close the job", "c"),
+  MORE("more", "the rest of it", "v", "space", "page-down"),
+  REOPEN("reopen", "open it again", "g"),
+  KEEP("keep", "keep", "ctrl-k");
+
+  private final String id;
+  private final String words;
+
+  /** With spaces between: an enum holds no list. */
+  private final String keys;
+
+  Act(String id, String words, String... keys) {
+    this.id = id;
+    this.words = words;
+    this.keys = String.join(" ", keys);
+  }
+
+  /** The act of that name; empty if there is none. */
+  public static Optional<Act> withId(String id) {
+    return Arrays.stream(values()).filter(act -> act.id.equals(id)).findFirst();
+  }
+
+  /** The name in the keys file. */
+  public String id() {
+    return id;
+  }
+
+  /** What it does, in a few words. */
+  public String words() {
+    return words;
+  }
+
+  /**
+   * How soon after it counted the same key counts nothing, for it bounced; empty where a bounce
+   * does no harm. Longer where it ends a step, a question, a card or a wait, that nobody could have
+   * read in so short a time.
+   */
+  public Optional<Duration> pause() {
+    return switch (this) {
+      case DONE,
+          TOGETHER,
+          ONWARD,
+          WAIT_FIRST,
+          MEANWHILE,
+          LOOKED,
+          TO_DUE,
+          WAIT_OVER,
+          HELD_REDO,
+          BACK_AT_BENCH,
+          AWAY_NOW,
+          NONE_OF_THEM,
+          ALL,
+          SEEN,
+          ANSWER,
+          STOP_TIMER,
+          TRY_AGAIN,
+          GIVE_UP ->
+          Optional.of(Pauses.UNREAD);
+      case THROUGH,
+          BEGIN_ONE,
+          CUT_ONE,
+          UNDO,
+          BRING_BACK,
+          TAKE,
+          NEXT_STEP,
+          PREVIOUS_STEP,
+          WAIT,
+          STEP_AWAY,
+          LEAVE_QUESTION,
+          ROUND,
+          LEAVE,
+          CHOOSE,
+          DEMO,
+          REDO,
+          SCRAP,
+          TO_PLAN,
+          TO_TESTS,
+          TO_TRIAL,
+          TO_BENCH,
+          TO_WIRE,
+          TO_BOOK,
+          TO_CAUTIONS,
+          TO_TIMERS,
+          TO_RECKONER,
+          TO_WEIGH_IN,
+          TO_TRAY,
+          SAMPLE,
+          CHOOSE_TRIAL,
+          STRIKE,
+          ACCEPT,
+          REOPEN ->
+          Optional.of(Pauses.BOUNCE);
+      case HELP,
+          UP,
+          DOWN,
+          NEW_JOB,
+          LOG,
+          ADD_WIRE,
+          CUT,
+          DISCARD,
+          DRAW,
+          NOTE,
+          SEARCH,
+          SHOW_ALL,
+          PAGE_DOWN,
+          PAGE_UP,
+          NEWEST,
+          OLDEST,
+          OPEN_CARD,
+          SET_TIMER,
+          WEIGH,
+          WEIGH_OUT,
+          PRICE,
+          CLOSE,
+          MORE,
+          KEEP ->
+          Optional.empty();
+    };
+  }
+
+  /** The keys it has unless the user changes them, by the names of {@link KeyNames}. */
+  public List<String> keys() {
+    return List.of(keys.split(" "));
+  }
+}

@@ -1,0 +1,49 @@
+package linkwright.coach.keys;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Which key does what. A screen offers acts in order; the first that has the key gets it.
+ *
+ * @param changed act id → the user's own keys for it, by the names of {@link KeyNames}
+ */
+public record KeyMap(Map<String, List<String>> changed) {
+  /** The keys as they are without the user's file. */
+  public static final KeyMap USUAL = new KeyMap(Map.of());
+
+  /** The keys of an act, in order; the first is shown. */
+  public List<String> keysOf(Act act) {
+    return changed.getOrDefault(act.id(), act.keys());
+  }
+
+  /** The first key of an act, as it is shown; what stands for none where the user took all away. */
+  public String firstOf(Act act) {
+    List<String> keys = keysOf(act);
+    return keys.isEmpty() ? "(no key)" : keys.get(0);
+  }
+
+  /** The first key of an act as a sentence names it: a sign by its name. */
+  public String spokenOf(Act act) {
+    String key = firstOf(act);
+    return switch (key) {
+      case "." -> "full stop";
+      case "," -> "comma";
+      case "/" -> "slash";
+      case "?" -> "question mark";
+      default -> key;
+    };
+  }
+
+  /** The act that a key means among those on offer; with Caps Lock on it means the same. */
+  public Optional<Act> find(Key key, List<Act> offered) {
+    String name = KeyNames.of(key);
+    return find(name, offered).or(() -> find(name.toLowerCase(Locale.ROOT), offered));
+  }
+
+  private Optional<Act> find(String name, List<Act> offered) {
+    return offered.stream().filter(act -> keysOf(act).contains(name)).findFirst();
+  }
+}

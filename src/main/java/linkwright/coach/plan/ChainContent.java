@@ -1,0 +1,124 @@
+package linkwright.coach.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import linkwright.coach.content.Emphasis;
+import linkwright.coach.content.Part;
+import linkwright.coach.content.Prose;
+import linkwright.coach.content.Row;
+import linkwright.coach.content.Rows;
+import linkwright.plan.FinenessWord;
+import linkwright.plan.Plan;
+import linkwright.plan.SettledLink;
+import linkwright.quantity.UnitStyle;
+import linkwright.reference.Reference;
+import linkwright.routine.TradeWords;
+import linkwright.standing.Standing;
+import linkwright.standing.WireStand;
+
+/**
+ * What the plan of a chain comes to: the figures one decides by, what to mind, then all that is
+ * needed at the bench.
+ *
+ * @param units how amounts are shown
+ * @param words whose trade words
+ * @param reference where fineness rules are looked up
+ * @param solders whether the joints take solder
+ */
+public record ChainContent(
+    UnitStyle units, TradeWords words, Reference reference, boolean solders) {
+
+  /** What it comes to. */
+  public List<Part> of(Standing standing) {
+    Plan plan = standing.counted().plan().orElseThrow();
+    List<Part> parts = new ArrayList<>();
+    parts.add(new Rows(figures(standing, plan)));
+    plan.remarks().forEach(each -> parts.add(Prose.stop(words.show(each))));
+    FinenessWord.of(plan.wish().metal(), plan.massChainG(), reference)
+        .forEach(each -> parts.add(Prose.says(words.show(each))));
+    parts.addAll(new ChainDetails(units, words, solders).of(standing, plan));
+    return parts;
+  }
+
+  private List<Row> figures(Standing standing, Plan plan) {
+    List<Row> rows = new ArrayList<>();
+    rows.add(row("links", Integer.toString(plan.links())).with(Emphasis.MAIN));
+    if (plan.rings() > 0) {
+      rows.add(row("rings", Integer.toString(plan.rings())).with(Emphasis.MAIN));
+    }
+    String doubt = units.length(plan.plusMinusMm());
+    rows.add(row("length", units.length(plan.lengthMm())).with(Emphasis.MAIN));
+    rows.add(row("give or take", doubt));
+    plan.plusMinusTrialMm()
+        .ifPresent(mm -> rows.add(row("after a trial", "± " + units.length(mm))));
+    rows.add(row("wished", units.length(plan.wish().finishedMm())));
+    rows.add(row("chain weighs", units.mass(plan.massChainG())).with(Emphasis.MAIN));
+    mark(rows, plan);
+    int remarks = plan.remarks().size();
+    if (remarks > 0) {
+      String things = remarks == 1 ? "1 thing, below" : remarks + " things, below";
+      rows.add(row("mind", things).with(Emphasis.TROUBLE));
+    }
+    String fewer =
+        plan.oneFewerMm().isPresent() ? units.length(plan.oneFewerMm().getAsDouble()) : "none";
+    rows.add(row("one fewer", fewer));
+    rows.add(row("one more", units.length(plan.oneMoreMm())));
+    plan.exactRingInsideMm().ifPresent(mm -> rows.add(row("exact ring", units.length(mm))));
+    sizes(rows, plan);
+    wire(rows, standing, plan);
+    rows.add(row("holds", "%.0f N".formatted(plan.pull().solderedN())));
+    return rows;
+  }
+
+  /** Where a fineness mark is needed; the sentences with the limits come after the figures. */
+  private void mark(List<Row> rows, Plan plan) {
+    FinenessWord.inShort(plan.wish().metal(), plan.massChainG(), reference)
+        .ifPresent(where -> rows.add(row("mark", where)));
+  }
+
+  private void sizes(List<Row> rows, Plan plan) {
+    rows.add(row("link blank", units.length(plan.linkBlankMm())));
+    rows.add(row("link inside", units.length(plan.linkInsideMm())));
+    SettledLink link = plan.link();
+    if (link.lengthMm().isPresent() && link.widthMm().isPresent()) {
+      String length = units.length(link.lengthMm().getAsDouble());
+      rows.add(row("link", length + " x " + units.length(link.widthMm().getAsDouble())));
+    }
+    if (plan.rings() > 0) {
+      rows.add(row("ring blank", units.length(plan.ringBlankMm())));
+    }
+  }
+
+  private void wire(List<Row> rows, Standing standing, Plan plan) {
+    rows.add(row("to cut", plan.blanksToCut() + " for " + plan.links()));
+    if (plan.rings() > 0) {
+      rows.add(row("rings to cut", plan.ringsToCut() + " for " + plan.rings()));
+    }
+    rows.add(row("wire", units.length(plan.wireTotalMm())));
+    Optional<WireStand> known = standing.wire().filter(WireStand::known);
+    if (known.isEmpty()) {
+      rows.add(row("on hand", "not said"));
+    }
+    known.ifPresent(
+        wire ->
+            rows.add(
+                wire.shortMm() > 0
+                    ? row("wire short", units.length(wire.shortMm())).with(Emphasis.TROUBLE)
+                    : row("wire short", "nothing")));
+    standing
+        .chance()
+        .ifPresent(chance -> rows.add(row("will do", Math.round(100 * chance) + " % sure")));
+    standing
+        .jobHours()
+        .ifPresent(
+            hours ->
+                rows.add(
+                    Row.of("hours", "about %.0f".formatted(hours.hours()))
+                        .plusMinus("%.0f".formatted(Math.max(1, hours.plusMinus())))));
+  }
+
+  private Row row(String label, String value) {
+    return Row.of(words.show(label), words.show(value));
+  }
+}

@@ -1,0 +1,170 @@
+package linkwright.coach.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import linkwright.coach.content.Part;
+import linkwright.coach.content.Prose;
+import linkwright.coach.content.Row;
+import linkwright.coach.content.Rows;
+import linkwright.link.Formed;
+import linkwright.plan.ChainWish;
+import linkwright.plan.Plan;
+import linkwright.plan.WishedRing;
+import linkwright.quantity.UnitStyle;
+import linkwright.routine.TradeWords;
+import linkwright.standing.Standing;
+import linkwright.standing.WireStand;
+
+/**
+ * What a plan holds besides its first figures: the link, the ring, the wire to take, how to cut.
+ */
+record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
+  List<Part> of(Standing standing, Plan plan) {
+    List<Part> parts = new ArrayList<>();
+    group(parts, "One link:", link(plan));
+    plan.wish().ring().ifPresent(ring -> group(parts, "One ring:", ring(plan, ring)));
+    group(parts, "Wire to take:", wire(plan));
+    standing
+        .wire()
+        .filter(WireStand::known)
+        .ifPresent(wire -> group(parts, "Cut the wire on hand so:", cuts(wire)));
+    group(parts, "What it weighs:", mass(plan));
+    group(parts, "Joints:", joints(plan));
+    return parts;
+  }
+
+  private void group(List<Part> parts, String head, List<Row> rows) {
+    if (!rows.isEmpty()) {
+      parts.add(new Prose(Prose.Kind.MAIN, words.show(head)));
+      parts.add(new Rows(rows));
+    }
+  }
+
+  private List<Row> link(Plan plan) {
+    ChainWish wish = plan.wish();
+    List<Row> rows = new ArrayList<>();
+    wish.link()
+        .pattern()
+        .ifPresent(pattern -> rows.add(row("pattern", pattern.id()).remark(pattern.says())));
+    String wire = units.wire(wish.wireMm()) + " " + wish.metal().name();
+    rows.add(row("wire", wire + ", " + wish.temper().word()));
+    plan.formed()
+        .filter(formed -> !formed.pattern().formersMm().isEmpty())
+        .ifPresent(formed -> rows.add(row("formers", formers(formed, plan))));
+    OptionalDouble wide = wish.link().widthMm();
+    wish.link()
+        .lengthMm()
+        .ifPresent(
+            mm ->
+                rows.add(
+                    row(
+                        "wished",
+                        length(mm)
+                            + (wide.isPresent() ? " x " + length(wide.getAsDouble()) : ""))));
+    return rows;
+  }
+
+  private String formers(Formed formed, Plan plan) {
+    return formed.pattern().formersMm().entrySet().stream()
+        .map(
+            each ->
+                each.getKey()
+                    + " "
+                    + length(plan.link().formersMm().getOrDefault(each.getKey(), each.getValue())))
+        .collect(Collectors.joining(", "));
+  }
+
+  private List<Row> ring(Plan plan, WishedRing ring) {
+    List<Row> rows = new ArrayList<>();
+    rows.add(row("wire", units.wire(ring.wireMm())));
+    rows.add(row("inside", length(ring.insideMm())));
+    ring.ovalInsideMm().ifPresent(mm -> rows.add(row("squeezed to", length(mm))));
+    rows.add(row("adds", length(plan.ringInsideLengthMm())));
+    return rows;
+  }
+
+  private List<Row> mass(Plan plan) {
+    List<Row> rows = new ArrayList<>();
+    rows.add(row("links", units.mass(plan.massLinksG())));
+    if (plan.rings() > 0) {
+      rows.add(row("rings", units.mass(plan.massRingsG())));
+    }
+    if (solders) {
+      rows.add(row("solder", units.mass(plan.solderPlacedG())));
+    }
+    if (plan.wish().claspG() > 0) {
+      rows.add(row("clasp", units.mass(plan.wish().claspG())));
+    }
+    return rows;
+  }
+
+  private List<Row> wire(Plan plan) {
+    ChainWish wish = plan.wish();
+    List<Row> rows = new ArrayList<>();
+    rows.add(row("for links", length(plan.wireLinksMm())));
+    if (plan.rings() > 0) {
+      rows.add(row("for rings", length(plan.wireRingsMm())));
+    }
+    rows.add(row("for spares", length(plan.wireSpareMm())));
+    if (plan.rings() > 0) {
+      rows.add(row("spare rings", length(plan.wireSpareRingsMm())));
+    }
+    rows.add(row("usual loss", percent(wish.usualLoss())));
+    rows.add(row("chance", percent(wish.confidence()) + " that so many blanks are enough"));
+    return rows;
+  }
+
+  private List<Row> cuts(WireStand wire) {
+    List<Row> rows = new ArrayList<>();
+    wire.links().forEach(bar -> rows.add(row(length(bar.leftMm()), pieces(bar))));
+    wire.rings()
+        .ifPresent(
+            bars ->
+                bars.forEach(bar -> rows.add(row(length(bar.leftMm()) + " (rings)", pieces(bar)))));
+    return rows;
+  }
+
+  private String pieces(WireStand.Bar bar) {
+    if (bar.next().none()) {
+      return "stays whole";
+    }
+    List<String> parts = new ArrayList<>();
+    int blanks = bar.next().links();
+    int rings = bar.next().rings();
+    if (blanks > 0) {
+      parts.add(blanks + (blanks == 1 ? " blank" : " blanks"));
+    }
+    if (rings > 0) {
+      parts.add("a coil for " + rings + (rings == 1 ? " ring" : " rings"));
+    }
+    parts.add(length(bar.overMm()) + " left");
+    return String.join(", ", parts);
+  }
+
+  private List<Row> joints(Plan plan) {
+    List<Row> rows = new ArrayList<>();
+    if (solders) {
+      rows.add(row("solder", plan.joints() + " of " + length(plan.solder().pieceMm())));
+      rows.add(row("unsoldered", "%.0f N".formatted(plan.pull().buttedN())));
+    } else {
+      rows.add(row("joints", Integer.toString(plan.joints())));
+    }
+    rows.add(row("gives first", plan.pull().what()));
+    return rows;
+  }
+
+  private String length(double mm) {
+    return units.length(mm);
+  }
+
+  private Row row(String label, String value) {
+    return Row.of(words.show(label), words.show(value));
+  }
+
+  private static String percent(double share) {
+    return String.format(Locale.ROOT, "%.0f %%", 100 * share);
+  }
+}

@@ -1,0 +1,40 @@
+package linkwright.coach.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import linkwright.coach.content.Emphasis;
+import linkwright.coach.content.Part;
+import linkwright.coach.content.Prose;
+import linkwright.coach.content.Row;
+import linkwright.coach.content.Rows;
+import linkwright.coach.kernel.JobWords;
+import linkwright.coach.kernel.Model;
+import linkwright.plan.PartPlan;
+import linkwright.quantity.UnitStyle;
+import linkwright.routine.TradeWords;
+
+/** What is no chain: how many, and what its texts will be filled with. */
+final class PartContent {
+  private PartContent() {}
+
+  static List<Part> of(PartPlan part, boolean formers, Model model) {
+    UnitStyle units = model.settings().units();
+    TradeWords words = JobWords.tradeWords(model);
+    List<Row> rows = new ArrayList<>();
+    rows.add(Row.of("wanted", Integer.toString(part.pieces())).with(Emphasis.MAIN));
+    part.wireMm().ifPresent(mm -> rows.add(Row.of("wire", units.wire(mm))));
+    part.blankMm().ifPresent(mm -> rows.add(Row.of("blank", units.length(mm))));
+    if (formers) {
+      part.formersMm()
+          .forEach((name, mm) -> rows.add(Row.of(words.show("former " + name), units.length(mm))));
+    }
+    part.ringInsideMm().ifPresent(mm -> rows.add(Row.of("ring inside", units.length(mm))));
+    part.solderPieceMm().ifPresent(mm -> rows.add(Row.of("solder piece", units.length(mm))));
+    part.ringBlankMm().ifPresent(mm -> rows.add(Row.of("ring blank", units.length(mm))));
+    part.wireForAllMm()
+        .ifPresent(mm -> rows.add(Row.of("wire for all", units.length(mm)).with(Emphasis.MAIN)));
+    List<Part> parts = new ArrayList<>(List.of(new Rows(rows)));
+    part.metal().ifPresent(metal -> metal.warnings().forEach(each -> parts.add(Prose.stop(each))));
+    return parts;
+  }
+}

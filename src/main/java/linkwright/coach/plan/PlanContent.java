@@ -1,0 +1,61 @@
+package linkwright.coach.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import linkwright.coach.content.Part;
+import linkwright.coach.content.Prose;
+import linkwright.coach.kernel.JobWords;
+import linkwright.coach.kernel.Model;
+import linkwright.routine.Routine;
+import linkwright.standing.CountedPlan;
+import linkwright.standing.Standing;
+
+/** What a plan comes to, or what it still lacks. */
+public final class PlanContent {
+  private PlanContent() {}
+
+  /** What the plan comes to, in this job's and this user's words. */
+  public static List<Part> comesTo(Standing standing, Model model) {
+    CountedPlan counted = standing.counted();
+    Optional<Routine> routine = routine(model);
+    List<Part> parts = new ArrayList<>();
+    if (counted.plan().isPresent()) {
+      parts.addAll(chain(model, routine).of(standing));
+    }
+    counted
+        .part()
+        .ifPresent(
+            part -> {
+              boolean formers =
+                  routine.map(known -> known.speaksOf(PlanFields.FORMER)).orElse(false);
+              parts.addAll(PartContent.of(part, formers, model));
+            });
+    if (!counted.holds() && !counted.sentence().isEmpty()) {
+      parts.add(Prose.stop(counted.sentence()));
+    }
+    Prose how = Prose.aside(routine.map(known -> JobWords.fill(known.plan(), model)).orElse(""));
+    parts.add(how);
+    if (!counted.holds() && counted.sentence().isEmpty()) {
+      parts.add(Prose.says("Results come as you type. Still missing or wrong:"));
+      counted.troubles().values().forEach(each -> parts.add(Prose.says(each)));
+    }
+    return parts;
+  }
+
+  private static ChainContent chain(Model model, Optional<Routine> routine) {
+    return new ChainContent(
+        model.settings().units(),
+        JobWords.tradeWords(model),
+        model.handbook().reference(),
+        routine.map(known -> !fuses(known)).orElse(true));
+  }
+
+  private static boolean fuses(Routine routine) {
+    return routine.pieces().values().stream().anyMatch(stages -> stages.contains("fused"));
+  }
+
+  private static Optional<Routine> routine(Model model) {
+    return model.job().flatMap(job -> model.handbook().routine(job.state().course().routine()));
+  }
+}

@@ -1,0 +1,135 @@
+package linkwright.coach.plan;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import linkwright.coach.content.Beside;
+import linkwright.coach.content.Content;
+import linkwright.coach.content.Fields;
+import linkwright.coach.form.Asking;
+import linkwright.coach.form.Form;
+import linkwright.coach.kernel.Drafting;
+import linkwright.coach.kernel.Effect;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.OpenJob;
+import linkwright.coach.kernel.Place;
+import linkwright.coach.kernel.PlaceId;
+import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.Turning;
+import linkwright.coach.keys.Act;
+import linkwright.coach.keys.Key;
+import linkwright.job.Fact;
+import linkwright.job.JobState;
+import linkwright.standing.CountedPlan;
+import linkwright.standing.Questions;
+import linkwright.standing.Standing;
+
+/** The plan: typed field by field, worked out at every key, kept when it holds together. */
+public final class PlanPlace implements Place {
+  @Override
+  public Content content(Model model) {
+    PlanHeld plan = (PlanHeld) model.held();
+    return Content.of(
+        "plan",
+        new Beside(List.of(new Fields(plan.open())), PlanContent.comesTo(plan.preview(), model)));
+  }
+
+  private static final String DRAFT = "plan";
+
+  @Override
+  public List<Act> acts(Model model) {
+    return List.of(Act.KEEP);
+  }
+
+  @Override
+  public Turn act(Model model, Act act) {
+    return Turn.to(model);
+  }
+
+  /** Opens the plan with what was typed last, entered or not. */
+  @Override
+  public Turn enter(Model model) {
+    OpenJob job = model.job().orElseThrow();
+    Map<String, String> wish = job.state().course().wish();
+    Map<String, String> begun = wish.isEmpty() ? PlanFields.usual(model) : wish;
+    Map<String, String> texts = job.drafts().getOrDefault(DRAFT, begun);
+    return Turn.to(model.with(screen(model, PlanFields.form(model, texts))));
+  }
+
+  private static PlanHeld screen(Model model, Form form) {
+    JobState state = model.job().orElseThrow().state();
+    Standing preview = Standing.ofTyped(form.texts(), state, model.handbook());
+    // A field that nobody has come to yet is not wrong; it is only still empty.
+    Map<String, String> troubles = new LinkedHashMap<>(preview.counted().troubles());
+    form.fields().stream()
+        .filter(field -> field.text().isBlank())
+        .forEach(field -> troubles.remove(field.id()));
+    return new PlanHeld(form.withTroubles(troubles), preview);
+  }
+
+  /** Page down and up turn over what the plan comes to. */
+  @Override
+  public Turn typed(Model model, Key key) {
+    return Turn.to(model.with(((PlanHeld) model.held()).turned(Turning.by(key))));
+  }
+
+  @Override
+  public Turn edited(Model model, Form form, boolean textChanged) {
+    if (!textChanged) {
+      return Turn.to(model.with(((PlanHeld) model.held()).with(form)));
+    }
+    OpenJob job = model.job().orElseThrow();
+    Model kept = model.with(job.withDraft(DRAFT, form.texts()));
+    return Turn.with(
+        kept.with(screen(kept, form)), new Effect.KeepDraft(job.slug(), DRAFT, form.texts()));
+  }
+
+  @Override
+  public Turn confirmed(Model model, Form form) {
+    OpenJob job = model.job().orElseThrow();
+    Standing typed = Standing.ofTyped(form.texts(), job.state(), model.handbook());
+    CountedPlan counted = typed.counted();
+    if (!counted.holds()) {
+      Form told = form.withTroubles(counted.troubles()).atFirstTrouble();
+      String sentence =
+          counted.sentence().isEmpty()
+              ? "Not kept yet: " + counted.troubles().values().stream().findFirst().orElse("")
+              : "Not kept yet: " + counted.sentence();
+      return Turn.to(model.with(new PlanHeld(told, typed)).trouble(sentence));
+    }
+    Map<String, String> questions = Questions.ofPlan(typed, model.settings().units());
+    Optional<Form> asking = Asking.first(form, questions);
+    if (asking.isPresent()) {
+      return Turn.to(
+          model.with(new PlanHeld(asking.get(), typed)).trouble(Asking.sentence(questions)));
+    }
+    Map<String, String> wish = new LinkedHashMap<>();
+    form.texts()
+        .forEach(
+            (key, text) -> {
+              if (!text.isBlank()) {
+                wish.put(key, text.strip());
+              }
+            });
+    if (wish.equals(job.state().course().wish())) {
+      return Turn.goTo(model.told("The plan is as it was."), PlaceId.ROUND);
+    }
+    return Turn.keep(model.with(new PlanHeld(form, typed)), new Fact.PlanSet(wish));
+  }
+
+  @Override
+  public Turn settled(Model model) {
+    return model
+        .held()
+        .form()
+        .map(form -> Drafting.entered(model.told("The plan is kept."), form))
+        .map(turn -> turn.thenGoTo(PlaceId.ROUND))
+        .orElse(Turn.to(model));
+  }
+
+  @Override
+  public Turn formLeft(Model model) {
+    return Turn.goTo(model, PlaceId.ROUND);
+  }
+}

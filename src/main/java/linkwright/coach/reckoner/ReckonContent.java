@@ -1,0 +1,76 @@
+package linkwright.coach.reckoner;
+
+import java.util.ArrayList;
+import java.util.List;
+import linkwright.coach.content.Beside;
+import linkwright.coach.content.Content;
+import linkwright.coach.content.Drawing;
+import linkwright.coach.content.Emphasis;
+import linkwright.coach.content.Fields;
+import linkwright.coach.content.Part;
+import linkwright.coach.content.Prose;
+import linkwright.coach.content.Table;
+import linkwright.coach.form.Form;
+import linkwright.coach.kernel.JobWords;
+import linkwright.coach.kernel.LinkShape;
+import linkwright.coach.kernel.Model;
+import linkwright.quantity.UnitStyle;
+import linkwright.reckon.Reckoner;
+import linkwright.reckon.Reckoning;
+import linkwright.routine.TradeWords;
+
+/** The sums to choose from, or one sum's form with what it comes to beside it. */
+final class ReckonContent {
+  private static final String TITLE = "reckoner";
+
+  private ReckonContent() {}
+
+  static Content of(ReckonerHeld held, Model model) {
+    UnitStyle units = model.settings().units();
+    return held.form()
+        .map(
+            form ->
+                Content.of(
+                    TITLE,
+                    new Beside(
+                        List.of(new Fields(form)),
+                        held.result()
+                            .map(result -> comesTo(result, form, units))
+                            .orElse(List.of()))))
+        .orElseGet(() -> sums(held.at(), JobWords.tradeWords(model)));
+  }
+
+  private static Content sums(int at, TradeWords words) {
+    List<Table.Line> lines =
+        Reckoner.sums().stream()
+            .map(sum -> Table.Line.of(sum.id(), words.show(sum.title())))
+            .toList();
+    List<Table.Column> columns = List.of(Table.Column.words(""), Table.Column.words(""));
+    String says = Reckoner.sums().get(at).says();
+    return Content.of(TITLE, new Table(columns, lines, at), Prose.says(words.show(says)));
+  }
+
+  private static List<Part> comesTo(Reckoning result, Form form, UnitStyle units) {
+    List<Part> parts = new ArrayList<>();
+    for (String sentence : result.lines()) {
+      Prose.Kind kind = parts.isEmpty() ? Prose.Kind.MAIN : Prose.Kind.SAYS;
+      parts.add(new Prose(kind, sentence));
+    }
+    result.warnings().forEach(each -> parts.add(Prose.stop(each)));
+    result.problems().forEach((key, each) -> parts.add(problem(key, each, form)));
+    result
+        .drawing()
+        .ifPresent(
+            link -> {
+              String size = units.length(link.lengthMm()) + " x " + units.length(link.widthMm());
+              parts.add(new Drawing(List.of(LinkShape.of(link, size, Emphasis.NOW))));
+            });
+    return parts;
+  }
+
+  /** What is wrong is told as that; what is only still to be given is not. */
+  private static Prose problem(String key, String sentence, Form form) {
+    boolean toGive = !key.isEmpty() && form.text(key).isEmpty();
+    return toGive ? Prose.aside(sentence) : Prose.stop(sentence);
+  }
+}

@@ -1,0 +1,48 @@
+package linkwright.coach.reckoner;
+
+import java.util.Map;
+import java.util.Optional;
+import linkwright.coach.form.Form;
+import linkwright.coach.kernel.Held;
+import linkwright.coach.kernel.PlaceId;
+import linkwright.reckon.Reckoning;
+
+/**
+ * The reckoner.
+ *
+ * @param at which sum is chosen
+ * @param form what it is reckoned from, while it is typed
+ * @param result what that comes to, if the form is open
+ * @param typed sum → what was typed for it on this visit
+ * @param turned how often its reader turned on
+ */
+public record ReckonerHeld(
+    int at,
+    Optional<Form> form,
+    Optional<Reckoning> result,
+    Map<String, Map<String, String>> typed,
+    int turned)
+    implements Held {
+  @Override
+  public PlaceId place() {
+    return PlaceId.RECKONER;
+  }
+
+  public ReckonerHeld {
+    typed = Map.copyOf(typed);
+  }
+
+  /** The sums to choose from, at one of them. */
+  static ReckonerHeld list(int at, Map<String, Map<String, String>> typed) {
+    return new ReckonerHeld(at, Optional.empty(), Optional.empty(), typed, 0);
+  }
+
+  /** The same with its form as it is now. */
+  ReckonerHeld with(Form other) {
+    return new ReckonerHeld(at, Optional.of(other), result, typed, turned);
+  }
+
+  ReckonerHeld turned(int by) {
+    return new ReckonerHeld(at, form, result, typed, turned + by);
+  }
+}

@@ -1,0 +1,121 @@
+package linkwright.coach.round;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import linkwright.coach.content.Acts;
+import linkwright.coach.content.Content;
+import linkwright.coach.content.Part;
+import linkwright.coach.content.Prose;
+import linkwright.coach.kernel.AtBench;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.OpenJob;
+import linkwright.coach.kernel.ShortageWords;
+import linkwright.coach.keys.Act;
+import linkwright.job.JobState;
+import linkwright.quantity.UnitStyle;
+import linkwright.standing.StockLeft;
+
+/** How a job stands at each place of the way round: the places in the order of the work. */
+final class RoundContent {
+  private RoundContent() {}
+
+  static Content of(Model model) {
+    OpenJob job = model.job().orElseThrow();
+    List<Acts.Choice> choices = new ArrayList<>();
+    for (Act act : RoundPlace.PLACES) {
+      boolean groupEnds = act == Act.TO_WEIGH_IN;
+      choices.add(new Acts.Choice(act, stands(act, model, job), act == now(job), groupEnds));
+    }
+    List<Part> parts = new ArrayList<>(List.of(new Acts(choices)));
+    job.told().forEach(sentence -> parts.add(Prose.stop(sentence)));
+    return new Content("the way round", parts);
+  }
+
+  private static Act now(OpenJob job) {
+    JobState state = job.state();
+    if (state.course().wish().isEmpty() && job.standing().counted().part().isEmpty()) {
+      return Act.TO_PLAN;
+    }
+    if (state.accounts().weighedIn().chainG().isPresent()) {
+      return Act.TO_WEIGH_IN;
+    }
+    return Act.TO_BENCH;
+  }
+
+  private static String stands(Act act, Model model, OpenJob job) {
+    JobState state = job.state();
+    return switch (act) {
+      case TO_PLAN -> plan(model, job);
+      case TO_TESTS ->
+          state.trials().pieces().isEmpty()
+              ? "none made yet"
+              : state.trials().pieces().size()
+                  + " made, "
+                  + (state.trials().sample().isPresent()
+                      ? "the sample link is chosen"
+                      : "no sample link yet");
+      case TO_TRIAL ->
+          !job.makesChain()
+              ? "none: this makes no chain"
+              : state.trials().lengths().isEmpty()
+                  ? "none hung yet"
+                  : state.trials().lengths().size()
+                      + " hung, "
+                      + (state.trials().chosenLength().isPresent()
+                          ? "one is followed"
+                          : "none is followed yet");
+      case TO_BENCH ->
+          AtBench.of(model)
+              .map(at -> "step " + at.number() + ": " + at.step().title())
+              .orElse("its routine is missing");
+      case TO_WEIGH_IN ->
+          state.course().closed()
+              ? "closed"
+              : state.accounts().weighedIn().chainG().isPresent() ? "weighed" : "not yet";
+      case TO_BOOK -> job.entries().size() + " entries";
+      case TO_TIMERS ->
+          state.timers().running().isEmpty()
+              ? "none runs"
+              : state.timers().running().size()
+                  + " running, "
+                  + state.timers().ringing(model.now()).size()
+                  + " due";
+      case TO_WIRE -> wire(model, job);
+      case TO_CAUTIONS -> state.course().cautionsSeen().size() + " seen in this sitting";
+      case TO_RECKONER -> "sums on wire, rings, blanks and solder";
+      case TO_TRAY -> "all jobs";
+      default -> "";
+    };
+  }
+
+  private static String plan(Model model, OpenJob job) {
+    boolean blank = job.state().course().wish().isEmpty();
+    if (!job.makesChain()) {
+      return blank
+          ? "not set: not needed here"
+          : job.standing().left().entrySet().stream()
+              .map(each -> each.getValue().wanted() + " " + each.getKey())
+              .collect(Collectors.joining(", "));
+    }
+    UnitStyle units = model.settings().units();
+    return job.standing()
+        .counted()
+        .plan()
+        .map(plan -> plan.links() + " links, " + units.length(plan.lengthMm()))
+        .orElse(blank ? "not set yet" : "set, but it does not come out");
+  }
+
+  private static String wire(Model model, OpenJob job) {
+    if (!job.makesChain()) {
+      return "not counted here";
+    }
+    if (job.standing().counted().plan().isEmpty()) {
+      return "";
+    }
+    List<String> shortages = ShortageWords.of(job.standing());
+    StockLeft stock = job.standing().stockLeft();
+    String left = model.settings().units().length(stock.leftMm("link")) + " left";
+    return shortages.isEmpty() ? left : left + ", lacks " + String.join(", ", shortages);
+  }
+}

@@ -1,0 +1,53 @@
+package linkwright.coach.round;
+
+import java.util.ArrayList;
+import java.util.List;
+import linkwright.coach.content.Content;
+import linkwright.coach.kernel.Effect;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.Place;
+import linkwright.coach.kernel.Turn;
+import linkwright.coach.keys.Act;
+
+/** The way round a job: every place with its key; the bench is where enter leads. */
+public final class RoundPlace implements Place {
+  @Override
+  public Content content(Model model) {
+    return RoundContent.of(model);
+  }
+
+  /** The places in the order of the work. */
+  static final List<Act> PLACES =
+      List.of(
+          Act.TO_PLAN,
+          Act.TO_TESTS,
+          Act.TO_TRIAL,
+          Act.TO_BENCH,
+          Act.TO_WIRE,
+          Act.TO_WEIGH_IN,
+          Act.TO_BOOK,
+          Act.TO_CAUTIONS,
+          Act.TO_TIMERS,
+          Act.TO_RECKONER,
+          Act.TO_TRAY);
+
+  @Override
+  public Turn enter(Model model) {
+    return Turn.to(model.with(new RoundHeld()));
+  }
+
+  @Override
+  public List<Act> acts(Model model) {
+    List<Act> acts = new ArrayList<>(PLACES);
+    acts.add(Act.LEAVE);
+    return acts;
+  }
+
+  @Override
+  public Turn act(Model model, Act act) {
+    return switch (act) {
+      case LEAVE -> Turn.with(model, new Effect.ShutBook(), new Effect.Leave());
+      default -> Turn.goTo(model, act);
+    };
+  }
+}

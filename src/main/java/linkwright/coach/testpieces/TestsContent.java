@@ -1,0 +1,133 @@
+package linkwright.coach.testpieces;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import linkwright.coach.content.ActMention;
+import linkwright.coach.content.Content;
+import linkwright.coach.content.Drawing;
+import linkwright.coach.content.Emphasis;
+import linkwright.coach.content.Fields;
+import linkwright.coach.content.Part;
+import linkwright.coach.content.Prose;
+import linkwright.coach.content.Row;
+import linkwright.coach.content.Rows;
+import linkwright.coach.kernel.LinkShape;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.OpenJob;
+import linkwright.coach.keys.Act;
+import linkwright.fit.LinkSize;
+import linkwright.fit.Proposal;
+import linkwright.job.Fact;
+import linkwright.quantity.UnitStyle;
+import linkwright.standing.TestPieces;
+
+/** Test pieces drawn to one scale beside the wished link and the next, the next blank, all made. */
+final class TestsContent {
+  private static final String TITLE = "test pieces";
+
+  /** Pieces drawn at once, the chosen one among them. */
+  private static final int DRAWN = 2;
+
+  private TestsContent() {}
+
+  static Content of(TestsHeld held, Model model) {
+    return held.form()
+        .map(form -> Content.of(TITLE, new Fields(form)))
+        .orElseGet(() -> new Content(TITLE, parts(held, model)));
+  }
+
+  private static List<Part> parts(TestsHeld held, Model model) {
+    OpenJob job = model.job().orElseThrow();
+    UnitStyle units = model.settings().units();
+    List<Part> parts = new ArrayList<>();
+    held.taught()
+        .ifPresent(
+            taught -> {
+              parts.add(new Drawing(shapes(taught, held.at(), job, units)));
+              parts.addAll(next(taught, units));
+            });
+    if (held.taught().isEmpty()) {
+      parts.add(Prose.aside(noProposal(job)));
+    }
+    if (job.state().trials().pieces().isEmpty()) {
+      parts.add(Prose.says(howTo()));
+    } else {
+      parts.add(TestPieceTable.of(held, job.state().trials(), units));
+    }
+    return parts;
+  }
+
+  private static String noProposal(OpenJob job) {
+    return job.makesChain()
+        ? "This link is known by its measures, not by a pattern, so no blank can be proposed;"
+            + " pieces are logged all the same."
+        : "This routine makes no chain, so no blank is proposed; what you try can be logged all"
+            + " the same.";
+  }
+
+  private static String howTo() {
+    return "No test piece yet. Cut the blank proposed, form it, solder and flatten it, measure"
+        + " it, then "
+        + ActMention.of(Act.LOG)
+        + " logs it.";
+  }
+
+  private static List<Drawing.Outline> shapes(
+      TestPieces taught, int at, OpenJob job, UnitStyle units) {
+    List<Drawing.Outline> shapes = new ArrayList<>();
+    taught.wished().ifPresent(link -> shapes.add(LinkShape.of(link, "wished", Emphasis.ASIDE)));
+    List<Fact.TestPieceTried> pieces = job.state().trials().inOrder();
+    int first = Math.max(0, Math.min(at, pieces.size() - DRAWN));
+    for (int i = first; i < Math.min(pieces.size(), first + DRAWN); i++) {
+      String caption = (i + 1) + ": " + units.length(pieces.get(i).blankMm());
+      taught
+          .made()
+          .get(i)
+          .ifPresent(link -> shapes.add(LinkShape.of(link, caption, Emphasis.PLAIN)));
+    }
+    String next = taught.next().found().map(piece -> units.length(piece.blankMm())).orElse("");
+    taught
+        .proposed()
+        .ifPresent(link -> shapes.add(LinkShape.of(link, "next: " + next, Emphasis.NOW)));
+    return shapes;
+  }
+
+  private static List<Part> next(TestPieces taught, UnitStyle units) {
+    LinkSize wish = taught.wish();
+    List<Row> rows = new ArrayList<>();
+    rows.add(
+        Row.of("wished", units.length(wish.lengthMm()) + " x " + units.length(wish.widthMm())));
+    Optional<Proposal> found = taught.next().found();
+    Optional<String> wrong =
+        found.flatMap(next -> next.shortfall(units)).or(() -> taught.next().problem());
+    if (wrong.isPresent()) {
+      return List.of(new Rows(rows), Prose.stop(wrong.get()));
+    }
+    found.ifPresent(
+        next -> {
+          rows.add(
+              Row.of("next blank", units.length(next.blankMm()) + " over " + formers(next, units))
+                  .with(Emphasis.NOW));
+          rows.add(Row.of("expected", expected(next, units)));
+        });
+    return List.of(new Rows(rows));
+  }
+
+  private static String expected(Proposal next, UnitStyle units) {
+    return units.length(next.expected().lengthMm())
+        + " ± "
+        + units.length(next.expected().lengthSpreadMm())
+        + " x "
+        + units.length(next.expected().widthMm())
+        + " ± "
+        + units.length(next.expected().widthSpreadMm());
+  }
+
+  private static String formers(Proposal next, UnitStyle units) {
+    return next.formersMm().entrySet().stream()
+        .map(each -> each.getKey() + " " + units.length(each.getValue()))
+        .collect(Collectors.joining(", "));
+  }
+}

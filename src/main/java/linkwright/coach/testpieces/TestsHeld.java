@@ -1,0 +1,35 @@
+package linkwright.coach.testpieces;
+
+import java.util.Optional;
+import linkwright.coach.form.Form;
+import linkwright.coach.kernel.Held;
+import linkwright.coach.kernel.PlaceId;
+import linkwright.standing.TestPieces;
+
+/**
+ * Test pieces.
+ *
+ * @param at which of them is chosen
+ * @param taught what they teach; empty where the link has no pattern
+ * @param form the piece that is being logged
+ * @param turned how often its reader turned on
+ */
+public record TestsHeld(int at, Optional<TestPieces> taught, Optional<Form> form, int turned)
+    implements Held {
+  @Override
+  public PlaceId place() {
+    return PlaceId.TEST_PIECES;
+  }
+
+  TestsHeld with(Optional<Form> other) {
+    return new TestsHeld(at, taught, other, turned);
+  }
+
+  TestsHeld at(int other) {
+    return new TestsHeld(other, taught, Optional.empty(), turned);
+  }
+
+  TestsHeld turnedOn() {
+    return new TestsHeld(at, taught, form, turned + 1);
+  }
+}

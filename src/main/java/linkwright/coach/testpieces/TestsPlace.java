@@ -1,0 +1,233 @@
+package linkwright.coach.testpieces;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import linkwright.coach.content.ActMention;
+import linkwright.coach.content.Content;
+import linkwright.coach.form.Amounts;
+import linkwright.coach.form.Asking;
+import linkwright.coach.form.Field;
+import linkwright.coach.form.Form;
+import linkwright.coach.kernel.Drafting;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.OpenJob;
+import linkwright.coach.kernel.Place;
+import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.Turning;
+import linkwright.coach.kernel.Undo;
+import linkwright.coach.keys.Act;
+import linkwright.fit.Proposal;
+import linkwright.fit.Verdict;
+import linkwright.job.EntryId;
+import linkwright.job.Fact;
+import linkwright.plan.WishKeys;
+import linkwright.quantity.UnitStyle;
+import linkwright.standing.Questions;
+import linkwright.standing.TestPieces;
+import linkwright.standing.Verdicts;
+
+/** Test pieces: logged, compared with the wish, the next proposed, one made the sample link. */
+public final class TestsPlace implements Place {
+  @Override
+  public Content content(Model model) {
+    return TestsContent.of((TestsHeld) model.held(), model);
+  }
+
+  private static final String DRAFT = "test-piece";
+
+  @Override
+  public List<Act> acts(Model model) {
+    List<Act> acts =
+        List.of(Act.LOG, Act.SAMPLE, Act.UP, Act.DOWN, Act.TO_TRIAL, Act.TO_BENCH, Act.UNDO);
+    return Turning.with(acts, model, content(model));
+  }
+
+  @Override
+  public Turn act(Model model, Act act) {
+    TestsHeld screen = (TestsHeld) model.held();
+    return switch (act) {
+      case LOG -> Turn.to(model.with(screen.with(Optional.of(blank(model, screen)))));
+      case UP -> row(model, screen.at() - 1);
+      case DOWN -> row(model, screen.at() + 1);
+      case MORE -> Turn.to(model.with(screen.turnedOn()));
+      case SAMPLE -> sample(model, screen);
+      case UNDO -> Undo.last(model);
+      default -> Turn.goTo(model, act);
+    };
+  }
+
+  /** Opens the screen at the last piece made. */
+  @Override
+  public Turn enter(Model model) {
+    return Turn.to(model.with(at(model, Integer.MAX_VALUE)));
+  }
+
+  private static TestsHeld at(Model model, int wanted) {
+    OpenJob job = model.job().orElseThrow();
+    int last = Math.max(0, pieces(model).size() - 1);
+    return new TestsHeld(
+        Math.max(0, Math.min(last, wanted)),
+        TestPieces.of(job.standing(), job.state()),
+        Optional.empty(),
+        0);
+  }
+
+  @Override
+  public Turn row(Model model, int row) {
+    int last = Math.max(0, pieces(model).size() - 1);
+    TestsHeld screen = (TestsHeld) model.held();
+    return Turn.to(model.with(screen.at(Math.max(0, Math.min(last, row)))));
+  }
+
+  private static Map<EntryId, Fact.TestPieceTried> pieces(Model model) {
+    return model.job().orElseThrow().state().trials().pieces();
+  }
+
+  private static Form blank(Model model, TestsHeld screen) {
+    OpenJob job = model.job().orElseThrow();
+    UnitStyle units = model.settings().units();
+    Optional<Proposal> next = screen.taught().flatMap(tests -> tests.next().found());
+    String blank =
+        next.map(proposal -> units.length(proposal.blankMm()))
+            .orElse(job.state().course().wish().getOrDefault(WishKeys.LINK_BLANK, ""));
+    List<Field> fields = new ArrayList<>();
+    fields.add(Field.of("blank", "blank", blank, "what you cut, 38 mm"));
+    next.ifPresent(
+        proposal ->
+            proposal
+                .formersMm()
+                .forEach(
+                    (name, mm) ->
+                        fields.add(
+                            Field.of(
+                                "former." + name,
+                                name,
+                                units.length(mm),
+                                "its inside, the former you took"))));
+    fields.add(Field.of("length", "length", "", "measured soldered and flattened, 14.1 mm"));
+    fields.add(Field.of("width", "width", "", "measured, 5.0 mm"));
+    fields.add(Field.of("inside", "inside length", "", "from eye to eye, if you can measure it"));
+    List<String> words = new ArrayList<>(List.of(""));
+    words.addAll(Verdicts.words());
+    fields.add(
+        Field.choice(
+            "verdict",
+            "next one",
+            "",
+            "longer, shorter, wider … or right; empty: from the measures",
+            words));
+    fields.add(Field.choice("verdict2", "and", "", "a second direction, if there is one", words));
+    fields.add(Field.of("note", "note", "", "anything to remember"));
+    return Form.of(Form.Purpose.TEST_PIECE, "A test piece", "log it", fields)
+        .withTexts(job.drafts().getOrDefault(DRAFT, Map.of()));
+  }
+
+  @Override
+  public Turn edited(Model model, Form form, boolean textChanged) {
+    Form shown = textChanged ? checked(form) : form;
+    Model next = model.with(((TestsHeld) model.held()).with(Optional.of(shown)));
+    return textChanged ? Drafting.keep(next, DRAFT, form) : Turn.to(next);
+  }
+
+  private static Form checked(Form form) {
+    return form.withTroubles(
+        new Amounts(form).troubles(List.of("blank", "length", "width", "inside"), "former."));
+  }
+
+  @Override
+  public Turn confirmed(Model model, Form form) {
+    OpenJob job = model.job().orElseThrow();
+    Map<String, String> troubles =
+        new LinkedHashMap<>(
+            new Amounts(form).troubles(List.of("blank", "length", "width", "inside"), "former."));
+    if (form.text("blank").isEmpty()) {
+      troubles.put("blank", "Give the blank that was cut, such as 38 mm.");
+    }
+    List<String> verdicts = verdicts(form, troubles);
+    if (!troubles.isEmpty()) {
+      Form told = form.withTroubles(troubles).atFirstTrouble();
+      return Turn.to(model.with(((TestsHeld) model.held()).with(Optional.of(told))));
+    }
+    Amounts amounts = new Amounts(form);
+    OptionalDouble length = amounts.mm("length");
+    OptionalDouble width = amounts.mm("width");
+    if (verdicts.isEmpty() && length.isPresent() && width.isPresent()) {
+      verdicts = measured((TestsHeld) model.held(), length.getAsDouble(), width.getAsDouble());
+    }
+    Fact.TestPieceTried fact =
+        new Fact.TestPieceTried(
+            job.standing().counted().wish().map(wish -> wish.wireMm()).orElse(0.0),
+            amounts.mm("blank").orElseThrow(),
+            amounts.byName("former."),
+            length,
+            width,
+            amounts.mm("inside"),
+            verdicts,
+            form.text("note"));
+    Map<String, String> questions =
+        Questions.ofTestPiece(
+            fact, ((TestsHeld) model.held()).taught(), job.standing(), model.settings().units());
+    Optional<Form> asking = Asking.first(form, questions);
+    return asking.isPresent()
+        ? Turn.to(
+            model.with(((TestsHeld) model.held()).with(asking)).trouble(Asking.sentence(questions)))
+        : Turn.keep(model, fact);
+  }
+
+  private static List<String> measured(TestsHeld screen, double lengthMm, double widthMm) {
+    return screen
+        .taught()
+        .map(tests -> tests.verdictOf(lengthMm, widthMm).stream().map(Verdicts::word).toList())
+        .orElse(List.of());
+  }
+
+  private static List<String> verdicts(Form form, Map<String, String> troubles) {
+    List<String> verdicts = new ArrayList<>();
+    for (String id : List.of("verdict", "verdict2")) {
+      String text = form.text(id);
+      Optional<Verdict> read = Verdicts.read(text);
+      if (read.isPresent() && !verdicts.contains(Verdicts.word(read.get()))) {
+        verdicts.add(Verdicts.word(read.get()));
+      } else if (!text.isEmpty() && read.isEmpty()) {
+        troubles.put(
+            id,
+            "“" + text + "” is no direction: one of " + String.join(", ", Verdicts.words()) + ".");
+      }
+    }
+    return verdicts;
+  }
+
+  private static Turn sample(Model model, TestsHeld screen) {
+    List<EntryId> ids = new ArrayList<>(pieces(model).keySet());
+    if (ids.isEmpty()) {
+      return Turn.to(
+          model.trouble("No test piece is logged yet: " + ActMention.of(Act.LOG) + " logs one."));
+    }
+    EntryId chosen = ids.get(screen.at());
+    Fact.TestPieceTried piece = pieces(model).get(chosen);
+    boolean right = piece.verdicts().contains(Verdicts.word(Verdict.RIGHT));
+    String told =
+        right
+            ? "This is the sample link, and link 1 of the chain. Keep it in the job's envelope until the end."
+            : "This is the sample link; it was not called right, so it is not counted as link 1.";
+    return Turn.keep(model.told(told), new Fact.SampleChosen(chosen, right));
+  }
+
+  @Override
+  public Turn settled(Model model) {
+    TestsHeld screen = (TestsHeld) model.held();
+    // A piece just logged is the one that is looked at.
+    boolean logged = screen.form().isPresent();
+    Model next = model.with(at(model, logged ? Integer.MAX_VALUE : screen.at()));
+    return screen.form().map(form -> Drafting.entered(next, form)).orElse(Turn.to(next));
+  }
+
+  @Override
+  public Turn formLeft(Model model) {
+    return Turn.to(model.with(at(model, ((TestsHeld) model.held()).at())));
+  }
+}

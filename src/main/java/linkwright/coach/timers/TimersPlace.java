@@ -1,0 +1,170 @@
+package linkwright.coach.timers;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import linkwright.coach.content.Content;
+import linkwright.coach.form.Field;
+import linkwright.coach.form.Form;
+import linkwright.coach.kernel.Drafting;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.Place;
+import linkwright.coach.kernel.Turn;
+import linkwright.coach.keys.Act;
+import linkwright.job.Fact;
+import linkwright.job.TimerRun;
+import linkwright.job.WaitEnd;
+import linkwright.quantity.Read;
+import linkwright.quantity.Span;
+
+/** The timers: set, answered, stopped; several run at once. */
+public final class TimersPlace implements Place {
+  @Override
+  public Content content(Model model) {
+    return TimersContent.of(model, (TimersHeld) model.held());
+  }
+
+  @Override
+  public List<Act> acts(Model model) {
+    List<Act> acts = new ArrayList<>();
+    if (!TimerWords.inOrder(model).isEmpty()) {
+      acts.add(Act.STOP_TIMER);
+    }
+    acts.addAll(List.of(Act.SET_TIMER, Act.UP, Act.DOWN, Act.TO_BENCH));
+    return acts;
+  }
+
+  @Override
+  public Turn act(Model model, Act act) {
+    TimersHeld screen = (TimersHeld) model.held();
+    return switch (act) {
+      case SET_TIMER -> Turn.to(model.with(new TimersHeld(screen.at(), Optional.of(form(model)))));
+      case UP -> Turn.to(model.with(at(model, screen.at() - 1)));
+      case DOWN -> Turn.to(model.with(at(model, screen.at() + 1)));
+      case STOP_TIMER -> stop(model, screen);
+      default -> Turn.goTo(model, act);
+    };
+  }
+
+  @Override
+  public Turn enter(Model model) {
+    return Turn.to(model.with(at(model, 0)));
+  }
+
+  private static TimersHeld at(Model model, int wanted) {
+    int last = Math.max(0, TimerWords.inOrder(model).size() - 1);
+    return new TimersHeld(Math.max(0, Math.min(last, wanted)), Optional.empty());
+  }
+
+  private static Turn stop(Model model, TimersHeld screen) {
+    List<TimerRun> timers = TimerWords.inOrder(model);
+    if (timers.isEmpty()) {
+      return Turn.to(model.told("No timer runs."));
+    }
+    TimerRun timer = timers.get(Math.min(screen.at(), timers.size() - 1));
+    boolean rings = timer.rings(model.steady());
+    if (!rings && timer.step().isPresent()) {
+      return Turn.to(model.with(new TimersHeld(screen.at(), Optional.of(why(model, timer)))));
+    }
+    String told =
+        rings
+            ? timer.name() + ": answered."
+            : timer.name() + ": stopped with " + TimerWords.left(timer, model.steady()) + ".";
+    return Turn.keep(model.told(told), new Fact.TimerAnswered(timer.id()));
+  }
+
+  /**
+   * The wait of a step ends by its time or by a look at the bench; before that only for a reason.
+   */
+  private static Form why(Model model, TimerRun timer) {
+    return Drafting.resumed(
+        model,
+        Form.of(
+            Form.Purpose.END_WAIT,
+            timer.name() + ": " + TimerWords.left(timer, model.steady()) + ", ended now",
+            "end it",
+            List.of(Field.of("why", "why", "", "taken over by a colleague, begun by mistake"))));
+  }
+
+  private static Turn endWait(Model model, Form form, int at) {
+    String why = form.text("why");
+    if (why.isBlank()) {
+      Form told =
+          form.withTroubles(Map.of("why", "Say why it ends before its time.")).atFirstTrouble();
+      return Turn.to(model.with(new TimersHeld(at, Optional.of(told))));
+    }
+    List<TimerRun> timers = TimerWords.inOrder(model);
+    return at < timers.size()
+        ? Turn.keep(model, new Fact.TimerAnswered(timers.get(at).id(), WaitEnd.REASON, why))
+        : Turn.to(model.with(at(model, at)).told("That timer does not run any more."));
+  }
+
+  private static Form form(Model model) {
+    return Drafting.resumed(
+        model,
+        Form.of(
+            Form.Purpose.TIMER,
+            "A timer",
+            "set it",
+            List.of(
+                Field.of("name", "what for", "", "pickle, kettle, glue"),
+                Field.of("time", "how long", "", "8 min, 45 s or 1 h 30 min"))));
+  }
+
+  @Override
+  public Turn edited(Model model, Form form, boolean textChanged) {
+    int at = ((TimersHeld) model.held()).at();
+    boolean sets = form.purpose() == Form.Purpose.TIMER;
+    Map<String, String> wrong = sets ? troubles(form, false) : Map.of();
+    Form shown = textChanged ? form.withTroubles(wrong) : form;
+    Model next = model.with(new TimersHeld(at, Optional.of(shown)));
+    return textChanged ? Drafting.keep(next, shown) : Turn.to(next);
+  }
+
+  @Override
+  public Turn confirmed(Model model, Form form) {
+    int at = ((TimersHeld) model.held()).at();
+    if (form.purpose() == Form.Purpose.END_WAIT) {
+      return endWait(model, form, at);
+    }
+    Map<String, String> troubles = troubles(form, true);
+    Form shown = form.withTroubles(troubles).atFirstTrouble();
+    Model next = model.with(new TimersHeld(at, Optional.of(shown)));
+    if (!troubles.isEmpty()) {
+      return Turn.to(next);
+    }
+    long seconds = Span.read(form.text("time")).orThrow().seconds();
+    return Turn.keep(next, new Fact.TimerStarted(form.text("name"), seconds));
+  }
+
+  /** What is wrong with what is typed; an empty field only once the form is to be kept. */
+  private static Map<String, String> troubles(Form form, boolean atTheEnd) {
+    Map<String, String> troubles = new LinkedHashMap<>();
+    if (atTheEnd && form.text("name").isEmpty()) {
+      troubles.put("name", "Say what it is for, such as pickle.");
+    }
+    String time = form.text("time");
+    if (atTheEnd || !time.isEmpty()) {
+      Read<Span> read = time.isEmpty() ? Read.bad("Give a time, such as 8 min.") : Span.read(time);
+      read.problem().ifPresent(sentence -> troubles.put("time", sentence));
+      if (read.map(span -> span.seconds() == 0).found().orElse(false)) {
+        troubles.put("time", "That is no time at all. Give 1 s or more.");
+      }
+    }
+    return troubles;
+  }
+
+  @Override
+  public Turn settled(Model model) {
+    TimersHeld screen = (TimersHeld) model.held();
+    Model next = model.with(at(model, screen.at()));
+    return screen.form().map(form -> Drafting.entered(next, form)).orElse(Turn.to(next));
+  }
+
+  @Override
+  public Turn formLeft(Model model) {
+    return Turn.to(model.with(at(model, ((TimersHeld) model.held()).at())));
+  }
+}

@@ -1,0 +1,137 @@
+package linkwright.coach.tray;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import linkwright.coach.content.Content;
+import linkwright.coach.form.Field;
+import linkwright.coach.form.Form;
+import linkwright.coach.kernel.Effect;
+import linkwright.coach.kernel.JobWords;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.Place;
+import linkwright.coach.kernel.Turn;
+import linkwright.coach.keys.Act;
+import linkwright.job.Fact;
+
+/** The tray: the jobs at hand; one is opened, or a new one begun. */
+public final class TrayPlace implements Place {
+  @Override
+  public Content content(Model model) {
+    return TrayContent.of(model, (TrayHeld) model.held());
+  }
+
+  /** Comes to the tray: a job that was open is shut, and the jobs are read anew. */
+  @Override
+  public Turn enter(Model model) {
+    Model there = model.withJob(Optional.empty()).with(new TrayHeld(0, Optional.empty()));
+    return model.job().isEmpty()
+        ? Turn.to(there)
+        : Turn.with(there, new Effect.ShutBook(), new Effect.ReadTray());
+  }
+
+  @Override
+  public List<Act> acts(Model model) {
+    return List.of(
+        Act.CHOOSE, Act.UP, Act.DOWN, Act.NEW_JOB, Act.TO_RECKONER, Act.TO_CAUTIONS, Act.LEAVE);
+  }
+
+  @Override
+  public Turn act(Model model, Act act) {
+    TrayHeld tray = (TrayHeld) model.held();
+    return switch (act) {
+      case UP -> Turn.to(model.with(at(model, tray.at() - 1)));
+      case DOWN -> Turn.to(model.with(at(model, tray.at() + 1)));
+      case CHOOSE ->
+          model.tray().isEmpty()
+              ? Turn.to(model.told("The tray is empty: {do:new-job} begins a new job."))
+              : Turn.with(
+                  model, new Effect.OpenBook(model.tray().get(at(model, tray.at()).at()).slug()));
+      case NEW_JOB -> Turn.to(model.with(new TrayHeld(tray.at(), Optional.of(form(model)))));
+      case LEAVE -> Turn.with(model, new Effect.Leave());
+      default -> Turn.goTo(model, act);
+    };
+  }
+
+  private static TrayHeld at(Model model, int wanted) {
+    int last = Math.max(0, model.tray().size() - 1);
+    return new TrayHeld(Math.max(0, Math.min(last, wanted)), Optional.empty());
+  }
+
+  private static Form form(Model model) {
+    List<String> routines = model.handbook().routines().stream().map(r -> r.id()).toList();
+    String first =
+        routines.contains("scroll-and-ring")
+            ? "scroll-and-ring"
+            : routines.isEmpty() ? "" : routines.get(0);
+    return Form.of(
+        Form.Purpose.NEW_JOB,
+        "A new job",
+        "begin it",
+        List.of(
+            Field.of("name", "Name", "", "what you will look for it by"),
+            told(model, Field.choice("routine", "Routine", first, "", routines))));
+  }
+
+  /** The routine's field says what the routine makes: its name alone tells a beginner little. */
+  private static Field told(Model model, Field field) {
+    String says =
+        model
+            .handbook()
+            .routine(field.text().strip())
+            .map(routine -> JobWords.fill(routine.title() + ". " + routine.says(), model))
+            .orElse("left and right go through them");
+    return new Field(
+        field.id(),
+        field.label(),
+        field.text(),
+        field.caret(),
+        says,
+        field.choices(),
+        field.trouble());
+  }
+
+  @Override
+  public Turn edited(Model model, Form form, boolean textChanged) {
+    Form shown =
+        form.withTroubles(Map.of())
+            .mapFields(field -> field.id().equals("routine") ? told(model, field) : field);
+    return Turn.to(model.with(new TrayHeld(((TrayHeld) model.held()).at(), Optional.of(shown))));
+  }
+
+  @Override
+  public Turn confirmed(Model model, Form form) {
+    Map<String, String> troubles = new HashMap<>();
+    if (form.text("name").isEmpty()) {
+      troubles.put("name", "Give the job a name, such as “Anna's bracelet”.");
+    }
+    if (model.handbook().routine(form.text("routine")).isEmpty()) {
+      troubles.put(
+          "routine",
+          "No routine is called “"
+              + form.text("routine")
+              + "”: left and right go through those there are.");
+    }
+    if (!troubles.isEmpty()) {
+      Form told = form.withTroubles(troubles).atFirstTrouble();
+      return Turn.to(model.with(new TrayHeld(((TrayHeld) model.held()).at(), Optional.of(told))));
+    }
+    return Turn.with(
+        model.with(at(model, ((TrayHeld) model.held()).at())),
+        new Effect.BeginJob(
+            form.text("name"),
+            List.of(new Fact.JobOpened(form.text("name"), form.text("routine")))));
+  }
+
+  @Override
+  public Turn formLeft(Model model) {
+    return Turn.to(model.with(at(model, ((TrayHeld) model.held()).at())));
+  }
+
+  @Override
+  public Turn row(Model model, int row) {
+    Model there = model.with(at(model, row));
+    return row == ((TrayHeld) model.held()).at() ? act(there, Act.CHOOSE) : Turn.to(there);
+  }
+}

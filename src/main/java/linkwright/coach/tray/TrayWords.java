@@ -1,0 +1,86 @@
+package linkwright.coach.tray;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import linkwright.coach.kernel.ShortageWords;
+import linkwright.coach.kernel.TrayJob;
+import linkwright.job.Entry;
+import linkwright.job.JobState;
+import linkwright.standing.Handbook;
+import linkwright.standing.Standing;
+import linkwright.standing.StillToDo;
+
+/** A job as it lies in the tray, told from its book. */
+public final class TrayWords {
+  private TrayWords() {}
+
+  /** Where the job stands and what waits. */
+  public static TrayJob of(String slug, List<Entry> entries, Handbook handbook, Instant now) {
+    return standing(slug, entries, handbook).at(now);
+  }
+
+  /** Where the job stands, for any time: only timers go on by themselves. */
+  public static TrayBook standing(String slug, List<Entry> entries, Handbook handbook) {
+    JobState state = JobState.replay(entries, handbook.stages());
+    Instant last = entries.isEmpty() ? Instant.EPOCH : entries.get(entries.size() - 1).at();
+    String name = state.course().name().isEmpty() ? slug : state.course().name();
+    boolean closed = state.course().closed();
+    Standing standing = Standing.of(state, handbook);
+    TrayJob job =
+        new TrayJob(
+            slug,
+            name,
+            stands(state, standing, handbook),
+            closed ? List.of() : waits(standing),
+            last,
+            closed);
+    return new TrayBook(job, state.timers());
+  }
+
+  private static String stands(JobState state, Standing standing, Handbook handbook) {
+    if (state.course().closed()) {
+      return "closed";
+    }
+    if (state.course().wish().isEmpty() && standing.left().isEmpty()) {
+      return "no plan yet";
+    }
+    String count = count(standing);
+    String step =
+        handbook
+            .routine(state.course().routine())
+            .flatMap(routine -> routine.step(state.course().step()))
+            .map(open -> "at “" + open.title() + "”")
+            .orElse("not begun");
+    return count + step;
+  }
+
+  /** How many of the first kind of piece came good: links, or what the routine makes. */
+  private static String count(Standing standing) {
+    return standing.left().entrySet().stream()
+        .findFirst()
+        .map(
+            each ->
+                each.getValue().goodForChain()
+                    + " of "
+                    + each.getValue().wanted()
+                    + " "
+                    + each.getKey()
+                    + (each.getValue().wanted() == 1 ? "" : "s")
+                    + " good, ")
+        .orElse("");
+  }
+
+  private static List<String> waits(Standing standing) {
+    List<String> waits = new ArrayList<>();
+    for (Map.Entry<String, StillToDo> each : standing.left().entrySet()) {
+      if (each.getValue().redo() > 0) {
+        int redo = each.getValue().redo();
+        waits.add(redo + " " + each.getKey() + (redo == 1 ? "" : "s") + " to do again");
+      }
+    }
+    waits.addAll(ShortageWords.of(standing));
+    return waits;
+  }
+}

@@ -1,0 +1,51 @@
+package linkwright.coach.weigh;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import linkwright.coach.content.Emphasis;
+import linkwright.coach.content.Part;
+import linkwright.coach.content.Prose;
+import linkwright.coach.content.Table;
+import linkwright.coach.kernel.OpenJob;
+import linkwright.standing.Closing;
+import linkwright.standing.Price;
+
+/** The price line by line: this chain, and the same made again. */
+final class PriceTable {
+  private PriceTable() {}
+
+  static Part of(OpenJob job, Closing closing) {
+    if (job.state().accounts().prices().isEmpty()) {
+      return Prose.aside(
+          "{do:price} asks for your own prices; then the first chain and one made again stand"
+              + " here.");
+    }
+    String currency = job.state().accounts().currency();
+    Map<String, Double> again = new TreeMap<>();
+    closing.again().lines().forEach(line -> again.put(line.what(), line.money()));
+    List<Table.Line> lines = new ArrayList<>();
+    for (Price.Line line : closing.first().lines()) {
+      double second = again.getOrDefault(line.what(), 0.0);
+      lines.add(Table.Line.of(line.what(), money(line.money()), money(second)));
+    }
+    lines.add(
+        Table.Line.of(
+                "price",
+                money(closing.first().total()) + " " + currency,
+                money(closing.again().total()) + " " + currency)
+            .with(Emphasis.MAIN));
+    List<Table.Column> columns =
+        List.of(
+            Table.Column.words(""),
+            Table.Column.numbers("this one"),
+            Table.Column.numbers("made again"));
+    return new Table(columns, lines, -1);
+  }
+
+  private static String money(double amount) {
+    return String.format(Locale.ROOT, "%.2f", amount);
+  }
+}

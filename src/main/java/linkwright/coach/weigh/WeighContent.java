@@ -1,0 +1,153 @@
+package linkwright.coach.weigh;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import linkwright.coach.content.Beside;
+import linkwright.coach.content.Content;
+import linkwright.coach.content.Fields;
+import linkwright.coach.content.Part;
+import linkwright.coach.content.Prose;
+import linkwright.coach.content.Table;
+import linkwright.coach.kernel.Clock;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.OpenJob;
+import linkwright.job.Fact;
+import linkwright.job.Pile;
+import linkwright.plan.FinenessWord;
+import linkwright.plan.Plan;
+import linkwright.quantity.UnitStyle;
+import linkwright.routine.Routine;
+import linkwright.standing.Closing;
+import linkwright.standing.StillToDo;
+
+/** Plan against what came of it, scrap by kind, the price first and again, what to do next time. */
+final class WeighContent {
+  private static final String TITLE = "weigh in";
+  private static final String NONE = "-";
+
+  private WeighContent() {}
+
+  static Content of(Model model, WeighHeld held) {
+    if (held.form().isPresent()) {
+      return Content.of(TITLE, new Fields(held.form().get()));
+    }
+    OpenJob job = model.job().orElseThrow();
+    if (!job.standing().counted().holds()) {
+      return Content.of(TITLE, Prose.stop("There is no plan yet to weigh against."));
+    }
+    List<Part> parts = new ArrayList<>();
+    Closing closing = closing(model, job);
+    parts.add(
+        new Beside(List.of(against(model, job, closing)), List.of(PriceTable.of(job, closing))));
+    remarks(parts, model, job);
+    return new Content(TITLE, parts);
+  }
+
+  private static Table against(Model model, OpenJob job, Closing closing) {
+    UnitStyle units = model.settings().units();
+    Fact.WeighedIn in = job.state().accounts().weighedIn();
+    List<Table.Line> lines = new ArrayList<>();
+    Optional<Plan> plan = job.standing().counted().plan();
+    if (plan.isPresent()) {
+      chain(lines, units, job, plan.get());
+    } else {
+      pieces(lines, units, job);
+    }
+    line(lines, "hours", "", Clock.spoken(job.state().times().totalSeconds()));
+    double out = job.state().accounts().weighedOutG();
+    line(lines, "weighed out", "", out > 0 ? units.mass(out) : NONE);
+    line(lines, "wire returned", "", mass(in.wireReturnedG(), units));
+    line(lines, "clean scrap", "", mass(in.cleanScrapG(), units));
+    line(lines, "soldered scrap", "", mass(in.solderedScrapG(), units));
+    line(lines, "filings", "", mass(in.filingsG(), units));
+    line(lines, "sweeps", "", mass(in.sweepsG(), units));
+    if (closing.unaccountedG().isPresent()) {
+      line(lines, "not accounted", "", units.mass(closing.unaccountedG().getAsDouble()));
+    }
+    List<Table.Column> columns =
+        List.of(
+            Table.Column.words(""),
+            Table.Column.numbers("planned"),
+            Table.Column.numbers("came out"));
+    return new Table(columns, lines, -1);
+  }
+
+  private static void chain(List<Table.Line> lines, UnitStyle units, OpenJob job, Plan plan) {
+    Fact.WeighedIn in = job.state().accounts().weighedIn();
+    Pile links = job.state().piles().of("link");
+    line(lines, "length", units.length(plan.lengthMm()), length(in.lengthMm(), units));
+    line(lines, "chain", units.mass(plan.massChainG()), mass(in.chainG(), units));
+    line(lines, "links", "" + plan.links(), "" + links.atOrPast(StillToDo.JUDGED));
+    line(lines, "done again", "", "" + links.sentBack());
+    line(lines, "scrapped", "" + (plan.blanksToCut() - plan.links()), "" + links.scrapped());
+  }
+
+  /** What is no chain: each kind of piece by itself. */
+  private static void pieces(List<Table.Line> lines, UnitStyle units, OpenJob job) {
+    Fact.WeighedIn in = job.state().accounts().weighedIn();
+    line(lines, "length", "", length(in.lengthMm(), units));
+    line(lines, "weight", "", mass(in.chainG(), units));
+    int again = 0;
+    int scrapped = 0;
+    for (Map.Entry<String, StillToDo> kind : job.standing().left().entrySet()) {
+      Pile pile = job.state().piles().of(kind.getKey());
+      StillToDo left = kind.getValue();
+      line(lines, kind.getKey(), "" + left.wanted(), "" + left.good());
+      again += pile.sentBack();
+      scrapped += pile.scrapped();
+    }
+    line(lines, "done again", "", "" + again);
+    line(lines, "scrapped", "", "" + scrapped);
+  }
+
+  private static Closing closing(Model model, OpenJob job) {
+    Optional<Routine> routine = model.handbook().routine(job.state().course().routine());
+    return job.standing()
+        .counted()
+        .plan()
+        .map(plan -> Closing.of(job.state(), plan, routine))
+        .orElseGet(() -> Closing.of(job.state(), routine));
+  }
+
+  private static void remarks(List<Part> parts, Model model, OpenJob job) {
+    if (job.state().course().closed()) {
+      String closed = ("Closed. " + job.state().course().nextTime()).strip();
+      parts.add(new Prose(Prose.Kind.MAIN, closed));
+    } else {
+      NextTime.of(job, model.settings().units())
+          .forEach(sentence -> parts.add(Prose.says("Next time: " + sentence)));
+    }
+    fineness(model, job).forEach(word -> parts.add(Prose.aside(word)));
+    FinenessWord.limits(model.handbook().reference())
+        .ifPresent(limits -> parts.add(Prose.aside(limits)));
+  }
+
+  private static List<String> fineness(Model model, OpenJob job) {
+    OptionalDouble weighed = job.state().accounts().weighedIn().chainG();
+    return job.standing()
+        .counted()
+        .plan()
+        .map(
+            plan ->
+                FinenessWord.of(
+                    plan.wish().metal(),
+                    weighed.orElse(plan.massChainG()),
+                    model.handbook().reference()))
+        .orElse(List.of());
+  }
+
+  private static void line(List<Table.Line> lines, String label, String planned, String came) {
+    lines.add(Table.Line.of(label, planned, came));
+  }
+
+  private static String length(OptionalDouble mm, UnitStyle units) {
+    return mm.isPresent() ? units.length(mm.getAsDouble()) : NONE;
+  }
+
+  private static String mass(OptionalDouble grams, UnitStyle units) {
+    return grams.isPresent() ? units.mass(grams.getAsDouble()) : NONE;
+  }
+}

@@ -1,0 +1,246 @@
+package linkwright.coach.weigh;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import linkwright.coach.content.Content;
+import linkwright.coach.form.Amounts;
+import linkwright.coach.form.Asking;
+import linkwright.coach.form.Field;
+import linkwright.coach.form.Form;
+import linkwright.coach.form.PriceWords;
+import linkwright.coach.kernel.Drafting;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.OpenJob;
+import linkwright.coach.kernel.Place;
+import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.Undo;
+import linkwright.coach.keys.Act;
+import linkwright.job.Fact;
+import linkwright.job.PriceList;
+import linkwright.quantity.UnitStyle;
+import linkwright.standing.Questions;
+
+/** Weighing in, the price, and closing the job. */
+public final class WeighPlace implements Place {
+  @Override
+  public Content content(Model model) {
+    return WeighContent.of(model, (WeighHeld) model.held());
+  }
+
+  private static final List<String> MASSES =
+      List.of("chain", "wire", "clean", "soldered", "filings", "sweeps");
+
+  @Override
+  public List<Act> acts(Model model) {
+    return List.of(
+        Act.WEIGH,
+        Act.WEIGH_OUT,
+        Act.PRICE,
+        closed(model) ? Act.REOPEN : Act.CLOSE,
+        Act.MORE,
+        Act.TO_BENCH,
+        Act.UNDO,
+        closed(model) ? Act.CLOSE : Act.REOPEN);
+  }
+
+  @Override
+  public Turn enter(Model model) {
+    return Turn.to(model.with(new WeighHeld(Optional.empty())));
+  }
+
+  @Override
+  public Turn act(Model model, Act act) {
+    return switch (act) {
+      case WEIGH -> open(model, weighIn(model));
+      case WEIGH_OUT -> open(model, weighOut());
+      case PRICE -> open(model, prices(model));
+      case CLOSE -> close(model);
+      case REOPEN ->
+          closed(model)
+              ? Turn.keep(model.told("The job is open again."), new Fact.JobReopened(""))
+              : Turn.to(model.told("The job is open."));
+      case MORE ->
+          Turn.to(
+              model.with(new WeighHeld(Optional.empty(), ((WeighHeld) model.held()).turned() + 1)));
+      case UNDO -> Undo.last(model);
+      default -> Turn.goTo(model, act);
+    };
+  }
+
+  private static boolean closed(Model model) {
+    return model.job().orElseThrow().state().course().closed();
+  }
+
+  private static Turn open(Model model, Form form) {
+    OpenJob job = model.job().orElseThrow();
+    Form typed = form.withTexts(job.drafts().getOrDefault(draft(form), Map.of()));
+    return Turn.to(model.with(new WeighHeld(Optional.of(typed))));
+  }
+
+  private static String draft(Form form) {
+    return form.purpose().name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  private static Form weighIn(Model model) {
+    Fact.WeighedIn last = model.job().orElseThrow().state().accounts().weighedIn();
+    UnitStyle units = model.settings().units();
+    return Form.of(
+        Form.Purpose.WEIGH_IN,
+        "Weigh and measure what came of it",
+        "weigh in",
+        List.of(
+            mass("chain", "chain", "finished, with its clasp, 9.2 g", last.chainG(), units),
+            Field.of(
+                "length",
+                "length",
+                last.lengthMm().isPresent() ? units.length(last.lengthMm().getAsDouble()) : "",
+                "laid straight, from inside end to inside end, 45 cm"),
+            mass(
+                "wire",
+                "wire returned",
+                "uncut and offcuts worth keeping",
+                last.wireReturnedG(),
+                units),
+            mass(
+                "clean",
+                "clean scrap",
+                "no solder on it: it may go into the ingot",
+                last.cleanScrapG(),
+                units),
+            mass("soldered", "soldered scrap", "not into the ingot", last.solderedScrapG(), units),
+            mass("filings", "filings", "lemel from filing and sawing", last.filingsG(), units),
+            mass("sweeps", "sweeps", "from bench and floor", last.sweepsG(), units)));
+  }
+
+  private static Field mass(
+      String id, String label, String hint, OptionalDouble last, UnitStyle units) {
+    return Field.of(id, label, last.isPresent() ? units.mass(last.getAsDouble()) : "", hint);
+  }
+
+  private static Form weighOut() {
+    return Form.of(
+        Form.Purpose.WEIGH_OUT,
+        "Metal weighed out for this job",
+        "weigh out",
+        List.of(
+            Field.of("mass", "mass", "", "what you took, 14.5 g"),
+            Field.of("what", "what", "wire", "wire, solder, sheet")));
+  }
+
+  private static Form prices(Model model) {
+    Map<String, Double> known = model.job().orElseThrow().state().accounts().prices();
+    List<Field> fields = new ArrayList<>();
+    fields.add(
+        Field.of(
+            "currency",
+            "money in",
+            model.job().orElseThrow().state().accounts().currency(),
+            "what you write for it"));
+    for (String name : PriceList.NAMES) {
+      String text =
+          !known.containsKey(name)
+              ? ""
+              : PriceWords.isShare(name)
+                  ? PriceWords.plain(100 * known.get(name)) + " %"
+                  : PriceWords.plain(known.get(name));
+      fields.add(Field.of(name, PriceWords.label(name), text, PriceWords.hint(name)));
+    }
+    return Form.of(Form.Purpose.PRICES, "Your own figures", "keep them", fields);
+  }
+
+  private static Turn close(Model model) {
+    if (closed(model)) {
+      return Turn.to(model.told("This job is closed already."));
+    }
+    OpenJob job = model.job().orElseThrow();
+    String learnt = String.join(" ", NextTime.of(job, model.settings().units()));
+    return open(
+        model,
+        Form.of(
+            Form.Purpose.CLOSE,
+            "Close the job",
+            "close it",
+            List.of(Field.of("next", "next time", learnt, "what to do differently"))));
+  }
+
+  @Override
+  public Turn edited(Model model, Form form, boolean textChanged) {
+    Form shown = textChanged ? form.withTroubles(troubles(form)) : form;
+    Model next = model.with(new WeighHeld(Optional.of(shown)));
+    return textChanged ? Drafting.keep(next, draft(form), form) : Turn.to(next);
+  }
+
+  private static Map<String, String> troubles(Form form) {
+    Amounts amounts = new Amounts(form);
+    Map<String, String> troubles = new LinkedHashMap<>();
+    switch (form.purpose()) {
+      case WEIGH_IN -> {
+        troubles.putAll(amounts.massTroubles(MASSES));
+        troubles.putAll(amounts.troubles(List.of("length"), ""));
+      }
+      case WEIGH_OUT -> troubles.putAll(amounts.massTroubles(List.of("mass")));
+      case PRICES -> troubles.putAll(PriceWords.troubles(form));
+      default -> {}
+    }
+    return troubles;
+  }
+
+  @Override
+  public Turn confirmed(Model model, Form form) {
+    Map<String, String> troubles = troubles(form);
+    if (form.purpose() == Form.Purpose.WEIGH_OUT && form.text("mass").isEmpty()) {
+      troubles.put("mass", "Give what was weighed out, such as 14.5 g.");
+    }
+    if (form.purpose() == Form.Purpose.WEIGH_IN && form.text("chain").isEmpty()) {
+      troubles.put("chain", "Give what the chain weighs, such as 9.2 g.");
+    }
+    if (!troubles.isEmpty()) {
+      Form told = form.withTroubles(troubles).atFirstTrouble();
+      return Turn.to(model.with(new WeighHeld(Optional.of(told))));
+    }
+    Map<String, String> questions =
+        fact(form) instanceof Fact.WeighedIn in
+            ? Questions.ofWeighing(
+                in, model.job().orElseThrow().standing(), model.settings().units())
+            : Map.of();
+    Optional<Form> asking = Asking.first(form, questions);
+    return asking.isPresent()
+        ? Turn.to(model.with(new WeighHeld(asking)).trouble(Asking.sentence(questions)))
+        : Turn.keep(model, fact(form));
+  }
+
+  private static Fact fact(Form form) {
+    Amounts amounts = new Amounts(form);
+    return switch (form.purpose()) {
+      case WEIGH_OUT ->
+          new Fact.MetalWeighedOut(amounts.grams("mass").orElseThrow(), form.text("what"));
+      case PRICES -> new Fact.PricesSet(PriceWords.prices(form), form.text("currency"));
+      case CLOSE -> new Fact.JobClosed(form.text("next"));
+      default ->
+          new Fact.WeighedIn(
+              amounts.grams("chain"),
+              amounts.mm("length"),
+              amounts.grams("wire"),
+              amounts.grams("clean"),
+              amounts.grams("soldered"),
+              amounts.grams("filings"),
+              amounts.grams("sweeps"));
+    };
+  }
+
+  @Override
+  public Turn settled(Model model) {
+    Model next = model.with(new WeighHeld(Optional.empty()));
+    return model.held().form().map(form -> Drafting.entered(next, form)).orElse(Turn.to(next));
+  }
+
+  @Override
+  public Turn formLeft(Model model) {
+    return Turn.to(model.with(new WeighHeld(Optional.empty())));
+  }
+}

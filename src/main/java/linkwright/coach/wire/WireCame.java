@@ -1,0 +1,81 @@
+package linkwright.coach.wire;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import linkwright.coach.form.Form;
+import linkwright.job.Fact;
+import linkwright.plan.ChainWish;
+import linkwright.quantity.Length;
+import linkwright.quantity.Mass;
+import linkwright.quantity.Read;
+import linkwright.quantity.UnitStyle;
+import linkwright.wire.WireMass;
+import linkwright.wire.WireSection;
+
+/** Wire that came, as typed: its lengths or its weight, and whether it is the plan's wire. */
+final class WireCame {
+  /** Share by which a measured wire may be off and still be the plan's; our own choice. */
+  private static final double NEAR = 0.02;
+
+  private WireCame() {}
+
+  static Map<String, String> troubles(Form form, ChainWish wish, UnitStyle units) {
+    Map<String, String> troubles = new LinkedHashMap<>();
+    if (!form.text("lengths").isEmpty()) {
+      lengths(form, wish).problem().ifPresent(sentence -> troubles.put("lengths", sentence));
+    }
+    double planned = DrawDown.toMm(form.text("piece"), wish);
+    if (form.text("wire").isEmpty()) {
+      troubles.put("wire", "Give the wire's thickness; the plan's is " + units.wire(planned) + ".");
+      return troubles;
+    }
+    Read<Length> wire = Length.readWire(form.text("wire"));
+    wire.problem().ifPresent(sentence -> troubles.put("wire", sentence));
+    if (wire.map(size -> Math.abs(size.mm() - planned) > NEAR * planned).found().orElse(false)) {
+      troubles.put("wire", another(wire.orThrow().mm(), planned, form.text("piece"), units));
+    }
+    return troubles;
+  }
+
+  private static String another(double mm, double planned, String piece, UnitStyle units) {
+    String what = "The plan's wire for " + piece + "s is " + units.wire(planned) + ". ";
+    return mm > planned
+        ? what + "Draw this one down first (esc, then draw), and enter what it gives."
+        : what + "This one is thinner: change the plan, or keep it for another job.";
+  }
+
+  static List<Fact> facts(Form form, ChainWish wish) {
+    double wireMm = Length.readWire(form.text("wire")).orThrow().mm();
+    return lengths(form, wish).orThrow().stream()
+        .map(
+            mm ->
+                (Fact)
+                    new Fact.WireAdded(
+                        form.text("piece"), wireMm, mm, form.text("temper"), form.text("batch")))
+        .toList();
+  }
+
+  private static Read<List<Double>> lengths(Form form, ChainWish wish) {
+    String text = form.text("lengths");
+    Read<List<Double>> lengths =
+        Length.readList(text).map(list -> list.stream().map(Length::mm).toList());
+    Read<Mass> mass = Mass.read(text);
+    if (!lengths.isGood() && mass.isGood()) {
+      double wire = DrawDown.toMm(form.text("piece"), wish);
+      double mm =
+          WireMass.lengthMm(
+              WireSection.round(wire).areaMm2(),
+              mass.orThrow().grams(),
+              wish.metal().densityGCm3().value());
+      return positive(List.of(mm));
+    }
+    return lengths.flatMap(WireCame::positive);
+  }
+
+  private static Read<List<Double>> positive(List<Double> lengths) {
+    return lengths.stream().allMatch(mm -> mm > 0)
+        ? Read.good(lengths)
+        : Read.bad("One of these lengths is nothing. Each has to be more than 0 mm.");
+  }
+}

@@ -1,0 +1,267 @@
+package linkwright.coach.wire;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import linkwright.coach.content.ActMention;
+import linkwright.coach.content.Content;
+import linkwright.coach.form.Amounts;
+import linkwright.coach.form.Asking;
+import linkwright.coach.form.Form;
+import linkwright.coach.kernel.Drafting;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.OpenJob;
+import linkwright.coach.kernel.Place;
+import linkwright.coach.kernel.ShortageWords;
+import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.Turning;
+import linkwright.coach.kernel.Undo;
+import linkwright.coach.keys.Act;
+import linkwright.coach.keys.Key;
+import linkwright.job.Fact;
+import linkwright.plan.ChainWish;
+import linkwright.quantity.Count;
+import linkwright.quantity.UnitStyle;
+import linkwright.standing.Questions;
+import linkwright.standing.StillToDo;
+import linkwright.standing.WireStand;
+
+/** Wire: what came, what was cut and lost, what is short, and drawing it down. */
+public final class WirePlace implements Place {
+  @Override
+  public Content content(Model model) {
+    return WireContent.of((WireHeld) model.held(), model);
+  }
+
+  @Override
+  public List<Act> acts(Model model) {
+    List<Act> acts =
+        List.of(
+            Act.ADD_WIRE, Act.CUT, Act.DISCARD, Act.DRAW, Act.WEIGH_OUT, Act.TO_BENCH, Act.UNDO);
+    return Turning.with(acts, model, content(model));
+  }
+
+  @Override
+  public Turn enter(Model model) {
+    return Turn.to(model.with(screen(model)));
+  }
+
+  private static WireHeld screen(Model model) {
+    OpenJob job = model.job().orElseThrow();
+    Map<String, String> typed = job.drafts().getOrDefault("draw-down", Map.of());
+    return new WireHeld(job.standing().wire(), drawn(model, typed), Optional.empty(), 0);
+  }
+
+  private static DrawDown drawn(Model model, Map<String, String> texts) {
+    return WireForms.wish(model.job().orElseThrow())
+        .map(wish -> DrawDown.of(texts, wish, model.settings().units()))
+        .orElse(DrawDown.NOTHING);
+  }
+
+  @Override
+  public Turn act(Model model, Act act) {
+    return switch (act) {
+      case ADD_WIRE -> open(model, WireForms.added(model));
+      case CUT -> open(model, WireForms.cut(model));
+      case DISCARD -> open(model, WireForms.discarded(model));
+      case WEIGH_OUT -> open(model, WireForms.weighedOut());
+      case DRAW -> draw(model);
+      case MORE -> Turn.to(model.with(shown(model).turned(1)));
+      case UNDO -> Undo.last(model);
+      default -> Turn.goTo(model, act);
+    };
+  }
+
+  private static Turn open(Model model, Form form) {
+    if (form.purpose() != Form.Purpose.WEIGH_OUT && shown(model).stand().isEmpty()) {
+      return Turn.to(
+          model.trouble(
+              model.job().orElseThrow().makesChain()
+                  ? "The job has no plan yet: set it first, then wire can be counted."
+                  : "Wire is counted for chains alone; "
+                      + ActMention.of(Act.WEIGH_OUT)
+                      + " weighs metal out, the reckoner draws wire down."));
+    }
+    Form resumed = Drafting.resumed(model, form);
+    return Turn.to(model.with(shown(model).with(Optional.of(resumed))));
+  }
+
+  private static Turn draw(Model model) {
+    double wanted = shown(model).stand().map(WireStand::shortMm).orElse(0.0);
+    Turn opened = open(model, WireForms.drawnDown(model, wanted));
+    return opened
+        .model()
+        .held()
+        .form()
+        .map(form -> Turn.to(worked(opened.model(), form)))
+        .orElse(opened);
+  }
+
+  /** The form of drawing down with what it comes to so far. */
+  private static Model worked(Model model, Form form) {
+    DrawDown drawn = drawn(model, form.texts());
+    Form told = form.withTroubles(drawn.troubles());
+    return model.with(shown(model).with(Optional.of(told)).drawn(drawn));
+  }
+
+  private static WireHeld shown(Model model) {
+    return (WireHeld) model.held();
+  }
+
+  /** Page down and up turn over what drawing down comes to. */
+  @Override
+  public Turn typed(Model model, Key key) {
+    return Turn.to(model.with(shown(model).turned(Turning.by(key))));
+  }
+
+  @Override
+  public Turn edited(Model model, Form form, boolean textChanged) {
+    if (!textChanged) {
+      return Turn.to(model.with(shown(model).with(Optional.of(form))));
+    }
+    if (form.purpose() == Form.Purpose.DRAW_DOWN) {
+      return Drafting.keep(worked(model, form), form);
+    }
+    Form told = form.withTroubles(troubles(model, form));
+    return Drafting.keep(model.with(shown(model).with(Optional.of(told))), told);
+  }
+
+  @Override
+  public Turn confirmed(Model model, Form form) {
+    if (form.purpose() == Form.Purpose.DRAW_DOWN) {
+      return drawnDown(model, form);
+    }
+    Map<String, String> troubles = troubles(model, form);
+    missing(form, troubles);
+    Form told = form.withTroubles(troubles).atFirstTrouble();
+    Model next = model.with(shown(model).with(Optional.of(told)));
+    if (!troubles.isEmpty()) {
+      return Turn.to(next);
+    }
+    Map<String, String> questions = questions(model, form);
+    Optional<Form> asking = Asking.first(form, questions);
+    return asking.isPresent()
+        ? Turn.to(model.with(shown(model).with(asking)).trouble(Asking.sentence(questions)))
+        : keep(next, form);
+  }
+
+  private static Map<String, String> questions(Model model, Form form) {
+    OpenJob job = model.job().orElseThrow();
+    UnitStyle units = model.settings().units();
+    return switch (form.purpose()) {
+      case ADD_WIRE -> {
+        List<Double> lengths =
+            WireCame.facts(form, WireForms.wish(job).orElseThrow()).stream()
+                .map(fact -> ((Fact.WireAdded) fact).lengthMm())
+                .toList();
+        yield Questions.ofWire(lengths, units);
+      }
+      case CUT_WIRE ->
+          Questions.ofCut(count(form).orElseThrow(), form.text("piece"), job.standing(), units);
+      default -> Map.of();
+    };
+  }
+
+  private static Turn drawnDown(Model model, Form form) {
+    Model worked = worked(model, form);
+    WireHeld screen = shown(worked);
+    if (screen.drawn().none()) {
+      Form told = screen.form().orElse(form).atFirstTrouble();
+      return Turn.to(worked.with(screen.with(Optional.of(told))));
+    }
+    return Turn.to(worked.with(screen.with(Optional.empty())));
+  }
+
+  private static void missing(Form form, Map<String, String> troubles) {
+    Map<String, String> asked =
+        switch (form.purpose()) {
+          case ADD_WIRE -> Map.of("lengths", "Give what came, such as 2 m.");
+          case CUT_WIRE -> Map.of("count", "Give how many were cut, such as 12.");
+          case DISCARD_WIRE -> Map.of("length", "Give the length that is gone, such as 60 mm.");
+          default -> Map.of("mass", "Give what was weighed out, such as 14.5 g.");
+        };
+    asked.forEach(
+        (id, sentence) -> {
+          if (form.text(id).isEmpty()) {
+            troubles.put(id, sentence);
+          }
+        });
+  }
+
+  private static Map<String, String> troubles(Model model, Form form) {
+    Map<String, String> troubles = new LinkedHashMap<>();
+    Amounts amounts = new Amounts(form);
+    switch (form.purpose()) {
+      case ADD_WIRE -> {
+        ChainWish wish = WireForms.wish(model.job().orElseThrow()).orElseThrow();
+        troubles.putAll(WireCame.troubles(form, wish, model.settings().units()));
+      }
+      case CUT_WIRE -> {
+        if (!form.text("count").isEmpty() && count(form).isEmpty()) {
+          troubles.put(
+              "count", "“" + form.text("count") + "” is no number of pieces. Write 12, say.");
+        }
+      }
+      case DISCARD_WIRE -> troubles.putAll(amounts.troubles(List.of("length"), ""));
+      default -> troubles.putAll(amounts.massTroubles(List.of("mass")));
+    }
+    return troubles;
+  }
+
+  private static Optional<Integer> count(Form form) {
+    return Count.read(form.text("count"), 1, Count.MOST).found();
+  }
+
+  private static Turn keep(Model model, Form form) {
+    OpenJob job = model.job().orElseThrow();
+    String piece = form.text("piece");
+    return switch (form.purpose()) {
+      case ADD_WIRE -> {
+        ChainWish wish = WireForms.wish(job).orElseThrow();
+        yield Turn.keep(model, WireCame.facts(form, wish));
+      }
+      case CUT_WIRE -> {
+        int count = count(form).orElseThrow();
+        double each = job.standing().eachMm().getOrDefault(piece, 0.0);
+        StillToDo left = job.standing().left().get(piece);
+        boolean tooMany = left != null && count > left.canCut();
+        String lacking = tooMany ? ShortageWords.after(job.standing(), piece, count) : "";
+        Model told = lacking.isEmpty() ? model : model.trouble(lacking);
+        yield Turn.keep(told, new Fact.WireCut(piece, count, each));
+      }
+      case DISCARD_WIRE -> discard(model, form, piece);
+      default ->
+          Turn.keep(
+              model,
+              new Fact.MetalWeighedOut(
+                  new Amounts(form).grams("mass").orElseThrow(), form.text("what")));
+    };
+  }
+
+  private static Turn discard(Model model, Form form, String piece) {
+    double gone = new Amounts(form).mm("length").orElseThrow();
+    double left = model.job().orElseThrow().standing().stockLeft().leftMm(piece);
+    if (gone > left) {
+      String sentence =
+          "By the book only "
+              + model.settings().units().length(left)
+              + " of that wire are on hand: enter what came first, or a shorter length.";
+      Form told = form.withTroubles(Map.of("length", sentence)).atFirstTrouble();
+      return Turn.to(model.with(shown(model).with(Optional.of(told))));
+    }
+    return Turn.keep(model, new Fact.WireDiscarded(piece, gone, form.text("why")));
+  }
+
+  @Override
+  public Turn settled(Model model) {
+    WireHeld before = shown(model);
+    Model next = model.with(screen(model));
+    return before.form().map(form -> Drafting.entered(next, form)).orElse(Turn.to(next));
+  }
+
+  @Override
+  public Turn formLeft(Model model) {
+    return Turn.to(model.with(screen(model)));
+  }
+}

@@ -1,0 +1,91 @@
+package linkwright.coach.wire;
+
+import java.util.ArrayList;
+import java.util.List;
+import linkwright.coach.content.Part;
+import linkwright.coach.content.Prose;
+import linkwright.plan.Plan;
+import linkwright.quantity.UnitStyle;
+import linkwright.standing.WireStand;
+
+/** How the wire stands, in sentences: whether it will do, still to cut, on hand. */
+record WireWords(WireStand stand, Plan plan, UnitStyle units) {
+  List<Part> stands() {
+    List<Part> parts = new ArrayList<>();
+    boolean apart = stand.rings().isPresent();
+    boolean willDo = stand.missing().none();
+    parts.add(willDo ? new Prose(Prose.Kind.MAIN, enough()) : Prose.stop(lacking()));
+    parts.add(Prose.says(toCut()));
+    parts.add(Prose.says(sums(apart ? "Links: on hand " : "On hand ", stand.links())));
+    stand.rings().ifPresent(bars -> parts.add(Prose.says(sums("Rings: on hand ", bars))));
+    return parts;
+  }
+
+  private String sums(String which, List<WireStand.Bar> bars) {
+    double lost = WireStand.lostMm(bars);
+    return which
+        + units.length(WireStand.leftMm(bars))
+        + ", cut "
+        + units.length(WireStand.cutMm(bars))
+        + (lost > 0 ? ", lost " + units.length(lost) : "");
+  }
+
+  private String toCut() {
+    if (stand.toCut().none()) {
+      return "Nothing is left to cut.";
+    }
+    List<String> parts = new ArrayList<>();
+    if (stand.toCut().links() > 0) {
+      parts.add(pieces(stand.toCut().links(), "link") + " of " + units.length(plan.linkEachMm()));
+    }
+    if (stand.toCut().rings() > 0) {
+      parts.add(pieces(stand.toCut().rings(), "ring") + " of " + units.length(plan.ringTurnMm()));
+    }
+    return "Still to cut " + String.join(", ", parts) + " of wire each";
+  }
+
+  private String enough() {
+    double over = WireStand.overMm(stand.links());
+    String links = "The wire will do; " + units.length(over) + " will be over";
+    return stand
+        .rings()
+        .map(
+            bars ->
+                links
+                    + " of the links' wire, "
+                    + units.length(WireStand.overMm(bars))
+                    + " of the rings'.")
+        .orElse(links + ".");
+  }
+
+  private String lacking() {
+    String what = piecesOf(stand.missing(), " and ");
+    if (stand.rings().isEmpty()) {
+      return "Short: " + units.length(stand.shortMm()) + " more wire is needed, for " + what + ".";
+    }
+    List<String> wires = new ArrayList<>();
+    if (stand.shortLinksMm() > 0) {
+      wires.add(units.length(stand.shortLinksMm()) + " of the links' wire");
+    }
+    if (stand.shortRingsMm() > 0) {
+      wires.add(units.length(stand.shortRingsMm()) + " of the rings' wire");
+    }
+    return "Short: " + String.join(" and ", wires) + " more needed, for " + what + ".";
+  }
+
+  /** {@code 3 links and 1 ring}; empty for none of either. */
+  static String piecesOf(WireStand.LinksAndRings count, String between) {
+    List<String> parts = new ArrayList<>();
+    if (count.links() > 0) {
+      parts.add(pieces(count.links(), "link"));
+    }
+    if (count.rings() > 0) {
+      parts.add(pieces(count.rings(), "ring"));
+    }
+    return String.join(between, parts);
+  }
+
+  static String pieces(int count, String piece) {
+    return count + " " + piece + (count == 1 ? "" : "s");
+  }
+}

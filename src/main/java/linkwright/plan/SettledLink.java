@@ -1,0 +1,42 @@
+package linkwright.plan;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import linkwright.link.Formed;
+
+/**
+ * The link as it is counted: each size from the best that is known of it.
+ *
+ * @param blankMm its blank, mm
+ * @param blankFrom where the blank comes from
+ * @param formersMm the formers it is bent over, by name, mm
+ * @param lengthMm its length, mm; empty where nothing says
+ * @param widthMm its width, mm; empty where nothing says
+ * @param sizeFrom where length and width come from
+ * @param insideMm what it adds along the pull, mm
+ * @param insideFrom where that comes from
+ * @param commonSpreadMm doubt of {@code insideMm} that all links share, one standard deviation, mm
+ * @param pieceSpreadMm how one link differs from the next, one standard deviation, mm
+ * @param formed its shape; empty for a link known by its measures alone
+ * @param followed whether a piece in her hand is followed, so that its shape needs no warning
+ */
+public record SettledLink(
+    double blankMm,
+    Source blankFrom,
+    Map<String, Double> formersMm,
+    OptionalDouble lengthMm,
+    OptionalDouble widthMm,
+    Source sizeFrom,
+    double insideMm,
+    Source insideFrom,
+    double commonSpreadMm,
+    double pieceSpreadMm,
+    Optional<Formed> formed,
+    boolean followed) {
+  public SettledLink {
+    formersMm = Collections.unmodifiableMap(new LinkedHashMap<>(formersMm));
+  }
+}

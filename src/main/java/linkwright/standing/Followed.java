@@ -1,0 +1,104 @@
+package linkwright.standing;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import linkwright.job.Fact;
+import linkwright.job.Trials;
+import linkwright.plan.ChainWish;
+import linkwright.plan.MeasuredLink;
+import linkwright.plan.RingLength;
+import linkwright.plan.WishReading;
+import linkwright.plan.WishedRing;
+
+/**
+ * What of a job's pieces is followed: the sample link, the trial length. A link or a ring wished
+ * anew after a piece was chosen goes before it.
+ *
+ * @param wish the wish with the rings that are followed
+ * @param link the link that is followed; empty where only the wish counts
+ * @param ring a ring wished after the trial length was chosen, with the one it replaces
+ */
+record Followed(ChainWish wish, Optional<MeasuredLink> link, Optional<RingInstead> ring) {
+
+  /**
+   * What is followed.
+   *
+   * @param wish the wish as it was typed last
+   * @param trials the pieces made and chosen
+   * @param handbook where an earlier wish is read anew
+   */
+  static Followed of(ChainWish wish, Trials trials, Handbook handbook) {
+    Optional<MeasuredLink> sample =
+        trials
+            .samplePiece()
+            .filter(any -> sameLink(wish, trials.wishAtSample(), handbook))
+            .map(Followed::measured);
+    Optional<Fact.TrialMeasured> trial =
+        trials.chosen().filter(any -> sameLink(wish, trials.wishAtChoice(), handbook));
+    return trial
+        .map(hung -> followed(wish, sample, hung, read(trials.wishAtChoice(), handbook)))
+        .orElse(new Followed(wish, sample, Optional.empty()));
+  }
+
+  private static MeasuredLink measured(Fact.TestPieceTried sample) {
+    return new MeasuredLink(
+        OptionalDouble.of(sample.blankMm()),
+        sample.formersMm(),
+        sample.lengthMm(),
+        sample.widthMm(),
+        sample.insideMm(),
+        0);
+  }
+
+  private static Followed followed(
+      ChainWish wish,
+      Optional<MeasuredLink> sample,
+      Fact.TrialMeasured hung,
+      Optional<ChainWish> wishThen) {
+    Optional<WishedRing> tried = ringOf(hung, wish);
+    double rings = tried.map(ring -> hung.rings() * RingLength.insideLengthMm(ring)).orElse(0.0);
+    double each = (hung.hungMm() - hung.claspMm() - rings) / hung.links();
+    Optional<MeasuredLink> link =
+        each > 0 && each < Double.POSITIVE_INFINITY
+            ? Optional.of(sample.orElse(unmeasured()).hung(each, hung.links()))
+            : sample;
+    boolean wishedSince = wishThen.filter(then -> !then.ring().equals(wish.ring())).isPresent();
+    if (tried.isEmpty() || wish.ring().equals(tried)) {
+      return new Followed(wish, link, Optional.empty());
+    }
+    return wishedSince
+        ? new Followed(wish, link, wish.ring().map(ring -> new RingInstead(tried.get(), ring)))
+        : new Followed(wish.withRing(tried.get()), link, Optional.empty());
+  }
+
+  private static Optional<WishedRing> ringOf(Fact.TrialMeasured hung, ChainWish wish) {
+    return hung.rings() == 0
+        ? Optional.empty()
+        : Optional.of(
+            new WishedRing(
+                hung.ringInsideMm(),
+                wish.ring().map(WishedRing::wireMm).orElse(wish.wireMm()),
+                hung.ovalInsideMm()));
+  }
+
+  private static MeasuredLink unmeasured() {
+    OptionalDouble none = OptionalDouble.empty();
+    return new MeasuredLink(none, Map.of(), none, none, none, 0);
+  }
+
+  private static boolean sameLink(ChainWish wish, Map<String, String> then, Handbook handbook) {
+    return read(then, handbook)
+        .map(
+            before ->
+                before.link().equals(wish.link())
+                    && Math.abs(before.wireMm() - wish.wireMm()) < 0.0005)
+        .orElse(true);
+  }
+
+  private static Optional<ChainWish> read(Map<String, String> texts, Handbook handbook) {
+    return texts.isEmpty()
+        ? Optional.empty()
+        : WishReading.of(texts, handbook.reference(), handbook.patterns()).wish();
+  }
+}

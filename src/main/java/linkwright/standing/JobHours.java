@@ -1,0 +1,26 @@
+package linkwright.standing;
+
+/**
+ * Hours of a job, at the bench and to go together.
+ *
+ * @param spentSeconds seconds at the bench so far
+ * @param toGo what is still to go, with its spread
+ */
+public record JobHours(double spentSeconds, Forecast toGo) {
+  private static final double SECONDS_PER_HOUR = 3600;
+
+  /** Hours in all. */
+  public double hours() {
+    return (spentSeconds + toGo.seconds()) / SECONDS_PER_HOUR;
+  }
+
+  /** Hours still to go. */
+  public double hoursToGo() {
+    return toGo.seconds() / SECONDS_PER_HOUR;
+  }
+
+  /** The doubt of both, one standard deviation, h: what was spent is known. */
+  public double plusMinus() {
+    return toGo.spread() / SECONDS_PER_HOUR;
+  }
+}

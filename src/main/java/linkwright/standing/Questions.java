@@ -1,0 +1,245 @@
+package linkwright.standing;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import linkwright.fit.Expected;
+import linkwright.fit.Fit;
+import linkwright.job.Fact;
+import linkwright.job.Fact.TestPieceTried;
+import linkwright.plan.Plan;
+import linkwright.plan.RingLength;
+import linkwright.plan.WishKeys;
+import linkwright.plan.WishedRing;
+import linkwright.quantity.UnitStyle;
+
+/**
+ * What is out of reason is asked before it is kept: field → the question. Nothing is refused by it;
+ * whoever puts the question keeps what was typed when it is said again.
+ */
+public final class Questions {
+  /** A measured size further from what was expected than so many of its spreads is asked about. */
+  private static final double SPREADS = 4;
+
+  /** More blanks than this are not cut for one chain by hand. */
+  private static final int MANY_PIECES = 2_000;
+
+  /** More wire than this is a coil, not what one job takes, mm. */
+  private static final double MUCH_WIRE_MM = 50_000;
+
+  /** Half of all pieces lost is no habit. */
+  private static final double MUCH_LOSS = 0.5;
+
+  /** A chain further from its plan than this share is another chain, or a slip. */
+  private static final double FAR_MASS = 0.3;
+
+  private static final double FAR_LENGTH = 0.15;
+
+  /** A trial whose link differs by more than this share from the one counted is hung otherwise. */
+  private static final double FAR_LINK = 0.25;
+
+  private final UnitStyle units;
+  private final Map<String, String> asked = new LinkedHashMap<>();
+
+  private Questions(UnitStyle units) {
+    this.units = units;
+  }
+
+  /** What is asked of a plan before it is kept, by key of the wish. */
+  public static Map<String, String> ofPlan(Standing typed, UnitStyle units) {
+    Questions questions = new Questions(units);
+    typed.counted().plan().ifPresent(questions::plan);
+    return questions.asked;
+  }
+
+  private void plan(Plan plan) {
+    double onHand =
+        sum(plan.wish().stockMm()) + plan.wish().ringStockMm().map(Questions::sum).orElse(0.0);
+    ask(
+        onHand > MUCH_WIRE_MM,
+        WishKeys.STOCK,
+        units.length(onHand) + " of wire on hand for one chain?");
+    ask(
+        plan.wish().usualLoss() >= MUCH_LOSS,
+        WishKeys.USUAL_LOSS,
+        "%.0f of a hundred links lost as a rule?".formatted(100 * plan.wish().usualLoss()));
+    ask(
+        plan.blanksToCut() > MANY_PIECES,
+        WishKeys.FINISHED,
+        plan.blanksToCut() + " blanks for " + plan.links() + " links?");
+    ask(
+        plan.wish().finishedMm() < plan.lengthMm() / (1 + FAR_LENGTH),
+        WishKeys.FINISHED,
+        "The nearest chain is " + units.length(plan.lengthMm()) + ": is that what you want?");
+  }
+
+  private static double sum(List<Double> lengthsMm) {
+    return lengthsMm.stream().mapToDouble(Double::doubleValue).sum();
+  }
+
+  /** What is asked of a test piece before it is logged. */
+  public static Map<String, String> ofTestPiece(
+      TestPieceTried piece, Optional<TestPieces> taught, Standing standing, UnitStyle units) {
+    Questions questions = new Questions(units);
+    questions.testPiece(piece, taught);
+    return questions.asked;
+  }
+
+  private void testPiece(TestPieceTried piece, Optional<TestPieces> taught) {
+    boolean nothing =
+        piece.lengthMm().isEmpty()
+            && piece.widthMm().isEmpty()
+            && piece.insideMm().isEmpty()
+            && piece.verdicts().isEmpty();
+    ask(nothing, "length", "Nothing measured and nothing said of it: log the piece all the same?");
+    Optional<Expected> expected =
+        taught.flatMap(
+            known ->
+                Fit.expect(
+                        known.pattern(),
+                        known.wireMm(),
+                        known.maker(),
+                        piece.blankMm(),
+                        piece.formersMm())
+                    .found());
+    expected.ifPresent(
+        size -> {
+          far("length", piece.lengthMm(), size.lengthMm(), size.lengthSpreadMm(), piece.blankMm());
+          far("width", piece.widthMm(), size.widthMm(), size.widthSpreadMm(), piece.blankMm());
+        });
+    boolean tooLong = piece.lengthMm().orElse(0) > piece.blankMm();
+    ask(expected.isEmpty() && tooLong, "length", longer(piece));
+  }
+
+  private String longer(TestPieceTried piece) {
+    return units.length(piece.lengthMm().orElse(0))
+        + " from a blank of "
+        + units.length(piece.blankMm())
+        + "?";
+  }
+
+  private void far(
+      String field, OptionalDouble measured, double expectedMm, double spreadMm, double blankMm) {
+    if (measured.isEmpty()) {
+      return;
+    }
+    double mm = measured.getAsDouble();
+    double near = Math.max(0.1, SPREADS * spreadMm);
+    if (Math.abs(mm - expectedMm) <= near) {
+      return;
+    }
+    double tenth = mm / 10;
+    double meant = Math.abs(tenth - expectedMm) <= near ? tenth : expectedMm;
+    String did =
+        meant == tenth
+            ? "did you mean " + units.length(tenth) + "?"
+            : "about " + units.length(expectedMm) + " was expected.";
+    ask(
+        true,
+        field,
+        units.length(mm) + " from a blank of " + units.length(blankMm) + "? " + capital(did));
+  }
+
+  private static String capital(String sentence) {
+    return sentence.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + sentence.substring(1);
+  }
+
+  /** What is asked of a trial length before it is logged. */
+  public static Map<String, String> ofTrial(
+      Fact.TrialMeasured trial, Standing standing, UnitStyle units) {
+    Questions questions = new Questions(units);
+    standing.counted().plan().ifPresent(plan -> questions.trial(trial, plan));
+    return questions.asked;
+  }
+
+  private void trial(Fact.TrialMeasured trial, Plan plan) {
+    double wished = plan.wish().ring().map(WishedRing::insideMm).orElse(0.0);
+    boolean ringed = trial.rings() > 0 && wished > 0;
+    ask(
+        ringed && (trial.ringInsideMm() > 2 * wished || trial.ringInsideMm() < wished / 2),
+        "ring",
+        "Rings of "
+            + units.length(trial.ringInsideMm())
+            + " inside? "
+            + units.length(wished)
+            + " was wished.");
+    double rings =
+        trial.rings() == 0
+            ? 0
+            : trial.rings()
+                * RingLength.insideLengthMm(
+                    new WishedRing(
+                        trial.ringInsideMm(),
+                        plan.wish().ring().map(WishedRing::wireMm).orElse(plan.wish().wireMm()),
+                        trial.ovalInsideMm()));
+    double each = (trial.hungMm() - trial.claspMm() - rings) / trial.links();
+    ask(
+        Math.abs(each - plan.linkInsideMm()) > FAR_LINK * plan.linkInsideMm(),
+        "hung",
+        each > 0
+            ? "Each link would add "
+                + units.length(each)
+                + ", where "
+                + units.length(plan.linkInsideMm())
+                + " is counted: is it hung and measured so?"
+            : "Rings and clasp alone are longer than that: is it hung and measured so?");
+  }
+
+  /** What is asked of wire before it is entered as come. */
+  public static Map<String, String> ofWire(List<Double> lengthsMm, UnitStyle units) {
+    Questions questions = new Questions(units);
+    double came = sum(lengthsMm);
+    questions.ask(came > MUCH_WIRE_MM, "lengths", units.length(came) + " of wire for one chain?");
+    return questions.asked;
+  }
+
+  /** What is asked of so many pieces before they are entered as cut. */
+  public static Map<String, String> ofCut(
+      int count, String piece, Standing standing, UnitStyle units) {
+    Questions questions = new Questions(units);
+    StillToDo left = standing.left().get(piece);
+    int wanted = left == null ? MANY_PIECES : Math.max(1, left.wanted());
+    questions.ask(
+        count > 10 * wanted,
+        "count",
+        count + " " + piece + "s cut, where the chain takes " + wanted + "?");
+    return questions.asked;
+  }
+
+  /** What is asked of what was weighed and measured before it is weighed in. */
+  public static Map<String, String> ofWeighing(
+      Fact.WeighedIn in, Standing standing, UnitStyle units) {
+    Questions questions = new Questions(units);
+    standing
+        .counted()
+        .plan()
+        .ifPresent(
+            plan -> {
+              double mass = in.chainG().orElse(plan.massChainG());
+              questions.ask(
+                  Math.abs(mass - plan.massChainG()) > FAR_MASS * plan.massChainG(),
+                  "chain",
+                  units.mass(mass)
+                      + ", where "
+                      + units.mass(plan.massChainG())
+                      + " was reckoned: is that the chain's weight?");
+              double length = in.lengthMm().orElse(plan.lengthMm());
+              questions.ask(
+                  Math.abs(length - plan.lengthMm()) > FAR_LENGTH * plan.lengthMm(),
+                  "length",
+                  units.length(length)
+                      + ", where "
+                      + units.length(plan.lengthMm())
+                      + " was reckoned: is that the chain's length?");
+            });
+    return questions.asked;
+  }
+
+  private void ask(boolean wonder, String field, String question) {
+    if (wonder) {
+      asked.putIfAbsent(field, question);
+    }
+  }
+}

@@ -1,0 +1,36 @@
+package linkwright.view;
+
+/** A part of a place laid out for a width: it says how many rows it wants, and draws in fewer. */
+interface Block {
+  /** Rows in which all of it shows. */
+  int wanted();
+
+  /** Rows below which it says nothing any more. */
+  int least();
+
+  /** How willingly it gives rows up; the willing go first. */
+  Yield yields();
+
+  /** Draws from the top of the area, in its height. */
+  void draw(Canvas area, int turned);
+
+  /** How many parts it takes in so many rows, each turned on to by a key. */
+  default int parts(int rows) {
+    return 1;
+  }
+
+  /** Whether a free row below it parts it from what comes next. */
+  default boolean apart() {
+    return true;
+  }
+
+  /** How willingly rows are given up. */
+  enum Yield {
+    /** It moves up and down under its chosen line. */
+    SCROLLS,
+    /** It is turned over like pages. */
+    TURNS,
+    /** It is drawn smaller. */
+    SHRINKS
+  }
+}

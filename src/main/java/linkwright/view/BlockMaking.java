@@ -1,0 +1,103 @@
+package linkwright.view;
+
+import java.util.List;
+import linkwright.coach.content.Acts;
+import linkwright.coach.content.Bars;
+import linkwright.coach.content.Beside;
+import linkwright.coach.content.Drawing;
+import linkwright.coach.content.Fields;
+import linkwright.coach.content.Figure;
+import linkwright.coach.content.Part;
+import linkwright.coach.content.PartCases;
+import linkwright.coach.content.Pieces;
+import linkwright.coach.content.Prose;
+import linkwright.coach.content.Question;
+import linkwright.coach.content.Rows;
+import linkwright.coach.content.Table;
+import linkwright.coach.content.Wait;
+import linkwright.coach.keys.Act;
+import linkwright.coach.keys.KeyMap;
+
+/** Makes the block for each kind of part in a room of that size. */
+final class BlockMaking implements PartCases<Block> {
+  private final BodyView body;
+  private final Glyphs glyphs;
+  private final KeyMap keys;
+  private final Act turns;
+  private final int width;
+  private final int height;
+
+  BlockMaking(BodyView body, Glyphs glyphs, KeyMap keys, Act turns, int width, int height) {
+    this.body = body;
+    this.glyphs = glyphs;
+    this.keys = keys;
+    this.turns = turns;
+    this.width = width;
+    this.height = height;
+  }
+
+  /** Texts, rows and waits that follow each other are one text to be turned over. */
+  Block flow(List<Part> parts) {
+    return new FlowBlock(FlowRows.of(parts, width, keys), keys.firstOf(turns));
+  }
+
+  @Override
+  public Block acts(Acts acts) {
+    return new ActsBlock(acts, keys);
+  }
+
+  @Override
+  public Block bars(Bars bars) {
+    return new BarsBlock(bars);
+  }
+
+  @Override
+  public Block beside(Beside beside) {
+    return new BesideBlock(body, beside, width, height);
+  }
+
+  @Override
+  public Block drawing(Drawing drawing) {
+    return new DrawingBlock(drawing, height);
+  }
+
+  @Override
+  public Block fields(Fields fields) {
+    return new FieldsBlock(fields.form(), width, keys::spokenOf);
+  }
+
+  @Override
+  public Block figure(Figure figure) {
+    return new FigureBlock(figure, width, height, glyphs, keys);
+  }
+
+  @Override
+  public Block pieces(Pieces pieces) {
+    return new PiecesBlock(pieces);
+  }
+
+  @Override
+  public Block prose(Prose prose) {
+    return flow(List.of(prose));
+  }
+
+  @Override
+  public Block question(Question question) {
+    return flow(List.of(question));
+  }
+
+  @Override
+  public Block rows(Rows rows) {
+    return flow(List.of(rows));
+  }
+
+  @Override
+  public Block table(Table table) {
+    return new TableBlock(table, width, height, keys);
+  }
+
+  @Override
+  public Block waiting(Wait wait) {
+    return flow(List.of(wait));
+  }
+}

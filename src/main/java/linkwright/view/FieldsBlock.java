@@ -1,0 +1,41 @@
+package linkwright.view;
+
+import java.util.function.Function;
+import linkwright.coach.content.ActMention;
+import linkwright.coach.form.Form;
+import linkwright.coach.keys.Act;
+
+/** A form; what does not fit beside its field stands below it. */
+final class FieldsBlock implements Block {
+  private static final int LEAST = 4;
+
+  private final Form form;
+  private final int width;
+
+  FieldsBlock(Form form, int width, Function<Act, String> keyOf) {
+    this.form =
+        form.mapFields(
+            field -> field.with(field.trouble().map(trouble -> ActMention.fill(trouble, keyOf))));
+    this.width = width;
+  }
+
+  @Override
+  public int wanted() {
+    return FormView.wanted(form, width);
+  }
+
+  @Override
+  public int least() {
+    return LEAST;
+  }
+
+  @Override
+  public Yield yields() {
+    return Yield.SCROLLS;
+  }
+
+  @Override
+  public void draw(Canvas area, int turned) {
+    FormView.draw(area, form);
+  }
+}

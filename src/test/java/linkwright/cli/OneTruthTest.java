@@ -1,0 +1,220 @@
+package linkwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.LongStream;
+import linkwright.coach.Bencher;
+import linkwright.coach.Coach;
+import linkwright.coach.Pages;
+import linkwright.coach.content.Acts;
+import linkwright.coach.content.Row;
+import linkwright.coach.content.Rows;
+import linkwright.coach.kernel.Message;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.TrayJob;
+import linkwright.coach.keys.Act;
+import linkwright.coach.plan.PlanContent;
+import linkwright.coach.tray.TrayWords;
+import linkwright.files.BookFile;
+import linkwright.files.BookLine;
+import linkwright.files.EntryLines;
+import linkwright.job.Entry;
+import linkwright.job.Fact;
+import linkwright.plan.Plan;
+import linkwright.quantity.UnitStyle;
+import linkwright.standing.ChainChoices;
+import linkwright.standing.Standing;
+import linkwright.view.Glyphs;
+import linkwright.view.Shown;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Over books as chance has them, after every one of their entries: the tray, the way round, the
+ * plan, the wire's place, the line of still to do, the plan as YAML, the list of jobs and the walk
+ * by lines give the same figure for the same label.
+ */
+class OneTruthTest {
+  private static final UnitStyle UNITS = UnitStyle.METRIC;
+
+  @TempDir private Path folder;
+
+  /** 20 books in a build, 60 where CI is set, as many as the property asks for. */
+  static LongStream seeds() {
+    String wanted = System.getProperty("linkwright.books", "");
+    long books =
+        wanted.isEmpty() ? ("true".equals(System.getenv("CI")) ? 60 : 20) : Long.parseLong(wanted);
+    return LongStream.rangeClosed(1, books);
+  }
+
+  @ParameterizedTest(name = "book of seed {0}")
+  @MethodSource("seeds")
+  void the_same_label_has_the_same_figure_everywhere(long seed) throws IOException {
+    List<Fact> facts = RandomBook.of(seed);
+    Bencher stepped = Bencher.with(facts.subList(0, 2).toArray(Fact[]::new));
+    for (int entries = 2; entries <= facts.size(); entries++) {
+      String where = "seed " + seed + " after entry " + entries + ", " + facts.get(entries - 1);
+      if (entries > 2) {
+        Entry next = new Entry(entries, stepped.now(), "bench", facts.get(entries - 1));
+        stepped.take(new Message.Kept(List.of(next)));
+      }
+      check(where, facts.subList(0, entries), stepped.job().standing());
+    }
+    commands("seed " + seed, facts);
+  }
+
+  private static void check(String where, List<Fact> facts, Standing stepped) {
+    Bencher bench = Bencher.with(facts.toArray(Fact[]::new));
+    Standing standing = bench.job().standing();
+    assertThat(stepped.left()).as(where).isEqualTo(standing.left());
+    assertThat(stepped.missing()).as(where).isEqualTo(standing.missing());
+    Optional<Plan> plan = standing.counted().plan();
+    if (plan.isEmpty()) {
+      return;
+    }
+    Map<String, Object> yaml = yaml(bench.model());
+    assertThat(yaml(bench.model(), stepped)).as(where).isEqualTo(yaml);
+    String length = UNITS.length((double) yaml.get("length_mm"));
+    double shortMm = (double) yaml.get("wire_short_mm");
+
+    assertThat(summary(bench.model(), "links")).as(where).contains(yaml.get("links").toString());
+    assertThat(summary(bench.model(), "length")).as(where).contains(length);
+    assertThat(round(bench.model())).as(where).contains(yaml.get("links") + " links, " + length);
+    if (standing.wireKnown()) {
+      String lacks = shortMm > 0 ? UNITS.length(shortMm) : "nothing";
+      assertThat(summary(bench.model(), "wire short")).as(where).contains(lacks);
+    }
+    still(where, bench, standing);
+    wire(where, bench, standing);
+  }
+
+  /** The tray, the way round and the wire's place on what lacks. */
+  private static void wire(String where, Bencher bench, Standing standing) {
+    TrayJob tray = tray(bench);
+    String screen = screen(bench.press("esc", "w").model());
+    for (String kind : List.of("link", "ring")) {
+      int lacks = standing.missing().getOrDefault(kind, 0);
+      OptionalInt told = number(String.join("; ", tray.waits()), "wire for (\\d+) more " + kind);
+      OptionalInt round = number(round(bench.model()), "wire for (\\d+) more " + kind);
+      assertThat(told.orElse(0)).as(where + ": tray").isEqualTo(lacks);
+      assertThat(round.orElse(0)).as(where + ": way round").isEqualTo(lacks);
+      if (standing.wireKnown()) {
+        OptionalInt place = number(screen, "more (?:wire is )?needed, for [^.]*?(\\d+) " + kind);
+        assertThat(place.orElse(0)).as(where + ": wire's place\n" + screen).isEqualTo(lacks);
+      }
+    }
+    double shortMm = standing.wire().orElseThrow().shortMm();
+    if (standing.wireKnown() && shortMm > 0 && standing.wire().get().rings().isEmpty()) {
+      assertThat(screen)
+          .as(where)
+          .contains("Short: " + UNITS.length(shortMm) + " more wire is needed");
+    }
+  }
+
+  private static void still(String where, Bencher bench, Standing standing) {
+    String screen = screen(bench.model());
+    TrayJob tray = tray(bench);
+    OptionalInt good = number(tray.stands(), "(\\d+) of \\d+ links? good");
+    OptionalInt wanted = number(tray.stands(), "\\d+ of (\\d+) links? good");
+    int more = standing.left().get("link").more();
+    assertThat(wanted.orElseThrow() - good.orElseThrow()).as(where).isEqualTo(more);
+    assertThat(number(screen, "Still to do: (\\d+) link").orElse(0)).as(where).isEqualTo(more);
+    assertThat(number(screen, "Still to do: \\d+ links?, (\\d+) to cut").orElse(0))
+        .as(where)
+        .isEqualTo(more == 0 ? 0 : standing.left().get("link").toCut().orElse(0));
+  }
+
+  private void commands(String where, List<Fact> facts) throws IOException {
+    Commandline line = new Commandline(folder);
+    List<BookLine> lines = new ArrayList<>();
+    Instant at = Bencher.MORNING;
+    for (int i = 0; i < facts.size(); i++) {
+      lines.add(EntryLines.line(i + 1, at.plusSeconds(i), "bench", facts.get(i)));
+    }
+    Path jobs = line.home().resolve("jobs");
+    Files.createDirectories(jobs);
+    String slug;
+    try (BookFile book = BookFile.create(jobs, "A chain", "bench", at).orThrow()) {
+      book.append(lines).orThrow();
+      slug = String.valueOf(book.path().getFileName()).replace(".yaml", "");
+    }
+    Bencher bench = Bencher.with(facts.toArray(Fact[]::new));
+    if (bench.job().standing().counted().plan().isEmpty()) {
+      return;
+    }
+    Map<String, Object> yaml = yaml(bench.model());
+    assertThat(line.run("plan", slug, "--as", "yaml")).as(line.err()).isZero();
+    for (String key : List.of("links", "rings", "length_mm", "wire_short_mm", "mass_chain_g")) {
+      String told = YamlOut.of(Map.of(key, yaml.get(key))).strip();
+      assertThat(line.out().lines().map(String::strip)).as(where).contains(told);
+    }
+    line.run("jobs");
+    TrayJob tray = tray(bench);
+    assertThat(line.out()).as(where).contains(tray.stands());
+    tray.waits().forEach(wait -> assertThat(line.out()).as(where).contains("waits: " + wait));
+    line.typing(List.of("quit"), "walk", "--plain", slug);
+    assertThat(line.out())
+        .as(where)
+        .contains(
+            "Plan: "
+                + yaml.get("links")
+                + " links, "
+                + UNITS.length((double) yaml.get("length_mm")));
+  }
+
+  private static Map<String, Object> yaml(Model model) {
+    return yaml(model, model.job().orElseThrow().standing());
+  }
+
+  private static Map<String, Object> yaml(Model model, Standing standing) {
+    return PlanYaml.of(
+        standing,
+        ChainChoices.of(Map.of(), model.job().orElseThrow().state(), model.handbook()),
+        model.handbook().reference());
+  }
+
+  private static String summary(Model model, String label) {
+    return PlanContent.comesTo(model.job().orElseThrow().standing(), model).stream()
+        .filter(Rows.class::isInstance)
+        .flatMap(part -> ((Rows) part).rows().stream())
+        .filter(row -> row.label().equals(label))
+        .map(Row::amount)
+        .findFirst()
+        .orElse("");
+  }
+
+  private static String round(Model model) {
+    Model there = Coach.update(model, new Message.ActChosen(Act.ROUND)).model();
+    return Pages.of(there).body().parts().stream()
+        .filter(Acts.class::isInstance)
+        .flatMap(part -> ((Acts) part).choices().stream())
+        .map(Acts.Choice::stands)
+        .collect(Collectors.joining("\n"));
+  }
+
+  private static TrayJob tray(Bencher bench) {
+    return TrayWords.of("job", bench.entries(), bench.model().handbook(), bench.now());
+  }
+
+  private static String screen(Model model) {
+    return Shown.draw(model, Glyphs.FULL).text().replaceAll("\\s+", " ");
+  }
+
+  private static OptionalInt number(String text, String pattern) {
+    Matcher found = Pattern.compile(pattern).matcher(text);
+    return found.find() ? OptionalInt.of(Integer.parseInt(found.group(1))) : OptionalInt.empty();
+  }
+}

@@ -1,0 +1,201 @@
+package linkwright.coach;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Duration;
+import java.util.Optional;
+import linkwright.coach.form.Form;
+import linkwright.job.Fact;
+import linkwright.job.TimerRun;
+import linkwright.view.Glyphs;
+import linkwright.view.Shown;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class BenchWaitTest {
+  private final Bencher bench = Bencher.withTheDemo().press("enter");
+
+  private Bencher pickling() {
+    bench.goTo("cut-blanks").type("6").press("space");
+    bench.goTo("anneal-blanks").together();
+    bench.goTo("form-links").type("6").press("space");
+    bench.goTo("solder-links").type("4").press("space");
+    return bench.goTo("pickle-links").press("space");
+  }
+
+  private Optional<TimerRun> running() {
+    return bench.model().timers().next();
+  }
+
+  private long left() {
+    return running().orElseThrow().left(bench.model().steady()).toSeconds();
+  }
+
+  private String shown() {
+    return Shown.draw(bench.model(), Glyphs.FULL).text();
+  }
+
+  @Nested
+  class AtAStepThatCountsNothing {
+    @ParameterizedTest
+    @ValueSource(strings = {"space", "page-down", "a", "enter"})
+    void no_press_ends_the_wait_before_it_is_over(String key) {
+      bench.goTo("pickle-wire").press("space");
+      bench.press(20, key);
+      assertThat(bench.at().step().id()).isEqualTo("pickle-wire");
+      assertThat(bench.entered(Fact.TimerAnswered.class)).isEmpty();
+      assertThat(bench.state().course().stepsDone()).doesNotContain("pickle-wire");
+      assertThat(running()).isPresent();
+    }
+
+    @Test
+    void it_says_what_is_left_and_how_it_ends() {
+      bench.goTo("pickle-wire").press("space", "space");
+      assertThat(bench.notice())
+          .isEqualTo(
+              "Pickle the wire: 7:59 to go, and no other work waits. Clean and white already?"
+                  + " d: looked, done.");
+    }
+
+    @Test
+    void one_key_says_that_it_was_looked_to_and_the_next_goes_on() {
+      bench.goTo("pickle-wire").press("space", "d");
+      assertThat(running()).isEmpty();
+      assertThat(bench.state().course().stepsDone()).isEmpty();
+      bench.press("space");
+      assertThat(bench.state().course().stepsDone()).contains("pickle-wire");
+    }
+
+    @Test
+    void going_to_the_next_step_leaves_it_running_and_once_it_is_over_the_key_leads_back() {
+      bench.goTo("pickle-wire").press("space").press("n").seeCautions();
+      assertThat(running()).isPresent();
+      bench.pass(Duration.ofMinutes(9));
+      int entries = bench.entered(Fact.StepDone.class).size();
+      bench.press("space");
+      assertThat(bench.at().step().id()).isEqualTo("pickle-wire");
+      assertThat(bench.entered(Fact.StepDone.class)).hasSize(entries);
+      assertThat(bench.entered(Fact.TimerAnswered.class)).isEmpty();
+      bench.press("space");
+      assertThat(running()).isEmpty();
+      assertThat(bench.state().course().stepsDone()).contains("pickle-wire");
+    }
+  }
+
+  @Nested
+  class WithPiecesInIt {
+    @Test
+    void the_key_goes_to_the_nearest_other_work_and_leaves_it_running() {
+      pickling().press("space").seeCautions();
+      assertThat(bench.at().step().id()).isEqualTo("solder-links");
+      assertThat(bench.pile("link").waitingFor("checked")).isZero();
+      assertThat(running()).isPresent();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"a", "2"})
+    void neither_all_nor_a_number_takes_them_out(String key) {
+      pickling().press(key);
+      if (key.equals("2")) {
+        bench.press("space");
+      }
+      assertThat(bench.pile("link").waitingFor("checked")).isZero();
+      assertThat(running()).isPresent();
+    }
+
+    @Test
+    void a_look_ends_it_and_then_they_go_through() {
+      pickling().press("d", "space");
+      assertThat(bench.pile("link").waitingFor("checked")).isEqualTo(4);
+    }
+
+    @Test
+    void once_it_is_over_they_go_through_together() {
+      pickling().pass(Duration.ofMinutes(9)).press("space");
+      assertThat(bench.pile("link").waitingFor("checked")).isEqualTo(4);
+      assertThat(running()).isEmpty();
+    }
+  }
+
+  @Nested
+  class TheFireWatch {
+    @Test
+    void is_passed_by_no_press_till_its_time_is_over() {
+      bench.goTo("look-over").press("space");
+      for (int minute = 0; minute < 59; minute++) {
+        bench.pass(Duration.ofSeconds(55)).press("space", "a", "d", "u", "enter");
+      }
+      assertThat(bench.entered(Fact.TimerAnswered.class)).isEmpty();
+      assertThat(running()).isPresent();
+      // An hour without an entry is a break: the first press comes back to the bench.
+      bench.pass(Duration.ofMinutes(7)).press("space").seeCautions();
+      bench.press("space");
+      assertThat(running()).isEmpty();
+      assertThat(bench.state().course().stepsDone()).contains("look-over");
+    }
+
+    @Test
+    void is_not_a_timer_of_her_own_that_is_called_so() {
+      bench.press("esc", "m", "n").type("Fire watch").press("enter").type("1 min").press("ctrl-k");
+      bench.goTo("look-over").press("space");
+      assertThat(bench.entered(Fact.TimerStarted.class))
+          .containsExactly(
+              new Fact.TimerStarted("Fire watch", 60),
+              new Fact.TimerStarted("Fire watch", 3600, "look-over-wait", "look-over"));
+    }
+
+    @Test
+    void is_ended_at_the_timers_for_a_reason_only() {
+      bench.goTo("look-over").press("space").press("esc", "m", "enter");
+      assertThat(bench.form().purpose()).isEqualTo(Form.Purpose.END_WAIT);
+      bench.press("ctrl-k");
+      assertThat(running()).isPresent();
+      bench.type("a colleague watches").press("ctrl-k");
+      assertThat(running()).isEmpty();
+      assertThat(bench.entered(Fact.TimerAnswered.class).get(0).reason())
+          .contains("a colleague watches");
+    }
+
+    @Test
+    void is_shown_no_more_once_the_job_is_closed() {
+      bench.goTo("look-over").press("space");
+      bench.press("esc", "i", "c", "ctrl-k", "esc").pass(Duration.ofDays(365));
+      bench.press("m");
+      assertThat(shown()).contains("No timer runs.").doesNotContain("Fire watch");
+    }
+  }
+
+  @Nested
+  class TheClock {
+    @Test
+    void set_back_while_it_runs_changes_nothing_and_it_says_to_look() {
+      bench.goTo("pickle-wire").press("space").pass(Duration.ofMinutes(1));
+      bench.setClock(Duration.ofHours(-2));
+      assertThat(bench.notice()).contains("look at the pieces");
+      assertThat(left()).isEqualTo(7 * 60);
+      bench.setClock(Duration.ofHours(5));
+      assertThat(left()).isEqualTo(7 * 60);
+      bench.pass(Duration.ofMinutes(7));
+      assertThat(bench.model().timers().ringing(bench.model().steady())).hasSize(1);
+    }
+
+    @Test
+    void set_back_over_a_restart_leaves_never_more_than_was_set() {
+      bench.goTo("pickle-wire").press("space").setClock(Duration.ofDays(-2000)).restart();
+      assertThat(left()).isEqualTo(8 * 60);
+      assertThat(bench.notice()).contains("look at the pieces");
+      bench.pass(Duration.ofMinutes(9));
+      assertThat(bench.model().timers().ringing(bench.model().steady())).hasSize(1);
+    }
+
+    @Test
+    void gone_on_for_a_year_shows_no_more_digits_than_were_set() {
+      bench.goTo("pickle-wire").press("space").pass(Duration.ofDays(365)).restart();
+      assertThat(left()).isEqualTo(-3600);
+      bench.press("m");
+      assertThat(shown()).contains("due over 1 h");
+    }
+  }
+}

@@ -1,0 +1,168 @@
+package linkwright.coach;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Duration;
+import linkwright.coach.bench.BenchAsk;
+import linkwright.coach.bench.BenchHeld;
+import linkwright.coach.kernel.Message;
+import linkwright.coach.keys.Key;
+import linkwright.job.Fact;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** A press counts at once; a key that bounces or is held counts once. */
+class BounceTest {
+  private final Bencher bench = Bencher.withTheDemo().press("enter");
+
+  private Bencher toSolder(int links) {
+    bench.goTo("cut-blanks").type(Integer.toString(links)).press("space");
+    bench.goTo("anneal-blanks").together();
+    bench.goTo("form-links").type(Integer.toString(links)).press("space");
+    return bench.goTo("solder-links").pass(Duration.ofSeconds(5));
+  }
+
+  private int soldered() {
+    return bench.pile("link").waitingFor("pickled");
+  }
+
+  /** Held: the system waits half a second, then repeats thirty times a second. */
+  private void hold(String key, int millis) {
+    bench.pressEvery(1, 1, key).pressEvery(500, 1, key).pressEvery(33, millis / 33, key);
+  }
+
+  @Nested
+  class Counting {
+    @BeforeEach
+    void solder() {
+      toSolder(9);
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {500, 250, 160})
+    void six_pieces_in_a_quick_hand_are_six(long millis) {
+      bench.pressEvery(millis, 6, "page-down");
+      assertThat(soldered()).isEqualTo(6);
+    }
+
+    @Test
+    void a_bounce_counts_once_and_is_told() {
+      bench.pressEvery(40, 2, "page-down");
+      assertThat(soldered()).isEqualTo(1);
+      assertThat(bench.notice()).contains("too soon");
+      bench.pressEvery(400, 1, "page-down");
+      assertThat(soldered()).isEqualTo(2);
+    }
+
+    @Test
+    void another_key_is_no_bounce() {
+      bench.pressEvery(40, 1, "page-down").pressEvery(40, 1, "u");
+      assertThat(soldered()).isZero();
+    }
+
+    @Test
+    void a_number_that_was_typed_is_none() {
+      bench.pressEvery(40, 1, "space").type("3").pressEvery(40, 1, "space");
+      assertThat(soldered()).isEqualTo(4);
+    }
+
+    @Test
+    void what_comes_without_a_time_is_none() {
+      for (int i = 0; i < 3; i++) {
+        bench.take(new Message.KeyPressed(Key.of(" ")));
+      }
+      assertThat(soldered()).isEqualTo(3);
+    }
+
+    @Test
+    void the_last_piece_does_not_end_the_step_with_it() {
+      bench.pressEvery(500, 11, "page-down");
+      assertThat(soldered()).isEqualTo(9);
+      assertThat(bench.at().step().id()).isEqualTo("pickle-links");
+    }
+  }
+
+  @Nested
+  class Held {
+    @BeforeEach
+    void solder() {
+      toSolder(9);
+    }
+
+    @Test
+    void counts_one_and_offers_it_to_be_done_again() {
+      hold("page-down", 1500);
+      assertThat(soldered()).isEqualTo(1);
+      assertThat(bench.notice()).contains("Do that one again?");
+      bench.pressEvery(400, 1, "page-down");
+      assertThat(soldered()).isZero();
+      assertThat(bench.at().redo()).isEqualTo(1);
+      assertThat(bench.entered(Fact.PiecesSentBack.class)).hasSize(1);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"esc", "v", "5", "left"})
+    void any_other_key_lets_it_stand(String key) {
+      hold("page-down", 1500);
+      bench.press(key);
+      assertThat(soldered()).isEqualTo(1);
+      assertThat(bench.entered(Fact.PiecesSentBack.class)).isEmpty();
+      assertThat(((BenchHeld) bench.model().held()).ask()).isEqualTo(new BenchAsk.Nothing());
+    }
+
+    @Test
+    void for_ten_seconds_asks_once_and_counts_one() {
+      hold("page-down", 10_000);
+      assertThat(soldered()).isEqualTo(1);
+    }
+  }
+
+  @Nested
+  class WhereItWouldEndSomething {
+    @Test
+    void a_card_is_not_turned_by_the_press_that_turned_the_one_before() {
+      bench.pressEvery(1000, 1, "page-down").pressEvery(600, 1, "page-down");
+      assertThat(bench.entered(Fact.CautionSeen.class)).hasSize(1);
+      bench.pressEvery(600, 1, "page-down");
+      assertThat(bench.entered(Fact.CautionSeen.class)).hasSize(2);
+    }
+
+    @Test
+    void a_held_pedal_passes_one_card_and_no_step() {
+      bench.pass(Duration.ofSeconds(5));
+      hold("page-down", 5000);
+      assertThat(bench.entered(Fact.CautionSeen.class)).hasSize(1);
+    }
+
+    @Test
+    void a_bouncing_pedal_does_not_skip_the_pickle() {
+      bench.goTo("pickle-wire").pressEvery(900, 1, "page-down").pressEvery(80, 3, "page-down");
+      assertThat(bench.entered(Fact.TimerStarted.class)).hasSize(1);
+      assertThat(bench.entered(Fact.TimerAnswered.class)).isEmpty();
+    }
+  }
+
+  @Test
+  void in_a_form_a_held_key_does_what_it_always_did() {
+    bench.press("esc", "k", "n").type("too long").pressEvery(33, 8, "backspace");
+    assertThat(bench.form().text("text")).isEmpty();
+  }
+
+  @Test
+  void with_caps_lock_on_keys_mean_the_same() {
+    toSolder(3).press("R");
+    assertThat(((BenchHeld) bench.model().held()).ask()).isInstanceOf(BenchAsk.Why.class);
+  }
+
+  @Test
+  void esc_in_a_question_leads_back_to_the_bench() {
+    toSolder(3).press("r", "esc");
+    assertThat(((BenchHeld) bench.model().held()).ask()).isEqualTo(new BenchAsk.Nothing());
+    bench.press("y", "esc");
+    assertThat(((BenchHeld) bench.model().held()).ask()).isEqualTo(new BenchAsk.Nothing());
+    assertThat(bench.entered(Fact.PiecesSentBack.class)).isEmpty();
+  }
+}

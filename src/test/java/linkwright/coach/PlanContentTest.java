@@ -1,0 +1,128 @@
+package linkwright.coach;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import linkwright.coach.content.Beside;
+import linkwright.coach.content.Emphasis;
+import linkwright.coach.content.Fields;
+import linkwright.coach.content.Part;
+import linkwright.coach.content.Prose;
+import linkwright.coach.content.Row;
+import linkwright.coach.content.Rows;
+import linkwright.coach.kernel.Settings;
+import linkwright.coach.keys.KeyMap;
+import linkwright.coach.plan.PlanContent;
+import linkwright.coach.plan.PlanHeld;
+import linkwright.coach.plan.PlanPlace;
+import linkwright.plan.Plan;
+import linkwright.quantity.UnitStyle;
+import org.junit.jupiter.api.Test;
+
+class PlanContentTest {
+  private final Bencher bench = Bencher.withTheDemo().press("p");
+
+  private static PlanHeld held(Bencher bench) {
+    return (PlanHeld) bench.model().held();
+  }
+
+  private static List<Part> said(Bencher bench) {
+    return PlanContent.comesTo(held(bench).preview(), bench.model());
+  }
+
+  private static List<Row> rows(Bencher bench) {
+    return said(bench).stream()
+        .filter(Rows.class::isInstance)
+        .flatMap(part -> ((Rows) part).rows().stream())
+        .toList();
+  }
+
+  private static Row row(Bencher bench, String label) {
+    return rows(bench).stream()
+        .filter(row -> row.label().equals(label))
+        .findFirst()
+        .orElseThrow(() -> new AssertionError("no row " + label));
+  }
+
+  private static List<Prose> texts(Bencher bench, Prose.Kind kind) {
+    return said(bench).stream()
+        .filter(Prose.class::isInstance)
+        .map(Prose.class::cast)
+        .filter(prose -> prose.kind() == kind)
+        .toList();
+  }
+
+  @Test
+  void the_form_stands_beside_what_it_comes_to() {
+    assertThat(new PlanPlace().content(bench.model()).parts())
+        .containsExactly(new Beside(List.of(new Fields(held(bench).open())), said(bench)));
+  }
+
+  @Test
+  void the_figures_one_decides_by_come_first_as_they_were_reckoned() {
+    Plan plan = held(bench).preview().counted().plan().orElseThrow();
+    assertThat(rows(bench).stream().map(Row::label))
+        .startsWith(
+            "links",
+            "rings",
+            "length",
+            "give or take",
+            "after a trial",
+            "wished",
+            "chain weighs",
+            "mark",
+            "mind");
+    assertThat(row(bench, "links").value()).isEqualTo(Integer.toString(plan.links()));
+    assertThat(row(bench, "rings").value()).isEqualTo(Integer.toString(plan.rings()));
+    assertThat(row(bench, "length").amount()).isEqualTo(UnitStyle.METRIC.length(plan.lengthMm()));
+    assertThat(row(bench, "length").unit()).isEqualTo("mm");
+    assertThat(row(bench, "wished").amount()).isEqualTo("190 mm");
+    assertThat(row(bench, "link").amount()).isEqualTo("16 mm x 5.92 mm");
+    assertThat(row(bench, "holds").amount()).isEqualTo(Math.round(plan.pull().solderedN()) + " N");
+  }
+
+  @Test
+  void each_thing_to_mind_is_said_whole_and_counted() {
+    Plan plan = held(bench).preview().counted().plan().orElseThrow();
+    assertThat(plan.remarks()).hasSize(2);
+    assertThat(row(bench, "mind").value()).startsWith("2 things");
+    assertThat(row(bench, "mind").emphasis()).isEqualTo(Emphasis.TROUBLE);
+    assertThat(texts(bench, Prose.Kind.STOP).stream().map(Prose::text))
+        .containsExactlyElementsOf(plan.remarks());
+  }
+
+  @Test
+  void it_says_how_to_cut_each_length_on_hand() {
+    assertThat(row(bench, "420 mm").value()).contains("blanks", "a coil for 12 rings", "left");
+    assertThat(row(bench, "150 mm").value()).isEqualTo("stays whole");
+    assertThat(row(bench, "wire short").value()).isEqualTo("nothing");
+  }
+
+  @Test
+  void too_little_wire_is_trouble() {
+    Bencher poor = Bencher.withTheDemo().press("p");
+    while (!poor.form().fields().get(poor.form().at()).id().equals("stock")) {
+      poor.press("down");
+    }
+    poor.press(poor.form().text("stock").length(), "backspace").type("100 mm");
+    assertThat(row(poor, "wire short").emphasis()).isEqualTo(Emphasis.TROUBLE);
+    assertThat(row(poor, "wire short").unit()).isEqualTo("mm");
+  }
+
+  @Test
+  void it_speaks_in_the_users_units_and_trade_words() {
+    Bencher inch =
+        Bencher.withTheDemo(new Settings(UnitStyle.INCH, false, KeyMap.USUAL, true)).press("p");
+    assertThat(row(inch, "length").unit()).isEqualTo("in");
+    assertThat(row(inch, "mandrels").value()).contains("bow");
+    assertThat(texts(inch, Prose.Kind.MAIN).stream().map(Prose::text)).contains("Seams:");
+  }
+
+  @Test
+  void what_is_missing_is_asked_for_in_place_of_figures() {
+    bench.press("down").press(6, "backspace");
+    assertThat(rows(bench)).isEmpty();
+    assertThat(texts(bench, Prose.Kind.SAYS).stream().map(Prose::text))
+        .anyMatch(text -> text.startsWith("Give the wire"));
+  }
+}

@@ -1,0 +1,94 @@
+package linkwright.shell;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.List;
+import linkwright.coach.kernel.Message;
+import linkwright.files.BookFile;
+import linkwright.files.DraftStore;
+import linkwright.files.EntryLines;
+import linkwright.files.Home;
+import linkwright.files.Library;
+import linkwright.job.Fact;
+import linkwright.standing.Handbook;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A book that another program wrote, once that program has gone. */
+class TakeOverTest {
+  private static final Instant NOW = Instant.parse("2026-11-25T20:00:00Z");
+  private static final Fact NOTE = new Fact.Noted("from here");
+
+  @TempDir private Path folder;
+  private Handbook handbook;
+  private Books books;
+  private Path path;
+
+  @BeforeEach
+  void aBook() {
+    Home home = new Home(folder);
+    handbook = Start.handbook(Library.load(home));
+    books =
+        new Books(
+            home,
+            "here-a2b3c4d5",
+            InstantSource.fixed(NOW),
+            new DraftStore(home.drafts()),
+            Patience.ENDLESS);
+    books.begin("Trace", List.of(new Fact.JobOpened("Trace", "round-cable")), handbook);
+    books.shut();
+    path = home.jobs().resolve("trace.yaml");
+  }
+
+  private BookFile theOther() {
+    return BookFile.open(path, "there-x2y3z4w5", NOW).orThrow();
+  }
+
+  @Test
+  void isWrittenByWhoeverLooked() throws IOException {
+    BookFile other = theOther();
+    assertThat(books.open("trace", handbook)).isInstanceOf(Message.JobOpened.class);
+    assertThat(books.keep(List.of(NOTE), handbook))
+        .isInstanceOfSatisfying(
+            Message.NotKept.class,
+            not -> assertThat(not.why()).startsWith("Another Linkwright is writing this job now"));
+    other.close();
+    assertThat(books.keep(List.of(NOTE), handbook)).isInstanceOf(Message.Kept.class);
+    assertThat(Files.readString(path)).contains("from here");
+    books.shut();
+  }
+
+  @Test
+  void isShownAnewFirstIfItGrewMeanwhile() throws IOException {
+    try (BookFile other = theOther()) {
+      books.open("trace", handbook);
+      other.append(
+          List.of(EntryLines.line(1, NOW, "there-x2y3z4w5", new Fact.Noted("from there"))));
+    }
+    assertThat(books.keep(List.of(NOTE), handbook))
+        .isInstanceOfSatisfying(
+            Message.JobOpened.class, opened -> assertThat(opened.entries()).hasSize(2));
+    assertThat(Files.readString(path)).doesNotContain("from here");
+    assertThat(books.keep(List.of(NOTE), handbook)).isInstanceOf(Message.Kept.class);
+    books.shut();
+  }
+
+  @Test
+  void aSittingsPersonSignsWhatIsEntered() throws IOException {
+    books.open("trace", handbook);
+    books.keep(List.of(new Fact.SittingStarted("Anna"), NOTE), handbook);
+    books.shut();
+    books.open("trace", handbook);
+    books.keep(List.of(NOTE), handbook);
+    books.shut();
+    assertThat(BookFile.look(path).orThrow().lines())
+        .extracting(line -> line.person())
+        .containsExactly("", "Anna", "Anna", "Anna");
+  }
+}

@@ -1,0 +1,82 @@
+package linkwright.standing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import linkwright.job.Fact;
+import linkwright.plan.WishKeys;
+import linkwright.plan.Wishes;
+import linkwright.quantity.UnitStyle;
+import org.junit.jupiter.api.Test;
+
+class QuestionsTest {
+  private static final UnitStyle UNITS = UnitStyle.METRIC;
+  private final JobBook book = JobBook.scroll(Wishes.common().texts());
+  private final Standing standing = book.standing();
+
+  private Map<String, String> ofPlan(String key, String text) {
+    return Questions.ofPlan(
+        Standing.ofTyped(Wishes.common().with(key, text).texts(), book.state(), JobBook.HANDBOOK),
+        UNITS);
+  }
+
+  private Map<String, String> ofPiece(OptionalDouble lengthMm, List<String> verdicts) {
+    OptionalDouble none = OptionalDouble.empty();
+    Fact.TestPieceTried piece =
+        new Fact.TestPieceTried(0.9, 38, Map.of(), lengthMm, none, none, verdicts, "");
+    return Questions.ofTestPiece(piece, TestPieces.of(standing, book.state()), standing, UNITS);
+  }
+
+  @Test
+  void what_is_usual_is_not_asked_about() {
+    assertThat(ofPlan(WishKeys.STOCK, "3 m")).isEmpty();
+    assertThat(ofPiece(OptionalDouble.of(13.6), List.of("longer"))).isEmpty();
+    assertThat(Questions.ofTrial(trial(2.5, 46), standing, UNITS)).isEmpty();
+    assertThat(Questions.ofWire(List.of(2000.0), UNITS)).isEmpty();
+    assertThat(Questions.ofCut(12, "link", standing, UNITS)).isEmpty();
+  }
+
+  @Test
+  void a_size_ten_times_too_large_is_asked_about_with_the_one_meant() {
+    assertThat(ofPiece(OptionalDouble.of(138), List.of()).get("length"))
+        .isEqualTo("138 mm from a blank of 38 mm? Did you mean 13.8 mm?");
+  }
+
+  @Test
+  void a_piece_of_which_nothing_is_said_is_asked_about() {
+    assertThat(ofPiece(OptionalDouble.empty(), List.of())).containsKey("length");
+  }
+
+  @Test
+  void wire_loss_and_blanks_out_of_reason_are_asked_about() {
+    assertThat(ofPlan(WishKeys.STOCK, "60 m")).containsKey(WishKeys.STOCK);
+    assertThat(ofPlan(WishKeys.USUAL_LOSS, "99 %")).containsKey(WishKeys.USUAL_LOSS);
+    assertThat(ofPlan(WishKeys.FINISHED, "60 m")).containsKey(WishKeys.FINISHED);
+    assertThat(Questions.ofWire(List.of(60_000.0), UNITS)).containsKey("lengths");
+    assertThat(Questions.ofCut(9_999, "link", standing, UNITS)).containsKey("count");
+  }
+
+  @Test
+  void a_trial_hung_with_rings_ten_times_as_wide_is_asked_about() {
+    assertThat(Questions.ofTrial(trial(22.5, 120), standing, UNITS)).containsKey("ring");
+    assertThat(Questions.ofTrial(trial(2.5, 9), standing, UNITS)).containsKey("hung");
+  }
+
+  @Test
+  void a_chain_73_per_cent_too_heavy_is_asked_about() {
+    double planned = standing.counted().plan().orElseThrow().massChainG();
+    assertThat(Questions.ofWeighing(weighed(1.73 * planned), standing, UNITS)).containsKey("chain");
+    assertThat(Questions.ofWeighing(weighed(1.05 * planned), standing, UNITS)).isEmpty();
+  }
+
+  private static Fact.WeighedIn weighed(double grams) {
+    OptionalDouble none = OptionalDouble.empty();
+    return new Fact.WeighedIn(OptionalDouble.of(grams), none, none, none, none, none, none);
+  }
+
+  private static Fact.TrialMeasured trial(double ringMm, double hungMm) {
+    return new Fact.TrialMeasured(3, 4, ringMm, OptionalDouble.empty(), hungMm, 0, "");
+  }
+}

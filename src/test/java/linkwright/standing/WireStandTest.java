@@ -1,0 +1,156 @@
+package linkwright.standing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Map;
+import linkwright.job.Fact;
+import linkwright.plan.Plan;
+import linkwright.plan.WishKeys;
+import linkwright.plan.Wishes;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+
+class WireStandTest {
+  private static final Offset<Double> CLOSE = Offset.offset(1.0);
+
+  private static Standing standing(Wishes wishes) {
+    return JobBook.scroll(wishes.texts()).standing();
+  }
+
+  private static double shortMm(Wishes wishes) {
+    return standing(wishes).wire().orElseThrow().shortMm();
+  }
+
+  private static Plan plan(Standing standing) {
+    return standing.counted().plan().orElseThrow();
+  }
+
+  @Nested
+  class WireThatLacks {
+    @Test
+    void is_none_where_there_is_plenty() {
+      assertThat(shortMm(Wishes.common().with(WishKeys.STOCK, "3 m"))).isZero();
+    }
+
+    @Test
+    void is_told_by_how_much_and_as_one_length_mends_it() {
+      Standing standing = standing(Wishes.common().with(WishKeys.STOCK, "500 mm"));
+      double lacks = standing.wire().orElseThrow().shortMm();
+      assertThat(lacks).isPositive().isLessThanOrEqualTo(plan(standing).wireTotalMm());
+      assertThat(shortMm(Wishes.common().with(WishKeys.STOCK, 500 + lacks + 0.01 + " mm")))
+          .isZero();
+    }
+
+    @Test
+    void is_all_of_it_spares_of_rings_included_where_there_is_none() {
+      Standing standing = standing(Wishes.common().with(WishKeys.STOCK, "0 mm"));
+      assertThat(standing.wire().orElseThrow().shortMm())
+          .isCloseTo(plan(standing).wireTotalMm(), CLOSE);
+    }
+
+    @Test
+    void of_the_rings_own_wire_is_that_of_rings_alone() {
+      Wishes thin = Wishes.common().with(WishKeys.RING_WIRE, "0.7 mm").with(WishKeys.STOCK, "5 m");
+      Plan plan = thin.plan();
+      assertThat(shortMm(thin)).isCloseTo(plan.wireRingsMm() + plan.wireSpareRingsMm(), CLOSE);
+      assertThat(shortMm(thin.with(WishKeys.RING_STOCK, "1 m"))).isZero();
+    }
+
+    @Test
+    void counts_what_came_and_what_was_cut_since_the_plan() {
+      JobBook book =
+          JobBook.scroll(
+              Wishes.common().with(WishKeys.STOCK, "500 mm").with(WishKeys.KERF, "0.3 mm").texts());
+      Standing before = book.standing();
+      double lacks = before.wire().orElseThrow().shortMm();
+      book.enter(new Fact.WireCut("link", 3, plan(before).linkEachMm()));
+      assertThat(book.standing().wire().orElseThrow().shortMm()).isCloseTo(lacks, CLOSE);
+      book.enter(new Fact.WireAdded("link", 0.9, lacks + 20, "soft", ""));
+      assertThat(book.standing().wire().orElseThrow().shortMm()).isZero();
+      assertThat(book.standing().missing()).isEmpty();
+    }
+
+    @Test
+    void still_lacks_once_all_that_came_is_used_up() {
+      JobBook book = JobBook.scroll(Wishes.common().texts());
+      assertThat(book.standing().wireKnown()).as("nothing was said of wire").isFalse();
+      book.enter(new Fact.WireAdded("link", 0.9, 80, "soft", ""));
+      book.enter(new Fact.WireCut("link", 2, 40));
+      assertThat(book.standing().missing()).containsKeys("link", "ring");
+    }
+  }
+
+  @Nested
+  class AWishAlone {
+    @Test
+    void comes_to_what_a_new_job_with_it_comes_to() {
+      Map<String, String> wish = Wishes.common().with(WishKeys.STOCK, "500 mm, 96 mm").texts();
+      assertThat(Standing.ofWish(wish, JobBook.HANDBOOK))
+          .usingRecursiveComparison()
+          .isEqualTo(JobBook.scroll(wish).standing());
+    }
+
+    @Test
+    void asks_for_spare_rings_as_the_bench_does() {
+      Standing standing = standing(Wishes.common().with(WishKeys.STOCK, "3 m"));
+      assertThat(standing.left().get("ring").toCut()).hasValue(plan(standing).ringsToCut());
+      assertThat(standing.left().get("link").toCut()).hasValue(plan(standing).blanksToCut());
+      assertThat(plan(standing).ringsToCut()).isGreaterThan(plan(standing).rings());
+    }
+  }
+
+  @Nested
+  class TheChance {
+    @Test
+    void is_that_links_and_rings_both_come_good() {
+      Standing plenty = standing(Wishes.common().with(WishKeys.STOCK, "20 m"));
+      assertThat(plenty.chance().orElseThrow()).isGreaterThan(0.999);
+      Standing none = standing(Wishes.common().with(WishKeys.STOCK, "500 mm"));
+      assertThat(none.chance().orElseThrow()).isZero();
+      double needed = plan(plenty).wireTotalMm();
+      double just =
+          standing(Wishes.common().with(WishKeys.STOCK, needed + 5 + " mm")).chance().orElseThrow();
+      double links = plenty.left().get("link").chanceWith(plan(plenty).blanksToCut());
+      double rings = plenty.left().get("ring").chanceWith(plan(plenty).ringsToCut());
+      assertThat(just).isGreaterThanOrEqualTo(links * rings - 1e-9).isLessThan(0.97);
+    }
+
+    @Test
+    void is_not_told_where_nothing_was_said_of_wire() {
+      assertThat(standing(Wishes.common()).chance()).isEmpty();
+    }
+  }
+
+  @Nested
+  class ATrialThatIsFollowed {
+    private final Fact trial =
+        new Fact.TrialMeasured(3, 4, 2.5, java.util.OptionalDouble.empty(), 46, 0, "");
+
+    @Test
+    void counts_its_links_and_rings_as_made_and_their_wire_as_gone() {
+      JobBook book = JobBook.scroll(Wishes.common().with(WishKeys.STOCK, "3 m").texts());
+      var id = book.enter(trial);
+      assertThat(book.standing().left().get("link").good()).isZero();
+      double before = book.standing().stockLeft().leftMm("link");
+      book.enter(new Fact.TrialChosen(id));
+      Standing now = book.standing();
+      assertThat(now.left().get("link").good()).isEqualTo(3);
+      assertThat(now.left().get("ring").good()).isEqualTo(4);
+      assertThat(before - now.stockLeft().leftMm("link"))
+          .isCloseTo(3 * plan(now).linkEachMm() + 4 * plan(now).ringTurnMm(), Offset.offset(1e-6));
+    }
+
+    @Test
+    void takes_the_links_that_were_cut_for_it_and_counts_none_twice() {
+      JobBook book = JobBook.scroll(Wishes.common().with(WishKeys.STOCK, "3 m").texts());
+      book.enter(new Fact.WireCut("link", 5, 38.1));
+      var id = book.enter(trial);
+      book.enter(new Fact.TrialChosen(id));
+      book.enter(new Fact.TrialChosen(id));
+      assertThat(book.state().piles().of("link").alive()).isEqualTo(5);
+      assertThat(book.standing().left().get("link").good()).isEqualTo(3);
+      assertThat(book.state().wire().uncut("link")).isZero();
+    }
+  }
+}
