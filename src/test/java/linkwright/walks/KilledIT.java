@@ -24,6 +24,7 @@ class KilledIT {
       hurry(walk, "Cut the blanks\n").waitFor("one cut", LONG);
       walk.type("7").waitFor("how many 7", LONG);
       press(walk, "page-down").waitFor("through 7", LONG);
+      Workbench.unread();
       press(walk, "page-down").waitFor("through 8", LONG);
       go(walk, "m", "timers");
       press(walk, "n").waitFor("what for", LONG).type("kettle");

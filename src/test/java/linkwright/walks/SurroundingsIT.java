@@ -197,7 +197,9 @@ class SurroundingsIT {
       String typed = "note from a pipe\n" + "\n".repeat(6) + "where\nquit\n";
       Workbench.Said said = workbench.command(typed, "walk", "--plain");
       assertThat(said.code()).as(said.text()).isZero();
-      assertThat(said.text()).contains("step 1: Make the bench ready", "seen").doesNotContain("\u001b");
+      assertThat(said.text())
+          .contains("step 1: Make the bench ready", "seen")
+          .doesNotContain("\u001b");
       Workbench.Said again = workbench.command("book 20\nquit\n", "walk", "--plain");
       assertThat(again.text()).contains("from a pipe");
     }

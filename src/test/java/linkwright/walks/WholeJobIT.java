@@ -8,6 +8,8 @@ import static linkwright.walks.Workbench.tread;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import linkwright.coach.keys.Key;
 import org.junit.jupiter.api.Test;
 
@@ -65,8 +67,9 @@ class WholeJobIT {
     go(walk, "b", "step 1 of 28");
     hurry(walk, "Cut the blanks\n");
     hurry(walk, "Solder the links\n").waitFor("one through", LONG);
-    press(walk, "space").waitFor("through 2", LONG);
-    press(walk, "u").waitFor("through 1", LONG);
+    int through = through(walk);
+    press(walk, "space").waitFor("through " + (through + 1), LONG);
+    press(walk, "u").waitFor("through " + through, LONG);
     press(walk, "r").waitFor("what do you see?", LONG);
     walk.type("1").waitFor("remedy", LONG).waitFor("redo    1  (too cool)", LONG);
     press(walk, "t").waitFor("in hand 1, from redo", LONG);
@@ -74,8 +77,15 @@ class WholeJobIT {
     hurry(walk, "All done here");
   }
 
+  /** How many came through so far: the links of the trial length are among them. */
+  private static int through(Walk walk) {
+    Matcher found = Pattern.compile("through +([0-9]+)").matcher(walk.screen());
+    assertThat(found.find()).as(walk.screen()).isTrue();
+    return Integer.parseInt(found.group(1));
+  }
+
   private static void wire(Walk walk) throws IOException {
-    go(walk, "w", "wire").waitFor("on hand", LONG);
+    go(walk, "w", "wire").waitFor("On hand", LONG);
     press(walk, "n", "down").type("200 mm");
     press(walk, "ctrl-k").waitFor("200 mm ", LONG).waitFor("░", LONG);
   }

@@ -115,7 +115,7 @@ final class Workbench {
   }
 
   /** A press that would end something counts only when there was time to read it. */
-  private static void unread() {
+  static void unread() {
     try {
       Thread.sleep(UNREAD_MS);
     } catch (InterruptedException e) {
