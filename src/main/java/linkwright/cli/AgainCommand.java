@@ -7,12 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import linkwright.books.BookFile;
+import linkwright.books.EntryLines;
 import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
 import linkwright.coach.again.AgainContent;
-import linkwright.files.BookFile;
-import linkwright.files.EntryLines;
 import linkwright.files.Home;
 import linkwright.files.Library;
 import linkwright.files.PlanFile;
@@ -104,8 +104,7 @@ final class AgainCommand implements Callable<Integer> {
   private int again(JobState earlier, Handbook handbook) {
     Surroundings here = root.here();
     MadeAgain again = MadeAgain.of(earlier, handbook, changes());
-    Standing standing =
-        Standing.ofTyped(again.wish(), again.begun(earlier, handbook), handbook);
+    Standing standing = Standing.ofTyped(again.wish(), again.begun(earlier, handbook), handbook);
     Optional<String> wrong =
         standing.counted().troubles().values().stream()
             .findFirst()
@@ -119,8 +118,7 @@ final class AgainCommand implements Callable<Integer> {
         .sayAll(
             PlanText.of(
                 again.wish().getOrDefault(WishKeys.JOB, earlier.course().name()),
-                new AgainContent(choices.user().units(), earlier.accounts())
-                    .of(again, standing)));
+                new AgainContent(choices.user().units(), earlier.accounts()).of(again, standing)));
     int written = into.map(file -> write(file, again.wish())).orElse(Exit.GOOD);
     return name.isPresent() && written == Exit.GOOD ? begin(again, earlier, handbook) : written;
   }
@@ -135,7 +133,12 @@ final class AgainCommand implements Callable<Integer> {
     String device = Choices.load(root.home()).device(here, root.home());
     Read<String> begun =
         NewBook.begin(
-            root.home(), device, here.clock(), name.orElseThrow(), again.facts(job, earlier), handbook);
+            root.home(),
+            device,
+            here.clock(),
+            name.orElseThrow(),
+            again.facts(job, earlier),
+            handbook);
     if (begun instanceof Read.Bad<String> bad) {
       here.err().say(bad.sentence());
       return Exit.PROBLEMS;

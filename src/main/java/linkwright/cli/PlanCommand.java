@@ -104,9 +104,7 @@ final class PlanCommand implements Callable<Integer> {
     Optional<String> unwritten =
         into.flatMap(
             file ->
-                Root.path(file)
-                    .flatMap(to -> PlanFile.write(to, planned.get().wish()))
-                    .problem());
+                Root.path(file).flatMap(to -> PlanFile.write(to, planned.get().wish())).problem());
     if (unwritten.isPresent()) {
       return root.wrong(unwritten.get());
     }

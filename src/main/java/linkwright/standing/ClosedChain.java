@@ -39,9 +39,7 @@ public record ClosedChain(
     Optional<Plan> plan = standing.counted().plan();
     Fact.WeighedIn in = state.accounts().weighedIn();
     Closing closing =
-        plan.map(
-                known ->
-                    Closing.of(state, known, handbook.routine(state.course().routine())))
+        plan.map(known -> Closing.of(state, known, handbook.routine(state.course().routine())))
             .orElseGet(() -> Closing.of(state, handbook.routine(state.course().routine())));
     boolean priced = !state.accounts().prices().isEmpty();
     return Optional.of(

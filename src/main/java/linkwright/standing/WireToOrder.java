@@ -28,9 +28,7 @@ public record WireToOrder(double linksMm, double linksG, double ringsMm, double 
 
   private static double grams(Plan plan, double wireMm, double lengthMm) {
     return WireMass.grams(
-        WireSection.round(wireMm).areaMm2(),
-        lengthMm,
-        plan.wish().metal().densityGCm3().value());
+        WireSection.round(wireMm).areaMm2(), lengthMm, plan.wish().metal().densityGCm3().value());
   }
 
   /** The mass of both, g. */

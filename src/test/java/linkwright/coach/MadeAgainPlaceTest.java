@@ -14,7 +14,9 @@ import org.junit.jupiter.api.Test;
 
 class MadeAgainPlaceTest {
   private static Apprentice closedJob() {
-    return Apprentice.withAJob(Map.of()).enter(new Fact.JobClosed("Longer tails.")).opens(List.of());
+    return Apprentice.withAJob(Map.of())
+        .enter(new Fact.JobClosed("Longer tails."))
+        .opens(List.of());
   }
 
   @Test

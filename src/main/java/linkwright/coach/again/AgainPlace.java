@@ -135,7 +135,8 @@ public final class AgainPlace implements Place {
           .troubles()
           .forEach(
               (key, sentence) ->
-                  troubles.putIfAbsent(MadeAgain.ASKED.contains(key) ? key : WishKeys.WIRE, sentence));
+                  troubles.putIfAbsent(
+                      MadeAgain.ASKED.contains(key) ? key : WishKeys.WIRE, sentence));
     }
     return troubles;
   }

@@ -35,8 +35,7 @@ public final class ClosedWords {
             price ->
                 words.add(
                     (String.format(Locale.ROOT, "%.2f", price) + " " + came.currency()).strip()));
-    String day =
-        DateTimeFormatter.ISO_LOCAL_DATE.withZone(settings.zone()).format(came.closedAt());
+    String day = DateTimeFormatter.ISO_LOCAL_DATE.withZone(settings.zone()).format(came.closedAt());
     return " " + day + (words.isEmpty() ? "" : ": " + String.join(", ", words));
   }
 }

@@ -29,6 +29,8 @@ final class TrayContent {
   private static Table.Line line(TrayJob job, Model model) {
     String waits = job.waits().isEmpty() ? "" : "waits: " + String.join(", ", job.waits());
     return new Table.Line(
-        List.of(job.name()), List.of(Prose.aside(ClosedWords.stands(job, model.settings())), Prose.stop(waits)), Emphasis.PLAIN);
+        List.of(job.name()),
+        List.of(Prose.aside(ClosedWords.stands(job, model.settings())), Prose.stop(waits)),
+        Emphasis.PLAIN);
   }
 }
