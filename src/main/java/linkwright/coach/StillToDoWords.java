@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.job.Pile;
+import linkwright.routine.PieceKind;
+import linkwright.routine.Stage;
 import linkwright.standing.StillToDo;
 
 /** One line of what is still to do. */
@@ -14,20 +16,20 @@ final class StillToDoWords {
   /** The line for the job on the bench; empty while it has no plan. */
   static String line(OpenJob job) {
     List<String> parts = new ArrayList<>();
-    for (Map.Entry<String, StillToDo> each : job.standing().left().entrySet()) {
+    for (Map.Entry<PieceKind, StillToDo> each : job.standing().left().entrySet()) {
       parts.add(of(each.getKey(), each.getValue(), job.state().piles().of(each.getKey())));
     }
     return parts.isEmpty() ? "" : "Still to do: " + String.join("; ", parts);
   }
 
-  private static String of(String piece, StillToDo left, Pile pile) {
+  private static String of(PieceKind piece, StillToDo left, Pile pile) {
     if (left.more() == 0) {
       return left.wanted() == 1
           ? "no " + piece + ", the one is good"
           : "no " + piece + ", all " + left.wanted() + " are good";
     }
     // A rod or a broken link is there already: it is not cut.
-    String begin = pile.stages().isEmpty() || pile.begins("cut") ? " to cut" : " to begin";
+    String begin = pile.stages().isEmpty() || pile.begins(Stage.CUT) ? " to cut" : " to begin";
     String cut =
         left.toCut().isEmpty()
             ? ""

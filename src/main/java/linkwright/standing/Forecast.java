@@ -1,12 +1,12 @@
 package linkwright.standing;
 
 import java.util.List;
-import java.util.Set;
 import java.util.function.ToIntFunction;
 import linkwright.job.JobState;
 import linkwright.job.Pile;
 import linkwright.job.TimeSheet;
 import linkwright.routine.Counts;
+import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
 
@@ -25,9 +25,6 @@ import linkwright.routine.Step;
 public record Forecast(double seconds, double spread) {
   static final int USUAL_WEIGHT = 3;
   private static final double PIECE_SPREAD = 0.5;
-
-  /** Stages at which a joint is made. */
-  private static final Set<String> JOINTS = Set.of("soldered", "fused", "joined");
 
   /**
    * Work still to do in one step.
@@ -72,7 +69,7 @@ public record Forecast(double seconds, double spread) {
    * @param redosPerJoint how often a joint is made again before it holds
    */
   public static List<Work> workLeft(
-      Routine routine, JobState state, ToIntFunction<String> wantedOf, double redosPerJoint) {
+      Routine routine, JobState state, ToIntFunction<PieceKind> wantedOf, double redosPerJoint) {
     return routine.steps().stream()
         .filter(step -> step.usualSeconds().isPresent())
         .map(step -> left(step, state, wantedOf, redosPerJoint))
@@ -81,18 +78,18 @@ public record Forecast(double seconds, double spread) {
   }
 
   private static Work left(
-      Step step, JobState state, ToIntFunction<String> wantedOf, double redosPerJoint) {
+      Step step, JobState state, ToIntFunction<PieceKind> wantedOf, double redosPerJoint) {
     double usual = step.usualSeconds().getAsLong();
     if (step.counts() == Counts.NOTHING || step.stage().isEmpty()) {
       boolean done = state.course().stepsDone().contains(step.id());
       return new Work(step.id(), done ? 0 : 1, usual, true);
     }
-    String piece = step.stage().keySet().iterator().next();
+    PieceKind piece = step.stage().keySet().iterator().next();
     Pile pile = state.piles().of(piece);
     int come = pile.atOrPast(step.stage().get(piece));
     int left = Math.max(0, wantedOf.applyAsInt(piece) - come);
     boolean batch = step.counts() == Counts.BATCH;
-    boolean joint = JOINTS.contains(step.stage().get(piece));
+    boolean joint = step.stage().get(piece).makesAJoint();
     double again = joint && !batch ? left * redosPerJoint : 0;
     return new Work(step.id(), batch ? Math.min(1, left) : left + again, usual, batch);
   }

@@ -14,6 +14,7 @@ import linkwright.plan.RingLength;
 import linkwright.plan.WishKeys;
 import linkwright.plan.WishedRing;
 import linkwright.quantity.UnitStyle;
+import linkwright.routine.PieceKind;
 
 /**
  * What is out of reason is asked before it is kept: field → the question. Nothing is refused by it;
@@ -197,7 +198,7 @@ public final class Questions {
 
   /** What is asked of so many pieces before they are entered as cut. */
   public static Map<String, String> ofCut(
-      int count, String piece, Standing standing, UnitStyle units) {
+      int count, PieceKind piece, Standing standing, UnitStyle units) {
     Questions questions = new Questions(units);
     StillToDo left = standing.left().get(piece);
     int wanted = left == null ? MANY_PIECES : Math.max(1, left.wanted());

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import linkwright.job.JobState;
 import linkwright.job.Pile;
+import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
 import linkwright.yield.Rate;
 
@@ -17,14 +18,14 @@ import linkwright.yield.Rate;
  */
 record Redos(double perJoint, OptionalDouble expected) {
 
-  static Redos of(Optional<Routine> routine, JobState state, Map<String, StillToDo> left) {
+  static Redos of(Optional<Routine> routine, JobState state, Map<PieceKind, StillToDo> left) {
     if (routine.isEmpty() || left.isEmpty()) {
       return new Redos(0, OptionalDouble.empty());
     }
     int good = 0;
     int again = 0;
     int more = 0;
-    for (Map.Entry<String, StillToDo> kind : left.entrySet()) {
+    for (Map.Entry<PieceKind, StillToDo> kind : left.entrySet()) {
       Pile pile = state.piles().of(kind.getKey());
       good += kind.getValue().good();
       again += pile.sentBack();

@@ -34,6 +34,7 @@ import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.plan.Plan;
 import linkwright.quantity.UnitStyle;
+import linkwright.routine.PieceKind;
 import linkwright.standing.ChainChoices;
 import linkwright.standing.Standing;
 import linkwright.view.Glyphs;
@@ -129,12 +130,12 @@ class OneTruthTest {
     TrayJob tray = tray(bench);
     OptionalInt good = number(tray.stands(), "(\\d+) of \\d+ links? good");
     OptionalInt wanted = number(tray.stands(), "\\d+ of (\\d+) links? good");
-    int more = standing.left().get("link").more();
+    int more = standing.left().get(PieceKind.LINK).more();
     assertThat(wanted.orElseThrow() - good.orElseThrow()).as(where).isEqualTo(more);
     assertThat(number(screen, "Still to do: (\\d+) link").orElse(0)).as(where).isEqualTo(more);
     assertThat(number(screen, "Still to do: \\d+ links?, (\\d+) to cut").orElse(0))
         .as(where)
-        .isEqualTo(more == 0 ? 0 : standing.left().get("link").toCut().orElse(0));
+        .isEqualTo(more == 0 ? 0 : standing.left().get(PieceKind.LINK).toCut().orElse(0));
   }
 
   private void commands(String where, List<Fact> facts) throws IOException {

@@ -75,7 +75,7 @@ class PartJobTest {
         .job()
         .standing()
         .left()
-        .forEach((piece, todo) -> assertThat(todo.good()).as(piece).isPositive());
+        .forEach((piece, todo) -> assertThat(todo.good()).as(piece.id()).isPositive());
   }
 
   @ParameterizedTest

@@ -2,22 +2,19 @@ package linkwright.coach.bench;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.keys.Key;
 import linkwright.job.Fact;
 import linkwright.routine.Remedy;
+import linkwright.routine.Stage;
 import linkwright.routine.Then;
 
 /** What went wrong with pieces: asked for once, entered, and its remedy shown at once. */
 final class BenchFault {
   /** Reasons are numbered with one digit each. */
   private static final int MOST_CHOICES = 9;
-
-  /** Stages at which a joint is made. */
-  private static final Set<String> JOINTS = Set.of("soldered", "fused", "joined");
 
   private BenchFault() {}
 
@@ -49,7 +46,12 @@ final class BenchFault {
     choices.add(
         scrap
             ? new Remedy(
-                "something else", "", "Put it with the scrap of its kind.", wanted, "", "other")
+                "something else",
+                "",
+                "Put it with the scrap of its kind.",
+                wanted,
+                Stage.NONE,
+                "other")
             : new Remedy(
                 "something else",
                 "",
@@ -61,10 +63,10 @@ final class BenchFault {
   }
 
   /** A joint that fails is made again where it was made last before this; else here. */
-  static String usualRedoStage(AtBench at) {
-    List<String> stages = at.pile().stages();
+  static Stage usualRedoStage(AtBench at) {
+    List<Stage> stages = at.pile().stages();
     for (int i = stages.indexOf(at.stage()) - 1; i > 0; i--) {
-      if (JOINTS.contains(stages.get(i))) {
+      if (stages.get(i).makesAJoint()) {
         return stages.get(i);
       }
     }
@@ -89,7 +91,7 @@ final class BenchFault {
                 at.piece(),
                 why.count(),
                 at.stage(),
-                remedy.backTo().isEmpty() ? usualRedoStage(at) : remedy.backTo(),
+                remedy.backTo().equals(Stage.NONE) ? usualRedoStage(at) : remedy.backTo(),
                 at.fromRedo(),
                 reason);
     return Turn.keep(model.with(BenchScreens.remedy(BenchPlace.screen(model), remedy)), fact);

@@ -8,6 +8,7 @@ import linkwright.coach.content.Prose;
 import linkwright.coach.kernel.JobWords;
 import linkwright.coach.kernel.Model;
 import linkwright.routine.Routine;
+import linkwright.routine.Stage;
 import linkwright.standing.CountedPlan;
 import linkwright.standing.Standing;
 
@@ -52,7 +53,7 @@ public final class PlanContent {
   }
 
   private static boolean fuses(Routine routine) {
-    return routine.pieces().values().stream().anyMatch(stages -> stages.contains("fused"));
+    return routine.pieces().values().stream().anyMatch(stages -> stages.contains(Stage.FUSED));
   }
 
   private static Optional<Routine> routine(Model model) {

@@ -11,6 +11,7 @@ import linkwright.job.JobState;
 import linkwright.job.Pile;
 import linkwright.plan.Plan;
 import linkwright.quantity.UnitStyle;
+import linkwright.routine.PieceKind;
 import linkwright.yield.Rate;
 
 /** What this job teaches for the next one like it, in sentences. */
@@ -42,7 +43,7 @@ public final class NextTime {
   }
 
   private static void pieces(List<String> learnt, JobState state, Plan plan) {
-    Pile links = state.piles().of("link");
+    Pile links = state.piles().of(PieceKind.LINK);
     if (links.sentBack() > 0) {
       learnt.add(
           links.sentBack()

@@ -8,6 +8,7 @@ import linkwright.plan.ChainWish;
 import linkwright.quantity.Length;
 import linkwright.quantity.Read;
 import linkwright.quantity.UnitStyle;
+import linkwright.routine.PieceKind;
 import linkwright.wire.DrawPlan;
 import linkwright.wire.Drawing;
 import linkwright.wire.Pass;
@@ -55,7 +56,7 @@ public record DrawDown(
     if (!troubles.isEmpty() || from.isEmpty() || length.isEmpty() || !holes.isGood()) {
       return troubled(troubles);
     }
-    double to = toMm(texts.getOrDefault("piece", "link"), wish);
+    double to = toMm(new PieceKind(texts.getOrDefault("piece", PieceKind.LINK.id())), wish);
     if (to > from.get()) {
       troubles.put(
           "from",
@@ -83,8 +84,8 @@ public record DrawDown(
   }
 
   /** The wire that the plan asks for that kind of piece, mm. */
-  static double toMm(String piece, ChainWish wish) {
-    return piece.equals("ring")
+  static double toMm(PieceKind piece, ChainWish wish) {
+    return piece.equals(PieceKind.RING)
         ? wish.ring().map(ring -> ring.wireMm()).orElse(wish.wireMm())
         : wish.wireMm();
   }

@@ -10,6 +10,7 @@ import linkwright.quantity.Length;
 import linkwright.quantity.Mass;
 import linkwright.quantity.Read;
 import linkwright.quantity.UnitStyle;
+import linkwright.routine.PieceKind;
 import linkwright.wire.WireMass;
 import linkwright.wire.WireSection;
 
@@ -25,7 +26,7 @@ final class WireCame {
     if (!form.text("lengths").isEmpty()) {
       lengths(form, wish).problem().ifPresent(sentence -> troubles.put("lengths", sentence));
     }
-    double planned = DrawDown.toMm(form.text("piece"), wish);
+    double planned = DrawDown.toMm(WireForms.piece(form), wish);
     if (form.text("wire").isEmpty()) {
       troubles.put("wire", "Give the wire's thickness; the plan's is " + units.wire(planned) + ".");
       return troubles;
@@ -33,12 +34,12 @@ final class WireCame {
     Read<Length> wire = Length.readWire(form.text("wire"));
     wire.problem().ifPresent(sentence -> troubles.put("wire", sentence));
     if (wire.map(size -> Math.abs(size.mm() - planned) > NEAR * planned).found().orElse(false)) {
-      troubles.put("wire", another(wire.orThrow().mm(), planned, form.text("piece"), units));
+      troubles.put("wire", another(wire.orThrow().mm(), planned, WireForms.piece(form), units));
     }
     return troubles;
   }
 
-  private static String another(double mm, double planned, String piece, UnitStyle units) {
+  private static String another(double mm, double planned, PieceKind piece, UnitStyle units) {
     String what = "The plan's wire for " + piece + "s is " + units.wire(planned) + ". ";
     return mm > planned
         ? what + "Draw this one down first (esc, then draw), and enter what it gives."
@@ -52,7 +53,7 @@ final class WireCame {
             mm ->
                 (Fact)
                     new Fact.WireAdded(
-                        form.text("piece"), wireMm, mm, form.text("temper"), form.text("batch")))
+                        WireForms.piece(form), wireMm, mm, form.text("temper"), form.text("batch")))
         .toList();
   }
 
@@ -62,7 +63,7 @@ final class WireCame {
         Length.readList(text).map(list -> list.stream().map(Length::mm).toList());
     Read<Mass> mass = Mass.read(text);
     if (!lengths.isGood() && mass.isGood()) {
-      double wire = DrawDown.toMm(form.text("piece"), wish);
+      double wire = DrawDown.toMm(WireForms.piece(form), wish);
       double mm =
           WireMass.lengthMm(
               WireSection.round(wire).areaMm2(),

@@ -27,6 +27,8 @@ import linkwright.job.Fact;
 import linkwright.job.HotWorkState;
 import linkwright.job.Sourced;
 import linkwright.job.WaitEnd;
+import linkwright.routine.PieceKind;
+import linkwright.routine.Stage;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -97,7 +99,9 @@ class FactCodecsTest {
     List<Fact> facts = new ArrayList<>();
     kinds().forEach(kind -> facts.add(full(kind)));
     for (Again again : Again.values()) {
-      facts.add(new Fact.PiecesSentBack("link", 1, "checked", "soldered", true, "gap", again));
+      facts.add(
+          new Fact.PiecesSentBack(
+              PieceKind.LINK, 1, Stage.CHECKED, Stage.SOLDERED, true, "gap", again));
     }
     for (WaitEnd end : WaitEnd.values()) {
       facts.add(new Fact.TimerAnswered(new EntryId("bench-k7", 3), end, "rinsed early"));
