@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -55,7 +56,7 @@ class ShippedCoverageTest {
               routine.steps().stream().map(each -> each.equals(step) ? bare(each) : each).toList();
           assertThat(
                   RoutineChecks.check(
-                          with(routine, bare), LIBRARY.cautions().values(), routine.patterns())
+                          with(routine, bare), LIBRARY.cautions().values(), formers())
                       .stream()
                       .filter(finding -> finding.key().equals("cautions"))
                       .map(Finding::step))
@@ -82,11 +83,16 @@ class ShippedCoverageTest {
             routine.steps().stream().map(step -> changed(step, false, step.cautions())).toList();
         assertThat(
                 RoutineChecks.check(
-                    with(routine, unrinsed), LIBRARY.cautions().values(), routine.patterns()))
+                    with(routine, unrinsed), LIBRARY.cautions().values(), formers()))
             .as("%s without any rinse", routine.id())
             .extracting(Finding::expected)
             .anyMatch(text -> text.contains("rinse: yes"));
       }
+    }
+
+    private static Map<String, Set<String>> formers() {
+      return LIBRARY.patterns().values().stream()
+          .collect(Collectors.toMap(linkwright.link.Pattern::id, pattern -> pattern.formersMm().keySet()));
     }
 
     private static Step bare(Step step) {
