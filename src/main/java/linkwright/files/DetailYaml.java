@@ -3,7 +3,6 @@ package linkwright.files;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import linkwright.quantity.Length;
 import linkwright.quantity.Read;

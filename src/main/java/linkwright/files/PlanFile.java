@@ -109,8 +109,7 @@ public record PlanFile(
     Optional<String> refused =
         reading.wish().map(wish -> wish.metal().notPlanned()).filter(why -> !why.isEmpty());
     refused.ifPresent(why -> from.wrongValue(WishKeys.METAL, why, ""));
-    Optional<ChainWish> wish =
-        wellFormed && refused.isEmpty() ? reading.wish() : Optional.empty();
+    Optional<ChainWish> wish = wellFormed && refused.isEmpty() ? reading.wish() : Optional.empty();
     return new PlanFile(wish, texts, from.problems().all());
   }
 
@@ -132,8 +131,7 @@ public record PlanFile(
 
   private static void namedClasp(Fields from, Library library, Map<String, String> texts) {
     from.optional("clasp", library.reference()::clasp)
-        .ifPresent(
-(Clasp clasp) -> texts.put(WishKeys.CLASP_LENGTH, clasp.id()));
+        .ifPresent((Clasp clasp) -> texts.put(WishKeys.CLASP_LENGTH, clasp.id()));
   }
 
   private static void tell(Fields from, Map<String, Fields> groups, String key, String sentence) {

@@ -16,7 +16,8 @@ final class DangerWords {
       new EnumMap<>(
           Map.of(
               Hazard.PICKLES,
-              words("\\binto (the |a |warm |a short |cold )*pickle\\b|{begins}pickle\\b|\\bacid\\b"),
+              words(
+                  "\\binto (the |a |warm |a short |cold )*pickle\\b|{begins}pickle\\b|\\bacid\\b"),
               Hazard.QUENCHES,
               words("\\{quench\\}|{begins}quench\\b(?! water)|\\bthen quench\\b"),
               Hazard.HEATS,

@@ -23,8 +23,7 @@ public record RoutineDetail(
     Optional<Suits> suits) {
   /** Nothing of all that. */
   public static final RoutineDetail NONE =
-      new RoutineDetail(
-          Optional.empty(), Map.of(), List.of(), List.of(), Optional.empty());
+      new RoutineDetail(Optional.empty(), Map.of(), List.of(), List.of(), Optional.empty());
 
   public RoutineDetail {
     kinds = Collections.unmodifiableMap(new LinkedHashMap<>(kinds));

@@ -7,11 +7,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import linkwright.routine.Caution;
 import linkwright.routine.Finding;
 import linkwright.routine.Hazard;
@@ -55,8 +55,7 @@ class ShippedCoverageTest {
           List<Step> bare =
               routine.steps().stream().map(each -> each.equals(step) ? bare(each) : each).toList();
           assertThat(
-                  RoutineChecks.check(
-                          with(routine, bare), LIBRARY.cautions().values(), formers())
+                  RoutineChecks.check(with(routine, bare), LIBRARY.cautions().values(), formers())
                       .stream()
                       .filter(finding -> finding.key().equals("cautions"))
                       .map(Finding::step))
@@ -92,7 +91,9 @@ class ShippedCoverageTest {
 
     private static Map<String, Set<String>> formers() {
       return LIBRARY.patterns().values().stream()
-          .collect(Collectors.toMap(linkwright.link.Pattern::id, pattern -> pattern.formersMm().keySet()));
+          .collect(
+              Collectors.toMap(
+                  linkwright.link.Pattern::id, pattern -> pattern.formersMm().keySet()));
     }
 
     private static Step bare(Step step) {

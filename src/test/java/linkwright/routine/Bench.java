@@ -156,13 +156,7 @@ final class Bench {
     Draft when(When condition) {
       detail =
           new StepDetail(
-              List.of(),
-              condition,
-              Map.of(),
-              Optional.empty(),
-              List.of(),
-              List.of(),
-              List.of());
+              List.of(), condition, Map.of(), Optional.empty(), List.of(), List.of(), List.of());
       return this;
     }
 

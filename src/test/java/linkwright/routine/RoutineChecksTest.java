@@ -298,17 +298,14 @@ class RoutineChecksTest {
       Bench bench =
           Bench.sound()
               .add(step("warm").does(Hazard.HEATS).cautions("flame"))
-              .add(
-                  step("clean").does(Hazard.PICKLES).rinses().cautions("acid").when(silver));
+              .add(step("clean").does(Hazard.PICKLES).rinses().cautions("acid").when(silver));
       assertThat(bench.sentences())
           .singleElement()
           .asString()
           .startsWith("After step warm the link is not cleaned to the end of the routine.")
           .contains("In jobs where a step with a when is left out.");
       assertThat(
-              bench
-                  .put(step("warm").does(Hazard.HEATS).cautions("flame").when(silver))
-                  .sentences())
+              bench.put(step("warm").does(Hazard.HEATS).cautions("flame").when(silver)).sentences())
           .isEmpty();
     }
 

@@ -15,8 +15,7 @@ import org.junit.jupiter.api.Test;
 
 class JobTraitsTest {
   private static When when(String trait, String... words) {
-    return new When(
-        Map.of(trait, List.of(words)), OptionalDouble.empty(), OptionalDouble.empty());
+    return new When(Map.of(trait, List.of(words)), OptionalDouble.empty(), OptionalDouble.empty());
   }
 
   private static JobTraits traits(String key, String text) {

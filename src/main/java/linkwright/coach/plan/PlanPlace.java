@@ -99,7 +99,8 @@ public final class PlanPlace implements Place {
               : "Not kept yet: " + counted.sentence();
       return Turn.to(model.with(new PlanHeld(told, typed)).trouble(sentence));
     }
-    Map<String, String> questions = Questions.ofPlan(
+    Map<String, String> questions =
+        Questions.ofPlan(
             typed,
             model.handbook().routine(job.state().course().routine()),
             JobTraits.of(form.texts(), model.handbook().reference()),
