@@ -106,7 +106,7 @@ class OneTruthTest {
   private static void wire(String where, Bencher bench, Standing standing) {
     TrayJob tray = tray(bench);
     String screen = screen(bench.press("esc", "w").model());
-    for (String kind : List.of("link", "ring")) {
+    for (PieceKind kind : List.of(PieceKind.LINK, PieceKind.RING)) {
       int lacks = standing.missing().getOrDefault(kind, 0);
       OptionalInt told = number(String.join("; ", tray.waits()), "wire for (\\d+) more " + kind);
       OptionalInt round = number(round(bench.model()), "wire for (\\d+) more " + kind);

@@ -1,5 +1,7 @@
 package linkwright.coach;
 
+import linkwright.routine.PieceKind;
+
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
@@ -53,7 +55,7 @@ class PartJobTest {
   }
 
   private static StillLeft left(Bencher bench, String piece) {
-    var left = bench.job().standing().left().get(piece);
+    var left = bench.job().standing().left().get(new PieceKind(piece));
     return new StillLeft(left.wanted(), left.more());
   }
 

@@ -97,7 +97,7 @@ class PedalTest {
   }
 
   private static int wanted(Bencher bench, String piece) {
-    return bench.job().standing().left().get(piece).wanted();
+    return bench.job().standing().left().get(new PieceKind(piece)).wanted();
   }
 
   static List<String> chains() {

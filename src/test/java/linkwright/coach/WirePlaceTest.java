@@ -150,7 +150,7 @@ class WirePlaceTest {
     void cutTakesWhatThePlanSaysEachTakes() {
       apprentice.press("c", "right", "enter").type("4").press("ctrl-k");
       Fact.WireCut cut = (Fact.WireCut) apprentice.lastFact();
-      assertThat(cut.piece()).isEqualTo("ring");
+      assertThat(cut.piece()).isEqualTo(PieceKind.RING);
       assertThat(cut.count()).isEqualTo(4);
       // A turn of the coil: π (3.2 + 1.0) mm, and a little for its pitch.
       assertThat(cut.eachMm()).isBetween(13.19, 13.6);

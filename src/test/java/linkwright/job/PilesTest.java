@@ -104,10 +104,10 @@ class PilesTest {
 
   @Test
   void where_nothing_is_joined_the_sample_waits_for_the_last_stage() {
-    Piles rings = Piles.of(Map.of("link", List.of("cut", "formed", "finished")));
+    Piles rings = Piles.of(Map.of(PieceKind.LINK, Stage.all(List.of("cut", "formed", "finished"))));
     assertThat(rings.sampled(false, true).of(PieceKind.LINK).waitingFor(new Stage("finished")))
         .isEqualTo(1);
-    Piles oneStage = Piles.of(Map.of("link", List.of("cut")));
+    Piles oneStage = Piles.of(Map.of(PieceKind.LINK, Stage.all(List.of("cut"))));
     assertThat(oneStage.sampled(false, true).of(PieceKind.LINK).finished()).isEqualTo(1);
     assertThat(Piles.NONE.sampled(false, true).of(PieceKind.LINK).alive()).isZero();
     Piles joinedAtOnce =
