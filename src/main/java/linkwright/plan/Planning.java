@@ -59,6 +59,10 @@ public final class Planning {
   /** Sizes that no wire can be cut to are told here, whatever wire there is. */
   private static Read<Plan> counted(
       ChainWish wish, LinkBasis basis, SettledLink link, RingsCounted rings, Counted count) {
+    if (Yield.cut(count.links(), 0, 0, wish.usualLoss(), wish.confidence())
+        instanceof BlanksToCut.OutOfReach never) {
+      return Read.bad(never.sentence());
+    }
     Plan plan = plan(wish, basis, link, rings, count);
     List<String> problems = Cuttable.problems(plan);
     return problems.isEmpty() ? Read.good(plan) : Read.bad(String.join(" ", problems));
@@ -91,6 +95,7 @@ public final class Planning {
         count.oneFewerMm(),
         count.oneMoreMm(),
         count.exactRingInsideMm(),
+        count.tightRingInsideMm(),
         link,
         rings.blankMm(),
         rings.turnMm(),
