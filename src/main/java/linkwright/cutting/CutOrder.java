@@ -21,10 +21,12 @@ public record CutOrder(
     Optional<RingsWanted> rings,
     double kerfMm) {
 
+  /** The most blanks and rings together for which a cutting is planned. */
+  public static final int MOST_PIECES = 100_000;
+
   private static final double LONGEST_MM = 1e6;
   private static final double SHORTEST_MM = 0.1;
   private static final int MOST_LENGTHS = 10_000;
-  private static final long MOST_PIECES = 100_000;
   private static final int MOST_SIZES = 6;
 
   /** Copies the lists, so that an order never changes. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import linkwright.cutting.CutOrder;
 import linkwright.cutting.CutPlan;
 import linkwright.cutting.Cutting;
 import linkwright.cutting.LengthCut;
@@ -29,8 +30,8 @@ public record WireStand(
     LinksAndRings missing,
     double shortLinksMm,
     double shortRingsMm) {
-  /** More than this is not cut for one chain; no cutting is planned for more. */
-  private static final int MOST_PIECES = 100_000;
+  /** More of a kind is not cut for one chain; no cutting is planned for more of both together. */
+  private static final int MOST_PIECES = CutOrder.MOST_PIECES / 2;
 
   public WireStand {
     links = List.copyOf(links);
@@ -87,24 +88,17 @@ public record WireStand(
         new LinksAndRings(
             toCut(left, PieceKind.LINK.id()),
             plan.rings() == 0 ? 0 : toCut(left, PieceKind.RING.id()));
-    boolean apart = rings.isPresent();
-    // Wires apart are planned apart: links are no worse off for want of the rings' wire.
-    CutPlan ofLinks =
+    CutPlan cuts =
         Cutting.plan(
-            plan.order(toCut.links(), apart ? 0 : toCut.rings(), left(links), Optional.empty()));
-    Optional<CutPlan> ofRings =
-        rings.map(
-            lengths ->
-                Cutting.plan(plan.order(0, toCut.rings(), List.of(), Optional.of(left(lengths)))));
+            plan.order(
+                toCut.links(), toCut.rings(), left(links), rings.map(lengths -> left(lengths))));
     return new WireStand(
-        bars(links, ofLinks, false),
-        rings.map(lengths -> bars(lengths, ofRings.orElseThrow(), true)),
+        bars(links, cuts, false),
+        rings.map(lengths -> bars(lengths, cuts, true)),
         toCut,
-        new LinksAndRings(
-            ofLinks.shortBlanks().get(0),
-            ofLinks.shortRings() + ofRings.map(CutPlan::shortRings).orElse(0)),
-        ofLinks.shortLinksMm(),
-        ofLinks.shortRingsMm() + ofRings.map(CutPlan::shortRingsMm).orElse(0.0));
+        new LinksAndRings(cuts.shortBlanks().get(0), cuts.shortRings()),
+        cuts.shortLinksMm(),
+        cuts.shortRingsMm());
   }
 
   private static int toCut(Map<String, StillToDo> left, String piece) {

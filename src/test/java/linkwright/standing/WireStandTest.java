@@ -72,6 +72,17 @@ class WireStandTest {
     }
 
     @Test
+    void lacks_too_where_more_pieces_are_wanted_than_a_cutting_is_planned_for() {
+      JobBook book =
+          JobBook.scroll(
+              Wishes.common().with(WishKeys.STOCK, "5 m").with(WishKeys.FINISHED, "600 m").texts());
+      assertThat(plan(book.standing()).blanksToCut()).isGreaterThan(45_000);
+      book.enter(new Fact.WireCut("link", 30, 38.1));
+      book.enter(new Fact.PiecesScrapped("link", 10, "annealed", false, "melted"));
+      assertThat(book.standing().wire().orElseThrow().shortMm()).isGreaterThan(1_000_000);
+    }
+
+    @Test
     void still_lacks_once_all_that_came_is_used_up() {
       JobBook book = JobBook.scroll(Wishes.common().texts());
       assertThat(book.standing().wireKnown()).as("nothing was said of wire").isFalse();

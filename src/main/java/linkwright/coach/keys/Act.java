@@ -25,6 +25,7 @@ public enum Act {
   DOWN("down", "down", "down"),
   CHOOSE("choose", "open", "enter"),
   NEW_JOB("new-job", "new job", "n"),
+  MAKE_AGAIN("make-again", "make it again", "f"),
   DEMO("demo", "look at the demo", "d"),
 
   THROUGH("through", "one through", "space", "page-down", "enter"),
@@ -187,6 +188,7 @@ public enum Act {
           ONE_MORE,
           JUMP_RINGS,
           OTHER_CLASP,
+          MAKE_AGAIN,
           SAMPLE,
           CHOOSE_TRIAL,
           STRIKE,
