@@ -93,7 +93,7 @@ public record ChainContent(
       String length = units.length(link.lengthMm().getAsDouble());
       rows.add(
           row("link", length + " x " + units.length(link.widthMm().getAsDouble()))
-              .from(link.sizeFrom().word()));
+              .from(link.sizeFrom() == link.insideFrom() ? "" : link.sizeFrom().word()));
     }
     if (plan.rings() > 0) {
       rows.add(row("ring blank", units.length(plan.ringBlankMm())));

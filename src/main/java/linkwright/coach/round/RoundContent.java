@@ -103,7 +103,7 @@ final class RoundContent {
     return job.standing()
         .counted()
         .plan()
-        .map(plan -> plan.links() + " links, " + units.length(plan.lengthMm()))
+        .map(plan -> plan.links() + " links, " + units.about(plan.lengthMm(), plan.plusMinusMm()))
         .orElse(blank ? "not set yet" : "set, but it does not come out");
   }
 
