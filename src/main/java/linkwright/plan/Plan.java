@@ -7,6 +7,7 @@ import linkwright.cutting.BlanksWanted;
 import linkwright.cutting.CutOrder;
 import linkwright.cutting.RingsWanted;
 import linkwright.link.Formed;
+import linkwright.quantity.UnitStyle;
 import linkwright.wire.SolderNeed;
 
 /**
@@ -77,6 +78,13 @@ public record Plan(
     List<String> remarks) {
   public Plan {
     remarks = List.copyOf(remarks);
+  }
+
+  /** What to mind, in sentences with sizes in those units. */
+  public List<String> remarks(UnitStyle units) {
+    return units == UnitStyle.METRIC
+        ? remarks
+        : Remarks.of(wish, link, RingsCounted.of(wish).orThrow(), units);
   }
 
   /** How much longer than wished it comes, mm; negative for shorter. */

@@ -3,6 +3,7 @@ package linkwright.plan;
 import java.util.List;
 import linkwright.fit.Maker;
 import linkwright.quantity.Read;
+import linkwright.quantity.UnitStyle;
 import linkwright.reference.Metal;
 import linkwright.wire.JointKind;
 import linkwright.wire.SolderNeed;
@@ -114,7 +115,7 @@ public final class Planning {
         solder.joints(),
         solder(wish.wireMm(), wish.metal()),
         PullReckoning.of(wish, link.formed()),
-        Remarks.of(wish, link, rings));
+        Remarks.of(wish, link, rings, UnitStyle.METRIC));
   }
 
   /** What one butted joint of that wire takes. */

@@ -13,16 +13,16 @@ import linkwright.quantity.UnitStyle;
 final class Remarks {
   private Remarks() {}
 
-  static List<String> of(ChainWish wish, SettledLink settled, RingsCounted rings) {
+  static List<String> of(ChainWish wish, SettledLink settled, RingsCounted rings, UnitStyle units) {
     List<String> remarks = new ArrayList<>();
     Optional<Formed> formed = settled.formed();
     if (!settled.followed()) {
-      formed.ifPresent(link -> gaps(remarks, link));
+      formed.ifPresent(link -> gaps(remarks, link, units));
       if (settled.proposal().isPresent()) {
         // What was looked for says itself what cannot be had, and what can.
-        settled.proposal().get().shortfall(UnitStyle.METRIC).ifPresent(remarks::add);
+        settled.proposal().get().shortfall(units).ifPresent(remarks::add);
       } else {
-        formed.ifPresent(link -> crossings(remarks, link));
+        formed.ifPresent(link -> crossings(remarks, link, units));
       }
       if (FormersOwned.found(wish.link())) {
         settled
@@ -31,7 +31,7 @@ final class Remarks {
                 (name, mm) ->
                     remarks.add(
                         "No mandrel is named: over "
-                            + UnitStyle.METRIC.length(mm)
+                            + units.length(mm)
                             + " the link comes as long as wished."));
       }
     }
@@ -48,22 +48,25 @@ final class Remarks {
     return remarks.stream().distinct().toList();
   }
 
-  private static void gaps(List<String> remarks, Formed link) {
+  private static void gaps(List<String> remarks, Formed link, UnitStyle units) {
     for (JointGap gap : link.jointGaps()) {
       if (gap.gapMm() > JointGap.FILLS_MM) {
         remarks.add(
-            "A tip stands %.1f mm off the wire it meets: close it, solder will not bridge it."
-                .formatted(gap.gapMm()));
+            "A tip stands "
+                + units.length(gap.gapMm())
+                + " off the wire it meets: close it, solder will not bridge it.");
       }
     }
   }
 
-  private static void crossings(List<String> remarks, Formed link) {
+  private static void crossings(List<String> remarks, Formed link, UnitStyle units) {
     for (Crossing crossing : link.crossings()) {
       remarks.add(
-          "The wire crosses itself %.1f mm and %.1f mm along the blank: take a longer blank or"
-                  .formatted(crossing.atMm(), crossing.andMm())
-              + " other formers.");
+          "The wire crosses itself "
+              + units.length(crossing.atMm())
+              + " and "
+              + units.length(crossing.andMm())
+              + " along the blank: take a longer blank or other formers.");
     }
   }
 }

@@ -43,7 +43,7 @@ class DecimalsTest {
     assertThat(UnitStyle.METRIC.about(456.9, 17.2)).isEqualTo("457 ± 17 mm");
     assertThat(UnitStyle.METRIC.about(1205, 17.2)).isEqualTo("1.205 ± 0.017 m");
     assertThat(UnitStyle.INCH.about(457.2, 16.9)).isEqualTo("18.0 ± 0.7 in");
-    assertThat(UnitStyle.METRIC.about(14.26, 0)).isEqualTo("14.26 mm");
+    assertThat(UnitStyle.METRIC.about(14.26, 0)).isEqualTo("14.3 mm");
   }
 
   @Test

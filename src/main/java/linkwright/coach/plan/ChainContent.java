@@ -34,7 +34,7 @@ public record ChainContent(
     Plan plan = standing.counted().plan().orElseThrow();
     List<Part> parts = new ArrayList<>();
     parts.add(new Rows(figures(standing, plan)));
-    plan.remarks().forEach(each -> parts.add(Prose.stop(words.show(each))));
+    plan.remarks(units).forEach(each -> parts.add(Prose.stop(words.show(each))));
     FinenessWord.of(plan.wish().metal(), plan.massChainG(), reference)
         .forEach(each -> parts.add(Prose.says(words.show(each))));
     parts.addAll(new ChainDetails(units, words, solders).of(standing, plan));
