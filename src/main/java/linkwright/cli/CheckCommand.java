@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import linkwright.books.BookChecks;
 import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
 import linkwright.files.Checking;
@@ -47,7 +48,7 @@ final class CheckCommand implements Callable<Integer> {
       }
       asked.add(path.orThrow());
     }
-    List<Problem> problems = new ArrayList<>(Checking.check(root.home(), asked));
+    List<Problem> problems = new ArrayList<>(Checking.check(root.home(), asked, BookChecks::of));
     if (asked.isEmpty()) {
       Choices.load(root.home()).problems().stream()
           .filter(problem -> !problems.contains(problem))

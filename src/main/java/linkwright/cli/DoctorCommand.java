@@ -2,9 +2,9 @@ package linkwright.cli;
 
 import java.io.IOException;
 import java.util.concurrent.Callable;
+import linkwright.books.Examination;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
-import linkwright.files.Examination;
 import linkwright.terminal.Environment;
 import picocli.CommandLine.Command;
 

@@ -12,7 +12,6 @@ import java.util.Set;
 import java.util.stream.Stream;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.Problem;
-import linkwright.quantity.Read;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
 
@@ -23,15 +22,23 @@ public final class Checking {
       Set.of("bench", "persons", "plate", "flame", "pickle", "fire-watch");
   private static final Set<String> SETTINGS_KEYS = Set.of("units", "words", "theme", "flash");
 
+  /** Finds the problems of a job book, which knows more than its file. */
+  public interface BookCheck {
+    /** Every problem of the book there, located. */
+    List<Problem> problems(Path book, Library library);
+  }
+
   private final Home home;
+  private final BookCheck bookCheck;
   private final List<Problem> problems = new ArrayList<>();
   private final Set<ProblemList> checked = new LinkedHashSet<>();
   private final List<Fields> plans = new ArrayList<>();
   private final List<Path> books = new ArrayList<>();
   private Library library;
 
-  private Checking(Home home) {
+  private Checking(Home home, BookCheck bookCheck) {
     this.home = home;
+    this.bookCheck = bookCheck;
     this.library = LibraryReading.NOTHING;
   }
 
@@ -41,9 +48,10 @@ public final class Checking {
    * @param home the user's folder
    * @param paths files and folders to check, each file told by its keys; none means all that ships
    *     and all in the user's folder
+   * @param bookCheck what tells the problems of a book
    */
-  public static List<Problem> check(Home home, List<Path> paths) {
-    Checking checking = new Checking(home);
+  public static List<Problem> check(Home home, List<Path> paths, BookCheck bookCheck) {
+    Checking checking = new Checking(home, bookCheck);
     if (paths.isEmpty()) {
       checking.everything();
     } else {
@@ -57,7 +65,7 @@ public final class Checking {
     problems.addAll(library.problems());
     problems.addAll(UserSettings.load(home).problems());
     problems.addAll(BenchFile.load(home).problems());
-    home.books(problems).forEach(this::book);
+    check(home.books(problems));
   }
 
   private void these(List<Path> paths) {
@@ -71,7 +79,7 @@ public final class Checking {
       }
     }
     library = reading.library();
-    books.forEach(this::book);
+    check(books);
     plans.forEach(plan -> PlanFile.of(plan, library));
     checked.forEach(list -> problems.addAll(list.all()));
   }
@@ -130,16 +138,7 @@ public final class Checking {
     }
   }
 
-  private void book(Path path) {
-    Read<BookFile> book = BookFile.look(path);
-    book.problem()
-        .ifPresent(sentence -> problems.add(new Problem(path.toString(), 0, 0, sentence, "")));
-    book.found()
-        .ifPresent(
-            found -> {
-              problems.addAll(found.problems());
-              problems.addAll(
-                  found.unknownSteps(id -> Optional.ofNullable(library.routines().get(id))));
-            });
+  private void check(List<Path> found) {
+    found.forEach(book -> problems.addAll(bookCheck.problems(book, library)));
   }
 }

@@ -1,7 +1,7 @@
 package linkwright.files;
 
 /** A file's name, as the user knows it, and what is in it before it is read. */
-final class DataFile {
+public final class DataFile {
   private final String name;
   private final byte[] bytes;
 
@@ -11,11 +11,13 @@ final class DataFile {
     this.bytes = bytes;
   }
 
-  String name() {
+  /** The file, as problems name it. */
+  public String name() {
     return name;
   }
 
-  byte[] bytes() {
+  /** What stands in it. */
+  public byte[] bytes() {
     return bytes;
   }
 }

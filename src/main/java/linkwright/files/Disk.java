@@ -13,11 +13,11 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Set;
 
 /** Writes that are on the disk, not only in the system's memory, when they return. */
-final class Disk {
+public final class Disk {
   private Disk() {}
 
   /** Makes a file that must not exist yet; if the disk refuses, nothing of it is left. */
-  static void create(Path path, byte[] bytes) throws IOException {
+  public static void create(Path path, byte[] bytes) throws IOException {
     write(path, bytes, true);
     syncFolder(path);
   }
@@ -26,23 +26,23 @@ final class Disk {
    * Puts a whole new text in a file's place: at any moment either the old or the new is there. A
    * link gives way to a file: what it led to, wherever that is, stays as it was.
    */
-  static void replace(Path path, byte[] bytes) throws IOException {
+  public static void replace(Path path, byte[] bytes) throws IOException {
     replace(path, bytes, true);
     syncFolder(path);
   }
 
   /** The same without waiting for the disk; after a power cut it may be the old or nothing. */
-  static void replaceUnsynced(Path path, byte[] bytes) throws IOException {
+  public static void replaceUnsynced(Path path, byte[] bytes) throws IOException {
     replace(path, bytes, false);
   }
 
   /** Makes a folder and those above it that are not there, for their owner alone. */
-  static void folders(Path folder) throws IOException {
+  public static void folders(Path folder) throws IOException {
     Files.createDirectories(folder, attributes(folder, "rwx------"));
   }
 
   /** What a new file is made with where the system knows it: it is its owner's alone. */
-  static FileAttribute<?>[] privately(Path path) {
+  public static FileAttribute<?>[] privately(Path path) {
     return attributes(path, "rw-------");
   }
 
@@ -84,7 +84,8 @@ final class Disk {
     }
   }
 
-  static void writeFully(FileChannel channel, byte[] bytes) throws IOException {
+  /** All the bytes, however many writes it takes. */
+  public static void writeFully(FileChannel channel, byte[] bytes) throws IOException {
     ByteBuffer buffer = ByteBuffer.wrap(bytes);
     while (buffer.hasRemaining()) {
       channel.write(buffer);

@@ -9,11 +9,17 @@ import java.nio.file.Path;
 import java.util.Locale;
 
 /** Says for a jeweller what a disk refuses to do. */
-final class DiskTrouble {
+public final class DiskTrouble {
+  /** A trouble that says itself what it is, as a whole sentence. */
+  public interface Explained {
+    /** What is wrong and what to do. */
+    String sentence();
+  }
+
   private DiskTrouble() {}
 
   /** Why a file cannot be read. */
-  static String reading(Path path, IOException trouble) {
+  public static String reading(Path path, IOException trouble) {
     if (trouble instanceof NoSuchFileException) {
       return "There is no file " + path + ".";
     }
@@ -24,20 +30,12 @@ final class DiskTrouble {
   }
 
   /** Why a file cannot be written. */
-  static String writing(Path path, IOException trouble) {
-    if (trouble instanceof BookWriter.ChangedMeanwhile) {
-      return reason(trouble) + ". Nothing was written: close the job and open it again.";
+  public static String writing(Path path, IOException trouble) {
+    if (trouble instanceof Explained own) {
+      return own.sentence();
     }
-    if (trouble instanceof BookWriter.Uncertain) {
-      return "It is not known whether this was kept: the disk failed while it was written to "
-          + path
-          + " and again while it was taken back. Look in the book when the job is opened again,"
-          + " before you enter it a second time.";
-    }
-    if (trouble instanceof BookLock.NotAFile || reason(trouble).contains("Is a directory")) {
-      return "There is a folder, or something else that is no file, where "
-          + path
-          + " should be: move it away.";
+    if (reason(trouble).contains("Is a directory")) {
+      return noFile(path);
     }
     String reason = reason(trouble);
     String lower = reason.toLowerCase(Locale.ROOT);
@@ -64,6 +62,13 @@ final class DiskTrouble {
       return "Something else already stands at " + path + ": move it away or choose another name.";
     }
     return "The file " + path + " cannot be written: " + reason + ".";
+  }
+
+  /** Something that is no file stands where one should. */
+  public static String noFile(Path path) {
+    return "There is a folder, or something else that is no file, where "
+        + path
+        + " should be: move it away.";
   }
 
   private static String reason(IOException trouble) {

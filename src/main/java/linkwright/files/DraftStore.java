@@ -83,16 +83,16 @@ public final class DraftStore {
     drafts.forEach(
         (form, texts) -> {
           out.append("  ");
-          BookText.quoted(out, form);
+          YamlScalar.quoted(out, form);
           out.append(": {");
           String[] comma = {""};
           texts.forEach(
               (field, text) -> {
                 if (!text.isBlank()) {
                   out.append(comma[0]);
-                  BookText.quoted(out, field);
+                  YamlScalar.quoted(out, field);
                   out.append(": ");
-                  BookText.quoted(out, text);
+                  YamlScalar.quoted(out, text);
                   comma[0] = ", ";
                 }
               });

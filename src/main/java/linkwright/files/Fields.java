@@ -21,7 +21,7 @@ import org.yaml.snakeyaml.nodes.SequenceNode;
  * a stand-in is given back, so that reading goes on and finds the rest; {@link #sound} then says
  * whether the values may be used. A key that nobody asked for is unknown.
  */
-final class Fields {
+public final class Fields {
   private final MappingNode node;
   private final String what;
   private final ProblemList problems;
@@ -64,7 +64,7 @@ final class Fields {
   }
 
   /** The document of a file as fields, after looking at its format line. */
-  static Optional<Fields> ofFile(byte[] bytes, String what, ProblemList problems) {
+  public static Optional<Fields> ofFile(byte[] bytes, String what, ProblemList problems) {
     Optional<Node> document = YamlText.compose(bytes, problems);
     if (document.isEmpty()) {
       return Optional.empty();
@@ -100,27 +100,27 @@ final class Fields {
   }
 
   /** Whether a key is there. */
-  boolean has(String key) {
+  public boolean has(String key) {
     return find(key).isPresent();
   }
 
   /** A text that must be there and say something. */
-  String text(String key) {
+  public String text(String key) {
     return scalar(key, true).map(ScalarNode::getValue).orElse("");
   }
 
   /** A text that may be missing: then it is empty. */
-  String textOrEmpty(String key) {
+  public String textOrEmpty(String key) {
     return scalar(key, false).map(ScalarNode::getValue).orElse("");
   }
 
   /** A value that must be there, such as a length with its unit; the stand-in if it is not. */
-  <T> T value(String key, Function<String, Read<T>> reader, T standIn) {
+  public <T> T value(String key, Function<String, Read<T>> reader, T standIn) {
     return scalar(key, true).flatMap(one -> read(one, key, reader)).orElse(standIn);
   }
 
   /** A value that may be missing. */
-  <T> Optional<T> optional(String key, Function<String, Read<T>> reader) {
+  public <T> Optional<T> optional(String key, Function<String, Read<T>> reader) {
     return scalar(key, false).flatMap(one -> read(one, key, reader));
   }
 
@@ -149,7 +149,7 @@ final class Fields {
   }
 
   /** A group of keys, if it is there. */
-  Optional<Fields> group(String key, String groupWhat) {
+  public Optional<Fields> group(String key, String groupWhat) {
     Optional<Node> found = find(key);
     if (found.isEmpty()) {
       return Optional.empty();
@@ -162,7 +162,7 @@ final class Fields {
   }
 
   /** A list of groups of keys; empty if it is missing. */
-  List<Fields> groups(String key, String groupWhat) {
+  public List<Fields> groups(String key, String groupWhat) {
     List<Fields> groups = new ArrayList<>();
     for (Node item : sequence(key)) {
       if (item instanceof MappingNode mapping) {
@@ -187,7 +187,7 @@ final class Fields {
   }
 
   /** The names of all keys as they stand. */
-  List<String> names() {
+  public List<String> names() {
     return List.copyOf(values.keySet());
   }
 
@@ -259,7 +259,7 @@ final class Fields {
   }
 
   /** Tells the keys that nobody asked for, and answers whether all was well within this group. */
-  boolean sound() {
+  public boolean sound() {
     if (!closed) {
       closed = true;
       keys.forEach(

@@ -101,7 +101,7 @@ public record Home(Path folder) {
   }
 
   /** Reads an ordinary file. Anything else may have no end, or never begin. */
-  static Optional<DataFile> read(Path path, List<Problem> problems) {
+  public static Optional<DataFile> read(Path path, List<Problem> problems) {
     try {
       if (Files.exists(path) && !Files.isRegularFile(path)) {
         String what = Files.isDirectory(path) ? " is a folder." : " is not an ordinary file.";

@@ -30,7 +30,7 @@ final class NodeWords {
 
   /** A single value as it stands, else what it is. */
   static String shown(Node node) {
-    return node instanceof ScalarNode one ? BookReading.excerpt(one.getValue()) : kind(node);
+    return node instanceof ScalarNode one ? ProblemList.excerpt(one.getValue()) : kind(node);
   }
 
   /** The text with a capital at its start. */

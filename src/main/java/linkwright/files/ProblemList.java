@@ -7,14 +7,15 @@ import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.nodes.Node;
 
 /** Everything found wrong in one file so far. */
-final class ProblemList {
+public final class ProblemList {
   private static final int MOST_TOLD = 20;
   private static final int LONGEST_SENTENCE = 1000;
 
   private final String file;
   private final List<Problem> problems = new ArrayList<>();
 
-  ProblemList(String file) {
+  /** No problems yet of that file. */
+  public ProblemList(String file) {
     this.file = file;
   }
 
@@ -51,7 +52,7 @@ final class ProblemList {
   }
 
   /** The first problems of a file, and how many more there are: nobody reads a thousand. */
-  static List<Problem> first(String file, List<Problem> problems) {
+  public static List<Problem> first(String file, List<Problem> problems) {
     if (problems.size() <= MOST_TOLD) {
       return List.copyOf(problems);
     }
@@ -65,5 +66,13 @@ final class ProblemList {
             more == 1 ? "One problem more." : more + " problems more.",
             "Mend these first, then check again."));
     return List.copyOf(told);
+  }
+
+  /** What stands in a file, as one line of 80 characters at most. */
+  public static String excerpt(String text) {
+    String shown = text.strip().replaceAll("\\p{Cntrl}|\uFFFD", "?");
+    return shown.codePointCount(0, shown.length()) <= 80
+        ? shown
+        : shown.substring(0, shown.offsetByCodePoints(0, 77)) + "…";
   }
 }

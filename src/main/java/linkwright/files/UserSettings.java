@@ -95,7 +95,7 @@ public record UserSettings(
     device.ifPresent(
         name -> {
           text.append("device: ");
-          BookText.quoted(text, name);
+          YamlScalar.quoted(text, name);
           text.append('\n');
         });
     text.append("font-size: ").append(fontSize).append('\n');

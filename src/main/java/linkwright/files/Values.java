@@ -10,7 +10,7 @@ import linkwright.quantity.Nearest;
 import linkwright.quantity.Read;
 
 /** Readers for the plain values of files, in the manner of the quantities' own. */
-final class Values {
+public final class Values {
   private static final Pattern NUMBER = Pattern.compile("[-+]?\\d+(\\.\\d+)?([eE][-+]?\\d+)?");
   private static final Pattern ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
 
@@ -59,7 +59,7 @@ final class Values {
   }
 
   /** A whole number of 1 or more. */
-  static Read<Integer> whole(String text) {
+  public static Read<Integer> whole(String text) {
     Read<Integer> read = Count.read(text, 1, Integer.MAX_VALUE);
     return read.isGood() ? read : Read.bad("\"" + text + "\" is not a whole number of 1 or more.");
   }

@@ -39,7 +39,7 @@ class NothingLostTest {
     assertThat(bench.entries())
         .last()
         .satisfies(
-            e -> assertThat(linkwright.files.facts.FactCodecs.kind(e.fact())).isEqualTo(kind));
+            e -> assertThat(linkwright.books.facts.FactCodecs.kind(e.fact())).isEqualTo(kind));
     assertThat(bench.model().held().form()).isEmpty();
     assertThat(bench.job().drafts()).doesNotContainKey(draft);
     assertThat(bench.performed(Effect.DropDraft.class))

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import linkwright.books.BookChecks;
 import linkwright.quantity.Problem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -20,7 +21,7 @@ class CheckingTest {
   }
 
   private List<String> check(Path... paths) {
-    return Checking.check(new Home(folder), List.of(paths)).stream()
+    return Checking.check(new Home(folder), List.of(paths), BookChecks::of).stream()
         .map(Problem::sentence)
         .toList();
   }
@@ -103,7 +104,7 @@ class CheckingTest {
 
   @Test
   void aBookIsToldByItsFirstLinesWhateverElseIsWrong() throws IOException {
-    Path book = file("jobs/b.yaml", BookText.HEADER + "\nnot an entry\n");
+    Path book = file("jobs/b.yaml", "# Linkwright job book, format 2.\nnot an entry\n");
     assertThat(check(book))
         .singleElement()
         .asString()

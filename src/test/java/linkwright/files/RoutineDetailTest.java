@@ -5,10 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import linkwright.books.BookChecks;
+import linkwright.books.BookFile;
+import linkwright.books.EntryLines;
 import linkwright.job.Fact;
 import linkwright.quantity.Problem;
 import linkwright.routine.Level;
@@ -23,6 +27,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** What routines may say besides their steps, and the former names of steps. */
 class RoutineDetailTest {
+  private static final Instant NOW = Instant.parse("2026-11-25T20:00:00Z");
+
   private static final String ROUTINE =
       """
       format: 1
@@ -170,16 +176,14 @@ class RoutineDetailTest {
     Routine mine = library(ROUTINE).routines().get("mine");
     assertThat(mine.step("cut")).map(Step::id).contains("saw-links");
     assertThat(mine.step("gone")).isEmpty();
-    try (BookFile book =
-        BookFile.create(home.jobs(), "Trace", "bench", BookFileTest.NOW).orThrow()) {
+    try (BookFile book = BookFile.create(home.jobs(), "Trace", "bench", NOW).orThrow()) {
       List<Fact> facts =
           List.of(
               new Fact.JobOpened("Trace", "mine"),
               new Fact.StepOpened("cut-links"),
               new Fact.StepOpened("polish-links"));
       for (Fact fact : facts) {
-        book.append(List.of(EntryLines.line(book.nextNumber(), BookFileTest.NOW, "bench", fact)))
-            .orThrow();
+        book.append(List.of(EntryLines.line(book.nextNumber(), NOW, "bench", fact))).orThrow();
       }
       assertThat(book.unknownSteps(id -> Optional.of(mine)))
           .singleElement()
@@ -190,7 +194,7 @@ class RoutineDetailTest {
                     .isEqualTo("The step \"polish-links\" is not in the routine mine any more.");
               });
     }
-    assertThat(Checking.check(home, List.of()))
+    assertThat(Checking.check(home, List.of(), BookChecks::of))
         .extracting(Problem::wrong)
         .contains("The step \"polish-links\" is not in the routine mine any more.");
   }

@@ -8,7 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
-import linkwright.files.DeviceId;
+import linkwright.books.DeviceId;
 import linkwright.files.Home;
 import linkwright.files.Slug;
 import linkwright.files.UserSettings;

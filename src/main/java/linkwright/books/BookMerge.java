@@ -1,0 +1,225 @@
+package linkwright.books;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import linkwright.books.BookScan.Row;
+import linkwright.files.Disk;
+import linkwright.files.DiskTrouble;
+import linkwright.quantity.Problem;
+import linkwright.quantity.Read;
+
+/**
+ * Books of one job from several machines, taken together as a set of lines. What comes out depends
+ * on that set alone: neither on the order of the books nor on how often or in what steps they are
+ * united. Each device's entries stand in the order of their numbers, whatever its clock said; those
+ * of several devices lie between one another by their times.
+ *
+ * @param texts the lines of the new book as they stood, without its header
+ * @param problems what was met in the books, and entries that say two things
+ * @param summary what comes from where, in sentences
+ */
+public record BookMerge(List<String> texts, List<Problem> problems, List<String> summary) {
+  private static final String OPENED = "job-opened";
+
+  /** Copies the lists. */
+  public BookMerge {
+    texts = List.copyOf(texts);
+    problems = List.copyOf(problems);
+    summary = List.copyOf(summary);
+  }
+
+  /** A book and its lines by their text. */
+  private record Source(Path path, Map<String, Row> rows) {
+    Set<BookLine> openings() {
+      Set<BookLine> openings = new HashSet<>();
+      for (Row row : rows.values()) {
+        row.entry().filter(entry -> entry.kind().equals(OPENED)).ifPresent(openings::add);
+      }
+      return openings;
+    }
+  }
+
+  /** A line with the time by which it is put between those of other devices. */
+  private record Placed(Instant time, Row row) {
+    static final Comparator<Placed> ORDER =
+        Comparator.comparing(Placed::time)
+            .thenComparing(placed -> entry(placed.row()).device())
+            .thenComparing(Placed::row, BY_NUMBER);
+  }
+
+  private static final Comparator<Row> BY_NUMBER =
+      Comparator.<Row>comparingInt(row -> entry(row).number())
+          .thenComparing(row -> entry(row).at())
+          .thenComparing(Row::text);
+
+  /**
+   * Reads books and unites their lines; the books themselves stay as they are.
+   *
+   * @param books one file or more; one alone is put in order and becomes a book of this format
+   * @return the union, or a sentence if one cannot be read or they are of different jobs
+   */
+  public static Read<BookMerge> of(List<Path> books) {
+    List<Source> sources = new ArrayList<>();
+    List<Problem> problems = new ArrayList<>();
+    List<String> unreadable = new ArrayList<>();
+    for (Path path : books) {
+      Read<BookFile> read = BookFile.look(path);
+      read.problem().ifPresent(unreadable::add);
+      read.found()
+          .ifPresent(
+              book -> {
+                problems.addAll(book.problems());
+                Map<String, Row> rows = new LinkedHashMap<>();
+                book.rows().forEach(row -> rows.put(row.text(), row));
+                sources.add(new Source(path, rows));
+              });
+    }
+    if (!unreadable.isEmpty()) {
+      return Read.bad(String.join(" ", unreadable));
+    }
+    for (Source other : sources) {
+      if (!sameJob(sources.get(0), other)) {
+        return Read.bad(
+            sources.get(0).path()
+                + " and "
+                + other.path()
+                + " are books of two jobs: they do not begin with one and the same entry. Only"
+                + " books of one job are united.");
+      }
+    }
+    Map<String, Row> union = new TreeMap<>();
+    sources.forEach(source -> union.putAll(source.rows()));
+    Map<String, List<Row>> byDevice = byDevice(union);
+    problems.addAll(twice(byDevice));
+    return Read.good(new BookMerge(inOrder(union, byDevice), problems, summary(sources, byDevice)));
+  }
+
+  /** The lines of two books, each given by its own, united. */
+  static List<String> of(List<String> one, List<String> other) {
+    Map<String, Row> union = new TreeMap<>();
+    for (List<String> texts : List.of(one, other)) {
+      byte[] bytes = (String.join("\n", texts) + "\n").getBytes(StandardCharsets.UTF_8);
+      BookScan.of(bytes).rows().forEach(row -> union.put(row.text(), row));
+    }
+    return inOrder(union, byDevice(union));
+  }
+
+  private static boolean sameJob(Source one, Source other) {
+    Set<BookLine> shared = one.openings();
+    Set<BookLine> others = other.openings();
+    if (shared.isEmpty() || others.isEmpty()) {
+      return other.rows().keySet().stream().anyMatch(one.rows()::containsKey);
+    }
+    shared.retainAll(others);
+    return !shared.isEmpty();
+  }
+
+  private static Map<String, List<Row>> byDevice(Map<String, Row> union) {
+    Map<String, List<Row>> byDevice = new TreeMap<>();
+    for (Row row : union.values()) {
+      row.entry()
+          .ifPresent(
+              entry -> byDevice.computeIfAbsent(entry.device(), any -> new ArrayList<>()).add(row));
+    }
+    byDevice.values().forEach(rows -> rows.sort(BY_NUMBER));
+    return byDevice;
+  }
+
+  /**
+   * A clock that was set back does not pull an entry before the ones that its device made first.
+   */
+  private static List<String> inOrder(Map<String, Row> union, Map<String, List<Row>> byDevice) {
+    List<Placed> placed = new ArrayList<>();
+    for (List<Row> rows : byDevice.values()) {
+      Instant latest = Instant.MIN;
+      for (Row row : rows) {
+        latest = entry(row).at().isAfter(latest) ? entry(row).at() : latest;
+        placed.add(new Placed(latest, row));
+      }
+    }
+    placed.sort(Placed.ORDER);
+    List<String> texts = new ArrayList<>(placed.stream().map(each -> each.row().text()).toList());
+    union.values().stream()
+        .filter(row -> row.entry().isEmpty())
+        .forEach(row -> texts.add(row.text()));
+    return texts;
+  }
+
+  private static List<Problem> twice(Map<String, List<Row>> byDevice) {
+    List<Problem> problems = new ArrayList<>();
+    byDevice.forEach(
+        (device, rows) -> {
+          Set<Integer> numbers = new HashSet<>();
+          Set<Integer> told = new TreeSet<>();
+          rows.stream()
+              .map(row -> entry(row).number())
+              .filter(number -> !numbers.add(number))
+              .forEach(told::add);
+          for (int number : told) {
+            problems.add(
+                new Problem(
+                    "the books together",
+                    0,
+                    0,
+                    "There are two entries " + number + " of " + device + ".",
+                    "Both are kept and used: two machines may have been called alike."));
+          }
+        });
+    return problems;
+  }
+
+  private static List<String> summary(List<Source> sources, Map<String, List<Row>> byDevice) {
+    List<String> summary = new ArrayList<>();
+    for (Source source : sources) {
+      List<Source> others =
+          sources.stream().filter(each -> !each.path().equals(source.path())).toList();
+      long own =
+          source.rows().keySet().stream()
+              .filter(text -> others.stream().noneMatch(each -> each.rows().containsKey(text)))
+              .count();
+      summary.add(source.path() + ": " + lines(source.rows().size()) + ", " + own + " only there.");
+    }
+    byDevice.forEach(
+        (device, rows) ->
+            summary.add(
+                device
+                    + ": "
+                    + lines(rows.size())
+                    + ", "
+                    + entry(rows.get(0)).number()
+                    + " to "
+                    + entry(rows.get(rows.size() - 1)).number()
+                    + "."));
+    return summary;
+  }
+
+  private static String lines(int count) {
+    return count == 1 ? "1 entry" : count + " entries";
+  }
+
+  private static BookLine entry(Row row) {
+    return row.entry().orElseThrow();
+  }
+
+  /** Writes the new book, which must not be there yet; a disk that refuses leaves nothing of it. */
+  public Read<Path> write(Path into) {
+    String text = BookText.HEADER + "\n" + String.join("\n", texts) + (texts.isEmpty() ? "" : "\n");
+    try {
+      Disk.create(into, text.getBytes(StandardCharsets.UTF_8));
+      return Read.good(into);
+    } catch (IOException trouble) {
+      return Read.bad(DiskTrouble.writing(into, trouble));
+    }
+  }
+}

@@ -1,0 +1,284 @@
+package linkwright.books;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import linkwright.files.Disk;
+import linkwright.files.DiskTrouble;
+import linkwright.files.ProblemList;
+import linkwright.files.Slug;
+import linkwright.quantity.Problem;
+import linkwright.quantity.Read;
+
+/**
+ * How a book was opened: with a lock and a writer, or only to look, and why.
+ *
+ * @param lock held while the book is written
+ * @param writer the end of the file, if it may be written
+ * @param whyReadOnly a sentence, if it may not
+ * @param problems what was met on opening
+ */
+record BookOpening(
+    Optional<BookLock> lock,
+    Optional<BookWriter> writer,
+    Optional<String> whyReadOnly,
+    List<Problem> problems) {
+  /** Far beyond any job: a file that long is not a book, and reading it would fill the memory. */
+  private static final long LONGEST_BYTES = 256L << 20;
+
+  private static final DateTimeFormatter TORN_TIME =
+      DateTimeFormatter.ofPattern("yyyyMMdd'T'HHmmss'Z'", Locale.ROOT).withZone(ZoneOffset.UTC);
+
+  static Read<Path> create(Path folder, String jobName) {
+    Path path = folder;
+    try {
+      Disk.folders(folder);
+      Set<String> taken = namesIn(folder);
+      while (true) {
+        path = folder.resolve(Slug.of(jobName, taken::contains) + ".yaml");
+        try {
+          Disk.create(path, (BookText.HEADER + "\n").getBytes(StandardCharsets.UTF_8));
+          return Read.good(path);
+        } catch (FileAlreadyExistsException anotherWasQuicker) {
+          taken.addAll(namesIn(folder));
+        }
+      }
+    } catch (IOException trouble) {
+      return Read.bad(DiskTrouble.writing(path, trouble));
+    }
+  }
+
+  /** What the files of a folder are called up to the first dot, in small letters. */
+  private static Set<String> namesIn(Path folder) throws IOException {
+    Set<String> names = new HashSet<>();
+    try (Stream<Path> files = Files.list(folder)) {
+      files.forEach(
+          file -> {
+            String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
+            int dot = name.indexOf('.');
+            names.add(dot < 0 ? name : name.substring(0, dot));
+          });
+    }
+    return names;
+  }
+
+  /** Opens without a lock, changing nothing; the reason is what an attempt to add is told. */
+  static Read<BookFile> toLook(Path path, String device, String reason) {
+    return read(path)
+        .flatMap(
+            bytes -> {
+              BookScan scan = BookScan.of(bytes);
+              return known(bytes, BookMarks.whyNone(path, bytes, scan))
+                  .map(book -> looking(path, device, reason, book, scan));
+            });
+  }
+
+  private static Read<byte[]> known(byte[] bytes, Optional<String> whyNoBook) {
+    return whyNoBook.map(Read::<byte[]>bad).orElseGet(() -> Read.good(bytes));
+  }
+
+  private static Path withoutLink(Path path) {
+    try {
+      return Files.isSymbolicLink(path) ? path.toRealPath() : path;
+    } catch (IOException leadsNowhere) {
+      return path;
+    }
+  }
+
+  private static BookFile looking(
+      Path path, String device, String reason, byte[] bytes, BookScan scan) {
+    List<Problem> problems = new ArrayList<>();
+    if (scan.wholeBytes() < bytes.length) {
+      problems.add(torn(path, bytes, scan, "It is not used, and left as it is for now."));
+    }
+    problems.addAll(LastShown.of(path).problems(path.toString(), scan.rows(), scan.lines()));
+    return new BookFile(
+        path,
+        device,
+        scan,
+        BookMarks.format(bytes) >= BookText.FORMAT,
+        new BookOpening(Optional.empty(), Optional.empty(), Optional.of(reason), problems));
+  }
+
+  private static Read<byte[]> read(Path path) {
+    try {
+      if (Files.isDirectory(path)) {
+        return Read.bad(path + " is a folder, not a job book.");
+      }
+      if (Files.exists(path) && !Files.isRegularFile(path)) {
+        return Read.bad(path + " is no job book: it is not an ordinary file.");
+      }
+      if (Files.size(path) > LONGEST_BYTES) {
+        return Read.bad(path + " is larger than any job book: is it the right file?");
+      }
+      return Read.good(Files.readAllBytes(path));
+    } catch (IOException trouble) {
+      return Read.bad(DiskTrouble.reading(path, trouble));
+    }
+  }
+
+  /**
+   * Opens to write. Not even the lock is made beside a file before it is known to be a book, and
+   * what is opened in the end is the file that was looked at, not what a link leads to by then.
+   */
+  static Read<BookFile> toWrite(
+      Path asked,
+      String device,
+      Instant now,
+      BookWriter.Opening opening,
+      BookWriter.Opening lockOpening) {
+    Path path = withoutLink(asked);
+    Optional<String> refusal =
+        read(path).flatMap(bytes -> known(bytes, BookMarks.whyNone(path, bytes))).problem();
+    if (refusal.isPresent()) {
+      return Read.bad(refusal.get());
+    }
+    int format = read(path).map(BookMarks::format).orElse(BookText.FORMAT);
+    if (format > BookText.FORMAT) {
+      return toLook(
+          path,
+          device,
+          "A newer Linkwright wrote this book, in format "
+              + format
+              + ": what is known of it is shown, and nothing is written to it here.");
+    }
+    Optional<BookLock> lock;
+    try {
+      lock = BookLock.take(path, lockOpening);
+    } catch (IOException trouble) {
+      return toLook(path, device, DiskTrouble.writing(BookLock.beside(path, ".lock"), trouble));
+    }
+    if (lock.isEmpty()) {
+      return toLook(
+          path,
+          device,
+          "Another Linkwright is writing this job now: it is open here to look. Close it there to"
+              + " go on here.");
+    }
+    Read<BookFile> opened = locked(path, device, now, opening, lock.get());
+    boolean keepsLock =
+        opened instanceof Read.Good<BookFile> good && good.value().whyReadOnly().isEmpty();
+    if (!keepsLock) {
+      lock.get().release();
+    }
+    return opened;
+  }
+
+  private static Read<BookFile> locked(
+      Path path, String device, Instant now, BookWriter.Opening opening, BookLock lock) {
+    Read<byte[]> read = read(path);
+    if (!(read instanceof Read.Good<byte[]> good)) {
+      return Read.bad(read.problem().orElse(""));
+    }
+    byte[] bytes = good.value();
+    BookScan scan = BookScan.of(bytes);
+    Optional<String> refusal = BookMarks.whyNone(path, bytes, scan);
+    if (refusal.isPresent()) {
+      return Read.bad(refusal.get());
+    }
+    try {
+      BookWriter writer = BookWriter.open(path, opening, bytes);
+      boolean ready = false;
+      try {
+        LastShown shown = LastShown.of(path);
+        List<Problem> problems = new ArrayList<>(mendEnd(path, bytes, scan, writer, now));
+        problems.addAll(shown.problems(path.toString(), scan.rows(), scan.lines()));
+        if (!lock.ofSystem()) {
+          problems.add(unguarded(path));
+        }
+        ready = true;
+        return Read.good(
+            new BookFile(
+                path,
+                device,
+                scan,
+                scan.wholeBytes() == 0 || BookMarks.format(bytes) >= BookText.FORMAT,
+                new BookOpening(
+                    Optional.of(lock), Optional.of(writer), Optional.empty(), problems)));
+      } finally {
+        if (!ready) {
+          writer.close();
+        }
+      }
+    } catch (IOException trouble) {
+      return toLook(path, device, DiskTrouble.writing(path, trouble));
+    }
+  }
+
+  /** Leaves the book ending with a whole line and its line end. */
+  private static List<Problem> mendEnd(
+      Path path, byte[] bytes, BookScan scan, BookWriter writer, Instant now) throws IOException {
+    if (writer.length() != bytes.length) {
+      throw new BookWriter.ChangedMeanwhile(path);
+    }
+    List<Problem> problems = new ArrayList<>();
+    if (scan.wholeBytes() < bytes.length) {
+      byte[] tail = Arrays.copyOfRange(bytes, scan.wholeBytes(), bytes.length);
+      Path aside = setAside(path, tail, now);
+      writer.cutTo(scan.wholeBytes());
+      problems.add(
+          torn(
+              path,
+              bytes,
+              scan,
+              (LastShown.of(path).allIn(scan.rows()) ? "Nothing shown as done is lost. " : "")
+                  + "What there was of it is kept in "
+                  + aside
+                  + "."));
+    }
+    if (scan.wholeBytes() == 0) {
+      writer.append((BookText.HEADER + "\n").getBytes(StandardCharsets.UTF_8));
+    } else if (scan.endsOpen()) {
+      writer.append(new byte[] {'\n'});
+    }
+    return List.copyOf(problems);
+  }
+
+  private static Path setAside(Path path, byte[] tail, Instant now) throws IOException {
+    String ending = ".torn-" + TORN_TIME.format(now);
+    Path aside = BookLock.beside(path, ending + ".txt");
+    for (int next = 2; Files.exists(aside); next++) {
+      aside = BookLock.beside(path, ending + "-" + next + ".txt");
+    }
+    Disk.create(aside, tail);
+    return aside;
+  }
+
+  private static Problem unguarded(Path path) {
+    return new Problem(
+        path.toString(),
+        0,
+        0,
+        "The disk that holds this book knows no locks.",
+        "Don't open the job in two programs at once: nothing would keep them apart.");
+  }
+
+  private static Problem torn(Path path, byte[] bytes, BookScan scan, String expected) {
+    int line = 1;
+    for (int i = 0; i < scan.wholeBytes(); i++) {
+      line += bytes[i] == '\n' ? 1 : 0;
+    }
+    String tail =
+        new String(
+            bytes, scan.wholeBytes(), bytes.length - scan.wholeBytes(), StandardCharsets.UTF_8);
+    return new Problem(
+        path.toString(),
+        line,
+        1,
+        "The last line was cut short while it was written: " + ProblemList.excerpt(tail),
+        expected);
+  }
+}

@@ -1,0 +1,188 @@
+package linkwright.books;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.PriorityQueue;
+import java.util.Queue;
+import java.util.Set;
+import linkwright.books.BookScan.Row;
+import linkwright.books.facts.FactCodecs;
+import linkwright.files.ProblemList;
+import linkwright.quantity.Problem;
+
+/**
+ * What the lines of a job book come to: which entries are used, which lines wait to be accepted,
+ * and what there is to tell.
+ *
+ * @param lines the entries in use, in the order of the file
+ * @param suspects the lines that are kept but not used
+ * @param problems what to tell the user, located
+ */
+record BookReading(List<BookLine> lines, List<Suspect> suspects, List<Problem> problems) {
+  /** The kind of an entry that accepts a line whose check fails. */
+  static final String ACCEPTED = "line-accepted";
+
+  /** The field of such an entry that names the line by its check. */
+  static final String ACCEPTED_CHECK = "line-crc";
+
+  /** The same with entries added that are known to be new and sound. */
+  BookReading with(List<BookLine> added) {
+    List<BookLine> more = new ArrayList<>(lines);
+    more.addAll(added);
+    return new BookReading(more, suspects, problems);
+  }
+
+  /** The names of the entries in use; the caller's own to add to. */
+  Set<Name> names() {
+    Set<Name> names = new HashSet<>();
+    lines.forEach(line -> names.add(Name.of(line)));
+    return names;
+  }
+
+  /** What tells an entry from all others. */
+  record Name(String device, int number) {
+    static Name of(BookLine line) {
+      return new Name(line.device(), line.number());
+    }
+  }
+
+  BookReading {
+    lines = List.copyOf(lines);
+    suspects = List.copyOf(suspects);
+    problems = List.copyOf(problems);
+  }
+
+  static BookReading of(String file, List<Row> rows) {
+    Set<String> accepted = acceptedChecks(rows);
+    List<Row> used = new ArrayList<>(rows.size());
+    List<Suspect> suspects = new ArrayList<>();
+    List<Problem> problems = new ArrayList<>();
+    for (Row row : rows) {
+      Optional<Problem> problem = problem(file, row, accepted.contains(row.check()));
+      if (problem.isPresent()) {
+        problems.add(problem.get());
+        suspects.add(new Suspect(row.line(), row.check(), row.text(), row.entry()));
+      } else {
+        used.add(row);
+        unusable(file, row).ifPresent(problems::add);
+      }
+    }
+    List<BookLine> lines = once(file, used, problems);
+    problems.addAll(Continuity.problems(file, rows));
+    return new BookReading(inOrder(lines), suspects, problems);
+  }
+
+  /**
+   * Every entry once. Two entries of one name are both used: two machines that were called alike
+   * made them. The second goes by a device of its own, so that what names the first still does.
+   */
+  private static List<BookLine> once(String file, List<Row> rows, List<Problem> problems) {
+    List<BookLine> lines = new ArrayList<>(rows.size());
+    Map<Name, Row> first = new HashMap<>();
+    Map<Name, List<BookLine>> others = new HashMap<>();
+    for (Row row : rows) {
+      BookLine line = row.entry().orElseThrow();
+      Name name = Name.of(line);
+      Row before = first.putIfAbsent(name, row);
+      if (before == null) {
+        lines.add(line);
+        continue;
+      }
+      List<BookLine> more = others.computeIfAbsent(name, any -> new ArrayList<>());
+      boolean same = line.equals(before.entry().orElseThrow()) || more.contains(line);
+      problems.add(twice(file, row, before.line(), same));
+      if (!same) {
+        more.add(line);
+        lines.add(line.madeBy(line.device() + "~" + (more.size() + 1)));
+      }
+    }
+    return lines;
+  }
+
+  /** What each device made in the order of its numbers, in the places where its lines stand. */
+  private static List<BookLine> inOrder(List<BookLine> lines) {
+    Map<String, Queue<BookLine>> byDevice = new HashMap<>();
+    for (BookLine line : lines) {
+      byDevice
+          .computeIfAbsent(
+              line.device(), any -> new PriorityQueue<>(Comparator.comparingInt(BookLine::number)))
+          .add(line);
+    }
+    return lines.stream().map(line -> byDevice.get(line.device()).remove()).toList();
+  }
+
+  private static Optional<Problem> unusable(String file, Row row) {
+    BookLine line = row.entry().orElseThrow();
+    return FactCodecs.wrong(line.kind(), line.fields())
+        .map(
+            why ->
+                new Problem(
+                    file, row.line(), 1, why, "The line is kept, but it counts for nothing."));
+  }
+
+  /** Only a sound line can accept another: else one bad line could wave itself through. */
+  private static Set<String> acceptedChecks(List<Row> rows) {
+    Set<String> checks = new HashSet<>();
+    for (Row row : rows) {
+      if (row.sound() && row.entry().isPresent()) {
+        BookLine line = row.entry().get();
+        if (line.kind().equals(ACCEPTED)
+            && line.fields().get(ACCEPTED_CHECK) instanceof String check) {
+          checks.add(check);
+        }
+      }
+    }
+    return checks;
+  }
+
+  private static Optional<Problem> problem(String file, Row row, boolean accepted) {
+    if (row.entry().isEmpty()) {
+      return Optional.of(
+          new Problem(
+              file,
+              row.line(),
+              1,
+              "This line cannot be read as an entry: " + ProblemList.excerpt(row.text()),
+              "An entry looks like - {n: 12, at: 2026-11-25T20:00:00Z, by: bench, kind: …}."
+                  + " The line is kept but not used."));
+    }
+    if (row.sound() || accepted) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Problem(
+            file,
+            row.line(),
+            1,
+            "This entry was changed after it was written, its check does not fit: "
+                + ProblemList.excerpt(row.text()),
+            "Look it over and accept it if it is right, or bring back a copy of the book."
+                + " Until then it is kept but not used."));
+  }
+
+  private static Problem twice(String file, Row row, int before, boolean same) {
+    BookLine line = row.entry().orElseThrow();
+    String which = "Entry " + line.number() + " of device " + line.device();
+    return same
+        ? new Problem(
+            file,
+            row.line(),
+            1,
+            which + " stands here a second time, the same as on line " + before + ".",
+            "Each entry once. It is counted once.")
+        : new Problem(
+            file,
+            row.line(),
+            1,
+            which + " says something else here than on line " + before + ".",
+            "Each device gives every number once. Both are kept and used; what names the entry"
+                + " means the one on line "
+                + before
+                + ".");
+  }
+}

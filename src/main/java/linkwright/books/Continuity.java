@@ -1,0 +1,122 @@
+package linkwright.books;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import linkwright.books.BookScan.Row;
+import linkwright.quantity.Problem;
+
+/**
+ * Whether anything is missing from a book, or was moved in it. Each device numbers its entries and,
+ * since the second format, names in each the check of the one before: so what came from whom and in
+ * which order is known, however the lines of several devices lie between one another.
+ */
+final class Continuity {
+  private static final Comparator<Row> BY_NUMBER =
+      Comparator.comparingInt(row -> entry(row).number());
+
+  private Continuity() {}
+
+  /** Device → the check that its next entry names, that of the last it made. */
+  static Map<String, String> lastChecks(List<Row> rows) {
+    Map<String, Row> last = new HashMap<>();
+    for (Row row : rows) {
+      if (row.parsed().isPresent()) {
+        last.merge(
+            entry(row).device(),
+            row,
+            (before, now) -> BY_NUMBER.compare(before, now) <= 0 ? now : before);
+      }
+    }
+    Map<String, String> checks = new HashMap<>();
+    last.forEach((device, row) -> checks.put(device, row.stated()));
+    return checks;
+  }
+
+  /** What is missing and what was moved, device by device. */
+  static List<Problem> problems(String file, List<Row> rows) {
+    List<Problem> problems = new ArrayList<>();
+    byDevice(rows)
+        .forEach(
+            (device, own) -> {
+              moved(file, device, own, problems);
+              missing(file, device, own, problems);
+            });
+    problems.sort(Comparator.comparingInt(Problem::line));
+    return problems;
+  }
+
+  private static Map<String, List<Row>> byDevice(List<Row> rows) {
+    Map<String, List<Row>> byDevice = new LinkedHashMap<>();
+    for (Row row : rows) {
+      row.entry()
+          .ifPresent(
+              entry -> byDevice.computeIfAbsent(entry.device(), any -> new ArrayList<>()).add(row));
+    }
+    return byDevice;
+  }
+
+  private static void moved(String file, String device, List<Row> own, List<Problem> problems) {
+    for (int i = 1; i < own.size(); i++) {
+      int number = entry(own.get(i)).number();
+      int before = entry(own.get(i - 1)).number();
+      if (number < before) {
+        problems.add(
+            new Problem(
+                file,
+                own.get(i).line(),
+                1,
+                "Entry " + number + " of " + device + " stands after its entry " + before + ".",
+                "Lines stay where they are written; they are read in the order of their numbers."));
+      }
+    }
+  }
+
+  private static void missing(String file, String device, List<Row> own, List<Problem> problems) {
+    List<Row> inOrder = new ArrayList<>(own);
+    inOrder.sort(BY_NUMBER);
+    int number = 0;
+    Set<String> checks = new HashSet<>(Set.of(""));
+    for (Row row : inOrder) {
+      ParsedLine parsed = row.parsed().orElseThrow();
+      int now = parsed.entry().number();
+      if (now != number) {
+        boolean unlinked = parsed.linked() && !checks.contains(parsed.after());
+        boolean gap = !parsed.linked() && row.sound() && now > number + 1;
+        if (unlinked || gap) {
+          problems.add(gone(file, device, row, number, now));
+        }
+        checks.clear();
+      }
+      number = now;
+      checks.add(row.stated());
+    }
+  }
+
+  private static Problem gone(String file, String device, Row row, int before, int now) {
+    String which =
+        now > before + 2
+            ? "Entries " + (before + 1) + " to " + (now - 1) + " of " + device + " are missing"
+            : now == before + 2
+                ? "Entry " + (before + 1) + " of " + device + " is missing"
+                : "The entry of "
+                    + device
+                    + " before this one is not the one that was there when"
+                    + " this was written";
+    return new Problem(
+        file,
+        row.line(),
+        1,
+        which + ".",
+        "Bring them back from a copy of the book: linkwright merge takes both together.");
+  }
+
+  private static BookLine entry(Row row) {
+    return row.entry().orElseThrow();
+  }
+}

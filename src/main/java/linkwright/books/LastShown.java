@@ -1,0 +1,128 @@
+package linkwright.books;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import linkwright.books.BookScan.Row;
+import linkwright.files.Disk;
+import linkwright.files.Fields;
+import linkwright.files.Home;
+import linkwright.files.ProblemList;
+import linkwright.files.Values;
+import linkwright.files.YamlScalar;
+import linkwright.quantity.Problem;
+import linkwright.quantity.Read;
+
+/**
+ * The last entry of each device that was shown as done, remembered in a file beside the book. The
+ * book alone cannot tell that its end was cut off; this can, but after a power cut, for it is
+ * written without waiting until it is on the disk.
+ */
+final class LastShown {
+  /**
+   * An entry.
+   *
+   * @param number its number on its device
+   * @param check its check as it stands in the book
+   */
+  record Shown(int number, String check) {}
+
+  private final Path file;
+  private final Map<String, Shown> byDevice;
+
+  private LastShown(Path file, Map<String, Shown> byDevice) {
+    this.file = file;
+    this.byDevice = byDevice;
+  }
+
+  /** What is remembered of a book; nothing if there is no such file or it cannot be read. */
+  static LastShown of(Path book) {
+    Path file = BookLock.beside(book, ".last");
+    Map<String, Shown> byDevice = new LinkedHashMap<>();
+    if (Files.isRegularFile(file)) {
+      ProblemList unread = new ProblemList(file.toString());
+      Home.read(file, new ArrayList<>())
+          .flatMap(data -> Fields.ofFile(data.bytes(), "what is remembered", unread))
+          .flatMap(fields -> fields.group("last", "the last entries"))
+          .ifPresent(last -> read(last, byDevice));
+    }
+    return new LastShown(file, byDevice);
+  }
+
+  private static void read(Fields last, Map<String, Shown> byDevice) {
+    for (String device : last.names()) {
+      Optional<Fields> one = last.group(device, "an entry");
+      Optional<Integer> number = one.flatMap(entry -> entry.optional("n", Values::whole));
+      Optional<String> check = one.flatMap(entry -> entry.optional("check", Read::good));
+      if (number.isPresent() && check.isPresent()) {
+        byDevice.put(device, new Shown(number.get(), check.get()));
+      }
+    }
+  }
+
+  /** Remembers an entry of a device. What the disk refuses is not remembered, and no more. */
+  void remember(String device, Shown shown) {
+    byDevice.put(device, shown);
+    StringBuilder text = new StringBuilder("format: 1\nlast:\n");
+    byDevice.forEach(
+        (each, last) -> {
+          text.append("  ");
+          YamlScalar.quoted(text, each);
+          text.append(": {n: ").append(last.number()).append(", check: ");
+          YamlScalar.quoted(text, last.check());
+          text.append("}\n");
+        });
+    try {
+      Disk.replaceUnsynced(file, text.toString().getBytes(StandardCharsets.UTF_8));
+    } catch (IOException refused) {
+      return;
+    }
+  }
+
+  Optional<Shown> of(String device) {
+    return Optional.ofNullable(byDevice.get(device));
+  }
+
+  /** Whether anything is remembered and all of it is in the book. */
+  boolean allIn(List<Row> rows) {
+    return !byDevice.isEmpty() && problems("", rows, 0).isEmpty();
+  }
+
+  /** What was shown as done and is not in the book. */
+  List<Problem> problems(String book, List<Row> rows, int lastLine) {
+    List<Problem> problems = new ArrayList<>();
+    byDevice.forEach(
+        (device, shown) -> {
+          boolean there =
+              rows.stream()
+                  .filter(row -> row.stated().equals(shown.check()))
+                  .flatMap(row -> row.entry().stream())
+                  .anyMatch(
+                      entry -> entry.device().equals(device) && entry.number() == shown.number());
+          if (!there) {
+            problems.add(gone(book, lastLine, device, shown));
+          }
+        });
+    return problems;
+  }
+
+  private static Problem gone(String book, int lastLine, String device, Shown shown) {
+    return new Problem(
+        book,
+        lastLine,
+        1,
+        "Entry "
+            + shown.number()
+            + " of "
+            + device
+            + " was shown as done and is not in the book: its end was cut off, or an older copy"
+            + " put in its place.",
+        "Bring the newer one back, if there is one: linkwright merge takes both together.");
+  }
+}

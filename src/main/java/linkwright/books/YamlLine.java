@@ -1,0 +1,99 @@
+package linkwright.books;
+
+import java.io.StringReader;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.yaml.snakeyaml.LoaderOptions;
+import org.yaml.snakeyaml.Yaml;
+import org.yaml.snakeyaml.constructor.SafeConstructor;
+import org.yaml.snakeyaml.error.YAMLException;
+import org.yaml.snakeyaml.nodes.MappingNode;
+import org.yaml.snakeyaml.nodes.Node;
+import org.yaml.snakeyaml.nodes.NodeTuple;
+import org.yaml.snakeyaml.nodes.ScalarNode;
+import org.yaml.snakeyaml.nodes.SequenceNode;
+import org.yaml.snakeyaml.nodes.Tag;
+
+/** Reads a book line written by hand or by another program: any YAML that means one entry. */
+final class YamlLine {
+  private static final class NoField extends Exception {
+    NoField() {
+      super("not a value that a job book keeps", null, false, false);
+    }
+  }
+
+  private YamlLine() {}
+
+  static Optional<ParsedLine> parse(String line) {
+    LoaderOptions limits = new LoaderOptions();
+    limits.setMaxAliasesForCollections(0);
+    limits.setNestingDepthLimit(FieldValues.DEEPEST + 3);
+    limits.setAllowDuplicateKeys(false);
+    try {
+      Node root = new Yaml(new SafeConstructor(limits)).compose(new StringReader(line));
+      if (root instanceof SequenceNode one
+          && one.getValue().size() == 1
+          && one.getValue().get(0) instanceof MappingNode entry) {
+        return ParsedLine.of(map(entry));
+      }
+      return Optional.empty();
+    } catch (YAMLException | NoField unreadable) {
+      return Optional.empty();
+    }
+  }
+
+  private static Map<String, Object> map(MappingNode node) throws NoField {
+    Map<String, Object> fields = new LinkedHashMap<>();
+    for (NodeTuple tuple : node.getValue()) {
+      if (!(tuple.getKeyNode() instanceof ScalarNode key)
+          || fields.put(key.getValue(), value(tuple.getValueNode())) != null) {
+        throw new NoField();
+      }
+    }
+    return fields;
+  }
+
+  private static Object value(Node node) throws NoField {
+    if (node instanceof MappingNode map) {
+      return map(map);
+    }
+    if (node instanceof SequenceNode list) {
+      List<Object> items = new ArrayList<>();
+      for (Node item : list.getValue()) {
+        items.add(value(item));
+      }
+      return items;
+    }
+    if (!(node instanceof ScalarNode scalar)) {
+      throw new NoField();
+    }
+    String text = scalar.getValue();
+    Tag tag = scalar.getTag();
+    try {
+      if (tag.equals(Tag.INT)) {
+        return Long.parseLong(text.replace("_", ""));
+      }
+      if (tag.equals(Tag.FLOAT)) {
+        double number = Double.parseDouble(text.replace("_", ""));
+        if (!Double.isFinite(number)) {
+          throw new NoField();
+        }
+        return number;
+      }
+    } catch (NumberFormatException unreadable) {
+      throw new NoField();
+    }
+    if (tag.equals(Tag.BOOL)) {
+      return text.equalsIgnoreCase("true")
+          || text.equalsIgnoreCase("yes")
+          || text.equalsIgnoreCase("on");
+    }
+    if (tag.equals(Tag.STR) || tag.equals(Tag.TIMESTAMP)) {
+      return text;
+    }
+    throw new NoField();
+  }
+}

@@ -1,0 +1,77 @@
+package linkwright.books.facts;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import linkwright.job.EntryId;
+
+/** The fields of a fact while they are written, in their order. */
+final class FactOut {
+  private final Map<String, Object> fields = new LinkedHashMap<>();
+
+  /** A text that always stands there. */
+  FactOut text(String name, String text) {
+    fields.put(name, text);
+    return this;
+  }
+
+  /** A text that is absent when it says nothing. */
+  FactOut some(String name, String text) {
+    if (!text.isEmpty()) {
+      fields.put(name, text);
+    }
+    return this;
+  }
+
+  FactOut whole(String name, long number) {
+    fields.put(name, number);
+    return this;
+  }
+
+  FactOut decimal(String name, double number) {
+    fields.put(name, number);
+    return this;
+  }
+
+  FactOut measured(String name, OptionalDouble number) {
+    number.ifPresent(known -> fields.put(name, known));
+    return this;
+  }
+
+  FactOut flag(String name, boolean flag) {
+    fields.put(name, flag);
+    return this;
+  }
+
+  /** A flag that is absent when it is not raised. */
+  FactOut raised(String name, boolean flag) {
+    if (flag) {
+      fields.put(name, true);
+    }
+    return this;
+  }
+
+  FactOut entry(String name, EntryId id) {
+    fields.put(name, id.written());
+    return this;
+  }
+
+  FactOut map(String name, Map<String, ?> map) {
+    fields.put(name, map);
+    return this;
+  }
+
+  FactOut someOf(String name, Map<String, ?> map) {
+    return map.isEmpty() ? this : map(name, map);
+  }
+
+  FactOut list(String name, List<String> list) {
+    fields.put(name, list);
+    return this;
+  }
+
+  Map<String, Object> fields() {
+    return fields;
+  }
+}

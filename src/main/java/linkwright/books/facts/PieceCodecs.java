@@ -1,0 +1,152 @@
+package linkwright.books.facts;
+
+import java.util.List;
+import linkwright.job.Again;
+import linkwright.job.BenchFact;
+import linkwright.job.Fact;
+
+/** Wire and the pieces that are made of it. */
+final class PieceCodecs {
+  private static final Words<Again> AGAIN =
+      Words.of(Again.NOT_SAID, "", Again.NEXT_HEAT, "next-heat")
+          .and(Again.NOW, "now")
+          .and(Again.SPARES, "spares");
+
+  static final List<FactCodec<?>> ALL =
+      List.of(
+          new FactCodec<>(
+              "pieces-taken",
+              Fact.PiecesTaken.class,
+              (fact, out) ->
+                  out.map("pieces", fact.pieces())
+                      .text("stage", fact.stage())
+                      .flag("redo", fact.redo()),
+              in -> new Fact.PiecesTaken(in.counts("pieces"), in.text("stage"), in.flag("redo"))),
+          new FactCodec<>(
+              "pieces-through",
+              Fact.PiecesThrough.class,
+              (fact, out) ->
+                  out.map("pieces", fact.pieces())
+                      .text("stage", fact.stage())
+                      .flag("redo", fact.redo())
+                      .text("step", fact.step()),
+              in ->
+                  new Fact.PiecesThrough(
+                      in.counts("pieces"), in.text("stage"), in.flag("redo"), in.text("step"))),
+          new FactCodec<>(
+              "pieces-sent-back",
+              Fact.PiecesSentBack.class,
+              (fact, out) ->
+                  out.text("piece", fact.piece())
+                      .whole("count", fact.count())
+                      .text("from", fact.from())
+                      .text("to", fact.to())
+                      .flag("redo", fact.redo())
+                      .text("reason", fact.reason())
+                      .some("again", AGAIN.word(fact.again())),
+              in ->
+                  new Fact.PiecesSentBack(
+                      in.text("piece"),
+                      in.count("count"),
+                      in.text("from"),
+                      in.text("to"),
+                      in.flag("redo"),
+                      in.text("reason"),
+                      in.word("again", AGAIN, true))),
+          new FactCodec<>(
+              "pieces-scrapped",
+              Fact.PiecesScrapped.class,
+              (fact, out) ->
+                  out.text("piece", fact.piece())
+                      .whole("count", fact.count())
+                      .text("stage", fact.stage())
+                      .flag("redo", fact.redo())
+                      .text("reason", fact.reason()),
+              in ->
+                  new Fact.PiecesScrapped(
+                      in.text("piece"),
+                      in.count("count"),
+                      in.text("stage"),
+                      in.flag("redo"),
+                      in.text("reason"))),
+          new FactCodec<>(
+              "joints-checked",
+              BenchFact.JointsChecked.class,
+              (fact, out) ->
+                  out.text("piece", fact.piece())
+                      .whole("failed", fact.failed())
+                      .whole("of", fact.of())
+                      .some("reason", fact.reason())
+                      .text("step", fact.step()),
+              in ->
+                  new BenchFact.JointsChecked(
+                      in.text("piece"),
+                      in.count("failed"),
+                      in.count("of"),
+                      in.some("reason"),
+                      in.text("step"))),
+          new FactCodec<>(
+              "count-corrected",
+              BenchFact.CountCorrected.class,
+              (fact, out) ->
+                  out.text("piece", fact.piece())
+                      .text("stage", fact.stage())
+                      .flag("redo", fact.redo())
+                      .whole("was", fact.wasCounted())
+                      .whole("is", fact.thereAre())
+                      .text("why", fact.why()),
+              in ->
+                  new BenchFact.CountCorrected(
+                      in.text("piece"),
+                      in.text("stage"),
+                      in.flag("redo"),
+                      in.count("was"),
+                      in.count("is"),
+                      in.text("why"))),
+          new FactCodec<>(
+              "pile-placed",
+              BenchFact.PilePlaced.class,
+              (fact, out) ->
+                  out.text("piece", fact.piece())
+                      .text("stage", fact.stage())
+                      .text("place", fact.place()),
+              in -> new BenchFact.PilePlaced(in.text("piece"), in.text("stage"), in.text("place"))),
+          new FactCodec<>(
+              "wire-cut",
+              Fact.WireCut.class,
+              (fact, out) ->
+                  out.text("piece", fact.piece())
+                      .whole("count", fact.count())
+                      .decimal("each-mm", fact.eachMm()),
+              in -> new Fact.WireCut(in.text("piece"), in.count("count"), in.decimal("each-mm"))),
+          new FactCodec<>(
+              "wire-added",
+              Fact.WireAdded.class,
+              (fact, out) ->
+                  out.text("piece", fact.piece())
+                      .decimal("wire-mm", fact.wireMm())
+                      .decimal("length-mm", fact.lengthMm())
+                      .text("temper", fact.temper())
+                      .text("batch", fact.batch())
+                      .some("lot", fact.lot()),
+              in ->
+                  new Fact.WireAdded(
+                      in.text("piece"),
+                      in.decimal("wire-mm"),
+                      in.decimal("length-mm"),
+                      in.text("temper"),
+                      in.text("batch"),
+                      in.some("lot"))),
+          new FactCodec<>(
+              "wire-discarded",
+              Fact.WireDiscarded.class,
+              (fact, out) ->
+                  out.text("piece", fact.piece())
+                      .decimal("length-mm", fact.lengthMm())
+                      .text("why", fact.why()),
+              in ->
+                  new Fact.WireDiscarded(
+                      in.text("piece"), in.decimal("length-mm"), in.text("why"))));
+
+  private PieceCodecs() {}
+}

@@ -1,0 +1,122 @@
+package linkwright.books.facts;
+
+import java.util.List;
+import linkwright.job.BenchFact;
+import linkwright.job.CautionMet;
+import linkwright.job.Fact;
+import linkwright.job.HotWorkState;
+import linkwright.job.WaitEnd;
+
+/** Work at the bench: sittings, steps, cautions, hot work, waits and hours. */
+final class SittingCodecs {
+  private static final Words<CautionMet> MET =
+      Words.of(CautionMet.WHOLE, "", CautionMet.LINE, "line")
+          .and(CautionMet.ASKED_RIGHT, "asked-right")
+          .and(CautionMet.ASKED_WRONG, "asked-wrong");
+
+  private static final Words<WaitEnd> ENDED =
+      Words.of(WaitEnd.NOT_SAID, "", WaitEnd.TIME, "time")
+          .and(WaitEnd.LOOKED, "looked")
+          .and(WaitEnd.REASON, "reason");
+
+  private static final Words<HotWorkState> HOT_WORK =
+      Words.of(HotWorkState.NOT_KNOWN, "not-known", HotWorkState.LIT, "lit")
+          .and(HotWorkState.HOT, "hot")
+          .and(HotWorkState.SHUT, "shut");
+
+  static final List<FactCodec<?>> ALL =
+      List.of(
+          new FactCodec<>(
+              "sitting-started",
+              Fact.SittingStarted.class,
+              (fact, out) -> out.some("person", fact.person()),
+              in -> new Fact.SittingStarted(in.some("person"))),
+          new FactCodec<>(
+              "sitting-ended",
+              BenchFact.SittingEnded.class,
+              (fact, out) -> out.some("person", fact.person()),
+              in -> new BenchFact.SittingEnded(in.some("person"))),
+          new FactCodec<>(
+              "stepped-away",
+              Fact.SteppedAway.class,
+              (fact, out) ->
+                  out.flag("torch-out", fact.torchOut())
+                      .flag("gas-shut", fact.gasShut())
+                      .flag("hot-work-safe", fact.hotWorkSafe()),
+              in ->
+                  new Fact.SteppedAway(
+                      in.flag("torch-out"), in.flag("gas-shut"), in.flag("hot-work-safe"))),
+          new FactCodec<>(
+              "step-opened",
+              Fact.StepOpened.class,
+              (fact, out) -> out.text("step", fact.step()),
+              in -> new Fact.StepOpened(in.text("step"))),
+          new FactCodec<>(
+              "step-done",
+              Fact.StepDone.class,
+              (fact, out) -> out.text("step", fact.step()),
+              in -> new Fact.StepDone(in.text("step"))),
+          new FactCodec<>(
+              "step-skipped",
+              BenchFact.StepSkipped.class,
+              (fact, out) -> out.text("step", fact.step()).some("why", fact.why()),
+              in -> new BenchFact.StepSkipped(in.text("step"), in.some("why"))),
+          new FactCodec<>(
+              "caution-seen",
+              Fact.CautionSeen.class,
+              (fact, out) ->
+                  out.text("caution", fact.caution())
+                      .some("how", MET.word(fact.how()))
+                      .some("digest", fact.digest())
+                      .some("step", fact.step()),
+              in ->
+                  new Fact.CautionSeen(
+                      in.text("caution"),
+                      in.word("how", MET, true),
+                      in.some("digest"),
+                      in.some("step"))),
+          new FactCodec<>(
+              "hot-work",
+              BenchFact.HotWorkSaid.class,
+              (fact, out) ->
+                  out.text("state", HOT_WORK.word(fact.state()))
+                      .some("step", fact.step())
+                      .some("statement", fact.statement()),
+              in ->
+                  new BenchFact.HotWorkSaid(
+                      in.word("state", HOT_WORK, false), in.some("step"), in.some("statement"))),
+          new FactCodec<>(
+              "timer-started",
+              Fact.TimerStarted.class,
+              (fact, out) ->
+                  out.text("name", fact.name())
+                      .whole("seconds", fact.seconds())
+                      .some("wait", fact.waitId())
+                      .some("step", fact.step()),
+              in ->
+                  new Fact.TimerStarted(
+                      in.text("name"), in.seconds("seconds"), in.some("wait"), in.some("step"))),
+          new FactCodec<>(
+              "timer-answered",
+              Fact.TimerAnswered.class,
+              (fact, out) ->
+                  out.entry("timer", fact.timer())
+                      .some("ended", ENDED.word(fact.how()))
+                      .some("reason", fact.reason()),
+              in ->
+                  new Fact.TimerAnswered(
+                      in.entry("timer"), in.word("ended", ENDED, true), in.some("reason"))),
+          new FactCodec<>(
+              "hours-corrected",
+              BenchFact.HoursCorrected.class,
+              (fact, out) ->
+                  out.some("step", fact.step())
+                      .decimal("was-s", fact.wasSeconds())
+                      .decimal("is-s", fact.isSeconds())
+                      .text("why", fact.why()),
+              in ->
+                  new BenchFact.HoursCorrected(
+                      in.some("step"), in.decimal("was-s"), in.decimal("is-s"), in.text("why"))));
+
+  private SittingCodecs() {}
+}

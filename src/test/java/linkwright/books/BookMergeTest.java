@@ -1,0 +1,210 @@
+package linkwright.books;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import linkwright.files.Checking;
+import linkwright.files.Home;
+import linkwright.job.Fact;
+import linkwright.quantity.Problem;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Books of one job from several machines. */
+class BookMergeTest {
+  private static final Instant NOW = BookFileTest.NOW;
+  private static final BookLine OPENED =
+      EntryLines.line(1, NOW, "bench-k7f3m2q9", new Fact.JobOpened("Trace", "round-cable"));
+
+  @TempDir Path folder;
+
+  private Path book(String name, List<BookLine> lines) throws IOException {
+    StringBuilder text = new StringBuilder(BookText.HEADER).append('\n');
+    java.util.Map<String, String> last = new java.util.HashMap<>();
+    for (BookLine line : lines) {
+      String written = BookText.encode(line, last.getOrDefault(line.device(), ""));
+      last.put(line.device(), written.substring(written.length() - 8));
+      text.append(written).append('\n');
+    }
+    return Files.writeString(folder.resolve(name), text.toString());
+  }
+
+  private static BookLine noted(int number, String device, Duration since) {
+    return EntryLines.line(number, NOW.plus(since), device, new Fact.Noted(device + " " + number));
+  }
+
+  private static List<Integer> numbersOf(List<String> texts, String device) {
+    return texts.stream()
+        .map(text -> BookScan.of((text + "\n").getBytes(java.nio.charset.StandardCharsets.UTF_8)))
+        .map(scan -> scan.rows().get(0).entry().orElseThrow())
+        .filter(line -> line.device().equals(device))
+        .map(BookLine::number)
+        .toList();
+  }
+
+  @Test
+  void a_clock_that_stood_in_2020_does_not_put_entries_before_the_first() throws IOException {
+    List<BookLine> lines = new ArrayList<>(List.of(OPENED));
+    for (int n = 2; n <= 6; n++) {
+      boolean wrong = n > 4;
+      lines.add(noted(n, "bench-k7f3m2q9", Duration.ofDays(wrong ? -2500 : n)));
+    }
+    Path one = book("one.yaml", lines);
+    Path two = book("two.yaml", List.of(OPENED, noted(1, "lap-a2b3c4d5", Duration.ofDays(3))));
+    BookMerge merge = BookMerge.of(List.of(two, one)).orThrow();
+    assertThat(merge.problems()).isEmpty();
+    assertThat(numbersOf(merge.texts(), "bench-k7f3m2q9")).containsExactly(1, 2, 3, 4, 5, 6);
+    assertThat(merge.texts().get(0)).contains("kind: job-opened");
+    assertThat(merge.texts().get(3)).contains("lap-a2b3c4d5");
+    assertThat(merge.summary())
+        .containsExactly(
+            two + ": 2 entries, 1 only there.",
+            one + ": 6 entries, 5 only there.",
+            "bench-k7f3m2q9: 6 entries, 1 to 6.",
+            "lap-a2b3c4d5: 1 entry, 1 to 1.");
+  }
+
+  @Test
+  void different_jobs_are_not_made_one() throws IOException {
+    Path one = book("one.yaml", List.of(OPENED));
+    BookLine other =
+        EntryLines.line(1, NOW, "bench-k7f3m2q9", new Fact.JobOpened("Other", "round-cable"));
+    Path two = book("two.yaml", List.of(other));
+    assertThat(BookMerge.of(List.of(one, two)).problem())
+        .hasValueSatisfying(why -> assertThat(why).contains("are books of two jobs"));
+  }
+
+  @Test
+  void two_entries_of_one_name_are_both_kept_told_and_used() throws IOException {
+    BookLine ours = noted(2, "bench", Duration.ofMinutes(1));
+    BookLine theirs =
+        EntryLines.line(2, NOW.plusSeconds(90), "bench", new Fact.Noted("quite another"));
+    BookLine opened = OPENED.madeBy("bench");
+    Path one = book("one.yaml", List.of(opened, ours));
+    Path two = book("two.yaml", List.of(opened, theirs));
+    BookMerge merge = BookMerge.of(List.of(one, two)).orThrow();
+    assertThat(merge.problems())
+        .extracting(Problem::wrong)
+        .containsExactly("There are two entries 2 of bench.");
+    Path both = merge.write(folder.resolve("both.yaml")).orThrow();
+    BookFile book = BookFile.look(both).orThrow();
+    assertThat(book.lines()).containsExactly(opened, ours, theirs.madeBy("bench~2"));
+    assertThat(book.problems()).hasSize(1);
+  }
+
+  @Test
+  void it_writes_over_nothing_and_leaves_nothing_of_what_it_could_not_write() throws IOException {
+    Path one = book("one.yaml", List.of(OPENED));
+    BookMerge merge = BookMerge.of(List.of(one)).orThrow();
+    String before = Files.readString(one);
+    assertThat(merge.write(one).isGood()).isFalse();
+    assertThat(one).hasContent(before);
+    assertThat(merge.write(folder.resolve("none/there.yaml")).isGood()).isFalse();
+    assertThat(folder.resolve("none")).doesNotExist();
+  }
+
+  /** 10,000 pairs, a third of them with a third book: commutative, associative, idempotent. */
+  @Test
+  void what_comes_out_depends_on_the_set_of_lines_alone() throws IOException {
+    long seed = 20261126;
+    Random chance = new Random(seed);
+    for (int round = 0; round < 10_000; round++) {
+      List<List<String>> books = diverged(chance);
+      List<String> a = books.get(0);
+      List<String> b = books.get(1);
+      List<String> c = books.get(2);
+      String which = "seed " + seed + ", round " + round;
+      List<String> ab = merged(a, b);
+      assertThat(merged(b, a)).as(which).isEqualTo(ab);
+      assertThat(merged(ab, ab)).as(which).isEqualTo(ab);
+      assertThat(merged(ab, a)).as(which).isEqualTo(ab);
+      if (round % 3 == 0) {
+        assertThat(merged(ab, c)).as(which).isEqualTo(merged(a, merged(b, c)));
+      }
+      assertThat(ab).as(which).containsAll(a).containsAll(b).doesNotHaveDuplicates();
+    }
+  }
+
+  private List<String> merged(List<String> one, List<String> two) {
+    return BookMerge.of(one, two);
+  }
+
+  /** Three books that begin alike, as three machines would have them, clocks astray. */
+  private static List<List<String>> diverged(Random chance) {
+    List<String> common = new ArrayList<>(List.of(BookText.encode(OPENED, "")));
+    List<List<String>> books = new ArrayList<>();
+    for (String device : List.of("bench", "lap", "bench")) {
+      List<String> lines = new ArrayList<>(common);
+      int from = 1 + chance.nextInt(3);
+      for (int n = from; n < from + chance.nextInt(4); n++) {
+        Duration since = Duration.ofMinutes(chance.nextInt(2000) - 1000);
+        BookLine line =
+            new BookLine(
+                n, NOW.plus(since), device, "noted", Map.of("text", "" + chance.nextInt(3)));
+        lines.add(BookText.encode(line, ""));
+      }
+      books.add(lines.stream().distinct().toList());
+    }
+    return books;
+  }
+
+  @Test
+  void a_merge_by_git_with_union_leaves_a_book_in_which_check_finds_nothing() throws Exception {
+    Path home = Files.createDirectories(folder.resolve("repository"));
+    Path jobs = Files.createDirectories(home.resolve("jobs"));
+    Files.writeString(home.resolve(".gitattributes"), "jobs/*.yaml merge=union\n");
+    git(home, "init", "-q", "-b", "main");
+    git(home, "config", "user.email", "bench@example.org");
+    git(home, "config", "user.name", "Bench");
+    Path path;
+    try (BookFile book = BookFile.create(jobs, "Trace", "bench-k7f3m2q9", NOW).orThrow()) {
+      path = book.path();
+      book.append(List.of(OPENED)).orThrow();
+    }
+    commit(home, "begun");
+    git(home, "checkout", "-q", "-b", "laptop");
+    add(path, "lap-a2b3c4d5", 5);
+    commit(home, "laptop");
+    git(home, "checkout", "-q", "main");
+    add(path, "bench-k7f3m2q9", 7);
+    commit(home, "bench");
+    git(home, "merge", "-q", "-m", "both", "laptop");
+    assertThat(BookFile.look(path).orThrow().lines()).hasSize(13);
+    assertThat(Checking.check(new Home(home), List.of(), BookChecks::of)).isEmpty();
+  }
+
+  private static void add(Path path, String device, int count) throws IOException {
+    try (BookFile book = BookFile.open(path, device, NOW).orThrow()) {
+      for (int i = 0; i < count; i++) {
+        int number = book.nextNumber();
+        Duration since = Duration.ofMinutes(number);
+        book.append(List.of(noted(number, device, since))).orThrow();
+      }
+    }
+  }
+
+  private static void commit(Path home, String message) throws Exception {
+    git(home, "add", "jobs/trace.yaml", ".gitattributes");
+    git(home, "commit", "-q", "-m", message);
+  }
+
+  private static void git(Path home, String... arguments) throws Exception {
+    List<String> command = Stream.concat(Stream.of("git"), Stream.of(arguments)).toList();
+    Process git =
+        new ProcessBuilder(command).directory(home.toFile()).redirectErrorStream(true).start();
+    String told =
+        new String(git.getInputStream().readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
+    assertThat(git.waitFor(30, TimeUnit.SECONDS)).isTrue();
+    assertThat(git.exitValue()).as("git %s: %s", List.of(arguments), told).isZero();
+  }
+}
