@@ -69,8 +69,7 @@ public record CautionsMet(Map<Who, Last> last) {
     }
     boolean whole = seen.how() == CautionMet.WHOLE || seen.how() == CautionMet.ASKED_WRONG;
     Last now =
-        new Last(
-            entry.at(), whole ? Optional.of(entry.at()) : Optional.empty(), seen.digest());
+        new Last(entry.at(), whole ? Optional.of(entry.at()) : Optional.empty(), seen.digest());
     return and(Map.of(new Who(entry.person(), seen.caution()), now));
   }
 

@@ -35,8 +35,7 @@ public record CardTraits(Map<String, String> words, OptionalDouble wireMm) {
     bench(words, handbook.own());
     String wire = wish.getOrDefault(WishKeys.WIRE, "").strip();
     return new CardTraits(
-        words,
-        Length.readWire(wire).found().stream().mapToDouble(Length::mm).findFirst());
+        words, Length.readWire(wire).found().stream().mapToDouble(Length::mm).findFirst());
   }
 
   private static void metal(Map<String, String> words, Metal metal) {
@@ -77,5 +76,4 @@ public record CardTraits(Map<String, String> words, OptionalDouble wireMm) {
       reason.append(trait).append(' ').append(words.get(trait)).append("; ");
     }
   }
-
 }

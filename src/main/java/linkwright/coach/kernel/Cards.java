@@ -1,7 +1,6 @@
 package linkwright.coach.kernel;
 
 import java.nio.charset.StandardCharsets;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -42,22 +41,38 @@ public record Cards(String step, String person, List<Card> all) {
     if (job.isEmpty()) {
       return new Cards(at.step().id(), "", List.of());
     }
-    CardTraits traits = CardTraits.of(job.get().state().course().wish(), model.handbook());
-    String person = job.get().person();
-    CautionsMet met = job.get().cautionsMet();
-    List<Card> cards = new ArrayList<>();
-    at.step().cautions().stream()
-        .flatMap(id -> model.handbook().caution(id).stream())
-        .filter(traits::meet)
-        .forEach(caution -> cards.add(card(caution, traits, person, met, model.now())));
-    return new Cards(at.step().id(), person, cards);
+    List<Caution> named =
+        at.step().cautions().stream().flatMap(id -> model.handbook().caution(id).stream()).toList();
+    return new Cards(at.step().id(), job.get().person(), of(model, job.get(), named));
   }
 
-  private static Card card(
-      Caution caution, CardTraits traits, String person, CautionsMet met, Instant now) {
-    String digest = digest(caution, traits.reason(caution));
-    CautionsMet.Who who = new CautionsMet.Who(person, caution.id());
-    return new Card(caution, digest, met.comesWhole(who, digest, now));
+  /** Those of some cautions that apply to a job, at whatever step. */
+  public static List<Card> of(Model model, OpenJob job, List<Caution> cautions) {
+    CardTraits traits = CardTraits.of(job.state().course().wish(), model.handbook());
+    CautionsMet met = job.cautionsMet();
+    String person = job.person();
+    List<Card> cards = new ArrayList<>();
+    cautions.stream()
+        .filter(traits::meet)
+        .forEach(
+            caution -> {
+              String digest = digest(caution, traits.reason(caution));
+              CautionsMet.Who who = new CautionsMet.Who(person, caution.id());
+              cards.add(new Card(caution, digest, met.comesWhole(who, digest, model.now())));
+            });
+    return cards;
+  }
+
+  /** Those of all steps of the job's routine that apply to it, each once. */
+  public static List<Card> ofRoutine(Model model, OpenJob job) {
+    List<Caution> named =
+        model.handbook().routine(job.state().course().routine()).stream()
+            .flatMap(routine -> routine.steps().stream())
+            .flatMap(step -> step.cautions().stream())
+            .distinct()
+            .flatMap(id -> model.handbook().caution(id).stream())
+            .toList();
+    return of(model, job, named);
   }
 
   private static String digest(Caution card, String reason) {
@@ -124,7 +139,10 @@ public record Cards(String step, String person, List<Card> all) {
     Optional<OpenJob> job = model.job();
     boolean works =
         turn.effects().stream()
-            .anyMatch(effect -> effect instanceof KeepFacts keep && keep.facts().stream().anyMatch(Cards::isWork));
+            .anyMatch(
+                effect ->
+                    effect instanceof KeepFacts keep
+                        && keep.facts().stream().anyMatch(Cards::isWork));
     if (job.isEmpty() || !works) {
       return turn;
     }
@@ -132,8 +150,7 @@ public record Cards(String step, String person, List<Card> all) {
     CautionsMet met = job.get().cautionsMet();
     for (Card card : all) {
       if (!met.lately(new CautionsMet.Who(person, card.caution().id()), model.now())) {
-        lines.add(
-            new Fact.CautionSeen(card.caution().id(), CautionMet.LINE, card.digest(), step));
+        lines.add(new Fact.CautionSeen(card.caution().id(), CautionMet.LINE, card.digest(), step));
       }
     }
     List<Effect> effects = new ArrayList<>();

@@ -36,7 +36,7 @@ public final class TrayWords {
             closed ? List.of() : waits(standing),
             last,
             closed);
-    return new TrayBook(job, state.timers());
+    return new TrayBook(job, state.timers(), state.cautions());
   }
 
   private static String stands(JobState state, Standing standing, Handbook handbook) {
