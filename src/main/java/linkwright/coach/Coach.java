@@ -164,7 +164,7 @@ public final class Coach implements MessageCases<Turn> {
     } else if (Clocks.wentBack(message.entries(), job, model.now())) {
       next = next.trouble(Clocks.SET_BACK);
     }
-    return Turn.goTo(next, Places.firstOf(job));
+    return Turn.goTo(next, model.held().opensAt().orElseGet(() -> Places.firstOf(job)));
   }
 
   /** What stands in the way is told last, after what is wrong with the book itself. */

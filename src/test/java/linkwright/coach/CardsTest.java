@@ -24,7 +24,8 @@ import org.junit.jupiter.api.Test;
 
 /** Cards come whole when they are due, before the step that they belong to, and else in a line. */
 class CardsTest {
-  private static final List<Step> STEPS = Bencher.SHELF.routine("scroll-and-ring").orElseThrow().steps();
+  private static final List<Step> STEPS =
+      Bencher.SHELF.routine("scroll-and-ring").orElseThrow().steps();
 
   /** The demo is of sterling, its clasp is not named, and nobody described a bench. */
   private static final Set<String> NOT_HERE = Set.of("germanium-silver", "metal-on-skin");
@@ -53,7 +54,10 @@ class CardsTest {
       List<String> here = new ArrayList<>();
       while (bench.caution().isPresent()) {
         String title = bench.caution().get().title();
-        assertThat(texts(bench, Prose.Kind.CAUTION_TITLE)).singleElement().asString().startsWith(title);
+        assertThat(texts(bench, Prose.Kind.CAUTION_TITLE))
+            .singleElement()
+            .asString()
+            .startsWith(title);
         assertThat(Pages.of(bench.model()).body().title())
             .startsWith("step " + bench.at().number() + " of");
         here.add(bench.caution().get().id());
@@ -77,7 +81,9 @@ class CardsTest {
         .as("room and tools come first")
         .contains("soldering-surface", "ventilation", "lone-work", "torch-fuels", "fire-watch");
     int join = STEPS.stream().map(Step::id).toList().indexOf("join");
-    assertThat(whole.get(join)).as("before the ring at the clasp is heated").contains("spring-clasp");
+    assertThat(whole.get(join))
+        .as("before the ring at the clasp is heated")
+        .contains("spring-clasp");
   }
 
   @Test
@@ -101,8 +107,10 @@ class CardsTest {
               .toList();
       assertThat(texts(first, Prose.Kind.CAUTION)).containsExactlyElementsOf(lines);
       List<Part> parts = parts(first);
-      int last = parts.stream().filter(CardsTest::isCaution).mapToInt(parts::indexOf).max().orElse(0);
-      int deed = parts.stream().filter(CardsTest::isDeed).mapToInt(parts::indexOf).min().orElseThrow();
+      int last =
+          parts.stream().filter(CardsTest::isCaution).mapToInt(parts::indexOf).max().orElse(0);
+      int deed =
+          parts.stream().filter(CardsTest::isDeed).mapToInt(parts::indexOf).min().orElseThrow();
       assertThat(last).as("lines stand above what is done").isLessThan(deed);
       first.press("n");
     }

@@ -18,6 +18,7 @@ public enum PlaceId {
   CAUTIONS(Act.TO_CAUTIONS),
   TIMERS(Act.TO_TIMERS),
   RECKONER(Act.TO_RECKONER),
+  MADE_AGAIN(Act.MAKE_AGAIN),
   HELP(Act.HELP);
 
   private final Act act;
