@@ -3,16 +3,15 @@ package linkwright.job;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
 /**
  * Which cautions each person has met, by the entries of one book or of all of them.
  *
- * @param last who met what → when and how that was last
+ * @param last person (empty where nobody said who it is) → caution → when and how it was met last
  */
-public record CautionsMet(Map<Who, Last> last) {
+public record CautionsMet(Map<String, Map<String, Last>> last) {
   /** Nobody has met any. */
   public static final CautionsMet NONE = new CautionsMet(Map.of());
 
@@ -30,14 +29,6 @@ public record CautionsMet(Map<Who, Last> last) {
   }
 
   /**
-   * Who met what.
-   *
-   * @param person the person; empty where nobody said who it is
-   * @param caution the caution's id
-   */
-  public record Who(String person, String caution) {}
-
-  /**
    * How one was met last.
    *
    * @param met when it was last shown, asked or worked under
@@ -53,16 +44,6 @@ public record CautionsMet(Map<Who, Last> last) {
     }
   }
 
-  /** Those that a book tells of, its struck entries left out. */
-  public static CautionsMet in(List<Entry> entries) {
-    Strikes strikes = Strikes.in(entries);
-    CautionsMet met = NONE;
-    for (Entry entry : entries) {
-      met = strikes.has(entry) ? met : met.after(entry);
-    }
-    return met;
-  }
-
   CautionsMet after(Entry entry) {
     if (!(entry.fact() instanceof Fact.CautionSeen seen)) {
       return this;
@@ -70,7 +51,7 @@ public record CautionsMet(Map<Who, Last> last) {
     boolean whole = seen.how() == CautionMet.WHOLE || seen.how() == CautionMet.ASKED_WRONG;
     Last now =
         new Last(entry.at(), whole ? Optional.of(entry.at()) : Optional.empty(), seen.digest());
-    return and(Map.of(new Who(entry.person(), seen.caution()), now));
+    return and(Map.of(entry.person(), Map.of(seen.caution(), now)));
   }
 
   /** Those of both, the later of each. */
@@ -78,16 +59,24 @@ public record CautionsMet(Map<Who, Last> last) {
     return others.last.isEmpty() ? this : and(others.last);
   }
 
-  private CautionsMet and(Map<Who, Last> more) {
-    Map<Who, Last> all = new HashMap<>(last);
-    more.forEach((who, met) -> all.merge(who, met, Last::and));
+  private CautionsMet and(Map<String, Map<String, Last>> more) {
+    Map<String, Map<String, Last>> all = new HashMap<>(last);
+    more.forEach(
+        (person, cards) -> {
+          Map<String, Last> both = new HashMap<>(all.getOrDefault(person, Map.of()));
+          cards.forEach((caution, met) -> both.merge(caution, met, Last::and));
+          all.put(person, Map.copyOf(both));
+        });
     return new CautionsMet(all);
   }
 
+  private Optional<Last> last(String person, String caution) {
+    return Optional.ofNullable(last.getOrDefault(person, Map.of()).get(caution));
+  }
+
   /** Whether it is to be shown whole: never met, another text or reason, or too long ago. */
-  public boolean comesWhole(Who who, String digest, Instant now) {
-    Optional<Last> known = Optional.ofNullable(last.get(who));
-    return known
+  public boolean comesWhole(String person, String caution, String digest, Instant now) {
+    return last(person, caution)
         .filter(met -> met.digest().isEmpty() || met.digest().equals(digest))
         .filter(met -> since(met.met(), now).compareTo(FORGOTTEN) <= 0)
         .flatMap(Last::whole)
@@ -96,8 +85,8 @@ public record CautionsMet(Map<Who, Last> last) {
   }
 
   /** Whether it was met so lately that it need not be entered again. */
-  public boolean lately(Who who, Instant now) {
-    return Optional.ofNullable(last.get(who))
+  public boolean lately(String person, String caution, Instant now) {
+    return last(person, caution)
         .filter(met -> since(met.met(), now).compareTo(LATELY) < 0)
         .isPresent();
   }

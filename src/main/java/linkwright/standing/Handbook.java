@@ -27,16 +27,6 @@ public record Handbook(
     List<Caution> cautions,
     List<String> told,
     OwnBench own) {
-  /** At a bench that nobody described. */
-  public Handbook(
-      Reference reference,
-      List<Pattern> patterns,
-      List<Routine> routines,
-      List<Caution> cautions,
-      List<String> told) {
-    this(reference, patterns, routines, cautions, told, OwnBench.NONE);
-  }
-
   public Handbook {
     patterns = List.copyOf(patterns);
     routines = List.copyOf(routines);

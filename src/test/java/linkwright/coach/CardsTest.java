@@ -167,7 +167,7 @@ class CardsTest {
     Bencher bench = Bencher.withTheDemo();
     OpenJob job = bench.job();
     Bencher seen = Bencher.withTheDemo().press("esc").goTo("anneal-wire");
-    CautionsMet met = CautionsMet.in(seen.entries());
+    CautionsMet met = seen.state().cautions();
     bench.take(
         new Message.JobOpened(
             "job", "bench", job.entries(), false, List.of(), java.util.Map.of(), List.of(), met));

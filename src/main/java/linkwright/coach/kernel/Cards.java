@@ -1,6 +1,5 @@
 package linkwright.coach.kernel;
 
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -57,8 +56,9 @@ public record Cards(String step, String person, List<Card> all) {
         .forEach(
             caution -> {
               String digest = digest(caution, traits.reason(caution));
-              CautionsMet.Who who = new CautionsMet.Who(person, caution.id());
-              cards.add(new Card(caution, digest, met.comesWhole(who, digest, model.now())));
+              cards.add(
+                  new Card(
+                      caution, digest, met.comesWhole(person, caution.id(), digest, model.now())));
             });
     return cards;
   }
@@ -88,8 +88,18 @@ public record Cards(String step, String person, List<Card> all) {
             card.source(),
             card.defers(),
             reason)
-        .forEach(text -> sum.update((text + "\0").getBytes(StandardCharsets.UTF_8)));
+        .forEach(text -> add(sum, text));
     return "%08x".formatted(sum.getValue());
+  }
+
+  private static void add(CRC32 sum, String text) {
+    text.chars()
+        .forEach(
+            sign -> {
+              sum.update(sign >> 8);
+              sum.update(sign);
+            });
+    sum.update(0);
   }
 
   /** The cautions that apply. */
@@ -149,7 +159,7 @@ public record Cards(String step, String person, List<Card> all) {
     List<Fact> lines = new ArrayList<>();
     CautionsMet met = job.get().cautionsMet();
     for (Card card : all) {
-      if (!met.lately(new CautionsMet.Who(person, card.caution().id()), model.now())) {
+      if (!met.lately(person, card.caution().id(), model.now())) {
         lines.add(new Fact.CautionSeen(card.caution().id(), CautionMet.LINE, card.digest(), step));
       }
     }
