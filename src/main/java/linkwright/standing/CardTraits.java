@@ -4,9 +4,6 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.OptionalDouble;
 import linkwright.bench.OwnBench;
-import linkwright.plan.WishKeys;
-import linkwright.quantity.Length;
-import linkwright.reference.Metal;
 import linkwright.routine.Caution;
 import linkwright.routine.Hazard;
 
@@ -27,20 +24,10 @@ public record CardTraits(Map<String, String> words, OptionalDouble wireMm) {
 
   /** What a wish and her own bench say. */
   public static CardTraits of(Map<String, String> wish, Handbook handbook) {
-    Map<String, String> words = new LinkedHashMap<>();
-    String metal = wish.getOrDefault(WishKeys.METAL, "").strip();
-    if (!metal.isEmpty()) {
-      handbook.reference().metal(metal).found().ifPresent(known -> metal(words, known));
-    }
+    JobTraits job = JobTraits.of(wish, handbook.reference());
+    Map<String, String> words = new LinkedHashMap<>(job.words());
     bench(words, handbook.own());
-    String wire = wish.getOrDefault(WishKeys.WIRE, "").strip();
-    return new CardTraits(
-        words, Length.readWire(wire).found().stream().mapToDouble(Length::mm).findFirst());
-  }
-
-  private static void metal(Map<String, String> words, Metal metal) {
-    words.put("metal", metal.id());
-    words.put("family", metal.family().word());
+    return new CardTraits(words, job.wireMm());
   }
 
   private static void bench(Map<String, String> words, OwnBench own) {

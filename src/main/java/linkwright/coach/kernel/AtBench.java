@@ -58,7 +58,7 @@ public record AtBench(
             job ->
                 model
                     .handbook()
-                    .routine(job.state().course().routine())
+                    .walked(job.state())
                     .filter(routine -> !routine.steps().isEmpty())
                     .map(routine -> of(routine, job, stepIn(routine, job))));
   }
