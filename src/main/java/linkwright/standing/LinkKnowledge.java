@@ -13,6 +13,7 @@ import linkwright.job.Trials;
 import linkwright.link.Formed;
 import linkwright.link.Pattern;
 import linkwright.plan.ChainWish;
+import linkwright.plan.FormersOwned;
 import linkwright.plan.LinkBasis;
 import linkwright.plan.Plan;
 import linkwright.plan.Planning;
@@ -32,14 +33,14 @@ final class LinkKnowledge {
       return untried;
     }
     List<Tried> tried = tried(trials, wish.wireMm());
-    Map<String, List<Double>> owned = owned(wish, pattern.get(), trials);
     Maker hands =
         tried.isEmpty()
             ? untried.hands()
             : size(wish)
                 .map(size -> Fit.learn(pattern.get(), wish.wireMm(), untried.hands(), tried, size))
                 .orElse(untried.hands());
-    return new LinkBasis(hands, !tried.isEmpty(), owned, Optional.empty());
+    return new LinkBasis(
+        hands, !tried.isEmpty(), owned(wish, hands, pattern.get(), trials), Optional.empty());
   }
 
   /** The size wished; where only a blank was planned, the size that its pattern gives. */
@@ -76,15 +77,18 @@ final class LinkKnowledge {
     return tried;
   }
 
-  /** Formers named in the plan, or else the pattern's own, and those used on a piece. */
-  private static Map<String, List<Double>> owned(ChainWish wish, Pattern pattern, Trials trials) {
+  /**
+   * Formers named in the plan or asked for by it, else the pattern's own; those used on a piece.
+   */
+  private static Map<String, List<Double>> owned(
+      ChainWish wish, Maker hands, Pattern pattern, Trials trials) {
     Map<String, List<Double>> owned = new LinkedHashMap<>();
-    Map<String, Double> planned = wish.link().formersMm();
+    Map<String, List<Double>> planned = FormersOwned.of(wish, hands);
     pattern
         .formersMm()
         .forEach(
             (name, mm) ->
-                owned.put(name, new ArrayList<>(List.of(planned.getOrDefault(name, mm)))));
+                owned.put(name, new ArrayList<>(planned.getOrDefault(name, List.of(mm)))));
     trials
         .inOrder()
         .forEach(piece -> piece.formersMm().forEach((name, mm) -> add(owned, name, mm)));
