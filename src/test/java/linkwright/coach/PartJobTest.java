@@ -1,7 +1,5 @@
 package linkwright.coach;
 
-import linkwright.routine.PieceKind;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
@@ -22,6 +20,7 @@ import linkwright.plan.PartPlan;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.Makes;
+import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
 import linkwright.standing.CountedPlan;
 import linkwright.view.Glyphs;
