@@ -24,6 +24,8 @@ import linkwright.standing.ChainChoice;
 import linkwright.standing.ChainChoices;
 import linkwright.standing.CountedPlan;
 import linkwright.standing.Handbook;
+import linkwright.standing.JobTraits;
+import linkwright.standing.Questions;
 import linkwright.standing.Standing;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -121,6 +123,14 @@ final class PlanCommand implements Callable<Integer> {
       here.err().say(path + ": " + why(standing));
       return Exit.PROBLEMS;
     }
+    // Nothing is kept here, so what would be asked before it is kept is told.
+    Questions.ofPlan(
+            standing,
+            handbook.routine(planned.get().state().course().routine()),
+            JobTraits.of(planned.get().wish(), library.reference()),
+            choices.user().units())
+        .values()
+        .forEach(question -> here.err().say(path + ": is this right? " + question));
     if (as.equals("yaml")) {
       List<ChainChoice> nearest =
           ChainChoices.of(planned.get().wish(), planned.get().state(), planned.get().handbook());

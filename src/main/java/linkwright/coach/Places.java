@@ -9,6 +9,7 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.PlaceId;
+import linkwright.coach.nearest.NearestPlace;
 import linkwright.coach.plan.PlanPlace;
 import linkwright.coach.reckoner.ReckonPlace;
 import linkwright.coach.round.RoundPlace;
@@ -32,6 +33,7 @@ final class Places {
       case TRAY -> new TrayPlace();
       case ROUND -> new RoundPlace();
       case PLAN -> new PlanPlace();
+      case NEAREST -> new NearestPlace();
       case TEST_PIECES -> new TestsPlace();
       case TRIAL_LENGTH -> new TrialPlace();
       case BENCH -> new BenchPlace();

@@ -1,12 +1,14 @@
 package linkwright.files;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import linkwright.bench.OwnBench;
 import linkwright.quantity.Problem;
 import linkwright.reference.Reference;
 import linkwright.routine.Caution;
@@ -60,12 +62,22 @@ final class LibraryReading {
 
   /** Checks what can only be checked now that all is read, and hands everything over. */
   Library library() {
+    return library(new BenchFile(OwnBench.NONE, List.of()));
+  }
+
+  /** The same with the maker's own bench. */
+  Library library(BenchFile bench) {
     for (Shelf.Kept<Caution> kept : shelves.cautions().all()) {
       CautionChecks.check(kept.value()).forEach(finding -> RoutineYaml.tell(kept.from(), finding));
     }
     List<Caution> cautions = shelves.cautions().values();
+    Map<String, Set<String>> formers = new HashMap<>();
+    shelves
+        .patterns()
+        .values()
+        .forEach(pattern -> formers.put(pattern.id(), pattern.formersMm().keySet()));
     for (Shelf.Kept<Routine> kept : shelves.routines().all()) {
-      RoutineChecks.check(kept.value(), cautions, shelves.patterns().names())
+      RoutineChecks.check(kept.value(), cautions, formers)
           .forEach(finding -> RoutineYaml.tell(kept.from(), finding));
     }
     List<Problem> problems = new ArrayList<>(strays);
@@ -82,7 +94,8 @@ final class LibraryReading {
         byId(shelves.patterns()),
         byId(shelves.routines()),
         byId(shelves.cautions()),
-        problems);
+        problems,
+        bench);
   }
 
   private static <T> Map<String, T> byId(Shelf<T> shelf) {

@@ -23,6 +23,8 @@ import linkwright.hands.Hands;
 import linkwright.hands.TaughtJob;
 import linkwright.job.Entry;
 import linkwright.job.JobState;
+import linkwright.job.CautionsMet;
+import linkwright.job.Timers;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
 import linkwright.standing.Handbook;
@@ -130,6 +132,15 @@ final class Tray {
     return done;
   }
 
+  /** The cautions that were met in any of the books, as far as they were read. */
+  CautionsMet met() {
+    CautionsMet met = CautionsMet.NONE;
+    for (TrayBook book : known.values()) {
+      met = met.and(book.met());
+    }
+    return met;
+  }
+
   /** What kept books from being listed when the tray was read last, in sentences. */
   List<String> problems() {
     return List.copyOf(problems);
@@ -175,7 +186,8 @@ final class Tray {
       Instant age = book.age().toInstant();
       return new TrayBook(
           new TrayJob(looked.slug(), looked.slug(), stands, List.of(), age, false),
-          JobState.replay(List.of(), any -> Map.of()).timers());
+          Timers.NONE,
+          CautionsMet.NONE);
     }
     return TrayWords.standing(
         looked.slug(), looked.entries(), handbook.forJob(looked.slug(), looked.entries()));

@@ -8,6 +8,7 @@ import linkwright.hands.Hands;
 import linkwright.hands.TaughtJob;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
+import linkwright.bench.OwnBench;
 import linkwright.job.JobState;
 import linkwright.job.StagesByKind;
 import linkwright.link.Pattern;
@@ -24,6 +25,7 @@ import linkwright.routine.Routine;
  * @param cautions cautions
  * @param hands what all books taught of the hands that work here
  * @param told what was wrong with files that could not be used, a sentence each
+ * @param own the maker's own bench
  */
 public record Handbook(
     Reference reference,
@@ -31,7 +33,8 @@ public record Handbook(
     List<Routine> routines,
     List<Caution> cautions,
     Hands hands,
-    List<String> told) {
+    List<String> told,
+    OwnBench own) {
   public Handbook {
     patterns = List.copyOf(patterns);
     routines = List.copyOf(routines);
@@ -45,13 +48,14 @@ public record Handbook(
       List<Pattern> patterns,
       List<Routine> routines,
       List<Caution> cautions,
-      List<String> told) {
-    this(reference, patterns, routines, cautions, Hands.NONE, told);
+      List<String> told,
+      OwnBench own) {
+    this(reference, patterns, routines, cautions, Hands.NONE, told, own);
   }
 
   /** The same with what books taught. */
   public Handbook with(Hands taught) {
-    return new Handbook(reference, patterns, routines, cautions, taught, told);
+    return new Handbook(reference, patterns, routines, cautions, taught, told, own);
   }
 
   /** The same for the job of that book: its own pieces are no earlier ones. */
@@ -84,6 +88,12 @@ public record Handbook(
   /** The routine of that id. */
   public Optional<Routine> routine(String id) {
     return routines.stream().filter(routine -> routine.id().equals(id)).findFirst();
+  }
+
+  /** The routine of a job as it is walked there: without the steps that are not meant for it. */
+  public Optional<Routine> walked(JobState state) {
+    return routine(state.course().routine())
+        .map(routine -> JobTraits.of(state.course().wish(), reference).walked(routine));
   }
 
   /** The caution of that id. */

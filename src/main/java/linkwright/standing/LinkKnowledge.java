@@ -15,6 +15,7 @@ import linkwright.job.Trials;
 import linkwright.link.Formed;
 import linkwright.link.Pattern;
 import linkwright.plan.ChainWish;
+import linkwright.plan.FormersOwned;
 import linkwright.plan.LinkBasis;
 import linkwright.plan.Plan;
 import linkwright.plan.Planning;
@@ -34,7 +35,6 @@ final class LinkKnowledge {
       return untried;
     }
     List<Tried> tried = TriedPieces.of(trials, wish.wireMm());
-    Map<String, List<Double>> owned = owned(wish, pattern.get(), trials);
     Optional<Maker> earlier = hands.prior(wish.metal(), wish.temper());
     Maker fresh = untried.hands();
     Maker known = earlier.orElse(fresh);
@@ -49,7 +49,11 @@ final class LinkKnowledge {
                                 pattern.get(), wish.wireMm(), known, fresh, tried, size)
                             : Fit.learn(pattern.get(), wish.wireMm(), fresh, tried, size))
                 .orElse(known);
-    return new LinkBasis(maker, !tried.isEmpty() || earlier.isPresent(), owned, Optional.empty());
+    return new LinkBasis(
+        maker,
+        !tried.isEmpty() || earlier.isPresent(),
+        owned(wish, maker, pattern.get(), trials),
+        Optional.empty());
   }
 
   /** The size wished; where only a blank was planned, the size that its pattern gives. */
@@ -69,15 +73,18 @@ final class LinkKnowledge {
         wish.link().widthMm().orElse(formed.widthMm()));
   }
 
-  /** Formers named in the plan, or else the pattern's own, and those used on a piece. */
-  private static Map<String, List<Double>> owned(ChainWish wish, Pattern pattern, Trials trials) {
+  /**
+   * Formers named in the plan or asked for by it, else the pattern's own; those used on a piece.
+   */
+  private static Map<String, List<Double>> owned(
+      ChainWish wish, Maker hands, Pattern pattern, Trials trials) {
     Map<String, List<Double>> owned = new LinkedHashMap<>();
-    Map<String, Double> planned = wish.link().formersMm();
+    Map<String, List<Double>> planned = FormersOwned.of(wish, hands);
     pattern
         .formersMm()
         .forEach(
             (name, mm) ->
-                owned.put(name, new ArrayList<>(List.of(planned.getOrDefault(name, mm)))));
+                owned.put(name, new ArrayList<>(planned.getOrDefault(name, List.of(mm)))));
     trials
         .inOrder()
         .forEach(piece -> piece.formersMm().forEach((name, mm) -> add(owned, name, mm)));

@@ -38,7 +38,7 @@ public final class TrayWords {
             last,
             closed,
             ClosedChain.of(entries, state, standing, handbook));
-    return new TrayBook(job, state.timers());
+    return new TrayBook(job, state.timers(), state.cautions());
   }
 
   private static String stands(JobState state, Standing standing, Handbook handbook) {
@@ -51,7 +51,7 @@ public final class TrayWords {
     String count = count(standing);
     String step =
         handbook
-            .routine(state.course().routine())
+            .walked(state)
             .flatMap(routine -> routine.step(state.course().step()))
             .map(open -> "at “" + open.title() + "”")
             .orElse("not begun");
