@@ -4,6 +4,7 @@ import linkwright.coach.again.AgainPlace;
 import linkwright.coach.bench.BenchPlace;
 import linkwright.coach.book.BookPlace;
 import linkwright.coach.cautions.CautionsPlace;
+import linkwright.coach.hands.HandsPlace;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
@@ -43,6 +44,7 @@ final class Places {
       case TIMERS -> new TimersPlace();
       case RECKONER -> new ReckonPlace();
       case MADE_AGAIN -> new AgainPlace();
+      case HANDS -> new HandsPlace();
       case HELP -> new HelpPlace();
     };
   }

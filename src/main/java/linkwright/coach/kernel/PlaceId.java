@@ -20,6 +20,7 @@ public enum PlaceId {
   TIMERS(Act.TO_TIMERS),
   RECKONER(Act.TO_RECKONER),
   MADE_AGAIN(Act.MAKE_AGAIN),
+  HANDS(Act.TO_HANDS),
   HELP(Act.HELP);
 
   private final Act act;
