@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import linkwright.files.YamlScalar;
+import linkwright.files.YamlScalar;
 
 /**
  * Reads the one shape that {@link BookText} writes, much faster than a whole YAML reader. What it
@@ -153,6 +154,7 @@ final class BookParser {
     expect("\"");
     int from = at;
     while (at < text.length() && text.charAt(at) != '"' && text.charAt(at) != '\\') {
+      requireOwn(text.charAt(at));
       at++;
     }
     if (peek() == '"') {
@@ -161,10 +163,18 @@ final class BookParser {
     StringBuilder out = new StringBuilder(text.substring(from, at));
     while (peek() != '"') {
       char c = text.charAt(at++);
+      requireOwn(c);
       out.append(c == '\\' ? escaped() : c);
     }
     at++;
     return out.toString();
+  }
+
+  /** What is written escaped never stands as it is; some of it no YAML reader takes. */
+  private static void requireOwn(char c) throws Unfamiliar {
+    if (YamlScalar.mustEscape(c) && !Character.isSurrogate(c)) {
+      throw new Unfamiliar();
+    }
   }
 
   private char escaped() throws Unfamiliar {
