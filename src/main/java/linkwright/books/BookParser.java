@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import linkwright.files.YamlScalar;
-import linkwright.files.YamlScalar;
 
 /**
  * Reads the one shape that {@link BookText} writes, much faster than a whole YAML reader. What it

@@ -24,7 +24,8 @@ public final class Commands {
     line.addSubcommand(new JobsCommand(root));
     line.addSubcommand(new MergeCommand(root));
     line.addSubcommand(new DoctorCommand(root));
-    line.addSubcommand("reckon", ReckonCommand.of(root::home, here.out()::print, here.err()::print));
+    line.addSubcommand(
+        "reckon", ReckonCommand.of(root::home, here.out()::print, here.err()::print));
     line.getSubcommands()
         .values()
         .forEach(each -> each.getCommandSpec().versionProvider(new Root.Version()));
