@@ -1,7 +1,5 @@
 package linkwright.shell;
 
-import linkwright.routine.PieceKind;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
@@ -20,6 +18,7 @@ import linkwright.hands.Hands;
 import linkwright.job.Fact;
 import linkwright.plan.WishKeys;
 import linkwright.plan.Wishes;
+import linkwright.routine.PieceKind;
 import linkwright.standing.Handbook;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
