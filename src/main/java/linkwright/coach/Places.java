@@ -10,6 +10,7 @@ import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.nearest.NearestPlace;
+import linkwright.coach.ownbench.OwnBenchPlace;
 import linkwright.coach.plan.PlanPlace;
 import linkwright.coach.reckoner.ReckonPlace;
 import linkwright.coach.round.RoundPlace;
@@ -18,6 +19,7 @@ import linkwright.coach.timers.TimersPlace;
 import linkwright.coach.tray.TrayPlace;
 import linkwright.coach.trial.TrialPlace;
 import linkwright.coach.weigh.WeighPlace;
+import linkwright.coach.whatif.WhatIfPlace;
 import linkwright.coach.wire.WirePlace;
 
 /** All places by their ids: the only class that knows them. */
@@ -45,6 +47,8 @@ final class Places {
       case RECKONER -> new ReckonPlace();
       case MADE_AGAIN -> new AgainPlace();
       case HANDS -> new HandsPlace();
+      case OWN_BENCH -> new OwnBenchPlace();
+      case WHAT_IF -> new WhatIfPlace();
       case HELP -> new HelpPlace();
     };
   }

@@ -21,6 +21,8 @@ public enum PlaceId {
   RECKONER(Act.TO_RECKONER),
   MADE_AGAIN(Act.MAKE_AGAIN),
   HANDS(Act.TO_HANDS),
+  OWN_BENCH(Act.TO_OWN_BENCH),
+  WHAT_IF(Act.TO_WHAT_IF),
   HELP(Act.HELP);
 
   private final Act act;
