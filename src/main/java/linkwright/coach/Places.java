@@ -4,6 +4,7 @@ import linkwright.coach.again.AgainPlace;
 import linkwright.coach.bench.BenchPlace;
 import linkwright.coach.book.BookPlace;
 import linkwright.coach.cautions.CautionsPlace;
+import linkwright.coach.handbook.HandbookPlace;
 import linkwright.coach.hands.HandsPlace;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
@@ -45,6 +46,7 @@ final class Places {
       case RECKONER -> new ReckonPlace();
       case MADE_AGAIN -> new AgainPlace();
       case HANDS -> new HandsPlace();
+      case HANDBOOK -> new HandbookPlace();
       case HELP -> new HelpPlace();
     };
   }

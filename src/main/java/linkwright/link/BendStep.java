@@ -79,7 +79,8 @@ public record BendStep(
             .formatted(
                 former,
                 units.length(formerMm),
-                to.map(name -> " growing to " + name + " (" + units.length(toMm) + ")").orElse("")));
+                to.map(name -> " growing to " + name + " (" + units.length(toMm) + ")")
+                    .orElse("")));
     words.add(hand());
     words.add(round());
     return number + ": " + String.join(", ", words) + ".";

@@ -111,9 +111,7 @@ public record BendSteps(List<BendStep> steps, double blankMm) {
         toMm,
         other ? lengthMm - stretch.toMm() : stretch.fromMm(),
         other ? lengthMm - stretch.fromMm() : stretch.toMm(),
-        now.size() > 1
-            ? BendStep.Ends.BOTH
-            : other ? BendStep.Ends.OTHER : BendStep.Ends.FIRST,
+        now.size() > 1 ? BendStep.Ends.BOTH : other ? BendStep.Ends.OTHER : BendStep.Ends.FIRST,
         side,
         now.size() > 1 && link.pattern().other() == OtherHalf.MIRRORED,
         Math.toDegrees(Math.abs(stretch.turn())),

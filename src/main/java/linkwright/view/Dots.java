@@ -13,6 +13,7 @@ import java.util.List;
  */
 public final class Dots {
   private static final int ACROSS = 2;
+
   /** Dots in the height of a cell. */
   static final int DOWN = 4;
 

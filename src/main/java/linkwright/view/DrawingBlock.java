@@ -64,7 +64,11 @@ final class DrawingBlock implements Block {
     int captions = area.height() > LEAST && !captionsFit(wide - 1) ? 2 : 1;
     int high = area.height() - captions;
     double scale =
-        Dots.scale(most(Drawing.Outline::lengthMm), most(Drawing.Outline::widthMm), Math.max(1, wide - 2), high);
+        Dots.scale(
+            most(Drawing.Outline::lengthMm),
+            most(Drawing.Outline::widthMm),
+            Math.max(1, wide - 2),
+            high);
     for (int i = 0; i < shapes.size(); i++) {
       Tone tone = Tones.of(shapes.get(i).emphasis());
       shape(area.area(i * wide, 0, wide - 2, high), shapes.get(i), scale, tone);
@@ -91,8 +95,7 @@ final class DrawingBlock implements Block {
     for (List<Drawing.At> part : shape.bent()) {
       // Thicker than a line by shape, however small the scale.
       double thick = Math.max(shape.wireMm(), THICK_DOTS / dotsPerMm);
-      dots.wire(
-          part.stream().map(point -> new Dots.At(point.xMm(), point.yMm())).toList(), thick);
+      dots.wire(part.stream().map(point -> new Dots.At(point.xMm(), point.yMm())).toList(), thick);
     }
     dots.draw(area, tone);
   }

@@ -14,8 +14,7 @@ class BendStepsTest {
   private static final Offset<Double> EXACT = within(1e-9);
 
   private static BendSteps steps(Pattern pattern, double wireMm, double blankMm, Bending hand) {
-    return BendSteps.of(
-        Forming.form(pattern, wireMm, blankMm, Map.of(), hand).orThrow(), Map.of());
+    return BendSteps.of(Forming.form(pattern, wireMm, blankMm, Map.of(), hand).orThrow(), Map.of());
   }
 
   @Test
@@ -32,10 +31,10 @@ class BendStepsTest {
     assertThat(scroll.steps().get(1).toEndMm()).isCloseTo(bow, EXACT);
     assertThat(scroll.steps().get(2).toEndMm()).isCloseTo(stem, EXACT);
     assertThat(scroll.steps()).allMatch(step -> step.ends() == BendStep.Ends.BOTH);
-    assertThat(scroll.steps()).extracting(BendStep::side)
+    assertThat(scroll.steps())
+        .extracting(BendStep::side)
         .containsExactly(Side.RIGHT, Side.LEFT, Side.RIGHT);
-    assertThat(scroll.marksMm())
-        .containsExactly(round(tip), round(bow), round(stem));
+    assertThat(scroll.marksMm()).containsExactly(round(tip), round(bow), round(stem));
   }
 
   private static double round(double mm) {
@@ -90,7 +89,8 @@ class BendStepsTest {
   @Test
   void a_link_with_unlike_ends_is_bent_from_both_each_measured_from_its_own() {
     BendSteps hook = steps(PatternFiles.named("hook"), 1.2, 36, Bending.TRUE);
-    assertThat(hook.steps()).extracting(BendStep::ends)
+    assertThat(hook.steps())
+        .extracting(BendStep::ends)
         .containsExactly(
             BendStep.Ends.FIRST, BendStep.Ends.FIRST, BendStep.Ends.OTHER, BendStep.Ends.OTHER);
     double tip = Math.toRadians(60) * (1.2 + 1.2) / 2;

@@ -6,8 +6,8 @@ import java.util.List;
  * Shapes drawn to one scale.
  *
  * @param shapes the shapes, from left to right
- * @param words the same in words, a sentence each, for an output that draws nothing; empty where the
- *     captions say enough
+ * @param words the same in words, a sentence each, for an output that draws nothing; empty where
+ *     the captions say enough
  */
 public record Drawing(List<Outline> shapes, List<String> words) implements Part {
   public Drawing {

@@ -41,7 +41,9 @@ public final class BendContent {
                     .orElse(List.of()));
   }
 
-  /** Where to mark the straight blank for them, a sentence; empty where there is nothing to mark. */
+  /**
+   * Where to mark the straight blank for them, a sentence; empty where there is nothing to mark.
+   */
   public static String marks(Step step, Model model) {
     return at(step, model).stream()
         .flatMap(part -> part instanceof Drawing drawing ? drawing.words().stream() : Stream.of())

@@ -32,8 +32,7 @@ public final class LinkShape {
   }
 
   /** The wire bend by bend, side by side; the last is the whole link. */
-  public static Drawing of(
-      BendSteps bends, double wireMm, UnitStyle units, TradeWords words) {
+  public static Drawing of(BendSteps bends, double wireMm, UnitStyle units, TradeWords words) {
     List<Drawing.Outline> shapes = new ArrayList<>();
     for (BendStep step : bends.steps()) {
       List<Drawing.At> line = at(step.line());
@@ -48,8 +47,7 @@ public final class LinkShape {
               step.bent().stream().map(LinkShape::at).toList(),
               last ? Emphasis.NOW : Emphasis.PLAIN));
     }
-    return new Drawing(
-        shapes, bends.says(units).stream().map(words::show).toList());
+    return new Drawing(shapes, bends.says(units).stream().map(words::show).toList());
   }
 
   private static double reach(List<Drawing.At> line, ToDoubleFunction<Drawing.At> along) {

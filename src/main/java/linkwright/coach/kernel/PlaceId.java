@@ -21,6 +21,7 @@ public enum PlaceId {
   RECKONER(Act.TO_RECKONER),
   MADE_AGAIN(Act.MAKE_AGAIN),
   HANDS(Act.TO_HANDS),
+  HANDBOOK(Act.TO_HANDBOOK),
   HELP(Act.HELP);
 
   private final Act act;

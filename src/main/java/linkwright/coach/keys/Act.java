@@ -65,6 +65,7 @@ public enum Act {
   TO_WEIGH_IN("to-weigh-in", "weigh in", "i"),
   TO_TRAY("to-tray", "tray", "a"),
   TO_HANDS("to-hands", "hands", "h"),
+  TO_HANDBOOK("to-handbook", "words explained", "e"),
 
   TO_NEAREST("to-nearest", "nearest", "n"),
   FIT_RING("fit-ring", "other rings", "r"),
@@ -192,6 +193,7 @@ public enum Act {
           OTHER_CLASP,
           MAKE_AGAIN,
           TO_HANDS,
+          TO_HANDBOOK,
           LEAVE_OUT,
           SAMPLE,
           CHOOSE_TRIAL,
