@@ -34,7 +34,7 @@ public record BendStep(
     double toMm,
     double fromMm,
     double toEndMm,
-    Ends ends,
+    BlankEnds ends,
     Side side,
     boolean mirrored,
     double turnDeg,
@@ -43,7 +43,7 @@ public record BendStep(
     List<Point> line,
     List<List<Point>> bent) {
   /** At which ends of the blank a bend is made. */
-  public enum Ends {
+  public enum BlankEnds {
     FIRST,
     OTHER,
     BOTH

@@ -111,7 +111,9 @@ public record BendSteps(List<BendStep> steps, double blankMm) {
         toMm,
         other ? lengthMm - stretch.toMm() : stretch.fromMm(),
         other ? lengthMm - stretch.fromMm() : stretch.toMm(),
-        now.size() > 1 ? BendStep.Ends.BOTH : other ? BendStep.Ends.OTHER : BendStep.Ends.FIRST,
+        now.size() > 1
+            ? BendStep.BlankEnds.BOTH
+            : other ? BendStep.BlankEnds.OTHER : BendStep.BlankEnds.FIRST,
         side,
         now.size() > 1 && link.pattern().other() == OtherHalf.MIRRORED,
         Math.toDegrees(Math.abs(stretch.turn())),
@@ -172,7 +174,7 @@ public record BendSteps(List<BendStep> steps, double blankMm) {
   public List<Double> marksMm() {
     TreeSet<Double> marks = new TreeSet<>();
     for (BendStep step : steps) {
-      if (step.ends() != BendStep.Ends.OTHER) {
+      if (step.ends() != BendStep.BlankEnds.OTHER) {
         marks.add(Math.round(step.fromMm() * 100) / 100.0);
         marks.add(Math.round(step.toEndMm() * 100) / 100.0);
       }
@@ -184,7 +186,7 @@ public record BendSteps(List<BendStep> steps, double blankMm) {
   /** The marks in words, to be drawn on the straight blank; empty where there is none. */
   public Optional<String> saysMarks(UnitStyle units) {
     List<Double> marks = marksMm();
-    boolean each = steps.stream().allMatch(step -> step.ends() == BendStep.Ends.BOTH);
+    boolean each = steps.stream().allMatch(step -> step.ends() == BendStep.BlankEnds.BOTH);
     return marks.isEmpty()
         ? Optional.empty()
         : Optional.of(

@@ -30,7 +30,7 @@ class BendStepsTest {
     assertThat(scroll.steps().get(1).fromMm()).isCloseTo(tip, EXACT);
     assertThat(scroll.steps().get(1).toEndMm()).isCloseTo(bow, EXACT);
     assertThat(scroll.steps().get(2).toEndMm()).isCloseTo(stem, EXACT);
-    assertThat(scroll.steps()).allMatch(step -> step.ends() == BendStep.Ends.BOTH);
+    assertThat(scroll.steps()).allMatch(step -> step.ends() == BendStep.BlankEnds.BOTH);
     assertThat(scroll.steps())
         .extracting(BendStep::side)
         .containsExactly(Side.RIGHT, Side.LEFT, Side.RIGHT);
@@ -92,7 +92,10 @@ class BendStepsTest {
     assertThat(hook.steps())
         .extracting(BendStep::ends)
         .containsExactly(
-            BendStep.Ends.FIRST, BendStep.Ends.FIRST, BendStep.Ends.OTHER, BendStep.Ends.OTHER);
+            BendStep.BlankEnds.FIRST,
+            BendStep.BlankEnds.FIRST,
+            BendStep.BlankEnds.OTHER,
+            BendStep.BlankEnds.OTHER);
     double tip = Math.toRadians(60) * (1.2 + 1.2) / 2;
     BendStep curl = hook.steps().get(2);
     assertThat(curl.former()).isEqualTo("tip");
