@@ -8,6 +8,7 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.PlaceId;
+import linkwright.coach.piles.PilesPlace;
 import linkwright.coach.plan.PlanPlace;
 import linkwright.coach.reckoner.ReckonPlace;
 import linkwright.coach.round.RoundPlace;
@@ -34,6 +35,7 @@ final class Places {
       case TEST_PIECES -> new TestsPlace();
       case TRIAL_LENGTH -> new TrialPlace();
       case BENCH -> new BenchPlace();
+      case PILES -> new PilesPlace();
       case WIRE -> new WirePlace();
       case WEIGH_IN -> new WeighPlace();
       case BOOK -> new BookPlace();
