@@ -29,7 +29,8 @@ public record Course(
     Map<String, String> passed,
     boolean closed,
     String nextTime) {
-  static final Course BLANK = new Course("", "", Map.of(), "", Set.of(), Set.of(), Map.of(), false, "");
+  static final Course BLANK =
+      new Course("", "", Map.of(), "", Set.of(), Set.of(), Map.of(), false, "");
 
   Course after(Fact fact) {
     if (fact instanceof Fact.JobOpened opened) {
@@ -73,8 +74,7 @@ public record Course(
   }
 
   private Course closed(boolean nowClosed, String learnt) {
-    return new Course(
-        name, routine, wish, step, stepsDone, waitsBegun, passed, nowClosed, learnt);
+    return new Course(name, routine, wish, step, stepsDone, waitsBegun, passed, nowClosed, learnt);
   }
 
   private Course with(

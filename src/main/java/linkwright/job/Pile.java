@@ -52,8 +52,7 @@ public record Pile(
     }
     Map<String, Again> said = new LinkedHashMap<>(again);
     said.put(stage, when);
-    return new Pile(
-        stages, standing, redo, through, redoReasons, scrapReasons, Map.copyOf(said));
+    return new Pile(stages, standing, redo, through, redoReasons, scrapReasons, Map.copyOf(said));
   }
 
   /** Pieces that stand at a stage or beyond it, and are in no redo pile. */

@@ -32,8 +32,7 @@ public record Piles(Map<String, Pile> byPiece, InHand hand, Map<PileSpot, String
       return change(cut.piece(), pile -> pile.begun(cut.count()));
     }
     if (fact instanceof Fact.PiecesTaken taken) {
-      return new Piles(
-          byPiece, new InHand(taken.stage(), taken.pieces(), taken.redo()), lies);
+      return new Piles(byPiece, new InHand(taken.stage(), taken.pieces(), taken.redo()), lies);
     }
     if (fact instanceof Fact.PiecesThrough through) {
       return through(through);

@@ -80,8 +80,7 @@ final class Frame {
     boolean card =
         page.body().parts().stream()
             .anyMatch(
-                part ->
-                    part instanceof Prose prose && prose.kind() == Prose.Kind.CAUTION_TITLE);
+                part -> part instanceof Prose prose && prose.kind() == Prose.Kind.CAUTION_TITLE);
     List<String> lines = Text.wrap(text, width);
     if (card || lines.size() == 1) {
       return List.of(text);

@@ -111,7 +111,8 @@ final class EntryChecks {
     }
     Duration set = Duration.ofSeconds(timer.seconds());
     Instant since = steadyAtStart.getOrDefault(answered.timer(), Instant.MIN);
-    boolean over = !since.equals(Instant.MIN) && Duration.between(since, steady).compareTo(set) >= 0;
+    boolean over =
+        !since.equals(Instant.MIN) && Duration.between(since, steady).compareTo(set) >= 0;
     // Over a restart the computer's clock is all there is, and it may have been set.
     boolean overByClock =
         since.isBefore(restartedAt)
@@ -124,7 +125,9 @@ final class EntryChecks {
           case REASON -> !answered.reason().isBlank();
           case NOT_SAID -> own || over || overByClock;
         };
-    return fair ? Optional.empty() : Optional.of("a wait ended by nothing: " + entry + " of " + timer);
+    return fair
+        ? Optional.empty()
+        : Optional.of("a wait ended by nothing: " + entry + " of " + timer);
   }
 
   private boolean pickles(List<Entry> book, String step) {
@@ -181,7 +184,8 @@ final class EntryChecks {
     for (String id : step.get().cautions()) {
       Optional<Caution> card = handbook.caution(id).filter(each -> applies(book, each));
       if (card.isPresent() && !met(book, id, entry)) {
-        return Optional.of("worked at " + step.get().id() + " before the card " + id + ": " + entry);
+        return Optional.of(
+            "worked at " + step.get().id() + " before the card " + id + ": " + entry);
       }
     }
     return Optional.empty();
@@ -259,5 +263,4 @@ final class EntryChecks {
     }
     return running;
   }
-
 }

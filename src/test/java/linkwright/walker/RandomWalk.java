@@ -141,7 +141,9 @@ final class RandomWalk {
           .filter(Fact.PlanSet.class::isInstance)
           .forEach(plan -> wish.putAll(((Fact.PlanSet) plan).wish()));
       if (!routine.patterns().contains(wish.get(WishKeys.LINK_PATTERN))) {
-        routine.patterns().stream().findFirst().ifPresent(id -> wish.put(WishKeys.LINK_PATTERN, id));
+        routine.patterns().stream()
+            .findFirst()
+            .ifPresent(id -> wish.put(WishKeys.LINK_PATTERN, id));
         wish.keySet().removeAll(Set.of(WishKeys.LINK_FORMERS, WishKeys.LINK_WIDTH));
       }
       facts.add(new Fact.PlanSet(wish));
@@ -248,7 +250,9 @@ final class RandomWalk {
         .orElse(Map.of());
   }
 
-  /** Every pile holds what the entries add up to, and no place says that nothing waits if it does. */
+  /**
+   * Every pile holds what the entries add up to, and no place says that nothing waits if it does.
+   */
   private List<String> counts() {
     if (model.job().isEmpty()) {
       return List.of();

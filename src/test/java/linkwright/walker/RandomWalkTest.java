@@ -18,8 +18,9 @@ import org.junit.jupiter.api.io.TempDir;
  * its time, its look or a reason; never a count that does not add up; never a caution due that was
  * passed; never an undo beyond its reach; never a line of the screen over another.
  *
- * <p>{@code -Dlinkwright.keys=N} presses so many, {@code -Dlinkwright.seed=N} begins with that seed;
- * {@code -Dlinkwright.replay=FILE -Dlinkwright.routine=ID} does once more what a failure printed.
+ * <p>{@code -Dlinkwright.keys=N} presses so many, {@code -Dlinkwright.seed=N} begins with that
+ * seed; {@code -Dlinkwright.replay=FILE -Dlinkwright.routine=ID} does once more what a failure
+ * printed.
  */
 class RandomWalkTest {
   /** A job is walked so long, then the next routine's turn comes. */

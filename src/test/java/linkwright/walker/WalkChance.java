@@ -16,12 +16,44 @@ import linkwright.coach.keys.Act;
 final class WalkChance {
   private static final List<String> KEYS =
       List.of(
-          "esc", "enter", "tab", "shift-tab", "up", "down", "left", "right", "page-up",
-          "page-down", "home", "end", "backspace", "delete", "ctrl-z", "ctrl-k", "?", ".", "/");
+          "esc",
+          "enter",
+          "tab",
+          "shift-tab",
+          "up",
+          "down",
+          "left",
+          "right",
+          "page-up",
+          "page-down",
+          "home",
+          "end",
+          "backspace",
+          "delete",
+          "ctrl-z",
+          "ctrl-k",
+          "?",
+          ".",
+          "/");
   private static final List<String> TEXTS =
       List.of(
-          "38 mm", "14.2 mm", "5.9 mm", "3", "2 m", "12 g", "right", "longer", "taken over",
-          "the blue tin", "x", "-1", "9999999999", "8 min", "ßtrange ✂ text", "0", "1 1/2 in");
+          "38 mm",
+          "14.2 mm",
+          "5.9 mm",
+          "3",
+          "2 m",
+          "12 g",
+          "right",
+          "longer",
+          "taken over",
+          "the blue tin",
+          "x",
+          "-1",
+          "9999999999",
+          "8 min",
+          "ßtrange ✂ text",
+          "0",
+          "1 1/2 in");
   private static final String LETTERS = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ";
   static final List<String> SIZES = List.of("40x12", "60x20", "80x24", "140x45");
 

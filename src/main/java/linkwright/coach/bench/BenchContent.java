@@ -104,8 +104,12 @@ final class BenchContent {
       return "";
     }
     int others = left.good() + left.inWork() - left.redo();
-    return others + (others == 1 ? " other is" : " others are")
-        + " good or in work, " + left.wanted() + (left.wanted() == 1 ? " is" : " are") + " wanted.";
+    return others
+        + (others == 1 ? " other is" : " others are")
+        + " good or in work, "
+        + left.wanted()
+        + (left.wanted() == 1 ? " is" : " are")
+        + " wanted.";
   }
 
   private static List<Part> away(Model model) {

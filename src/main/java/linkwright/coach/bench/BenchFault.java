@@ -92,7 +92,8 @@ final class BenchFault {
                 remedy.backTo().isEmpty() ? usualRedoStage(at) : remedy.backTo(),
                 at.fromRedo(),
                 reason);
-    Model told = why.scrap() ? ScrapWords.of(model, at, fact).map(model::told).orElse(model) : model;
+    Model told =
+        why.scrap() ? ScrapWords.of(model, at, fact).map(model::told).orElse(model) : model;
     return Turn.keep(told.with(BenchScreens.remedy(BenchPlace.screen(model), remedy)), fact);
   }
 }

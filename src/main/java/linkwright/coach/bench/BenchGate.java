@@ -51,7 +51,8 @@ final class BenchGate {
         ? opened
         : BenchPassing.with(
             skipped,
-            open(model.told("Passed, and entered so: " + left(at, skipped) + "."), steps.get(next)));
+            open(
+                model.told("Passed, and entered so: " + left(at, skipped) + "."), steps.get(next)));
   }
 
   private static String left(AtBench at, List<Fact> skipped) {
@@ -73,8 +74,7 @@ final class BenchGate {
   static Turn onward(Model model, AtBench at) {
     Optional<BenchAsk> failed = BenchPassing.failed(model, at);
     if (failed.isPresent()) {
-      return Turn.to(
-          model.with(BenchScreens.asking(BenchPlace.screen(model), failed.get())));
+      return Turn.to(model.with(BenchScreens.asking(BenchPlace.screen(model), failed.get())));
     }
     Optional<Step> redo = redoBefore(model, at);
     if (redo.isPresent()) {

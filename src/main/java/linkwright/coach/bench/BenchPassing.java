@@ -167,8 +167,7 @@ final class BenchPassing {
         .flatMap(at.routine()::step)
         .map(step -> BenchGate.open(plain, step))
         .orElseGet(
-            () ->
-                Turn.goTo(plain, at.step().part() == Part.TRIAL ? Act.TO_TESTS : Act.TO_TRIAL));
+            () -> Turn.goTo(plain, at.step().part() == Part.TRIAL ? Act.TO_TESTS : Act.TO_TRIAL));
   }
 
   /** When those that failed are done again. */

@@ -30,7 +30,8 @@ final class ScrapWords {
       return Optional.empty();
     }
     int lost = after.get().scrapped() - before.get().scrapped();
-    String moved = "To %s: %d, not %d".formatted(at.pile().begins("cut") ? "cut" : "begin", is, was);
+    String moved =
+        "To %s: %d, not %d".formatted(at.pile().begins("cut") ? "cut" : "begin", is, was);
     String share =
         "%.0f %% are lost by now, %.0f %% before"
             .formatted(100 * after.get().lossShare(), 100 * before.get().lossShare());

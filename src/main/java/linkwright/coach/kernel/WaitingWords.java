@@ -33,7 +33,8 @@ public final class WaitingWords {
 
   /** In one line; empty if nothing waits. */
   public static String line(List<WaitingPiece> piles) {
-    List<String> words = new ArrayList<>(piles.stream().limit(SHOWN).map(WaitingWords::of).toList());
+    List<String> words =
+        new ArrayList<>(piles.stream().limit(SHOWN).map(WaitingWords::of).toList());
     int more = piles.size() - SHOWN;
     if (more > 0) {
       words.add(more + (more == 1 ? " pile more" : " piles more"));
@@ -43,7 +44,9 @@ public final class WaitingWords {
 
   /** One pile with its step. */
   public static String of(WaitingPiece pile) {
-    return pile.counted() + again(pile.again()) + pile.step().map(step -> " at step " + pile.number()).orElse("");
+    return pile.counted()
+        + again(pile.again())
+        + pile.step().map(step -> " at step " + pile.number()).orElse("");
   }
 
   private static String again(Again when) {

@@ -27,7 +27,8 @@ final class PilesContent {
     if (piles.isEmpty()) {
       return Content.of(
           TITLE,
-          Prose.says("No piece is made yet: the first are cut or begun at the bench, {do:to-bench}."));
+          Prose.says(
+              "No piece is made yet: the first are cut or begun at the bench, {do:to-bench}."));
     }
     List<Table.Line> lines = new ArrayList<>();
     piles.forEach(pile -> lines.add(line(pile)));

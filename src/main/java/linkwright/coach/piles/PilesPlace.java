@@ -51,7 +51,9 @@ public final class PilesPlace implements Place {
       case TAKE_UP -> takeUp(model);
       case SAY_WHERE ->
           chosen(model)
-              .map(pile -> Turn.to(model.with(new PilesHeld(held.at(), Optional.of(form(model, pile))))))
+              .map(
+                  pile ->
+                      Turn.to(model.with(new PilesHeld(held.at(), Optional.of(form(model, pile))))))
               .orElseGet(() -> Turn.to(model));
       case UNDO -> Undo.last(model);
       default -> Turn.goTo(model, act);
@@ -100,7 +102,8 @@ public final class PilesPlace implements Place {
             Form.Purpose.PILE,
             pile.counted() + ", " + pile.spot().stage(),
             "keep it",
-            List.of(Field.of("lies", "lie in", pile.lies(), "the blue tin, the tray by the window"))));
+            List.of(
+                Field.of("lies", "lie in", pile.lies(), "the blue tin, the tray by the window"))));
   }
 
   @Override
