@@ -35,7 +35,7 @@ final class ScreenChecks {
       return Optional.of("the plain walk says nothing at " + page.body().title());
     }
     StringBuilder shown = new StringBuilder();
-    int most = Screens.parts(page.body(), width, height, page.chain().isPresent()) + 3;
+    int most = Screens.parts(page.body(), width, height, page.chain().isPresent());
     for (int turned = 0; turned < most; turned++) {
       Grid grid =
           Screens.draw(turned(page, turned), width, height, Glyphs.FULL, model.settings().keys());

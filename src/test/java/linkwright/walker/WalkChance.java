@@ -59,8 +59,12 @@ final class WalkChance {
 
   private final Random random;
 
+  /** Half of all walks go through the work: they press the common key most of the time. */
+  private final boolean diligent;
+
   WalkChance(Random random) {
     this.random = random;
+    this.diligent = random.nextBoolean();
   }
 
   /** The next events: time goes on, then one thing is done. */
@@ -103,7 +107,7 @@ final class WalkChance {
     if (form.isPresent()) {
       return inForm();
     }
-    if (kind < 420) {
+    if (kind < (diligent ? 640 : 420)) {
       return WalkEvent.of("key", "space");
     }
     if (kind < 700) {
