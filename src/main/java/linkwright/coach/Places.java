@@ -11,6 +11,7 @@ import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.nearest.NearestPlace;
+import linkwright.coach.piles.PilesPlace;
 import linkwright.coach.plan.PlanPlace;
 import linkwright.coach.reckoner.ReckonPlace;
 import linkwright.coach.round.RoundPlace;
@@ -38,6 +39,7 @@ final class Places {
       case TEST_PIECES -> new TestsPlace();
       case TRIAL_LENGTH -> new TrialPlace();
       case BENCH -> new BenchPlace();
+      case PILES -> new PilesPlace();
       case WIRE -> new WirePlace();
       case WEIGH_IN -> new WeighPlace();
       case BOOK -> new BookPlace();

@@ -127,6 +127,18 @@ final class TypedLine {
       case REDO -> bench(Act.REDO, rest);
       case SCRAP -> bench(Act.SCRAP, rest);
       case TAKE -> bench(Act.TAKE, rest);
+      case LOOK -> bench(Act.LOOK_ON, "");
+      case PILES -> {
+        if (rest.isEmpty()) {
+          coach.go(Act.TO_PILES);
+        } else {
+          chosenAt(Act.TO_PILES, Act.TAKE_UP, rest);
+        }
+      }
+      case LIES -> {
+        chosenAt(Act.TO_PILES, Act.SAY_WHERE, rest);
+        return form("");
+      }
       case NEXT -> bench(Act.NEXT_STEP, "");
       case BACK -> bench(Act.PREVIOUS_STEP, "");
       case TIMER -> {

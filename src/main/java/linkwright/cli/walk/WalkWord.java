@@ -21,6 +21,13 @@ enum WalkWord {
       Act.BRING_BACK),
   NEXT("next", "the next step", Act.NEXT_STEP),
   BACK("back", "the step before", Act.PREVIOUS_STEP),
+  LOOK("look", "look at the step after; writes nothing", Act.LOOK_ON),
+  PILES(
+      "piles",
+      "where every piece is; piles 2: to the step where the second is taken up",
+      Act.TO_PILES,
+      Act.TAKE_UP),
+  LIES("lies", "say where the chosen pile lies; lies 2: the second", Act.SAY_WHERE),
   TIMER(
       "timer",
       "start the step's timer; timer kettle 8 min: one of your own",

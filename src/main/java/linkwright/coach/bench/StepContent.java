@@ -15,6 +15,7 @@ import linkwright.coach.kernel.BendContent;
 import linkwright.coach.kernel.Cards;
 import linkwright.coach.kernel.JobWords;
 import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.WaitingWords;
 import linkwright.job.TimerRun;
 import linkwright.plan.Plan;
 import linkwright.quantity.UnitStyle;
@@ -35,6 +36,7 @@ final class StepContent {
     } else {
       BenchContent.next(model).ifPresent(parts::add);
     }
+    parts.add(new Prose(Prose.Kind.ELSEWHERE, elsewhere(model, at)));
     held.remedy().ifPresent(remedy -> parts.addAll(remedy(model, remedy)));
     texts(parts, model, at);
     return parts;
@@ -86,7 +88,16 @@ final class StepContent {
       return Optional.of(
           Row.of("in hand", at.inHand() + (at.fromRedo() ? ", from redo" : ", new")));
     }
-    return Optional.of(Row.of("", at.available() == 0 ? "nothing waits here" : "all go together"));
+    if (at.available() > 0) {
+      return Optional.of(Row.of("", "all go together"));
+    }
+    return Optional.of(
+        Row.of("", elsewhere(model, at).isEmpty() ? "nothing waits" : "none here, some elsewhere"));
+  }
+
+  /** What waits at other steps; empty if nothing does. */
+  private static String elsewhere(Model model, AtBench at) {
+    return WaitingWords.line(WaitingWords.elsewhere(model, at.number()));
   }
 
   private static Optional<Row> each(Model model, AtBench at) {
