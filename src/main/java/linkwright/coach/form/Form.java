@@ -31,6 +31,7 @@ public record Form(Purpose purpose, String title, List<Field> fields, int at, St
     CUT_WIRE,
     DISCARD_WIRE,
     DRAW_DOWN,
+    PILE,
     NOTE,
     STRIKE,
     SEARCH,
