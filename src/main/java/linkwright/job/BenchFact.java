@@ -29,8 +29,14 @@ public sealed interface BenchFact extends Fact {
   record HoursCorrected(String step, double wasSeconds, double isSeconds, String why)
       implements BenchFact {}
 
-  /** A pile got a place or a tin, in her own words. */
-  record PilePlaced(PieceKind piece, Stage stage, String place) implements BenchFact {}
+  /** When the pieces of a redo pile are to be done again. */
+  record RedoPlanned(PieceKind piece, Stage stage, Again again) implements BenchFact {}
+
+  /**
+   * A pile got a place or a tin, in her own words; redo: the pile to be done again at that stage.
+   */
+  record PilePlaced(PieceKind piece, Stage stage, boolean redo, String place)
+      implements BenchFact {}
 
   /** The job card was set or changed: customer, promised date, quote, deposit and the like. */
   record CardSet(Map<String, String> card) implements BenchFact {

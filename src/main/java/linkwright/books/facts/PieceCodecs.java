@@ -105,8 +105,23 @@ final class PieceCodecs {
               "pile-placed",
               BenchFact.PilePlaced.class,
               (fact, out) ->
-                  out.kind(fact.piece()).stage("stage", fact.stage()).text("place", fact.place()),
-              in -> new BenchFact.PilePlaced(in.kind(), in.stage("stage"), in.text("place"))),
+                  out.kind(fact.piece())
+                      .stage("stage", fact.stage())
+                      .raised("redo", fact.redo())
+                      .text("place", fact.place()),
+              in ->
+                  new BenchFact.PilePlaced(
+                      in.kind(), in.stage("stage"), in.raised("redo"), in.text("place"))),
+          new FactCodec<>(
+              "redo-planned",
+              BenchFact.RedoPlanned.class,
+              (fact, out) ->
+                  out.kind(fact.piece())
+                      .stage("stage", fact.stage())
+                      .some("again", AGAIN.word(fact.again())),
+              in ->
+                  new BenchFact.RedoPlanned(
+                      in.kind(), in.stage("stage"), in.word("again", AGAIN, true))),
           new FactCodec<>(
               "wire-cut",
               Fact.WireCut.class,

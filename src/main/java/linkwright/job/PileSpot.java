@@ -1,0 +1,14 @@
+package linkwright.job;
+
+import linkwright.routine.PieceKind;
+import linkwright.routine.Stage;
+
+/**
+ * Which pile.
+ *
+ * @param piece the kind of piece
+ * @param stage the stage that its pieces have reached; of those to be done again, the one that they
+ *     go back to
+ * @param redo whether they are to be done again
+ */
+public record PileSpot(PieceKind piece, Stage stage, boolean redo) {}
