@@ -69,6 +69,10 @@ enum WalkWord {
   NOTE("note", "write a note; note and its text", Act.NOTE),
   BOOK("book", "the last entries; book 20: twenty", Act.TO_BOOK),
   RECKONER("reckoner", "sums on wire, rings, blanks and solder", Act.TO_RECKONER),
+  WORDS(
+      "words",
+      "the words of this step explained; words and one of them: that word, a metal or a solder",
+      Act.TO_HANDBOOK),
   WHERE("where", "where the job stands, place by place", Act.ROUND),
   HELP("help", "this", Act.HELP),
   QUIT("quit", "leave; everything entered is in the book", Act.LEAVE);

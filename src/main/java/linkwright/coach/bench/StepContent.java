@@ -11,6 +11,7 @@ import linkwright.coach.content.Prose;
 import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
 import linkwright.coach.kernel.AtBench;
+import linkwright.coach.kernel.BendContent;
 import linkwright.coach.kernel.Cards;
 import linkwright.coach.kernel.JobWords;
 import linkwright.coach.kernel.Model;
@@ -142,6 +143,7 @@ final class StepContent {
       add(parts, model, Prose.Kind.CAUTION, card.shortLine());
     }
     add(parts, model, Prose.Kind.DO, step.doText());
+    parts.add(new Prose(Prose.Kind.MEASURE, BendContent.marks(step, model)));
     add(parts, model, Prose.Kind.LOOK_FOR, step.lookFor());
     add(parts, model, Prose.Kind.MIND, step.mind());
     add(parts, model, Prose.Kind.MEASURE, step.measure());
@@ -150,6 +152,7 @@ final class StepContent {
       String text = remedy.sees() + ": " + remedy.means() + " " + remedy.remedy();
       add(parts, model, Prose.Kind.WRONG, text);
     }
+    parts.addAll(BendContent.at(step, model));
   }
 
   private static void add(List<Part> parts, Model model, Prose.Kind kind, String text) {

@@ -22,6 +22,9 @@ public enum PlaceId {
   RECKONER(Act.TO_RECKONER),
   MADE_AGAIN(Act.MAKE_AGAIN),
   HANDS(Act.TO_HANDS),
+  OWN_BENCH(Act.TO_OWN_BENCH),
+  WHAT_IF(Act.TO_WHAT_IF),
+  HANDBOOK(Act.TO_HANDBOOK),
   HELP(Act.HELP);
 
   private final Act act;
