@@ -13,6 +13,7 @@ public enum PlaceId {
   TEST_PIECES(Act.TO_TESTS),
   TRIAL_LENGTH(Act.TO_TRIAL),
   BENCH(Act.TO_BENCH),
+  PILES(Act.TO_PILES),
   WIRE(Act.TO_WIRE),
   WEIGH_IN(Act.TO_WEIGH_IN),
   BOOK(Act.TO_BOOK),
@@ -21,6 +22,9 @@ public enum PlaceId {
   RECKONER(Act.TO_RECKONER),
   MADE_AGAIN(Act.MAKE_AGAIN),
   HANDS(Act.TO_HANDS),
+  OWN_BENCH(Act.TO_OWN_BENCH),
+  WHAT_IF(Act.TO_WHAT_IF),
+  HANDBOOK(Act.TO_HANDBOOK),
   HELP(Act.HELP);
 
   private final Act act;
