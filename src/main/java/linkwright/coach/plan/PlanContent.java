@@ -37,7 +37,10 @@ public final class PlanContent {
     }
     Prose how = Prose.aside(routine.map(known -> JobWords.fill(known.plan(), model)).orElse(""));
     parts.add(how);
-    routine.map(SolderMap::of).ifPresent(map -> solder(map, model, parts));
+    routine
+        .filter(known -> counted.holds())
+        .map(SolderMap::of)
+        .ifPresent(map -> solder(map, model, parts));
     if (!counted.holds() && counted.sentence().isEmpty()) {
       parts.add(Prose.says("Results come as you type. Still missing or wrong:"));
       counted.troubles().values().forEach(each -> parts.add(Prose.says(each)));
