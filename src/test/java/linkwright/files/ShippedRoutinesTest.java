@@ -10,8 +10,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Pattern;
 import linkwright.quantity.Problem;
-import linkwright.routine.SolderMap;
 import linkwright.routine.Remedy;
+import linkwright.routine.SolderMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -56,8 +56,7 @@ class ShippedRoutinesTest {
   void noLaterJointIsHarderThanAnEarlierOneOfItsPiece() {
     assertThat(LIBRARY.routines().values())
         .allSatisfy(
-            routine ->
-                assertThat(SolderMap.of(routine).harderLater()).as(routine.id()).isEmpty());
+            routine -> assertThat(SolderMap.of(routine).harderLater()).as(routine.id()).isEmpty());
   }
 
   @Test

@@ -156,13 +156,7 @@ final class Bench {
     Draft solder(Map<String, String> grades) {
       detail =
           new StepDetail(
-              List.of(),
-              When.ALWAYS,
-              grades,
-              Optional.empty(),
-              List.of(),
-              List.of(),
-              List.of());
+              List.of(), When.ALWAYS, grades, Optional.empty(), List.of(), List.of(), List.of());
       return this;
     }
 

@@ -100,7 +100,8 @@ final class BenchGate {
     Optional<Step> back = goneBackTo(model, at, at.step());
     if (back.isPresent()) {
       String until = at.step().detail().loop().orElseThrow().until();
-      return open(model.told("Back to “" + back.get().title() + "”, until " + until + "."), back.get());
+      return open(
+          model.told("Back to “" + back.get().title() + "”, until " + until + "."), back.get());
     }
     // A step that only leads back is passed by where nothing is left to go back for.
     int next = at.number();
