@@ -7,9 +7,11 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.PlaceId;
+import linkwright.coach.lookup.LookUpPlace;
 import linkwright.coach.plan.PlanPlace;
 import linkwright.coach.reckoner.ReckonPlace;
 import linkwright.coach.round.RoundPlace;
+import linkwright.coach.settings.SettingsPlace;
 import linkwright.coach.testpieces.TestsPlace;
 import linkwright.coach.timers.TimersPlace;
 import linkwright.coach.tray.TrayPlace;
@@ -39,6 +41,9 @@ final class Places {
       case CAUTIONS -> new CautionsPlace();
       case TIMERS -> new TimersPlace();
       case RECKONER -> new ReckonPlace();
+      case LOOKUP -> new LookUpPlace();
+      case SETTINGS -> new SettingsPlace();
+      case FIND -> new FindPlace();
       case HELP -> new HelpPlace();
     };
   }

@@ -39,7 +39,7 @@ class CautionsPlaceTest {
       apprentice.press("enter");
       assertThat(screen(apprentice).open()).isTrue();
       apprentice.press("down");
-      assertThat(screen(apprentice)).isEqualTo(new CautionsHeld(1, true, 0));
+      assertThat(screen(apprentice)).isEqualTo(new CautionsHeld(1, true, 0, "", Optional.empty()));
       apprentice.press("enter");
       assertThat(screen(apprentice).open()).isFalse();
     }

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import linkwright.coach.form.Choice;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
 import linkwright.coach.keys.Act;
@@ -43,7 +44,7 @@ final class FormTalk {
         form.purpose() == Form.Purpose.PLAN
             && coach.model().job().map(job -> !job.state().course().wish().isEmpty()).orElse(false);
     lines.say(HELP);
-    return talk(planned ? List.of() : all(form));
+    return talk(planned ? List.of() : asked(form));
   }
 
   /** Fills fields from one line, such as {@code blank 38 mm; length 14 mm}, and keeps the form. */
@@ -147,11 +148,17 @@ final class FormTalk {
     return IntStream.range(0, form.fields().size()).boxed().toList();
   }
 
+  /** What is asked one by one: what decides; the rest is set by its name. */
+  private static List<Integer> asked(Form form) {
+    return form.lines().stream().filter(line -> line < form.fields().size()).toList();
+  }
+
   private String prompt(int index) {
     Field field = form().orElseThrow().fields().get(index);
     StringBuilder prompt = new StringBuilder(capital(field.label()));
     if (!field.choices().isEmpty()) {
-      List<String> words = field.choices().stream().filter(word -> !word.isEmpty()).toList();
+      List<String> words =
+          field.choices().stream().map(Choice::id).filter(word -> !word.isEmpty()).toList();
       prompt.append(" (one of ").append(String.join(", ", words)).append(")");
     } else if (!field.hint().isBlank()) {
       prompt.append(" (").append(field.hint()).append(")");
@@ -175,9 +182,7 @@ final class FormTalk {
       return true;
     }
     String text = typed.equals(EMPTY) ? "" : typed;
-    while (form().orElseThrow().at() != index) {
-      coach.press(Key.of(form().orElseThrow().at() < index ? Key.Kind.DOWN : Key.Kind.UP));
-    }
+    coach.field(index);
     String before = form().orElseThrow().fields().get(index).text();
     if (!before.equals(text)) {
       coach.press(Key.of(Key.Kind.END));

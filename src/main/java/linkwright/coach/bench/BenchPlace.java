@@ -11,6 +11,7 @@ import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Ringing;
 import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.Turning;
 import linkwright.coach.kernel.Undo;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
@@ -18,6 +19,7 @@ import linkwright.job.Fact;
 import linkwright.routine.Caution;
 import linkwright.routine.Counts;
 import linkwright.routine.Part;
+import linkwright.routine.Step;
 
 /**
  * The bench: one step at a time, its cautions first, then one key for the common act. Everything it
@@ -63,6 +65,7 @@ public final class BenchPlace implements Place {
             Act.PREVIOUS_STEP,
             Act.UNDO,
             Act.MORE,
+            Act.LESS,
             Act.STEP_AWAY,
             Act.ANSWER,
             Act.BRING_BACK));
@@ -167,7 +170,9 @@ public final class BenchPlace implements Place {
       case TAKE -> BenchCount.take(model, at, number(screen).orElse(1));
       case NEXT_STEP -> BenchGate.step(model, at, 1);
       case PREVIOUS_STEP -> BenchGate.step(model, at, -1);
-      case MORE -> Turn.to(model.with(BenchScreens.nextPart(screen)));
+      case MORE, LESS ->
+          Turn.to(
+              model.with(BenchScreens.part(screen, Turning.to(screen.part(), act))));
       case STEP_AWAY ->
           Turn.to(model.with(BenchScreens.asking(screen, new BenchAsk.Away(false, false, false))));
       case UNDO -> Undo.last(model.with(BenchScreens.plain(screen)));
@@ -250,6 +255,21 @@ public final class BenchPlace implements Place {
         : BenchGate.settle(there);
   }
 
+  /** Comes to the bench with that step opening: its cautions are seen first. */
+  @Override
+  public Turn enterAt(Model model, String id) {
+    Turn there = enter(model);
+    Optional<Step> step = AtBench.of(there.model()).flatMap(at -> at.routine().step(id));
+    if (step.isEmpty() || model.job().map(OpenJob::lookOnly).orElse(true) || closed(model)) {
+      return there;
+    }
+    Model opening =
+        there.model().with(BenchScreens.opening(BenchHeld.PLAIN, Optional.of(step.get().id())));
+    return there.effects().isEmpty()
+        ? BenchGate.open(opening, step.get())
+        : new Turn(opening, there.effects(), there.next());
+  }
+
   private static Model noRoutine(Model model) {
     return model.trouble(
         "The routine of this job is not among the files at hand. Put it back into the"
@@ -271,7 +291,7 @@ public final class BenchPlace implements Place {
     }
     if (away(model) && closed(model)) {
       return Turn.to(
-          model.trouble("This job is closed. Open it again where it was weighed in (esc, i, g)."));
+          model.trouble("This job is closed. Open it again where it was weighed in: {do:to-weigh-in} at the places of the job, there {do:reopen}."));
     }
     if (away(model)) {
       return Turn.keep(model, new Fact.SittingStarted());

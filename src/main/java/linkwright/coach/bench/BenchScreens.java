@@ -33,12 +33,12 @@ final class BenchScreens {
         0);
   }
 
-  static BenchHeld nextPart(BenchHeld screen) {
+  static BenchHeld part(BenchHeld screen, int part) {
     return new BenchHeld(
         screen.digits(),
         screen.ask(),
         screen.opening(),
-        screen.part() + 1,
+        part,
         screen.remedy(),
         screen.cardPage());
   }

@@ -102,6 +102,18 @@ public sealed interface Effect {
     }
   }
 
+  /** Puts the user's choices into her file; answers {@link Message.SettingsKept}. */
+  record KeepSettings(Map<String, String> texts) implements Effect {
+    public KeepSettings {
+      texts = Map.copyOf(texts);
+    }
+
+    @Override
+    public <R> R answer(EffectCases<R> cases) {
+      return cases.keepSettings(this);
+    }
+  }
+
   /** Rings the bell once. */
   record RingBell() implements Effect {
     @Override

@@ -161,6 +161,14 @@ public sealed interface Message {
     }
   }
 
+  /** The user's choices as they stand now; trouble says why they could not be kept. */
+  record SettingsKept(Settings settings, Optional<String> trouble) implements Message {
+    @Override
+    public <R> R answer(MessageCases<R> cases) {
+      return cases.settingsKept(this);
+    }
+  }
+
   /** The terminal is gone, or asked the program to leave. */
   record Ended() implements Message {
     @Override

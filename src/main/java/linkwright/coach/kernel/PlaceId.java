@@ -18,6 +18,9 @@ public enum PlaceId {
   CAUTIONS(Act.TO_CAUTIONS),
   TIMERS(Act.TO_TIMERS),
   RECKONER(Act.TO_RECKONER),
+  LOOKUP(Act.TO_LOOKUP),
+  SETTINGS(Act.TO_SETTINGS),
+  FIND(Act.FIND),
   HELP(Act.HELP);
 
   private final Act act;

@@ -15,6 +15,25 @@ import linkwright.standing.Standing;
 public final class PlanContent {
   private PlanContent() {}
 
+  /**
+   * What the plan comes to; while it does not hold together, what is wrong and what it came to last,
+   * told as such.
+   */
+  public static List<Part> comesTo(Standing standing, Optional<Standing> last, Model model) {
+    if (standing.counted().holds() || last.isEmpty()) {
+      return comesTo(standing, model);
+    }
+    List<Part> parts = new ArrayList<>();
+    List<String> wrong = new ArrayList<>(standing.counted().troubles().values());
+    if (!standing.counted().sentence().isEmpty()) {
+      wrong.add(standing.counted().sentence());
+    }
+    wrong.forEach(each -> parts.add(Prose.stop(each)));
+    parts.add(new Prose(Prose.Kind.MAIN, "As it was before, not as it is typed now:"));
+    parts.addAll(comesTo(last.get(), model));
+    return parts;
+  }
+
   /** What the plan comes to, in this job's and this user's words. */
   public static List<Part> comesTo(Standing standing, Model model) {
     CountedPlan counted = standing.counted();

@@ -32,7 +32,7 @@ public final class PlanPlace implements Place {
     PlanHeld plan = (PlanHeld) model.held();
     return Content.of(
         "plan",
-        new Beside(List.of(new Fields(plan.open())), PlanContent.comesTo(plan.preview(), model)));
+        new Beside(List.of(new Fields(plan.open())), PlanContent.comesTo(plan.preview(), plan.last(), model)));
   }
 
   private static final String DRAFT = "plan";
@@ -65,7 +65,11 @@ public final class PlanPlace implements Place {
     form.fields().stream()
         .filter(field -> field.text().isBlank())
         .forEach(field -> troubles.remove(field.id()));
-    return new PlanHeld(form.withTroubles(troubles), preview);
+    return PlanHeld.of(form.withTroubles(troubles), preview, last(model));
+  }
+
+  private static Optional<Standing> last(Model model) {
+    return model.held() instanceof PlanHeld held ? held.last() : Optional.empty();
   }
 
   /** Page down and up turn over what the plan comes to. */
@@ -96,13 +100,13 @@ public final class PlanPlace implements Place {
           counted.sentence().isEmpty()
               ? "Not kept yet: " + counted.troubles().values().stream().findFirst().orElse("")
               : "Not kept yet: " + counted.sentence();
-      return Turn.to(model.with(new PlanHeld(told, typed)).trouble(sentence));
+      return Turn.to(model.with(PlanHeld.of(told, typed, last(model))).trouble(sentence));
     }
     Map<String, String> questions = Questions.ofPlan(typed, model.settings().units());
     Optional<Form> asking = Asking.first(form, questions);
     if (asking.isPresent()) {
       return Turn.to(
-          model.with(new PlanHeld(asking.get(), typed)).trouble(Asking.sentence(questions)));
+          model.with(PlanHeld.of(asking.get(), typed, last(model))).trouble(Asking.sentence(questions)));
     }
     Map<String, String> wish = new LinkedHashMap<>();
     form.texts()
@@ -115,7 +119,7 @@ public final class PlanPlace implements Place {
     if (wish.equals(job.state().course().wish())) {
       return Turn.goTo(model.told("The plan is as it was."), PlaceId.ROUND);
     }
-    return Turn.keep(model.with(new PlanHeld(form, typed)), new Fact.PlanSet(wish));
+    return Turn.keep(model.with(PlanHeld.of(form, typed, last(model))), new Fact.PlanSet(wish));
   }
 
   @Override

@@ -84,6 +84,7 @@ final class RoundContent {
       case TO_WIRE -> wire(model, job);
       case TO_CAUTIONS -> state.course().cautionsSeen().size() + " seen in this sitting";
       case TO_RECKONER -> "sums on wire, rings, blanks and solder";
+      case TO_LOOKUP -> "metals, solders, clasps, words of the trade";
       case TO_TRAY -> "all jobs";
       default -> "";
     };

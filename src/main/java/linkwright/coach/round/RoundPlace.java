@@ -29,6 +29,7 @@ public final class RoundPlace implements Place {
           Act.TO_CAUTIONS,
           Act.TO_TIMERS,
           Act.TO_RECKONER,
+          Act.TO_LOOKUP,
           Act.TO_TRAY);
 
   @Override
@@ -39,6 +40,7 @@ public final class RoundPlace implements Place {
   @Override
   public List<Act> acts(Model model) {
     List<Act> acts = new ArrayList<>(PLACES);
+    acts.add(Act.TO_SETTINGS);
     acts.add(Act.LEAVE);
     return acts;
   }

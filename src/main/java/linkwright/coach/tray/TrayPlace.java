@@ -5,12 +5,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import linkwright.coach.content.Content;
+import linkwright.coach.form.Choosing;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
+import linkwright.coach.form.SearchForm;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.JobWords;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
+import linkwright.coach.kernel.TrayJob;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.keys.Act;
 import linkwright.job.Fact;
@@ -34,7 +37,16 @@ public final class TrayPlace implements Place {
   @Override
   public List<Act> acts(Model model) {
     return List.of(
-        Act.CHOOSE, Act.UP, Act.DOWN, Act.NEW_JOB, Act.TO_RECKONER, Act.TO_CAUTIONS, Act.LEAVE);
+        Act.CHOOSE,
+        Act.UP,
+        Act.DOWN,
+        Act.NEW_JOB,
+        Act.SEARCH,
+        Act.TO_RECKONER,
+        Act.TO_CAUTIONS,
+        Act.TO_LOOKUP,
+        Act.TO_SETTINGS,
+        Act.LEAVE);
   }
 
   @Override
@@ -44,19 +56,28 @@ public final class TrayPlace implements Place {
       case UP -> Turn.to(model.with(at(model, tray.at() - 1)));
       case DOWN -> Turn.to(model.with(at(model, tray.at() + 1)));
       case CHOOSE ->
-          model.tray().isEmpty()
+          shown(model).isEmpty()
               ? Turn.to(model.told("The tray is empty: {do:new-job} begins a new job."))
               : Turn.with(
-                  model, new Effect.OpenBook(model.tray().get(at(model, tray.at()).at()).slug()));
+                  model, new Effect.OpenBook(shown(model).get(at(model, tray.at()).at()).slug()));
       case NEW_JOB -> Turn.to(model.with(new TrayHeld(tray.at(), Optional.of(form(model)))));
+      case SEARCH ->
+          Turn.to(
+              model.with(
+                  new TrayHeld(0, tray.search(), Optional.of(SearchForm.of(tray.search())))));
       case LEAVE -> Turn.with(model, new Effect.Leave());
       default -> Turn.goTo(model, act);
     };
   }
 
   private static TrayHeld at(Model model, int wanted) {
-    int last = Math.max(0, model.tray().size() - 1);
-    return new TrayHeld(Math.max(0, Math.min(last, wanted)), Optional.empty());
+    String search = ((TrayHeld) model.held()).search();
+    int last = Math.max(0, shown(model).size() - 1);
+    return new TrayHeld(Math.max(0, Math.min(last, wanted)), search, Optional.empty());
+  }
+
+  private static List<TrayJob> shown(Model model) {
+    return TrayContent.shown(model, (TrayHeld) model.held());
   }
 
   private static Form form(Model model) {
@@ -71,7 +92,12 @@ public final class TrayPlace implements Place {
         "begin it",
         List.of(
             Field.of("name", "Name", "", "what you will look for it by"),
-            told(model, Field.choice("routine", "Routine", first, "", routines))));
+            told(model, Field.choiceOf(
+                    "routine",
+                    "Routine",
+                    first,
+                    "",
+                    Choosing.routines(model.handbook().routines())))));
   }
 
   /** The routine's field says what the routine makes: its name alone tells a beginner little. */
@@ -79,21 +105,18 @@ public final class TrayPlace implements Place {
     String says =
         model
             .handbook()
-            .routine(field.text().strip())
+            .routine(field.value().strip())
             .map(routine -> JobWords.fill(routine.title() + ". " + routine.says(), model))
             .orElse("left and right go through them");
-    return new Field(
-        field.id(),
-        field.label(),
-        field.text(),
-        field.caret(),
-        says,
-        field.choices(),
-        field.trouble());
+    return field.hinted(says);
   }
 
   @Override
   public Turn edited(Model model, Form form, boolean textChanged) {
+    if (form.purpose() == Form.Purpose.SEARCH) {
+      Optional<Form> open = form.at() == 0 ? Optional.of(form) : Optional.empty();
+      return Turn.to(model.with(new TrayHeld(0, SearchForm.text(form), open)));
+    }
     Form shown =
         form.withTroubles(Map.of())
             .mapFields(field -> field.id().equals("routine") ? told(model, field) : field);
@@ -102,6 +125,9 @@ public final class TrayPlace implements Place {
 
   @Override
   public Turn confirmed(Model model, Form form) {
+    if (form.purpose() == Form.Purpose.SEARCH) {
+      return Turn.to(model.with(new TrayHeld(0, SearchForm.text(form), Optional.empty())));
+    }
     Map<String, String> troubles = new HashMap<>();
     if (form.text("name").isEmpty()) {
       troubles.put("name", "Give the job a name, such as “Anna's bracelet”.");
@@ -126,7 +152,13 @@ public final class TrayPlace implements Place {
 
   @Override
   public Turn formLeft(Model model) {
-    return Turn.to(model.with(at(model, ((TrayHeld) model.held()).at())));
+    TrayHeld held = (TrayHeld) model.held();
+    boolean narrowing =
+        held.form().filter(form -> form.purpose() == Form.Purpose.SEARCH).isPresent();
+    return Turn.to(
+        narrowing
+            ? model.with(new TrayHeld(0, Optional.empty()))
+            : model.with(at(model, held.at())));
   }
 
   @Override
