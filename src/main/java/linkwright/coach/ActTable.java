@@ -18,13 +18,13 @@ public final class ActTable {
     return switch (place) {
       case TRAY ->
           List.of(
-              Act.CHOOSE, Act.UP, Act.DOWN, Act.NEW_JOB, Act.SEARCH, Act.TO_RECKONER,
+              Act.CHOOSE, Act.UP, Act.DOWN, Act.NEW_JOB, Act.MAKE_AGAIN, Act.SEARCH, Act.TO_RECKONER,
               Act.TO_CAUTIONS, Act.TO_LOOKUP, Act.MORE, Act.LESS);
       case ROUND ->
           List.of(
               Act.TO_PLAN, Act.TO_TESTS, Act.TO_TRIAL, Act.TO_BENCH, Act.TO_WIRE, Act.TO_WEIGH_IN,
               Act.TO_BOOK, Act.TO_CAUTIONS, Act.TO_TIMERS, Act.TO_RECKONER, Act.TO_LOOKUP,
-              Act.TO_TRAY);
+              Act.TO_TRAY, Act.MAKE_AGAIN);
       case PLAN -> List.of(Act.KEEP);
       case TEST_PIECES ->
           List.of(
@@ -48,7 +48,7 @@ public final class ActTable {
               Act.LESS);
       case WEIGH_IN ->
           List.of(
-              Act.WEIGH, Act.WEIGH_OUT, Act.PRICE, Act.CLOSE, Act.REOPEN, Act.TO_BENCH, Act.MORE,
+              Act.WEIGH, Act.WEIGH_OUT, Act.PRICE, Act.CLOSE, Act.REOPEN, Act.MAKE_AGAIN, Act.TO_BENCH, Act.MORE,
               Act.LESS);
       case BOOK ->
           List.of(
@@ -63,7 +63,7 @@ public final class ActTable {
       case LOOKUP ->
           List.of(
               Act.OPEN_CARD, Act.UP, Act.DOWN, Act.SEARCH, Act.TO_TRAY, Act.MORE, Act.LESS);
-      case SETTINGS -> List.of(Act.KEEP);
+      case SETTINGS, MADE_AGAIN -> List.of(Act.KEEP);
       case HELP -> List.of(Act.MORE, Act.LESS);
       case FIND -> List.of();
     };

@@ -166,7 +166,7 @@ public final class Coach implements MessageCases<Turn> {
     } else if (Clocks.wentBack(message.entries(), job, model.now())) {
       next = next.trouble(Clocks.SET_BACK);
     }
-    return Turn.goTo(next, Places.firstOf(job));
+    return Turn.goTo(next, model.held().opensAt().orElseGet(() -> Places.firstOf(job)));
   }
 
   /** What stands in the way is told last, after what is wrong with the book itself. */
@@ -291,6 +291,6 @@ public final class Coach implements MessageCases<Turn> {
     }
     return EverywhereActs.ALL.contains(act)
         ? EverywhereActs.act(model, act)
-        : Turn.to(model.told(NotNow.sentence(act)));
+        : Turn.to(model.told(NotNow.sentence(model, act)));
   }
 }

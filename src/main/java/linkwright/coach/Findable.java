@@ -31,7 +31,7 @@ record Findable(String kind, String name, List<String> words, PlaceId place, Str
       Set.of(
           PlaceId.TRAY, PlaceId.CAUTIONS, PlaceId.RECKONER, PlaceId.LOOKUP, PlaceId.SETTINGS);
 
-  private static final Set<PlaceId> NO_PLACE = Set.of(PlaceId.FIND, PlaceId.HELP);
+  private static final Set<PlaceId> NO_PLACE = Set.of(PlaceId.FIND, PlaceId.HELP, PlaceId.MADE_AGAIN);
 
   Findable {
     words = List.copyOf(words);

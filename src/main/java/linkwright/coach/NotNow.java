@@ -19,7 +19,7 @@ final class NotNow {
     PlaceId place = model.held().place();
     Optional<Act> here = keys.find(key, ActTable.of(place));
     if (here.isPresent()) {
-      return Optional.of(sentence(here.get()));
+      return Optional.of(sentence(model, here.get()));
     }
     Optional<Act> elsewhere = keys.find(key, List.of(Act.values()));
     return elsewhere.isEmpty()
@@ -28,8 +28,12 @@ final class NotNow {
   }
 
   /** What an act is for that is not open now. */
-  static String sentence(Act act) {
-    return "Not for now: " + act.words() + ". " + why(act);
+  static String sentence(Model model, Act act) {
+    boolean asked = !Places.of(model).undoes(model);
+    return "Not for now: "
+        + act.words()
+        + ". "
+        + (asked ? "First what is asked here." : why(act));
   }
 
   private static String why(Act act) {

@@ -1,5 +1,6 @@
 package linkwright.coach;
 
+import linkwright.coach.again.AgainPlace;
 import linkwright.coach.bench.BenchPlace;
 import linkwright.coach.book.BookPlace;
 import linkwright.coach.cautions.CautionsPlace;
@@ -44,6 +45,7 @@ final class Places {
       case LOOKUP -> new LookUpPlace();
       case SETTINGS -> new SettingsPlace();
       case FIND -> new FindPlace();
+      case MADE_AGAIN -> new AgainPlace();
       case HELP -> new HelpPlace();
     };
   }

@@ -33,7 +33,7 @@ class PlainWalkTest {
 
   private static final List<String> BEFORE_THE_BENCH =
       List.of(
-          "log length 24.1 mm; width 5.6 mm; next one right",
+          "log length 24.1 mm; width 5.6 mm; make the next right",
           "sample",
           "trial",
           "log links 2; rings 3; hung 58 mm",
@@ -180,13 +180,13 @@ class PlainWalkTest {
     void counts_nothing_at_a_step_that_was_not_heard_yet() {
       assertThat(demo("all")).contains("You are at the bench now. Type it again");
       assertThat(demo("bench", "all"))
-          .contains("all that wait is not for now.", "First: ", "An empty line: seen.")
+          .contains("Not for now: all that wait.", "First: ", "An empty line: seen.")
           .doesNotContain("Entered: ");
     }
 
     @Test
     void can_be_undone_and_stays_in_the_book_struck() throws IOException {
-      String told = demo("log blank 36 mm; next one longer", "undo", "book 2", "quit");
+      String told = demo("log blank 36 mm; make the next longer", "undo", "book 2", "quit");
       assertThat(told).contains("Undone: test piece", "struck entry testbench-3");
     }
 
@@ -265,7 +265,7 @@ class PlainWalkTest {
               "--new",
               "Gate");
       assertThat(exit).isZero();
-      assertThat(line.out()).contains("The plan.", "Metal (one of ", "Wire (0.9 mm");
+      assertThat(line.out()).contains("The plan.", "Metal (one of ", "Thickness (0.9 mm");
     }
 
     @Test

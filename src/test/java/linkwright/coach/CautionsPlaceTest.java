@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import linkwright.coach.cautions.CautionWords;
 import linkwright.coach.cautions.CautionsHeld;
 import linkwright.coach.tray.TrayHeld;

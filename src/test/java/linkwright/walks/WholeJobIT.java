@@ -72,7 +72,7 @@ class WholeJobIT {
     press(walk, "u").waitFor("through " + through, LONG);
     press(walk, "r").waitFor("what do you see?", LONG);
     walk.type("1").waitFor("remedy", LONG).waitFor("redo    1  (too cool)", LONG);
-    press(walk, "t").waitFor("in hand 1, from redo", LONG);
+    press(walk, "x").waitFor("in hand 1, from redo", LONG);
     hurry(walk, "Join the links with rings\n");
     hurry(walk, "All done here");
   }

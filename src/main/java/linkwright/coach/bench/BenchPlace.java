@@ -255,19 +255,17 @@ public final class BenchPlace implements Place {
         : BenchGate.settle(there);
   }
 
-  /** Comes to the bench with that step opening: its cautions are seen first. */
+  /** Comes to the bench and opens that step: its cautions are seen first. */
   @Override
   public Turn enterAt(Model model, String id) {
-    Turn there = enter(model);
-    Optional<Step> step = AtBench.of(there.model()).flatMap(at -> at.routine().step(id));
+    Model there = model.with(BenchHeld.PLAIN);
+    Optional<Step> step = AtBench.of(there).flatMap(at -> at.routine().step(id));
     if (step.isEmpty() || model.job().map(OpenJob::lookOnly).orElse(true) || closed(model)) {
-      return there;
+      return enter(model);
     }
-    Model opening =
-        there.model().with(BenchScreens.opening(BenchHeld.PLAIN, Optional.of(step.get().id())));
-    return there.effects().isEmpty()
-        ? BenchGate.open(opening, step.get())
-        : new Turn(opening, there.effects(), there.next());
+    return away(model)
+        ? Turn.keep(there, new Fact.SittingStarted(), new Fact.StepOpened(id))
+        : BenchGate.open(there, step.get());
   }
 
   private static Model noRoutine(Model model) {

@@ -33,10 +33,11 @@ public final class BookPlace implements Place {
 
   @Override
   public List<Act> acts(Model model) {
-    List<Act> acts = new ArrayList<>(List.of(Act.NOTE, Act.STRIKE, Act.SEARCH));
+    List<Act> acts = new ArrayList<>(List.of(Act.NOTE));
     if (!model.job().map(OpenJob::doubtful).orElse(List.of()).isEmpty()) {
       acts.add(Act.ACCEPT);
     }
+    acts.addAll(List.of(Act.STRIKE, Act.SEARCH));
     if (!shown(model).search().isEmpty()) {
       acts.add(Act.SHOW_ALL);
     }

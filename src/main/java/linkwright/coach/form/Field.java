@@ -168,6 +168,11 @@ public record Field(
     return words() && !line.marked() ? with(LineEdit.at(line.text())) : withText(value());
   }
 
+  /** The same field with what is meant standing in it; where that stands already, as it is. */
+  Field completed() {
+    return value().equals(line.text()) ? this : withText(value());
+  }
+
   /** The same field with what was typed in it before; words go on where they ended. */
   Field resumed(String before) {
     return words() ? with(LineEdit.at(before)) : withText(before);

@@ -33,6 +33,7 @@ public record Form(
   public enum Purpose {
     PLAN,
     NEW_JOB,
+    MAKE_AGAIN,
     TEST_PIECE,
     TRIAL_LENGTH,
     ADD_WIRE,
@@ -185,7 +186,7 @@ public record Form(
 
   /** The same form with what is meant standing in every field. */
   public Form completed() {
-    return mapFields(Field::left);
+    return mapFields(Field::completed);
   }
 
   private Form explained(boolean other) {

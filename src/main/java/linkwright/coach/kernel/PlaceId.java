@@ -21,6 +21,7 @@ public enum PlaceId {
   LOOKUP(Act.TO_LOOKUP),
   SETTINGS(Act.TO_SETTINGS),
   FIND(Act.FIND),
+  MADE_AGAIN(Act.MAKE_AGAIN),
   HELP(Act.HELP);
 
   private final Act act;

@@ -19,11 +19,11 @@ public final class ActHelp {
       case STEP_AWAY -> "the hours stop, the timers go on; torch and gas are asked for";
       case TRY_AGAIN -> "write once more what could not be written";
       case GIVE_UP -> "leave unwritten what could not be written";
+      case MAKE_AGAIN -> "begin a new job with what this one settled";
       case UP -> "the line above";
       case DOWN -> "the line below";
       case CHOOSE -> "what the chosen line is about";
       case NEW_JOB -> "begin the book of another job";
-      case DEMO -> "";
       case THROUGH -> "one piece has come through this step; a number before it: so many";
       case DONE -> "this step is done, on to the next";
       case TOGETHER -> "the whole batch has come through this step";

@@ -19,16 +19,18 @@ public final class PlanContent {
    * What the plan comes to; while it does not hold together, what is wrong and what it came to last,
    * told as such.
    */
-  public static List<Part> comesTo(Standing standing, Optional<Standing> last, Model model) {
+  static List<Part> comesTo(PlanHeld held, Model model) {
+    Standing standing = held.preview();
+    Optional<Standing> last = held.last();
     if (standing.counted().holds() || last.isEmpty()) {
       return comesTo(standing, model);
     }
     List<Part> parts = new ArrayList<>();
-    List<String> wrong = new ArrayList<>(standing.counted().troubles().values());
-    if (!standing.counted().sentence().isEmpty()) {
-      wrong.add(standing.counted().sentence());
-    }
-    wrong.forEach(each -> parts.add(Prose.stop(each)));
+    // What is wrong with a field stands beside it; what is missing has no field of its own to say.
+    standing.counted().troubles().entrySet().stream()
+        .filter(each -> held.open().text(each.getKey()).isEmpty())
+        .forEach(each -> parts.add(Prose.stop(each.getValue())));
+    parts.add(Prose.stop(standing.counted().sentence()));
     parts.add(new Prose(Prose.Kind.MAIN, "As it was before, not as it is typed now:"));
     parts.addAll(comesTo(last.get(), model));
     return parts;

@@ -18,6 +18,7 @@ import linkwright.link.Usual;
 import linkwright.plan.PartPlan;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.UnitStyle;
+import linkwright.reference.Metal;
 import linkwright.routine.Ends;
 import linkwright.routine.Makes;
 import linkwright.routine.Routine;
@@ -166,8 +167,12 @@ final class PlanFields {
   }
 
   private static Field metal(Model model) {
+    List<Metal> metals =
+        model.handbook().reference().metals().stream()
+            .filter(metal -> metal.notPlanned().isEmpty())
+            .toList();
     return choice(
-        WishKeys.METAL, "metal", Choosing.metals(model.handbook().reference().metals()));
+        WishKeys.METAL, "metal", Choosing.metals(metals));
   }
 
   private static Field field(Model model, String key, String label) {

@@ -100,7 +100,7 @@ public final class PlanHelp {
           entry(
               WishKeys.CLASP_LENGTH,
               Measure.LENGTH,
-              "inside end to inside end, pulled, {mm:14}",
+              "inside end to inside end, pulled, {mm:14}; or its name",
               "What the clasp adds to the length. The links make up the rest."),
           entry(
               WishKeys.CLASP_MASS,

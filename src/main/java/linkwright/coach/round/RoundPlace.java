@@ -41,6 +41,9 @@ public final class RoundPlace implements Place {
   public List<Act> acts(Model model) {
     List<Act> acts = new ArrayList<>(PLACES);
     acts.add(Act.TO_SETTINGS);
+    if (model.job().orElseThrow().state().course().closed()) {
+      acts.add(Act.MAKE_AGAIN);
+    }
     acts.add(Act.LEAVE);
     return acts;
   }

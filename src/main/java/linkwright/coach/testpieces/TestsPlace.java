@@ -133,7 +133,7 @@ public final class TestsPlace implements Place {
     fields.add(
         Field.choice(
                 "verdict",
-                "the next should be",
+                "make the next",
                 "",
                 "longer, shorter, wider … or right; empty: from the measures",
                 words)

@@ -39,7 +39,7 @@ final class TrayContent {
     if (model.tray().isEmpty()) {
       return Content.of(TITLE, Prose.says("No job is in the tray yet. {do:new-job} begins one."));
     }
-    List<Table.Line> lines = shown(model, held).stream().map(TrayContent::line).toList();
+    List<Table.Line> lines = shown(model, held).stream().map(job -> line(job, model)).toList();
     List<Part> parts = new ArrayList<>();
     held.form().ifPresent(form -> parts.add(new Fields(form)));
     parts.add(
@@ -49,9 +49,11 @@ final class TrayContent {
     return new Content(TITLE, parts);
   }
 
-  private static Table.Line line(TrayJob job) {
+  private static Table.Line line(TrayJob job, Model model) {
     String waits = job.waits().isEmpty() ? "" : "waits: " + String.join(", ", job.waits());
     return new Table.Line(
-        List.of(job.name()), List.of(Prose.aside(job.stands()), Prose.stop(waits)), Emphasis.PLAIN);
+        List.of(job.name()),
+        List.of(Prose.aside(ClosedWords.stands(job, model.settings())), Prose.stop(waits)),
+        Emphasis.PLAIN);
   }
 }

@@ -1,5 +1,6 @@
 package linkwright.coach.tray;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -36,17 +37,19 @@ public final class TrayPlace implements Place {
 
   @Override
   public List<Act> acts(Model model) {
-    return List.of(
-        Act.CHOOSE,
-        Act.UP,
-        Act.DOWN,
-        Act.NEW_JOB,
-        Act.SEARCH,
-        Act.TO_RECKONER,
-        Act.TO_CAUTIONS,
-        Act.TO_LOOKUP,
-        Act.TO_SETTINGS,
-        Act.LEAVE);
+    List<Act> acts = new ArrayList<>(List.of(Act.CHOOSE, Act.UP, Act.DOWN, Act.NEW_JOB));
+    if (chosen(model).filter(TrayJob::closed).isPresent()) {
+      acts.add(Act.MAKE_AGAIN);
+    }
+    acts.addAll(
+        List.of(
+            Act.SEARCH,
+            Act.TO_RECKONER,
+            Act.TO_CAUTIONS,
+            Act.TO_LOOKUP,
+            Act.TO_SETTINGS,
+            Act.LEAVE));
+    return acts;
   }
 
   @Override
@@ -65,9 +68,18 @@ public final class TrayPlace implements Place {
           Turn.to(
               model.with(
                   new TrayHeld(0, tray.search(), Optional.of(SearchForm.of(tray.search())))));
+      case MAKE_AGAIN ->
+          Turn.with(
+              model.with(new TrayHeld(tray.at(), tray.search(), Optional.empty(), true)),
+              new Effect.OpenBook(chosen(model).orElseThrow().slug()));
       case LEAVE -> Turn.with(model, new Effect.Leave());
       default -> Turn.goTo(model, act);
     };
+  }
+
+  private static Optional<TrayJob> chosen(Model model) {
+    int at = at(model, ((TrayHeld) model.held()).at()).at();
+    return at < shown(model).size() ? Optional.of(shown(model).get(at)) : Optional.empty();
   }
 
   private static TrayHeld at(Model model, int wanted) {
