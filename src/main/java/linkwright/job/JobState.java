@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param timers timers that run or ring
  * @param times hours at the bench
  * @param accounts weighing and prices
+ * @param cautions which cautions were met, and by whom
  */
 public record JobState(
     Course course,
@@ -21,7 +22,8 @@ public record JobState(
     WireLedger wire,
     Timers timers,
     TimeSheet times,
-    Accounts accounts) {
+    Accounts accounts,
+    CautionsMet cautions) {
 
   private static final JobState BLANK =
       new JobState(
@@ -31,7 +33,8 @@ public record JobState(
           WireLedger.EMPTY,
           Timers.NONE,
           TimeSheet.EMPTY,
-          Accounts.EMPTY);
+          Accounts.EMPTY,
+          CautionsMet.NONE);
 
   /**
    * Replays a whole book. Struck entries are passed over; a strike that was struck itself does not
@@ -64,12 +67,13 @@ public record JobState(
         wireNow,
         timers.after(entry),
         times.after(entry),
-        accounts.after(fact));
+        accounts.after(fact),
+        cautions.after(entry));
   }
 
   /** The same with its timers by another clock. */
   public JobState with(Timers others) {
-    return new JobState(course, trials, piles, wire, others, times, accounts);
+    return new JobState(course, trials, piles, wire, others, times, accounts, cautions);
   }
 
   private Piles piles(Piles before, Fact fact) {

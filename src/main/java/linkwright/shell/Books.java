@@ -16,6 +16,7 @@ import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.TrayJob;
 import linkwright.files.DraftStore;
 import linkwright.files.Home;
+import linkwright.job.CautionsMet;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.quantity.Problem;
@@ -142,7 +143,14 @@ final class Books {
         book.whyReadOnly().isPresent(),
         told(book, handbook),
         drafts.of(slug),
-        book.suspects().stream().map(Books::doubtful).toList());
+        book.suspects().stream().map(Books::doubtful).toList(),
+        met(handbook));
+  }
+
+  /** A caution that was seen in one job is known in all of them. */
+  private CautionsMet met(Handbook handbook) {
+    tray.jobs(handbook, clock.instant(), patience);
+    return tray.met();
   }
 
   /** Whose sitting it is by the book, as this device entered it last. */

@@ -18,7 +18,8 @@ import linkwright.coach.kernel.TrayJob;
 import linkwright.coach.tray.TrayBook;
 import linkwright.coach.tray.TrayWords;
 import linkwright.files.Home;
-import linkwright.job.JobState;
+import linkwright.job.CautionsMet;
+import linkwright.job.Timers;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
 import linkwright.standing.Handbook;
@@ -85,6 +86,15 @@ final class Tray {
     return List.copyOf(found);
   }
 
+  /** The cautions that were met in any of the books, as far as they were read. */
+  CautionsMet met() {
+    CautionsMet met = CautionsMet.NONE;
+    for (TrayBook book : known.values()) {
+      met = met.and(book.met());
+    }
+    return met;
+  }
+
   /** What kept books from being listed when the tray was read last, in sentences. */
   List<String> problems() {
     return problems;
@@ -107,8 +117,7 @@ final class Tray {
       String stands = "cannot be read: " + bad.sentence();
       Instant age = book.age().toInstant();
       return new TrayBook(
-          new TrayJob(slug, slug, stands, List.of(), age, false),
-          JobState.replay(List.of(), any -> Map.of()).timers());
+          new TrayJob(slug, slug, stands, List.of(), age, false), Timers.NONE, CautionsMet.NONE);
     }
     return TrayWords.standing(slug, EntryLines.entries(looked.orThrow().lines()), handbook);
   }

@@ -3,6 +3,7 @@ package linkwright.standing;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import linkwright.bench.OwnBench;
 import linkwright.job.JobState;
 import linkwright.job.StagesByKind;
 import linkwright.link.Pattern;
@@ -18,13 +19,15 @@ import linkwright.routine.Routine;
  * @param routines routines
  * @param cautions cautions
  * @param told what was wrong with files that could not be used, a sentence each
+ * @param own the maker's own bench
  */
 public record Handbook(
     Reference reference,
     List<Pattern> patterns,
     List<Routine> routines,
     List<Caution> cautions,
-    List<String> told) {
+    List<String> told,
+    OwnBench own) {
   public Handbook {
     patterns = List.copyOf(patterns);
     routines = List.copyOf(routines);

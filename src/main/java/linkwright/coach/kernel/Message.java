@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
+import linkwright.job.CautionsMet;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
 
@@ -88,7 +89,8 @@ public sealed interface Message {
 
   /**
    * A job book was opened; device is this machine's name in it, lookOnly says that another program
-   * writes it, doubtful are the lines that are kept and not used.
+   * writes it, doubtful are the lines that are kept and not used, met the cautions that were met in
+   * any of the books.
    */
   record JobOpened(
       String slug,
@@ -97,8 +99,21 @@ public sealed interface Message {
       boolean lookOnly,
       List<String> told,
       Map<String, Map<String, String>> drafts,
-      List<DoubtfulLine> doubtful)
+      List<DoubtfulLine> doubtful,
+      CautionsMet met)
       implements Message {
+    /** One book alone. */
+    public JobOpened(
+        String slug,
+        String device,
+        List<Entry> entries,
+        boolean lookOnly,
+        List<String> told,
+        Map<String, Map<String, String>> drafts,
+        List<DoubtfulLine> doubtful) {
+      this(slug, device, entries, lookOnly, told, drafts, doubtful, CautionsMet.NONE);
+    }
+
     /** A book of which every line passed its check. */
     public JobOpened(
         String slug,

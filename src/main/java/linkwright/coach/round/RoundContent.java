@@ -8,6 +8,7 @@ import linkwright.coach.content.Content;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.kernel.AtBench;
+import linkwright.coach.kernel.Cards;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.ShortageWords;
@@ -82,12 +83,21 @@ final class RoundContent {
                   + state.timers().ringing(model.now()).size()
                   + " due";
       case TO_WIRE -> wire(model, job);
-      case TO_CAUTIONS -> state.course().cautionsSeen().size() + " seen in this sitting";
+      case TO_CAUTIONS -> cautions(model, job);
       case TO_RECKONER -> "sums on wire, rings, blanks and solder";
       case TO_LOOKUP -> "metals, solders, clasps, words of the trade";
       case TO_TRAY -> "all jobs";
       default -> "";
     };
+  }
+
+  /** How many of the routine's cautions she has still to see whole, each before its step. */
+  private static String cautions(Model model, OpenJob job) {
+    List<Cards.Card> cards = Cards.ofRoutine(model, job);
+    long whole = cards.stream().filter(Cards.Card::whole).count();
+    return cards.size()
+        + (cards.size() == 1 ? " applies, " : " apply, ")
+        + (whole == 0 ? "all seen" : whole + " to be seen");
   }
 
   private static String plan(Model model, OpenJob job) {
