@@ -2,7 +2,6 @@ package linkwright.coach;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.keys.Act;
 
@@ -67,16 +66,6 @@ public final class ActTable {
       case HELP -> List.of(Act.MORE, Act.LESS);
       case FIND -> List.of();
     };
-  }
-
-  /** The place at which an act belongs; empty for those of everywhere and for those that fail. */
-  static Optional<PlaceId> placeOf(Act act) {
-    for (PlaceId place : PlaceId.values()) {
-      if (of(place).contains(act)) {
-        return Optional.of(place);
-      }
-    }
-    return Optional.empty();
   }
 
   /** All acts with the place that each belongs to, a place after the other. */

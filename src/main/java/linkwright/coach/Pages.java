@@ -41,7 +41,7 @@ public final class Pages {
         model.notice().text(),
         model.notice().trouble(),
         failed.isPresent() ? open(Failing.ACTS) : open(model, place, inBody(body)),
-        failed.isPresent() ? Optional.empty() : Across.of(model, place, body));
+        failed.isPresent() ? Optional.empty() : AcrossRoom.of(model, place, body));
   }
 
   private static Optional<Wait> wait(Model model) {

@@ -2,7 +2,7 @@ package linkwright.view;
 
 import java.util.ArrayList;
 import java.util.List;
-import linkwright.coach.form.Choice;
+import linkwright.coach.form.Offered;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Spot;
@@ -60,11 +60,11 @@ final class FormView {
     }
     boolean narrowed = !field.line().marked() && !field.choices().isEmpty();
     if (narrowed && !field.text().isBlank()) {
-      List<Choice> offered = field.offered();
+      List<Offered> offered = field.offered();
       int shown = Math.min(MOST_CHOICES, offered.size());
       for (int i = 0; i < shown; i++) {
         String mark = i == 0 ? glyphs.pick("▸ ", "> ") : "  ";
-        Choice choice = offered.get(i);
+        Offered choice = offered.get(i);
         String says = choice.says().isEmpty() ? "" : "  " + choice.says();
         lines.add(
             new Below(

@@ -195,7 +195,7 @@ class PlainWalkTest {
       String told = demo("note too heavy", "undo", "undo", "undo note", "restore note", "undo pan");
       assertThat(told)
           .contains("Nothing to undo here. Last entered elsewhere, and undone there (book): note")
-          .contains("Undone: note: too heavy (typing restore brings it back).")
+          .contains("Undone: note: too heavy (“restore” brings it back).")
           .contains("Brought back: note: too heavy.")
           .contains("After undo write nothing, or where it was entered")
           .doesNotContain("Undone: plan");
@@ -215,7 +215,7 @@ class PlainWalkTest {
       assertThat(told)
           .contains(
               "Timer: kettle is due.",
-              "Kettle: due. Typing answer answers it.",
+              "Kettle: due. “answer” answers it.",
               "kettle: answered.",
               "No timer runs.");
     }

@@ -2,7 +2,7 @@ package linkwright.coach;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import linkwright.coach.form.Choice;
+import linkwright.coach.form.Offered;
 import linkwright.coach.form.Field;
 import linkwright.coach.kernel.Settings;
 import linkwright.coach.keys.KeyMap;
@@ -131,7 +131,7 @@ class TypingTest {
     void the_best_comes_first() {
       plan.type("s");
       assertThat(at(plan).offered().get(0).id()).startsWith("s");
-      assertThat(at(plan).offered().stream().map(Choice::id)).contains("sterling");
+      assertThat(at(plan).offered().stream().map(Offered::id)).contains("sterling");
       plan.type("terling").press("down");
       assertThat(plan.form().text("metal")).isEqualTo("sterling");
     }

@@ -66,7 +66,7 @@ class WholeJobIT {
   private static void bench(Walk walk) throws IOException {
     go(walk, "b", "step 1 of 28");
     hurry(walk, "Cut the blanks\n");
-    hurry(walk, "Solder the links\n").waitFor("one through", LONG);
+    hurry(walk, "Solder the links\n").waitFor("one done", LONG);
     int through = through(walk);
     press(walk, "space").waitFor("through " + (through + 1), LONG);
     press(walk, "u").waitFor("through " + through, LONG);

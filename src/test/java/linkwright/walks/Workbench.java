@@ -100,7 +100,7 @@ final class Workbench {
       if (shown.contains(TOO_SOON)) {
         unread();
       }
-      walk.press(all && shown.contains("space one through") ? Key.of("a") : PEDAL);
+      walk.press(all && shown.contains("space one done") ? Key.of("a") : PEDAL);
       walk.waitUntil(
           "the key did something",
           now ->

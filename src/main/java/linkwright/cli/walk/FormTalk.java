@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
-import linkwright.coach.form.Choice;
+import linkwright.coach.form.Offered;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
 import linkwright.coach.keys.Act;
@@ -23,9 +23,12 @@ final class FormTalk {
   private static final String EMPTY = "-";
   private static final String BEFORE = "<";
   private static final String SHOW = "?";
+  private static final int MOST_NAMED = 6;
   private static final String HELP =
       "An empty line keeps what stands in a field, - empties it, < goes to the one before, ? shows"
-          + " all, name: value sets any of them, = keeps the form as it is, esc leaves it.";
+          + " all, list tells what can be chosen, what explains the field, name: value sets any of"
+          + " them, a line in double quotes is always the value, = keeps the form as it is, esc"
+          + " leaves it.";
 
   private final WalkLines lines;
   private final WalkCoach coach;
@@ -110,6 +113,12 @@ final class FormTalk {
       } else if (typed.equals(KEEP) || (whole && typed.isEmpty())) {
         open = new ArrayList<>(keep().orElse(List.of()));
         at = 0;
+      } else if (!whole && typed.equalsIgnoreCase("list")) {
+        list(form().orElseThrow().fields().get(open.get(at)));
+      } else if (!whole && typed.equalsIgnoreCase("what")) {
+        explain(form().orElseThrow().fields().get(open.get(at)));
+      } else if (!whole && typed.matches("\".+\"")) {
+        at += set(open.get(at), typed.substring(1, typed.length() - 1)) ? 1 : 0;
       } else if (named(typed, true)) {
         // It was set, and its trouble told.
       } else if (whole) {
@@ -158,12 +167,35 @@ final class FormTalk {
     StringBuilder prompt = new StringBuilder(capital(field.label()));
     if (!field.choices().isEmpty()) {
       List<String> words =
-          field.choices().stream().map(Choice::id).filter(word -> !word.isEmpty()).toList();
-      prompt.append(" (one of ").append(String.join(", ", words)).append(")");
+          field.choices().stream().map(Offered::id).filter(word -> !word.isEmpty()).toList();
+      prompt
+          .append(" (one of ")
+          .append(
+              words.size() > MOST_NAMED
+                  ? words.size() + ": list tells them"
+                  : String.join(", ", words))
+          .append(")");
     } else if (!field.hint().isBlank()) {
       prompt.append(" (").append(field.hint()).append(")");
     }
     return prompt.append("? ").append(now(field)).toString();
+  }
+
+  private void list(Field field) {
+    if (field.choices().isEmpty()) {
+      lines.say("Anything can be written here.");
+    }
+    for (Offered choice : field.choices()) {
+      if (!choice.id().isEmpty()) {
+        lines.say(choice.id() + (choice.says().isEmpty() ? "" : ": " + choice.says()) + ".");
+      }
+    }
+  }
+
+  private void explain(Field field) {
+    String example = field.hint().isBlank() ? "" : " Example: " + field.hint() + ".";
+    String help = field.help().isBlank() ? "No more is said of this field." : field.help();
+    lines.say(help + example);
   }
 
   private static String now(Field field) {

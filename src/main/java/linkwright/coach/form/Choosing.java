@@ -12,40 +12,40 @@ public final class Choosing {
   private Choosing() {}
 
   /** Metals, by id, name, what they are also called and fineness. */
-  public static List<Choice> metals(List<Metal> metals) {
+  public static List<Offered> metals(List<Metal> metals) {
     return metals.stream().map(Choosing::of).toList();
   }
 
   /** Patterns, by id and what they look like. */
-  public static List<Choice> patterns(List<Pattern> patterns) {
-    return patterns.stream().map(each -> new Choice(each.id(), each.says(), List.of())).toList();
+  public static List<Offered> patterns(List<Pattern> patterns) {
+    return patterns.stream().map(each -> new Offered(each.id(), each.says(), List.of())).toList();
   }
 
   /** Routines, by id and title. */
-  public static List<Choice> routines(List<Routine> routines) {
+  public static List<Offered> routines(List<Routine> routines) {
     return routines.stream()
-        .map(each -> new Choice(each.id(), each.title(), List.of(each.says())))
+        .map(each -> new Offered(each.id(), each.title(), List.of(each.says())))
         .toList();
   }
 
   /** What is found by its id alone, with what the metals and patterns say of it where one is meant. */
-  public static List<Choice> known(
+  public static List<Offered> known(
       List<String> ids, List<Metal> metals, List<Pattern> patterns) {
-    List<Choice> choices = new ArrayList<>();
+    List<Offered> choices = new ArrayList<>();
     for (String id : ids) {
-      Optional<Choice> metal = metals.stream().filter(m -> m.id().equals(id)).findFirst().map(Choosing::of);
-      Optional<Choice> pattern = patterns.stream().filter(p -> p.id().equals(id)).findFirst()
-          .map(each -> new Choice(each.id(), each.says(), List.of()));
-      choices.add(metal.or(() -> pattern).orElseGet(() -> Choice.of(id)));
+      Optional<Offered> metal = metals.stream().filter(m -> m.id().equals(id)).findFirst().map(Choosing::of);
+      Optional<Offered> pattern = patterns.stream().filter(p -> p.id().equals(id)).findFirst()
+          .map(each -> new Offered(each.id(), each.says(), List.of()));
+      choices.add(metal.or(() -> pattern).orElseGet(() -> Offered.of(id)));
     }
     return choices;
   }
 
-  private static Choice of(Metal metal) {
+  private static Offered of(Metal metal) {
     List<String> words = new ArrayList<>(metal.alsoCalled());
     metal.finenessPermille().ifPresent(permille -> words.add(Integer.toString(permille)));
     String fineness =
         metal.finenessPermille().isPresent() ? ", " + metal.finenessPermille().getAsInt() : "";
-    return new Choice(metal.id(), metal.name() + fineness, words);
+    return new Offered(metal.id(), metal.name() + fineness, words);
   }
 }

@@ -23,7 +23,7 @@ public record Field(
     String label,
     LineEdit line,
     String hint,
-    List<Choice> choices,
+    List<Offered> choices,
     Optional<String> trouble,
     Nature nature) {
 
@@ -54,12 +54,12 @@ public record Field(
   /** A field that takes one of a few words. */
   public static Field choice(
       String id, String label, String text, String hint, List<String> choices) {
-    return choiceOf(id, label, text, hint, choices.stream().map(Choice::of).toList());
+    return choiceOf(id, label, text, hint, choices.stream().map(Offered::of).toList());
   }
 
   /** A field that takes one of these. */
   public static Field choiceOf(
-      String id, String label, String text, String hint, List<Choice> choices) {
+      String id, String label, String text, String hint, List<Offered> choices) {
     return new Field(
         id,
         label,
@@ -135,7 +135,7 @@ public record Field(
     if (choices.isEmpty()) {
       return nature.measure().complete(line.text(), nature.units());
     }
-    List<Choice> offered = offered();
+    List<Offered> offered = offered();
     return line.text().isBlank() || offered.isEmpty() || isChoice()
         ? line.text()
         : offered.get(0).id();
@@ -150,8 +150,8 @@ public record Field(
   }
 
   /** The choices that hold what is typed, the best first; all while a whole one stands there. */
-  public List<Choice> offered() {
-    return isChoice() ? choices : Narrowing.of(line.text(), choices, Choice::names);
+  public List<Offered> offered() {
+    return isChoice() ? choices : Narrowing.of(line.text(), choices, Offered::names);
   }
 
   /** What may be typed here without being lost to a key of the form. */
@@ -186,9 +186,9 @@ public record Field(
   }
 
   private Field stepped(int by) {
-    List<Choice> offered = offered();
-    List<Choice> among = offered.isEmpty() ? choices : offered;
-    int at = among.stream().map(Choice::id).toList().indexOf(line.text());
+    List<Offered> offered = offered();
+    List<Offered> among = offered.isEmpty() ? choices : offered;
+    int at = among.stream().map(Offered::id).toList().indexOf(line.text());
     boolean narrowed = among.size() < choices.size();
     int next =
         at < 0

@@ -102,7 +102,8 @@ public record OpenJob(
         drafts,
         standing,
         doubtful,
-        BookWords.of(entries, settings));
+        BookWords.of(entries, settings),
+        earlier);
   }
 
   /** The same with its timers by the steady clock; those that ran before go on as they did. */

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import linkwright.coach.form.Choice;
+import linkwright.coach.form.Offered;
 import linkwright.coach.form.Choosing;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
@@ -141,7 +141,7 @@ final class PlanFields {
     return List.of(
         metal(model),
         field(model, WishKeys.WIRE, "thickness"),
-        choice(WishKeys.TEMPER, "temper", Stream.of("soft", "hard").map(Choice::of).toList())
+        choice(WishKeys.TEMPER, "temper", Stream.of("soft", "hard").map(Offered::of).toList())
             .aside(),
         choice(
             WishKeys.LINK_PATTERN,
@@ -176,13 +176,13 @@ final class PlanFields {
   }
 
   private static Field field(Model model, String key, String label) {
-    PlanHelp.Entry entry = PlanHelp.of(key);
+    PlanHelp.FieldHelp entry = PlanHelp.of(key);
     return Field.of(key, label, "", entry.hint(), entry.measure(), model.settings().units())
         .helped(entry.help());
   }
 
-  private static Field choice(String key, String label, List<Choice> choices) {
-    PlanHelp.Entry entry = PlanHelp.of(key);
+  private static Field choice(String key, String label, List<Offered> choices) {
+    PlanHelp.FieldHelp entry = PlanHelp.of(key);
     return Field.choiceOf(key, label, "", entry.hint(), choices).helped(entry.help());
   }
 }

@@ -14,9 +14,9 @@ public final class PlanHelp {
    * @param hint an example, with amounts to be put into the user's units
    * @param help what it is and what it changes
    */
-  public record Entry(Measure measure, String hint, String help) {}
+  public record FieldHelp(Measure measure, String hint, String help) {}
 
-  private static final Map<String, Entry> ENTRIES =
+  private static final Map<String, FieldHelp> ENTRIES =
       Map.ofEntries(
           entry(
               WishKeys.JOB,
@@ -149,13 +149,13 @@ public final class PlanHelp {
 
   private PlanHelp() {}
 
-  private static Map.Entry<String, Entry> entry(
+  private static Map.Entry<String, FieldHelp> entry(
       String key, Measure measure, String hint, String help) {
-    return Map.entry(key, new Entry(measure, hint, help));
+    return Map.entry(key, new FieldHelp(measure, hint, help));
   }
 
   /** What is said of that field. */
-  public static Entry of(String key) {
+  public static FieldHelp of(String key) {
     return ENTRIES.get(key);
   }
 }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import linkwright.coach.content.Content;
 import linkwright.coach.form.Field;
+import linkwright.coach.form.AskMeasure;
 import linkwright.coach.form.Choosing;
 import linkwright.coach.form.Form;
 import linkwright.coach.form.Measure;
@@ -115,7 +116,7 @@ public final class ReckonPlace implements Place {
     UnitStyle units = model.settings().units();
     String hint = Measure.translated(words.show(ask.hint()), units);
     return choices.isEmpty()
-        ? Field.of(ask.key(), label, "", hint).takes(measure(ask), units)
+        ? Field.of(ask.key(), label, "", hint).takes(AskMeasure.of(ask), units)
         : Field.choiceOf(
             ask.key(),
             label,
@@ -123,17 +124,6 @@ public final class ReckonPlace implements Place {
             hint,
             Choosing.known(
                 choices, model.handbook().reference().metals(), model.handbook().patterns()));
-  }
-
-  /** What a sum's ask takes: most take a length. */
-  private static Measure measure(Ask ask) {
-    return switch (ask.key()) {
-      case "wire", "ring-wire", "eye-wire", "from", "to", "holes", "annealed-at" -> Measure.WIRE;
-      case "fillet", "confidence", "usual-loss" -> Measure.SHARE;
-      case "want", "want-rings", "more", "good", "lost" -> Measure.NUMBER;
-      case "repeat", "strip", "density", "yield" -> Measure.WORDS;
-      default -> Measure.LENGTH;
-    };
   }
 
   private static boolean canNote(Model model) {

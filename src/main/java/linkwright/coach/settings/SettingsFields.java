@@ -19,9 +19,9 @@ public final class SettingsFields {
    * @param choices the values there are; empty where any text may do
    * @param help what it is and what it changes
    */
-  public record Choice(
+  public record Setting(
       String key, String label, String usual, List<String> choices, String help) {
-    public Choice {
+    public Setting {
       choices = List.copyOf(choices);
     }
   }
@@ -29,43 +29,43 @@ public final class SettingsFields {
   private static final List<String> ON_OFF = List.of("true", "false");
 
   /** All of them. */
-  public static final List<Choice> ALL =
+  public static final List<Setting> ALL =
       List.of(
-          new Choice(
+          new Setting(
               "units",
               "units",
               "metric",
               List.of("metric", "inch"),
               "How amounts are shown, and the unit of a number typed without one: mm and g, or"
                   + " inches, gauge numbers and pennyweights."),
-          new Choice(
+          new Setting(
               "words",
               "trade words",
               "british",
               List.of("british", "american"),
               "Joint, pallion, former, or seam, chip, mandrel."),
-          new Choice(
+          new Setting(
               "theme",
               "colours",
               "",
               List.of("", "dark", "light", "high-contrast", "plain"),
               "The colours of text. Empty: the terminal's own background decides."),
-          new Choice(
+          new Setting(
               "device",
               "this machine",
               "",
               List.of(),
               "The name of this machine in the job books, so that entries from two can be told"
                   + " apart."),
-          new Choice(
+          new Setting(
               "font-size",
               "letters, points",
               "18",
               List.of(),
               "The size of letters in the program's own window, 8 to 72."),
-          new Choice(
+          new Setting(
               "flash", "flash when due", "true", ON_OFF, "Whether a timer that is due may flash."),
-          new Choice(
+          new Setting(
               "mouse",
               "mouse",
               "true",
@@ -84,7 +84,7 @@ public final class SettingsFields {
     return Form.of(Form.Purpose.SETTINGS, "Settings", "keep them", fields);
   }
 
-  private static Field field(Model model, Choice each, String text) {
+  private static Field field(Model model, Setting each, String text) {
     Field field =
         each.choices().isEmpty()
             ? Field.of(each.key(), each.label(), text, each.usual())
@@ -96,7 +96,7 @@ public final class SettingsFields {
 
   static Map<String, String> troubles(Form form) {
     Map<String, String> troubles = new LinkedHashMap<>();
-    for (Choice each : ALL) {
+    for (Setting each : ALL) {
       String text = form.text(each.key());
       if (!each.choices().isEmpty() && !each.choices().contains(text)) {
         troubles.put(each.key(), "It is one of " + String.join(", ", each.choices()).strip() + ".");

@@ -20,15 +20,15 @@ import linkwright.job.TimerRun;
  * What is shown across the room: the wait that is due or the place's one number, its word, and the
  * key of the common act. A form, a caution and a question come first and are shown whole.
  */
-final class Across {
-  private Across() {}
+final class AcrossRoom {
+  private AcrossRoom() {}
 
   static Optional<Page.Across> of(Model model, Place place, Content body) {
     boolean other =
         !model.settings().across()
             || model.held().form().isPresent()
             || place.takesEveryKey()
-            || flat(body.parts()).anyMatch(Across::whole);
+            || flat(body.parts()).anyMatch(AcrossRoom::whole);
     return other ? Optional.empty() : Optional.of(of(model, place, flat(body.parts()).toList()));
   }
 

@@ -10,14 +10,14 @@ import java.util.List;
  * @param says what it is, beside it; empty where its name says enough
  * @param words what else it may be found by
  */
-public record Choice(String id, String says, List<String> words) {
-  public Choice {
+public record Offered(String id, String says, List<String> words) {
+  public Offered {
     words = List.copyOf(words);
   }
 
   /** One whose name says enough. */
-  public static Choice of(String id) {
-    return new Choice(id, "", List.of());
+  public static Offered of(String id) {
+    return new Offered(id, "", List.of());
   }
 
   List<String> names() {
