@@ -48,11 +48,23 @@ final class DrawingBlock implements Block {
     double longest = shapes.stream().mapToDouble(Drawing.Outline::lengthMm).max().orElse(1);
     double widest = shapes.stream().mapToDouble(Drawing.Outline::widthMm).max().orElse(1);
     double scale = Dots.scale(longest, widest, Math.max(1, wide - 2), high);
+    bar(area.area(0, 0, area.width(), high), scale);
     for (int i = 0; i < shapes.size(); i++) {
       Tone tone = Tones.of(shapes.get(i).emphasis());
       shape(area.area(i * wide, 0, wide - 2, high), shapes.get(i), scale, tone);
       area.wrapped(i * wide, high, wide - 1, captions, shapes.get(i).caption(), tone);
     }
+  }
+
+  /** A bar as long as it says, at the drawing's own scale, in the last row of the shapes. */
+  private void bar(Canvas area, double dotsPerMm) {
+    int columns = (int) Math.round(drawing.barMm() * dotsPerMm / 2);
+    String words = " " + drawing.bar();
+    if (columns < 2 || columns + Text.width(words) > area.width() || area.height() < 2) {
+      return;
+    }
+    String line = area.glyphs().pick("├" + "─".repeat(columns - 2) + "┤", "|" + "-".repeat(columns - 2) + "|");
+    area.right(0, line + words, Tone.FAINT);
   }
 
   private boolean captionsFit(int columns) {

@@ -1,15 +1,24 @@
 package linkwright.coach.content;
 
 import java.util.List;
+import linkwright.quantity.UnitStyle;
 
 /**
  * Shapes drawn to one scale.
  *
  * @param shapes the shapes, from left to right
+ * @param barMm a length that is drawn beside them for scale, mm
+ * @param bar that length in the user's units
  */
-public record Drawing(List<Outline> shapes) implements Part {
+public record Drawing(List<Outline> shapes, double barMm, String bar) implements Part {
   public Drawing {
     shapes = List.copyOf(shapes);
+  }
+
+  /** Shapes with a bar for scale in the user's units. */
+  public static Drawing of(List<Outline> shapes, UnitStyle units) {
+    double barMm = units == UnitStyle.INCH ? 25.4 / 4 : 5;
+    return new Drawing(shapes, barMm, units.length(barMm));
   }
 
   /**

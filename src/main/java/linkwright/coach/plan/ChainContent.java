@@ -64,10 +64,10 @@ public record ChainContent(
         plan.oneFewerMm().isPresent() ? units.length(plan.oneFewerMm().getAsDouble()) : "none";
     rows.add(row("one fewer", fewer));
     rows.add(row("one more", units.length(plan.oneMoreMm())));
-    plan.exactRingInsideMm().ifPresent(mm -> rows.add(row("exact ring", units.length(mm))));
+    plan.exactRingInsideMm().ifPresent(mm -> rows.add(row("for that length", "a ring of " + units.length(mm))));
     sizes(rows, plan);
     wire(rows, standing, plan);
-    rows.add(row("holds", "%.0f N".formatted(plan.pull().solderedN())));
+    rows.add(row("holds", units.pull(plan.pull().solderedN())));
     return rows;
   }
 
@@ -104,8 +104,8 @@ public record ChainContent(
         wire ->
             rows.add(
                 wire.shortMm() > 0
-                    ? row("wire short", units.length(wire.shortMm())).with(Emphasis.TROUBLE)
-                    : row("wire short", "nothing")));
+                    ? row("wire to buy", units.length(wire.shortMm())).with(Emphasis.TROUBLE)
+                    : row("wire to buy", "nothing")));
     standing
         .chance()
         .ifPresent(chance -> rows.add(row("will do", Math.round(100 * chance) + " % sure")));

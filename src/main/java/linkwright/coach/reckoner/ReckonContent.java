@@ -75,7 +75,7 @@ final class ReckonContent {
         .ifPresent(
             link -> {
               String size = units.length(link.lengthMm()) + " x " + units.length(link.widthMm());
-              parts.add(new Drawing(List.of(LinkShape.of(link, size, Emphasis.NOW))));
+              parts.add(Drawing.of(List.of(LinkShape.of(link, size, Emphasis.NOW)), units));
             });
     return parts;
   }

@@ -45,7 +45,7 @@ final class TestsContent {
     held.taught()
         .ifPresent(
             taught -> {
-              parts.add(new Drawing(shapes(taught, held.at(), job, units)));
+              parts.add(Drawing.of(shapes(taught, held.at(), job, units), units));
               parts.addAll(next(taught, units));
             });
     if (held.taught().isEmpty()) {
@@ -110,7 +110,7 @@ final class TestsContent {
           rows.add(
               Row.of("next blank", units.length(next.blankMm()) + " over " + formers(next, units))
                   .with(Emphasis.NOW));
-          rows.add(Row.of("expected", expected(next, units)));
+          rows.add(Row.of("reckoned", expected(next, units)));
         });
     return List.of(new Rows(rows));
   }
