@@ -17,6 +17,7 @@ public final class Commands {
     CommandLine line = new CommandLine(root);
     line.addSubcommand(new PlanCommand(root));
     line.addSubcommand(new AgainCommand(root));
+    line.addSubcommand(new HandsCommand(root));
     line.addSubcommand(new WalkCommand(root));
     line.addSubcommand(new CheckCommand(root));
     line.addSubcommand(new NewRoutineCommand(root));
@@ -30,7 +31,8 @@ public final class Commands {
     line.addSubcommand(new CompletionCommand(root));
     line.addSubcommand(new ManCommand(root));
     line.addSubcommand(new CommandLine.HelpCommand());
-    line.addSubcommand("reckon", ReckonCommand.of(root::home, here.out()::say, here.err()::say));
+    line.addSubcommand(
+        "reckon", ReckonCommand.of(root::home, here.out()::print, here.err()::print));
     line.getSubcommands()
         .values()
         .forEach(each -> each.getCommandSpec().versionProvider(new Root.Version()));
@@ -39,7 +41,7 @@ public final class Commands {
     line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
     line.setUsageHelpWidth(WIDTH);
     line.setExpandAtFiles(false);
-    line.setParameterExceptionHandler((wrong, typed) -> WrongUse.tell(wrong, here.err()::say));
+    line.setParameterExceptionHandler((wrong, typed) -> WrongUse.tell(wrong, here.err()::print));
     line.setExecutionExceptionHandler(
         (fault, command, parsed) -> {
           here.err()
@@ -49,6 +51,12 @@ public final class Commands {
                       : TraceFile.keep(root.home(), fault, here.clock().instant()));
           return Exit.PROBLEMS;
         });
-    return line.execute(arguments);
+    try {
+      return line.execute(arguments);
+    } catch (Error fault) {
+      // The command line's own handler is given exceptions alone.
+      here.err().say(TraceFile.keep(root.home(), fault, here.clock().instant()));
+      return Exit.PROBLEMS;
+    }
   }
 }

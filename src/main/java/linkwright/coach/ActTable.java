@@ -18,13 +18,19 @@ public final class ActTable {
       case TRAY ->
           List.of(
               Act.CHOOSE, Act.UP, Act.DOWN, Act.NEW_JOB, Act.MAKE_AGAIN, Act.SEARCH, Act.TO_RECKONER,
-              Act.TO_CAUTIONS, Act.TO_LOOKUP, Act.MORE, Act.LESS);
+              Act.TO_CAUTIONS, Act.TO_HANDS, Act.TO_LOOKUP, Act.MORE, Act.LESS);
       case ROUND ->
           List.of(
               Act.TO_PLAN, Act.TO_TESTS, Act.TO_TRIAL, Act.TO_BENCH, Act.TO_WIRE, Act.TO_WEIGH_IN,
               Act.TO_BOOK, Act.TO_CAUTIONS, Act.TO_TIMERS, Act.TO_RECKONER, Act.TO_LOOKUP,
-              Act.TO_TRAY, Act.MAKE_AGAIN);
+              Act.TO_TRAY, Act.TO_NEAREST, Act.MAKE_AGAIN);
       case PLAN -> List.of(Act.KEEP);
+      case NEAREST ->
+          List.of(
+              Act.FIT_RING, Act.FIT_LINK, Act.ONE_FEWER, Act.ONE_MORE, Act.JUMP_RINGS,
+              Act.OTHER_CLASP, Act.TO_PLAN);
+      case HANDS ->
+          List.of(Act.LEAVE_OUT, Act.UP, Act.DOWN, Act.TO_TRAY, Act.MORE, Act.LESS);
       case TEST_PIECES ->
           List.of(
               Act.LOG, Act.SAMPLE, Act.UP, Act.DOWN, Act.TO_TRIAL, Act.TO_BENCH, Act.MORE,

@@ -19,6 +19,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Function;
+import linkwright.coach.keys.Key;
 import linkwright.view.Glyphs;
 import linkwright.view.Grid;
 
@@ -202,6 +203,10 @@ public final class TerminalDisplay implements Display {
     long deadline = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(millis);
     while (true) {
       Optional<Input> ready = Optional.ofNullable(ahead.poll()).or(decoder::next);
+      if (ready.filter(TerminalDisplay::asksForTheWholePicture).isPresent()) {
+        painter.ifPresent(Painter::forget);
+        return Optional.of(resized());
+      }
       if (ready.isPresent()) {
         return ready;
       }
@@ -261,6 +266,11 @@ public final class TerminalDisplay implements Display {
     }
     lost = true;
     return Optional.of(new Input.Ended());
+  }
+
+  /** Others may write over the screen: the system, a program behind, Java at the signal QUIT. */
+  private static boolean asksForTheWholePicture(Input input) {
+    return input instanceof Input.Pressed pressed && pressed.key().equals(Key.ctrl("l"));
   }
 
   private Input resized() {

@@ -25,7 +25,6 @@ class WordsTest {
           "short nothing",
           "none runs",
           "next one",
-          "exact ring",
           "answer timer",
           "(Etc/UTC)");
 

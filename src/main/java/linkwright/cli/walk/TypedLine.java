@@ -156,6 +156,7 @@ final class TypedLine {
       case CARDS -> cards();
       case AWAY -> away();
       case BENCH -> toBench();
+      case NEAREST -> coach.go(Act.TO_NEAREST);
       case TESTS -> coach.go(Act.TO_TESTS);
       case TRIAL -> coach.go(Act.TO_TRIAL);
       case SAMPLE -> chosenAt(Act.TO_TESTS, Act.SAMPLE, rest);

@@ -33,6 +33,9 @@ public interface EffectCases<R> {
   /** Choices to be kept. */
   R keepSettings(Effect.KeepSettings effect);
 
+  /** A book to be left out, or to count again. */
+  R leaveOut(Effect.LeaveOut effect);
+
   /** The bell. */
   R ringBell(Effect.RingBell effect);
 

@@ -9,6 +9,7 @@ public enum PlaceId {
   TRAY(Act.TO_TRAY),
   ROUND(Act.ROUND),
   PLAN(Act.TO_PLAN),
+  NEAREST(Act.TO_NEAREST),
   TEST_PIECES(Act.TO_TESTS),
   TRIAL_LENGTH(Act.TO_TRIAL),
   BENCH(Act.TO_BENCH),
@@ -22,6 +23,7 @@ public enum PlaceId {
   SETTINGS(Act.TO_SETTINGS),
   FIND(Act.FIND),
   MADE_AGAIN(Act.MAKE_AGAIN),
+  HANDS(Act.TO_HANDS),
   HELP(Act.HELP);
 
   private final Act act;

@@ -20,6 +20,15 @@ public final class ActHelp {
       case TRY_AGAIN -> "write once more what could not be written";
       case GIVE_UP -> "leave unwritten what could not be written";
       case MAKE_AGAIN -> "begin a new job with what this one settled";
+      case TO_HANDS -> "what earlier pieces taught of your hands";
+      case TO_NEAREST -> "the nearest lengths that you can have, and by what";
+      case FIT_RING -> "other rings, so that the length comes out";
+      case FIT_LINK -> "other links, so that the length comes out";
+      case ONE_FEWER -> "one link fewer than planned";
+      case ONE_MORE -> "one link more than planned";
+      case JUMP_RINGS -> "wider rings at the ends, so that the length comes out";
+      case OTHER_CLASP -> "another clasp, so that the length comes out";
+      case LEAVE_OUT -> "a job counts no more in what the hands were taught, or again";
       case UP -> "the line above";
       case DOWN -> "the line below";
       case CHOOSE -> "what the chosen line is about";

@@ -48,6 +48,7 @@ final class RoundContent {
     JobState state = job.state();
     return switch (act) {
       case TO_PLAN -> plan(model, job);
+      case TO_NEAREST -> nearest(model, job);
       case TO_TESTS ->
           state.trials().pieces().isEmpty()
               ? "none made yet"
@@ -113,8 +114,24 @@ final class RoundContent {
     return job.standing()
         .counted()
         .plan()
-        .map(plan -> plan.links() + " links, " + units.length(plan.lengthMm()))
+        .map(plan -> plan.links() + " links, " + units.about(plan.lengthMm(), plan.plusMinusMm()))
         .orElse(blank ? "not set yet" : "set, but it does not come out");
+  }
+
+  private static String nearest(Model model, OpenJob job) {
+    UnitStyle units = model.settings().units();
+    return job.standing()
+        .counted()
+        .plan()
+        .map(plan -> off(plan.offMm(), units))
+        .orElse(job.makesChain() ? "once there is a plan" : "none: this makes no chain");
+  }
+
+  private static String off(double mm, UnitStyle units) {
+    String by = units.length(Math.abs(mm));
+    return by.startsWith("0 ")
+        ? "the length is as wished"
+        : by + (mm < 0 ? " shorter" : " longer") + " than wished: other chains";
   }
 
   private static String wire(Model model, OpenJob job) {

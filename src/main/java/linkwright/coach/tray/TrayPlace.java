@@ -46,6 +46,7 @@ public final class TrayPlace implements Place {
             Act.SEARCH,
             Act.TO_RECKONER,
             Act.TO_CAUTIONS,
+            Act.TO_HANDS,
             Act.TO_LOOKUP,
             Act.TO_SETTINGS,
             Act.LEAVE));
