@@ -105,6 +105,9 @@ public final class ReckonCommand {
                         + (many ? ", once or more" : "")
                         + ": "
                         + hint(ask)));
+    if (ask.kind() == Ask.Kind.SWITCH) {
+      return option.type(boolean.class).arity("0").paramLabel("").build();
+    }
     return many
         ? option.type(List.class).auxiliaryTypes(String.class).arity("1").build()
         : option.type(String.class).build();
@@ -132,6 +135,7 @@ public final class ReckonCommand {
             case TIME -> "TIME";
             case WORDS -> "TEXT";
           };
+      case SWITCH -> "";
     };
   }
 

@@ -23,7 +23,7 @@ public final class ActTable {
           List.of(
               Act.TO_PLAN, Act.TO_TESTS, Act.TO_TRIAL, Act.TO_BENCH, Act.TO_WIRE, Act.TO_WEIGH_IN,
               Act.TO_BOOK, Act.TO_CAUTIONS, Act.TO_TIMERS, Act.TO_RECKONER, Act.TO_LOOKUP,
-              Act.TO_TRAY, Act.TO_NEAREST, Act.MAKE_AGAIN);
+              Act.TO_TRAY, Act.TO_NEAREST, Act.TO_PILES, Act.MAKE_AGAIN);
       case PLAN -> List.of(Act.KEEP);
       case NEAREST ->
           List.of(
@@ -44,6 +44,7 @@ public final class ActTable {
               Act.THROUGH, Act.DONE, Act.TOGETHER, Act.BEGIN_ONE, Act.CUT_ONE, Act.ONWARD,
               Act.WAIT_FIRST, Act.MEANWHILE, Act.TO_DUE, Act.WAIT_OVER, Act.HELD_REDO,
               Act.BACK_AT_BENCH, Act.AWAY_NOW, Act.NONE_OF_THEM, Act.SEEN, Act.LEAVE_QUESTION,
+              Act.LOOK_ON, Act.LOOK_BACK, Act.OPEN_STEP, Act.BACK_FROM_LOOK, Act.PASS_ON, Act.AGAIN_NOW,
               Act.LOOKED, Act.ALL, Act.REDO, Act.SCRAP, Act.TAKE, Act.NEXT_STEP,
               Act.PREVIOUS_STEP, Act.WAIT, Act.TO_TESTS, Act.TO_TRIAL, Act.MORE, Act.LESS,
               Act.STEP_AWAY);
@@ -68,6 +69,10 @@ public final class ActTable {
       case LOOKUP ->
           List.of(
               Act.OPEN_CARD, Act.UP, Act.DOWN, Act.SEARCH, Act.TO_TRAY, Act.MORE, Act.LESS);
+      case PILES ->
+          List.of(Act.TAKE_UP, Act.SAY_WHERE, Act.UP, Act.DOWN, Act.TO_BENCH, Act.MORE, Act.LESS);
+      case HANDBOOK ->
+          List.of(Act.UP, Act.DOWN, Act.TO_BENCH, Act.TO_TRAY, Act.MORE, Act.LESS);
       case SETTINGS, MADE_AGAIN -> List.of(Act.KEEP);
       case HELP -> List.of(Act.MORE, Act.LESS);
       case FIND -> List.of();

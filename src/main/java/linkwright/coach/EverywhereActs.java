@@ -12,11 +12,12 @@ import linkwright.coach.keys.Act;
 
 /** What can be done at every place. */
 final class EverywhereActs {
-  static final List<Act> ALL = 
+  static final List<Act> ALL =
       List.of(
           Act.ROUND,
           Act.HELP,
           Act.FIND,
+          Act.TO_HANDBOOK,
           Act.UNDO,
           Act.BRING_BACK,
           Act.ANSWER,
@@ -37,6 +38,7 @@ final class EverywhereActs {
           model.job().isPresent()
               ? Turn.with(model, new Effect.ShutBook(), new Effect.Leave())
               : Turn.with(model, new Effect.Leave());
+      case TO_HANDBOOK -> Turn.goTo(model, PlaceId.HANDBOOK);
       case UNDO -> reaches(model) ? Undo.last(model) : asked(model);
       case BRING_BACK -> reaches(model) ? Undo.bringBack(model) : asked(model);
       case ANSWER -> Ringing.answer(model);

@@ -29,7 +29,7 @@ record Findable(String kind, String name, List<String> words, PlaceId place, Str
   /** Places to which one can go without a job. */
   private static final Set<PlaceId> WITHOUT_JOB =
       Set.of(
-          PlaceId.TRAY, PlaceId.CAUTIONS, PlaceId.RECKONER, PlaceId.LOOKUP, PlaceId.HANDS,
+          PlaceId.TRAY, PlaceId.CAUTIONS, PlaceId.RECKONER, PlaceId.LOOKUP, PlaceId.HANDS, PlaceId.HANDBOOK,
           PlaceId.SETTINGS);
 
   private static final Set<PlaceId> NO_PLACE = Set.of(PlaceId.FIND, PlaceId.HELP, PlaceId.MADE_AGAIN);

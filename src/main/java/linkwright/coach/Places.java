@@ -4,6 +4,7 @@ import linkwright.coach.again.AgainPlace;
 import linkwright.coach.bench.BenchPlace;
 import linkwright.coach.book.BookPlace;
 import linkwright.coach.cautions.CautionsPlace;
+import linkwright.coach.handbook.HandbookPlace;
 import linkwright.coach.hands.HandsPlace;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
@@ -11,6 +12,7 @@ import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.lookup.LookUpPlace;
 import linkwright.coach.nearest.NearestPlace;
+import linkwright.coach.piles.PilesPlace;
 import linkwright.coach.plan.PlanPlace;
 import linkwright.coach.reckoner.ReckonPlace;
 import linkwright.coach.round.RoundPlace;
@@ -39,6 +41,7 @@ final class Places {
       case TEST_PIECES -> new TestsPlace();
       case TRIAL_LENGTH -> new TrialPlace();
       case BENCH -> new BenchPlace();
+      case PILES -> new PilesPlace();
       case WIRE -> new WirePlace();
       case WEIGH_IN -> new WeighPlace();
       case BOOK -> new BookPlace();
@@ -50,6 +53,7 @@ final class Places {
       case FIND -> new FindPlace();
       case MADE_AGAIN -> new AgainPlace();
       case HANDS -> new HandsPlace();
+      case HANDBOOK -> new HandbookPlace();
       case HELP -> new HelpPlace();
     };
   }

@@ -103,11 +103,11 @@ public final class Scenes {
     all.put("weigh-in", Scenes::weighed);
     all.put("weigh-in-prices", bencher -> weighed(bencher).press("p", "down"));
     all.put("find", bencher -> bencher.press("f").type("pick"));
-    all.put("look-up", bencher -> bencher.press("o").press(3, "down").press("enter"));
+    all.put("look-up", bencher -> bencher.press("esc", "g").press(3, "down").press("enter"));
     all.put("settings", bencher -> bencher.press(","));
     all.put("plan-explained", bencher -> bencher.press("p").toField("wire").press("?"));
-    all.put("across", bencher -> formed(bencher).press("e"));
-    all.put("across-due", bencher -> pickling(bencher).pass(Duration.ofMinutes(9)).press("e"));
+    all.put("across", bencher -> formed(bencher).press("="));
+    all.put("across-due", bencher -> pickling(bencher).pass(Duration.ofMinutes(9)).press("="));
     all.put("keys", bencher -> formed(bencher).press("?"));
     return all;
   }

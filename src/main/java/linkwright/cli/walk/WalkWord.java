@@ -21,6 +21,13 @@ enum WalkWord {
       Act.BRING_BACK),
   NEXT("next", "the next step", Act.NEXT_STEP),
   BACK("back", "the step before", Act.PREVIOUS_STEP),
+  LOOK("look", "look at the step after; writes nothing", Act.LOOK_ON),
+  PILES(
+      "piles",
+      "where every piece is; piles 2: to the step where the second is taken up",
+      Act.TO_PILES,
+      Act.TAKE_UP),
+  LIES("lies", "say where the chosen pile lies; lies 2: the second", Act.SAY_WHERE),
   TIMER(
       "timer",
       "start the step's timer; timer kettle 8 min: one of your own",
@@ -63,6 +70,10 @@ enum WalkWord {
   BOOK("book", "the last entries; book 20: twenty", Act.TO_BOOK),
   RECKONER(
       "reckoner", "sums on wire, rings, blanks and solder; reckoner ring: that one", Act.TO_RECKONER),
+  WORDS(
+      "words",
+      "the words of this step explained; words and one of them: that word, a metal or a solder",
+      Act.TO_HANDBOOK),
   FIND("find", "find WORDS: goes to the place, step, caution or metal of that name", Act.FIND),
   LOOK("look", "look WORDS: tells of a metal, a solder, a clasp, a word of the trade", Act.TO_LOOKUP),
   SEARCH("search", "search WORDS: the entries of the book that say so", Act.SEARCH),

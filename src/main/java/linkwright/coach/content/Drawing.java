@@ -1,24 +1,18 @@
 package linkwright.coach.content;
 
 import java.util.List;
-import linkwright.quantity.UnitStyle;
 
 /**
  * Shapes drawn to one scale.
  *
  * @param shapes the shapes, from left to right
- * @param barMm a length that is drawn beside them for scale, mm
- * @param bar that length in the user's units
+ * @param words the same in words, a sentence each, for an output that draws nothing; empty where
+ *     the captions say enough
  */
-public record Drawing(List<Outline> shapes, double barMm, String bar) implements Part {
+public record Drawing(List<Outline> shapes, List<String> words) implements Part {
   public Drawing {
     shapes = List.copyOf(shapes);
-  }
-
-  /** Shapes with a bar for scale in the user's units. */
-  public static Drawing of(List<Outline> shapes, UnitStyle units) {
-    double barMm = units == UnitStyle.INCH ? 25.4 / 4 : 5;
-    return new Drawing(shapes, barMm, units.length(barMm));
+    words = List.copyOf(words);
   }
 
   /**
@@ -37,6 +31,8 @@ public record Drawing(List<Outline> shapes, double barMm, String bar) implements
    * @param wireMm the wire's thickness, mm
    * @param lengthMm its extent along x, mm
    * @param widthMm its extent along y, mm
+   * @param bent the parts of it that were just bent, drawn thick where the rest is a thin line;
+   *     empty where it is drawn alike all along
    * @param emphasis how much it is to be minded
    */
   public record Outline(
@@ -45,9 +41,11 @@ public record Drawing(List<Outline> shapes, double barMm, String bar) implements
       double wireMm,
       double lengthMm,
       double widthMm,
+      List<List<At>> bent,
       Emphasis emphasis) {
     public Outline {
       line = List.copyOf(line);
+      bent = bent.stream().map(List::copyOf).toList();
     }
   }
 

@@ -40,6 +40,7 @@ public record Form(
     CUT_WIRE,
     DISCARD_WIRE,
     DRAW_DOWN,
+    PILE,
     NOTE,
     STRIKE,
     SEARCH,

@@ -13,6 +13,7 @@ public enum PlaceId {
   TEST_PIECES(Act.TO_TESTS),
   TRIAL_LENGTH(Act.TO_TRIAL),
   BENCH(Act.TO_BENCH),
+  PILES(Act.TO_PILES),
   WIRE(Act.TO_WIRE),
   WEIGH_IN(Act.TO_WEIGH_IN),
   BOOK(Act.TO_BOOK),
@@ -24,6 +25,7 @@ public enum PlaceId {
   FIND(Act.FIND),
   MADE_AGAIN(Act.MAKE_AGAIN),
   HANDS(Act.TO_HANDS),
+  HANDBOOK(Act.TO_HANDBOOK),
   HELP(Act.HELP);
 
   private final Act act;

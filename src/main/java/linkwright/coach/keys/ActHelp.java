@@ -29,6 +29,16 @@ public final class ActHelp {
       case JUMP_RINGS -> "wider rings at the ends, so that the length comes out";
       case OTHER_CLASP -> "another clasp, so that the length comes out";
       case LEAVE_OUT -> "a job counts no more in what the hands were taught, or again";
+      case LOOK_ON -> "read the next step without opening it";
+      case LOOK_BACK -> "read the step before without opening it";
+      case OPEN_STEP -> "open the step that is looked at";
+      case BACK_FROM_LOOK -> "the step that is open is shown again";
+      case PASS_ON -> "leave this step as it is";
+      case AGAIN_NOW -> "it is done now";
+      case TAKE_UP -> "to the step where the chosen pieces go on";
+      case SAY_WHERE -> "note where the chosen pieces lie";
+      case TO_PILES -> "what waits between the steps, and where";
+      case TO_HANDBOOK -> "the words of the trade that stand here, explained";
       case UP -> "the line above";
       case DOWN -> "the line below";
       case CHOOSE -> "what the chosen line is about";

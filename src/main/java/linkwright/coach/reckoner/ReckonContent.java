@@ -36,7 +36,14 @@ final class ReckonContent {
                     new Beside(
                         List.of(new Fields(form)),
                         held.result()
-                            .map(result -> comesTo(result, held.last(), form, units))
+                            .map(
+                                result ->
+                                    comesTo(
+                                        result,
+                                        held.last(),
+                                        form,
+                                        units,
+                                        JobWords.tradeWords(model)))
                             .orElse(List.of()))))
         .orElseGet(() -> sums(held.at(), JobWords.tradeWords(model)));
   }
@@ -53,16 +60,17 @@ final class ReckonContent {
 
   /** While it cannot be reckoned: what is wrong, and what it came to last, told as such. */
   private static List<Part> comesTo(
-      Reckoning result, Optional<Reckoning> last, Form form, UnitStyle units) {
-    List<Part> parts = new ArrayList<>(comesTo(result, form, units));
+      Reckoning result, Optional<Reckoning> last, Form form, UnitStyle units, TradeWords words) {
+    List<Part> parts = new ArrayList<>(comesTo(result, form, units, words));
     if (!result.good() && last.isPresent()) {
       parts.add(new Prose(Prose.Kind.MAIN, "As it was before, not as it is typed now:"));
-      parts.addAll(comesTo(last.get(), form, units));
+      parts.addAll(comesTo(last.get(), form, units, words));
     }
     return parts;
   }
 
-  private static List<Part> comesTo(Reckoning result, Form form, UnitStyle units) {
+  private static List<Part> comesTo(
+      Reckoning result, Form form, UnitStyle units, TradeWords words) {
     List<Part> parts = new ArrayList<>();
     for (String sentence : result.lines()) {
       Prose.Kind kind = parts.isEmpty() ? Prose.Kind.MAIN : Prose.Kind.SAYS;
@@ -75,7 +83,15 @@ final class ReckonContent {
         .ifPresent(
             link -> {
               String size = units.length(link.lengthMm()) + " x " + units.length(link.widthMm());
-              parts.add(Drawing.of(List.of(LinkShape.of(link, size, Emphasis.NOW)), units));
+              parts.add(
+                  result
+                      .bends()
+                      .filter(bends -> !bends.steps().isEmpty())
+                      .map(bends -> LinkShape.of(bends, link.wireMm(), units, words))
+                      .orElseGet(
+                          () ->
+                              new Drawing(
+                                  List.of(LinkShape.of(link, size, Emphasis.NOW)), List.of())));
             });
     return parts;
   }
