@@ -18,12 +18,12 @@ public final class ActTable {
       case TRAY ->
           List.of(
               Act.CHOOSE, Act.UP, Act.DOWN, Act.NEW_JOB, Act.MAKE_AGAIN, Act.SEARCH, Act.TO_RECKONER,
-              Act.TO_CAUTIONS, Act.TO_HANDS, Act.TO_LOOKUP, Act.MORE, Act.LESS);
+              Act.TO_CAUTIONS, Act.TO_HANDS, Act.TO_OWN_BENCH, Act.TO_LOOKUP, Act.MORE, Act.LESS);
       case ROUND ->
           List.of(
               Act.TO_PLAN, Act.TO_TESTS, Act.TO_TRIAL, Act.TO_BENCH, Act.TO_WIRE, Act.TO_WEIGH_IN,
               Act.TO_BOOK, Act.TO_CAUTIONS, Act.TO_TIMERS, Act.TO_RECKONER, Act.TO_LOOKUP,
-              Act.TO_TRAY, Act.TO_NEAREST, Act.TO_PILES, Act.MAKE_AGAIN);
+              Act.TO_TRAY, Act.TO_NEAREST, Act.TO_PILES, Act.MAKE_AGAIN, Act.TO_WHAT_IF);
       case PLAN -> List.of(Act.KEEP);
       case NEAREST ->
           List.of(
@@ -69,6 +69,9 @@ public final class ActTable {
       case LOOKUP ->
           List.of(
               Act.OPEN_CARD, Act.UP, Act.DOWN, Act.SEARCH, Act.TO_TRAY, Act.MORE, Act.LESS);
+      case OWN_BENCH ->
+          List.of(Act.CHANGE_BENCH, Act.KEEP_TYPED, Act.TO_TRAY, Act.MORE, Act.LESS);
+      case WHAT_IF -> List.of(Act.VARY, Act.TO_PLAN, Act.MORE, Act.LESS);
       case PILES ->
           List.of(Act.TAKE_UP, Act.SAY_WHERE, Act.UP, Act.DOWN, Act.TO_BENCH, Act.MORE, Act.LESS);
       case HANDBOOK ->

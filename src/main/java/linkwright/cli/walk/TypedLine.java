@@ -120,7 +120,7 @@ final class TypedLine {
       case REPEAT -> telling.repeat();
       case BRIEF -> telling.turnBrief();
       case FIND -> find(rest);
-      case LOOK -> new WalkHelp(lines, coach).look(rest);
+      case MEANING -> new WalkHelp(lines, coach).look(rest);
       case SEARCH -> search(rest);
       case STRIKE -> {
         return strike(rest);

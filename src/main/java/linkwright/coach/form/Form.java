@@ -34,6 +34,8 @@ public record Form(
     PLAN,
     NEW_JOB,
     MAKE_AGAIN,
+    OWN_BENCH,
+    VARIANTS,
     TEST_PIECE,
     TRIAL_LENGTH,
     ADD_WIRE,

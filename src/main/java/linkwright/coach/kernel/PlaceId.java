@@ -25,6 +25,8 @@ public enum PlaceId {
   FIND(Act.FIND),
   MADE_AGAIN(Act.MAKE_AGAIN),
   HANDS(Act.TO_HANDS),
+  OWN_BENCH(Act.TO_OWN_BENCH),
+  WHAT_IF(Act.TO_WHAT_IF),
   HANDBOOK(Act.TO_HANDBOOK),
   HELP(Act.HELP);
 

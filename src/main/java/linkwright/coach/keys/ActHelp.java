@@ -39,6 +39,11 @@ public final class ActHelp {
       case SAY_WHERE -> "note where the chosen pieces lie";
       case TO_PILES -> "what waits between the steps, and where";
       case TO_HANDBOOK -> "the words of the trade that stand here, explained";
+      case TO_OWN_BENCH -> "what is yours whatever the job";
+      case TO_WHAT_IF -> "the plan with one thing changed, beside the one that is kept";
+      case CHANGE_BENCH -> "write down what is yours whatever the job";
+      case KEEP_TYPED -> "keep what is typed in place of what is taken";
+      case VARY -> "try the plan with one thing changed";
       case UP -> "the line above";
       case DOWN -> "the line below";
       case CHOOSE -> "what the chosen line is about";

@@ -13,6 +13,7 @@ import linkwright.coach.form.Form;
 import linkwright.coach.form.PriceWords;
 import linkwright.coach.kernel.JobWords;
 import linkwright.coach.kernel.Model;
+import linkwright.job.Sourced;
 import linkwright.link.Pattern;
 import linkwright.link.Usual;
 import linkwright.plan.PartPlan;
@@ -21,9 +22,9 @@ import linkwright.quantity.UnitStyle;
 import linkwright.reference.Metal;
 import linkwright.routine.Ends;
 import linkwright.routine.Makes;
-import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
 import linkwright.routine.TradeWords;
+import linkwright.standing.PlanDefaults;
 
 /**
  * The plan as a form: a field for each key of the wish, in the order in which one decides. What a
@@ -44,17 +45,11 @@ final class PlanFields {
               if (routine.makes() == Makes.CHAIN && !routine.patterns().isEmpty()) {
                 usual.put(WishKeys.LINK_PATTERN, routine.patterns().get(0));
               }
-              double loss =
-                  Math.round(
-                          1000
-                              * model
-                                  .handbook()
-                                  .hands()
-                                  .lossShare(PieceKind.LINK.id())
-                                  .orElse(routine.usualLoss()))
-                      / 1000.0;
-              if (loss > 0) {
-                usual.put(WishKeys.USUAL_LOSS, PriceWords.plain(100 * loss) + " %");
+              boolean known =
+                  PlanDefaults.of(Map.of(), Map.of(), model.handbook())
+                      .containsKey(WishKeys.USUAL_LOSS);
+              if (routine.usualLoss() > 0 && !known) {
+                usual.put(WishKeys.USUAL_LOSS, PriceWords.plain(100 * routine.usualLoss()) + " %");
               }
               if (routine.makes() == Makes.CHAIN && routine.ends() != Ends.LINKS) {
                 usualPart(model, routine)
@@ -102,8 +97,17 @@ final class PlanFields {
         (chain ? chain(model) : part(model, routine.orElseThrow()))
             .stream().filter(field -> wanted(field, routine, texts)).toList();
     TradeWords words = JobWords.tradeWords(model);
+    Map<String, Sourced> taken =
+        model
+            .job()
+            .map(
+                job ->
+                    PlanDefaults.of(
+                        Map.of(), job.state().course().reckonedWith(), model.handbook()))
+            .orElse(Map.of());
     return Form.of(Form.Purpose.PLAN, "The plan", "keep this plan", asked)
         .mapFields(field -> field.inWords(words))
+        .mapFields(field -> hers(field, taken))
         .withTexts(texts)
         .mapFields(field -> decided(model, field) ? field.unfolded() : field);
   }
@@ -112,6 +116,14 @@ final class PlanFields {
   private static boolean decided(Model model, Field field) {
     return !field.text().isBlank()
         && model.job().map(job -> !job.state().course().wish().isEmpty()).orElse(false);
+  }
+
+  /** What is taken where a field stays empty, and whose that is. */
+  private static Field hers(Field field, Map<String, Sourced> taken) {
+    Sourced value = taken.get(field.id());
+    return value == null
+        ? field
+        : field.hinted("empty: " + value.value() + ", " + SourceWords.of(value.from()));
   }
 
   /** Rings are not asked for where links join each other, unless some were entered. */

@@ -43,9 +43,8 @@ public final class RoundPlace implements Place {
   public List<Act> acts(Model model) {
     List<Act> acts = new ArrayList<>(PLACES);
     acts.add(Act.TO_SETTINGS);
-    if (model.job().orElseThrow().state().course().closed()) {
-      acts.add(Act.MAKE_AGAIN);
-    }
+    boolean closed = model.job().orElseThrow().state().course().closed();
+    acts.add(closed ? Act.MAKE_AGAIN : Act.TO_WHAT_IF);
     acts.add(Act.LEAVE);
     return acts;
   }

@@ -46,6 +46,8 @@ final class TrayContent {
         lines.isEmpty()
             ? Prose.says("No job is called that. {do:search} narrows the list by another word.")
             : new Table(List.of(Table.Column.words("")), lines, held.at()));
+    parts.add(
+        Prose.aside("{do:to-my-bench} shows your bench, {do:to-hands} what your books taught."));
     return new Content(TITLE, parts);
   }
 
