@@ -54,10 +54,10 @@ public final class TerminalDisplay implements Display {
   private final Thread hook = new Thread(this::endFromOutside, "gives the terminal back");
   private final TtyMode mode;
   private final AnsiTerminal terminal;
-  private final Function<Answers, Theme> themes;
+  private final Function<TerminalAnswers, Theme> themes;
   private final boolean linux;
   private final Queue<Input> ahead = new ArrayDeque<>();
-  private Answers answers = Answers.NONE;
+  private TerminalAnswers answers = TerminalAnswers.NONE;
   private Optional<Painter> painter = Optional.empty();
   private final KeyDecoder decoder;
   private final Glyphs glyphs;
@@ -70,7 +70,7 @@ public final class TerminalDisplay implements Display {
       BlockingQueue<Event> events,
       TtyMode mode,
       Environment environment,
-      Function<Answers, Theme> themes,
+      Function<TerminalAnswers, Theme> themes,
       boolean mouse) {
     this.themes = themes;
     this.linux = environment.value("TERM").equals("linux");
@@ -92,7 +92,7 @@ public final class TerminalDisplay implements Display {
    * @throws IOException if there is none, or it can't be written to; it is then left as it was
    */
   static TerminalDisplay open(
-      Environment environment, Function<Answers, Theme> themes, boolean mouse)
+      Environment environment, Function<TerminalAnswers, Theme> themes, boolean mouse)
       throws IOException {
     BlockingQueue<Event> events = new LinkedBlockingQueue<>();
     // Before the size is read, so that no change of it goes unheard.
@@ -133,10 +133,10 @@ public final class TerminalDisplay implements Display {
    * Linux answers, but knows no control strings.
    */
   private void ask() throws IOException {
-    if (linux || !answered(Answers.ASK_AT_ALL) || !answers.speaks()) {
+    if (linux || !answered(TerminalAnswers.ASK_AT_ALL) || !answers.speaks()) {
       return;
     }
-    answered(Answers.ASK_MORE + Answers.ASK_AT_ALL);
+    answered(TerminalAnswers.ASK_MORE + TerminalAnswers.ASK_AT_ALL);
   }
 
   /** Asks, and takes answers until the one that every terminal gives; false if it never came. */
@@ -150,7 +150,7 @@ public final class TerminalDisplay implements Display {
       Optional<String> answer = decoder.answer();
       while (answer.isPresent()) {
         answers = answers.and(answer.get());
-        if (Answers.isAnyAnswer(answer.get())) {
+        if (TerminalAnswers.isAnyAnswer(answer.get())) {
           return true;
         }
         answer = decoder.answer();

@@ -8,14 +8,14 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** What a terminal answers, as xterm's "Control Sequences" and the notes of others write it. */
-class AnswersTest {
-  private static Answers heard(String bytes) {
+class TerminalAnswersTest {
+  private static TerminalAnswers heard(String bytes) {
     KeyDecoder decoder = new KeyDecoder(StandardCharsets.UTF_8);
     for (byte b : bytes.getBytes(StandardCharsets.US_ASCII)) {
       decoder.take(b & 0xFF);
     }
     assertThat(decoder.next()).as("no answer is a key").isEmpty();
-    Answers answers = Answers.NONE;
+    TerminalAnswers answers = TerminalAnswers.NONE;
     for (Optional<String> next = decoder.answer(); next.isPresent(); next = decoder.answer()) {
       answers = answers.and(next.get());
     }
@@ -24,9 +24,9 @@ class AnswersTest {
 
   @Test
   void one_that_says_nothing_is_told_nothing() {
-    assertThat(Answers.NONE.title("a job")).isEmpty();
-    assertThat(Answers.NONE.notice("due")).isEmpty();
-    assertThat(Answers.NONE.synchronizes()).isFalse();
+    assertThat(TerminalAnswers.NONE.title("a job")).isEmpty();
+    assertThat(TerminalAnswers.NONE.notice("due")).isEmpty();
+    assertThat(TerminalAnswers.NONE.synchronizes()).isFalse();
   }
 
   @Test
@@ -57,9 +57,9 @@ class AnswersTest {
   @Test
   void the_look_follows_the_background_that_was_told() {
     Environment environment = new Environment(Map.of("TERM", "xterm"), true, "Linux");
-    Answers white = heard("\u001b]11;rgb:ffff/ffff/ffff\u001b\\");
+    TerminalAnswers white = heard("\u001b]11;rgb:ffff/ffff/ffff\u001b\\");
     assertThat(Displays.look(environment, DisplayWishes.NONE, white)).isEqualTo(Look.LIGHT);
-    assertThat(Displays.look(environment, DisplayWishes.NONE, Answers.NONE)).isEqualTo(Look.EITHER);
+    assertThat(Displays.look(environment, DisplayWishes.NONE, TerminalAnswers.NONE)).isEqualTo(Look.EITHER);
     DisplayWishes contrast = new DisplayWishes(false, Optional.of(Look.HIGH_CONTRAST), 18, true);
     assertThat(Displays.look(environment, contrast, white)).isEqualTo(Look.HIGH_CONTRAST_LIGHT);
   }

@@ -14,14 +14,14 @@ import java.util.regex.Pattern;
  * @param notices whether it shows notices on the desktop when asked by OSC 99
  * @param name its name and version as it told them; empty for none
  */
-record Answers(
+record TerminalAnswers(
     boolean speaks,
     Optional<Integer> backgroundRgb,
     boolean synchronizes,
     boolean notices,
     String name) {
   /** One that was not asked, or said nothing. */
-  static final Answers NONE = new Answers(false, Optional.empty(), false, false, "");
+  static final TerminalAnswers NONE = new TerminalAnswers(false, Optional.empty(), false, false, "");
 
   /** "Primary device attributes" (ECMA-48, DA): every terminal that reads control sequences answers. */
   static final String ASK_AT_ALL = "\u001b[c";
@@ -40,25 +40,25 @@ record Answers(
   }
 
   /** The same with one more answer. */
-  Answers and(String answer) {
+  TerminalAnswers and(String answer) {
     Matcher background = BACKGROUND.matcher(answer);
     if (background.matches()) {
       int rgb = channel(background, 1) << 16 | channel(background, 2) << 8 | channel(background, 3);
-      return new Answers(speaks, Optional.of(rgb), synchronizes, notices, name);
+      return new TerminalAnswers(speaks, Optional.of(rgb), synchronizes, notices, name);
     }
     Matcher mode = MODE.matcher(answer);
     if (mode.matches()) {
       boolean known = mode.group(1).equals("1") || mode.group(1).equals("2");
-      return new Answers(speaks, backgroundRgb, known, notices, name);
+      return new TerminalAnswers(speaks, backgroundRgb, known, notices, name);
     }
     if (answer.startsWith("99;") && answer.contains("p=?")) {
-      return new Answers(speaks, backgroundRgb, synchronizes, true, name);
+      return new TerminalAnswers(speaks, backgroundRgb, synchronizes, true, name);
     }
     if (answer.startsWith(">|")) {
-      return new Answers(speaks, backgroundRgb, synchronizes, notices, answer.substring(2));
+      return new TerminalAnswers(speaks, backgroundRgb, synchronizes, notices, answer.substring(2));
     }
     return isAnyAnswer(answer)
-        ? new Answers(true, backgroundRgb, synchronizes, notices, name)
+        ? new TerminalAnswers(true, backgroundRgb, synchronizes, notices, name)
         : this;
   }
 
