@@ -17,6 +17,11 @@ import linkwright.coach.keys.KeyMap;
 
 /** All keys of the place they were asked for at; it stands above the places, and so knows them. */
 final class HelpPlace implements Place {
+  private static final String CHAIN =
+      "The chain across the top: a dot is a link not cut yet; the fuller its sign, or the higher its"
+          + " number, the further it has come; a full sign is finished; a diamond or r is to be done"
+          + " again.";
+
   @Override
   public Turn enter(Model model) {
     return Turn.to(model.with(new HelpHeld(model.held(), 0)));
@@ -65,17 +70,18 @@ final class HelpPlace implements Place {
     }
     List<Act> others =
         ActTable.of(there.held().place()).stream().filter(act -> !acts.contains(act)).toList();
+    Prose chain = Prose.aside(model.job().isPresent() ? CHAIN : "");
     List<Table.Column> columns = List.of(Table.Column.words(""), Table.Column.words(""));
     Table open = new Table(columns, lines, -1);
     if (others.isEmpty()) {
-      return Content.of("all keys", open);
+      return Content.of("all keys", open, chain);
     }
     List<Table.Line> later = new ArrayList<>();
     for (Act act : others) {
       later.add(Table.Line.of(keys(model, act, others), explained(there, act)));
     }
     Prose head = new Prose(Prose.Kind.MAIN, "Not for now, but at this place:");
-    return Content.of("all keys", open, head, new Table(columns, later, -1));
+    return Content.of("all keys", open, head, new Table(columns, later, -1), chain);
   }
 
   private static String explained(Model there, Act act) {

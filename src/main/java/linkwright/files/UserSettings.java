@@ -26,6 +26,8 @@ import linkwright.routine.TradeWords;
  * @param fontSize the window's letters, points
  * @param flash whether a ringing timer may flash
  * @param mouse whether clicks are taken
+ * @param say the command that says sentences aloud; empty for silence
+ * @param sayKinds what is said: cautions, waits, counts, steps; empty for all
  */
 public record UserSettings(
     UnitStyle units,
@@ -34,16 +36,30 @@ public record UserSettings(
     Optional<String> device,
     int fontSize,
     boolean flash,
-    boolean mouse) {
+    boolean mouse,
+    Optional<String> say,
+    Optional<String> sayKinds) {
   /** The themes there are, the usual one first. */
   public static final List<String> THEMES = List.of("dark", "light", "high-contrast", "plain");
 
   /** The choices of someone who made none. */
   public static final UserSettings USUAL =
       new UserSettings(
-          UnitStyle.METRIC, TradeWords.BRITISH, Optional.empty(), Optional.empty(), 18, true, true);
+          UnitStyle.METRIC,
+          TradeWords.BRITISH,
+          Optional.empty(),
+          Optional.empty(),
+          18,
+          true,
+          true,
+          Optional.empty(),
+          Optional.empty());
 
   private static final String NAME = "settings.yaml";
+
+  /** What may be any words, and so stands in quotes. */
+  private static final List<String> FREE = List.of("device", "say", "say-kinds");
+
   private static final int SMALLEST_FONT = 8;
   private static final int LARGEST_FONT = 72;
 
@@ -85,7 +101,9 @@ public record UserSettings(
             from.optional("device", Read::good),
             from.optional("font-size", UserSettings::fontSize).orElse(USUAL.fontSize),
             from.optional("flash", Values::flag).orElse(USUAL.flash),
-            from.optional("mouse", Values::flag).orElse(USUAL.mouse));
+            from.optional("mouse", Values::flag).orElse(USUAL.mouse),
+            from.optional("say", Read::good),
+            from.optional("say-kinds", Read::good));
     from.sound();
     return settings;
   }
@@ -98,7 +116,7 @@ public record UserSettings(
         .forEach(
             (key, value) -> {
               text.append(key).append(": ");
-              if (key.equals("device")) {
+              if (FREE.contains(key)) {
                 YamlScalar.quoted(text, value);
               } else {
                 text.append(value);
@@ -124,6 +142,8 @@ public record UserSettings(
     texts.put("font-size", Integer.toString(fontSize));
     texts.put("flash", Boolean.toString(flash));
     texts.put("mouse", Boolean.toString(mouse));
+    say.ifPresent(command -> texts.put("say", command));
+    sayKinds.ifPresent(kinds -> texts.put("say-kinds", kinds));
     return texts;
   }
 

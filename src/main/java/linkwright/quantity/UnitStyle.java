@@ -76,6 +76,13 @@ public enum UnitStyle {
         : Math.round(celsius) + " °C";
   }
 
+  /** A pull: newtons, or pounds of force (NIST Handbook 44, Appendix C: 4.448222 N). */
+  public String pull(double newtons) {
+    return this == INCH
+        ? Decimals.upTo(newtons / 4.4482216, newtons < 45 ? 1 : 0) + " lbf"
+        : Math.round(newtons) + " N";
+  }
+
   /** The unit of a length that was typed without one. */
   public String lengthUnit() {
     return "mm";

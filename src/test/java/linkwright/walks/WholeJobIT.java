@@ -25,7 +25,7 @@ class WholeJobIT {
       bench(walk);
       wire(walk);
       weighIn(walk);
-      press(walk, "esc").waitFor("the way round", LONG);
+      press(walk, "esc").waitFor("places of the job", LONG);
       press(walk, "a").waitFor("closed", LONG);
       press(walk, "q");
       assertThat(walk.exitCode(LONG)).isZero();

@@ -10,13 +10,13 @@ import java.util.Optional;
  * the act's id.
  */
 public enum Act {
-  ROUND("round", "the way round", "esc"),
+  ROUND("round", "places of the job", "esc"),
   HELP("help", "all keys", "?"),
   FIND("find", "find", "f", "ctrl-f"),
   ACROSS("across", "across the room", "="),
   UNDO("undo", "undo", "u", "ctrl-z"),
   BRING_BACK("bring-back", "bring it back", "z"),
-  ANSWER("answer", "answer timer", "."),
+  ANSWER("answer", "quiet the timer", "."),
   LEAVE("leave", "leave", "q"),
   TO_SETTINGS("to-settings", "settings", ","),
   STEP_AWAY("step-away", "step away", "y"),
@@ -109,7 +109,7 @@ public enum Act {
   OLDEST("oldest", "oldest", "end"),
   OPEN_CARD("open-card", "open or shut it", "enter"),
   SET_TIMER("set-timer", "set one", "n"),
-  STOP_TIMER("stop-timer", "answer or stop it", "enter", "space", "page-down"),
+  STOP_TIMER("stop-timer", "quiet or stop it", "enter", "space", "page-down"),
   WEIGH("weigh", "weigh and measure", "n", "enter"),
   WEIGH_OUT("weigh-out", "weigh out", "o"),
   PRICE("price", "prices", "p"),

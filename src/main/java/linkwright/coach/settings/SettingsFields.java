@@ -70,7 +70,20 @@ public final class SettingsFields {
               "mouse",
               "true",
               ON_OFF,
-              "Whether clicks are taken. Without, the terminal marks text as it always does."));
+              "Whether clicks are taken. Without, the terminal marks text as it always does."),
+          new Setting(
+              "say",
+              "say aloud by",
+              "",
+              List.of(),
+              "A command that says a sentence given to it as its last word, such as espeak-ng,"
+                  + " spd-say or say. Empty: nothing is said."),
+          new Setting(
+              "say-kinds",
+              "what is said",
+              "",
+              List.of(),
+              "Any of cautions, waits, counts, steps, with commas. Empty: all of them."));
 
   private static final int SMALLEST = 8;
   private static final int LARGEST = 72;

@@ -68,6 +68,6 @@ public final class SettingsPlace implements Place {
     return Content.of(
         "settings",
         new Fields(held(model).open()),
-        Prose.aside("Theme, letters and mouse change when the program is started anew."));
+        Prose.aside("Colours, letters, mouse and voice change when the program is started anew."));
   }
 }
