@@ -62,7 +62,8 @@ final class NewPlanCommand implements Callable<Integer> {
       int dot = key.indexOf('.');
       String own = dot < 0 ? "" : key.substring(0, dot);
       if (!own.equals(group) && !own.isEmpty()) {
-        text.append(own).append(":\n");
+        boolean any = BEGUN.keySet().stream().anyMatch(begun -> begun.startsWith(own + "."));
+        text.append(any ? "" : "# ").append(own).append(":\n");
       }
       group = own;
       String indent = own.isEmpty() ? "" : "  ";

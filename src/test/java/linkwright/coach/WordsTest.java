@@ -6,7 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import linkwright.coach.keys.Act;
+import java.util.Map;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.TradeWords;
 import linkwright.routine.Wording;
@@ -39,14 +39,6 @@ class WordsTest {
   }
 
   @Test
-  void no_two_acts_of_a_place_are_called_the_same() {
-    for (linkwright.coach.kernel.PlaceId place : linkwright.coach.kernel.PlaceId.values()) {
-      List<Act> acts = ActTable.of(place);
-      assertThat(acts.stream().map(Act::words).distinct().count()).as(place.name()).isEqualTo(acts.size());
-    }
-  }
-
-  @Test
   void words_given_up_stand_with_their_reason_in_the_guide() throws IOException {
     assertThat(Files.readString(Path.of("DEVELOPERS.md"))).contains("Words given up");
   }
@@ -54,7 +46,7 @@ class WordsTest {
   @Test
   void american_readers_read_their_own_words_and_degrees() {
     String text = "Charcoal smoulders on above 400 to 500 °C; residual-current switch, petrol.";
-    assertThat(Wording.fill(text, java.util.Map.of(), UnitStyle.INCH, TradeWords.AMERICAN))
+    assertThat(Wording.fill(text, Map.of(), UnitStyle.INCH, TradeWords.AMERICAN))
         .isEqualTo(
             "Charcoal smolders on above 752 to 932 °F; ground-fault interrupter, gasoline.");
   }
