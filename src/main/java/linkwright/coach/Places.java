@@ -8,6 +8,7 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.PlaceId;
+import linkwright.coach.joints.JointsPlace;
 import linkwright.coach.nearest.NearestPlace;
 import linkwright.coach.plan.PlanPlace;
 import linkwright.coach.reckoner.ReckonPlace;
@@ -36,6 +37,7 @@ final class Places {
       case TEST_PIECES -> new TestsPlace();
       case TRIAL_LENGTH -> new TrialPlace();
       case BENCH -> new BenchPlace();
+      case JOINTS -> new JointsPlace();
       case WIRE -> new WirePlace();
       case WEIGH_IN -> new WeighPlace();
       case BOOK -> new BookPlace();

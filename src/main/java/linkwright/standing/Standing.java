@@ -96,7 +96,9 @@ public record Standing(
     boolean same =
         before.course().wish().equals(now.course().wish())
             && before.trials().equals(now.trials())
-            && before.course().routine().equals(now.course().routine());
+            && before.course().routine().equals(now.course().routine())
+            && before.accounts().reckonedWith().equals(now.accounts().reckonedWith())
+            && before.accounts().figures().equals(now.accounts().figures());
     return same ? of(counted, now, handbook, sameWire(before, now)) : of(now, handbook);
   }
 
@@ -140,7 +142,7 @@ public record Standing(
         stock,
         wire,
         chance,
-        hours(left, state, routine, redos),
+        state.course().closed() ? Forecast.NOTHING : hours(left, state, routine, redos),
         state.times().totalSeconds(),
         redos.expected());
   }

@@ -126,6 +126,10 @@ final class TypedLine {
       case REDO -> bench(Act.REDO, rest);
       case SCRAP -> bench(Act.SCRAP, rest);
       case TAKE -> bench(Act.TAKE, rest);
+      case JOINTS -> {
+        bench(Act.TO_JOINTS, "");
+        return form(rest);
+      }
       case NEXT -> bench(Act.NEXT_STEP, "");
       case BACK -> bench(Act.PREVIOUS_STEP, "");
       case TIMER -> {

@@ -32,6 +32,7 @@ public record Form(Purpose purpose, String title, List<Field> fields, int at, St
     NOTE,
     STRIKE,
     SEARCH,
+    JOINTS,
     TIMER,
     END_WAIT,
     WEIGH_IN,

@@ -13,6 +13,7 @@ public enum PlaceId {
   TEST_PIECES(Act.TO_TESTS),
   TRIAL_LENGTH(Act.TO_TRIAL),
   BENCH(Act.TO_BENCH),
+  JOINTS(Act.TO_JOINTS),
   WIRE(Act.TO_WIRE),
   WEIGH_IN(Act.TO_WEIGH_IN),
   BOOK(Act.TO_BOOK),

@@ -65,6 +65,7 @@ public enum Act {
   TO_WEIGH_IN("to-weigh-in", "weigh in", "i"),
   TO_TRAY("to-tray", "tray", "a"),
 
+  TO_JOINTS("to-joints", "by joints", "j"),
   TO_NEAREST("to-nearest", "nearest", "n"),
   FIT_RING("fit-ring", "other rings", "r"),
   FIT_LINK("fit-link", "other links", "l"),
@@ -181,6 +182,7 @@ public enum Act {
           TO_RECKONER,
           TO_WEIGH_IN,
           TO_TRAY,
+          TO_JOINTS,
           TO_NEAREST,
           FIT_RING,
           FIT_LINK,

@@ -13,9 +13,11 @@ import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.keys.Act;
 import linkwright.job.Fact;
+import linkwright.job.Sourced;
 import linkwright.quantity.UnitStyle;
 import linkwright.standing.ChainChoice;
 import linkwright.standing.ChainChoices;
+import linkwright.standing.ReckonedWith;
 
 /** Chains near the one wished: one key plans the chain so. */
 public final class NearestPlace implements Place {
@@ -73,15 +75,21 @@ public final class NearestPlace implements Place {
     UnitStyle units = model.settings().units();
     Map<String, String> wish = changed(job.state().course().wish(), choice);
     wish.values().removeIf(String::isBlank);
+    Map<String, Sourced> used =
+        job.standing()
+            .counted()
+            .wish()
+            .map(read -> ReckonedWith.of(wish, read, job.state()))
+            .orElse(Map.of());
     String told = "Planned with " + choice.says(units) + ": " + units.length(choice.lengthMm());
     Map<String, String> typed = job.drafts().getOrDefault(DRAFT, Map.of());
     if (typed.isEmpty()) {
-      return Turn.keep(model.told(told + "."), new Fact.PlanSet(wish));
+      return Turn.keep(model.told(told + "."), new Fact.PlanSet(wish, used));
     }
     // What is typed into the plan and not kept stays typed, with the choice in it.
     Map<String, String> draft = changed(typed, choice);
     return Turn.keep(
-            model.with(job.withDraft(DRAFT, draft)).told(told + "."), new Fact.PlanSet(wish))
+            model.with(job.withDraft(DRAFT, draft)).told(told + "."), new Fact.PlanSet(wish, used))
         .and(new Effect.KeepDraft(job.slug(), DRAFT, draft));
   }
 

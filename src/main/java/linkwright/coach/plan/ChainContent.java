@@ -8,6 +8,7 @@ import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
+import linkwright.coach.kernel.ForecastWords;
 import linkwright.plan.FinenessWord;
 import linkwright.plan.Plan;
 import linkwright.plan.SettledLink;
@@ -34,6 +35,18 @@ public record ChainContent(
     Plan plan = standing.counted().plan().orElseThrow();
     List<Part> parts = new ArrayList<>();
     parts.add(new Rows(figures(standing, plan)));
+    standing
+        .counted()
+        .instead()
+        .ifPresent(
+            ring ->
+                parts.add(
+                    Prose.stop(
+                        "The trial length that is followed hung with rings of "
+                            + units.length(ring.tried().insideMm())
+                            + "; the rings wished since, of "
+                            + units.length(ring.wished().insideMm())
+                            + ", are counted in their place.")));
     plan.remarks(units).forEach(each -> parts.add(Prose.stop(words.show(each))));
     FinenessWord.of(plan.wish().metal(), plan.massChainG(), reference)
         .forEach(each -> parts.add(Prose.says(words.show(each))));
@@ -124,8 +137,9 @@ public record ChainContent(
         .ifPresent(
             hours ->
                 rows.add(
-                    Row.of("hours", "about %.0f".formatted(hours.hours()))
-                        .plusMinus("%.0f".formatted(Math.max(1, hours.plusMinus())))));
+                    Row.of("hours", "about " + ForecastWords.hours(hours.hours(), hours.plusMinus()))
+                        .from(hours.from().word())));
+    ForecastWords.redos(standing).ifPresent(redos -> rows.add(row("done again", redos)));
   }
 
   private Row row(String label, String value) {

@@ -62,7 +62,7 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
             mm ->
                 rows.add(
                     row(
-                        "wished",
+                        "size wished",
                         length(mm)
                             + (wide.isPresent() ? " x " + length(wide.getAsDouble()) : ""))));
     return rows;
@@ -149,7 +149,8 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
   private List<Row> joints(Plan plan) {
     List<Row> rows = new ArrayList<>();
     if (solders) {
-      rows.add(row("solder", plan.joints() + " of " + length(plan.solder().pieceMm())));
+      rows.add(row("solder", plan.joints() + " of " + length(plan.solderPieceMm())));
+      plan.solderWarnings().forEach(each -> rows.add(row("mind", each)));
       rows.add(row("unsoldered", "%.0f N".formatted(plan.pull().buttedN())));
     } else {
       rows.add(row("joints", Integer.toString(plan.joints())));

@@ -21,9 +21,11 @@ import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
+import linkwright.job.Sourced;
 import linkwright.standing.CountedPlan;
 import linkwright.standing.JobTraits;
 import linkwright.standing.Questions;
+import linkwright.standing.ReckonedWith;
 import linkwright.standing.Standing;
 
 /** The plan: typed field by field, worked out at every key, kept when it holds together. */
@@ -121,7 +123,9 @@ public final class PlanPlace implements Place {
     if (wish.equals(job.state().course().wish())) {
       return Turn.goTo(model.told("The plan is as it was."), PlaceId.ROUND);
     }
-    return Turn.keep(model.with(new PlanHeld(form, typed)), new Fact.PlanSet(wish));
+    Map<String, Sourced> used =
+        counted.wish().map(read -> ReckonedWith.of(wish, read, job.state())).orElse(Map.of());
+    return Turn.keep(model.with(new PlanHeld(form, typed)), new Fact.PlanSet(wish, used));
   }
 
   @Override

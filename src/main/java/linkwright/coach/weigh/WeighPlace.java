@@ -23,6 +23,7 @@ import linkwright.coach.keys.Act;
 import linkwright.job.Fact;
 import linkwright.job.PriceList;
 import linkwright.quantity.UnitStyle;
+import linkwright.standing.ClosedFigures;
 import linkwright.standing.Questions;
 
 /** Weighing in, the price, and closing the job. */
@@ -54,7 +55,12 @@ public final class WeighPlace implements Place {
     return switch (act) {
       case WEIGH -> open(model, weighIn(model));
       case WEIGH_OUT -> open(model, weighOut());
-      case PRICE -> open(model, prices(model));
+      case PRICE ->
+          closed(model)
+              ? Turn.to(
+                  model.trouble(
+                      "This job is closed and its price stays; {do:reopen} opens it again."))
+              : open(model, prices(model));
       case CLOSE -> close(model);
       case REOPEN ->
           closed(model)
@@ -200,23 +206,29 @@ public final class WeighPlace implements Place {
       return Turn.to(model.with(new WeighHeld(Optional.of(told))));
     }
     Map<String, String> questions =
-        fact(form) instanceof Fact.WeighedIn in
+        fact(model, form) instanceof Fact.WeighedIn in
             ? Questions.ofWeighing(
                 in, model.job().orElseThrow().standing(), model.settings().units())
             : Map.of();
     Optional<Form> asking = Asking.first(form, questions);
     return asking.isPresent()
         ? Turn.to(model.with(new WeighHeld(asking)).trouble(Asking.sentence(questions)))
-        : Turn.keep(model, fact(form));
+        : Turn.keep(model, fact(model, form));
   }
 
-  private static Fact fact(Form form) {
+  private static Fact fact(Model model, Form form) {
     Amounts amounts = new Amounts(form);
     return switch (form.purpose()) {
       case WEIGH_OUT ->
           new Fact.MetalWeighedOut(amounts.grams("mass").orElseThrow(), form.text("what"));
       case PRICES -> new Fact.PricesSet(PriceWords.prices(form), form.text("currency"));
-      case CLOSE -> new Fact.JobClosed(form.text("next"));
+      case CLOSE ->
+          new Fact.JobClosed(
+              form.text("next"),
+              ClosedFigures.of(
+                  model.job().orElseThrow().state(),
+                  model.job().orElseThrow().standing(),
+                  model.handbook()));
       default ->
           new Fact.WeighedIn(
               amounts.grams("chain"),
