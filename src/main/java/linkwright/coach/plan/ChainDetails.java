@@ -89,15 +89,15 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
 
   private List<Row> mass(Plan plan) {
     List<Row> rows = new ArrayList<>();
-    rows.add(row("links", units.mass(plan.massLinksG())));
+    rows.add(row("links weigh", units.mass(plan.massLinksG())));
     if (plan.rings() > 0) {
-      rows.add(row("rings", units.mass(plan.massRingsG())));
+      rows.add(row("rings weigh", units.mass(plan.massRingsG())));
     }
     if (solders) {
-      rows.add(row("solder", units.mass(plan.solderPlacedG())));
+      rows.add(row("solder weighs", units.mass(plan.solderPlacedG())));
     }
     if (plan.wish().claspG() > 0) {
-      rows.add(row("clasp", units.mass(plan.wish().claspG())));
+      rows.add(row("clasp weighs", units.mass(plan.wish().claspG())));
     }
     return rows;
   }
