@@ -11,7 +11,8 @@ import linkwright.coach.keys.Act;
 
 /** What can be done at every place. */
 final class EverywhereActs {
-  static final List<Act> ALL = List.of(Act.ROUND, Act.HELP, Act.UNDO, Act.BRING_BACK, Act.ANSWER);
+  static final List<Act> ALL =
+      List.of(Act.ROUND, Act.HELP, Act.TO_HANDBOOK, Act.UNDO, Act.BRING_BACK, Act.ANSWER);
 
   private EverywhereActs() {}
 
@@ -19,6 +20,7 @@ final class EverywhereActs {
     return switch (act) {
       case ROUND -> Turn.goTo(model, model.job().isPresent() ? PlaceId.ROUND : PlaceId.TRAY);
       case HELP -> Turn.goTo(model, PlaceId.HELP);
+      case TO_HANDBOOK -> Turn.goTo(model, PlaceId.HANDBOOK);
       case UNDO -> reaches(model) ? Undo.last(model) : asked(model);
       case BRING_BACK -> reaches(model) ? Undo.bringBack(model) : asked(model);
       case ANSWER -> Ringing.answer(model);

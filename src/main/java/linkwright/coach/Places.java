@@ -4,12 +4,15 @@ import linkwright.coach.again.AgainPlace;
 import linkwright.coach.bench.BenchPlace;
 import linkwright.coach.book.BookPlace;
 import linkwright.coach.cautions.CautionsPlace;
+import linkwright.coach.handbook.HandbookPlace;
+import linkwright.coach.hands.HandsPlace;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.joints.JointsPlace;
 import linkwright.coach.nearest.NearestPlace;
+import linkwright.coach.piles.PilesPlace;
 import linkwright.coach.plan.PlanPlace;
 import linkwright.coach.reckoner.ReckonPlace;
 import linkwright.coach.round.RoundPlace;
@@ -38,6 +41,7 @@ final class Places {
       case TRIAL_LENGTH -> new TrialPlace();
       case BENCH -> new BenchPlace();
       case JOINTS -> new JointsPlace();
+      case PILES -> new PilesPlace();
       case WIRE -> new WirePlace();
       case WEIGH_IN -> new WeighPlace();
       case BOOK -> new BookPlace();
@@ -45,6 +49,8 @@ final class Places {
       case TIMERS -> new TimersPlace();
       case RECKONER -> new ReckonPlace();
       case MADE_AGAIN -> new AgainPlace();
+      case HANDS -> new HandsPlace();
+      case HANDBOOK -> new HandbookPlace();
       case HELP -> new HelpPlace();
     };
   }

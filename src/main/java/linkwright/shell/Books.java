@@ -15,6 +15,7 @@ import linkwright.coach.kernel.DoubtfulLine;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.TrayJob;
 import linkwright.files.DraftStore;
+import linkwright.files.HandsFile;
 import linkwright.files.Home;
 import linkwright.job.CautionsMet;
 import linkwright.job.Entry;
@@ -195,9 +196,18 @@ final class Books {
     return home.books().isEmpty();
   }
 
+  /** Lets a book no more teach, or again. */
+  Message leaveOut(String slug, boolean out, Handbook handbook) {
+    return HandsFile.load(home)
+        .with(slug, out)
+        .save(home)
+        .<Message>map(Message.Troubled::new)
+        .orElseGet(() -> tray(handbook));
+  }
+
   /** The jobs in the folder, the one last worked on first. */
   Message tray(Handbook handbook) {
     List<TrayJob> jobs = tray.jobs(handbook, clock.instant(), patience);
-    return new Message.TrayRead(jobs, tray.unread());
+    return new Message.TrayRead(jobs, tray.unread(), Optional.of(tray.hands()));
   }
 }

@@ -8,7 +8,9 @@ import java.util.Optional;
 import linkwright.fit.Fit;
 import linkwright.fit.Maker;
 import linkwright.fit.Tried;
-import linkwright.job.Fact;
+import linkwright.fit.TwoMakers;
+import linkwright.hands.Hands;
+import linkwright.hands.TriedPieces;
 import linkwright.job.Trials;
 import linkwright.link.Formed;
 import linkwright.link.Pattern;
@@ -20,27 +22,38 @@ import linkwright.plan.Planning;
 
 /** What a job's test pieces, its sample link and its trial length say of the link. */
 final class LinkKnowledge {
-  /** A test piece of wire that differs by less is of the same wire, mm. */
-  private static final double SAME_WIRE_MM = 0.005;
-
   private LinkKnowledge() {}
 
-  /** What the test pieces taught; the piece that is followed is not looked at. */
-  static LinkBasis taught(ChainWish wish, Trials trials) {
+  /**
+   * What the test pieces taught, and before them her earlier jobs; the piece that is followed is
+   * not looked at.
+   */
+  static LinkBasis taught(ChainWish wish, Trials trials, Hands hands) {
     LinkBasis untried = LinkBasis.untried(wish);
     Optional<Pattern> pattern = wish.link().pattern();
     if (pattern.isEmpty()) {
       return untried;
     }
-    List<Tried> tried = tried(trials, wish.wireMm());
-    Maker hands =
+    List<Tried> tried = TriedPieces.of(trials, wish.wireMm());
+    Optional<Maker> earlier = hands.prior(wish.metal(), wish.temper());
+    Maker fresh = untried.hands();
+    Maker known = earlier.orElse(fresh);
+    Maker maker =
         tried.isEmpty()
-            ? untried.hands()
+            ? known
             : size(wish)
-                .map(size -> Fit.learn(pattern.get(), wish.wireMm(), untried.hands(), tried, size))
-                .orElse(untried.hands());
+                .map(
+                    size ->
+                        earlier.isPresent()
+                            ? TwoMakers.learn(
+                                pattern.get(), wish.wireMm(), known, fresh, tried, size)
+                            : Fit.learn(pattern.get(), wish.wireMm(), fresh, tried, size))
+                .orElse(known);
     return new LinkBasis(
-        hands, !tried.isEmpty(), owned(wish, hands, pattern.get(), trials), Optional.empty());
+        maker,
+        !tried.isEmpty() || earlier.isPresent(),
+        owned(wish, maker, pattern.get(), trials),
+        Optional.empty());
   }
 
   /** The size wished; where only a blank was planned, the size that its pattern gives. */
@@ -58,23 +71,6 @@ final class LinkKnowledge {
     return new linkwright.fit.LinkSize(
         wish.link().lengthMm().orElse(formed.lengthMm()),
         wish.link().widthMm().orElse(formed.widthMm()));
-  }
-
-  /** The test pieces as the fit takes them; pieces of other wire teach nothing of this one. */
-  static List<Tried> tried(Trials trials, double wireMm) {
-    List<Tried> tried = new ArrayList<>();
-    for (Fact.TestPieceTried piece : trials.inOrder()) {
-      if (Math.abs(piece.wireMm() - wireMm) < SAME_WIRE_MM) {
-        tried.add(
-            new Tried(
-                piece.blankMm(),
-                piece.formersMm(),
-                piece.lengthMm(),
-                piece.widthMm(),
-                Verdicts.of(piece.verdicts())));
-      }
-    }
-    return tried;
   }
 
   /**

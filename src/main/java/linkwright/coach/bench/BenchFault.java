@@ -77,6 +77,8 @@ final class BenchFault {
                 remedy.backTo().isEmpty() ? at.usualRedoStage() : remedy.backTo(),
                 at.fromRedo(),
                 reason);
-    return Turn.keep(model.with(BenchScreens.remedy(BenchPlace.screen(model), remedy)), fact);
+    Model told =
+        why.scrap() ? ScrapWords.of(model, at, fact).map(model::told).orElse(model) : model;
+    return Turn.keep(told.with(BenchScreens.remedy(BenchPlace.screen(model), remedy)), fact);
   }
 }

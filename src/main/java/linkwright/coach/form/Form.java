@@ -29,6 +29,7 @@ public record Form(Purpose purpose, String title, List<Field> fields, int at, St
     CUT_WIRE,
     DISCARD_WIRE,
     DRAW_DOWN,
+    PILE,
     NOTE,
     STRIKE,
     SEARCH,

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
+import linkwright.hands.Hands;
 import linkwright.job.CautionsMet;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
@@ -163,11 +164,14 @@ public sealed interface Message {
     }
   }
 
-  /** The jobs at hand were read; unread says how many were left out, for it took too long. */
-  record TrayRead(List<TrayJob> jobs, int unread) implements Message {
-    /** All of them. */
+  /**
+   * The jobs at hand were read; unread says how many were left out, for it took too long; hands is
+   * what all their books taught.
+   */
+  record TrayRead(List<TrayJob> jobs, int unread, Optional<Hands> hands) implements Message {
+    /** All of them, of which nothing was learnt. */
     public TrayRead(List<TrayJob> jobs) {
-      this(jobs, 0);
+      this(jobs, 0, Optional.empty());
     }
 
     @Override

@@ -14,6 +14,7 @@ public enum PlaceId {
   TRIAL_LENGTH(Act.TO_TRIAL),
   BENCH(Act.TO_BENCH),
   JOINTS(Act.TO_JOINTS),
+  PILES(Act.TO_PILES),
   WIRE(Act.TO_WIRE),
   WEIGH_IN(Act.TO_WEIGH_IN),
   BOOK(Act.TO_BOOK),
@@ -21,6 +22,8 @@ public enum PlaceId {
   TIMERS(Act.TO_TIMERS),
   RECKONER(Act.TO_RECKONER),
   MADE_AGAIN(Act.MAKE_AGAIN),
+  HANDS(Act.TO_HANDS),
+  HANDBOOK(Act.TO_HANDBOOK),
   HELP(Act.HELP);
 
   private final Act act;

@@ -24,6 +24,7 @@ public final class RoundPlace implements Place {
           Act.TO_TESTS,
           Act.TO_TRIAL,
           Act.TO_BENCH,
+          Act.TO_PILES,
           Act.TO_WIRE,
           Act.TO_WEIGH_IN,
           Act.TO_BOOK,
