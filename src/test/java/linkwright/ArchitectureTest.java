@@ -30,6 +30,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import linkwright.fit.Fit;
+import linkwright.link.BendStep;
+import linkwright.link.BendSteps;
 import linkwright.link.CentreLine;
 import linkwright.link.Eye;
 import linkwright.link.Formed;
@@ -182,9 +184,19 @@ class ArchitectureTest {
         .check(PROGRAM);
   }
 
-  /** Drawings take a link's shape from its room; readings and wordings have no figure of their own. */
+  /**
+   * Drawings take a link's shape from its room; readings and wordings have no figure of their own.
+   */
   private static final Set<Class<?>> SHAPES =
-      Set.of(Formed.class, Pattern.class, Usual.class, Point.class, CentreLine.class, Eye.class);
+      Set.of(
+          Formed.class,
+          Pattern.class,
+          Usual.class,
+          Point.class,
+          CentreLine.class,
+          Eye.class,
+          BendStep.class,
+          BendSteps.class);
 
   private static final DescribedPredicate<JavaClass> RECKONS =
       new DescribedPredicate<>("reckon") {
@@ -192,7 +204,8 @@ class ArchitectureTest {
         public boolean test(JavaClass type) {
           String room = roomOf(type);
           boolean sum =
-              room.equals("link") && SHAPES.stream().noneMatch(type::isEquivalentTo)
+              room.equals("link")
+                  && SHAPES.stream().noneMatch(type::isEquivalentTo)
                   && !type.isEnum();
           boolean hands = type.isEquivalentTo(Fit.class);
           boolean plans =

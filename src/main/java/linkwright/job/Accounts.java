@@ -45,8 +45,7 @@ public record Accounts(
           weighedOutG, weighedIn, set.prices(), set.currency(), reckonedWith, figures);
     }
     if (fact instanceof Fact.PlanSet plan) {
-      return new Accounts(
-          weighedOutG, weighedIn, prices, currency, plan.reckonedWith(), figures);
+      return new Accounts(weighedOutG, weighedIn, prices, currency, plan.reckonedWith(), figures);
     }
     if (fact instanceof Fact.JobClosed done) {
       return closed(done.figures());

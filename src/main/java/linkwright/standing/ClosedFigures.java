@@ -11,8 +11,8 @@ import linkwright.plan.SettledLink;
 import linkwright.routine.Routine;
 
 /**
- * The figures of a job as they stay once it is closed, by the names that the plan has for scripts: a
- * later change of prices, of the handbook or of what is usual does not move them.
+ * The figures of a job as they stay once it is closed, by the names that the plan has for scripts:
+ * a later change of prices, of the handbook or of what is usual does not move them.
  */
 public final class ClosedFigures {
   private static final String LINKS = "links";

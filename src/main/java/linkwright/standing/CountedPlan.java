@@ -11,6 +11,7 @@ import linkwright.plan.LinkBasis;
 import linkwright.plan.PartPlan;
 import linkwright.plan.Plan;
 import linkwright.plan.Planning;
+import linkwright.plan.Source;
 import linkwright.plan.WishKeys;
 import linkwright.plan.WishReading;
 import linkwright.quantity.Read;
@@ -28,6 +29,7 @@ import linkwright.routine.Routine;
  * @param troubles key of the wish → what is wrong
  * @param sentence what is wrong with the whole, empty if nothing
  * @param basis what is known of the link beyond the wish; empty without a wish
+ * @param lossFrom where the usual loss comes from
  * @param instead a ring wished after a trial length hung with another was chosen
  */
 public record CountedPlan(
@@ -37,7 +39,8 @@ public record CountedPlan(
     Map<String, String> troubles,
     String sentence,
     Optional<LinkBasis> basis,
-    Optional<RingInstead> instead) {
+    Optional<RingInstead> instead,
+    Source lossFrom) {
   private static final CountedPlan NONE = troubled(Map.of());
 
   /** The plan of a job as it stands. */
@@ -50,7 +53,8 @@ public record CountedPlan(
       return NONE;
     }
     Map<String, String> used = ReckonedWith.texts(state);
-    return chain(WishReading.of(used, handbook.reference(), handbook.patterns()), state, handbook)
+    return chain(
+            WishReading.of(used, handbook.reference(), handbook.patterns()), texts, state, handbook)
         .frozen(state.accounts().figures());
   }
 
@@ -63,7 +67,8 @@ public record CountedPlan(
         troubles,
         sentence,
         basis,
-        instead);
+        instead,
+        lossFrom);
   }
 
   /** The plan of texts that are being typed, before they are kept. */
@@ -81,7 +86,7 @@ public record CountedPlan(
         .routine(state.course().routine())
         .flatMap(routine -> ringTrouble(routine, texts))
         .ifPresent(sentence -> troubles.putIfAbsent(WishKeys.RING_INSIDE, sentence));
-    return troubles.isEmpty() ? chain(reading, state, handbook) : troubled(troubles);
+    return troubles.isEmpty() ? chain(reading, texts, state, handbook) : troubled(troubles);
   }
 
   /** Why a metal is in no new plan; a plan that was kept with it stays open. */
@@ -127,10 +132,12 @@ public record CountedPlan(
         reading.troubles(),
         "",
         Optional.empty(),
-        Optional.empty());
+        Optional.empty(),
+        Source.USUAL);
   }
 
-  private static CountedPlan chain(WishReading reading, JobState state, Handbook handbook) {
+  private static CountedPlan chain(
+      WishReading reading, Map<String, String> typed, JobState state, Handbook handbook) {
     if (reading.wish().isEmpty()) {
       return troubled(reading.troubles());
     }
@@ -145,7 +152,8 @@ public record CountedPlan(
         Map.of(),
         plan.problem().orElse(""),
         Optional.of(basis),
-        followed.ring());
+        followed.ring(),
+        ReckonedWith.from(WishKeys.USUAL_LOSS, typed, state));
   }
 
   private static Read<Plan> planned(Followed followed, LinkBasis basis) {
@@ -165,7 +173,8 @@ public record CountedPlan(
         troubles,
         "",
         Optional.empty(),
-        Optional.empty());
+        Optional.empty(),
+        Source.USUAL);
   }
 
   /** Whether there is a plan, of a chain or of something else. */

@@ -19,7 +19,7 @@ import linkwright.wire.WireSection;
  * @param warnings what to mind, in sentences
  */
 public record DrawnDown(
-    double rodMm, double rodG, int anneals, List<Pull> passes, List<String> warnings) {
+    double rodMm, double rodG, int anneals, List<DrawnPass> passes, List<String> warnings) {
   public DrawnDown {
     passes = List.copyOf(passes);
     warnings = List.copyOf(warnings);
@@ -33,7 +33,8 @@ public record DrawnDown(
    * @param sinceAnneal the share taken off since the last anneal
    * @param annealBefore whether the wire is annealed before it
    */
-  public record Pull(double throughMm, double takesOff, double sinceAnneal, boolean annealBefore) {}
+  public record DrawnPass(
+      double throughMm, double takesOff, double sinceAnneal, boolean annealBefore) {}
 
   /**
    * Works it out.
@@ -64,12 +65,12 @@ public record DrawnDown(
         rod,
         grams,
         plan.annealBeforeMm().size(),
-        plan.passes().stream().map(DrawnDown::pull).toList(),
+        plan.passes().stream().map(DrawnDown::drawn).toList(),
         plan.warnings());
   }
 
-  private static Pull pull(Pass pass) {
-    return new Pull(
+  private static DrawnPass drawn(Pass pass) {
+    return new DrawnPass(
         pass.toMm(), pass.reduction(), pass.cumulativeSinceAnneal(), pass.annealBefore());
   }
 }

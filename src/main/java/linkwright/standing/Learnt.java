@@ -21,8 +21,8 @@ import linkwright.yield.Rate;
  * @param lost links lost
  * @param lostFor why, most often
  * @param lossShare what to reckon with as usual loss, 0 to 1; empty where none was lost
- * @param longerMm how much longer than counted the chain came, mm, negative for shorter; empty where
- *     it was not measured or came as counted
+ * @param longerMm how much longer than counted the chain came, mm, negative for shorter; empty
+ *     where it was not measured or came as counted
  * @param linkAddsMm what each link adds by that, mm
  */
 public record Learnt(

@@ -10,8 +10,8 @@ import linkwright.plan.WishKeys;
 import linkwright.quantity.Decimals;
 
 /**
- * The values that a kept plan is reckoned with where nothing was typed, and where each came from: so
- * that it comes out the same when what is usual has changed.
+ * The values that a kept plan is reckoned with where nothing was typed, and where each came from:
+ * so that it comes out the same when what is usual has changed.
  */
 public final class ReckonedWith {
   private ReckonedWith() {}
@@ -23,8 +23,7 @@ public final class ReckonedWith {
    * @param wish what it was read as
    * @param state the job; what an earlier job settled stays said of a text that is the same
    */
-  public static Map<String, Sourced> of(
-      Map<String, String> texts, ChainWish wish, JobState state) {
+  public static Map<String, Sourced> of(Map<String, String> texts, ChainWish wish, JobState state) {
     Map<String, Sourced> used = new LinkedHashMap<>();
     state
         .accounts()

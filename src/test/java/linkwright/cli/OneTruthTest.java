@@ -123,8 +123,7 @@ class OneTruthTest {
     figures.put("Link blank: ([\\d.]+ m?m)\\b", UNITS.length(plan.linkBlankMm()));
     figures.put("Wished: ([\\d.]+ m?m)\\b", UNITS.length(plan.wish().finishedMm()));
     figures.put("Links: (\\d+)\\b", Integer.toString(plan.links()));
-    figures.put(
-        "Still to do: (\\d+) link", Integer.toString(standing.left().get("link").more()));
+    figures.put("Still to do: (\\d+) link", Integer.toString(standing.left().get("link").more()));
     figures.put("Short: ([\\d.]+ m?m) more", UNITS.length(standing.wire().orElseThrow().shortMm()));
     standing
         .jobHours()
@@ -150,7 +149,9 @@ class OneTruthTest {
             (pattern, figure) -> {
               Matcher found = Pattern.compile(pattern).matcher(said);
               while (found.find()) {
-                assertThat(found.group(1)).as(where + ", " + place + ": " + pattern).isEqualTo(figure);
+                assertThat(found.group(1))
+                    .as(where + ", " + place + ": " + pattern)
+                    .isEqualTo(figure);
               }
             });
       }

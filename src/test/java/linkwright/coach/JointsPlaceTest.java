@@ -18,7 +18,8 @@ class JointsPlaceTest {
   private static Bencher atTheCheck() {
     List<Fact> facts = new ArrayList<>(Demo.facts(Bencher.LIBRARY));
     facts.add(new Fact.WireCut("link", 9, 42.9));
-    List<String> stages = Bencher.SHELF.routine("scroll-and-ring").orElseThrow().pieces().get("link");
+    List<String> stages =
+        Bencher.SHELF.routine("scroll-and-ring").orElseThrow().pieces().get("link");
     for (String stage : stages.subList(1, stages.indexOf(StillToDo.JUDGED))) {
       facts.add(new Fact.PiecesThrough(Map.of("link", 9), stage, false, "any"));
     }
@@ -26,7 +27,13 @@ class JointsPlaceTest {
   }
 
   private static Bencher entered(String failed, String of, String on) {
-    return atTheCheck().press("j").type(failed).press("enter").type(of).press("enter").type(on)
+    return atTheCheck()
+        .press("j")
+        .type(failed)
+        .press("enter")
+        .type(of)
+        .press("enter")
+        .type(on)
         .press("ctrl-k");
   }
 
@@ -70,6 +77,7 @@ class JointsPlaceTest {
     assertThat(odd.notice()).contains("one link was not looked at whole");
     odd.press("ctrl-k");
     assertThat(odd.pile("link").atOrPast(StillToDo.JUDGED)).isEqualTo(5);
-    assertThat(entered("7", "6", "4").notice() + entered("7", "6", "4").form()).contains("Not more");
+    assertThat(entered("7", "6", "4").notice() + entered("7", "6", "4").form())
+        .contains("Not more");
   }
 }

@@ -38,7 +38,8 @@ class NearestPlaceTest {
     for (Acts.Choice choice : choices(asked).choices()) {
       Bencher bench = Bencher.withTheDemo().press("n", KeyMap.USUAL.firstOf(choice.act()));
       assertThat(bench.entered(Fact.PlanSet.class)).as(choice.stands()).hasSize(2);
-      assertThat(choice.stands()).startsWith(UnitStyle.METRIC.roundedBy(plan(bench).lengthMm(), doubt));
+      assertThat(choice.stands())
+          .startsWith(UnitStyle.METRIC.roundedBy(plan(bench).lengthMm(), doubt));
       assertThat(bench.notice()).contains("Planned with");
     }
   }

@@ -58,8 +58,7 @@ class ClosedFiguresTest {
   private static JobBook closed() {
     JobBook book = weighed();
     return book.and(
-        new Fact.JobClosed(
-            "", ClosedFigures.of(book.state(), book.standing(), JobBook.HANDBOOK)));
+        new Fact.JobClosed("", ClosedFigures.of(book.state(), book.standing(), JobBook.HANDBOOK)));
   }
 
   private static Plan plan(JobBook book, Handbook handbook) {

@@ -109,7 +109,8 @@ public final class JointsPlace implements Place {
   public Turn confirmed(Model model, Form form) {
     Optional<AtBench> found = AtBench.of(model).filter(AtBench::judges);
     if (found.isEmpty()) {
-      return Turn.goTo(model.trouble("Nothing is checked at the step that is open."), PlaceId.BENCH);
+      return Turn.goTo(
+          model.trouble("Nothing is checked at the step that is open."), PlaceId.BENCH);
     }
     AtBench at = found.get();
     Map<String, String> troubles = new LinkedHashMap<>();
@@ -121,8 +122,7 @@ public final class JointsPlace implements Place {
     if (!troubles.isEmpty()) {
       return told(model, form, troubles);
     }
-    JointCount joints =
-        new JointCount(failed.orElseThrow(), of.orElseThrow(), each(model, at));
+    JointCount joints = new JointCount(failed.orElseThrow(), of.orElseThrow(), each(model, at));
     if (joints.pieces() > at.available()) {
       troubles.put(
           OF,
@@ -209,8 +209,7 @@ public final class JointsPlace implements Place {
               .map(Remedy::backTo)
               .findFirst()
               .orElse(at.usualRedoStage());
-      facts.add(
-          new Fact.PiecesSentBack(at.piece(), on, at.stage(), back, at.fromRedo(), reason));
+      facts.add(new Fact.PiecesSentBack(at.piece(), on, at.stage(), back, at.fromRedo(), reason));
     }
     int good = joints.good(on);
     if (good > 0) {
@@ -223,8 +222,7 @@ public final class JointsPlace implements Place {
 
   @Override
   public Turn settled(Model model) {
-    return Drafting.entered(
-            model.told("Joints entered."), ((JointsHeld) model.held()).open())
+    return Drafting.entered(model.told("Joints entered."), ((JointsHeld) model.held()).open())
         .thenGoTo(PlaceId.BENCH);
   }
 

@@ -56,7 +56,10 @@ final class NearestContent {
             .map(
                 choice ->
                     new Acts.Choice(
-                        NearestPlace.actOf(choice.way()), stands(choice, plan, units), false, false))
+                        NearestPlace.actOf(choice.way()),
+                        stands(choice, plan, units),
+                        false,
+                        false))
             .toList();
     if (choices.isEmpty()) {
       parts.add(Prose.says("Nothing else comes near it."));

@@ -137,7 +137,9 @@ public record ChainContent(
         .ifPresent(
             hours ->
                 rows.add(
-                    Row.of("hours", "about " + ForecastWords.hours(hours.hours(), hours.plusMinus()))
+                    Row.of(
+                            "hours",
+                            "about " + ForecastWords.hours(hours.hours(), hours.plusMinus()))
                         .from(hours.from().word())));
     ForecastWords.redos(standing).ifPresent(redos -> rows.add(row("done again", redos)));
   }

@@ -27,7 +27,7 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
     List<Part> parts = new ArrayList<>();
     group(parts, "One link:", link(plan));
     plan.wish().ring().ifPresent(ring -> group(parts, "One ring:", ring(plan, ring)));
-    group(parts, "Wire to take:", wire(plan));
+    group(parts, "Wire to take:", wire(standing, plan));
     standing
         .wire()
         .filter(WireStand::known)
@@ -102,7 +102,7 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
     return rows;
   }
 
-  private List<Row> wire(Plan plan) {
+  private List<Row> wire(Standing standing, Plan plan) {
     ChainWish wish = plan.wish();
     List<Row> rows = new ArrayList<>();
     rows.add(row("for links", length(plan.wireLinksMm())));
@@ -114,7 +114,8 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
       rows.add(row("spare rings", length(plan.wireSpareRingsMm())));
     }
     rows.add(row("to order", units.mass(WireToOrder.of(plan).massG())).remark("all of it"));
-    rows.add(row("usual loss", percent(wish.usualLoss())));
+    rows.add(
+        row("usual loss", percent(wish.usualLoss())).from(standing.counted().lossFrom().word()));
     rows.add(row("chance", percent(wish.confidence()) + " that so many blanks are enough"));
     return rows;
   }

@@ -21,7 +21,10 @@ import linkwright.standing.PlannedWire;
  * @param passes the pulls, in order
  */
 public record DrawDown(
-    Map<String, String> troubles, String sum, List<String> warnings, List<DrawnDown.Pull> passes) {
+    Map<String, String> troubles,
+    String sum,
+    List<String> warnings,
+    List<DrawnDown.DrawnPass> passes) {
   /** Nothing typed. */
   static final DrawDown NOTHING = troubled(Map.of());
 
@@ -110,9 +113,7 @@ public record DrawDown(
         + "); "
         + many(drawn.passes().size(), "pass", "passes")
         + ", "
-        + (drawn.anneals() == 0
-            ? "no anneal between"
-            : many(drawn.anneals(), "anneal", "anneals"));
+        + (drawn.anneals() == 0 ? "no anneal between" : many(drawn.anneals(), "anneal", "anneals"));
   }
 
   private static String many(int count, String one, String more) {

@@ -77,7 +77,7 @@ final class WireContent {
     List<Part> parts = new ArrayList<>();
     drawn.warnings().forEach(each -> parts.add(Prose.stop(each)));
     List<Table.Line> lines = new ArrayList<>();
-    for (DrawnDown.Pull pass : drawn.passes()) {
+    for (DrawnDown.DrawnPass pass : drawn.passes()) {
       lines.add(
           Table.Line.of(
               Integer.toString(lines.size() + 1),
