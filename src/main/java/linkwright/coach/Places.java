@@ -12,6 +12,7 @@ import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.nearest.NearestPlace;
+import linkwright.coach.ownbench.OwnBenchPlace;
 import linkwright.coach.piles.PilesPlace;
 import linkwright.coach.plan.PlanPlace;
 import linkwright.coach.reckoner.ReckonPlace;
@@ -21,6 +22,7 @@ import linkwright.coach.timers.TimersPlace;
 import linkwright.coach.tray.TrayPlace;
 import linkwright.coach.trial.TrialPlace;
 import linkwright.coach.weigh.WeighPlace;
+import linkwright.coach.whatif.WhatIfPlace;
 import linkwright.coach.wire.WirePlace;
 
 /** All places by their ids: the only class that knows them. */
@@ -50,6 +52,8 @@ final class Places {
       case RECKONER -> new ReckonPlace();
       case MADE_AGAIN -> new AgainPlace();
       case HANDS -> new HandsPlace();
+      case OWN_BENCH -> new OwnBenchPlace();
+      case WHAT_IF -> new WhatIfPlace();
       case HANDBOOK -> new HandbookPlace();
       case HELP -> new HelpPlace();
     };

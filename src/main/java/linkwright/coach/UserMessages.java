@@ -96,4 +96,9 @@ final class UserMessages implements MessageCases<Boolean> {
   public Boolean ended(Message.Ended message) {
     return false;
   }
+
+  @Override
+  public Boolean benchRead(Message.BenchRead message) {
+    return false;
+  }
 }

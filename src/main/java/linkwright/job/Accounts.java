@@ -4,15 +4,12 @@ import java.util.Map;
 import java.util.OptionalDouble;
 
 /**
- * Metal weighed out and in, the user's prices, what the plan was reckoned with, and what the job
- * came to when it was closed.
+ * Metal weighed out and in, the user's prices, and what the job came to when it was closed.
  *
  * @param weighedOutG metal weighed out so far, g
  * @param weighedIn the last weighing in; all empty before it
  * @param prices the user's prices by the names of {@link PriceList}
  * @param currency the sign or letters the user writes for money
- * @param reckonedWith key of the wish → the value reckoned with where nothing was typed, and where
- *     it came from
  * @param figures name → figure of a closed job, as it stays; empty for a job that is open, or was
  *     closed before they were kept
  */
@@ -21,7 +18,6 @@ public record Accounts(
     Fact.WeighedIn weighedIn,
     Map<String, Double> prices,
     String currency,
-    Map<String, Sourced> reckonedWith,
     Map<String, Double> figures) {
   private static final OptionalDouble NONE = OptionalDouble.empty();
   static final Accounts EMPTY =
@@ -30,7 +26,6 @@ public record Accounts(
           new Fact.WeighedIn(NONE, NONE, NONE, NONE, NONE, NONE, NONE),
           Map.of(),
           "",
-          Map.of(),
           Map.of());
 
   Accounts after(Fact fact) {
@@ -42,10 +37,7 @@ public record Accounts(
     }
     if (fact instanceof Fact.PricesSet set) {
       return new Accounts(
-          weighedOutG, weighedIn, set.prices(), set.currency(), reckonedWith, figures);
-    }
-    if (fact instanceof Fact.PlanSet plan) {
-      return new Accounts(weighedOutG, weighedIn, prices, currency, plan.reckonedWith(), figures);
+          weighedOutG, weighedIn, set.prices(), set.currency(), figures);
     }
     if (fact instanceof Fact.JobClosed done) {
       return closed(done.figures());
@@ -54,10 +46,10 @@ public record Accounts(
   }
 
   private Accounts weighed(double outG, Fact.WeighedIn in) {
-    return new Accounts(outG, in, prices, currency, reckonedWith, figures);
+    return new Accounts(outG, in, prices, currency, figures);
   }
 
   private Accounts closed(Map<String, Double> asTheyStay) {
-    return new Accounts(weighedOutG, weighedIn, prices, currency, reckonedWith, asTheyStay);
+    return new Accounts(weighedOutG, weighedIn, prices, currency, asTheyStay);
   }
 }

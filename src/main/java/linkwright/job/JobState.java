@@ -71,6 +71,11 @@ public record JobState(
         cautions.after(entry));
   }
 
+  /** The same with other money. */
+  public JobState with(Accounts others) {
+    return new JobState(course, trials, piles, wire, timers, times, others, cautions);
+  }
+
   /** The same with its timers by another clock. */
   public JobState with(Timers others) {
     return new JobState(course, trials, piles, wire, others, times, accounts, cautions);

@@ -8,8 +8,6 @@ public enum Source {
   LEARNED("learned"),
   /** Typed by her. */
   HERS("yours"),
-  /** What stands in the description of her bench. */
-  BENCH("your bench"),
   /** Reckoned from sizes and material alone. */
   RECKONED("reckoned"),
   /** Taken because nothing better is known: a usual value. */

@@ -25,8 +25,9 @@ public final class ClosedFigures {
     Optional<Routine> routine = handbook.routine(state.course().routine());
     Optional<Plan> plan = standing.counted().plan();
     plan.ifPresent(known -> put(figures, known));
-    plan.map(known -> Closing.of(state, known, routine))
-        .orElseGet(() -> Closing.of(state, routine))
+    JobState priced = JobPrices.filled(state, handbook);
+    plan.map(known -> Closing.of(priced, known, routine))
+        .orElseGet(() -> Closing.of(priced, routine))
         .into(figures);
     return figures;
   }

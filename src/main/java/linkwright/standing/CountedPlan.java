@@ -11,7 +11,6 @@ import linkwright.plan.LinkBasis;
 import linkwright.plan.PartPlan;
 import linkwright.plan.Plan;
 import linkwright.plan.Planning;
-import linkwright.plan.Source;
 import linkwright.plan.WishKeys;
 import linkwright.plan.WishReading;
 import linkwright.quantity.Read;
@@ -29,7 +28,6 @@ import linkwright.routine.Routine;
  * @param troubles key of the wish → what is wrong
  * @param sentence what is wrong with the whole, empty if nothing
  * @param basis what is known of the link beyond the wish; empty without a wish
- * @param lossFrom where the usual loss comes from
  * @param instead a ring wished after a trial length hung with another was chosen
  */
 public record CountedPlan(
@@ -39,22 +37,21 @@ public record CountedPlan(
     Map<String, String> troubles,
     String sentence,
     Optional<LinkBasis> basis,
-    Optional<RingInstead> instead,
-    Source lossFrom) {
+    Optional<RingInstead> instead) {
   private static final CountedPlan NONE = troubled(Map.of());
 
   /** The plan of a job as it stands. */
   public static CountedPlan of(JobState state, Handbook handbook) {
-    Map<String, String> texts = state.course().wish();
+    Map<String, String> texts =
+        PlanDefaults.filled(state.course().wish(), state.course().reckonedWith());
     if (partOf(state, handbook).isPresent()) {
       return part(texts, partOf(state, handbook).get(), handbook);
     }
     if (texts.isEmpty()) {
       return NONE;
     }
-    Map<String, String> used = ReckonedWith.texts(state);
     return chain(
-            WishReading.of(used, handbook.reference(), handbook.patterns()), texts, state, handbook)
+            WishReading.of(texts, handbook.reference(), handbook.patterns()), state, handbook)
         .frozen(state.accounts().figures());
   }
 
@@ -67,8 +64,7 @@ public record CountedPlan(
         troubles,
         sentence,
         basis,
-        instead,
-        lossFrom);
+        instead);
   }
 
   /** The plan of texts that are being typed, before they are kept. */
@@ -80,13 +76,15 @@ public record CountedPlan(
     if (partOf(state, handbook).isPresent()) {
       return part(texts, partOf(state, handbook).get(), handbook);
     }
-    WishReading reading = WishReading.of(texts, handbook.reference(), handbook.patterns());
+    Map<String, String> filled =
+        PlanDefaults.filled(texts, PlanDefaults.of(texts, state.course().reckonedWith(), handbook));
+    WishReading reading = WishReading.of(filled, handbook.reference(), handbook.patterns());
     Map<String, String> troubles = new LinkedHashMap<>(reading.troubles());
     handbook
         .routine(state.course().routine())
         .flatMap(routine -> ringTrouble(routine, texts))
         .ifPresent(sentence -> troubles.putIfAbsent(WishKeys.RING_INSIDE, sentence));
-    return troubles.isEmpty() ? chain(reading, texts, state, handbook) : troubled(troubles);
+    return troubles.isEmpty() ? chain(reading, state, handbook) : troubled(troubles);
   }
 
   /** Why a metal is in no new plan; a plan that was kept with it stays open. */
@@ -132,17 +130,16 @@ public record CountedPlan(
         reading.troubles(),
         "",
         Optional.empty(),
-        Optional.empty(),
-        Source.USUAL);
+        Optional.empty());
   }
 
   private static CountedPlan chain(
-      WishReading reading, Map<String, String> typed, JobState state, Handbook handbook) {
+      WishReading reading, JobState state, Handbook handbook) {
     if (reading.wish().isEmpty()) {
       return troubled(reading.troubles());
     }
     ChainWish wish = reading.wish().get();
-    LinkBasis basis = LinkKnowledge.taught(wish, state.trials(), handbook.hands());
+    LinkBasis basis = LinkKnowledge.taught(wish, state.trials(), handbook);
     Followed followed = Followed.of(wish, state.trials(), handbook);
     Read<Plan> plan = planned(followed, basis);
     return new CountedPlan(
@@ -152,8 +149,7 @@ public record CountedPlan(
         Map.of(),
         plan.problem().orElse(""),
         Optional.of(basis),
-        followed.ring(),
-        ReckonedWith.from(WishKeys.USUAL_LOSS, typed, state));
+        followed.ring());
   }
 
   private static Read<Plan> planned(Followed followed, LinkBasis basis) {
@@ -173,8 +169,7 @@ public record CountedPlan(
         troubles,
         "",
         Optional.empty(),
-        Optional.empty(),
-        Source.USUAL);
+        Optional.empty());
   }
 
   /** Whether there is a plan, of a chain or of something else. */

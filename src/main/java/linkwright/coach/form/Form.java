@@ -23,6 +23,8 @@ public record Form(Purpose purpose, String title, List<Field> fields, int at, St
     PLAN,
     NEW_JOB,
     MAKE_AGAIN,
+    OWN_BENCH,
+    VARIANTS,
     TEST_PIECE,
     TRIAL_LENGTH,
     ADD_WIRE,

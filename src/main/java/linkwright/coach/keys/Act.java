@@ -74,6 +74,11 @@ public enum Act {
   TO_WEIGH_IN("to-weigh-in", "weigh in", "i"),
   TO_TRAY("to-tray", "tray", "a"),
   TO_HANDS("to-hands", "hands", "h"),
+  TO_OWN_BENCH("to-my-bench", "your bench", "o"),
+  TO_WHAT_IF("what-if", "what if", "f"),
+  CHANGE_BENCH("change-bench", "change it", "n", "enter"),
+  KEEP_TYPED("keep-typed", "keep what was typed twice", "k"),
+  VARY("vary", "what is to be other", "n", "enter"),
   TO_HANDBOOK("to-handbook", "words explained", "e"),
 
   TO_JOINTS("to-joints", "by joints", "j"),
@@ -215,6 +220,9 @@ public enum Act {
           TO_HANDS,
           TO_HANDBOOK,
           LEAVE_OUT,
+          TO_OWN_BENCH,
+          TO_WHAT_IF,
+          KEEP_TYPED,
           SAMPLE,
           CHOOSE_TRIAL,
           STRIKE,
@@ -222,6 +230,8 @@ public enum Act {
           REOPEN ->
           Optional.of(Pauses.BOUNCE);
       case HELP,
+          CHANGE_BENCH,
+          VARY,
           UP,
           DOWN,
           NEW_JOB,

@@ -15,6 +15,7 @@ import linkwright.plan.SettledLink;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Reference;
 import linkwright.routine.TradeWords;
+import linkwright.standing.Quote;
 import linkwright.standing.Standing;
 import linkwright.standing.WireStand;
 
@@ -142,6 +143,22 @@ public record ChainContent(
                             "about " + ForecastWords.hours(hours.hours(), hours.plusMinus()))
                         .from(hours.from().word())));
     ForecastWords.redos(standing).ifPresent(redos -> rows.add(row("done again", redos)));
+    standing.quote().ifPresent(quote -> quoted(rows, quote));
+  }
+
+  /** The price, and what the same takes made again: without test pieces and trial. */
+  private void quoted(List<Row> rows, Quote quote) {
+    rows.add(row("hours again", "about %.0f".formatted(Math.max(1, quote.hoursAgain()))));
+    if (quote.priced()) {
+      String money = quote.currency().isBlank() ? "" : " " + quote.currency();
+      rows.add(
+          row(
+              "price",
+              "%.0f ± %.0f%s"
+                  .formatted(
+                      quote.first().total(), Math.max(1, quote.pricePlusMinus()), money)));
+      rows.add(Row.of("made again", "%.0f%s".formatted(quote.again().total(), money)));
+    }
   }
 
   private Row row(String label, String value) {

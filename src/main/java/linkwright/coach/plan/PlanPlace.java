@@ -19,13 +19,11 @@ import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
-import linkwright.job.Fact;
 import linkwright.job.JobState;
-import linkwright.job.Sourced;
 import linkwright.standing.CountedPlan;
 import linkwright.standing.JobTraits;
+import linkwright.standing.PlanDefaults;
 import linkwright.standing.Questions;
-import linkwright.standing.ReckonedWith;
 import linkwright.standing.Standing;
 
 /** The plan: typed field by field, worked out at every key, kept when it holds together. */
@@ -123,9 +121,9 @@ public final class PlanPlace implements Place {
     if (wish.equals(job.state().course().wish())) {
       return Turn.goTo(model.told("The plan is as it was."), PlaceId.ROUND);
     }
-    Map<String, Sourced> used =
-        counted.wish().map(read -> ReckonedWith.of(wish, read, job.state())).orElse(Map.of());
-    return Turn.keep(model.with(new PlanHeld(form, typed)), new Fact.PlanSet(wish, used));
+    return Turn.keep(
+        model.with(new PlanHeld(form, typed)),
+        PlanDefaults.kept(wish, job.state(), model.handbook()));
   }
 
   @Override

@@ -41,9 +41,8 @@ public final class RoundPlace implements Place {
   @Override
   public List<Act> acts(Model model) {
     List<Act> acts = new ArrayList<>(PLACES);
-    if (model.job().orElseThrow().state().course().closed()) {
-      acts.add(Act.MAKE_AGAIN);
-    }
+    boolean closed = model.job().orElseThrow().state().course().closed();
+    acts.add(closed ? Act.MAKE_AGAIN : Act.TO_WHAT_IF);
     acts.add(Act.LEAVE);
     return acts;
   }
