@@ -117,7 +117,8 @@ public final class BenchPlace implements Place {
       return atStep(model, at);
     }
     boolean batch = at.step().counts() == Counts.BATCH && !at.begins();
-    boolean batchWaits = batch && at.waiting() + at.redo() > 0;
+    boolean along = !BenchCount.alongAtBatch(model, at).isEmpty();
+    boolean batchWaits = batch && (along || at.waiting() + at.redo() > 0);
     if (!batchWaits && !BenchWait.over(model, at).isEmpty()) {
       return Act.WAIT_OVER;
     }
@@ -125,7 +126,7 @@ public final class BenchPlace implements Place {
       Act one = at.cuts() ? Act.CUT_ONE : Act.BEGIN_ONE;
       return BenchCount.enoughAreCut(model, at) ? Act.ONWARD : one;
     }
-    if (at.waiting() + at.redo() == 0) {
+    if (at.waiting() + at.redo() == 0 && !along) {
       return Act.ONWARD;
     }
     if (!batch) {

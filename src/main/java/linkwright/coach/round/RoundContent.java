@@ -104,7 +104,7 @@ final class RoundContent {
 
   /** What waits anywhere, with the steps where it is taken up. */
   private static String piles(Model model) {
-    String line = WaitingWords.line(WaitingWords.elsewhere(model, 0));
+    String line = WaitingWords.line(WaitingWords.waiting(model));
     return line.isEmpty() ? "nothing waits" : line;
   }
 
