@@ -15,6 +15,27 @@ import linkwright.standing.Standing;
 public final class PlanContent {
   private PlanContent() {}
 
+  /**
+   * What the plan comes to; while it does not hold together, what is wrong and what it came to last,
+   * told as such.
+   */
+  static List<Part> comesTo(PlanHeld held, Model model) {
+    Standing standing = held.preview();
+    Optional<Standing> last = held.last();
+    if (standing.counted().holds() || last.isEmpty()) {
+      return comesTo(standing, model);
+    }
+    List<Part> parts = new ArrayList<>();
+    // What is wrong with a field stands beside it; what is missing has no field of its own to say.
+    standing.counted().troubles().entrySet().stream()
+        .filter(each -> held.open().text(each.getKey()).isEmpty())
+        .forEach(each -> parts.add(Prose.stop(each.getValue())));
+    parts.add(Prose.stop(standing.counted().sentence()));
+    parts.add(new Prose(Prose.Kind.MAIN, "As it was before, not as it is typed now:"));
+    parts.addAll(comesTo(last.get(), model));
+    return parts;
+  }
+
   /** What the plan comes to, in this job's and this user's words. */
   public static List<Part> comesTo(Standing standing, Model model) {
     CountedPlan counted = standing.counted();
