@@ -145,7 +145,7 @@ final class Killing {
         return killed(walk);
       }
       walk.waitFor("the tray", LONG);
-      press(walk, "enter").waitFor("the way round", LONG);
+      press(walk, "enter").waitFor("places of the job", LONG);
       press(walk, "b").waitFor("through " + sum, LONG);
       for (int i = 0; i < plan.entries().size(); i++) {
         Doing doing = plan.entries().get(i);

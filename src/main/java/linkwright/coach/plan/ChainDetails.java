@@ -165,7 +165,7 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
     if (solders) {
       rows.add(row("solder", plan.joints() + " of " + length(plan.solderPieceMm())));
       plan.solderWarnings().forEach(each -> rows.add(row("mind", each)));
-      rows.add(row("unsoldered", "%.0f N".formatted(plan.pull().buttedN())));
+      rows.add(row("unsoldered", units.pull(plan.pull().buttedN())));
     } else {
       rows.add(row("joints", Integer.toString(plan.joints())));
     }
