@@ -8,6 +8,7 @@ import linkwright.coach.content.Prose;
 import linkwright.coach.kernel.JobWords;
 import linkwright.coach.kernel.Model;
 import linkwright.routine.Routine;
+import linkwright.routine.SolderMap;
 import linkwright.standing.CountedPlan;
 import linkwright.standing.Standing;
 
@@ -57,6 +58,10 @@ public final class PlanContent {
     }
     Prose how = Prose.aside(routine.map(known -> JobWords.fill(known.plan(), model)).orElse(""));
     parts.add(how);
+    routine
+        .filter(known -> counted.holds())
+        .map(SolderMap::of)
+        .ifPresent(map -> solder(map, model, parts));
     if (!counted.holds() && counted.sentence().isEmpty()) {
       parts.add(Prose.says("Results come as you type. Still missing or wrong:"));
       counted.troubles().values().forEach(each -> parts.add(Prose.says(each)));
@@ -70,6 +75,12 @@ public final class PlanContent {
         JobWords.tradeWords(model),
         model.handbook().reference(),
         routine.map(known -> !fuses(known)).orElse(true));
+  }
+
+  /** Which joint takes which grade; told where a later one is harder. */
+  private static void solder(SolderMap map, Model model, List<Part> parts) {
+    map.harderLater().forEach(each -> parts.add(Prose.stop(JobWords.fill(each, model))));
+    parts.add(Prose.aside(JobWords.fill(map.says(), model)));
   }
 
   private static boolean fuses(Routine routine) {
