@@ -57,20 +57,9 @@ final class BenchFault {
                 "",
                 "Find out why before you try again.",
                 wanted,
-                usualRedoStage(at),
+                at.usualRedoStage(),
                 "other"));
     return choices;
-  }
-
-  /** A joint that fails is made again where it was made last before this; else here. */
-  static Stage usualRedoStage(AtBench at) {
-    List<Stage> stages = at.pile().stages();
-    for (int i = stages.indexOf(at.stage()) - 1; i > 0; i--) {
-      if (stages.get(i).makesAJoint()) {
-        return stages.get(i);
-      }
-    }
-    return at.stage();
   }
 
   /** Takes the reason by its number; any other key but a number leaves the question. */
@@ -91,7 +80,7 @@ final class BenchFault {
                 at.piece(),
                 why.count(),
                 at.stage(),
-                remedy.backTo().equals(Stage.NONE) ? usualRedoStage(at) : remedy.backTo(),
+                remedy.backTo().equals(Stage.NONE) ? at.usualRedoStage() : remedy.backTo(),
                 at.fromRedo(),
                 reason);
     Model told =

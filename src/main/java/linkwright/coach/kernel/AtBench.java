@@ -1,5 +1,6 @@
 package linkwright.coach.kernel;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -180,5 +181,21 @@ public record AtBench(
    */
   public boolean looked() {
     return step.does().contains(Hazard.PICKLES);
+  }
+
+  /** Whether pieces are judged here, so that their joints can be counted. */
+  public boolean judges() {
+    return counts() && !begins() && stage().equals(StillToDo.JUDGED);
+  }
+
+  /** A joint that fails is made again where it was made last before this; else here. */
+  public Stage usualRedoStage() {
+    List<Stage> stages = pile().stages();
+    for (int i = stages.indexOf(stage()) - 1; i > 0; i--) {
+      if (stages.get(i).makesAJoint()) {
+        return stages.get(i);
+      }
+    }
+    return stage();
   }
 }
