@@ -46,6 +46,7 @@ public record Form(
     NOTE,
     STRIKE,
     SEARCH,
+    JOINTS,
     TIMER,
     END_WAIT,
     WEIGH_IN,
