@@ -19,7 +19,9 @@ final class Degrees {
         .matcher(text)
         .replaceAll(
             found -> {
-              String last = units.temperature(number(found.group(3) == null ? found.group(1) : found.group(3)));
+              String last =
+                  units.temperature(
+                      number(found.group(3) == null ? found.group(1) : found.group(3)));
               return Matcher.quoteReplacement(
                   found.group(3) == null ? last : first(found.group(1), units) + " to " + last);
             });

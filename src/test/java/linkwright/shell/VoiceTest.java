@@ -28,7 +28,11 @@ class VoiceTest {
     Path gate = folder.resolve("gate");
     Files.writeString(
         script,
-        "#!/bin/sh\nwhile [ ! -e " + gate + " ]; do sleep 0.05; done\necho \"$1\" >> " + said + "\n");
+        "#!/bin/sh\nwhile [ ! -e "
+            + gate
+            + " ]; do sleep 0.05; done\necho \"$1\" >> "
+            + said
+            + "\n");
     Files.setPosixFilePermissions(script, PosixFilePermissions.fromString("rwx------"));
     voice = Voice.of(script.toString(), "");
   }

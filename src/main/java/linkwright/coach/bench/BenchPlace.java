@@ -211,8 +211,7 @@ public final class BenchPlace implements Place {
       case NEXT_STEP -> BenchGate.step(model, at, 1);
       case PREVIOUS_STEP -> BenchGate.step(model, at, -1);
       case MORE, LESS ->
-          Turn.to(
-              model.with(BenchScreens.part(screen, Turning.to(screen.part(), act))));
+          Turn.to(model.with(BenchScreens.part(screen, Turning.to(screen.part(), act))));
       case STEP_AWAY ->
           Turn.to(model.with(BenchScreens.asking(screen, new BenchAsk.Away(false, false, false))));
       case UNDO -> Undo.last(model.with(BenchScreens.plain(screen)));
@@ -339,7 +338,8 @@ public final class BenchPlace implements Place {
     }
     if (away(model) && closed(model)) {
       return Turn.to(
-          model.trouble("This job is closed. Open it again where it was weighed in: {do:to-weigh-in} at the places of the job, there {do:reopen}."));
+          model.trouble(
+              "This job is closed. Open it again where it was weighed in: {do:to-weigh-in} at the places of the job, there {do:reopen}."));
     }
     if (away(model)) {
       return Turn.keep(model, new Fact.SittingStarted());
