@@ -59,13 +59,6 @@ public record Drawer(List<Lot> lots, List<Taking> takings) {
 
   private record Happening(Instant at, java.util.function.Consumer<Counting> what) {}
 
-  /** Lots of that metal and thickness in which something is left. */
-  public List<Lot> wire(String metal, double wireMm) {
-    return lots.stream()
-        .filter(lot -> lot.is(metal, wireMm) && lot.lengthMm().orElse(0) > 0)
-        .toList();
-  }
-
   /** A lot while it is counted; wire in mm, all else in g. */
   private static final class Pile {
     private final LotFact.LotArrived came;
@@ -167,8 +160,7 @@ public record Drawer(List<Lot> lots, List<Taking> takings) {
     }
 
     private static double each(Metal metal, double wireMm) {
-      return WireMass.grams(
-          WireSection.round(wireMm).areaMm2(), 1, metal.densityGCm3().value());
+      return WireMass.grams(WireSection.round(wireMm).areaMm2(), 1, metal.densityGCm3().value());
     }
 
     /** In mm for wire, in g for all else; what cannot be turned into it counts as nothing. */
@@ -180,9 +172,7 @@ public record Drawer(List<Lot> lots, List<Taking> takings) {
         return mm.getAsDouble();
       }
       OptionalDouble each = each(lot);
-      return grams.isPresent() && each.isPresent()
-          ? grams.getAsDouble() / each.getAsDouble()
-          : 0;
+      return grams.isPresent() && each.isPresent() ? grams.getAsDouble() / each.getAsDouble() : 0;
     }
 
     private OptionalDouble grams(LotFact.LotArrived lot, double amount) {

@@ -31,6 +31,8 @@ public record Lot(
 
   /** Whether it is wire of that metal and thickness; a hundredth of a millimetre is the same. */
   public boolean is(String metalId, double mm) {
-    return metal.equals(metalId) && wireMm.isPresent() && Math.abs(wireMm.getAsDouble() - mm) < 0.01;
+    return metal.equals(metalId)
+        && wireMm.isPresent()
+        && Math.abs(wireMm.getAsDouble() - mm) < 0.01;
   }
 }

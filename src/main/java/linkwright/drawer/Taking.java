@@ -38,8 +38,7 @@ public record Taking(
       }
       if (fact instanceof Fact.WireAdded wire && !wire.lot().isEmpty()) {
         OptionalDouble length = OptionalDouble.of(wire.lengthMm());
-        takings.add(
-            new Taking(job, entry.at(), wire.lot(), length, OptionalDouble.empty(), false));
+        takings.add(new Taking(job, entry.at(), wire.lot(), length, OptionalDouble.empty(), false));
       }
       if (fact instanceof LotFact.StockTaken taken) {
         takings.add(

@@ -230,6 +230,7 @@ final class Books {
   /** The jobs in the folder, the one last worked on first. */
   Message tray(Handbook handbook) {
     List<TrayJob> jobs = tray.jobs(handbook, clock.instant(), patience);
-    return new Message.TrayRead(jobs, tray.unread(), Optional.of(tray.hands()), Optional.of(tray.drawer(handbook)));
+    return new Message.TrayRead(
+        jobs, tray.unread(), Optional.of(tray.hands()), Optional.of(tray.drawer(handbook)));
   }
 }

@@ -15,8 +15,8 @@ import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
 
 /**
- * The drawer's own book, {@code drawer.yaml} in the user's folder: a book like a job's, of what came
- * and what the scale said. What jobs took stands in theirs.
+ * The drawer's own book, {@code drawer.yaml} in the user's folder: a book like a job's, of what
+ * came and what the scale said. What jobs took stands in theirs.
  */
 public final class DrawerBook {
   private static final String NAME = "drawer";

@@ -182,11 +182,7 @@ final class Tray {
     }
     List<Entry> entries = EntryLines.entries(looked.orThrow().lines());
     return new Looked(
-        slug,
-        entries,
-        Optional.of(handbook.taught(slug, entries)),
-        Taking.in(slug, entries),
-        "");
+        slug, entries, Optional.of(handbook.taught(slug, entries)), Taking.in(slug, entries), "");
   }
 
   /** A closed job stands as it stood, whatever was taught since. */

@@ -73,8 +73,7 @@ class DrawerTest {
   }
 
   private void take(double mm) {
-    books.keep(
-        List.of(new Fact.WireAdded("link", 0.9, mm, "soft", "b7", "march")), handbook);
+    books.keep(List.of(new Fact.WireAdded("link", 0.9, mm, "soft", "b7", "march")), handbook);
   }
 
   private void giveBack(double mm) {

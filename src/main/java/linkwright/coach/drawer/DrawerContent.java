@@ -35,14 +35,10 @@ public record DrawerContent(UnitStyle units) {
       boolean over = lot.massG().orElse(0) < 0 || lot.lengthMm().orElse(0) < 0;
       lines.add(
           Table.Line.of(
-                  lot.id(),
-                  lot.metal(),
-                  lot.wireMm().isPresent()
-                      ? units.wire(lot.wireMm().getAsDouble())
-                      : lot.what(),
-                  lot.lengthMm().isPresent()
-                      ? units.length(lot.lengthMm().getAsDouble())
-                      : NONE,
+                  lot.id() + (lot.batch().isBlank() ? "" : " (" + lot.batch() + ")"),
+                  lot.metal() + (lot.temper().isBlank() ? "" : ", " + lot.temper()),
+                  lot.wireMm().isPresent() ? units.wire(lot.wireMm().getAsDouble()) : lot.what(),
+                  lot.lengthMm().isPresent() ? units.length(lot.lengthMm().getAsDouble()) : NONE,
                   mass(lot.massG()),
                   mass(lot.unaccountedG()))
               .with(over ? Emphasis.TROUBLE : Emphasis.PLAIN));

@@ -26,7 +26,8 @@ final class TrayContent {
     return Content.of(
         TITLE,
         new Table(List.of(Table.Column.words("")), lines, held.at()),
-        Prose.aside("{do:to-my-bench} shows your bench, {do:to-drawer} the drawer, {do:to-hands} what your"
+        Prose.aside(
+            "{do:to-my-bench} shows your bench, {do:to-drawer} the drawer, {do:to-hands} what your"
                 + " books taught."));
   }
 

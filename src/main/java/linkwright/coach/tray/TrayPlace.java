@@ -40,7 +40,13 @@ public final class TrayPlace implements Place {
       acts.add(Act.MAKE_AGAIN);
     }
     acts.addAll(
-        List.of(Act.TO_RECKONER, Act.TO_CAUTIONS, Act.TO_HANDS, Act.TO_OWN_BENCH, Act.TO_DRAWER, Act.LEAVE));
+        List.of(
+            Act.TO_RECKONER,
+            Act.TO_CAUTIONS,
+            Act.TO_HANDS,
+            Act.TO_OWN_BENCH,
+            Act.TO_DRAWER,
+            Act.LEAVE));
     return acts;
   }
 

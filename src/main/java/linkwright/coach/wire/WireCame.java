@@ -52,7 +52,12 @@ final class WireCame {
             mm ->
                 (Fact)
                     new Fact.WireAdded(
-                        form.text("piece"), wireMm, mm, form.text("temper"), form.text("batch"), form.text("lot")))
+                        form.text("piece"),
+                        wireMm,
+                        mm,
+                        form.text("temper"),
+                        form.text("batch"),
+                        form.text("lot")))
         .toList();
   }
 

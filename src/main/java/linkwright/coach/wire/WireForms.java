@@ -27,21 +27,25 @@ final class WireForms {
     List<Field> fields =
         new ArrayList<>(
             List.of(
-            piece(job),
-            Field.of("lengths", "lengths", "", "412 mm, 2 m; or by weight, 12 g"),
-            Field.of("wire", "wire", wire, "measured, 1.0 mm, 0.04 in or 18 AWG"),
-            Field.choice(
-                "temper",
-                "temper",
-                temper,
-                "soft (annealed) or hard (drawn)",
-                List.of("soft", "hard")),
-            Field.of("batch", "batch", "", "the maker's number, if you keep it")));
+                piece(job),
+                Field.of("lengths", "lengths", "", "412 mm, 2 m; or by weight, 12 g"),
+                Field.of("wire", "wire", wire, "measured, 1.0 mm, 0.04 in or 18 AWG"),
+                Field.choice(
+                    "temper",
+                    "temper",
+                    temper,
+                    "soft (annealed) or hard (drawn)",
+                    List.of("soft", "hard")),
+                Field.of("batch", "batch", "", "the maker's number, if you keep it")));
     List<String> lots = lots(model);
     if (!lots.isEmpty()) {
       fields.add(
           Field.choice(
-              "lot", "out of lot", "", "left and right go through the drawer; empty: bought", lots));
+              "lot",
+              "out of lot",
+              "",
+              "left and right go through the drawer; empty: bought",
+              lots));
     }
     return Form.of(Form.Purpose.ADD_WIRE, "Wire that came", "enter it", fields);
   }

@@ -42,7 +42,14 @@ public final class WirePlace implements Place {
   public List<Act> acts(Model model) {
     List<Act> acts =
         List.of(
-            Act.ADD_WIRE, Act.CUT, Act.DISCARD, Act.DRAW, Act.WEIGH_OUT, Act.TO_BENCH, Act.UNDO, Act.RETURN_WIRE);
+            Act.ADD_WIRE,
+            Act.CUT,
+            Act.DISCARD,
+            Act.DRAW,
+            Act.WEIGH_OUT,
+            Act.TO_BENCH,
+            Act.UNDO,
+            Act.RETURN_WIRE);
     return Turning.with(acts, model, content(model));
   }
 
@@ -215,8 +222,7 @@ public final class WirePlace implements Place {
               "count", "“" + form.text("count") + "” is no number of pieces. Write 12, say.");
         }
       }
-      case DISCARD_WIRE, RETURN_WIRE ->
-          troubles.putAll(amounts.troubles(List.of("length"), ""));
+      case DISCARD_WIRE, RETURN_WIRE -> troubles.putAll(amounts.troubles(List.of("length"), ""));
       default -> troubles.putAll(amounts.massTroubles(List.of("mass")));
     }
     return troubles;
