@@ -73,10 +73,10 @@ public final class BenchPlace implements Place {
         List.of(
             Act.NEXT_STEP,
             Act.PREVIOUS_STEP,
+            Act.UNDO,
+            Act.TO_PILES,
             Act.LOOK_ON,
             Act.LOOK_BACK,
-            Act.TO_PILES,
-            Act.UNDO,
             Act.MORE,
             Act.STEP_AWAY,
             Act.ANSWER,
