@@ -18,6 +18,7 @@ import linkwright.quantity.Mass;
 import linkwright.quantity.Read;
 import linkwright.shell.DrawerBook;
 import linkwright.shell.Start;
+import linkwright.shell.TrayReading;
 import linkwright.standing.Handbook;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -84,7 +85,7 @@ final class DrawerCommand implements Callable<Integer> {
     Drawer drawer = handbook.drawer();
     PlainLines plain = new PlainLines(Act::words);
     new DrawerContent(Choices.load(root.home()).user().units())
-        .of(drawer, -1)
+        .of(drawer, -1, TrayReading.of(root.home(), handbook, here.clock().instant()))
         .forEach(part -> here.out().sayAll(part.answer(plain)));
     return DrawerBook.problems(root.home()).isEmpty() ? Exit.GOOD : Exit.PROBLEMS;
   }

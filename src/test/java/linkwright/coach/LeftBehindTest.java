@@ -60,7 +60,9 @@ class LeftBehindTest {
       checked(10, 4);
       assertThat(said(bench, Prose.Kind.ELSEWHERE)).isEqualTo("6 links at step 16");
       bench.press("esc");
-      assertThat(stands(Act.TO_PILES)).contains("6 links at step 16").contains("4 links at step 18");
+      assertThat(stands(Act.TO_PILES))
+          .contains("6 links at step 16")
+          .contains("4 links at step 18");
     }
 
     @Test

@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.OptionalDouble;
 import linkwright.books.BookFile;
 import linkwright.books.EntryLines;
+import linkwright.coach.content.Prose;
+import linkwright.coach.drawer.DrawerContent;
 import linkwright.drawer.Drawer;
 import linkwright.drawer.Lot;
 import linkwright.drawer.Taking;
@@ -22,6 +24,7 @@ import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.job.LotFact;
 import linkwright.plan.Wishes;
+import linkwright.quantity.UnitStyle;
 import linkwright.standing.Handbook;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.BeforeEach;
@@ -170,5 +173,26 @@ class DrawerTest {
     assertThat(DrawerBook.problems(home)).isNotEmpty();
     assertThat(DrawerBook.problems(home).get(0)).contains("drawer.yaml");
     assertThat(Start.handbook(Library.load(home), home).drawer().lots()).isEmpty();
+  }
+
+  @Test
+  void two_jobs_that_lack_the_same_wire_are_told() {
+    for (String name : List.of("Gate chain", "Porch chain")) {
+      books.begin(
+          name,
+          List.of(
+              new Fact.JobOpened(name, "scroll-and-ring"),
+              new Fact.PlanSet(Wishes.common().with("finished-length", "80 cm").texts())),
+          handbook);
+    }
+    Handbook now = Start.handbook(Library.load(home), home);
+    List<String> told =
+        new DrawerContent(UnitStyle.METRIC)
+            .of(now.drawer(), -1, TrayReading.of(home, now, NOW)).stream()
+                .filter(Prose.class::isInstance)
+                .map(part -> ((Prose) part).text())
+                .toList();
+    assertThat(told).hasSize(1);
+    assertThat(told.get(0)).contains("2 jobs lack the wire of march", "Gate chain", "Porch chain");
   }
 }

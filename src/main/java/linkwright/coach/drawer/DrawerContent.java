@@ -4,11 +4,14 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import linkwright.coach.content.Emphasis;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Table;
+import linkwright.coach.kernel.TrayJob;
 import linkwright.drawer.Drawer;
 import linkwright.drawer.Lot;
 import linkwright.drawer.Taking;
@@ -22,8 +25,8 @@ import linkwright.quantity.UnitStyle;
 public record DrawerContent(UnitStyle units) {
   private static final String NONE = "-";
 
-  /** All of it; at is the lot that is looked at, −1 for none. */
-  public List<Part> of(Drawer drawer, int at) {
+  /** All of it; at is the lot that is looked at, −1 for none; jobs are those at hand. */
+  public List<Part> of(Drawer drawer, int at, List<TrayJob> jobs) {
     if (drawer.lots().isEmpty()) {
       return List.of(
           Prose.says(
@@ -55,6 +58,7 @@ public record DrawerContent(UnitStyle units) {
                 Table.Column.numbers("missed")),
             lines,
             at));
+    drawer.lots().forEach(lot -> wanted(lot, jobs).ifPresent(parts::add));
     parts.add(account(drawer));
     drawer.lots().stream()
         .filter(lot -> lot.lengthMm().orElse(0) < 0)
@@ -66,6 +70,33 @@ public record DrawerContent(UnitStyle units) {
                             + lot.id()
                             + " than came: weigh what is there, or strike an entry of a job.")));
     return parts;
+  }
+
+  /** Several jobs that lack the same wire, where the lot will not do for all. */
+  private Optional<Part> wanted(Lot lot, List<TrayJob> jobs) {
+    List<TrayJob> lacking =
+        jobs.stream()
+            .filter(
+                job -> job.wants().filter(wire -> lot.is(wire.metal(), wire.wireMm())).isPresent())
+            .toList();
+    double all = lacking.stream().mapToDouble(job -> job.wants().orElseThrow().lacksMm()).sum();
+    if (lacking.size() < 2 || all <= lot.lengthMm().orElse(0)) {
+      return Optional.empty();
+    }
+    String each =
+        lacking.stream()
+            .map(job -> job.name() + " " + units.length(job.wants().orElseThrow().lacksMm()))
+            .collect(Collectors.joining(", "));
+    return Optional.of(
+        Prose.stop(
+            lacking.size()
+                + " jobs lack the wire of "
+                + lot.id()
+                + ", and it will not do for all: "
+                + each
+                + "; "
+                + units.length(lot.lengthMm().orElse(0))
+                + " left."));
   }
 
   private String mass(OptionalDouble grams) {

@@ -40,7 +40,8 @@ public final class DrawerPlace implements Place {
             () ->
                 new Content(
                     "the drawer",
-                    new DrawerContent(model.settings().units()).of(drawer(model), held.at())));
+                    new DrawerContent(model.settings().units())
+                        .of(drawer(model), held.at(), model.tray())));
   }
 
   private static Drawer drawer(Model model) {

@@ -139,6 +139,9 @@ public record ChainContent(
           Row.of("price", "%.0f%s".formatted(quote.first().total(), money))
               .plusMinus("%.0f".formatted(Math.max(1, quote.pricePlusMinus()))));
       rows.add(Row.of("made again", "%.0f%s".formatted(quote.again().total(), money)));
+      if (quote.lacksMetal()) {
+        rows.add(row("the metal", "has no price yet").with(Emphasis.TROUBLE));
+      }
     }
   }
 
