@@ -70,6 +70,9 @@ final class RandomWalk {
   private Model model;
   private int looks;
 
+  /** The entries of every book, as they were shown last. */
+  private final Map<String, List<Entry>> books = new LinkedHashMap<>();
+
   private RandomWalk(Routine routine, Path folder) {
     this.routine = routine;
     this.home = new Home(folder);
@@ -171,12 +174,13 @@ final class RandomWalk {
       boolean same = model.job().map(job -> job.slug().equals(slug)).orElse(false);
       if (same && after.size() > before.size()) {
         List<Entry> more = after.subList(before.size(), after.size());
-        wrong.addAll(checks.check(before, more, place, steady));
+        wrong.addAll(checks.check(before, more, others(slug), place, steady));
         wrong.addAll(moved(before, more));
       }
       if (same && after.size() < before.size()) {
         wrong.add("the book lost entries: " + before.size() + " to " + after.size());
       }
+      model.job().ifPresent(job -> books.put(job.slug(), job.entries()));
       wrong.addAll(counts());
       wrong.addAll(timers());
       if (!event.kind().equals("pass") && events.size() % LOOKS_EVERY == 0) {
@@ -188,6 +192,13 @@ final class RandomWalk {
     return wrong.isEmpty()
         ? Optional.empty()
         : Optional.of(new Failure(routine.id(), wrong, List.copyOf(events)));
+  }
+
+  private List<Entry> others(String slug) {
+    return books.entrySet().stream()
+        .filter(book -> !book.getKey().equals(slug))
+        .flatMap(book -> book.getValue().stream())
+        .toList();
   }
 
   private void apply(WalkEvent event) {

@@ -80,7 +80,8 @@ final class ScreenChecks {
         page.still(),
         page.told(),
         page.trouble(),
-        page.open());
+        page.open(),
+        page.across());
   }
 
   private static List<String> texts(Content content, Model model) {

@@ -107,7 +107,17 @@ final class BenchCount {
 
   private static Turn batch(Model model, AtBench at) {
     if (at.waiting() + at.redo() == 0) {
-      return BenchGate.onward(model, at);
+      Map<String, Integer> along = alongAtBatch(model, at);
+      if (along.isEmpty()) {
+        return BenchGate.onward(model, at);
+      }
+      List<Fact> others = new ArrayList<>(BenchWait.over(model, at));
+      Map<String, Map<String, Integer>> byStage = new LinkedHashMap<>();
+      along.forEach((piece, going) -> put(byStage, at.step().stage().get(piece), piece, going));
+      byStage.forEach(
+          (stage, pieces) ->
+              others.add(new Fact.PiecesThrough(pieces, stage, false, at.step().id())));
+      return Turn.keep(model, others);
     }
     List<Fact> facts = new ArrayList<>(BenchWait.over(model, at));
     if (at.waiting() > 0) {
@@ -137,6 +147,12 @@ final class BenchCount {
     }
     fresh.forEach((stage, pieces) -> facts.add(new Fact.PiecesThrough(pieces, stage, false, step)));
     return facts;
+  }
+
+  /** Pieces of other kinds than the counted one that go through together here. */
+  static Map<String, Integer> alongAtBatch(Model model, AtBench at) {
+    boolean batch = at.step().counts() == Counts.BATCH && !at.begins();
+    return batch ? along(model, at, 0) : Map.of();
   }
 
   private static void put(

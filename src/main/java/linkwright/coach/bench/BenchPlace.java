@@ -12,6 +12,7 @@ import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Ringing;
 import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.Turning;
 import linkwright.coach.kernel.Undo;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
@@ -19,6 +20,7 @@ import linkwright.job.Again;
 import linkwright.job.Fact;
 import linkwright.routine.Counts;
 import linkwright.routine.Part;
+import linkwright.routine.Step;
 
 /**
  * The bench: one step at a time, its cautions first, then one key for the common act. Everything it
@@ -78,6 +80,7 @@ public final class BenchPlace implements Place {
             Act.LOOK_ON,
             Act.LOOK_BACK,
             Act.MORE,
+            Act.LESS,
             Act.STEP_AWAY,
             Act.ANSWER,
             Act.BRING_BACK));
@@ -117,7 +120,8 @@ public final class BenchPlace implements Place {
       return atStep(model, at);
     }
     boolean batch = at.step().counts() == Counts.BATCH && !at.begins();
-    boolean batchWaits = batch && at.waiting() + at.redo() > 0;
+    boolean along = !BenchCount.alongAtBatch(model, at).isEmpty();
+    boolean batchWaits = batch && (along || at.waiting() + at.redo() > 0);
     if (!batchWaits && !BenchWait.over(model, at).isEmpty()) {
       return Act.WAIT_OVER;
     }
@@ -125,7 +129,7 @@ public final class BenchPlace implements Place {
       Act one = at.cuts() ? Act.CUT_ONE : Act.BEGIN_ONE;
       return BenchCount.enoughAreCut(model, at) ? Act.ONWARD : one;
     }
-    if (at.waiting() + at.redo() == 0) {
+    if (at.waiting() + at.redo() == 0 && !along) {
       return Act.ONWARD;
     }
     if (!batch) {
@@ -203,7 +207,9 @@ public final class BenchPlace implements Place {
       case BACK_FROM_LOOK -> Turn.to(model.with(BenchHeld.PLAIN));
       case NEXT_STEP -> BenchGate.step(model, at, 1);
       case PREVIOUS_STEP -> BenchGate.step(model, at, -1);
-      case MORE -> Turn.to(model.with(BenchScreens.nextPart(screen)));
+      case MORE, LESS ->
+          Turn.to(
+              model.with(BenchScreens.part(screen, Turning.to(screen.part(), act))));
       case STEP_AWAY ->
           Turn.to(model.with(BenchScreens.asking(screen, new BenchAsk.Away(false, false, false))));
       case UNDO -> Undo.last(model.with(BenchScreens.plain(screen)));
@@ -296,6 +302,19 @@ public final class BenchPlace implements Place {
         : BenchGate.settle(there);
   }
 
+  /** Comes to the bench and opens that step: its cautions are seen first. */
+  @Override
+  public Turn enterAt(Model model, String id) {
+    Model there = model.with(BenchHeld.PLAIN);
+    Optional<Step> step = AtBench.of(there).flatMap(at -> at.routine().step(id));
+    if (step.isEmpty() || model.job().map(OpenJob::lookOnly).orElse(true) || closed(model)) {
+      return enter(model);
+    }
+    return away(model)
+        ? Turn.keep(there, new Fact.SittingStarted(), new Fact.StepOpened(id))
+        : BenchGate.open(there, step.get());
+  }
+
   private static Model noRoutine(Model model) {
     return model.trouble(
         "The routine of this job is not among the files at hand. Put it back into the"
@@ -317,7 +336,7 @@ public final class BenchPlace implements Place {
     }
     if (away(model) && closed(model)) {
       return Turn.to(
-          model.trouble("This job is closed. Open it again where it was weighed in (esc, i, g)."));
+          model.trouble("This job is closed. Open it again where it was weighed in: {do:to-weigh-in} at the places of the job, there {do:reopen}."));
     }
     if (away(model)) {
       return Turn.keep(model, new Fact.SittingStarted());

@@ -88,7 +88,7 @@ final class StepContent {
       return Optional.of(
           Row.of("in hand", at.inHand() + (at.fromRedo() ? ", from redo" : ", new")));
     }
-    if (at.available() > 0) {
+    if (at.available() > 0 || !BenchCount.alongAtBatch(model, at).isEmpty()) {
       return Optional.of(Row.of("", "all go together"));
     }
     return Optional.of(
@@ -97,7 +97,7 @@ final class StepContent {
 
   /** What waits at other steps; empty if nothing does. */
   private static String elsewhere(Model model, AtBench at) {
-    return WaitingWords.line(WaitingWords.elsewhere(model, at.number()));
+    return WaitingWords.line(WaitingWords.besides(model, at));
   }
 
   private static Optional<Row> each(Model model, AtBench at) {

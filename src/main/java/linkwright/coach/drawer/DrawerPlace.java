@@ -68,8 +68,11 @@ public final class DrawerPlace implements Place {
           Turn.to(model.with(new DrawerHeld(Math.min(last, held.at() + 1), held.form(), 0)));
       case LOT_CAME -> open(model, came(model));
       case LOT_COUNTED -> open(model, counted(drawer(model).lots().get(Math.min(last, held.at()))));
-      case MORE ->
-          Turn.to(model.with(new DrawerHeld(held.at(), Optional.empty(), held.turned() + 1)));
+      case MORE, LESS ->
+          Turn.to(
+              model.with(
+                  new DrawerHeld(
+                      held.at(), Optional.empty(), Turning.to(held.turned(), act))));
       default -> Turn.goTo(model, act);
     };
   }

@@ -26,9 +26,16 @@ public final class WaitingWords {
         .orElse(List.of());
   }
 
-  /** What waits at other steps than the one with that number; 0 for all. */
-  public static List<WaitingPiece> elsewhere(Model model, int number) {
-    return of(model).stream().filter(pile -> pile.waits() && pile.number() != number).toList();
+  /** What waits, but for the kind of piece that a step counts there itself. */
+  public static List<WaitingPiece> besides(Model model, AtBench at) {
+    return waiting(model).stream()
+        .filter(pile -> pile.number() != at.number() || !pile.spot().piece().equals(at.piece()))
+        .toList();
+  }
+
+  /** All that waits for a step. */
+  public static List<WaitingPiece> waiting(Model model) {
+    return of(model).stream().filter(WaitingPiece::waits).toList();
   }
 
   /** In one line; empty if nothing waits. */

@@ -31,7 +31,7 @@ final class RoundContent {
     }
     List<Part> parts = new ArrayList<>(List.of(new Acts(choices)));
     job.told().forEach(sentence -> parts.add(Prose.stop(sentence)));
-    return new Content("the way round", parts);
+    return new Content("places of the job", parts);
   }
 
   private static Act now(OpenJob job) {
@@ -79,7 +79,7 @@ final class RoundContent {
       case TO_BOOK -> job.entries().size() + " entries";
       case TO_TIMERS ->
           state.timers().running().isEmpty()
-              ? "none runs"
+              ? "none is running"
               : state.timers().running().size()
                   + " running, "
                   + state.timers().ringing(model.now()).size()
@@ -88,6 +88,7 @@ final class RoundContent {
       case TO_WIRE -> wire(model, job);
       case TO_CAUTIONS -> cautions(model, job);
       case TO_RECKONER -> "sums on wire, rings, blanks and solder";
+      case TO_LOOKUP -> "metals, solders, clasps, words of the trade";
       case TO_TRAY -> "all jobs";
       default -> "";
     };
@@ -104,7 +105,7 @@ final class RoundContent {
 
   /** What waits anywhere, with the steps where it is taken up. */
   private static String piles(Model model) {
-    String line = WaitingWords.line(WaitingWords.elsewhere(model, 0));
+    String line = WaitingWords.line(WaitingWords.waiting(model));
     return line.isEmpty() ? "nothing waits" : line;
   }
 

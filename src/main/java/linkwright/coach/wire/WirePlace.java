@@ -1,5 +1,6 @@
 package linkwright.coach.wire;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -41,15 +42,18 @@ public final class WirePlace implements Place {
   @Override
   public List<Act> acts(Model model) {
     List<Act> acts =
-        List.of(
-            Act.ADD_WIRE,
-            Act.CUT,
-            Act.DISCARD,
-            Act.DRAW,
-            Act.WEIGH_OUT,
-            Act.TO_BENCH,
-            Act.UNDO,
-            Act.RETURN_WIRE);
+        new ArrayList<>(
+            List.of(
+                Act.ADD_WIRE,
+                Act.CUT,
+                Act.DISCARD,
+                Act.DRAW,
+                Act.WEIGH_OUT,
+                Act.TO_BENCH,
+                Act.UNDO));
+    if (!model.handbook().drawer().lots().isEmpty()) {
+      acts.add(Act.RETURN_WIRE);
+    }
     return Turning.with(acts, model, content(model));
   }
 
@@ -76,13 +80,13 @@ public final class WirePlace implements Place {
       case ADD_WIRE -> open(model, WireForms.added(model));
       case CUT -> open(model, WireForms.cut(model));
       case DISCARD -> open(model, WireForms.discarded(model));
-      case RETURN_WIRE ->
-          model.handbook().drawer().lots().isEmpty()
-              ? Turn.to(model.told("Nothing is entered in the drawer yet: a lot comes first."))
-              : open(model, WireForms.returned(model));
-      case WEIGH_OUT -> open(model, WireForms.weighedOut());
+      case RETURN_WIRE -> open(model, WireForms.returned(model));
+      case WEIGH_OUT -> open(model, WireForms.weighedOut(model));
       case DRAW -> draw(model);
-      case MORE -> Turn.to(model.with(shown(model).turned(1)));
+      case MORE, LESS ->
+          Turn.to(
+              model.with(
+                  shown(model).turned(Turning.to(shown(model).turned(), act) - shown(model).turned())));
       case UNDO -> Undo.last(model);
       default -> Turn.goTo(model, act);
     };
