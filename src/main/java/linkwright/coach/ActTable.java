@@ -47,8 +47,8 @@ public final class ActTable {
               Act.LOOK_ON, Act.LOOK_BACK, Act.OPEN_STEP, Act.BACK_FROM_LOOK, Act.PASS_ON, Act.AGAIN_NOW,
               Act.LOOKED, Act.ALL, Act.REDO, Act.SCRAP, Act.TAKE, Act.NEXT_STEP,
               Act.PREVIOUS_STEP, Act.WAIT, Act.TO_TESTS, Act.TO_TRIAL, Act.MORE, Act.LESS,
-              Act.STEP_AWAY,
-              Act.TO_PILES);
+              Act.STEP_AWAY, Act.TO_PILES, Act.TO_JOINTS);
+      case JOINTS -> List.of(Act.KEEP);
       case WIRE ->
           List.of(
               Act.ADD_WIRE, Act.CUT, Act.DISCARD, Act.DRAW, Act.WEIGH_OUT, Act.TO_BENCH,

@@ -7,6 +7,7 @@ import linkwright.coach.cautions.CautionsPlace;
 import linkwright.coach.drawer.DrawerPlace;
 import linkwright.coach.handbook.HandbookPlace;
 import linkwright.coach.hands.HandsPlace;
+import linkwright.coach.joints.JointsPlace;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
@@ -44,6 +45,7 @@ final class Places {
       case TEST_PIECES -> new TestsPlace();
       case TRIAL_LENGTH -> new TrialPlace();
       case BENCH -> new BenchPlace();
+      case JOINTS -> new JointsPlace();
       case PILES -> new PilesPlace();
       case WIRE -> new WirePlace();
       case WEIGH_IN -> new WeighPlace();

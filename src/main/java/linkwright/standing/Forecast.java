@@ -25,6 +25,7 @@ import linkwright.routine.Step;
  * @param spread one standard deviation of it, s
  */
 public record Forecast(double seconds, double spread) {
+  static final Forecast NOTHING = new Forecast(0, 0);
   static final int USUAL_WEIGHT = 3;
   private static final double PIECE_SPREAD = 0.5;
 

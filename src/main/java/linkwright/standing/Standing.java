@@ -120,7 +120,9 @@ public record Standing(
     boolean same =
         before.course().wish().equals(now.course().wish())
             && before.trials().equals(now.trials())
-            && before.course().routine().equals(now.course().routine());
+            && before.course().routine().equals(now.course().routine())
+            && before.course().reckonedWith().equals(now.course().reckonedWith())
+            && before.accounts().figures().equals(now.accounts().figures());
     return same ? of(counted, now, handbook, sameWire(before, now), taken) : of(now, handbook);
   }
 
@@ -161,7 +163,10 @@ public record Standing(
             : OptionalDouble.empty();
     Optional<Routine> routine = handbook.walked(state);
     Redos redos = Redos.of(routine, state, left, handbook.hands());
-    Forecast forecast = hours(left, state, routine, redos, handbook.hands());
+    Forecast forecast =
+        state.course().closed()
+            ? Forecast.NOTHING
+            : hours(left, state, routine, redos, handbook.hands());
     return new Standing(
         counted,
         left,

@@ -2,7 +2,6 @@ package linkwright.coach.bench;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Turn;
@@ -15,9 +14,6 @@ import linkwright.routine.Then;
 final class BenchFault {
   /** Reasons are numbered with one digit each. */
   private static final int MOST_CHOICES = 9;
-
-  /** Stages at which a joint is made. */
-  private static final Set<String> JOINTS = Set.of("soldered", "fused", "joined");
 
   private BenchFault() {}
 
@@ -55,20 +51,9 @@ final class BenchFault {
                 "",
                 "Find out why before you try again.",
                 wanted,
-                usualRedoStage(at),
+                at.usualRedoStage(),
                 "other"));
     return choices;
-  }
-
-  /** A joint that fails is made again where it was made last before this; else here. */
-  static String usualRedoStage(AtBench at) {
-    List<String> stages = at.pile().stages();
-    for (int i = stages.indexOf(at.stage()) - 1; i > 0; i--) {
-      if (JOINTS.contains(stages.get(i))) {
-        return stages.get(i);
-      }
-    }
-    return at.stage();
   }
 
   /** Takes the reason by its number; any other key but a number leaves the question. */
@@ -89,7 +74,7 @@ final class BenchFault {
                 at.piece(),
                 why.count(),
                 at.stage(),
-                remedy.backTo().isEmpty() ? usualRedoStage(at) : remedy.backTo(),
+                remedy.backTo().isEmpty() ? at.usualRedoStage() : remedy.backTo(),
                 at.fromRedo(),
                 reason);
     Model told =

@@ -95,6 +95,9 @@ public final class BenchPlace implements Place {
     }
     if (at.counts() && !at.begins()) {
       acts.addAll(List.of(Act.REDO, Act.SCRAP, Act.TAKE, Act.ALL));
+      if (at.judges()) {
+        acts.add(Act.TO_JOINTS);
+      }
     }
     if (at.counts() && at.begins() && at.failable() > 0) {
       acts.add(Act.SCRAP);

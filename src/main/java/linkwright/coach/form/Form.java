@@ -49,6 +49,7 @@ public record Form(
     NOTE,
     STRIKE,
     SEARCH,
+    JOINTS,
     TIMER,
     END_WAIT,
     WEIGH_IN,

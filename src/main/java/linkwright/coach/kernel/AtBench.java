@@ -1,5 +1,6 @@
 package linkwright.coach.kernel;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -46,6 +47,9 @@ public record AtBench(
     int wanted) {
   /** The stage from which on all pieces are one chain: spare ones are left before it. */
   private static final String JOINED = "joined";
+
+  /** Stages at which a joint is made. */
+  private static final Set<String> JOINTS = Set.of("soldered", "fused", "joined");
 
   /** The stage at which blanks are cut from wire. */
   private static final String CUT = "cut";
@@ -184,5 +188,21 @@ public record AtBench(
    */
   public boolean looked() {
     return step.does().contains(Hazard.PICKLES);
+  }
+
+  /** Whether pieces are judged here, so that their joints can be counted. */
+  public boolean judges() {
+    return counts() && !begins() && stage().equals(StillToDo.JUDGED);
+  }
+
+  /** A joint that fails is made again where it was made last before this; else here. */
+  public String usualRedoStage() {
+    List<String> stages = pile().stages();
+    for (int i = stages.indexOf(stage()) - 1; i > 0; i--) {
+      if (JOINTS.contains(stages.get(i))) {
+        return stages.get(i);
+      }
+    }
+    return stage();
   }
 }

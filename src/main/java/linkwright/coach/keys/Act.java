@@ -88,6 +88,7 @@ public enum Act {
   VARY("vary", "what is to be other", "n", "enter"),
   TO_HANDBOOK("to-handbook", "words explained", "e"),
 
+  TO_JOINTS("to-joints", "by joints", "j"),
   TO_NEAREST("to-nearest", "nearest", "n"),
   FIT_RING("fit-ring", "other rings", "r"),
   FIT_LINK("fit-link", "other links", "l"),
@@ -213,6 +214,7 @@ public enum Act {
           TO_RECKONER,
           TO_WEIGH_IN,
           TO_TRAY,
+          TO_JOINTS,
           TO_NEAREST,
           FIT_RING,
           FIT_LINK,

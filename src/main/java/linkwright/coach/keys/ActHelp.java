@@ -38,6 +38,7 @@ public final class ActHelp {
       case TAKE_UP -> "to the step where the chosen pieces go on";
       case SAY_WHERE -> "note where the chosen pieces lie";
       case TO_PILES -> "what waits between the steps, and where";
+      case TO_JOINTS -> "joints as you count them: so many failed of so many";
       case TO_HANDBOOK -> "the words of the trade that stand here, explained";
       case TO_OWN_BENCH -> "what is yours whatever the job";
       case TO_WHAT_IF -> "the plan with one thing changed, beside the one that is kept";

@@ -9,6 +9,7 @@ import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Cards;
+import linkwright.coach.kernel.ForecastWords;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.ShortageWords;
@@ -30,6 +31,9 @@ final class RoundContent {
       choices.add(new Acts.Choice(act, stands(act, model, job), act == now(job), groupEnds));
     }
     List<Part> parts = new ArrayList<>(List.of(new Acts(choices)));
+    if (!job.state().course().closed() && job.standing().counted().plan().isPresent()) {
+      ForecastWords.of(job.standing()).ifPresent(words -> parts.add(Prose.aside(words)));
+    }
     job.told().forEach(sentence -> parts.add(Prose.stop(sentence)));
     return new Content("places of the job", parts);
   }

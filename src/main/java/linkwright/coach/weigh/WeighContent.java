@@ -81,7 +81,11 @@ final class WeighContent {
   private static void chain(List<Table.Line> lines, UnitStyle units, OpenJob job, Plan plan) {
     Fact.WeighedIn in = job.state().accounts().weighedIn();
     Pile links = job.state().piles().of("link");
-    line(lines, "length", units.length(plan.lengthMm()), length(in.lengthMm(), units));
+    line(
+        lines,
+        "length",
+        units.about(plan.lengthMm(), plan.plusMinusMm()),
+        length(in.lengthMm(), units));
     line(lines, "chain", units.mass(plan.massChainG()), mass(in.chainG(), units));
     line(lines, "links", "" + plan.links(), "" + links.atOrPast(StillToDo.JUDGED));
     line(lines, "done again", "", "" + links.sentBack());

@@ -10,14 +10,10 @@ import linkwright.quantity.Length;
 import linkwright.quantity.Mass;
 import linkwright.quantity.Read;
 import linkwright.quantity.UnitStyle;
-import linkwright.wire.WireMass;
-import linkwright.wire.WireSection;
+import linkwright.standing.PlannedWire;
 
 /** Wire that came, as typed: its lengths or its weight, and whether it is the plan's wire. */
 final class WireCame {
-  /** Share by which a measured wire may be off and still be the plan's; our own choice. */
-  private static final double NEAR = 0.02;
-
   private WireCame() {}
 
   static Map<String, String> troubles(Form form, ChainWish wish, UnitStyle units) {
@@ -25,14 +21,16 @@ final class WireCame {
     if (!form.text("lengths").isEmpty()) {
       lengths(form, wish).problem().ifPresent(sentence -> troubles.put("lengths", sentence));
     }
-    double planned = DrawDown.toMm(form.text("piece"), wish);
+    double planned = PlannedWire.mm(form.text("piece"), wish);
     if (form.text("wire").isEmpty()) {
       troubles.put("wire", "Give the wire's thickness; the plan's is " + units.wire(planned) + ".");
       return troubles;
     }
     Read<Length> wire = Length.readWire(form.text("wire"));
     wire.problem().ifPresent(sentence -> troubles.put("wire", sentence));
-    if (wire.map(size -> Math.abs(size.mm() - planned) > NEAR * planned).found().orElse(false)) {
+    if (wire.map(size -> !PlannedWire.is(size.mm(), form.text("piece"), wish))
+        .found()
+        .orElse(false)) {
       troubles.put("wire", another(wire.orThrow().mm(), planned, form.text("piece"), units));
     }
     return troubles;
@@ -67,12 +65,7 @@ final class WireCame {
         Length.readList(text).map(list -> list.stream().map(Length::mm).toList());
     Read<Mass> mass = Mass.read(text);
     if (!lengths.isGood() && mass.isGood()) {
-      double wire = DrawDown.toMm(form.text("piece"), wish);
-      double mm =
-          WireMass.lengthMm(
-              WireSection.round(wire).areaMm2(),
-              mass.orThrow().grams(),
-              wish.metal().densityGCm3().value());
+      double mm = PlannedWire.lengthMm(mass.orThrow().grams(), form.text("piece"), wish);
       return positive(List.of(mm));
     }
     return lengths.flatMap(WireCame::positive);
