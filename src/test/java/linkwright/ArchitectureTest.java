@@ -107,7 +107,7 @@ class ArchitectureTest {
     Set<String> core = with(reckoned, "coach", "view");
     room("terminal", core);
     room("files", counted);
-    room("books.facts", "quantity", "job");
+    room("books.facts", "quantity", "routine", "job");
     room("books", counted, "files", "books.facts");
     Set<String> outside = with(core, "files", "books", "terminal");
     room("shell", outside);

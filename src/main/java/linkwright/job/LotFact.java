@@ -1,6 +1,7 @@
 package linkwright.job;
 
 import java.util.OptionalDouble;
+import linkwright.routine.PieceKind;
 
 /**
  * What can be entered of wire, solder and other metal by lot. Arrivals and what the scale says are
@@ -42,11 +43,11 @@ public sealed interface LotFact extends Fact
 
   /** Wire or solder was taken out of a lot for this job, for a kind of piece if it was said. */
   record StockTaken(
-      String lot, String piece, OptionalDouble lengthMm, OptionalDouble massG, String note)
+      String lot, PieceKind piece, OptionalDouble lengthMm, OptionalDouble massG, String note)
       implements LotFact {}
 
   /** What was left came back into a lot. */
   record StockReturned(
-      String lot, String piece, OptionalDouble lengthMm, OptionalDouble massG, String note)
+      String lot, PieceKind piece, OptionalDouble lengthMm, OptionalDouble massG, String note)
       implements LotFact {}
 }

@@ -18,8 +18,8 @@ public record JointCount(int failed, int of, int each) {
   }
 
   /** Joints that one piece of that kind has by the plan; one where nothing says. */
-  public static int each(String piece, Standing standing) {
-    return PieceKind.LINK.is(piece)
+  public static int each(PieceKind piece, Standing standing) {
+    return PieceKind.LINK.equals(piece)
         ? standing.counted().plan().flatMap(Plan::formed).stream()
             .mapToInt(link -> Math.max(1, link.pattern().joints().size()))
             .findFirst()

@@ -41,7 +41,7 @@ public record Learnt(
   /** What a job teaches. */
   public static Learnt of(JobState state, Standing standing) {
     Optional<Plan> plan = standing.counted().plan();
-    Pile links = state.piles().of(PieceKind.LINK.id());
+    Pile links = state.piles().of(PieceKind.LINK);
     OptionalDouble longer =
         plan.map(counted -> longer(state.accounts().weighedIn().lengthMm(), counted))
             .orElse(OptionalDouble.empty());

@@ -218,8 +218,8 @@ public record MadeAgain(
 
     /** The loss believed after the run, where one was made. */
     private void loss(Standing standing, JobState state) {
-      StillToDo links = standing.left().get(PieceKind.LINK.id());
-      int scrapped = state.piles().of(PieceKind.LINK.id()).scrapped();
+      StillToDo links = standing.left().get(PieceKind.LINK);
+      int scrapped = state.piles().of(PieceKind.LINK).scrapped();
       if (links != null && links.good() + scrapped > 0) {
         String share = number(100 * links.lossShare(), 1) + " %";
         take(WishKeys.USUAL_LOSS, share);

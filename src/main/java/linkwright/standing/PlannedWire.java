@@ -14,19 +14,19 @@ public final class PlannedWire {
   private PlannedWire() {}
 
   /** Its thickness for that kind of piece, mm. */
-  public static double mm(String piece, ChainWish wish) {
-    return PieceKind.RING.is(piece)
+  public static double mm(PieceKind piece, ChainWish wish) {
+    return PieceKind.RING.equals(piece)
         ? wish.ring().map(WishedRing::wireMm).orElse(wish.wireMm())
         : wish.wireMm();
   }
 
   /** Whether wire of that thickness passes for it. */
-  public static boolean is(double mm, String piece, ChainWish wish) {
+  public static boolean is(double mm, PieceKind piece, ChainWish wish) {
     return Math.abs(mm - mm(piece, wish)) <= NEAR * mm(piece, wish);
   }
 
   /** How long so much of it is, mm. */
-  public static double lengthMm(double grams, String piece, ChainWish wish) {
+  public static double lengthMm(double grams, PieceKind piece, ChainWish wish) {
     return WireMass.lengthMm(
         WireSection.round(mm(piece, wish)).areaMm2(), grams, wish.metal().densityGCm3().value());
   }

@@ -40,6 +40,7 @@ import linkwright.job.Fact;
 import linkwright.plain.PlainLines;
 import linkwright.plan.Plan;
 import linkwright.quantity.UnitStyle;
+import linkwright.routine.PieceKind;
 import linkwright.standing.ChainChoices;
 import linkwright.standing.Standing;
 import linkwright.view.Glyphs;
@@ -162,7 +163,7 @@ class OneTruthTest {
   private static void wire(String where, Bencher bench, Standing standing) {
     TrayJob tray = tray(bench);
     String screen = screen(bench.press("esc", "w").model());
-    for (String kind : List.of("link", "ring")) {
+    for (PieceKind kind : List.of(PieceKind.LINK, PieceKind.RING)) {
       int lacks = standing.missing().getOrDefault(kind, 0);
       OptionalInt told = number(String.join("; ", tray.waits()), "wire for (\\d+) more " + kind);
       OptionalInt round = number(round(bench.model()), "wire for (\\d+) more " + kind);
@@ -186,12 +187,12 @@ class OneTruthTest {
     TrayJob tray = tray(bench);
     OptionalInt good = number(tray.stands(), "(\\d+) of \\d+ links? good");
     OptionalInt wanted = number(tray.stands(), "\\d+ of (\\d+) links? good");
-    int more = standing.left().get("link").more();
+    int more = standing.left().get(PieceKind.LINK).more();
     assertThat(wanted.orElseThrow() - good.orElseThrow()).as(where).isEqualTo(more);
     assertThat(number(screen, "Still to do: (\\d+) link").orElse(0)).as(where).isEqualTo(more);
     assertThat(number(screen, "Still to do: \\d+ links?, (\\d+) to cut").orElse(0))
         .as(where)
-        .isEqualTo(more == 0 ? 0 : standing.left().get("link").toCut().orElse(0));
+        .isEqualTo(more == 0 ? 0 : standing.left().get(PieceKind.LINK).toCut().orElse(0));
   }
 
   private void commands(String where, List<Fact> facts) throws IOException {

@@ -1,5 +1,9 @@
 package linkwright.coach;
 
+import linkwright.routine.Stage;
+
+import linkwright.routine.PieceKind;
+
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
@@ -17,11 +21,11 @@ class JointsPlaceTest {
   /** Nine links of the demo wait to be checked. */
   private static Bencher atTheCheck() {
     List<Fact> facts = new ArrayList<>(Demo.facts(Bencher.LIBRARY));
-    facts.add(new Fact.WireCut("link", 9, 42.9));
-    List<String> stages =
-        Bencher.SHELF.routine("scroll-and-ring").orElseThrow().pieces().get("link");
-    for (String stage : stages.subList(1, stages.indexOf(StillToDo.JUDGED))) {
-      facts.add(new Fact.PiecesThrough(Map.of("link", 9), stage, false, "any"));
+    facts.add(new Fact.WireCut(PieceKind.LINK, 9, 42.9));
+    List<Stage> stages =
+        Bencher.SHELF.routine("scroll-and-ring").orElseThrow().pieces().get(PieceKind.LINK);
+    for (Stage stage : stages.subList(1, stages.indexOf(StillToDo.JUDGED))) {
+      facts.add(new Fact.PiecesThrough(Map.of(PieceKind.LINK, 9), stage, false, "any"));
     }
     return Bencher.with(facts.toArray(Fact[]::new)).goTo("check-links");
   }

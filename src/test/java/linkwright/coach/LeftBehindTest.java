@@ -1,5 +1,9 @@
 package linkwright.coach;
 
+import linkwright.routine.Stage;
+
+import linkwright.routine.PieceKind;
+
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
@@ -156,7 +160,7 @@ class LeftBehindTest {
     void are_asked_about_once_and_wait_then_for_the_next_heat() {
       sixFail().press("space", "1");
       assertThat(bench.entered(BenchFact.RedoPlanned.class))
-          .containsExactly(new BenchFact.RedoPlanned("link", "soldered", Again.NEXT_HEAT));
+          .containsExactly(new BenchFact.RedoPlanned(PieceKind.LINK, Stage.SOLDERED, Again.NEXT_HEAT));
       bench.press("space");
       assertThat(bench.at().step().id()).isEqualTo("true-links");
       assertThat(said(bench, Prose.Kind.ELSEWHERE))
@@ -242,7 +246,7 @@ class LeftBehindTest {
     @Test
     void may_be_told_where_they_lie_and_undo_takes_that_back_there() {
       checked(10, 4).press("o", "down", "l").type("the blue tin").press("ctrl-k");
-      PileSpot pickled = new PileSpot("link", "pickled", false);
+      PileSpot pickled = new PileSpot(PieceKind.LINK, Stage.PICKLED, false);
       assertThat(bench.state().piles().lies(pickled)).isEqualTo("the blue tin");
       assertThat(Pages.of(bench.model()).body().toString()).contains("the blue tin");
       bench.press("u");

@@ -12,6 +12,7 @@ import linkwright.coach.bench.Bench;
 import linkwright.job.Fact;
 import linkwright.routine.Ends;
 import linkwright.routine.Makes;
+import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
 import linkwright.standing.StillToDo;
@@ -96,7 +97,7 @@ class PedalTest {
   }
 
   private static int wanted(Bencher bench, String piece) {
-    return bench.job().standing().left().get(piece).wanted();
+    return bench.job().standing().left().get(new PieceKind(piece)).wanted();
   }
 
   static List<String> chains() {
@@ -150,7 +151,7 @@ class PedalTest {
   }
 
   private static void assertEveryPieceIsFinished(Bencher bench) {
-    Map<String, StillToDo> left = bench.job().standing().left();
+    Map<PieceKind, StillToDo> left = bench.job().standing().left();
     assertThat(left).as(bench.job().standing().counted().sentence()).isNotEmpty();
     left.forEach(
         (piece, todo) -> {

@@ -25,6 +25,7 @@ import linkwright.job.JobState;
 import linkwright.job.LotFact;
 import linkwright.plan.Wishes;
 import linkwright.quantity.UnitStyle;
+import linkwright.routine.PieceKind;
 import linkwright.standing.Handbook;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.BeforeEach;
@@ -76,12 +77,12 @@ class DrawerTest {
   }
 
   private void take(double mm) {
-    books.keep(List.of(new Fact.WireAdded("link", 0.9, mm, "soft", "b7", "march")), handbook);
+    books.keep(List.of(new Fact.WireAdded(PieceKind.LINK, 0.9, mm, "soft", "b7", "march")), handbook);
   }
 
   private void giveBack(double mm) {
     books.keep(
-        List.of(new LotFact.StockReturned("march", "link", OptionalDouble.of(mm), NONE, "")),
+        List.of(new LotFact.StockReturned("march", PieceKind.LINK, OptionalDouble.of(mm), NONE, "")),
         handbook);
   }
 
@@ -156,8 +157,8 @@ class DrawerTest {
               .orElse(List.of());
       JobState state = JobState.replay(entries, handbook.stages());
       double has =
-          state.wire().addedMm("link").stream().mapToDouble(Double::doubleValue).sum()
-              - state.wire().discardedMm("link");
+          state.wire().addedMm(PieceKind.LINK).stream().mapToDouble(Double::doubleValue).sum()
+              - state.wire().discardedMm(PieceKind.LINK);
       Drawer drawer =
           Drawer.of(DrawerBook.entries(home), Taking.in("gate", entries), handbook.reference());
       assertThat(drawer.lots().get(0).lengthMm().orElseThrow() + has)

@@ -35,7 +35,9 @@ import linkwright.job.Pile;
 import linkwright.job.TimerRun;
 import linkwright.plan.WishKeys;
 import linkwright.routine.Makes;
+import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
+import linkwright.routine.Stage;
 import linkwright.shell.Demo;
 import linkwright.shell.Performer;
 import linkwright.view.Screens;
@@ -246,7 +248,7 @@ final class RandomWalk {
 
   /** What was just entered moved no piece that was not there. */
   private List<String> moved(List<Entry> before, List<Entry> more) {
-    Map<String, List<String>> stages = stages();
+    Map<PieceKind, List<Stage>> stages = stages();
     int known = PieceLedger.of(before, stages).faults().size();
     List<Entry> all = new ArrayList<>(before);
     all.addAll(more);
@@ -257,7 +259,7 @@ final class RandomWalk {
         : List.of("moved more than there were: " + faults.get(faults.size() - 1));
   }
 
-  private Map<String, List<String>> stages() {
+  private Map<PieceKind, List<Stage>> stages() {
     return model
         .job()
         .flatMap(job -> Bencher.SHELF.routine(job.state().course().routine()))
@@ -273,12 +275,12 @@ final class RandomWalk {
       return List.of();
     }
     List<String> wrong = new ArrayList<>();
-    Map<String, List<String>> stages = stages();
+    Map<PieceKind, List<Stage>> stages = stages();
     PieceLedger ledger = PieceLedger.of(book(), stages);
     stages.forEach(
         (kind, order) -> {
           Pile pile = model.job().get().state().piles().of(kind);
-          for (String stage : order) {
+          for (Stage stage : order) {
             equal(wrong, kind + " " + stage, ledger.standing(kind, stage), standing(pile, stage));
             equal(wrong, kind + " redo " + stage, ledger.redo(kind, stage), pile.redoAt(stage));
           }
@@ -290,7 +292,7 @@ final class RandomWalk {
     return wrong;
   }
 
-  private static int standing(Pile pile, String stage) {
+  private static int standing(Pile pile, Stage stage) {
     return pile.standing().getOrDefault(stage, 0);
   }
 

@@ -8,6 +8,7 @@ import linkwright.coach.kernel.Turn;
 import linkwright.coach.keys.Key;
 import linkwright.job.Fact;
 import linkwright.routine.Remedy;
+import linkwright.routine.Stage;
 import linkwright.routine.Then;
 
 /** What went wrong with pieces: asked for once, entered, and its remedy shown at once. */
@@ -45,7 +46,12 @@ final class BenchFault {
     choices.add(
         scrap
             ? new Remedy(
-                "something else", "", "Put it with the scrap of its kind.", wanted, "", "other")
+                "something else",
+                "",
+                "Put it with the scrap of its kind.",
+                wanted,
+                Stage.NONE,
+                "other")
             : new Remedy(
                 "something else",
                 "",
@@ -74,7 +80,7 @@ final class BenchFault {
                 at.piece(),
                 why.count(),
                 at.stage(),
-                remedy.backTo().isEmpty() ? at.usualRedoStage() : remedy.backTo(),
+                remedy.backTo().equals(Stage.NONE) ? at.usualRedoStage() : remedy.backTo(),
                 at.fromRedo(),
                 reason);
     Model told =

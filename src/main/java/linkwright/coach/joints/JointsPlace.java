@@ -1,5 +1,7 @@
 package linkwright.coach.joints;
 
+import linkwright.routine.Stage;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -203,9 +205,9 @@ public final class JointsPlace implements Place {
             joints.failed() == 0 ? "" : reason,
             at.step().id()));
     if (on > 0) {
-      String back =
+      Stage back =
           remedies(at).stream()
-              .filter(remedy -> remedy.reason().equals(reason) && !remedy.backTo().isEmpty())
+              .filter(remedy -> remedy.reason().equals(reason) && !remedy.backTo().equals(Stage.NONE))
               .map(Remedy::backTo)
               .findFirst()
               .orElse(at.usualRedoStage());

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import linkwright.job.Again;
+import linkwright.routine.PieceKind;
 import linkwright.standing.WaitingPiece;
 
 /** What waits anywhere in a job, in words, each with the step where it is taken up. */
@@ -66,7 +67,7 @@ public final class WaitingWords {
   }
 
   /** How many pieces of a kind are to be done again, each time with the step; empty for none. */
-  public static Optional<String> redo(Model model, String piece) {
+  public static Optional<String> redo(Model model, PieceKind piece) {
     List<String> redo =
         of(model).stream()
             .filter(pile -> pile.spot().redo() && pile.spot().piece().equals(piece))

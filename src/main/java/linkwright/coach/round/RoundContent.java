@@ -17,6 +17,7 @@ import linkwright.coach.kernel.WaitingWords;
 import linkwright.coach.keys.Act;
 import linkwright.job.JobState;
 import linkwright.quantity.UnitStyle;
+import linkwright.routine.PieceKind;
 import linkwright.standing.StockLeft;
 
 /** How a job stands at each place of the way round: the places in the order of the work. */
@@ -155,7 +156,7 @@ final class RoundContent {
     }
     List<String> shortages = ShortageWords.of(job.standing());
     StockLeft stock = job.standing().stockLeft();
-    String left = model.settings().units().length(stock.leftMm("link")) + " left";
+    String left = model.settings().units().length(stock.leftMm(PieceKind.LINK)) + " left";
     return shortages.isEmpty() ? left : left + ", lacks " + String.join(", ", shortages);
   }
 }

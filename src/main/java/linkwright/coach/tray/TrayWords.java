@@ -9,6 +9,7 @@ import linkwright.coach.kernel.ShortageWords;
 import linkwright.coach.kernel.TrayJob;
 import linkwright.job.Entry;
 import linkwright.job.JobState;
+import linkwright.routine.PieceKind;
 import linkwright.standing.ClosedChain;
 import linkwright.standing.Handbook;
 import linkwright.standing.Standing;
@@ -79,7 +80,7 @@ public final class TrayWords {
 
   private static List<String> waits(Standing standing) {
     List<String> waits = new ArrayList<>();
-    for (Map.Entry<String, StillToDo> each : standing.left().entrySet()) {
+    for (Map.Entry<PieceKind, StillToDo> each : standing.left().entrySet()) {
       if (each.getValue().redo() > 0) {
         int redo = each.getValue().redo();
         waits.add(redo + " " + each.getKey() + (redo == 1 ? "" : "s") + " to do again");

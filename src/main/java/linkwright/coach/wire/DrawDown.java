@@ -1,5 +1,7 @@
 package linkwright.coach.wire;
 
+import linkwright.routine.PieceKind;
+
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -55,7 +57,7 @@ public record DrawDown(
     if (!troubles.isEmpty() || from.isEmpty() || length.isEmpty() || !holes.isGood()) {
       return troubled(troubles);
     }
-    double to = PlannedWire.mm(texts.getOrDefault("piece", "link"), wish);
+    double to = PlannedWire.mm(new PieceKind(texts.getOrDefault("piece", PieceKind.LINK.id())), wish);
     if (to > from.get()) {
       troubles.put(
           "from",

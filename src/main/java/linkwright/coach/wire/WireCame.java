@@ -1,5 +1,7 @@
 package linkwright.coach.wire;
 
+import linkwright.routine.PieceKind;
+
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,22 +23,22 @@ final class WireCame {
     if (!form.text("lengths").isEmpty()) {
       lengths(form, wish).problem().ifPresent(sentence -> troubles.put("lengths", sentence));
     }
-    double planned = PlannedWire.mm(form.text("piece"), wish);
+    double planned = PlannedWire.mm(WireForms.piece(form), wish);
     if (form.text("wire").isEmpty()) {
       troubles.put("wire", "Give the wire's thickness; the plan's is " + units.wire(planned) + ".");
       return troubles;
     }
     Read<Length> wire = Length.readWire(form.text("wire"));
     wire.problem().ifPresent(sentence -> troubles.put("wire", sentence));
-    if (wire.map(size -> !PlannedWire.is(size.mm(), form.text("piece"), wish))
+    if (wire.map(size -> !PlannedWire.is(size.mm(), WireForms.piece(form), wish))
         .found()
         .orElse(false)) {
-      troubles.put("wire", another(wire.orThrow().mm(), planned, form.text("piece"), units));
+      troubles.put("wire", another(wire.orThrow().mm(), planned, WireForms.piece(form), units));
     }
     return troubles;
   }
 
-  private static String another(double mm, double planned, String piece, UnitStyle units) {
+  private static String another(double mm, double planned, PieceKind piece, UnitStyle units) {
     String what = "The plan's wire for " + piece + "s is " + units.wire(planned) + ". ";
     return mm > planned
         ? what + "Draw this one down first (esc, then draw), and enter what it gives."
@@ -50,7 +52,7 @@ final class WireCame {
             mm ->
                 (Fact)
                     new Fact.WireAdded(
-                        form.text("piece"),
+                        WireForms.piece(form),
                         wireMm,
                         mm,
                         form.text("temper"),
@@ -65,7 +67,7 @@ final class WireCame {
         Length.readList(text).map(list -> list.stream().map(Length::mm).toList());
     Read<Mass> mass = Mass.read(text);
     if (!lengths.isGood() && mass.isGood()) {
-      double mm = PlannedWire.lengthMm(mass.orThrow().grams(), form.text("piece"), wish);
+      double mm = PlannedWire.lengthMm(mass.orThrow().grams(), WireForms.piece(form), wish);
       return positive(List.of(mm));
     }
     return lengths.flatMap(WireCame::positive);

@@ -13,6 +13,7 @@ import linkwright.plan.ChainWish;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Temper;
+import linkwright.routine.PieceKind;
 
 /** The forms of the wire's screen as they open. */
 final class WireForms {
@@ -170,11 +171,17 @@ final class WireForms {
     return mm > 0 ? units.length(Math.ceil(mm / up) * up) : "";
   }
 
+  /** The kind of piece that the wire is for. */
+  static PieceKind piece(Form form) {
+    return new PieceKind(form.text("piece"));
+  }
+
   private static Field piece(OpenJob job) {
+    String link = PieceKind.LINK.id();
     boolean rings = wish(job).map(known -> known.ring().isPresent()).orElse(true);
     return rings
-        ? Field.choice("piece", "for", "link", WHICH, List.of("link", "ring"))
-        : Field.choice("piece", "for", "link", "this chain has no rings", List.of("link"));
+        ? Field.choice("piece", "for", link, WHICH, List.of(link, PieceKind.RING.id()))
+        : Field.choice("piece", "for", link, "this chain has no rings", List.of(link));
   }
 
   static Optional<ChainWish> wish(OpenJob job) {

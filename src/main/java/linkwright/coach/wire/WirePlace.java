@@ -28,6 +28,7 @@ import linkwright.plan.ChainWish;
 import linkwright.quantity.Count;
 import linkwright.quantity.Length;
 import linkwright.quantity.UnitStyle;
+import linkwright.routine.PieceKind;
 import linkwright.standing.Questions;
 import linkwright.standing.StillToDo;
 import linkwright.standing.WireStand;
@@ -177,7 +178,7 @@ public final class WirePlace implements Place {
         yield Questions.ofWire(lengths, units);
       }
       case CUT_WIRE ->
-          Questions.ofCut(count(form).orElseThrow(), form.text("piece"), job.standing(), units);
+          Questions.ofCut(count(form).orElseThrow(), WireForms.piece(form), job.standing(), units);
       default -> Map.of();
     };
   }
@@ -275,7 +276,7 @@ public final class WirePlace implements Place {
 
   private static Turn keep(Model model, Form form) {
     OpenJob job = model.job().orElseThrow();
-    String piece = form.text("piece");
+    PieceKind piece = WireForms.piece(form);
     return switch (form.purpose()) {
       case ADD_WIRE -> {
         ChainWish wish = WireForms.wish(job).orElseThrow();
@@ -299,7 +300,7 @@ public final class WirePlace implements Place {
     };
   }
 
-  private static Turn discard(Model model, Form form, String piece) {
+  private static Turn discard(Model model, Form form, PieceKind piece) {
     double gone = new Amounts(form).mm("length").orElseThrow();
     double left = model.job().orElseThrow().standing().stockLeft().leftMm(piece);
     if (gone > left) {
