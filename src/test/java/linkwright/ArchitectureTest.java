@@ -72,6 +72,7 @@ class ArchitectureTest {
           "job",
           "plan",
           "hands",
+          "drawer",
           "standing",
           "reckon",
           "coach",
@@ -93,7 +94,8 @@ class ArchitectureTest {
     Set<String> planned =
         Set.of("quantity", "reference", "wire", "link", "fit", "cutting", "yield");
     room("plan", planned);
-    Set<String> known = with(planned, "plan", "routine", "job", "text", "bench", "hands");
+    Set<String> known = with(planned, "plan", "routine", "job", "text", "bench", "hands", "drawer");
+    room("drawer", "quantity", "reference", "wire", "job", "routine");
     room("hands", with(planned, "plan", "routine", "job"));
     room("standing", known);
     Set<String> counted = with(known, "standing");

@@ -4,6 +4,7 @@ import linkwright.coach.again.AgainPlace;
 import linkwright.coach.bench.BenchPlace;
 import linkwright.coach.book.BookPlace;
 import linkwright.coach.cautions.CautionsPlace;
+import linkwright.coach.drawer.DrawerPlace;
 import linkwright.coach.handbook.HandbookPlace;
 import linkwright.coach.hands.HandsPlace;
 import linkwright.coach.joints.JointsPlace;
@@ -59,6 +60,7 @@ final class Places {
       case HANDS -> new HandsPlace();
       case OWN_BENCH -> new OwnBenchPlace();
       case WHAT_IF -> new WhatIfPlace();
+      case DRAWER -> new DrawerPlace();
       case HANDBOOK -> new HandbookPlace();
       case HELP -> new HelpPlace();
     };

@@ -5,7 +5,17 @@ import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
 
 /** What can be entered since the second format, of the work at the bench and of the job. */
-public sealed interface BenchFact extends Fact {
+public sealed interface BenchFact extends Fact
+    permits BenchFact.HotWorkSaid,
+        BenchFact.SittingEnded,
+        BenchFact.StepSkipped,
+        BenchFact.JointsChecked,
+        BenchFact.CountCorrected,
+        BenchFact.HoursCorrected,
+        BenchFact.RedoPlanned,
+        BenchFact.PilePlaced,
+        BenchFact.CardSet,
+        BenchFact.JobPutAway {
 
   /** The state of hot work was said, with the words it was said in. */
   record HotWorkSaid(HotWorkState state, String step, String statement) implements BenchFact {}

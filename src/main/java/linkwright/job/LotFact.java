@@ -7,7 +7,12 @@ import linkwright.routine.PieceKind;
  * What can be entered of wire, solder and other metal by lot. Arrivals and what the scale says are
  * the drawer's; taking and returning are a job's and name the lot.
  */
-public sealed interface LotFact extends Fact {
+public sealed interface LotFact extends Fact
+    permits LotFact.LotArrived,
+        LotFact.LotCounted,
+        LotFact.LotTurned,
+        LotFact.StockTaken,
+        LotFact.StockReturned {
 
   /** What a lot is: wire, solder, sheet, scrap; its metal or solder by id; how it came. */
   record LotArrived(

@@ -72,6 +72,10 @@ public record WireLedger(
     if (fact instanceof Fact.WireDiscarded gone) {
       return new WireLedger(added, usedMm, plus(discardedMm, gone.piece(), gone.lengthMm()), uncut);
     }
+    if (fact instanceof LotFact.StockReturned back) {
+      double mm = back.lengthMm().orElse(0);
+      return new WireLedger(added, usedMm, plus(discardedMm, back.piece(), mm), uncut);
+    }
     if (fact instanceof Fact.TestPieceTried tried) {
       return new WireLedger(
           added, plus(usedMm, PieceKind.LINK, tried.blankMm()), discardedMm, uncut);

@@ -129,6 +129,11 @@ public record Quote(
     return Forecast.of(work, state.times()).seconds();
   }
 
+  /** Whether a price is reckoned without the metal's: none is known for it. */
+  public boolean lacksMetal() {
+    return priced() && first.lines().stream().noneMatch(line -> line.what().equals("metal"));
+  }
+
   /** The price with its money, as far as one is known. */
   public Optional<Double> price() {
     return priced() ? Optional.of(first.total()) : Optional.empty();

@@ -107,6 +107,24 @@ class MadeAgainTest {
   }
 
   @Test
+  void it_is_kept_with_what_it_was_reckoned_with() {
+    MadeAgain again = MadeAgain.of(earlier().state(), HANDBOOK, Map.of());
+    assertThat(again.facts("earlier", earlier().state()).get(1))
+        .isEqualTo(new Fact.PlanSet(again.wish(), again.settled()));
+    Plan kept =
+        Standing.of(again.begun(earlier().state(), HANDBOOK), HANDBOOK)
+            .counted()
+            .plan()
+            .orElseThrow();
+    Plan shown =
+        Standing.ofTyped(again.wish(), again.begun(earlier().state(), HANDBOOK), HANDBOOK)
+            .counted()
+            .plan()
+            .orElseThrow();
+    assertThat(kept.wireTotalMm()).isEqualTo(shown.wireTotalMm());
+  }
+
+  @Test
   void a_plan_written_to_a_file_is_read_as_it_was_typed() {
     Map<String, String> wish = MadeAgain.of(earlier().state(), HANDBOOK, Map.of()).wish();
     assertThat(PlanFiles.readBack(wish)).containsExactlyInAnyOrderEntriesOf(wish);

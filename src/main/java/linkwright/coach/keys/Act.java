@@ -77,6 +77,10 @@ public enum Act {
   TO_WEIGH_IN("to-weigh-in", "weigh in", "i"),
   TO_TRAY("to-tray", "tray", "a"),
   TO_HANDS("to-hands", "hands", "h"),
+  TO_DRAWER("to-drawer", "the drawer", "d"),
+  LOT_CAME("lot-came", "what came", "n"),
+  LOT_COUNTED("lot-counted", "set it right by the scale", "s", "enter"),
+  RETURN_WIRE("return-wire", "back into the drawer", "g"),
   TO_OWN_BENCH("to-my-bench", "your bench", "o"),
   TO_WHAT_IF("what-if", "what if", "x"),
   CHANGE_BENCH("change-bench", "change it", "n", "enter"),
@@ -223,6 +227,7 @@ public enum Act {
           TO_HANDBOOK,
           LEAVE_OUT,
           TO_OWN_BENCH,
+          TO_DRAWER,
           TO_WHAT_IF,
           KEEP_TYPED,
           SAMPLE,
@@ -234,6 +239,9 @@ public enum Act {
           REOPEN ->
           Optional.of(Pauses.BOUNCE);
       case HELP,
+          LOT_CAME,
+          LOT_COUNTED,
+          RETURN_WIRE,
           CHANGE_BENCH,
           VARY,
           UP,

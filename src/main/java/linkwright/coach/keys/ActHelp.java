@@ -21,6 +21,10 @@ public final class ActHelp {
       case TRY_AGAIN -> "write once more what could not be written";
       case GIVE_UP -> "leave unwritten what could not be written";
       case MAKE_AGAIN -> "begin a new job with what this one settled";
+      case TO_DRAWER -> "wire and other metal on hand, by lot";
+      case LOT_CAME -> "enter what came into the drawer, as a lot";
+      case LOT_COUNTED -> "set a lot right by one weight";
+      case RETURN_WIRE -> "wire of this job goes back into a lot";
       case TO_HANDS -> "what earlier pieces taught of your hands";
       case TO_NEAREST -> "the nearest lengths that you can have, and by what";
       case FIT_RING -> "other rings, so that the length comes out";

@@ -157,6 +157,9 @@ public record ChainContent(
               "%.0f ± %.0f%s"
                   .formatted(quote.first().total(), Math.max(1, quote.pricePlusMinus()), money)));
       rows.add(Row.of("made again", "%.0f%s".formatted(quote.again().total(), money)));
+      if (quote.lacksMetal()) {
+        rows.add(row("the metal", "has no price yet").with(Emphasis.TROUBLE));
+      }
     }
   }
 

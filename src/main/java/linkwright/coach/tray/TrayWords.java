@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import linkwright.coach.kernel.ShortageWords;
 import linkwright.coach.kernel.TrayJob;
 import linkwright.job.Entry;
@@ -13,6 +14,7 @@ import linkwright.standing.ClosedChain;
 import linkwright.standing.Handbook;
 import linkwright.standing.Standing;
 import linkwright.standing.StillToDo;
+import linkwright.standing.WireWanted;
 
 /** A job as it lies in the tray, told from its book. */
 public final class TrayWords {
@@ -38,7 +40,8 @@ public final class TrayWords {
             closed ? List.of() : waits(standing),
             last,
             closed,
-            ClosedChain.of(entries, state, standing, handbook));
+            ClosedChain.of(entries, state, standing, handbook),
+            closed ? Optional.empty() : WireWanted.of(standing));
     return new TrayBook(job, state.timers(), state.cautions());
   }
 

@@ -51,7 +51,12 @@ final class WireCame {
             mm ->
                 (Fact)
                     new Fact.WireAdded(
-                        WireForms.piece(form), wireMm, mm, form.text("temper"), form.text("batch")))
+                        WireForms.piece(form),
+                        wireMm,
+                        mm,
+                        form.text("temper"),
+                        form.text("batch"),
+                        form.text("lot")))
         .toList();
   }
 
