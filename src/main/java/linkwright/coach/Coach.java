@@ -125,7 +125,7 @@ public final class Coach implements MessageCases<Turn> {
 
   @Override
   public Turn ticked(Message.Ticked message) {
-    return Bell.tick(Clocks.moved(model, message));
+    return LookRound.tick(Bell.tick(Clocks.moved(model, message)));
   }
 
   @Override
@@ -137,7 +137,7 @@ public final class Coach implements MessageCases<Turn> {
   public Turn trayRead(Message.TrayRead message) {
     Model ready = model.withTray(message.jobs());
     int unread = message.unread();
-    return Turn.to(
+    return LookRound.now(
         unread == 0
             ? ready
             : ready.told(
@@ -152,7 +152,7 @@ public final class Coach implements MessageCases<Turn> {
     boolean readAnew = open.map(job -> job.slug().equals(message.slug())).orElse(false);
     OpenJob job =
         OpenJob.of(message, model.handbook(), model.settings())
-            .steadied(model.job(), model.now(), model.steady());
+            .steadied(model.ran(message.slug()), model.now(), model.steady());
     Model next = model.with(job).with(new Writing.Nothing());
     if (readAnew) {
       return Places.of(model).readAnew(next);
@@ -164,7 +164,7 @@ public final class Coach implements MessageCases<Turn> {
     } else if (Clocks.wentBack(message.entries(), job, model.now())) {
       next = next.trouble(Clocks.SET_BACK);
     }
-    return Turn.goTo(next, Places.firstOf(job));
+    return LookRound.opened(model, next, job);
   }
 
   /** What stands in the way is told last, after what is wrong with the book itself. */
@@ -174,7 +174,8 @@ public final class Coach implements MessageCases<Turn> {
 
   @Override
   public Turn jobNotOpened(Message.JobNotOpened message) {
-    return Turn.to(model.with(new Writing.Nothing()).trouble(message.why()));
+    return Turn.to(
+        model.toward(Optional.empty()).with(new Writing.Nothing()).trouble(message.why()));
   }
 
   @Override
@@ -187,8 +188,30 @@ public final class Coach implements MessageCases<Turn> {
             .job()
             .get()
             .after(message.entries(), model.handbook(), model.settings())
-            .steadied(model.job(), model.now(), model.steady());
+            .steadied(
+                model.job().get().state().timers(), model.now(), model.steady());
     Model next = model.with(job).with(new Writing.Nothing());
+    if (model.writing() instanceof Writing.Pending pending) {
+      next = next.with(pending.held()).with(pending.notice());
+      Turn settled = arrived(next, Places.of(next).settled(next));
+      return UserMessages.read(
+          HotWorkGate.nothingLeft(settled, message.entries()), pending.waiting());
+    }
+    return Places.of(next).settled(next);
+  }
+
+  @Override
+  public Turn benchRead(Message.BenchRead message) {
+    return Turn.to(HotWorkGate.first(model.withBench(message.device(), message.books())));
+  }
+
+  /** What the place was to hold then, it holds now. */
+  @Override
+  public Turn keptElsewhere(Message.KeptElsewhere message) {
+    Model next =
+        model
+            .withBench(message.bench().device(), message.bench().books())
+            .with(new Writing.Nothing());
     if (model.writing() instanceof Writing.Pending pending) {
       next = next.with(pending.held()).with(pending.notice());
       return UserMessages.read(arrived(next, Places.of(next).settled(next)), pending.waiting());
@@ -210,7 +233,7 @@ public final class Coach implements MessageCases<Turn> {
 
   @Override
   public Turn ended(Message.Ended message) {
-    return Turn.with(model, new Effect.ShutBook(), new Effect.Leave());
+    return Turn.with(model, new Effect.ShutBook(), HotWorkGate.leave(model));
   }
 
   /** What a key means now; nothing in a form, and where any key is taken. */
@@ -219,22 +242,28 @@ public final class Coach implements MessageCases<Turn> {
     if (model.held().form().isPresent() || place.takesEveryKey()) {
       return Optional.empty();
     }
+    if (DueWaits.goes(model, key)) {
+      return Optional.of(Act.TO_DUE);
+    }
     KeyMap keys = model.settings().keys();
     return keys.find(key, place.acts(model)).or(() -> keys.find(key, EverywhereActs.ALL));
   }
 
   static Turn key(Model model, Key key) {
     if (key.equals(Key.ctrl("c"))) {
-      return Turn.with(model, new Effect.ShutBook(), new Effect.Leave());
+      return Turn.with(model, new Effect.ShutBook(), HotWorkGate.leave(model));
     }
     Place place = Places.of(model);
     Optional<Form> form = model.held().form();
     if (form.isPresent()) {
       return inForm(model, place, form.get(), key);
     }
+    if (DueWaits.goes(model, key)) {
+      return DueWaits.go(model);
+    }
     Optional<Act> act = model.settings().keys().find(key, place.acts(model));
     if (act.isPresent()) {
-      return place.act(model, act.get());
+      return HotWorkGate.act(model, place, act.get());
     }
     if (place.takesEveryKey()) {
       return place.typed(model, key);
@@ -268,8 +297,11 @@ public final class Coach implements MessageCases<Turn> {
         default -> Turn.to(model.told("First keep or leave what is being typed."));
       };
     }
+    if (act == Act.TO_DUE && DueWaits.next(model).isPresent()) {
+      return DueWaits.go(model);
+    }
     if (place.acts(model).contains(act)) {
-      return place.act(model, act);
+      return HotWorkGate.act(model, place, act);
     }
     return EverywhereActs.ALL.contains(act)
         ? EverywhereActs.act(model, act)

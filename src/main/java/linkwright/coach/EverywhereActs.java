@@ -11,16 +11,21 @@ import linkwright.coach.keys.Act;
 
 /** What can be done at every place. */
 final class EverywhereActs {
-  static final List<Act> ALL = List.of(Act.ROUND, Act.HELP, Act.UNDO, Act.BRING_BACK, Act.ANSWER);
+  static final List<Act> ALL = List.of(
+          Act.ROUND, Act.HELP, Act.UNDO, Act.BRING_BACK, Act.ANSWER, Act.TO_HOT_WORK);
 
   private EverywhereActs() {}
 
   static Turn act(Model model, Act act) {
+    if (model.held() instanceof HotWorkHeld && act != Act.HELP) {
+      return asked(model);
+    }
     return switch (act) {
       case ROUND -> Turn.goTo(model, model.job().isPresent() ? PlaceId.ROUND : PlaceId.TRAY);
       case HELP -> Turn.goTo(model, PlaceId.HELP);
       case UNDO -> reaches(model) ? Undo.last(model) : asked(model);
       case BRING_BACK -> reaches(model) ? Undo.bringBack(model) : asked(model);
+      case TO_HOT_WORK -> Turn.goTo(model, PlaceId.HOT_WORK);
       case ANSWER -> Ringing.answer(model);
       default -> Turn.to(model);
     };

@@ -40,6 +40,7 @@ final class Places {
       case TIMERS -> new TimersPlace();
       case RECKONER -> new ReckonPlace();
       case HELP -> new HelpPlace();
+      case HOT_WORK -> new HotWorkPlace();
     };
   }
 

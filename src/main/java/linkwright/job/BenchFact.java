@@ -8,6 +8,9 @@ public sealed interface BenchFact extends Fact {
   /** The state of hot work was said, with the words it was said in. */
   record HotWorkSaid(HotWorkState state, String step, String statement) implements BenchFact {}
 
+  /** A fire watch was ended before its time; from: the heat or statement that it began with. */
+  record WatchEnded(EntryId from, String why) implements BenchFact {}
+
   /** The person's sitting ended; her timers go on. */
   record SittingEnded(String person) implements BenchFact {}
 

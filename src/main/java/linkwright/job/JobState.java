@@ -13,6 +13,8 @@ import java.util.Optional;
  * @param timers timers that run or ring
  * @param times hours at the bench
  * @param accounts weighing and prices
+ * @param flames what was said of hot work, and what was heated when
+ * @param sittings whose sitting it was last on each machine
  */
 public record JobState(
     Course course,
@@ -21,7 +23,9 @@ public record JobState(
     WireLedger wire,
     Timers timers,
     TimeSheet times,
-    Accounts accounts) {
+    Accounts accounts,
+    FlameLog flames,
+    Sittings sittings) {
 
   private static final JobState BLANK =
       new JobState(
@@ -31,7 +35,9 @@ public record JobState(
           WireLedger.EMPTY,
           Timers.NONE,
           TimeSheet.EMPTY,
-          Accounts.EMPTY);
+          Accounts.EMPTY,
+          FlameLog.NONE,
+          Sittings.NONE);
 
   /**
    * Replays a whole book. Struck entries are passed over; a strike that was struck itself does not
@@ -42,9 +48,10 @@ public record JobState(
     Strikes strikes = Strikes.in(entries);
     JobState state = BLANK;
     for (Entry entry : entries) {
-      if (!strikes.has(entry)) {
-        state = state.after(entry, order);
-      }
+      state =
+          strikes.has(entry)
+              ? state.with(state.flames.after(entry, state.course))
+              : state.after(entry, order);
     }
     return state;
   }
@@ -64,12 +71,18 @@ public record JobState(
         wireNow,
         timers.after(entry),
         times.after(entry),
-        accounts.after(fact));
+        accounts.after(fact),
+        flames.after(entry, course),
+        sittings.after(entry));
+  }
+
+  private JobState with(FlameLog said) {
+    return new JobState(course, trials, piles, wire, timers, times, accounts, said, sittings);
   }
 
   /** The same with its timers by another clock. */
   public JobState with(Timers others) {
-    return new JobState(course, trials, piles, wire, others, times, accounts);
+    return new JobState(course, trials, piles, wire, others, times, accounts, flames, sittings);
   }
 
   private Piles piles(Piles before, Fact fact) {

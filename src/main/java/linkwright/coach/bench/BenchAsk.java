@@ -23,7 +23,4 @@ public sealed interface BenchAsk {
 
   /** Whether the piece just counted is to be done again: its key was held. */
   record Repeated() implements BenchAsk {}
-
-  /** Whether torch, gas and hot work were looked to before leaving. */
-  record Away(boolean torchOut, boolean gasShut, boolean hotWorkSafe) implements BenchAsk {}
 }

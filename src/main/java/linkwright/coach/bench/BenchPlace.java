@@ -35,6 +35,9 @@ public final class BenchPlace implements Place {
   private static final Set<Act> COUNTING =
       Set.of(Act.THROUGH, Act.CUT_ONE, Act.ONWARD, Act.REDO, Act.SCRAP, Act.TAKE);
 
+  /** What the common key says before anything is heated; then nothing else counts there. */
+  private static final Set<Act> FLAME = Set.of(Act.LIT, Act.HOT_ON);
+
   @Override
   public List<Act> acts(Model model) {
     BenchHeld screen = screen(model);
@@ -43,9 +46,6 @@ public final class BenchPlace implements Place {
     }
     if (BenchGate.caution(model).isPresent()) {
       return List.of(Act.SEEN, Act.PREVIOUS_STEP, Act.NEXT_STEP);
-    }
-    if (screen.ask() instanceof BenchAsk.Away) {
-      return List.of(Act.AWAY_NOW, Act.LEAVE_QUESTION);
     }
     if (screen.ask() instanceof BenchAsk.Why) {
       return List.of(Act.NONE_OF_THEM, Act.LEAVE_QUESTION);
@@ -71,17 +71,24 @@ public final class BenchPlace implements Place {
 
   private static List<Act> actsAt(Model model, AtBench at) {
     List<Act> acts = new ArrayList<>();
-    acts.add(commonAct(model, at));
+    Act common = commonAct(model, at);
+    acts.add(common);
+    if (model.hotWork().open()) {
+      acts.add(Act.TO_HOT_WORK);
+    }
     if (at.looked() && at.ownTimer(model).isPresent()) {
       acts.add(Act.LOOKED);
     }
     if (at.counts() && !at.begins()) {
-      acts.addAll(List.of(Act.REDO, Act.SCRAP, Act.TAKE, Act.ALL));
+      acts.addAll(List.of(Act.REDO, Act.SCRAP, Act.TAKE));
+      if (!FLAME.contains(common)) {
+        acts.add(Act.ALL);
+      }
     }
     if (at.counts() && at.begins() && at.failable() > 0) {
       acts.add(Act.SCRAP);
     }
-    if (!at.step().waits().isEmpty()) {
+    if (!at.step().waits().isEmpty() && !FLAME.contains(common)) {
       acts.add(Act.WAIT);
     }
     if (at.step().part() == Part.TRIAL && !at.counts()) {
@@ -93,8 +100,13 @@ public final class BenchPlace implements Place {
     return acts;
   }
 
-  /** What the one key for the common act does here. */
+  /** What the one key for the common act does here; before it heats, it says so. */
   public static Act commonAct(Model model, AtBench at) {
+    Act act = doneHere(model, at);
+    return BenchHot.before(model, at, act).orElse(act);
+  }
+
+  private static Act doneHere(Model model, AtBench at) {
     if (BenchWait.due(model, at).isPresent()) {
       return Act.TO_DUE;
     }
@@ -151,7 +163,8 @@ public final class BenchPlace implements Place {
     }
     AtBench at = found.get();
     return switch (act) {
-      case SEEN, BACK_AT_BENCH, AWAY_NOW, NONE_OF_THEM -> seen(model, screen);
+      case LIT, HOT_ON -> BenchHot.said(model, at, act);
+      case SEEN, BACK_AT_BENCH, NONE_OF_THEM -> seen(model, screen);
       case LEAVE_QUESTION -> Turn.to(model.with(BenchScreens.plain(screen)));
       case HELD_REDO -> HeldKey.redo(model, at);
       case WAIT, WAIT_FIRST -> BenchWait.start(model, at);
@@ -168,8 +181,7 @@ public final class BenchPlace implements Place {
       case NEXT_STEP -> BenchGate.step(model, at, 1);
       case PREVIOUS_STEP -> BenchGate.step(model, at, -1);
       case MORE -> Turn.to(model.with(BenchScreens.nextPart(screen)));
-      case STEP_AWAY ->
-          Turn.to(model.with(BenchScreens.asking(screen, new BenchAsk.Away(false, false, false))));
+      case STEP_AWAY -> stepAway(model, screen);
       case UNDO -> Undo.last(model.with(BenchScreens.plain(screen)));
       case BRING_BACK -> Undo.bringBack(model.with(BenchScreens.plain(screen)));
       case ANSWER -> Ringing.answer(model);
@@ -215,9 +227,6 @@ public final class BenchPlace implements Place {
     if (screen.ask() instanceof BenchAsk.Why why) {
       return BenchFault.answer(model, why, key);
     }
-    if (screen.ask() instanceof BenchAsk.Away away) {
-      return Turn.to(model.with(BenchScreens.asking(screen, toggled(away, key))));
-    }
     if (key.is(Key.Kind.BACKSPACE) && !screen.digits().isEmpty()) {
       String fewer = screen.digits().substring(0, screen.digits().length() - 1);
       return Turn.to(model.with(BenchScreens.digits(screen, fewer)));
@@ -238,7 +247,7 @@ public final class BenchPlace implements Place {
   /** Comes to the bench: a sitting begins, and the step that was open is open again. */
   @Override
   public Turn enter(Model model) {
-    Model there = model.with(BenchHeld.PLAIN);
+    Model there = BenchWait.toward(model.with(BenchHeld.PLAIN));
     if (AtBench.of(there).isEmpty()) {
       return Turn.to(noRoutine(there));
     }
@@ -246,7 +255,7 @@ public final class BenchPlace implements Place {
       return Turn.to(there);
     }
     return away(model) && !closed(model)
-        ? Turn.keep(there, new Fact.SittingStarted())
+        ? Turn.keep(there, new Fact.SittingStarted(model.person()))
         : BenchGate.settle(there);
   }
 
@@ -261,11 +270,6 @@ public final class BenchPlace implements Place {
   }
 
   private static Turn seen(Model model, BenchHeld screen) {
-    if (screen.ask() instanceof BenchAsk.Away away) {
-      return Turn.keep(
-          model.with(BenchScreens.plain(screen)),
-          new Fact.SteppedAway(away.torchOut(), away.gasShut(), away.hotWorkSafe()));
-    }
     if (screen.ask() instanceof BenchAsk.Why) {
       return Turn.to(model.with(BenchScreens.plain(screen)).told("Nothing was counted."));
     }
@@ -274,7 +278,7 @@ public final class BenchPlace implements Place {
           model.trouble("This job is closed. Open it again where it was weighed in (esc, i, g)."));
     }
     if (away(model)) {
-      return Turn.keep(model, new Fact.SittingStarted());
+      return Turn.keep(model, new Fact.SittingStarted(model.person()));
     }
     Optional<Caution> card = BenchGate.caution(model);
     return card.map(seen -> seen(model, screen, seen)).orElseGet(() -> BenchGate.settle(model));
@@ -287,13 +291,12 @@ public final class BenchPlace implements Place {
         : Turn.keep(model.with(BenchScreens.firstPage(screen)), new Fact.CautionSeen(card.id()));
   }
 
-  private static BenchAsk.Away toggled(BenchAsk.Away away, Key key) {
-    return switch (key.text()) {
-      case "1" -> new BenchAsk.Away(!away.torchOut(), away.gasShut(), away.hotWorkSafe());
-      case "2" -> new BenchAsk.Away(away.torchOut(), !away.gasShut(), away.hotWorkSafe());
-      case "3" -> new BenchAsk.Away(away.torchOut(), away.gasShut(), !away.hotWorkSafe());
-      default -> away;
-    };
+  /** What was asked of the flames before is entered with it. */
+  private static Turn stepAway(Model model, BenchHeld screen) {
+    boolean out = model.hotWork().lit().isEmpty();
+    return Turn.keep(
+        model.with(BenchScreens.plain(screen)),
+        new Fact.SteppedAway(out, out, !model.hotWork().open()));
   }
 
   /** Whether the bench was left, told or by a long silence, or no sitting was begun yet. */

@@ -38,6 +38,20 @@ final class BenchWait {
         .findFirst();
   }
 
+  /** On the way to a wait that is over: its step is about to open. */
+  static Model toward(Model model) {
+    boolean here =
+        model.bench().toward().equals(model.job().map(OpenJob::slug))
+            && model.bench().toward().isPresent();
+    if (!here) {
+      return model;
+    }
+    Optional<Step> step = AtBench.of(model).flatMap(at -> due(model, at));
+    return model
+        .toward(Optional.empty())
+        .with(BenchScreens.opening(BenchPlace.screen(model), step.map(Step::id)));
+  }
+
   static Turn toDue(Model model, AtBench at) {
     return due(model, at)
         .map(step -> BenchGate.open(model.told("Its wait is over: “" + step.title() + "”."), step))

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
@@ -86,12 +85,7 @@ public record OpenJob(
   }
 
   /** The same with its timers by the steady clock; those that ran before go on as they did. */
-  public OpenJob steadied(Optional<OpenJob> before, Instant now, Instant steady) {
-    Timers ran =
-        before
-            .filter(job -> job.slug().equals(slug))
-            .map(job -> job.state().timers())
-            .orElse(Timers.NONE);
+  public OpenJob steadied(Timers ran, Instant now, Instant steady) {
     return new OpenJob(
         slug,
         device,

@@ -18,7 +18,8 @@ public enum PlaceId {
   CAUTIONS(Act.TO_CAUTIONS),
   TIMERS(Act.TO_TIMERS),
   RECKONER(Act.TO_RECKONER),
-  HELP(Act.HELP);
+  HELP(Act.HELP),
+  HOT_WORK(Act.TO_HOT_WORK);
 
   private final Act act;
 
