@@ -23,6 +23,7 @@ import linkwright.routine.Routine;
  * @param routines routines by id
  * @param cautions cautions by id
  * @param problems all that is wrong in any of the files, located
+ * @param bench the maker's own bench, with what is wrong in its file
  */
 public record Library(
     Reference reference,
@@ -30,7 +31,8 @@ public record Library(
     Map<String, Pattern> patterns,
     Map<String, Routine> routines,
     Map<String, Caution> cautions,
-    List<Problem> problems) {
+    List<Problem> problems,
+    BenchFile bench) {
   /** Copies the collections. */
   public Library {
     limits = List.copyOf(limits);
@@ -42,7 +44,7 @@ public record Library(
 
   /** Reads the shipped data and those in the user's folder. */
   public static Library load(Home home) {
-    return reading(home).library();
+    return reading(home).library(BenchFile.load(home));
   }
 
   /** Everything read, so that more can be laid over it. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import linkwright.bench.OwnBench;
 import linkwright.quantity.Problem;
 import linkwright.reference.Reference;
 import linkwright.routine.Caution;
@@ -60,6 +61,11 @@ final class LibraryReading {
 
   /** Checks what can only be checked now that all is read, and hands everything over. */
   Library library() {
+    return library(new BenchFile(OwnBench.NONE, List.of()));
+  }
+
+  /** The same with the maker's own bench. */
+  Library library(BenchFile bench) {
     for (Shelf.Kept<Caution> kept : shelves.cautions().all()) {
       CautionChecks.check(kept.value()).forEach(finding -> RoutineYaml.tell(kept.from(), finding));
     }
@@ -82,7 +88,8 @@ final class LibraryReading {
         byId(shelves.patterns()),
         byId(shelves.routines()),
         byId(shelves.cautions()),
-        problems);
+        problems,
+        bench);
   }
 
   private static <T> Map<String, T> byId(Shelf<T> shelf) {

@@ -5,6 +5,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import linkwright.coach.Coach;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Model;
@@ -27,7 +28,10 @@ public final class Start {
         new ArrayList<>(library.patterns().values()),
         new ArrayList<>(library.routines().values()),
         new ArrayList<>(library.cautions().values()),
-        library.problems().stream().map(Problem::sentence).toList());
+        Stream.concat(library.problems().stream(), library.bench().problems().stream())
+            .map(Problem::sentence)
+            .toList(),
+        library.bench().bench());
   }
 
   /**

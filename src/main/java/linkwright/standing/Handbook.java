@@ -3,6 +3,7 @@ package linkwright.standing;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import linkwright.bench.OwnBench;
 import linkwright.job.StagesByKind;
 import linkwright.link.Pattern;
 import linkwright.reference.Reference;
@@ -17,13 +18,25 @@ import linkwright.routine.Routine;
  * @param routines routines
  * @param cautions cautions
  * @param told what was wrong with files that could not be used, a sentence each
+ * @param own the maker's own bench
  */
 public record Handbook(
     Reference reference,
     List<Pattern> patterns,
     List<Routine> routines,
     List<Caution> cautions,
-    List<String> told) {
+    List<String> told,
+    OwnBench own) {
+  /** At a bench that nobody described. */
+  public Handbook(
+      Reference reference,
+      List<Pattern> patterns,
+      List<Routine> routines,
+      List<Caution> cautions,
+      List<String> told) {
+    this(reference, patterns, routines, cautions, told, OwnBench.NONE);
+  }
+
   public Handbook {
     patterns = List.copyOf(patterns);
     routines = List.copyOf(routines);
