@@ -16,6 +16,7 @@ public final class Commands {
     Root root = new Root(here);
     CommandLine line = new CommandLine(root);
     line.addSubcommand(new PlanCommand(root));
+    line.addSubcommand(new AgainCommand(root));
     line.addSubcommand(new WalkCommand(root));
     line.addSubcommand(new CheckCommand(root));
     line.addSubcommand(new NewRoutineCommand(root));

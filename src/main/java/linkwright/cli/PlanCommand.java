@@ -52,6 +52,12 @@ final class PlanCommand implements Callable<Integer> {
       description = "text (for reading) or yaml (for scripts); text.")
   private String form = "text";
 
+  @Option(
+      names = "--into",
+      paramLabel = "NEW",
+      description = "Writes the plan as it was typed into a plan file that is not there yet.")
+  private Optional<String> into = Optional.empty();
+
   PlanCommand(Root root) {
     this.root = root;
   }
@@ -95,6 +101,13 @@ final class PlanCommand implements Callable<Integer> {
       return Exit.PROBLEMS;
     }
     Standing standing = planned.get().standing();
+    Optional<String> unwritten =
+        into.flatMap(
+            file ->
+                Root.path(file).flatMap(to -> PlanFile.write(to, planned.get().wish())).problem());
+    if (unwritten.isPresent()) {
+      return root.wrong(unwritten.get());
+    }
     if (standing.counted().plan().isEmpty()) {
       here.err().say(path + ": " + why(standing));
       return Exit.PROBLEMS;

@@ -35,7 +35,10 @@ final class LookRound {
   /** A job was opened: at the wait that she came for, else where its work is. */
   static Turn opened(Model before, Model next, OpenJob job) {
     boolean toWait = before.bench().toward().filter(job.slug()::equals).isPresent();
-    PlaceId place = toWait ? DueWaits.placeOf(next, job) : Places.firstOf(job);
+    PlaceId place =
+        toWait
+            ? DueWaits.placeOf(next, job)
+            : before.held().opensAt().orElseGet(() -> Places.firstOf(job));
     Turn there = Turn.goTo(next, place);
     if (before.held() instanceof HotWorkHeld asked && asked.then().isEmpty()) {
       // What is asked first stays in front of where the job begins.

@@ -1,5 +1,6 @@
 package linkwright.coach;
 
+import linkwright.coach.again.AgainPlace;
 import linkwright.coach.bench.BenchPlace;
 import linkwright.coach.book.BookPlace;
 import linkwright.coach.cautions.CautionsPlace;
@@ -39,6 +40,7 @@ final class Places {
       case CAUTIONS -> new CautionsPlace();
       case TIMERS -> new TimersPlace();
       case RECKONER -> new ReckonPlace();
+      case MADE_AGAIN -> new AgainPlace();
       case HELP -> new HelpPlace();
       case HOT_WORK -> new HotWorkPlace();
     };

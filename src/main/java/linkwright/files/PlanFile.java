@@ -4,8 +4,12 @@ import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -60,6 +64,56 @@ public record PlanFile(
     } catch (IOException missing) {
       throw new UncheckedIOException(missing);
     }
+  }
+
+  /**
+   * Writes a plan file that is not there yet.
+   *
+   * @param texts what was typed, by the keys of {@link WishKeys}
+   * @return its path, or a sentence that says why it was not written
+   */
+  public static Read<Path> write(Path path, Map<String, String> texts) {
+    try {
+      Files.writeString(path, text(texts), StandardOpenOption.CREATE_NEW);
+      return Read.good(path);
+    } catch (FileAlreadyExistsException there) {
+      return Read.bad(path + " is there already, and stays as it is: take another name.");
+    } catch (IOException failed) {
+      return Read.bad(DiskTrouble.writing(path, failed));
+    }
+  }
+
+  /** The text of a plan file; every value is quoted, as it was typed. */
+  static String text(Map<String, String> texts) {
+    StringBuilder text = new StringBuilder("format: 1\n");
+    String group = "";
+    for (String key : WishKeys.ALL) {
+      String value = texts.getOrDefault(key, "").strip();
+      if (value.isEmpty()) {
+        continue;
+      }
+      int dot = key.indexOf('.');
+      String at = dot < 0 ? "" : key.substring(0, dot);
+      if (!at.isEmpty() && !at.equals(group)) {
+        text.append(at).append(":\n");
+      }
+      group = at;
+      String indent = at.isEmpty() ? "" : "  ";
+      text.append(indent).append(key.substring(dot + 1)).append(": ");
+      text.append(key.equals(WishKeys.LINK_FORMERS) ? formers(value) : quoted(value)).append('\n');
+    }
+    return text.toString();
+  }
+
+  private static String formers(String value) {
+    return Arrays.stream(value.split(",", -1))
+        .map(each -> each.split("=", 2))
+        .map(pair -> quoted(pair[0].strip()) + ": " + quoted(pair[pair.length - 1].strip()))
+        .collect(Collectors.joining(", ", "{", "}"));
+  }
+
+  private static String quoted(String value) {
+    return '"' + value.replace("\\", "\\\\").replace("\"", "\\\"") + '"';
   }
 
   static PlanFile of(DataFile file, Library library) {

@@ -22,6 +22,7 @@ public record Form(Purpose purpose, String title, List<Field> fields, int at, St
   public enum Purpose {
     PLAN,
     NEW_JOB,
+    MAKE_AGAIN,
     TEST_PIECE,
     TRIAL_LENGTH,
     ADD_WIRE,

@@ -22,7 +22,11 @@ public final class EntryWords {
 
   private static String inWords(Fact fact, UnitStyle units) {
     if (fact instanceof Fact.JobOpened opened) {
-      return "job begun: " + opened.name() + ", by the routine " + opened.routine();
+      return "job begun: "
+          + opened.name()
+          + ", by the routine "
+          + opened.routine()
+          + (opened.again().isEmpty() ? "" : ", again from " + opened.again());
     }
     if (fact instanceof Fact.PlanSet plan) {
       return "plan set: " + joined(plan.wish());

@@ -16,6 +16,11 @@ public interface Held {
     return Optional.empty();
   }
 
+  /** Where a job that was opened from here begins; empty for where it always does. */
+  default Optional<PlaceId> opensAt() {
+    return Optional.empty();
+  }
+
   /** How often the reader turned on to what had no room; goes round. */
   default int turned() {
     return 0;

@@ -2,6 +2,8 @@ package linkwright.coach.kernel;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
+import linkwright.standing.ClosedChain;
 
 /**
  * A job as it lies in the tray.
@@ -12,6 +14,7 @@ import java.util.List;
  * @param waits what waits: a timer, a redo, a shortage; empty if nothing
  * @param lastEntry when its last entry was made
  * @param closed whether it is closed
+ * @param came what it came to; empty while it is not closed
  */
 public record TrayJob(
     String slug,
@@ -19,8 +22,20 @@ public record TrayJob(
     String stands,
     List<String> waits,
     Instant lastEntry,
-    boolean closed) {
+    boolean closed,
+    Optional<ClosedChain> came) {
   public TrayJob {
     waits = List.copyOf(waits);
+  }
+
+  /** A job of which nothing more is known. */
+  public TrayJob(
+      String slug,
+      String name,
+      String stands,
+      List<String> waits,
+      Instant lastEntry,
+      boolean closed) {
+    this(slug, name, stands, waits, lastEntry, closed, Optional.empty());
   }
 }

@@ -25,6 +25,7 @@ public enum Act {
   DOWN("down", "down", "down"),
   CHOOSE("choose", "open", "enter"),
   NEW_JOB("new-job", "new job", "n"),
+  MAKE_AGAIN("make-again", "make it again", "f"),
   DEMO("demo", "look at the demo", "d"),
 
   THROUGH("through", "one through", "space", "page-down", "enter"),
@@ -182,6 +183,7 @@ public enum Act {
           TO_RECKONER,
           TO_WEIGH_IN,
           TO_TRAY,
+          MAKE_AGAIN,
           SAMPLE,
           CHOOSE_TRIAL,
           STRIKE,

@@ -17,6 +17,7 @@ import linkwright.quantity.UnitStyle;
 import linkwright.routine.TradeWords;
 import linkwright.standing.Standing;
 import linkwright.standing.WireStand;
+import linkwright.standing.WireToOrder;
 
 /**
  * What a plan holds besides its first figures: the link, the ring, the wire to take, how to cut.
@@ -112,6 +113,7 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
     if (plan.rings() > 0) {
       rows.add(row("spare rings", length(plan.wireSpareRingsMm())));
     }
+    rows.add(row("to order", units.mass(WireToOrder.of(plan).massG())).remark("all of it"));
     rows.add(row("usual loss", percent(wish.usualLoss())));
     rows.add(row("chance", percent(wish.confidence()) + " that so many blanks are enough"));
     return rows;

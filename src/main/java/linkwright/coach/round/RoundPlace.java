@@ -39,6 +39,9 @@ public final class RoundPlace implements Place {
   @Override
   public List<Act> acts(Model model) {
     List<Act> acts = new ArrayList<>(PLACES);
+    if (model.job().orElseThrow().state().course().closed()) {
+      acts.add(Act.MAKE_AGAIN);
+    }
     acts.add(Act.LEAVE);
     return acts;
   }

@@ -21,6 +21,7 @@ public record TrayBook(TrayJob job, Timers timers) {
     List<String> waits = new ArrayList<>();
     timers.ringing(now).forEach(timer -> waits.add(timer.name() + " is due"));
     waits.addAll(job.waits());
-    return new TrayJob(job.slug(), job.name(), job.stands(), waits, job.lastEntry(), job.closed());
+    return new TrayJob(
+        job.slug(), job.name(), job.stands(), waits, job.lastEntry(), job.closed(), job.came());
   }
 }

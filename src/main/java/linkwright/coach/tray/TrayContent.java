@@ -22,13 +22,15 @@ final class TrayContent {
     if (model.tray().isEmpty()) {
       return Content.of(TITLE, Prose.says("No job is in the tray yet. {do:new-job} begins one."));
     }
-    List<Table.Line> lines = model.tray().stream().map(TrayContent::line).toList();
+    List<Table.Line> lines = model.tray().stream().map(job -> line(job, model)).toList();
     return Content.of(TITLE, new Table(List.of(Table.Column.words("")), lines, held.at()));
   }
 
-  private static Table.Line line(TrayJob job) {
+  private static Table.Line line(TrayJob job, Model model) {
     String waits = job.waits().isEmpty() ? "" : "waits: " + String.join(", ", job.waits());
     return new Table.Line(
-        List.of(job.name()), List.of(Prose.aside(job.stands()), Prose.stop(waits)), Emphasis.PLAIN);
+        List.of(job.name()),
+        List.of(Prose.aside(ClosedWords.stands(job, model.settings())), Prose.stop(waits)),
+        Emphasis.PLAIN);
   }
 }

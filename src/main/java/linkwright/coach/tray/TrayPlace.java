@@ -1,5 +1,6 @@
 package linkwright.coach.tray;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +12,7 @@ import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.JobWords;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
+import linkwright.coach.kernel.TrayJob;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.keys.Act;
 import linkwright.job.Fact;
@@ -33,8 +35,12 @@ public final class TrayPlace implements Place {
 
   @Override
   public List<Act> acts(Model model) {
-    return List.of(
-        Act.CHOOSE, Act.UP, Act.DOWN, Act.NEW_JOB, Act.TO_RECKONER, Act.TO_CAUTIONS, Act.LEAVE);
+    List<Act> acts = new ArrayList<>(List.of(Act.CHOOSE, Act.UP, Act.DOWN, Act.NEW_JOB));
+    if (chosen(model).filter(TrayJob::closed).isPresent()) {
+      acts.add(Act.MAKE_AGAIN);
+    }
+    acts.addAll(List.of(Act.TO_RECKONER, Act.TO_CAUTIONS, Act.LEAVE));
+    return acts;
   }
 
   @Override
@@ -49,9 +55,18 @@ public final class TrayPlace implements Place {
               : Turn.with(
                   model, new Effect.OpenBook(model.tray().get(at(model, tray.at()).at()).slug()));
       case NEW_JOB -> Turn.to(model.with(new TrayHeld(tray.at(), Optional.of(form(model)))));
+      case MAKE_AGAIN ->
+          Turn.with(
+              model.with(new TrayHeld(tray.at(), Optional.empty(), true)),
+              new Effect.OpenBook(chosen(model).orElseThrow().slug()));
       case LEAVE -> Turn.with(model, new Effect.Leave());
       default -> Turn.goTo(model, act);
     };
+  }
+
+  private static Optional<TrayJob> chosen(Model model) {
+    int at = at(model, ((TrayHeld) model.held()).at()).at();
+    return at < model.tray().size() ? Optional.of(model.tray().get(at)) : Optional.empty();
   }
 
   private static TrayHeld at(Model model, int wanted) {

@@ -8,6 +8,7 @@ import linkwright.coach.kernel.ShortageWords;
 import linkwright.coach.kernel.TrayJob;
 import linkwright.job.Entry;
 import linkwright.job.JobState;
+import linkwright.standing.ClosedChain;
 import linkwright.standing.Handbook;
 import linkwright.standing.Standing;
 import linkwright.standing.StillToDo;
@@ -35,7 +36,8 @@ public final class TrayWords {
             stands(state, standing, handbook),
             closed ? List.of() : waits(standing),
             last,
-            closed);
+            closed,
+            ClosedChain.of(entries, state, standing, handbook));
     return new TrayBook(job, state.timers());
   }
 

@@ -37,15 +37,11 @@ public final class WeighPlace implements Place {
 
   @Override
   public List<Act> acts(Model model) {
-    return List.of(
-        Act.WEIGH,
-        Act.WEIGH_OUT,
-        Act.PRICE,
-        closed(model) ? Act.REOPEN : Act.CLOSE,
-        Act.MORE,
-        Act.TO_BENCH,
-        Act.UNDO,
-        closed(model) ? Act.CLOSE : Act.REOPEN);
+    List<Act> acts = new ArrayList<>(List.of(Act.WEIGH, Act.WEIGH_OUT, Act.PRICE));
+    acts.addAll(closed(model) ? List.of(Act.REOPEN, Act.MAKE_AGAIN) : List.of(Act.CLOSE));
+    acts.addAll(List.of(Act.MORE, Act.TO_BENCH, Act.UNDO));
+    acts.add(closed(model) ? Act.CLOSE : Act.REOPEN);
+    return acts;
   }
 
   @Override

@@ -1,0 +1,150 @@
+package linkwright.cli;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import linkwright.books.BookFile;
+import linkwright.books.EntryLines;
+import linkwright.cli.console.Choices;
+import linkwright.cli.console.Exit;
+import linkwright.cli.console.Surroundings;
+import linkwright.coach.again.AgainContent;
+import linkwright.files.Home;
+import linkwright.files.Library;
+import linkwright.files.PlanFile;
+import linkwright.job.JobState;
+import linkwright.plan.WishKeys;
+import linkwright.quantity.Nearest;
+import linkwright.quantity.Read;
+import linkwright.shell.NewBook;
+import linkwright.shell.Start;
+import linkwright.standing.Handbook;
+import linkwright.standing.MadeAgain;
+import linkwright.standing.Standing;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code linkwright again JOB}: what a job comes to made again, and beginning it. */
+@Command(
+    name = "again",
+    mixinStandardHelpOptions = true,
+    description = {
+      "What a job comes to made again, from what it settled: blank, formers, link, rings, loss.",
+      "With --new NAME it is begun and lies in the tray; with --into FILE its plan is written."
+    })
+final class AgainCommand implements Callable<Integer> {
+  private final Root root;
+
+  @Parameters(paramLabel = "JOB", description = "The name of a job's book.")
+  private String job = "";
+
+  @Option(names = "--length", paramLabel = "LENGTH", description = "Another finished length.")
+  private Optional<String> length = Optional.empty();
+
+  @Option(names = "--metal", paramLabel = "METAL", description = "Another metal, by its id.")
+  private Optional<String> metal = Optional.empty();
+
+  @Option(names = "--wire", paramLabel = "SIZE", description = "Another thickness of wire.")
+  private Optional<String> wire = Optional.empty();
+
+  @Option(names = "--new", paramLabel = "NAME", description = "Begins the job of that name.")
+  private Optional<String> name = Optional.empty();
+
+  @Option(
+      names = "--into",
+      paramLabel = "FILE",
+      description = "Writes the new plan into a plan file that is not there yet.")
+  private Optional<String> into = Optional.empty();
+
+  AgainCommand(Root root) {
+    this.root = root;
+  }
+
+  @Override
+  public Integer call() {
+    Home home = root.home();
+    Path book = home.jobs().resolve(job + ".yaml");
+    if (!Files.isRegularFile(book)) {
+      List<String> slugs =
+          home.books().stream()
+              .map(path -> path.getFileName().toString().replaceFirst("\\.yaml$", ""))
+              .toList();
+      return root.wrong(
+          "There is no job \""
+              + job
+              + "\" in the tray."
+              + Nearest.of(job, slugs).map(near -> " Did you mean " + near + "?").orElse(""));
+    }
+    Read<BookFile> looked = BookFile.look(book);
+    if (looked instanceof Read.Bad<BookFile> bad) {
+      root.here().err().say(bad.sentence());
+      return Exit.PROBLEMS;
+    }
+    Library library = Library.load(home);
+    Handbook handbook = Start.handbook(library);
+    JobState earlier =
+        JobState.replay(EntryLines.entries(looked.orThrow().lines()), handbook.stages());
+    return again(earlier, handbook);
+  }
+
+  private Map<String, String> changes() {
+    Map<String, String> changes = new LinkedHashMap<>();
+    name.ifPresent(text -> changes.put(WishKeys.JOB, text));
+    length.ifPresent(text -> changes.put(WishKeys.FINISHED, text));
+    metal.ifPresent(text -> changes.put(WishKeys.METAL, text));
+    wire.ifPresent(text -> changes.put(WishKeys.WIRE, text));
+    return changes;
+  }
+
+  private int again(JobState earlier, Handbook handbook) {
+    Surroundings here = root.here();
+    MadeAgain again = MadeAgain.of(earlier, handbook, changes());
+    Standing standing = Standing.ofTyped(again.wish(), again.begun(earlier, handbook), handbook);
+    Optional<String> wrong =
+        standing.counted().troubles().values().stream()
+            .findFirst()
+            .or(() -> Optional.of(standing.counted().sentence()).filter(said -> !said.isEmpty()));
+    if (wrong.isPresent()) {
+      return root.wrong(wrong.get());
+    }
+    Choices choices = Choices.load(root.home());
+    here.err().sayAll(Located.all(choices.problems()));
+    here.out()
+        .sayAll(
+            PlanText.of(
+                again.wish().getOrDefault(WishKeys.JOB, earlier.course().name()),
+                new AgainContent(choices.user().units(), earlier.accounts()).of(again, standing)));
+    int written = into.map(file -> write(file, again.wish())).orElse(Exit.GOOD);
+    return name.isPresent() && written == Exit.GOOD ? begin(again, earlier, handbook) : written;
+  }
+
+  private int write(String file, Map<String, String> wish) {
+    Read<Path> written = Root.path(file).flatMap(path -> PlanFile.write(path, wish));
+    return written.problem().map(root::wrong).orElse(Exit.GOOD);
+  }
+
+  private int begin(MadeAgain again, JobState earlier, Handbook handbook) {
+    Surroundings here = root.here();
+    String device = Choices.load(root.home()).device(here, root.home());
+    Read<String> begun =
+        NewBook.begin(
+            root.home(),
+            device,
+            here.clock(),
+            name.orElseThrow(),
+            again.facts(job, earlier),
+            handbook);
+    if (begun instanceof Read.Bad<String> bad) {
+      here.err().say(bad.sentence());
+      return Exit.PROBLEMS;
+    }
+    here.out().say("");
+    here.out().say("Begun: " + begun.orThrow() + ".");
+    return Exit.GOOD;
+  }
+}

@@ -1,0 +1,238 @@
+package linkwright.standing;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import linkwright.job.Entry;
+import linkwright.job.Fact;
+import linkwright.job.JobState;
+import linkwright.job.Sourced;
+import linkwright.plan.Plan;
+import linkwright.plan.SettledLink;
+import linkwright.plan.Source;
+import linkwright.plan.WishKeys;
+import linkwright.plan.WishedRing;
+import linkwright.routine.PieceKind;
+import linkwright.routine.Routine;
+
+/**
+ * A job made again: a new wish from what the earlier one settled. What may differ (name, length,
+ * metal, thickness) is taken from what is typed; in another metal or wire the link has to be found
+ * anew, for it springs otherwise, and only its look, its formers and its rings carry over.
+ *
+ * @param wish the new job's wish
+ * @param settled key of the wish → what the earlier job showed, where that is taken
+ * @param carries what carries over, in sentences
+ * @param anew what is to be tried anew, in sentences; none where metal and wire stay
+ * @param earlier what the earlier job came to; empty where it makes no chain
+ */
+public record MadeAgain(
+    Map<String, String> wish,
+    Map<String, Sourced> settled,
+    List<String> carries,
+    List<String> anew,
+    Optional<Closing> earlier) {
+  /** What may differ from the earlier job, by its keys; an empty text leaves it as it was. */
+  public static final List<String> ASKED =
+      List.of(WishKeys.JOB, WishKeys.FINISHED, WishKeys.METAL, WishKeys.WIRE);
+
+  public MadeAgain {
+    wish = Collections.unmodifiableMap(new LinkedHashMap<>(wish));
+    settled = Collections.unmodifiableMap(new LinkedHashMap<>(settled));
+    carries = List.copyOf(carries);
+    anew = List.copyOf(anew);
+  }
+
+  /**
+   * What is made again.
+   *
+   * @param state the earlier job
+   * @param changes what is to differ, by the keys of {@link #ASKED}
+   */
+  public static MadeAgain of(JobState state, Handbook handbook, Map<String, String> changes) {
+    Standing standing = Standing.of(state, handbook);
+    Map<String, String> wish = new LinkedHashMap<>(state.course().wish());
+    wish.remove(WishKeys.STOCK);
+    wish.remove(WishKeys.RING_STOCK);
+    changes.forEach(
+        (key, text) -> {
+          if (!text.isBlank()) {
+            wish.put(key, text.strip());
+          }
+        });
+    Making making = new Making(wish);
+    Optional<Plan> plan = standing.counted().plan();
+    plan.ifPresent(settledPlan -> making.chain(settledPlan, standing, state, handbook, changes));
+    Optional<Routine> routine = handbook.routine(state.course().routine());
+    return new MadeAgain(
+        wish,
+        making.settled,
+        making.carries,
+        making.anew,
+        plan.map(known -> Closing.of(state, known, routine)));
+  }
+
+  /** The entries that begin the new job. */
+  public List<Fact> facts(String slug, JobState earlier) {
+    return List.of(
+        new Fact.JobOpened(
+            wish.getOrDefault(WishKeys.JOB, earlier.course().name()),
+            earlier.course().routine(),
+            slug),
+        new Fact.PlanSet(wish, settled));
+  }
+
+  /** The new job as it stands before anything was done. */
+  public JobState begun(JobState earlier, Handbook handbook) {
+    List<Entry> book = new ArrayList<>();
+    facts("", earlier)
+        .forEach(fact -> book.add(new Entry(book.size() + 1, Instant.EPOCH, "plan", fact)));
+    return JobState.replay(book, handbook.stages());
+  }
+
+  /** Gathers what carries over. */
+  private static final class Making {
+    private final Map<String, String> wish;
+    private final Map<String, Sourced> settled = new LinkedHashMap<>();
+    private final List<String> carries = new ArrayList<>();
+    private final List<String> anew = new ArrayList<>();
+
+    Making(Map<String, String> wish) {
+      this.wish = wish;
+    }
+
+    void chain(
+        Plan plan,
+        Standing standing,
+        JobState state,
+        Handbook handbook,
+        Map<String, String> changes) {
+      rings(plan);
+      loss(standing, state);
+      CountedPlan typed = CountedPlan.ofTyped(wish, state, handbook);
+      boolean other =
+          typed
+              .wish()
+              .map(
+                  now ->
+                      !now.metal().id().equals(plan.wish().metal().id())
+                          || Math.abs(now.wireMm() - plan.wish().wireMm()) >= 0.0005)
+              .orElse(false);
+      if (other) {
+        look(plan.link());
+        anew(plan, changes);
+      } else {
+        link(plan.link());
+      }
+    }
+
+    private void link(SettledLink link) {
+      if (link.blankMm() > 0) {
+        take(WishKeys.LINK_BLANK, mm(link.blankMm()));
+        carries.add("Blanks of " + mm(link.blankMm()) + ", as they were cut.");
+      }
+      formers(link);
+      if (link.insideFrom() == Source.MEASURED || link.insideFrom() == Source.HERS) {
+        take(WishKeys.LINK_INSIDE, mm(link.insideMm()));
+        carries.add("Each link adds " + mm(link.insideMm()) + ", as measured.");
+      }
+      size(link);
+    }
+
+    private void look(SettledLink link) {
+      wish.remove(WishKeys.LINK_BLANK);
+      wish.remove(WishKeys.LINK_INSIDE);
+      formers(link);
+      size(link);
+      if (wish.containsKey(WishKeys.LINK_LENGTH)) {
+        carries.add("The look: links of the same outside size.");
+      }
+    }
+
+    private void anew(Plan plan, Map<String, String> changes) {
+      boolean metal = !changes.getOrDefault(WishKeys.METAL, "").isBlank();
+      anew.add(
+          (metal ? "This metal springs otherwise" : "This wire springs otherwise")
+              + ": the blank, "
+              + (plan.link().blankMm() > 0 ? mm(plan.link().blankMm()) + " before, " : "")
+              + "is reckoned anew; make a test piece before the run.");
+      anew.add("What a link adds to the chain: hang a trial length again.");
+      anew.add(
+          metal
+              ? "Solder, heat and pickle are this metal's own; so may be losses and hours."
+              : "Losses and hours were those of the other wire.");
+    }
+
+    private void formers(SettledLink link) {
+      if (!link.formersMm().isEmpty()) {
+        String over =
+            link.formersMm().entrySet().stream()
+                .map(each -> each.getKey() + "=" + mm(each.getValue()))
+                .collect(Collectors.joining(", "));
+        take(WishKeys.LINK_FORMERS, over);
+        carries.add("Formers: " + over.replace("=", " ") + ".");
+      }
+    }
+
+    private void size(SettledLink link) {
+      if (link.lengthMm().isPresent() && link.widthMm().isPresent()) {
+        take(WishKeys.LINK_LENGTH, mm(link.lengthMm().getAsDouble()));
+        take(WishKeys.LINK_WIDTH, mm(link.widthMm().getAsDouble()));
+      }
+    }
+
+    private void rings(Plan plan) {
+      plan.wish().ring().ifPresent(this::ring);
+    }
+
+    private void ring(WishedRing ring) {
+      take(WishKeys.RING_INSIDE, mm(ring.insideMm()));
+      ring.ovalInsideMm().ifPresent(oval -> take(WishKeys.RING_OVAL, mm(oval)));
+      carries.add(
+          "Rings of "
+              + mm(ring.insideMm())
+              + " inside"
+              + oval(ring.ovalInsideMm())
+              + ", as they were chosen.");
+    }
+
+    private static String oval(OptionalDouble oval) {
+      return oval.isPresent() ? ", squeezed to " + mm(oval.getAsDouble()) : "";
+    }
+
+    /** The loss believed after the run, where one was made. */
+    private void loss(Standing standing, JobState state) {
+      StillToDo links = standing.left().get(PieceKind.LINK.id());
+      int scrapped = state.piles().of(PieceKind.LINK.id()).scrapped();
+      if (links != null && links.good() + scrapped > 0) {
+        String share = number(100 * links.lossShare(), 1) + " %";
+        take(WishKeys.USUAL_LOSS, share);
+        carries.add("A loss of " + share + ", as it was.");
+      }
+    }
+
+    private void take(String key, String text) {
+      wish.put(key, text);
+      settled.put(key, new Sourced(text, Sourced.Source.HANDS));
+    }
+  }
+
+  private static String mm(double mm) {
+    return number(mm, 2) + " mm";
+  }
+
+  private static String number(double value, int decimals) {
+    return BigDecimal.valueOf(value)
+        .setScale(decimals, RoundingMode.HALF_UP)
+        .stripTrailingZeros()
+        .toPlainString();
+  }
+}

@@ -1,0 +1,65 @@
+package linkwright.coach;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import linkwright.coach.kernel.Effect;
+import linkwright.coach.kernel.Message;
+import linkwright.coach.kernel.PlaceId;
+import linkwright.coach.kernel.TrayJob;
+import linkwright.job.Fact;
+import linkwright.plan.WishKeys;
+import org.junit.jupiter.api.Test;
+
+class MadeAgainPlaceTest {
+  private static Apprentice closedJob() {
+    return Apprentice.withAJob(Map.of())
+        .enter(new Fact.JobClosed("Longer tails."))
+        .opens(List.of());
+  }
+
+  @Test
+  void one_key_on_a_closed_job_and_one_to_begin_it() {
+    Apprentice bench = closedJob().press("f");
+    assertThat(bench.model().held().place()).isEqualTo(PlaceId.MADE_AGAIN);
+    assertThat(bench.shown()).contains("Gate chain, again", "to take");
+    bench.press("ctrl-k");
+    Effect.BeginJob begun =
+        bench.asked().stream()
+            .filter(Effect.BeginJob.class::isInstance)
+            .map(Effect.BeginJob.class::cast)
+            .findFirst()
+            .orElseThrow();
+    assertThat(begun.facts().get(0))
+        .isEqualTo(new Fact.JobOpened("Gate chain, again", "scroll-and-ring", "gate-chain"));
+    assertThat(begun.facts().get(1))
+        .isInstanceOfSatisfying(
+            Fact.PlanSet.class,
+            plan -> assertThat(plan.wish()).containsEntry(WishKeys.LINK_BLANK, "42 mm"));
+  }
+
+  @Test
+  void a_job_that_is_open_still_is_not_made_again() {
+    Apprentice bench = Apprentice.withAJob(Map.of()).press("f");
+    assertThat(bench.model().held().place()).isEqualTo(PlaceId.ROUND);
+  }
+
+  @Test
+  void in_the_tray_the_same_key_opens_it_and_leads_there() {
+    Apprentice bench = closedJob().press("a");
+    TrayJob closed =
+        new TrayJob("gate-chain", "Gate chain", "closed", List.of(), Apprentice.BEGIN, true);
+    bench.take(new Message.TrayRead(List.of(closed))).press("f");
+    assertThat(bench.asked()).contains(new Effect.OpenBook("gate-chain"));
+    bench.opens(List.of());
+    assertThat(bench.model().held().place()).isEqualTo(PlaceId.MADE_AGAIN);
+  }
+
+  @Test
+  void a_wire_that_cannot_be_read_is_told_beside_it_and_nothing_begins() {
+    Apprentice bench = closedJob().press("f", "down", "down", "down").type("x").press("ctrl-k");
+    assertThat(bench.asked()).noneMatch(Effect.BeginJob.class::isInstance);
+    assertThat(bench.model().held().form().orElseThrow().hasTrouble()).isTrue();
+  }
+}

@@ -1,0 +1,112 @@
+package linkwright.standing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import linkwright.files.PlanFiles;
+import linkwright.job.EntryId;
+import linkwright.job.Fact;
+import linkwright.job.JobState;
+import linkwright.plan.Plan;
+import linkwright.plan.WishKeys;
+import linkwright.plan.Wishes;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Test;
+
+class MadeAgainTest {
+  private static final Handbook HANDBOOK = JobBook.HANDBOOK;
+
+  /** Wished by a link of 14 mm; settled on a sample of 38.1 mm and a trial of three links. */
+  private static JobBook earlier() {
+    JobBook book =
+        JobBook.scroll(
+            Wishes.common()
+                .without(WishKeys.LINK_BLANK)
+                .with(WishKeys.LINK_LENGTH, "14 mm")
+                .with(WishKeys.LINK_WIDTH, "5.2 mm")
+                .with(WishKeys.STOCK, "2 m")
+                .texts());
+    EntryId piece =
+        book.enter(
+            new Fact.TestPieceTried(
+                0.9,
+                38.1,
+                Map.of("tip", 1.2),
+                OptionalDouble.of(14.2),
+                OptionalDouble.of(5.3),
+                OptionalDouble.empty(),
+                List.of("right"),
+                ""));
+    book.enter(new Fact.SampleChosen(piece, true));
+    EntryId trial =
+        book.enter(new Fact.TrialMeasured(3, 4, 2.5, OptionalDouble.of(2), 49.3, 0, ""));
+    book.enter(new Fact.TrialChosen(trial));
+    book.enter(new Fact.JobClosed("As it was."));
+    return book;
+  }
+
+  private static Plan again(JobState state, Map<String, String> changes) {
+    MadeAgain again = MadeAgain.of(state, HANDBOOK, changes);
+    return Standing.of(again.begun(state, HANDBOOK), HANDBOOK).counted().plan().orElseThrow();
+  }
+
+  @Test
+  void the_second_chain_is_the_first_one_as_it_was_settled() {
+    Plan first = earlier().standing().counted().plan().orElseThrow();
+    Plan second = again(earlier().state(), Map.of(WishKeys.JOB, "Another"));
+    assertThat(second.links()).isEqualTo(first.links());
+    assertThat(second.rings()).isEqualTo(first.rings());
+    assertThat(second.linkBlankMm()).isEqualTo(38.1);
+    assertThat(second.linkInsideMm()).isCloseTo(first.linkInsideMm(), Offset.offset(0.005));
+    assertThat(second.lengthMm()).isCloseTo(first.lengthMm(), Offset.offset(0.3));
+    assertThat(second.wish().ring()).isEqualTo(first.wish().ring());
+    assertThat(second.wish().stockMm()).as("wire is asked anew").isEmpty();
+  }
+
+  @Test
+  void another_length_is_counted_with_the_same_link() {
+    Plan longer =
+        again(earlier().state(), Map.of(WishKeys.JOB, "Longer", WishKeys.FINISHED, "60 cm"));
+    Plan first = earlier().standing().counted().plan().orElseThrow();
+    assertThat(longer.links()).isGreaterThan(first.links());
+    assertThat(longer.linkBlankMm()).isEqualTo(38.1);
+  }
+
+  @Test
+  void in_another_metal_the_look_stays_and_the_blank_is_found_anew() {
+    MadeAgain gold =
+        MadeAgain.of(earlier().state(), HANDBOOK, Map.of(WishKeys.METAL, "gold-14k-yellow"));
+    assertThat(gold.wish()).doesNotContainKeys(WishKeys.LINK_BLANK, WishKeys.LINK_INSIDE);
+    assertThat(gold.wish()).containsEntry(WishKeys.LINK_LENGTH, "14.2 mm");
+    assertThat(gold.anew()).hasSize(3);
+    assertThat(gold.carries()).anyMatch(each -> each.contains("same outside size"));
+  }
+
+  @Test
+  void wire_to_order_weighs_as_its_metal_does_kerf_tail_and_spares_included() {
+    Plan plan = Wishes.common().with(WishKeys.KERF, "0.3 mm").plan();
+    WireToOrder order = WireToOrder.of(plan);
+    assertThat(order.linksMm()).isCloseTo(plan.wireTotalMm(), Offset.offset(1e-9));
+    double sterling = Math.PI * 0.9 * 0.9 / 4 * plan.wireTotalMm() / 1000 * 10.36;
+    assertThat(order.massG()).isCloseTo(sterling, Offset.offset(0.02));
+  }
+
+  @Test
+  void a_loss_that_was_had_is_taken_in_place_of_the_usual_one() {
+    JobBook book = earlier();
+    book.enter(new Fact.PiecesTaken(Map.of("link", 20), "cut", false));
+    book.enter(new Fact.WireCut("link", 20, 38.1));
+    book.enter(new Fact.PiecesScrapped("link", 6, "annealed", false, "melted"));
+    MadeAgain again = MadeAgain.of(book.state(), HANDBOOK, Map.of());
+    double loss = book.standing().left().get("link").lossShare();
+    assertThat(again.wish().get(WishKeys.USUAL_LOSS)).startsWith("" + (int) (100 * loss));
+  }
+
+  @Test
+  void a_plan_written_to_a_file_is_read_as_it_was_typed() {
+    Map<String, String> wish = MadeAgain.of(earlier().state(), HANDBOOK, Map.of()).wish();
+    assertThat(PlanFiles.readBack(wish)).containsExactlyInAnyOrderEntriesOf(wish);
+  }
+}
