@@ -23,6 +23,11 @@ record HotWorkHeld(Held from, Optional<Act> then, boolean answered) implements H
   }
 
   @Override
+  public Optional<PlaceId> opensAt() {
+    return from.opensAt();
+  }
+
+  @Override
   public PlaceId place() {
     return PlaceId.HOT_WORK;
   }

@@ -8,9 +8,7 @@ import linkwright.coach.content.Content;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Question;
-import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Model;
-import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.keys.Act;
@@ -61,11 +59,7 @@ final class HotWorkPlace implements Place {
     Fact fact =
         new BenchFact.HotWorkSaid(HotWorkState.SHUT, "", HotWorkWords.statement(open));
     Model answered = model.with(held.answer());
-    boolean atHand =
-        model.job().map(OpenJob::slug).filter(word.get().book()::equals).isPresent();
-    return atHand
-        ? Turn.keep(answered, fact)
-        : Turn.with(answered, new Effect.KeepElsewhere(word.get().book(), List.of(fact)));
+    return Turn.keepIn(answered, word.get().book(), fact);
   }
 
   @Override
@@ -93,7 +87,7 @@ final class HotWorkPlace implements Place {
     parts.add(new Question(HotWorkWords.asks(model), List.of()));
     List<Acts.Choice> choices = new ArrayList<>();
     for (Act act : acts(model)) {
-      choices.add(new Acts.Choice(act, "", false, false));
+      choices.add(new Acts.Choice(act, "", act == Act.FLAMES_OUT, false));
     }
     parts.add(new Acts(choices));
     open.lit().or(open::hot).ifPresent(word -> parts.add(Prose.aside(HotWorkWords.who(word))));

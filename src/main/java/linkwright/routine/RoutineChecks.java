@@ -17,6 +17,7 @@ public final class RoutineChecks {
           StageOrder::ringsAreOvalledAfterJoining,
           StageOrder::whatIsFusedIsNotSoldered,
           HeatAndPickle::pickleAndRinseFollowEveryHeating,
+          FlamesOut::whatBurnsGasEndsWithAWatch,
           StepMarks::aStepCountsWhatItMoves,
           StepMarks::aStageBringsItsHazard,
           CautionTies::everyHazardIsCovered,

@@ -40,7 +40,7 @@ final class BenchHot {
     }
     boolean done = model.job().orElseThrow().state().course().stepsDone().contains(at.step().id());
     boolean waited =
-        !at.step().waits().isEmpty()
+        !at.timed().isEmpty()
             && model.job().orElseThrow().state().course().waitsBegun().stream()
                 .anyMatch(wait -> wait.step().equals(at.step().id()));
     return (act == Act.TOGETHER || (act == Act.DONE && !done)) && !waited;

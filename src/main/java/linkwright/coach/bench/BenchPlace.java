@@ -9,6 +9,7 @@ import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
+import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Ringing;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.Undo;
@@ -88,7 +89,7 @@ public final class BenchPlace implements Place {
     if (at.counts() && at.begins() && at.failable() > 0) {
       acts.add(Act.SCRAP);
     }
-    if (!at.step().waits().isEmpty() && !FLAME.contains(common)) {
+    if (!at.timed().isEmpty() && !FLAME.contains(common)) {
       acts.add(Act.WAIT);
     }
     if (at.step().part() == Part.TRIAL && !at.counts()) {
@@ -139,10 +140,16 @@ public final class BenchPlace implements Place {
     if (at.waitRunning(model).isPresent()) {
       return Act.MEANWHILE;
     }
+    if (at.watches() && model.hotWork().open()) {
+      return Act.SHUT_FIRST;
+    }
     Set<String> done = model.job().orElseThrow().state().course().stepsDone();
     boolean isDone = done.contains(at.step().id());
     if (isDone && !BenchWait.over(model, at).isEmpty()) {
       return Act.WAIT_OVER;
+    }
+    if (!isDone && at.watches() && model.watch().isPresent()) {
+      return Act.MEANWHILE;
     }
     return !isDone && at.nextWait(model).isPresent() ? Act.WAIT_FIRST : Act.DONE;
   }
@@ -163,6 +170,7 @@ public final class BenchPlace implements Place {
     }
     AtBench at = found.get();
     return switch (act) {
+      case SHUT_FIRST -> Turn.goTo(model, PlaceId.HOT_WORK);
       case LIT, HOT_ON -> BenchHot.said(model, at, act);
       case SEEN, BACK_AT_BENCH, NONE_OF_THEM -> seen(model, screen);
       case LEAVE_QUESTION -> Turn.to(model.with(BenchScreens.plain(screen)));

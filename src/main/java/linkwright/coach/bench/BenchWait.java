@@ -65,7 +65,7 @@ final class BenchWait {
     if (next.isEmpty() && runs.isPresent()) {
       return Turn.to(model.told(left(runs.get(), model) + " to go: it runs already."));
     }
-    return next.or(() -> at.step().waits().stream().findFirst())
+    return next.or(() -> at.timed().stream().findFirst())
         .map(
             wait ->
                 Turn.keep(
@@ -77,7 +77,11 @@ final class BenchWait {
   /** While a wait runs, the nearest step where other work waits; with none it says so. */
   static Turn meanwhile(Model model, AtBench at) {
     String left =
-        at.waitRunning(model).map(timer -> left(timer, model)).orElse("The wait") + " to go";
+        at.waitRunning(model)
+                .or(() -> model.watch())
+                .map(timer -> left(timer, model))
+                .orElse("The wait")
+            + " to go";
     return other(model, at)
         .map(
             step -> BenchGate.open(model.told(left + ". Meanwhile: “" + step.title() + "”."), step))

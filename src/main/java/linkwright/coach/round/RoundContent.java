@@ -75,12 +75,9 @@ final class RoundContent {
               : state.accounts().weighedIn().chainG().isPresent() ? "weighed" : "not yet";
       case TO_BOOK -> job.entries().size() + " entries";
       case TO_TIMERS ->
-          state.timers().running().isEmpty()
+          model.waits().isEmpty()
               ? "none runs"
-              : state.timers().running().size()
-                  + " running, "
-                  + state.timers().ringing(model.now()).size()
-                  + " due";
+              : model.waits().size() + " running, " + model.due().size() + " due";
       case TO_WIRE -> wire(model, job);
       case TO_CAUTIONS -> state.course().cautionsSeen().size() + " seen in this sitting";
       case TO_RECKONER -> "sums on wire, rings, blanks and solder";
