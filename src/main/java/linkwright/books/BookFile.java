@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import linkwright.files.DiskTrouble;
+import linkwright.files.FailPoint;
 import linkwright.files.ProblemList;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;

@@ -15,6 +15,7 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import linkwright.files.Disk;
 import linkwright.files.DiskTrouble;
+import linkwright.files.FailPoint;
 
 /**
  * Who may write a book: a lock of the operating system on a file beside it, which goes with the
@@ -75,7 +76,9 @@ final class BookLock implements Closeable {
     FileChannel channel = null;
     try {
       channel = opening.open(beside(real, ".lock"));
+      FailPoint.reached("lock-made");
       Optional<Boolean> ofSystem = lock(channel);
+      FailPoint.reached("lock-taken");
       taken = ofSystem.isPresent();
       return taken ? Optional.of(new BookLock(real, channel, ofSystem.get())) : Optional.empty();
     } finally {

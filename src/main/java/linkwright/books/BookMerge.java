@@ -216,7 +216,7 @@ public record BookMerge(List<String> texts, List<Problem> problems, List<String>
   public Read<Path> write(Path into) {
     String text = BookText.HEADER + "\n" + String.join("\n", texts) + (texts.isEmpty() ? "" : "\n");
     try {
-      Disk.create(into, text.getBytes(StandardCharsets.UTF_8));
+      Disk.createWhole(into, text.getBytes(StandardCharsets.UTF_8));
       return Read.good(into);
     } catch (IOException trouble) {
       return Read.bad(DiskTrouble.writing(into, trouble));

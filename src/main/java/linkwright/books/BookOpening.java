@@ -18,6 +18,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import linkwright.files.Disk;
 import linkwright.files.DiskTrouble;
+import linkwright.files.FailPoint;
 import linkwright.files.ProblemList;
 import linkwright.files.Slug;
 import linkwright.quantity.Problem;
@@ -228,6 +229,7 @@ record BookOpening(
     if (scan.wholeBytes() < bytes.length) {
       byte[] tail = Arrays.copyOfRange(bytes, scan.wholeBytes(), bytes.length);
       Path aside = setAside(path, tail, now);
+      FailPoint.reached("torn-set-aside");
       writer.cutTo(scan.wholeBytes());
       problems.add(
           torn(

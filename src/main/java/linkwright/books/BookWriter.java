@@ -14,6 +14,7 @@ import java.util.Objects;
 import java.util.zip.CRC32C;
 import linkwright.files.Disk;
 import linkwright.files.DiskTrouble;
+import linkwright.files.FailPoint;
 
 /**
  * The end of a job book, where bytes are added: all of them and synced, or none. Knows how long the

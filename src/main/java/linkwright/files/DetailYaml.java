@@ -3,7 +3,6 @@ package linkwright.files;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import linkwright.quantity.Length;
 import linkwright.quantity.Read;
@@ -13,6 +12,7 @@ import linkwright.routine.PieceDetail;
 import linkwright.routine.Question;
 import linkwright.routine.RoutineDetail;
 import linkwright.routine.StepDetail;
+import linkwright.routine.Suits;
 import linkwright.routine.When;
 
 /** What routines, steps and cautions may say besides; each key may be missing. */
@@ -35,7 +35,8 @@ final class DetailYaml {
         from.optional("level", Values.word(Level::of, Level.words())),
         kinds,
         questions(from),
-        from.list("pictures", Values::id));
+        from.list("pictures", Values::id),
+        from.group("suits", "the jobs it suits").map(DetailYaml::suits));
   }
 
   static StepDetail ofStep(Fields from) {
@@ -58,11 +59,23 @@ final class DetailYaml {
 
   /** For what jobs a step or a caution is meant: for all if nothing is said. */
   static When when(Fields from) {
-    Optional<Fields> said = from.group("when", "the condition");
-    if (said.isEmpty()) {
-      return When.ALWAYS;
-    }
-    Fields when = said.get();
+    return from.group("when", "the condition")
+        .map(
+            group -> {
+              When when = conditions(group);
+              group.sound();
+              return when;
+            })
+        .orElse(When.ALWAYS);
+  }
+
+  private static Suits suits(Fields from) {
+    Suits suits = new Suits(conditions(from), from.text("otherwise"));
+    from.sound();
+    return suits;
+  }
+
+  private static When conditions(Fields when) {
     Map<String, List<String>> words = new LinkedHashMap<>();
     for (String trait : When.TRAITS) {
       List<String> any =
@@ -73,9 +86,7 @@ final class DetailYaml {
         words.put(trait, any);
       }
     }
-    When read = new When(words, mm(when, "thicker-than"), mm(when, "thinner-than"));
-    when.sound();
-    return read;
+    return new When(words, mm(when, "thicker-than"), mm(when, "thinner-than"));
   }
 
   private static OptionalDouble mm(Fields from, String key) {

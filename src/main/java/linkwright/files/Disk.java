@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -19,6 +21,24 @@ public final class Disk {
   /** Makes a file that must not exist yet; if the disk refuses, nothing of it is left. */
   public static void create(Path path, byte[] bytes) throws IOException {
     write(path, bytes, true);
+    syncFolder(path);
+  }
+
+  /**
+   * Makes a file that must not exist yet, whole or not at all: even a program that dies meanwhile
+   * leaves nothing of that name.
+   */
+  public static void createWhole(Path path, byte[] bytes) throws IOException {
+    if (Files.exists(path, LinkOption.NOFOLLOW_LINKS)) {
+      throw new FileAlreadyExistsException(path.toString());
+    }
+    Path fresh = fresh(path, bytes, true);
+    try {
+      FailPoint.reached("new-file-written");
+      Files.move(fresh, path);
+    } finally {
+      Files.deleteIfExists(fresh);
+    }
     syncFolder(path);
   }
 
@@ -56,14 +76,21 @@ public final class Disk {
   }
 
   private static void replace(Path path, byte[] bytes, boolean synced) throws IOException {
-    Path fresh = path.resolveSibling(path.getFileName() + ".new");
-    Files.deleteIfExists(fresh);
-    write(fresh, bytes, synced);
+    Path fresh = fresh(path, bytes, synced);
+    FailPoint.reached("replacement-written");
     try {
       Files.move(fresh, path, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
     } catch (AtomicMoveNotSupportedException noAtomicMove) {
       Files.move(fresh, path, StandardCopyOption.REPLACE_EXISTING);
     }
+  }
+
+  /** A file that waits beside another for its name. */
+  private static Path fresh(Path path, byte[] bytes, boolean synced) throws IOException {
+    Path fresh = path.resolveSibling(path.getFileName() + ".new");
+    Files.deleteIfExists(fresh);
+    write(fresh, bytes, synced);
+    return fresh;
   }
 
   private static void write(Path path, byte[] bytes, boolean synced) throws IOException {

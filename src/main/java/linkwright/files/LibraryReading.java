@@ -1,6 +1,7 @@
 package linkwright.files;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -70,8 +71,13 @@ final class LibraryReading {
       CautionChecks.check(kept.value()).forEach(finding -> RoutineYaml.tell(kept.from(), finding));
     }
     List<Caution> cautions = shelves.cautions().values();
+    Map<String, Set<String>> formers = new HashMap<>();
+    shelves
+        .patterns()
+        .values()
+        .forEach(pattern -> formers.put(pattern.id(), pattern.formersMm().keySet()));
     for (Shelf.Kept<Routine> kept : shelves.routines().all()) {
-      RoutineChecks.check(kept.value(), cautions, shelves.patterns().names())
+      RoutineChecks.check(kept.value(), cautions, formers)
           .forEach(finding -> RoutineYaml.tell(kept.from(), finding));
     }
     List<Problem> problems = new ArrayList<>(strays);

@@ -160,7 +160,10 @@ public record PlanFile(
     WishReading reading =
         WishReading.of(texts, library.reference(), List.copyOf(library.patterns().values()));
     reading.troubles().forEach((key, sentence) -> tell(from, groups, key, sentence));
-    Optional<ChainWish> wish = wellFormed ? reading.wish() : Optional.empty();
+    Optional<String> refused =
+        reading.wish().map(wish -> wish.metal().notPlanned()).filter(why -> !why.isEmpty());
+    refused.ifPresent(why -> from.wrongValue(WishKeys.METAL, why, ""));
+    Optional<ChainWish> wish = wellFormed && refused.isEmpty() ? reading.wish() : Optional.empty();
     return new PlanFile(wish, texts, from.problems().all());
   }
 
@@ -182,11 +185,7 @@ public record PlanFile(
 
   private static void namedClasp(Fields from, Library library, Map<String, String> texts) {
     from.optional("clasp", library.reference()::clasp)
-        .ifPresent(
-            (Clasp clasp) -> {
-              texts.put(WishKeys.CLASP_LENGTH, clasp.insideLengthMm() + " mm");
-              texts.put(WishKeys.CLASP_MASS, clasp.massG() + " g");
-            });
+        .ifPresent((Clasp clasp) -> texts.put(WishKeys.CLASP_LENGTH, clasp.id()));
   }
 
   private static void tell(Fields from, Map<String, Fields> groups, String key, String sentence) {

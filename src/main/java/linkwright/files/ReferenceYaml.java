@@ -95,7 +95,8 @@ final class ReferenceYaml {
             figure(from, "tensile-soft-mpa"),
             figure(from, "tensile-hard-mpa"),
             reduction(from),
-            from.texts("warnings"));
+            from.texts("warnings"),
+            from.textOrEmpty("not-in-new-plans"));
     softBelowHard(from, "yield", metal.yieldSoftMpa(), metal.yieldHardMpa());
     softBelowHard(from, "tensile", metal.tensileSoftMpa(), metal.tensileHardMpa());
     return from.sound() ? Optional.of(metal) : Optional.empty();

@@ -54,8 +54,4 @@ public final class Shelf<T> {
     kept.values().forEach(one -> values.add(one.value()));
     return List.copyOf(values);
   }
-
-  List<String> names() {
-    return List.copyOf(kept.keySet());
-  }
 }

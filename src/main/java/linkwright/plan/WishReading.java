@@ -12,6 +12,7 @@ import linkwright.quantity.Mass;
 import linkwright.quantity.Nearest;
 import linkwright.quantity.Read;
 import linkwright.quantity.Share;
+import linkwright.reference.Clasp;
 import linkwright.reference.Metal;
 import linkwright.reference.Reference;
 import linkwright.reference.Solder;
@@ -66,9 +67,18 @@ public record WishReading(Optional<ChainWish> wish, Map<String, String> troubles
                   Length::readSize,
                   "Give the finished length, clasp included, such as 45 cm or 18 in.")
               .map(Length::mm);
+      Optional<Clasp> named = reference.clasp(typed.text(WishKeys.CLASP_LENGTH)).found();
       double clasp =
-          typed.optional(WishKeys.CLASP_LENGTH, Length::read).map(Length::mm).orElse(0.0);
-      double claspG = typed.optional(WishKeys.CLASP_MASS, Mass::read).map(Mass::grams).orElse(0.0);
+          named
+              .map(Clasp::insideLengthMm)
+              .or(() -> typed.optional(WishKeys.CLASP_LENGTH, Length::read).map(Length::mm))
+              .orElse(0.0);
+      double claspG =
+          typed
+              .optional(WishKeys.CLASP_MASS, Mass::read)
+              .map(Mass::grams)
+              .or(() -> named.map(Clasp::massG))
+              .orElse(0.0);
       double kerf =
           typed.optional(WishKeys.KERF, Length::read).map(Length::mm).orElse(Usually.KERF_MM);
       double tail =

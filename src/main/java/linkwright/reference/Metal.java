@@ -23,6 +23,7 @@ import java.util.OptionalInt;
  * @param tensileHardMpa tensile strength hard drawn, MPa
  * @param reductionShare share of the area that may be drawn off between two anneals, 0 to 1
  * @param warnings what to mind with it
+ * @param notPlanned why no new plan is made with it; empty if one is
  */
 public record Metal(
     String id,
@@ -41,7 +42,8 @@ public record Metal(
     Figure tensileSoftMpa,
     Figure tensileHardMpa,
     Figure reductionShare,
-    List<String> warnings) {
+    List<String> warnings,
+    String notPlanned) {
   /** Copies the lists. */
   public Metal {
     alsoCalled = List.copyOf(alsoCalled);

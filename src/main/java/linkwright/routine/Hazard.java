@@ -19,7 +19,12 @@ public enum Hazard {
   DUST("dust"),
   TUMBLES("tumbles"),
   DIPS("dips"),
-  CHEMICALS("chemicals");
+  CHEMICALS("chemicals"),
+  LIGHTS("lights"),
+  MELTS("melts"),
+  POURS("pours"),
+  FILES("files"),
+  TWISTS("twists");
 
   private final String word;
 

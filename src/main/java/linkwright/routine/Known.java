@@ -12,13 +12,18 @@ import linkwright.quantity.Nearest;
  * What a routine may refer to.
  *
  * @param cautions id → caution
- * @param patterns ids of the link patterns
+ * @param formers id of a link pattern → the names of its formers
  */
-record Known(Map<String, Caution> cautions, Set<String> patterns) {
-  static Known of(Collection<Caution> cautions, Collection<String> patterns) {
+record Known(Map<String, Caution> cautions, Map<String, Set<String>> formers) {
+  static Known of(Collection<Caution> cautions, Map<String, Set<String>> formers) {
     Map<String, Caution> byId = new LinkedHashMap<>();
     cautions.forEach(caution -> byId.put(caution.id(), caution));
-    return new Known(byId, Set.copyOf(patterns));
+    return new Known(byId, Map.copyOf(formers));
+  }
+
+  /** The ids of the link patterns. */
+  Set<String> patterns() {
+    return formers.keySet();
   }
 
   /** The cautions that cover a hazard, by id. */

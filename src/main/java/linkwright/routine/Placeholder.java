@@ -48,6 +48,13 @@ final class Placeholder {
         || fixed(name, UnitStyle.METRIC).isPresent();
   }
 
+  /** The former that a name asks for; empty if it asks for none. */
+  static Optional<String> former(String name) {
+    return name.startsWith(FORMER)
+        ? Optional.of(name.substring(FORMER.length()).strip())
+        : Optional.empty();
+  }
+
   /** A fixed length in the user's units; empty if the name is not one. */
   static Optional<String> fixed(String name, UnitStyle units) {
     if (name.startsWith(WIRE)) {

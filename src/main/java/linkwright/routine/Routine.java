@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * The ordered steps for one kind of chain, clasp or wire.
@@ -69,6 +70,25 @@ public record Routine(
     pieces.forEach((kind, stages) -> ordered.put(kind, List.copyOf(stages)));
     pieces = Collections.unmodifiableMap(ordered);
     steps = List.copyOf(steps);
+  }
+
+  /** The same routine with those of its steps only. */
+  public Routine with(Predicate<Step> walked) {
+    return steps.stream().allMatch(walked)
+        ? this
+        : new Routine(
+            id,
+            title,
+            says,
+            makes,
+            plan,
+            patterns,
+            ends,
+            usualLoss,
+            usualRedo,
+            pieces,
+            steps.stream().filter(walked).toList(),
+            detail);
   }
 
   /** The stages of a kind of piece, in order; empty for a kind that this routine does not make. */

@@ -2,6 +2,8 @@ package linkwright.routine;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 
 /** All that must hold in a routine, as a list that can be read from top to bottom. */
 public final class RoutineChecks {
@@ -28,9 +30,14 @@ public final class RoutineChecks {
           DetailChecks::aLoopLeadsBack,
           DetailChecks::everyGradeIsKnown,
           DetailChecks::everyKindOfPieceIsMade,
+          WhenChecks::everyStageIsReachedInEveryJob,
+          WhenChecks::whatIsLeftOutIsNotMissed,
+          WhenChecks::everyConditionCanHold,
+          DangerWords::areDeclared,
           DetailChecks::everyQuestionHasAChoice,
           Texts::everyStepSaysWhatToDo,
-          Texts::everyPlaceholderIsKnown);
+          Texts::everyPlaceholderIsKnown,
+          Texts::everyFormerIsOfAPattern);
 
   private RoutineChecks() {}
 
@@ -39,11 +46,11 @@ public final class RoutineChecks {
    *
    * @param routine the routine
    * @param cautions all cautions that there are
-   * @param patterns the ids of all link patterns that there are
+   * @param patterns the ids of all link patterns that there are → the names of their formers
    * @return empty if the routine is sound
    */
   public static List<Finding> check(
-      Routine routine, Collection<Caution> cautions, Collection<String> patterns) {
+      Routine routine, Collection<Caution> cautions, Map<String, Set<String>> patterns) {
     Known known = Known.of(cautions, patterns);
     return ALL.stream().flatMap(check -> check.of(routine, known).stream()).toList();
   }

@@ -13,15 +13,17 @@ import java.util.Optional;
  * @param kinds kind of piece → its pattern and how many come in a repeat
  * @param questions what a student can be asked of it as a whole
  * @param pictures names of drawings that show it
+ * @param suits the jobs it is meant for; empty if for all
  */
 public record RoutineDetail(
     Optional<Level> level,
     Map<String, PieceDetail> kinds,
     List<Question> questions,
-    List<String> pictures) {
+    List<String> pictures,
+    Optional<Suits> suits) {
   /** Nothing of all that. */
   public static final RoutineDetail NONE =
-      new RoutineDetail(Optional.empty(), Map.of(), List.of(), List.of());
+      new RoutineDetail(Optional.empty(), Map.of(), List.of(), List.of(), Optional.empty());
 
   public RoutineDetail {
     kinds = Collections.unmodifiableMap(new LinkedHashMap<>(kinds));

@@ -2,6 +2,8 @@ package linkwright.routine;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.BiFunction;
 import java.util.regex.Matcher;
 import java.util.stream.Stream;
@@ -38,6 +40,33 @@ final class Texts {
                           Finding.at(step, "do", "Step " + step.id() + " " + wrong, expected),
                       text,
                       findings));
+    }
+    return findings;
+  }
+
+  /** A former that is named is one of a pattern that this routine suits. */
+  static List<Finding> everyFormerIsOfAPattern(Routine routine, Known known) {
+    Set<String> formers = new TreeSet<>();
+    Stream.concat(
+            routine.patterns().stream(),
+            routine.detail().kinds().values().stream().map(PieceDetail::pattern))
+        .forEach(pattern -> formers.addAll(known.formers().getOrDefault(pattern, Set.of())));
+    List<Finding> findings = new ArrayList<>();
+    for (Step step : routine.steps()) {
+      of(step)
+          .flatMap(text -> Placeholder.IN_TEXT.matcher(text).results())
+          .flatMap(found -> Placeholder.former(found.group(1).strip()).stream())
+          .filter(former -> !formers.contains(former))
+          .distinct()
+          .forEach(
+              former ->
+                  findings.add(
+                      Finding.at(
+                          step,
+                          "do",
+                          "Step %s speaks of {former %s}, and no pattern of this routine has it."
+                              .formatted(step.id(), former),
+                          Known.nearest(former, formers))));
     }
     return findings;
   }

@@ -14,6 +14,7 @@ import linkwright.plan.Planning;
 import linkwright.plan.WishKeys;
 import linkwright.plan.WishReading;
 import linkwright.quantity.Read;
+import linkwright.reference.Metal;
 import linkwright.routine.Ends;
 import linkwright.routine.Makes;
 import linkwright.routine.Routine;
@@ -52,6 +53,10 @@ public record CountedPlan(
 
   /** The plan of texts that are being typed, before they are kept. */
   public static CountedPlan ofTyped(Map<String, String> texts, JobState state, Handbook handbook) {
+    Optional<String> refused = notPlanned(texts, state.course().wish(), handbook);
+    if (refused.isPresent()) {
+      return troubled(Map.of(WishKeys.METAL, refused.get()));
+    }
     if (partOf(state, handbook).isPresent()) {
       return part(texts, partOf(state, handbook).get(), handbook);
     }
@@ -62,6 +67,20 @@ public record CountedPlan(
         .flatMap(routine -> ringTrouble(routine, texts))
         .ifPresent(sentence -> troubles.putIfAbsent(WishKeys.RING_INSIDE, sentence));
     return troubles.isEmpty() ? chain(reading, state, handbook) : troubled(troubles);
+  }
+
+  /** Why a metal is in no new plan; a plan that was kept with it stays open. */
+  private static Optional<String> notPlanned(
+      Map<String, String> texts, Map<String, String> kept, Handbook handbook) {
+    String metal = texts.getOrDefault(WishKeys.METAL, "").strip();
+    return metal.isEmpty() || metal.equals(kept.getOrDefault(WishKeys.METAL, ""))
+        ? Optional.empty()
+        : handbook
+            .reference()
+            .metal(metal)
+            .found()
+            .map(Metal::notPlanned)
+            .filter(why -> !why.isEmpty());
   }
 
   /** The routine of the job, if what it makes is no chain. */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import linkwright.bench.OwnBench;
+import linkwright.job.JobState;
 import linkwright.job.StagesByKind;
 import linkwright.link.Pattern;
 import linkwright.reference.Reference;
@@ -52,6 +53,12 @@ public record Handbook(
   /** The routine of that id. */
   public Optional<Routine> routine(String id) {
     return routines.stream().filter(routine -> routine.id().equals(id)).findFirst();
+  }
+
+  /** The routine of a job as it is walked there: without the steps that are not meant for it. */
+  public Optional<Routine> walked(JobState state) {
+    return routine(state.course().routine())
+        .map(routine -> JobTraits.of(state.course().wish(), reference).walked(routine));
   }
 
   /** The caution of that id. */

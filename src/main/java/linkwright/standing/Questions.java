@@ -14,6 +14,7 @@ import linkwright.plan.RingLength;
 import linkwright.plan.WishKeys;
 import linkwright.plan.WishedRing;
 import linkwright.quantity.UnitStyle;
+import linkwright.routine.Routine;
 
 /**
  * What is out of reason is asked before it is kept: field → the question. Nothing is refused by it;
@@ -48,8 +49,13 @@ public final class Questions {
   }
 
   /** What is asked of a plan before it is kept, by key of the wish. */
-  public static Map<String, String> ofPlan(Standing typed, UnitStyle units) {
+  public static Map<String, String> ofPlan(
+      Standing typed, Optional<Routine> routine, JobTraits traits, UnitStyle units) {
     Questions questions = new Questions(units);
+    routine
+        .flatMap(known -> known.detail().suits())
+        .filter(suits -> !traits.meet(suits.when()))
+        .ifPresent(suits -> questions.ask(true, WishKeys.METAL, suits.otherwise()));
     typed.counted().plan().ifPresent(questions::plan);
     return questions.asked;
   }

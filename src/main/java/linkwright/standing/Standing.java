@@ -131,7 +131,7 @@ public record Standing(
         wire.filter(WireStand::known).isPresent()
             ? OptionalDouble.of(FinishChance.of(counted.plan().orElseThrow(), left, stock))
             : OptionalDouble.empty();
-    Optional<Routine> routine = handbook.routine(state.course().routine());
+    Optional<Routine> routine = handbook.walked(state);
     Redos redos = Redos.of(routine, state, left);
     return new Standing(
         counted,

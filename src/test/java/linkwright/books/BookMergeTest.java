@@ -1,6 +1,7 @@
 package linkwright.books;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -160,6 +161,7 @@ class BookMergeTest {
 
   @Test
   void a_merge_by_git_with_union_leaves_a_book_in_which_check_finds_nothing() throws Exception {
+    assumeTrue(hasGit(), "there is no git on this machine");
     Path home = Files.createDirectories(folder.resolve("repository"));
     Path jobs = Files.createDirectories(home.resolve("jobs"));
     Files.writeString(home.resolve(".gitattributes"), "jobs/*.yaml merge=union\n");
@@ -181,6 +183,14 @@ class BookMergeTest {
     git(home, "merge", "-q", "-m", "both", "laptop");
     assertThat(BookFile.look(path).orThrow().lines()).hasSize(13);
     assertThat(Checking.check(new Home(home), List.of(), BookChecks::of)).isEmpty();
+  }
+
+  private static boolean hasGit() throws InterruptedException {
+    try {
+      return new ProcessBuilder("git", "--version").start().waitFor() == 0;
+    } catch (IOException none) {
+      return false;
+    }
   }
 
   private static void add(Path path, String device, int count) throws IOException {

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import linkwright.files.FailPoint;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
 import org.junit.jupiter.api.Test;

@@ -11,6 +11,7 @@ import linkwright.coach.bench.BenchHeld;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Settings;
 import linkwright.coach.keys.KeyMap;
+import linkwright.job.Entry;
 import linkwright.job.EntryId;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
@@ -35,12 +36,12 @@ class BenchTest {
   @Nested
   class Cautions {
     @Test
-    void each_caution_of_a_step_is_seen_before_it_opens() {
+    void each_caution_of_a_step_is_seen_before_anything_is_done_there() {
       List<String> cards = bench.at().step().cautions();
       for (String card : cards) {
         assertThat(bench.caution()).map(Caution::id).contains(card);
-        assertThat(bench.entered(Fact.StepOpened.class)).isEmpty();
         bench.press("space");
+        assertThat(bench.entered(Fact.StepDone.class)).isEmpty();
       }
       assertThat(bench.caution()).isEmpty();
       assertThat(bench.entered(Fact.CautionSeen.class))
@@ -50,9 +51,11 @@ class BenchTest {
     }
 
     @Test
-    void while_one_is_up_no_key_counts_opens_the_step_or_goes_past_it() {
-      bench.press("a", "r", "s", "t", "n", "right", "1", "w");
-      assertThat(bench.entered(Fact.StepOpened.class)).isEmpty();
+    void while_one_is_up_no_key_counts_or_takes_it_for_seen() {
+      List<Entry> before = bench.entries();
+      bench.press("a", "r", "s", "t", "1", "w");
+      assertThat(bench.entries()).isEqualTo(before);
+      bench.press("right");
       assertThat(bench.entered(Fact.CautionSeen.class)).isEmpty();
       bench.press("esc").press("enter");
       assertThat(bench.caution()).isPresent();

@@ -239,7 +239,7 @@ public final class Bencher {
   }
 
   public Optional<Caution> caution() {
-    return Bench.target(model).flatMap(at -> at.unseen(model));
+    return AtBench.of(model).flatMap(at -> at.unseen(model));
   }
 
   public Pile pile(String piece) {

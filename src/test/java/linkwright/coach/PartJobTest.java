@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import linkwright.coach.bench.Bench;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
+import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.JobWords;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Settings;
@@ -260,13 +260,15 @@ class PartJobTest {
     @Test
     void the_ingot_is_passed_over_before_its_cautions_are_seen() {
       Bencher bench = job("wire-drawing").press("esc").goTo("plan-draw").press("space");
-      assertThat(Bench.target(bench.model()).orElseThrow().step().id()).isEqualTo("pour-ingot");
+      assertThat(AtBench.of(bench.model()).orElseThrow().step().id()).isEqualTo("pour-ingot");
 
-      bench.press("right", "right").seeCautions();
+      int seen = bench.entered(Fact.CautionSeen.class).size();
+      bench.press("right", "right");
 
-      assertThat(bench.at().step().id()).isEqualTo("anneal-rod");
-      assertThat(bench.entered(Fact.StepOpened.class))
-          .extracting(Fact.StepOpened::step)
+      assertThat(bench.entered(Fact.CautionSeen.class)).hasSize(seen);
+      assertThat(bench.seeCautions().at().step().id()).isEqualTo("anneal-rod");
+      assertThat(bench.entered(Fact.StepDone.class))
+          .extracting(Fact.StepDone::step)
           .doesNotContain("pour-ingot");
     }
 

@@ -21,6 +21,7 @@ import linkwright.routine.PieceDetail;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
 import linkwright.routine.WaitEnds;
+import linkwright.routine.When;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -60,7 +61,6 @@ class RoutineDetailTest {
           does: [cuts]
           cautions: [cutting-wire]
           do: Cut.
-          when: {metal: [sterling, fine-silver], thicker-than: 0.8 mm}
           tools: [saw frame, bench pin]
           waits: [{name: Rest the saw, for: 1 min}, {id: look, name: Look, for: 2 min, ends: look}]
         - step: saw-bars
@@ -90,6 +90,11 @@ class RoutineDetailTest {
           stage: {link: finished}
           counts: batch
           do: Look them over.
+        - step: send-away
+          title: Send it away
+          part: finish
+          do: Send it.
+          when: {metal: [sterling, fine-silver], thicker-than: 0.8 mm}
       """;
 
   @TempDir Path folder;
@@ -127,10 +132,11 @@ class RoutineDetailTest {
         .extracting(wait -> wait.ends())
         .containsExactly(WaitEnds.TIME, WaitEnds.LOOK);
     Map<String, String> copper = Map.of("metal", "copper");
-    assertThat(first.detail().when().holds(copper, OptionalDouble.empty())).isFalse();
-    assertThat(first.detail().when().holds(Map.of(), OptionalDouble.empty())).isTrue();
-    assertThat(first.detail().when().holds(Map.of(), OptionalDouble.of(0.8))).isFalse();
-    assertThat(first.detail().when().holds(Map.of(), OptionalDouble.of(0.9))).isTrue();
+    When when = mine.steps().get(4).detail().when();
+    assertThat(when.holds(copper, OptionalDouble.empty())).isFalse();
+    assertThat(when.holds(Map.of(), OptionalDouble.empty())).isTrue();
+    assertThat(when.holds(Map.of(), OptionalDouble.of(0.8))).isFalse();
+    assertThat(when.holds(Map.of(), OptionalDouble.of(0.9))).isTrue();
     assertThat(mine.steps().get(2).detail().solder()).containsEntry("tip to body", "hard");
     assertThat(mine.steps().get(2).detail().loop())
         .contains(new Loop("saw-bars", "the ends are square"));

@@ -121,7 +121,8 @@ final class Shipped {
         figure(m, "tensile-soft-mpa"),
         figure(m, "tensile-hard-mpa"),
         figure(m, "reduction-between-anneals"),
-        (List<String>) m.get("warnings"));
+        (List<String>) m.get("warnings"),
+        (String) m.getOrDefault("not-in-new-plans", ""));
   }
 
   private static Solder solder(Map<String, Object> m) {

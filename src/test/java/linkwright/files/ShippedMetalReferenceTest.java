@@ -146,7 +146,7 @@ final class ShippedMetalReferenceTest {
     assertThat(SHIPPED.metals())
         .filteredOn(
             metal -> metal.family() == Family.SILVER && metal.finenessPermille().orElse(0) < 990)
-        .hasSize(3)
+        .hasSize(4)
         .allSatisfy(metal -> assertThat(metal.meltC().from()).isEqualTo(779));
   }
 

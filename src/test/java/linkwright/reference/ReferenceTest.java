@@ -186,7 +186,8 @@ class ReferenceTest {
         figure(280),
         figure(500),
         figure(0.5),
-        List.of());
+        List.of(),
+        "");
   }
 
   private static Figure figure(double value) {

@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 
@@ -15,7 +16,8 @@ final class Bench {
   static final Caution BLOW = caution("blow", Hazard.HAMMERS);
   static final Caution BLADE = caution("blade", Hazard.CUTS);
   static final List<Caution> CAUTIONS = List.of(FLAME, ACID, BLOW, BLADE);
-  static final List<String> PATTERNS = List.of("hoop", "bar");
+  static final Map<String, Set<String>> PATTERNS =
+      Map.of("hoop", Set.of("ring"), "bar", Set.of("eye"));
 
   private final Map<String, List<String>> pieces = new LinkedHashMap<>();
   private final List<Step> steps = new ArrayList<>();
@@ -125,6 +127,7 @@ final class Bench {
     private final List<Wait> waits = new ArrayList<>();
     private String doText = "Do it.";
     private List<String> cautions = List.of();
+    private StepDetail detail = StepDetail.NONE;
     private final List<Remedy> wrong = new ArrayList<>();
 
     private Draft(String id) {
@@ -148,6 +151,13 @@ final class Bench {
 
     Draft does(Hazard... hazards) {
       does.addAll(List.of(hazards));
+      return this;
+    }
+
+    Draft when(When condition) {
+      detail =
+          new StepDetail(
+              List.of(), condition, Map.of(), Optional.empty(), List.of(), List.of(), List.of());
       return this;
     }
 
@@ -193,7 +203,8 @@ final class Bench {
           waits,
           "",
           cautions,
-          wrong);
+          wrong,
+          detail);
     }
   }
 }

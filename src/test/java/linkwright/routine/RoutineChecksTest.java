@@ -4,6 +4,8 @@ import static linkwright.routine.Bench.step;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
@@ -286,9 +288,85 @@ class RoutineChecksTest {
     void lengthsFormersAndNamesInBracesAreKnown() {
       assertThat(
               Bench.sound()
-                  .add(step("look").says("{0.9 mm} {wire 1.2 mm} {former body} {solder piece}"))
+                  .add(step("look").says("{0.9 mm} {wire 1.2 mm} {former ring} {solder piece}"))
                   .sentences())
           .isEmpty();
+    }
+  }
+
+  @Nested
+  class LeftOut {
+    private final When silver =
+        new When(
+            Map.of("family", List.of("silver")), OptionalDouble.empty(), OptionalDouble.empty());
+
+    @Test
+    void aStepThatMovesPiecesIsInEveryJob() {
+      assertThat(
+              Bench.sound()
+                  .put(step("cut").stage("cut").does(Hazard.CUTS).cautions("blade").when(silver))
+                  .sentences())
+          .containsExactly(
+              "Step cut takes pieces to a stage, and in some jobs it is left out. Leave when out,"
+                  + " or leave stage and counts out: pieces would wait for it.");
+    }
+
+    @Test
+    void aPickleThatSomeJobsLeaveOutIsMissedThere() {
+      Bench bench =
+          Bench.sound()
+              .add(step("warm").does(Hazard.HEATS).cautions("flame"))
+              .add(step("clean").does(Hazard.PICKLES).rinses().cautions("acid").when(silver));
+      assertThat(bench.sentences())
+          .singleElement()
+          .asString()
+          .startsWith("After step warm the link is not cleaned to the end of the routine.")
+          .contains("In jobs where a step with a when is left out.");
+      assertThat(
+              bench.put(step("warm").does(Hazard.HEATS).cautions("flame").when(silver)).sentences())
+          .isEmpty();
+    }
+
+    @Test
+    void aFamilyThatNoMetalHasIsTold() {
+      When slip =
+          new When(
+              Map.of("family", List.of("sliver")), OptionalDouble.empty(), OptionalDouble.empty());
+      assertThat(Bench.sound().add(step("mark").when(slip)).sentences())
+          .containsExactly(
+              "Step mark is meant for a family \"sliver\", which no metal has. Did you mean"
+                  + " silver?");
+    }
+  }
+
+  @Nested
+  class Words {
+    @Test
+    void whatIsToldToBeDoneIsDeclared() {
+      assertThat(Bench.sound().add(step("wash").says("Cold, into warm pickle.")).sentences())
+          .containsExactly(
+              "Step wash tells one to \"into warm pickle\" and does not say that it does"
+                  + " \"pickles\". Add pickles to does and its caution to cautions.");
+      assertThat(Bench.sound().add(step("warm").says("Until it is red hot. {quench}")).sentences())
+          .hasSize(2);
+    }
+
+    @Test
+    void whatLiesReadyAndWhatIsForbiddenIsNone() {
+      assertThat(
+              Bench.sound()
+                  .add(step("lay").says("Lay out tweezers, quench water, warm pickle."))
+                  .add(step("rub").says("Rub it. Never hold it to a polishing wheel."))
+                  .sentences())
+          .isEmpty();
+    }
+
+    @Test
+    void aFormerThatNoPatternHasIsTold() {
+      assertThat(Bench.sound().add(step("form").says("Over {former body}.")).sentences())
+          .containsExactly(
+              "Step form speaks of {former body}, and no pattern of this routine has it. Known"
+                  + " are: ring.");
     }
   }
 

@@ -19,6 +19,8 @@ class QuestionsTest {
   private Map<String, String> ofPlan(String key, String text) {
     return Questions.ofPlan(
         Standing.ofTyped(Wishes.common().with(key, text).texts(), book.state(), JobBook.HANDBOOK),
+        JobBook.HANDBOOK.routine(book.state().course().routine()),
+        JobTraits.of(Map.of(), JobBook.HANDBOOK.reference()),
         UNITS);
   }
 

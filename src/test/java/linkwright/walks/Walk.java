@@ -97,6 +97,8 @@ public final class Walk implements AutoCloseable {
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-XX:+UseSerialGC",
                 "-XX:TieredStopAtLevel=1",
+                // All that it ever needs; a leak is to be seen.
+                "-Xmx256m",
                 "-cp",
                 System.getProperty("java.class.path"),
                 main.getName()));
@@ -357,7 +359,10 @@ public final class Walk implements AutoCloseable {
 
   @Override
   public void close() {
-    process.destroyForcibly();
+    // Whoever has ended may have left his number to another: that one is not to be killed for it.
+    if (process.isAlive()) {
+      process.destroyForcibly();
+    }
     try {
       keys.close();
     } catch (IOException e) {

@@ -30,7 +30,8 @@ final class Metals {
         figure(283),
         figure(496),
         figure(0.5),
-        List.of());
+        List.of(),
+        "");
   }
 
   private static Figure figure(double value) {

@@ -10,6 +10,7 @@ import java.util.TreeSet;
 import linkwright.coach.bench.Bench;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Table;
+import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.CardContent;
 import linkwright.coach.kernel.EntryWords;
 import linkwright.coach.kernel.Model;
@@ -357,7 +358,7 @@ final class TypedLine {
   private void cards() {
     Model model = coach.model();
     WalkPage page = new WalkPage(model);
-    Bench.target(model)
+    AtBench.of(model)
         .map(at -> at.cautions(model.handbook()))
         .orElse(List.of())
         .forEach(card -> lines.sayAll(page.plain().of(CardContent.of(model, card, ""))));

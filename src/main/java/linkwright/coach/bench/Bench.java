@@ -11,14 +11,9 @@ import linkwright.routine.Step;
 public final class Bench {
   private Bench() {}
 
-  /** The step that is open or about to open. */
-  public static Optional<AtBench> target(Model model) {
-    return BenchGate.target(model);
-  }
-
-  /** The step that is open or about to open, whatever is to be seen or answered before it. */
+  /** The step that is open, whatever is to be seen or answered before it. */
   public static Optional<Content> step(Model model) {
-    return target(model)
+    return AtBench.of(model)
         .map(at -> new Content(BenchContent.title(at), StepContent.of(model, BenchHeld.PLAIN, at)));
   }
 

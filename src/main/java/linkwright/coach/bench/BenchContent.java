@@ -23,7 +23,7 @@ final class BenchContent {
   private BenchContent() {}
 
   static Content of(Model model, BenchHeld held) {
-    Optional<AtBench> found = BenchGate.target(model);
+    Optional<AtBench> found = AtBench.of(model);
     if (found.isEmpty()) {
       return Content.of(
           "bench", Prose.stop("The routine of this job is not among the files at hand."));

@@ -6,55 +6,37 @@ import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Turn;
-import linkwright.job.Course;
 import linkwright.job.Fact;
 import linkwright.routine.Caution;
-import linkwright.routine.Routine;
 import linkwright.routine.Step;
 import linkwright.standing.StillToDo;
 
-/** How steps open: cautions are seen first, and the next step is where work waits. */
+/** How steps open: the next is where work waits, and its cautions are seen first. */
 final class BenchGate {
   private BenchGate() {}
 
-  /** The caution to be seen before the step that is open, or opening, can be worked on. */
+  /** The caution to be seen before the open step can be worked on. */
   static Optional<Caution> caution(Model model) {
-    return target(model).flatMap(at -> at.unseen(model));
+    return AtBench.of(model).flatMap(at -> at.unseen(model));
   }
 
-  /** The step that is about to open, or the one that is open. */
-  static Optional<AtBench> target(Model model) {
-    Optional<AtBench> open = AtBench.of(model);
-    Optional<String> opening = BenchPlace.screen(model).opening();
-    if (open.isEmpty() || opening.isEmpty()) {
-      return open;
-    }
-    Routine routine = open.get().routine();
-    OpenJob job = model.job().orElseThrow();
-    return routine.step(opening.get()).map(step -> AtBench.of(routine, job, step)).or(() -> open);
-  }
-
-  /** Goes on as far as it can: once all cautions are seen, the step opens. */
+  /** What an entry leads to: a book that names no step of its routine has its step opened. */
   static Turn settle(Model model) {
-    Optional<AtBench> target = target(model);
-    if (target.isEmpty() || BenchPlace.away(model) || target.get().unseen(model).isPresent()) {
+    Optional<AtBench> open = AtBench.of(model);
+    if (open.isEmpty() || BenchPlace.away(model)) {
       return Turn.to(model);
     }
-    Course course = model.job().orElseThrow().state().course();
-    String step = target.get().step().id();
-    Model shown = model.with(BenchScreens.opening(BenchPlace.screen(model), Optional.empty()));
-    return course.step().equals(step)
-        ? Turn.to(shown)
-        : Turn.keep(
-            model.with(BenchScreens.opening(BenchPlace.screen(model), Optional.of(step))),
-            new Fact.StepOpened(step));
+    Step step = open.get().step();
+    boolean inBook = model.job().orElseThrow().state().course().step().equals(step.id());
+    return inBook
+        ? Turn.to(model.with(BenchScreens.kept(BenchPlace.screen(model))))
+        : open(model, step);
   }
 
   /** Opens the step so many further on. */
   static Turn step(Model model, AtBench at, int by) {
     List<Step> steps = at.routine().steps();
-    int from = target(model).map(AtBench::number).orElse(at.number()) - 1;
-    int next = from + by;
+    int next = at.number() - 1 + by;
     if (next < 0) {
       return Turn.to(model.told("This is the first step."));
     }
@@ -64,9 +46,11 @@ final class BenchGate {
     return open(model, steps.get(next));
   }
 
+  /** Opens a step in the book; its cautions are seen before anything can be done there. */
   static Turn open(Model model, Step step) {
-    return settle(
-        model.with(BenchScreens.opening(BenchPlace.screen(model), Optional.of(step.id()))));
+    Model shown = model.with(BenchHeld.PLAIN);
+    boolean isOpen = model.job().orElseThrow().state().course().step().equals(step.id());
+    return isOpen ? Turn.to(shown) : Turn.keep(shown, new Fact.StepOpened(step.id()));
   }
 
   /**

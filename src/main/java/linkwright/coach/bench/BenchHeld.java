@@ -10,19 +10,12 @@ import linkwright.routine.Remedy;
  *
  * @param digits the number typed for "how many"
  * @param ask what the bench asks before it goes on
- * @param opening the step that opens once its cautions are seen; empty if one is open
  * @param part which part of the step's texts is shown; counts on, the drawing goes round
  * @param remedy the remedy of the last redo, shown until the next piece
  * @param cardPage the page of the caution that is to be seen
  */
 public record BenchHeld(
-    String digits,
-    BenchAsk ask,
-    Optional<String> opening,
-    int part,
-    Optional<Remedy> remedy,
-    int cardPage)
-    implements Held {
+    String digits, BenchAsk ask, int part, Optional<Remedy> remedy, int cardPage) implements Held {
   @Override
   public PlaceId place() {
     return PlaceId.BENCH;
@@ -35,5 +28,5 @@ public record BenchHeld(
   }
 
   public static final BenchHeld PLAIN =
-      new BenchHeld("", new BenchAsk.Nothing(), Optional.empty(), 0, Optional.empty(), 0);
+      new BenchHeld("", new BenchAsk.Nothing(), 0, Optional.empty(), 0);
 }

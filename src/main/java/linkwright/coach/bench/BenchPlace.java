@@ -255,16 +255,19 @@ public final class BenchPlace implements Place {
   /** Comes to the bench: a sitting begins, and the step that was open is open again. */
   @Override
   public Turn enter(Model model) {
-    Model there = BenchWait.toward(model.with(BenchHeld.PLAIN));
+    Model there = model.toward(Optional.empty()).with(BenchHeld.PLAIN);
     if (AtBench.of(there).isEmpty()) {
       return Turn.to(noRoutine(there));
     }
     if (model.job().map(OpenJob::lookOnly).orElse(true)) {
       return Turn.to(there);
     }
-    return away(model) && !closed(model)
-        ? Turn.keep(there, new Fact.SittingStarted(model.person()))
-        : BenchGate.settle(there);
+    List<Fact> facts = new ArrayList<>();
+    if (away(model) && !closed(model)) {
+      facts.add(new Fact.SittingStarted(model.person()));
+    }
+    BenchWait.toward(model).ifPresent(step -> facts.add(new Fact.StepOpened(step.id())));
+    return facts.isEmpty() ? BenchGate.settle(there) : Turn.keep(there, facts);
   }
 
   private static Model noRoutine(Model model) {

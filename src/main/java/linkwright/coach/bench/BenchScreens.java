@@ -9,59 +9,39 @@ final class BenchScreens {
 
   /** Nothing typed, nothing asked, no remedy shown. */
   static BenchHeld plain(BenchHeld screen) {
-    return new BenchHeld(
-        "", new BenchAsk.Nothing(), screen.opening(), screen.part(), Optional.empty(), 0);
+    return new BenchHeld("", new BenchAsk.Nothing(), screen.part(), Optional.empty(), 0);
   }
 
   static BenchHeld digits(BenchHeld screen, String digits) {
-    return new BenchHeld(
-        digits, screen.ask(), screen.opening(), screen.part(), screen.remedy(), screen.cardPage());
+    return new BenchHeld(digits, screen.ask(), screen.part(), screen.remedy(), screen.cardPage());
   }
 
   static BenchHeld asking(BenchHeld screen, BenchAsk ask) {
-    return new BenchHeld("", ask, screen.opening(), screen.part(), Optional.empty(), 0);
+    return new BenchHeld("", ask, screen.part(), Optional.empty(), 0);
   }
 
-  static BenchHeld opening(BenchHeld screen, Optional<String> step) {
-    // A step that opens leaves no question; an entry kept meanwhile takes none away.
-    return new BenchHeld(
-        "",
-        step.isPresent() ? new BenchAsk.Nothing() : screen.ask(),
-        step,
-        0,
-        step.isPresent() ? Optional.empty() : screen.remedy(),
-        0);
+  /** An entry was kept: what was typed is in it, a question asked meanwhile stays. */
+  static BenchHeld kept(BenchHeld screen) {
+    return new BenchHeld("", screen.ask(), 0, screen.remedy(), 0);
   }
 
   static BenchHeld nextPart(BenchHeld screen) {
     return new BenchHeld(
-        screen.digits(),
-        screen.ask(),
-        screen.opening(),
-        screen.part() + 1,
-        screen.remedy(),
-        screen.cardPage());
+        screen.digits(), screen.ask(), screen.part() + 1, screen.remedy(), screen.cardPage());
   }
 
   static BenchHeld remedy(BenchHeld screen, Remedy remedy) {
-    return new BenchHeld(
-        "", new BenchAsk.Nothing(), screen.opening(), screen.part(), Optional.of(remedy), 0);
+    return new BenchHeld("", new BenchAsk.Nothing(), screen.part(), Optional.of(remedy), 0);
   }
 
   /** The next page of the caution that is to be seen. */
   static BenchHeld turned(BenchHeld screen) {
     return new BenchHeld(
-        screen.digits(),
-        screen.ask(),
-        screen.opening(),
-        screen.part(),
-        screen.remedy(),
-        screen.cardPage() + 1);
+        screen.digits(), screen.ask(), screen.part(), screen.remedy(), screen.cardPage() + 1);
   }
 
   /** The first page, for the next caution. */
   static BenchHeld firstPage(BenchHeld screen) {
-    return new BenchHeld(
-        screen.digits(), screen.ask(), screen.opening(), screen.part(), screen.remedy(), 0);
+    return new BenchHeld(screen.digits(), screen.ask(), screen.part(), screen.remedy(), 0);
   }
 }

@@ -38,18 +38,12 @@ final class BenchWait {
         .findFirst();
   }
 
-  /** On the way to a wait that is over: its step is about to open. */
-  static Model toward(Model model) {
-    boolean here =
-        model.bench().toward().equals(model.job().map(OpenJob::slug))
-            && model.bench().toward().isPresent();
-    if (!here) {
-      return model;
-    }
-    Optional<Step> step = AtBench.of(model).flatMap(at -> due(model, at));
-    return model
-        .toward(Optional.empty())
-        .with(BenchScreens.opening(BenchPlace.screen(model), step.map(Step::id)));
+  /** The step of the wait that she is on the way to, if it is another than the one that is open. */
+  static Optional<Step> toward(Model model) {
+    Optional<String> slug = model.job().map(OpenJob::slug);
+    return model.bench().toward().isPresent() && model.bench().toward().equals(slug)
+        ? AtBench.of(model).flatMap(at -> due(model, at))
+        : Optional.empty();
   }
 
   static Turn toDue(Model model, AtBench at) {

@@ -25,7 +25,7 @@ import linkwright.standing.StillToDo;
  * and its drawing alike.
  *
  * @param routine the job's routine
- * @param step the step that is open, or about to open
+ * @param step the step that is open
  * @param number its place in the routine, from 1
  * @param piece the kind of piece it counts; empty if it counts nothing
  * @param stage the stage that piece reaches here; empty if it counts nothing
@@ -62,7 +62,7 @@ public record AtBench(
             job ->
                 model
                     .handbook()
-                    .routine(job.state().course().routine())
+                    .walked(job.state())
                     .filter(routine -> !routine.steps().isEmpty())
                     .map(routine -> of(routine, job, stepIn(routine, job))));
   }

@@ -112,7 +112,10 @@ final class PlanFields {
   }
 
   private static List<String> metals(Model model) {
-    return model.handbook().reference().metals().stream().map(Metal::id).toList();
+    return model.handbook().reference().metals().stream()
+        .filter(metal -> metal.notPlanned().isEmpty())
+        .map(Metal::id)
+        .toList();
   }
 
   private static List<Field> chain(Model model) {
@@ -133,7 +136,10 @@ final class PlanFields {
         field(WishKeys.RING_WIRE, "ring wire", "empty: the links' wire"),
         field(WishKeys.RING_OVAL, "oval inside", "width once squeezed, 2.4 mm; empty: round"),
         field(WishKeys.FINISHED, "finished length", "clasp and its rings in it, 45 cm or 18 in"),
-        field(WishKeys.CLASP_LENGTH, "clasp length", "inside end to inside end, pulled, 14 mm"),
+        field(
+            WishKeys.CLASP_LENGTH,
+            "clasp length",
+            "inside end to inside end, pulled, 14 mm; or its name"),
         field(WishKeys.CLASP_MASS, "clasp mass", "1.2 g"),
         field(WishKeys.STOCK, "wire on hand", "2 m, 412 mm or by weight 12 g"),
         field(WishKeys.RING_STOCK, "wire for rings", "on hand, only if it is another wire"),

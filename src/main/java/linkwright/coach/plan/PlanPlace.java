@@ -22,6 +22,7 @@ import linkwright.coach.keys.Key;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.standing.CountedPlan;
+import linkwright.standing.JobTraits;
 import linkwright.standing.Questions;
 import linkwright.standing.Standing;
 
@@ -98,7 +99,12 @@ public final class PlanPlace implements Place {
               : "Not kept yet: " + counted.sentence();
       return Turn.to(model.with(new PlanHeld(told, typed)).trouble(sentence));
     }
-    Map<String, String> questions = Questions.ofPlan(typed, model.settings().units());
+    Map<String, String> questions =
+        Questions.ofPlan(
+            typed,
+            model.handbook().routine(job.state().course().routine()),
+            JobTraits.of(form.texts(), model.handbook().reference()),
+            model.settings().units());
     Optional<Form> asking = Asking.first(form, questions);
     if (asking.isPresent()) {
       return Turn.to(

@@ -51,7 +51,7 @@ public final class TrayWords {
     String count = count(standing);
     String step =
         handbook
-            .routine(state.course().routine())
+            .walked(state)
             .flatMap(routine -> routine.step(state.course().step()))
             .map(open -> "at “" + open.title() + "”")
             .orElse("not begun");

@@ -104,7 +104,7 @@ final class WeighContent {
   }
 
   private static Closing closing(Model model, OpenJob job) {
-    Optional<Routine> routine = model.handbook().routine(job.state().course().routine());
+    Optional<Routine> routine = model.handbook().walked(job.state());
     return job.standing()
         .counted()
         .plan()

@@ -1,4 +1,4 @@
-package linkwright.books;
+package linkwright.files;
 
 import java.io.IOException;
 
@@ -6,9 +6,9 @@ import java.io.IOException;
  * Places in the way of an entry to the disk, by name, where a test lets the program die or the disk
  * fail. In a program that nobody tests nothing happens at them.
  */
-final class FailPoint {
+public final class FailPoint {
   /** What happens at a place; may throw. */
-  interface Happening {
+  public interface Happening {
     void at(String name) throws IOException;
   }
 
@@ -17,12 +17,12 @@ final class FailPoint {
   private FailPoint() {}
 
   /** Called where the place is. */
-  static void reached(String name) throws IOException {
+  public static void reached(String name) throws IOException {
     happening.at(name);
   }
 
   /** The same where a failing disk is no matter, but a death is. */
-  static void passed(String name) {
+  public static void passed(String name) {
     try {
       happening.at(name);
     } catch (IOException noMatter) {
@@ -31,7 +31,7 @@ final class FailPoint {
   }
 
   /** For tests: lets something happen at every place while the work runs. */
-  static void during(Happening what, Runnable work) {
+  public static void during(Happening what, Runnable work) {
     happening = what;
     try {
       work.run();

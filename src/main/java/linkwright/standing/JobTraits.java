@@ -1,0 +1,64 @@
+package linkwright.standing;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.OptionalDouble;
+import linkwright.plan.WishKeys;
+import linkwright.quantity.Length;
+import linkwright.reference.Clasp;
+import linkwright.reference.Metal;
+import linkwright.reference.Reference;
+import linkwright.routine.Routine;
+import linkwright.routine.When;
+
+/**
+ * What is known of a job that a step or a caution may be tied to. What is not known excludes
+ * nothing.
+ *
+ * @param words trait, one of {@link When#TRAITS} → its word
+ * @param wireMm its wire, mm, if that is known
+ */
+public record JobTraits(Map<String, String> words, OptionalDouble wireMm) {
+  public JobTraits {
+    words = Map.copyOf(words);
+  }
+
+  /**
+   * What a wish says of it.
+   *
+   * @param wish keys of the wish with what was typed for each
+   * @param reference where metals and clasps are looked up
+   */
+  public static JobTraits of(Map<String, String> wish, Reference reference) {
+    Map<String, String> words = new LinkedHashMap<>();
+    String metal = wish.getOrDefault(WishKeys.METAL, "").strip();
+    if (!metal.isEmpty()) {
+      reference.metal(metal).found().ifPresent(known -> metal(words, known));
+    }
+    String clasp = wish.getOrDefault(WishKeys.CLASP_LENGTH, "").strip();
+    if (!clasp.isEmpty() && !Length.read(clasp).isGood()) {
+      reference.clasp(clasp).found().map(Clasp::id).ifPresent(id -> words.put("clasp", id));
+    }
+    String wire = wish.getOrDefault(WishKeys.WIRE, "").strip();
+    OptionalDouble wireMm =
+        wire.isEmpty()
+            ? OptionalDouble.empty()
+            : Length.readWire(wire).found().stream().mapToDouble(Length::mm).findFirst();
+    return new JobTraits(words, wireMm);
+  }
+
+  private static void metal(Map<String, String> words, Metal metal) {
+    words.put("metal", metal.id());
+    words.put("family", metal.family().word());
+  }
+
+  /** Whether something with that condition is meant for this job. */
+  public boolean meet(When when) {
+    return when.holds(words, wireMm);
+  }
+
+  /** The routine as it is walked here: a step that is not meant for this job is left out. */
+  public Routine walked(Routine routine) {
+    return routine.with(step -> meet(step.detail().when()));
+  }
+}
