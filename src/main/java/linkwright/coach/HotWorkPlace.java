@@ -3,7 +3,7 @@ package linkwright.coach;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import linkwright.coach.content.Acts;
+import linkwright.coach.content.ActMention;
 import linkwright.coach.content.Content;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
@@ -85,11 +85,10 @@ final class HotWorkPlace implements Place {
     HotWork open = model.hotWork();
     List<Part> parts = new ArrayList<>();
     parts.add(new Question(HotWorkWords.asks(model), List.of()));
-    List<Acts.Choice> choices = new ArrayList<>();
     for (Act act : acts(model)) {
-      choices.add(new Acts.Choice(act, "", act == Act.FLAMES_OUT, false));
+      String mention = ActMention.of(act) + ": " + says(model, act);
+      parts.add(act == Act.FLAMES_OUT ? new Prose(Prose.Kind.MAIN, mention) : Prose.says(mention));
     }
-    parts.add(new Acts(choices));
     open.lit().or(open::hot).ifPresent(word -> parts.add(Prose.aside(HotWorkWords.who(word))));
     parts.add(
         Prose.says(

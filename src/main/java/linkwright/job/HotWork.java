@@ -26,21 +26,21 @@ public record HotWork(Optional<FlameWord> lit, Optional<FlameWord> hot, Optional
    * Where a fire watch begins: the last heat, or the statement where nothing was heated.
    *
    * @param book the book that holds the entry
-   * @param job the job's name
    * @param id the entry
    * @param at when
    */
-  public record From(String book, String job, EntryId id, Instant at) {}
+  public record From(String book, EntryId id, Instant at) {}
 
   /**
    * What a book gives to it.
    *
+   * @param book its name
    * @param words what was said in it of hot work
    * @param heat the last count or wait at a step that burns gas
    * @param ended where a watch began that was ended for a reason
    */
   public record OfBook(
-      String book, String job, List<FlameWord> words, Optional<Heat> heat, Set<EntryId> ended) {
+      String book, List<FlameWord> words, Optional<Heat> heat, Set<EntryId> ended) {
     public OfBook {
       words = List.copyOf(words);
       ended = Set.copyOf(ended);
@@ -51,10 +51,8 @@ public record HotWork(Optional<FlameWord> lit, Optional<FlameWord> hot, Optional
   public static HotWork of(Collection<OfBook> books) {
     List<FlameWord> words = new ArrayList<>();
     books.forEach(book -> words.addAll(book.words()));
-    // Said at one moment, what is open goes last: nobody is told that a lit flame is out.
-    words.sort(
-        Comparator.comparing(FlameWord::at)
-            .thenComparing(word -> word.state() == HotWorkState.SHUT ? 0 : 1));
+    // Said at one moment, words of one book stay in its order.
+    words.sort(Comparator.comparing(FlameWord::at));
     Optional<FlameWord> lit = Optional.empty();
     Optional<FlameWord> hot = Optional.empty();
     Optional<FlameWord> wasLit = Optional.empty();
@@ -91,10 +89,10 @@ public record HotWork(Optional<FlameWord> lit, Optional<FlameWord> hot, Optional
             .flatMap(
                 book ->
                     book.heat().stream()
-                        .map(heat -> new From(book.book(), book.job(), heat.id(), heat.at())))
+                        .map(heat -> new From(book.book(), heat.id(), heat.at())))
             .filter(heat -> !heat.at().isBefore(since))
             .max(Comparator.comparing(From::at))
-            .orElseGet(() -> new From(said.book(), said.job(), said.id(), said.at()));
+            .orElseGet(() -> new From(said.book(), said.id(), said.at()));
     boolean ended =
         books.stream()
             .anyMatch(

@@ -21,7 +21,7 @@ import linkwright.standing.Handbook;
  * written and no book is held; one whose file is as it was is not read again.
  */
 final class BenchReading {
-  /** A book's file as it lay on the disk. */
+  /** A book's file as it lay on the disk; compared whole. */
   private record Seen(Path path, FileTime changed, long bytes) {}
 
   private final Home home;

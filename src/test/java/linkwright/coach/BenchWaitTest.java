@@ -3,6 +3,7 @@ package linkwright.coach;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
+import java.time.Instant;
 import java.util.Optional;
 import linkwright.coach.form.Form;
 import linkwright.job.BenchFact;
@@ -131,7 +132,7 @@ class BenchWaitTest {
     void is_passed_by_no_press_till_its_time_is_over() {
       watching();
       for (int minute = 0; minute < 48; minute++) {
-        bench.pass(Duration.ofSeconds(52)).press("space", "a", "d", "u", "enter");
+        bench.pass(Duration.ofSeconds(52)).press("space", "a", "d", "z", "enter");
       }
       assertThat(bench.model().watch()).isPresent();
       assertThat(bench.state().course().stepsDone()).doesNotContain("look-over");
@@ -140,6 +141,15 @@ class BenchWaitTest {
       bench.press("space");
       assertThat(bench.model().watch()).isEmpty();
       assertThat(bench.state().course().stepsDone()).contains("look-over");
+    }
+
+    @Test
+    void and_what_was_said_of_the_flames_is_out_of_reach_of_undo() {
+      bench.goTo("anneal-wire").press("space", "space").press("f", "space");
+      Instant began = bench.model().watch().orElseThrow().startedAt();
+      bench.press("esc", "b").press(4, "u");
+      assertThat(bench.model().hotWork().open()).isFalse();
+      assertThat(bench.model().watch().orElseThrow().startedAt()).isEqualTo(began);
     }
 
     @Test

@@ -74,9 +74,6 @@ public final class BenchPlace implements Place {
     List<Act> acts = new ArrayList<>();
     Act common = commonAct(model, at);
     acts.add(common);
-    if (model.hotWork().open()) {
-      acts.add(Act.TO_HOT_WORK);
-    }
     if (at.looked() && at.ownTimer(model).isPresent()) {
       acts.add(Act.LOOKED);
     }
@@ -91,6 +88,9 @@ public final class BenchPlace implements Place {
     }
     if (!at.timed().isEmpty() && !FLAME.contains(common)) {
       acts.add(Act.WAIT);
+    }
+    if (model.hotWork().open()) {
+      acts.add(Act.TO_HOT_WORK);
     }
     if (at.step().part() == Part.TRIAL && !at.counts()) {
       acts.add(Act.TO_TESTS);

@@ -37,7 +37,6 @@ public record BenchBook(
         state.timers(),
         new HotWork.OfBook(
             slug,
-            job,
             state.flames().words(slug, job),
             state.flames().lastHeat(step -> burnsGas(handbook, routine, step)),
             state.flames().ended()),
