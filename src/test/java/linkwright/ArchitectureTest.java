@@ -65,6 +65,7 @@ class ArchitectureTest {
           "bench",
           "job",
           "plan",
+          "hands",
           "standing",
           "reckon",
           "coach",
@@ -86,7 +87,8 @@ class ArchitectureTest {
     Set<String> planned =
         Set.of("quantity", "reference", "wire", "link", "fit", "cutting", "yield");
     room("plan", planned);
-    Set<String> known = with(planned, "plan", "routine", "job", "text", "bench");
+    Set<String> known = with(planned, "plan", "routine", "job", "text", "bench", "hands");
+    room("hands", with(planned, "plan", "routine", "job"));
     room("standing", known);
     Set<String> counted = with(known, "standing");
     room("reckon", counted);

@@ -16,6 +16,7 @@ import linkwright.coach.again.AgainContent;
 import linkwright.files.Home;
 import linkwright.files.Library;
 import linkwright.files.PlanFile;
+import linkwright.job.Entry;
 import linkwright.job.JobState;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.Nearest;
@@ -86,10 +87,10 @@ final class AgainCommand implements Callable<Integer> {
       return Exit.PROBLEMS;
     }
     Library library = Library.load(home);
-    Handbook handbook = Start.handbook(library);
-    JobState earlier =
-        JobState.replay(EntryLines.entries(looked.orThrow().lines()), handbook.stages());
-    return again(earlier, handbook);
+    List<Entry> entries = EntryLines.entries(looked.orThrow().lines());
+    Handbook handbook = Start.handbook(library, home);
+    JobState earlier = JobState.replay(entries, handbook.stages());
+    return again(earlier, handbook.forJob(job, entries));
   }
 
   private Map<String, String> changes() {
@@ -104,7 +105,8 @@ final class AgainCommand implements Callable<Integer> {
   private int again(JobState earlier, Handbook handbook) {
     Surroundings here = root.here();
     MadeAgain again = MadeAgain.of(earlier, handbook, changes());
-    Standing standing = Standing.ofTyped(again.wish(), again.begun(earlier, handbook), handbook);
+    Handbook next = handbook.forJob("", List.of());
+    Standing standing = Standing.ofTyped(again.wish(), again.begun(earlier, next), next);
     Optional<String> wrong =
         standing.counted().troubles().values().stream()
             .findFirst()

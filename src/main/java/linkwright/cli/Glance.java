@@ -39,7 +39,7 @@ final class Glance {
   private Glance() {}
 
   static List<String> of(Home home, Library library, Settings settings, Instant now) {
-    Handbook handbook = Start.handbook(library);
+    Handbook handbook = Start.handbook(library, home);
     Model blank = Coach.begin(handbook, settings, Paging.WHOLE, now, ANY, ANY);
     List<TrayJob> tray = TrayReading.of(home, handbook, now);
     Model model =

@@ -24,6 +24,8 @@ import linkwright.standing.ChainChoice;
 import linkwright.standing.ChainChoices;
 import linkwright.standing.CountedPlan;
 import linkwright.standing.Handbook;
+import linkwright.standing.JobTraits;
+import linkwright.standing.Questions;
 import linkwright.standing.Standing;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -51,6 +53,11 @@ final class PlanCommand implements Callable<Integer> {
       paramLabel = "FORM",
       description = "text (for reading) or yaml (for scripts); text.")
   private String form = "text";
+
+  @Option(
+      names = "--no-bench",
+      description = "As if nobody had worked here: without your bench and hands.")
+  private boolean noBench;
 
   @Option(
       names = "--into",
@@ -85,7 +92,11 @@ final class PlanCommand implements Callable<Integer> {
 
   /** A plan with what it was made of: the wish as typed and the job it stands in. */
   private record Planned(
-      String name, Map<String, String> wish, JobState state, Standing standing) {}
+      String name,
+      Map<String, String> wish,
+      JobState state,
+      Standing standing,
+      Handbook handbook) {}
 
   private int plan(Path path, String as) {
     Surroundings here = root.here();
@@ -93,7 +104,7 @@ final class PlanCommand implements Callable<Integer> {
     Library library = Library.load(root.home());
     here.err().sayAll(Located.all(choices.problems()));
     here.err().sayAll(Located.all(library.problems()));
-    Handbook handbook = Start.handbook(library);
+    Handbook handbook = noBench ? Start.handbook(library) : Start.handbook(library, root.home());
     boolean job = path.getParent() != null && path.getParent().equals(root.home().jobs());
     Optional<Planned> planned =
         job ? Optional.of(ofJob(path, handbook)) : ofFile(path, library, handbook);
@@ -112,9 +123,17 @@ final class PlanCommand implements Callable<Integer> {
       here.err().say(path + ": " + why(standing));
       return Exit.PROBLEMS;
     }
+    // Nothing is kept here, so what would be asked before it is kept is told.
+    Questions.ofPlan(
+            standing,
+            handbook.routine(planned.get().state().course().routine()),
+            JobTraits.of(planned.get().wish(), library.reference()),
+            choices.user().units())
+        .values()
+        .forEach(question -> here.err().say(path + ": is this right? " + question));
     if (as.equals("yaml")) {
       List<ChainChoice> nearest =
-          ChainChoices.of(planned.get().wish(), planned.get().state(), handbook);
+          ChainChoices.of(planned.get().wish(), planned.get().state(), planned.get().handbook());
       here.out().print(YamlOut.of(PlanYaml.of(standing, nearest, library.reference())));
     } else {
       here.out()
@@ -145,7 +164,8 @@ final class PlanCommand implements Callable<Integer> {
     }
     String name = read.texts().getOrDefault(WishKeys.JOB, "");
     JobState state = Standing.newJob(read.texts(), handbook);
-    return Optional.of(new Planned(name, read.texts(), state, Standing.of(state, handbook)));
+    return Optional.of(
+        new Planned(name, read.texts(), state, Standing.of(state, handbook), handbook));
   }
 
   private static Planned ofJob(Path book, Handbook handbook) {
@@ -154,8 +174,10 @@ final class PlanCommand implements Callable<Integer> {
             .found()
             .map(found -> EntryLines.entries(found.lines()))
             .orElse(List.of());
-    JobState state = JobState.replay(entries, handbook.stages());
+    String file = book.getFileName().toString();
+    Handbook own = handbook.forJob(file.substring(0, file.length() - ".yaml".length()), entries);
+    JobState state = JobState.replay(entries, own.stages());
     return new Planned(
-        state.course().name(), state.course().wish(), state, Standing.of(state, handbook));
+        state.course().name(), state.course().wish(), state, Standing.of(state, own), own);
   }
 }

@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import linkwright.plan.ChainWish;
 import linkwright.plan.FinenessWord;
 import linkwright.plan.Plan;
+import linkwright.quantity.UnitStyle;
 import linkwright.reference.Reference;
 import linkwright.standing.ChainChoice;
 import linkwright.standing.JobHours;
@@ -50,7 +51,7 @@ final class PlanYaml {
   private static Map<String, Object> choice(ChainChoice choice) {
     Map<String, Object> one = new LinkedHashMap<>();
     one.put("way", choice.way().id());
-    one.put("says", choice.says());
+    one.put("says", choice.says(UnitStyle.METRIC));
     one.put("length_mm", choice.lengthMm());
     return one;
   }

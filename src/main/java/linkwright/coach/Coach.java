@@ -135,7 +135,12 @@ public final class Coach implements MessageCases<Turn> {
 
   @Override
   public Turn trayRead(Message.TrayRead message) {
-    Model ready = model.withTray(message.jobs());
+    Model ready =
+        message
+            .hands()
+            .map(hands -> model.with(model.handbook().with(hands)))
+            .orElse(model)
+            .withTray(message.jobs());
     int unread = message.unread();
     return LookRound.now(
         unread == 0
@@ -150,10 +155,11 @@ public final class Coach implements MessageCases<Turn> {
   public Turn jobOpened(Message.JobOpened message) {
     Optional<OpenJob> open = model.job();
     boolean readAnew = open.map(job -> job.slug().equals(message.slug())).orElse(false);
+    Handbook handbook = model.handbook().forJob(message.slug(), message.entries());
     OpenJob job =
-        OpenJob.of(message, model.handbook(), model.settings())
+        OpenJob.of(message, handbook, model.settings())
             .steadied(model.ran(message.slug()), model.now(), model.steady());
-    Model next = model.with(job).with(new Writing.Nothing());
+    Model next = model.with(handbook).with(job).with(new Writing.Nothing());
     if (readAnew) {
       return Places.of(model).readAnew(next);
     }

@@ -4,10 +4,12 @@ import linkwright.coach.again.AgainPlace;
 import linkwright.coach.bench.BenchPlace;
 import linkwright.coach.book.BookPlace;
 import linkwright.coach.cautions.CautionsPlace;
+import linkwright.coach.hands.HandsPlace;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.PlaceId;
+import linkwright.coach.nearest.NearestPlace;
 import linkwright.coach.plan.PlanPlace;
 import linkwright.coach.reckoner.ReckonPlace;
 import linkwright.coach.round.RoundPlace;
@@ -31,6 +33,7 @@ final class Places {
       case TRAY -> new TrayPlace();
       case ROUND -> new RoundPlace();
       case PLAN -> new PlanPlace();
+      case NEAREST -> new NearestPlace();
       case TEST_PIECES -> new TestsPlace();
       case TRIAL_LENGTH -> new TrialPlace();
       case BENCH -> new BenchPlace();
@@ -41,6 +44,7 @@ final class Places {
       case TIMERS -> new TimersPlace();
       case RECKONER -> new ReckonPlace();
       case MADE_AGAIN -> new AgainPlace();
+      case HANDS -> new HandsPlace();
       case HELP -> new HelpPlace();
       case HOT_WORK -> new HotWorkPlace();
     };

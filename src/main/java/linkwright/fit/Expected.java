@@ -1,5 +1,8 @@
 package linkwright.fit;
 
+import java.util.Optional;
+import java.util.OptionalDouble;
+
 /**
  * What a blank is expected to become in a maker's hands.
  *
@@ -11,6 +14,16 @@ package linkwright.fit;
  */
 public record Expected(
     double lengthMm, double widthMm, double lengthSpreadMm, double widthSpreadMm) {
+
+  /** What is out of reason in that measured length; empty if nothing is. */
+  public Optional<Misfit> misfitOfLength(OptionalDouble measuredMm) {
+    return Misfit.of(measuredMm, lengthMm, lengthSpreadMm);
+  }
+
+  /** What is out of reason in that measured width; empty if nothing is. */
+  public Optional<Misfit> misfitOfWidth(OptionalDouble measuredMm) {
+    return Misfit.of(measuredMm, widthMm, widthSpreadMm);
+  }
 
   static Expected of(Sensitivity piece, Scatter scatter) {
     double often = scatter.share() * scatter.share();

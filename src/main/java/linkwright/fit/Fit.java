@@ -3,13 +3,9 @@ package linkwright.fit;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import linkwright.link.Formed;
-import linkwright.link.Forming;
 import linkwright.link.Pattern;
-import linkwright.quantity.Doubtful;
 import linkwright.quantity.Nearest;
 import linkwright.quantity.Read;
-import linkwright.quantity.UnitStyle;
 
 /**
  * Learns a maker's hands from test pieces and proposes the next blank and formers.
@@ -66,34 +62,6 @@ public final class Fit {
                 Sensitivity.of(shape, blankMm, formers, maker, maker.covariance().root())
                     .map(piece -> Expected.of(piece, maker.scatter()))
                     .orElse(new Expected(link.lengthMm(), link.widthMm(), 0, 0)));
-  }
-
-  /**
-   * The link that a blank becomes in a maker's hands, springback and all. What is shown as her link
-   * comes from here, whether its blank was found or typed: so a found blank typed back in gives the
-   * same chain.
-   *
-   * @param formersMm the formers taken; the pattern's own for names left out
-   * @return a sentence in place of a link if the blank cannot be formed by this maker
-   */
-  public static Read<Formed> link(
-      Pattern pattern, double wireMm, Maker maker, double blankMm, Map<String, Double> formersMm) {
-    return Forming.form(pattern, wireMm, blankMm, formersMm, maker.bending());
-  }
-
-  /**
-   * What to ask before a test piece is kept: a measure that misses what was expected by more than
-   * four spreads, the calipers' own included, with what was likely meant; "140 mm from a blank of
-   * 38 mm: 14 mm?".
-   *
-   * @param maker what was known before this piece
-   * @return empty if it is in reason, was not measured, or cannot be reckoned at all
-   */
-  public static Optional<Doubtful> doubtful(
-      Pattern pattern, double wireMm, Maker maker, Tried piece, UnitStyle style) {
-    return expect(pattern, wireMm, maker, piece.blankMm(), piece.formersMm())
-        .found()
-        .flatMap(expected -> Misfit.of(expected, piece, style));
   }
 
   /**

@@ -14,7 +14,6 @@ import java.util.stream.Collectors;
  * @param step the step that is open, empty if none was opened yet
  * @param stepsDone steps without a count that were done
  * @param waitsBegun waits begun for what is not done yet
- * @param cautionsSeen cautions seen whole in this sitting; a new sitting shows them again
  * @param closed whether the job is closed
  * @param nextTime what to do differently next time
  */
@@ -25,46 +24,30 @@ public record Course(
     String step,
     Set<String> stepsDone,
     Set<StepWait> waitsBegun,
-    Set<String> cautionsSeen,
     boolean closed,
     String nextTime) {
-  static final Course BLANK =
-      new Course("", "", Map.of(), "", Set.of(), Set.of(), Set.of(), false, "");
+  static final Course BLANK = new Course("", "", Map.of(), "", Set.of(), Set.of(), false, "");
 
   Course after(Fact fact) {
     if (fact instanceof Fact.JobOpened opened) {
       return new Course(
-          opened.name(),
-          opened.routine(),
-          wish,
-          step,
-          stepsDone,
-          waitsBegun,
-          cautionsSeen,
-          false,
-          nextTime);
+          opened.name(), opened.routine(), wish, step, stepsDone, waitsBegun, false, nextTime);
     }
     if (fact instanceof Fact.PlanSet plan) {
-      return with(plan.wish(), step, stepsDone, waitsBegun, cautionsSeen);
+      return with(plan.wish(), step, stepsDone, waitsBegun);
     }
     if (fact instanceof Fact.StepOpened opened) {
-      return with(wish, opened.step(), stepsDone, waitsBegun, cautionsSeen);
+      return with(wish, opened.step(), stepsDone, waitsBegun);
     }
     if (fact instanceof Fact.StepDone done) {
-      return with(wish, step, plus(stepsDone, done.step()), without(done.step()), cautionsSeen);
+      return with(wish, step, plus(stepsDone, done.step()), without(done.step()));
     }
     if (fact instanceof Fact.PiecesThrough through) {
-      return with(wish, step, stepsDone, without(through.step()), cautionsSeen);
+      return with(wish, step, stepsDone, without(through.step()));
     }
     if (fact instanceof Fact.TimerStarted timer && !timer.step().isEmpty()) {
       StepWait wait = new StepWait(timer.step(), timer.name());
-      return with(wish, step, stepsDone, plus(waitsBegun, wait), cautionsSeen);
-    }
-    if (fact instanceof Fact.CautionSeen seen) {
-      return with(wish, step, stepsDone, waitsBegun, plus(cautionsSeen, seen.caution()));
-    }
-    if (fact instanceof Fact.SittingStarted || fact instanceof Fact.SteppedAway) {
-      return with(wish, step, stepsDone, waitsBegun, Set.of());
+      return with(wish, step, stepsDone, plus(waitsBegun, wait));
     }
     if (fact instanceof Fact.JobClosed done) {
       return closed(true, done.nextTime());
@@ -73,18 +56,12 @@ public record Course(
   }
 
   private Course closed(boolean nowClosed, String learnt) {
-    return new Course(
-        name, routine, wish, step, stepsDone, waitsBegun, cautionsSeen, nowClosed, learnt);
+    return new Course(name, routine, wish, step, stepsDone, waitsBegun, nowClosed, learnt);
   }
 
   private Course with(
-      Map<String, String> newWish,
-      String newStep,
-      Set<String> newDone,
-      Set<StepWait> newWaits,
-      Set<String> newSeen) {
-    return new Course(
-        name, routine, newWish, newStep, newDone, newWaits, newSeen, closed, nextTime);
+      Map<String, String> newWish, String newStep, Set<String> newDone, Set<StepWait> newWaits) {
+    return new Course(name, routine, newWish, newStep, newDone, newWaits, closed, nextTime);
   }
 
   /** What is through has had its wait; what comes to the step next has not. */

@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param accounts weighing and prices
  * @param flames what was said of hot work, and what was heated when
  * @param sittings whose sitting it was last on each machine
+ * @param cautions which cautions were met, and by whom
  */
 public record JobState(
     Course course,
@@ -25,7 +26,8 @@ public record JobState(
     TimeSheet times,
     Accounts accounts,
     FlameLog flames,
-    Sittings sittings) {
+    Sittings sittings,
+    CautionsMet cautions) {
 
   private static final JobState BLANK =
       new JobState(
@@ -37,7 +39,8 @@ public record JobState(
           TimeSheet.EMPTY,
           Accounts.EMPTY,
           FlameLog.NONE,
-          Sittings.NONE);
+          Sittings.NONE,
+          CautionsMet.NONE);
 
   /**
    * Replays a whole book. Struck entries are passed over; a strike that was struck itself does not
@@ -73,16 +76,19 @@ public record JobState(
         times.after(entry),
         accounts.after(fact),
         flames.after(entry, course),
-        sittings.after(entry));
+        sittings.after(entry),
+        cautions.after(entry));
   }
 
   private JobState with(FlameLog said) {
-    return new JobState(course, trials, piles, wire, timers, times, accounts, said, sittings);
+    return new JobState(
+        course, trials, piles, wire, timers, times, accounts, said, sittings, cautions);
   }
 
   /** The same with its timers by another clock. */
   public JobState with(Timers others) {
-    return new JobState(course, trials, piles, wire, others, times, accounts, flames, sittings);
+    return new JobState(
+        course, trials, piles, wire, others, times, accounts, flames, sittings, cautions);
   }
 
   private Piles piles(Piles before, Fact fact) {

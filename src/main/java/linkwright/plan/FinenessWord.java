@@ -52,8 +52,12 @@ public final class FinenessWord {
     if (rules.isEmpty() || metal.finenessPermille().isEmpty()) {
       return Optional.empty();
     }
-    List<String> needed = countries(rules, rule -> !near(rule, massG) && rule.needsMark(massG));
-    List<String> near = countries(rules, rule -> near(rule, massG));
+    int fineness = metal.finenessPermille().getAsInt();
+    List<String> needed =
+        countries(
+            rules,
+            rule -> !near(rule, rule.weighedG(massG, fineness)) && rule.needsMark(massG, fineness));
+    List<String> near = countries(rules, rule -> near(rule, rule.weighedG(massG, fineness)));
     List<String> words = new ArrayList<>();
     if (!needed.isEmpty()) {
       words.add("needed: " + String.join(", ", needed));

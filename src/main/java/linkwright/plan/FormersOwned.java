@@ -3,14 +3,68 @@ package linkwright.plan;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import linkwright.fit.Maker;
+import linkwright.link.Pattern;
 
-/** The formers that a wish names, as a choice of one each. */
-final class FormersOwned {
+/** The formers that a wish names or asks for, as a choice of one each. */
+public final class FormersOwned {
+  /** Mandrels are told to this, mm. */
+  private static final double STEP_MM = 0.1;
+
+  /** No wire springs back so far that its mandrel is less than this share of the link's inside. */
+  private static final double LEAST_SHARE = 0.6;
+
   private FormersOwned() {}
 
-  static Map<String, List<Double>> of(WishedLink link) {
+  /**
+   * Name → the size there is: the formers named; of a round link with a length and no mandrel, the
+   * one that gives the length in those hands.
+   */
+  public static Map<String, List<Double>> of(ChainWish wish, Maker hands) {
     Map<String, List<Double>> owned = new LinkedHashMap<>();
-    link.formersMm().forEach((name, mm) -> owned.put(name, List.of(mm)));
+    wish.link().formersMm().forEach((name, mm) -> owned.put(name, List.of(mm)));
+    mandrel(wish, hands).ifPresent(owned::putAll);
     return owned;
+  }
+
+  /** Whether the mandrel was found for the wish, so that it has to be told. */
+  static boolean found(WishedLink link) {
+    return link.formersMm().isEmpty()
+        && link.blankMm().isEmpty()
+        && link.lengthMm().isPresent()
+        && link.pattern().filter(Pattern::isRing).isPresent();
+  }
+
+  private static Optional<Map<String, List<Double>>> mandrel(ChainWish wish, Maker hands) {
+    if (!found(wish.link())) {
+      return Optional.empty();
+    }
+    Pattern pattern = wish.link().pattern().orElseThrow();
+    String name = pattern.formersMm().keySet().iterator().next();
+    double length = wish.link().lengthMm().orElseThrow();
+    double inside = length - 2 * wish.wireMm();
+    double best = 0;
+    double nearest = Double.POSITIVE_INFINITY;
+    int last = (int) Math.floor(inside / STEP_MM + 1e-9);
+    for (int step = (int) Math.ceil(LEAST_SHARE * inside / STEP_MM); step <= last; step++) {
+      double mm = step / (1 / STEP_MM);
+      OptionalDouble comes = lengthMm(pattern, wish.wireMm(), hands, Map.of(name, mm), length);
+      if (comes.isPresent() && Math.abs(comes.getAsDouble() - length) < nearest) {
+        nearest = Math.abs(comes.getAsDouble() - length);
+        best = mm;
+      }
+    }
+    return best > 0 ? Optional.of(Map.of(name, List.of(best))) : Optional.empty();
+  }
+
+  private static OptionalDouble lengthMm(
+      Pattern pattern, double wireMm, Maker hands, Map<String, Double> formers, double lengthMm) {
+    // A ring is as long as its mandrel makes it; the blank only has to be long enough.
+    return LinkInHands.form(pattern, wireMm, hands, 2 * Math.PI * lengthMm, formers)
+        .found()
+        .map(link -> OptionalDouble.of(link.lengthMm()))
+        .orElse(OptionalDouble.empty());
   }
 }

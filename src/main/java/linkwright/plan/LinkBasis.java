@@ -27,8 +27,8 @@ public record LinkBasis(
    * Nothing was tried yet: metal and temper say how the wire springs, the wish names the formers.
    */
   public static LinkBasis untried(ChainWish wish) {
-    return new LinkBasis(
-        Planning.maker(wish), false, FormersOwned.of(wish.link()), Optional.empty());
+    Maker hands = Planning.maker(wish);
+    return new LinkBasis(hands, false, FormersOwned.of(wish, hands), Optional.empty());
   }
 
   /** The same, following that link. */

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import linkwright.fit.Fit;
 import linkwright.fit.Proposal;
+import linkwright.fit.Reach;
 import linkwright.link.Formed;
 import linkwright.link.Pattern;
 import linkwright.quantity.Read;
@@ -60,6 +61,7 @@ final class LinkSettling {
             commonMm(LEAST_PIECE_SPREAD_MM),
             LEAST_PIECE_SPREAD_MM,
             Optional.empty(),
+            Optional.empty(),
             followed.isPresent()));
   }
 
@@ -74,7 +76,8 @@ final class LinkSettling {
   }
 
   /** A blank with the formers to bend it over. */
-  private record Blank(double mm, Map<String, Double> formersMm, Source from) {}
+  private record Blank(
+      double mm, Map<String, Double> formersMm, Source from, Optional<Proposal> proposal) {}
 
   private Read<SettledLink> patterned(Pattern pattern) {
     return blank(pattern)
@@ -96,25 +99,50 @@ final class LinkSettling {
     if (cut.isPresent()) {
       Map<String, Double> formers = new HashMap<>(link.formersMm());
       formers.putAll(cut.get().formersMm());
-      return Read.good(new Blank(cut.get().blankMm().getAsDouble(), formers, Source.MEASURED));
+      return Read.good(
+          new Blank(cut.get().blankMm().getAsDouble(), formers, Source.MEASURED, Optional.empty()));
     }
-    return link.blankMm().isPresent()
-        ? Read.good(new Blank(link.blankMm().getAsDouble(), link.formersMm(), Source.HERS))
-        : found(pattern, link);
+    if (link.blankMm().isPresent()) {
+      return Read.good(
+          new Blank(link.blankMm().getAsDouble(), link.formersMm(), Source.HERS, Optional.empty()));
+    }
+    return link.lengthMm().isPresent() ? found(pattern, link) : overItsMandrel(pattern, link);
+  }
+
+  /** A round link takes what goes round its mandrel, to the next step of the cutters. */
+  private Read<Blank> overItsMandrel(Pattern pattern, WishedLink link) {
+    double plenty =
+        2 * Math.PI * (wish.wireMm() + link.formersMm().values().stream().reduce(0.0, Double::sum));
+    return LinkInHands.form(pattern, wish.wireMm(), basis.hands(), plenty, link.formersMm())
+        .map(
+            formed -> {
+              double steps = formed.shortestBlankMm() / Planning.BLANK_STEP_MM;
+              double mm = Math.ceil(steps - 1e-6) * Planning.BLANK_STEP_MM;
+              return new Blank(mm, link.formersMm(), reckoned(), Optional.empty());
+            });
   }
 
   private Read<Blank> found(Pattern pattern, WishedLink link) {
     double length = link.lengthMm().orElse(0);
-    double width = link.widthMm().orElse(length / 2);
     Read<Proposal> proposal =
-        Fit.next(
-            pattern,
-            wish.wireMm(),
-            basis.hands(),
-            new linkwright.fit.LinkSize(length, width),
-            basis.ownedMm(),
-            Planning.BLANK_STEP_MM);
-    return proposal.map(next -> new Blank(next.blankMm(), next.formersMm(), reckoned()));
+        proposal(pattern, length, link.widthMm().orElse(pattern.isRing() ? length : length / 2));
+    boolean anyWidth = link.widthMm().isEmpty();
+    if (anyWidth && proposal.found().filter(next -> next.reach() != Reach.REACHED).isPresent()) {
+      // No width was wished: whatever comes of the length is none that was missed.
+      proposal = proposal(pattern, length, proposal.orThrow().expected().widthMm());
+    }
+    return proposal.map(
+        next -> new Blank(next.blankMm(), next.formersMm(), reckoned(), Optional.of(next)));
+  }
+
+  private Read<Proposal> proposal(Pattern pattern, double lengthMm, double widthMm) {
+    return Fit.next(
+        pattern,
+        wish.wireMm(),
+        basis.hands(),
+        new linkwright.fit.LinkSize(lengthMm, widthMm),
+        basis.ownedMm(),
+        Planning.BLANK_STEP_MM);
   }
 
   private Source reckoned() {
@@ -144,6 +172,7 @@ final class LinkSettling {
             : spread.commonMm(),
         piece,
         formed,
+        blank.proposal(),
         followed.isPresent());
   }
 

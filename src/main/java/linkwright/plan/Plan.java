@@ -7,6 +7,7 @@ import linkwright.cutting.BlanksWanted;
 import linkwright.cutting.CutOrder;
 import linkwright.cutting.RingsWanted;
 import linkwright.link.Formed;
+import linkwright.quantity.UnitStyle;
 import linkwright.wire.SolderNeed;
 
 /**
@@ -23,6 +24,8 @@ import linkwright.wire.SolderNeed;
  * @param oneMoreMm its length with one link more, mm
  * @param exactRingInsideMm inside diameter of the round ring that would make the length exact;
  *     empty where there is none that two wires pass
+ * @param tightRingInsideMm the ring that would make it exact and that two wires do not pass, mm;
+ *     empty where they do, or where there is none
  * @param link the link as it is counted
  * @param ringBlankMm the ring's blank, mm, 0 without rings
  * @param ringTurnMm wire that one turn of the coil takes, mm, 0 without rings
@@ -53,6 +56,7 @@ public record Plan(
     OptionalDouble oneFewerMm,
     double oneMoreMm,
     OptionalDouble exactRingInsideMm,
+    OptionalDouble tightRingInsideMm,
     SettledLink link,
     double ringBlankMm,
     double ringTurnMm,
@@ -74,6 +78,23 @@ public record Plan(
     List<String> remarks) {
   public Plan {
     remarks = List.copyOf(remarks);
+  }
+
+  /** What to mind, in sentences with sizes in those units. */
+  public List<String> remarks(UnitStyle units) {
+    return units == UnitStyle.METRIC
+        ? remarks
+        : Remarks.of(wish, link, RingsCounted.of(wish).orThrow(), units);
+  }
+
+  /** How much longer than wished it comes, mm; negative for shorter. */
+  public double offMm() {
+    return lengthMm - wish.finishedMm();
+  }
+
+  /** What a ring has to have inside at the least so that the wires of two links pass it, mm. */
+  public double leastRingInsideMm() {
+    return 2 * wish.wireMm();
   }
 
   /** The link's blank, mm. */

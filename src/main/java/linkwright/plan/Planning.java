@@ -3,6 +3,7 @@ package linkwright.plan;
 import java.util.List;
 import linkwright.fit.Maker;
 import linkwright.quantity.Read;
+import linkwright.quantity.UnitStyle;
 import linkwright.reference.Metal;
 import linkwright.wire.JointKind;
 import linkwright.wire.SolderNeed;
@@ -59,6 +60,10 @@ public final class Planning {
   /** Sizes that no wire can be cut to are told here, whatever wire there is. */
   private static Read<Plan> counted(
       ChainWish wish, LinkBasis basis, SettledLink link, RingsCounted rings, Counted count) {
+    if (Yield.cut(count.links(), 0, 0, wish.usualLoss(), wish.confidence())
+        instanceof BlanksToCut.OutOfReach never) {
+      return Read.bad(never.sentence());
+    }
     Plan plan = plan(wish, basis, link, rings, count);
     List<String> problems = Cuttable.problems(plan);
     return problems.isEmpty() ? Read.good(plan) : Read.bad(String.join(" ", problems));
@@ -91,6 +96,7 @@ public final class Planning {
         count.oneFewerMm(),
         count.oneMoreMm(),
         count.exactRingInsideMm(),
+        count.tightRingInsideMm(),
         link,
         rings.blankMm(),
         rings.turnMm(),
@@ -109,7 +115,7 @@ public final class Planning {
         solder.joints(),
         solder(wish.wireMm(), wish.metal()),
         PullReckoning.of(wish, link.formed()),
-        Remarks.of(wish, link, rings));
+        Remarks.of(wish, link, rings, UnitStyle.METRIC));
   }
 
   /** What one butted joint of that wire takes. */

@@ -7,24 +7,33 @@ import linkwright.link.Crossing;
 import linkwright.link.Formed;
 import linkwright.link.JointGap;
 import linkwright.link.Passage;
+import linkwright.quantity.UnitStyle;
 
 /** What to mind about a plan, in sentences. */
 final class Remarks {
-  /** Shares by which a link may miss its wish before it is told; common practice, no source. */
-  private static final double LENGTH_OFF = 0.03;
-
-  private static final double WIDTH_OFF = 0.08;
-
   private Remarks() {}
 
-  static List<String> of(ChainWish wish, SettledLink settled, RingsCounted rings) {
+  static List<String> of(ChainWish wish, SettledLink settled, RingsCounted rings, UnitStyle units) {
     List<String> remarks = new ArrayList<>();
     Optional<Formed> formed = settled.formed();
     if (!settled.followed()) {
-      formed.ifPresent(link -> link(remarks, link));
-      formed
-          .filter(link -> wish.link().blankMm().isEmpty())
-          .ifPresent(link -> unlikeTheWish(remarks, link, wish.link()));
+      formed.ifPresent(link -> gaps(remarks, link, units));
+      if (settled.proposal().isPresent()) {
+        // What was looked for says itself what cannot be had, and what can.
+        settled.proposal().get().shortfall(units).ifPresent(remarks::add);
+      } else {
+        formed.ifPresent(link -> crossings(remarks, link, units));
+      }
+      if (FormersOwned.found(wish.link())) {
+        settled
+            .formersMm()
+            .forEach(
+                (name, mm) ->
+                    remarks.add(
+                        "No mandrel is named: over "
+                            + units.length(mm)
+                            + " the link comes as long as wished."));
+      }
     }
     rings.remark().ifPresent(remarks::add);
     wish.ring()
@@ -39,41 +48,25 @@ final class Remarks {
     return remarks.stream().distinct().toList();
   }
 
-  /** A blank that was found comes as near as the formers let it; how far off is to be told. */
-  private static void unlikeTheWish(List<String> remarks, Formed link, WishedLink wished) {
-    double length = link.lengthMm() / wished.lengthMm().orElse(link.lengthMm()) - 1;
-    double width = link.widthMm() / wished.widthMm().orElse(link.widthMm()) - 1;
-    if (Math.abs(length) > LENGTH_OFF) {
-      remarks.add(
-          "With these formers the link comes %.0f %% %s than wished: name %s ones."
-              .formatted(
-                  100 * Math.abs(length),
-                  length < 0 ? "shorter" : "longer",
-                  length < 0 ? "larger" : "smaller"));
-    }
-    if (Math.abs(width) > WIDTH_OFF) {
-      remarks.add(
-          "With these formers the link comes %.0f %% %s than wished: name %s ones."
-              .formatted(
-                  100 * Math.abs(width),
-                  width < 0 ? "narrower" : "wider",
-                  width < 0 ? "larger" : "smaller"));
-    }
-  }
-
-  private static void link(List<String> remarks, Formed link) {
+  private static void gaps(List<String> remarks, Formed link, UnitStyle units) {
     for (JointGap gap : link.jointGaps()) {
       if (gap.gapMm() > JointGap.FILLS_MM) {
         remarks.add(
-            "A tip stands %.1f mm off the wire it meets: close it, solder will not bridge it."
-                .formatted(gap.gapMm()));
+            "A tip stands "
+                + units.length(gap.gapMm())
+                + " off the wire it meets: close it, solder will not bridge it.");
       }
     }
+  }
+
+  private static void crossings(List<String> remarks, Formed link, UnitStyle units) {
     for (Crossing crossing : link.crossings()) {
       remarks.add(
-          "The wire crosses itself %.1f mm and %.1f mm along the blank: take a longer blank or"
-                  .formatted(crossing.atMm(), crossing.andMm())
-              + " smaller formers.");
+          "The wire crosses itself "
+              + units.length(crossing.atMm())
+              + " and "
+              + units.length(crossing.andMm())
+              + " along the blank: take a longer blank or other formers.");
     }
   }
 }

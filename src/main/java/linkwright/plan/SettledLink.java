@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import linkwright.fit.Proposal;
 import linkwright.link.Formed;
 
 /**
@@ -21,6 +22,7 @@ import linkwright.link.Formed;
  * @param commonSpreadMm doubt of {@code insideMm} that all links share, one standard deviation, mm
  * @param pieceSpreadMm how one link differs from the next, one standard deviation, mm
  * @param formed its shape; empty for a link known by its measures alone
+ * @param proposal how the blank was found for the size wished; empty where it was not looked for
  * @param followed whether a piece in her hand is followed, so that its shape needs no warning
  */
 public record SettledLink(
@@ -35,6 +37,7 @@ public record SettledLink(
     double commonSpreadMm,
     double pieceSpreadMm,
     Optional<Formed> formed,
+    Optional<Proposal> proposal,
     boolean followed) {
   public SettledLink {
     formersMm = Collections.unmodifiableMap(new LinkedHashMap<>(formersMm));

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import linkwright.link.Pattern;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.Length;
 import linkwright.quantity.Mass;
 import linkwright.quantity.Nearest;
@@ -17,6 +18,8 @@ import linkwright.reference.Metal;
 import linkwright.reference.Reference;
 import linkwright.reference.Solder;
 import linkwright.reference.Temper;
+import linkwright.yield.BlanksToCut;
+import linkwright.yield.Yield;
 
 /**
  * Reads a wish as it was typed, key by key: everything that is wrong at once, each with its key.
@@ -92,6 +95,14 @@ public record WishReading(Optional<ChainWish> wish, Map<String, String> troubles
           WishKeys.CONFIDENCE,
           confidence > 0 && confidence < 1,
           "The chance of having cut enough lies above 0 % and below 100 %, such as 90 %.");
+      typed.check(
+          WishKeys.USUAL_LOSS,
+          !(confidence > 0 && confidence < 1)
+              || Yield.cut(1, 0, 0, loss, confidence) instanceof BlanksToCut.Blanks,
+          "At a usual loss of "
+              + Decimals.percent(loss, 1)
+              + " no number of blanks gives the chance wished: find out first why so many are lost,"
+              + " or give a lower one.");
       StockReading stock = new StockReading(typed, metal);
       List<Double> lengths = stock.lengths(WishKeys.STOCK, wire);
       Optional<List<Double>> ringLengths = ringStock(stock, wire, ring);
@@ -141,21 +152,21 @@ public record WishReading(Optional<ChainWish> wish, Map<String, String> troubles
           WishKeys.LINK_LENGTH,
           !noPattern || length.isPresent() || typed.wrong(WishKeys.LINK_LENGTH),
           "Name a pattern, or give the length of a link as it was measured, such as 14 mm.");
+      Map<String, Double> formers = new FormersReading(typed).of(WishKeys.LINK_FORMERS, pattern);
+      boolean ring = pattern.filter(Pattern::isRing).isPresent();
       typed.check(
           WishKeys.LINK_BLANK,
           blank.isPresent()
               || typed.wrong(WishKeys.LINK_BLANK)
-              || (!noPattern && length.isPresent()),
+              || (!noPattern && length.isPresent())
+              || (ring && !typed.text(WishKeys.LINK_FORMERS).isEmpty()),
           noPattern
               ? "Give the blank that the link was bent from, such as 38 mm."
-              : "Give the blank, such as 38 mm; or the link's length, and the blank is found.");
+              : ring
+                  ? "Give the mandrel, such as ring=4 mm; or the link's length, or its blank."
+                  : "Give the blank, such as 38 mm; or the link's length, and the blank is found.");
       return new WishedLink(
-          pattern,
-          blank,
-          new FormersReading(typed).of(WishKeys.LINK_FORMERS, pattern),
-          length,
-          size(WishKeys.LINK_WIDTH),
-          size(WishKeys.LINK_INSIDE));
+          pattern, blank, formers, length, size(WishKeys.LINK_WIDTH), size(WishKeys.LINK_INSIDE));
     }
 
     private Read<Pattern> pattern(String id) {

@@ -42,6 +42,42 @@ public final class Decimals {
   }
 
   /**
+   * How many decimals a doubt lets a figure have, negative before the decimal sign. Of its three
+   * first digits 100 to 354 leave two that count, 355 to 949 one, 950 and more are 1000 and leave
+   * two. Source: Particle Data Group, Review of Particle Physics, Introduction, "Rounding" (from
+   * memory).
+   *
+   * @param doubt one standard deviation, above 0
+   */
+  public static int placesBy(double doubt) {
+    int first = (int) Math.floor(Math.log10(doubt));
+    double digits = Math.round(doubt / Math.pow(10, first - 2.0));
+    return digits >= 950 ? -first : digits >= 355 ? -first : 1 - first;
+  }
+
+  /**
+   * A forecast with its doubt, both rounded to what the doubt lets stand: {@code 457 ± 17}. Zeros
+   * that both end in after the decimal sign are left out.
+   *
+   * @param doubt one standard deviation, above 0
+   */
+  public static String withDoubt(double value, double doubt) {
+    int places = placesBy(doubt);
+    BigDecimal told = exact(value).setScale(places, RoundingMode.HALF_UP);
+    BigDecimal by = exact(doubt).setScale(places, RoundingMode.HALF_UP);
+    int least =
+        Math.max(0, Math.max(told.stripTrailingZeros().scale(), by.stripTrailingZeros().scale()));
+    return text(told.setScale(least, RoundingMode.HALF_UP))
+        + " ± "
+        + text(by.setScale(least, RoundingMode.HALF_UP));
+  }
+
+  /** A figure rounded to what a doubt of it lets stand. */
+  public static String roundedBy(double value, double doubt) {
+    return text(exact(value).setScale(placesBy(doubt), RoundingMode.HALF_UP));
+  }
+
+  /**
    * A share as a percentage, with at most so many decimals.
    *
    * @throws IllegalArgumentException if the share is no finite number

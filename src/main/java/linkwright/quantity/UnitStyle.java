@@ -54,6 +54,35 @@ public enum UnitStyle {
     }
   };
 
+  /**
+   * A length that is forecast, rounded by its doubt: {@code 457 ± 17 mm}. A setting is never
+   * written so.
+   *
+   * @param doubtMm one standard deviation, mm; 0 or less for a length without any
+   */
+  public final String about(double mm, double doubtMm) {
+    if (!(doubtMm > 0)) {
+      return length(mm);
+    }
+    String unit = length(mm);
+    double scale = scale(unit);
+    return Decimals.withDoubt(mm / scale, doubtMm / scale) + unit.substring(unit.indexOf(' '));
+  }
+
+  /** The same length without its doubt, where that stands beside it already. */
+  public final String roundedBy(double mm, double doubtMm) {
+    if (!(doubtMm > 0)) {
+      return length(mm);
+    }
+    String unit = length(mm);
+    double scale = scale(unit);
+    return Decimals.roundedBy(mm / scale, doubtMm / scale) + unit.substring(unit.indexOf(' '));
+  }
+
+  private static double scale(String written) {
+    return written.endsWith(" in") ? 25.4 : written.endsWith(" m") ? 1000 : 1;
+  }
+
   /** A length for reading, with its unit. */
   public abstract String length(double mm);
 

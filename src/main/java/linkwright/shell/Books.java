@@ -15,7 +15,9 @@ import linkwright.coach.kernel.DoubtfulLine;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.TrayJob;
 import linkwright.files.DraftStore;
+import linkwright.files.HandsFile;
 import linkwright.files.Home;
+import linkwright.job.CautionsMet;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.quantity.Problem;
@@ -171,7 +173,14 @@ final class Books {
         book.whyReadOnly().isPresent(),
         told(book, handbook),
         drafts.of(slug),
-        book.suspects().stream().map(Books::doubtful).toList());
+        book.suspects().stream().map(Books::doubtful).toList(),
+        met(handbook));
+  }
+
+  /** A caution that was seen in one job is known in all of them. */
+  private CautionsMet met(Handbook handbook) {
+    tray.jobs(handbook, clock.instant(), patience);
+    return tray.met();
   }
 
   /** Whose sitting it is by the book, as this device entered it last. */
@@ -216,9 +225,18 @@ final class Books {
     return home.books().isEmpty();
   }
 
+  /** Lets a book no more teach, or again. */
+  Message leaveOut(String slug, boolean out, Handbook handbook) {
+    return HandsFile.load(home)
+        .with(slug, out)
+        .save(home)
+        .<Message>map(Message.Troubled::new)
+        .orElseGet(() -> tray(handbook));
+  }
+
   /** The jobs in the folder, the one last worked on first. */
   Message tray(Handbook handbook) {
     List<TrayJob> jobs = tray.jobs(handbook, clock.instant(), patience);
-    return new Message.TrayRead(jobs, tray.unread());
+    return new Message.TrayRead(jobs, tray.unread(), Optional.of(tray.hands()));
   }
 }

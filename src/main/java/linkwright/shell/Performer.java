@@ -159,6 +159,11 @@ public final class Performer {
     }
 
     @Override
+    public Optional<Message> leaveOut(Effect.LeaveOut effect) {
+      return Optional.of(books.leaveOut(effect.slug(), effect.out(), model.handbook()));
+    }
+
+    @Override
     public Optional<Message> ringBell(Effect.RingBell effect) {
       bell.run();
       return Optional.empty();

@@ -34,6 +34,12 @@ public final class Start {
         library.bench().bench());
   }
 
+  /** The same, with what all books in the user's folder taught. */
+  public static Handbook handbook(Library library, Home home) {
+    Handbook shipped = handbook(library);
+    return shipped.with(new Tray(home).hands(shipped, Patience.ENDLESS));
+  }
+
   /**
    * Runs the text UI on a display until the user leaves; closes the display whatever happens.
    * Answers what is to be said then, empty for nothing.

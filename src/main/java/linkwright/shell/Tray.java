@@ -17,8 +17,13 @@ import linkwright.books.EntryLines;
 import linkwright.coach.kernel.TrayJob;
 import linkwright.coach.tray.TrayBook;
 import linkwright.coach.tray.TrayWords;
+import linkwright.files.HandsFile;
 import linkwright.files.Home;
-import linkwright.job.JobState;
+import linkwright.hands.Hands;
+import linkwright.hands.TaughtJob;
+import linkwright.job.CautionsMet;
+import linkwright.job.Entry;
+import linkwright.job.Timers;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
 import linkwright.standing.Handbook;
@@ -47,10 +52,15 @@ final class Tray {
   /** Few enough that the user is asked often, many enough to keep all processors at work. */
   private static final int AT_ONCE = 8;
 
+  /** A book as it was read: its entries and what it taught, or why it could not be read. */
+  private record Looked(String slug, List<Entry> entries, Optional<TaughtJob> taught, String why) {}
+
   private final Home home;
+  private Map<Seen, Looked> read = Map.of();
   private Map<Seen, TrayBook> known = Map.of();
+  private Hands hands = Hands.NONE;
   private int unread;
-  private List<String> problems = List.of();
+  private List<String> problems = new ArrayList<>();
 
   Tray(Home home) {
     this.home = home;
@@ -58,36 +68,86 @@ final class Tray {
 
   /**
    * The jobs in the user's folder, open ones first, the one last worked on before the others. Those
-   * changed last are read first: they are there when the reading is broken off.
+   * changed last are read first: they are there when the reading is broken off. All are read before
+   * one is reckoned, for what the others taught bears on each.
    */
   List<TrayJob> jobs(Handbook handbook, Instant now, Patience patience) {
-    List<Problem> told = new ArrayList<>();
-    List<Seen> books = new ArrayList<>(home.books(told).stream().map(Seen::of).toList());
-    problems = told.stream().map(Problem::sentence).toList();
-    books.sort(Comparator.comparing(Seen::age).reversed());
-    Map<Seen, TrayBook> read = new HashMap<>();
+    List<Seen> books = looked(handbook, patience);
+    List<TaughtJob> taught =
+        books.stream().flatMap(book -> read.get(book).taught().stream()).toList();
+    HandsFile leftOut = HandsFile.load(home);
+    leftOut.problems().forEach(problem -> problems.add(problem.sentence()));
+    boolean same = taught.equals(hands.jobs()) && leftOut.leftOut().equals(hands.leftOut());
+    if (!same) {
+      hands = Hands.of(taught, leftOut.leftOut());
+    }
+    Handbook taughtBook = handbook.with(hands);
+    Map<Seen, TrayBook> reckoned = new HashMap<>();
     List<TrayJob> found = new ArrayList<>();
     while (found.size() < books.size() && patience.goOn(found.size(), books.size())) {
       List<Seen> some = books.subList(found.size(), Math.min(books.size(), found.size() + AT_ONCE));
       // Each book is worked out by itself: that is shared out between the processors.
       List<TrayBook> standings =
-          some.parallelStream().map(book -> standing(book, handbook)).toList();
+          some.parallelStream().map(book -> standing(book, same, taughtBook)).toList();
       for (int i = 0; i < some.size(); i++) {
-        read.put(some.get(i), standings.get(i));
+        reckoned.put(some.get(i), standings.get(i));
         found.add(standings.get(i).at(now));
       }
     }
-    unread = books.size() - found.size();
-    known = Map.copyOf(read);
+    unread += books.size() - found.size();
+    known = Map.copyOf(reckoned);
     found.sort(
         Comparator.comparing(TrayJob::closed)
             .thenComparing(TrayJob::lastEntry, Comparator.reverseOrder()));
     return List.copyOf(found);
   }
 
+  /** What the books taught that were read last. */
+  Hands hands(Handbook handbook, Patience patience) {
+    List<Seen> books = looked(handbook, patience);
+    return Hands.of(
+        books.stream().flatMap(book -> read.get(book).taught().stream()).toList(),
+        HandsFile.load(home).leftOut());
+  }
+
+  /** Reads what changed since it was read last; those changed last first. */
+  private List<Seen> looked(Handbook handbook, Patience patience) {
+    List<Problem> told = new ArrayList<>();
+    List<Seen> books = new ArrayList<>(home.books(told).stream().map(Seen::of).toList());
+    problems = new ArrayList<>(told.stream().map(Problem::sentence).toList());
+    books.sort(Comparator.comparing(Seen::age).reversed());
+    Map<Seen, Looked> now = new HashMap<>();
+    List<Seen> done = new ArrayList<>();
+    while (done.size() < books.size() && patience.goOn(done.size(), books.size())) {
+      List<Seen> some = books.subList(done.size(), Math.min(books.size(), done.size() + AT_ONCE));
+      List<Looked> looked = some.parallelStream().map(book -> look(book, handbook)).toList();
+      for (int i = 0; i < some.size(); i++) {
+        now.put(some.get(i), looked.get(i));
+      }
+      done.addAll(some);
+    }
+    unread = books.size() - done.size();
+    read = Map.copyOf(now);
+    return done;
+  }
+
+  /** The cautions that were met in any of the books, as far as they were read. */
+  CautionsMet met() {
+    CautionsMet met = CautionsMet.NONE;
+    for (TrayBook book : known.values()) {
+      met = met.and(book.met());
+    }
+    return met;
+  }
+
   /** What kept books from being listed when the tray was read last, in sentences. */
   List<String> problems() {
-    return problems;
+    return List.copyOf(problems);
+  }
+
+  /** What the books taught, as they were read for the last tray. */
+  Hands hands() {
+    return hands;
   }
 
   /** How many books were left out when the last reading was broken off. */
@@ -95,21 +155,40 @@ final class Tray {
     return unread;
   }
 
-  private TrayBook standing(Seen book, Handbook handbook) {
-    TrayBook before = known.get(book);
+  private Looked look(Seen book, Handbook handbook) {
+    Looked before = read.get(book);
     return before != null && book.changed().isPresent() ? before : read(book, handbook);
   }
 
-  private static TrayBook read(Seen book, Handbook handbook) {
+  private static Looked read(Seen book, Handbook handbook) {
     String slug = TrayReading.slug(book.path());
     Read<BookFile> looked = BookFile.look(book.path());
     if (looked instanceof Read.Bad<BookFile> bad) {
-      String stands = "cannot be read: " + bad.sentence();
+      return new Looked(slug, List.of(), Optional.empty(), bad.sentence());
+    }
+    List<Entry> entries = EntryLines.entries(looked.orThrow().lines());
+    return new Looked(slug, entries, Optional.of(handbook.taught(slug, entries)), "");
+  }
+
+  /** A closed job stands as it stood, whatever was taught since. */
+  private TrayBook standing(Seen book, boolean taughtSame, Handbook handbook) {
+    TrayBook before = known.get(book);
+    boolean stays = before != null && book.changed().isPresent();
+    return stays && (taughtSame || before.job().closed())
+        ? before
+        : standing(read.get(book), book, handbook);
+  }
+
+  private static TrayBook standing(Looked looked, Seen book, Handbook handbook) {
+    if (looked.taught().isEmpty()) {
+      String stands = "cannot be read: " + looked.why();
       Instant age = book.age().toInstant();
       return new TrayBook(
-          new TrayJob(slug, slug, stands, List.of(), age, false),
-          JobState.replay(List.of(), any -> Map.of()).timers());
+          new TrayJob(looked.slug(), looked.slug(), stands, List.of(), age, false),
+          Timers.NONE,
+          CautionsMet.NONE);
     }
-    return TrayWords.standing(slug, EntryLines.entries(looked.orThrow().lines()), handbook);
+    return TrayWords.standing(
+        looked.slug(), looked.entries(), handbook.forJob(looked.slug(), looked.entries()));
   }
 }

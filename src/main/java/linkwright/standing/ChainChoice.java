@@ -3,16 +3,20 @@ package linkwright.standing;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.OptionalDouble;
+import linkwright.quantity.UnitStyle;
 
 /**
  * A chain near the one wished that can be had.
  *
  * @param way what it takes
- * @param says what it takes in words, sizes in mm: {@code rings of 2.4 mm inside}
+ * @param what the clasp's name, or how many links; empty where the size says it
+ * @param sizeMm the size it takes, mm; empty where there is none
  * @param lengthMm the finished length it gives, mm
  * @param change key of the wish → what to type there instead; an empty text empties the field
  */
-public record ChainChoice(Way way, String says, double lengthMm, Map<String, String> change) {
+public record ChainChoice(
+    Way way, String what, OptionalDouble sizeMm, double lengthMm, Map<String, String> change) {
   /** What is changed to come near the wish. */
   public enum Way {
     /** The rings' size. */
@@ -38,6 +42,17 @@ public record ChainChoice(Way way, String says, double lengthMm, Map<String, Str
     public String id() {
       return id;
     }
+  }
+
+  /** What it takes in words: {@code rings of 2.4 mm inside}. */
+  public String says(UnitStyle units) {
+    String size = sizeMm.isPresent() ? units.length(sizeMm.getAsDouble()) : "";
+    return switch (way) {
+      case FIT_RING -> "rings of " + size + " inside";
+      case FIT_LINK -> "links of " + size;
+      case JUMP_RINGS -> "a jump ring of " + size + " inside at each end";
+      case ONE_FEWER, ONE_MORE, CLASP -> what;
+    };
   }
 
   public ChainChoice {

@@ -66,15 +66,20 @@ public final class ChainChoices {
     return choices;
   }
 
+  /** The exact ring; where two wires do not pass it, the least that they pass. */
   private Optional<ChainChoice> ring() {
-    if (plan.exactRingInsideMm().isEmpty()) {
-      return Optional.empty();
-    }
-    String size = mm(plan.exactRingInsideMm().getAsDouble(), RING_STEP_MM);
+    double least = RING_STEP_MM * Math.ceil(2 * plan.wish().wireMm() / RING_STEP_MM - 1e-9);
+    OptionalDouble size =
+        plan.tightRingInsideMm().isPresent() ? OptionalDouble.of(least) : plan.exactRingInsideMm();
+    return size.isEmpty() ? Optional.empty() : ring(rounded(size.getAsDouble(), RING_STEP_MM));
+  }
+
+  private Optional<ChainChoice> ring(double mm) {
     return planned(
         ChainChoice.Way.FIT_RING,
-        "rings of " + size + " inside",
-        Map.of(WishKeys.RING_INSIDE, size));
+        "",
+        OptionalDouble.of(mm),
+        Map.of(WishKeys.RING_INSIDE, exact(mm)));
   }
 
   private Optional<ChainChoice> link() {
@@ -83,19 +88,21 @@ public final class ChainChoices {
       return Optional.empty();
     }
     double off = (plan.wish().finishedMm() - plan.lengthMm()) / plan.links();
-    String length = mm(link.lengthMm().getAsDouble() + off, LINK_STEP_MM);
+    double length = rounded(link.lengthMm().getAsDouble() + off, LINK_STEP_MM);
     Map<String, String> change = new HashMap<>();
-    change.put(WishKeys.LINK_LENGTH, length);
+    change.put(WishKeys.LINK_LENGTH, exact(length));
     change.put(WishKeys.LINK_BLANK, "");
     change.put(WishKeys.LINK_INSIDE, "");
-    link.widthMm().ifPresent(width -> change.put(WishKeys.LINK_WIDTH, mm(width, LINK_STEP_MM)));
-    return planned(ChainChoice.Way.FIT_LINK, "links of " + length, change);
+    link.widthMm()
+        .ifPresent(width -> change.put(WishKeys.LINK_WIDTH, exact(rounded(width, LINK_STEP_MM))));
+    return planned(ChainChoice.Way.FIT_LINK, "", OptionalDouble.of(length), change);
   }
 
   private ChainChoice count(ChainChoice.Way way, int links, double lengthMm) {
     return new ChainChoice(
         way,
         links + (links == 1 ? " link" : " links"),
+        OptionalDouble.empty(),
         lengthMm,
         Map.of(WishKeys.FINISHED, exact(lengthMm)));
   }
@@ -108,7 +115,8 @@ public final class ChainChoices {
       if (each >= 2 * wish.wireMm()) {
         return planned(
             ChainChoice.Way.JUMP_RINGS,
-            "a jump ring of " + mm(each, RING_STEP_MM) + " inside at each end",
+            "",
+            OptionalDouble.of(rounded(each, RING_STEP_MM)),
             Map.of(WishKeys.CLASP_LENGTH, exact(wish.claspMm() + 2 * each)));
       }
     }
@@ -130,6 +138,7 @@ public final class ChainChoices {
     return planned(
         ChainChoice.Way.CLASP,
         clasp.name(),
+        OptionalDouble.empty(),
         Map.of(
             WishKeys.CLASP_LENGTH,
             exact(clasp.insideLengthMm()),
@@ -138,16 +147,16 @@ public final class ChainChoices {
   }
 
   private Optional<ChainChoice> planned(
-      ChainChoice.Way way, String says, Map<String, String> change) {
+      ChainChoice.Way way, String what, OptionalDouble sizeMm, Map<String, String> change) {
     Map<String, String> changed = new HashMap<>(texts);
     changed.putAll(change);
     return CountedPlan.ofTyped(changed, state, handbook)
         .plan()
-        .map(other -> new ChainChoice(way, says, other.lengthMm(), change));
+        .map(other -> new ChainChoice(way, what, sizeMm, other.lengthMm(), change));
   }
 
-  private static String mm(double mm, double stepMm) {
-    return exact(Math.round(mm / stepMm) * stepMm);
+  private static double rounded(double mm, double stepMm) {
+    return Math.round(mm / stepMm) * stepMm;
   }
 
   private static String exact(double mm) {

@@ -120,7 +120,7 @@ public record CountedPlan(
       return troubled(reading.troubles());
     }
     ChainWish wish = reading.wish().get();
-    LinkBasis basis = LinkKnowledge.taught(wish, state.trials());
+    LinkBasis basis = LinkKnowledge.taught(wish, state.trials(), handbook.hands());
     Followed followed = Followed.of(wish, state.trials(), handbook);
     Read<Plan> plan = planned(followed, basis);
     return new CountedPlan(

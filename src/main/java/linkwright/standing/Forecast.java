@@ -3,6 +3,8 @@ package linkwright.standing;
 import java.util.List;
 import java.util.Set;
 import java.util.function.ToIntFunction;
+import linkwright.hands.Hands;
+import linkwright.hands.Pace;
 import linkwright.job.JobState;
 import linkwright.job.Pile;
 import linkwright.job.TimeSheet;
@@ -70,19 +72,28 @@ public record Forecast(double seconds, double spread) {
    * @param state the job
    * @param wantedOf kind of piece → pieces the chain takes
    * @param redosPerJoint how often a joint is made again before it holds
+   * @param hands how long it took her before; where she never did it the routine says what is usual
    */
   public static List<Work> workLeft(
-      Routine routine, JobState state, ToIntFunction<String> wantedOf, double redosPerJoint) {
+      Routine routine,
+      JobState state,
+      ToIntFunction<String> wantedOf,
+      double redosPerJoint,
+      Hands hands) {
     return routine.steps().stream()
         .filter(step -> step.usualSeconds().isPresent())
-        .map(step -> left(step, state, wantedOf, redosPerJoint))
+        .map(step -> left(step, state, wantedOf, redosPerJoint, hands))
         .filter(work -> work.pieces() > 0)
         .toList();
   }
 
   private static Work left(
-      Step step, JobState state, ToIntFunction<String> wantedOf, double redosPerJoint) {
-    double usual = step.usualSeconds().getAsLong();
+      Step step,
+      JobState state,
+      ToIntFunction<String> wantedOf,
+      double redosPerJoint,
+      Hands hands) {
+    double usual = hands.secondsEach(Pace.of(step)).orElse(step.usualSeconds().getAsLong());
     if (step.counts() == Counts.NOTHING || step.stage().isEmpty()) {
       boolean done = state.course().stepsDone().contains(step.id());
       return new Work(step.id(), done ? 0 : 1, usual, true);

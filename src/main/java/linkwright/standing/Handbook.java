@@ -1,9 +1,14 @@
 package linkwright.standing;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import linkwright.bench.OwnBench;
+import linkwright.hands.Hands;
+import linkwright.hands.TaughtJob;
+import linkwright.job.Entry;
+import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.job.StagesByKind;
 import linkwright.link.Pattern;
@@ -18,6 +23,7 @@ import linkwright.routine.Routine;
  * @param patterns link patterns
  * @param routines routines
  * @param cautions cautions
+ * @param hands what all books taught of the hands that work here
  * @param told what was wrong with files that could not be used, a sentence each
  * @param own the maker's own bench
  */
@@ -26,23 +32,52 @@ public record Handbook(
     List<Pattern> patterns,
     List<Routine> routines,
     List<Caution> cautions,
+    Hands hands,
     List<String> told,
     OwnBench own) {
-  /** At a bench that nobody described. */
-  public Handbook(
-      Reference reference,
-      List<Pattern> patterns,
-      List<Routine> routines,
-      List<Caution> cautions,
-      List<String> told) {
-    this(reference, patterns, routines, cautions, told, OwnBench.NONE);
-  }
-
   public Handbook {
     patterns = List.copyOf(patterns);
     routines = List.copyOf(routines);
     cautions = List.copyOf(cautions);
     told = List.copyOf(told);
+  }
+
+  /** What ships and the user's own, and nothing of any book. */
+  public Handbook(
+      Reference reference,
+      List<Pattern> patterns,
+      List<Routine> routines,
+      List<Caution> cautions,
+      List<String> told,
+      OwnBench own) {
+    this(reference, patterns, routines, cautions, Hands.NONE, told, own);
+  }
+
+  /** The same with what books taught. */
+  public Handbook with(Hands taught) {
+    return new Handbook(reference, patterns, routines, cautions, taught, told, own);
+  }
+
+  /** The same for the job of that book: its own pieces are no earlier ones. */
+  public Handbook forJob(String slug, List<Entry> entries) {
+    return with(
+        hands.forJob(slug, TaughtJob.person(entries), TaughtJob.batch(entries), closed(entries)));
+  }
+
+  private static Instant closed(List<Entry> entries) {
+    Instant until = Instant.MAX;
+    for (Entry entry : entries) {
+      until = entry.fact() instanceof Fact.JobClosed ? entry.at() : until;
+      until = entry.fact() instanceof Fact.JobReopened ? Instant.MAX : until;
+    }
+    return until;
+  }
+
+  /** What a job's book taught. */
+  public TaughtJob taught(String slug, List<Entry> entries) {
+    JobState state = JobState.replay(entries, stages());
+    return TaughtJob.of(
+        slug, entries, state, reference, patterns, routine(state.course().routine()));
   }
 
   /** The pattern of that id. */

@@ -8,38 +8,52 @@ import java.util.Optional;
 import linkwright.fit.Fit;
 import linkwright.fit.Maker;
 import linkwright.fit.Tried;
-import linkwright.job.Fact;
+import linkwright.fit.TwoMakers;
+import linkwright.hands.Hands;
+import linkwright.hands.TriedPieces;
 import linkwright.job.Trials;
 import linkwright.link.Formed;
 import linkwright.link.Pattern;
 import linkwright.plan.ChainWish;
+import linkwright.plan.FormersOwned;
 import linkwright.plan.LinkBasis;
 import linkwright.plan.Plan;
 import linkwright.plan.Planning;
 
 /** What a job's test pieces, its sample link and its trial length say of the link. */
 final class LinkKnowledge {
-  /** A test piece of wire that differs by less is of the same wire, mm. */
-  private static final double SAME_WIRE_MM = 0.005;
-
   private LinkKnowledge() {}
 
-  /** What the test pieces taught; the piece that is followed is not looked at. */
-  static LinkBasis taught(ChainWish wish, Trials trials) {
+  /**
+   * What the test pieces taught, and before them her earlier jobs; the piece that is followed is
+   * not looked at.
+   */
+  static LinkBasis taught(ChainWish wish, Trials trials, Hands hands) {
     LinkBasis untried = LinkBasis.untried(wish);
     Optional<Pattern> pattern = wish.link().pattern();
     if (pattern.isEmpty()) {
       return untried;
     }
-    List<Tried> tried = tried(trials, wish.wireMm());
-    Map<String, List<Double>> owned = owned(wish, pattern.get(), trials);
-    Maker hands =
+    List<Tried> tried = TriedPieces.of(trials, wish.wireMm());
+    Optional<Maker> earlier = hands.prior(wish.metal(), wish.temper());
+    Maker fresh = untried.hands();
+    Maker known = earlier.orElse(fresh);
+    Maker maker =
         tried.isEmpty()
-            ? untried.hands()
+            ? known
             : size(wish)
-                .map(size -> Fit.learn(pattern.get(), wish.wireMm(), untried.hands(), tried, size))
-                .orElse(untried.hands());
-    return new LinkBasis(hands, !tried.isEmpty(), owned, Optional.empty());
+                .map(
+                    size ->
+                        earlier.isPresent()
+                            ? TwoMakers.learn(
+                                pattern.get(), wish.wireMm(), known, fresh, tried, size)
+                            : Fit.learn(pattern.get(), wish.wireMm(), fresh, tried, size))
+                .orElse(known);
+    return new LinkBasis(
+        maker,
+        !tried.isEmpty() || earlier.isPresent(),
+        owned(wish, maker, pattern.get(), trials),
+        Optional.empty());
   }
 
   /** The size wished; where only a blank was planned, the size that its pattern gives. */
@@ -59,32 +73,18 @@ final class LinkKnowledge {
         wish.link().widthMm().orElse(formed.widthMm()));
   }
 
-  /** The test pieces as the fit takes them; pieces of other wire teach nothing of this one. */
-  static List<Tried> tried(Trials trials, double wireMm) {
-    List<Tried> tried = new ArrayList<>();
-    for (Fact.TestPieceTried piece : trials.inOrder()) {
-      if (Math.abs(piece.wireMm() - wireMm) < SAME_WIRE_MM) {
-        tried.add(
-            new Tried(
-                piece.blankMm(),
-                piece.formersMm(),
-                piece.lengthMm(),
-                piece.widthMm(),
-                Verdicts.of(piece.verdicts())));
-      }
-    }
-    return tried;
-  }
-
-  /** Formers named in the plan, or else the pattern's own, and those used on a piece. */
-  private static Map<String, List<Double>> owned(ChainWish wish, Pattern pattern, Trials trials) {
+  /**
+   * Formers named in the plan or asked for by it, else the pattern's own; those used on a piece.
+   */
+  private static Map<String, List<Double>> owned(
+      ChainWish wish, Maker hands, Pattern pattern, Trials trials) {
     Map<String, List<Double>> owned = new LinkedHashMap<>();
-    Map<String, Double> planned = wish.link().formersMm();
+    Map<String, List<Double>> planned = FormersOwned.of(wish, hands);
     pattern
         .formersMm()
         .forEach(
             (name, mm) ->
-                owned.put(name, new ArrayList<>(List.of(planned.getOrDefault(name, mm)))));
+                owned.put(name, new ArrayList<>(planned.getOrDefault(name, List.of(mm)))));
     trials
         .inOrder()
         .forEach(piece -> piece.formersMm().forEach((name, mm) -> add(owned, name, mm)));

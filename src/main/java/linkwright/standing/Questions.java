@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import linkwright.fit.Expected;
 import linkwright.fit.Fit;
+import linkwright.fit.Misfit;
 import linkwright.job.Fact;
 import linkwright.job.Fact.TestPieceTried;
 import linkwright.plan.Plan;
@@ -21,9 +22,6 @@ import linkwright.routine.Routine;
  * whoever puts the question keeps what was typed when it is said again.
  */
 public final class Questions {
-  /** A measured size further from what was expected than so many of its spreads is asked about. */
-  private static final double SPREADS = 4;
-
   /** More blanks than this are not cut for one chain by hand. */
   private static final int MANY_PIECES = 2_000;
 
@@ -112,44 +110,29 @@ public final class Questions {
                     .found());
     expected.ifPresent(
         size -> {
-          far("length", piece.lengthMm(), size.lengthMm(), size.lengthSpreadMm(), piece.blankMm());
-          far("width", piece.widthMm(), size.widthMm(), size.widthSpreadMm(), piece.blankMm());
+          far("length", piece.lengthMm(), size.misfitOfLength(piece.lengthMm()), piece.blankMm());
+          far("width", piece.widthMm(), size.misfitOfWidth(piece.widthMm()), piece.blankMm());
         });
     boolean tooLong = piece.lengthMm().orElse(0) > piece.blankMm();
-    ask(expected.isEmpty() && tooLong, "length", longer(piece));
+    ask(expected.isEmpty() && tooLong, "length", from(piece.lengthMm().orElse(0), piece.blankMm()));
   }
 
-  private String longer(TestPieceTried piece) {
-    return units.length(piece.lengthMm().orElse(0))
-        + " from a blank of "
-        + units.length(piece.blankMm())
-        + "?";
+  private String from(double mm, double blankMm) {
+    return units.length(mm) + " from a blank of " + units.length(blankMm) + "?";
   }
 
-  private void far(
-      String field, OptionalDouble measured, double expectedMm, double spreadMm, double blankMm) {
-    if (measured.isEmpty()) {
-      return;
-    }
-    double mm = measured.getAsDouble();
-    double near = Math.max(0.1, SPREADS * spreadMm);
-    if (Math.abs(mm - expectedMm) <= near) {
-      return;
-    }
-    double tenth = mm / 10;
-    double meant = Math.abs(tenth - expectedMm) <= near ? tenth : expectedMm;
-    String did =
-        meant == tenth
-            ? "did you mean " + units.length(tenth) + "?"
-            : "about " + units.length(expectedMm) + " was expected.";
-    ask(
-        true,
-        field,
-        units.length(mm) + " from a blank of " + units.length(blankMm) + "? " + capital(did));
-  }
-
-  private static String capital(String sentence) {
-    return sentence.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + sentence.substring(1);
+  private void far(String field, OptionalDouble measured, Optional<Misfit> misfit, double blankMm) {
+    misfit.ifPresent(
+        far ->
+            ask(
+                true,
+                field,
+                from(measured.orElse(0), blankMm)
+                    + (far.meantMm().isPresent()
+                        ? " Did you mean " + units.length(far.meantMm().getAsDouble()) + "?"
+                        : " About "
+                            + units.about(far.expectedMm(), far.spreadMm())
+                            + " was expected.")));
   }
 
   /** What is asked of a trial length before it is logged. */

@@ -3,6 +3,7 @@ package linkwright.standing;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import linkwright.hands.Hands;
 import linkwright.job.JobState;
 import linkwright.job.Pile;
 import linkwright.routine.Routine;
@@ -16,8 +17,11 @@ import linkwright.yield.Rate;
  *     routine says
  */
 record Redos(double perJoint, OptionalDouble expected) {
+  /** However often it failed before, a joint is held to come good in the end. */
+  private static final double MOST = 0.8;
 
-  static Redos of(Optional<Routine> routine, JobState state, Map<String, StillToDo> left) {
+  static Redos of(
+      Optional<Routine> routine, JobState state, Map<String, StillToDo> left, Hands hands) {
     if (routine.isEmpty() || left.isEmpty()) {
       return new Redos(0, OptionalDouble.empty());
     }
@@ -31,7 +35,16 @@ record Redos(double perJoint, OptionalDouble expected) {
       more += kind.getValue().more();
     }
     double each =
-        Rate.usual(routine.get().usualRedo()).seen(good, again).expectedRedosPerJoint().orElse(0);
+        Rate.usual(usual(routine.get(), left, hands))
+            .seen(good, again)
+            .expectedRedosPerJoint()
+            .orElse(0);
     return new Redos(each, OptionalDouble.of(each * more));
+  }
+
+  /** Her own share, of the kind that is counted first; else the routine's usual. */
+  private static double usual(Routine routine, Map<String, StillToDo> left, Hands hands) {
+    String kind = left.keySet().iterator().next();
+    return Math.min(MOST, hands.redoShare(kind).orElse(routine.usualRedo()));
   }
 }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import linkwright.hands.Hands;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
@@ -132,7 +133,7 @@ public record Standing(
             ? OptionalDouble.of(FinishChance.of(counted.plan().orElseThrow(), left, stock))
             : OptionalDouble.empty();
     Optional<Routine> routine = handbook.walked(state);
-    Redos redos = Redos.of(routine, state, left);
+    Redos redos = Redos.of(routine, state, left, handbook.hands());
     return new Standing(
         counted,
         left,
@@ -140,7 +141,7 @@ public record Standing(
         stock,
         wire,
         chance,
-        hours(left, state, routine, redos),
+        hours(left, state, routine, redos, handbook.hands()),
         state.times().totalSeconds(),
         redos.expected());
   }
@@ -196,7 +197,11 @@ public record Standing(
   }
 
   private static Forecast hours(
-      Map<String, StillToDo> left, JobState state, Optional<Routine> routine, Redos redos) {
+      Map<String, StillToDo> left,
+      JobState state,
+      Optional<Routine> routine,
+      Redos redos,
+      Hands hands) {
     return Forecast.of(
         routine
             .map(
@@ -205,7 +210,8 @@ public record Standing(
                         known,
                         state,
                         piece -> left.containsKey(piece) ? left.get(piece).wanted() : 0,
-                        redos.perJoint()))
+                        redos.perJoint(),
+                        hands))
             .orElse(List.of()),
         state.times());
   }

@@ -9,6 +9,7 @@ import linkwright.fit.Maker;
 import linkwright.fit.Proposal;
 import linkwright.fit.Tried;
 import linkwright.fit.Verdict;
+import linkwright.hands.TriedPieces;
 import linkwright.job.JobState;
 import linkwright.link.Formed;
 import linkwright.link.Forming;
@@ -85,7 +86,7 @@ public record TestPieces(
 
   /** The job's test pieces of that wire, as the fit takes them. */
   public static List<Tried> tried(JobState state, double wireMm) {
-    return LinkKnowledge.tried(state.trials(), wireMm);
+    return TriedPieces.of(state.trials(), wireMm);
   }
 
   /** The verdict that measured sizes give by themselves, against the wish. */

@@ -87,7 +87,7 @@ class OneTruthTest {
     }
     Map<String, Object> yaml = yaml(bench.model());
     assertThat(yaml(bench.model(), stepped)).as(where).isEqualTo(yaml);
-    String length = UNITS.length((double) yaml.get("length_mm"));
+    String length = length(yaml);
     double shortMm = (double) yaml.get("wire_short_mm");
 
     assertThat(summary(bench.model(), "links")).as(where).contains(yaml.get("links").toString());
@@ -168,11 +168,11 @@ class OneTruthTest {
     line.typing(List.of("quit"), "walk", "--plain", slug);
     assertThat(line.out())
         .as(where)
-        .contains(
-            "Plan: "
-                + yaml.get("links")
-                + " links, "
-                + UNITS.length((double) yaml.get("length_mm")));
+        .contains("Plan: " + yaml.get("links") + " links, " + length(yaml));
+  }
+
+  private static String length(Map<String, Object> yaml) {
+    return UNITS.about((double) yaml.get("length_mm"), (double) yaml.get("length_plus_minus_mm"));
   }
 
   private static Map<String, Object> yaml(Model model) {

@@ -58,7 +58,12 @@ public final class Apprentice {
   public static Apprentice atTheTray() {
     Handbook handbook =
         new Handbook(
-            SHIPPED.reference(), SHIPPED.patterns(), SHIPPED.routines(), cards(), List.of());
+            SHIPPED.reference(),
+            SHIPPED.patterns(),
+            SHIPPED.routines(),
+            cards(),
+            List.of(),
+            SHIPPED.own());
     Settings settings = Settings.USUAL.in(ZoneId.of("Europe/Vienna"));
     return new Apprentice(Coach.begin(handbook, settings, Screens::parts, BEGIN, 80, 24));
   }

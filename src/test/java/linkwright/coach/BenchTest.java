@@ -8,6 +8,7 @@ import java.util.Map;
 import linkwright.coach.bench.Bench;
 import linkwright.coach.bench.BenchAsk;
 import linkwright.coach.bench.BenchHeld;
+import linkwright.coach.kernel.Cards;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Settings;
 import linkwright.coach.keys.KeyMap;
@@ -37,7 +38,9 @@ class BenchTest {
   class Cautions {
     @Test
     void each_caution_of_a_step_is_seen_before_anything_is_done_there() {
-      List<String> cards = bench.at().step().cautions();
+      List<String> cards =
+          Cards.of(bench.model(), bench.at()).cautions().stream().map(Caution::id).toList();
+      assertThat(cards).contains("ventilation", "lone-work").doesNotContain("metal-on-skin");
       for (String card : cards) {
         assertThat(bench.caution()).map(Caution::id).contains(card);
         bench.press("space");
@@ -67,23 +70,6 @@ class BenchTest {
       int seen = bench.entered(Fact.CautionSeen.class).size();
       bench.press("left", "right");
       assertThat(bench.entered(Fact.CautionSeen.class)).hasSize(seen);
-    }
-
-    @Test
-    void they_are_shown_again_in_a_new_sitting() {
-      bench.goTo("anneal-wire").press("y", "space", "space");
-      assertThat(bench.caution()).isPresent();
-    }
-
-    @Test
-    void they_are_shown_again_after_the_bench_was_silent_for_more_than_an_hour() {
-      bench.goTo("anneal-wire").pass(Duration.ofMinutes(61));
-      assertThat(Bench.away(bench.model())).isTrue();
-      int counted = bench.entered(Fact.StepDone.class).size();
-      bench.press("space");
-      assertThat(bench.entered(Fact.StepDone.class)).hasSize(counted);
-      assertThat(bench.entered(Fact.SittingStarted.class)).hasSize(2);
-      assertThat(bench.caution()).isPresent();
     }
   }
 

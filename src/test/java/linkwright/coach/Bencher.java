@@ -13,6 +13,7 @@ import linkwright.coach.bench.Bench;
 import linkwright.coach.bench.BenchHeld;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.AtBench;
+import linkwright.coach.kernel.Cards;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Model;
@@ -239,7 +240,7 @@ public final class Bencher {
   }
 
   public Optional<Caution> caution() {
-    return AtBench.of(model).flatMap(at -> at.unseen(model));
+    return AtBench.of(model).flatMap(at -> Cards.of(model, at).next()).map(Cards.Card::caution);
   }
 
   public Pile pile(String piece) {

@@ -68,8 +68,19 @@ class ShippedCoverageTest {
 
     @Test
     void areEachNamedBySomeStep() {
+      Set<Hazard> done = EnumSet.noneOf(Hazard.class);
+      ShippedSteps.steps().forEach(step -> done.addAll(step.does()));
+      // One for a deed that no shipped step does, such as the dip, is for routines of her own.
+      List<String> usable =
+          LIBRARY.cautions().values().stream()
+              .filter(
+                  card ->
+                      card.covers().isEmpty() || card.covers().stream().anyMatch(done::contains))
+              .map(Caution::id)
+              .toList();
       assertThat(ShippedSteps.steps().flatMap(step -> step.cautions().stream()))
-          .containsAll(LIBRARY.cautions().keySet());
+          .containsAll(usable)
+          .doesNotContain("boric-dip");
     }
 
     @Test

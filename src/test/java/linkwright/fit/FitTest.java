@@ -9,12 +9,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Random;
 import linkwright.link.Bending;
 import linkwright.link.Formed;
+import linkwright.link.Forming;
 import linkwright.link.Pattern;
 import linkwright.link.PatternFiles;
-import linkwright.quantity.Doubtful;
 import linkwright.quantity.UnitStyle;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -242,37 +243,38 @@ class FitTest {
     private static final Maker KNOWN =
         Fit.learn(HOOK, 0.9, NEW, List.of(FIRST, FIRST), new LinkSize(14, 4.6));
 
-    private static Optional<Doubtful> asked(Maker maker, double lengthMm, double widthMm) {
-      Tried piece = Tried.measured(27.5, Map.of("eye", 2.5), lengthMm, widthMm);
-      return Fit.doubtful(HOOK, 0.9, maker, piece, UnitStyle.METRIC);
+    private static Expected expected(Maker maker) {
+      return Fit.expect(HOOK, 0.9, maker, 27.5, Map.of("eye", 2.5)).orThrow();
+    }
+
+    private static Optional<Misfit> length(Maker maker, double mm) {
+      return expected(maker).misfitOfLength(OptionalDouble.of(mm));
     }
 
     @Test
     void whatIsInReasonIsNot() {
-      assertThat(asked(KNOWN, 14.3, 4.7)).isEmpty();
-      assertThat(asked(NEW, 15.5, 4.8)).isEmpty();
+      assertThat(length(KNOWN, 14.3)).isEmpty();
+      assertThat(length(NEW, 15.5)).isEmpty();
+      assertThat(expected(KNOWN).misfitOfWidth(OptionalDouble.of(4.7))).isEmpty();
     }
 
     @Test
     void aDecimalSignThatSlippedIsSuggested() {
-      Doubtful doubtful = asked(KNOWN, 140, 4.6).orElseThrow();
-      assertThat(doubtful.meant()).isEqualTo("14 mm");
-      assertThat(doubtful.question()).startsWith("140 mm long, where 14.").endsWith(": 14 mm?");
-      assertThat(asked(NEW, 140, 4.6)).isPresent();
+      assertThat(length(KNOWN, 140).orElseThrow().meantMm()).hasValue(14);
+      assertThat(length(KNOWN, 14.1 / 25.4).orElseThrow().meantMm().getAsDouble())
+          .isCloseTo(14.1, within(1e-9));
+      assertThat(length(NEW, 140)).isPresent();
     }
 
     @Test
     void anotherMissIsToBeMeasuredAgain() {
-      Doubtful doubtful = asked(KNOWN, 16.9, 4.6).orElseThrow();
-      assertThat(doubtful.meant()).isEmpty();
-      assertThat(doubtful.question()).endsWith("was expected: measure it again?");
-      assertThat(asked(KNOWN, 14.1, 6.5).orElseThrow().question()).startsWith("6.5 mm wide");
+      assertThat(length(KNOWN, 16.9).orElseThrow().meantMm()).isEmpty();
+      assertThat(expected(KNOWN).misfitOfWidth(OptionalDouble.of(6.5))).isPresent();
     }
 
     @Test
     void aPieceThatWasOnlyJudgedIsNot() {
-      Tried judged = Tried.judged(27.5, Map.of(), List.of(Verdict.LONGER));
-      assertThat(Fit.doubtful(HOOK, 0.9, KNOWN, judged, UnitStyle.METRIC)).isEmpty();
+      assertThat(expected(KNOWN).misfitOfLength(OptionalDouble.empty())).isEmpty();
     }
   }
 
@@ -335,7 +337,8 @@ class FitTest {
             Fit.next(wish.pattern, 0.9, NEW, new LinkSize(wish.length, wish.width), Map.of(), 0.1)
                 .orThrow();
         Formed typed =
-            Fit.link(wish.pattern, 0.9, NEW, proposal.blankMm(), proposal.formersMm()).orThrow();
+            Forming.form(wish.pattern, 0.9, proposal.blankMm(), proposal.formersMm(), NEW.bending())
+                .orThrow();
         assertThat(typed.lengthMm()).isEqualTo(proposal.expected().lengthMm());
         assertThat(typed.widthMm()).isEqualTo(proposal.expected().widthMm());
       }

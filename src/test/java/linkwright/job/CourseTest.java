@@ -29,7 +29,6 @@ class CourseTest {
             new Fact.StepOpened("form-links"),
             new Fact.StepDone("form-links"),
             new Fact.TimerStarted("Pickle", 480, "pickle", "form-links"),
-            new Fact.CautionSeen("torch"),
             new Fact.JobClosed("a longer mandrel"),
             new Fact.JobOpened("Harbour chain, again", "belcher"));
     assertThat(course.name()).isEqualTo("Harbour chain, again");
@@ -38,7 +37,6 @@ class CourseTest {
     assertThat(course.step()).isEqualTo("form-links");
     assertThat(course.stepsDone()).containsExactly("form-links");
     assertThat(course.waitsBegun()).containsExactly(new StepWait("form-links", "Pickle"));
-    assertThat(course.cautionsSeen()).containsExactly("torch");
     assertThat(course.nextTime()).isEqualTo("a longer mandrel");
     assertThat(course.closed()).isFalse();
   }
@@ -74,24 +72,6 @@ class CourseTest {
       Fact own = new Fact.TimerStarted("Pickle", 480);
       assertThat(course(pickle, own, new Fact.StepOpened("check")).waitsBegun())
           .containsExactly(new StepWait("pickle-links", "Pickle"));
-    }
-  }
-
-  @Nested
-  class Cautions {
-    private final Fact torch = new Fact.CautionSeen("torch");
-    private final Fact fumes = new Fact.CautionSeen("fumes");
-
-    @Test
-    void seen_in_one_sitting_add_up() {
-      assertThat(course(torch, fumes, new Fact.StepOpened("solder")).cautionsSeen())
-          .containsExactlyInAnyOrder("torch", "fumes");
-    }
-
-    @Test
-    void come_again_in_a_new_sitting_and_after_stepping_away() {
-      assertThat(course(torch, new Fact.SittingStarted()).cautionsSeen()).isEmpty();
-      assertThat(course(torch, new Fact.SteppedAway(true, true, true)).cautionsSeen()).isEmpty();
     }
   }
 

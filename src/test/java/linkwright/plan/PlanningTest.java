@@ -34,8 +34,82 @@ class PlanningTest {
     void tells_a_width_that_the_formers_do_not_give() {
       assertThat(oval("6 mm").remarks())
           .contains(
-              "With these formers the link comes 19 % narrower than wished: name larger ones.");
-      assertThat(oval("4.8 mm").remarks()).noneMatch(remark -> remark.contains("than wished"));
+              "A link of 12 mm by 6 mm cannot be had over end 2.8 mm; the nearest is 12 mm by"
+                  + " 4.87 mm. Take end 3.9 mm.");
+      assertThat(oval("4.8 mm").remarks()).noneMatch(remark -> remark.contains("cannot be had"));
+    }
+  }
+
+  /** A link that came out too short was told to take smaller formers, and then larger ones. */
+  @Nested
+  class AdviceOnFormers {
+    private Plan plan(String pattern, String wire, String length, String width, String formers) {
+      return Wishes.common()
+          .without(WishKeys.LINK_BLANK, WishKeys.RING_INSIDE)
+          .with(WishKeys.LINK_PATTERN, pattern)
+          .with(WishKeys.WIRE, wire)
+          .with(WishKeys.LINK_LENGTH, length)
+          .with(WishKeys.LINK_WIDTH, width)
+          .with(WishKeys.LINK_FORMERS, formers)
+          .plan();
+    }
+
+    @Test
+    void when_it_is_followed_there_is_none_left() {
+      Plan first = plan("scroll", "0.9 mm", "14 mm", "5 mm", "");
+      String advice =
+          first.remarks().stream()
+              .filter(remark -> remark.contains("Take "))
+              .findFirst()
+              .orElseThrow();
+      String formers =
+          advice
+              .substring(advice.indexOf("Take ") + 5)
+              .replaceAll("(tip|bow) ", "$1=")
+              .replaceAll("\\.$", "");
+      assertThat(plan("scroll", "0.9 mm", "14 mm", "5 mm", formers).remarks())
+          .as(formers)
+          .noneMatch(
+              remark ->
+                  remark.contains("cannot be had")
+                      || remark.contains("crosses")
+                      || remark.contains("into itself"));
+    }
+
+    @Test
+    void a_round_link_without_a_mandrel_gets_the_one_that_gives_its_length_and_it_is_told() {
+      Plan plan = plan("round", "18 AWG", "5/16 in", "", "");
+      assertThat(plan.link().lengthMm().orElseThrow())
+          .isCloseTo(25.4 * 5 / 16, Offset.offset(0.06));
+      assertThat(plan.remarks()).anyMatch(remark -> remark.contains("over 5.7 mm the link comes"));
+    }
+
+    @Test
+    void a_round_link_is_planned_by_its_mandrel_alone() {
+      Plan plan =
+          Wishes.common()
+              .without(WishKeys.LINK_BLANK, WishKeys.RING_INSIDE)
+              .with(WishKeys.LINK_PATTERN, "round")
+              .with(WishKeys.LINK_FORMERS, "ring=4 mm")
+              .plan();
+      // Wire of 0.9 mm round 4 mm, and what springs back; pi (4 + 0.9) = 15.4.
+      assertThat(plan.linkBlankMm()).isBetween(15.4, 15.8);
+      assertThat(plan.linkInsideMm()).isBetween(4.0, 4.2);
+      Plan typedBack =
+          Wishes.common()
+              .without(WishKeys.RING_INSIDE)
+              .with(WishKeys.LINK_PATTERN, "round")
+              .with(WishKeys.LINK_FORMERS, "ring=4 mm")
+              .with(WishKeys.LINK_BLANK, plan.linkBlankMm() + " mm")
+              .plan();
+      assertThat(typedBack.links()).isEqualTo(plan.links());
+      assertThat(typedBack.lengthMm()).isEqualTo(plan.lengthMm());
+    }
+
+    @Test
+    void a_loss_that_no_number_of_blanks_makes_good_is_no_plan() {
+      assertThat(Wishes.common().with(WishKeys.USUAL_LOSS, "99 %").wrong())
+          .contains("At a usual loss of 99 %");
     }
   }
 

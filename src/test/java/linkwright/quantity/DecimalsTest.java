@@ -30,6 +30,22 @@ class DecimalsTest {
     assertThat(Decimals.fixed(-0.001, 2)).isEqualTo("0.00");
   }
 
+  /** The examples that the rule's own text gives: 0.827 ± 0.119 and 0.827 ± 0.367 (from memory). */
+  @Test
+  void areRoundedByTheirDoubt() {
+    assertThat(Decimals.withDoubt(0.827, 0.119)).isEqualTo("0.83 ± 0.12");
+    assertThat(Decimals.withDoubt(0.827, 0.367)).isEqualTo("0.8 ± 0.4");
+    assertThat(Decimals.withDoubt(14.02, 0.96)).isEqualTo("14 ± 1");
+    assertThat(Decimals.withDoubt(397.4, 31.8)).isEqualTo("397 ± 32");
+    assertThat(Decimals.withDoubt(397.4, 62)).isEqualTo("400 ± 60");
+    assertThat(Decimals.withDoubt(14.2, 1)).isEqualTo("14.2 ± 1.0");
+    assertThat(Decimals.roundedBy(381.64, 31.8)).isEqualTo("382");
+    assertThat(UnitStyle.METRIC.about(456.9, 17.2)).isEqualTo("457 ± 17 mm");
+    assertThat(UnitStyle.METRIC.about(1205, 17.2)).isEqualTo("1.205 ± 0.017 m");
+    assertThat(UnitStyle.INCH.about(457.2, 16.9)).isEqualTo("18.0 ± 0.7 in");
+    assertThat(UnitStyle.METRIC.about(14.26, 0)).isEqualTo("14.3 mm");
+  }
+
   @Test
   void areFinite() {
     assertThatIllegalArgumentException()

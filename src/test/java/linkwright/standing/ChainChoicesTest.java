@@ -8,6 +8,7 @@ import java.util.Map;
 import linkwright.plan.Plan;
 import linkwright.plan.WishKeys;
 import linkwright.plan.Wishes;
+import linkwright.quantity.UnitStyle;
 import linkwright.standing.ChainChoice.Way;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
@@ -33,7 +34,7 @@ class ChainChoicesTest {
       Plan plan =
           Standing.ofTyped(taken, book.state(), JobBook.HANDBOOK).counted().plan().orElseThrow();
       assertThat(plan.lengthMm())
-          .as(choice.says())
+          .as(choice.says(UnitStyle.METRIC))
           .isCloseTo(choice.lengthMm(), Offset.offset(0.01));
     }
   }

@@ -54,7 +54,7 @@ class QuestionsTest {
   @Test
   void wire_loss_and_blanks_out_of_reason_are_asked_about() {
     assertThat(ofPlan(WishKeys.STOCK, "60 m")).containsKey(WishKeys.STOCK);
-    assertThat(ofPlan(WishKeys.USUAL_LOSS, "99 %")).containsKey(WishKeys.USUAL_LOSS);
+    assertThat(ofPlan(WishKeys.USUAL_LOSS, "60 %")).containsKey(WishKeys.USUAL_LOSS);
     assertThat(ofPlan(WishKeys.FINISHED, "60 m")).containsKey(WishKeys.FINISHED);
     assertThat(Questions.ofWire(List.of(60_000.0), UNITS)).containsKey("lengths");
     assertThat(Questions.ofCut(9_999, "link", standing, UNITS)).containsKey("count");

@@ -12,6 +12,7 @@ import linkwright.coach.content.Prose;
 import linkwright.coach.content.Table;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.CardContent;
+import linkwright.coach.kernel.Cards;
 import linkwright.coach.kernel.EntryWords;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.PlaceId;
@@ -159,6 +160,7 @@ final class TypedLine {
       case CARDS -> cards();
       case AWAY -> away();
       case BENCH -> toBench();
+      case NEAREST -> coach.go(Act.TO_NEAREST);
       case TESTS -> coach.go(Act.TO_TESTS);
       case TRIAL -> coach.go(Act.TO_TRIAL);
       case SAMPLE -> chosenAt(Act.TO_TESTS, Act.SAMPLE, rest);
@@ -359,7 +361,7 @@ final class TypedLine {
     Model model = coach.model();
     WalkPage page = new WalkPage(model);
     AtBench.of(model)
-        .map(at -> at.cautions(model.handbook()))
+        .map(at -> Cards.of(model, at).cautions())
         .orElse(List.of())
         .forEach(card -> lines.sayAll(page.plain().of(CardContent.of(model, card, ""))));
   }

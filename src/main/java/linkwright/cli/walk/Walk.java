@@ -42,7 +42,7 @@ public final class Walk {
     Performer performer = new Performer(home, device, here.clock(), bell);
     Model model =
         Coach.begin(
-            Start.handbook(library),
+            Start.handbook(library, home),
             choices.withUsualKeys(),
             Paging.WHOLE,
             here.clock().instant(),

@@ -41,6 +41,7 @@ enum WalkWord {
   AWAY("away", "step away from the bench", Act.STEP_AWAY),
   BENCH("bench", "to the bench", Act.TO_BENCH),
   PLAN("plan", "the plan, to be set or changed", Act.TO_PLAN),
+  NEAREST("nearest", "chains near the one wished that can be had", Act.TO_NEAREST),
   TESTS("tests", "the test pieces", Act.TO_TESTS),
   TRIAL("trial", "the trial lengths", Act.TO_TRIAL),
   LOG("log", "log a test piece or a trial length; log blank 38 mm; length 14 mm", Act.LOG),

@@ -22,6 +22,7 @@ import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
 import linkwright.plan.WishKeys;
 import linkwright.reference.Metal;
+import linkwright.standing.Handbook;
 import linkwright.standing.MadeAgain;
 import linkwright.standing.Standing;
 
@@ -86,11 +87,10 @@ public final class AgainPlace implements Place {
   public Content content(Model model) {
     AgainHeld held = (AgainHeld) model.held();
     MadeAgain again = again(model, held.open());
+    // The earlier job teaches the next one, too.
+    Handbook next = model.handbook().forJob("", List.of());
     Standing standing =
-        Standing.ofTyped(
-            again.wish(),
-            again.begun(model.job().orElseThrow().state(), model.handbook()),
-            model.handbook());
+        Standing.ofTyped(again.wish(), again.begun(model.job().orElseThrow().state(), next), next);
     List<Part> comes =
         new AgainContent(model.settings().units(), model.job().orElseThrow().state().accounts())
             .of(again, standing);

@@ -11,6 +11,7 @@ import linkwright.coach.content.Prose;
 import linkwright.coach.content.Question;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.CardContent;
+import linkwright.coach.kernel.Cards;
 import linkwright.coach.kernel.Clock;
 import linkwright.coach.kernel.JobWords;
 import linkwright.coach.kernel.Model;
@@ -40,9 +41,9 @@ final class BenchContent {
     if (BenchPlace.away(model)) {
       return away(model);
     }
-    Optional<Caution> card = BenchGate.caution(model);
+    Optional<Cards.Card> card = BenchGate.caution(model);
     if (card.isPresent()) {
-      return card(model, at, card.get());
+      return card(model, at, card.get().caution());
     }
     if (held.ask() instanceof BenchAsk.Why why) {
       return List.of(why(model, at, why));
@@ -51,8 +52,7 @@ final class BenchContent {
   }
 
   private static List<Part> card(Model model, AtBench at, Caution card) {
-    List<Caution> all = at.cautions(model.handbook());
-    String which = "card " + (all.indexOf(card) + 1) + " of " + all.size();
+    String which = Cards.of(model, at).which(model.job().orElseThrow());
     return CardContent.of(model, card, which + ", before step " + at.number());
   }
 

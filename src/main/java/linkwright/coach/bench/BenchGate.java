@@ -3,11 +3,11 @@ package linkwright.coach.bench;
 import java.util.List;
 import java.util.Optional;
 import linkwright.coach.kernel.AtBench;
+import linkwright.coach.kernel.Cards;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Turn;
 import linkwright.job.Fact;
-import linkwright.routine.Caution;
 import linkwright.routine.Step;
 import linkwright.standing.StillToDo;
 
@@ -16,8 +16,8 @@ final class BenchGate {
   private BenchGate() {}
 
   /** The caution to be seen before the open step can be worked on. */
-  static Optional<Caution> caution(Model model) {
-    return AtBench.of(model).flatMap(at -> at.unseen(model));
+  static Optional<Cards.Card> caution(Model model) {
+    return AtBench.of(model).flatMap(at -> Cards.of(model, at).next());
   }
 
   /** What an entry leads to: a book that names no step of its routine has its step opened. */

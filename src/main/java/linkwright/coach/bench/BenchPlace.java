@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import linkwright.coach.content.Content;
 import linkwright.coach.kernel.AtBench;
+import linkwright.coach.kernel.Cards;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
@@ -16,7 +17,6 @@ import linkwright.coach.kernel.Undo;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
 import linkwright.job.Fact;
-import linkwright.routine.Caution;
 import linkwright.routine.Counts;
 import linkwright.routine.Part;
 
@@ -155,7 +155,16 @@ public final class BenchPlace implements Place {
   }
 
   @Override
-  public Turn act(Model before, Act act) {
+  public Turn act(Model model, Act act) {
+    return underCautions(model, acted(model, act));
+  }
+
+  /** What is worked at a step is worked under the lines of its cautions. */
+  private static Turn underCautions(Model model, Turn turn) {
+    return AtBench.of(model).map(at -> Cards.of(model, at).workedUnder(model, turn)).orElse(turn);
+  }
+
+  private static Turn acted(Model before, Act act) {
     Model model = letStand(before, act == Act.HELD_REDO);
     BenchHeld screen = screen(model);
     Optional<AtBench> found = AtBench.of(model);
@@ -233,7 +242,7 @@ public final class BenchPlace implements Place {
     Model model = letStand(before, false);
     BenchHeld screen = screen(model);
     if (screen.ask() instanceof BenchAsk.Why why) {
-      return BenchFault.answer(model, why, key);
+      return underCautions(model, BenchFault.answer(model, why, key));
     }
     if (key.is(Key.Kind.BACKSPACE) && !screen.digits().isEmpty()) {
       String fewer = screen.digits().substring(0, screen.digits().length() - 1);
@@ -291,15 +300,17 @@ public final class BenchPlace implements Place {
     if (away(model)) {
       return Turn.keep(model, new Fact.SittingStarted(model.person()));
     }
-    Optional<Caution> card = BenchGate.caution(model);
+    Optional<Cards.Card> card = BenchGate.caution(model);
     return card.map(seen -> seen(model, screen, seen)).orElseGet(() -> BenchGate.settle(model));
   }
 
   /** A card is seen once its last page was. */
-  private static Turn seen(Model model, BenchHeld screen, Caution card) {
+  private static Turn seen(Model model, BenchHeld screen, Cards.Card card) {
     return screen.cardPage() + 1 < model.parts(BenchContent.of(model, screen))
         ? Turn.to(model.with(BenchScreens.turned(screen)))
-        : Turn.keep(model.with(BenchScreens.firstPage(screen)), new Fact.CautionSeen(card.id()));
+        : Turn.keep(
+            model.with(BenchScreens.firstPage(screen)),
+            Cards.of(model, AtBench.of(model).orElseThrow()).seen(card));
   }
 
   /** What was asked of the flames before is entered with it. */

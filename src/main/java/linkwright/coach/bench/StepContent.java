@@ -11,6 +11,7 @@ import linkwright.coach.content.Prose;
 import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
 import linkwright.coach.kernel.AtBench;
+import linkwright.coach.kernel.Cards;
 import linkwright.coach.kernel.JobWords;
 import linkwright.coach.kernel.Model;
 import linkwright.job.TimerRun;
@@ -126,7 +127,7 @@ final class StepContent {
   private static void texts(List<Part> parts, Model model, AtBench at) {
     Step step = at.step();
     // A caution stands above what it warns of.
-    for (Caution card : at.cautions(model.handbook())) {
+    for (Caution card : Cards.of(model, at).cautions()) {
       add(parts, model, Prose.Kind.CAUTION, card.shortLine());
     }
     add(parts, model, Prose.Kind.DO, step.doText());

@@ -2,10 +2,12 @@ package linkwright.coach.cautions;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import linkwright.coach.kernel.AtBench;
+import linkwright.coach.kernel.Cards;
 import linkwright.coach.kernel.Model;
 import linkwright.routine.Caution;
 import linkwright.routine.Routine;
@@ -22,15 +24,20 @@ public final class CautionWords {
    * @param card the caution
    * @param steps numbers of the routine's steps that it belongs to, from 1; empty without a job
    * @param now whether it belongs to the step that is open
-   * @param seen whether it was seen whole in this sitting
+   * @param seen whether she has met it, so that it does not come whole again
+   * @param applies whether it has to do with this job
    */
-  public record Line(Caution card, List<Integer> steps, boolean now, boolean seen) {
+  public record Line(
+      Caution card, List<Integer> steps, boolean now, boolean seen, boolean applies) {
     public Line {
       steps = List.copyOf(steps);
     }
 
     /** Whether it was seen and where it belongs, in a few words. */
     public String stands() {
+      if (!applies) {
+        return "not for this job";
+      }
       String when = seen ? "seen" : now ? "not seen" : "";
       return when + (when.isEmpty() || steps.isEmpty() ? "" : ", ") + where();
     }
@@ -54,15 +61,24 @@ public final class CautionWords {
   /** All cautions: those of the open step first, then those of the routine, then the rest. */
   public static List<Line> of(Model model) {
     Optional<AtBench> at = AtBench.of(model);
-    Set<String> seen = model.job().map(job -> job.state().course().cautionsSeen()).orElse(Set.of());
+    Map<String, Cards.Card> cards = new HashMap<>();
+    model
+        .job()
+        .ifPresent(
+            job ->
+                Cards.of(model, job, model.handbook().cautions())
+                    .forEach(card -> cards.put(card.caution().id(), card)));
     List<Line> lines = new ArrayList<>();
     for (Caution card : model.handbook().cautions()) {
       List<Integer> steps = at.map(open -> steps(open.routine(), card)).orElse(List.of());
-      boolean now = at.map(open -> steps.contains(open.number())).orElse(false);
-      lines.add(new Line(card, steps, now, seen.contains(card.id())));
+      boolean applies = model.job().isEmpty() || cards.containsKey(card.id());
+      boolean now = applies && at.map(open -> steps.contains(open.number())).orElse(false);
+      boolean seen = cards.containsKey(card.id()) && !cards.get(card.id()).whole();
+      lines.add(new Line(card, steps, now, seen, applies));
     }
     lines.sort(
         Comparator.comparing((Line line) -> !line.now())
+            .thenComparing(line -> !line.applies())
             .thenComparing(line -> line.steps().isEmpty())
             .thenComparing(line -> line.card().title(), String.CASE_INSENSITIVE_ORDER));
     return List.copyOf(lines);

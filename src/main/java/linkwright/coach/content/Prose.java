@@ -24,6 +24,7 @@ public record Prose(Kind kind, String text) implements Part {
     REMEDY("remedy", Emphasis.NOW),
     IF_SO("if so", Emphasis.PLAIN),
     WEAR("wear", Emphasis.PLAIN),
+    SIGNS("signs", Emphasis.PLAIN),
     SOURCE("from", Emphasis.ASIDE),
     /** A plain sentence. */
     SAYS("", Emphasis.PLAIN),

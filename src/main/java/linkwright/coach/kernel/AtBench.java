@@ -10,14 +10,12 @@ import linkwright.job.JobState;
 import linkwright.job.Pile;
 import linkwright.job.StepWait;
 import linkwright.job.TimerRun;
-import linkwright.routine.Caution;
 import linkwright.routine.Counts;
 import linkwright.routine.Hazard;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
 import linkwright.routine.Wait;
 import linkwright.routine.WaitEnds;
-import linkwright.standing.Handbook;
 import linkwright.standing.StillToDo;
 
 /**
@@ -198,21 +196,5 @@ public record AtBench(
    */
   public boolean looked() {
     return step.does().contains(Hazard.PICKLES);
-  }
-
-  /** The cautions of the step, in its order; one that no file holds is left out. */
-  public List<Caution> cautions(Handbook handbook) {
-    return step.cautions().stream().flatMap(id -> handbook.caution(id).stream()).toList();
-  }
-
-  /** The next caution of the step that was not seen whole in this sitting. */
-  public Optional<Caution> unseen(Model model) {
-    return model
-        .job()
-        .flatMap(
-            job ->
-                cautions(model.handbook()).stream()
-                    .filter(card -> !job.state().course().cautionsSeen().contains(card.id()))
-                    .findFirst());
   }
 }

@@ -2,10 +2,12 @@ package linkwright.coach.kernel;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.routine.Caution;
+import linkwright.routine.Gear;
 
 /** A caution whole: what can happen, do, do not, if it goes wrong, what to wear, whose rule. */
 public final class CardContent {
@@ -24,7 +26,8 @@ public final class CardContent {
     add(parts, model, Prose.Kind.DO, card.doList());
     add(parts, model, Prose.Kind.DO_NOT, card.doNot());
     add(parts, model, Prose.Kind.IF_SO, card.ifItGoesWrong());
-    add(parts, model, Prose.Kind.WEAR, List.of(wear(card)));
+    add(parts, model, Prose.Kind.WEAR, List.of(gear(card, CardContent::isWorn)));
+    add(parts, model, Prose.Kind.SIGNS, List.of(gear(card, each -> !isWorn(each))));
     add(parts, model, Prose.Kind.SOURCE, List.of(card.source()));
     add(parts, model, Prose.Kind.MAIN, List.of(card.defers()));
     return parts;
@@ -34,8 +37,14 @@ public final class CardContent {
     items.forEach(item -> parts.add(new Prose(kind, JobWords.fill(item, model))));
   }
 
-  private static String wear(Caution card) {
+  /** Signs of what must be done are worn; of danger, of what is forbidden or at hand, are not. */
+  private static boolean isWorn(Gear gear) {
+    return gear.sign().startsWith("M");
+  }
+
+  private static String gear(Caution card, Predicate<Gear> which) {
     return card.wear().stream()
+        .filter(which)
         .map(each -> each.says() + " (" + each.sign() + ")")
         .collect(Collectors.joining(", "));
   }

@@ -129,6 +129,14 @@ public sealed interface Effect {
     }
   }
 
+  /** Lets a book no more count in what the hands were taught, or again; answers with the tray. */
+  record LeaveOut(String slug, boolean out) implements Effect {
+    @Override
+    public <R> R answer(EffectCases<R> cases) {
+      return cases.leaveOut(this);
+    }
+  }
+
   /** Rings the bell once. */
   record RingBell() implements Effect {
     @Override

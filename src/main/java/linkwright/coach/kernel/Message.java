@@ -6,6 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
+import linkwright.hands.Hands;
+import linkwright.job.CautionsMet;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
 
@@ -88,7 +90,8 @@ public sealed interface Message {
 
   /**
    * A job book was opened; device is this machine's name in it, lookOnly says that another program
-   * writes it, doubtful are the lines that are kept and not used.
+   * writes it, doubtful are the lines that are kept and not used, met the cautions that were met in
+   * any of the books.
    */
   record JobOpened(
       String slug,
@@ -97,8 +100,21 @@ public sealed interface Message {
       boolean lookOnly,
       List<String> told,
       Map<String, Map<String, String>> drafts,
-      List<DoubtfulLine> doubtful)
+      List<DoubtfulLine> doubtful,
+      CautionsMet met)
       implements Message {
+    /** One book alone. */
+    public JobOpened(
+        String slug,
+        String device,
+        List<Entry> entries,
+        boolean lookOnly,
+        List<String> told,
+        Map<String, Map<String, String>> drafts,
+        List<DoubtfulLine> doubtful) {
+      this(slug, device, entries, lookOnly, told, drafts, doubtful, CautionsMet.NONE);
+    }
+
     /** A book of which every line passed its check. */
     public JobOpened(
         String slug,
@@ -168,11 +184,14 @@ public sealed interface Message {
     }
   }
 
-  /** The jobs at hand were read; unread says how many were left out, for it took too long. */
-  record TrayRead(List<TrayJob> jobs, int unread) implements Message {
-    /** All of them. */
+  /**
+   * The jobs at hand were read; unread says how many were left out, for it took too long; hands is
+   * what all their books taught.
+   */
+  record TrayRead(List<TrayJob> jobs, int unread, Optional<Hands> hands) implements Message {
+    /** All of them, of which nothing was learnt. */
     public TrayRead(List<TrayJob> jobs) {
-      this(jobs, 0);
+      this(jobs, 0, Optional.empty());
     }
 
     @Override

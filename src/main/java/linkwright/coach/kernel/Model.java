@@ -82,6 +82,13 @@ public record Model(
     return paging.parts(content, width, height, job.isPresent());
   }
 
+  /** The same with another handbook. */
+  public Model with(Handbook other) {
+    return new Model(
+        other, settings, paging, now, steady, width, height, tray, job, held, notice, rungAt,
+        presses, writing, bench);
+  }
+
   /** The same, holding something else. */
   public Model with(Held next) {
     return new Model(

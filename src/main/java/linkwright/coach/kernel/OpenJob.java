@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import linkwright.job.CautionsMet;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
@@ -25,6 +27,7 @@ import linkwright.standing.Standing;
  * @param standing what follows from the state: plan, still to do, hours
  * @param doubtful lines of the book that are kept and not used
  * @param words the entries in words, to be searched
+ * @param earlier which cautions were met in any of the books when this one was opened
  */
 public record OpenJob(
     String slug,
@@ -36,7 +39,8 @@ public record OpenJob(
     Map<String, Map<String, String>> drafts,
     Standing standing,
     List<DoubtfulLine> doubtful,
-    BookWords words) {
+    BookWords words,
+    CautionsMet earlier) {
   public OpenJob {
     doubtful = List.copyOf(doubtful);
     told = List.copyOf(told);
@@ -55,7 +59,8 @@ public record OpenJob(
         opened.drafts(),
         Standing.of(state, handbook),
         opened.doubtful(),
-        BookWords.of(opened.entries(), settings));
+        BookWords.of(opened.entries(), settings),
+        opened.met());
   }
 
   public OpenJob after(List<Entry> more, Handbook handbook, Settings settings) {
@@ -81,7 +86,8 @@ public record OpenJob(
         drafts,
         standing.after(state, next, handbook),
         doubtful,
-        words.and(more, settings));
+        words.and(more, settings),
+        earlier);
   }
 
   /** The same with its timers by the steady clock; those that ran before go on as they did. */
@@ -96,7 +102,24 @@ public record OpenJob(
         drafts,
         standing,
         doubtful,
-        words);
+        words,
+        earlier);
+  }
+
+  /** Which cautions were met, in this book and in all others. */
+  public CautionsMet cautionsMet() {
+    return state.cautions().and(earlier);
+  }
+
+  /** Whose sitting it is, as this machine entered it last; empty where nobody said. */
+  public String person() {
+    for (int i = entries.size() - 1; i >= 0; i--) {
+      boolean here = entries.get(i).device().equals(device);
+      if (here && entries.get(i).fact() instanceof Fact.SittingStarted started) {
+        return started.person();
+      }
+    }
+    return "";
   }
 
   /** Whether links are counted along a length; false for a clasp, rings for stock, wire. */
@@ -112,6 +135,6 @@ public record OpenJob(
       kept.put(form, texts);
     }
     return new OpenJob(
-        slug, device, entries, state, lookOnly, told, kept, standing, doubtful, words);
+        slug, device, entries, state, lookOnly, told, kept, standing, doubtful, words, earlier);
   }
 }

@@ -9,6 +9,7 @@ public enum PlaceId {
   TRAY(Act.TO_TRAY),
   ROUND(Act.ROUND),
   PLAN(Act.TO_PLAN),
+  NEAREST(Act.TO_NEAREST),
   TEST_PIECES(Act.TO_TESTS),
   TRIAL_LENGTH(Act.TO_TRIAL),
   BENCH(Act.TO_BENCH),
@@ -19,6 +20,7 @@ public enum PlaceId {
   TIMERS(Act.TO_TIMERS),
   RECKONER(Act.TO_RECKONER),
   MADE_AGAIN(Act.MAKE_AGAIN),
+  HANDS(Act.TO_HANDS),
   HELP(Act.HELP),
   HOT_WORK(Act.TO_HOT_WORK);
 

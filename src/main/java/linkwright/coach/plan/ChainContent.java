@@ -34,7 +34,7 @@ public record ChainContent(
     Plan plan = standing.counted().plan().orElseThrow();
     List<Part> parts = new ArrayList<>();
     parts.add(new Rows(figures(standing, plan)));
-    plan.remarks().forEach(each -> parts.add(Prose.stop(words.show(each))));
+    plan.remarks(units).forEach(each -> parts.add(Prose.stop(words.show(each))));
     FinenessWord.of(plan.wish().metal(), plan.massChainG(), reference)
         .forEach(each -> parts.add(Prose.says(words.show(each))));
     parts.addAll(new ChainDetails(units, words, solders).of(standing, plan));
@@ -47,11 +47,9 @@ public record ChainContent(
     if (plan.rings() > 0) {
       rows.add(row("rings", Integer.toString(plan.rings())).with(Emphasis.MAIN));
     }
-    String doubt = units.length(plan.plusMinusMm());
-    rows.add(row("length", units.length(plan.lengthMm())).with(Emphasis.MAIN));
-    rows.add(row("give or take", doubt));
+    rows.add(row("length", units.about(plan.lengthMm(), plan.plusMinusMm())).with(Emphasis.MAIN));
     plan.plusMinusTrialMm()
-        .ifPresent(mm -> rows.add(row("after a trial", "± " + units.length(mm))));
+        .ifPresent(mm -> rows.add(row("after a trial", "± " + units.roundedBy(mm, mm))));
     rows.add(row("wished", units.length(plan.wish().finishedMm())));
     rows.add(row("chain weighs", units.mass(plan.massChainG())).with(Emphasis.MAIN));
     mark(rows, plan);
@@ -61,10 +59,20 @@ public record ChainContent(
       rows.add(row("mind", things).with(Emphasis.TROUBLE));
     }
     String fewer =
-        plan.oneFewerMm().isPresent() ? units.length(plan.oneFewerMm().getAsDouble()) : "none";
+        plan.oneFewerMm().isPresent()
+            ? units.roundedBy(plan.oneFewerMm().getAsDouble(), plan.plusMinusMm())
+            : "none";
     rows.add(row("one fewer", fewer));
-    rows.add(row("one more", units.length(plan.oneMoreMm())));
+    rows.add(row("one more", units.roundedBy(plan.oneMoreMm(), plan.plusMinusMm())));
     plan.exactRingInsideMm().ifPresent(mm -> rows.add(row("exact ring", units.length(mm))));
+    plan.tightRingInsideMm()
+        .ifPresent(
+            mm ->
+                rows.add(
+                    row("exact ring", units.length(mm))
+                        .remark(
+                            "too tight: two wires need "
+                                + units.length(plan.leastRingInsideMm()))));
     sizes(rows, plan);
     wire(rows, standing, plan);
     rows.add(row("holds", "%.0f N".formatted(plan.pull().solderedN())));
@@ -78,12 +86,14 @@ public record ChainContent(
   }
 
   private void sizes(List<Row> rows, Plan plan) {
-    rows.add(row("link blank", units.length(plan.linkBlankMm())));
-    rows.add(row("link inside", units.length(plan.linkInsideMm())));
     SettledLink link = plan.link();
+    rows.add(row("link blank", units.length(plan.linkBlankMm())).from(link.blankFrom().word()));
+    rows.add(row("link inside", units.length(plan.linkInsideMm())).from(link.insideFrom().word()));
     if (link.lengthMm().isPresent() && link.widthMm().isPresent()) {
       String length = units.length(link.lengthMm().getAsDouble());
-      rows.add(row("link", length + " x " + units.length(link.widthMm().getAsDouble())));
+      rows.add(
+          row("link", length + " x " + units.length(link.widthMm().getAsDouble()))
+              .from(link.sizeFrom() == link.insideFrom() ? "" : link.sizeFrom().word()));
     }
     if (plan.rings() > 0) {
       rows.add(row("ring blank", units.length(plan.ringBlankMm())));

@@ -18,6 +18,7 @@ import linkwright.quantity.UnitStyle;
 import linkwright.reference.Metal;
 import linkwright.routine.Ends;
 import linkwright.routine.Makes;
+import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
 import linkwright.routine.TradeWords;
 
@@ -40,8 +41,17 @@ final class PlanFields {
               if (routine.makes() == Makes.CHAIN && !routine.patterns().isEmpty()) {
                 usual.put(WishKeys.LINK_PATTERN, routine.patterns().get(0));
               }
-              if (routine.usualLoss() > 0) {
-                usual.put(WishKeys.USUAL_LOSS, PriceWords.plain(100 * routine.usualLoss()) + " %");
+              double loss =
+                  Math.round(
+                          1000
+                              * model
+                                  .handbook()
+                                  .hands()
+                                  .lossShare(PieceKind.LINK.id())
+                                  .orElse(routine.usualLoss()))
+                      / 1000.0;
+              if (loss > 0) {
+                usual.put(WishKeys.USUAL_LOSS, PriceWords.plain(100 * loss) + " %");
               }
               if (routine.makes() != Makes.CHAIN) {
                 usual.put(PartPlan.PIECES, "1");

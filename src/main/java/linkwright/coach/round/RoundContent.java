@@ -8,6 +8,7 @@ import linkwright.coach.content.Content;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.kernel.AtBench;
+import linkwright.coach.kernel.Cards;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.ShortageWords;
@@ -47,6 +48,7 @@ final class RoundContent {
     JobState state = job.state();
     return switch (act) {
       case TO_PLAN -> plan(model, job);
+      case TO_NEAREST -> nearest(model, job);
       case TO_TESTS ->
           state.trials().pieces().isEmpty()
               ? "none made yet"
@@ -79,11 +81,20 @@ final class RoundContent {
               ? "none runs"
               : model.waits().size() + " running, " + model.due().size() + " due";
       case TO_WIRE -> wire(model, job);
-      case TO_CAUTIONS -> state.course().cautionsSeen().size() + " seen in this sitting";
+      case TO_CAUTIONS -> cautions(model, job);
       case TO_RECKONER -> "sums on wire, rings, blanks and solder";
       case TO_TRAY -> "all jobs";
       default -> "";
     };
+  }
+
+  /** How many of the routine's cautions she has still to see whole, each before its step. */
+  private static String cautions(Model model, OpenJob job) {
+    List<Cards.Card> cards = Cards.ofRoutine(model, job);
+    long whole = cards.stream().filter(Cards.Card::whole).count();
+    return cards.size()
+        + (cards.size() == 1 ? " applies, " : " apply, ")
+        + (whole == 0 ? "all seen" : whole + " to be seen");
   }
 
   private static String plan(Model model, OpenJob job) {
@@ -99,8 +110,24 @@ final class RoundContent {
     return job.standing()
         .counted()
         .plan()
-        .map(plan -> plan.links() + " links, " + units.length(plan.lengthMm()))
+        .map(plan -> plan.links() + " links, " + units.about(plan.lengthMm(), plan.plusMinusMm()))
         .orElse(blank ? "not set yet" : "set, but it does not come out");
+  }
+
+  private static String nearest(Model model, OpenJob job) {
+    UnitStyle units = model.settings().units();
+    return job.standing()
+        .counted()
+        .plan()
+        .map(plan -> off(plan.offMm(), units))
+        .orElse(job.makesChain() ? "once there is a plan" : "none: this makes no chain");
+  }
+
+  private static String off(double mm, UnitStyle units) {
+    String by = units.length(Math.abs(mm));
+    return by.startsWith("0 ")
+        ? "the length is as wished"
+        : by + (mm < 0 ? " shorter" : " longer") + " than wished: other chains";
   }
 
   private static String wire(Model model, OpenJob job) {

@@ -20,6 +20,7 @@ public final class RoundPlace implements Place {
   static final List<Act> PLACES =
       List.of(
           Act.TO_PLAN,
+          Act.TO_NEAREST,
           Act.TO_TESTS,
           Act.TO_TRIAL,
           Act.TO_BENCH,

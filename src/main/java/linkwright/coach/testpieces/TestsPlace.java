@@ -22,13 +22,13 @@ import linkwright.coach.kernel.Undo;
 import linkwright.coach.keys.Act;
 import linkwright.fit.Proposal;
 import linkwright.fit.Verdict;
+import linkwright.hands.Verdicts;
 import linkwright.job.EntryId;
 import linkwright.job.Fact;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.UnitStyle;
 import linkwright.standing.Questions;
 import linkwright.standing.TestPieces;
-import linkwright.standing.Verdicts;
 
 /** Test pieces: logged, compared with the wish, the next proposed, one made the sample link. */
 public final class TestsPlace implements Place {

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import linkwright.coach.kernel.TrayJob;
+import linkwright.job.CautionsMet;
 import linkwright.job.Timers;
 
 /**
@@ -11,8 +12,9 @@ import linkwright.job.Timers;
  *
  * @param job the job as it lies in the tray, timers left aside
  * @param timers its timers
+ * @param met the cautions that were met in it
  */
-public record TrayBook(TrayJob job, Timers timers) {
+public record TrayBook(TrayJob job, Timers timers, CautionsMet met) {
   /** The job as it lies in the tray at a time: a timer that is due waits before all else. */
   public TrayJob at(Instant now) {
     if (job.closed()) {

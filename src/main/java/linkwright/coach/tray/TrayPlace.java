@@ -39,7 +39,7 @@ public final class TrayPlace implements Place {
     if (chosen(model).filter(TrayJob::closed).isPresent()) {
       acts.add(Act.MAKE_AGAIN);
     }
-    acts.addAll(List.of(Act.TO_RECKONER, Act.TO_CAUTIONS, Act.LEAVE));
+    acts.addAll(List.of(Act.TO_RECKONER, Act.TO_CAUTIONS, Act.TO_HANDS, Act.LEAVE));
     return acts;
   }
 

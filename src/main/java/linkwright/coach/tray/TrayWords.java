@@ -38,7 +38,7 @@ public final class TrayWords {
             last,
             closed,
             ClosedChain.of(entries, state, standing, handbook));
-    return new TrayBook(job, state.timers());
+    return new TrayBook(job, state.timers(), state.cautions());
   }
 
   private static String stands(JobState state, Standing standing, Handbook handbook) {

@@ -1,4 +1,4 @@
-package linkwright.standing;
+package linkwright.hands;
 
 import java.util.ArrayList;
 import java.util.Arrays;

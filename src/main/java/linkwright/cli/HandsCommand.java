@@ -1,0 +1,84 @@
+package linkwright.cli;
+
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import linkwright.cli.console.Choices;
+import linkwright.cli.console.Exit;
+import linkwright.cli.console.Surroundings;
+import linkwright.coach.hands.HandsContent;
+import linkwright.coach.keys.Act;
+import linkwright.files.HandsFile;
+import linkwright.files.Library;
+import linkwright.plain.PlainLines;
+import linkwright.quantity.Nearest;
+import linkwright.shell.Start;
+import linkwright.standing.Handbook;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** {@code linkwright hands}: what all books taught, and which of them are not to count. */
+@Command(
+    name = "hands",
+    mixinStandardHelpOptions = true,
+    description = "What all your books taught of the hands that work here, and from which jobs.")
+final class HandsCommand implements Callable<Integer> {
+  private final Root root;
+
+  @Option(
+      names = "--leave-out",
+      paramLabel = "JOB",
+      description = "From now on this book does not count.")
+  private List<String> out = new ArrayList<>();
+
+  @Option(names = "--count", paramLabel = "JOB", description = "This book counts again.")
+  private List<String> again = new ArrayList<>();
+
+  HandsCommand(Root root) {
+    this.root = root;
+  }
+
+  @Override
+  public Integer call() {
+    Surroundings here = root.here();
+    Library library = Library.load(root.home());
+    here.err().sayAll(Located.all(library.problems()));
+    HandsFile file = HandsFile.load(root.home());
+    here.err().sayAll(Located.all(file.problems()));
+    Handbook handbook = Start.handbook(library, root.home());
+    List<String> known = handbook.hands().jobs().stream().map(job -> job.slug()).toList();
+    for (String job : out) {
+      if (!known.contains(job)) {
+        return root.wrong(
+            "There is no job \""
+                + job
+                + "\"."
+                + Nearest.of(job, known).map(near -> " Did you mean " + near + "?").orElse(""));
+      }
+      file = file.with(job, true);
+    }
+    for (String job : again) {
+      file = file.with(job, false);
+    }
+    if (!out.isEmpty() || !again.isEmpty()) {
+      Optional<String> unkept = file.save(root.home());
+      if (unkept.isPresent()) {
+        here.err().say(unkept.get());
+        return Exit.PROBLEMS;
+      }
+      handbook = Start.handbook(library, root.home());
+    }
+    Choices choices = Choices.load(root.home());
+    PlainLines plain = new PlainLines(Act::words);
+    new HandsContent(handbook, choices.settings().in(ZoneId.systemDefault()))
+        .parts(-1)
+        .forEach(
+            part -> {
+              here.out().sayAll(part.answer(plain));
+              here.out().say("");
+            });
+    return file.problems().isEmpty() ? Exit.GOOD : Exit.PROBLEMS;
+  }
+}

@@ -1,0 +1,210 @@
+package linkwright.coach.hands;
+
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import linkwright.coach.content.Emphasis;
+import linkwright.coach.content.Part;
+import linkwright.coach.content.Prose;
+import linkwright.coach.content.Table;
+import linkwright.coach.kernel.Clock;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.Settings;
+import linkwright.hands.Hands;
+import linkwright.hands.StageResult;
+import linkwright.hands.TaughtJob;
+import linkwright.quantity.UnitStyle;
+import linkwright.routine.PieceKind;
+import linkwright.standing.Handbook;
+import linkwright.standing.HandsInMetal;
+
+/**
+ * What the books taught: bending by metal, losses and redos by stage, time by stage, the pickle,
+ * and the jobs it comes from.
+ *
+ * @param handbook with what was taught
+ * @param settings how amounts are shown
+ */
+public record HandsContent(Handbook handbook, Settings settings) {
+  HandsContent(Model model) {
+    this(model.handbook(), model.settings());
+  }
+
+  /** All of it; at is the job that is looked at, counted from the last, −1 for none. */
+  public List<Part> parts(int at) {
+    Hands hands = handbook.hands();
+    List<Part> parts = new ArrayList<>();
+    if (hands.jobs().isEmpty()) {
+      parts.add(
+          Prose.says("Nothing is known of these hands yet: the first job's book will teach it."));
+      return parts;
+    }
+    parts.add(jobs(hands, at));
+    List<HandsInMetal> metals = HandsInMetal.of(handbook);
+    if (!metals.isEmpty()) {
+      parts.add(bending(metals));
+    }
+    stages(hands, parts);
+    losses(hands, parts);
+    times(hands, parts);
+    hands
+        .pickleSeconds()
+        .ifPresent(
+            seconds ->
+                parts.add(
+                    Prose.says(
+                        "Pieces were clean in the pickle after "
+                            + Clock.spoken(seconds)
+                            + ", in the middle of all.")));
+    return parts;
+  }
+
+  private Table jobs(Hands hands, int at) {
+    List<Table.Line> lines = new ArrayList<>();
+    for (int i = hands.jobs().size() - 1; i >= 0; i--) {
+      TaughtJob job = hands.jobs().get(i);
+      boolean out = !hands.counting().contains(job);
+      String day = DateTimeFormatter.ISO_LOCAL_DATE.withZone(settings.zone()).format(job.last());
+      lines.add(
+          Table.Line.of(job.name(), day, out ? "left out" : "counts", job.says())
+              .with(out ? Emphasis.ASIDE : Emphasis.PLAIN));
+    }
+    return new Table(
+        List.of(
+            Table.Column.words("job"),
+            Table.Column.words("last"),
+            Table.Column.words(""),
+            Table.Column.words("what it taught")),
+        lines,
+        at);
+  }
+
+  private Table bending(List<HandsInMetal> metals) {
+    UnitStyle units = settings.units();
+    List<Table.Line> lines = new ArrayList<>();
+    for (HandsInMetal one : metals) {
+      lines.add(
+          Table.Line.of(
+              one.metal().name() + ", " + one.temper().word(),
+              number(one.stressMpa(), 0) + " ± " + number(one.stressSpreadMpa(), 0) + " MPa",
+              number(100 * one.clearanceShare(), 1)
+                  + " ± "
+                  + number(100 * one.clearanceSpread(), 1)
+                  + " %",
+              units.length(one.lostMm()) + " ± " + units.length(one.lostSpreadMm()),
+              number(one.turnDeg(), 0) + " ± " + number(one.turnSpreadDeg(), 0) + "°",
+              number(100 * one.scatterShare(), 0) + " %"));
+    }
+    return new Table(
+        List.of(
+            Table.Column.words("bending"),
+            Table.Column.words("gives way at"),
+            Table.Column.words("stands off"),
+            Table.Column.words("lost of a blank"),
+            Table.Column.words("eyes turned on"),
+            Table.Column.words("scatter")),
+        lines,
+        -1);
+  }
+
+  private static void losses(Hands hands, List<Part> parts) {
+    for (PieceKind kind : List.of(PieceKind.LINK, PieceKind.RING)) {
+      hands
+          .lossShare(kind.id())
+          .ifPresent(
+              share ->
+                  parts.add(
+                      Prose.says(
+                          "Of "
+                              + kind.id()
+                              + "s "
+                              + number(100 * share, 1)
+                              + " % were lost for good"
+                              + hands.redoShare(kind.id()).stream()
+                                  .mapToObj(
+                                      again ->
+                                          ", and "
+                                              + number(100 * again, 0)
+                                              + " of a hundred went back to be done again")
+                                  .findFirst()
+                                  .orElse("")
+                              + "; the last jobs count most.")));
+    }
+  }
+
+  private static void stages(Hands hands, List<Part> parts) {
+    List<Table.Line> lines = new ArrayList<>();
+    hands
+        .stages()
+        .forEach(
+            (stage, result) -> {
+              if (result.sentBack() + result.scrapped() > 0) {
+                lines.add(
+                    Table.Line.of(
+                        stage,
+                        Integer.toString(result.through()),
+                        Integer.toString(result.sentBack()),
+                        Integer.toString(result.scrapped()),
+                        reasons(result)));
+              }
+            });
+    if (!lines.isEmpty()) {
+      parts.add(
+          new Table(
+              List.of(
+                  Table.Column.words("stage"),
+                  Table.Column.numbers("through"),
+                  Table.Column.numbers("again"),
+                  Table.Column.numbers("lost"),
+                  Table.Column.words("most often")),
+              lines,
+              -1));
+    }
+  }
+
+  private static String reasons(StageResult result) {
+    return java.util.stream.Stream.concat(
+            result.again().entrySet().stream(), result.lost().entrySet().stream())
+        .sorted(Map.Entry.<String, Integer>comparingByValue(Comparator.reverseOrder()))
+        .map(Map.Entry::getKey)
+        .distinct()
+        .limit(2)
+        .reduce((one, other) -> one + ", " + other)
+        .orElse("");
+  }
+
+  private void times(Hands hands, List<Part> parts) {
+    List<Table.Line> lines = new ArrayList<>();
+    hands
+        .secondsEach()
+        .forEach(
+            (what, each) -> {
+              double least = each.stream().mapToDouble(Double::doubleValue).min().orElse(0);
+              double most = each.stream().mapToDouble(Double::doubleValue).max().orElse(0);
+              lines.add(
+                  Table.Line.of(
+                      what,
+                      Clock.spoken(hands.secondsEach(what).orElse(0)),
+                      each.size() == 1
+                          ? "one job"
+                          : Clock.spoken(least) + " to " + Clock.spoken(most)));
+            });
+    if (!lines.isEmpty()) {
+      parts.add(
+          new Table(
+              List.of(
+                  Table.Column.words("time for one"),
+                  Table.Column.words("now"),
+                  Table.Column.words("from job to job")),
+              lines,
+              -1));
+    }
+  }
+
+  private static String number(double value, int decimals) {
+    return String.format(Locale.ROOT, "%." + decimals + "f", value + 0.0);
+  }
+}

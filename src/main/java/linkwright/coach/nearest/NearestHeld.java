@@ -1,0 +1,22 @@
+package linkwright.coach.nearest;
+
+import java.util.List;
+import linkwright.coach.kernel.Held;
+import linkwright.coach.kernel.PlaceId;
+import linkwright.standing.ChainChoice;
+
+/**
+ * The chains that can be had near the one wished, as they were when the plan was kept last.
+ *
+ * @param choices the choices, those that change the chain least first
+ */
+record NearestHeld(List<ChainChoice> choices) implements Held {
+  NearestHeld {
+    choices = List.copyOf(choices);
+  }
+
+  @Override
+  public PlaceId place() {
+    return PlaceId.NEAREST;
+  }
+}

@@ -1,0 +1,98 @@
+package linkwright.coach.nearest;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import linkwright.coach.content.Content;
+import linkwright.coach.kernel.Effect;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.OpenJob;
+import linkwright.coach.kernel.Place;
+import linkwright.coach.kernel.Turn;
+import linkwright.coach.keys.Act;
+import linkwright.job.Fact;
+import linkwright.quantity.UnitStyle;
+import linkwright.standing.ChainChoice;
+import linkwright.standing.ChainChoices;
+
+/** Chains near the one wished: one key plans the chain so. */
+public final class NearestPlace implements Place {
+  /** Where what is typed into the plan and not kept yet waits. */
+  private static final String DRAFT = "plan";
+
+  static Act actOf(ChainChoice.Way way) {
+    return switch (way) {
+      case FIT_RING -> Act.FIT_RING;
+      case FIT_LINK -> Act.FIT_LINK;
+      case ONE_FEWER -> Act.ONE_FEWER;
+      case ONE_MORE -> Act.ONE_MORE;
+      case JUMP_RINGS -> Act.JUMP_RINGS;
+      case CLASP -> Act.OTHER_CLASP;
+    };
+  }
+
+  @Override
+  public Turn enter(Model model) {
+    return Turn.to(model.with(held(model)));
+  }
+
+  private static NearestHeld held(Model model) {
+    OpenJob job = model.job().orElseThrow();
+    return new NearestHeld(
+        ChainChoices.of(job.state().course().wish(), job.state(), model.handbook()));
+  }
+
+  @Override
+  public Content content(Model model) {
+    return NearestContent.of(model, (NearestHeld) model.held());
+  }
+
+  @Override
+  public List<Act> acts(Model model) {
+    List<Act> acts = new ArrayList<>();
+    ((NearestHeld) model.held()).choices().forEach(choice -> acts.add(actOf(choice.way())));
+    acts.add(Act.TO_PLAN);
+    return acts;
+  }
+
+  @Override
+  public Turn act(Model model, Act act) {
+    Optional<ChainChoice> chosen =
+        ((NearestHeld) model.held())
+            .choices().stream().filter(choice -> actOf(choice.way()) == act).findFirst();
+    return chosen.map(choice -> take(model, choice)).orElseGet(() -> Turn.goTo(model, act));
+  }
+
+  private static Turn take(Model model, ChainChoice choice) {
+    OpenJob job = model.job().orElseThrow();
+    if (job.state().course().closed()) {
+      return Turn.to(model.trouble("This job is closed: its plan stays as it is."));
+    }
+    UnitStyle units = model.settings().units();
+    Map<String, String> wish = changed(job.state().course().wish(), choice);
+    wish.values().removeIf(String::isBlank);
+    String told = "Planned with " + choice.says(units) + ": " + units.length(choice.lengthMm());
+    Map<String, String> typed = job.drafts().getOrDefault(DRAFT, Map.of());
+    if (typed.isEmpty()) {
+      return Turn.keep(model.told(told + "."), new Fact.PlanSet(wish));
+    }
+    // What is typed into the plan and not kept stays typed, with the choice in it.
+    Map<String, String> draft = changed(typed, choice);
+    return Turn.keep(
+            model.with(job.withDraft(DRAFT, draft)).told(told + "."), new Fact.PlanSet(wish))
+        .and(new Effect.KeepDraft(job.slug(), DRAFT, draft));
+  }
+
+  private static Map<String, String> changed(Map<String, String> texts, ChainChoice choice) {
+    Map<String, String> changed = new LinkedHashMap<>(texts);
+    changed.putAll(choice.change());
+    return changed;
+  }
+
+  @Override
+  public Turn settled(Model model) {
+    return enter(model);
+  }
+}

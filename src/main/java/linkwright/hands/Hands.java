@@ -1,0 +1,216 @@
+package linkwright.hands;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeMap;
+import linkwright.fit.EarlierJob;
+import linkwright.fit.EarlierWork;
+import linkwright.fit.Maker;
+import linkwright.reference.Metal;
+import linkwright.reference.Temper;
+
+/**
+ * What all books taught of the hands that work here, as it bears on one job: its own book is no
+ * earlier one, and of books that somebody else worked nothing is taken.
+ */
+public final class Hands {
+  /** Nobody has worked here yet. */
+  public static final Hands NONE = new Hands(List.of(), Set.of(), "", "", "");
+
+  /** Older jobs of the metal than these are forgotten. */
+  private static final int SAME_METAL = 8;
+
+  /** So many of other metals say something of winding and turning. */
+  private static final int OTHER_METAL = 4;
+
+  /** With each job back a count weighs so much less. */
+  private static final double KEPT = 0.85;
+
+  private final List<TaughtJob> jobs;
+  private final Set<String> leftOut;
+  private final String own;
+  private final String person;
+  private final String batch;
+  private final Map<String, Maker> priors = new HashMap<>();
+
+  private Hands(
+      List<TaughtJob> jobs, Set<String> leftOut, String own, String person, String batch) {
+    this.jobs = jobs.stream().sorted(Comparator.comparing(TaughtJob::last)).toList();
+    this.leftOut = Set.copyOf(leftOut);
+    this.own = own;
+    this.person = person;
+    this.batch = batch;
+  }
+
+  /**
+   * What those jobs taught.
+   *
+   * @param leftOut names of books that are not to count
+   */
+  public static Hands of(List<TaughtJob> jobs, Set<String> leftOut) {
+    return new Hands(jobs, leftOut, "", "", "");
+  }
+
+  /**
+   * The same for the job of that book, of that person and of that batch of wire, as far as known.
+   *
+   * @param until when the job was closed: what was entered since is no earlier work; the far future
+   *     while it is open
+   */
+  public Hands forJob(String slug, String whose, String wire, Instant until) {
+    List<TaughtJob> before = jobs.stream().filter(job -> job.last().isBefore(until)).toList();
+    return new Hands(before, leftOut, slug, whose, wire);
+  }
+
+  /** All jobs, the oldest first, those left out too. */
+  public List<TaughtJob> jobs() {
+    return jobs;
+  }
+
+  /** The books that are not to count. */
+  public Set<String> leftOut() {
+    return leftOut;
+  }
+
+  /** The jobs that count here, the oldest first. */
+  public List<TaughtJob> counting() {
+    return jobs.stream()
+        .filter(job -> !job.slug().equals(own) && !leftOut.contains(job.slug()))
+        .filter(job -> person.isEmpty() || job.person().isEmpty() || job.person().equals(person))
+        .toList();
+  }
+
+  /** What is believed of the hands before a job's first piece; empty where no piece taught any. */
+  public Optional<Maker> prior(Metal metal, Temper temper) {
+    String of = TaughtJob.metal(metal.id(), temper.word());
+    List<EarlierJob> earlier = earlier(of);
+    if (earlier.isEmpty()) {
+      return Optional.empty();
+    }
+    synchronized (priors) {
+      return Optional.of(
+          priors.computeIfAbsent(
+              of, any -> EarlierWork.prior(metal.bendingShare(temper), earlier)));
+    }
+  }
+
+  private List<EarlierJob> earlier(String metal) {
+    List<TaughtJob> taught = counting().stream().filter(job -> job.pieces().isPresent()).toList();
+    List<TaughtJob> chosen = new ArrayList<>();
+    chosen.addAll(last(taught.stream().filter(job -> !job.metal().equals(metal)), OTHER_METAL));
+    chosen.addAll(last(taught.stream().filter(job -> job.metal().equals(metal)), SAME_METAL));
+    return chosen.stream().map(job -> earlier(job, metal)).toList();
+  }
+
+  private static List<TaughtJob> last(java.util.stream.Stream<TaughtJob> jobs, int count) {
+    List<TaughtJob> all = jobs.toList();
+    return all.subList(Math.max(0, all.size() - count), all.size());
+  }
+
+  private EarlierJob earlier(TaughtJob job, String metal) {
+    EarlierJob pieces = job.pieces().orElseThrow();
+    boolean same = job.metal().equals(metal);
+    return new EarlierJob(
+        pieces.pattern(),
+        pieces.wireMm(),
+        pieces.stressShare(),
+        same,
+        same && !batch.isEmpty() && job.batch().equals(batch),
+        pieces.pieces(),
+        pieces.wish());
+  }
+
+  /** Kind and stage → what came of all pieces there. */
+  public Map<String, StageResult> stages() {
+    Map<String, StageResult> all = new TreeMap<>();
+    counting()
+        .forEach(
+            job ->
+                job.stages()
+                    .forEach((stage, result) -> all.merge(stage, result, StageResult::and)));
+    return all;
+  }
+
+  /**
+   * The share of a kind of piece that is lost for good, older jobs less; empty if none was made.
+   */
+  public OptionalDouble lossShare(String kind) {
+    return share(kind, StageResult::scrapped);
+  }
+
+  /** How often one is sent back, of those that came through its first stage or were lost. */
+  public OptionalDouble redoShare(String kind) {
+    return share(kind, StageResult::sentBack);
+  }
+
+  private OptionalDouble share(String kind, java.util.function.ToIntFunction<StageResult> failed) {
+    double weight = 1;
+    double bad = 0;
+    double made = 0;
+    List<TaughtJob> counting = counting();
+    for (int i = counting.size() - 1; i >= 0; i--) {
+      int through = 0;
+      int gone = 0;
+      for (Map.Entry<String, StageResult> stage : counting.get(i).stages().entrySet()) {
+        if (stage.getKey().startsWith(kind + " ")) {
+          through = Math.max(through, stage.getValue().through());
+          gone += failed.applyAsInt(stage.getValue());
+        }
+      }
+      if (through > 0) {
+        bad += weight * gone;
+        made += weight * Math.max(through, gone);
+        weight *= KEPT;
+      }
+    }
+    return made > 0 ? OptionalDouble.of(bad / made) : OptionalDouble.empty();
+  }
+
+  /** What is done → how long one took in each job, the oldest first, s. */
+  public Map<String, List<Double>> secondsEach() {
+    Map<String, List<Double>> all = new TreeMap<>();
+    counting()
+        .forEach(
+            job ->
+                job.paces()
+                    .forEach(
+                        (what, pace) ->
+                            all.computeIfAbsent(what, any -> new ArrayList<>()).add(pace.each())));
+    return all;
+  }
+
+  /** How long one takes of what is done, s, older jobs less; empty if it was never done. */
+  public OptionalDouble secondsEach(String what) {
+    List<TaughtJob> counting = counting();
+    double weight = 1;
+    double seconds = 0;
+    double times = 0;
+    for (int i = counting.size() - 1; i >= 0; i--) {
+      Pace pace = counting.get(i).paces().get(what);
+      if (pace != null) {
+        seconds += weight * pace.seconds();
+        times += weight * pace.times();
+        weight *= KEPT;
+      }
+    }
+    return times > 0 ? OptionalDouble.of(seconds / times) : OptionalDouble.empty();
+  }
+
+  /** The middle of the times that pieces lay in the pickle, s; empty where none was looked at. */
+  public OptionalDouble pickleSeconds() {
+    double[] all =
+        counting().stream()
+            .flatMap(job -> job.pickleSeconds().stream())
+            .mapToDouble(Double::doubleValue)
+            .sorted()
+            .toArray();
+    return all.length == 0 ? OptionalDouble.empty() : OptionalDouble.of(all[all.length / 2]);
+  }
+}

@@ -1,0 +1,32 @@
+package linkwright.hands;
+
+import linkwright.routine.Counts;
+import linkwright.routine.Step;
+
+/**
+ * How long something took.
+ *
+ * @param seconds time of the sittings in it, s, above 0
+ * @param times pieces that came through, or times that it was done where nothing is counted, 1 or
+ *     more
+ */
+public record Pace(double seconds, int times) {
+  /** Seconds for one. */
+  public double each() {
+    return seconds / times;
+  }
+
+  Pace and(Pace more) {
+    return new Pace(seconds + more.seconds, times + more.times);
+  }
+
+  /** What a step is known by: the kind of piece and the stage it reaches, else the step itself. */
+  public static String of(Step step) {
+    return step.counts() == Counts.NOTHING || step.stage().isEmpty()
+        ? step.id()
+        : step.stage().entrySet().stream()
+            .findFirst()
+            .map(each -> each.getKey() + " " + each.getValue())
+            .orElse(step.id());
+  }
+}
