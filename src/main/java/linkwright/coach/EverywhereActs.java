@@ -12,7 +12,8 @@ import linkwright.coach.keys.Act;
 /** What can be done at every place. */
 final class EverywhereActs {
   static final List<Act> ALL = List.of(
-          Act.ROUND, Act.HELP, Act.UNDO, Act.BRING_BACK, Act.ANSWER, Act.TO_HOT_WORK);
+          Act.ROUND, Act.HELP, Act.UNDO, Act.BRING_BACK, Act.ANSWER, Act.TO_HOT_WORK,
+          Act.TO_PERSONS);
 
   private EverywhereActs() {}
 
@@ -25,6 +26,7 @@ final class EverywhereActs {
       case HELP -> Turn.goTo(model, PlaceId.HELP);
       case UNDO -> reaches(model) ? Undo.last(model) : asked(model);
       case BRING_BACK -> reaches(model) ? Undo.bringBack(model) : asked(model);
+      case TO_PERSONS -> Turn.goTo(model, PlaceId.PERSONS);
       case TO_HOT_WORK -> Turn.goTo(model, PlaceId.HOT_WORK);
       case ANSWER -> Ringing.answer(model);
       default -> Turn.to(model);

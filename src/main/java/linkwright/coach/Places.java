@@ -10,6 +10,7 @@ import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.nearest.NearestPlace;
+import linkwright.coach.persons.PersonsPlace;
 import linkwright.coach.plan.PlanPlace;
 import linkwright.coach.reckoner.ReckonPlace;
 import linkwright.coach.round.RoundPlace;
@@ -47,6 +48,7 @@ final class Places {
       case HANDS -> new HandsPlace();
       case HELP -> new HelpPlace();
       case HOT_WORK -> new HotWorkPlace();
+      case PERSONS -> new PersonsPlace();
     };
   }
 

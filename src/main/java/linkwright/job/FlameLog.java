@@ -33,7 +33,7 @@ public record FlameLog(List<Said> said, Map<String, Heat> worked, Set<EntryId> e
    */
   public record Said(EntryId id, Instant at, HotWorkState state, String person) {}
 
-  FlameLog after(Entry entry, Course course) {
+  FlameLog after(Entry entry, String openStep) {
     Fact fact = entry.fact();
     if (fact instanceof BenchFact.HotWorkSaid word) {
       List<Said> more = new ArrayList<>(said);
@@ -45,8 +45,7 @@ public record FlameLog(List<Said> said, Map<String, Heat> worked, Set<EntryId> e
       more.add(end.from());
       return new FlameLog(said, worked, Set.copyOf(more));
     }
-    return workedAt(fact, course.step())
-        .filter(step -> !takesOutOnly(step, course))
+    return workedAt(fact, openStep)
         .map(step -> worked(step, entry))
         .orElse(this);
   }
@@ -55,12 +54,6 @@ public record FlameLog(List<Said> said, Map<String, Heat> worked, Set<EntryId> e
     Map<String, Heat> more = new HashMap<>(worked);
     more.put(step, new Heat(entry.id(), notBefore(entry.at())));
     return new FlameLog(said, Map.copyOf(more), ended);
-  }
-
-  /** With every flame out, what was left to wait is only taken out: it was heated before that. */
-  private boolean takesOutOnly(String step, Course course) {
-    boolean shut = !said.isEmpty() && said.get(said.size() - 1).state() == HotWorkState.SHUT;
-    return shut && course.waitsBegun().stream().anyMatch(wait -> wait.step().equals(step));
   }
 
   private Instant notBefore(Instant at) {

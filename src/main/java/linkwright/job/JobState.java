@@ -53,7 +53,7 @@ public record JobState(
     for (Entry entry : entries) {
       state =
           strikes.has(entry)
-              ? state.with(state.flames.after(entry, state.course))
+              ? state.with(state.flames.after(entry, state.course.step()))
               : state.after(entry, order);
     }
     return state;
@@ -75,7 +75,7 @@ public record JobState(
         timers.after(entry),
         times.after(entry),
         accounts.after(fact),
-        flames.after(entry, course),
+        flames.after(entry, course.step()),
         sittings.after(entry),
         cautions.after(entry));
   }

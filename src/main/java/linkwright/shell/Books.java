@@ -94,7 +94,9 @@ final class Books {
 
   /** What the other books give to the bench. */
   Message.BenchRead bench(Handbook handbook) {
-    return new Message.BenchRead(device, bench.books(handbook, open.map(BookFile::path)));
+    Optional<Path> written =
+        open.filter(book -> book.whyReadOnly().isEmpty()).map(BookFile::path);
+    return new Message.BenchRead(device, bench.books(handbook, written));
   }
 
   /**

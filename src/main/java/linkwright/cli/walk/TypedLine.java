@@ -181,6 +181,10 @@ final class TypedLine {
   /** What opens a form. */
   private boolean withForm(WalkWord word, String rest) {
     switch (word) {
+      case WHO -> {
+        coach.choose(Act.TO_PERSONS);
+        return form(rest.isEmpty() ? "" : "name: " + rest);
+      }
       case PLAN -> coach.go(Act.TO_PLAN);
       case RECKONER -> coach.go(Act.TO_RECKONER);
       case LOG -> {

@@ -34,6 +34,7 @@ public record Form(Purpose purpose, String title, List<Field> fields, int at, St
     SEARCH,
     TIMER,
     END_WAIT,
+    PERSON,
     WEIGH_IN,
     WEIGH_OUT,
     PRICES,

@@ -123,7 +123,12 @@ public record Model(
         rungAt,
         presses,
         writing,
-        left.reckoned(next.map(this::book), handbook, now, steady));
+        left.reckoned(written(next), handbook, now, steady));
+  }
+
+  /** What is open only to be looked at grows elsewhere: it is known as the other books are. */
+  private Optional<BenchBook> written(Optional<OpenJob> open) {
+    return open.filter(each -> !each.lookOnly()).map(this::book);
   }
 
   private BenchBook book(OpenJob open) {
@@ -133,7 +138,7 @@ public record Model(
   /** The same with the other books of the bench as they were read now. */
   public Model withBench(String device, List<BenchBook> books) {
     BenchNow read = bench.read(device, books, now, steady);
-    return with(read.reckoned(job.map(this::book), handbook, now, steady));
+    return with(read.reckoned(written(job), handbook, now, steady));
   }
 
   /** The same on the way to a wait of that book, or to none. */
@@ -179,7 +184,7 @@ public record Model(
   public String person() {
     List<String> persons = handbook.own().persons();
     return bench
-        .lastPerson(job.map(this::book))
+        .lastPerson(written(job))
         .orElseGet(() -> persons.size() == 1 ? persons.get(0) : "");
   }
 

@@ -22,7 +22,8 @@ public enum PlaceId {
   MADE_AGAIN(Act.MAKE_AGAIN),
   HANDS(Act.TO_HANDS),
   HELP(Act.HELP),
-  HOT_WORK(Act.TO_HOT_WORK);
+  HOT_WORK(Act.TO_HOT_WORK),
+  PERSONS(Act.TO_PERSONS);
 
   private final Act act;
 
