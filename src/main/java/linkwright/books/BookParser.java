@@ -153,6 +153,7 @@ final class BookParser {
     expect("\"");
     int from = at;
     while (at < text.length() && text.charAt(at) != '"' && text.charAt(at) != '\\') {
+      requireOwn(text.charAt(at));
       at++;
     }
     if (peek() == '"') {
@@ -161,10 +162,18 @@ final class BookParser {
     StringBuilder out = new StringBuilder(text.substring(from, at));
     while (peek() != '"') {
       char c = text.charAt(at++);
+      requireOwn(c);
       out.append(c == '\\' ? escaped() : c);
     }
     at++;
     return out.toString();
+  }
+
+  /** What is written escaped never stands as it is; some of it no YAML reader takes. */
+  private static void requireOwn(char c) throws Unfamiliar {
+    if (YamlScalar.mustEscape(c) && !Character.isSurrogate(c)) {
+      throw new Unfamiliar();
+    }
   }
 
   private char escaped() throws Unfamiliar {

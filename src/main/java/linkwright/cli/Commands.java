@@ -24,7 +24,8 @@ public final class Commands {
     line.addSubcommand(new JobsCommand(root));
     line.addSubcommand(new MergeCommand(root));
     line.addSubcommand(new DoctorCommand(root));
-    line.addSubcommand("reckon", ReckonCommand.of(root::home, here.out()::say, here.err()::say));
+    line.addSubcommand(
+        "reckon", ReckonCommand.of(root::home, here.out()::print, here.err()::print));
     line.getSubcommands()
         .values()
         .forEach(each -> each.getCommandSpec().versionProvider(new Root.Version()));
@@ -33,7 +34,7 @@ public final class Commands {
     line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
     line.setUsageHelpWidth(WIDTH);
     line.setExpandAtFiles(false);
-    line.setParameterExceptionHandler((wrong, typed) -> WrongUse.tell(wrong, here.err()::say));
+    line.setParameterExceptionHandler((wrong, typed) -> WrongUse.tell(wrong, here.err()::print));
     line.setExecutionExceptionHandler(
         (fault, command, parsed) -> {
           here.err()
@@ -43,6 +44,12 @@ public final class Commands {
                       : TraceFile.keep(root.home(), fault, here.clock().instant()));
           return Exit.PROBLEMS;
         });
-    return line.execute(arguments);
+    try {
+      return line.execute(arguments);
+    } catch (Error fault) {
+      // The command line's own handler is given exceptions alone.
+      here.err().say(TraceFile.keep(root.home(), fault, here.clock().instant()));
+      return Exit.PROBLEMS;
+    }
   }
 }

@@ -1,6 +1,7 @@
 package linkwright.files;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -9,7 +10,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.Problem;
 import org.yaml.snakeyaml.nodes.MappingNode;
@@ -17,6 +17,9 @@ import org.yaml.snakeyaml.nodes.Node;
 
 /** Finds every problem of routines, cautions, reference data, patterns, plans and job books. */
 public final class Checking {
+  /** A book is known by its beginning. */
+  private static final int HEAD_BYTES = 64 << 10;
+
   private static final Set<String> PLAN_KEYS = Set.of(WishKeys.METAL, "finished-length", "link");
   private static final Set<String> BENCH_KEYS =
       Set.of("bench", "persons", "plate", "flame", "pickle", "fire-watch");
@@ -128,11 +131,13 @@ public final class Checking {
     if (!Files.isRegularFile(path)) {
       return false;
     }
-    try (Stream<String> lines = Files.lines(path, StandardCharsets.ISO_8859_1)) {
-      return lines
-          .limit(50)
+    try (InputStream in = Files.newInputStream(path)) {
+      // No more than that: there are files that are one line of gigabytes.
+      String start = new String(in.readNBytes(HEAD_BYTES), StandardCharsets.ISO_8859_1);
+      return start
+          .lines()
           .anyMatch(line -> line.startsWith("# Linkwright job book") || line.startsWith("- {n: "));
-    } catch (IOException | java.io.UncheckedIOException unreadable) {
+    } catch (IOException unreadable) {
       // Whatever is wrong is told when the file is read.
       return false;
     }

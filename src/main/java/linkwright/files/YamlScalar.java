@@ -68,7 +68,8 @@ public final class YamlScalar {
     out.append('"');
   }
 
-  private static boolean mustEscape(char c) {
+  /** Whether a character is never written as it is, but by its number. */
+  public static boolean mustEscape(char c) {
     return c < 0x20
         || (c >= 0x7F && c <= 0x9F)
         || (c >= 0x2028 && c <= 0x202E)

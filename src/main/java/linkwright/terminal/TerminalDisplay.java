@@ -16,6 +16,7 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.locks.ReentrantLock;
+import linkwright.coach.keys.Key;
 import linkwright.view.Glyphs;
 import linkwright.view.Grid;
 
@@ -148,6 +149,10 @@ public final class TerminalDisplay implements Display {
     long deadline = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(millis);
     while (true) {
       Optional<Input> ready = decoder.next();
+      if (ready.filter(TerminalDisplay::asksForTheWholePicture).isPresent()) {
+        painter.forget();
+        return Optional.of(resized());
+      }
       if (ready.isPresent()) {
         return ready;
       }
@@ -207,6 +212,11 @@ public final class TerminalDisplay implements Display {
     }
     lost = true;
     return Optional.of(new Input.Ended());
+  }
+
+  /** Others may write over the screen: the system, a program behind, Java at the signal QUIT. */
+  private static boolean asksForTheWholePicture(Input input) {
+    return input instanceof Input.Pressed pressed && pressed.key().equals(Key.ctrl("l"));
   }
 
   private Input resized() {

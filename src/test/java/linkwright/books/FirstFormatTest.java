@@ -11,16 +11,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import linkwright.files.DraftStore;
-import linkwright.files.Home;
-import linkwright.files.Library;
-import linkwright.files.PlanFile;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.job.Pile;
 import linkwright.job.StagesByKind;
-import linkwright.quantity.Problem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -144,18 +139,5 @@ class FirstFormatTest {
         .singleElement()
         .satisfies(entry -> assertThat(entry.number()).isEqualTo(41));
     assertThat(book.lines()).extracting(BookLine::kind).contains("wire-cut", "job-reopened");
-  }
-
-  @Test
-  void plansAndDraftsOfTheFirstReleaseAreReadAsTheyWere() throws IOException {
-    Library library = Library.load(new Home(folder));
-    PlanFile plan = PlanFile.read(Path.of("src/test/resources/plans/format-1.yaml"), library);
-    assertThat(plan.problems()).extracting(Problem::sentence).isEmpty();
-    assertThat(plan.wish()).isPresent();
-    Path drafts = Files.createDirectories(folder.resolve("drafts"));
-    Files.copy(Path.of("src/test/resources/drafts/format-1.yaml"), drafts.resolve("trace.yaml"));
-    assertThat(new DraftStore(drafts).of("trace"))
-        .containsEntry("test-piece", Map.of("blank", "42.5 mm", "note", "first \"try\""))
-        .containsEntry("plan", Map.of("wire", "0.9 mm", "link.length", "16"));
   }
 }

@@ -226,6 +226,20 @@ class EchoWalkTest {
       }
     }
 
+    /** Nobody in a Java program can listen to QUIT: Java itself answers, with a page of threads. */
+    @Test
+    void isNotByQuitAndCtrlLPutsThePictureRight() throws IOException {
+      try (Walk walk = start(Map.of())) {
+        walk.signal("QUIT").waitFor("Heap", 20).waitUntilStill();
+        assertThat(walk.screen()).as("written over").doesNotContain("copper");
+        walk.press(Key.ctrl("l")).waitFor("end of the 1", 5).waitFor("copper", 5);
+        assertThat(walk.screen()).contains("echo 80 x 24").doesNotContain("Heap");
+        walk.type("e");
+        assertThat(walk.exitCode(10)).isZero();
+        assertGivenBack(walk);
+      }
+    }
+
     @Test
     void isNotForAPipeThatBroke() throws IOException {
       // It may be another's: the terminal itself is known to be lost when it can't be written to.

@@ -13,7 +13,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
-import linkwright.Main;
 import linkwright.books.BookFile;
 import linkwright.books.EntryLines;
 import linkwright.coach.keys.Key;
@@ -63,6 +62,7 @@ final class Killing {
       """;
 
   private final Workbench bench;
+  private final ShippedProgram program;
   private Path book;
   private int books;
   private long slowestNanos;
@@ -72,6 +72,7 @@ final class Killing {
     bench = new Workbench();
     Path routines = Files.createDirectories(bench.home().resolve("routines"));
     Files.writeString(routines.resolve("tally.yaml"), ROUTINE);
+    program = ShippedProgram.in(bench.home());
     book = fresh();
   }
 
@@ -137,7 +138,8 @@ final class Killing {
     int sum = pieces;
     // What the round before had half typed would stand before what this one types.
     Files.deleteIfExists(bench.home().resolve("drafts").resolve(book.getFileName()));
-    try (Walk walk = bench.start()) {
+    Map<String, String> environment = Map.of("LINKWRIGHT_HOME", bench.home().toString());
+    try (Walk walk = Walk.start(80, 24, environment, program.with())) {
       if (plan.atStart()) {
         LockSupport.parkNanos(plan.nanos());
         return killed(walk);
@@ -187,7 +189,7 @@ final class Killing {
 
   private String inLines(KillPlan plan) throws IOException {
     Path told = Files.createTempFile(bench.home(), "told", ".txt");
-    ProcessBuilder builder = new ProcessBuilder(Walk.java(Main.class, "walk", "--plain"));
+    ProcessBuilder builder = new ProcessBuilder(program.with("walk", "--plain"));
     builder.environment().put("LINKWRIGHT_HOME", bench.home().toString());
     builder.environment().put("XDG_STATE_HOME", bench.home().resolve("state").toString());
     builder.environment().put("LANG", "C.UTF-8");

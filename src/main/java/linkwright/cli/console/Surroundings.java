@@ -32,8 +32,14 @@ public record Surroundings(
     Teller out,
     Teller err) {
 
-  /** The surroundings of this very program. */
+  /**
+   * The surroundings of this very program.
+   *
+   * @throws java.nio.file.InvalidPathException if the folder that it was started in has a name that
+   *     the system's settings cannot express; Java itself could then do little
+   */
   public static Surroundings here() {
+    Path.of(System.getProperty("user.dir", ".")).toAbsolutePath();
     Environment environment = Environment.here();
     boolean utf8 = environment.isUtf8();
     Charset typed = utf8 ? StandardCharsets.UTF_8 : Charset.defaultCharset();

@@ -6,6 +6,8 @@ import java.io.PrintWriter;
 import java.io.Writer;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.regex.Pattern;
 import linkwright.text.Text;
 import linkwright.view.Ascii;
 
@@ -14,6 +16,8 @@ import linkwright.view.Ascii;
  * may hold, no control character gets out.
  */
 public final class Teller {
+  private static final Pattern LINE_BREAKS = Pattern.compile("\\s*\\R\\s*");
+
   private final PrintWriter to;
   private final boolean utf8;
 
@@ -33,12 +37,11 @@ public final class Teller {
     return new Teller(new PrintWriter(new OutputStreamWriter(to, charset), true), utf8);
   }
 
-  /** Tells a line, or several with line feeds between. */
+  /** Tells one line; what somebody typed over several must not look like lines of ours. */
   public void say(String text) {
-    for (String line : text.split("\n", -1)) {
-      to.print(utf8 ? Text.safe(line) : Ascii.of(line));
-      to.print('\n');
-    }
+    String line = LINE_BREAKS.matcher(text.stripTrailing()).replaceAll(" / ");
+    to.print(utf8 ? Text.safe(line) : Ascii.of(line));
+    to.print('\n');
     to.flush();
   }
 
@@ -55,7 +58,8 @@ public final class Teller {
 
   /** Tells text that ends its own lines. */
   public void print(String text) {
-    say(text.endsWith("\n") ? text.substring(0, text.length() - 1) : text);
+    String all = text.endsWith("\n") ? text.substring(0, text.length() - 1) : text;
+    sayAll(List.of(all.split("\n", -1)));
   }
 
   /** The same for those who print by themselves: what they print comes out line by line. */
