@@ -3,7 +3,17 @@ package linkwright.job;
 import java.util.Map;
 
 /** What can be entered since the second format, of the work at the bench and of the job. */
-public sealed interface BenchFact extends Fact {
+public sealed interface BenchFact extends Fact
+    permits BenchFact.HotWorkSaid,
+        BenchFact.WatchEnded,
+        BenchFact.SittingEnded,
+        BenchFact.StepSkipped,
+        BenchFact.JointsChecked,
+        BenchFact.CountCorrected,
+        BenchFact.HoursCorrected,
+        BenchFact.PilePlaced,
+        BenchFact.CardSet,
+        BenchFact.JobPutAway {
 
   /** The state of hot work was said, with the words it was said in. */
   record HotWorkSaid(HotWorkState state, String step, String statement) implements BenchFact {}
