@@ -2,21 +2,27 @@ package linkwright.cli;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import linkwright.bench.OwnBench;
 import linkwright.books.BookFile;
 import linkwright.books.EntryLines;
 import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
+import linkwright.coach.keys.Act;
 import linkwright.coach.plan.ChainContent;
+import linkwright.coach.whatif.WhatIfContent;
 import linkwright.files.Library;
 import linkwright.files.PlanFile;
 import linkwright.job.Entry;
 import linkwright.job.JobState;
+import linkwright.plain.PlainLines;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.Read;
 import linkwright.shell.Start;
@@ -27,6 +33,7 @@ import linkwright.standing.Handbook;
 import linkwright.standing.JobTraits;
 import linkwright.standing.Questions;
 import linkwright.standing.Standing;
+import linkwright.standing.WhatIf;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -53,6 +60,12 @@ final class PlanCommand implements Callable<Integer> {
       paramLabel = "FORM",
       description = "text (for reading) or yaml (for scripts); text.")
   private String form = "text";
+
+  @Option(
+      names = "--or",
+      paramLabel = "CHANGES",
+      description = "A variant beside it, up to three: --or \"metal=copper, wire=1 mm\".")
+  private List<String> variants = new ArrayList<>();
 
   @Option(
       names = "--no-bench",
@@ -104,7 +117,10 @@ final class PlanCommand implements Callable<Integer> {
     Library library = Library.load(root.home());
     here.err().sayAll(Located.all(choices.problems()));
     here.err().sayAll(Located.all(library.problems()));
-    Handbook handbook = noBench ? Start.handbook(library) : Start.handbook(library, root.home());
+    Handbook handbook =
+        noBench
+            ? Start.handbook(library).with(OwnBench.NONE)
+            : Start.handbook(library, root.home());
     boolean job = path.getParent() != null && path.getParent().equals(root.home().jobs());
     Optional<Planned> planned =
         job ? Optional.of(ofJob(path, handbook)) : ofFile(path, library, handbook);
@@ -131,6 +147,9 @@ final class PlanCommand implements Callable<Integer> {
             choices.user().units())
         .values()
         .forEach(question -> here.err().say(path + ": is this right? " + question));
+    if (!variants.isEmpty()) {
+      return compare(planned.get(), choices);
+    }
     if (as.equals("yaml")) {
       List<ChainChoice> nearest =
           ChainChoices.of(planned.get().wish(), planned.get().state(), planned.get().handbook());
@@ -144,6 +163,29 @@ final class PlanCommand implements Callable<Integer> {
                           choices.user().units(), choices.user().words(), library.reference(), true)
                       .of(standing)));
     }
+    return Exit.GOOD;
+  }
+
+  private int compare(Planned planned, Choices choices) {
+    List<Map<String, String>> changes = new ArrayList<>();
+    for (String variant : variants) {
+      Map<String, String> one = new LinkedHashMap<>();
+      for (String each : variant.split(",", -1)) {
+        String[] pair = each.split("=", 2);
+        if (pair.length < 2 || !WishKeys.ALL.contains(pair[0].strip())) {
+          return root.wrong(
+              "\""
+                  + each.strip()
+                  + "\" changes no key of a plan: write --or \"wire=1 mm, ring.inside=3 mm\".");
+        }
+        one.put(pair[0].strip(), pair[1].strip());
+      }
+      changes.add(one);
+    }
+    PlainLines plain = new PlainLines(Act::words);
+    new WhatIfContent(choices.user().units())
+        .of(WhatIf.of(planned.wish(), planned.state(), planned.handbook(), changes))
+        .forEach(part -> root.here().out().sayAll(part.answer(plain)));
     return Exit.GOOD;
   }
 

@@ -3,6 +3,7 @@ package linkwright.cli;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -13,8 +14,10 @@ import linkwright.quantity.UnitStyle;
 import linkwright.reference.Reference;
 import linkwright.standing.ChainChoice;
 import linkwright.standing.JobHours;
+import linkwright.standing.Quote;
 import linkwright.standing.Standing;
 import linkwright.standing.WireStand;
+import linkwright.standing.WireToOrder;
 
 /** A plan as keys and values, for scripts: mm, g, N and counts; nothing where there is none. */
 final class PlanYaml {
@@ -35,6 +38,15 @@ final class PlanYaml {
     values.put("soldered_n", plan.pull().solderedN());
     hours(values, standing);
     values.put("nearest", nearest.stream().map(PlanYaml::choice).toList());
+    values.put("wire_to_order_g", WireToOrder.of(plan).massG());
+    Map<String, Object> taken = new LinkedHashMap<>();
+    standing
+        .taken()
+        .forEach(
+            (key, value) ->
+                taken.put(
+                    key, value.value() + ", " + value.from().name().toLowerCase(Locale.ROOT)));
+    values.put("reckoned_with", taken);
     values.put("remarks", plan.remarks());
     values.put("fineness", FinenessWord.of(plan.wish().metal(), plan.massChainG(), reference));
     return values;
@@ -44,6 +56,12 @@ final class PlanYaml {
     values.put("hours", standing.jobHours().map(JobHours::hours));
     values.put("hours_plus_minus", standing.jobHours().map(JobHours::plusMinus));
     values.put("hours_to_go", standing.jobHours().map(JobHours::hoursToGo));
+    values.put("hours_again", standing.quote().map(Quote::hoursAgain));
+    values.put("price", standing.quote().flatMap(Quote::price));
+    values.put(
+        "price_again", standing.quote().filter(Quote::priced).map(quote -> quote.again().total()));
+    values.put(
+        "price_plus_minus", standing.quote().filter(Quote::priced).map(Quote::pricePlusMinus));
     values.put("redos", optional(standing.redos()));
     values.put("chance", optional(standing.chance()));
   }

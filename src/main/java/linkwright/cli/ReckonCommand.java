@@ -75,6 +75,9 @@ public final class ReckonCommand {
                         + (many ? ", once or more" : "")
                         + ": "
                         + hint(ask)));
+    if (ask.kind() == Ask.Kind.SWITCH) {
+      return option.type(boolean.class).arity("0").paramLabel("").build();
+    }
     return many
         ? option.type(List.class).auxiliaryTypes(String.class).arity("1").build()
         : option.type(String.class).build();
@@ -93,6 +96,7 @@ public final class ReckonCommand {
       case WORDS -> String.join("|", ask.fixed());
       case MANY -> "NAME=SIZE";
       case FREE -> "AMOUNT";
+      case SWITCH -> "";
     };
   }
 

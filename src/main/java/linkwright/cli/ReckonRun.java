@@ -94,6 +94,9 @@ final class ReckonRun {
     if (value.isPresent() && value.get() instanceof List<?> several) {
       return String.join("; ", several.stream().map(String::valueOf).toList());
     }
+    if (ask.kind() == Ask.Kind.SWITCH) {
+      return value.equals(Optional.of(true)) ? "yes" : "";
+    }
     return value.map(Object::toString).orElse("");
   }
 

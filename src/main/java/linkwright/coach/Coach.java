@@ -233,6 +233,12 @@ public final class Coach implements MessageCases<Turn> {
   }
 
   @Override
+  public Turn benchRead(Message.BenchRead message) {
+    Model next = model.with(model.handbook().with(message.bench())).told("Your bench is kept.");
+    return Places.of(next).settled(next);
+  }
+
+  @Override
   public Turn troubled(Message.Troubled message) {
     return Turn.to(model.trouble(message.sentence()));
   }

@@ -11,8 +11,15 @@ import linkwright.coach.keys.Act;
 
 /** What can be done at every place. */
 final class EverywhereActs {
-  static final List<Act> ALL = List.of(
-          Act.ROUND, Act.HELP, Act.UNDO, Act.BRING_BACK, Act.ANSWER, Act.TO_HOT_WORK,
+  static final List<Act> ALL =
+      List.of(
+          Act.ROUND,
+          Act.HELP,
+          Act.TO_HANDBOOK,
+          Act.UNDO,
+          Act.BRING_BACK,
+          Act.ANSWER,
+          Act.TO_HOT_WORK,
           Act.TO_PERSONS);
 
   private EverywhereActs() {}
@@ -24,6 +31,7 @@ final class EverywhereActs {
     return switch (act) {
       case ROUND -> Turn.goTo(model, model.job().isPresent() ? PlaceId.ROUND : PlaceId.TRAY);
       case HELP -> Turn.goTo(model, PlaceId.HELP);
+      case TO_HANDBOOK -> Turn.goTo(model, PlaceId.HANDBOOK);
       case UNDO -> reaches(model) ? Undo.last(model) : asked(model);
       case BRING_BACK -> reaches(model) ? Undo.bringBack(model) : asked(model);
       case TO_PERSONS -> Turn.goTo(model, PlaceId.PERSONS);

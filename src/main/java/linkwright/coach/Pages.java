@@ -37,7 +37,7 @@ public final class Pages {
         wait(model),
         HotWorkWords.head(model),
         model.job().flatMap(Pages::chain),
-        model.job().map(StillToDoWords::line).orElse(""),
+        model.job().map(job -> StillToDoWords.line(model, job)).orElse(""),
         model.notice().text(),
         model.notice().trouble(),
         failed.isPresent() ? open(Failing.ACTS) : open(model, place, inBody(body)));

@@ -4,13 +4,16 @@ import linkwright.coach.again.AgainPlace;
 import linkwright.coach.bench.BenchPlace;
 import linkwright.coach.book.BookPlace;
 import linkwright.coach.cautions.CautionsPlace;
+import linkwright.coach.handbook.HandbookPlace;
 import linkwright.coach.hands.HandsPlace;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.nearest.NearestPlace;
+import linkwright.coach.ownbench.OwnBenchPlace;
 import linkwright.coach.persons.PersonsPlace;
+import linkwright.coach.piles.PilesPlace;
 import linkwright.coach.plan.PlanPlace;
 import linkwright.coach.reckoner.ReckonPlace;
 import linkwright.coach.round.RoundPlace;
@@ -19,6 +22,7 @@ import linkwright.coach.timers.TimersPlace;
 import linkwright.coach.tray.TrayPlace;
 import linkwright.coach.trial.TrialPlace;
 import linkwright.coach.weigh.WeighPlace;
+import linkwright.coach.whatif.WhatIfPlace;
 import linkwright.coach.wire.WirePlace;
 
 /** All places by their ids: the only class that knows them. */
@@ -38,6 +42,7 @@ final class Places {
       case TEST_PIECES -> new TestsPlace();
       case TRIAL_LENGTH -> new TrialPlace();
       case BENCH -> new BenchPlace();
+      case PILES -> new PilesPlace();
       case WIRE -> new WirePlace();
       case WEIGH_IN -> new WeighPlace();
       case BOOK -> new BookPlace();
@@ -46,6 +51,9 @@ final class Places {
       case RECKONER -> new ReckonPlace();
       case MADE_AGAIN -> new AgainPlace();
       case HANDS -> new HandsPlace();
+      case OWN_BENCH -> new OwnBenchPlace();
+      case WHAT_IF -> new WhatIfPlace();
+      case HANDBOOK -> new HandbookPlace();
       case HELP -> new HelpPlace();
       case HOT_WORK -> new HotWorkPlace();
       case PERSONS -> new PersonsPlace();

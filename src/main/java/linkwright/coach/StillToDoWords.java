@@ -3,7 +3,9 @@ package linkwright.coach;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
+import linkwright.coach.kernel.WaitingWords;
 import linkwright.job.Pile;
 import linkwright.standing.StillToDo;
 
@@ -12,15 +14,15 @@ final class StillToDoWords {
   private StillToDoWords() {}
 
   /** The line for the job on the bench; empty while it has no plan. */
-  static String line(OpenJob job) {
+  static String line(Model model, OpenJob job) {
     List<String> parts = new ArrayList<>();
     for (Map.Entry<String, StillToDo> each : job.standing().left().entrySet()) {
-      parts.add(of(each.getKey(), each.getValue(), job.state().piles().of(each.getKey())));
+      parts.add(of(model, each.getKey(), each.getValue(), job.state().piles().of(each.getKey())));
     }
     return parts.isEmpty() ? "" : "Still to do: " + String.join("; ", parts);
   }
 
-  private static String of(String piece, StillToDo left, Pile pile) {
+  private static String of(Model model, String piece, StillToDo left, Pile pile) {
     if (left.more() == 0) {
       return left.wanted() == 1
           ? "no " + piece + ", the one is good"
@@ -34,7 +36,7 @@ final class StillToDoWords {
             : left.toCut().getAsInt() == 0
                 ? ""
                 : ", " + left.toCut().getAsInt() + begin + why(left);
-    String redo = left.redo() == 0 ? "" : ", " + left.redo() + " to do again";
+    String redo = WaitingWords.redo(model, piece).map(words -> ", " + words).orElse("");
     return left.more() + " " + piece + (left.more() == 1 ? "" : "s") + cut + redo;
   }
 

@@ -106,4 +106,9 @@ final class UserMessages implements MessageCases<Boolean> {
   public Boolean ended(Message.Ended message) {
     return false;
   }
+
+  @Override
+  public Boolean benchRead(Message.BenchRead message) {
+    return false;
+  }
 }

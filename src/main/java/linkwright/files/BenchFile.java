@@ -1,5 +1,7 @@
 package linkwright.files;
 
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.DateTimeException;
@@ -57,6 +59,40 @@ public record BenchFile(OwnBench bench, List<Problem> problems) {
     return Home.read(path, trouble)
         .map(BenchFile::of)
         .orElseGet(() -> new BenchFile(OwnBench.NONE, trouble));
+  }
+
+  /**
+   * Changes values in the file in the user's folder, key by key, and leaves all else in it as it
+   * is. Nothing is written that would be wrong.
+   *
+   * @param changes key with its groups before it, {@code prices.hour} → value; empty takes it out
+   */
+  public static Read<BenchFile> change(Home home, Map<String, String> changes) {
+    Path path = home.folder().resolve(NAME);
+    try {
+      String text = Files.exists(path) ? Files.readString(path) : "";
+      BenchFile before = of(file(path, text));
+      for (Map.Entry<String, String> each : changes.entrySet()) {
+        text = BenchEdit.set(text, each.getKey(), each.getValue());
+      }
+      BenchFile after = of(file(path, text));
+      List<Problem> wrong = new ArrayList<>(after.problems());
+      wrong.removeIf(
+          problem ->
+              before.problems().stream().anyMatch(old -> old.wrong().equals(problem.wrong())));
+      if (!wrong.isEmpty()) {
+        return Read.bad(wrong.get(0).wrong() + " " + wrong.get(0).expected());
+      }
+      Disk.folders(home.folder());
+      Disk.replace(path, text.getBytes(StandardCharsets.UTF_8));
+      return Read.good(after);
+    } catch (IOException failed) {
+      return Read.bad(DiskTrouble.writing(path, failed));
+    }
+  }
+
+  private static DataFile file(Path path, String text) {
+    return new DataFile(path.toString(), text.getBytes(StandardCharsets.UTF_8));
   }
 
   static BenchFile of(DataFile file) {

@@ -10,6 +10,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.ToIntFunction;
+import java.util.stream.Stream;
 import linkwright.fit.EarlierJob;
 import linkwright.fit.EarlierWork;
 import linkwright.fit.Maker;
@@ -32,6 +34,8 @@ public final class Hands {
 
   /** With each job back a count weighs so much less. */
   private static final double KEPT = 0.85;
+
+  private static final int USUAL_WEIGHT = 10;
 
   private final List<TaughtJob> jobs;
   private final Set<String> leftOut;
@@ -109,7 +113,7 @@ public final class Hands {
     return chosen.stream().map(job -> earlier(job, metal)).toList();
   }
 
-  private static List<TaughtJob> last(java.util.stream.Stream<TaughtJob> jobs, int count) {
+  private static List<TaughtJob> last(Stream<TaughtJob> jobs, int count) {
     List<TaughtJob> all = jobs.toList();
     return all.subList(Math.max(0, all.size() - count), all.size());
   }
@@ -145,12 +149,30 @@ public final class Hands {
     return share(kind, StageResult::scrapped);
   }
 
+  /**
+   * The same drawn towards a usual share, as if {@value #USUAL_WEIGHT} pieces had been seen at it.
+   *
+   * @param usual the usual share, 0 to 1
+   */
+  public OptionalDouble loss(String kind, double usual) {
+    double[] seen = seen(kind, StageResult::scrapped);
+    return seen[1] > 0
+        ? OptionalDouble.of((seen[0] + USUAL_WEIGHT * usual) / (seen[1] + USUAL_WEIGHT))
+        : OptionalDouble.empty();
+  }
+
   /** How often one is sent back, of those that came through its first stage or were lost. */
   public OptionalDouble redoShare(String kind) {
     return share(kind, StageResult::sentBack);
   }
 
-  private OptionalDouble share(String kind, java.util.function.ToIntFunction<StageResult> failed) {
+  private OptionalDouble share(String kind, ToIntFunction<StageResult> failed) {
+    double[] seen = seen(kind, failed);
+    return seen[1] > 0 ? OptionalDouble.of(seen[0] / seen[1]) : OptionalDouble.empty();
+  }
+
+  /** Pieces that failed and pieces that were made, older ones less. */
+  private double[] seen(String kind, ToIntFunction<StageResult> failed) {
     double weight = 1;
     double bad = 0;
     double made = 0;
@@ -170,7 +192,7 @@ public final class Hands {
         weight *= KEPT;
       }
     }
-    return made > 0 ? OptionalDouble.of(bad / made) : OptionalDouble.empty();
+    return new double[] {bad, made};
   }
 
   /** What is done → how long one took in each job, the oldest first, s. */

@@ -1,5 +1,6 @@
 package linkwright.hands;
 
+import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -14,11 +15,13 @@ import linkwright.job.Entry;
 import linkwright.job.EntryId;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
+import linkwright.job.PriceList;
 import linkwright.job.Strikes;
 import linkwright.job.TimeSheet;
 import linkwright.job.WaitEnd;
 import linkwright.link.Pattern;
 import linkwright.plan.ChainWish;
+import linkwright.plan.WishKeys;
 import linkwright.plan.WishReading;
 import linkwright.reference.Reference;
 import linkwright.routine.Counts;
@@ -37,6 +40,7 @@ import linkwright.routine.Step;
  * @param pieces its test pieces; empty where none was measured or judged
  * @param stages kind of piece and stage, such as {@code link soldered} → what came of them there
  * @param paces what is done, a kind and stage or a step → how long it took
+ * @param typed key of a bench → what she typed for this job, as it would be typed there
  * @param pickleSeconds how long pieces lay in the pickle each time until they were looked at
  */
 public record TaughtJob(
@@ -49,10 +53,12 @@ public record TaughtJob(
     Optional<EarlierJob> pieces,
     Map<String, StageResult> stages,
     Map<String, Pace> paces,
+    Map<String, String> typed,
     List<Double> pickleSeconds) {
   public TaughtJob {
     stages = Map.copyOf(stages);
     paces = Map.copyOf(paces);
+    typed = Map.copyOf(typed);
     pickleSeconds = List.copyOf(pickleSeconds);
   }
 
@@ -83,7 +89,33 @@ public record TaughtJob(
         wish.flatMap(known -> pieces(known, state)),
         StageResult.of(counting),
         routine.map(known -> paces(known, state.times())).orElse(Map.of()),
+        typed(state),
         pickle(counting));
+  }
+
+  private static Map<String, String> typed(JobState state) {
+    Map<String, String> typed = new LinkedHashMap<>();
+    String kerf = state.course().wish().getOrDefault(WishKeys.KERF, "").strip();
+    if (!kerf.isEmpty()) {
+      typed.put("kerf", kerf);
+    }
+    if (!state.accounts().currency().isBlank()) {
+      typed.put("prices.currency", state.accounts().currency().strip());
+    }
+    String metal = state.course().wish().getOrDefault(WishKeys.METAL, "").strip();
+    state
+        .accounts()
+        .prices()
+        .forEach(
+            (name, value) -> {
+              boolean ofMetal = name.equals(PriceList.METAL_PER_G);
+              if (!ofMetal || !metal.isEmpty()) {
+                typed.put(
+                    "prices." + name + (ofMetal ? "." + metal : ""),
+                    BigDecimal.valueOf(value).stripTrailingZeros().toPlainString());
+              }
+            });
+    return typed;
   }
 
   /** Metal and temper as they are told apart here. */

@@ -11,6 +11,7 @@ public sealed interface BenchFact extends Fact
         BenchFact.JointsChecked,
         BenchFact.CountCorrected,
         BenchFact.HoursCorrected,
+        BenchFact.RedoPlanned,
         BenchFact.PilePlaced,
         BenchFact.CardSet,
         BenchFact.JobPutAway {
@@ -40,8 +41,13 @@ public sealed interface BenchFact extends Fact
   record HoursCorrected(String step, double wasSeconds, double isSeconds, String why)
       implements BenchFact {}
 
-  /** A pile got a place or a tin, in her own words. */
-  record PilePlaced(String piece, String stage, String place) implements BenchFact {}
+  /** When the pieces of a redo pile are to be done again. */
+  record RedoPlanned(String piece, String stage, Again again) implements BenchFact {}
+
+  /**
+   * A pile got a place or a tin, in her own words; redo: the pile to be done again at that stage.
+   */
+  record PilePlaced(String piece, String stage, boolean redo, String place) implements BenchFact {}
 
   /** The job card was set or changed: customer, promised date, quote, deposit and the like. */
   record CardSet(Map<String, String> card) implements BenchFact {

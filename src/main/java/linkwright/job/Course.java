@@ -1,5 +1,6 @@
 package linkwright.job;
 
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
@@ -11,9 +12,11 @@ import java.util.stream.Collectors;
  * @param name the job's name
  * @param routine the routine's id
  * @param wish the plan file's keys with what was typed for each
+ * @param reckonedWith key of the wish → what was taken where nothing was typed
  * @param step the step that is open, empty if none was opened yet
  * @param stepsDone steps without a count that were done
  * @param waitsBegun waits begun for what is not done yet
+ * @param passed step → what was left there when it was passed with nothing done
  * @param closed whether the job is closed
  * @param nextTime what to do differently next time
  */
@@ -21,33 +24,61 @@ public record Course(
     String name,
     String routine,
     Map<String, String> wish,
+    Map<String, Sourced> reckonedWith,
     String step,
     Set<String> stepsDone,
     Set<StepWait> waitsBegun,
+    Map<String, String> passed,
     boolean closed,
     String nextTime) {
-  static final Course BLANK = new Course("", "", Map.of(), "", Set.of(), Set.of(), false, "");
+  static final Course BLANK =
+      new Course("", "", Map.of(), Map.of(), "", Set.of(), Set.of(), Map.of(), false, "");
 
   Course after(Fact fact) {
     if (fact instanceof Fact.JobOpened opened) {
       return new Course(
-          opened.name(), opened.routine(), wish, step, stepsDone, waitsBegun, false, nextTime);
+          opened.name(),
+          opened.routine(),
+          wish,
+          reckonedWith,
+          step,
+          stepsDone,
+          waitsBegun,
+          passed,
+          false,
+          nextTime);
     }
     if (fact instanceof Fact.PlanSet plan) {
-      return with(plan.wish(), step, stepsDone, waitsBegun);
+      return new Course(
+          name,
+          routine,
+          plan.wish(),
+          plan.reckonedWith(),
+          step,
+          stepsDone,
+          waitsBegun,
+          passed,
+          closed,
+          nextTime);
     }
     if (fact instanceof Fact.StepOpened opened) {
-      return with(wish, opened.step(), stepsDone, waitsBegun);
+      return with(opened.step(), stepsDone, waitsBegun, passed);
     }
     if (fact instanceof Fact.StepDone done) {
-      return with(wish, step, plus(stepsDone, done.step()), without(done.step()));
+      return with(
+          step, plus(stepsDone, done.step()), without(done.step()), notPassed(done.step()));
     }
     if (fact instanceof Fact.PiecesThrough through) {
-      return with(wish, step, stepsDone, without(through.step()));
+      return with(step, stepsDone, without(through.step()), notPassed(through.step()));
     }
     if (fact instanceof Fact.TimerStarted timer && !timer.step().isEmpty()) {
       StepWait wait = new StepWait(timer.step(), timer.name());
-      return with(wish, step, stepsDone, plus(waitsBegun, wait));
+      return with(step, stepsDone, plus(waitsBegun, wait), passed);
+    }
+    if (fact instanceof BenchFact.StepSkipped skipped) {
+      Map<String, String> more = new HashMap<>(passed);
+      more.put(skipped.step(), skipped.why());
+      return with(step, stepsDone, waitsBegun, Map.copyOf(more));
     }
     if (fact instanceof Fact.JobClosed done) {
       return closed(true, done.nextTime());
@@ -56,12 +87,27 @@ public record Course(
   }
 
   private Course closed(boolean nowClosed, String learnt) {
-    return new Course(name, routine, wish, step, stepsDone, waitsBegun, nowClosed, learnt);
+    return new Course(
+        name, routine, wish, reckonedWith, step, stepsDone, waitsBegun, passed, nowClosed, learnt);
   }
 
   private Course with(
-      Map<String, String> newWish, String newStep, Set<String> newDone, Set<StepWait> newWaits) {
-    return new Course(name, routine, newWish, newStep, newDone, newWaits, closed, nextTime);
+      String newStep,
+      Set<String> newDone,
+      Set<StepWait> newWaits,
+      Map<String, String> newPassed) {
+    return new Course(
+        name, routine, wish, reckonedWith, newStep, newDone, newWaits, newPassed, closed, nextTime);
+  }
+
+  /** What was worked at after all is not passed any more. */
+  private Map<String, String> notPassed(String stepId) {
+    if (!passed.containsKey(stepId)) {
+      return passed;
+    }
+    Map<String, String> left = new HashMap<>(passed);
+    left.remove(stepId);
+    return Map.copyOf(left);
   }
 
   /** What is through has had its wait; what comes to the step next has not. */

@@ -85,6 +85,12 @@ public record JobState(
         course, trials, piles, wire, timers, times, accounts, said, sittings, cautions);
   }
 
+  /** The same with other money. */
+  public JobState with(Accounts others) {
+    return new JobState(
+        course, trials, piles, wire, timers, times, others, flames, sittings, cautions);
+  }
+
   /** The same with its timers by another clock. */
   public JobState with(Timers others) {
     return new JobState(

@@ -13,6 +13,7 @@ import java.util.Map;
  * @param through stage → pieces that ever came through, redone ones each time
  * @param redoReasons reason → how often a piece was sent back for it
  * @param scrapReasons reason → pieces scrapped for it
+ * @param again stage → when the pieces of its redo pile are to be done again, where that was said
  */
 public record Pile(
     List<String> stages,
@@ -20,10 +21,12 @@ public record Pile(
     Map<String, Integer> redo,
     Map<String, Integer> through,
     Map<String, Integer> redoReasons,
-    Map<String, Integer> scrapReasons) {
+    Map<String, Integer> scrapReasons,
+    Map<String, Again> again) {
 
   static Pile empty(List<String> stages) {
-    return new Pile(List.copyOf(stages), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
+    return new Pile(
+        List.copyOf(stages), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
   }
 
   /** Pieces that wait for a stage, the redo pile not among them; for the first stage none wait. */
@@ -35,6 +38,21 @@ public record Pile(
   /** Pieces to be done again at a stage. */
   public int redoAt(String stage) {
     return redo.getOrDefault(stage, 0);
+  }
+
+  /** When the redo pile of a stage is to be done again. */
+  public Again again(String stage) {
+    return again.getOrDefault(stage, Again.NOT_SAID);
+  }
+
+  /** The same, with that said of the redo pile of a stage, if it has pieces. */
+  Pile saidAgain(String stage, Again when) {
+    if (redoAt(stage) == 0 || when == Again.NOT_SAID) {
+      return this;
+    }
+    Map<String, Again> said = new LinkedHashMap<>(again);
+    said.put(stage, when);
+    return new Pile(stages, standing, redo, through, redoReasons, scrapReasons, Map.copyOf(said));
   }
 
   /** Pieces that stand at a stage or beyond it, and are in no redo pile. */
@@ -133,14 +151,21 @@ public record Pile(
         plus(left.redo, stages.contains(to) ? to : from, going),
         through,
         plus(redoReasons, reason, going),
-        scrapReasons);
+        scrapReasons,
+        left.again);
   }
 
   Pile scrapped(String stage, int count, boolean fromRedo, String reason) {
     int going = Math.min(count, there(stage, fromRedo));
     Pile left = taken(stage, going, fromRedo);
     return new Pile(
-        stages, left.standing, left.redo, through, redoReasons, plus(scrapReasons, reason, going));
+        stages,
+        left.standing,
+        left.redo,
+        through,
+        redoReasons,
+        plus(scrapReasons, reason, going),
+        left.again);
   }
 
   private int there(String stage, boolean inRedo) {
@@ -157,7 +182,14 @@ public record Pile(
       Map<String, Integer> newStanding,
       Map<String, Integer> newRedo,
       Map<String, Integer> newThrough) {
-    return new Pile(stages, newStanding, newRedo, newThrough, redoReasons, scrapReasons);
+    Map<String, Again> left = again;
+    if (!newRedo.keySet().containsAll(again.keySet())) {
+      // What was said of a redo pile holds as long as it has pieces.
+      left = new LinkedHashMap<>(again);
+      left.keySet().retainAll(newRedo.keySet());
+      left = Map.copyOf(left);
+    }
+    return new Pile(stages, newStanding, newRedo, newThrough, redoReasons, scrapReasons, left);
   }
 
   private String before(String stage) {

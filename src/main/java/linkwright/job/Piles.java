@@ -11,14 +11,15 @@ import linkwright.routine.PieceKind;
  *
  * @param byPiece kind of piece → its pile
  * @param hand what is in hand
+ * @param lies where piles lie, in her own words
  */
-public record Piles(Map<String, Pile> byPiece, InHand hand) {
-  static final Piles NONE = new Piles(Map.of(), InHand.EMPTY);
+public record Piles(Map<String, Pile> byPiece, InHand hand, Map<PileSpot, String> lies) {
+  static final Piles NONE = new Piles(Map.of(), InHand.EMPTY, Map.of());
 
   static Piles of(Map<String, List<String>> stages) {
     Map<String, Pile> piles = new LinkedHashMap<>();
     stages.forEach((piece, order) -> piles.put(piece, Pile.empty(order)));
-    return new Piles(piles, InHand.EMPTY);
+    return new Piles(piles, InHand.EMPTY, Map.of());
   }
 
   /** The pile of that kind of piece; an empty one without stages for a kind the job has not. */
@@ -31,7 +32,7 @@ public record Piles(Map<String, Pile> byPiece, InHand hand) {
       return change(cut.piece(), pile -> pile.begun(cut.count()));
     }
     if (fact instanceof Fact.PiecesTaken taken) {
-      return new Piles(byPiece, new InHand(taken.stage(), taken.pieces(), taken.redo()));
+      return new Piles(byPiece, new InHand(taken.stage(), taken.pieces(), taken.redo()), lies);
     }
     if (fact instanceof Fact.PiecesThrough through) {
       return through(through);
@@ -40,7 +41,10 @@ public record Piles(Map<String, Pile> byPiece, InHand hand) {
       return change(
               back.piece(),
               pile ->
-                  pile.sentBack(back.from(), back.to(), back.count(), back.redo(), back.reason()))
+                  pile.sentBack(back.from(), back.to(), back.count(), back.redo(), back.reason())
+                      .saidAgain(
+                          pile.stages().contains(back.to()) ? back.to() : back.from(),
+                          back.again()))
           .lessInHand(back.from(), Map.of(back.piece(), back.count()));
     }
     if (fact instanceof Fact.PiecesScrapped scrapped) {
@@ -51,7 +55,20 @@ public record Piles(Map<String, Pile> byPiece, InHand hand) {
                       scrapped.stage(), scrapped.count(), scrapped.redo(), scrapped.reason()))
           .lessInHand(scrapped.stage(), Map.of(scrapped.piece(), scrapped.count()));
     }
+    if (fact instanceof BenchFact.RedoPlanned planned) {
+      return change(planned.piece(), pile -> pile.saidAgain(planned.stage(), planned.again()));
+    }
+    if (fact instanceof BenchFact.PilePlaced placed) {
+      Map<PileSpot, String> more = new LinkedHashMap<>(lies);
+      more.put(new PileSpot(placed.piece(), placed.stage(), placed.redo()), placed.place());
+      return new Piles(byPiece, hand, Map.copyOf(more));
+    }
     return this;
+  }
+
+  /** Where a pile lies; empty if she never said. */
+  public String lies(PileSpot spot) {
+    return lies.getOrDefault(spot, "");
   }
 
   /**
@@ -123,12 +140,13 @@ public record Piles(Map<String, Pile> byPiece, InHand hand) {
                 left.put(piece, rest);
               }
             });
-    return new Piles(byPiece, left.isEmpty() ? InHand.EMPTY : new InHand(stage, left, hand.redo()));
+    return new Piles(
+        byPiece, left.isEmpty() ? InHand.EMPTY : new InHand(stage, left, hand.redo()), lies);
   }
 
   private Piles change(String piece, UnaryOperator<Pile> change) {
     Map<String, Pile> piles = new LinkedHashMap<>(byPiece);
     piles.put(piece, change.apply(of(piece)));
-    return new Piles(piles, hand);
+    return new Piles(piles, hand, lies);
   }
 }

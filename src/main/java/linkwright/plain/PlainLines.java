@@ -102,6 +102,9 @@ public final class PlainLines implements PartCases<List<String>> {
 
   @Override
   public List<String> drawing(Drawing drawing) {
+    if (!drawing.words().isEmpty()) {
+      return drawing.words().stream().map(PlainLines::sentence).toList();
+    }
     return drawing.shapes().stream()
         .filter(shape -> !shape.caption().isBlank())
         .map(shape -> sentence("Drawn: " + shape.caption()))

@@ -26,6 +26,8 @@ public record Ask(
     MANY,
     /** One of a few words. */
     WORDS,
+    /** Asked for or not. */
+    SWITCH,
     /** A metal that is known. */
     METAL,
     /** A solder that is known. */
@@ -53,6 +55,11 @@ public record Ask(
     return new Ask(key, label, hint, false, Kind.WORDS, List.of(words));
   }
 
+  /** Something told besides if it is asked for. */
+  static Ask whether(String key, String label, String hint) {
+    return new Ask(key, label, hint, false, Kind.SWITCH, List.of("", "yes"));
+  }
+
   static Ask metal(boolean needed) {
     return new Ask("metal", "metal", "sterling", needed, Kind.METAL, List.of());
   }
@@ -76,7 +83,7 @@ public record Ask(
           case METAL -> given.reference().metals().stream().map(Metal::id);
           case SOLDER -> given.reference().solders().stream().map(Solder::id);
           case PATTERN -> given.patterns().stream().map(Pattern::id);
-          case WORDS -> fixed.stream();
+          case WORDS, SWITCH -> fixed.stream();
           case FREE, MANY, FILE -> Stream.empty();
         };
     return found.toList();

@@ -2,8 +2,11 @@ package linkwright.reckon;
 
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import linkwright.link.BendStep;
+import linkwright.link.BendSteps;
 import linkwright.link.Bending;
 import linkwright.link.Crossing;
 import linkwright.link.Formed;
@@ -33,7 +36,8 @@ final class LinkSum implements Working {
               Ask.metal(false),
               Ask.temper(),
               Ask.optional("ring-inside", "ring inside", "2.5 mm, a ring that goes in the eyes"),
-              Ask.optional("ring-wire", "ring wire", "0.9 mm; the link's")));
+              Ask.optional("ring-wire", "ring wire", "0.9 mm; the link's"),
+              Ask.whether("steps", "bend by bend", "each bend, where it lies on the blank")));
 
   @Override
   public Sum sum() {
@@ -88,9 +92,34 @@ final class LinkSum implements Working {
     outcome.put("joint_gaps_mm", gaps.stream().map(JointGap::gapMm).toList());
     outcome.put("crossings", crossings.stream().map(LinkSum::values).toList());
     outcome.draw(link);
+    if (answers.has("steps")) {
+      bends(outcome, answers.units(), BendSteps.of(link, formers));
+    }
     told(outcome, answers.units(), link, gaps, crossings);
     ringInside.ifPresent(
         inside -> passes(outcome, Passage.of(link, inside, ringWire.orElse(wire.get()))));
+  }
+
+  private static void bends(Outcome outcome, UnitStyle units, BendSteps bends) {
+    outcome.put("bends", bends.steps().stream().map(LinkSum::values).toList());
+    outcome.bends(bends);
+    bends.says(units).forEach(outcome::line);
+    if (bends.steps().isEmpty()) {
+      outcome.line("A ring is wound on its former and cut: there is nothing to mark.");
+    }
+  }
+
+  private static Map<String, Object> values(BendStep step) {
+    Map<String, Object> values = new LinkedHashMap<>();
+    values.put("from_mm", step.fromMm());
+    values.put("to_mm", step.toEndMm());
+    values.put("ends", step.ends().name().toLowerCase(Locale.ROOT));
+    values.put("former", step.former());
+    values.put("former_mm", step.formerMm());
+    values.put("side", step.side().name().toLowerCase(Locale.ROOT));
+    values.put("turn_deg", step.turnDeg());
+    values.put("on_former_deg", step.overDeg());
+    return values;
   }
 
   static void checkLength(Answers answers, String key, double lengthMm, double wireMm) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import linkwright.link.BendSteps;
 import linkwright.link.Formed;
 
 /** What has come of a sum so far. */
@@ -14,6 +15,7 @@ final class Outcome {
   private final List<String> lines = new ArrayList<>();
   private final List<String> warnings = new ArrayList<>();
   private Optional<Formed> drawing = Optional.empty();
+  private Optional<BendSteps> bends = Optional.empty();
 
   void put(String key, double value) {
     if (Double.isNaN(value) || Double.isInfinite(value)) {
@@ -55,11 +57,21 @@ final class Outcome {
     drawing = Optional.of(link);
   }
 
+  void bends(BendSteps steps) {
+    bends = Optional.of(steps);
+  }
+
   Reckoning reckoning(Answers answers) {
     if (answers.wrong()) {
       return new Reckoning(
-          Map.of(), List.of(), List.of(), answers.problems(), answers.missing(), Optional.empty());
+          Map.of(),
+          List.of(),
+          List.of(),
+          answers.problems(),
+          answers.missing(),
+          Optional.empty(),
+          Optional.empty());
     }
-    return new Reckoning(values, lines, warnings, Map.of(), List.of(), drawing);
+    return new Reckoning(values, lines, warnings, Map.of(), List.of(), drawing, bends);
   }
 }

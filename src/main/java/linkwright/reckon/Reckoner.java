@@ -17,7 +17,14 @@ public final class Reckoner {
           new SpareSum(),
           new CutSum(),
           new SolderSum(),
-          new PullSum());
+          new PullSum(),
+          new SectionSum(),
+          new IngotSum(),
+          new AlloySum(),
+          new BallSum(),
+          new OtherMetalSum(),
+          new HeatSum(),
+          new BodySum());
 
   private Reckoner() {}
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import linkwright.link.BendSteps;
 import linkwright.link.Formed;
 
 /**
@@ -19,6 +20,7 @@ import linkwright.link.Formed;
  *     of it together
  * @param missing keys of the asks that are needed and have no answer yet; each has a problem too
  * @param drawing the link that was reckoned, for the sums that form one
+ * @param bends the same bend by bend, where that was asked for
  */
 public record Reckoning(
     Map<String, Object> values,
@@ -26,7 +28,8 @@ public record Reckoning(
     List<String> warnings,
     Map<String, String> problems,
     List<String> missing,
-    Optional<Formed> drawing) {
+    Optional<Formed> drawing,
+    Optional<BendSteps> bends) {
   /** Copies the collections. */
   public Reckoning {
     values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
@@ -48,7 +51,8 @@ public record Reckoning(
         warnings.stream().map(words).toList(),
         told,
         missing,
-        drawing);
+        drawing,
+        bends);
   }
 
   /** Whether it could be reckoned. */

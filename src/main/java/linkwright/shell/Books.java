@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import linkwright.books.BookFile;
 import linkwright.books.BookLine;
@@ -14,6 +15,7 @@ import linkwright.books.Suspect;
 import linkwright.coach.kernel.DoubtfulLine;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.TrayJob;
+import linkwright.files.BenchFile;
 import linkwright.files.DraftStore;
 import linkwright.files.HandsFile;
 import linkwright.files.Home;
@@ -225,6 +227,15 @@ final class Books {
   /** Whether there is no book yet. */
   boolean empty() {
     return home.books().isEmpty();
+  }
+
+  /** Changes her bench's file; what is wrong is told and nothing is changed. */
+  Message changeBench(Map<String, String> changes) {
+    Read<BenchFile> changed = BenchFile.change(home, changes);
+    return changed
+        .problem()
+        .<Message>map(Message.Troubled::new)
+        .orElseGet(() -> new Message.BenchRead(changed.orThrow().bench()));
   }
 
   /** Lets a book no more teach, or again. */

@@ -164,6 +164,11 @@ public final class Performer {
     }
 
     @Override
+    public Optional<Message> changeBench(Effect.ChangeBench effect) {
+      return Optional.of(books.changeBench(effect.changes()));
+    }
+
+    @Override
     public Optional<Message> ringBell(Effect.RingBell effect) {
       bell.run();
       return Optional.empty();

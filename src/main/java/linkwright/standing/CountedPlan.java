@@ -42,7 +42,8 @@ public record CountedPlan(
 
   /** The plan of a job as it stands. */
   public static CountedPlan of(JobState state, Handbook handbook) {
-    Map<String, String> texts = state.course().wish();
+    Map<String, String> texts =
+        PlanDefaults.filled(state.course().wish(), state.course().reckonedWith());
     if (partOf(state, handbook).isPresent()) {
       return part(texts, partOf(state, handbook).get(), handbook);
     }
@@ -60,7 +61,9 @@ public record CountedPlan(
     if (partOf(state, handbook).isPresent()) {
       return part(texts, partOf(state, handbook).get(), handbook);
     }
-    WishReading reading = WishReading.of(texts, handbook.reference(), handbook.patterns());
+    Map<String, String> filled =
+        PlanDefaults.filled(texts, PlanDefaults.of(texts, state.course().reckonedWith(), handbook));
+    WishReading reading = WishReading.of(filled, handbook.reference(), handbook.patterns());
     Map<String, String> troubles = new LinkedHashMap<>(reading.troubles());
     handbook
         .routine(state.course().routine())
@@ -120,7 +123,7 @@ public record CountedPlan(
       return troubled(reading.troubles());
     }
     ChainWish wish = reading.wish().get();
-    LinkBasis basis = LinkKnowledge.taught(wish, state.trials(), handbook.hands());
+    LinkBasis basis = LinkKnowledge.taught(wish, state.trials(), handbook);
     Followed followed = Followed.of(wish, state.trials(), handbook);
     Read<Plan> plan = planned(followed, basis);
     return new CountedPlan(

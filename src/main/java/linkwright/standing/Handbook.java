@@ -58,6 +58,11 @@ public record Handbook(
     return new Handbook(reference, patterns, routines, cautions, taught, told, own);
   }
 
+  /** The same with another bench. */
+  public Handbook with(OwnBench bench) {
+    return new Handbook(reference, patterns, routines, cautions, hands, told, bench);
+  }
+
   /** The same for the job of that book: its own pieces are no earlier ones. */
   public Handbook forJob(String slug, List<Entry> entries) {
     return with(

@@ -1,15 +1,16 @@
 package linkwright.standing;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import linkwright.bench.OwnBench;
 import linkwright.fit.Fit;
 import linkwright.fit.Maker;
 import linkwright.fit.Tried;
 import linkwright.fit.TwoMakers;
-import linkwright.hands.Hands;
 import linkwright.hands.TriedPieces;
 import linkwright.job.Trials;
 import linkwright.link.Formed;
@@ -22,20 +23,23 @@ import linkwright.plan.Planning;
 
 /** What a job's test pieces, its sample link and its trial length say of the link. */
 final class LinkKnowledge {
+  /** So many sizes of one former are tried: a choice of three formers is gone through at a key. */
+  private static final int MOST_FORMERS = 4;
+
   private LinkKnowledge() {}
 
   /**
    * What the test pieces taught, and before them her earlier jobs; the piece that is followed is
    * not looked at.
    */
-  static LinkBasis taught(ChainWish wish, Trials trials, Hands hands) {
+  static LinkBasis taught(ChainWish wish, Trials trials, Handbook handbook) {
     LinkBasis untried = LinkBasis.untried(wish);
     Optional<Pattern> pattern = wish.link().pattern();
     if (pattern.isEmpty()) {
       return untried;
     }
     List<Tried> tried = TriedPieces.of(trials, wish.wireMm());
-    Optional<Maker> earlier = hands.prior(wish.metal(), wish.temper());
+    Optional<Maker> earlier = handbook.hands().prior(wish.metal(), wish.temper());
     Maker fresh = untried.hands();
     Maker known = earlier.orElse(fresh);
     Maker maker =
@@ -52,7 +56,7 @@ final class LinkKnowledge {
     return new LinkBasis(
         maker,
         !tried.isEmpty() || earlier.isPresent(),
-        owned(wish, maker, pattern.get(), trials),
+        owned(wish, maker, pattern.get(), trials, handbook.own()),
         Optional.empty());
   }
 
@@ -77,18 +81,29 @@ final class LinkKnowledge {
    * Formers named in the plan or asked for by it, else the pattern's own; those used on a piece.
    */
   private static Map<String, List<Double>> owned(
-      ChainWish wish, Maker hands, Pattern pattern, Trials trials) {
+      ChainWish wish, Maker hands, Pattern pattern, Trials trials, OwnBench bench) {
     Map<String, List<Double>> owned = new LinkedHashMap<>();
     Map<String, List<Double>> planned = FormersOwned.of(wish, hands);
     pattern
         .formersMm()
         .forEach(
             (name, mm) ->
-                owned.put(name, new ArrayList<>(planned.getOrDefault(name, List.of(mm)))));
+                owned.put(name, new ArrayList<>(planned.getOrDefault(name, hers(bench, mm)))));
     trials
         .inOrder()
         .forEach(piece -> piece.formersMm().forEach((name, mm) -> add(owned, name, mm)));
     return owned;
+  }
+
+  /** Her own formers that come nearest a pattern's, where she named any; else the pattern's. */
+  private static List<Double> hers(OwnBench bench, double mm) {
+    List<Double> nearest =
+        bench.formersMm().values().stream()
+            .distinct()
+            .sorted(Comparator.comparingDouble(own -> Math.abs(own - mm)))
+            .limit(MOST_FORMERS)
+            .toList();
+    return nearest.isEmpty() ? List.of(mm) : nearest;
   }
 
   private static void add(Map<String, List<Double>> owned, String name, double mm) {

@@ -14,6 +14,7 @@ import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.job.Pile;
+import linkwright.job.Sourced;
 import linkwright.plan.PartPlan;
 import linkwright.plan.Plan;
 import linkwright.plan.Usually;
@@ -38,6 +39,8 @@ import linkwright.routine.Routine;
  * @param hours hours still to go
  * @param spentSeconds seconds at the bench so far
  * @param redos how often a joint is still expected to be done again; empty where no routine says
+ * @param taken key of the wish → what was taken where nothing was typed, and where it comes from
+ * @param quote what the chain takes and costs, the first and again; empty without a plan of one
  */
 public record Standing(
     CountedPlan counted,
@@ -48,7 +51,9 @@ public record Standing(
     OptionalDouble chance,
     Forecast hours,
     double spentSeconds,
-    OptionalDouble redos) {
+    OptionalDouble redos,
+    Map<String, Sourced> taken,
+    Optional<Quote> quote) {
   /** More pieces than anybody cuts: wire is no limit where it is not counted. */
   private static final int NO_LIMIT = 100_000;
 
@@ -59,12 +64,22 @@ public record Standing(
 
   /** What follows from a state. */
   public static Standing of(JobState state, Handbook handbook) {
-    return of(CountedPlan.of(state, handbook), state, handbook, Optional.empty());
+    return of(
+        CountedPlan.of(state, handbook),
+        state,
+        handbook,
+        Optional.empty(),
+        state.course().reckonedWith());
   }
 
   /** What would follow if a wish were kept that is still being typed. */
   public static Standing ofTyped(Map<String, String> texts, JobState state, Handbook handbook) {
-    return of(CountedPlan.ofTyped(texts, state, handbook), state, handbook, Optional.empty());
+    return of(
+        CountedPlan.ofTyped(texts, state, handbook),
+        state,
+        handbook,
+        Optional.empty(),
+        PlanDefaults.of(texts, state.course().reckonedWith(), handbook));
   }
 
   /** What follows from a wish alone: see {@link #newJob}. */
@@ -74,11 +89,19 @@ public record Standing(
 
   /** A job with that plan and nothing done, by the routine that is made for its pattern. */
   public static JobState newJob(Map<String, String> texts, Handbook handbook) {
-    String routine = routineFor(texts, handbook).map(Routine::id).orElse("");
+    return newJob(texts, handbook, routineFor(texts, handbook).map(Routine::id).orElse(""));
+  }
+
+  /** A job with that plan and nothing done, by that routine. */
+  public static JobState newJob(Map<String, String> texts, Handbook handbook, String routine) {
     List<Entry> book =
         List.of(
             new Entry(1, Instant.EPOCH, "plan", new Fact.JobOpened("", routine)),
-            new Entry(2, Instant.EPOCH, "plan", new Fact.PlanSet(texts)));
+            new Entry(
+                2,
+                Instant.EPOCH,
+                "plan",
+                new Fact.PlanSet(texts, PlanDefaults.of(texts, handbook))));
     return JobState.replay(book, handbook.stages());
   }
 
@@ -98,7 +121,7 @@ public record Standing(
         before.course().wish().equals(now.course().wish())
             && before.trials().equals(now.trials())
             && before.course().routine().equals(now.course().routine());
-    return same ? of(counted, now, handbook, sameWire(before, now)) : of(now, handbook);
+    return same ? of(counted, now, handbook, sameWire(before, now), taken) : of(now, handbook);
   }
 
   private Optional<Standing> sameWire(JobState before, JobState now) {
@@ -106,7 +129,11 @@ public record Standing(
   }
 
   private static Standing of(
-      CountedPlan counted, JobState state, Handbook handbook, Optional<Standing> before) {
+      CountedPlan counted,
+      JobState state,
+      Handbook handbook,
+      Optional<Standing> before,
+      Map<String, Sourced> taken) {
     StockLeft stock = StockLeft.of(counted.plan(), state.wire());
     Map<String, StillToDo> left = new LinkedHashMap<>();
     Map<String, Double> each = new HashMap<>();
@@ -134,6 +161,7 @@ public record Standing(
             : OptionalDouble.empty();
     Optional<Routine> routine = handbook.walked(state);
     Redos redos = Redos.of(routine, state, left, handbook.hands());
+    Forecast forecast = hours(left, state, routine, redos, handbook.hands());
     return new Standing(
         counted,
         left,
@@ -141,9 +169,23 @@ public record Standing(
         stock,
         wire,
         chance,
-        hours(left, state, routine, redos, handbook.hands()),
+        forecast,
         state.times().totalSeconds(),
-        redos.expected());
+        redos.expected(),
+        taken,
+        counted
+            .plan()
+            .filter(any -> redos.expected().isPresent())
+            .map(
+                plan ->
+                    Quote.of(
+                        plan,
+                        forecast,
+                        state.times().totalSeconds(),
+                        redos.perJoint(),
+                        routine.orElseThrow(),
+                        state,
+                        handbook)));
   }
 
   /** The best cutting is sought anew only when what is on hand or to be cut has changed. */

@@ -58,7 +58,7 @@ final class BlockMaking implements PartCases<Block> {
 
   @Override
   public Block drawing(Drawing drawing) {
-    return new DrawingBlock(drawing, height);
+    return new DrawingBlock(drawing, width, height);
   }
 
   @Override

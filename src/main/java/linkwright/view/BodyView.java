@@ -33,20 +33,70 @@ final class BodyView {
   }
 
   int parts(List<Part> all, int width, int height) {
-    List<Block> blocks = blocks(all, width, height);
-    int[] rows = rows(blocks, height);
+    List<List<Block>> pages = pages(blocks(all, width, height), height);
+    int room = room(pages, height);
+    return pages.stream().mapToInt(page -> parts(page, room)).sum();
+  }
+
+  private static int parts(List<Block> page, int height) {
+    int[] rows = rows(page, height);
     int parts = 1;
     for (int i = 0; i < rows.length; i++) {
-      parts = Math.max(parts, blocks.get(i).parts(rows[i]));
+      parts = Math.max(parts, page.get(i).parts(rows[i]));
     }
     return parts;
   }
 
   /**
    * Draws parts in a room inside a place of that height, by which figures and drawings are sized.
+   * Where not all of them have room at once, those that have none come on another page.
    */
   void draw(Canvas body, List<Part> parts, int turned, int placeHeight) {
-    List<Block> blocks = blocks(parts, body.width(), placeHeight);
+    List<List<Block>> pages = pages(blocks(parts, body.width(), placeHeight), body.height());
+    int room = room(pages, body.height());
+    int all = pages.stream().mapToInt(page -> parts(page, room)).sum();
+    int at = all == 0 ? 0 : Math.floorMod(turned, all);
+    int shown = 0;
+    while (shown + 1 < pages.size() && at >= parts(pages.get(shown), room)) {
+      at -= parts(pages.get(shown), room);
+      shown++;
+    }
+    if (pages.isEmpty()) {
+      return;
+    }
+    drawPage(body.area(0, 0, body.width(), room), pages.get(shown), at);
+    if (pages.size() > 1) {
+      String told = "page " + (shown + 1) + " of " + pages.size() + "  " + keys.firstOf(turns);
+      body.right(body.height() - 1, told + ": more", Tone.FAINT);
+    }
+  }
+
+  private static int room(List<List<Block>> pages, int height) {
+    return pages.size() > 1 ? Math.max(1, height - 1) : height;
+  }
+
+  /** As many blocks a page as have room for the least that they need. */
+  private static List<List<Block>> pages(List<Block> blocks, int height) {
+    boolean fits = blocks.stream().mapToInt(BodyView::least).sum() <= height;
+    List<List<Block>> pages = new ArrayList<>();
+    int used = 0;
+    for (Block block : blocks) {
+      int least = least(block);
+      if (pages.isEmpty() || (!fits && used > 0 && used + least > height - 1)) {
+        pages.add(new ArrayList<>());
+        used = 0;
+      }
+      pages.get(pages.size() - 1).add(block);
+      used += least;
+    }
+    return pages;
+  }
+
+  private static int least(Block block) {
+    return Math.min(block.wanted(), block.least());
+  }
+
+  private static void drawPage(Canvas body, List<Block> blocks, int turned) {
     int[] rows = rows(blocks, body.height());
     int free = body.height() - sum(rows);
     int y = 0;

@@ -13,7 +13,9 @@ import java.util.List;
  */
 public final class Dots {
   private static final int ACROSS = 2;
-  private static final int DOWN = 4;
+
+  /** Dots in the height of a cell. */
+  static final int DOWN = 4;
 
   /** Bits of the Braille pattern by column and row of the dot (Unicode, block U+2800). */
   private static final int[][] BITS = {{0x01, 0x02, 0x04, 0x40}, {0x08, 0x10, 0x20, 0x80}};

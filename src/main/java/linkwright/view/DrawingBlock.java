@@ -1,6 +1,7 @@
 package linkwright.view;
 
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import linkwright.coach.content.Drawing;
 import linkwright.text.Text;
 
@@ -8,12 +9,29 @@ import linkwright.text.Text;
 final class DrawingBlock implements Block {
   private static final int LEAST = 3;
 
+  /** What was just bent is drawn at least so thick, dots. */
+  private static final double THICK_DOTS = 3;
+
   private final Drawing drawing;
   private final int wanted;
 
-  DrawingBlock(Drawing drawing, int height) {
+  DrawingBlock(Drawing drawing, int width, int height) {
     this.drawing = drawing;
-    this.wanted = Math.max(LEAST, height * 2 / 5);
+    this.wanted = Math.max(LEAST, Math.min(rows(width), height * 2 / 5));
+  }
+
+  /** Rows that the shapes fill with their captions, as wide as they may be. */
+  private int rows(int width) {
+    int wide = Math.max(1, width / Math.max(2, drawing.shapes().size()) - 2);
+    double longest = most(Drawing.Outline::lengthMm);
+    double widest = most(Drawing.Outline::widthMm);
+    double dotsPerMm = Dots.scale(longest, widest, wide, Integer.MAX_VALUE / Dots.DOWN);
+    int captions = captionsFit(wide) ? 1 : 2;
+    return (int) Math.ceil((widest * dotsPerMm + 1) / Dots.DOWN) + captions;
+  }
+
+  private double most(ToDoubleFunction<Drawing.Outline> of) {
+    return drawing.shapes().stream().mapToDouble(of).max().orElse(1);
   }
 
   @Override
@@ -45,9 +63,12 @@ final class DrawingBlock implements Block {
     int wide = area.width() / Math.max(shapes.size() == 1 ? 1 : 2, shapes.size());
     int captions = area.height() > LEAST && !captionsFit(wide - 1) ? 2 : 1;
     int high = area.height() - captions;
-    double longest = shapes.stream().mapToDouble(Drawing.Outline::lengthMm).max().orElse(1);
-    double widest = shapes.stream().mapToDouble(Drawing.Outline::widthMm).max().orElse(1);
-    double scale = Dots.scale(longest, widest, Math.max(1, wide - 2), high);
+    double scale =
+        Dots.scale(
+            most(Drawing.Outline::lengthMm),
+            most(Drawing.Outline::widthMm),
+            Math.max(1, wide - 2),
+            high);
     for (int i = 0; i < shapes.size(); i++) {
       Tone tone = Tones.of(shapes.get(i).emphasis());
       shape(area.area(i * wide, 0, wide - 2, high), shapes.get(i), scale, tone);
@@ -70,7 +91,12 @@ final class DrawingBlock implements Block {
         new Dots(area.width(), area.height(), dotsPerMm, new Dots.At(0, (least + greatest) / 2));
     List<Dots.At> line =
         shape.line().stream().map(point -> new Dots.At(point.xMm(), point.yMm())).toList();
-    dots.wire(line, shape.wireMm());
+    dots.wire(line, shape.bent().isEmpty() ? shape.wireMm() : 0);
+    for (List<Drawing.At> part : shape.bent()) {
+      // Thicker than a line by shape, however small the scale.
+      double thick = Math.max(shape.wireMm(), THICK_DOTS / dotsPerMm);
+      dots.wire(part.stream().map(point -> new Dots.At(point.xMm(), point.yMm())).toList(), thick);
+    }
     dots.draw(area, tone);
   }
 }

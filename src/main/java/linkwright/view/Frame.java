@@ -1,8 +1,10 @@
 package linkwright.view;
 
+import java.util.ArrayList;
 import java.util.List;
 import linkwright.coach.content.ActMention;
 import linkwright.coach.content.Page;
+import linkwright.coach.content.Prose;
 import linkwright.coach.content.Wait;
 import linkwright.coach.kernel.Spot;
 import linkwright.coach.keys.KeyMap;
@@ -17,6 +19,9 @@ final class Frame {
   static final int FOOT = 2;
 
   private static final int GAP = 2;
+
+  /** Rows that a sentence may take; more is cut with its mark. */
+  private static final int MOST_TOLD = 3;
 
   private final Page page;
   private final KeyMap keys;
@@ -35,7 +40,9 @@ final class Frame {
   Canvas draw(Canvas canvas) {
     head(canvas);
     int head = head(page.chain().isPresent());
-    int high = Math.max(1, canvas.height() - head - FOOT);
+    // A long sentence takes rows of the place: nothing lies under it.
+    int more = told(canvas.width() - 2).size() - 1;
+    int high = Math.max(1, canvas.height() - head - FOOT - Math.max(0, more));
     return canvas.area(1, head, Math.max(2, canvas.width() - 2), high);
   }
 
@@ -70,6 +77,29 @@ final class Frame {
     return wait.due() ? " " + name + " is due " : name + " " + wait.left();
   }
 
+  /** What is told, in rows; before a caution in one, for nothing of a card may be pushed away. */
+  private List<String> told(int width) {
+    if (page.told().isEmpty()) {
+      return List.of();
+    }
+    String mark = page.trouble() ? "! " : "";
+    String text = mark + ActMention.fill(page.told(), keys::spokenOf);
+    boolean card =
+        page.body().parts().stream()
+            .anyMatch(
+                part -> part instanceof Prose prose && prose.kind() == Prose.Kind.CAUTION_TITLE);
+    List<String> lines = Text.wrap(text, width);
+    if (card || lines.size() == 1) {
+      return List.of(text);
+    }
+    if (lines.size() <= MOST_TOLD) {
+      return lines;
+    }
+    List<String> first = new ArrayList<>(lines.subList(0, MOST_TOLD - 1));
+    first.add(String.join(" ", lines.subList(MOST_TOLD - 1, lines.size())));
+    return first;
+  }
+
   /** Draws the foot, after the place: a long sentence takes rows of it, whole. */
   void foot(Canvas canvas) {
     int width = canvas.width() - 2;
@@ -78,14 +108,9 @@ final class Frame {
       canvas.text(1, row, width, page.still(), Tone.PLAIN);
     } else {
       Tone tone = page.trouble() ? Tone.WARNING : Tone.STRONG;
-      String mark = page.trouble() ? "! " : "";
-      List<String> lines = Text.wrap(mark + ActMention.fill(page.told(), keys::spokenOf), width);
-      // A long sentence takes the rows above too; it lasts until the next act only.
-      int shown = Math.min(3, lines.size());
-      for (int i = 0; i < shown; i++) {
-        int y = row - shown + 1 + i;
-        canvas.fill(0, y, canvas.width(), 1, " ", Tone.PLAIN);
-        canvas.text(1, y, width, lines.get(i), tone);
+      List<String> lines = told(width);
+      for (int i = 0; i < lines.size(); i++) {
+        canvas.text(1, row - lines.size() + 1 + i, width, lines.get(i), tone);
       }
     }
     acts(canvas, width);

@@ -125,7 +125,7 @@ class PlainWalkTest {
                     .filter(
                         each ->
                             each.matches(
-                                ".*kind: (pieces|wire-cut|step-done|test-|sample-|trial-|timer-|hot-work).*"))
+                                ".*kind: (pieces|wire-cut|step-|redo-|test-|sample-|trial-|timer-|hot-work).*"))
                     .count();
             if (kept < told[0]) {
               tooEarly.add(heard);

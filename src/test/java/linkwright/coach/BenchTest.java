@@ -58,7 +58,7 @@ class BenchTest {
       List<Entry> before = bench.entries();
       bench.press("a", "r", "s", "t", "1", "w");
       assertThat(bench.entries()).isEqualTo(before);
-      bench.press("right");
+      bench.press("n");
       assertThat(bench.entered(Fact.CautionSeen.class)).isEmpty();
       bench.press("esc").press("enter");
       assertThat(bench.caution()).isPresent();
@@ -68,7 +68,7 @@ class BenchTest {
     void one_that_was_seen_in_this_sitting_is_not_shown_again() {
       bench.goTo("solder-test");
       int seen = bench.entered(Fact.CautionSeen.class).size();
-      bench.press("left", "right");
+      bench.press("b", "n");
       assertThat(bench.entered(Fact.CautionSeen.class)).hasSize(seen);
     }
   }

@@ -169,7 +169,7 @@ public final class Bencher {
     seeCautions();
     List<String> ids = at().routine().steps().stream().map(each -> each.id()).toList();
     while (!at().step().id().equals(step)) {
-      press(ids.indexOf(step) > at().number() - 1 ? "right" : "left");
+      press(ids.indexOf(step) > at().number() - 1 ? "n" : "b");
       seeCautions();
     }
     return this;

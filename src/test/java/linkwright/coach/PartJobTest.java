@@ -263,7 +263,7 @@ class PartJobTest {
       assertThat(AtBench.of(bench.model()).orElseThrow().step().id()).isEqualTo("pour-ingot");
 
       int seen = bench.entered(Fact.CautionSeen.class).size();
-      bench.press("right", "right");
+      bench.press("n", "n");
 
       assertThat(bench.entered(Fact.CautionSeen.class)).hasSize(seen);
       assertThat(bench.seeCautions().at().step().id()).isEqualTo("anneal-rod");

@@ -109,8 +109,21 @@ final class PieceCodecs {
               (fact, out) ->
                   out.text("piece", fact.piece())
                       .text("stage", fact.stage())
+                      .raised("redo", fact.redo())
                       .text("place", fact.place()),
-              in -> new BenchFact.PilePlaced(in.text("piece"), in.text("stage"), in.text("place"))),
+              in ->
+                  new BenchFact.PilePlaced(
+                      in.text("piece"), in.text("stage"), in.raised("redo"), in.text("place"))),
+          new FactCodec<>(
+              "redo-planned",
+              BenchFact.RedoPlanned.class,
+              (fact, out) ->
+                  out.text("piece", fact.piece())
+                      .text("stage", fact.stage())
+                      .some("again", AGAIN.word(fact.again())),
+              in ->
+                  new BenchFact.RedoPlanned(
+                      in.text("piece"), in.text("stage"), in.word("again", AGAIN, true))),
           new FactCodec<>(
               "wire-cut",
               Fact.WireCut.class,

@@ -10,6 +10,7 @@ import java.util.TreeSet;
 import linkwright.coach.bench.Bench;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Table;
+import linkwright.coach.handbook.LookedUp;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.CardContent;
 import linkwright.coach.kernel.Cards;
@@ -140,6 +141,18 @@ final class TypedLine {
       case REDO -> bench(Act.REDO, rest);
       case SCRAP -> bench(Act.SCRAP, rest);
       case TAKE -> bench(Act.TAKE, rest);
+      case LOOK -> bench(Act.LOOK_ON, "");
+      case PILES -> {
+        if (rest.isEmpty()) {
+          coach.go(Act.TO_PILES);
+        } else {
+          chosenAt(Act.TO_PILES, Act.TAKE_UP, rest);
+        }
+      }
+      case LIES -> {
+        chosenAt(Act.TO_PILES, Act.SAY_WHERE, rest);
+        return form("");
+      }
       case NEXT -> bench(Act.NEXT_STEP, "");
       case BACK -> bench(Act.PREVIOUS_STEP, "");
       case TIMER -> {
@@ -158,6 +171,7 @@ final class TypedLine {
       }
       case WHY -> why();
       case CARDS -> cards();
+      case WORDS -> words(rest);
       case AWAY -> away();
       case BENCH -> toBench();
       case NEAREST -> coach.go(Act.TO_NEAREST);
@@ -359,6 +373,14 @@ final class TypedLine {
   private void why() {
     List<String> later = new WalkPage(coach.model()).later();
     lines.sayAll(later.isEmpty() ? List.of("There is no more to say here.") : later);
+  }
+
+  private void words(String rest) {
+    Model model = coach.model();
+    lines.sayAll(
+        new WalkPage(model)
+            .plain()
+            .of(rest.isEmpty() ? LookedUp.ofStep(model) : LookedUp.of(rest, model)));
   }
 
   private void cards() {

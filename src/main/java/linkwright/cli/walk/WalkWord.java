@@ -21,6 +21,13 @@ enum WalkWord {
       Act.BRING_BACK),
   NEXT("next", "the next step", Act.NEXT_STEP),
   BACK("back", "the step before", Act.PREVIOUS_STEP),
+  LOOK("look", "look at the step after; writes nothing", Act.LOOK_ON),
+  PILES(
+      "piles",
+      "where every piece is; piles 2: to the step where the second is taken up",
+      Act.TO_PILES,
+      Act.TAKE_UP),
+  LIES("lies", "say where the chosen pile lies; lies 2: the second", Act.SAY_WHERE),
   TIMER(
       "timer",
       "start the step's timer; timer kettle 8 min: one of your own",
@@ -65,6 +72,10 @@ enum WalkWord {
   NOTE("note", "write a note; note and its text", Act.NOTE),
   BOOK("book", "the last entries; book 20: twenty", Act.TO_BOOK),
   RECKONER("reckoner", "sums on wire, rings, blanks and solder", Act.TO_RECKONER),
+  WORDS(
+      "words",
+      "the words of this step explained; words and one of them: that word, a metal or a solder",
+      Act.TO_HANDBOOK),
   WHERE("where", "where the job stands, place by place", Act.ROUND),
   HELP("help", "this", Act.HELP),
   QUIT("quit", "leave; everything entered is in the book", Act.LEAVE);

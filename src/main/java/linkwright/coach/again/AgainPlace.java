@@ -23,6 +23,7 @@ import linkwright.coach.keys.Key;
 import linkwright.plan.WishKeys;
 import linkwright.reference.Metal;
 import linkwright.standing.Handbook;
+import linkwright.standing.JobPrices;
 import linkwright.standing.MadeAgain;
 import linkwright.standing.Standing;
 
@@ -92,7 +93,9 @@ public final class AgainPlace implements Place {
     Standing standing =
         Standing.ofTyped(again.wish(), again.begun(model.job().orElseThrow().state(), next), next);
     List<Part> comes =
-        new AgainContent(model.settings().units(), model.job().orElseThrow().state().accounts())
+        new AgainContent(
+                model.settings().units(),
+                JobPrices.of(model.job().orElseThrow().state(), model.handbook()))
             .of(again, standing);
     return Content.of("made again", new Beside(List.of(new Fields(held.open())), comes));
   }

@@ -1,7 +1,10 @@
 package linkwright.coach.bench;
 
 import java.util.List;
+import java.util.Optional;
+import linkwright.job.Fact;
 import linkwright.routine.Remedy;
+import linkwright.standing.WaitingPiece;
 
 /** What the bench asks before it goes on. */
 public sealed interface BenchAsk {
@@ -23,4 +26,25 @@ public sealed interface BenchAsk {
 
   /** Whether the piece just counted is to be done again: its key was held. */
   record Repeated() implements BenchAsk {}
+
+  /**
+   * Whether to go on past what is left behind.
+   *
+   * @param told what is left, without a full stop
+   * @param there where the first answer leads
+   * @param back the step it leads to; empty where it is another place
+   * @param facts what is entered if she goes on
+   */
+  record Passing(String told, String there, Optional<String> back, List<Fact> facts)
+      implements BenchAsk {
+    public Passing {
+      facts = List.copyOf(facts);
+    }
+  }
+
+  /** When the pieces of a redo pile are to be done again. */
+  record WhenAgain(WaitingPiece pile) implements BenchAsk {}
+
+  /** Nothing is asked: another step is looked at, and nothing changes by it. */
+  record Looking(String step) implements BenchAsk {}
 }

@@ -18,6 +18,8 @@ import linkwright.coach.kernel.Model;
 import linkwright.job.TimerRun;
 import linkwright.routine.Caution;
 import linkwright.routine.Remedy;
+import linkwright.standing.StillToDo;
+import linkwright.standing.WaitingPiece;
 
 /** The bench: what is to be seen or answered first, else the step with its count. */
 final class BenchContent {
@@ -30,7 +32,10 @@ final class BenchContent {
           "bench", Prose.stop("The routine of this job is not among the files at hand."));
     }
     AtBench at = found.get();
-    return new Content(title(at), parts(model, held, at));
+    Optional<AtBench> looked = BenchPlace.away(model) ? Optional.empty() : BenchLook.at(model, at);
+    return looked
+        .map(there -> BenchLook.content(model, at, there))
+        .orElseGet(() -> new Content(title(at), parts(model, held, at)));
   }
 
   static String title(AtBench at) {
@@ -47,6 +52,15 @@ final class BenchContent {
     }
     if (held.ask() instanceof BenchAsk.Why why) {
       return List.of(why(model, at, why));
+    }
+    if (held.ask() instanceof BenchAsk.Passing passing) {
+      return List.of(
+          new Question(
+              passing.told() + ". {do:pass-on} goes on past that, and it is entered.",
+              List.of(new Question.Answer("1", passing.there(), ""))));
+    }
+    if (held.ask() instanceof BenchAsk.WhenAgain again) {
+      return again(model, again);
     }
     return StepContent.of(model, held, at);
   }
@@ -66,6 +80,33 @@ final class BenchContent {
       answers.add(new Question.Answer(Integer.toString(i + 1), choice.sees(), means));
     }
     return new Question(why.count() + " " + pieces + " " + what + ": what do you see?", answers);
+  }
+
+  private static List<Part> again(Model model, BenchAsk.WhenAgain asked) {
+    WaitingPiece pile = asked.pile();
+    String step = JobWords.fill(pile.step().orElseThrow().title(), model);
+    StillToDo left = model.job().orElseThrow().standing().left().get(pile.spot().piece());
+    List<Question.Answer> answers =
+        List.of(
+            new Question.Answer("1", "with the next heat", "They wait there till then."),
+            new Question.Answer("2", "now", "{do:again-now} too."),
+            new Question.Answer("3", "let spares cover", spares(left)));
+    String where = ", at step " + pile.number() + ", “" + step + "”: when?";
+    return List.of(new Question(pile.counted() + where, answers));
+  }
+
+  /** Whether there are others that could take their place. */
+  private static String spares(StillToDo left) {
+    if (left == null) {
+      return "";
+    }
+    int others = left.good() + left.inWork() - left.redo();
+    return others
+        + (others == 1 ? " other is" : " others are")
+        + " good or in work, "
+        + left.wanted()
+        + (left.wanted() == 1 ? " is" : " are")
+        + " wanted.";
   }
 
   private static List<Part> away(Model model) {

@@ -66,6 +66,10 @@ final class BenchCount {
     if (state.course().stepsDone().contains(at.step().id())) {
       return BenchGate.onward(model, at);
     }
+    Optional<BenchAsk> untried = BenchPassing.untried(model, at);
+    if (untried.isPresent()) {
+      return Turn.to(model.with(BenchScreens.asking(BenchPlace.screen(model), untried.get())));
+    }
     Turn onward = BenchGate.onward(model, at);
     List<Effect> effects = new ArrayList<>();
     List<Fact> facts = new ArrayList<>(BenchWait.over(model, at));

@@ -92,6 +92,8 @@ final class BenchFault {
                 remedy.backTo().isEmpty() ? usualRedoStage(at) : remedy.backTo(),
                 at.fromRedo(),
                 reason);
-    return Turn.keep(model.with(BenchScreens.remedy(BenchPlace.screen(model), remedy)), fact);
+    Model told =
+        why.scrap() ? ScrapWords.of(model, at, fact).map(model::told).orElse(model) : model;
+    return Turn.keep(told.with(BenchScreens.remedy(BenchPlace.screen(model), remedy)), fact);
   }
 }

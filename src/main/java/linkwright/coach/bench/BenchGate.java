@@ -7,6 +7,8 @@ import linkwright.coach.kernel.Cards;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Turn;
+import linkwright.job.Again;
+import linkwright.job.BenchFact;
 import linkwright.job.Fact;
 import linkwright.routine.Step;
 import linkwright.standing.StillToDo;
@@ -43,7 +45,19 @@ final class BenchGate {
     if (next >= steps.size()) {
       return Turn.to(model.told("This is the last step. Next: weigh in ({do:to-weigh-in})."));
     }
-    return open(model, steps.get(next));
+    Turn opened = open(model, steps.get(next));
+    List<Fact> skipped = BenchPassing.skipped(model, at, next + 1);
+    return skipped.isEmpty()
+        ? opened
+        : BenchPassing.with(
+            skipped,
+            open(
+                model.told("Passed, and entered so: " + left(at, skipped) + "."), steps.get(next)));
+  }
+
+  private static String left(AtBench at, List<Fact> skipped) {
+    BenchFact.StepSkipped first = (BenchFact.StepSkipped) skipped.get(0);
+    return "step " + at.number() + ", " + first.why();
   }
 
   /** Opens a step in the book; its cautions are seen before anything can be done there. */
@@ -58,6 +72,10 @@ final class BenchGate {
    * step, then another batch if pieces are missing, else the next step.
    */
   static Turn onward(Model model, AtBench at) {
+    Optional<BenchAsk> failed = BenchPassing.failed(model, at);
+    if (failed.isPresent()) {
+      return Turn.to(model.with(BenchScreens.asking(BenchPlace.screen(model), failed.get())));
+    }
     Optional<Step> redo = redoBefore(model, at);
     if (redo.isPresent()) {
       return open(model.told("Some go back: on to “" + redo.get().title() + "”."), redo.get());
@@ -71,6 +89,13 @@ final class BenchGate {
     if (again.isPresent()) {
       return open(model.told(again.get().told()), again.get().step());
     }
+    return BenchPassing.waiting(model, at)
+        .map(ask -> Turn.to(model.with(BenchScreens.asking(BenchPlace.screen(model), ask))))
+        .orElseGet(() -> next(model, at));
+  }
+
+  /** The next step, whatever is left behind. */
+  static Turn next(Model model, AtBench at) {
     List<Step> steps = at.routine().steps();
     return at.number() >= steps.size()
         ? Turn.to(model.told("All done here. Next: weigh in ({do:to-weigh-in})."))
@@ -86,7 +111,9 @@ final class BenchGate {
             step -> {
               AtBench there = AtBench.of(at.routine(), job, step);
               StillToDo left = job.standing().left().get(there.piece());
-              return there.redo() > 0 && (left == null || left.more() > 0);
+              Again when = there.pile().again(there.stage());
+              boolean later = when == Again.NEXT_HEAT || when == Again.SPARES;
+              return there.redo() > 0 && !later && (left == null || left.more() > 0);
             })
         .findFirst();
   }

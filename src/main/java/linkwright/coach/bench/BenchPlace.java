@@ -16,6 +16,7 @@ import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.Undo;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
+import linkwright.job.Again;
 import linkwright.job.Fact;
 import linkwright.routine.Counts;
 import linkwright.routine.Part;
@@ -45,8 +46,19 @@ public final class BenchPlace implements Place {
     if (away(model)) {
       return List.of(Act.BACK_AT_BENCH);
     }
+    if (screen.ask() instanceof BenchAsk.Looking) {
+      return List.of(
+          Act.BACK_FROM_LOOK, Act.LOOK_ON, Act.LOOK_BACK, Act.OPEN_STEP, Act.MORE, Act.TO_PILES);
+    }
     if (BenchGate.caution(model).isPresent()) {
-      return List.of(Act.SEEN, Act.PREVIOUS_STEP, Act.NEXT_STEP);
+      return List.of(
+          Act.SEEN, Act.PREVIOUS_STEP, Act.NEXT_STEP, Act.LOOK_ON, Act.LOOK_BACK, Act.TO_PILES);
+    }
+    if (screen.ask() instanceof BenchAsk.Passing) {
+      return List.of(Act.PASS_ON, Act.LEAVE_QUESTION, Act.TO_PILES);
+    }
+    if (screen.ask() instanceof BenchAsk.WhenAgain) {
+      return List.of(Act.AGAIN_NOW, Act.LEAVE_QUESTION, Act.TO_PILES);
     }
     if (screen.ask() instanceof BenchAsk.Why) {
       return List.of(Act.NONE_OF_THEM, Act.LEAVE_QUESTION);
@@ -62,6 +74,9 @@ public final class BenchPlace implements Place {
         List.of(
             Act.NEXT_STEP,
             Act.PREVIOUS_STEP,
+            Act.LOOK_ON,
+            Act.LOOK_BACK,
+            Act.TO_PILES,
             Act.UNDO,
             Act.MORE,
             Act.STEP_AWAY,
@@ -195,6 +210,18 @@ public final class BenchPlace implements Place {
       case REDO -> BenchFault.ask(model, at, false, number(screen).orElse(1));
       case SCRAP -> BenchFault.ask(model, at, true, number(screen).orElse(1));
       case TAKE -> BenchCount.take(model, at, number(screen).orElse(1));
+      case PASS_ON ->
+          screen.ask() instanceof BenchAsk.Passing asked
+              ? BenchPassing.passOn(model, at, asked)
+              : Turn.to(model);
+      case AGAIN_NOW ->
+          screen.ask() instanceof BenchAsk.WhenAgain asked
+              ? BenchPassing.planned(model, at, asked, Again.NOW)
+              : Turn.to(model);
+      case LOOK_ON -> BenchLook.by(model, at, 1);
+      case LOOK_BACK -> BenchLook.by(model, at, -1);
+      case OPEN_STEP -> BenchLook.open(model, at);
+      case BACK_FROM_LOOK -> Turn.to(model.with(BenchHeld.PLAIN));
       case NEXT_STEP -> BenchGate.step(model, at, 1);
       case PREVIOUS_STEP -> BenchGate.step(model, at, -1);
       case MORE -> Turn.to(model.with(BenchScreens.nextPart(screen)));
@@ -243,6 +270,16 @@ public final class BenchPlace implements Place {
     BenchHeld screen = screen(model);
     if (screen.ask() instanceof BenchAsk.Why why) {
       return underCautions(model, BenchFault.answer(model, why, key));
+    }
+    Optional<AtBench> open = AtBench.of(model);
+    if (screen.ask() instanceof BenchAsk.Passing asked && open.isPresent()) {
+      return BenchPassing.answered(model, open.get(), asked, key);
+    }
+    if (screen.ask() instanceof BenchAsk.WhenAgain asked && open.isPresent()) {
+      return BenchPassing.answered(model, open.get(), asked, key);
+    }
+    if (screen.ask() instanceof BenchAsk.Looking) {
+      return Turn.to(model);
     }
     if (key.is(Key.Kind.BACKSPACE) && !screen.digits().isEmpty()) {
       String fewer = screen.digits().substring(0, screen.digits().length() - 1);

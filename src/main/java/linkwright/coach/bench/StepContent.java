@@ -11,9 +11,11 @@ import linkwright.coach.content.Prose;
 import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
 import linkwright.coach.kernel.AtBench;
+import linkwright.coach.kernel.BendContent;
 import linkwright.coach.kernel.Cards;
 import linkwright.coach.kernel.JobWords;
 import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.WaitingWords;
 import linkwright.job.TimerRun;
 import linkwright.plan.Plan;
 import linkwright.quantity.UnitStyle;
@@ -34,6 +36,7 @@ final class StepContent {
     } else {
       BenchContent.next(model).ifPresent(parts::add);
     }
+    parts.add(new Prose(Prose.Kind.ELSEWHERE, elsewhere(model, at)));
     held.remedy().ifPresent(remedy -> parts.addAll(remedy(model, remedy)));
     texts(parts, model, at);
     return parts;
@@ -85,7 +88,16 @@ final class StepContent {
       return Optional.of(
           Row.of("in hand", at.inHand() + (at.fromRedo() ? ", from redo" : ", new")));
     }
-    return Optional.of(Row.of("", at.available() == 0 ? "nothing waits here" : "all go together"));
+    if (at.available() > 0) {
+      return Optional.of(Row.of("", "all go together"));
+    }
+    return Optional.of(
+        Row.of("", elsewhere(model, at).isEmpty() ? "nothing waits" : "none here, some elsewhere"));
+  }
+
+  /** What waits at other steps; empty if nothing does. */
+  private static String elsewhere(Model model, AtBench at) {
+    return WaitingWords.line(WaitingWords.elsewhere(model, at.number()));
   }
 
   private static Optional<Row> each(Model model, AtBench at) {
@@ -131,6 +143,7 @@ final class StepContent {
       add(parts, model, Prose.Kind.CAUTION, card.shortLine());
     }
     add(parts, model, Prose.Kind.DO, step.doText());
+    parts.add(new Prose(Prose.Kind.MEASURE, BendContent.marks(step, model)));
     add(parts, model, Prose.Kind.LOOK_FOR, step.lookFor());
     add(parts, model, Prose.Kind.MIND, step.mind());
     add(parts, model, Prose.Kind.MEASURE, step.measure());
@@ -139,6 +152,7 @@ final class StepContent {
       String text = remedy.sees() + ": " + remedy.means() + " " + remedy.remedy();
       add(parts, model, Prose.Kind.WRONG, text);
     }
+    parts.addAll(BendContent.at(step, model));
   }
 
   private static void add(List<Part> parts, Model model, Prose.Kind kind, String text) {

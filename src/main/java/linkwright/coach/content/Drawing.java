@@ -6,10 +6,13 @@ import java.util.List;
  * Shapes drawn to one scale.
  *
  * @param shapes the shapes, from left to right
+ * @param words the same in words, a sentence each, for an output that draws nothing; empty where
+ *     the captions say enough
  */
-public record Drawing(List<Outline> shapes) implements Part {
+public record Drawing(List<Outline> shapes, List<String> words) implements Part {
   public Drawing {
     shapes = List.copyOf(shapes);
+    words = List.copyOf(words);
   }
 
   /**
@@ -28,6 +31,8 @@ public record Drawing(List<Outline> shapes) implements Part {
    * @param wireMm the wire's thickness, mm
    * @param lengthMm its extent along x, mm
    * @param widthMm its extent along y, mm
+   * @param bent the parts of it that were just bent, drawn thick where the rest is a thin line;
+   *     empty where it is drawn alike all along
    * @param emphasis how much it is to be minded
    */
   public record Outline(
@@ -36,9 +41,11 @@ public record Drawing(List<Outline> shapes) implements Part {
       double wireMm,
       double lengthMm,
       double widthMm,
+      List<List<At>> bent,
       Emphasis emphasis) {
     public Outline {
       line = List.copyOf(line);
+      bent = bent.stream().map(List::copyOf).toList();
     }
   }
 

@@ -15,6 +15,8 @@ public record Prose(Kind kind, String text) implements Part {
     CAUTION_TITLE("", Emphasis.TROUBLE),
     DO("do", Emphasis.PLAIN),
     DO_NOT("do not", Emphasis.PLAIN),
+    /** What waits at other places. */
+    ELSEWHERE("waits", Emphasis.PLAIN),
     LOOK_FOR("look for", Emphasis.PLAIN),
     MIND("mind", Emphasis.PLAIN),
     MEASURE("measure", Emphasis.PLAIN),

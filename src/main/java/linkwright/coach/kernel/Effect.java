@@ -137,6 +137,20 @@ public sealed interface Effect {
     }
   }
 
+  /**
+   * Changes her bench, key by key; an empty value takes it out. Answers {@link Message.BenchRead}.
+   */
+  record ChangeBench(Map<String, String> changes) implements Effect {
+    public ChangeBench {
+      changes = Map.copyOf(changes);
+    }
+
+    @Override
+    public <R> R answer(EffectCases<R> cases) {
+      return cases.changeBench(this);
+    }
+  }
+
   /** Rings the bell once. */
   record RingBell() implements Effect {
     @Override

@@ -39,6 +39,9 @@ public interface EffectCases<R> {
   /** A book to be left out, or to count again. */
   R leaveOut(Effect.LeaveOut effect);
 
+  /** Her bench to be changed. */
+  R changeBench(Effect.ChangeBench effect);
+
   /** The bell. */
   R ringBell(Effect.RingBell effect);
 

@@ -69,7 +69,24 @@ final class LaterEntryWords {
           + because(hours.why());
     }
     if (fact instanceof BenchFact.PilePlaced pile) {
-      return pile.piece() + "s " + pile.stage() + " lie in: " + pile.place();
+      return pile.piece()
+          + "s "
+          + (pile.redo() ? "to do again at " : "")
+          + pile.stage()
+          + " lie in: "
+          + pile.place();
+    }
+    if (fact instanceof BenchFact.RedoPlanned planned) {
+      return planned.piece()
+          + "s to do again at "
+          + planned.stage()
+          + ": "
+          + switch (planned.again()) {
+            case NEXT_HEAT -> "with the next heat";
+            case NOW -> "now";
+            case SPARES -> "spares cover them";
+            case NOT_SAID -> "not said when";
+          };
     }
     if (fact instanceof BenchFact.CardSet) {
       return "job card set";

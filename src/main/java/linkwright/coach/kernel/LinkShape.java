@@ -1,8 +1,16 @@
 package linkwright.coach.kernel;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
 import linkwright.coach.content.Drawing;
 import linkwright.coach.content.Emphasis;
+import linkwright.link.BendStep;
+import linkwright.link.BendSteps;
 import linkwright.link.Formed;
+import linkwright.link.Point;
+import linkwright.quantity.UnitStyle;
+import linkwright.routine.TradeWords;
 
 /** A formed link as a shape to be drawn. */
 public final class LinkShape {
@@ -15,12 +23,39 @@ public final class LinkShape {
   public static Drawing.Outline of(Formed link, String caption, Emphasis emphasis) {
     return new Drawing.Outline(
         caption,
-        link.centreLine().points(STEP_MM).stream()
-            .map(point -> new Drawing.At(point.xMm(), point.yMm()))
-            .toList(),
+        at(link.centreLine().points(STEP_MM)),
         link.wireMm(),
         link.lengthMm(),
         link.widthMm(),
+        List.of(),
         emphasis);
+  }
+
+  /** The wire bend by bend, side by side; the last is the whole link. */
+  public static Drawing of(BendSteps bends, double wireMm, UnitStyle units, TradeWords words) {
+    List<Drawing.Outline> shapes = new ArrayList<>();
+    for (BendStep step : bends.steps()) {
+      List<Drawing.At> line = at(step.line());
+      boolean last = step.number() == bends.steps().size();
+      shapes.add(
+          new Drawing.Outline(
+              words.show(step.caption(units)),
+              line,
+              wireMm,
+              2 * line.stream().mapToDouble(at -> Math.abs(at.xMm())).max().orElse(0) + wireMm,
+              reach(line, Drawing.At::yMm) + wireMm,
+              step.bent().stream().map(LinkShape::at).toList(),
+              last ? Emphasis.NOW : Emphasis.PLAIN));
+    }
+    return new Drawing(shapes, bends.says(units).stream().map(words::show).toList());
+  }
+
+  private static double reach(List<Drawing.At> line, ToDoubleFunction<Drawing.At> along) {
+    return line.stream().mapToDouble(along).max().orElse(0)
+        - line.stream().mapToDouble(along).min().orElse(0);
+  }
+
+  private static List<Drawing.At> at(List<Point> points) {
+    return points.stream().map(point -> new Drawing.At(point.xMm(), point.yMm())).toList();
   }
 }

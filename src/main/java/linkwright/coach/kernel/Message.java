@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import linkwright.bench.OwnBench;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
 import linkwright.hands.Hands;
@@ -197,6 +198,14 @@ public sealed interface Message {
     @Override
     public <R> R answer(MessageCases<R> cases) {
       return cases.trayRead(this);
+    }
+  }
+
+  /** Her bench is on the disk as it is now. */
+  record BenchRead(OwnBench bench) implements Message {
+    @Override
+    public <R> R answer(MessageCases<R> cases) {
+      return cases.benchRead(this);
     }
   }
 

@@ -53,4 +53,7 @@ public interface MessageCases<R> {
 
   /** The end. */
   R ended(Message.Ended message);
+
+  /** Her bench as it is now. */
+  R benchRead(Message.BenchRead message);
 }

@@ -12,10 +12,10 @@ import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.keys.Act;
-import linkwright.job.Fact;
 import linkwright.quantity.UnitStyle;
 import linkwright.standing.ChainChoice;
 import linkwright.standing.ChainChoices;
+import linkwright.standing.PlanDefaults;
 
 /** Chains near the one wished: one key plans the chain so. */
 public final class NearestPlace implements Place {
@@ -76,12 +76,15 @@ public final class NearestPlace implements Place {
     String told = "Planned with " + choice.says(units) + ": " + units.length(choice.lengthMm());
     Map<String, String> typed = job.drafts().getOrDefault(DRAFT, Map.of());
     if (typed.isEmpty()) {
-      return Turn.keep(model.told(told + "."), new Fact.PlanSet(wish));
+      return Turn.keep(
+          model.told(told + "."),
+          PlanDefaults.kept(wish, model.job().orElseThrow().state(), model.handbook()));
     }
     // What is typed into the plan and not kept stays typed, with the choice in it.
     Map<String, String> draft = changed(typed, choice);
     return Turn.keep(
-            model.with(job.withDraft(DRAFT, draft)).told(told + "."), new Fact.PlanSet(wish))
+            model.with(job.withDraft(DRAFT, draft)).told(told + "."),
+            PlanDefaults.kept(wish, model.job().orElseThrow().state(), model.handbook()))
         .and(new Effect.KeepDraft(job.slug(), DRAFT, draft));
   }
 

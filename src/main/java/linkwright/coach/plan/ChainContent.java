@@ -14,6 +14,7 @@ import linkwright.plan.SettledLink;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Reference;
 import linkwright.routine.TradeWords;
+import linkwright.standing.Quote;
 import linkwright.standing.Standing;
 import linkwright.standing.WireStand;
 
@@ -126,6 +127,19 @@ public record ChainContent(
                 rows.add(
                     Row.of("hours", "about %.0f".formatted(hours.hours()))
                         .plusMinus("%.0f".formatted(Math.max(1, hours.plusMinus())))));
+    standing.quote().ifPresent(quote -> quoted(rows, quote));
+  }
+
+  /** The price, and what the same takes made again: without test pieces and trial. */
+  private void quoted(List<Row> rows, Quote quote) {
+    rows.add(row("hours again", "about %.0f".formatted(Math.max(1, quote.hoursAgain()))));
+    if (quote.priced()) {
+      String money = quote.currency().isBlank() ? "" : " " + quote.currency();
+      rows.add(
+          Row.of("price", "%.0f%s".formatted(quote.first().total(), money))
+              .plusMinus("%.0f".formatted(Math.max(1, quote.pricePlusMinus()))));
+      rows.add(Row.of("made again", "%.0f%s".formatted(quote.again().total(), money)));
+    }
   }
 
   private Row row(String label, String value) {

@@ -32,6 +32,7 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
         .wire()
         .filter(WireStand::known)
         .ifPresent(wire -> group(parts, "Cut the wire on hand so:", cuts(wire)));
+    group(parts, "Taken where nothing was typed:", taken(standing));
     group(parts, "What it weighs:", mass(plan));
     group(parts, "Joints:", joints(plan));
     return parts;
@@ -42,6 +43,18 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
       parts.add(new Prose(Prose.Kind.MAIN, words.show(head)));
       parts.add(new Rows(rows));
     }
+  }
+
+  private List<Row> taken(Standing standing) {
+    List<Row> rows = new ArrayList<>();
+    standing
+        .taken()
+        .forEach(
+            (key, value) ->
+                rows.add(
+                    row(key.replace('-', ' '), value.value())
+                        .remark(SourceWords.of(value.from()))));
+    return rows;
   }
 
   private List<Row> link(Plan plan) {

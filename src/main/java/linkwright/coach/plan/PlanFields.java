@@ -10,6 +10,7 @@ import linkwright.coach.form.Form;
 import linkwright.coach.form.PriceWords;
 import linkwright.coach.kernel.JobWords;
 import linkwright.coach.kernel.Model;
+import linkwright.job.Sourced;
 import linkwright.link.Pattern;
 import linkwright.link.Usual;
 import linkwright.plan.PartPlan;
@@ -18,9 +19,9 @@ import linkwright.quantity.UnitStyle;
 import linkwright.reference.Metal;
 import linkwright.routine.Ends;
 import linkwright.routine.Makes;
-import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
 import linkwright.routine.TradeWords;
+import linkwright.standing.PlanDefaults;
 
 /**
  * The plan as a form: a field for each key of the wish, in the order in which one decides. What a
@@ -41,17 +42,11 @@ final class PlanFields {
               if (routine.makes() == Makes.CHAIN && !routine.patterns().isEmpty()) {
                 usual.put(WishKeys.LINK_PATTERN, routine.patterns().get(0));
               }
-              double loss =
-                  Math.round(
-                          1000
-                              * model
-                                  .handbook()
-                                  .hands()
-                                  .lossShare(PieceKind.LINK.id())
-                                  .orElse(routine.usualLoss()))
-                      / 1000.0;
-              if (loss > 0) {
-                usual.put(WishKeys.USUAL_LOSS, PriceWords.plain(100 * loss) + " %");
+              boolean known =
+                  PlanDefaults.of(Map.of(), Map.of(), model.handbook())
+                      .containsKey(WishKeys.USUAL_LOSS);
+              if (routine.usualLoss() > 0 && !known) {
+                usual.put(WishKeys.USUAL_LOSS, PriceWords.plain(100 * routine.usualLoss()) + " %");
               }
               if (routine.makes() != Makes.CHAIN) {
                 usual.put(PartPlan.PIECES, "1");
@@ -87,9 +82,33 @@ final class PlanFields {
         (chain ? chain(model) : part(model, routine.orElseThrow()))
             .stream().filter(field -> wanted(field, routine, texts)).toList();
     TradeWords words = JobWords.tradeWords(model);
+    Map<String, Sourced> taken =
+        model
+            .job()
+            .map(
+                job ->
+                    PlanDefaults.of(
+                        Map.of(), job.state().course().reckonedWith(), model.handbook()))
+            .orElse(Map.of());
     return Form.of(Form.Purpose.PLAN, "The plan", "keep this plan", asked)
         .mapFields(field -> field.inWords(words))
+        .mapFields(field -> hers(field, taken))
         .withTexts(texts);
+  }
+
+  /** What is taken where a field stays empty, and whose that is. */
+  private static Field hers(Field field, Map<String, Sourced> taken) {
+    Sourced value = taken.get(field.id());
+    return value == null
+        ? field
+        : new Field(
+            field.id(),
+            field.label(),
+            field.text(),
+            field.caret(),
+            "empty: " + value.value() + ", " + SourceWords.of(value.from()),
+            field.choices(),
+            field.trouble());
   }
 
   /** Rings are not asked for where links join each other, unless some were entered. */

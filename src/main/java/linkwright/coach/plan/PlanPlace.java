@@ -19,10 +19,10 @@ import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
-import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.standing.CountedPlan;
 import linkwright.standing.JobTraits;
+import linkwright.standing.PlanDefaults;
 import linkwright.standing.Questions;
 import linkwright.standing.Standing;
 
@@ -121,7 +121,9 @@ public final class PlanPlace implements Place {
     if (wish.equals(job.state().course().wish())) {
       return Turn.goTo(model.told("The plan is as it was."), PlaceId.ROUND);
     }
-    return Turn.keep(model.with(new PlanHeld(form, typed)), new Fact.PlanSet(wish));
+    return Turn.keep(
+        model.with(new PlanHeld(form, typed)),
+        PlanDefaults.kept(wish, job.state(), model.handbook()));
   }
 
   @Override

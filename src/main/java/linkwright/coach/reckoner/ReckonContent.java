@@ -35,7 +35,7 @@ final class ReckonContent {
                     new Beside(
                         List.of(new Fields(form)),
                         held.result()
-                            .map(result -> comesTo(result, form, units))
+                            .map(result -> comesTo(result, form, units, JobWords.tradeWords(model)))
                             .orElse(List.of()))))
         .orElseGet(() -> sums(held.at(), JobWords.tradeWords(model)));
   }
@@ -50,7 +50,8 @@ final class ReckonContent {
     return Content.of(TITLE, new Table(columns, lines, at), Prose.says(words.show(says)));
   }
 
-  private static List<Part> comesTo(Reckoning result, Form form, UnitStyle units) {
+  private static List<Part> comesTo(
+      Reckoning result, Form form, UnitStyle units, TradeWords words) {
     List<Part> parts = new ArrayList<>();
     for (String sentence : result.lines()) {
       Prose.Kind kind = parts.isEmpty() ? Prose.Kind.MAIN : Prose.Kind.SAYS;
@@ -63,7 +64,15 @@ final class ReckonContent {
         .ifPresent(
             link -> {
               String size = units.length(link.lengthMm()) + " x " + units.length(link.widthMm());
-              parts.add(new Drawing(List.of(LinkShape.of(link, size, Emphasis.NOW))));
+              parts.add(
+                  result
+                      .bends()
+                      .filter(bends -> !bends.steps().isEmpty())
+                      .map(bends -> LinkShape.of(bends, link.wireMm(), units, words))
+                      .orElseGet(
+                          () ->
+                              new Drawing(
+                                  List.of(LinkShape.of(link, size, Emphasis.NOW)), List.of())));
             });
     return parts;
   }

@@ -12,6 +12,7 @@ import linkwright.coach.kernel.Cards;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.ShortageWords;
+import linkwright.coach.kernel.WaitingWords;
 import linkwright.coach.keys.Act;
 import linkwright.job.JobState;
 import linkwright.quantity.UnitStyle;
@@ -80,6 +81,7 @@ final class RoundContent {
           model.waits().isEmpty()
               ? "none runs"
               : model.waits().size() + " running, " + model.due().size() + " due";
+      case TO_PILES -> piles(model);
       case TO_WIRE -> wire(model, job);
       case TO_CAUTIONS -> cautions(model, job);
       case TO_RECKONER -> "sums on wire, rings, blanks and solder";
@@ -95,6 +97,12 @@ final class RoundContent {
     return cards.size()
         + (cards.size() == 1 ? " applies, " : " apply, ")
         + (whole == 0 ? "all seen" : whole + " to be seen");
+  }
+
+  /** What waits anywhere, with the steps where it is taken up. */
+  private static String piles(Model model) {
+    String line = WaitingWords.line(WaitingWords.elsewhere(model, 0));
+    return line.isEmpty() ? "nothing waits" : line;
   }
 
   private static String plan(Model model, OpenJob job) {

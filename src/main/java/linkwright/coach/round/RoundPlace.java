@@ -24,6 +24,7 @@ public final class RoundPlace implements Place {
           Act.TO_TESTS,
           Act.TO_TRIAL,
           Act.TO_BENCH,
+          Act.TO_PILES,
           Act.TO_WIRE,
           Act.TO_WEIGH_IN,
           Act.TO_BOOK,
@@ -40,9 +41,8 @@ public final class RoundPlace implements Place {
   @Override
   public List<Act> acts(Model model) {
     List<Act> acts = new ArrayList<>(PLACES);
-    if (model.job().orElseThrow().state().course().closed()) {
-      acts.add(Act.MAKE_AGAIN);
-    }
+    boolean closed = model.job().orElseThrow().state().course().closed();
+    acts.add(closed ? Act.MAKE_AGAIN : Act.TO_WHAT_IF);
     acts.add(Act.LEAVE);
     return acts;
   }

@@ -13,6 +13,7 @@ import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
+import linkwright.coach.kernel.BendContent;
 import linkwright.coach.kernel.LinkShape;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
@@ -42,11 +43,13 @@ final class TestsContent {
     OpenJob job = model.job().orElseThrow();
     UnitStyle units = model.settings().units();
     List<Part> parts = new ArrayList<>();
+    List<Part> bends = new ArrayList<>();
     held.taught()
         .ifPresent(
             taught -> {
-              parts.add(new Drawing(shapes(taught, held.at(), job, units)));
+              parts.add(new Drawing(shapes(taught, held.at(), job, units), List.of()));
               parts.addAll(next(taught, units));
+              bends.addAll(BendContent.ofNext(taught, model));
             });
     if (held.taught().isEmpty()) {
       parts.add(Prose.aside(noProposal(job)));
@@ -56,6 +59,7 @@ final class TestsContent {
     } else {
       parts.add(TestPieceTable.of(held, job.state().trials(), units));
     }
+    parts.addAll(bends);
     return parts;
   }
 

@@ -23,7 +23,10 @@ final class TrayContent {
       return Content.of(TITLE, Prose.says("No job is in the tray yet. {do:new-job} begins one."));
     }
     List<Table.Line> lines = model.tray().stream().map(job -> line(job, model)).toList();
-    return Content.of(TITLE, new Table(List.of(Table.Column.words("")), lines, held.at()));
+    return Content.of(
+        TITLE,
+        new Table(List.of(Table.Column.words("")), lines, held.at()),
+        Prose.aside("{do:to-my-bench} shows your bench, {do:to-hands} what your books taught."));
   }
 
   private static Table.Line line(TrayJob job, Model model) {

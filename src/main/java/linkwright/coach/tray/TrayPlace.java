@@ -39,7 +39,8 @@ public final class TrayPlace implements Place {
     if (chosen(model).filter(TrayJob::closed).isPresent()) {
       acts.add(Act.MAKE_AGAIN);
     }
-    acts.addAll(List.of(Act.TO_RECKONER, Act.TO_CAUTIONS, Act.TO_HANDS, Act.LEAVE));
+    acts.addAll(
+        List.of(Act.TO_RECKONER, Act.TO_CAUTIONS, Act.TO_HANDS, Act.TO_OWN_BENCH, Act.LEAVE));
     return acts;
   }
 

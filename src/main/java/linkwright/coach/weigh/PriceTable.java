@@ -9,7 +9,7 @@ import linkwright.coach.content.Emphasis;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Table;
-import linkwright.coach.kernel.OpenJob;
+import linkwright.job.Accounts;
 import linkwright.standing.Closing;
 import linkwright.standing.Price;
 
@@ -17,13 +17,13 @@ import linkwright.standing.Price;
 final class PriceTable {
   private PriceTable() {}
 
-  static Part of(OpenJob job, Closing closing) {
-    if (job.state().accounts().prices().isEmpty()) {
+  static Part of(Accounts accounts, Closing closing) {
+    if (accounts.prices().isEmpty()) {
       return Prose.aside(
           "{do:price} asks for your own prices; then the first chain and one made again stand"
               + " here.");
     }
-    String currency = job.state().accounts().currency();
+    String currency = accounts.currency();
     Map<String, Double> again = new TreeMap<>();
     closing.again().lines().forEach(line -> again.put(line.what(), line.money()));
     List<Table.Line> lines = new ArrayList<>();

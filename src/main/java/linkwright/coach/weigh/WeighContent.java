@@ -21,6 +21,7 @@ import linkwright.plan.Plan;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.Routine;
 import linkwright.standing.Closing;
+import linkwright.standing.JobPrices;
 import linkwright.standing.StillToDo;
 
 /** Plan against what came of it, scrap by kind, the price first and again, what to do next time. */
@@ -41,7 +42,9 @@ final class WeighContent {
     List<Part> parts = new ArrayList<>();
     Closing closing = closing(model, job);
     parts.add(
-        new Beside(List.of(against(model, job, closing)), List.of(PriceTable.of(job, closing))));
+        new Beside(
+            List.of(against(model, job, closing)),
+            List.of(PriceTable.of(JobPrices.of(job.state(), model.handbook()), closing))));
     remarks(parts, model, job);
     return new Content(TITLE, parts);
   }
@@ -108,8 +111,8 @@ final class WeighContent {
     return job.standing()
         .counted()
         .plan()
-        .map(plan -> Closing.of(job.state(), plan, routine))
-        .orElseGet(() -> Closing.of(job.state(), routine));
+        .map(plan -> Closing.of(JobPrices.filled(job.state(), model.handbook()), plan, routine))
+        .orElseGet(() -> Closing.of(JobPrices.filled(job.state(), model.handbook()), routine));
   }
 
   private static void remarks(List<Part> parts, Model model, OpenJob job) {

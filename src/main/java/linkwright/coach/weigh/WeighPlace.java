@@ -20,9 +20,12 @@ import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.Undo;
 import linkwright.coach.keys.Act;
+import linkwright.job.Accounts;
 import linkwright.job.Fact;
+import linkwright.job.JobState;
 import linkwright.job.PriceList;
 import linkwright.quantity.UnitStyle;
+import linkwright.standing.JobPrices;
 import linkwright.standing.Questions;
 
 /** Weighing in, the price, and closing the job. */
@@ -129,14 +132,10 @@ public final class WeighPlace implements Place {
   }
 
   private static Form prices(Model model) {
-    Map<String, Double> known = model.job().orElseThrow().state().accounts().prices();
+    Accounts accounts = JobPrices.of(model.job().orElseThrow().state(), model.handbook());
+    Map<String, Double> known = accounts.prices();
     List<Field> fields = new ArrayList<>();
-    fields.add(
-        Field.of(
-            "currency",
-            "money in",
-            model.job().orElseThrow().state().accounts().currency(),
-            "what you write for it"));
+    fields.add(Field.of("currency", "money in", accounts.currency(), "what you write for it"));
     for (String name : PriceList.NAMES) {
       String text =
           !known.containsKey(name)
@@ -207,7 +206,17 @@ public final class WeighPlace implements Place {
     Optional<Form> asking = Asking.first(form, questions);
     return asking.isPresent()
         ? Turn.to(model.with(new WeighHeld(asking)).trouble(Asking.sentence(questions)))
-        : Turn.keep(model, fact(form));
+        : Turn.keep(model, facts(model, form));
+  }
+
+  /** What a job is closed with stays: her bench's prices go into its book before. */
+  private static List<Fact> facts(Model model, Form form) {
+    JobState state = model.job().orElseThrow().state();
+    if (form.purpose() == Form.Purpose.CLOSE && JobPrices.fromBench(state, model.handbook())) {
+      Accounts accounts = JobPrices.of(state, model.handbook());
+      return List.of(new Fact.PricesSet(accounts.prices(), accounts.currency()), fact(form));
+    }
+    return List.of(fact(form));
   }
 
   private static Fact fact(Form form) {

@@ -1,0 +1,57 @@
+package linkwright.coach.bench;
+
+import java.util.List;
+import java.util.Optional;
+import linkwright.coach.content.Content;
+import linkwright.coach.content.Part;
+import linkwright.coach.content.Prose;
+import linkwright.coach.kernel.AtBench;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.Turn;
+import linkwright.routine.Step;
+
+/** A look at other steps: it writes nothing and changes no wait; opening one is another act. */
+final class BenchLook {
+  private BenchLook() {}
+
+  /** The step that is looked at; empty if none is. */
+  static Optional<AtBench> at(Model model, AtBench open) {
+    return BenchPlace.screen(model).ask() instanceof BenchAsk.Looking looking
+        ? open.routine()
+            .step(looking.step())
+            .map(step -> AtBench.of(open.routine(), model.job().orElseThrow(), step))
+        : Optional.empty();
+  }
+
+  /** Looks so many steps further on; back at the open one the look is over. */
+  static Turn by(Model model, AtBench open, int by) {
+    List<Step> steps = open.routine().steps();
+    int next = at(model, open).map(AtBench::number).orElse(open.number()) - 1 + by;
+    if (next < 0 || next >= steps.size()) {
+      return Turn.to(model.told(next < 0 ? "This is the first step." : "This is the last step."));
+    }
+    BenchHeld screen = BenchHeld.PLAIN;
+    return Turn.to(
+        model.with(
+            next == open.number() - 1
+                ? screen
+                : BenchScreens.asking(screen, new BenchAsk.Looking(steps.get(next).id()))));
+  }
+
+  /** Opens the step that is looked at; what is passed on the way is entered. */
+  static Turn open(Model model, AtBench open) {
+    Optional<AtBench> looked = at(model, open);
+    if (looked.isEmpty()) {
+      return Turn.to(model.with(BenchHeld.PLAIN));
+    }
+    return BenchPassing.with(
+        BenchPassing.skipped(model, open, looked.get().number()),
+        BenchGate.open(model, looked.get().step()));
+  }
+
+  static Content content(Model model, AtBench open, AtBench looked) {
+    List<Part> parts = StepContent.of(model, BenchHeld.PLAIN, looked);
+    parts.add(1, Prose.aside("Only a look: step " + open.number() + " stays open."));
+    return new Content("a look at " + BenchContent.title(looked), parts);
+  }
+}

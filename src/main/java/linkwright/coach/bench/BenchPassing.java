@@ -1,0 +1,200 @@
+package linkwright.coach.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import linkwright.coach.kernel.AtBench;
+import linkwright.coach.kernel.Effect;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.OpenJob;
+import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.WaitingWords;
+import linkwright.coach.keys.Act;
+import linkwright.coach.keys.Key;
+import linkwright.job.Again;
+import linkwright.job.BenchFact;
+import linkwright.job.Fact;
+import linkwright.job.Trials;
+import linkwright.routine.Part;
+import linkwright.routine.Step;
+import linkwright.standing.WaitingPiece;
+
+/**
+ * What is left behind when the work goes on: pieces that wait at an earlier step, pieces that
+ * failed, a step at which nothing was done. It is said once, and entered.
+ */
+final class BenchPassing {
+  private BenchPassing() {}
+
+  /** Pieces that failed, of which nobody said yet when they are done again. */
+  static Optional<BenchAsk> failed(Model model, AtBench at) {
+    return earlier(model, at).stream()
+        .filter(pile -> pile.spot().redo() && pile.again() == Again.NOT_SAID)
+        .findFirst()
+        .map(pile -> new BenchAsk.WhenAgain(pile));
+  }
+
+  /** Pieces that wait at an earlier step and were not passed before. */
+  static Optional<BenchAsk> waiting(Model model, AtBench at) {
+    List<WaitingPiece> left =
+        earlier(model, at).stream()
+            .filter(pile -> !pile.spot().redo() && !isPassed(model, pile))
+            .filter(pile -> !inAWait(model, at, pile))
+            .toList();
+    if (left.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Fact> facts = new ArrayList<>();
+    left.forEach(
+        pile -> facts.add(new BenchFact.StepSkipped(pile.step().orElseThrow().id(), why(pile))));
+    WaitingPiece first = left.get(0);
+    return Optional.of(
+        new BenchAsk.Passing(
+            WaitingWords.line(left) + (first.count() == 1 && left.size() == 1 ? " waits" : " wait"),
+            "to step " + first.number() + ", “" + first.step().orElseThrow().title() + "”",
+            first.step().map(Step::id),
+            facts));
+  }
+
+  /** Wanted pieces that are taken up at an earlier step. */
+  private static List<WaitingPiece> earlier(Model model, AtBench at) {
+    return WaitingWords.of(model).stream()
+        .filter(pile -> pile.waits() && pile.wanted() && pile.number() < at.number())
+        .toList();
+  }
+
+  private static boolean isPassed(Model model, WaitingPiece pile) {
+    return passed(model).getOrDefault(pile.step().orElseThrow().id(), "").equals(why(pile));
+  }
+
+  private static boolean inAWait(Model model, AtBench at, WaitingPiece pile) {
+    OpenJob job = model.job().orElseThrow();
+    return AtBench.of(at.routine(), job, pile.step().orElseThrow()).waitRunning(model).isPresent();
+  }
+
+  private static Map<String, String> passed(Model model) {
+    return model.job().orElseThrow().state().course().passed();
+  }
+
+  private static String why(WaitingPiece pile) {
+    return pile.counted() + " left waiting";
+  }
+
+  /** A trial that ends with nothing tried is asked about; empty where that is no matter. */
+  static Optional<BenchAsk> untried(Model model, AtBench at) {
+    OpenJob job = model.job().orElseThrow();
+    Trials trials = job.state().trials();
+    boolean last =
+        at.number() >= at.routine().steps().size()
+            || at.routine().steps().get(at.number()).part() != at.step().part();
+    boolean told = passed(model).containsKey(at.step().id());
+    if (!last || told || !job.makesChain()) {
+      return Optional.empty();
+    }
+    if (at.step().part() == Part.TRIAL && trials.pieces().isEmpty()) {
+      return untried(at, "No test piece is logged", "to the test pieces");
+    }
+    return at.step().part() == Part.SAMPLE && trials.lengths().isEmpty()
+        ? untried(at, "No trial length is logged", "to the trial length")
+        : Optional.empty();
+  }
+
+  private static Optional<BenchAsk> untried(AtBench at, String told, String there) {
+    String why = told.substring(0, 1).toLowerCase(Locale.ROOT) + told.substring(1);
+    Fact skipped = new BenchFact.StepSkipped(at.step().id(), why);
+    return Optional.of(new BenchAsk.Passing(told, there, Optional.empty(), List.of(skipped)));
+  }
+
+  /** What is entered of steps that are passed on the way to a later one. */
+  static List<Fact> skipped(Model model, AtBench at, int to) {
+    List<Fact> facts = new ArrayList<>();
+    OpenJob job = model.job().orElseThrow();
+    for (int i = at.number(); i < to; i++) {
+      AtBench there = AtBench.of(at.routine(), job, at.routine().steps().get(i - 1));
+      String why = leftAt(job, there);
+      String step = there.step().id();
+      if (!why.isEmpty() && !why.equals(passed(model).get(step))) {
+        facts.add(new BenchFact.StepSkipped(step, why));
+      }
+    }
+    return facts;
+  }
+
+  /** What is left at a step that is gone past; empty if nothing is. */
+  private static String leftAt(OpenJob job, AtBench at) {
+    if (!at.counts()) {
+      return job.state().course().stepsDone().contains(at.step().id()) ? "" : "nothing done";
+    }
+    if (at.begins()) {
+      return at.through() == 0 ? "none " + at.stage() : "";
+    }
+    int left = at.redo() + (at.enough() ? 0 : at.waiting());
+    return left == 0 ? "" : left + " " + at.piece() + (left == 1 ? "" : "s") + " left waiting";
+  }
+
+  /** Goes on past what was told, which is entered. */
+  static Turn passOn(Model model, AtBench at, BenchAsk.Passing asked) {
+    return with(asked.facts(), BenchGate.next(model.with(BenchHeld.PLAIN), at));
+  }
+
+  /** A turn that enters those facts first. */
+  static Turn with(List<Fact> first, Turn turn) {
+    List<Fact> facts = new ArrayList<>(first);
+    List<Effect> others = new ArrayList<>();
+    turn.effects()
+        .forEach(
+            effect -> {
+              if (effect instanceof Effect.KeepFacts keep) {
+                facts.addAll(keep.facts());
+              } else {
+                others.add(effect);
+              }
+            });
+    return new Turn(
+        turn.model(), Turn.keep(turn.model(), facts).and(others).effects(), turn.next());
+  }
+
+  /** A number answers; the acts have keys of their own. */
+  static Turn answered(Model model, AtBench at, BenchAsk.Passing asked, Key key) {
+    if (!key.is("1")) {
+      return Turn.to(model);
+    }
+    Model plain = model.with(BenchHeld.PLAIN);
+    return asked
+        .back()
+        .flatMap(at.routine()::step)
+        .map(step -> BenchGate.open(plain, step))
+        .orElseGet(
+            () -> Turn.goTo(plain, at.step().part() == Part.TRIAL ? Act.TO_TESTS : Act.TO_TRIAL));
+  }
+
+  /** When those that failed are done again. */
+  static Turn answered(Model model, AtBench at, BenchAsk.WhenAgain asked, Key key) {
+    return switch (key.text()) {
+      case "1" -> planned(model, at, asked, Again.NEXT_HEAT);
+      case "2" -> planned(model, at, asked, Again.NOW);
+      case "3" -> planned(model, at, asked, Again.SPARES);
+      default -> Turn.to(model);
+    };
+  }
+
+  static Turn planned(Model model, AtBench at, BenchAsk.WhenAgain asked, Again when) {
+    WaitingPiece pile = asked.pile();
+    Fact said = new BenchFact.RedoPlanned(pile.spot().piece(), pile.spot().stage(), when);
+    Model plain = model.with(BenchHeld.PLAIN);
+    return switch (when) {
+      case NOW ->
+          with(
+              List.of(said),
+              BenchGate.open(
+                  plain.told("Some go back: on to “" + pile.step().orElseThrow().title() + "”."),
+                  pile.step().orElseThrow()));
+      case NEXT_HEAT ->
+          Turn.keep(plain.told("They wait for the next heat at step " + pile.number() + "."), said);
+      case SPARES, NOT_SAID ->
+          Turn.keep(plain.told("They wait at step " + pile.number() + " unless spares do."), said);
+    };
+  }
+}

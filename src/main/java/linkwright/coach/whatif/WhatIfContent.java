@@ -1,0 +1,109 @@
+package linkwright.coach.whatif;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import linkwright.coach.content.Emphasis;
+import linkwright.coach.content.Part;
+import linkwright.coach.content.Prose;
+import linkwright.coach.content.Table;
+import linkwright.plan.Plan;
+import linkwright.quantity.UnitStyle;
+import linkwright.standing.Quote;
+import linkwright.standing.Standing;
+import linkwright.standing.WhatIf;
+import linkwright.standing.WireToOrder;
+
+/**
+ * Variants of one wish in one table, a column each.
+ *
+ * @param units how amounts are shown
+ */
+public record WhatIfContent(UnitStyle units) {
+  private static final String NONE = "-";
+
+  /** The table, and what is wrong with a variant that comes to nothing. */
+  public List<Part> of(List<WhatIf> variants) {
+    List<Table.Column> columns = new ArrayList<>(List.of(Table.Column.words("")));
+    variants.forEach(each -> columns.add(Table.Column.words(each.says())));
+    List<Table.Line> lines = new ArrayList<>();
+    line(lines, variants, "links", plan -> Integer.toString(plan.links()));
+    line(lines, variants, "rings", plan -> Integer.toString(plan.rings()));
+    line(lines, variants, "length", plan -> units.length(plan.lengthMm()));
+    line(lines, variants, "chain weighs", plan -> units.mass(plan.massChainG()));
+    line(lines, variants, "wire to order", plan -> units.mass(WireToOrder.of(plan).massG()));
+    line(
+        lines,
+        variants,
+        "holds",
+        plan -> String.format(Locale.ROOT, "%.0f N", plan.pull().solderedN()));
+    quoted(
+        lines,
+        variants,
+        "hours, the first",
+        quote -> hours(quote.hoursFirst(), quote.hoursPlusMinus()));
+    quoted(lines, variants, "hours again", quote -> hours(quote.hoursAgain(), 0));
+    quoted(lines, variants, "price, the first", WhatIfContent::first);
+    quoted(lines, variants, "price again", quote -> money(quote, quote.again().total()));
+    List<Part> parts = new ArrayList<>(List.of(new Table(columns, lines, -1)));
+    for (WhatIf each : variants) {
+      if (each.standing().counted().plan().isEmpty()) {
+        parts.add(Prose.stop(each.says() + ": " + why(each.standing())));
+      }
+    }
+    return parts;
+  }
+
+  private static String why(Standing standing) {
+    return standing.counted().sentence().isEmpty()
+        ? standing.counted().troubles().values().stream()
+            .findFirst()
+            .orElse("there is no plan yet.")
+        : standing.counted().sentence();
+  }
+
+  private static void line(
+      List<Table.Line> lines, List<WhatIf> variants, String label, Function<Plan, String> says) {
+    cells(lines, variants, label, standing -> standing.counted().plan().map(says).orElse(NONE));
+  }
+
+  private static void quoted(
+      List<Table.Line> lines, List<WhatIf> variants, String label, Function<Quote, String> says) {
+    if (variants.stream().anyMatch(each -> each.standing().quote().isPresent())) {
+      cells(lines, variants, label, standing -> standing.quote().map(says).orElse(NONE));
+    }
+  }
+
+  private static void cells(
+      List<Table.Line> lines,
+      List<WhatIf> variants,
+      String label,
+      Function<Standing, String> says) {
+    List<String> cells = new ArrayList<>(List.of(label));
+    variants.forEach(each -> cells.add(says.apply(each.standing())));
+    lines.add(new Table.Line(cells, List.of(), Emphasis.PLAIN));
+  }
+
+  private static String hours(double hours, double plusMinus) {
+    String about = String.format(Locale.ROOT, "%.1f h", hours);
+    return plusMinus > 0 ? String.format(Locale.ROOT, "%.1f ± %.1f h", hours, plusMinus) : about;
+  }
+
+  private static String first(Quote quote) {
+    return quote.priced() && quote.pricePlusMinus() > 0
+        ? String.format(
+            Locale.ROOT,
+            "%.0f ± %.0f %s",
+            quote.first().total(),
+            quote.pricePlusMinus(),
+            quote.currency())
+        : money(quote, quote.first().total());
+  }
+
+  private static String money(Quote quote, double amount) {
+    return quote.priced()
+        ? String.format(Locale.ROOT, "%.2f %s", amount, quote.currency()).strip()
+        : NONE;
+  }
+}

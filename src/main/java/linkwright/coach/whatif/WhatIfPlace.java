@@ -1,0 +1,121 @@
+package linkwright.coach.whatif;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import linkwright.coach.content.Content;
+import linkwright.coach.content.Fields;
+import linkwright.coach.form.Field;
+import linkwright.coach.form.Form;
+import linkwright.coach.kernel.Effect;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.OpenJob;
+import linkwright.coach.kernel.Place;
+import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.Turning;
+import linkwright.coach.keys.Act;
+import linkwright.plan.WishKeys;
+import linkwright.reference.Metal;
+import linkwright.standing.WhatIf;
+
+/** The same wish in other metal, wire, ring or length, up to four beside each other. */
+public final class WhatIfPlace implements Place {
+  private static final String DRAFT = "what-if";
+
+  private static final Map<String, String> LABELS =
+      Map.of(
+          WishKeys.METAL, "metal",
+          WishKeys.WIRE, "wire",
+          WishKeys.RING_INSIDE, "ring",
+          WishKeys.FINISHED, "length");
+
+  @Override
+  public Turn enter(Model model) {
+    Map<String, String> typed = model.job().orElseThrow().drafts().getOrDefault(DRAFT, Map.of());
+    return Turn.to(model.with(new WhatIfHeld(typed, Optional.empty(), 0)));
+  }
+
+  @Override
+  public Content content(Model model) {
+    WhatIfHeld held = (WhatIfHeld) model.held();
+    if (held.form().isPresent()) {
+      return Content.of("what if", new Fields(held.form().get()));
+    }
+    OpenJob job = model.job().orElseThrow();
+    List<WhatIf> variants =
+        WhatIf.of(
+            job.state().course().wish(), job.state(), model.handbook(), variants(held.typed()));
+    return new Content("what if", new WhatIfContent(model.settings().units()).of(variants));
+  }
+
+  private static List<Map<String, String>> variants(Map<String, String> typed) {
+    List<Map<String, String>> variants = new ArrayList<>();
+    for (int i = 2; i <= WhatIf.MOST; i++) {
+      Map<String, String> one = new LinkedHashMap<>();
+      for (String key : WhatIf.ASKED) {
+        one.put(key, typed.getOrDefault(key + " " + i, ""));
+      }
+      variants.add(one);
+    }
+    return variants;
+  }
+
+  @Override
+  public List<Act> acts(Model model) {
+    return Turning.with(List.of(Act.VARY, Act.TO_PLAN), model, content(model));
+  }
+
+  @Override
+  public Turn act(Model model, Act act) {
+    WhatIfHeld held = (WhatIfHeld) model.held();
+    return switch (act) {
+      case VARY ->
+          Turn.to(
+              model.with(new WhatIfHeld(held.typed(), Optional.of(form(model, held.typed())), 0)));
+      case MORE ->
+          Turn.to(model.with(new WhatIfHeld(held.typed(), Optional.empty(), held.turned() + 1)));
+      default -> Turn.goTo(model, act);
+    };
+  }
+
+  private static Form form(Model model, Map<String, String> typed) {
+    List<String> metals = model.handbook().reference().metals().stream().map(Metal::id).toList();
+    List<Field> fields = new ArrayList<>();
+    for (int i = 2; i <= WhatIf.MOST; i++) {
+      for (String key : WhatIf.ASKED) {
+        String id = key + " " + i;
+        String label = LABELS.get(key) + " " + i;
+        fields.add(
+            key.equals(WishKeys.METAL)
+                ? Field.choice(id, label, "", "left and right go through them", metals)
+                : Field.of(id, label, "", "empty: as planned"));
+      }
+    }
+    return Form.of(Form.Purpose.VARIANTS, "What if it were", "compare them", fields)
+        .withTexts(typed);
+  }
+
+  @Override
+  public Turn edited(Model model, Form form, boolean textChanged) {
+    OpenJob job = model.job().orElseThrow();
+    Model next = model.with(new WhatIfHeld(form.texts(), Optional.of(form), 0));
+    return textChanged
+        ? Turn.with(
+            next.with(job.withDraft(DRAFT, form.texts())),
+            new Effect.KeepDraft(job.slug(), DRAFT, form.texts()))
+        : Turn.to(next);
+  }
+
+  @Override
+  public Turn confirmed(Model model, Form form) {
+    return formLeft(model);
+  }
+
+  @Override
+  public Turn formLeft(Model model) {
+    WhatIfHeld held = (WhatIfHeld) model.held();
+    return Turn.to(model.with(new WhatIfHeld(held.typed(), Optional.empty(), 0)));
+  }
+}

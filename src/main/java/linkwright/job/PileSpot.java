@@ -1,0 +1,11 @@
+package linkwright.job;
+
+/**
+ * Which pile.
+ *
+ * @param piece the kind of piece
+ * @param stage the stage that its pieces have reached; of those to be done again, the one that they
+ *     go back to
+ * @param redo whether they are to be done again
+ */
+public record PileSpot(String piece, String stage, boolean redo) {}

@@ -1,0 +1,49 @@
+package linkwright.standing;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import linkwright.bench.OwnPrices;
+import linkwright.job.Accounts;
+import linkwright.job.JobState;
+import linkwright.job.PriceList;
+import linkwright.plan.WishKeys;
+import linkwright.reference.Metal;
+
+/** A job's prices: those entered for it, else her bench's for its metal. */
+public final class JobPrices {
+  private JobPrices() {}
+
+  /** Whether the prices are her bench's: none were entered for the job. */
+  public static boolean fromBench(JobState state, Handbook handbook) {
+    return state.accounts().prices().isEmpty()
+        && !state.course().closed()
+        && !of(state, handbook).prices().isEmpty();
+  }
+
+  /** The money of a job with its prices filled in; a closed job keeps what it had. */
+  public static Accounts of(JobState state, Handbook handbook) {
+    Accounts own = state.accounts();
+    OwnPrices bench = handbook.own().prices();
+    if (!own.prices().isEmpty() || bench.currency().isEmpty() || state.course().closed()) {
+      return own;
+    }
+    Map<String, Double> prices = new LinkedHashMap<>();
+    metal(state, handbook)
+        .map(metal -> bench.metalPerG().get(metal.id()))
+        .ifPresent(each -> prices.put(PriceList.METAL_PER_G, each));
+    prices.putAll(bench.others());
+    return new Accounts(own.weighedOutG(), own.weighedIn(), prices, bench.currency());
+  }
+
+  /** The job with its prices filled in. */
+  public static JobState filled(JobState state, Handbook handbook) {
+    Accounts priced = of(state, handbook);
+    return priced.equals(state.accounts()) ? state : state.with(priced);
+  }
+
+  private static Optional<Metal> metal(JobState state, Handbook handbook) {
+    String typed = state.course().wish().getOrDefault(WishKeys.METAL, "");
+    return typed.isBlank() ? Optional.empty() : handbook.reference().metal(typed).found();
+  }
+}

@@ -1,0 +1,136 @@
+package linkwright.standing;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import linkwright.job.Accounts;
+import linkwright.job.Entry;
+import linkwright.job.Fact;
+import linkwright.job.JobState;
+import linkwright.job.PriceList;
+import linkwright.plan.Plan;
+import linkwright.plan.WishedRing;
+import linkwright.routine.Part;
+import linkwright.routine.PieceKind;
+import linkwright.routine.Routine;
+import linkwright.routine.Step;
+import linkwright.wire.WireMass;
+import linkwright.wire.WireSection;
+
+/**
+ * What a chain takes and costs before it is made: the first one, and the same made again without
+ * test pieces and trial length.
+ *
+ * <p>Metal is that of links and rings, of the pieces usually lost and of the kerf; lost pieces are
+ * credited as scrap, the kerf as filings.
+ *
+ * @param hoursFirst hours of the first chain, trials included, h
+ * @param hoursAgain hours of the same made again, h
+ * @param hoursPlusMinus doubt of the first hours, one standard deviation, h
+ * @param first what the first costs; no lines without prices
+ * @param again what it costs made again
+ * @param pricePlusMinus what the doubt of the hours does to the price
+ * @param currency the money
+ */
+public record Quote(
+    double hoursFirst,
+    double hoursAgain,
+    double hoursPlusMinus,
+    Price first,
+    Price again,
+    double pricePlusMinus,
+    String currency) {
+  private static final double SECONDS_PER_HOUR = 3600;
+
+  /** Whether there are prices to reckon with. */
+  public boolean priced() {
+    return !first.lines().isEmpty();
+  }
+
+  /**
+   * What a plan takes and costs.
+   *
+   * @param forecast hours still to go
+   * @param spentSeconds seconds at the bench so far, s
+   * @param redosPerJoint how often a joint is made again before it holds
+   */
+  static Quote of(
+      Plan plan,
+      Forecast forecast,
+      double spentSeconds,
+      double redosPerJoint,
+      Routine routine,
+      JobState state,
+      Handbook handbook) {
+    Accounts accounts = JobPrices.of(state, handbook);
+    PriceList prices = new PriceList(accounts.prices());
+    double first = (spentSeconds + forecast.seconds()) / SECONDS_PER_HOUR;
+    double again = againSeconds(plan, redosPerJoint, routine, state, handbook) / SECONDS_PER_HOUR;
+    double spread = forecast.spread() / SECONDS_PER_HOUR;
+    double perHour =
+        prices.of(PriceList.HOUR)
+            * (1 + prices.of(PriceList.OVERHEAD))
+            * (1 + prices.of(PriceList.MARGIN))
+            * (1 + prices.of(PriceList.TAX));
+    return new Quote(
+        first,
+        Math.min(first, again),
+        spread,
+        Price.of(used(plan, first), prices),
+        Price.of(used(plan, Math.min(first, again)), prices),
+        spread * perHour,
+        accounts.currency());
+  }
+
+  private static Price.Used used(Plan plan, double hours) {
+    double pieces = plan.massLinksG() + plan.massRingsG();
+    double loss = Math.min(0.9, plan.wish().usualLoss());
+    double lost = pieces * loss / (1 - loss);
+    double density = plan.wish().metal().densityGCm3().value();
+    double ringWire = plan.wish().ring().map(WishedRing::wireMm).orElse(plan.wish().wireMm());
+    double dust =
+        WireMass.grams(
+                WireSection.round(plan.wish().wireMm()).areaMm2(),
+                plan.links() * plan.wish().kerfMm(),
+                density)
+            + WireMass.grams(
+                WireSection.round(ringWire).areaMm2(),
+                plan.rings() * plan.wish().kerfMm(),
+                density);
+    return new Price.Used(pieces + lost + dust, lost, dust, plan.solderPlacedG(), hours);
+  }
+
+  /** The work of the same plan with nothing done, but for the steps in which something is tried. */
+  private static double againSeconds(
+      Plan plan, double redosPerJoint, Routine routine, JobState state, Handbook handbook) {
+    Set<String> trials =
+        routine.steps().stream()
+            .filter(step -> step.part() == Part.TRIAL || step.part() == Part.SAMPLE)
+            .map(Step::id)
+            .collect(Collectors.toSet());
+    JobState fresh =
+        JobState.replay(
+            List.of(
+                new Entry(
+                    1, Instant.EPOCH, "plan", new Fact.JobOpened("", state.course().routine()))),
+            handbook.stages());
+    List<Forecast.Work> work =
+        Forecast.workLeft(
+                routine,
+                fresh,
+                piece -> PieceKind.RING.is(piece) ? plan.rings() : plan.links(),
+                redosPerJoint,
+                handbook.hands())
+            .stream()
+            .filter(each -> !trials.contains(each.step()))
+            .toList();
+    return Forecast.of(work, state.times()).seconds();
+  }
+
+  /** The price with its money, as far as one is known. */
+  public Optional<Double> price() {
+    return priced() ? Optional.of(first.total()) : Optional.empty();
+  }
+}

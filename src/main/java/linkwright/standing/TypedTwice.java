@@ -1,0 +1,48 @@
+package linkwright.standing;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.TreeMap;
+import linkwright.bench.OwnBench;
+import linkwright.hands.TaughtJob;
+
+/** Values that she typed alike for two jobs and that her bench does not hold yet. */
+public final class TypedTwice {
+  private TypedTwice() {}
+
+  /** Key of her bench → what was typed, as it would be typed there. */
+  public static Map<String, String> of(Handbook handbook) {
+    Map<String, Map<String, Integer>> counts = new TreeMap<>();
+    for (TaughtJob job : handbook.hands().jobs()) {
+      job.typed()
+          .forEach(
+              (key, text) ->
+                  counts
+                      .computeIfAbsent(key, any -> new LinkedHashMap<>())
+                      .merge(text, 1, Integer::sum));
+    }
+    Map<String, String> twice = new LinkedHashMap<>();
+    counts.forEach(
+        (key, texts) ->
+            texts.entrySet().stream()
+                .filter(each -> each.getValue() >= 2)
+                .max(Map.Entry.comparingByValue())
+                .filter(each -> !holds(handbook.own(), key))
+                .ifPresent(each -> twice.put(key, each.getKey())));
+    // A price without its money is a bare number.
+    if (handbook.own().prices().currency().isEmpty() && !twice.containsKey("prices.currency")) {
+      twice.keySet().removeIf(key -> key.startsWith("prices."));
+    }
+    return Collections.unmodifiableMap(twice);
+  }
+
+  private static boolean holds(OwnBench bench, String key) {
+    String price = key.startsWith("prices.") ? key.substring("prices.".length()) : "";
+    return key.equals("kerf") && bench.kerfMm().isPresent()
+        || price.equals("currency") && !bench.prices().currency().isEmpty()
+        || bench.prices().others().containsKey(price)
+        || price.startsWith("metal-per-g.")
+            && bench.prices().metalPerG().containsKey(price.substring("metal-per-g.".length()));
+  }
+}

@@ -1,0 +1,142 @@
+package linkwright.standing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import linkwright.bench.Flame;
+import linkwright.bench.OwnBench;
+import linkwright.bench.OwnPrices;
+import linkwright.bench.Pickle;
+import linkwright.job.Fact;
+import linkwright.job.JobState;
+import linkwright.job.PriceList;
+import linkwright.job.Sourced;
+import linkwright.plan.WishKeys;
+import linkwright.plan.Wishes;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Test;
+
+/** What her bench gives to plans and prices, and what it leaves alone. */
+class OwnBenchTest {
+  private static Handbook with(double kerfMm, double hour) {
+    return JobBook.HANDBOOK.with(
+        new OwnBench(
+            "",
+            List.of(),
+            Optional.empty(),
+            Map.of(),
+            List.of(),
+            OptionalDouble.of(kerfMm),
+            Flame.NOT_SAID,
+            Pickle.NOT_SAID,
+            List.of(),
+            new OwnPrices(
+                "EUR", Map.of("sterling", 1.0), Map.of(PriceList.HOUR, hour, PriceList.TAX, 0.2)),
+            Map.of("all", 0.08),
+            Map.of(),
+            OptionalLong.empty(),
+            Map.of()));
+  }
+
+  @Test
+  void a_new_plan_takes_her_kerf_and_loss_and_says_whose_they_are() {
+    Standing standing = Standing.ofWish(Wishes.common().texts(), with(0.3, 40));
+    assertThat(standing.counted().plan().orElseThrow().wish().kerfMm()).isEqualTo(0.3);
+    assertThat(standing.counted().plan().orElseThrow().wish().usualLoss()).isEqualTo(0.08);
+    assertThat(standing.taken())
+        .containsEntry(WishKeys.KERF, new Sourced("0.3 mm", Sourced.Source.BENCH));
+  }
+
+  @Test
+  void what_is_typed_goes_before_it() {
+    Standing standing =
+        Standing.ofWish(Wishes.common().with(WishKeys.KERF, "0 mm").texts(), with(0.3, 40));
+    assertThat(standing.counted().plan().orElseThrow().wish().kerfMm()).isZero();
+  }
+
+  @Test
+  void a_kept_plan_stays_as_it_was_kept_whatever_her_bench_says_later() {
+    Map<String, String> wish = Wishes.common().texts();
+    JobBook book = JobBook.of("scroll-and-ring");
+    book.enter(PlanDefaults.kept(wish, book.state(), with(0.3, 40)));
+    Standing later = Standing.of(book.state(), with(0.5, 90));
+    assertThat(later.counted().plan().orElseThrow().wish().kerfMm()).isEqualTo(0.3);
+    Standing typed = Standing.ofTyped(wish, book.state(), with(0.5, 90));
+    assertThat(typed.counted().plan().orElseThrow().wish().kerfMm()).isEqualTo(0.3);
+  }
+
+  @Test
+  void a_plan_that_was_kept_before_there_was_a_bench_is_not_touched() {
+    JobBook book = JobBook.scroll(Wishes.common().texts());
+    assertThat(Standing.of(book.state(), with(0.3, 40)).counted().plan())
+        .usingRecursiveComparison()
+        .isEqualTo(book.standing().counted().plan());
+  }
+
+  @Test
+  void prices_are_hers_until_some_are_entered_and_a_closed_job_takes_none() {
+    JobBook book = JobBook.scroll(Wishes.common().texts());
+    assertThat(JobPrices.fromBench(book.state(), with(0.3, 40))).isTrue();
+    assertThat(JobPrices.of(book.state(), with(0.3, 40)).prices())
+        .containsEntry(PriceList.METAL_PER_G, 1.0)
+        .containsEntry(PriceList.HOUR, 40.0);
+    JobState closed = book.and(new Fact.JobClosed("")).state();
+    assertThat(JobPrices.of(closed, with(0.3, 40)).prices()).isEmpty();
+  }
+
+  @Test
+  void price_and_hours_are_told_before_the_first_cut_and_less_made_again() {
+    Quote quote = Standing.ofWish(Wishes.common().texts(), with(0.3, 40)).quote().orElseThrow();
+    assertThat(quote.hoursAgain()).isLessThan(quote.hoursFirst());
+    assertThat(quote.again().total()).isLessThan(quote.first().total());
+    // An hour costs 40 with 20 % tax.
+    assertThat(quote.pricePlusMinus()).isCloseTo(quote.hoursPlusMinus() * 48, Offset.offset(1e-9));
+    double dearer =
+        Standing.ofWish(Wishes.common().texts(), with(0.3, 50))
+            .quote()
+            .orElseThrow()
+            .first()
+            .total();
+    assertThat(dearer - quote.first().total())
+        .isCloseTo(quote.hoursFirst() * 10 * 1.2, Offset.offset(1e-6));
+  }
+
+  /**
+   * Common practice, no source: fine chain is said to take 20 to 40 h, a beginner's 19 cm of
+   * soldered cable 1 h 45. A necklace of 28 scroll links lies between.
+   */
+  @Test
+  void a_new_makers_forecast_is_of_the_order_that_makers_tell() {
+    Quote quote = Standing.ofWish(Wishes.common().texts(), JobBook.HANDBOOK).quote().orElseThrow();
+    assertThat(quote.hoursFirst()).isBetween(1.75, 40.0);
+  }
+
+  @Test
+  void what_if_plans_each_variant_as_choosing_it_would() {
+    Map<String, String> wish =
+        Wishes.common()
+            .with(WishKeys.LINK_LENGTH, "14 mm")
+            .with(WishKeys.LINK_WIDTH, "5.2 mm")
+            .texts();
+    JobBook book = JobBook.scroll(wish);
+    List<WhatIf> variants =
+        WhatIf.of(
+            wish,
+            book.state(),
+            JobBook.HANDBOOK,
+            List.of(
+                Map.of(WishKeys.METAL, "copper"),
+                Map.of(WishKeys.FINISHED, "60 cm"),
+                Map.of(WishKeys.FINISHED, "406 mm")));
+    assertThat(variants).extracting(WhatIf::says).containsExactly("as planned", "copper", "60 cm");
+    assertThat(variants.get(1).standing().counted().wish().orElseThrow().link().blankMm())
+        .as("found anew in another metal")
+        .isEmpty();
+    assertThat(variants.get(2).standing().counted().plan().orElseThrow().links())
+        .isGreaterThan(variants.get(0).standing().counted().plan().orElseThrow().links());
+  }
+}

@@ -1,0 +1,266 @@
+package linkwright.walker;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import linkwright.coach.kernel.PlaceId;
+import linkwright.job.BenchFact;
+import linkwright.job.CautionMet;
+import linkwright.job.Entry;
+import linkwright.job.EntryId;
+import linkwright.job.Fact;
+import linkwright.routine.Caution;
+import linkwright.routine.Hazard;
+import linkwright.routine.Routine;
+import linkwright.routine.Step;
+import linkwright.standing.Handbook;
+
+/**
+ * What must hold of every entry at the moment it is made, told from the entries before it and from
+ * the walker's own clock.
+ */
+final class EntryChecks {
+  /** What undo may reach, by the place where it is pressed. */
+  private static final Map<PlaceId, Set<Class<? extends Fact>>> REACH =
+      Map.of(
+          PlaceId.BENCH,
+          Set.of(
+              Fact.StepDone.class,
+              Fact.PiecesTaken.class,
+              Fact.PiecesThrough.class,
+              Fact.PiecesSentBack.class,
+              Fact.PiecesScrapped.class,
+              Fact.WireCut.class),
+          PlaceId.WIRE,
+          Set.of(
+              Fact.MetalWeighedOut.class,
+              Fact.WireCut.class,
+              Fact.WireAdded.class,
+              Fact.WireDiscarded.class),
+          PlaceId.TEST_PIECES,
+          Set.of(Fact.TestPieceTried.class),
+          PlaceId.TRIAL_LENGTH,
+          Set.of(Fact.TrialMeasured.class),
+          PlaceId.WEIGH_IN,
+          Set.of(Fact.MetalWeighedOut.class, Fact.WeighedIn.class, Fact.PricesSet.class),
+          PlaceId.BOOK,
+          Set.of(Fact.Noted.class, Fact.Struck.class),
+          PlaceId.PILES,
+          Set.of(BenchFact.PilePlaced.class));
+
+  private final Handbook handbook;
+  private final Map<EntryId, Instant> steadyAtStart = new HashMap<>();
+  private Instant restartedAt = Instant.MIN;
+
+  EntryChecks(Handbook handbook) {
+    this.handbook = handbook;
+  }
+
+  /** The program was started anew: from now on only the computer's clock tells of waits before. */
+  void restarted(Instant steady) {
+    restartedAt = steady;
+  }
+
+  /**
+   * What is wrong with entries that were just made; empty if nothing is.
+   *
+   * @param before the book before them
+   * @param more the new entries
+   * @param place where she was when the key was pressed
+   * @param steady the moment by the clock that nobody sets
+   */
+  List<String> check(List<Entry> before, List<Entry> more, PlaceId place, Instant steady) {
+    List<String> wrong = new ArrayList<>();
+    List<Entry> book = new ArrayList<>(before);
+    for (Entry entry : more) {
+      one(book, entry, place, steady).ifPresent(wrong::add);
+      book.add(entry);
+    }
+    return wrong;
+  }
+
+  private Optional<String> one(List<Entry> book, Entry entry, PlaceId place, Instant steady) {
+    Fact fact = entry.fact();
+    if (fact instanceof Fact.TimerStarted) {
+      steadyAtStart.put(entry.id(), steady);
+    }
+    if (fact instanceof Fact.TimerAnswered answered) {
+      return ended(book, entry, answered, steady);
+    }
+    if (fact instanceof Fact.Struck strike && strike.why().equals("undone")) {
+      return undone(book, entry, strike, place);
+    }
+    boolean atBench = place == PlaceId.BENCH;
+    return atBench && isWork(fact) ? cautions(book, entry) : Optional.empty();
+  }
+
+  /** A wait ends by its time, by a look at what is pickled, or for a reason. */
+  private Optional<String> ended(
+      List<Entry> book, Entry entry, Fact.TimerAnswered answered, Instant steady) {
+    Optional<Entry> begun =
+        book.stream().filter(each -> each.id().equals(answered.timer())).findFirst();
+    if (begun.isEmpty() || !(begun.get().fact() instanceof Fact.TimerStarted timer)) {
+      return Optional.of("an answer to no timer: " + entry);
+    }
+    Duration set = Duration.ofSeconds(timer.seconds());
+    Instant since = steadyAtStart.getOrDefault(answered.timer(), Instant.MIN);
+    boolean over =
+        !since.equals(Instant.MIN) && Duration.between(since, steady).compareTo(set) >= 0;
+    // Over a restart the computer's clock is all there is, and it may have been set.
+    boolean overByClock =
+        since.isBefore(restartedAt)
+            && Duration.between(begun.get().at(), entry.at()).compareTo(set) >= 0;
+    boolean own = timer.step().isEmpty();
+    boolean fair =
+        switch (answered.how()) {
+          case TIME -> over || overByClock;
+          case LOOKED -> pickles(book, timer.step());
+          case REASON -> !answered.reason().isBlank();
+          case NOT_SAID -> own || over || overByClock;
+        };
+    return fair
+        ? Optional.empty()
+        : Optional.of("a wait ended by nothing: " + entry + " of " + timer);
+  }
+
+  private boolean pickles(List<Entry> book, String step) {
+    return routine(book)
+        .flatMap(routine -> routine.step(step))
+        .filter(found -> found.does().contains(Hazard.PICKLES))
+        .isPresent();
+  }
+
+  private Optional<String> undone(
+      List<Entry> book, Entry entry, Fact.Struck strike, PlaceId place) {
+    int at = -1;
+    for (int i = 0; i < book.size(); i++) {
+      at = book.get(i).id().equals(strike.entry()) ? i : at;
+    }
+    if (at < 0) {
+      return Optional.of("undone what is not there: " + entry);
+    }
+    Fact target = book.get(at).fact();
+    boolean opened = target instanceof Fact.StepOpened;
+    boolean reach = REACH.getOrDefault(place, Set.of()).contains(target.getClass());
+    Instant later = entry.at();
+    for (int i = book.size() - 1; i >= at; i--) {
+      Fact between = book.get(i).fact();
+      boolean ends =
+          between instanceof Fact.SteppedAway
+              || between instanceof Fact.JobClosed
+              || between instanceof Fact.JobReopened;
+      if (ends || Duration.between(book.get(i).at(), later).compareTo(Duration.ofHours(1)) > 0) {
+        return Optional.of("undone out of another sitting: " + entry + " of " + target);
+      }
+      later = book.get(i).at();
+    }
+    return reach && !opened
+        ? Optional.empty()
+        : Optional.of("undone beyond its reach at " + place + ": " + target);
+  }
+
+  private static boolean isWork(Fact fact) {
+    return fact instanceof Fact.PiecesThrough
+        || fact instanceof Fact.WireCut
+        || fact instanceof Fact.StepDone
+        || fact instanceof Fact.PiecesSentBack
+        || fact instanceof Fact.PiecesScrapped
+        || (fact instanceof Fact.TimerStarted timer && !timer.step().isEmpty());
+  }
+
+  /** Nothing is worked at a step before each of its cautions was shown whole when it was due. */
+  private Optional<String> cautions(List<Entry> book, Entry entry) {
+    Optional<Step> step = routine(book).flatMap(routine -> openStep(book, routine));
+    if (step.isEmpty()) {
+      return Optional.empty();
+    }
+    for (String id : step.get().cautions()) {
+      Optional<Caution> card = handbook.caution(id).filter(each -> applies(book, each));
+      if (card.isPresent() && !met(book, id, entry)) {
+        return Optional.of(
+            "worked at " + step.get().id() + " before the card " + id + ": " + entry);
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static boolean met(List<Entry> book, String card, Entry now) {
+    boolean whole = false;
+    boolean lately = false;
+    for (Entry entry : book) {
+      if (entry.fact() instanceof Fact.CautionSeen seen
+          && seen.caution().equals(card)
+          && entry.person().equals(now.person())) {
+        Duration since = Duration.between(entry.at(), now.at());
+        // Entries that the same press made are of the work itself.
+        boolean earlier = !(seen.how() == CautionMet.LINE && entry.at().equals(now.at()));
+        lately |= earlier && since.compareTo(Duration.ofDays(14)) <= 0;
+        whole |= seen.how() == CautionMet.WHOLE && since.compareTo(Duration.ofDays(90)) <= 0;
+      }
+    }
+    return whole && lately;
+  }
+
+  private boolean applies(List<Entry> book, Caution card) {
+    Map<String, String> wish = new HashMap<>();
+    book.stream()
+        .map(Entry::fact)
+        .filter(Fact.PlanSet.class::isInstance)
+        .forEach(plan -> wish.putAll(((Fact.PlanSet) plan).wish()));
+    // Of the walks' jobs only the metal is known: sterling, or nothing.
+    boolean sterling = wish.getOrDefault("metal", "").equals("sterling");
+    for (Map.Entry<String, List<String>> when : card.when().words().entrySet()) {
+      boolean excluded =
+          sterling
+              && ((when.getKey().equals("metal") && !when.getValue().contains("sterling"))
+                  || (when.getKey().equals("family") && !when.getValue().contains("silver")));
+      if (excluded) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private Optional<Routine> routine(List<Entry> book) {
+    String id = "";
+    for (Entry entry : book) {
+      id = entry.fact() instanceof Fact.JobOpened opened ? opened.routine() : id;
+    }
+    return handbook.routine(id);
+  }
+
+  private static Optional<Step> openStep(List<Entry> book, Routine routine) {
+    Set<EntryId> struck = PieceLedger.struck(book);
+    Optional<Step> open = Optional.empty();
+    for (Entry entry : book) {
+      if (entry.fact() instanceof Fact.StepOpened opened && !struck.contains(entry.id())) {
+        open = routine.step(opened.step());
+      }
+    }
+    return open;
+  }
+
+  /** The timers that run by the book: begun, not answered, none of it struck. */
+  static Set<EntryId> running(List<Entry> book) {
+    Set<EntryId> struck = new HashSet<>(PieceLedger.struck(book));
+    Set<EntryId> running = new LinkedHashSet<>();
+    for (Entry entry : book) {
+      if (struck.contains(entry.id())) {
+        continue;
+      }
+      if (entry.fact() instanceof Fact.TimerStarted) {
+        running.add(entry.id());
+      } else if (entry.fact() instanceof Fact.TimerAnswered answered) {
+        running.remove(answered.timer());
+      }
+    }
+    return running;
+  }
+}

@@ -1,0 +1,334 @@
+package linkwright.walker;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import linkwright.coach.Bencher;
+import linkwright.coach.Coach;
+import linkwright.coach.Pages;
+import linkwright.coach.content.Beside;
+import linkwright.coach.content.Part;
+import linkwright.coach.content.Row;
+import linkwright.coach.content.Rows;
+import linkwright.coach.kernel.Message;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.PlaceId;
+import linkwright.coach.kernel.Settings;
+import linkwright.coach.keys.Act;
+import linkwright.coach.keys.KeyNames;
+import linkwright.files.Home;
+import linkwright.job.Entry;
+import linkwright.job.EntryId;
+import linkwright.job.Fact;
+import linkwright.job.Pile;
+import linkwright.job.TimerRun;
+import linkwright.plan.WishKeys;
+import linkwright.routine.Makes;
+import linkwright.routine.Routine;
+import linkwright.shell.Demo;
+import linkwright.shell.Performer;
+import linkwright.view.Screens;
+
+/**
+ * Somebody who presses keys of all kinds at all places of one job, with the clock moving, books on
+ * the disk; after every press it is checked what must never happen.
+ */
+final class RandomWalk {
+  /** What went wrong, and all that led to it. */
+  record Failure(String routine, List<String> wrong, List<WalkEvent> events) {
+    @Override
+    public String toString() {
+      return "%s: %s%nevents:%n%s"
+          .formatted(
+              routine,
+              String.join("\n", wrong),
+              events.stream().map(WalkEvent::toString).collect(Collectors.joining("\n")));
+    }
+  }
+
+  /** Not each event is looked at in all sizes: pictures cost more than presses. */
+  private static final int LOOKS_EVERY = 4;
+
+  private final Routine routine;
+  private final Home home;
+  private final EntryChecks checks = new EntryChecks(Bencher.SHELF);
+  private final List<WalkEvent> events = new ArrayList<>();
+  private Instant now = Bencher.MORNING;
+  private Instant steady = Bencher.MORNING;
+  private Performer performer;
+  private Model model;
+  private int looks;
+
+  private RandomWalk(Routine routine, Path folder) {
+    this.routine = routine;
+    this.home = new Home(folder);
+    this.performer = performer();
+    start();
+  }
+
+  /** So many keys by chance; what went wrong, if anything did. */
+  static Optional<Failure> byChance(Routine routine, long seed, int keys, Path folder) {
+    RandomWalk walk = new RandomWalk(routine, folder);
+    WalkChance chance = new WalkChance(new Random(seed));
+    try {
+      for (int i = 0; i < keys; i++) {
+        for (WalkEvent event : chance.next(walk.model)) {
+          Optional<Failure> failure = walk.happens(event);
+          if (failure.isPresent()) {
+            return failure;
+          }
+        }
+      }
+    } finally {
+      walk.performer.shut();
+    }
+    return Optional.empty();
+  }
+
+  /** Those events once more. */
+  static Optional<Failure> again(Routine routine, List<WalkEvent> events, Path folder) {
+    RandomWalk walk = new RandomWalk(routine, folder);
+    try {
+      for (WalkEvent event : events) {
+        Optional<Failure> failure = walk.happens(event);
+        if (failure.isPresent()) {
+          return failure;
+        }
+      }
+    } finally {
+      walk.performer.shut();
+    }
+    return Optional.empty();
+  }
+
+  private Performer performer() {
+    return new Performer(home, "bench", () -> now, () -> {});
+  }
+
+  private void start() {
+    model = Coach.begin(Bencher.SHELF, Settings.USUAL, Screens::parts, now, 80, 24);
+    model = performer.begin(model, facts(), Optional.of(slug()));
+    take(new Message.Ticked(now, steady));
+  }
+
+  private String slug() {
+    try (Stream<Path> books = Files.exists(home.jobs()) ? Files.list(home.jobs()) : Stream.of()) {
+      return books
+          .map(path -> path.getFileName().toString())
+          .filter(name -> name.endsWith(".yaml"))
+          .sorted()
+          .findFirst()
+          .map(name -> name.substring(0, name.length() - 5))
+          .orElse("a-walk");
+    } catch (IOException gone) {
+      throw new IllegalStateException(gone);
+    }
+  }
+
+  private List<Fact> facts() {
+    List<Fact> facts = new ArrayList<>();
+    facts.add(new Fact.JobOpened("A walk", routine.id()));
+    if (routine.makes() == Makes.CHAIN) {
+      Map<String, String> wish = new LinkedHashMap<>();
+      Demo.facts(Bencher.LIBRARY).stream()
+          .filter(Fact.PlanSet.class::isInstance)
+          .forEach(plan -> wish.putAll(((Fact.PlanSet) plan).wish()));
+      if (!routine.patterns().contains(wish.get(WishKeys.LINK_PATTERN))) {
+        routine.patterns().stream()
+            .findFirst()
+            .ifPresent(id -> wish.put(WishKeys.LINK_PATTERN, id));
+        wish.keySet().removeAll(Set.of(WishKeys.LINK_FORMERS, WishKeys.LINK_WIDTH));
+      }
+      facts.add(new Fact.PlanSet(wish));
+    }
+    return facts;
+  }
+
+  private List<Entry> book() {
+    return model.job().map(job -> job.entries()).orElse(List.of());
+  }
+
+  private Optional<Failure> happens(WalkEvent event) {
+    events.add(event);
+    List<Entry> before = book();
+    String slug = model.job().map(job -> job.slug()).orElse("");
+    PlaceId place = model.held().place();
+    List<String> wrong = new ArrayList<>();
+    try {
+      apply(event);
+      List<Entry> after = book();
+      boolean same = model.job().map(job -> job.slug().equals(slug)).orElse(false);
+      if (same && after.size() > before.size()) {
+        List<Entry> more = after.subList(before.size(), after.size());
+        wrong.addAll(checks.check(before, more, place, steady));
+        wrong.addAll(moved(before, more));
+      }
+      if (same && after.size() < before.size()) {
+        wrong.add("the book lost entries: " + before.size() + " to " + after.size());
+      }
+      wrong.addAll(counts());
+      wrong.addAll(timers());
+      if (!event.kind().equals("pass") && events.size() % LOOKS_EVERY == 0) {
+        wrong.addAll(screens());
+      }
+    } catch (RuntimeException | AssertionError fault) {
+      wrong.add(fault + " at " + List.of(fault.getStackTrace()).stream().limit(12).toList());
+    }
+    return wrong.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Failure(routine.id(), wrong, List.copyOf(events)));
+  }
+
+  private void apply(WalkEvent event) {
+    switch (event.kind()) {
+      case "pass" -> {
+        Duration time = Duration.ofMillis(event.number());
+        now = now.plus(time);
+        steady = steady.plus(time);
+        take(new Message.Ticked(now, steady));
+      }
+      case "set" -> {
+        now = now.plusSeconds(event.number());
+        take(new Message.Ticked(now, steady));
+      }
+      case "key" ->
+          take(
+              new Message.KeyPressed(
+                  KeyNames.read(event.what()).orElseThrow(), Optional.of(steady)));
+      case "act" -> take(new Message.ActChosen(Act.withId(event.what()).orElseThrow()));
+      case "paste" -> take(new Message.Pasted(event.what()));
+      case "row" -> take(new Message.RowChosen((int) event.number()));
+      case "field" -> take(new Message.FieldChosen((int) event.number()));
+      case "size" -> {
+        String[] size = event.what().split("x");
+        take(new Message.Resized(Integer.parseInt(size[0]), Integer.parseInt(size[1])));
+      }
+      case "restart" -> restart();
+      default -> throw new IllegalArgumentException("no such event: " + event);
+    }
+    if (performer.left()) {
+      restart();
+    }
+  }
+
+  private void restart() {
+    performer.shut();
+    performer = performer();
+    checks.restarted(steady);
+    start();
+  }
+
+  private void take(Message message) {
+    model = performer.take(model, message);
+  }
+
+  /** What was just entered moved no piece that was not there. */
+  private List<String> moved(List<Entry> before, List<Entry> more) {
+    Map<String, List<String>> stages = stages();
+    int known = PieceLedger.of(before, stages).faults().size();
+    List<Entry> all = new ArrayList<>(before);
+    all.addAll(more);
+    boolean strikes = more.stream().anyMatch(entry -> entry.fact() instanceof Fact.Struck);
+    List<String> faults = PieceLedger.of(all, stages).faults();
+    return strikes || faults.size() <= known
+        ? List.of()
+        : List.of("moved more than there were: " + faults.get(faults.size() - 1));
+  }
+
+  private Map<String, List<String>> stages() {
+    return model
+        .job()
+        .flatMap(job -> Bencher.SHELF.routine(job.state().course().routine()))
+        .map(Routine::pieces)
+        .orElse(Map.of());
+  }
+
+  /**
+   * Every pile holds what the entries add up to, and no place says that nothing waits if it does.
+   */
+  private List<String> counts() {
+    if (model.job().isEmpty()) {
+      return List.of();
+    }
+    List<String> wrong = new ArrayList<>();
+    Map<String, List<String>> stages = stages();
+    PieceLedger ledger = PieceLedger.of(book(), stages);
+    stages.forEach(
+        (kind, order) -> {
+          Pile pile = model.job().get().state().piles().of(kind);
+          for (String stage : order) {
+            equal(wrong, kind + " " + stage, ledger.standing(kind, stage), standing(pile, stage));
+            equal(wrong, kind + " redo " + stage, ledger.redo(kind, stage), pile.redoAt(stage));
+          }
+          equal(wrong, kind + " scrapped", ledger.scrapped(kind), pile.scrapped());
+        });
+    if (ledger.waiting() > 0 && saysNothingWaits()) {
+      wrong.add("it says that nothing waits, and " + ledger.waiting() + " do");
+    }
+    return wrong;
+  }
+
+  private static int standing(Pile pile, String stage) {
+    return pile.standing().getOrDefault(stage, 0);
+  }
+
+  private boolean saysNothingWaits() {
+    return Pages.of(model).body().parts().stream()
+        .flatMap(RandomWalk::rows)
+        .anyMatch(row -> row.value().equals("nothing waits"));
+  }
+
+  private static Stream<Row> rows(Part part) {
+    if (part instanceof Rows rows) {
+      return rows.rows().stream();
+    }
+    return part instanceof Beside beside
+        ? Stream.concat(beside.first().stream(), beside.second().stream()).flatMap(RandomWalk::rows)
+        : Stream.empty();
+  }
+
+  private static void equal(List<String> wrong, String what, int expected, int found) {
+    if (expected != found) {
+      wrong.add(what + ": " + expected + " by the entries, " + found + " by the program");
+    }
+  }
+
+  /** The timers that run are those of the book, and none has more left than it was set to. */
+  private List<String> timers() {
+    if (model.job().isEmpty()) {
+      return List.of();
+    }
+    List<TimerRun> running = model.job().get().state().timers().running();
+    Set<EntryId> ids = running.stream().map(TimerRun::id).collect(Collectors.toSet());
+    List<String> wrong = new ArrayList<>();
+    if (!ids.equals(EntryChecks.running(book()))) {
+      wrong.add("timers run: " + ids + ", by the entries " + EntryChecks.running(book()));
+    }
+    for (TimerRun timer : running) {
+      if (timer.left(steady).toSeconds() > timer.seconds()) {
+        wrong.add("more left than was set: " + timer);
+      }
+    }
+    return wrong;
+  }
+
+  /** One of the four sizes after the other. */
+  private List<String> screens() {
+    List<String> wrong = new ArrayList<>();
+    String[] size = WalkChance.SIZES.get(looks++ % WalkChance.SIZES.size()).split("x");
+    ScreenChecks.check(model, Integer.parseInt(size[0]), Integer.parseInt(size[1]))
+        .ifPresent(wrong::add);
+    return wrong;
+  }
+}
