@@ -207,7 +207,7 @@ public final class Coach implements MessageCases<Turn> {
   }
 
   @Override
-  public Turn benchRead(Message.BenchRead message) {
+  public Turn othersRead(Message.OthersRead message) {
     return Turn.to(HotWorkGate.first(model.withBench(message.device(), message.books())));
   }
 

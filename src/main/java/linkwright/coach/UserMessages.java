@@ -83,7 +83,7 @@ final class UserMessages implements MessageCases<Boolean> {
   }
 
   @Override
-  public Boolean benchRead(Message.BenchRead message) {
+  public Boolean othersRead(Message.OthersRead message) {
     return false;
   }
 

@@ -95,10 +95,10 @@ final class Books {
   }
 
   /** What the other books give to the bench. */
-  Message.BenchRead bench(Handbook handbook) {
+  Message.OthersRead bench(Handbook handbook) {
     Optional<Path> written =
         open.filter(book -> book.whyReadOnly().isEmpty()).map(BookFile::path);
-    return new Message.BenchRead(device, bench.books(handbook, written));
+    return new Message.OthersRead(device, bench.books(handbook, written));
   }
 
   /**

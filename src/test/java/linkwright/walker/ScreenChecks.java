@@ -64,6 +64,7 @@ final class ScreenChecks {
         turned,
         page.turns(),
         page.nextWait(),
+        page.hotWork(),
         page.chain(),
         page.still(),
         page.told(),

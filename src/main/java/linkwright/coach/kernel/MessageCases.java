@@ -40,7 +40,7 @@ public interface MessageCases<R> {
   R notKept(Message.NotKept message);
 
   /** The other books of the bench. */
-  R benchRead(Message.BenchRead message);
+  R othersRead(Message.OthersRead message);
 
   /** Entries that are in another job's book. */
   R keptElsewhere(Message.KeptElsewhere message);
