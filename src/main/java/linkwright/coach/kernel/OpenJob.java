@@ -81,7 +81,8 @@ public record OpenJob(
         device,
         List.copyOf(all),
         next,
-        lookOnly,
+        // What was kept was written here: the other program has gone.
+        false,
         told,
         drafts,
         standing.after(state, next, handbook),
