@@ -3,7 +3,9 @@ package linkwright.cli;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import linkwright.books.BookChecks;
 import linkwright.cli.console.Choices;
@@ -12,6 +14,7 @@ import linkwright.files.Checking;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code linkwright check}: every problem of the files that Linkwright reads. */
@@ -20,7 +23,8 @@ import picocli.CommandLine.Parameters;
     mixinStandardHelpOptions = true,
     description =
         "Tells every problem of routines, cautions, reference data, link patterns, plan files,"
-            + " settings and job books, each with its place and what would be right.")
+            + " settings and job books, each with its place and what would be right.",
+    footer = {"", "Example: linkwright check my-plan.yaml", "         cat my-plan.yaml | linkwright check -"})
 final class CheckCommand implements Callable<Integer> {
   private final Root root;
 
@@ -31,15 +35,22 @@ final class CheckCommand implements Callable<Integer> {
           "Files or folders; without any, all that came with Linkwright and all of yours.")
   private List<String> paths = new ArrayList<>();
 
+  @Option(names = "--as", paramLabel = "FORM", description = OutForm.SAYS)
+  private String form = "text";
+
   CheckCommand(Root root) {
     this.root = root;
   }
 
   @Override
   public Integer call() {
+    Read<OutForm> as = OutForm.named(form);
+    if (as instanceof Read.Bad<OutForm> bad) {
+      return root.wrong(bad.sentence());
+    }
     List<Path> asked = new ArrayList<>();
     for (String typed : paths) {
-      Read<Path> path = Root.path(typed);
+      Read<Path> path = root.input(typed);
       if (path instanceof Read.Bad<Path> bad) {
         return root.wrong(bad.sentence());
       }
@@ -54,9 +65,27 @@ final class CheckCommand implements Callable<Integer> {
           .filter(problem -> !problems.contains(problem))
           .forEach(problems::add);
     }
-    root.here().out().sayAll(Located.all(problems));
-    root.here().out().say(count(problems.size()));
+    if (as.orThrow() == OutForm.TEXT) {
+      root.here().out().sayAll(Located.all(problems));
+      root.here().out().say(count(problems.size()));
+    } else {
+      root.here().out().print(as.orThrow().written("problems", rows(problems)));
+    }
     return problems.isEmpty() ? Exit.GOOD : Exit.PROBLEMS;
+  }
+
+  private static List<Map<String, Object>> rows(List<Problem> problems) {
+    List<Map<String, Object>> rows = new ArrayList<>();
+    for (Problem problem : problems) {
+      Map<String, Object> row = new LinkedHashMap<>();
+      row.put("file", problem.file());
+      row.put("line", problem.line());
+      row.put("column", problem.column());
+      row.put("wrong", problem.wrong());
+      row.put("right", problem.expected());
+      rows.add(row);
+    }
+    return rows;
   }
 
   private static String count(int problems) {

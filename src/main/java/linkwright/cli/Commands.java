@@ -25,6 +25,13 @@ public final class Commands {
     line.addSubcommand(new JobsCommand(root));
     line.addSubcommand(new MergeCommand(root));
     line.addSubcommand(new DoctorCommand(root));
+    line.addSubcommand(new NewPlanCommand(root));
+    line.addSubcommand(new NewPatternCommand(root));
+    ListCommand.all(root).forEach(each -> line.addSubcommand(each.name(), each));
+    line.addSubcommand(new ReferenceCommand(root));
+    line.addSubcommand(new CompletionCommand(root));
+    line.addSubcommand(new ManCommand(root));
+    line.addSubcommand(new CommandLine.HelpCommand());
     line.addSubcommand(
         "reckon", ReckonCommand.of(root::home, here.out()::print, here.err()::print));
     line.getSubcommands()

@@ -1,7 +1,10 @@
 package linkwright.cli;
 
 import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
@@ -10,18 +13,24 @@ import linkwright.coach.kernel.Settings;
 import linkwright.coach.kernel.TrayJob;
 import linkwright.coach.tray.ClosedWords;
 import linkwright.files.Library;
+import linkwright.quantity.Read;
 import linkwright.shell.Start;
 import linkwright.shell.TrayReading;
 import linkwright.standing.Handbook;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 
 /** {@code linkwright jobs}: the tray as text. */
 @Command(
     name = "jobs",
     mixinStandardHelpOptions = true,
-    description = "Lists the jobs at hand, where each stands and what waits.")
+    description = "Lists the jobs at hand, where each stands and what waits.",
+    footer = {"", "Example: linkwright jobs --as csv"})
 final class JobsCommand implements Callable<Integer> {
   private final Root root;
+
+  @Option(names = "--as", paramLabel = "FORM", description = OutForm.SAYS)
+  private String form = "text";
 
   JobsCommand(Root root) {
     this.root = root;
@@ -29,6 +38,10 @@ final class JobsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    Read<OutForm> as = OutForm.named(form);
+    if (as instanceof Read.Bad<OutForm> bad) {
+      return root.wrong(bad.sentence());
+    }
     Surroundings here = root.here();
     Library library = Library.load(root.home());
     here.err().sayAll(Located.all(library.problems()));
@@ -37,6 +50,17 @@ final class JobsCommand implements Callable<Integer> {
     List<TrayJob> tray = TrayReading.of(root.home(), handbook, here.clock().instant());
     List<String> problems = TrayReading.problems(root.home());
     here.err().sayAll(problems);
+    if (as.orThrow() == OutForm.TEXT) {
+      text(here, tray, problems, settings);
+    } else {
+      here.out().print(as.orThrow().written("jobs", rows(tray, settings)));
+    }
+    boolean unread = tray.stream().anyMatch(job -> job.stands().startsWith("cannot be read"));
+    return problems.isEmpty() && !unread ? Exit.GOOD : Exit.PROBLEMS;
+  }
+
+  private static void text(
+      Surroundings here, List<TrayJob> tray, List<String> problems, Settings settings) {
     if (tray.isEmpty() && problems.isEmpty()) {
       here.out().say("The tray is empty.");
     }
@@ -44,7 +68,19 @@ final class JobsCommand implements Callable<Integer> {
       here.out().say(job.slug() + ": " + job.name() + "; " + ClosedWords.stands(job, settings));
       job.waits().forEach(wait -> here.out().say("  waits: " + wait));
     }
-    boolean unread = tray.stream().anyMatch(job -> job.stands().startsWith("cannot be read"));
-    return problems.isEmpty() && !unread ? Exit.GOOD : Exit.PROBLEMS;
+  }
+
+  private static List<Map<String, Object>> rows(List<TrayJob> tray, Settings settings) {
+    List<Map<String, Object>> rows = new ArrayList<>();
+    for (TrayJob job : tray) {
+      Map<String, Object> row = new LinkedHashMap<>();
+      row.put("book", job.slug());
+      row.put("name", job.name());
+      row.put("stands", ClosedWords.stands(job, settings));
+      row.put("waits", String.join("; ", job.waits()));
+      row.put("closed", job.closed());
+      rows.add(row);
+    }
+    return rows;
   }
 }

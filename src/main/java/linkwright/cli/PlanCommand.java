@@ -5,7 +5,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -48,17 +47,18 @@ import picocli.CommandLine.Parameters;
     description = {
       "Works a plan file out: counts, lengths, wire, weight, how to cut.",
       "The name of a job in place of a file: its plan, counted anew as the job stands now."
-    })
+    },
+    footer = {"", "Example: linkwright plan my-plan.yaml --as json"})
 final class PlanCommand implements Callable<Integer> {
   private final Root root;
 
-  @Parameters(paramLabel = "FILE", description = "A plan file, or the name of a job's book.")
+  @Parameters(paramLabel = "FILE", description = "A plan file, - for standard input, or the name of a job's book.")
   private String file = "";
 
   @Option(
       names = "--as",
       paramLabel = "FORM",
-      description = "text (for reading) or yaml (for scripts); text.")
+      description = OutForm.SAYS)
   private String form = "text";
 
   @Option(
@@ -84,12 +84,12 @@ final class PlanCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    String as = form.toLowerCase(Locale.ROOT);
-    if (!as.equals("text") && !as.equals("yaml")) {
-      return root.wrong("\"" + form + "\" is no form of a plan: write --as text or --as yaml.");
+    Read<OutForm> as = OutForm.named(form);
+    if (as instanceof Read.Bad<OutForm> bad) {
+      return root.wrong(bad.sentence());
     }
-    Read<Path> path = Root.path(file).flatMap(this::readable);
-    return path.problem().map(root::wrong).orElseGet(() -> plan(path.orThrow(), as));
+    Read<Path> path = root.input(file).flatMap(this::readable);
+    return path.problem().map(root::wrong).orElseGet(() -> plan(path.orThrow(), as.orThrow()));
   }
 
   /** A plan file where there is one of that name, else the job's book. */
@@ -111,7 +111,7 @@ final class PlanCommand implements Callable<Integer> {
       Standing standing,
       Handbook handbook) {}
 
-  private int plan(Path path, String as) {
+  private int plan(Path path, OutForm as) {
     Surroundings here = root.here();
     Choices choices = Choices.load(root.home());
     Library library = Library.load(root.home());
@@ -150,10 +150,10 @@ final class PlanCommand implements Callable<Integer> {
     if (!variants.isEmpty()) {
       return compare(planned.get(), choices);
     }
-    if (as.equals("yaml")) {
+    if (as != OutForm.TEXT) {
       List<ChainChoice> nearest =
           ChainChoices.of(planned.get().wish(), planned.get().state(), planned.get().handbook());
-      here.out().print(YamlOut.of(PlanYaml.of(standing, nearest, library.reference())));
+      here.out().print(as.written(PlanYaml.of(standing, nearest, library.reference())));
     } else {
       here.out()
           .sayAll(

@@ -4,18 +4,22 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import linkwright.coach.form.AskMeasure;
 import linkwright.files.Home;
 import linkwright.reckon.Ask;
 import linkwright.reckon.Reckoner;
 import linkwright.reckon.Sum;
-import picocli.CommandLine;
+import linkwright.text.Text;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine;
 
 /** {@code linkwright reckon SUM …}: each sum of the reckoner as a command of its own. */
 public final class ReckonCommand {
   /** The option that says how the result is written. */
   static final String AS = "--as";
+
+  private static final int SYNOPSIS = 70;
 
   private ReckonCommand() {}
 
@@ -50,7 +54,10 @@ public final class ReckonCommand {
     CommandSpec spec = CommandSpec.wrapWithoutInspection(run);
     self[0] = spec;
     spec.name(sum.id()).mixinStandardHelpOptions(true);
-    spec.usageMessage().description(escaped(sum.says()));
+    spec.usageMessage()
+        .description(escaped(sum.says()))
+        .customSynopsis(synopsis(sum))
+        .footer("", "Example: " + escaped(example(sum)));
     for (Ask ask : sum.asks()) {
       spec.addOption(option(ask));
     }
@@ -58,9 +65,32 @@ public final class ReckonCommand {
         OptionSpec.builder(AS)
             .type(String.class)
             .paramLabel("FORM")
-            .description("text (for reading) or yaml (for scripts); text")
+            .description(OutForm.SAYS)
             .build());
     return new CommandLine(spec);
+  }
+
+  /** What is needed stands bare, what is not in brackets. */
+  private static String[] synopsis(Sum sum) {
+    StringBuilder line = new StringBuilder("linkwright reckon " + sum.id());
+    for (Ask ask : sum.asks()) {
+      String option = "--" + ask.key() + "=" + label(ask);
+      line.append(' ').append(ask.needed() ? option : "[" + option + "]");
+    }
+    line.append(" [").append(AS).append("=FORM]");
+    return Text.wrap(line.toString(), SYNOPSIS).toArray(String[]::new);
+  }
+
+  /** The sum with what is needed, in the words of its own hints. */
+  private static String example(Sum sum) {
+    StringBuilder line = new StringBuilder("linkwright reckon " + sum.id());
+    for (Ask ask : sum.asks()) {
+      if (ask.needed()) {
+        String first = ask.hint().replaceAll("( or |;|,(?= )).*", "");
+        line.append(" --").append(ask.key()).append(" \"").append(first).append('"');
+      }
+    }
+    return line.toString();
   }
 
   private static OptionSpec option(Ask ask) {
@@ -95,7 +125,16 @@ public final class ReckonCommand {
       case FILE -> "FILE";
       case WORDS -> String.join("|", ask.fixed());
       case MANY -> "NAME=SIZE";
-      case FREE -> "AMOUNT";
+      case FREE ->
+          switch (AskMeasure.of(ask)) {
+            case LENGTH -> "LENGTH";
+            case WIRE -> "WIRE";
+            case MASS -> "MASS";
+            case SHARE -> "SHARE";
+            case NUMBER -> "NUMBER";
+            case TIME -> "TIME";
+            case WORDS -> "TEXT";
+          };
       case SWITCH -> "";
     };
   }

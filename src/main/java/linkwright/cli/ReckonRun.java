@@ -17,6 +17,7 @@ import linkwright.files.UserSettings;
 import linkwright.fit.Tried;
 import linkwright.link.Pattern;
 import linkwright.quantity.Problem;
+import linkwright.quantity.Read;
 import linkwright.reckon.Ask;
 import linkwright.reckon.Given;
 import linkwright.reckon.Reckoner;
@@ -51,8 +52,9 @@ final class ReckonRun {
   private int run(Home home) {
     sum.asks().forEach(ask -> typed.put(ask.key(), text(ask)));
     String form = value(ReckonCommand.AS).map(Object::toString).orElse("text");
-    if (!List.of("text", "yaml").contains(form)) {
-      err.accept("“" + form + "” is no form of a result: write --as text or --as yaml.");
+    Read<OutForm> as = OutForm.named(form);
+    if (as instanceof Read.Bad<OutForm> bad) {
+      err.accept(bad.sentence());
       return WrongUse.EXIT;
     }
     Library library = Library.load(home);
@@ -71,8 +73,8 @@ final class ReckonRun {
       reckoning.problems().forEach((key, wrong) -> sentences.add(located(key, wrong)));
       return told(reckoning.missing().isEmpty() ? 1 : WrongUse.EXIT);
     }
-    if (form.equals("yaml")) {
-      out.accept(YamlOut.of(reckoning.values()).stripTrailing());
+    if (as.orThrow() != OutForm.TEXT) {
+      out.accept(as.orThrow().written(reckoning.values()).stripTrailing());
     } else {
       reckoning.lines().forEach(out);
     }

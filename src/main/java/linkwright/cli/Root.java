@@ -2,13 +2,16 @@ package linkwright.cli;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
 import linkwright.files.Home;
@@ -28,7 +31,7 @@ import picocli.CommandLine.ScopeType;
     footer = {
       "",
       "Exit codes: 0 good, 1 problems found, 2 wrong use.",
-      "linkwright COMMAND --help tells of one command."
+      "linkwright help COMMAND tells what a command does and how it is written."
     })
 final class Root implements Callable<Integer> {
   /** Tells the version, which the build writes into a file beside this class. */
@@ -118,6 +121,23 @@ final class Root implements Callable<Integer> {
       return Read.good(Path.of(typed));
     } catch (InvalidPathException notAName) {
       return Read.bad("\"" + typed + "\" cannot be the name of a file.");
+    }
+  }
+
+  /** The path that a user typed; a hyphen is what comes on standard input, kept in a file. */
+  Read<Path> input(String typed) {
+    if (!typed.equals("-")) {
+      return path(typed);
+    }
+    try {
+      Path folder = Files.createTempDirectory("linkwright");
+      Path file = folder.resolve("standard-input.yaml");
+      file.toFile().deleteOnExit();
+      folder.toFile().deleteOnExit();
+      Files.writeString(file, here.in().lines().collect(Collectors.joining("\n", "", "\n")));
+      return Read.good(file);
+    } catch (IOException | UncheckedIOException refused) {
+      return Read.bad("Standard input could not be read: " + refused.getMessage() + ".");
     }
   }
 

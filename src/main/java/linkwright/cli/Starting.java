@@ -114,7 +114,7 @@ public final class Starting {
         options.window(),
         theme.flatMap(Starting::look),
         options.fontSize().orElse(choices.user().fontSize()),
-        true);
+        choices.user().mouse());
   }
 
   private static Optional<Look> look(String theme) {

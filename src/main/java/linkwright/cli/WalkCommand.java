@@ -18,7 +18,12 @@ import picocli.CommandLine.Parameters;
     name = "walk",
     mixinStandardHelpOptions = true,
     description = "Opens a job; with --plain line by line, for screen readers and scripts.",
-    footer = {"", "Within it, help tells what you can type."})
+    footer = {
+      "",
+      "Within it, help tells what you can type.",
+      "Example: linkwright walk \"Window chain\"",
+      "         linkwright walk --new \"Anna's bracelet\" --plan my-plan.yaml"
+    })
 final class WalkCommand implements Callable<Integer> {
   private final Root root;
 
@@ -68,8 +73,14 @@ final class WalkCommand implements Callable<Integer> {
       root.here().err().sayAll(Located.all(found.problems()));
       return Exit.PROBLEMS;
     }
+    Choices choices = Choices.load(home);
+    boolean screen = !plain && root.here().environment().terminal();
+    if (screen && found.begun().isPresent()) {
+      return Walk.begun(root.here(), home, choices, library, found.begun().get())
+          .map(slug -> root.start(false, Optional.of(slug)))
+          .orElse(Exit.PROBLEMS);
+    }
     if (plain || name.isPresent()) {
-      Choices choices = Choices.load(home);
       root.here().err().sayAll(Located.all(choices.problems()));
       root.here().err().sayAll(Located.all(library.problems()));
       return Walk.run(root.here(), home, choices, library, found);

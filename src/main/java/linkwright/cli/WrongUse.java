@@ -44,7 +44,7 @@ final class WrongUse {
           : "The option " + name(first) + " needs a value behind it.";
     }
     if (!command.getSubcommands().isEmpty()) {
-      return "What shall “" + name + "” do? Write one of: " + words(command) + ".";
+      return "Write a command behind “" + name + "”, one of: " + words(command) + ".";
     }
     return wrong.getMessage();
   }
@@ -66,9 +66,9 @@ final class WrongUse {
     if (!command.getSubcommands().isEmpty()) {
       return "“"
           + word
-          + "” is nothing that “"
+          + "” is no command of “"
           + name
-          + "” can do."
+          + "”."
           + hint(Nearest.of(word, List.copyOf(command.getSubcommands().keySet())), words(command));
     }
     return "“"

@@ -107,7 +107,8 @@ public final class YamlOut {
     return value instanceof Optional<?> some && some.isPresent() ? plain(some.get()) : value;
   }
 
-  private static String number(double value) {
+  /** A number in plain decimal notation. */
+  static String number(double value) {
     if (Double.isNaN(value) || Double.isInfinite(value)) {
       throw new IllegalArgumentException("value must be a finite number, not " + value);
     }

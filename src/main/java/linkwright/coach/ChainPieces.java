@@ -28,12 +28,15 @@ final class ChainPieces {
     for (int i = links.stages().size() - 1; i >= 0; i--) {
       String stage = links.stages().get(i);
       int here = links.standing().getOrDefault(stage, 0);
-      if (i + 1 < links.stages().size()) {
-        here += links.redoAt(links.stages().get(i + 1));
-      }
       int drawn = Math.min(room, here);
       portions.add(new Pieces.Portion(stage, drawn, i + 1, false));
       room -= drawn;
+      int redo = i + 1 < links.stages().size() ? links.redoAt(links.stages().get(i + 1)) : 0;
+      int again = Math.min(room, redo);
+      if (again > 0) {
+        portions.add(new Pieces.Portion(stage, again, i + 1, true));
+        room -= again;
+      }
     }
     portions.add(new Pieces.Portion("to cut", room, 0, false));
     return portions;

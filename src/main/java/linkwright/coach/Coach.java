@@ -117,9 +117,11 @@ public final class Coach implements MessageCases<Turn> {
         .form()
         .map(
             form ->
-                message.field() >= form.fields().size() && form.at() == message.field()
-                    ? place.confirmed(model.quiet(), form)
-                    : place.edited(model.quiet(), form.withAt(message.field()), false))
+                message.field() == form.foldLine()
+                    ? place.edited(model.quiet(), form.unfold(), false)
+                    : message.field() == form.fields().size() && form.at() == message.field()
+                        ? place.confirmed(model.quiet(), form.completed())
+                        : place.edited(model.quiet(), form.withAt(message.field()), false))
         .orElseGet(() -> Turn.to(model));
   }
 
@@ -244,6 +246,13 @@ public final class Coach implements MessageCases<Turn> {
   }
 
   @Override
+  public Turn settingsKept(Message.SettingsKept message) {
+    Model next = model.with(message.settings());
+    return Turn.to(
+        message.trouble().map(next::trouble).orElseGet(() -> next.told("The settings are kept.")));
+  }
+
+  @Override
   public Turn ended(Message.Ended message) {
     return Turn.with(model, new Effect.ShutBook(), HotWorkGate.leave(model));
   }
@@ -284,8 +293,17 @@ public final class Coach implements MessageCases<Turn> {
         .settings()
         .keys()
         .find(key, EverywhereActs.ALL)
-        .map(common -> EverywhereActs.act(model, common))
-        .orElseGet(() -> place.typed(model, key));
+        .map(common -> HotWorkGate.act(model, place, common))
+        .orElseGet(() -> typed(model, place, key));
+  }
+
+  /** What a key does that no act has; one that does nothing is told why. */
+  private static Turn typed(Model model, Place place, Key key) {
+    Turn turn = place.typed(model, key);
+    boolean nothing = turn.effects().isEmpty() && turn.next().isEmpty();
+    return nothing && turn.model().equals(model)
+        ? NotNow.sentence(model, key).map(model::told).map(Turn::to).orElse(turn)
+        : turn;
   }
 
   private static Turn inForm(Model model, Place place, Form form, Key key) {
@@ -304,7 +322,7 @@ public final class Coach implements MessageCases<Turn> {
     Place place = Places.of(model);
     if (model.held().form().isPresent()) {
       return switch (act) {
-        case KEEP -> place.confirmed(model, model.held().form().get());
+        case KEEP -> place.confirmed(model, model.held().form().get().completed());
         case ROUND -> place.formLeft(model);
         default -> Turn.to(model.told("First keep or leave what is being typed."));
       };
@@ -316,7 +334,7 @@ public final class Coach implements MessageCases<Turn> {
       return HotWorkGate.act(model, place, act);
     }
     return EverywhereActs.ALL.contains(act)
-        ? EverywhereActs.act(model, act)
-        : Turn.to(model.told(act.words() + " is not for now."));
+        ? HotWorkGate.act(model, place, act)
+        : Turn.to(model.told(NotNow.sentence(model, act)));
   }
 }

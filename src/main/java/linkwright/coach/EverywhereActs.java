@@ -1,6 +1,7 @@
 package linkwright.coach;
 
 import java.util.List;
+import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.PlaceId;
@@ -15,12 +16,16 @@ final class EverywhereActs {
       List.of(
           Act.ROUND,
           Act.HELP,
+          Act.FIND,
           Act.TO_HANDBOOK,
           Act.UNDO,
           Act.BRING_BACK,
           Act.ANSWER,
           Act.TO_HOT_WORK,
-          Act.TO_PERSONS);
+          Act.TO_PERSONS,
+          Act.ACROSS,
+          Act.TO_SETTINGS,
+          Act.LEAVE);
 
   private EverywhereActs() {}
 
@@ -31,6 +36,13 @@ final class EverywhereActs {
     return switch (act) {
       case ROUND -> Turn.goTo(model, model.job().isPresent() ? PlaceId.ROUND : PlaceId.TRAY);
       case HELP -> Turn.goTo(model, PlaceId.HELP);
+      case FIND -> Turn.goTo(model, PlaceId.FIND);
+      case TO_SETTINGS -> Turn.goTo(model, PlaceId.SETTINGS);
+      case ACROSS -> across(model);
+      case LEAVE ->
+          model.job().isPresent()
+              ? Turn.with(model, new Effect.ShutBook(), new Effect.Leave())
+              : Turn.with(model, new Effect.Leave());
       case TO_HANDBOOK -> Turn.goTo(model, PlaceId.HANDBOOK);
       case UNDO -> reaches(model) ? Undo.last(model) : asked(model);
       case BRING_BACK -> reaches(model) ? Undo.bringBack(model) : asked(model);
@@ -39,6 +51,13 @@ final class EverywhereActs {
       case ANSWER -> Ringing.answer(model);
       default -> Turn.to(model);
     };
+  }
+
+  /** One number on all of the screen, or everything again. */
+  private static Turn across(Model model) {
+    boolean wanted = !model.settings().across();
+    Model next = model.with(model.settings().across(wanted));
+    return Turn.to(wanted ? next : next.told("Everything is shown again."));
   }
 
   private static boolean reaches(Model model) {

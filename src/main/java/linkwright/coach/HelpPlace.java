@@ -2,16 +2,26 @@ package linkwright.coach;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import linkwright.coach.content.Content;
+import linkwright.coach.content.Prose;
 import linkwright.coach.content.Table;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.Turning;
 import linkwright.coach.keys.Act;
+import linkwright.coach.keys.ActHelp;
 import linkwright.coach.keys.Key;
+import linkwright.coach.keys.KeyMap;
 
 /** All keys of the place they were asked for at; it stands above the places, and so knows them. */
 final class HelpPlace implements Place {
+  private static final String CHAIN =
+      "The chain across the top: a dot is a link not cut yet; the fuller its sign, or the higher its"
+          + " number, the further it has come; a full sign is finished; a diamond or r is to be done"
+          + " again.";
+
   @Override
   public Turn enter(Model model) {
     return Turn.to(model.with(new HelpHeld(model.held(), 0)));
@@ -19,18 +29,23 @@ final class HelpPlace implements Place {
 
   @Override
   public List<Act> acts(Model model) {
-    return List.of(Act.MORE);
+    return List.of(Act.MORE, Act.LESS);
   }
 
   @Override
   public Turn act(Model model, Act act) {
     HelpHeld held = (HelpHeld) model.held();
-    return Turn.to(model.with(new HelpHeld(held.from(), held.turned() + 1)));
+    return Turn.to(model.with(new HelpHeld(held.from(), Turning.to(held.turned(), act))));
   }
 
   @Override
   public boolean takesEveryKey() {
     return true;
+  }
+
+  @Override
+  public List<String> keyWords() {
+    return List.of("v the next page", "any other key goes back");
   }
 
   /** Any key that does not turn on goes back. */
@@ -46,18 +61,40 @@ final class HelpPlace implements Place {
     EverywhereActs.ALL.stream().filter(act -> !acts.contains(act)).forEach(acts::add);
     List<Table.Line> lines = new ArrayList<>();
     for (Act act : acts) {
-      lines.add(Table.Line.of(keys(model, act), Places.of(there).says(there, act)));
+      lines.add(Table.Line.of(keys(model, act, acts), explained(there, act)));
     }
     boolean counts =
         acts.contains(Act.THROUGH) || acts.contains(Act.CUT_ONE) || acts.contains(Act.BEGIN_ONE);
     if (counts) {
       lines.add(1, Table.Line.of("digits", "how many, then its key"));
     }
+    List<Act> others =
+        ActTable.of(there.held().place()).stream().filter(act -> !acts.contains(act)).toList();
+    Prose chain = Prose.aside(model.job().isPresent() ? CHAIN : "");
     List<Table.Column> columns = List.of(Table.Column.words(""), Table.Column.words(""));
-    return Content.of("all keys", new Table(columns, lines, -1));
+    Table open = new Table(columns, lines, -1);
+    if (others.isEmpty()) {
+      return Content.of("all keys", open, chain);
+    }
+    List<Table.Line> later = new ArrayList<>();
+    for (Act act : others) {
+      later.add(Table.Line.of(keys(model, act, others), explained(there, act)));
+    }
+    Prose head = new Prose(Prose.Kind.MAIN, "Not for now, but at this place:");
+    return Content.of("all keys", open, head, new Table(columns, later, -1), chain);
   }
 
-  private static String keys(Model model, Act act) {
-    return String.join(" or ", model.settings().keys().keysOf(act));
+  private static String explained(Model there, Act act) {
+    return Places.of(there).says(there, act) + ": " + ActHelp.of(act);
+  }
+
+  /** The keys that lead to this act and to no other that comes before it. */
+  private static String keys(Model model, Act act, List<Act> acts) {
+    KeyMap keys = model.settings().keys();
+    String real =
+        keys.keysOf(act).stream()
+            .filter(name -> keys.first(name, acts).filter(act::equals).isPresent())
+            .collect(Collectors.joining(" or "));
+    return real.isEmpty() ? "(no key)" : real;
   }
 }

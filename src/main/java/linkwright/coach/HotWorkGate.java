@@ -28,8 +28,8 @@ final class HotWorkGate {
 
   /** What an act of a place does; one that leaves is asked about first while hot work is open. */
   static Turn act(Model model, Place place, Act act) {
-    if (!LEAVING.contains(act)) {
-      return place.act(model, act);
+    if (!LEAVING.contains(act) || model.held() instanceof HotWorkHeld) {
+      return done(model, place, act);
     }
     return model.hotWork().open()
         ? Turn.to(model.with(new HotWorkHeld(model.held(), Optional.of(act), false)))
@@ -46,10 +46,16 @@ final class HotWorkGate {
 
   /** Leaving tells the minutes left of a fire watch, and leaves. */
   private static Turn leave(Model model, Place place, Act act) {
-    Turn turn = place.act(told(model), act);
+    Turn turn = done(told(model), place, act);
     List<Effect> effects = new ArrayList<>();
     turn.effects().forEach(effect -> effects.add(said(effect, model)));
     return new Turn(turn.model(), effects, turn.next());
+  }
+
+  private static Turn done(Model model, Place place, Act act) {
+    return place.acts(model).contains(act)
+        ? place.act(model, act)
+        : EverywhereActs.act(model, act);
   }
 
   private static Model told(Model model) {

@@ -33,14 +33,15 @@ public final class Pages {
         model.job().map(open -> open.state().course().name()).orElse("Linkwright"),
         body,
         failed.isPresent() ? 0 : model.held().turned(),
-        model.held().form().isPresent() ? Act.PAGE_DOWN : Act.MORE,
+        model.held().form().isPresent() ? Act.TURN : Act.MORE,
         wait(model),
         HotWorkWords.head(model),
         model.job().flatMap(Pages::chain),
         model.job().map(job -> StillToDoWords.line(model, job)).orElse(""),
         model.notice().text(),
         model.notice().trouble(),
-        failed.isPresent() ? open(Failing.ACTS) : open(model, place, inBody(body)));
+        failed.isPresent() ? open(Failing.ACTS) : open(model, place, inBody(body)),
+        failed.isPresent() ? Optional.empty() : AcrossRoom.of(model, place, body));
   }
 
   private static Optional<Wait> wait(Model model) {
@@ -83,36 +84,54 @@ public final class Pages {
       return ofForm(model.held().form().get());
     }
     if (place.takesEveryKey()) {
-      return List.of(new Page.Open(Optional.empty(), "any other key goes back"));
+      return place.keyWords().stream()
+          .map(words -> Page.Open.always(Optional.empty(), words))
+          .toList();
     }
     List<Page.Open> open = new ArrayList<>();
     if (DueWaits.next(model).isPresent()) {
       open.add(new Page.Open(Optional.of(Act.TO_DUE), Act.TO_DUE.words()));
     }
     for (Act act : place.acts(model)) {
-      if (shown.contains(act)) {
+      if (shown.contains(act) || act == Act.UNDO || act == Act.LESS || act == Act.LEAVE) {
         continue;
       }
       if (act == Act.UP) {
-        open.add(new Page.Open(Optional.empty(), "up down other row"));
+        open.add(new Page.Open(Optional.empty(), "up down another"));
       } else if (act != Act.DOWN) {
         open.add(new Page.Open(Optional.of(act), place.says(model, act)));
       }
     }
-    open.add(new Page.Open(Optional.of(Act.HELP), Act.HELP.words()));
+    open.add(new Page.Open(Optional.of(Act.FIND), Act.FIND.words()));
+    back(model).ifPresent(open::add);
+    if (model.job().filter(job -> !job.lookOnly()).isPresent()) {
+      open.add(Page.Open.always(Optional.of(Act.UNDO), Act.UNDO.words()));
+    }
+    open.add(Page.Open.always(Optional.of(Act.HELP), Act.HELP.words()));
     return open;
+  }
+
+  /** Where one comes to by going back: from a place to the job, from the job to the tray. */
+  private static Optional<Page.Open> back(Model model) {
+    return switch (model.held().place()) {
+      case TRAY -> Optional.of(Page.Open.always(Optional.of(Act.LEAVE), Act.LEAVE.words()));
+      case ROUND -> Optional.of(Page.Open.always(Optional.of(Act.TO_TRAY), Act.TO_TRAY.words()));
+      default -> Optional.of(Page.Open.always(Optional.of(Act.ROUND), "back"));
+    };
   }
 
   private static List<Page.Open> ofForm(Form form) {
     List<Page.Open> open = new ArrayList<>();
-    open.add(new Page.Open(Optional.empty(), "enter next field"));
     open.add(new Page.Open(Optional.of(Act.KEEP), form.keepWords()));
+    open.add(new Page.Open(Optional.empty(), "enter next field"));
     boolean choices =
         form.at() < form.fields().size() && !form.fields().get(form.at()).choices().isEmpty();
     if (choices) {
       open.add(new Page.Open(Optional.empty(), "left right choose"));
     }
-    open.add(new Page.Open(Optional.of(Act.ROUND), "leave, what is typed stays"));
+    open.add(new Page.Open(Optional.empty(), "ctrl-u empty it"));
+    open.add(Page.Open.always(Optional.of(Act.ROUND), "back, kept typed"));
+    open.add(Page.Open.always(Optional.of(Act.HELP), "what is it"));
     return open;
   }
 }

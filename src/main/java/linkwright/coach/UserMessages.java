@@ -103,6 +103,11 @@ final class UserMessages implements MessageCases<Boolean> {
   }
 
   @Override
+  public Boolean settingsKept(Message.SettingsKept message) {
+    return false;
+  }
+
+  @Override
   public Boolean ended(Message.Ended message) {
     return false;
   }

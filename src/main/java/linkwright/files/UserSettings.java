@@ -5,8 +5,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import linkwright.quantity.Problem;
@@ -23,6 +25,9 @@ import linkwright.routine.TradeWords;
  * @param device this machine's name in the books; empty where she gave none
  * @param fontSize the window's letters, points
  * @param flash whether a ringing timer may flash
+ * @param mouse whether clicks are taken
+ * @param say the command that says sentences aloud; empty for silence
+ * @param sayKinds what is said: cautions, waits, counts, steps; empty for all
  */
 public record UserSettings(
     UnitStyle units,
@@ -30,16 +35,31 @@ public record UserSettings(
     Optional<String> theme,
     Optional<String> device,
     int fontSize,
-    boolean flash) {
+    boolean flash,
+    boolean mouse,
+    Optional<String> say,
+    Optional<String> sayKinds) {
   /** The themes there are, the usual one first. */
   public static final List<String> THEMES = List.of("dark", "light", "high-contrast", "plain");
 
   /** The choices of someone who made none. */
   public static final UserSettings USUAL =
       new UserSettings(
-          UnitStyle.METRIC, TradeWords.BRITISH, Optional.empty(), Optional.empty(), 18, true);
+          UnitStyle.METRIC,
+          TradeWords.BRITISH,
+          Optional.empty(),
+          Optional.empty(),
+          18,
+          true,
+          true,
+          Optional.empty(),
+          Optional.empty());
 
   private static final String NAME = "settings.yaml";
+
+  /** What may be any words, and so stands in quotes. */
+  private static final List<String> FREE = List.of("device", "say", "say-kinds");
+
   private static final int SMALLEST_FONT = 8;
   private static final int LARGEST_FONT = 72;
 
@@ -80,7 +100,10 @@ public record UserSettings(
                 Values.word(word -> THEMES.stream().filter(word::equals).findFirst(), THEMES)),
             from.optional("device", Read::good),
             from.optional("font-size", UserSettings::fontSize).orElse(USUAL.fontSize),
-            from.optional("flash", Values::flag).orElse(USUAL.flash));
+            from.optional("flash", Values::flag).orElse(USUAL.flash),
+            from.optional("mouse", Values::flag).orElse(USUAL.mouse),
+            from.optional("say", Read::good),
+            from.optional("say-kinds", Read::good));
     from.sound();
     return settings;
   }
@@ -89,17 +112,17 @@ public record UserSettings(
   public Optional<String> save(Home home) {
     Path path = home.folder().resolve(NAME);
     StringBuilder text = new StringBuilder("format: 1\n");
-    text.append("units: ").append(word(units)).append('\n');
-    text.append("words: ").append(word(words)).append('\n');
-    theme.ifPresent(name -> text.append("theme: ").append(name).append('\n'));
-    device.ifPresent(
-        name -> {
-          text.append("device: ");
-          YamlScalar.quoted(text, name);
-          text.append('\n');
-        });
-    text.append("font-size: ").append(fontSize).append('\n');
-    text.append("flash: ").append(flash).append('\n');
+    texts()
+        .forEach(
+            (key, value) -> {
+              text.append(key).append(": ");
+              if (FREE.contains(key)) {
+                YamlScalar.quoted(text, value);
+              } else {
+                text.append(value);
+              }
+              text.append('\n');
+            });
     try {
       Disk.folders(home.folder());
       Disk.replace(path, text.toString().getBytes(StandardCharsets.UTF_8));
@@ -107,6 +130,37 @@ public record UserSettings(
     } catch (IOException trouble) {
       return Optional.of(DiskTrouble.writing(path, trouble));
     }
+  }
+
+  /** The choices as they stand in the file, by their keys; what is left open is left out. */
+  public Map<String, String> texts() {
+    Map<String, String> texts = new LinkedHashMap<>();
+    texts.put("units", word(units));
+    texts.put("words", word(words));
+    theme.ifPresent(name -> texts.put("theme", name));
+    device.ifPresent(name -> texts.put("device", name));
+    texts.put("font-size", Integer.toString(fontSize));
+    texts.put("flash", Boolean.toString(flash));
+    texts.put("mouse", Boolean.toString(mouse));
+    say.ifPresent(command -> texts.put("say", command));
+    sayKinds.ifPresent(kinds -> texts.put("say-kinds", kinds));
+    return texts;
+  }
+
+  /** Reads choices that were typed one by one; a sentence if one of them is none. */
+  public static Read<UserSettings> ofTexts(Map<String, String> texts) {
+    StringBuilder file = new StringBuilder("format: 1\n");
+    texts.forEach(
+        (key, value) -> {
+          file.append(key).append(": ");
+          YamlScalar.quoted(file, value);
+          file.append('\n');
+        });
+    Loaded loaded =
+        of(new DataFile(NAME, file.toString().getBytes(StandardCharsets.UTF_8)));
+    return loaded.problems().isEmpty()
+        ? Read.good(loaded.settings())
+        : Read.bad(loaded.problems().get(0).sentence());
   }
 
   private static Read<Integer> fontSize(String text) {

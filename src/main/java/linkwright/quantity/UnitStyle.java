@@ -52,7 +52,51 @@ public enum UnitStyle {
       return Decimals.upTo(pennyweights, Math.abs(pennyweights) < 1 ? 3 : small(pennyweights, 100))
           + " dwt";
     }
+
+    @Override
+    public String lengthUnit() {
+      return "in";
+    }
+
+    @Override
+    public String gaugeOrLengthUnit() {
+      return "AWG";
+    }
+
+    @Override
+    public String massUnit() {
+      return "dwt";
+    }
   };
+
+  /** A temperature, whole degrees: Celsius, or Fahrenheit for those who work in inches. */
+  public String temperature(double celsius) {
+    return this == INCH
+        ? Math.round(celsius * 9 / 5 + 32) + " °F"
+        : Math.round(celsius) + " °C";
+  }
+
+  /** A pull: newtons, or pounds of force (NIST Handbook 44, Appendix C: 4.448222 N). */
+  public String pull(double newtons) {
+    return this == INCH
+        ? Decimals.upTo(newtons / 4.4482216, newtons < 45 ? 1 : 0) + " lbf"
+        : Math.round(newtons) + " N";
+  }
+
+  /** The unit of a length that was typed without one. */
+  public String lengthUnit() {
+    return "mm";
+  }
+
+  /** The unit of a wire's thickness that was typed as a whole number. */
+  public String gaugeOrLengthUnit() {
+    return lengthUnit();
+  }
+
+  /** The unit of a mass that was typed without one. */
+  public String massUnit() {
+    return "g";
+  }
 
   /**
    * A length that is forecast, rounded by its doubt: {@code 457 ± 17 mm}. A setting is never

@@ -8,7 +8,7 @@ import java.util.Set;
 /** What a routine says besides its stages holds together. */
 final class DetailChecks {
   /** Grades of solder, the hottest first. */
-  private static final List<String> GRADES = List.of("hard", "medium", "easy", "extra easy");
+  static final List<String> GRADES = List.of("hard", "medium", "easy", "extra easy");
 
   private static final int FEWEST_ANSWERS = 2;
 

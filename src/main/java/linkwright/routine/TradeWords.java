@@ -76,6 +76,15 @@ public enum TradeWords {
     pairs.put("ct", "k");
     pairs.put("carat", "karat");
     pairs.put("grey", "gray");
+    pairs.put("smoulder", "smolder");
+    pairs.put("smoulders", "smolders");
+    pairs.put("smouldering", "smoldering");
+    pairs.put("residual-current switch", "ground-fault interrupter");
+    pairs.put("council", "city");
+    pairs.put("petrol", "gasoline");
+    pairs.put("tap", "faucet");
+    pairs.put("metre", "meter");
+    pairs.put("litre", "liter");
     pairs.put("neutralise", "neutralize");
     pairs.put("methylated spirit", "denatured alcohol");
     return pairs;

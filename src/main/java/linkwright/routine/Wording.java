@@ -36,7 +36,7 @@ public final class Wording {
       from = braces.end();
     }
     filled.append(words.show(text.substring(from)));
-    return filled.toString().replace("{", "").replace("}", "");
+    return Degrees.inUnits(filled.toString().replace("{", "").replace("}", ""), units);
   }
 
   private static String one(

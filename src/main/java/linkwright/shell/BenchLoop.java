@@ -2,8 +2,10 @@ package linkwright.shell;
 
 import java.time.Instant;
 import java.time.InstantSource;
+import java.util.Map;
 import java.util.Optional;
 import linkwright.coach.Pages;
+import linkwright.coach.content.Page;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Spot;
@@ -29,9 +31,24 @@ public final class BenchLoop {
 
   /** Runs until the user leaves or the display ends. The caller closes the display. */
   public static void run(Model begin, Display display, Performer performer, InstantSource clock) {
+    try (Voice voice = voice(begin)) {
+      run(begin, display, performer, clock, new Outward(display, voice));
+    }
+    performer.shut();
+  }
+
+  /** A voice as the user chose it; silent if she chose none. */
+  private static Voice voice(Model model) {
+    Map<String, String> chosen = model.settings().chosen();
+    return Voice.of(chosen.getOrDefault("say", ""), chosen.getOrDefault("say-kinds", ""));
+  }
+
+  private static void run(
+      Model begin, Display display, Performer performer, InstantSource clock, Outward outward) {
     SteadyClock steady = SteadyClock.from(begin.steady());
     Model model = begin;
     Grid shown = show(display, model);
+    outward.tell(Pages.of(model));
     Optional<Input> next = Optional.empty();
     while (!performer.left()) {
       Optional<Input> input = next.isPresent() ? next : display.poll(untilNextSecond(model, clock));
@@ -45,13 +62,14 @@ public final class BenchLoop {
         next = input.isPresent() && !performer.left() ? display.poll(0) : Optional.empty();
         input = next;
       } while (next.isPresent() && !isAtAPicture(next.get()) && System.nanoTime() < drawBy);
-      Grid drawn = draw(model, display);
+      Page page = Pages.of(model);
+      Grid drawn = draw(page, model, display);
       if (lost || !drawn.equals(shown)) {
         display.show(drawn);
         shown = drawn;
+        outward.tell(page);
       }
     }
-    performer.shut();
   }
 
   /** A click means what stands where it went: nothing may be waiting to be drawn. */
@@ -74,14 +92,14 @@ public final class BenchLoop {
   }
 
   private static Grid show(Display display, Model model) {
-    Grid grid = draw(model, display);
+    Grid grid = draw(Pages.of(model), model, display);
     display.show(grid);
     return grid;
   }
 
-  private static Grid draw(Model model, Display display) {
+  private static Grid draw(Page page, Model model, Display display) {
     return Screens.draw(
-        Pages.of(model), model.width(), model.height(), display.glyphs(), model.settings().keys());
+        page, model.width(), model.height(), display.glyphs(), model.settings().keys());
   }
 
   private static long untilNextSecond(Model model, InstantSource clock) {

@@ -24,6 +24,7 @@ public final class Performer {
   private final Books books;
   private final DraftStore drafts;
   private final Runnable bell;
+  private final Home home;
   private boolean left;
   private String parting = "";
 
@@ -44,6 +45,7 @@ public final class Performer {
     this.drafts = new DraftStore(home.drafts());
     this.books = new Books(home, device, clock, drafts, patience);
     this.bell = bell;
+    this.home = home;
   }
 
   /**
@@ -156,6 +158,11 @@ public final class Performer {
     @Override
     public Optional<Message> acceptLine(Effect.AcceptLine effect) {
       return Optional.of(books.accept(effect.check(), model.handbook()));
+    }
+
+    @Override
+    public Optional<Message> keepSettings(Effect.KeepSettings effect) {
+      return Optional.of(SettingsKeeping.keep(home, effect.texts(), model.settings()));
     }
 
     @Override

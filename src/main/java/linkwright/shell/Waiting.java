@@ -107,6 +107,16 @@ final class Waiting implements Display, Patience {
   }
 
   @Override
+  public void title(String words) {
+    display.title(words);
+  }
+
+  @Override
+  public void notice(String sentence) {
+    display.notice(sentence);
+  }
+
+  @Override
   public void bell() {
     display.bell();
   }

@@ -46,7 +46,7 @@ public record Price(List<Line> lines, double total) {
         "filings credited",
         -used.filingsG() * perGram * prices.of(PriceList.FILINGS_CREDIT));
     add(lines, "solder", used.solderG() * prices.of(PriceList.SOLDER_PER_G));
-    add(lines, "hours", labour);
+    add(lines, "work", labour);
     add(lines, "overhead", labour * prices.of(PriceList.OVERHEAD));
     add(lines, "findings", prices.of(PriceList.FINDINGS));
     add(lines, "margin", sum(lines) * prices.of(PriceList.MARGIN));

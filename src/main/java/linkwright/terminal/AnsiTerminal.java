@@ -33,7 +33,18 @@ final class AnsiTerminal extends ANSITerminal {
     write((clicks ? WIDE_CLICKS + "l" + TELL_CLICKS + "l" : "") + MARK_PASTES + "l");
   }
 
-  private void write(String sequence) throws IOException {
+  /** The title as it was is kept by the terminal, and given back at the end (xterm, XTWINOPS). */
+  static final String KEEP_TITLE = "\u001b[22;2t";
+
+  static final String TITLE_BACK = "\u001b[23;2t";
+
+  /** The picture is held back until it is whole (private mode 2026). */
+  static final String HOLD = "\u001b[?2026h";
+
+  static final String LET_GO = "\u001b[?2026l";
+
+  /** Writes a control string. */
+  void write(String sequence) throws IOException {
     writeToTerminal(sequence.getBytes(StandardCharsets.US_ASCII));
   }
 

@@ -24,7 +24,11 @@ final class ControlKeys {
     if (last == '~') {
       return numbered(parameters);
     }
-    // A modifier (ESC [ 1 ; 5 A) makes no other key of an arrow here.
+    // Alt, Ctrl or both with a sideways arrow (ESC [ 1 ; 5 D) jump a word; else a modifier makes
+    // no other key of an arrow.
+    if (parameters.matches("1;[3-8]") && (last == 'C' || last == 'D')) {
+      return pressed(Key.of(last == 'C' ? Key.Kind.WORD_RIGHT : Key.Kind.WORD_LEFT));
+    }
     return parameters.matches("(1(;\\d{1,2})?)?") ? lettered(last) : Optional.empty();
   }
 

@@ -49,6 +49,12 @@ public interface Display extends AutoCloseable {
   /** Shows a grid; only cells that changed since the last one are painted. */
   void show(Grid grid);
 
+  /** Names the window after what is worked on; where that cannot be done nothing happens. */
+  default void title(String words) {}
+
+  /** Tells something on the desktop, where the place can; the bell rings all the same. */
+  default void notice(String sentence) {}
+
   /** Rings the bell once. */
   void bell();
 

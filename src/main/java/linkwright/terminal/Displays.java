@@ -5,6 +5,11 @@ import java.util.Optional;
 
 /** Chooses where to show the program. */
 public final class Displays {
+  /** The looks are made for backgrounds as far as here: {@code #2b2b2b} and {@code #e8e8e8}. */
+  private static final double DARK_UP_TO = 0x2B;
+
+  private static final double LIGHT_FROM = 0xE8;
+
   private Displays() {}
 
   /** What may be chosen. */
@@ -34,8 +39,11 @@ public final class Displays {
 
   private static Optional<Display> terminal(Environment environment, DisplayWishes wishes) {
     try {
-      Theme theme = Theme.of(look(environment, wishes), environment.depth());
-      return Optional.of(TerminalDisplay.open(environment, theme, wishes.mouse()));
+      return Optional.of(
+          TerminalDisplay.open(
+              environment,
+              answers -> Theme.of(look(environment, wishes, answers), environment.depth()),
+              wishes.mouse()));
     } catch (IOException unusable) {
       return Optional.empty();
     }
@@ -43,15 +51,31 @@ public final class Displays {
 
   private static Optional<Display> window(Environment environment, DisplayWishes wishes) {
     try {
-      Look look = look(environment, wishes);
+      Look look = wishes.look().or(environment::look).orElse(Look.DARK);
       return Optional.of(WindowDisplay.open(look, environment.windowDepth(), wishes.fontSize()));
     } catch (IOException nowhere) {
       return Optional.empty();
     }
   }
 
-  private static Look look(Environment environment, DisplayWishes wishes) {
-    return wishes.look().or(environment::look).orElse(Look.DARK);
+  /** As wished, on the background as the terminal told it; where it told none, for either. */
+  static Look look(Environment environment, DisplayWishes wishes, TerminalAnswers answers) {
+    Optional<Look> ground =
+        answers.backgroundRgb().map(Displays::onGround).or(environment::look);
+    if (wishes.look().filter(Look.HIGH_CONTRAST::equals).isPresent()) {
+      return ground
+          .map(on -> on == Look.LIGHT ? Look.HIGH_CONTRAST_LIGHT : Look.HIGH_CONTRAST)
+          .orElse(Look.NO_COLOUR);
+    }
+    return wishes.look().or(() -> ground).orElse(Look.EITHER);
+  }
+
+  /** Dark or light, where colours made for it are legible; else what is legible on both. */
+  private static Look onGround(int rgb) {
+    double brightness = (0.299 * (rgb >> 16) + 0.587 * (rgb >> 8 & 0xFF) + 0.114 * (rgb & 0xFF));
+    return brightness <= DARK_UP_TO
+        ? Look.DARK
+        : brightness >= LIGHT_FROM ? Look.LIGHT : Look.NO_COLOUR;
   }
 
   /** Whether there is a terminal that can be driven: Lanterna can't drive that of Windows. */

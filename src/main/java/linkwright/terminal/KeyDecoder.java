@@ -22,6 +22,9 @@ final class KeyDecoder {
   /** Terminals send the bytes of one sequence together; 30 ms also bridges a network's hiccup. */
   private static final int PATIENCE_MILLIS = 30;
 
+  private static final int MOST_ANSWERS = 16;
+  private static final int LONGEST_ANSWER = 256;
+
   private enum State {
     GROUND,
     /** In a character of several bytes. */
@@ -48,6 +51,8 @@ final class KeyDecoder {
   private final StringBuilder parameters = new StringBuilder();
   private final ByteArrayOutputStream bytes = new ByteArrayOutputStream();
   private final Pasting pasting;
+  private final StringBuilder string = new StringBuilder();
+  private final Queue<String> answers = new ArrayDeque<>();
   private State state = State.GROUND;
   private int escapes;
   private int missing;
@@ -60,6 +65,11 @@ final class KeyDecoder {
   /** The next input that is complete. */
   Optional<Input> next() {
     return Optional.ofNullable(inputs.poll());
+  }
+
+  /** The next answer of the terminal to what it was asked; no key. */
+  Optional<String> answer() {
+    return Optional.ofNullable(answers.poll());
   }
 
   /** Whether something has begun that more bytes, or their absence, will finish. */
@@ -186,7 +196,10 @@ final class KeyDecoder {
       }
       case '[' -> state = State.CONTROL;
       case 'O' -> state = State.SHIFT;
-      case ']', 'P', 'X', '^', '_' -> state = State.STRING;
+      case ']', 'P', 'X', '^', '_' -> {
+        string.setLength(0);
+        state = State.STRING;
+      }
       // Any other key after ESC in one go was held with Alt: no key of ours.
       default -> {
         if (b >= 0x80) {
@@ -214,6 +227,9 @@ final class KeyDecoder {
       if (b == '~' && given.equals("200")) {
         pasting.begin();
       } else {
+        if (given.startsWith("?") && answers.size() < MOST_ANSWERS) {
+          answers.add(given + (char) b);
+        }
         ControlKeys.read(given, (char) b).ifPresent(inputs::add);
       }
     } else {
@@ -250,8 +266,14 @@ final class KeyDecoder {
 
   private void string(int b) {
     if (b == 0x07 || (state == State.STRING_ESCAPE && b == '\\')) {
+      if (answers.size() < MOST_ANSWERS) {
+        answers.add(string.toString());
+      }
       ground();
     } else {
+      if (b != ESC && string.length() < LONGEST_ANSWER) {
+        string.append((char) b);
+      }
       state = b == ESC ? State.STRING_ESCAPE : State.STRING;
     }
   }

@@ -28,6 +28,13 @@ final class KeyStrokes {
     if (stroke.getKeyType() == KeyType.Character) {
       return character(stroke);
     }
+    boolean jumps = stroke.isCtrlDown() || stroke.isAltDown();
+    if (jumps && stroke.getKeyType() == KeyType.ArrowLeft) {
+      return Optional.of(new Input.Pressed(Key.of(Key.Kind.WORD_LEFT)));
+    }
+    if (jumps && stroke.getKeyType() == KeyType.ArrowRight) {
+      return Optional.of(new Input.Pressed(Key.of(Key.Kind.WORD_RIGHT)));
+    }
     return kind(stroke.getKeyType()).map(kind -> new Input.Pressed(Key.of(kind)));
   }
 

@@ -11,6 +11,10 @@ public enum Look {
   LIGHT,
   /** For a black background, with contrast of 7 : 1 and more and nothing faint. */
   HIGH_CONTRAST,
+  /** For any background that is not known: colours that stand out 4.5 : 1 on black and on white. */
+  EITHER,
+  /** For a white background, with contrast of 7 : 1 and more and nothing faint. */
+  HIGH_CONTRAST_LIGHT,
   /** Without any colour. */
   NO_COLOUR;
 

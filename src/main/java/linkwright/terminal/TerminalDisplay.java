@@ -8,14 +8,17 @@ import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayDeque;
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.Queue;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.locks.ReentrantLock;
+import java.util.function.Function;
 import linkwright.coach.keys.Key;
 import linkwright.view.Glyphs;
 import linkwright.view.Grid;
@@ -29,6 +32,9 @@ import linkwright.view.Grid;
  */
 public final class TerminalDisplay implements Display {
   private static final int MILLIS_TO_FINISH = 500;
+
+  /** A terminal at hand answers within a millisecond or two, one far away in the time of a blink. */
+  private static final int MILLIS_TO_ANSWER = 120;
 
   /** What the other threads have to tell to the one that polls. */
   private sealed interface Event {
@@ -48,7 +54,11 @@ public final class TerminalDisplay implements Display {
   private final Thread hook = new Thread(this::endFromOutside, "gives the terminal back");
   private final TtyMode mode;
   private final AnsiTerminal terminal;
-  private final Painter painter;
+  private final Function<TerminalAnswers, Theme> themes;
+  private final boolean linux;
+  private final Queue<Input> ahead = new ArrayDeque<>();
+  private TerminalAnswers answers = TerminalAnswers.NONE;
+  private Optional<Painter> painter = Optional.empty();
   private final KeyDecoder decoder;
   private final Glyphs glyphs;
   private final boolean mouse;
@@ -60,8 +70,10 @@ public final class TerminalDisplay implements Display {
       BlockingQueue<Event> events,
       TtyMode mode,
       Environment environment,
-      Theme theme,
+      Function<TerminalAnswers, Theme> themes,
       boolean mouse) {
+    this.themes = themes;
+    this.linux = environment.value("TERM").equals("linux");
     this.events = events;
     this.mode = mode;
     this.mouse = mouse;
@@ -70,7 +82,6 @@ public final class TerminalDisplay implements Display {
     Charset out = glyphs == Glyphs.FULL ? StandardCharsets.UTF_8 : StandardCharsets.US_ASCII;
     this.terminal =
         new AnsiTerminal(new BufferedTty(new FileOutputStream(FileDescriptor.out)), out);
-    this.painter = new Painter(terminal, theme, glyphs, Painter.Blocks.LETTERS);
     this.decoder =
         new KeyDecoder(environment.isUtf8() ? StandardCharsets.UTF_8 : StandardCharsets.ISO_8859_1);
   }
@@ -80,13 +91,14 @@ public final class TerminalDisplay implements Display {
    *
    * @throws IOException if there is none, or it can't be written to; it is then left as it was
    */
-  static TerminalDisplay open(Environment environment, Theme theme, boolean mouse)
+  static TerminalDisplay open(
+      Environment environment, Function<TerminalAnswers, Theme> themes, boolean mouse)
       throws IOException {
     BlockingQueue<Event> events = new LinkedBlockingQueue<>();
     // Before the size is read, so that no change of it goes unheard.
     Signals.on("WINCH", () -> events.add(new Event.SizeMayHaveChanged()));
     TerminalDisplay display =
-        new TerminalDisplay(events, TtyMode.enter(), environment, theme, mouse);
+        new TerminalDisplay(events, TtyMode.enter(), environment, themes, mouse);
     try {
       display.start();
       return display;
@@ -106,6 +118,48 @@ public final class TerminalDisplay implements Display {
     Thread reader = new Thread(this::read, "reads keys");
     reader.setDaemon(true);
     reader.start();
+    ask();
+    painter =
+        Optional.of(
+            new Painter(terminal, themes.apply(answers), glyphs, Painter.Blocks.LETTERS));
+    if (answers.speaks()) {
+      terminal.write(AnsiTerminal.KEEP_TITLE);
+    }
+  }
+
+  /**
+   * Asks the terminal what it can do, for a moment. First what every terminal understands; only one
+   * that answers is asked more, so that no question ever stands on a screen as text. The console of
+   * Linux answers, but knows no control strings.
+   */
+  private void ask() throws IOException {
+    if (linux || !answered(TerminalAnswers.ASK_AT_ALL) || !answers.speaks()) {
+      return;
+    }
+    answered(TerminalAnswers.ASK_MORE + TerminalAnswers.ASK_AT_ALL);
+  }
+
+  /** Asks, and takes answers until the one that every terminal gives; false if it never came. */
+  private boolean answered(String question) throws IOException {
+    terminal.write(question);
+    terminal.flush();
+    long deadline = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(MILLIS_TO_ANSWER);
+    while (deadline - System.nanoTime() > 0) {
+      Optional<Event> event = await(deadline - System.nanoTime());
+      event.flatMap(this::handle).ifPresent(ahead::add);
+      Optional<String> answer = decoder.answer();
+      while (answer.isPresent()) {
+        answers = answers.and(answer.get());
+        if (TerminalAnswers.isAnyAnswer(answer.get())) {
+          return true;
+        }
+        answer = decoder.answer();
+      }
+      if (lost) {
+        return false;
+      }
+    }
+    return false;
   }
 
   private void read() {
@@ -148,9 +202,9 @@ public final class TerminalDisplay implements Display {
   public Optional<Input> poll(long millis) {
     long deadline = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(millis);
     while (true) {
-      Optional<Input> ready = decoder.next();
+      Optional<Input> ready = Optional.ofNullable(ahead.poll()).or(decoder::next);
       if (ready.filter(TerminalDisplay::asksForTheWholePicture).isPresent()) {
-        painter.forget();
+        painter.ifPresent(Painter::forget);
         return Optional.of(resized());
       }
       if (ready.isPresent()) {
@@ -225,7 +279,7 @@ public final class TerminalDisplay implements Display {
 
   /** After a stop the shell had the terminal: its settings and what it shows are no longer ours. */
   private void takeOverAgain() {
-    painter.forget();
+    painter.ifPresent(Painter::forget);
     attempt(
         () -> {
           mode.reenter();
@@ -238,7 +292,39 @@ public final class TerminalDisplay implements Display {
 
   @Override
   public void show(Grid grid) {
-    attempt(() -> painter.paint(grid, size.now()));
+    attempt(
+        () -> {
+          if (answers.synchronizes()) {
+            terminal.write(AnsiTerminal.HOLD);
+          }
+          if (painter.isPresent()) {
+            painter.get().paint(grid, size.now());
+          }
+          if (answers.synchronizes()) {
+            terminal.write(AnsiTerminal.LET_GO);
+            terminal.flush();
+          }
+        });
+  }
+
+  @Override
+  public void title(String words) {
+    send(answers.title(words));
+  }
+
+  @Override
+  public void notice(String sentence) {
+    send(answers.notice(sentence));
+  }
+
+  private void send(Optional<String> sequence) {
+    if (sequence.isPresent()) {
+      attempt(
+          () -> {
+            terminal.write(sequence.get());
+            terminal.flush();
+          });
+    }
   }
 
   @Override
@@ -314,6 +400,9 @@ public final class TerminalDisplay implements Display {
   private void giveBack(boolean canWrite) {
     if (canWrite) {
       try {
+        if (answers.speaks()) {
+          terminal.write(AnsiTerminal.TITLE_BACK);
+        }
         terminal.untellPastesAndClicks(mouse);
         terminal.exitPrivateMode();
         terminal.flush();

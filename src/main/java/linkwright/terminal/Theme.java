@@ -45,7 +45,10 @@ final class Theme {
     TextColor accent = accent(look).at(depth);
     TextColor faint = faint(look).at(depth);
     TextColor own = TextColor.ANSI.DEFAULT;
-    boolean strongAccent = depth == ColourDepth.NONE || look == Look.HIGH_CONTRAST;
+    boolean strongAccent =
+        depth == ColourDepth.NONE
+            || look == Look.HIGH_CONTRAST
+            || look == Look.HIGH_CONTRAST_LIGHT;
     Map<Tone, Style> styles = new EnumMap<>(Tone.class);
     for (Tone tone : Tone.values()) {
       styles.put(
@@ -78,6 +81,8 @@ final class Theme {
     return switch (look) {
       case DARK, NO_COLOUR -> new Paint(0xE0935F, 173, TextColor.ANSI.YELLOW);
       case LIGHT -> new Paint(0x8F4A1C, 94, TextColor.ANSI.RED);
+      case EITHER -> new Paint(0xB85B28, 130, TextColor.ANSI.DEFAULT);
+      case HIGH_CONTRAST_LIGHT -> new Paint(0x5F2B00, 52, TextColor.ANSI.RED);
       case HIGH_CONTRAST -> new Paint(0xFFBE94, 216, TextColor.ANSI.YELLOW_BRIGHT);
     };
   }
@@ -87,6 +92,8 @@ final class Theme {
       // The sixteen colours differ too much between terminals for a grey to be sure to be legible.
       case DARK, NO_COLOUR -> new Paint(0xA9A29B, 248, TextColor.ANSI.DEFAULT);
       case LIGHT -> new Paint(0x5C5650, 240, TextColor.ANSI.DEFAULT);
+      case EITHER -> new Paint(0x767676, 243, TextColor.ANSI.DEFAULT);
+      case HIGH_CONTRAST_LIGHT -> new Paint(0x303030, 236, TextColor.ANSI.DEFAULT);
       case HIGH_CONTRAST -> new Paint(0xE4E4E4, 254, TextColor.ANSI.DEFAULT);
     };
   }
@@ -96,6 +103,7 @@ final class Theme {
     return switch (look) {
       case DARK, NO_COLOUR -> 0x1B1917;
       case LIGHT -> 0xFBF8F4;
+      case EITHER, HIGH_CONTRAST_LIGHT -> 0xFFFFFF;
       case HIGH_CONTRAST -> 0x000000;
     };
   }
@@ -105,6 +113,7 @@ final class Theme {
     return switch (look) {
       case DARK, NO_COLOUR -> 0xE6E1DB;
       case LIGHT -> 0x1F1B18;
+      case EITHER, HIGH_CONTRAST_LIGHT -> 0x000000;
       case HIGH_CONTRAST -> 0xFFFFFF;
     };
   }

@@ -34,7 +34,7 @@ public final class Ascii {
   /** The text in ASCII, one character a column. */
   public static String of(String text) {
     StringBuilder ascii = new StringBuilder(text.length());
-    String safe = Text.safe(text);
+    String safe = Text.safe(Glyphs.ASCII.spelt(text));
     for (int i = 0; i < safe.length(); i++) {
       char c = safe.charAt(i);
       ascii.append(Columns.of(c) == 2 ? "??" : String.valueOf(nearest(c)));

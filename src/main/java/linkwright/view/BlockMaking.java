@@ -20,6 +20,9 @@ import linkwright.coach.keys.KeyMap;
 
 /** Makes the block for each kind of part in a room of that size. */
 final class BlockMaking implements PartCases<Block> {
+  /** From here on texts stand in two columns: why beside do. */
+  private static final int TWO_COLUMNS = 120;
+
   private final BodyView body;
   private final Glyphs glyphs;
   private final KeyMap keys;
@@ -38,7 +41,9 @@ final class BlockMaking implements PartCases<Block> {
 
   /** Texts, rows and waits that follow each other are one text to be turned over. */
   Block flow(List<Part> parts) {
-    return new FlowBlock(FlowRows.of(parts, width, keys), keys.firstOf(turns));
+    boolean two = width >= TWO_COLUMNS;
+    int wide = two ? (width - FlowBlock.GAP) / 2 : width;
+    return new FlowBlock(FlowRows.of(parts, wide, keys, glyphs), keys.firstOf(turns), two ? 2 : 1);
   }
 
   @Override

@@ -101,7 +101,7 @@ public final class Canvas {
   /** Writes in at most these columns and answers with the column after the last one written. */
   public int text(int x, int y, int maxWidth, String text, Tone tone) {
     int room = Math.min(maxWidth, width - x);
-    String cut = Text.cut(text, room, sheet.glyphs.cutMark());
+    String cut = Text.cut(sheet.glyphs.spelt(text), room, sheet.glyphs.cutMark());
     int column = x;
     for (int i = 0; i < cut.length(); i++) {
       char c = cut.charAt(i);
@@ -144,7 +144,7 @@ public final class Canvas {
       text(x, y, room, text, tone);
       return 1;
     }
-    List<String> lines = Text.wrap(text, room);
+    List<String> lines = Text.wrap(sheet.glyphs.spelt(text), room);
     int shown = Math.min(rows, lines.size());
     for (int i = 0; i < shown; i++) {
       boolean more = i == shown - 1 && lines.size() > shown;

@@ -18,7 +18,7 @@ public final class ChainBar {
    * @param name the stage in words
    * @param links how many, not negative
    * @param passed how many stages they have passed: 0 not begun, all of them finished
-   * @param now whether this is the stage being worked on
+   * @param now whether they are to be done again
    */
   public record Portion(String name, int links, int passed, boolean now) {
     /** Checks the counts. */
@@ -72,7 +72,10 @@ public final class ChainBar {
       Portion least = under.get(under.size() - 1);
       boolean now = under.stream().anyMatch(Portion::now);
       Tone tone = now ? Tone.ACCENT : tone(least, stages);
-      x = form.draw(area, x, y, sign(least.passed(), stages, area.glyphs()), tone);
+      // What is to be done again has a shape of its own, whatever the colours.
+      String sign =
+          now ? area.glyphs().pick("◇", "r") : sign(least.passed(), stages, area.glyphs());
+      x = form.draw(area, x, y, sign, tone);
       drawn += perSign;
     }
     return perSign;

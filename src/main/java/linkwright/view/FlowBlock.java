@@ -11,14 +11,19 @@ import linkwright.coach.content.Wait;
 
 /** Text in rows, turned over where not all of it has room at once: nothing of it is cut. */
 final class FlowBlock implements Block {
+  /** Free columns between two columns of text. */
+  static final int GAP = 4;
+
   private static final int LEAST = 3;
 
   private final List<FlowRows.FlowRow> rows;
   private final String key;
+  private final int columns;
 
-  FlowBlock(List<FlowRows.FlowRow> rows, String key) {
+  FlowBlock(List<FlowRows.FlowRow> rows, String key, int columns) {
     this.rows = rows;
     this.key = key;
+    this.columns = columns;
   }
 
   static boolean takes(Part part) {
@@ -31,7 +36,19 @@ final class FlowBlock implements Block {
 
   @Override
   public int wanted() {
-    return rows.size();
+    int first = doing();
+    return columns > 1 && first > 0 && first < rows.size()
+        ? Math.max(first, rows.size() - first)
+        : rows.size();
+  }
+
+  /** Rows of what is to be done; what comes after may wait. */
+  private int doing() {
+    int first = 0;
+    while (first < rows.size() && !rows.get(first).later()) {
+      first++;
+    }
+    return first;
   }
 
   @Override
@@ -51,7 +68,7 @@ final class FlowBlock implements Block {
 
   @Override
   public int parts(int high) {
-    return cut(high).size();
+    return (cut(high).size() + columns - 1) / columns;
   }
 
   @Override
@@ -60,31 +77,41 @@ final class FlowBlock implements Block {
       return;
     }
     List<List<FlowRows.FlowRow>> parts = cut(area.height());
-    int shown = Math.floorMod(turned, parts.size());
+    int turns = (parts.size() + columns - 1) / columns;
+    int shown = Math.floorMod(turned, turns);
+    int wide = columns == 1 ? area.width() : (area.width() - GAP) / columns;
+    for (int i = 0; i < columns && shown * columns + i < parts.size(); i++) {
+      column(area.area(i * (wide + GAP), 0, wide, area.height()), parts.get(shown * columns + i));
+    }
+    if (turns > 1) {
+      int next = Math.min(parts.size() - 1, (shown + 1) * columns);
+      boolean laterNext = shown == 0 && parts.get(next).get(0).later() && !parts.get(0).get(0).later();
+      String more = laterNext ? key + ": why, and what may go wrong" : key + " goes on";
+      String told = "part " + (shown + 1) + " of " + turns + "  " + more;
+      area.right(area.height() - 1, told, Tone.FAINT);
+    }
+  }
+
+  private static void column(Canvas area, List<FlowRows.FlowRow> rows) {
     int y = 0;
-    for (FlowRows.FlowRow row : parts.get(shown)) {
+    for (FlowRows.FlowRow row : rows) {
       area.text(0, y, Math.max(0, row.indent() - 1), row.label(), Tone.FAINT);
       area.text(row.indent(), y, row.text(), row.tone());
       y++;
-    }
-    if (parts.size() > 1) {
-      boolean laterNext = shown == 0 && parts.get(1).get(0).later() && !parts.get(0).get(0).later();
-      String more = laterNext ? key + ": why, and what may go wrong" : key + " goes on";
-      String told = "part " + (shown + 1) + " of " + parts.size() + "  " + more;
-      area.right(area.height() - 1, told, Tone.FAINT);
     }
   }
 
   /** What is to be done stands by itself where it fits; why and what may go wrong come after. */
   private List<List<FlowRows.FlowRow>> cut(int high) {
+    int first = doing();
+    boolean beside = columns > 1 && first > 0 && first < rows.size();
+    if (beside && Math.max(first, rows.size() - first) <= high) {
+      return List.of(rows.subList(0, first), rows.subList(first, rows.size()));
+    }
     if (rows.size() <= high) {
       return List.of(rows);
     }
     int onePart = Math.max(1, high - 1);
-    int first = 0;
-    while (first < rows.size() && !rows.get(first).later()) {
-      first++;
-    }
     List<List<FlowRows.FlowRow>> parts = new ArrayList<>();
     if (first > 0 && first <= onePart) {
       parts.add(rows.subList(0, first));

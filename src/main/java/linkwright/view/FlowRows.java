@@ -35,21 +35,23 @@ final class FlowRows {
   private final int width;
   private final int margin;
   private final KeyMap keys;
+  private final Glyphs glyphs;
 
-  private FlowRows(int width, int margin, KeyMap keys) {
+  private FlowRows(int width, int margin, KeyMap keys, Glyphs glyphs) {
     this.width = Math.max(2, width);
     this.margin = margin;
     this.keys = keys;
+    this.glyphs = glyphs;
   }
 
-  static List<FlowRow> of(List<Part> parts, int width, KeyMap keys) {
+  static List<FlowRow> of(List<Part> parts, int width, KeyMap keys, Glyphs glyphs) {
     int label = 0;
     for (Part part : parts) {
       if (part instanceof Prose prose && !prose.text().isBlank()) {
         label = Math.max(label, prose.kind().label().length());
       }
     }
-    FlowRows flow = new FlowRows(width, label == 0 ? 0 : label + 1, keys);
+    FlowRows flow = new FlowRows(width, label == 0 ? 0 : label + 1, keys, glyphs);
     for (Part part : parts) {
       flow.add(part);
     }
@@ -88,7 +90,7 @@ final class FlowRows {
   private void text(String label, int indent, String text, Tone tone, boolean later) {
     String word = label;
     int room = Math.max(2, Math.min(MOST_WIDE, width) - indent);
-    for (String line : Text.wrap(ActMention.fill(text, keys::spokenOf), room)) {
+    for (String line : Text.wrap(glyphs.spelt(ActMention.fill(text, keys::spokenOf)), room)) {
       rows.add(new FlowRow(word, indent, line, tone, later));
       word = "";
     }

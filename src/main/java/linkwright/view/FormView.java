@@ -1,91 +1,136 @@
 package linkwright.view;
 
+import java.util.ArrayList;
+import java.util.List;
+import linkwright.coach.form.Offered;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Spot;
 import linkwright.text.Text;
 
-/** A form: labels, what is typed, a hint or the trouble beside it, and the line that keeps it. */
+/**
+ * A form: labels, what is typed, a hint or the trouble beside it, the line that unfolds the rest and
+ * the one that keeps it.
+ */
 final class FormView {
   private static final int LABEL = 18;
   private static final int MOST_BELOW = 3;
+  private static final int MOST_EXPLAINED = 8;
+  private static final int MOST_CHOICES = 5;
 
   private FormView() {}
 
+  /** A line below the form. */
+  private record Below(String text, Tone tone) {}
+
   /** Draws the form from the top of the area; returns the rows it took. */
   static int draw(Canvas area, Form form) {
-    boolean fits = form.at() >= form.fields().size() || fits(form, area.width());
     // What does not fit beside its field keeps its place below it, however low the window is.
-    int foot =
-        fits
-            ? 0
-            : Math.min(
-                below(form.fields().get(form.at()), area.width()), Math.max(0, area.height() - 2));
+    List<Below> below = below(form, area.width(), area.glyphs());
+    int foot = Math.min(below.size(), Math.max(0, area.height() - 2));
     int y = fields(area.area(0, 0, area.width(), area.height() - foot), form);
-    int gap = y + foot < area.height() ? 1 : 0;
-    return y + gap + told(area.area(0, y + gap, area.width(), foot), form, area.width());
+    int gap = foot > 0 && y + foot < area.height() ? 1 : 0;
+    for (int i = 0; i < foot; i++) {
+      area.text(0, y + gap + i, area.width(), below.get(i).text(), below.get(i).tone());
+    }
+    return y + gap + foot;
   }
 
   /** Rows in which all of it shows, whichever field has the caret. */
   static int wanted(Form form, int width) {
-    int below = form.fields().stream().mapToInt(field -> below(field, width)).max().orElse(0);
-    // The title and the line that keeps it; a free row above what stands below.
-    return form.fields().size() + 2 + (below > 0 ? 1 + below : 0);
+    int most =
+        form.fields().stream().mapToInt(field -> told(field, width).size()).max().orElse(0);
+    int now = below(form, width, Glyphs.FULL).size();
+    int below = Math.max(most, now);
+    // The title; a free row above what stands below.
+    return form.lines().size() + 1 + (below > 0 ? 1 + below : 0);
+  }
+
+  private static List<Below> below(Form form, int width, Glyphs glyphs) {
+    if (form.at() >= form.fields().size()) {
+      return List.of();
+    }
+    Field field = form.fields().get(form.at());
+    if (form.explained()) {
+      return explained(field, width);
+    }
+    List<Below> lines = new ArrayList<>();
+    for (String line : told(field, width)) {
+      lines.add(new Below(line, field.trouble().isPresent() ? Tone.WARNING : Tone.FAINT));
+    }
+    boolean narrowed = !field.line().marked() && !field.choices().isEmpty();
+    if (narrowed && !field.text().isBlank()) {
+      List<Offered> offered = field.offered();
+      int shown = Math.min(MOST_CHOICES, offered.size());
+      for (int i = 0; i < shown; i++) {
+        String mark = i == 0 ? glyphs.pick("▸ ", "> ") : "  ";
+        Offered choice = offered.get(i);
+        String says = choice.says().isEmpty() ? "" : "  " + choice.says();
+        lines.add(
+            new Below(
+                Text.cut(mark + choice.id() + says, width, glyphs.cutMark()),
+                i == 0 ? Tone.STRONG : Tone.PLAIN));
+      }
+      if (shown < offered.size()) {
+        lines.add(new Below("  and " + (offered.size() - shown) + " more", Tone.FAINT));
+      }
+    }
+    return lines;
+  }
+
+  private static List<Below> explained(Field field, int width) {
+    List<Below> lines = new ArrayList<>();
+    String example = field.hint().isBlank() ? "" : "Example: " + field.hint() + ".";
+    String help = field.help().isBlank() ? "No more is said of this field." : field.help();
+    for (String text : List.of(help, example)) {
+      for (String line : Text.wrap(text, Math.max(2, Math.min(80, width)))) {
+        if (!line.isBlank() && lines.size() < MOST_EXPLAINED) {
+          lines.add(new Below(line, Tone.PLAIN));
+        }
+      }
+    }
+    return lines;
   }
 
   /** Rows below the form for what does not fit beside its field. */
-  private static int below(Field field, int width) {
+  private static List<String> told(Field field, int width) {
     String told = told(field, true);
-    return fits(told, field, width)
-        ? 0
-        : Math.min(MOST_BELOW, Text.wrap(told, Math.max(2, width)).size());
+    if (fits(told, field, width)) {
+      return List.of();
+    }
+    List<String> lines = Text.wrap(told, Math.max(2, Math.min(80, width)));
+    return lines.subList(0, Math.min(MOST_BELOW, lines.size()));
   }
 
-  private static boolean fits(Form form, int formWidth) {
-    Field field = form.fields().get(form.at());
-    return fits(told(field, true), field, formWidth);
-  }
-
-  /** Draws title, fields and the line that keeps them; returns the rows they took. */
-  static int fields(Canvas area, Form form) {
-    int room = Math.max(1, area.height() - 2);
-    int rows = form.fields().size();
-    int first = Math.max(0, Math.min(form.at() - room + 1, rows + 1 - room));
-    boolean whole = rows + 2 <= area.height();
-    String place = whole ? "" : " " + Math.min(rows, form.at() + 1) + " of " + rows;
+  /** Draws title, fields and the lines below them; returns the rows they took. */
+  private static int fields(Canvas area, Form form) {
+    List<Integer> lines = form.lines();
+    int here = lines.indexOf(form.at());
+    int room = Math.max(1, area.height() - 1);
+    int first = Math.max(0, Math.min(here - room + 1, lines.size() - room));
+    boolean whole = lines.size() <= room;
+    String place = whole ? "" : " " + (here + 1) + " of " + lines.size();
     area.text(0, 0, Math.max(0, area.width() - place.length()), form.title(), Tone.ACCENT);
     area.right(0, place, Tone.FAINT);
     int y = 1;
-    for (int i = first; i < rows && y < area.height(); i++, y++) {
-      field(area, y, form.fields().get(i), i == form.at());
-      area.spot(0, y, area.width(), 1, new Spot.ToField(i));
-    }
-    if (y < area.height()) {
-      boolean at = form.at() >= rows;
-      String mark = at ? area.glyphs().pick("▸ ", "> ") : "  ";
-      area.text(
-          LABEL,
-          y,
-          mark + form.keepWords() + (at ? "  (enter)" : ""),
-          at ? Tone.REVERSED : Tone.PLAIN);
-      area.spot(0, y, area.width(), 1, new Spot.ToField(rows));
-      y++;
+    for (int i = first; i < lines.size() && y < area.height(); i++, y++) {
+      int line = lines.get(i);
+      if (line < form.fields().size()) {
+        field(area, y, form.fields().get(line), line == form.at());
+      } else {
+        last(area, y, form, line);
+      }
+      area.spot(0, y, area.width(), 1, new Spot.ToField(line));
     }
     return y;
   }
 
-  /** What had no room beside the field with the caret, whole; returns the rows it took. */
-  static int told(Canvas below, Form form, int formWidth) {
-    if (form.at() >= form.fields().size()) {
-      return 0;
-    }
-    Field field = form.fields().get(form.at());
-    String told = told(field, true);
-    if (fits(told, field, formWidth)) {
-      return 0;
-    }
-    Tone tone = field.trouble().isPresent() ? Tone.WARNING : Tone.FAINT;
-    return below.wrapped(0, 0, below.width(), below.height(), told, tone);
+  private static void last(Canvas area, int y, Form form, int line) {
+    boolean at = form.at() == line;
+    String mark = at ? area.glyphs().pick("▸ ", "> ") : "  ";
+    String words = line == form.foldLine() ? form.foldWords() : form.keepWords();
+    area.text(
+        LABEL, y, mark + words + (at ? "  (enter)" : ""), at ? Tone.REVERSED : Tone.PLAIN);
   }
 
   private static boolean fits(String told, Field field, int formWidth) {
@@ -94,7 +139,8 @@ final class FormView {
 
   private static int wide(int formWidth, Field field) {
     int room = Math.max(6, Math.min(28, (formWidth - LABEL) / 2));
-    return Math.min(formWidth - LABEL, Math.max(room, Text.width(field.text()) + 2));
+    int typed = Text.width(field.text()) + Text.width(field.unitToCome()) + 2;
+    return Math.min(formWidth - LABEL, Math.max(room, typed));
   }
 
   private static String told(Field field, boolean at) {
@@ -112,7 +158,12 @@ final class FormView {
       from = text.offsetByCodePoints(from, 1);
     }
     String mark = from > 0 ? room.glyphs().cutMark() : "";
-    room.text(0, 0, mark + text.substring(from), Tone.FIELD);
+    String shown = mark + text.substring(from);
+    room.text(0, 0, shown, field.line().marked() ? Tone.REVERSED : Tone.FIELD);
+    if (!field.unitToCome().isEmpty()) {
+      int after = Text.width(shown);
+      room.text(after, 0, Math.max(0, room.width() - after), field.unitToCome(), Tone.FAINT);
+    }
     room.cursor(Text.width(mark + text.substring(from, caret)), 0);
   }
 

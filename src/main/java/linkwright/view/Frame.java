@@ -116,22 +116,26 @@ final class Frame {
     acts(canvas, width);
   }
 
-  /** As many as fit, the last always how to see them all. */
+  /** As many as fit; those that are always told have their room kept. */
   private void acts(Canvas canvas, int width) {
     int y = canvas.height() - 1;
     int x = 1;
     List<Page.Open> open = page.open();
-    int last = open.isEmpty() ? 0 : Text.width(word(open.get(open.size() - 1))) + GAP;
-    for (int i = 0; i < open.size(); i++) {
-      String word = word(open.get(i));
-      boolean end = i == open.size() - 1;
-      if (!end && x + Text.width(word) > width + 1 - last) {
+    int kept = 0;
+    for (Page.Open each : open) {
+      kept += each.always() ? Text.width(word(each)) + GAP : 0;
+    }
+    for (Page.Open each : open) {
+      String word = word(each);
+      if (each.always()) {
+        kept -= Text.width(word) + GAP;
+      } else if (x + Text.width(word) + GAP > width + 1 - Math.max(0, kept - GAP)) {
         continue;
       }
       int from = x;
       x = canvas.text(from, y, Math.max(0, width + 1 - from), word, Tone.FAINT);
       int wide = x - from;
-      open.get(i).act().ifPresent(act -> canvas.spot(from, y, wide, 1, new Spot.ToAct(act)));
+      each.act().ifPresent(act -> canvas.spot(from, y, wide, 1, new Spot.ToAct(act)));
       x += GAP;
     }
   }

@@ -25,6 +25,11 @@ public enum Glyphs {
     return this == FULL;
   }
 
+  /** The text with signs spelt that have no like in ASCII: give or take is {@code +/-}. */
+  public String spelt(String text) {
+    return this == ASCII ? text.replace("±", "+/-") : text;
+  }
+
   /** One of two signs: the first when Unicode can be drawn. */
   public String pick(String full, String ascii) {
     return this == ASCII ? ascii : full;

@@ -22,6 +22,10 @@ public final class Screens {
       tooSmall(canvas);
       return canvas.toGrid();
     }
+    if (page.across().isPresent()) {
+      AcrossView.draw(canvas, page.across().get(), keys);
+      return canvas.toGrid();
+    }
     Frame frame = new Frame(page, keys);
     Canvas body = frame.draw(canvas);
     new BodyView(glyphs, keys, page.turns()).draw(body, page.body(), page.turned());

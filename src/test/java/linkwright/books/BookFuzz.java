@@ -8,7 +8,7 @@ public final class BookFuzz {
   private BookFuzz() {}
 
   /** Reads the bytes as a book and as one line; throws where something does not hold. */
-  public static void fuzzerTestOneInput(byte[] data) {
+  public static void read(byte[] data) {
     BookScan scan = BookScan.of(data);
     BookReading reading = BookReading.of("it.yaml", scan.rows());
     reading.problems().forEach(problem -> require(!problem.sentence().isBlank(), "no sentence"));

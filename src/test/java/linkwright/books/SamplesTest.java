@@ -97,7 +97,10 @@ class SamplesTest {
                 Optional.of("light"),
                 Optional.of("north window"),
                 20,
-                false));
+                false,
+                true,
+                Optional.empty(),
+                Optional.empty()));
     assertThat(keys(home).problems()).isEmpty();
     assertThat(keys(home).keys())
         .containsEntry("through", List.of("space", "page-down"))

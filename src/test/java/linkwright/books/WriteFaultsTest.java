@@ -6,11 +6,16 @@ import static org.assertj.core.api.Assertions.assertThatCode;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
+import java.util.stream.Stream;
 import linkwright.files.FailPoint;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
@@ -41,6 +46,7 @@ class WriteFaultsTest {
     boolean syncFails;
     boolean truncateFails;
     int bytes;
+    IOException fault = new IOException("Input/output error");
 
     FileChannel open(Path path) throws IOException {
       return new PassingChannel(BookWriter.APPENDING.open(path)) {
@@ -52,13 +58,13 @@ class WriteFaultsTest {
           ByteBuffer part = source.duplicate();
           part.limit(Math.min(part.limit(), part.position() + bytes));
           super.write(part);
-          throw new IOException("Input/output error");
+          throw fault;
         }
 
         @Override
         public void force(boolean metaData) throws IOException {
           if (syncFails) {
-            throw new IOException("Input/output error");
+            throw fault;
           }
           super.force(metaData);
         }
@@ -66,7 +72,7 @@ class WriteFaultsTest {
         @Override
         public FileChannel truncate(long size) throws IOException {
           if (truncateFails) {
-            throw new IOException("Input/output error");
+            throw fault;
           }
           return super.truncate(size);
         }
@@ -119,38 +125,83 @@ class WriteFaultsTest {
     }
   }
 
+  /** What a disk may say: an error, full, a share used up, only to be read, denied, gone. */
+  private static IOException fault(Random chance, Path path) {
+    return switch (chance.nextInt(6)) {
+      case 0 -> new IOException("Input/output error");
+      case 1 -> new IOException("No space left on device");
+      case 2 -> new IOException("Disk quota exceeded");
+      case 3 -> new IOException("Read-only file system");
+      case 4 -> new AccessDeniedException(path.toString());
+      default -> new NoSuchFileException(path.toString());
+    };
+  }
+
   @Test
   void aDiskThatFailsInAnyWayIsToldAndLosesNothingThatWasShown() throws IOException {
     Random chance = new Random(SEED);
     for (int round = 0; round < ROUNDS / 10; round++) {
       String which = "seed " + SEED + ", round " + round;
       Path path = newBook("disk-" + round);
-      List<Integer> shown = new ArrayList<>(List.of(1));
-      List<Integer> tried = new ArrayList<>(List.of(1));
-      Disk0 disk = new Disk0();
-      try (BookFile book = open(path, disk::open)) {
-        for (int i = 0; i < 12; i++) {
-          disk.writeFails = chance.nextInt(4) == 0;
-          disk.syncFails = chance.nextInt(4) == 0;
-          disk.truncateFails = chance.nextInt(3) == 0;
-          disk.bytes = chance.nextInt(300);
-          int number = book.nextNumber();
-          tried.add(number);
-          Read<List<BookLine>> kept = book.append(List.of(BookFileTest.entry(number)));
-          if (kept.isGood()) {
-            shown.add(number);
-          } else {
-            assertThat(kept.problem().orElse("")).as(which).isNotBlank();
-          }
+      try {
+        aRoundOnABadDisk(which, path, chance);
+      } catch (AssertionError | RuntimeException wrong) {
+        Path left = Path.of("target", "disk-fault-" + SEED + "-" + round + ".yaml");
+        Files.copy(path, left, StandardCopyOption.REPLACE_EXISTING);
+        throw new AssertionError(
+            which
+                + ", its book is kept in "
+                + left
+                + "; again: mvn -q -Dfast test -Dtest=WriteFaultsTest -Dlinkwright.seed="
+                + SEED
+                + " -Dlinkwright.rounds="
+                + ROUNDS,
+            wrong);
+      }
+      try (Stream<Path> files = Files.list(path.getParent())) {
+        for (Path file : files.toList()) {
+          Files.delete(file);
         }
       }
-      holds(which, path, shown, tried);
-      try (BookFile again = open(path, BookWriter.APPENDING)) {
-        assertThat(again.problems())
-            .as(which)
-            .extracting(Problem::wrong)
-            .allMatch(wrong -> wrong.startsWith("The last line was cut short"));
+    }
+  }
+
+  private void aRoundOnABadDisk(String which, Path path, Random chance) throws IOException {
+    List<Integer> shown = new ArrayList<>(List.of(1));
+    List<Integer> tried = new ArrayList<>(List.of(1));
+    Disk0 disk = new Disk0();
+    try (BookFile book = open(path, disk::open)) {
+      for (int i = 0; i < 12; i++) {
+        disk.writeFails = chance.nextInt(4) == 0;
+        disk.syncFails = chance.nextInt(4) == 0;
+        disk.truncateFails = chance.nextInt(3) == 0;
+        disk.bytes = chance.nextInt(300);
+        disk.fault = fault(chance, path);
+        boolean vanished = chance.nextInt(8) == 0;
+        Path away = path.resolveSibling("away.txt");
+        if (vanished) {
+          Files.move(path, away);
+        }
+        int number = book.nextNumber();
+        tried.add(number);
+        Read<List<BookLine>> kept = book.append(List.of(BookFileTest.entry(number)));
+        if (kept.isGood()) {
+          shown.add(number);
+        } else {
+          assertThat(kept.problem().orElse("")).as(which).matches("(?s)[A-Z/].{20,}[.:?].*");
+        }
+        if (vanished) {
+          assertThat(kept.isGood()).as("%s: kept in what is not there", which).isFalse();
+          Files.move(away, path);
+        }
       }
+    }
+    holds(which, path, shown, tried);
+    try (BookFile again = open(path, BookWriter.APPENDING)) {
+      assertThat(again.problems())
+          .as(which)
+          .extracting(Problem::wrong)
+          .allMatch(wrong -> wrong.startsWith("The last line was cut short"));
     }
   }
 
@@ -219,25 +270,28 @@ class WriteFaultsTest {
 
   @Test
   void clocksThatJumpChangeNeitherOrderNorCount() throws IOException {
-    Path path = newBook("clock");
     Random chance = new Random(SEED);
-    try (BookFile book = open(path, BookWriter.APPENDING)) {
-      for (int n = 2; n <= 60; n++) {
-        book.append(
-                List.of(
-                    new BookLine(
-                        n,
-                        BookFileTest.NOW.plusSeconds(chance.nextInt(400_000_000) - 200_000_000L),
-                        "bench",
-                        "six-counted",
-                        java.util.Map.of("count", 1L))))
-            .orThrow();
+    for (int round = 0; round < ROUNDS / 100; round++) {
+      String which = "seed " + SEED + ", round " + round;
+      Path path = newBook("clock-" + round);
+      try (BookFile book = open(path, BookWriter.APPENDING)) {
+        for (int n = 2; n <= 100; n++) {
+          BookLine jumped =
+              new BookLine(
+                  n,
+                  BookFileTest.NOW.plusSeconds(chance.nextInt(400_000_000) - 200_000_000L),
+                  "bench",
+                  "six-counted",
+                  Map.of("count", 1L));
+          book.append(List.of(jumped)).orThrow();
+        }
       }
+      BookMerge merged = BookMerge.of(List.of(path, path)).orThrow();
+      Path together = merged.write(folder.resolve("together-" + round + ".yaml")).orThrow();
+      assertThat(BookFile.look(together).orThrow().lines())
+          .as(which)
+          .isEqualTo(BookFile.look(path).orThrow().lines());
+      assertThat(BookFile.look(together).orThrow().problems()).as(which).isEmpty();
     }
-    BookMerge merged = BookMerge.of(List.of(path, path)).orThrow();
-    Path together = merged.write(folder.resolve("together.yaml")).orThrow();
-    assertThat(BookFile.look(together).orThrow().lines())
-        .isEqualTo(BookFile.look(path).orThrow().lines());
-    assertThat(BookFile.look(together).orThrow().problems()).isEmpty();
   }
 }

@@ -59,7 +59,7 @@ final class Jeweller implements Commandline.Typist {
     if (!first.isEmpty()) {
       return first.remove(0);
     }
-    if (told.contains("Typing looked: looked, done")) {
+    if (told.contains("“looked”: looked, done")) {
       return "looked";
     }
     if (told.contains("It ends by its time.") && !done()) {
@@ -87,7 +87,7 @@ final class Jeweller implements Commandline.Typist {
       Matcher cut = TO_CUT.matcher(own());
       return cut.find() ? cut.group(1) : "";
     }
-    if (!common.equals("one through")) {
+    if (!common.equals("one done")) {
       return "";
     }
     boolean joints =

@@ -95,7 +95,7 @@ class OneTruthTest {
     assertThat(round(bench.model())).as(where).contains(yaml.get("links") + " links, " + length);
     if (standing.wireKnown()) {
       String lacks = shortMm > 0 ? UNITS.length(shortMm) : "nothing";
-      assertThat(summary(bench.model(), "wire short")).as(where).contains(lacks);
+      assertThat(summary(bench.model(), "wire to buy")).as(where).contains(lacks);
     }
     still(where, bench, standing);
     wire(where, bench, standing);

@@ -33,7 +33,7 @@ class PlainWalkTest {
 
   private static final List<String> BEFORE_THE_BENCH =
       List.of(
-          "log length 24.1 mm; width 5.6 mm; next one right",
+          "log length 24.1 mm; width 5.6 mm; make the next right",
           "sample",
           "trial",
           "log links 2; rings 3; hung 58 mm",
@@ -180,13 +180,13 @@ class PlainWalkTest {
     void counts_nothing_at_a_step_that_was_not_heard_yet() {
       assertThat(demo("all")).contains("You are at the bench now. Type it again");
       assertThat(demo("bench", "all"))
-          .contains("all that wait is not for now.", "First: ", "An empty line: seen.")
+          .contains("Not for now: all that wait.", "First: ", "An empty line: seen.")
           .doesNotContain("Entered: ");
     }
 
     @Test
     void can_be_undone_and_stays_in_the_book_struck() throws IOException {
-      String told = demo("log blank 36 mm; next one longer", "undo", "book 2", "quit");
+      String told = demo("log blank 36 mm; make the next longer", "undo", "book 2", "quit");
       assertThat(told).contains("Undone: test piece", "struck entry testbench-3");
     }
 
@@ -195,7 +195,7 @@ class PlainWalkTest {
       String told = demo("note too heavy", "undo", "undo", "undo note", "restore note", "undo pan");
       assertThat(told)
           .contains("Nothing to undo here. Last entered elsewhere, and undone there (book): note")
-          .contains("Undone: note: too heavy (typing restore brings it back).")
+          .contains("Undone: note: too heavy (“restore” brings it back).")
           .contains("Brought back: note: too heavy.")
           .contains("After undo write nothing, or where it was entered")
           .doesNotContain("Undone: plan");
@@ -215,7 +215,7 @@ class PlainWalkTest {
       assertThat(told)
           .contains(
               "Timer: kettle is due.",
-              "Kettle: due. Typing answer answers it.",
+              "Kettle: due. “answer” answers it.",
               "kettle: answered.",
               "No timer runs.");
     }
@@ -264,7 +264,7 @@ class PlainWalkTest {
               "--new",
               "Gate");
       assertThat(exit).isZero();
-      assertThat(line.out()).contains("The plan.", "Metal (one of ", "Wire (0.9 mm");
+      assertThat(line.out()).contains("The plan.", "Metal (one of ", "Thickness (0.9 mm");
     }
 
     @Test

@@ -200,7 +200,7 @@ class PlanCommandTest {
     @Test
     void is_a_form_that_nobody_knows() {
       assertThat(plan(PLAN, "--as", "table")).isEqualTo(Exit.WRONG_USE);
-      assertThat(line.err()).contains("table", "--as text", "--as yaml");
+      assertThat(line.err()).contains("table", "--as text", "yaml");
     }
 
     @Test

@@ -213,18 +213,18 @@ class BenchTest {
     void takes_from_the_redo_pile_and_back_from_the_new_ones() {
       toSolder(4).press("r", "1");
       assertThat(bench.at().fromRedo()).as("a new one is in hand").isFalse();
-      bench.press("t");
+      bench.press("x");
       assertThat(bench.at().fromRedo()).isTrue();
-      bench.press("t");
+      bench.press("x");
       assertThat(bench.at().fromRedo()).isFalse();
-      bench.press("t", "space");
+      bench.press("x", "space");
       assertThat(bench.at().redo()).isZero();
       assertThat(bench.at().waiting()).isEqualTo(3);
     }
 
     @Test
     void with_no_redo_pile_here_it_says_so() {
-      toSolder(2).press("t");
+      toSolder(2).press("x");
       assertThat(bench.notice()).isEqualTo("Nothing is to be done again.");
     }
   }

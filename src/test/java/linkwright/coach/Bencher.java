@@ -126,6 +126,20 @@ public final class Bencher {
     return this;
   }
 
+  /** Puts the caret into the field of that name, as a click does. */
+  public Bencher toField(String id) {
+    List<String> ids = form().fields().stream().map(field -> field.id()).toList();
+    if (form().at() != ids.indexOf(id)) {
+      take(new Message.FieldChosen(ids.indexOf(id)));
+    }
+    return this;
+  }
+
+  /** Types a text into the field of that name, in place of what stood there. */
+  public Bencher put(String id, String text) {
+    return toField(id).press("ctrl-u").type(text);
+  }
+
   /** Lets time pass; the clock ticks once at its end. */
   public Bencher pass(Duration time) {
     now = now.plus(time);

@@ -175,27 +175,27 @@ class BookPlaceTest {
 
     @Test
     void standOnTopAndAreAcceptedByTheirCheck() {
-      apprentice.opens(List.of(readable, unreadable)).press("k", "v");
+      apprentice.opens(List.of(readable, unreadable)).press("k", "g");
       assertThat(apprentice.asked()).contains(new Effect.AcceptLine("63a117ba"));
     }
 
     @Test
     void areReadBeforeTheyAreAccepted() {
-      apprentice.opens(List.of(readable)).press("k", "down", "v");
+      apprentice.opens(List.of(readable)).press("k", "down", "g");
       assertThat(apprentice.asked()).doesNotHaveAnyElementsOfTypes(Effect.AcceptLine.class);
       assertThat(screen(apprentice).at()).isZero();
     }
 
     @Test
     void thatCannotBeReadCannotBeAccepted() {
-      apprentice.opens(List.of(unreadable)).press("k", "v");
+      apprentice.opens(List.of(unreadable)).press("k", "g");
       assertThat(apprentice.told()).contains("Mend it in an editor");
       assertThat(apprentice.asked()).doesNotHaveAnyElementsOfTypes(Effect.AcceptLine.class);
     }
 
     @Test
     void onceAcceptedTheBookStaysOpenHere() {
-      apprentice.opens(List.of(readable)).press("k", "v");
+      apprentice.opens(List.of(readable)).press("k", "g");
       apprentice.enter(new Fact.LineAccepted("63a117ba")).opens(List.of());
       assertThat(apprentice.model().held()).isInstanceOf(BookHeld.class);
       assertThat(apprentice.told()).startsWith("The line is accepted");

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import linkwright.coach.cautions.CautionWords;
 import linkwright.coach.cautions.CautionsHeld;
 import linkwright.coach.tray.TrayHeld;
@@ -39,7 +40,7 @@ class CautionsPlaceTest {
       apprentice.press("enter");
       assertThat(screen(apprentice).open()).isTrue();
       apprentice.press("down");
-      assertThat(screen(apprentice)).isEqualTo(new CautionsHeld(1, true, 0));
+      assertThat(screen(apprentice)).isEqualTo(new CautionsHeld(1, true, 0, "", Optional.empty()));
       apprentice.press("enter");
       assertThat(screen(apprentice).open()).isFalse();
     }

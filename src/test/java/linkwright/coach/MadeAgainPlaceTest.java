@@ -21,7 +21,7 @@ class MadeAgainPlaceTest {
 
   @Test
   void one_key_on_a_closed_job_and_one_to_begin_it() {
-    Apprentice bench = closedJob().press("f");
+    Apprentice bench = closedJob().press("j");
     assertThat(bench.model().held().place()).isEqualTo(PlaceId.MADE_AGAIN);
     assertThat(bench.shown()).contains("Gate chain, again", "to take");
     bench.press("ctrl-k");
@@ -41,7 +41,7 @@ class MadeAgainPlaceTest {
 
   @Test
   void a_job_that_is_open_still_is_not_made_again() {
-    Apprentice bench = Apprentice.withAJob(Map.of()).press("f");
+    Apprentice bench = Apprentice.withAJob(Map.of()).press("j");
     assertThat(bench.model().held().place()).isNotEqualTo(PlaceId.MADE_AGAIN);
   }
 
@@ -50,7 +50,7 @@ class MadeAgainPlaceTest {
     Apprentice bench = closedJob().press("a");
     TrayJob closed =
         new TrayJob("gate-chain", "Gate chain", "closed", List.of(), Apprentice.BEGIN, true);
-    bench.take(new Message.TrayRead(List.of(closed))).press("f");
+    bench.take(new Message.TrayRead(List.of(closed))).press("j");
     assertThat(bench.asked()).contains(new Effect.OpenBook("gate-chain"));
     bench.opens(List.of());
     assertThat(bench.model().held().place()).isEqualTo(PlaceId.MADE_AGAIN);
@@ -58,7 +58,7 @@ class MadeAgainPlaceTest {
 
   @Test
   void a_wire_that_cannot_be_read_is_told_beside_it_and_nothing_begins() {
-    Apprentice bench = closedJob().press("f", "down", "down", "down").type("x").press("ctrl-k");
+    Apprentice bench = closedJob().press("j", "down", "down", "down").type("x").press("ctrl-k");
     assertThat(bench.asked()).noneMatch(Effect.BeginJob.class::isInstance);
     assertThat(bench.model().held().form().orElseThrow().hasTrouble()).isTrue();
   }

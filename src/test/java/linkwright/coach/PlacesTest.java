@@ -28,14 +28,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** The places around the bench: tray, way round, test pieces, trial length, weighing in. */
 class PlacesTest {
   private static Bencher fill(Bencher bench, Map<String, String> texts) {
-    while (bench.form().at() != 0) {
-      bench.press("down");
-    }
     for (Field field : bench.form().fields()) {
       if (texts.containsKey(field.id())) {
-        bench.press(field.text().length(), "backspace").type(texts.get(field.id()));
+        bench.put(field.id(), texts.get(field.id()));
       }
-      bench.press("down");
     }
     return bench;
   }
@@ -170,7 +166,7 @@ class PlacesTest {
     @ParameterizedTest
     @CsvSource({
       "blank, -3 mm, -3 mm",
-      "length, 14, unit",
+      "length, 14 apples, apples",
       "verdict, prettier, is no direction",
     })
     void what_cannot_be_read_is_told_beside_its_field_and_nothing_is_logged(

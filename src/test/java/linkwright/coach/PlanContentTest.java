@@ -89,7 +89,7 @@ class PlanContentTest {
   void it_says_how_to_cut_each_length_on_hand() {
     assertThat(row(bench, "420 mm").value()).contains("blanks", "a coil for 12 rings", "left");
     assertThat(row(bench, "150 mm").value()).isEqualTo("stays whole");
-    assertThat(row(bench, "wire short").value()).isEqualTo("nothing");
+    assertThat(row(bench, "wire to buy").value()).isEqualTo("nothing");
   }
 
   @Test
@@ -99,8 +99,8 @@ class PlanContentTest {
       poor.press("down");
     }
     poor.press(poor.form().text("stock").length(), "backspace").type("100 mm");
-    assertThat(row(poor, "wire short").emphasis()).isEqualTo(Emphasis.TROUBLE);
-    assertThat(row(poor, "wire short").unit()).isEqualTo("mm");
+    assertThat(row(poor, "wire to buy").emphasis()).isEqualTo(Emphasis.TROUBLE);
+    assertThat(row(poor, "wire to buy").unit()).isEqualTo("mm");
   }
 
   @Test

@@ -67,7 +67,7 @@ class PlanScreenTest {
 
   @Test
   void what_does_not_hold_together_is_not_kept_and_the_caret_goes_there() {
-    retype("finished-length", "8");
+    retype("finished-length", "8 apples");
     bench.press("up", "up", "ctrl-k");
     assertThat(bench.notice()).startsWith("Not kept yet: ");
     assertThat(bench.form().fields().get(bench.form().at()).id()).isEqualTo("finished-length");

@@ -45,7 +45,7 @@ class ReckonPlaceTest {
       Apprentice apprentice = open(Apprentice.atTheTray(), "wire");
 
       apprentice.type("sterling").press("enter").type("0.9 mm").press("enter").type("1 ");
-      assertThat(apprentice.shown()).contains("Write a unit");
+      assertThat(apprentice.shown()).contains("0.007 g");
       assertThat(apprentice.type("m").shown()).contains("6.59 g");
     }
 
@@ -58,7 +58,7 @@ class ReckonPlaceTest {
 
     @Test
     void whatIsTypedWrongIsToldAtOnce() {
-      assertThat(open(Apprentice.atTheTray(), "wire").type("sterlin").shown())
+      assertThat(open(Apprentice.atTheTray(), "wire").type("starling").shown())
           .contains("Did you mean sterling?");
     }
 

@@ -7,9 +7,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
-import linkwright.books.BookFuzz;
-import linkwright.quantity.NumbersFuzz;
-import linkwright.terminal.KeysFuzz;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -34,19 +31,10 @@ class CorpusTest {
     for (Path input : inputs) {
       byte[] bytes = Files.readAllBytes(input);
       try {
-        read(target.getFileName().toString(), bytes);
+        Fuzz.read(target.getFileName().toString(), bytes);
       } catch (RuntimeException | AssertionError fault) {
         throw new AssertionError(input.toString(), fault);
       }
-    }
-  }
-
-  private static void read(String target, byte[] bytes) {
-    switch (target) {
-      case "book-line" -> BookFuzz.fuzzerTestOneInput(bytes);
-      case "key-decoder" -> KeysFuzz.fuzzerTestOneInput(bytes);
-      case "numbers" -> NumbersFuzz.fuzzerTestOneInput(bytes);
-      default -> FilesFuzz.read(target, bytes);
     }
   }
 }

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.regex.Pattern;
 import linkwright.quantity.Problem;
 import linkwright.routine.Remedy;
+import linkwright.routine.SolderMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -49,6 +50,13 @@ class ShippedRoutinesTest {
         .filteredOn(problem -> problem.file().matches("(routines|safety)/.*"))
         .extracting(Problem::sentence)
         .isEmpty();
+  }
+
+  @Test
+  void noLaterJointIsHarderThanAnEarlierOneOfItsPiece() {
+    assertThat(LIBRARY.routines().values())
+        .allSatisfy(
+            routine -> assertThat(SolderMap.of(routine).harderLater()).as(routine.id()).isEmpty());
   }
 
   @Test

@@ -23,7 +23,7 @@ public final class NumbersFuzz {
   private NumbersFuzz() {}
 
   /** Reads the text by every reader; throws where something does not hold. */
-  public static void fuzzerTestOneInput(byte[] data) {
+  public static void read(byte[] data) {
     String typed = new String(data, StandardCharsets.UTF_8);
     for (Function<String, Read<?>> reader : READERS) {
       Read<?> read = reader.apply(typed);

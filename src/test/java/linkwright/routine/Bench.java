@@ -154,6 +154,13 @@ final class Bench {
       return this;
     }
 
+    Draft solder(Map<String, String> grades) {
+      detail =
+          new StepDetail(
+              List.of(), When.ALWAYS, grades, Optional.empty(), List.of(), List.of(), List.of());
+      return this;
+    }
+
     Draft when(When condition) {
       detail =
           new StepDetail(

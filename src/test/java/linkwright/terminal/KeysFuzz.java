@@ -17,7 +17,7 @@ public final class KeysFuzz {
   private KeysFuzz() {}
 
   /** Decodes the bytes; throws where something does not hold. */
-  public static void fuzzerTestOneInput(byte[] data) {
+  public static void read(byte[] data) {
     if (data.length == 0) {
       return;
     }

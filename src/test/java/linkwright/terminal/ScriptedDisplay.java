@@ -105,8 +105,8 @@ public final class ScriptedDisplay implements Display {
       case BACK_TAB -> KeyType.ReverseTab;
       case UP -> KeyType.ArrowUp;
       case DOWN -> KeyType.ArrowDown;
-      case LEFT -> KeyType.ArrowLeft;
-      case RIGHT -> KeyType.ArrowRight;
+      case LEFT, WORD_LEFT -> KeyType.ArrowLeft;
+      case RIGHT, WORD_RIGHT -> KeyType.ArrowRight;
       case PAGE_UP -> KeyType.PageUp;
       case PAGE_DOWN -> KeyType.PageDown;
       case HOME -> KeyType.Home;

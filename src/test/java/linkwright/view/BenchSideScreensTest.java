@@ -69,7 +69,7 @@ class BenchSideScreensTest {
 
 
              Still to do: 9 links, 8 to cut; 10 rings, 12 to cut
-             n wire came  c wire was cut  x wire lost  d draw it down  b bench  ? all keys
+             n wire came  c wire was cut  x wire lost  f find  esc back  u undo  ? all keys
             """);
   }
 
@@ -156,7 +156,7 @@ class BenchSideScreensTest {
       assertThat(apprentice.press("esc", "k").shown())
           .contains("! line 7 fails its check, is kept and not used: it cannot be read")
           .contains("- {n: 6, at: 20")
-          .contains("v accept the line");
+          .contains("g accept the line");
     }
 
     @Test

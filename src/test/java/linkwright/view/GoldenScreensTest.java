@@ -39,6 +39,18 @@ class GoldenScreensTest {
 
   @ParameterizedTest
   @MethodSource("scenes")
+  void at40x12(String scene) {
+    Golden.looks("40x12/" + scene, drawn(scene, 40, 12, Glyphs.FULL));
+  }
+
+  @ParameterizedTest
+  @MethodSource("scenes")
+  void at200x60(String scene) {
+    Golden.looks("200x60/" + scene, drawn(scene, 200, 60, Glyphs.FULL));
+  }
+
+  @ParameterizedTest
+  @MethodSource("scenes")
   void inAsciiOnATerminal(String scene) {
     ScriptedDisplay display = new ScriptedDisplay(80, 24, Glyphs.ASCII, Look.DARK);
     display.show(drawn(scene, 80, 24, Glyphs.ASCII));
@@ -60,7 +72,7 @@ class GoldenScreensTest {
     List<String> compared = new ArrayList<>();
     for (String scene : scenes()) {
       compared.add("ascii/" + scene + ".txt");
-      for (String size : List.of("80x24", "60x20", "140x45")) {
+      for (String size : List.of("40x12", "80x24", "60x20", "140x45", "200x60")) {
         compared.add(size + "/" + scene + ".txt");
         compared.add(size + "/" + scene + ".tones");
       }

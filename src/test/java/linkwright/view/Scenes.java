@@ -25,7 +25,7 @@ public final class Scenes {
 
   private Scenes() {}
 
-  static List<String> names() {
+  public static List<String> names() {
     return List.copyOf(ALL.keySet());
   }
 
@@ -68,19 +68,19 @@ public final class Scenes {
     all.put("plan-too-thick", Scenes::tooThick);
     all.put("plan-bare", bencher -> bencher);
     all.put("tests", Scenes::tests);
-    all.put("tests-form", bencher -> tests(bencher).press("n").press(4, "down").type("5 apples"));
+    all.put("tests-form", bencher -> tests(bencher).press("n").put("width", "5 apples"));
     all.put("trial", Scenes::trial);
-    all.put("trial-form", bencher -> trial(bencher).press("n").press(4, "down").type("61 mm"));
+    all.put("trial-form", bencher -> trial(bencher).press("n").put("hung", "61 mm"));
     all.put("bench-caution", bencher -> bencher.press("b", "space"));
     all.put("bench-do", bencher -> bencher.goTo("judge-test"));
     all.put("bench-cut", bencher -> bencher.goTo("cut-blanks").press(5, "page-down").type("12"));
     all.put("bench-lit-first", bencher -> bencher.goTo("anneal-wire"));
     all.put("bench-watch", Scenes::watching);
-    all.put("hot-work", bencher -> formed(bencher).press("f"));
+    all.put("hot-work", bencher -> formed(bencher).press("e"));
     all.put("bench-count", bencher -> formed(bencher));
     all.put("bench-why", bencher -> formed(bencher).type("2").press("r"));
     all.put("bench-remedy", bencher -> formed(bencher).type("2").press("r", "1"));
-    all.put("bench-redo-in-hand", bencher -> formed(bencher).type("2").press("r", "1", "t"));
+    all.put("bench-redo-in-hand", bencher -> formed(bencher).type("2").press("r", "1", "x"));
     all.put("bench-why-form", bencher -> formed(bencher).press("v"));
     all.put("bench-batch", bencher -> pickling(bencher).pass(Duration.ofSeconds(95)));
     all.put("bench-due", bencher -> pickling(bencher).pass(Duration.ofMinutes(9)));
@@ -95,7 +95,7 @@ public final class Scenes {
     all.put("cautions-card", bencher -> bencher.press("c").press(3, "down").press("enter"));
     all.put("timers", Scenes::timers);
     all.put("reckoner", bencher -> bencher.press("r"));
-    all.put("reckoner-sum", bencher -> bencher.press("r", "enter", "down", "down").type("2 m"));
+    all.put("reckoner-sum", bencher -> bencher.press("r", "enter").put("length", "2 m"));
     all.put("names-round", bencher -> bencher);
     all.put("names-bench", bencher -> bencher.goTo("cut-blanks").press("space"));
     all.put("inch-plan", bencher -> bencher.press("p", "down"));
@@ -105,6 +105,12 @@ public final class Scenes {
     all.put("inch-weigh-in", Scenes::weighed);
     all.put("weigh-in", Scenes::weighed);
     all.put("weigh-in-prices", bencher -> weighed(bencher).press("p", "down"));
+    all.put("find", bencher -> bencher.press("e").type("pick"));
+    all.put("look-up", bencher -> bencher.press("esc", "g").press(3, "down").press("enter"));
+    all.put("settings", bencher -> bencher.press(","));
+    all.put("plan-explained", bencher -> bencher.press("p").toField("wire").press("?"));
+    all.put("across", bencher -> formed(bencher).press("="));
+    all.put("across-due", bencher -> pickling(bencher).pass(Duration.ofMinutes(9)).press("="));
     all.put("keys", bencher -> formed(bencher).press("?"));
     return all;
   }
@@ -137,7 +143,7 @@ public final class Scenes {
   }
 
   private static Bencher planTrouble(Bencher bencher) {
-    return bencher.press("p", "down").press(6, "backspace").type("4 mm").press(8, "down").type("9");
+    return bencher.press("p").put("wire", "4 mm").put("finished-length", "9 apples");
   }
 
   private static Bencher tooThick(Bencher bencher) {
@@ -153,9 +159,8 @@ public final class Scenes {
 
   private static Bencher test(
       Bencher bencher, String blank, String length, String width, String verdict) {
-    bencher.press("n").press(10, "backspace").type(blank);
-    bencher.press(3, "down").type(length).press("down").type(width);
-    return bencher.press("down", "down").type(verdict).press("ctrl-k");
+    bencher.press("n").put("blank", blank).put("length", length).put("width", width);
+    return bencher.put("verdict", verdict).press("ctrl-k");
   }
 
   static Bencher trial(Bencher bencher) {

@@ -77,7 +77,7 @@ class FaultTest {
     ScriptedDisplay again = new ScriptedDisplay(80, 24);
     again.press(Key.of(Key.Kind.ENTER)).type("q");
     run(folder, again);
-    assertThat(again.text()).contains("the way round").doesNotContain("look, not write");
+    assertThat(again.text()).contains("places of the job").doesNotContain("look, not write");
   }
 
   private static void run(Path folder, Display display) {

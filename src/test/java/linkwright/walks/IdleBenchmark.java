@@ -33,7 +33,7 @@ class IdleBenchmark {
         press(walk, "down").type("50 min");
         press(walk, "ctrl-k").waitFor(name + "   ", LONG);
       }
-      press(walk, "esc").waitFor("the way round", LONG);
+      press(walk, "esc").waitFor("places of the job", LONG);
       Taken taken = lookOn(walk);
       System.out.printf("three timers: %s%n", taken);
       assertThat(taken.share()).isLessThan(0.01);

@@ -145,7 +145,7 @@ final class Killing {
         return killed(walk);
       }
       walk.waitFor("the tray", LONG);
-      press(walk, "enter").waitFor("the way round", LONG);
+      press(walk, "enter").waitFor("places of the job", LONG);
       press(walk, "b").waitFor("through " + sum, LONG);
       for (int i = 0; i < plan.entries().size(); i++) {
         Doing doing = plan.entries().get(i);
@@ -158,7 +158,8 @@ final class Killing {
           took(sent);
         }
         if (!last && doing.isNote()) {
-          press(walk, "esc", "b");
+          // Not through Escape: on a busy machine it and the next key come as one, Alt and a letter.
+          press(walk, "b");
         }
       }
       LockSupport.parkNanos(plan.nanos());
@@ -168,7 +169,8 @@ final class Killing {
 
   private static void send(Walk walk, Doing doing) throws IOException {
     if (doing.isNote()) {
-      press(walk, "esc", "k", "n");
+      press(walk, "esc").waitFor("the way round", LONG);
+      press(walk, "k", "n");
       walk.type(doing.note());
       press(walk, "ctrl-k");
     } else {

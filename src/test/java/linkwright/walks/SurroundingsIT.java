@@ -60,7 +60,7 @@ class SurroundingsIT {
         String before = walk.screen();
         int written = walk.output().length;
         walk.signal("QUIT");
-        press(walk, "enter").waitFor("the way round", LONG);
+        press(walk, "enter").waitFor("places of the job", LONG);
         assertThat(before).contains("Lighthouse");
         assertThat(new String(walk.output(), written, walk.output().length - written, UTF_8))
             .doesNotContain("thread", "Thread");
@@ -123,7 +123,7 @@ class SurroundingsIT {
     void withoutUtf8OnlyAsciiIsWritten() throws IOException {
       try (Walk walk = new Workbench().start(Map.of("LANG", "C"))) {
         walk.waitFor("> Lighthouse", LONG);
-        press(walk, "enter").waitFor("the way round", LONG);
+        press(walk, "enter").waitFor("places of the job", LONG);
         press(walk, "t").waitFor("test pieces", LONG);
         for (byte b : walk.output()) {
           assertThat(b).isNotNegative();

@@ -162,6 +162,8 @@ public final class Walk implements AutoCloseable {
       case PAGE_DOWN -> "\u001b[6~";
       case HOME -> "\u001b[H";
       case END -> "\u001b[F";
+      case WORD_LEFT -> "\u001b[1;5D";
+      case WORD_RIGHT -> "\u001b[1;5C";
     };
   }
 

@@ -25,7 +25,7 @@ class WholeJobIT {
       bench(walk);
       wire(walk);
       weighIn(walk);
-      press(walk, "esc").waitFor("the way round", LONG);
+      press(walk, "esc").waitFor("places of the job", LONG);
       press(walk, "a").waitFor("closed", LONG);
       press(walk, "q");
       assertThat(walk.exitCode(LONG)).isZero();
@@ -66,13 +66,13 @@ class WholeJobIT {
   private static void bench(Walk walk) throws IOException {
     go(walk, "b", "step 1 of 28");
     hurry(walk, "Cut the blanks\n");
-    hurry(walk, "Solder the links\n").waitFor("one through", LONG);
+    hurry(walk, "Solder the links\n").waitFor("one done", LONG);
     int through = through(walk);
     press(walk, "space").waitFor("through " + (through + 1), LONG);
     press(walk, "u").waitFor("through " + through, LONG);
     press(walk, "r").waitFor("what do you see?", LONG);
     walk.type("1").waitFor("remedy", LONG).waitFor("redo    1  (too cool)", LONG);
-    press(walk, "t").waitFor("in hand 1, from redo", LONG);
+    press(walk, "x").waitFor("in hand 1, from redo", LONG);
     hurry(walk, "Join the links with rings\n");
     hurry(walk, "All done here");
   }

@@ -60,7 +60,7 @@ final class Workbench {
   /** Starts it and opens the one job in the tray. */
   Walk openTheJob() throws IOException {
     Walk walk = start().waitFor("the tray", LONG);
-    return press(walk, "enter").waitFor("the way round", LONG);
+    return press(walk, "enter").waitFor("places of the job", LONG);
   }
 
   /** Presses keys by their names. */
@@ -73,7 +73,7 @@ final class Workbench {
 
   /** Goes to a place of the job by its key on the way round. */
   static Walk go(Walk walk, String key, String title) throws IOException {
-    press(walk, "esc").waitFor("the way round", LONG);
+    press(walk, "esc").waitFor("places of the job", LONG);
     return press(walk, key).waitFor("· " + title, LONG);
   }
 
@@ -100,7 +100,7 @@ final class Workbench {
       if (shown.contains(TOO_SOON)) {
         unread();
       }
-      walk.press(all && shown.contains("space one through") ? Key.of("a") : PEDAL);
+      walk.press(all && shown.contains("space one done") ? Key.of("a") : PEDAL);
       walk.waitUntil(
           "the key did something",
           now ->

@@ -11,7 +11,7 @@ import linkwright.files.Home;
 import linkwright.files.KeysFile;
 import linkwright.files.UserSettings;
 import linkwright.quantity.Problem;
-import linkwright.routine.TradeWords;
+import linkwright.shell.SettingsKeeping;
 
 /**
  * The user's choices, read from her folder.
@@ -35,11 +35,7 @@ public record Choices(Settings settings, UserSettings user, List<Problem> proble
     problems.addAll(keys.problems());
     UserSettings user = loaded.settings();
     return new Choices(
-        new Settings(
-            user.units(),
-            user.words() == TradeWords.BRITISH,
-            new KeyMap(keys.keys()),
-            user.flash()),
+        SettingsKeeping.of(user, new KeyMap(keys.keys())),
         user,
         problems);
   }

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import linkwright.coach.form.Offered;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
 import linkwright.coach.keys.Act;
@@ -22,9 +23,12 @@ final class FormTalk {
   private static final String EMPTY = "-";
   private static final String BEFORE = "<";
   private static final String SHOW = "?";
+  private static final int MOST_NAMED = 6;
   private static final String HELP =
       "An empty line keeps what stands in a field, - empties it, < goes to the one before, ? shows"
-          + " all, name: value sets any of them, = keeps the form as it is, esc leaves it.";
+          + " all, list tells what can be chosen, what explains the field, name: value sets any of"
+          + " them, a line in double quotes is always the value, = keeps the form as it is, esc"
+          + " leaves it.";
 
   private final WalkLines lines;
   private final WalkCoach coach;
@@ -43,7 +47,7 @@ final class FormTalk {
         form.purpose() == Form.Purpose.PLAN
             && coach.model().job().map(job -> !job.state().course().wish().isEmpty()).orElse(false);
     lines.say(HELP);
-    return talk(planned ? List.of() : all(form));
+    return talk(planned ? List.of() : asked(form));
   }
 
   /** Fills fields from one line, such as {@code blank 38 mm; length 14 mm}, and keeps the form. */
@@ -109,6 +113,12 @@ final class FormTalk {
       } else if (typed.equals(KEEP) || (whole && typed.isEmpty())) {
         open = new ArrayList<>(keep().orElse(List.of()));
         at = 0;
+      } else if (!whole && typed.equalsIgnoreCase("list")) {
+        list(form().orElseThrow().fields().get(open.get(at)));
+      } else if (!whole && typed.equalsIgnoreCase("what")) {
+        explain(form().orElseThrow().fields().get(open.get(at)));
+      } else if (!whole && typed.matches("\".+\"")) {
+        at += set(open.get(at), typed.substring(1, typed.length() - 1)) ? 1 : 0;
       } else if (named(typed, true)) {
         // It was set, and its trouble told.
       } else if (whole) {
@@ -147,16 +157,45 @@ final class FormTalk {
     return IntStream.range(0, form.fields().size()).boxed().toList();
   }
 
+  /** What is asked one by one: what decides; the rest is set by its name. */
+  private static List<Integer> asked(Form form) {
+    return form.lines().stream().filter(line -> line < form.fields().size()).toList();
+  }
+
   private String prompt(int index) {
     Field field = form().orElseThrow().fields().get(index);
     StringBuilder prompt = new StringBuilder(capital(field.label()));
     if (!field.choices().isEmpty()) {
-      List<String> words = field.choices().stream().filter(word -> !word.isEmpty()).toList();
-      prompt.append(" (one of ").append(String.join(", ", words)).append(")");
+      List<String> words =
+          field.choices().stream().map(Offered::id).filter(word -> !word.isEmpty()).toList();
+      prompt
+          .append(" (one of ")
+          .append(
+              words.size() > MOST_NAMED
+                  ? words.size() + ": list tells them"
+                  : String.join(", ", words))
+          .append(")");
     } else if (!field.hint().isBlank()) {
       prompt.append(" (").append(field.hint()).append(")");
     }
     return prompt.append("? ").append(now(field)).toString();
+  }
+
+  private void list(Field field) {
+    if (field.choices().isEmpty()) {
+      lines.say("Anything can be written here.");
+    }
+    for (Offered choice : field.choices()) {
+      if (!choice.id().isEmpty()) {
+        lines.say(choice.id() + (choice.says().isEmpty() ? "" : ": " + choice.says()) + ".");
+      }
+    }
+  }
+
+  private void explain(Field field) {
+    String example = field.hint().isBlank() ? "" : " Example: " + field.hint() + ".";
+    String help = field.help().isBlank() ? "No more is said of this field." : field.help();
+    lines.say(help + example);
   }
 
   private static String now(Field field) {
@@ -175,9 +214,7 @@ final class FormTalk {
       return true;
     }
     String text = typed.equals(EMPTY) ? "" : typed;
-    while (form().orElseThrow().at() != index) {
-      coach.press(Key.of(form().orElseThrow().at() < index ? Key.Kind.DOWN : Key.Kind.UP));
-    }
+    coach.field(index);
     String before = form().orElseThrow().fields().get(index).text();
     if (!before.equals(text)) {
       coach.press(Key.of(Key.Kind.END));

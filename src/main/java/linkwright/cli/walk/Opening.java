@@ -5,6 +5,8 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -71,18 +73,40 @@ public record Opening(Optional<String> slug, Optional<Begun> begun, List<Problem
     if (slugs.isEmpty() && typed.equals(demo)) {
       return Read.good(opening(Optional.empty()));
     }
-    return slugs.contains(typed) ? Read.good(opening(job)) : unknown(typed, slugs);
+    if (slugs.contains(typed)) {
+      return Read.good(opening(job));
+    }
+    Map<String, String> named = named(home, library, now);
+    List<String> meant =
+        named.entrySet().stream()
+            .filter(each -> each.getValue().equalsIgnoreCase(typed.strip()))
+            .map(Map.Entry::getKey)
+            .toList();
+    return meant.size() == 1
+        ? Read.good(opening(Optional.of(meant.get(0))))
+        : unknown(typed, slugs, named.values());
   }
 
   private static Opening opening(Optional<String> slug) {
     return new Opening(slug, Optional.empty(), List.of());
   }
 
-  private static Read<Opening> unknown(String typed, List<String> slugs) {
+  /** The jobs of the tray: book → name. */
+  private static Map<String, String> named(Home home, Library library, Instant now) {
+    Map<String, String> named = new LinkedHashMap<>();
+    TrayReading.of(home, Start.handbook(library), now)
+        .forEach(job -> named.put(job.slug(), job.name()));
+    return named;
+  }
+
+  private static Read<Opening> unknown(
+      String typed, List<String> slugs, Collection<String> names) {
+    List<String> known = new ArrayList<>(slugs);
+    known.addAll(names);
     String hint =
         slugs.isEmpty()
             ? "There is none yet: --new NAME begins one."
-            : Nearest.of(typed, slugs)
+            : Nearest.of(typed, known)
                 .map(near -> "Did you mean " + near + "?")
                 .orElse("There are: " + String.join(", ", slugs) + ".");
     return Read.bad("There is no job \"" + typed + "\" in the tray. " + hint);

@@ -21,6 +21,8 @@ import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
 import linkwright.job.Entry;
 import linkwright.quantity.Nearest;
+import linkwright.reckon.Reckoner;
+import linkwright.reckon.Sum;
 
 /** Does what a typed line asks for, by the coach's own acts. */
 final class TypedLine {
@@ -126,7 +128,15 @@ final class TypedLine {
 
   private boolean obey(WalkWord word, String rest) {
     switch (word) {
-      case HELP -> lines.sayAll(WalkWord.help());
+      case HELP -> new WalkHelp(lines, coach).tell(rest);
+      case REPEAT -> telling.repeat();
+      case BRIEF -> telling.turnBrief();
+      case FIND -> find(rest);
+      case MEANING -> new WalkHelp(lines, coach).look(rest);
+      case SEARCH -> search(rest);
+      case STRIKE -> {
+        return strike(rest);
+      }
       case WHERE -> where();
       case TIMERS -> visits.look(Act.TO_TIMERS);
       case LIT -> bench(Act.LIT, "");
@@ -200,7 +210,14 @@ final class TypedLine {
         return form(rest.isEmpty() ? "" : "name: " + rest);
       }
       case PLAN -> coach.go(Act.TO_PLAN);
-      case RECKONER -> coach.go(Act.TO_RECKONER);
+      case RECKONER -> {
+        coach.go(Act.TO_RECKONER);
+        if (!rest.isEmpty() && !sum(rest)) {
+          return true;
+        }
+        return form("");
+      }
+      case SETTINGS -> coach.choose(Act.TO_SETTINGS);
       case LOG -> {
         if (coach.place() != PlaceId.TRIAL_LENGTH) {
           coach.go(Act.TO_TESTS);
@@ -370,6 +387,65 @@ final class TypedLine {
     return new WalkPage(coach.model()).table().map(Table::chosen).orElse(0);
   }
 
+  /** Opens the sum of that name; false when there is none, which is told. */
+  private boolean sum(String name) {
+    List<String> ids = Reckoner.sums().stream().map(Sum::id).toList();
+    int at = ids.indexOf(name.toLowerCase(Locale.ROOT));
+    if (at < 0) {
+      lines.say("“" + name + "” is no sum. There are: " + String.join(", ", ids) + ".");
+      return false;
+    }
+    chosen(Act.CHOOSE, Integer.toString(at + 1));
+    return true;
+  }
+
+  private void find(String words) {
+    if (words.isEmpty()) {
+      lines.say("Write what to find, such as find pickle.");
+      return;
+    }
+    coach.choose(Act.FIND);
+    type(words);
+    coach.press(Key.of(Key.Kind.ENTER));
+    if (coach.place() == PlaceId.FIND) {
+      coach.press(Key.of(Key.Kind.ESCAPE));
+    }
+  }
+
+  private void search(String words) {
+    Model model = coach.model();
+    List<Entry> all = model.job().map(job -> job.entries()).orElse(List.of());
+    List<Integer> found = model.job().map(job -> job.words().holding(words)).orElse(List.of());
+    lines.say(found.size() + " of " + all.size() + " entries say so.");
+    found.stream()
+        .limit(2L * LAST_ENTRIES)
+        .forEach(at -> lines.say(told(all.get(at), model)));
+  }
+
+  /** Strikes the entry of that number of this machine, for a reason. */
+  private boolean strike(String rest) {
+    String[] parts = rest.split("\\s+", 2);
+    List<Entry> all = coach.model().job().map(job -> job.entries()).orElse(List.of());
+    int at = -1;
+    for (int i = 0; i < all.size(); i++) {
+      String id = all.get(i).id().toString();
+      if (id.equals(parts[0]) || id.endsWith("-" + parts[0])) {
+        at = i;
+      }
+    }
+    if (parts[0].isEmpty() || at < 0) {
+      lines.say("Write the entry's number, as book tells it, and why: strike 12 miscounted.");
+      return true;
+    }
+    int row = all.size() - 1 - at;
+    return visits.to(
+        Act.TO_BOOK,
+        () -> {
+          chosen(Act.STRIKE, Integer.toString(row + 1));
+          return form(parts.length > 1 ? "why: " + parts[1].replace(';', ',') : "");
+        });
+  }
+
   private void why() {
     List<String> later = new WalkPage(coach.model()).later();
     lines.sayAll(later.isEmpty() ? List.of("There is no more to say here.") : later);
@@ -397,12 +473,15 @@ final class TypedLine {
     Model model = coach.model();
     List<Entry> all = model.job().map(job -> job.entries()).orElse(List.of());
     for (Entry entry : all.subList(Math.max(0, all.size() - wanted), all.size())) {
-      lines.say(
-          entry.id()
-              + ", "
-              + entry.at().truncatedTo(ChronoUnit.SECONDS)
-              + ": "
-              + EntryWords.of(entry.fact(), model.settings()));
+      lines.say(told(entry, model));
     }
+  }
+
+  private static String told(Entry entry, Model model) {
+    return entry.id()
+        + ", "
+        + entry.at().truncatedTo(ChronoUnit.SECONDS)
+        + ": "
+        + EntryWords.of(entry.fact(), model.settings());
   }
 }

@@ -56,6 +56,31 @@ public final class Walk {
     }
   }
 
+  /** Begins a job and lets go of it: its book's name; empty if it could not be, which is told. */
+  public static Optional<String> begun(
+      Surroundings here, Home home, Choices choices, Library library, Opening.Begun begun) {
+    Performer performer =
+        new Performer(home, choices.device(here, home), here.clock(), () -> {});
+    Model model =
+        Coach.begin(
+            Start.handbook(library),
+            choices.withUsualKeys(),
+            Paging.WHOLE,
+            here.clock().instant(),
+            ANY,
+            ANY);
+    WalkCoach coach = new WalkCoach(performer, model);
+    try {
+      new Walk(here, library, coach).begin(begun);
+      if (coach.model().job().isEmpty()) {
+        here.err().sayAll(coach.takeTold());
+      }
+      return coach.model().job().map(job -> job.slug());
+    } finally {
+      coach.shut();
+    }
+  }
+
   private int run(Opening opening) {
     opening
         .begun()

@@ -75,6 +75,11 @@ final class WalkCoach {
     hear();
   }
 
+  /** Puts the caret into a field of the form that is open. */
+  void field(int index) {
+    take(new Message.FieldChosen(index));
+  }
+
   void paste(String text) {
     take(new Message.Pasted(text));
   }

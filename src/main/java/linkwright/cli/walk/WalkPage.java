@@ -3,6 +3,7 @@ package linkwright.cli.walk;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import linkwright.coach.Pages;
@@ -20,6 +21,10 @@ import linkwright.plain.PlainLines;
 
 /** The coach's page in the lines of a walk: what is said, then what can be typed. */
 final class WalkPage {
+  /** What has a word of its own at every place, and is told by help alone. */
+  private static final Set<Act> EVERYWHERE =
+      Set.of(Act.HELP, Act.FIND, Act.ROUND, Act.LEAVE, Act.ACROSS, Act.TO_SETTINGS, Act.LESS);
+
   private final Page page;
   private final Optional<Act> common;
   private final boolean round;
@@ -36,7 +41,7 @@ final class WalkPage {
         page.open().stream()
             .flatMap(open -> open.act().stream())
             .findFirst()
-            .filter(act -> stays && act != Act.HELP && act != Act.UNDO)
+            .filter(act -> stays && act != Act.UNDO && !EVERYWHERE.contains(act))
             // What is closed is not weighed again by a line that is empty by mistake.
             .filter(act -> !(closed && act == Act.WEIGH));
     this.round = model.held().place() == PlaceId.ROUND;
@@ -149,7 +154,8 @@ final class WalkPage {
   List<String> words() {
     String words =
         typed()
-            .filter(act -> act != Act.HELP && !(act == Act.MORE && later().isEmpty()))
+            .filter(act -> !EVERYWHERE.contains(act))
+            .filter(act -> !(act == Act.MORE && later().isEmpty()))
             .filter(act -> common.filter(act::equals).isEmpty())
             .distinct()
             .map(act -> word(act))

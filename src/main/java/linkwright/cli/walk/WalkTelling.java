@@ -29,6 +29,7 @@ final class WalkTelling {
   private Optional<Heard> behind = Optional.empty();
 
   private int entries;
+  private boolean brief;
 
   WalkTelling(WalkLines lines, WalkCoach coach) {
     this.lines = lines;
@@ -56,7 +57,9 @@ final class WalkTelling {
     said.addAll(page.emptyLine());
     Heard now = new Heard(coach.place(), page.names(), said);
     Optional<Heard> before = last.filter(now::same).or(() -> behind.filter(now::same));
-    if (before.isPresent()) {
+    if (before.isPresent() && brief) {
+      // One line a count: the entry was told.
+    } else if (before.isPresent()) {
       said.stream().filter(line -> !before.get().lines().contains(line)).forEach(lines::say);
     } else {
       whole(page);
@@ -65,6 +68,12 @@ final class WalkTelling {
     if (!page.asks()) {
       behind = last;
     }
+  }
+
+  /** From now on one line a count, or everything again; tells which. */
+  void turnBrief() {
+    brief = !brief;
+    lines.say(brief ? "Brief: one line a count." : "Everything is told again.");
   }
 
   /** Tells once more all that is in front of the user. */

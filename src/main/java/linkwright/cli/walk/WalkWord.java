@@ -71,13 +71,24 @@ enum WalkWord {
   REOPEN("reopen", "open a closed job again", Act.REOPEN),
   NOTE("note", "write a note; note and its text", Act.NOTE),
   BOOK("book", "the last entries; book 20: twenty", Act.TO_BOOK),
-  RECKONER("reckoner", "sums on wire, rings, blanks and solder", Act.TO_RECKONER),
+  RECKONER(
+      "reckoner", "sums on wire, rings, blanks and solder; reckoner ring: that one", Act.TO_RECKONER),
   WORDS(
       "words",
       "the words of this step explained; words and one of them: that word, a metal or a solder",
       Act.TO_HANDBOOK),
+  FIND("find", "find WORDS: goes to the place, step, caution or metal of that name", Act.FIND),
+  MEANING(
+      "meaning",
+      "meaning WORDS: tells of a metal, a solder, a clasp, a word of the trade",
+      Act.TO_LOOKUP),
+  SEARCH("search", "search WORDS: the entries of the book that say so", Act.SEARCH),
+  STRIKE("strike", "strike 12 miscounted: entry 12 counts no more, for that reason", Act.STRIKE),
+  SETTINGS("settings", "units, trade words, colours", Act.TO_SETTINGS),
+  BRIEF("brief", "one line a count; brief again: everything"),
+  REPEAT("repeat", "tell the page once more"),
   WHERE("where", "where the job stands, place by place", Act.ROUND),
-  HELP("help", "this", Act.HELP),
+  HELP("help", "this; help WORD: what that word does or means", Act.HELP),
   QUIT("quit", "leave; everything entered is in the book", Act.LEAVE);
 
   private final String word;
@@ -94,6 +105,11 @@ enum WalkWord {
 
   String word() {
     return word;
+  }
+
+  /** The word and what it does. */
+  String told() {
+    return word + ": " + says + ".";
   }
 
   private List<String> acts() {
@@ -116,10 +132,10 @@ enum WalkWord {
   }
 
   /**
-   * How a sentence names an act: so that it does for “wire (typing wire)” and “typing log logs”.
+   * How a sentence names an act: by its word, in quotes, as the screen names it by its key.
    */
   static String naming(Act act) {
-    return "typing " + of(act);
+    return "“" + of(act) + "”";
   }
 
   static List<String> words() {
@@ -131,7 +147,7 @@ enum WalkWord {
     lines.add("An empty line: what comes most often; each page says what that is.");
     lines.add("A number: so many come through; where a question is asked, that answer.");
     for (WalkWord each : values()) {
-      lines.add(each.word + ": " + each.says + ".");
+      lines.add(each.told());
     }
     lines.add("Where a page says “or type”, its words do what stands beside them.");
     return lines;

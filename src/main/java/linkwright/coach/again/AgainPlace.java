@@ -8,8 +8,10 @@ import linkwright.coach.content.Beside;
 import linkwright.coach.content.Content;
 import linkwright.coach.content.Fields;
 import linkwright.coach.content.Part;
+import linkwright.coach.form.Choosing;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
+import linkwright.coach.form.Measure;
 import linkwright.coach.kernel.Drafting;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Model;
@@ -21,7 +23,7 @@ import linkwright.coach.kernel.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
 import linkwright.plan.WishKeys;
-import linkwright.reference.Metal;
+import linkwright.quantity.UnitStyle;
 import linkwright.standing.Handbook;
 import linkwright.standing.JobPrices;
 import linkwright.standing.MadeAgain;
@@ -44,25 +46,31 @@ public final class AgainPlace implements Place {
             "name",
             job.state().course().name() + ", again",
             "what you will look for it by"));
+    UnitStyle units = model.settings().units();
+    String length = wish.getOrDefault(WishKeys.FINISHED, "");
     fields.add(
         Field.of(
             WishKeys.FINISHED,
             "finished length",
-            wish.getOrDefault(WishKeys.FINISHED, ""),
-            "clasp and its rings in it, 45 cm or 18 in"));
+            length,
+            "clasp and its rings in it, {mm:450}",
+            Measure.LENGTH,
+            units));
     fields.add(
-        Field.choice(
+        Field.choiceOf(
             WishKeys.METAL,
             "metal",
             wish.getOrDefault(WishKeys.METAL, ""),
-            "left and right go through them",
-            model.handbook().reference().metals().stream().map(Metal::id).toList()));
+            "any part of its name or fineness",
+            Choosing.metals(model.handbook().reference().metals())));
     fields.add(
         Field.of(
             WishKeys.WIRE,
-            "wire",
+            "thickness",
             wish.getOrDefault(WishKeys.WIRE, ""),
-            "0.9 mm, 0.035 in, 19 AWG or 20 SWG"));
+            "{wire:0.9}",
+            Measure.WIRE,
+            units));
     boolean chain = job.makesChain();
     return Form.of(
         Form.Purpose.MAKE_AGAIN,

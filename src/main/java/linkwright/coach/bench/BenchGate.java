@@ -97,9 +97,32 @@ final class BenchGate {
   /** The next step, whatever is left behind. */
   static Turn next(Model model, AtBench at) {
     List<Step> steps = at.routine().steps();
-    return at.number() >= steps.size()
+    Optional<Step> back = goneBackTo(model, at, at.step());
+    if (back.isPresent()) {
+      String until = at.step().detail().loop().orElseThrow().until();
+      return open(
+          model.told("Back to “" + back.get().title() + "”, until " + until + "."), back.get());
+    }
+    // A step that only leads back is passed by where nothing is left to go back for.
+    int next = at.number();
+    while (next < steps.size()
+        && steps.get(next).detail().loop().isPresent()
+        && steps.get(next).stage().isEmpty()
+        && goneBackTo(model, at, steps.get(next)).isEmpty()) {
+      next++;
+    }
+    return next >= steps.size()
         ? Turn.to(model.told("All done here. Next: weigh in ({do:to-weigh-in})."))
-        : open(model, steps.get(at.number()));
+        : open(model, steps.get(next));
+  }
+
+  /** The step that a loop leads back to, while pieces wait there for what is to be reached. */
+  private static Optional<Step> goneBackTo(Model model, AtBench at, Step step) {
+    OpenJob job = model.job().orElseThrow();
+    return step.detail()
+        .loop()
+        .flatMap(loop -> at.routine().step(loop.backTo()))
+        .filter(back -> AtBench.of(at.routine(), job, back).waiting() > 0);
   }
 
   /** The earliest step before this one with pieces to be done again that are still wanted. */

@@ -13,6 +13,7 @@ import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Ringing;
 import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.Turning;
 import linkwright.coach.kernel.Undo;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
@@ -20,6 +21,7 @@ import linkwright.job.Again;
 import linkwright.job.Fact;
 import linkwright.routine.Counts;
 import linkwright.routine.Part;
+import linkwright.routine.Step;
 
 /**
  * The bench: one step at a time, its cautions first, then one key for the common act. Everything it
@@ -74,11 +76,12 @@ public final class BenchPlace implements Place {
         List.of(
             Act.NEXT_STEP,
             Act.PREVIOUS_STEP,
+            Act.UNDO,
+            Act.TO_PILES,
             Act.LOOK_ON,
             Act.LOOK_BACK,
-            Act.TO_PILES,
-            Act.UNDO,
             Act.MORE,
+            Act.LESS,
             Act.STEP_AWAY,
             Act.ANSWER,
             Act.BRING_BACK));
@@ -224,7 +227,9 @@ public final class BenchPlace implements Place {
       case BACK_FROM_LOOK -> Turn.to(model.with(BenchHeld.PLAIN));
       case NEXT_STEP -> BenchGate.step(model, at, 1);
       case PREVIOUS_STEP -> BenchGate.step(model, at, -1);
-      case MORE -> Turn.to(model.with(BenchScreens.nextPart(screen)));
+      case MORE, LESS ->
+          Turn.to(
+              model.with(BenchScreens.part(screen, Turning.to(screen.part(), act))));
       case STEP_AWAY -> stepAway(model, screen);
       case UNDO -> Undo.last(model.with(BenchScreens.plain(screen)));
       case BRING_BACK -> Undo.bringBack(model.with(BenchScreens.plain(screen)));
@@ -316,6 +321,19 @@ public final class BenchPlace implements Place {
     return facts.isEmpty() ? BenchGate.settle(there) : Turn.keep(there, facts);
   }
 
+  /** Comes to the bench and opens that step: its cautions are seen first. */
+  @Override
+  public Turn enterAt(Model model, String id) {
+    Model there = model.with(BenchHeld.PLAIN);
+    Optional<Step> step = AtBench.of(there).flatMap(at -> at.routine().step(id));
+    if (step.isEmpty() || model.job().map(OpenJob::lookOnly).orElse(true) || closed(model)) {
+      return enter(model);
+    }
+    return away(model)
+        ? Turn.keep(there, new Fact.SittingStarted(), new Fact.StepOpened(id))
+        : BenchGate.open(there, step.get());
+  }
+
   private static Model noRoutine(Model model) {
     return model.trouble(
         "The routine of this job is not among the files at hand. Put it back into the"
@@ -332,7 +350,7 @@ public final class BenchPlace implements Place {
     }
     if (away(model) && closed(model)) {
       return Turn.to(
-          model.trouble("This job is closed. Open it again where it was weighed in (esc, i, g)."));
+          model.trouble("This job is closed. Open it again where it was weighed in: {do:to-weigh-in} at the places of the job, there {do:reopen}."));
     }
     if (away(model)) {
       return Turn.keep(model, new Fact.SittingStarted(model.person()));

@@ -25,9 +25,9 @@ final class BenchScreens {
     return new BenchHeld("", screen.ask(), 0, screen.remedy(), 0);
   }
 
-  static BenchHeld nextPart(BenchHeld screen) {
+  static BenchHeld part(BenchHeld screen, int part) {
     return new BenchHeld(
-        screen.digits(), screen.ask(), screen.part() + 1, screen.remedy(), screen.cardPage());
+        screen.digits(), screen.ask(), part, screen.remedy(), screen.cardPage());
   }
 
   static BenchHeld remedy(BenchHeld screen, Remedy remedy) {

@@ -8,6 +8,7 @@ import java.util.stream.IntStream;
 import linkwright.coach.content.Content;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
+import linkwright.coach.form.SearchForm;
 import linkwright.coach.kernel.DoubtfulLine;
 import linkwright.coach.kernel.Drafting;
 import linkwright.coach.kernel.Effect;
@@ -32,10 +33,11 @@ public final class BookPlace implements Place {
 
   @Override
   public List<Act> acts(Model model) {
-    List<Act> acts = new ArrayList<>(List.of(Act.NOTE, Act.STRIKE, Act.SEARCH));
+    List<Act> acts = new ArrayList<>(List.of(Act.NOTE));
     if (!model.job().map(OpenJob::doubtful).orElse(List.of()).isEmpty()) {
       acts.add(Act.ACCEPT);
     }
+    acts.addAll(List.of(Act.STRIKE, Act.SEARCH));
     if (!shown(model).search().isEmpty()) {
       acts.add(Act.SHOW_ALL);
     }
@@ -43,8 +45,8 @@ public final class BookPlace implements Place {
         List.of(
             Act.UP,
             Act.DOWN,
-            Act.PAGE_UP,
-            Act.PAGE_DOWN,
+            Act.MORE,
+            Act.LESS,
             Act.NEWEST,
             Act.OLDEST,
             Act.TO_BENCH,
@@ -92,8 +94,8 @@ public final class BookPlace implements Place {
     return switch (act) {
       case UP -> moved(model, screen.at() - 1);
       case DOWN -> moved(model, screen.at() + 1);
-      case PAGE_UP -> moved(model, screen.at() - page);
-      case PAGE_DOWN -> moved(model, screen.at() + page);
+      case LESS -> moved(model, screen.at() - page);
+      case MORE -> moved(model, screen.at() + page);
       case NEWEST -> moved(model, 0);
       case OLDEST -> moved(model, Integer.MAX_VALUE);
       case SHOW_ALL -> Turn.to(model.with(screen(model, 0, "")));
@@ -112,11 +114,7 @@ public final class BookPlace implements Place {
   }
 
   private static Form search(String text) {
-    return Form.of(
-        Form.Purpose.SEARCH,
-        "Search",
-        "stay with these",
-        List.of(Field.of("search", "search", text, "words of the entry, in any order")));
+    return SearchForm.of(text);
   }
 
   private static Form note() {
@@ -194,7 +192,7 @@ public final class BookPlace implements Place {
   /** Every letter filters; any key that leaves the field leaves the search as it is. */
   private static Turn searched(Model model, Form form, boolean textChanged) {
     if (textChanged) {
-      BookHeld filtered = screen(model, 0, form.fields().get(0).text());
+      BookHeld filtered = screen(model, 0, SearchForm.text(form));
       return Turn.to(model.with(filtered.with(Optional.of(form))));
     }
     Optional<Form> open = form.at() == 0 ? Optional.of(form) : Optional.empty();

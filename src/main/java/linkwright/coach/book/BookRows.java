@@ -26,6 +26,9 @@ public final class BookRows {
   private static final DateTimeFormatter LONG =
       DateTimeFormatter.ofPattern("EEEE d MMMM uuuu, HH:mm:ss", Locale.ENGLISH);
 
+  /** The clock's own short name, such as CET. */
+  private static final DateTimeFormatter ZONE = DateTimeFormatter.ofPattern("z", Locale.ENGLISH);
+
   private final OpenJob job;
   private final Settings settings;
   private final List<Integer> found;
@@ -93,7 +96,7 @@ public final class BookRows {
     ZoneId zone = settings.zone();
     return LONG.format(entry.at().atZone(zone))
         + " ("
-        + (zone.getId().equals("Z") ? "UTC" : zone.getId())
+        + ZONE.format(entry.at().atZone(zone))
         + ")";
   }
 

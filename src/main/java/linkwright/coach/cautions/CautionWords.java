@@ -12,6 +12,7 @@ import linkwright.coach.kernel.Model;
 import linkwright.routine.Caution;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
+import linkwright.text.Narrowing;
 
 /** The cautions in the order in which they are listed, and what each has to do with the job. */
 public final class CautionWords {
@@ -57,6 +58,12 @@ public final class CautionWords {
   }
 
   private CautionWords() {}
+
+  /** The cautions that hold what is typed, the best first; all if nothing is. */
+  static List<Line> narrowed(Model model, String search) {
+    return Narrowing.of(
+        search, of(model), line -> List.of(line.card().title(), line.card().id(), line.card().shortLine()));
+  }
 
   /** All cautions: those of the open step first, then those of the routine, then the rest. */
   public static List<Line> of(Model model) {

@@ -1,8 +1,11 @@
 package linkwright.coach.cautions;
 
+import java.util.ArrayList;
 import java.util.List;
 import linkwright.coach.content.Content;
 import linkwright.coach.content.Emphasis;
+import linkwright.coach.content.Fields;
+import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Table;
 import linkwright.coach.kernel.CardContent;
@@ -16,7 +19,11 @@ final class CautionsContent {
   private CautionsContent() {}
 
   static Content of(Model model, CautionsHeld held) {
-    List<CautionWords.Line> lines = CautionWords.of(model);
+    List<CautionWords.Line> lines = CautionWords.narrowed(model, held.search());
+    if (lines.isEmpty() && held.form().isPresent()) {
+      return Content.of(
+          TITLE, new Fields(held.form().get()), Prose.says("No caution is called that."));
+    }
     if (lines.isEmpty()) {
       return Content.of(TITLE, Prose.stop("No caution is among the files at hand."));
     }
@@ -29,7 +36,11 @@ final class CautionsContent {
     List<Table.Column> columns = List.of(Table.Column.words(""), Table.Column.words(""));
     List<Table.Line> rows = lines.stream().map(CautionsContent::line).toList();
     String shortLine = JobWords.fill(chosen.card().shortLine(), model);
-    return Content.of(TITLE, new Table(columns, rows, at), Prose.stop(shortLine));
+    List<Part> parts = new ArrayList<>();
+    held.form().ifPresent(form -> parts.add(new Fields(form)));
+    parts.add(new Table(columns, rows, at));
+    parts.add(Prose.stop(shortLine));
+    return new Content(TITLE, parts);
   }
 
   private static Table.Line line(CautionWords.Line line) {

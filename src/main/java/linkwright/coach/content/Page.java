@@ -18,6 +18,7 @@ import linkwright.coach.keys.Act;
  * @param told a sentence that the next act takes away; empty for none
  * @param trouble whether that sentence tells of something wrong
  * @param open the acts that are open here, with what each would do now
+ * @param across what is shown in place of everything, to be read across the room
  */
 public record Page(
     String job,
@@ -30,7 +31,19 @@ public record Page(
     String still,
     String told,
     boolean trouble,
-    List<Open> open) {
+    List<Open> open,
+    Optional<Across> across) {
+  /**
+   * One number, one word, one key.
+   *
+   * @param number the number or the time left
+   * @param word what it counts
+   * @param act what its key would do
+   * @param says that in a word or two
+   * @param due whether a wait is due
+   */
+  public record Across(String number, String word, Act act, String says, boolean due) {}
+
   public Page {
     open = List.copyOf(open);
   }
@@ -40,6 +53,17 @@ public record Page(
    *
    * @param act the act; empty for a key that a form keeps for itself
    * @param says what it would do now; with its key, where a form keeps it for itself
+   * @param always whether it is told however little room there is
    */
-  public record Open(Optional<Act> act, String says) {}
+  public record Open(Optional<Act> act, String says, boolean always) {
+    /** One that gives way where there is little room. */
+    public Open(Optional<Act> act, String says) {
+      this(act, says, false);
+    }
+
+    /** One that is told however little room there is. */
+    public static Open always(Optional<Act> act, String says) {
+      return new Open(act, says, true);
+    }
+  }
 }

@@ -48,7 +48,7 @@ public final class Amounts {
       boolean asked =
           ids.contains(field.id()) || (!prefix.isEmpty() && field.id().startsWith(prefix));
       if (asked && !field.text().isBlank()) {
-        Read<Length> read = Length.readSize(field.text());
+        Read<Length> read = Length.readSize(field.value());
         read.problem().ifPresent(sentence -> troubles.put(field.id(), sentence));
       }
     }

@@ -2,111 +2,206 @@ package linkwright.coach.form;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import linkwright.coach.keys.Key;
+import linkwright.quantity.UnitStyle;
 import linkwright.routine.TradeWords;
+import linkwright.text.Narrowing;
 
 /**
  * One line of a form that is being filled in.
  *
  * @param id the name of what it holds
  * @param label what it asks for
- * @param text what is typed so far; never lost, right or wrong
- * @param caret where the next character goes, counted in characters, 0 to the text's length
+ * @param line what is typed so far; never lost, right or wrong
  * @param hint an example of what would be right
- * @param choices what the left and right keys go through; empty for a free text
+ * @param choices the only right answers; empty for a free text
  * @param trouble what is wrong with the text, if anything
+ * @param nature what it takes and how it is told
  */
 public record Field(
     String id,
     String label,
-    String text,
-    int caret,
+    LineEdit line,
     String hint,
-    List<String> choices,
-    Optional<String> trouble) {
-  /** What a reader takes for one character: an extended grapheme cluster (UAX #29). */
-  private static final Pattern CHARACTER = Pattern.compile("\\X");
+    List<Offered> choices,
+    Optional<String> trouble,
+    Nature nature) {
+
+  /**
+   * What a field takes and how it is told.
+   *
+   * @param measure what it takes
+   * @param units the user's units, for a number without one
+   * @param help what it is and what it changes
+   * @param aside whether it stands folded away until the form is unfolded
+   */
+  record Nature(Measure measure, UnitStyle units, String help, boolean aside) {
+    static final Nature WORDS = new Nature(Measure.WORDS, UnitStyle.METRIC, "", false);
+  }
 
   /** A field for free text. */
   public static Field of(String id, String label, String text, String hint) {
-    return new Field(id, label, text, text.length(), hint, List.of(), Optional.empty());
+    return new Field(
+        id, label, LineEdit.marked(text), hint, List.of(), Optional.empty(), Nature.WORDS);
   }
 
-  /** A field for which the left and right keys go through choices. */
+  /** A field for an amount, with its examples in the user's units. */
+  public static Field of(
+      String id, String label, String text, String hint, Measure measure, UnitStyle units) {
+    return of(id, label, text, Measure.inUnits(hint, units)).takes(measure, units);
+  }
+
+  /** A field that takes one of a few words. */
   public static Field choice(
       String id, String label, String text, String hint, List<String> choices) {
-    return new Field(id, label, text, text.length(), hint, List.copyOf(choices), Optional.empty());
+    return choiceOf(id, label, text, hint, choices.stream().map(Offered::of).toList());
+  }
+
+  /** A field that takes one of these. */
+  public static Field choiceOf(
+      String id, String label, String text, String hint, List<Offered> choices) {
+    return new Field(
+        id,
+        label,
+        LineEdit.marked(text),
+        hint,
+        List.copyOf(choices),
+        Optional.empty(),
+        Nature.WORDS);
+  }
+
+  /** The same field, taking that. */
+  public Field takes(Measure measure, UnitStyle units) {
+    return with(new Nature(measure, units, nature.help(), nature.aside()));
+  }
+
+  /** The same field with what it is and what it changes. */
+  public Field helped(String help) {
+    return with(new Nature(nature.measure(), nature.units(), help, nature.aside()));
+  }
+
+  /** The same field, folded away. */
+  public Field aside() {
+    return with(new Nature(nature.measure(), nature.units(), nature.help(), true));
+  }
+
+  /** The same field, shown whether the form is unfolded or not. */
+  public Field unfolded() {
+    return with(new Nature(nature.measure(), nature.units(), nature.help(), false));
   }
 
   /** The same field with that trouble told beside it, or with none. */
   public Field with(Optional<String> told) {
-    return new Field(id, label, text, caret, hint, choices, told);
+    return new Field(id, label, line, hint, choices, told, nature);
+  }
+
+  /** The same field with another example beside it. */
+  public Field hinted(String other) {
+    return new Field(id, label, line, other, choices, trouble, nature);
   }
 
   /** The same field with what it asks for in the user's trade words. */
   public Field inWords(TradeWords words) {
-    return new Field(id, words.show(label), text, caret, words.show(hint), choices, trouble);
+    Nature told =
+        new Nature(nature.measure(), nature.units(), words.show(nature.help()), nature.aside());
+    return new Field(id, words.show(label), line, words.show(hint), choices, trouble, told);
   }
 
-  /** The same field with another text, the caret behind it. */
+  /** The same field with another text, which the first character typed replaces. */
   public Field withText(String other) {
-    return new Field(id, label, other, other.length(), hint, choices, trouble);
+    return with(LineEdit.marked(other));
+  }
+
+  /** What is typed so far, as it was typed. */
+  public String text() {
+    return line.text();
+  }
+
+  /** Where the next character goes, counted in characters, 0 to the text's length. */
+  public int caret() {
+    return line.caret();
+  }
+
+  /** What it is and what it changes; empty if that was not said. */
+  public String help() {
+    return nature.help();
+  }
+
+  /**
+   * What is meant by what is typed: a number with the user's unit, the choice that fits best; the
+   * text itself where it is neither.
+   */
+  public String value() {
+    if (choices.isEmpty()) {
+      return nature.measure().complete(line.text(), nature.units());
+    }
+    List<Offered> offered = offered();
+    return line.text().isBlank() || offered.isEmpty() || isChoice()
+        ? line.text()
+        : offered.get(0).id();
+  }
+
+  /** What will be added to the text when it is left: the unit. */
+  public String unitToCome() {
+    String value = value();
+    return choices.isEmpty() && value.startsWith(line.text().strip())
+        ? value.substring(line.text().strip().length())
+        : "";
+  }
+
+  /** The choices that hold what is typed, the best first; all while a whole one stands there. */
+  public List<Offered> offered() {
+    return isChoice() ? choices : Narrowing.of(line.text(), choices, Offered::names);
+  }
+
+  /** What may be typed here without being lost to a key of the form. */
+  boolean words() {
+    return choices.isEmpty() && nature.measure() == Measure.WORDS;
+  }
+
+  private boolean isChoice() {
+    return choices.stream().anyMatch(choice -> choice.id().equals(line.text()));
+  }
+
+  /** The same field as it is left: what is meant stands in it; words go on where they ended. */
+  Field left() {
+    return words() && !line.marked() ? with(LineEdit.at(line.text())) : withText(value());
+  }
+
+  /** The same field with what is meant standing in it; where that stands already, as it is. */
+  Field completed() {
+    return value().equals(line.text()) ? this : withText(value());
+  }
+
+  /** The same field with what was typed in it before; words go on where they ended. */
+  Field resumed(String before) {
+    return words() ? with(LineEdit.at(before)) : withText(before);
   }
 
   Field key(Key key) {
-    return switch (key.kind()) {
-      case CHARACTER ->
-          key.ctrl()
-              ? this
-              : edited(
-                  text.substring(0, caret) + key.text() + text.substring(caret),
-                  caret + key.text().length());
-      case BACKSPACE -> {
-        int from = before(caret);
-        yield edited(text.substring(0, from) + text.substring(caret), from);
-      }
-      case DELETE -> {
-        int to = behind(caret);
-        yield edited(text.substring(0, caret) + text.substring(to), caret);
-      }
-      case LEFT -> choices.isEmpty() ? edited(text, before(caret)) : stepped(-1);
-      case RIGHT -> choices.isEmpty() ? edited(text, behind(caret)) : stepped(1);
-      case HOME -> edited(text, 0);
-      case END -> edited(text, text.length());
-      default -> this;
-    };
-  }
-
-  /** Where the character before the caret begins, however many code points make it up. */
-  private int before(int place) {
-    Matcher characters = CHARACTER.matcher(text);
-    int begins = 0;
-    while (characters.find() && characters.end() < place) {
-      begins = characters.end();
-    }
-    return begins;
-  }
-
-  /** Where the character behind the caret ends. */
-  private int behind(int place) {
-    Matcher characters = CHARACTER.matcher(text);
-    while (characters.find()) {
-      if (characters.end() > place) {
-        return characters.end();
-      }
-    }
-    return text.length();
+    boolean choosing = !choices.isEmpty() && !key.ctrl();
+    return choosing && (key.is(Key.Kind.LEFT) || key.is(Key.Kind.RIGHT))
+        ? stepped(key.is(Key.Kind.LEFT) ? -1 : 1)
+        : with(line.key(key));
   }
 
   private Field stepped(int by) {
-    int at = choices.indexOf(text);
-    int next = at < 0 ? (by > 0 ? 0 : choices.size() - 1) : Math.floorMod(at + by, choices.size());
-    return withText(choices.get(next));
+    List<Offered> offered = offered();
+    List<Offered> among = offered.isEmpty() ? choices : offered;
+    int at = among.stream().map(Offered::id).toList().indexOf(line.text());
+    boolean narrowed = among.size() < choices.size();
+    int next =
+        at < 0
+            ? (by > 0 ? (narrowed && among.size() > 1 ? 1 : 0) : among.size() - 1)
+            : Math.floorMod(at + by, among.size());
+    return withText(among.get(next).id());
   }
 
-  private Field edited(String newText, int newCaret) {
-    return new Field(id, label, newText, newCaret, hint, choices, trouble);
+  private Field with(LineEdit other) {
+    return new Field(id, label, other, hint, choices, trouble, nature);
+  }
+
+  private Field with(Nature other) {
+    return new Field(id, label, line, hint, choices, trouble, other);
   }
 }

@@ -9,15 +9,26 @@ import java.util.function.UnaryOperator;
 import linkwright.coach.keys.Key;
 
 /**
- * A form that is being filled in; below its fields stands the line that keeps it.
+ * A form that is being filled in; below its fields stand the line that unfolds the rest, where some
+ * are folded away, and the line that keeps it.
  *
  * @param purpose what is kept when it is confirmed
  * @param title what it is for, in a few words
  * @param fields the fields, in order
- * @param at which field has the caret; {@code fields.size()} is the line that keeps the form
+ * @param at which field has the caret; {@code fields.size()} is the line that keeps the form, one
+ *     more the line that unfolds the rest
  * @param keepWords the words on that line
+ * @param unfolded whether all fields are shown
+ * @param explained whether the field with the caret is explained
  */
-public record Form(Purpose purpose, String title, List<Field> fields, int at, String keepWords) {
+public record Form(
+    Purpose purpose,
+    String title,
+    List<Field> fields,
+    int at,
+    String keepWords,
+    boolean unfolded,
+    boolean explained) {
   /** What a confirmed form does; the screen that opened it knows. */
   public enum Purpose {
     PLAN,
@@ -42,7 +53,8 @@ public record Form(Purpose purpose, String title, List<Field> fields, int at, St
     WEIGH_OUT,
     PRICES,
     CLOSE,
-    RECKON
+    RECKON,
+    SETTINGS
   }
 
   public Form {
@@ -51,7 +63,7 @@ public record Form(Purpose purpose, String title, List<Field> fields, int at, St
 
   /** A form with the caret in its first field. */
   public static Form of(Purpose purpose, String title, String keepWords, List<Field> fields) {
-    return new Form(purpose, title, fields, 0, keepWords);
+    return new Form(purpose, title, fields, 0, keepWords, false, false);
   }
 
   /** What a key made of a form. */
@@ -68,19 +80,35 @@ public record Form(Purpose purpose, String title, List<Field> fields, int at, St
 
   /** What the key makes of this form. */
   public Outcome key(Key key) {
-    if (key.equals(Key.ctrl("k")) || (key.is(Key.Kind.ENTER) && at >= fields.size())) {
-      return new Outcome.Confirmed(this);
+    if (key.equals(Key.ctrl("k")) || (key.is(Key.Kind.ENTER) && at == fields.size())) {
+      return new Outcome.Confirmed(completed());
+    }
+    if (key.is("?") && !questionIsTyped()) {
+      return new Outcome.Edited(explained(!explained), false);
+    }
+    if (explained && key.is(Key.Kind.ESCAPE)) {
+      return new Outcome.Edited(explained(false), false);
+    }
+    if (at == foldLine() && (key.is(Key.Kind.ENTER) || key.is(Key.Kind.RIGHT) || key.is(" "))) {
+      return new Outcome.Edited(unfold(), false);
     }
     return switch (key.kind()) {
-      case ENTER, TAB, DOWN -> new Outcome.Edited(moved(1), false);
-      case BACK_TAB, UP -> new Outcome.Edited(moved(-1), false);
+      case ENTER, TAB, DOWN -> moved(1);
+      case BACK_TAB, UP -> moved(-1);
       case ESCAPE, PAGE_UP, PAGE_DOWN -> new Outcome.PassedOn();
       default -> typed(key);
     };
   }
 
+  /** A question mark asks for help, but in words that have begun it is a question mark. */
+  private boolean questionIsTyped() {
+    return at < fields.size() && fields.get(at).words() && fields.get(at).caret() > 0
+        && !fields.get(at).line().marked();
+  }
+
   private Outcome typed(Key key) {
-    if (key.ctrl() || at >= fields.size()) {
+    boolean edits = !key.ctrl() || "uwae".contains(key.text());
+    if (at >= fields.size() || !edits) {
       return new Outcome.PassedOn();
     }
     Field before = fields.get(at);
@@ -88,24 +116,97 @@ public record Form(Purpose purpose, String title, List<Field> fields, int at, St
     return new Outcome.Edited(with(at, after), !after.text().equals(before.text()));
   }
 
-  private Form moved(int by) {
-    return withAt(Math.floorMod(at + by, fields.size() + 1));
+  private Outcome moved(int by) {
+    List<Integer> lines = lines();
+    int here = lines.indexOf(at);
+    Form next = withAt(lines.get(Math.floorMod(here + by, lines.size())));
+    return new Outcome.Edited(next, !next.texts().equals(texts()) || !sameAsTyped(next));
   }
 
-  /** The same form with the caret in another field. */
-  public Form withAt(int field) {
-    return new Form(purpose, title, fields, Math.max(0, Math.min(fields.size(), field)), keepWords);
+  private boolean sameAsTyped(Form other) {
+    return fields.stream().map(Field::text).toList()
+        .equals(other.fields.stream().map(Field::text).toList());
+  }
+
+  /** The lines that are shown, in order: fields, the line that unfolds the rest, the keeping one. */
+  public List<Integer> lines() {
+    List<Integer> lines = new ArrayList<>();
+    for (int i = 0; i < fields.size(); i++) {
+      if (shown(i)) {
+        lines.add(i);
+      }
+    }
+    if (lines.size() < fields.size()) {
+      lines.add(foldLine());
+    }
+    lines.add(fields.size());
+    return lines;
+  }
+
+  private boolean shown(int index) {
+    Field field = fields.get(index);
+    return unfolded || !field.nature().aside() || field.trouble().isPresent() || index == at;
+  }
+
+  /** The line that unfolds the rest. */
+  public int foldLine() {
+    return fields.size() + 1;
+  }
+
+  /** The words on the line that unfolds the rest. */
+  public String foldWords() {
+    int hidden = fields.size() - (lines().size() - 2);
+    return "the rest, " + hidden + " more, as usual";
+  }
+
+  /** The same form with all its fields shown, the caret in the first that was not. */
+  public Form unfold() {
+    int first = 0;
+    while (first < fields.size() && shown(first)) {
+      first++;
+    }
+    return new Form(purpose, title, fields, first, keepWords, true, false);
+  }
+
+  /** The same form with the caret in another line; what is left stands there as it is meant. */
+  public Form withAt(int line) {
+    int next = Math.max(0, Math.min(fields.size() + 1, line));
+    List<Field> left = new ArrayList<>(fields);
+    if (at < fields.size() && next != at) {
+      left.set(at, fields.get(at).left());
+    }
+    return new Form(purpose, title, left, next, keepWords, unfolded, explained && next == at);
+  }
+
+  /** The same form with the caret in the field of that name, if there is one. */
+  public Form startingAt(String id) {
+    for (int i = 0; i < fields.size(); i++) {
+      if (fields.get(i).id().equals(id)) {
+        return withAt(i);
+      }
+    }
+    return this;
+  }
+
+  /** The same form with what is meant standing in every field. */
+  public Form completed() {
+    return mapFields(Field::completed);
+  }
+
+  private Form explained(boolean other) {
+    return new Form(purpose, title, fields, at, keepWords, unfolded, other);
   }
 
   private Form with(int index, Field field) {
     List<Field> changed = new ArrayList<>(fields);
     changed.set(index, field);
-    return new Form(purpose, title, changed, at, keepWords);
+    return new Form(purpose, title, changed, at, keepWords, unfolded, false);
   }
 
   /** Each field changed by the same rule. */
   public Form mapFields(UnaryOperator<Field> change) {
-    return new Form(purpose, title, fields.stream().map(change).toList(), at, keepWords);
+    List<Field> changed = fields.stream().map(change).toList();
+    return new Form(purpose, title, changed, at, keepWords, unfolded, explained);
   }
 
   /** The same form with the troubles told beside their fields, and no others. */
@@ -116,7 +217,7 @@ public record Form(Purpose purpose, String title, List<Field> fields, int at, St
   /** The same form with what was typed before, by field. */
   public Form withTexts(Map<String, String> texts) {
     return mapFields(
-        field -> texts.containsKey(field.id()) ? field.withText(texts.get(field.id())) : field);
+        field -> texts.containsKey(field.id()) ? field.resumed(texts.get(field.id())) : field);
   }
 
   /** The same form with the caret in the first field that has trouble, if one has. */
@@ -129,19 +230,19 @@ public record Form(Purpose purpose, String title, List<Field> fields, int at, St
     return this;
   }
 
-  /** What is typed in a field, without spaces around it; empty if there is no such field. */
+  /** What is meant by what is typed in a field, without spaces around it; empty if there is none. */
   public String text(String id) {
     return fields.stream()
         .filter(field -> field.id().equals(id))
-        .map(field -> field.text().strip())
+        .map(field -> field.value().strip())
         .findFirst()
         .orElse("");
   }
 
-  /** What is typed in all fields, by field. */
+  /** What is meant by what is typed in all fields, by field. */
   public Map<String, String> texts() {
     Map<String, String> texts = new LinkedHashMap<>();
-    fields.forEach(field -> texts.put(field.id(), field.text()));
+    fields.forEach(field -> texts.put(field.id(), field.value()));
     return texts;
   }
 

@@ -55,7 +55,8 @@ public final class HandsPlace implements Place {
     return switch (act) {
       case UP -> Turn.to(model.with(new HandsHeld(Math.max(0, at(model) - 1), held.turned())));
       case DOWN -> Turn.to(model.with(new HandsHeld(at(model) + 1, held.turned())));
-      case MORE -> Turn.to(model.with(new HandsHeld(held.at(), held.turned() + 1)));
+      case MORE, LESS ->
+          Turn.to(model.with(new HandsHeld(held.at(), Turning.to(held.turned(), act))));
       case LEAVE_OUT -> leaveOut(model);
       default -> Turn.goTo(model, act);
     };

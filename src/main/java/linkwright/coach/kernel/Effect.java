@@ -129,6 +129,18 @@ public sealed interface Effect {
     }
   }
 
+  /** Puts the user's choices into her file; answers {@link Message.SettingsKept}. */
+  record KeepSettings(Map<String, String> texts) implements Effect {
+    public KeepSettings {
+      texts = Map.copyOf(texts);
+    }
+
+    @Override
+    public <R> R answer(EffectCases<R> cases) {
+      return cases.keepSettings(this);
+    }
+  }
+
   /** Lets a book no more count in what the hands were taught, or again; answers with the tray. */
   record LeaveOut(String slug, boolean out) implements Effect {
     @Override

@@ -36,6 +36,9 @@ public interface EffectCases<R> {
   /** A doubtful line to be accepted. */
   R acceptLine(Effect.AcceptLine effect);
 
+  /** Choices to be kept. */
+  R keepSettings(Effect.KeepSettings effect);
+
   /** A book to be left out, or to count again. */
   R leaveOut(Effect.LeaveOut effect);
 

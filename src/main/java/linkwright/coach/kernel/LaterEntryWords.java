@@ -40,7 +40,7 @@ final class LaterEntryWords {
       return "sitting ended" + because(ended.person());
     }
     if (fact instanceof BenchFact.StepSkipped skipped) {
-      return "step passed with nothing done: " + words(skipped.step()) + because(skipped.why());
+      return "step passed: " + words(skipped.step()) + because(skipped.why());
     }
     if (fact instanceof BenchFact.JointsChecked joints) {
       return "joints looked at: "

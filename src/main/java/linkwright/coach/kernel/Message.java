@@ -201,6 +201,14 @@ public sealed interface Message {
     }
   }
 
+  /** The user's choices as they stand now; trouble says why they could not be kept. */
+  record SettingsKept(Settings settings, Optional<String> trouble) implements Message {
+    @Override
+    public <R> R answer(MessageCases<R> cases) {
+      return cases.settingsKept(this);
+    }
+  }
+
   /** Her bench is on the disk as it is now. */
   record BenchRead(OwnBench bench) implements Message {
     @Override

@@ -51,6 +51,9 @@ public interface MessageCases<R> {
   /** The jobs at hand. */
   R trayRead(Message.TrayRead message);
 
+  /** Choices that are on the disk, or what stood in the way. */
+  R settingsKept(Message.SettingsKept message);
+
   /** The end. */
   R ended(Message.Ended message);
 

@@ -299,4 +299,13 @@ public record Model(
         handbook, settings, paging, now, steady, width, height, tray, job, held, next, rungAt,
         presses, writing, bench);
   }
+
+  /** The same with other choices; a book's entries are told in them. */
+  public Model with(Settings other) {
+    Optional<OpenJob> told =
+        other.units() == settings.units() ? job : job.map(open -> open.in(other));
+    return new Model(
+        handbook, other, paging, now, steady, width, height, tray, told, held, notice, rungAt,
+        presses, writing);
+  }
 }

@@ -91,6 +91,22 @@ public record OpenJob(
         earlier);
   }
 
+  /** The same with its entries in other words. */
+  OpenJob in(Settings settings) {
+    return new OpenJob(
+        slug,
+        device,
+        entries,
+        state,
+        lookOnly,
+        told,
+        drafts,
+        standing,
+        doubtful,
+        BookWords.of(entries, settings),
+        earlier);
+  }
+
   /** The same with its timers by the steady clock; those that ran before go on as they did. */
   public OpenJob steadied(Timers ran, Instant now, Instant steady) {
     return new OpenJob(

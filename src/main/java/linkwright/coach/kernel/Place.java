@@ -14,6 +14,11 @@ public interface Place {
   /** Comes to the place. */
   Turn enter(Model model);
 
+  /** Comes to one thing of this place: a step, a caution, a sum, a job, by its id. */
+  default Turn enterAt(Model model, String id) {
+    return enter(model);
+  }
+
   /** What is open here, in the order in which a key is given to the first that has it. */
   List<Act> acts(Model model);
 
@@ -31,6 +36,11 @@ public interface Place {
   /** Whether a key that is none of its acts comes here before what every place has. */
   default boolean takesEveryKey() {
     return false;
+  }
+
+  /** What the keys do where the place takes every one. */
+  default List<String> keyWords() {
+    return List.of();
   }
 
   /** Whether a number is being typed here that belongs to the next act: such a press is meant. */

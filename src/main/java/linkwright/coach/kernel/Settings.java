@@ -2,6 +2,9 @@ package linkwright.coach.kernel;
 
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import linkwright.coach.keys.KeyMap;
 import linkwright.quantity.UnitStyle;
 
@@ -13,19 +16,41 @@ import linkwright.quantity.UnitStyle;
  * @param keys the keys
  * @param animate whether a ringing timer may flash, at most once a second
  * @param zone where the bench stands, for times of day; books keep UTC
+ * @param chosen what stands in the user's file, word for word, by its keys
+ * @param across whether one number takes all of the screen, to be read across the room
  */
 public record Settings(
-    UnitStyle units, boolean british, KeyMap keys, boolean animate, ZoneId zone) {
+    UnitStyle units,
+    boolean british,
+    KeyMap keys,
+    boolean animate,
+    ZoneId zone,
+    Map<String, String> chosen,
+    boolean across) {
   /** Millimetres, British words, the usual keys. */
   public static final Settings USUAL = new Settings(UnitStyle.METRIC, true, KeyMap.USUAL, true);
 
+  public Settings {
+    chosen = Collections.unmodifiableMap(new LinkedHashMap<>(chosen));
+  }
+
   /** Choices with times of day in UTC. */
   public Settings(UnitStyle units, boolean british, KeyMap keys, boolean animate) {
-    this(units, british, keys, animate, ZoneOffset.UTC);
+    this(units, british, keys, animate, ZoneOffset.UTC, Map.of(), false);
   }
 
   /** The same choices with times of day as clocks show them there. */
   public Settings in(ZoneId place) {
-    return new Settings(units, british, keys, animate, place);
+    return new Settings(units, british, keys, animate, place, chosen, across);
+  }
+
+  /** The same choices as they stand in the user's file. */
+  public Settings standing(Map<String, String> texts) {
+    return new Settings(units, british, keys, animate, zone, texts, across);
+  }
+
+  /** The same choices with one number taking all of the screen, or no more. */
+  public Settings across(boolean wanted) {
+    return new Settings(units, british, keys, animate, zone, chosen, wanted);
   }
 }

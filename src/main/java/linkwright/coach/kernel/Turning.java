@@ -19,6 +19,11 @@ public final class Turning {
     };
   }
 
+  /** How often the reader turned on, after that act: on, or back as far as the beginning. */
+  public static int to(int turned, Act act) {
+    return act == Act.LESS ? Math.max(0, turned - 1) : turned + 1;
+  }
+
   /** The acts of a place, turning on among them where what it says has no room at once. */
   public static List<Act> with(List<Act> acts, Model model, Content content) {
     if (model.held().form().isPresent() || model.parts(content) <= 1) {
@@ -26,6 +31,7 @@ public final class Turning {
     }
     List<Act> more = new ArrayList<>(acts);
     more.add(Act.MORE);
+    more.add(Act.LESS);
     return List.copyOf(more);
   }
 }

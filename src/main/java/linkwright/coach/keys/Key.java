@@ -24,7 +24,9 @@ public record Key(Kind kind, String text, boolean ctrl) {
     PAGE_UP,
     PAGE_DOWN,
     HOME,
-    END
+    END,
+    WORD_LEFT,
+    WORD_RIGHT
   }
 
   /** A typed character; a space too. */

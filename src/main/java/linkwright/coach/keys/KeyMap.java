@@ -43,6 +43,11 @@ public record KeyMap(Map<String, List<String>> changed) {
     return find(name, offered).or(() -> find(name.toLowerCase(Locale.ROOT), offered));
   }
 
+  /** The act that gets the key of that name among those on offer. */
+  public Optional<Act> first(String name, List<Act> offered) {
+    return find(name, offered);
+  }
+
   private Optional<Act> find(String name, List<Act> offered) {
     return offered.stream().filter(act -> keysOf(act).contains(name)).findFirst();
   }

@@ -53,7 +53,9 @@ public final class OwnBenchPlace implements Place {
     return switch (act) {
       case CHANGE_BENCH -> Turn.to(model.with(new OwnBenchHeld(Optional.of(form(model)), 0)));
       case KEEP_TYPED -> Turn.with(model, new Effect.ChangeBench(TypedTwice.of(model.handbook())));
-      case MORE -> Turn.to(model.with(new OwnBenchHeld(Optional.empty(), held.turned() + 1)));
+      case MORE, LESS ->
+          Turn.to(
+              model.with(new OwnBenchHeld(Optional.empty(), Turning.to(held.turned(), act))));
       default -> Turn.goTo(model, act);
     };
   }

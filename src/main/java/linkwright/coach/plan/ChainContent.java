@@ -76,7 +76,7 @@ public record ChainContent(
                                 + units.length(plan.leastRingInsideMm()))));
     sizes(rows, plan);
     wire(rows, standing, plan);
-    rows.add(row("holds", "%.0f N".formatted(plan.pull().solderedN())));
+    rows.add(row("holds", units.pull(plan.pull().solderedN())));
     return rows;
   }
 
@@ -115,8 +115,8 @@ public record ChainContent(
         wire ->
             rows.add(
                 wire.shortMm() > 0
-                    ? row("wire short", units.length(wire.shortMm())).with(Emphasis.TROUBLE)
-                    : row("wire short", "nothing")));
+                    ? row("wire to buy", units.length(wire.shortMm())).with(Emphasis.TROUBLE)
+                    : row("wire to buy", "nothing")));
     standing
         .chance()
         .ifPresent(chance -> rows.add(row("will do", Math.round(100 * chance) + " % sure")));

@@ -163,7 +163,7 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
     List<Row> rows = new ArrayList<>();
     if (solders) {
       rows.add(row("solder", plan.joints() + " of " + length(plan.solder().pieceMm())));
-      rows.add(row("unsoldered", "%.0f N".formatted(plan.pull().buttedN())));
+      rows.add(row("unsoldered", units.pull(plan.pull().buttedN())));
     } else {
       rows.add(row("joints", Integer.toString(plan.joints())));
     }

@@ -8,12 +8,34 @@ import linkwright.coach.content.Prose;
 import linkwright.coach.kernel.JobWords;
 import linkwright.coach.kernel.Model;
 import linkwright.routine.Routine;
+import linkwright.routine.SolderMap;
 import linkwright.standing.CountedPlan;
 import linkwright.standing.Standing;
 
 /** What a plan comes to, or what it still lacks. */
 public final class PlanContent {
   private PlanContent() {}
+
+  /**
+   * What the plan comes to; while it does not hold together, what is wrong and what it came to last,
+   * told as such.
+   */
+  static List<Part> comesTo(PlanHeld held, Model model) {
+    Standing standing = held.preview();
+    Optional<Standing> last = held.last();
+    if (standing.counted().holds() || last.isEmpty()) {
+      return comesTo(standing, model);
+    }
+    List<Part> parts = new ArrayList<>();
+    // What is wrong with a field stands beside it; what is missing has no field of its own to say.
+    standing.counted().troubles().entrySet().stream()
+        .filter(each -> held.open().text(each.getKey()).isEmpty())
+        .forEach(each -> parts.add(Prose.stop(each.getValue())));
+    parts.add(Prose.stop(standing.counted().sentence()));
+    parts.add(new Prose(Prose.Kind.MAIN, "As it was before, not as it is typed now:"));
+    parts.addAll(comesTo(last.get(), model));
+    return parts;
+  }
 
   /** What the plan comes to, in this job's and this user's words. */
   public static List<Part> comesTo(Standing standing, Model model) {
@@ -36,6 +58,10 @@ public final class PlanContent {
     }
     Prose how = Prose.aside(routine.map(known -> JobWords.fill(known.plan(), model)).orElse(""));
     parts.add(how);
+    routine
+        .filter(known -> counted.holds())
+        .map(SolderMap::of)
+        .ifPresent(map -> solder(map, model, parts));
     if (!counted.holds() && counted.sentence().isEmpty()) {
       parts.add(Prose.says("Results come as you type. Still missing or wrong:"));
       counted.troubles().values().forEach(each -> parts.add(Prose.says(each)));
@@ -49,6 +75,12 @@ public final class PlanContent {
         JobWords.tradeWords(model),
         model.handbook().reference(),
         routine.map(known -> !fuses(known)).orElse(true));
+  }
+
+  /** Which joint takes which grade; told where a later one is harder. */
+  private static void solder(SolderMap map, Model model, List<Part> parts) {
+    map.harderLater().forEach(each -> parts.add(Prose.stop(JobWords.fill(each, model))));
+    parts.add(Prose.aside(JobWords.fill(map.says(), model)));
   }
 
   private static boolean fuses(Routine routine) {

@@ -5,6 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
+import linkwright.coach.form.Offered;
+import linkwright.coach.form.Choosing;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
 import linkwright.coach.form.PriceWords;
@@ -47,6 +50,18 @@ final class PlanFields {
                       .containsKey(WishKeys.USUAL_LOSS);
               if (routine.usualLoss() > 0 && !known) {
                 usual.put(WishKeys.USUAL_LOSS, PriceWords.plain(100 * routine.usualLoss()) + " %");
+              }
+              if (routine.makes() == Makes.CHAIN && routine.ends() != Ends.LINKS) {
+                usualPart(model, routine)
+                    .ifPresent(
+                        sizes ->
+                            sizes
+                                .ringInsideMm()
+                                .ifPresent(
+                                    mm ->
+                                        usual.put(
+                                            WishKeys.RING_INSIDE,
+                                            model.settings().units().length(mm))));
               }
               if (routine.makes() != Makes.CHAIN) {
                 usual.put(PartPlan.PIECES, "1");
@@ -93,7 +108,14 @@ final class PlanFields {
     return Form.of(Form.Purpose.PLAN, "The plan", "keep this plan", asked)
         .mapFields(field -> field.inWords(words))
         .mapFields(field -> hers(field, taken))
-        .withTexts(texts);
+        .withTexts(texts)
+        .mapFields(field -> decided(model, field) ? field.unfolded() : field);
+  }
+
+  /** What somebody has decided already is not folded away; what is only usual is. */
+  private static boolean decided(Model model, Field field) {
+    return !field.text().isBlank()
+        && model.job().map(job -> !job.state().course().wish().isEmpty()).orElse(false);
   }
 
   /** What is taken where a field stays empty, and whose that is. */
@@ -101,14 +123,7 @@ final class PlanFields {
     Sourced value = taken.get(field.id());
     return value == null
         ? field
-        : new Field(
-            field.id(),
-            field.label(),
-            field.text(),
-            field.caret(),
-            "empty: " + value.value() + ", " + SourceWords.of(value.from()),
-            field.choices(),
-            field.trouble());
+        : field.hinted("empty: " + value.value() + ", " + SourceWords.of(value.from()));
   }
 
   /** Rings are not asked for where links join each other, unless some were entered. */
@@ -123,66 +138,73 @@ final class PlanFields {
   /** What is no chain: only what the routine's texts speak of, and how many. */
   private static List<Field> part(Model model, Routine routine) {
     List<Field> fields = new ArrayList<>();
-    fields.add(choice(WishKeys.METAL, "metal", "left and right go through them", metals(model)));
-    fields.add(field(WishKeys.WIRE, "wire", "0.9 mm, 0.035 in, 19 AWG or 20 SWG"));
-    fields.add(field(PartPlan.PIECES, "how many", "1; of each kind of piece"));
+    fields.add(metal(model));
+    fields.add(field(model, WishKeys.WIRE, "thickness"));
+    fields.add(field(model, PartPlan.PIECES, "how many"));
     if (routine.speaksOf("blank")) {
-      fields.add(field(WishKeys.LINK_BLANK, "blank", "what you cut for one, 36 mm"));
+      fields.add(field(model, WishKeys.LINK_BLANK, "blank").hinted(blankOfPart(model)));
     }
     if (routine.speaksOf(FORMER)) {
-      fields.add(
-          field(WishKeys.LINK_FORMERS, "formers", "name=size, name=size; empty: those shown"));
+      fields.add(field(model, WishKeys.LINK_FORMERS, "formers"));
     }
     if (routine.speaksOf("ring inside")) {
-      fields.add(field(WishKeys.RING_INSIDE, "ring inside", "3 mm"));
+      fields.add(field(model, WishKeys.RING_INSIDE, "ring inside"));
     }
-    fields.add(field(WishKeys.USUAL_LOSS, "usual loss", "pieces lost for good, 5 %"));
+    fields.add(field(model, WishKeys.USUAL_LOSS, "usual loss").aside());
     return fields;
   }
 
-  private static List<String> metals(Model model) {
-    return model.handbook().reference().metals().stream()
-        .filter(metal -> metal.notPlanned().isEmpty())
-        .map(Metal::id)
-        .toList();
+  private static String blankOfPart(Model model) {
+    return "what you cut for one, " + model.settings().units().length(36);
   }
 
+  /** What decides a chain stands open; the rest is folded away until somebody wants it. */
   private static List<Field> chain(Model model) {
-    List<String> patterns =
-        new ArrayList<>(model.handbook().patterns().stream().map(Pattern::id).toList());
     return List.of(
-        choice(WishKeys.METAL, "metal", "left and right go through them", metals(model)),
-        field(WishKeys.WIRE, "wire", "0.9 mm, 0.035 in, 19 AWG or 20 SWG"),
+        metal(model),
+        field(model, WishKeys.WIRE, "thickness"),
+        choice(WishKeys.TEMPER, "temper", Stream.of("soft", "hard").map(Offered::of).toList())
+            .aside(),
         choice(
-            WishKeys.TEMPER, "temper", "soft (annealed) or hard (drawn)", List.of("soft", "hard")),
-        choice(WishKeys.LINK_PATTERN, "link pattern", "left and right go through them", patterns),
-        field(WishKeys.LINK_LENGTH, "link length", "the look you want, 14 mm"),
-        field(WishKeys.LINK_WIDTH, "link width", "5 mm"),
-        field(WishKeys.LINK_BLANK, "blank", "38 mm; empty: found from the length"),
-        field(WishKeys.LINK_FORMERS, "formers", "name=size, name=size; empty: the pattern's own"),
-        field(WishKeys.LINK_INSIDE, "link inside", "only if measured: what it adds to the chain"),
-        field(WishKeys.RING_INSIDE, "ring inside", "3 mm; the ring between two links"),
-        field(WishKeys.RING_WIRE, "ring wire", "empty: the links' wire"),
-        field(WishKeys.RING_OVAL, "oval inside", "width once squeezed, 2.4 mm; empty: round"),
-        field(WishKeys.FINISHED, "finished length", "clasp and its rings in it, 45 cm or 18 in"),
-        field(
-            WishKeys.CLASP_LENGTH,
-            "clasp length",
-            "inside end to inside end, pulled, 14 mm; or its name"),
-        field(WishKeys.CLASP_MASS, "clasp mass", "1.2 g"),
-        field(WishKeys.STOCK, "wire on hand", "2 m, 412 mm or by weight 12 g"),
-        field(WishKeys.RING_STOCK, "wire for rings", "on hand, only if it is another wire"),
-        field(WishKeys.KERF, "kerf", "0 mm with cutters, 0.3 mm with a saw blade"),
-        field(WishKeys.COIL_TAIL, "coil tail", "what you hold of a coil, 10 mm"),
-        field(WishKeys.USUAL_LOSS, "usual loss", "links lost for good, 5 %"),
-        field(WishKeys.CONFIDENCE, "chance", "of having cut enough, 90 %"));
+            WishKeys.LINK_PATTERN,
+            "link pattern",
+            Choosing.patterns(model.handbook().patterns())),
+        field(model, WishKeys.LINK_LENGTH, "link length"),
+        field(model, WishKeys.LINK_WIDTH, "link width"),
+        field(model, WishKeys.LINK_BLANK, "blank").aside(),
+        field(model, WishKeys.LINK_FORMERS, "formers").aside(),
+        field(model, WishKeys.LINK_INSIDE, "link inside").aside(),
+        field(model, WishKeys.RING_INSIDE, "ring inside"),
+        field(model, WishKeys.RING_WIRE, "ring thickness").aside(),
+        field(model, WishKeys.RING_OVAL, "oval inside").aside(),
+        field(model, WishKeys.FINISHED, "finished length"),
+        field(model, WishKeys.CLASP_LENGTH, "clasp length").aside(),
+        field(model, WishKeys.CLASP_MASS, "clasp mass").aside(),
+        field(model, WishKeys.STOCK, "wire on hand").aside(),
+        field(model, WishKeys.RING_STOCK, "wire for rings").aside(),
+        field(model, WishKeys.KERF, "kerf").aside(),
+        field(model, WishKeys.COIL_TAIL, "coil tail").aside(),
+        field(model, WishKeys.USUAL_LOSS, "usual loss").aside(),
+        field(model, WishKeys.CONFIDENCE, "chance").aside());
   }
 
-  private static Field field(String key, String label, String hint) {
-    return Field.of(key, label, "", hint);
+  private static Field metal(Model model) {
+    List<Metal> metals =
+        model.handbook().reference().metals().stream()
+            .filter(metal -> metal.notPlanned().isEmpty())
+            .toList();
+    return choice(
+        WishKeys.METAL, "metal", Choosing.metals(metals));
   }
 
-  private static Field choice(String key, String label, String hint, List<String> choices) {
-    return Field.choice(key, label, "", hint, choices);
+  private static Field field(Model model, String key, String label) {
+    PlanHelp.FieldHelp entry = PlanHelp.of(key);
+    return Field.of(key, label, "", entry.hint(), entry.measure(), model.settings().units())
+        .helped(entry.help());
+  }
+
+  private static Field choice(String key, String label, List<Offered> choices) {
+    PlanHelp.FieldHelp entry = PlanHelp.of(key);
+    return Field.choiceOf(key, label, "", entry.hint(), choices).helped(entry.help());
   }
 }

@@ -11,11 +11,15 @@ import linkwright.standing.Standing;
  *
  * @param open the form
  * @param preview what it comes to
+ * @param last what it came to when it last held together; empty if it has not yet
  * @param turned how often its reader turned on
  */
-public record PlanHeld(Form open, Standing preview, int turned) implements Held {
-  PlanHeld(Form open, Standing preview) {
-    this(open, preview, 0);
+public record PlanHeld(Form open, Standing preview, Optional<Standing> last, int turned)
+    implements Held {
+  /** What is typed, and what it comes to now or came to last. */
+  static PlanHeld of(Form open, Standing preview, Optional<Standing> before) {
+    Optional<Standing> last = preview.counted().holds() ? Optional.of(preview) : before;
+    return new PlanHeld(open, preview, last, 0);
   }
 
   @Override
@@ -29,10 +33,10 @@ public record PlanHeld(Form open, Standing preview, int turned) implements Held 
   }
 
   PlanHeld with(Form other) {
-    return new PlanHeld(other, preview, turned);
+    return new PlanHeld(other, preview, last, turned);
   }
 
   PlanHeld turned(int by) {
-    return new PlanHeld(open, preview, turned + by);
+    return new PlanHeld(open, preview, last, turned + by);
   }
 }

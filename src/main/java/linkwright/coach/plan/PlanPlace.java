@@ -33,7 +33,7 @@ public final class PlanPlace implements Place {
     PlanHeld plan = (PlanHeld) model.held();
     return Content.of(
         "plan",
-        new Beside(List.of(new Fields(plan.open())), PlanContent.comesTo(plan.preview(), model)));
+        new Beside(List.of(new Fields(plan.open())), PlanContent.comesTo(plan, model)));
   }
 
   private static final String DRAFT = "plan";
@@ -66,7 +66,11 @@ public final class PlanPlace implements Place {
     form.fields().stream()
         .filter(field -> field.text().isBlank())
         .forEach(field -> troubles.remove(field.id()));
-    return new PlanHeld(form.withTroubles(troubles), preview);
+    return PlanHeld.of(form.withTroubles(troubles), preview, last(model));
+  }
+
+  private static Optional<Standing> last(Model model) {
+    return model.held() instanceof PlanHeld held ? held.last() : Optional.empty();
   }
 
   /** Page down and up turn over what the plan comes to. */
@@ -97,7 +101,7 @@ public final class PlanPlace implements Place {
           counted.sentence().isEmpty()
               ? "Not kept yet: " + counted.troubles().values().stream().findFirst().orElse("")
               : "Not kept yet: " + counted.sentence();
-      return Turn.to(model.with(new PlanHeld(told, typed)).trouble(sentence));
+      return Turn.to(model.with(PlanHeld.of(told, typed, last(model))).trouble(sentence));
     }
     Map<String, String> questions =
         Questions.ofPlan(
@@ -108,7 +112,7 @@ public final class PlanPlace implements Place {
     Optional<Form> asking = Asking.first(form, questions);
     if (asking.isPresent()) {
       return Turn.to(
-          model.with(new PlanHeld(asking.get(), typed)).trouble(Asking.sentence(questions)));
+          model.with(PlanHeld.of(asking.get(), typed, last(model))).trouble(Asking.sentence(questions)));
     }
     Map<String, String> wish = new LinkedHashMap<>();
     form.texts()
@@ -122,7 +126,7 @@ public final class PlanPlace implements Place {
       return Turn.goTo(model.told("The plan is as it was."), PlaceId.ROUND);
     }
     return Turn.keep(
-        model.with(new PlanHeld(form, typed)),
+        model.with(PlanHeld.of(form, typed, last(model))),
         PlanDefaults.kept(wish, job.state(), model.handbook()));
   }
 

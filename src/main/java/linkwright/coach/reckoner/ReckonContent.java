@@ -2,6 +2,7 @@ package linkwright.coach.reckoner;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import linkwright.coach.content.Beside;
 import linkwright.coach.content.Content;
 import linkwright.coach.content.Drawing;
@@ -35,7 +36,14 @@ final class ReckonContent {
                     new Beside(
                         List.of(new Fields(form)),
                         held.result()
-                            .map(result -> comesTo(result, form, units, JobWords.tradeWords(model)))
+                            .map(
+                                result ->
+                                    comesTo(
+                                        result,
+                                        held.last(),
+                                        form,
+                                        units,
+                                        JobWords.tradeWords(model)))
                             .orElse(List.of()))))
         .orElseGet(() -> sums(held.at(), JobWords.tradeWords(model)));
   }
@@ -48,6 +56,17 @@ final class ReckonContent {
     List<Table.Column> columns = List.of(Table.Column.words(""), Table.Column.words(""));
     String says = Reckoner.sums().get(at).says();
     return Content.of(TITLE, new Table(columns, lines, at), Prose.says(words.show(says)));
+  }
+
+  /** While it cannot be reckoned: what is wrong, and what it came to last, told as such. */
+  private static List<Part> comesTo(
+      Reckoning result, Optional<Reckoning> last, Form form, UnitStyle units, TradeWords words) {
+    List<Part> parts = new ArrayList<>(comesTo(result, form, units, words));
+    if (!result.good() && last.isPresent()) {
+      parts.add(new Prose(Prose.Kind.MAIN, "As it was before, not as it is typed now:"));
+      parts.addAll(comesTo(last.get(), form, units, words));
+    }
+    return parts;
   }
 
   private static List<Part> comesTo(

@@ -8,7 +8,10 @@ import java.util.Map;
 import java.util.Optional;
 import linkwright.coach.content.Content;
 import linkwright.coach.form.Field;
+import linkwright.coach.form.AskMeasure;
+import linkwright.coach.form.Choosing;
 import linkwright.coach.form.Form;
+import linkwright.coach.form.Measure;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.JobWords;
 import linkwright.coach.kernel.Model;
@@ -24,6 +27,7 @@ import linkwright.reckon.Ask;
 import linkwright.reckon.Reckoner;
 import linkwright.reckon.Reckoning;
 import linkwright.reckon.Sum;
+import linkwright.quantity.UnitStyle;
 import linkwright.routine.TradeWords;
 
 /** The reckoner: a sum is chosen, its form filled, and what it comes to shown while typing. */
@@ -50,11 +54,20 @@ public final class ReckonPlace implements Place {
     return switch (act) {
       case UP -> Turn.to(model.with(list(screen, screen.at() - 1)));
       case DOWN -> Turn.to(model.with(list(screen, screen.at() + 1)));
-      case MORE -> Turn.to(model.with(screen.turned(1)));
+      case MORE, LESS ->
+          Turn.to(
+              model.with(screen.turned(Turning.to(screen.turned(), act) - screen.turned())));
       case CHOOSE -> Turn.to(model.with(opened(model, screen)));
       case TO_TRAY -> Turn.goTo(model, PlaceId.TRAY);
       default -> Turn.goTo(model, act);
     };
+  }
+
+  @Override
+  public Turn enterAt(Model model, String id) {
+    List<String> ids = Reckoner.sums().stream().map(Sum::id).toList();
+    ReckonerHeld list = ReckonerHeld.list(Math.max(0, ids.indexOf(id)), Map.of());
+    return Turn.to(model.with(opened(model, list)));
   }
 
   /** Opens the reckoner at its first sum. */
@@ -93,17 +106,24 @@ public final class ReckonPlace implements Place {
                 canNote(model) ? "note it in the book" : "back to the sums",
                 fields)
             .withTexts(texts);
-    return reckoned(model, screen, form);
+    return reckoned(model, list(screen, screen.at()), form);
   }
 
   private static Field field(Model model, Ask ask) {
     List<String> choices = ask.choices(ReckonFill.given(model, ask.key(), Map.of()));
     TradeWords words = JobWords.tradeWords(model);
     String label = words.show(ask.label());
-    String hint = words.show(ask.hint());
+    UnitStyle units = model.settings().units();
+    String hint = Measure.translated(words.show(ask.hint()), units);
     return choices.isEmpty()
-        ? Field.of(ask.key(), label, "", hint)
-        : Field.choice(ask.key(), label, "", hint + "; left and right go through them", choices);
+        ? Field.of(ask.key(), label, "", hint).takes(AskMeasure.of(ask), units)
+        : Field.choiceOf(
+            ask.key(),
+            label,
+            "",
+            hint,
+            Choosing.known(
+                choices, model.handbook().reference().metals(), model.handbook().patterns()));
   }
 
   private static boolean canNote(Model model) {
@@ -123,8 +143,14 @@ public final class ReckonPlace implements Place {
         .forEach(field -> troubles.remove(field.id()));
     Map<String, Map<String, String>> typed = new HashMap<>(screen.typed());
     typed.put(id, form.texts());
+    Optional<Reckoning> last = result.good() ? Optional.of(result) : screen.last();
     return new ReckonerHeld(
-        screen.at(), Optional.of(form.withTroubles(troubles)), Optional.of(result), typed, 0);
+        screen.at(),
+        Optional.of(form.withTroubles(troubles)),
+        Optional.of(result),
+        last,
+        typed,
+        0);
   }
 
   /** Page down and up turn over what the sum comes to. */

@@ -13,6 +13,7 @@ import linkwright.reckon.Reckoning;
  * @param at which sum is chosen
  * @param form what it is reckoned from, while it is typed
  * @param result what that comes to, if the form is open
+ * @param last what it came to when it last could be reckoned; empty if it has not yet
  * @param typed sum → what was typed for it on this visit
  * @param turned how often its reader turned on
  */
@@ -20,6 +21,7 @@ public record ReckonerHeld(
     int at,
     Optional<Form> form,
     Optional<Reckoning> result,
+    Optional<Reckoning> last,
     Map<String, Map<String, String>> typed,
     int turned)
     implements Held {
@@ -34,15 +36,15 @@ public record ReckonerHeld(
 
   /** The sums to choose from, at one of them. */
   static ReckonerHeld list(int at, Map<String, Map<String, String>> typed) {
-    return new ReckonerHeld(at, Optional.empty(), Optional.empty(), typed, 0);
+    return new ReckonerHeld(at, Optional.empty(), Optional.empty(), Optional.empty(), typed, 0);
   }
 
   /** The same with its form as it is now. */
   ReckonerHeld with(Form other) {
-    return new ReckonerHeld(at, Optional.of(other), result, typed, turned);
+    return new ReckonerHeld(at, Optional.of(other), result, last, typed, turned);
   }
 
   ReckonerHeld turned(int by) {
-    return new ReckonerHeld(at, form, result, typed, turned + by);
+    return new ReckonerHeld(at, form, result, last, typed, turned + by);
   }
 }

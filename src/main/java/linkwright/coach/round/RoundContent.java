@@ -31,7 +31,7 @@ final class RoundContent {
     }
     List<Part> parts = new ArrayList<>(List.of(new Acts(choices)));
     job.told().forEach(sentence -> parts.add(Prose.stop(sentence)));
-    return new Content("the way round", parts);
+    return new Content("places of the job", parts);
   }
 
   private static Act now(OpenJob job) {
@@ -79,12 +79,13 @@ final class RoundContent {
       case TO_BOOK -> job.entries().size() + " entries";
       case TO_TIMERS ->
           model.waits().isEmpty()
-              ? "none runs"
+              ? "none is running"
               : model.waits().size() + " running, " + model.due().size() + " due";
       case TO_PILES -> piles(model);
       case TO_WIRE -> wire(model, job);
       case TO_CAUTIONS -> cautions(model, job);
       case TO_RECKONER -> "sums on wire, rings, blanks and solder";
+      case TO_LOOKUP -> "metals, solders, clasps, words of the trade";
       case TO_TRAY -> "all jobs";
       default -> "";
     };

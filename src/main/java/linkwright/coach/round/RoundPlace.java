@@ -31,6 +31,7 @@ public final class RoundPlace implements Place {
           Act.TO_CAUTIONS,
           Act.TO_TIMERS,
           Act.TO_RECKONER,
+          Act.TO_LOOKUP,
           Act.TO_TRAY);
 
   @Override
@@ -41,6 +42,7 @@ public final class RoundPlace implements Place {
   @Override
   public List<Act> acts(Model model) {
     List<Act> acts = new ArrayList<>(PLACES);
+    acts.add(Act.TO_SETTINGS);
     boolean closed = model.job().orElseThrow().state().course().closed();
     acts.add(closed ? Act.MAKE_AGAIN : Act.TO_WHAT_IF);
     acts.add(Act.LEAVE);

@@ -23,7 +23,7 @@ final class TestPieceTable {
           Table.Column.numbers("blank"),
           Table.Column.numbers("measured"),
           Table.Column.numbers("reckoned"),
-          Table.Column.words("next one"),
+          Table.Column.words("make the next"),
           Table.Column.words(""));
 
   private TestPieceTable() {}

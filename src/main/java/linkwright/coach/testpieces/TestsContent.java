@@ -114,7 +114,7 @@ final class TestsContent {
           rows.add(
               Row.of("next blank", units.length(next.blankMm()) + " over " + formers(next, units))
                   .with(Emphasis.NOW));
-          rows.add(Row.of("expected", expected(next, units)));
+          rows.add(Row.of("reckoned", expected(next, units)));
         });
     return List.of(new Rows(rows));
   }

@@ -4,6 +4,8 @@ import java.util.Optional;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Held;
 import linkwright.coach.kernel.PlaceId;
+import linkwright.coach.kernel.Turning;
+import linkwright.coach.keys.Act;
 import linkwright.standing.TestPieces;
 
 /**
@@ -29,7 +31,7 @@ public record TestsHeld(int at, Optional<TestPieces> taught, Optional<Form> form
     return new TestsHeld(other, taught, Optional.empty(), turned);
   }
 
-  TestsHeld turnedOn() {
-    return new TestsHeld(at, taught, form, turned + 1);
+  TestsHeld turned(Act act) {
+    return new TestsHeld(at, taught, form, Turning.to(turned, act));
   }
 }

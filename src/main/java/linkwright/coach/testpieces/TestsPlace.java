@@ -12,6 +12,7 @@ import linkwright.coach.form.Amounts;
 import linkwright.coach.form.Asking;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
+import linkwright.coach.form.Measure;
 import linkwright.coach.kernel.Drafting;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
@@ -53,7 +54,7 @@ public final class TestsPlace implements Place {
       case LOG -> Turn.to(model.with(screen.with(Optional.of(blank(model, screen)))));
       case UP -> row(model, screen.at() - 1);
       case DOWN -> row(model, screen.at() + 1);
-      case MORE -> Turn.to(model.with(screen.turnedOn()));
+      case MORE, LESS -> Turn.to(model.with(screen.turned(act)));
       case SAMPLE -> sample(model, screen);
       case UNDO -> Undo.last(model);
       default -> Turn.goTo(model, act);
@@ -95,35 +96,65 @@ public final class TestsPlace implements Place {
         next.map(proposal -> units.length(proposal.blankMm()))
             .orElse(job.state().course().wish().getOrDefault(WishKeys.LINK_BLANK, ""));
     List<Field> fields = new ArrayList<>();
-    fields.add(Field.of("blank", "blank", blank, "what you cut, 38 mm"));
+    fields.add(
+        Field.of("blank", "blank", blank, "what you cut, {mm:38}", Measure.LENGTH, units)
+            .helped(
+                "The wire that was cut for this piece. With what it measured it tells your hands'"
+                    + " springback, and so the next blank."));
     next.ifPresent(
         proposal ->
             proposal
                 .formersMm()
-                .forEach(
-                    (name, mm) ->
-                        fields.add(
-                            Field.of(
-                                "former." + name,
-                                name,
-                                units.length(mm),
-                                "its inside, the former you took"))));
-    fields.add(Field.of("length", "length", "", "measured soldered and flattened, 14.1 mm"));
-    fields.add(Field.of("width", "width", "", "measured, 5.0 mm"));
-    fields.add(Field.of("inside", "inside length", "", "from eye to eye, if you can measure it"));
+                .forEach((name, mm) -> fields.add(former(name, units.length(mm), units))));
+    fields.add(
+        Field.of(
+                "length",
+                "length",
+                "",
+                "measured soldered and flattened, {mm:14.1}",
+                Measure.LENGTH,
+                units)
+            .helped("The piece's length over all. The next blank is found from it."));
+    fields.add(
+        Field.of("width", "width", "", "measured, {mm:5}", Measure.LENGTH, units)
+            .helped("The piece's width over all. It tells which former does."));
+    fields.add(
+        Field.of(
+                "inside",
+                "inside length",
+                "",
+                "from eye to eye, if you can measure it, {mm:12}",
+                Measure.LENGTH,
+                units)
+            .helped("What this link adds to a chain. It goes before what is reckoned.")
+            .aside());
     List<String> words = new ArrayList<>(List.of(""));
     words.addAll(Verdicts.words());
     fields.add(
         Field.choice(
-            "verdict",
-            "next one",
-            "",
-            "longer, shorter, wider … or right; empty: from the measures",
-            words));
-    fields.add(Field.choice("verdict2", "and", "", "a second direction, if there is one", words));
-    fields.add(Field.of("note", "note", "", "anything to remember"));
+                "verdict",
+                "make the next",
+                "",
+                "longer, shorter, wider … or right; empty: from the measures",
+                words)
+            .helped("What you would change in the next piece. Right: this one may be the last."));
+    fields.add(
+        Field.choice("verdict2", "and", "", "a second direction, if there is one", words).aside());
+    fields.add(Field.of("note", "note", "", "anything to remember").aside());
     return Form.of(Form.Purpose.TEST_PIECE, "A test piece", "log it", fields)
+        .startingAt(next.isPresent() ? "length" : "blank")
         .withTexts(job.drafts().getOrDefault(DRAFT, Map.of()));
+  }
+
+  private static Field former(String name, String text, UnitStyle units) {
+    return Field.of(
+            "former." + name,
+            name,
+            text,
+            "its inside, the former you took, {mm:3}",
+            Measure.LENGTH,
+            units)
+        .helped("The inside size of the former that was taken. The link's size follows from it.");
   }
 
   @Override

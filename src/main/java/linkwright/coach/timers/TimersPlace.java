@@ -8,6 +8,7 @@ import java.util.Optional;
 import linkwright.coach.content.Content;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
+import linkwright.coach.form.Measure;
 import linkwright.coach.kernel.BenchNow;
 import linkwright.coach.kernel.Drafting;
 import linkwright.coach.kernel.JobWait;
@@ -135,7 +136,9 @@ public final class TimersPlace implements Place {
             "set it",
             List.of(
                 Field.of("name", "what for", "", "pickle, kettle, glue"),
-                Field.of("time", "how long", "", "8 min, 45 s or 1 h 30 min"))));
+                Field.of("time", "how long", "", "8 min, 45 s or 1 h 30 min")
+                    .takes(Measure.TIME, model.settings().units())
+                    .helped("How long until it rings; a number alone is minutes."))));
   }
 
   @Override

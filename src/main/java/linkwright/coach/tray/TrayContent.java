@@ -1,13 +1,17 @@
 package linkwright.coach.tray;
 
+import java.util.ArrayList;
 import java.util.List;
 import linkwright.coach.content.Content;
 import linkwright.coach.content.Emphasis;
 import linkwright.coach.content.Fields;
+import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Table;
+import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.TrayJob;
+import linkwright.text.Narrowing;
 
 /** The jobs at hand: where each stands and what waits. */
 final class TrayContent {
@@ -15,18 +19,36 @@ final class TrayContent {
 
   private TrayContent() {}
 
+  /** The jobs that hold what the list is narrowed by. */
+  static List<TrayJob> shown(Model model, TrayHeld held) {
+    return Narrowing.of(held.search(), model.tray(), TrayContent::names);
+  }
+
+  private static List<String> names(TrayJob job) {
+    List<String> names = new ArrayList<>(List.of(job.name(), job.slug(), job.stands()));
+    names.addAll(job.waits());
+    return names;
+  }
+
   static Content of(Model model, TrayHeld held) {
-    if (held.form().isPresent()) {
+    boolean narrowing =
+        held.form().filter(form -> form.purpose() == Form.Purpose.SEARCH).isPresent();
+    if (held.form().isPresent() && !narrowing) {
       return Content.of(TITLE, new Fields(held.form().get()));
     }
     if (model.tray().isEmpty()) {
       return Content.of(TITLE, Prose.says("No job is in the tray yet. {do:new-job} begins one."));
     }
-    List<Table.Line> lines = model.tray().stream().map(job -> line(job, model)).toList();
-    return Content.of(
-        TITLE,
-        new Table(List.of(Table.Column.words("")), lines, held.at()),
+    List<Table.Line> lines = shown(model, held).stream().map(job -> line(job, model)).toList();
+    List<Part> parts = new ArrayList<>();
+    held.form().ifPresent(form -> parts.add(new Fields(form)));
+    parts.add(
+        lines.isEmpty()
+            ? Prose.says("No job is called that. {do:search} narrows the list by another word.")
+            : new Table(List.of(Table.Column.words("")), lines, held.at()));
+    parts.add(
         Prose.aside("{do:to-my-bench} shows your bench, {do:to-hands} what your books taught."));
+    return new Content(TITLE, parts);
   }
 
   private static Table.Line line(TrayJob job, Model model) {

@@ -5,10 +5,24 @@ import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Held;
 import linkwright.coach.kernel.PlaceId;
 
-/** The jobs at hand; again: the one that is about to be opened is to be made again. */
-public record TrayHeld(int at, Optional<Form> form, boolean again) implements Held {
+/**
+ * The jobs at hand.
+ *
+ * @param at which one is chosen among those shown
+ * @param search what the list is narrowed by; empty for all
+ * @param form the form that is open
+ * @param again whether the one that is about to be opened is to be made again
+ */
+public record TrayHeld(int at, String search, Optional<Form> form, boolean again)
+    implements Held {
+  /** All of them, or one form of the place. */
   public TrayHeld(int at, Optional<Form> form) {
-    this(at, form, false);
+    this(at, "", form, false);
+  }
+
+  /** Those that hold what is searched for. */
+  TrayHeld(int at, String search, Optional<Form> form) {
+    this(at, search, form, false);
   }
 
   @Override

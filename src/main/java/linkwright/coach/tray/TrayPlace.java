@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import linkwright.coach.content.Content;
+import linkwright.coach.form.Choosing;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
+import linkwright.coach.form.SearchForm;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.JobWords;
 import linkwright.coach.kernel.Model;
@@ -40,7 +42,15 @@ public final class TrayPlace implements Place {
       acts.add(Act.MAKE_AGAIN);
     }
     acts.addAll(
-        List.of(Act.TO_RECKONER, Act.TO_CAUTIONS, Act.TO_HANDS, Act.TO_OWN_BENCH, Act.LEAVE));
+        List.of(
+            Act.SEARCH,
+            Act.TO_RECKONER,
+            Act.TO_CAUTIONS,
+            Act.TO_HANDS,
+            Act.TO_OWN_BENCH,
+            Act.TO_LOOKUP,
+            Act.TO_SETTINGS,
+            Act.LEAVE));
     return acts;
   }
 
@@ -51,14 +61,18 @@ public final class TrayPlace implements Place {
       case UP -> Turn.to(model.with(at(model, tray.at() - 1)));
       case DOWN -> Turn.to(model.with(at(model, tray.at() + 1)));
       case CHOOSE ->
-          model.tray().isEmpty()
+          shown(model).isEmpty()
               ? Turn.to(model.told("The tray is empty: {do:new-job} begins a new job."))
               : Turn.with(
-                  model, new Effect.OpenBook(model.tray().get(at(model, tray.at()).at()).slug()));
+                  model, new Effect.OpenBook(shown(model).get(at(model, tray.at()).at()).slug()));
       case NEW_JOB -> Turn.to(model.with(new TrayHeld(tray.at(), Optional.of(form(model)))));
+      case SEARCH ->
+          Turn.to(
+              model.with(
+                  new TrayHeld(0, tray.search(), Optional.of(SearchForm.of(tray.search())))));
       case MAKE_AGAIN ->
           Turn.with(
-              model.with(new TrayHeld(tray.at(), Optional.empty(), true)),
+              model.with(new TrayHeld(tray.at(), tray.search(), Optional.empty(), true)),
               new Effect.OpenBook(chosen(model).orElseThrow().slug()));
       case LEAVE -> Turn.with(model, new Effect.Leave());
       default -> Turn.goTo(model, act);
@@ -67,12 +81,17 @@ public final class TrayPlace implements Place {
 
   private static Optional<TrayJob> chosen(Model model) {
     int at = at(model, ((TrayHeld) model.held()).at()).at();
-    return at < model.tray().size() ? Optional.of(model.tray().get(at)) : Optional.empty();
+    return at < shown(model).size() ? Optional.of(shown(model).get(at)) : Optional.empty();
   }
 
   private static TrayHeld at(Model model, int wanted) {
-    int last = Math.max(0, model.tray().size() - 1);
-    return new TrayHeld(Math.max(0, Math.min(last, wanted)), Optional.empty());
+    String search = ((TrayHeld) model.held()).search();
+    int last = Math.max(0, shown(model).size() - 1);
+    return new TrayHeld(Math.max(0, Math.min(last, wanted)), search, Optional.empty());
+  }
+
+  private static List<TrayJob> shown(Model model) {
+    return TrayContent.shown(model, (TrayHeld) model.held());
   }
 
   private static Form form(Model model) {
@@ -87,7 +106,12 @@ public final class TrayPlace implements Place {
         "begin it",
         List.of(
             Field.of("name", "Name", "", "what you will look for it by"),
-            told(model, Field.choice("routine", "Routine", first, "", routines))));
+            told(model, Field.choiceOf(
+                    "routine",
+                    "Routine",
+                    first,
+                    "",
+                    Choosing.routines(model.handbook().routines())))));
   }
 
   /** The routine's field says what the routine makes: its name alone tells a beginner little. */
@@ -95,21 +119,18 @@ public final class TrayPlace implements Place {
     String says =
         model
             .handbook()
-            .routine(field.text().strip())
+            .routine(field.value().strip())
             .map(routine -> JobWords.fill(routine.title() + ". " + routine.says(), model))
             .orElse("left and right go through them");
-    return new Field(
-        field.id(),
-        field.label(),
-        field.text(),
-        field.caret(),
-        says,
-        field.choices(),
-        field.trouble());
+    return field.hinted(says);
   }
 
   @Override
   public Turn edited(Model model, Form form, boolean textChanged) {
+    if (form.purpose() == Form.Purpose.SEARCH) {
+      Optional<Form> open = form.at() == 0 ? Optional.of(form) : Optional.empty();
+      return Turn.to(model.with(new TrayHeld(0, SearchForm.text(form), open)));
+    }
     Form shown =
         form.withTroubles(Map.of())
             .mapFields(field -> field.id().equals("routine") ? told(model, field) : field);
@@ -118,6 +139,9 @@ public final class TrayPlace implements Place {
 
   @Override
   public Turn confirmed(Model model, Form form) {
+    if (form.purpose() == Form.Purpose.SEARCH) {
+      return Turn.to(model.with(new TrayHeld(0, SearchForm.text(form), Optional.empty())));
+    }
     Map<String, String> troubles = new HashMap<>();
     if (form.text("name").isEmpty()) {
       troubles.put("name", "Give the job a name, such as “Anna's bracelet”.");
@@ -142,7 +166,13 @@ public final class TrayPlace implements Place {
 
   @Override
   public Turn formLeft(Model model) {
-    return Turn.to(model.with(at(model, ((TrayHeld) model.held()).at())));
+    TrayHeld held = (TrayHeld) model.held();
+    boolean narrowing =
+        held.form().filter(form -> form.purpose() == Form.Purpose.SEARCH).isPresent();
+    return Turn.to(
+        narrowing
+            ? model.with(new TrayHeld(0, Optional.empty()))
+            : model.with(at(model, held.at())));
   }
 
   @Override

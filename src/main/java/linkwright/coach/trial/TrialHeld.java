@@ -5,6 +5,8 @@ import java.util.Optional;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Held;
 import linkwright.coach.kernel.PlaceId;
+import linkwright.coach.kernel.Turning;
+import linkwright.coach.keys.Act;
 import linkwright.standing.TrialLength;
 
 /**
@@ -26,7 +28,7 @@ public record TrialHeld(int at, List<TrialLength> rows, Optional<Form> form, int
     return new TrialHeld(at, rows, other, turned);
   }
 
-  TrialHeld turnedOn() {
-    return new TrialHeld(at, rows, form, turned + 1);
+  TrialHeld turned(Act act) {
+    return new TrialHeld(at, rows, form, Turning.to(turned, act));
   }
 }

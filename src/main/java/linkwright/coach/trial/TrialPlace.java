@@ -11,6 +11,7 @@ import linkwright.coach.form.Amounts;
 import linkwright.coach.form.Asking;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
+import linkwright.coach.form.Measure;
 import linkwright.coach.kernel.Drafting;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
@@ -68,7 +69,7 @@ public final class TrialPlace implements Place {
       case LOG -> Turn.to(model.with(screen.with(Optional.of(blank(model)))));
       case UP -> row(model, screen.at() - 1);
       case DOWN -> row(model, screen.at() + 1);
-      case MORE -> Turn.to(model.with(screen.turnedOn()));
+      case MORE, LESS -> Turn.to(model.with(screen.turned(act)));
       case CHOOSE_TRIAL ->
           screen.rows().isEmpty()
               ? Turn.to(
@@ -100,12 +101,20 @@ public final class TrialPlace implements Place {
     String rings = ring.isPresent() ? "4" : "0";
     List<Field> fields =
         List.of(
-            Field.of("links", "links", "3", "how many finished links hang in it"),
-            Field.of("rings", "rings", rings, "how many rings, those at the ends too"),
-            Field.of("ring", "ring inside", inside, "the rings tried, before they were ovalled"),
-            Field.of("oval", "oval inside", oval, "their width once ovalled; empty: round"),
-            Field.of("hung", "hung length", "", "from inside end to inside end, pulled straight"),
-            Field.of("clasp", "clasp in it", "", "its length if it hangs along; empty: no clasp"),
+            Field.of("links", "links", "3", "how many finished links hang in it")
+                .takes(Measure.NUMBER, units)
+                .helped("The links that hang in it. What one link adds follows from their number."),
+            Field.of("rings", "rings", rings, "how many rings, those at the ends too")
+                .takes(Measure.NUMBER, units)
+                .helped("The rings that hang in it, those at the ends too."),
+            Field.of("ring", "ring inside", inside, "the rings tried, before they were ovalled, {mm:3}", Measure.LENGTH, units)
+                .helped("The rings' inside before they were ovalled. The chain is counted with it if it follows this trial."),
+            Field.of("oval", "oval inside", oval, "their width once ovalled; empty: round, {mm:2.4}", Measure.LENGTH, units)
+                .helped("The rings' inside width once they were squeezed; empty if they stay round."),
+            Field.of("hung", "hung length", "", "from inside end to inside end, pulled straight, {mm:52}", Measure.LENGTH, units)
+                .helped("What the whole measures as it hangs. What a link adds to the chain follows from it."),
+            Field.of("clasp", "clasp in it", "", "its length if it hangs along; empty: no clasp, {mm:14}", Measure.LENGTH, units)
+                .helped("What of the hung length is the clasp."),
             Field.of("note", "note", "", "how it lies and moves"));
     boolean linked = ring.isEmpty() && linksJoinEachOther(model);
     return Form.of(

@@ -29,13 +29,14 @@ final class PriceTable {
     List<Table.Line> lines = new ArrayList<>();
     for (Price.Line line : closing.first().lines()) {
       double second = again.getOrDefault(line.what(), 0.0);
-      lines.add(Table.Line.of(line.what(), money(line.money()), money(second)));
+      lines.add(
+          Table.Line.of(line.what(), money(line.money(), currency), money(second, currency)));
     }
     lines.add(
         Table.Line.of(
                 "price",
-                money(closing.first().total()) + " " + currency,
-                money(closing.again().total()) + " " + currency)
+                money(closing.first().total(), currency),
+                money(closing.again().total(), currency))
             .with(Emphasis.MAIN));
     List<Table.Column> columns =
         List.of(
@@ -45,7 +46,7 @@ final class PriceTable {
     return new Table(columns, lines, -1);
   }
 
-  private static String money(double amount) {
-    return String.format(Locale.ROOT, "%.2f", amount);
+  private static String money(double amount, String currency) {
+    return (String.format(Locale.ROOT, "%.2f", amount) + " " + currency).strip();
   }
 }

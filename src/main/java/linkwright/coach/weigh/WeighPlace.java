@@ -12,12 +12,14 @@ import linkwright.coach.form.Amounts;
 import linkwright.coach.form.Asking;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
+import linkwright.coach.form.Measure;
 import linkwright.coach.form.PriceWords;
 import linkwright.coach.kernel.Drafting;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.Turning;
 import linkwright.coach.kernel.Undo;
 import linkwright.coach.keys.Act;
 import linkwright.job.Accounts;
@@ -42,7 +44,7 @@ public final class WeighPlace implements Place {
   public List<Act> acts(Model model) {
     List<Act> acts = new ArrayList<>(List.of(Act.WEIGH, Act.WEIGH_OUT, Act.PRICE));
     acts.addAll(closed(model) ? List.of(Act.REOPEN, Act.MAKE_AGAIN) : List.of(Act.CLOSE));
-    acts.addAll(List.of(Act.MORE, Act.TO_BENCH, Act.UNDO));
+    acts.addAll(List.of(Act.MORE, Act.LESS, Act.TO_BENCH, Act.UNDO));
     acts.add(closed(model) ? Act.CLOSE : Act.REOPEN);
     return acts;
   }
@@ -56,16 +58,17 @@ public final class WeighPlace implements Place {
   public Turn act(Model model, Act act) {
     return switch (act) {
       case WEIGH -> open(model, weighIn(model));
-      case WEIGH_OUT -> open(model, weighOut());
+      case WEIGH_OUT -> open(model, weighOut(model));
       case PRICE -> open(model, prices(model));
       case CLOSE -> close(model);
       case REOPEN ->
           closed(model)
               ? Turn.keep(model.told("The job is open again."), new Fact.JobReopened(""))
               : Turn.to(model.told("The job is open."));
-      case MORE ->
-          Turn.to(
-              model.with(new WeighHeld(Optional.empty(), ((WeighHeld) model.held()).turned() + 1)));
+      case MORE, LESS -> {
+        int turned = Turning.to(((WeighHeld) model.held()).turned(), act);
+        yield Turn.to(model.with(new WeighHeld(Optional.empty(), turned)));
+      }
       case UNDO -> Undo.last(model);
       default -> Turn.goTo(model, act);
     };
@@ -93,12 +96,15 @@ public final class WeighPlace implements Place {
         "Weigh and measure what came of it",
         "weigh in",
         List.of(
-            mass("chain", "chain", "finished, with its clasp, 9.2 g", last.chainG(), units),
+            mass("chain", "chain", "finished, with its clasp, {g:9.2}", last.chainG(), units),
             Field.of(
                 "length",
                 "length",
                 last.lengthMm().isPresent() ? units.length(last.lengthMm().getAsDouble()) : "",
-                "laid straight, from inside end to inside end, 45 cm"),
+                "laid straight, from inside end to inside end, {mm:450}",
+                Measure.LENGTH,
+                units)
+                .helped("What the chain measures. It is set against the wish and the plan."),
             mass(
                 "wire",
                 "wire returned",
@@ -118,16 +124,19 @@ public final class WeighPlace implements Place {
 
   private static Field mass(
       String id, String label, String hint, OptionalDouble last, UnitStyle units) {
-    return Field.of(id, label, last.isPresent() ? units.mass(last.getAsDouble()) : "", hint);
+    String text = last.isPresent() ? units.mass(last.getAsDouble()) : "";
+    return Field.of(id, label, text, hint, Measure.MASS, units)
+        .helped("What the scale says. All of it is set against what was weighed out.");
   }
 
-  private static Form weighOut() {
+  private static Form weighOut(Model model) {
     return Form.of(
         Form.Purpose.WEIGH_OUT,
         "Metal weighed out for this job",
         "weigh out",
         List.of(
-            Field.of("mass", "mass", "", "what you took, 14.5 g"),
+            Field.of("mass", "mass", "", "what you took, {g:14.5}", Measure.MASS, model.settings().units())
+                .helped("What the scale said. What comes back is weighed against it."),
             Field.of("what", "what", "wire", "wire, solder, sheet")));
   }
 
@@ -143,7 +152,10 @@ public final class WeighPlace implements Place {
               : PriceWords.isShare(name)
                   ? PriceWords.plain(100 * known.get(name)) + " %"
                   : PriceWords.plain(known.get(name));
-      fields.add(Field.of(name, PriceWords.label(name), text, PriceWords.hint(name)));
+      Measure measure = PriceWords.isShare(name) ? Measure.SHARE : Measure.NUMBER;
+      fields.add(
+          Field.of(name, PriceWords.label(name), text, PriceWords.hint(name))
+              .takes(measure, model.settings().units()));
     }
     return Form.of(Form.Purpose.PRICES, "Your own figures", "keep them", fields);
   }

@@ -74,8 +74,10 @@ public final class WhatIfPlace implements Place {
       case VARY ->
           Turn.to(
               model.with(new WhatIfHeld(held.typed(), Optional.of(form(model, held.typed())), 0)));
-      case MORE ->
-          Turn.to(model.with(new WhatIfHeld(held.typed(), Optional.empty(), held.turned() + 1)));
+      case MORE, LESS -> {
+        int turned = Turning.to(held.turned(), act);
+        yield Turn.to(model.with(new WhatIfHeld(held.typed(), Optional.empty(), turned)));
+      }
       default -> Turn.goTo(model, act);
     };
   }

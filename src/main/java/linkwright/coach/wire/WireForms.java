@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
+import linkwright.coach.form.Measure;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.plan.ChainWish;
@@ -29,8 +30,19 @@ final class WireForms {
         "enter it",
         List.of(
             piece(job),
-            Field.of("lengths", "lengths", "", "412 mm, 2 m; or by weight, 12 g"),
-            Field.of("wire", "wire", wire, "measured, 1.0 mm, 0.04 in or 18 AWG"),
+            Field.of(
+                    "lengths",
+                    "lengths",
+                    "",
+                    "{mm:412}, {mm:2000}; or by weight, {g:12}",
+                    Measure.LENGTH,
+                    model.settings().units())
+                .helped(
+                    "What came, one length after the other, or its weight. It changes what is short"
+                        + " and how sure it is that the wire will do."),
+            Field.of(
+                    "wire", "thickness", wire, "measured, {wire:1}", Measure.WIRE, model.settings().units())
+                .helped("Its thickness as measured. Another than the plan's is told."),
             Field.choice(
                 "temper",
                 "temper",
@@ -52,7 +64,9 @@ final class WireForms {
         Form.Purpose.CUT_WIRE,
         "Wire that was cut: " + String.join(", ", each),
         "enter it",
-        List.of(piece(job), Field.of("count", "how many", "", "blanks cut, 12")));
+        List.of(piece(job), Field.of("count", "how many", "", "blanks cut, 12")
+                .takes(Measure.NUMBER, units)
+                .helped("The pieces that were cut. Their wire is gone from what is on hand.")));
   }
 
   static Form discarded(Model model) {
@@ -62,17 +76,19 @@ final class WireForms {
         "enter it",
         List.of(
             piece(model.job().orElseThrow()),
-            Field.of("length", "length", "", "60 mm"),
+            Field.of("length", "length", "", "{mm:60}", Measure.LENGTH, model.settings().units())
+                .helped("The wire that is gone. It is missing from what is on hand."),
             Field.of("why", "why", "", "kinked, cracked, lent")));
   }
 
-  static Form weighedOut() {
+  static Form weighedOut(Model model) {
     return Form.of(
         Form.Purpose.WEIGH_OUT,
         "Metal weighed out for this job",
         "weigh out",
         List.of(
-            Field.of("mass", "mass", "", "what you took, 14.5 g"),
+            Field.of("mass", "mass", "", "what you took, {g:14.5}", Measure.MASS, model.settings().units())
+                .helped("What the scale said. What comes back is weighed against it."),
             Field.of("what", "what", "wire", "wire, solder, sheet")));
   }
 
@@ -83,15 +99,38 @@ final class WireForms {
         "done",
         List.of(
             piece(model.job().orElseThrow()),
-            Field.of("from", "from", "", "the thicker wire, 1.5 mm or 15 AWG"),
-            Field.of("holes", "your holes", "", "of the plate, 1.4 mm, 1.3 mm, 1.2 mm"),
-            Field.of("length", "length wanted", text(lengthMm), "of the finished wire, 400 mm"),
-            Field.of("pointing", "lost to a point", "15 mm", "at each hole, filed and cut off")));
+            Field.of("from", "from", "", "the thicker wire, {wire:1.5}", Measure.WIRE, model.settings().units())
+                .helped("The thickness of the wire you have. The passes begin there."),
+            Field.of(
+                    "holes",
+                    "your holes",
+                    "",
+                    "of the plate, {mm:1.4}, {mm:1.3}, {mm:1.2}",
+                    Measure.WIRE,
+                    model.settings().units())
+                .helped("The holes of your plate. The passes go through them."),
+            Field.of(
+                    "length",
+                    "length wanted",
+                    text(lengthMm, model.settings().units()),
+                    "of the finished wire, {mm:400}",
+                    Measure.LENGTH,
+                    model.settings().units())
+                .helped("The finished wire wanted. How much to start from follows from it."),
+            Field.of(
+                    "pointing",
+                    "lost to a point",
+                    model.settings().units().length(15),
+                    "at each hole, filed and cut off, {mm:15}",
+                    Measure.LENGTH,
+                    model.settings().units())
+                .helped("What is filed to a point and cut off again at each hole.")));
   }
 
-  /** Millimetres rounded up to the whole one: what is typed back must be enough. */
-  private static String text(double mm) {
-    return mm > 0 ? (long) Math.ceil(mm) + " mm" : "";
+  /** Rounded up: what is typed back must be enough. */
+  private static String text(double mm, UnitStyle units) {
+    double up = units == UnitStyle.INCH ? 25.4 / 8 : 1;
+    return mm > 0 ? units.length(Math.ceil(mm / up) * up) : "";
   }
 
   private static Field piece(OpenJob job) {

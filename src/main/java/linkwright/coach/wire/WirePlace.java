@@ -65,9 +65,12 @@ public final class WirePlace implements Place {
       case ADD_WIRE -> open(model, WireForms.added(model));
       case CUT -> open(model, WireForms.cut(model));
       case DISCARD -> open(model, WireForms.discarded(model));
-      case WEIGH_OUT -> open(model, WireForms.weighedOut());
+      case WEIGH_OUT -> open(model, WireForms.weighedOut(model));
       case DRAW -> draw(model);
-      case MORE -> Turn.to(model.with(shown(model).turned(1)));
+      case MORE, LESS ->
+          Turn.to(
+              model.with(
+                  shown(model).turned(Turning.to(shown(model).turned(), act) - shown(model).turned())));
       case UNDO -> Undo.last(model);
       default -> Turn.goTo(model, act);
     };

@@ -1,0 +1,59 @@
+package linkwright.cli.walk;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import linkwright.coach.content.Prose;
+import linkwright.coach.lookup.LookUpItem;
+import linkwright.text.Narrowing;
+
+/** What can be typed, what one word does, and what a word of the trade means. */
+final class WalkHelp {
+  private static final int MOST = 8;
+
+  private final WalkLines lines;
+  private final WalkCoach coach;
+
+  WalkHelp(WalkLines lines, WalkCoach coach) {
+    this.lines = lines;
+    this.coach = coach;
+  }
+
+  /** All words, or that one: a word of the walk first, else one of the trade. */
+  void tell(String word) {
+    if (word.isEmpty()) {
+      lines.sayAll(WalkWord.help());
+      return;
+    }
+    Optional<WalkWord> own = WalkWord.of(word);
+    if (own.isPresent()) {
+      lines.say(own.get().told());
+    } else {
+      look(word);
+    }
+  }
+
+  /** What is known of a thing of the trade; several of that name are named only. */
+  void look(String words) {
+    List<LookUpItem> found =
+        Narrowing.of(words, LookUpItem.all(coach.model()), WalkHelp::names);
+    if (words.isEmpty() || found.isEmpty()) {
+      lines.say("Nothing is known of “" + words + "”. Write a metal, a solder, a word of the trade.");
+      return;
+    }
+    LookUpItem best = found.get(0);
+    WalkPage page = new WalkPage(coach.model());
+    lines.sayAll(page.plain().prose(new Prose(Prose.Kind.HEAD, best.name() + " (" + best.kind() + ")")));
+    lines.sayAll(page.plain().of(best.says()));
+    if (found.size() > 1) {
+      List<String> others = found.subList(1, Math.min(MOST, found.size())).stream().map(LookUpItem::name).toList();
+      lines.say("Also: " + String.join(", ", others) + ".");
+    }
+  }
+
+  private static List<String> names(LookUpItem item) {
+    List<String> names = new ArrayList<>(List.of(item.name(), item.id()));
+    names.addAll(item.words());
+    return names;
+  }
+}

@@ -1,0 +1,73 @@
+package linkwright.coach;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import linkwright.coach.content.Beside;
+import linkwright.coach.content.Content;
+import linkwright.coach.content.Figure;
+import linkwright.coach.content.Page;
+import linkwright.coach.content.Part;
+import linkwright.coach.content.Prose;
+import linkwright.coach.content.Question;
+import linkwright.coach.kernel.Clock;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.Place;
+import linkwright.coach.keys.Act;
+import linkwright.job.TimerRun;
+
+/**
+ * What is shown across the room: the wait that is due or the place's one number, its word, and the
+ * key of the common act. A form, a caution and a question come first and are shown whole.
+ */
+final class AcrossRoom {
+  private AcrossRoom() {}
+
+  static Optional<Page.Across> of(Model model, Place place, Content body) {
+    boolean other =
+        !model.settings().across()
+            || model.held().form().isPresent()
+            || place.takesEveryKey()
+            || flat(body.parts()).anyMatch(AcrossRoom::whole);
+    return other ? Optional.empty() : Optional.of(of(model, place, flat(body.parts()).toList()));
+  }
+
+  /** What is never hidden behind a number. */
+  private static boolean whole(Part part) {
+    return part instanceof Question
+        || (part instanceof Prose prose && prose.kind() == Prose.Kind.CAUTION_TITLE);
+  }
+
+  private static Page.Across of(Model model, Place place, List<Part> parts) {
+    Act act = place.acts(model).stream().findFirst().orElse(Act.ROUND);
+    String says = place.says(model, act);
+    Optional<TimerRun> wait = model.timers().next();
+    Optional<TimerRun> due = wait.filter(timer -> timer.rings(model.steady()));
+    if (due.isPresent()) {
+      return new Page.Across("0:00", due.get().name() + " is due", act, says, true);
+    }
+    Optional<Figure> figure =
+        parts.stream().filter(Figure.class::isInstance).map(Figure.class::cast).findFirst();
+    if (figure.isPresent()) {
+      return new Page.Across(figure.get().number(), figure.get().word(), act, says, false);
+    }
+    return wait.map(
+            timer ->
+                new Page.Across(
+                    Clock.running(timer.left(model.steady()).toSeconds()),
+                    timer.name(),
+                    act,
+                    says,
+                    false))
+        .orElseGet(() -> new Page.Across("", "no number here", act, says, false));
+  }
+
+  private static Stream<Part> flat(List<Part> parts) {
+    return parts.stream()
+        .flatMap(
+            part ->
+                part instanceof Beside beside
+                    ? Stream.concat(flat(beside.first()), flat(beside.second()))
+                    : Stream.of(part));
+  }
+}

@@ -1,0 +1,114 @@
+package linkwright.coach;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import linkwright.coach.kernel.JobWords;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.PlaceId;
+import linkwright.coach.kernel.TrayJob;
+import linkwright.coach.keys.Act;
+import linkwright.coach.lookup.LookUpItem;
+import linkwright.reckon.Reckoner;
+import linkwright.reckon.Sum;
+import linkwright.routine.Caution;
+import linkwright.routine.Routine;
+import linkwright.routine.Step;
+import linkwright.routine.TradeWords;
+
+/**
+ * One thing that can be found by its name and gone to.
+ *
+ * @param kind what sort of thing
+ * @param name its name
+ * @param words what else it is found by
+ * @param place where it is
+ * @param id what it is called there; empty for the place itself
+ */
+record Findable(String kind, String name, List<String> words, PlaceId place, String id) {
+  /** Places to which one can go without a job. */
+  private static final Set<PlaceId> WITHOUT_JOB =
+      Set.of(
+          PlaceId.TRAY, PlaceId.CAUTIONS, PlaceId.RECKONER, PlaceId.LOOKUP, PlaceId.HANDS, PlaceId.HANDBOOK,
+          PlaceId.SETTINGS);
+
+  private static final Set<PlaceId> NO_PLACE = Set.of(PlaceId.FIND, PlaceId.HELP, PlaceId.MADE_AGAIN);
+
+  Findable {
+    words = List.copyOf(words);
+  }
+
+  List<String> names() {
+    List<String> names = new ArrayList<>(List.of(name, kind));
+    names.addAll(words);
+    return names;
+  }
+
+  /** All that can be gone to now: places, acts, jobs, steps, cautions, sums, metals, words. */
+  static List<Findable> all(Model model) {
+    List<Findable> all = new ArrayList<>();
+    boolean job = model.job().isPresent();
+    for (PlaceId place : PlaceId.values()) {
+      if (open(place, job)) {
+        all.add(new Findable("place", word(place), List.of(), place, ""));
+      }
+    }
+    for (ActTable.Placed placed : ActTable.placed()) {
+      boolean named = placed.act() != Act.UP && placed.act() != Act.DOWN;
+      if (named && open(placed.place(), job) && PlaceId.ledToBy(placed.act()).isEmpty()) {
+        String key = model.settings().keys().firstOf(placed.act());
+        all.add(
+            new Findable(
+                "act",
+                placed.act().words(),
+                List.of(placed.act().id()),
+                placed.place(),
+                key + " does it at: " + word(placed.place())));
+      }
+    }
+    for (TrayJob each : model.tray()) {
+      all.add(new Findable("job", each.name(), List.of(each.slug()), PlaceId.TRAY, each.slug()));
+    }
+    ofJob(all, model);
+    ofTrade(all, model);
+    return all;
+  }
+
+  private static boolean open(PlaceId place, boolean job) {
+    return !NO_PLACE.contains(place) && (job || WITHOUT_JOB.contains(place));
+  }
+
+  /** What a place is called. */
+  static String word(PlaceId place) {
+    return place == PlaceId.ROUND ? "places of the job" : place.act().words();
+  }
+
+  private static void ofJob(List<Findable> all, Model model) {
+    model
+        .job()
+        .flatMap(job -> model.handbook().routine(job.state().course().routine()))
+        .map(Routine::steps)
+        .orElse(List.of())
+        .forEach(step -> all.add(of(step, model)));
+  }
+
+  private static Findable of(Step step, Model model) {
+    String title = JobWords.fill(step.title(), model);
+    return new Findable("step", title, List.of(), PlaceId.BENCH, step.id());
+  }
+
+  private static void ofTrade(List<Findable> all, Model model) {
+    TradeWords words = JobWords.tradeWords(model);
+    for (Caution card : model.handbook().cautions()) {
+      all.add(
+          new Findable("caution", card.title(), List.of(card.shortLine()), PlaceId.CAUTIONS, card.id()));
+    }
+    for (Sum sum : Reckoner.sums()) {
+      all.add(new Findable("sum", words.show(sum.title()), List.of(sum.id()), PlaceId.RECKONER, sum.id()));
+    }
+    for (LookUpItem item : LookUpItem.all(model)) {
+      all.add(
+          new Findable(item.kind(), item.name(), item.words(), PlaceId.LOOKUP, item.id()));
+    }
+  }
+}

@@ -1,0 +1,59 @@
+package linkwright.coach;
+
+import java.util.List;
+import java.util.Optional;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.PlaceId;
+import linkwright.coach.keys.Act;
+import linkwright.coach.keys.Key;
+import linkwright.coach.keys.KeyMap;
+import linkwright.coach.keys.KeyNames;
+
+/** Why a key does nothing now: what it is for, and what would have to be so. */
+final class NotNow {
+  private NotNow() {}
+
+  /** The sentence for a key that no act here has; empty for one that means nothing anywhere. */
+  static Optional<String> sentence(Model model, Key key) {
+    KeyMap keys = model.settings().keys();
+    PlaceId place = model.held().place();
+    Optional<Act> here = keys.find(key, ActTable.of(place));
+    if (here.isPresent()) {
+      return Optional.of(sentence(model, here.get()));
+    }
+    Optional<Act> elsewhere = keys.find(key, List.of(Act.values()));
+    return elsewhere.isEmpty()
+        ? Optional.empty()
+        : Optional.of(KeyNames.of(key) + " does nothing here; {do:help} tells all keys.");
+  }
+
+  /** What an act is for that is not open now. */
+  static String sentence(Model model, Act act) {
+    boolean asked = !Places.of(model).undoes(model);
+    return "Not for now: "
+        + act.words()
+        + ". "
+        + (asked ? "First what is asked here." : why(act));
+  }
+
+  private static String why(Act act) {
+    return switch (act) {
+      case REDO, SCRAP, ALL -> "Nothing is counted at this step.";
+      case TAKE -> "There is nothing to take pieces from at this step.";
+      case LOOKED -> "No wait runs here that ends by a look.";
+      case WAIT -> "This step has no wait.";
+      case ANSWER -> "No timer is due.";
+      case TO_TESTS -> "It leads there from the steps of the test piece.";
+      case TO_TRIAL -> "It leads there from the steps of the sample.";
+      case MORE, LESS -> "All of it is shown already.";
+      case ACCEPT -> "No line of this book fails its check.";
+      case SHOW_ALL -> "All of them are shown already.";
+      case STOP_TIMER -> "No timer runs.";
+      case REOPEN -> "The job is open.";
+      case CLOSE -> "The job is closed.";
+      case TO_BENCH -> "No job is open.";
+      case TO_TRAY -> "A job is open; the places of the job lead to the tray.";
+      default -> "First what is asked here.";
+    };
+  }
+}

@@ -1,0 +1,78 @@
+package linkwright.coach.form;
+
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import linkwright.quantity.BareNumber;
+import linkwright.quantity.UnitStyle;
+
+/** What a field takes, and so the unit that a number typed without one has. */
+public enum Measure {
+  /** Words. */
+  WORDS,
+  /** A number that has no unit: pieces, money. */
+  NUMBER,
+  /** A length, or several. */
+  LENGTH,
+  /** The thickness of wire, or several. */
+  WIRE,
+  /** A mass. */
+  MASS,
+  /** A share of a whole. */
+  SHARE,
+  /** A stretch of time. */
+  TIME;
+
+  private static final Pattern EXAMPLE = Pattern.compile("\\{(mm|wire|g):([0-9.]+)\\}");
+
+  /** What was typed, with the user's unit where a number came without one. */
+  public String complete(String typed, UnitStyle units) {
+    return switch (this) {
+      case WORDS, NUMBER -> typed;
+      case LENGTH -> BareNumber.complete(typed, units.lengthUnit());
+      case WIRE ->
+          BareNumber.complete(
+              typed, BareNumber.isWhole(typed) ? units.gaugeOrLengthUnit() : units.lengthUnit());
+      case MASS -> BareNumber.complete(typed, units.massUnit());
+      case SHARE -> BareNumber.asShare(typed);
+      case TIME -> BareNumber.complete(typed, "min");
+    };
+  }
+
+  /** The text with its examples, such as {@code {mm:38}}, in the user's units. */
+  public static String inUnits(String text, UnitStyle units) {
+    Matcher example = EXAMPLE.matcher(text);
+    return example.replaceAll(
+        found -> {
+          double amount = Double.parseDouble(found.group(2));
+          return Matcher.quoteReplacement(
+              switch (found.group(1)) {
+                case "mm" -> units.length(amount);
+                case "wire" -> units.wire(amount);
+                default -> units.mass(amount);
+              });
+        });
+  }
+
+  private static final Pattern METRIC =
+      Pattern.compile("(?<![\\w.])([0-9]+(?:\\.[0-9]+)?) (mm|cm|m|g)\\b");
+
+  /** The text with amounts that were written in metric units in the user's. */
+  public static String translated(String text, UnitStyle units) {
+    if (units == UnitStyle.METRIC) {
+      return text;
+    }
+    return METRIC
+        .matcher(text)
+        .replaceAll(
+            found -> {
+              double amount = Double.parseDouble(found.group(1));
+              return Matcher.quoteReplacement(
+                  switch (found.group(2)) {
+                    case "mm" -> units.length(amount);
+                    case "cm" -> units.length(10 * amount);
+                    case "m" -> units.length(1000 * amount);
+                    default -> units.mass(amount);
+                  });
+            });
+  }
+}

@@ -1,0 +1,126 @@
+package linkwright.coach.settings;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import linkwright.coach.form.Field;
+import linkwright.coach.form.Form;
+import linkwright.coach.form.Measure;
+import linkwright.coach.kernel.Model;
+
+/** A field for each choice that stands in the user's file. */
+public final class SettingsFields {
+  /**
+   * One choice.
+   *
+   * @param key its key in the file
+   * @param label what it is called
+   * @param usual its value where the file says nothing
+   * @param choices the values there are; empty where any text may do
+   * @param help what it is and what it changes
+   */
+  public record Setting(
+      String key, String label, String usual, List<String> choices, String help) {
+    public Setting {
+      choices = List.copyOf(choices);
+    }
+  }
+
+  private static final List<String> ON_OFF = List.of("true", "false");
+
+  /** All of them. */
+  public static final List<Setting> ALL =
+      List.of(
+          new Setting(
+              "units",
+              "units",
+              "metric",
+              List.of("metric", "inch"),
+              "How amounts are shown, and the unit of a number typed without one: mm and g, or"
+                  + " inches, gauge numbers and pennyweights."),
+          new Setting(
+              "words",
+              "trade words",
+              "british",
+              List.of("british", "american"),
+              "Joint, pallion, former, or seam, chip, mandrel."),
+          new Setting(
+              "theme",
+              "colours",
+              "",
+              List.of("", "dark", "light", "high-contrast", "plain"),
+              "The colours of text. Empty: the terminal's own background decides."),
+          new Setting(
+              "device",
+              "this machine",
+              "",
+              List.of(),
+              "The name of this machine in the job books, so that entries from two can be told"
+                  + " apart."),
+          new Setting(
+              "font-size",
+              "letters, points",
+              "18",
+              List.of(),
+              "The size of letters in the program's own window, 8 to 72."),
+          new Setting(
+              "flash", "flash when due", "true", ON_OFF, "Whether a timer that is due may flash."),
+          new Setting(
+              "mouse",
+              "mouse",
+              "true",
+              ON_OFF,
+              "Whether clicks are taken. Without, the terminal marks text as it always does."),
+          new Setting(
+              "say",
+              "say aloud by",
+              "",
+              List.of(),
+              "A command that says a sentence given to it as its last word, such as espeak-ng,"
+                  + " spd-say or say. Empty: nothing is said."),
+          new Setting(
+              "say-kinds",
+              "what is said",
+              "",
+              List.of(),
+              "Any of cautions, waits, counts, steps, with commas. Empty: all of them."));
+
+  private static final int SMALLEST = 8;
+  private static final int LARGEST = 72;
+
+  private SettingsFields() {}
+
+  static Form form(Model model) {
+    Map<String, String> now = model.settings().chosen();
+    List<Field> fields =
+        ALL.stream().map(each -> field(model, each, now.getOrDefault(each.key(), each.usual()))).toList();
+    return Form.of(Form.Purpose.SETTINGS, "Settings", "keep them", fields);
+  }
+
+  private static Field field(Model model, Setting each, String text) {
+    Field field =
+        each.choices().isEmpty()
+            ? Field.of(each.key(), each.label(), text, each.usual())
+            : Field.choice(each.key(), each.label(), text, "", each.choices());
+    boolean number = each.key().equals("font-size");
+    return (number ? field.takes(Measure.NUMBER, model.settings().units()) : field)
+        .helped(each.help());
+  }
+
+  static Map<String, String> troubles(Form form) {
+    Map<String, String> troubles = new LinkedHashMap<>();
+    for (Setting each : ALL) {
+      String text = form.text(each.key());
+      if (!each.choices().isEmpty() && !each.choices().contains(text)) {
+        troubles.put(each.key(), "It is one of " + String.join(", ", each.choices()).strip() + ".");
+      }
+    }
+    String size = form.text("font-size");
+    boolean number = size.matches("[0-9]{1,3}");
+    if (!size.isEmpty()
+        && !(number && Integer.parseInt(size) >= SMALLEST && Integer.parseInt(size) <= LARGEST)) {
+      troubles.put("font-size", "A size of letters from 8 to 72, such as 18.");
+    }
+    return troubles;
+  }
+}

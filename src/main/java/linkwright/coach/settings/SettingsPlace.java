@@ -1,0 +1,73 @@
+package linkwright.coach.settings;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import linkwright.coach.content.Content;
+import linkwright.coach.content.Fields;
+import linkwright.coach.content.Prose;
+import linkwright.coach.form.Form;
+import linkwright.coach.kernel.Effect;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.Place;
+import linkwright.coach.kernel.Turn;
+import linkwright.coach.keys.Act;
+
+/** The user's choices, changed in the program and kept in her file. */
+public final class SettingsPlace implements Place {
+  @Override
+  public Turn enter(Model model) {
+    return Turn.to(model.with(new SettingsHeld(SettingsFields.form(model), model.held())));
+  }
+
+  @Override
+  public List<Act> acts(Model model) {
+    return List.of(Act.KEEP);
+  }
+
+  @Override
+  public Turn act(Model model, Act act) {
+    return Turn.to(model);
+  }
+
+  private static SettingsHeld held(Model model) {
+    return (SettingsHeld) model.held();
+  }
+
+  @Override
+  public Turn edited(Model model, Form form, boolean textChanged) {
+    Form shown = textChanged ? form.withTroubles(Map.of()) : form;
+    return Turn.to(model.with(new SettingsHeld(shown, held(model).from())));
+  }
+
+  @Override
+  public Turn confirmed(Model model, Form form) {
+    Map<String, String> troubles = SettingsFields.troubles(form);
+    if (!troubles.isEmpty()) {
+      Form told = form.withTroubles(troubles).atFirstTrouble();
+      return Turn.to(model.with(new SettingsHeld(told, held(model).from())));
+    }
+    Map<String, String> texts = new LinkedHashMap<>();
+    form.texts()
+        .forEach(
+            (key, text) -> {
+              if (!text.isBlank()) {
+                texts.put(key, text.strip());
+              }
+            });
+    return Turn.with(model.with(held(model).from()), new Effect.KeepSettings(texts));
+  }
+
+  @Override
+  public Turn formLeft(Model model) {
+    return Turn.to(model.with(held(model).from()));
+  }
+
+  @Override
+  public Content content(Model model) {
+    return Content.of(
+        "settings",
+        new Fields(held(model).open()),
+        Prose.aside("Colours, letters, mouse and voice change when the program is started anew."));
+  }
+}

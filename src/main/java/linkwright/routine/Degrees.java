@@ -1,0 +1,35 @@
+package linkwright.routine;
+
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import linkwright.quantity.UnitStyle;
+
+/** Temperatures in texts, which are written in degrees Celsius, in the user's degrees. */
+final class Degrees {
+  private static final Pattern CELSIUS =
+      Pattern.compile("(\\d{1,4})(?: ?(to|–|-) ?(\\d{1,4}))? ?°C");
+
+  private Degrees() {}
+
+  static String inUnits(String text, UnitStyle units) {
+    if (units == UnitStyle.METRIC) {
+      return text;
+    }
+    return CELSIUS
+        .matcher(text)
+        .replaceAll(
+            found -> {
+              String last = units.temperature(number(found.group(3) == null ? found.group(1) : found.group(3)));
+              return Matcher.quoteReplacement(
+                  found.group(3) == null ? last : first(found.group(1), units) + " to " + last);
+            });
+  }
+
+  private static String first(String celsius, UnitStyle units) {
+    return units.temperature(number(celsius)).replace(" °F", "");
+  }
+
+  private static double number(String digits) {
+    return Double.parseDouble(digits);
+  }
+}

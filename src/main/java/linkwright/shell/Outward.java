@@ -1,0 +1,67 @@
+package linkwright.shell;
+
+import java.util.List;
+import java.util.Optional;
+import linkwright.coach.content.Beside;
+import linkwright.coach.content.Figure;
+import linkwright.coach.content.Page;
+import linkwright.coach.content.Part;
+import linkwright.coach.content.Wait;
+import linkwright.terminal.Display;
+
+/** What is told beside the screen: the window's title, a notice when a wait is due, a voice. */
+final class Outward {
+  private final Display display;
+  private final Voice voice;
+  private Optional<Page> before = Optional.empty();
+  private String title = "";
+
+  Outward(Display display, Voice voice) {
+    this.display = display;
+    this.voice = voice;
+  }
+
+  /** Tells what is new on a page. */
+  void tell(Page now) {
+    String named = title(now);
+    if (!named.equals(title)) {
+      title = named;
+      display.title(named);
+    }
+    Optional<String> due = due(now);
+    if (due.isPresent() && !due.equals(before.flatMap(Outward::due))) {
+      display.notice(due.get());
+    }
+    before.ifPresent(last -> voice.say(Utterances.between(last, now)));
+    before = Optional.of(now);
+  }
+
+  private static Optional<String> due(Page page) {
+    return page.nextWait().filter(Wait::due).map(wait -> wait.name() + " is due");
+  }
+
+  /** The job and its count. */
+  private static String title(Page page) {
+    String count =
+        figure(page.body().parts())
+            .map(figure -> ": " + figure.number().replace("/", " of ") + " " + figure.word())
+            .filter(words -> !words.contains("{"))
+            .orElse("");
+    return page.job() + count;
+  }
+
+  private static Optional<Figure> figure(List<Part> parts) {
+    for (Part part : parts) {
+      if (part instanceof Figure figure) {
+        return Optional.of(figure);
+      }
+      if (part instanceof Beside beside) {
+        Optional<Figure> inside = figure(beside.first()).or(() -> figure(beside.second()));
+        if (inside.isPresent()) {
+          return inside;
+        }
+      }
+    }
+    return Optional.empty();
+  }
+}

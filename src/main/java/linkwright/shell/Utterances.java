@@ -1,0 +1,103 @@
+package linkwright.shell;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import linkwright.coach.content.ActMention;
+import linkwright.coach.content.Beside;
+import linkwright.coach.content.Figure;
+import linkwright.coach.content.Page;
+import linkwright.coach.content.Part;
+import linkwright.coach.content.Prose;
+import linkwright.coach.content.Wait;
+
+/** What is new on a page since the one before, as sentences to be said aloud. */
+final class Utterances {
+  private static final String ONE_MINUTE = "1:00";
+
+  private Utterances() {}
+
+  static List<Utterance> between(Page before, Page now) {
+    List<Utterance> said = new ArrayList<>();
+    String card = caution(now);
+    if (!card.isEmpty() && !card.equals(caution(before))) {
+      said.add(new Utterance(Utterance.Kind.CAUTION, card));
+    }
+    now.nextWait().flatMap(wait -> wait(before.nextWait(), wait)).ifPresent(said::add);
+    if (!card.isEmpty()) {
+      return said;
+    }
+    Optional<Figure> figure = figure(now);
+    boolean sameStep = head(before).equals(head(now));
+    if (figure.isPresent() && sameStep && !figure.equals(figure(before))) {
+      String number = figure.get().number().replace("/", " of ");
+      said.add(new Utterance(Utterance.Kind.COUNT, number + " " + plain(figure.get().word())));
+    }
+    if (!head(now).isEmpty() && !sameStep) {
+      said.add(new Utterance(Utterance.Kind.STEP, step(now)));
+    }
+    return said;
+  }
+
+  private static Optional<Utterance> wait(Optional<Wait> before, Wait now) {
+    boolean wasDue = before.filter(wait -> wait.name().equals(now.name())).map(Wait::due).orElse(false);
+    if (now.due() && !wasDue) {
+      return Optional.of(new Utterance(Utterance.Kind.WAIT, now.name() + " is due."));
+    }
+    boolean minute = now.left().equals(ONE_MINUTE);
+    boolean wasMinute = before.map(wait -> wait.left().equals(ONE_MINUTE)).orElse(false);
+    return minute && !wasMinute
+        ? Optional.of(new Utterance(Utterance.Kind.WAIT, now.name() + ", one minute."))
+        : Optional.empty();
+  }
+
+  private static String head(Page page) {
+    return texts(page, Prose.Kind.HEAD).collect(Collectors.joining(" "));
+  }
+
+  private static String step(Page page) {
+    return head(page) + ". " + texts(page, Prose.Kind.DO).collect(Collectors.joining(" "));
+  }
+
+  private static String caution(Page page) {
+    String title = texts(page, Prose.Kind.CAUTION_TITLE).collect(Collectors.joining(" "));
+    return title.isEmpty()
+        ? ""
+        : "Caution. "
+            + title
+            + ". "
+            + texts(page, Prose.Kind.SAYS).collect(Collectors.joining(" "))
+            + " "
+            + texts(page, Prose.Kind.DO).collect(Collectors.joining(" "));
+  }
+
+  private static Optional<Figure> figure(Page page) {
+    return flat(page.body().parts())
+        .filter(Figure.class::isInstance)
+        .map(Figure.class::cast)
+        .findFirst();
+  }
+
+  private static Stream<String> texts(Page page, Prose.Kind kind) {
+    return flat(page.body().parts())
+        .filter(Prose.class::isInstance)
+        .map(Prose.class::cast)
+        .filter(prose -> prose.kind() == kind)
+        .map(prose -> plain(prose.text()));
+  }
+
+  private static String plain(String text) {
+    return ActMention.fill(text, act -> "its key");
+  }
+
+  private static Stream<Part> flat(List<Part> parts) {
+    return parts.stream()
+        .flatMap(
+            part ->
+                part instanceof Beside beside
+                    ? Stream.concat(flat(beside.first()), flat(beside.second()))
+                    : Stream.of(part));
+  }
+}

@@ -1,0 +1,123 @@
+package linkwright.shell;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.TimeUnit;
+
+/**
+ * Says sentences by a command of the user's own, such as a speech program that takes a sentence as
+ * its last argument. It never makes anybody wait: sentences are handed to a thread of their own, of
+ * each kind only the newest waits, and the most urgent kind is said first. Silent without a command.
+ */
+public final class Voice implements AutoCloseable {
+  private static final long MOST_MILLIS = 30_000;
+
+  private final List<String> command;
+  private final Set<Utterance.Kind> kinds;
+  private final Map<Utterance.Kind, String> waiting = new EnumMap<>(Utterance.Kind.class);
+  private boolean closed;
+
+  private Voice(List<String> command, Set<Utterance.Kind> kinds) {
+    this.command = List.copyOf(command);
+    this.kinds = Set.copyOf(kinds);
+  }
+
+  /**
+   * A voice.
+   *
+   * @param command the command and its first arguments, with spaces between; blank for silence
+   * @param kinds what is said: cautions, waits, counts, steps; blank for all
+   */
+  public static Voice of(String command, String kinds) {
+    List<String> words = command.isBlank() ? List.of() : List.of(command.strip().split("\\s+"));
+    Set<Utterance.Kind> wanted = new HashSet<>();
+    for (Utterance.Kind kind : Utterance.Kind.values()) {
+      String word = kind.name().toLowerCase(Locale.ROOT) + "s";
+      if (kinds.isBlank() || List.of(kinds.split("[,\\s]+")).contains(word)) {
+        wanted.add(kind);
+      }
+    }
+    Voice voice = new Voice(words, wanted);
+    if (!words.isEmpty()) {
+      Thread thread = new Thread(voice::speak, "speaks");
+      thread.setDaemon(true);
+      thread.start();
+    }
+    return voice;
+  }
+
+  /** Takes sentences to be said; the newest of a kind takes the place of one that waits still. */
+  void say(List<Utterance> utterances) {
+    if (command.isEmpty() || utterances.isEmpty()) {
+      return;
+    }
+    synchronized (waiting) {
+      for (Utterance each : utterances) {
+        if (kinds.contains(each.kind())) {
+          waiting.put(each.kind(), each.text());
+        }
+      }
+      waiting.notifyAll();
+    }
+  }
+
+  private Optional<String> next() throws InterruptedException {
+    synchronized (waiting) {
+      while (waiting.isEmpty() && !closed) {
+        waiting.wait();
+      }
+      // An enum map goes through its keys in their order: the most urgent first.
+      Optional<Utterance.Kind> first = waiting.keySet().stream().findFirst();
+      return first.map(waiting::remove);
+    }
+  }
+
+  private void speak() {
+    try {
+      Optional<String> text = next();
+      while (text.isPresent()) {
+        run(text.get());
+        text = next();
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  /** A command that is not there, or fails, says nothing: the screen says all of it anyway. */
+  private void run(String text) throws InterruptedException {
+    List<String> words = new ArrayList<>(command);
+    words.add(text);
+    try {
+      Process process =
+          new ProcessBuilder(words)
+              .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+              .redirectError(ProcessBuilder.Redirect.DISCARD)
+              .start();
+      process.getOutputStream().close();
+      if (!process.waitFor(MOST_MILLIS, TimeUnit.MILLISECONDS)) {
+        process.destroy();
+      }
+    } catch (IOException notThere) {
+      synchronized (waiting) {
+        waiting.clear();
+      }
+    }
+  }
+
+  @Override
+  public void close() {
+    synchronized (waiting) {
+      closed = true;
+      waiting.clear();
+      waiting.notifyAll();
+    }
+  }
+}

@@ -1,0 +1,104 @@
+package linkwright.coach;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import linkwright.coach.cautions.CautionsHeld;
+import linkwright.coach.kernel.Effect;
+import linkwright.coach.kernel.Message;
+import linkwright.coach.kernel.PlaceId;
+import linkwright.coach.kernel.TrayJob;
+import linkwright.coach.lookup.LookUpHeld;
+import org.junit.jupiter.api.Test;
+
+/** Anything is found by a part of its name and gone to. */
+class FindTest {
+  private final Bencher bench = Bencher.withTheDemo();
+
+  private Bencher find(String words) {
+    return bench.press("f").type(words).press("enter");
+  }
+
+  @Test
+  void places_are_found() {
+    assertThat(find("test piec").model().held().place()).isEqualTo(PlaceId.TEST_PIECES);
+    assertThat(find("reckoner").model().held().place()).isEqualTo(PlaceId.RECKONER);
+    assertThat(find("settings").model().held().place()).isEqualTo(PlaceId.SETTINGS);
+  }
+
+  @Test
+  void an_act_leads_to_its_place_and_names_its_key() {
+    assertThat(find("weigh out").model().held().place()).isEqualTo(PlaceId.WIRE);
+    assertThat(bench.notice()).contains("o does it");
+  }
+
+  @Test
+  void a_step_is_opened() {
+    String title = bench.at().routine().steps().get(4).title();
+    find(title).seeCautions();
+    assertThat(bench.at().number()).isEqualTo(5);
+  }
+
+  @Test
+  void a_caution_is_shown_whole() {
+    find("caution pickle");
+    assertThat(bench.model().held()).isInstanceOf(CautionsHeld.class);
+    assertThat(((CautionsHeld) bench.model().held()).open()).isTrue();
+  }
+
+  @Test
+  void metals_words_and_sums_are_found() {
+    find("metal 925");
+    assertThat(((LookUpHeld) bench.model().held()).open()).isTrue();
+    bench.press("enter");
+    find("word pallion");
+    assertThat(bench.model().held().place()).isEqualTo(PlaceId.LOOKUP);
+    find("sum weighs");
+    assertThat(bench.model().held().place()).isEqualTo(PlaceId.RECKONER);
+    assertThat(bench.form().title()).contains("wire weighs");
+  }
+
+  @Test
+  void a_job_is_opened() {
+    bench.take(
+        new Message.TrayRead(
+            List.of(new TrayJob("other", "Another chain", "", List.of(), bench.now(), false))));
+    find("another ch");
+    assertThat(bench.performed(Effect.OpenBook.class)).isNotEmpty();
+  }
+
+  @Test
+  void esc_goes_back_to_where_one_was() {
+    bench.press("w", "f").type("zzz").press("esc");
+    assertThat(bench.model().held().place()).isEqualTo(PlaceId.WIRE);
+  }
+
+  @Test
+  void what_is_called_nothing_is_told() {
+    find("qqqq");
+    assertThat(bench.notice()).contains("Nothing is called that");
+  }
+
+  @Test
+  void lists_are_narrowed_by_any_part_of_any_word() {
+    Bencher cautions = Bencher.withTheDemo().press("c", "/").type("pick").press("enter");
+    assertThat(((CautionsHeld) cautions.model().held()).search()).isEqualTo("pick");
+    cautions.press("enter");
+    assertThat(((CautionsHeld) cautions.model().held()).open()).isTrue();
+  }
+
+  @Test
+  void settings_are_changed_in_the_program() {
+    bench.press(",").type("inch").press("ctrl-k");
+    assertThat(bench.performed(Effect.KeepSettings.class).get(0).texts())
+        .containsEntry("units", "inch");
+  }
+
+  @Test
+  void across_the_room_one_number_takes_the_screen() {
+    bench.goTo("cut-blanks").press("=");
+    assertThat(Pages.of(bench.model()).across()).isPresent();
+    bench.press("space", "=");
+    assertThat(Pages.of(bench.model()).across()).isEmpty();
+  }
+}

@@ -1,0 +1,131 @@
+package linkwright.coach;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import linkwright.coach.content.Page;
+import linkwright.coach.kernel.PlaceId;
+import linkwright.coach.keys.Act;
+import linkwright.coach.keys.ActHelp;
+import linkwright.view.Scenes;
+import org.junit.jupiter.api.Test;
+
+/** What each key means at each place, held against the map in DEVELOPERS.md and at every scene. */
+class KeysTest {
+  private static final List<String> EVERYWHERE = List.of("u", "f", "q", "?", "e", "=", ",", "z", ".");
+
+  private static boolean isSign(String key) {
+    return key.length() == 1;
+  }
+
+  private static List<Bencher> places() {
+    return Scenes.names().stream().map(name -> Scenes.of(name, 80, 24)).toList();
+  }
+
+  @Test
+  void within_a_place_no_letter_has_two_senses() {
+    for (PlaceId place : PlaceId.values()) {
+      Map<String, Act> senses = new LinkedHashMap<>();
+      for (Act act : ActTable.of(place)) {
+        for (String key : act.keys().stream().filter(KeysTest::isSign).toList()) {
+          assertThat(senses.put(key, act)).as(key + " at " + place + ", " + act).isNull();
+        }
+      }
+    }
+  }
+
+  @Test
+  void what_is_for_everywhere_means_nothing_else_anywhere() {
+    for (PlaceId place : PlaceId.values()) {
+      for (Act act : ActTable.of(place)) {
+        assertThat(act.keys()).as(act + " at " + place).doesNotContainAnyElementsOf(EVERYWHERE);
+      }
+    }
+  }
+
+  @Test
+  void what_a_place_offers_stands_in_its_table() {
+    for (Bencher scene : places()) {
+      PlaceId place = scene.model().held().place();
+      List<Act> known = new ArrayList<>(ActTable.of(place));
+      known.addAll(EverywhereActs.ALL);
+      assertThat(known).as(place.name()).containsAll(Places.of(scene.model()).acts(scene.model()));
+    }
+  }
+
+  @Test
+  void back_undo_and_help_stand_in_every_key_line() {
+    for (String name : Scenes.names()) {
+      Page page = Pages.of(Scenes.of(name, 60, 20).model());
+      List<String> always =
+          page.open().stream().filter(Page.Open::always).map(Page.Open::says).toList();
+      assertThat(always).as(name).isNotEmpty();
+    }
+  }
+
+  @Test
+  void a_key_that_is_not_for_now_says_why() {
+    for (Bencher scene : places()) {
+      if (scene.model().held().form().isPresent() || Places.of(scene.model()).takesEveryKey()) {
+        continue;
+      }
+      PlaceId place = scene.model().held().place();
+      List<Act> open = Places.of(scene.model()).acts(scene.model());
+      for (Act act : ActTable.of(place)) {
+        String key = act.keys().get(0);
+        boolean taken =
+            open.stream().anyMatch(other -> other.keys().contains(key))
+                || EverywhereActs.ALL.stream().anyMatch(other -> other.keys().contains(key));
+        if (isSign(key) && !taken && scene.notice().isEmpty()) {
+          String before = scene.notice();
+          scene.press(key);
+          assertThat(scene.notice()).as(key + " at " + place).isNotEqualTo(before).isNotBlank();
+          return;
+        }
+      }
+    }
+  }
+
+  @Test
+  void every_act_is_explained() {
+    for (Act act : Act.values()) {
+      assertThat(ActHelp.of(act)).as(act.name()).isNotBlank();
+    }
+  }
+
+  @Test
+  void the_map_stands_in_the_guide() throws IOException {
+    String guide = Files.readString(Path.of("DEVELOPERS.md"));
+    for (Map.Entry<PlaceId, String> row : map().entrySet()) {
+      assertThat(guide).contains(row.getValue());
+    }
+  }
+
+  /** A row of the map for each place: its signs and what they do. */
+  static Map<PlaceId, String> map() {
+    Map<PlaceId, String> rows = new TreeMap<>();
+    for (PlaceId place : PlaceId.values()) {
+      String keys =
+          ActTable.of(place).stream()
+              .flatMap(
+                  act ->
+                      act.keys().stream()
+                          .filter(KeysTest::isSign)
+                          .map(key -> "`" + key + "` " + act.words()))
+              .sorted()
+              .collect(Collectors.joining(", "));
+      if (!keys.isEmpty()) {
+        rows.put(place, "| " + Findable.word(place) + " | " + keys + " |");
+      }
+    }
+    return rows;
+  }
+}

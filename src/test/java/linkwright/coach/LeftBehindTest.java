@@ -1,0 +1,225 @@
+package linkwright.coach;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import linkwright.coach.bench.BenchAsk;
+import linkwright.coach.bench.BenchHeld;
+import linkwright.coach.content.Acts;
+import linkwright.coach.content.Part;
+import linkwright.coach.content.Prose;
+import linkwright.coach.content.Question;
+import linkwright.coach.kernel.PlaceId;
+import linkwright.coach.keys.Act;
+import linkwright.job.Again;
+import linkwright.job.BenchFact;
+import linkwright.job.Entry;
+import linkwright.job.Fact;
+import linkwright.job.PileSpot;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+
+/** What is left behind when the work goes on: pieces, failures, steps with nothing done. */
+class LeftBehindTest {
+  private final Bencher bench = Bencher.withTheDemo().press("esc");
+
+  private static BenchAsk ask(Bencher bench) {
+    return ((BenchHeld) bench.model().held()).ask();
+  }
+
+  private static Optional<Question> question(Bencher bench) {
+    return Pages.of(bench.model()).body().parts().stream()
+        .filter(Question.class::isInstance)
+        .map(Question.class::cast)
+        .findFirst();
+  }
+
+  private static String said(Bencher bench, Prose.Kind kind) {
+    return Pages.of(bench.model()).body().parts().stream()
+        .filter(part -> part instanceof Prose prose && prose.kind() == kind)
+        .map(part -> ((Prose) part).text())
+        .findFirst()
+        .orElse("");
+  }
+
+  /** So many links soldered, all the rest of what was cut left behind at the torch. */
+  private Bencher checked(int cut, int soldered) {
+    bench.goTo("cut-blanks").type(Integer.toString(cut)).press("space");
+    bench.goTo("anneal-blanks").together();
+    bench.goTo("form-links").type(Integer.toString(cut)).press("space");
+    bench.goTo("solder-links").type(Integer.toString(soldered)).press("space");
+    bench.goTo("pickle-links").together();
+    return bench.goTo("check-links");
+  }
+
+  @Nested
+  class Pieces {
+    @Test
+    void that_wait_elsewhere_are_told_at_the_bench_and_on_the_way_round() {
+      checked(10, 4);
+      assertThat(said(bench, Prose.Kind.ELSEWHERE)).isEqualTo("6 links at step 16");
+      bench.press("esc");
+      assertThat(stands(Act.TO_PILES)).contains("6 links at step 16").contains("4 links at step 18");
+    }
+
+    @Test
+    void no_place_says_that_nothing_waits_while_something_does() {
+      checked(10, 4).goTo("oval-rings");
+      String rows = Pages.of(bench.model()).body().toString();
+      assertThat(rows).doesNotContain("nothing waits").contains("none here");
+    }
+
+    @Test
+    void left_behind_are_told_once_before_the_common_key_goes_on_past_them() {
+      checked(10, 4).press("space", "space", "space", "space");
+      assertThat(ask(bench)).isInstanceOf(BenchAsk.Nothing.class);
+      bench.press("space");
+      assertThat(question(bench).orElseThrow().asks()).startsWith("6 links at step 16 wait.");
+      bench.press("space");
+      assertThat(bench.at().step().id()).isEqualTo("true-links");
+      assertThat(bench.entered(BenchFact.StepSkipped.class))
+          .filteredOn(skipped -> skipped.step().equals("solder-links"))
+          .extracting(BenchFact.StepSkipped::why)
+          .contains("6 links left waiting");
+      bench.press("space", "space", "space", "space", "space");
+      assertThat(ask(bench)).as("not asked a second time").isInstanceOf(BenchAsk.Nothing.class);
+    }
+
+    @Test
+    void left_behind_are_gone_to_by_the_first_answer() {
+      checked(10, 4).press("space", "space", "space", "space", "space", "1");
+      assertThat(bench.at().step().id()).isEqualTo("solder-links");
+    }
+
+    private String stands(Act act) {
+      for (Part part : Pages.of(bench.model()).body().parts()) {
+        if (part instanceof Acts acts) {
+          return acts.choices().stream()
+              .filter(choice -> choice.act() == act)
+              .map(Acts.Choice::stands)
+              .findFirst()
+              .orElse("");
+        }
+      }
+      return "";
+    }
+  }
+
+  @Nested
+  class Failures {
+    private Bencher sixFail() {
+      checked(10, 10).type("6").press("r", "1");
+      return bench.press("space", "space", "space", "space");
+    }
+
+    @Test
+    void six_at_the_check_do_not_lead_to_flattening_in_silence() {
+      sixFail().press("space");
+      assertThat(bench.at().step().id()).isEqualTo("check-links");
+      assertThat(question(bench).orElseThrow().asks())
+          .startsWith("6 links to do again, at step 16");
+      assertThat(question(bench).orElseThrow().answers())
+          .extracting(Question.Answer::says)
+          .containsExactly("with the next heat", "now", "let spares cover");
+    }
+
+    @Test
+    void are_asked_about_once_and_wait_then_for_the_next_heat() {
+      sixFail().press("space", "1");
+      assertThat(bench.entered(BenchFact.RedoPlanned.class))
+          .containsExactly(new BenchFact.RedoPlanned("link", "soldered", Again.NEXT_HEAT));
+      bench.press("space");
+      assertThat(bench.at().step().id()).isEqualTo("true-links");
+      assertThat(said(bench, Prose.Kind.ELSEWHERE))
+          .isEqualTo("6 links to do again with the next heat at step 16");
+    }
+
+    @Test
+    void are_done_now_by_the_common_key() {
+      sixFail().press("space", "space");
+      assertThat(bench.at().step().id()).isEqualTo("solder-links");
+      assertThat(bench.at().redo()).isEqualTo(6);
+    }
+
+    @Test
+    void to_do_again_are_told_with_their_step() {
+      sixFail();
+      assertThat(Pages.of(bench.model()).still()).contains("6 to do again at step 16");
+    }
+
+    @Test
+    void that_are_lost_say_why_more_are_to_be_cut() {
+      checked(12, 12).type("4").press("s", "1");
+      assertThat(bench.notice()).contains("To cut:", "scrapped and", "lost by now");
+    }
+  }
+
+  @Nested
+  class Steps {
+    @Test
+    void a_trial_that_ends_with_no_test_piece_is_told_once_and_entered() {
+      bench.goTo("judge-test").press("space");
+      assertThat(question(bench).orElseThrow().asks()).startsWith("No test piece is logged");
+      assertThat(bench.entered(BenchFact.StepSkipped.class))
+          .noneMatch(skipped -> skipped.step().equals("judge-test"));
+      bench.press("space");
+      assertThat(bench.at().step().id()).isEqualTo("sample-links");
+      assertThat(bench.state().course().passed()).containsKey("judge-test");
+      assertThat(bench.state().course().stepsDone()).doesNotContain("judge-test");
+      bench.press("b", "space");
+      assertThat(bench.at().step().id()).as("told once").isEqualTo("sample-links");
+    }
+
+    @Test
+    void one_that_is_left_with_nothing_done_is_entered_as_passed() {
+      bench.goTo("anneal-wire").press("n");
+      assertThat(bench.state().course().passed()).containsEntry("anneal-wire", "nothing done");
+      assertThat(bench.notice()).startsWith("Passed, and entered so: step 2");
+    }
+
+    @Test
+    void a_look_writes_nothing_and_changes_no_wait() {
+      bench.goTo("pickle-wire").press("space");
+      List<Entry> before = bench.entries();
+      int timers = bench.state().timers().running().size();
+      bench.press("right", "right", "right", "left", "v", "3", "r", "u");
+      assertThat(Pages.of(bench.model()).body().title()).startsWith("a look at step 5");
+      assertThat(bench.entries()).isEqualTo(before);
+      assertThat(bench.state().timers().running()).hasSize(timers);
+      bench.press("esc");
+      assertThat(Pages.of(bench.model()).body().title()).startsWith("step 3 of");
+      assertThat(bench.entries()).isEqualTo(before);
+    }
+
+    @Test
+    void one_that_is_looked_at_opens_by_an_act_of_its_own() {
+      bench.goTo("lay-out").press("right", "right", "g");
+      assertThat(bench.at().step().id()).isEqualTo("pickle-wire");
+      assertThat(bench.state().course().passed()).containsKeys("lay-out", "anneal-wire");
+    }
+  }
+
+  @Nested
+  class ThePiles {
+    @Test
+    void lead_to_the_step_where_each_is_taken_up() {
+      checked(10, 4).press("o");
+      assertThat(bench.model().held().place()).isEqualTo(PlaceId.PILES);
+      bench.press("enter");
+      assertThat(bench.model().held().place()).isEqualTo(PlaceId.BENCH);
+      assertThat(bench.at().step().id()).isEqualTo("solder-links");
+    }
+
+    @Test
+    void may_be_told_where_they_lie_and_undo_takes_that_back_there() {
+      checked(10, 4).press("o", "down", "l").type("the blue tin").press("ctrl-k");
+      PileSpot pickled = new PileSpot("link", "pickled", false);
+      assertThat(bench.state().piles().lies(pickled)).isEqualTo("the blue tin");
+      assertThat(Pages.of(bench.model()).body().toString()).contains("the blue tin");
+      bench.press("u");
+      assertThat(bench.state().piles().lies(pickled)).isEmpty();
+      assertThat(bench.entered(Fact.Struck.class)).hasSize(1);
+    }
+  }
+}

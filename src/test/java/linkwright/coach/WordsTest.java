@@ -1,0 +1,53 @@
+package linkwright.coach;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import linkwright.quantity.UnitStyle;
+import linkwright.routine.TradeWords;
+import linkwright.routine.Wording;
+import linkwright.view.Glyphs;
+import linkwright.view.Scenes;
+import linkwright.view.Shown;
+import org.junit.jupiter.api.Test;
+
+/** One word for one thing: words that were given up do not come back. */
+class WordsTest {
+  /** Given up, for each had a clearer word or another sense. */
+  private static final List<String> GIVEN_UP =
+      List.of(
+          "the way round",
+          "one through",
+          "short nothing",
+          "none runs",
+          "next one",
+          "answer timer",
+          "(Etc/UTC)");
+
+  @Test
+  void no_screen_says_a_word_that_was_given_up() {
+    for (String name : Scenes.names()) {
+      String shown = Shown.draw(Scenes.of(name, 140, 45).model(), Glyphs.FULL).text();
+      for (String word : GIVEN_UP) {
+        assertThat(shown).as(name).doesNotContain(word);
+      }
+    }
+  }
+
+  @Test
+  void words_given_up_stand_with_their_reason_in_the_guide() throws IOException {
+    assertThat(Files.readString(Path.of("DEVELOPERS.md"))).contains("Words given up");
+  }
+
+  @Test
+  void american_readers_read_their_own_words_and_degrees() {
+    String text = "Charcoal smoulders on above 400 to 500 °C; residual-current switch, petrol.";
+    assertThat(Wording.fill(text, Map.of(), UnitStyle.INCH, TradeWords.AMERICAN))
+        .isEqualTo(
+            "Charcoal smolders on above 752 to 932 °F; ground-fault interrupter, gasoline.");
+  }
+}

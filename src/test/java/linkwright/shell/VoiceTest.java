@@ -1,0 +1,113 @@
+package linkwright.shell;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.List;
+import linkwright.coach.Bencher;
+import linkwright.coach.Pages;
+import linkwright.coach.content.Page;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What is said aloud, and in which order: a script writes down what a speech program would say. */
+class VoiceTest {
+  @TempDir private Path folder;
+  private Path said;
+  private Voice voice;
+
+  @BeforeEach
+  void begin() throws IOException {
+    said = folder.resolve("said");
+    Path script = folder.resolve("say");
+    Path gate = folder.resolve("gate");
+    Files.writeString(
+        script,
+        "#!/bin/sh\nwhile [ ! -e " + gate + " ]; do sleep 0.05; done\necho \"$1\" >> " + said + "\n");
+    Files.setPosixFilePermissions(script, PosixFilePermissions.fromString("rwx------"));
+    voice = Voice.of(script.toString(), "");
+  }
+
+  @AfterEach
+  void end() {
+    voice.close();
+  }
+
+  private void open() throws IOException {
+    Files.writeString(folder.resolve("gate"), "");
+  }
+
+  private List<String> lines(int wanted) throws IOException, InterruptedException {
+    for (int i = 0; i < 200; i++) {
+      if (Files.exists(said) && Files.readAllLines(said).size() >= wanted) {
+        return Files.readAllLines(said);
+      }
+      Thread.sleep(50);
+    }
+    return Files.exists(said) ? Files.readAllLines(said) : List.of();
+  }
+
+  private static Utterance count(String text) {
+    return new Utterance(Utterance.Kind.COUNT, text);
+  }
+
+  @Test
+  void cautions_come_before_counts_and_of_counts_the_newest() throws Exception {
+    voice.say(List.of(count("first")));
+    Thread.sleep(300);
+    voice.say(List.of(count("1 of 9"), count("2 of 9")));
+    voice.say(List.of(new Utterance(Utterance.Kind.CAUTION, "Caution. Pickle."), count("3 of 9")));
+    open();
+    assertThat(lines(3)).containsExactly("first", "Caution. Pickle.", "3 of 9");
+  }
+
+  @Test
+  void it_never_makes_anybody_wait() {
+    long begun = System.nanoTime();
+    for (int i = 0; i < 1000; i++) {
+      voice.say(List.of(count(i + " of 1000")));
+    }
+    assertThat(System.nanoTime() - begun).isLessThan(2_000_000_000L);
+  }
+
+  @Test
+  void without_a_command_nothing_is_said() {
+    try (Voice silent = Voice.of("", "")) {
+      silent.say(List.of(count("1")));
+    }
+    assertThat(said).doesNotExist();
+  }
+
+  @Test
+  void a_kind_that_was_not_chosen_is_not_said() throws Exception {
+    try (Voice counts = Voice.of(folder.resolve("say").toString(), "counts")) {
+      open();
+      counts.say(List.of(new Utterance(Utterance.Kind.STEP, "A step."), count("4 of 9")));
+      assertThat(lines(1)).containsExactly("4 of 9");
+    }
+  }
+
+  @Test
+  void a_step_is_said_with_what_is_to_be_done_a_count_by_its_number() {
+    Bencher bench = Bencher.withTheDemo();
+    bench.goTo("make-ready");
+    Page before = Pages.of(bench.model());
+    bench.goTo("cut-blanks");
+    Page step = Pages.of(bench.model());
+    assertThat(Utterances.between(before, step))
+        .anySatisfy(
+            each -> {
+              assertThat(each.kind()).isEqualTo(Utterance.Kind.STEP);
+              assertThat(each.text()).contains("Cut");
+            });
+    bench.press("space");
+    assertThat(Utterances.between(step, Pages.of(bench.model())))
+        .extracting(Utterance::kind)
+        .contains(Utterance.Kind.COUNT);
+  }
+}
