@@ -76,7 +76,7 @@ public final class Scenes {
     all.put("bench-cut", bencher -> bencher.goTo("cut-blanks").press(5, "page-down").type("12"));
     all.put("bench-lit-first", bencher -> bencher.goTo("anneal-wire"));
     all.put("bench-watch", Scenes::watching);
-    all.put("hot-work", bencher -> formed(bencher).press("e"));
+    all.put("hot-work", bencher -> formed(bencher).press("f"));
     all.put("bench-count", bencher -> formed(bencher));
     all.put("bench-why", bencher -> formed(bencher).type("2").press("r"));
     all.put("bench-remedy", bencher -> formed(bencher).type("2").press("r", "1"));
@@ -105,7 +105,7 @@ public final class Scenes {
     all.put("inch-weigh-in", Scenes::weighed);
     all.put("weigh-in", Scenes::weighed);
     all.put("weigh-in-prices", bencher -> weighed(bencher).press("p", "down"));
-    all.put("find", bencher -> bencher.press("e").type("pick"));
+    all.put("find", bencher -> bencher.press("f").type("pick"));
     all.put("look-up", bencher -> bencher.press("esc", "g").press(3, "down").press("enter"));
     all.put("settings", bencher -> bencher.press(","));
     all.put("plan-explained", bencher -> bencher.press("p").toField("wire").press("?"));

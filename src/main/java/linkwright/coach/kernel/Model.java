@@ -306,6 +306,6 @@ public record Model(
         other.units() == settings.units() ? job : job.map(open -> open.in(other));
     return new Model(
         handbook, other, paging, now, steady, width, height, tray, told, held, notice, rungAt,
-        presses, writing);
+        presses, writing, bench);
   }
 }
