@@ -19,6 +19,7 @@ public final class Commands {
     line.addSubcommand(new AgainCommand(root));
     line.addSubcommand(new HandsCommand(root));
     line.addSubcommand(new BenchCommand(root));
+    line.addSubcommand(new DrawerCommand(root));
     line.addSubcommand(new WalkCommand(root));
     line.addSubcommand(new CheckCommand(root));
     line.addSubcommand(new NewRoutineCommand(root));

@@ -18,7 +18,7 @@ public final class ActTable {
       case TRAY ->
           List.of(
               Act.CHOOSE, Act.UP, Act.DOWN, Act.NEW_JOB, Act.MAKE_AGAIN, Act.SEARCH, Act.TO_RECKONER,
-              Act.TO_CAUTIONS, Act.TO_HANDS, Act.TO_OWN_BENCH, Act.TO_LOOKUP, Act.MORE, Act.LESS);
+              Act.TO_CAUTIONS, Act.TO_HANDS, Act.TO_OWN_BENCH, Act.TO_DRAWER, Act.TO_LOOKUP, Act.MORE, Act.LESS);
       case ROUND ->
           List.of(
               Act.TO_PLAN, Act.TO_TESTS, Act.TO_TRIAL, Act.TO_BENCH, Act.TO_WIRE, Act.TO_WEIGH_IN,
@@ -47,11 +47,12 @@ public final class ActTable {
               Act.LOOK_ON, Act.LOOK_BACK, Act.OPEN_STEP, Act.BACK_FROM_LOOK, Act.PASS_ON, Act.AGAIN_NOW,
               Act.LOOKED, Act.ALL, Act.REDO, Act.SCRAP, Act.TAKE, Act.NEXT_STEP,
               Act.PREVIOUS_STEP, Act.WAIT, Act.TO_TESTS, Act.TO_TRIAL, Act.MORE, Act.LESS,
-              Act.STEP_AWAY,
-              Act.TO_PILES);
+              Act.STEP_AWAY, Act.TO_PILES, Act.TO_JOINTS);
+      case JOINTS -> List.of(Act.KEEP);
       case WIRE ->
           List.of(
-              Act.ADD_WIRE, Act.CUT, Act.DISCARD, Act.DRAW, Act.WEIGH_OUT, Act.TO_BENCH, Act.MORE,
+              Act.ADD_WIRE, Act.CUT, Act.DISCARD, Act.DRAW, Act.WEIGH_OUT, Act.TO_BENCH,
+              Act.RETURN_WIRE, Act.MORE,
               Act.LESS);
       case WEIGH_IN ->
           List.of(
@@ -72,6 +73,9 @@ public final class ActTable {
               Act.OPEN_CARD, Act.UP, Act.DOWN, Act.SEARCH, Act.TO_TRAY, Act.MORE, Act.LESS);
       case OWN_BENCH ->
           List.of(Act.CHANGE_BENCH, Act.KEEP_TYPED, Act.TO_TRAY, Act.MORE, Act.LESS);
+      case DRAWER ->
+          List.of(
+              Act.LOT_CAME, Act.LOT_COUNTED, Act.UP, Act.DOWN, Act.TO_TRAY, Act.MORE, Act.LESS);
       case WHAT_IF -> List.of(Act.VARY, Act.TO_PLAN, Act.MORE, Act.LESS);
       case PILES ->
           List.of(Act.TAKE_UP, Act.SAY_WHERE, Act.UP, Act.DOWN, Act.TO_BENCH, Act.MORE, Act.LESS);

@@ -143,6 +143,9 @@ public final class Coach implements MessageCases<Turn> {
             .map(hands -> model.with(model.handbook().with(hands)))
             .orElse(model)
             .withTray(message.jobs());
+    if (message.drawer().isPresent()) {
+      ready = ready.with(ready.handbook().with(message.drawer().get()));
+    }
     int unread = message.unread();
     return LookRound.now(
         unread == 0
@@ -237,6 +240,12 @@ public final class Coach implements MessageCases<Turn> {
   @Override
   public Turn benchRead(Message.BenchRead message) {
     Model next = model.with(model.handbook().with(message.bench())).told("Your bench is kept.");
+    return Places.of(next).settled(next);
+  }
+
+  @Override
+  public Turn drawerRead(Message.DrawerRead message) {
+    Model next = model.with(model.handbook().with(message.drawer())).told("It is entered.");
     return Places.of(next).settled(next);
   }
 

@@ -4,8 +4,10 @@ import linkwright.coach.again.AgainPlace;
 import linkwright.coach.bench.BenchPlace;
 import linkwright.coach.book.BookPlace;
 import linkwright.coach.cautions.CautionsPlace;
+import linkwright.coach.drawer.DrawerPlace;
 import linkwright.coach.handbook.HandbookPlace;
 import linkwright.coach.hands.HandsPlace;
+import linkwright.coach.joints.JointsPlace;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
@@ -44,6 +46,7 @@ final class Places {
       case TEST_PIECES -> new TestsPlace();
       case TRIAL_LENGTH -> new TrialPlace();
       case BENCH -> new BenchPlace();
+      case JOINTS -> new JointsPlace();
       case PILES -> new PilesPlace();
       case WIRE -> new WirePlace();
       case WEIGH_IN -> new WeighPlace();
@@ -58,6 +61,7 @@ final class Places {
       case HANDS -> new HandsPlace();
       case OWN_BENCH -> new OwnBenchPlace();
       case WHAT_IF -> new WhatIfPlace();
+      case DRAWER -> new DrawerPlace();
       case HANDBOOK -> new HandbookPlace();
       case HELP -> new HelpPlace();
       case HOT_WORK -> new HotWorkPlace();

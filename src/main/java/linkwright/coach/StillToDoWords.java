@@ -7,6 +7,8 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.WaitingWords;
 import linkwright.job.Pile;
+import linkwright.routine.PieceKind;
+import linkwright.routine.Stage;
 import linkwright.standing.StillToDo;
 
 /** One line of what is still to do. */
@@ -16,20 +18,20 @@ final class StillToDoWords {
   /** The line for the job on the bench; empty while it has no plan. */
   static String line(Model model, OpenJob job) {
     List<String> parts = new ArrayList<>();
-    for (Map.Entry<String, StillToDo> each : job.standing().left().entrySet()) {
+    for (Map.Entry<PieceKind, StillToDo> each : job.standing().left().entrySet()) {
       parts.add(of(model, each.getKey(), each.getValue(), job.state().piles().of(each.getKey())));
     }
     return parts.isEmpty() ? "" : "Still to do: " + String.join("; ", parts);
   }
 
-  private static String of(Model model, String piece, StillToDo left, Pile pile) {
+  private static String of(Model model, PieceKind piece, StillToDo left, Pile pile) {
     if (left.more() == 0) {
       return left.wanted() == 1
           ? "no " + piece + ", the one is good"
           : "no " + piece + ", all " + left.wanted() + " are good";
     }
     // A rod or a broken link is there already: it is not cut.
-    String begin = pile.stages().isEmpty() || pile.begins("cut") ? " to cut" : " to begin";
+    String begin = pile.stages().isEmpty() || pile.begins(Stage.CUT) ? " to cut" : " to begin";
     String cut =
         left.toCut().isEmpty()
             ? ""

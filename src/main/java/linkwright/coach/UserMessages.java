@@ -116,4 +116,9 @@ final class UserMessages implements MessageCases<Boolean> {
   public Boolean benchRead(Message.BenchRead message) {
     return false;
   }
+
+  @Override
+  public Boolean drawerRead(Message.DrawerRead message) {
+    return false;
+  }
 }

@@ -9,6 +9,7 @@ import linkwright.quantity.Read;
 import linkwright.routine.Level;
 import linkwright.routine.Loop;
 import linkwright.routine.PieceDetail;
+import linkwright.routine.PieceKind;
 import linkwright.routine.Question;
 import linkwright.routine.RoutineDetail;
 import linkwright.routine.StepDetail;
@@ -20,14 +21,14 @@ final class DetailYaml {
   private DetailYaml() {}
 
   static RoutineDetail ofRoutine(Fields from) {
-    Map<String, PieceDetail> kinds = new LinkedHashMap<>();
+    Map<PieceKind, PieceDetail> kinds = new LinkedHashMap<>();
     from.group("kinds", "the kinds of piece")
         .ifPresent(
             group -> {
               for (String kind : group.names()) {
                 group
                     .group(kind, "a kind of piece")
-                    .ifPresent(piece -> kinds.put(kind, kind(piece)));
+                    .ifPresent(piece -> kinds.put(new PieceKind(kind), kind(piece)));
               }
               group.sound();
             });

@@ -16,9 +16,11 @@ import linkwright.routine.Finding;
 import linkwright.routine.Hazard;
 import linkwright.routine.Makes;
 import linkwright.routine.Part;
+import linkwright.routine.PieceKind;
 import linkwright.routine.Remedy;
 import linkwright.routine.Routine;
 import linkwright.routine.RoutineDetail;
+import linkwright.routine.Stage;
 import linkwright.routine.Step;
 import linkwright.routine.StepDetail;
 import linkwright.routine.Then;
@@ -49,11 +51,13 @@ final class RoutineYaml {
     }
     double usualLoss = from.optional("usual-loss", Share::read).map(Share::value).orElse(0.0);
     double usualRedo = from.optional("usual-redo", Share::read).map(Share::value).orElse(0.0);
-    Map<String, List<String>> pieces = new LinkedHashMap<>();
+    Map<PieceKind, List<Stage>> pieces = new LinkedHashMap<>();
     from.group("pieces", "the pieces")
         .ifPresent(
             group -> {
-              group.names().forEach(kind -> pieces.put(kind, group.list(kind, Values::id)));
+              for (String kind : group.names()) {
+                pieces.put(new PieceKind(kind), Stage.all(group.list(kind, Values::id)));
+              }
               group.sound();
             });
     List<Step> steps = new ArrayList<>();
@@ -72,11 +76,13 @@ final class RoutineYaml {
     String id = from.value("step", Values::id, "");
     String title = from.text("title");
     Part part = from.value("part", Values.word(Part::of, Part.words()), Part.RUN);
-    Map<String, String> stage = new LinkedHashMap<>();
+    Map<PieceKind, Stage> stage = new LinkedHashMap<>();
     from.group("stage", "the stage")
         .ifPresent(
             group -> {
-              stage.putAll(group.all(Values::id));
+              group
+                  .all(Values::id)
+                  .forEach((kind, reached) -> stage.put(new PieceKind(kind), new Stage(reached)));
               group.sound();
             });
     Counts counts =
@@ -149,7 +155,7 @@ final class RoutineYaml {
     String means = from.text("means");
     String remedy = from.text("remedy");
     Then then = from.value("then", Values.word(Then::of, Then.words()), Then.CARRY_ON);
-    String backTo = from.textOrEmpty("back-to");
+    Stage backTo = new Stage(from.textOrEmpty("back-to"));
     String reason = from.textOrEmpty("reason");
     return from.sound()
         ? Optional.of(new Remedy(sees, means, remedy, then, backTo, reason))

@@ -17,6 +17,7 @@ import linkwright.fit.EarlierWork;
 import linkwright.fit.Maker;
 import linkwright.reference.Metal;
 import linkwright.reference.Temper;
+import linkwright.routine.PieceKind;
 
 /**
  * What all books taught of the hands that work here, as it bears on one job: its own book is no
@@ -145,7 +146,7 @@ public final class Hands {
   /**
    * The share of a kind of piece that is lost for good, older jobs less; empty if none was made.
    */
-  public OptionalDouble lossShare(String kind) {
+  public OptionalDouble lossShare(PieceKind kind) {
     return share(kind, StageResult::scrapped);
   }
 
@@ -154,7 +155,7 @@ public final class Hands {
    *
    * @param usual the usual share, 0 to 1
    */
-  public OptionalDouble loss(String kind, double usual) {
+  public OptionalDouble loss(PieceKind kind, double usual) {
     double[] seen = seen(kind, StageResult::scrapped);
     return seen[1] > 0
         ? OptionalDouble.of((seen[0] + USUAL_WEIGHT * usual) / (seen[1] + USUAL_WEIGHT))
@@ -162,17 +163,17 @@ public final class Hands {
   }
 
   /** How often one is sent back, of those that came through its first stage or were lost. */
-  public OptionalDouble redoShare(String kind) {
+  public OptionalDouble redoShare(PieceKind kind) {
     return share(kind, StageResult::sentBack);
   }
 
-  private OptionalDouble share(String kind, ToIntFunction<StageResult> failed) {
+  private OptionalDouble share(PieceKind kind, ToIntFunction<StageResult> failed) {
     double[] seen = seen(kind, failed);
     return seen[1] > 0 ? OptionalDouble.of(seen[0] / seen[1]) : OptionalDouble.empty();
   }
 
   /** Pieces that failed and pieces that were made, older ones less. */
-  private double[] seen(String kind, ToIntFunction<StageResult> failed) {
+  private double[] seen(PieceKind kind, ToIntFunction<StageResult> failed) {
     double weight = 1;
     double bad = 0;
     double made = 0;

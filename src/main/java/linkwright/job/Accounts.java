@@ -4,29 +4,52 @@ import java.util.Map;
 import java.util.OptionalDouble;
 
 /**
- * Metal weighed out and in, and the user's prices.
+ * Metal weighed out and in, the user's prices, and what the job came to when it was closed.
  *
  * @param weighedOutG metal weighed out so far, g
  * @param weighedIn the last weighing in; all empty before it
  * @param prices the user's prices by the names of {@link PriceList}
  * @param currency the sign or letters the user writes for money
+ * @param figures name → figure of a closed job, as it stays; empty for a job that is open, or was
+ *     closed before they were kept
  */
 public record Accounts(
-    double weighedOutG, Fact.WeighedIn weighedIn, Map<String, Double> prices, String currency) {
+    double weighedOutG,
+    Fact.WeighedIn weighedIn,
+    Map<String, Double> prices,
+    String currency,
+    Map<String, Double> figures) {
   private static final OptionalDouble NONE = OptionalDouble.empty();
   static final Accounts EMPTY =
-      new Accounts(0, new Fact.WeighedIn(NONE, NONE, NONE, NONE, NONE, NONE, NONE), Map.of(), "");
+      new Accounts(
+          0,
+          new Fact.WeighedIn(NONE, NONE, NONE, NONE, NONE, NONE, NONE),
+          Map.of(),
+          "",
+          Map.of());
 
   Accounts after(Fact fact) {
     if (fact instanceof Fact.MetalWeighedOut out) {
-      return new Accounts(weighedOutG + out.massG(), weighedIn, prices, currency);
+      return weighed(weighedOutG + out.massG(), weighedIn);
     }
     if (fact instanceof Fact.WeighedIn in) {
-      return new Accounts(weighedOutG, in, prices, currency);
+      return weighed(weighedOutG, in);
     }
     if (fact instanceof Fact.PricesSet set) {
-      return new Accounts(weighedOutG, weighedIn, set.prices(), set.currency());
+      return new Accounts(
+          weighedOutG, weighedIn, set.prices(), set.currency(), figures);
     }
-    return this;
+    if (fact instanceof Fact.JobClosed done) {
+      return closed(done.figures());
+    }
+    return fact instanceof Fact.JobReopened ? closed(Map.of()) : this;
+  }
+
+  private Accounts weighed(double outG, Fact.WeighedIn in) {
+    return new Accounts(outG, in, prices, currency, figures);
+  }
+
+  private Accounts closed(Map<String, Double> asTheyStay) {
+    return new Accounts(weighedOutG, weighedIn, prices, currency, asTheyStay);
   }
 }

@@ -1,6 +1,8 @@
 package linkwright.job;
 
 import java.util.Map;
+import linkwright.routine.PieceKind;
+import linkwright.routine.Stage;
 
 /** What can be entered since the second format, of the work at the bench and of the job. */
 public sealed interface BenchFact extends Fact
@@ -29,12 +31,12 @@ public sealed interface BenchFact extends Fact
   record StepSkipped(String step, String why) implements BenchFact {}
 
   /** Joints of a kind of piece were looked at: so many failed of so many. */
-  record JointsChecked(String piece, int failed, int of, String reason, String step)
+  record JointsChecked(PieceKind piece, int failed, int of, String reason, String step)
       implements BenchFact {}
 
   /** The count of a pile was put right by hand; redo: of the pieces to be done again there. */
   record CountCorrected(
-      String piece, String stage, boolean redo, int wasCounted, int thereAre, String why)
+      PieceKind piece, Stage stage, boolean redo, int wasCounted, int thereAre, String why)
       implements BenchFact {}
 
   /** The time spent at a step was put right by hand, s; without a step that of the whole job. */
@@ -42,12 +44,13 @@ public sealed interface BenchFact extends Fact
       implements BenchFact {}
 
   /** When the pieces of a redo pile are to be done again. */
-  record RedoPlanned(String piece, String stage, Again again) implements BenchFact {}
+  record RedoPlanned(PieceKind piece, Stage stage, Again again) implements BenchFact {}
 
   /**
    * A pile got a place or a tin, in her own words; redo: the pile to be done again at that stage.
    */
-  record PilePlaced(String piece, String stage, boolean redo, String place) implements BenchFact {}
+  record PilePlaced(PieceKind piece, Stage stage, boolean redo, String place)
+      implements BenchFact {}
 
   /** The job card was set or changed: customer, promised date, quote, deposit and the like. */
   record CardSet(Map<String, String> card) implements BenchFact {

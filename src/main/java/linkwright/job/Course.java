@@ -65,8 +65,7 @@ public record Course(
       return with(opened.step(), stepsDone, waitsBegun, passed);
     }
     if (fact instanceof Fact.StepDone done) {
-      return with(
-          step, plus(stepsDone, done.step()), without(done.step()), notPassed(done.step()));
+      return with(step, plus(stepsDone, done.step()), without(done.step()), notPassed(done.step()));
     }
     if (fact instanceof Fact.PiecesThrough through) {
       return with(step, stepsDone, without(through.step()), notPassed(through.step()));
@@ -92,10 +91,7 @@ public record Course(
   }
 
   private Course with(
-      String newStep,
-      Set<String> newDone,
-      Set<StepWait> newWaits,
-      Map<String, String> newPassed) {
+      String newStep, Set<String> newDone, Set<StepWait> newWaits, Map<String, String> newPassed) {
     return new Course(
         name, routine, wish, reckonedWith, newStep, newDone, newWaits, newPassed, closed, nextTime);
   }

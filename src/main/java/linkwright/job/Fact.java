@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import linkwright.routine.PieceKind;
+import linkwright.routine.Stage;
 
 /**
  * What can be entered in a job book. Each is a thing that has happened, so its name is in the past
@@ -141,14 +143,14 @@ public sealed interface Fact
   }
 
   /** Pieces were taken in hand for a stage; redo: from the redo pile. */
-  record PiecesTaken(Map<String, Integer> pieces, String stage, boolean redo) implements Fact {
+  record PiecesTaken(Map<PieceKind, Integer> pieces, Stage stage, boolean redo) implements Fact {
     public PiecesTaken {
       pieces = copy(pieces);
     }
   }
 
   /** Pieces came through a stage; at a check that means good. */
-  record PiecesThrough(Map<String, Integer> pieces, String stage, boolean redo, String step)
+  record PiecesThrough(Map<PieceKind, Integer> pieces, Stage stage, boolean redo, String step)
       implements Fact {
     public PiecesThrough {
       pieces = copy(pieces);
@@ -157,32 +159,32 @@ public sealed interface Fact
 
   /** Pieces failed at a stage and go back to be done again; redo: they came from its redo pile. */
   record PiecesSentBack(
-      String piece, int count, String from, String to, boolean redo, String reason, Again again)
+      PieceKind piece, int count, Stage from, Stage to, boolean redo, String reason, Again again)
       implements Fact {
     public PiecesSentBack(
-        String piece, int count, String from, String to, boolean redo, String reason) {
+        PieceKind piece, int count, Stage from, Stage to, boolean redo, String reason) {
       this(piece, count, from, to, redo, reason, Again.NOT_SAID);
     }
   }
 
   /** Pieces were scrapped while waiting for a stage; redo: out of the redo pile. */
-  record PiecesScrapped(String piece, int count, String stage, boolean redo, String reason)
+  record PiecesScrapped(PieceKind piece, int count, Stage stage, boolean redo, String reason)
       implements Fact {}
 
   /** Blanks or rings were cut from wire on hand; the length is what each took, kerf included. */
-  record WireCut(String piece, int count, double eachMm) implements Fact {}
+  record WireCut(PieceKind piece, int count, double eachMm) implements Fact {}
 
   /** Wire came to hand for a kind of piece, from outside or out of a lot of the drawer. */
   record WireAdded(
-      String piece, double wireMm, double lengthMm, String temper, String batch, String lot)
+      PieceKind piece, double wireMm, double lengthMm, String temper, String batch, String lot)
       implements Fact {
-    public WireAdded(String piece, double wireMm, double lengthMm, String temper, String batch) {
+    public WireAdded(PieceKind piece, double wireMm, double lengthMm, String temper, String batch) {
       this(piece, wireMm, lengthMm, temper, batch, "");
     }
   }
 
   /** Wire was lost or put to scrap uncut. */
-  record WireDiscarded(String piece, double lengthMm, String why) implements Fact {}
+  record WireDiscarded(PieceKind piece, double lengthMm, String why) implements Fact {}
 
   /** Work at the bench began or went on; a sitting is one person's. */
   record SittingStarted(String person) implements Fact {
@@ -260,7 +262,7 @@ public sealed interface Fact
   }
 
   /** A copy that keeps its order and never changes; for the families of facts. */
-  static <T> Map<String, T> copy(Map<String, T> map) {
+  static <K, T> Map<K, T> copy(Map<K, T> map) {
     return Collections.unmodifiableMap(new LinkedHashMap<>(map));
   }
 }

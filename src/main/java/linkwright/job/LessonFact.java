@@ -1,7 +1,13 @@
 package linkwright.job;
 
 /** What can be entered of learning: in a student's own book, or beside a job's steps. */
-public sealed interface LessonFact extends Fact {
+public sealed interface LessonFact extends Fact
+    permits LessonFact.StudentBookOpened,
+        LessonFact.QuestionAsked,
+        LessonFact.QuestionAnswered,
+        LessonFact.Signed,
+        LessonFact.PieceStudied,
+        LessonFact.PracticeSet {
 
   /** A student's book was begun; she is an id, her name is her teacher's to keep. */
   record StudentBookOpened(String student) implements LessonFact {}

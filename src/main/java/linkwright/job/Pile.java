@@ -3,6 +3,7 @@ package linkwright.job;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import linkwright.routine.Stage;
 
 /**
  * The pieces of one kind, by where they stand.
@@ -16,47 +17,47 @@ import java.util.Map;
  * @param again stage → when the pieces of its redo pile are to be done again, where that was said
  */
 public record Pile(
-    List<String> stages,
-    Map<String, Integer> standing,
-    Map<String, Integer> redo,
-    Map<String, Integer> through,
+    List<Stage> stages,
+    Map<Stage, Integer> standing,
+    Map<Stage, Integer> redo,
+    Map<Stage, Integer> through,
     Map<String, Integer> redoReasons,
     Map<String, Integer> scrapReasons,
-    Map<String, Again> again) {
+    Map<Stage, Again> again) {
 
-  static Pile empty(List<String> stages) {
+  static Pile empty(List<Stage> stages) {
     return new Pile(
         List.copyOf(stages), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
   }
 
   /** Pieces that wait for a stage, the redo pile not among them; for the first stage none wait. */
-  public int waitingFor(String stage) {
+  public int waitingFor(Stage stage) {
     int at = stages.indexOf(stage);
     return at < 1 ? 0 : standing.getOrDefault(stages.get(at - 1), 0);
   }
 
   /** Pieces to be done again at a stage. */
-  public int redoAt(String stage) {
+  public int redoAt(Stage stage) {
     return redo.getOrDefault(stage, 0);
   }
 
   /** When the redo pile of a stage is to be done again. */
-  public Again again(String stage) {
+  public Again again(Stage stage) {
     return again.getOrDefault(stage, Again.NOT_SAID);
   }
 
   /** The same, with that said of the redo pile of a stage, if it has pieces. */
-  Pile saidAgain(String stage, Again when) {
+  Pile saidAgain(Stage stage, Again when) {
     if (redoAt(stage) == 0 || when == Again.NOT_SAID) {
       return this;
     }
-    Map<String, Again> said = new LinkedHashMap<>(again);
+    Map<Stage, Again> said = new LinkedHashMap<>(again);
     said.put(stage, when);
     return new Pile(stages, standing, redo, through, redoReasons, scrapReasons, Map.copyOf(said));
   }
 
   /** Pieces that stand at a stage or beyond it, and are in no redo pile. */
-  public int atOrPast(String stage) {
+  public int atOrPast(Stage stage) {
     int at = stages.indexOf(stage);
     int sum = 0;
     for (int i = Math.max(at, 0); i < stages.size(); i++) {
@@ -91,7 +92,7 @@ public record Pile(
   }
 
   /** Whether that stage is the one where pieces begin. */
-  public boolean begins(String stage) {
+  public boolean begins(Stage stage) {
     return !stages.isEmpty() && stages.get(0).equals(stage);
   }
 
@@ -99,11 +100,11 @@ public record Pile(
     if (stages.isEmpty()) {
       return this;
     }
-    String first = stages.get(0);
+    Stage first = stages.get(0);
     return with(plus(standing, first, count), redo, plus(through, first, count));
   }
 
-  Pile placed(String stage, int count) {
+  Pile placed(Stage stage, int count) {
     return with(plus(standing, stage, count), redo, through);
   }
 
@@ -111,12 +112,12 @@ public record Pile(
    * At least so many at a stage or beyond it, in no redo pile: those that stand before it are taken
    * first, the furthest first; what lacks then was made without being counted here.
    */
-  Pile atLeast(String stage, int count) {
+  Pile atLeast(Stage stage, int count) {
     int at = stages.indexOf(stage);
     int lacks = count - atOrPast(stage);
     Pile next = this;
     for (int i = at - 1; i >= 0 && lacks > 0; i--) {
-      String before = stages.get(i);
+      Stage before = stages.get(i);
       int going = Math.min(lacks, next.standing.getOrDefault(before, 0));
       next = next.with(plus(next.standing, before, -going), next.redo, next.through);
       next = next.placed(stage, going);
@@ -126,7 +127,7 @@ public record Pile(
   }
 
   /** One piece fewer where a sample stood that is no longer link 1, if it stands there still. */
-  Pile withdrawn(String stage) {
+  Pile withdrawn(Stage stage) {
     int there = Math.min(1, standing.getOrDefault(stage, 0));
     return with(plus(standing, stage, -there), redo, through);
   }
@@ -136,13 +137,13 @@ public record Pile(
    * struck since, or two machines may have written one book: what is not there cannot come through.
    */
 
-  Pile moved(String stage, int count, boolean fromRedo) {
+  Pile moved(Stage stage, int count, boolean fromRedo) {
     int going = Math.min(count, there(stage, fromRedo));
     Pile left = taken(stage, going, fromRedo);
     return left.with(plus(left.standing, stage, going), left.redo, plus(through, stage, going));
   }
 
-  Pile sentBack(String from, String to, int count, boolean fromRedo, String reason) {
+  Pile sentBack(Stage from, Stage to, int count, boolean fromRedo, String reason) {
     int going = Math.min(count, there(from, fromRedo));
     Pile left = taken(from, going, fromRedo);
     return new Pile(
@@ -155,7 +156,7 @@ public record Pile(
         left.again);
   }
 
-  Pile scrapped(String stage, int count, boolean fromRedo, String reason) {
+  Pile scrapped(Stage stage, int count, boolean fromRedo, String reason) {
     int going = Math.min(count, there(stage, fromRedo));
     Pile left = taken(stage, going, fromRedo);
     return new Pile(
@@ -168,21 +169,21 @@ public record Pile(
         left.again);
   }
 
-  private int there(String stage, boolean inRedo) {
+  private int there(Stage stage, boolean inRedo) {
     return inRedo ? redoAt(stage) : waitingFor(stage);
   }
 
-  private Pile taken(String stage, int count, boolean fromRedo) {
+  private Pile taken(Stage stage, int count, boolean fromRedo) {
     return fromRedo
         ? with(standing, plus(redo, stage, -count), through)
         : with(plus(standing, before(stage), -count), redo, through);
   }
 
   private Pile with(
-      Map<String, Integer> newStanding,
-      Map<String, Integer> newRedo,
-      Map<String, Integer> newThrough) {
-    Map<String, Again> left = again;
+      Map<Stage, Integer> newStanding,
+      Map<Stage, Integer> newRedo,
+      Map<Stage, Integer> newThrough) {
+    Map<Stage, Again> left = again;
     if (!newRedo.keySet().containsAll(again.keySet())) {
       // What was said of a redo pile holds as long as it has pieces.
       left = new LinkedHashMap<>(again);
@@ -192,22 +193,22 @@ public record Pile(
     return new Pile(stages, newStanding, newRedo, newThrough, redoReasons, scrapReasons, left);
   }
 
-  private String before(String stage) {
+  private Stage before(Stage stage) {
     int at = stages.indexOf(stage);
-    return at < 1 ? "" : stages.get(at - 1);
+    return at < 1 ? Stage.NONE : stages.get(at - 1);
   }
 
-  private static Map<String, Integer> plus(Map<String, Integer> counts, String key, int add) {
-    if (key.isEmpty() || add == 0) {
+  private static <K> Map<K, Integer> plus(Map<K, Integer> counts, K key, int add) {
+    if (key.equals(Stage.NONE) || add == 0) {
       return counts;
     }
-    Map<String, Integer> sum = new LinkedHashMap<>(counts);
+    Map<K, Integer> sum = new LinkedHashMap<>(counts);
     sum.merge(key, add, Integer::sum);
     sum.values().removeIf(count -> count == 0);
     return Map.copyOf(sum);
   }
 
-  private static int sum(Map<String, Integer> counts) {
+  private static int sum(Map<?, Integer> counts) {
     return counts.values().stream().mapToInt(Integer::intValue).sum();
   }
 }

@@ -1,5 +1,8 @@
 package linkwright.job;
 
+import linkwright.routine.PieceKind;
+import linkwright.routine.Stage;
+
 /**
  * Which pile.
  *
@@ -8,4 +11,4 @@ package linkwright.job;
  *     go back to
  * @param redo whether they are to be done again
  */
-public record PileSpot(String piece, String stage, boolean redo) {}
+public record PileSpot(PieceKind piece, Stage stage, boolean redo) {}

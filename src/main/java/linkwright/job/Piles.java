@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
 import linkwright.routine.PieceKind;
+import linkwright.routine.Stage;
 
 /**
  * All pieces of a job: link and ring piles and what is in hand.
@@ -13,17 +14,17 @@ import linkwright.routine.PieceKind;
  * @param hand what is in hand
  * @param lies where piles lie, in her own words
  */
-public record Piles(Map<String, Pile> byPiece, InHand hand, Map<PileSpot, String> lies) {
+public record Piles(Map<PieceKind, Pile> byPiece, InHand hand, Map<PileSpot, String> lies) {
   static final Piles NONE = new Piles(Map.of(), InHand.EMPTY, Map.of());
 
-  static Piles of(Map<String, List<String>> stages) {
-    Map<String, Pile> piles = new LinkedHashMap<>();
+  static Piles of(Map<PieceKind, List<Stage>> stages) {
+    Map<PieceKind, Pile> piles = new LinkedHashMap<>();
     stages.forEach((piece, order) -> piles.put(piece, Pile.empty(order)));
     return new Piles(piles, InHand.EMPTY, Map.of());
   }
 
   /** The pile of that kind of piece; an empty one without stages for a kind the job has not. */
-  public Pile of(String piece) {
+  public Pile of(PieceKind piece) {
     return byPiece.getOrDefault(piece, Pile.empty(List.of()));
   }
 
@@ -82,9 +83,9 @@ public record Piles(Map<String, Pile> byPiece, InHand hand, Map<PileSpot, String
       return this;
     }
     return change(
-        PieceKind.LINK.id(),
+        PieceKind.LINK,
         pile -> {
-          String stage = whereASampleStands(pile.stages());
+          Stage stage = whereASampleStands(pile.stages());
           return isFirst ? pile.placed(stage, 1) : pile.withdrawn(stage);
         });
   }
@@ -94,11 +95,11 @@ public record Piles(Map<String, Pile> byPiece, InHand hand, Map<PileSpot, String
    * what is done to the whole of it.
    */
   Piles hung(Fact.TrialMeasured trial) {
-    return hung(PieceKind.LINK.id(), trial.links()).hung(PieceKind.RING.id(), trial.rings());
+    return hung(PieceKind.LINK, trial.links()).hung(PieceKind.RING, trial.rings());
   }
 
-  private Piles hung(String piece, int count) {
-    List<String> stages = of(piece).stages();
+  private Piles hung(PieceKind piece, int count) {
+    List<Stage> stages = of(piece).stages();
     return stages.size() < 2 || count == 0
         ? this
         : change(piece, pile -> pile.atLeast(stages.get(stages.size() - 2), count));
@@ -106,7 +107,7 @@ public record Piles(Map<String, Pile> byPiece, InHand hand, Map<PileSpot, String
 
   private Piles through(Fact.PiecesThrough through) {
     Piles moved = this;
-    for (Map.Entry<String, Integer> piece : through.pieces().entrySet()) {
+    for (Map.Entry<PieceKind, Integer> piece : through.pieces().entrySet()) {
       moved =
           moved.change(
               piece.getKey(),
@@ -119,19 +120,19 @@ public record Piles(Map<String, Pile> byPiece, InHand hand, Map<PileSpot, String
   }
 
   /** A sample link is finished but for the joining: it waits where links wait for that. */
-  private static String whereASampleStands(List<String> stages) {
-    int joined = stages.indexOf("joined");
+  private static Stage whereASampleStands(List<Stage> stages) {
+    int joined = stages.indexOf(Stage.JOINED);
     if (joined > 0) {
       return stages.get(joined - 1);
     }
-    return stages.isEmpty() ? "" : stages.get(Math.max(0, stages.size() - 2));
+    return stages.isEmpty() ? Stage.NONE : stages.get(Math.max(0, stages.size() - 2));
   }
 
-  private Piles lessInHand(String stage, Map<String, Integer> gone) {
+  private Piles lessInHand(Stage stage, Map<PieceKind, Integer> gone) {
     if (!hand.stage().equals(stage)) {
       return this;
     }
-    Map<String, Integer> left = new LinkedHashMap<>();
+    Map<PieceKind, Integer> left = new LinkedHashMap<>();
     hand.pieces()
         .forEach(
             (piece, count) -> {
@@ -144,8 +145,8 @@ public record Piles(Map<String, Pile> byPiece, InHand hand, Map<PileSpot, String
         byPiece, left.isEmpty() ? InHand.EMPTY : new InHand(stage, left, hand.redo()), lies);
   }
 
-  private Piles change(String piece, UnaryOperator<Pile> change) {
-    Map<String, Pile> piles = new LinkedHashMap<>(byPiece);
+  private Piles change(PieceKind piece, UnaryOperator<Pile> change) {
+    Map<PieceKind, Pile> piles = new LinkedHashMap<>(byPiece);
     piles.put(piece, change.apply(of(piece)));
     return new Piles(piles, hand, lies);
   }

@@ -2,6 +2,8 @@ package linkwright.job;
 
 import java.util.List;
 import java.util.Map;
+import linkwright.routine.PieceKind;
+import linkwright.routine.Stage;
 
 /** Where the pieces of a routine can stand, in its own order; the routine says so, not the job. */
 @FunctionalInterface
@@ -11,5 +13,5 @@ public interface StagesByKind {
    *
    * @param routine the routine's id
    */
-  Map<String, List<String>> of(String routine);
+  Map<PieceKind, List<Stage>> of(String routine);
 }

@@ -16,23 +16,23 @@ import linkwright.routine.PieceKind;
  */
 public record WireLedger(
     List<Fact.WireAdded> added,
-    Map<String, Double> usedMm,
-    Map<String, Double> discardedMm,
-    Map<String, Integer> uncut) {
+    Map<PieceKind, Double> usedMm,
+    Map<PieceKind, Double> discardedMm,
+    Map<PieceKind, Integer> uncut) {
   static final WireLedger EMPTY = new WireLedger(List.of(), Map.of(), Map.of(), Map.of());
 
   /** Wire cut for that kind of piece so far, in mm. */
-  public double usedMm(String piece) {
+  public double usedMm(PieceKind piece) {
     return usedMm.getOrDefault(piece, 0.0);
   }
 
   /** Wire of that kind that went without becoming blanks, in mm. */
-  public double discardedMm(String piece) {
+  public double discardedMm(PieceKind piece) {
     return discardedMm.getOrDefault(piece, 0.0);
   }
 
   /** Lengths added for that kind of piece since the plan, in mm, in order. */
-  public List<Double> addedMm(String piece) {
+  public List<Double> addedMm(PieceKind piece) {
     return added.stream()
         .filter(wire -> wire.piece().equals(piece))
         .map(Fact.WireAdded::lengthMm)
@@ -40,13 +40,13 @@ public record WireLedger(
   }
 
   /** Pieces of that kind that were made though no wire was entered as cut for them. */
-  public int uncut(String piece) {
+  public int uncut(PieceKind piece) {
     return uncut.getOrDefault(piece, 0);
   }
 
   /** After pieces came into being that were counted nowhere before: their wire is gone too. */
   WireLedger uncut(Piles before, Piles after) {
-    Map<String, Integer> more = new LinkedHashMap<>(uncut);
+    Map<PieceKind, Integer> more = new LinkedHashMap<>(uncut);
     after
         .byPiece()
         .forEach(
@@ -72,15 +72,20 @@ public record WireLedger(
     if (fact instanceof Fact.WireDiscarded gone) {
       return new WireLedger(added, usedMm, plus(discardedMm, gone.piece(), gone.lengthMm()), uncut);
     }
+    if (fact instanceof LotFact.StockReturned back) {
+      double mm = back.lengthMm().orElse(0);
+      return new WireLedger(added, usedMm, plus(discardedMm, back.piece(), mm), uncut);
+    }
     if (fact instanceof Fact.TestPieceTried tried) {
       return new WireLedger(
-          added, plus(usedMm, PieceKind.LINK.id(), tried.blankMm()), discardedMm, uncut);
+          added, plus(usedMm, PieceKind.LINK, tried.blankMm()), discardedMm, uncut);
     }
     return this;
   }
 
-  private static Map<String, Double> plus(Map<String, Double> sums, String key, double add) {
-    Map<String, Double> sum = new LinkedHashMap<>(sums);
+  private static Map<PieceKind, Double> plus(
+      Map<PieceKind, Double> sums, PieceKind key, double add) {
+    Map<PieceKind, Double> sum = new LinkedHashMap<>(sums);
     sum.merge(key, add, Double::sum);
     return Map.copyOf(sum);
   }

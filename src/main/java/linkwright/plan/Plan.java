@@ -112,6 +112,11 @@ public record Plan(
     return solder.pieceMm();
   }
 
+  /** What to mind about the solder placed at a joint, in sentences. */
+  public List<String> solderWarnings() {
+    return solder.warnings();
+  }
+
   /** The link's shape; empty for one known by its measures alone. */
   public Optional<Formed> formed() {
     return link.formed();

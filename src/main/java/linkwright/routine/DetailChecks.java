@@ -88,7 +88,7 @@ final class DetailChecks {
                     Finding.ofFile(
                         "kinds",
                         "There is no kind of piece \"%s\".".formatted(kind),
-                        Known.nearest(kind, routine.pieces().keySet())));
+                        Known.nearest(kind.id(), PieceKind.words(routine.pieces().keySet()))));
               }
               if (!piece.pattern().isEmpty() && !known.patterns().contains(piece.pattern())) {
                 findings.add(

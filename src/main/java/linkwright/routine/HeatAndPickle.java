@@ -33,16 +33,17 @@ final class HeatAndPickle {
 
   static List<Finding> pickleAndRinseFollowEveryHeating(Routine routine, Known known) {
     List<Finding> findings = new ArrayList<>();
-    Map<String, Surface> surfaces = new LinkedHashMap<>();
-    Map<String, Step> heatedAt = new LinkedHashMap<>();
-    Collection<String> all =
-        routine.pieces().isEmpty() ? List.of("the work") : routine.pieces().keySet();
+    Map<PieceKind, Surface> surfaces = new LinkedHashMap<>();
+    Map<PieceKind, Step> heatedAt = new LinkedHashMap<>();
+    Collection<PieceKind> all =
+        routine.pieces().isEmpty() ? List.of(new PieceKind("work")) : routine.pieces().keySet();
     all.forEach(kind -> surfaces.put(kind, Surface.CLEAN));
     boolean oneChain = false;
     for (Step step : routine.steps()) {
-      oneChain = oneChain || step.stage().containsValue(Stages.JOINED);
-      Collection<String> kinds = oneChain || step.stage().isEmpty() ? all : step.stage().keySet();
-      for (String kind : kinds) {
+      oneChain = oneChain || step.stage().containsValue(Stage.JOINED);
+      Collection<PieceKind> kinds =
+          oneChain || step.stage().isEmpty() ? all : step.stage().keySet();
+      for (PieceKind kind : kinds) {
         Surface before = surfaces.getOrDefault(kind, Surface.CLEAN);
         if (before == Surface.CLEAN || step.does().contains(Hazard.HEATS)) {
           heatedAt.put(kind, step);
@@ -67,14 +68,17 @@ final class HeatAndPickle {
   }
 
   private static void judge(
-      Step step, Collection<String> kinds, Map<String, Surface> surfaces, List<Finding> findings) {
+      Step step,
+      Collection<PieceKind> kinds,
+      Map<PieceKind, Surface> surfaces,
+      List<Finding> findings) {
     boolean hammers = step.does().contains(Hazard.HAMMERS);
     boolean checks =
-        step.stage().containsValue(Stages.CHECKED) || step.stage().containsValue(Stages.TESTED);
+        step.stage().containsValue(Stage.CHECKED) || step.stage().containsValue(Stage.TESTED);
     if (!hammers && !checks) {
       return;
     }
-    for (String kind : kinds) {
+    for (PieceKind kind : kinds) {
       Surface surface = surfaces.getOrDefault(kind, Surface.CLEAN);
       if (surface != Surface.CLEAN) {
         findings.add(
@@ -89,7 +93,7 @@ final class HeatAndPickle {
     }
   }
 
-  private static Finding neverCleaned(Step step, String kind, Surface surface) {
+  private static Finding neverCleaned(Step step, PieceKind kind, Surface surface) {
     return Finding.at(
         step,
         "step",

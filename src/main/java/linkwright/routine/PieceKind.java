@@ -1,26 +1,36 @@
 package linkwright.routine;
 
+import java.util.Collection;
+import java.util.List;
+
 /**
  * A kind of piece that a routine makes and counts. The kinds are the routine's own data; the two
  * that every chain has are named here, and nowhere else.
  *
- * @param id the word for it in routines and job books
+ * @param id the word for it in routines and job books; none for no kind
  */
 public record PieceKind(String id) {
+  public static final PieceKind NONE = new PieceKind("");
+
   /** A link of the chain. */
   public static final PieceKind LINK = new PieceKind("link");
 
   /** A ring that joins two links. */
   public static final PieceKind RING = new PieceKind("ring");
 
-  public PieceKind {
-    if (id.isBlank()) {
-      throw new IllegalArgumentException("a kind of piece has a name");
-    }
+  /** The words for some kinds, in their order. */
+  public static List<String> words(Collection<PieceKind> kinds) {
+    return kinds.stream().map(PieceKind::id).toList();
   }
 
-  /** Whether that word names this kind. */
-  public boolean is(String word) {
-    return id.equals(word);
+  /** So many of it in words: "1 link", "12 links". */
+  public String counted(int count) {
+    return count + " " + id + (count == 1 ? "" : "s");
+  }
+
+  /** The word for it, as it is shown. */
+  @Override
+  public String toString() {
+    return id;
   }
 }

@@ -9,11 +9,11 @@ import java.util.List;
  * @param means why it happens
  * @param remedy what to do
  * @param then what becomes of the piece
- * @param backTo for a redo, the stage that is to be reached again; empty otherwise
+ * @param backTo for a redo, the stage that is to be reached again; none otherwise
  * @param reason one of {@link #REASONS}, for the redo pile; empty when nothing is redone or lost
  */
 public record Remedy(
-    String sees, String means, String remedy, Then then, String backTo, String reason) {
+    String sees, String means, String remedy, Then then, Stage backTo, String reason) {
   /** The reasons by which redone and scrapped pieces are told apart. */
   public static final List<String> REASONS =
       List.of(

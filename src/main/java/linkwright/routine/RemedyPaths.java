@@ -41,7 +41,7 @@ final class RemedyPaths {
 
   private static Stream<Finding> back(Routine routine, Step step, Remedy remedy) {
     if (remedy.then() != Then.REDO) {
-      return remedy.backTo().isEmpty()
+      return remedy.backTo().equals(Stage.NONE)
           ? Stream.empty()
           : Stream.of(
               wrong(
@@ -58,16 +58,18 @@ final class RemedyPaths {
               "is to be redone, but the step moves no piece.",
               "Write \"then: carry on\" and say in the remedy what to do."));
     }
-    String kind = step.stage().keySet().iterator().next();
-    List<String> stages = routine.stagesOf(kind);
+    PieceKind kind = step.stage().keySet().iterator().next();
+    List<Stage> stages = routine.stagesOf(kind);
     int here = stages.indexOf(step.stage().get(kind));
     int back = stages.indexOf(remedy.backTo());
     if (back >= 0 && back <= here) {
       return Stream.empty();
     }
-    List<String> reached = stages.subList(0, here + 1);
+    List<String> reached = Stage.words(stages.subList(0, here + 1));
     String near =
-        Nearest.of(remedy.backTo(), reached).map(word -> "Did you mean " + word + "? ").orElse("");
+        Nearest.of(remedy.backTo().id(), reached)
+            .map(word -> "Did you mean " + word + "? ")
+            .orElse("");
     return Stream.of(
         wrong(
             step,

@@ -33,7 +33,7 @@ public record Routine(
     Ends ends,
     double usualLoss,
     double usualRedo,
-    Map<String, List<String>> pieces,
+    Map<PieceKind, List<Stage>> pieces,
     List<Step> steps,
     RoutineDetail detail) {
   /** A routine that says nothing besides. */
@@ -47,7 +47,7 @@ public record Routine(
       Ends ends,
       double usualLoss,
       double usualRedo,
-      Map<String, List<String>> pieces,
+      Map<PieceKind, List<Stage>> pieces,
       List<Step> steps) {
     this(
         id,
@@ -66,7 +66,7 @@ public record Routine(
 
   public Routine {
     patterns = List.copyOf(patterns);
-    Map<String, List<String>> ordered = new LinkedHashMap<>();
+    Map<PieceKind, List<Stage>> ordered = new LinkedHashMap<>();
     pieces.forEach((kind, stages) -> ordered.put(kind, List.copyOf(stages)));
     pieces = Collections.unmodifiableMap(ordered);
     steps = List.copyOf(steps);
@@ -92,7 +92,7 @@ public record Routine(
   }
 
   /** The stages of a kind of piece, in order; empty for a kind that this routine does not make. */
-  public List<String> stagesOf(String kind) {
+  public List<Stage> stagesOf(PieceKind kind) {
     return pieces.getOrDefault(kind, List.of());
   }
 

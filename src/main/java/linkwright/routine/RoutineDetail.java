@@ -17,7 +17,7 @@ import java.util.Optional;
  */
 public record RoutineDetail(
     Optional<Level> level,
-    Map<String, PieceDetail> kinds,
+    Map<PieceKind, PieceDetail> kinds,
     List<Question> questions,
     List<String> pictures,
     Optional<Suits> suits) {

@@ -20,7 +20,7 @@ public record SolderMap(List<SolderedAt> joints) {
    * @param joint the joint
    * @param grade its grade
    */
-  public record SolderedAt(int step, Set<String> kinds, String joint, String grade) {
+  public record SolderedAt(int step, Set<PieceKind> kinds, String joint, String grade) {
     public SolderedAt {
       kinds = Set.copyOf(kinds);
     }
@@ -37,7 +37,7 @@ public record SolderMap(List<SolderedAt> joints) {
     for (Step step : routine.steps()) {
       number++;
       // Where no piece is named the whole of the work is in the flame.
-      Set<String> kinds =
+      Set<PieceKind> kinds =
           step.stage().isEmpty() ? routine.pieces().keySet() : step.stage().keySet();
       for (var each : step.detail().solder().entrySet()) {
         joints.add(new SolderedAt(number, kinds, each.getKey(), each.getValue()));

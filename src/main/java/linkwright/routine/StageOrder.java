@@ -17,7 +17,7 @@ final class StageOrder {
       step.stage()
           .forEach(
               (kind, stage) -> {
-                List<String> stages = routine.stagesOf(kind);
+                List<Stage> stages = routine.stagesOf(kind);
                 if (!routine.pieces().containsKey(kind)) {
                   findings.add(
                       Finding.at(
@@ -25,7 +25,7 @@ final class StageOrder {
                           "stage",
                           "Step %s moves pieces called \"%s\", which are not listed under pieces."
                               .formatted(step.id(), kind),
-                          Known.nearest(kind, routine.pieces().keySet())));
+                          Known.nearest(kind.id(), PieceKind.words(routine.pieces().keySet()))));
                 } else if (!stages.contains(stage)) {
                   findings.add(
                       Finding.at(
@@ -33,7 +33,7 @@ final class StageOrder {
                           "stage",
                           "Step %s takes the %s to the stage \"%s\", which is not listed under pieces."
                               .formatted(step.id(), kind, stage),
-                          Known.nearest(stage, stages)));
+                          Known.nearest(stage.id(), Stage.words(stages))));
                 }
               });
     }
@@ -42,16 +42,16 @@ final class StageOrder {
 
   static List<Finding> stepsFollowTheStages(Routine routine, Known known) {
     List<Finding> findings = new ArrayList<>();
-    Map<String, String> reached = new LinkedHashMap<>();
+    Map<PieceKind, Stage> reached = new LinkedHashMap<>();
     for (Step step : routine.steps()) {
       step.stage()
           .forEach(
               (kind, stage) -> {
-                List<String> stages = routine.stagesOf(kind);
+                List<Stage> stages = routine.stagesOf(kind);
                 if (!stages.contains(stage)) {
                   return;
                 }
-                String before = reached.getOrDefault(kind, stages.get(0));
+                Stage before = reached.getOrDefault(kind, stages.get(0));
                 int forward = stages.indexOf(stage) - stages.indexOf(before);
                 if (forward == 0 && reached.containsKey(kind)) {
                   findings.add(
@@ -68,7 +68,8 @@ final class StageOrder {
                           "stage",
                           "Step %s takes the %s to \"%s\" after an earlier step has made it \"%s\"."
                               .formatted(step.id(), kind, stage, before),
-                          "Under pieces the order is: %s.".formatted(String.join(", ", stages))));
+                          "Under pieces the order is: %s."
+                              .formatted(String.join(", ", Stage.words(stages)))));
                 }
                 reached.put(kind, stage);
               });
@@ -82,8 +83,8 @@ final class StageOrder {
         .pieces()
         .forEach(
             (kind, stages) -> {
-              Set<String> seen = new HashSet<>();
-              for (String stage : stages) {
+              Set<Stage> seen = new HashSet<>();
+              for (Stage stage : stages) {
                 if (!seen.add(stage)) {
                   findings.add(
                       Finding.ofFile(
@@ -106,16 +107,16 @@ final class StageOrder {
   static List<Finding> jointsAreCheckedAfterThePickle(Routine routine, Known known) {
     return inOrder(
         routine,
-        Stages.PICKLED,
-        Stages.CHECKED,
+        Stage.PICKLED,
+        Stage.CHECKED,
         "The %s is checked before it is pickled: flux and oxide hide a bad joint.");
   }
 
   static List<Finding> ringsAreOvalledAfterJoining(Routine routine, Known known) {
     return inOrder(
         routine,
-        Stages.JOINED,
-        Stages.OVALLED,
+        Stage.JOINED,
+        Stage.OVALLED,
         "The %s is ovalled before it is joined: an oval cannot be hooked in and closed well.");
   }
 
@@ -125,7 +126,7 @@ final class StageOrder {
         .pieces()
         .forEach(
             (kind, stages) -> {
-              if (stages.contains(Stages.FUSED) && stages.contains(Stages.SOLDERED)) {
+              if (stages.contains(Stage.FUSED) && stages.contains(Stage.SOLDERED)) {
                 findings.add(
                     Finding.ofFile(
                         "pieces",
@@ -136,8 +137,7 @@ final class StageOrder {
     return findings;
   }
 
-  private static List<Finding> inOrder(
-      Routine routine, String first, String then, String sentence) {
+  private static List<Finding> inOrder(Routine routine, Stage first, Stage then, String sentence) {
     List<Finding> findings = new ArrayList<>();
     routine
         .pieces()

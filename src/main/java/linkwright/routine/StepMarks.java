@@ -50,17 +50,19 @@ final class StepMarks {
   static List<Finding> aStageBringsItsHazard(Routine routine, Known known) {
     List<Finding> findings = new ArrayList<>();
     for (Step step : routine.steps()) {
-      for (String stage : step.stage().values()) {
-        Hazard hazard = Stages.BRING.get(stage);
-        if (hazard != null && !step.does().contains(hazard)) {
-          findings.add(
-              Finding.at(
-                  step,
-                  "does",
-                  "Step %s makes pieces \"%s\" but does not say that it does \"%s\"."
-                      .formatted(step.id(), stage, hazard.word()),
-                  "Add it to does, and its caution to cautions."));
-        }
+      for (Stage stage : step.stage().values()) {
+        stage
+            .brings()
+            .filter(hazard -> !step.does().contains(hazard))
+            .ifPresent(
+                hazard ->
+                    findings.add(
+                        Finding.at(
+                            step,
+                            "does",
+                            "Step %s makes pieces \"%s\" but does not say that it does \"%s\"."
+                                .formatted(step.id(), stage, hazard.word()),
+                            "Add it to does, and its caution to cautions.")));
       }
     }
     return findings;
@@ -68,13 +70,13 @@ final class StepMarks {
 
   static List<Finding> theRoutineHasWhatItCounts(Routine routine, Known known) {
     List<Finding> findings = new ArrayList<>();
-    List<String> wanted =
+    List<PieceKind> wanted =
         switch (routine.ends()) {
-          case RINGS -> List.of("link", "ring");
-          case LINKS -> List.of("link");
+          case RINGS -> List.of(PieceKind.LINK, PieceKind.RING);
+          case LINKS -> List.of(PieceKind.LINK);
           case NONE -> List.of();
         };
-    for (String kind : wanted) {
+    for (PieceKind kind : wanted) {
       if (!routine.pieces().containsKey(kind)) {
         findings.add(
             Finding.ofFile(

@@ -238,6 +238,17 @@ final class Books {
         .orElseGet(() -> new Message.BenchRead(changed.orThrow().bench()));
   }
 
+  /** Enters facts in the drawer's book; tells what lies there then. */
+  Message keepInDrawer(List<Fact> facts, Handbook handbook) {
+    for (Fact fact : facts) {
+      Optional<String> wrong = DrawerBook.keep(home, device, clock.instant(), fact);
+      if (wrong.isPresent()) {
+        return new Message.Troubled(wrong.get());
+      }
+    }
+    return new Message.DrawerRead(tray.drawer(handbook));
+  }
+
   /** Lets a book no more teach, or again. */
   Message leaveOut(String slug, boolean out, Handbook handbook) {
     return HandsFile.load(home)
@@ -250,6 +261,7 @@ final class Books {
   /** The jobs in the folder, the one last worked on first. */
   Message tray(Handbook handbook) {
     List<TrayJob> jobs = tray.jobs(handbook, clock.instant(), patience);
-    return new Message.TrayRead(jobs, tray.unread(), Optional.of(tray.hands()));
+    return new Message.TrayRead(
+        jobs, tray.unread(), Optional.of(tray.hands()), Optional.of(tray.drawer(handbook)));
   }
 }

@@ -176,6 +176,11 @@ public final class Performer {
     }
 
     @Override
+    public Optional<Message> keepInDrawer(Effect.KeepInDrawer effect) {
+      return Optional.of(books.keepInDrawer(effect.facts(), model.handbook()));
+    }
+
+    @Override
     public Optional<Message> ringBell(Effect.RingBell effect) {
       bell.run();
       return Optional.empty();

@@ -37,7 +37,8 @@ public final class Start {
   /** The same, with what all books in the user's folder taught. */
   public static Handbook handbook(Library library, Home home) {
     Handbook shipped = handbook(library);
-    return shipped.with(new Tray(home).hands(shipped, Patience.ENDLESS));
+    Tray tray = new Tray(home);
+    return shipped.with(tray.hands(shipped, Patience.ENDLESS)).with(tray.drawer(shipped));
   }
 
   /**

@@ -17,6 +17,8 @@ import linkwright.books.EntryLines;
 import linkwright.coach.kernel.TrayJob;
 import linkwright.coach.tray.TrayBook;
 import linkwright.coach.tray.TrayWords;
+import linkwright.drawer.Drawer;
+import linkwright.drawer.Taking;
 import linkwright.files.HandsFile;
 import linkwright.files.Home;
 import linkwright.hands.Hands;
@@ -53,7 +55,12 @@ final class Tray {
   private static final int AT_ONCE = 8;
 
   /** A book as it was read: its entries and what it taught, or why it could not be read. */
-  private record Looked(String slug, List<Entry> entries, Optional<TaughtJob> taught, String why) {}
+  private record Looked(
+      String slug,
+      List<Entry> entries,
+      Optional<TaughtJob> taught,
+      List<Taking> takings,
+      String why) {}
 
   private final Home home;
   private Map<Seen, Looked> read = Map.of();
@@ -145,6 +152,13 @@ final class Tray {
     return List.copyOf(problems);
   }
 
+  /** What lies in the drawer by its own book and by the books that were read last. */
+  Drawer drawer(Handbook handbook) {
+    List<Taking> takings =
+        read.values().stream().flatMap(looked -> looked.takings().stream()).toList();
+    return Drawer.of(DrawerBook.entries(home), takings, handbook.reference());
+  }
+
   /** What the books taught, as they were read for the last tray. */
   Hands hands() {
     return hands;
@@ -164,10 +178,11 @@ final class Tray {
     String slug = TrayReading.slug(book.path());
     Read<BookFile> looked = BookFile.look(book.path());
     if (looked instanceof Read.Bad<BookFile> bad) {
-      return new Looked(slug, List.of(), Optional.empty(), bad.sentence());
+      return new Looked(slug, List.of(), Optional.empty(), List.of(), bad.sentence());
     }
     List<Entry> entries = EntryLines.entries(looked.orThrow().lines());
-    return new Looked(slug, entries, Optional.of(handbook.taught(slug, entries)), "");
+    return new Looked(
+        slug, entries, Optional.of(handbook.taught(slug, entries)), Taking.in(slug, entries), "");
   }
 
   /** A closed job stands as it stood, whatever was taught since. */

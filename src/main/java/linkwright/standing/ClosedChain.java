@@ -54,7 +54,7 @@ public record ClosedChain(
   }
 
   private static int links(Standing standing) {
-    StillToDo links = standing.left().get(PieceKind.LINK.id());
+    StillToDo links = standing.left().get(PieceKind.LINK);
     return standing.counted().plan().isEmpty() || links == null ? 0 : links.wanted();
   }
 

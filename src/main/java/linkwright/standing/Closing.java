@@ -34,6 +34,36 @@ public record Closing(
     Price again) {
   private static final double SECONDS_PER_HOUR = 3600;
 
+  /** Names of what stays once the job is closed; lines of a price have its name before them. */
+  private static final String HOURS = "hours";
+
+  private static final String TRIAL_HOURS = "trial_hours";
+  private static final String METAL_OUT = "metal_out_g";
+  private static final String UNACCOUNTED = "unaccounted_g";
+  private static final String FIRST = "price";
+  private static final String AGAIN = "price_again";
+
+  /** Puts what stays among the figures of a job that is being closed. */
+  void into(Map<String, Double> figures) {
+    figures.put(METAL_OUT, metalOutG);
+    unaccountedG.ifPresent(grams -> figures.put(UNACCOUNTED, grams));
+    figures.put(HOURS, hours);
+    figures.put(TRIAL_HOURS, trialHours);
+    first.into(FIRST, figures);
+    again.into(AGAIN, figures);
+  }
+
+  private static Closing kept(Map<String, Double> figures) {
+    Double unaccounted = figures.get(UNACCOUNTED);
+    return new Closing(
+        figures.getOrDefault(METAL_OUT, 0.0),
+        unaccounted == null ? OptionalDouble.empty() : OptionalDouble.of(unaccounted),
+        figures.getOrDefault(HOURS, 0.0),
+        figures.getOrDefault(TRIAL_HOURS, 0.0),
+        Price.kept(FIRST, figures),
+        Price.kept(AGAIN, figures));
+  }
+
   /**
    * Closes the account of a job.
    *
@@ -42,7 +72,7 @@ public record Closing(
    * @param routine its routine, which says which steps are trials; empty if it is not at hand
    */
   public static Closing of(JobState state, Plan plan, Optional<Routine> routine) {
-    return of(
+    return reckoned(
         state,
         new Planned(
             plan.massChainG(), plan.wish().claspG(), plan.massSolderG(), trialMetalG(state, plan)),
@@ -51,14 +81,17 @@ public record Closing(
 
   /** Closes the account of what was no chain: nothing in it was reckoned before it was weighed. */
   public static Closing of(JobState state, Optional<Routine> routine) {
-    return of(state, new Planned(0, 0, 0, 0), routine);
+    return reckoned(state, new Planned(0, 0, 0, 0), routine);
   }
 
   /** Masses that come from the plan, g: the piece, its clasp, its solder, test pieces. */
   private record Planned(double pieceG, double claspG, double solderG, double trialG) {}
 
-  private static Closing of(JobState state, Planned planned, Optional<Routine> routine) {
+  private static Closing reckoned(JobState state, Planned planned, Optional<Routine> routine) {
     Accounts accounts = state.accounts();
+    if (accounts.figures().containsKey(HOURS)) {
+      return kept(accounts.figures());
+    }
     Fact.WeighedIn in = accounts.weighedIn();
     double hours = state.times().totalSeconds() / SECONDS_PER_HOUR;
     double trialHours =

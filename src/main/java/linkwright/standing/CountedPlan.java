@@ -47,9 +47,24 @@ public record CountedPlan(
     if (partOf(state, handbook).isPresent()) {
       return part(texts, partOf(state, handbook).get(), handbook);
     }
-    return texts.isEmpty()
-        ? NONE
-        : chain(WishReading.of(texts, handbook.reference(), handbook.patterns()), state, handbook);
+    if (texts.isEmpty()) {
+      return NONE;
+    }
+    return chain(
+            WishReading.of(texts, handbook.reference(), handbook.patterns()), state, handbook)
+        .frozen(state.accounts().figures());
+  }
+
+  /** A closed job keeps its figures. */
+  private CountedPlan frozen(Map<String, Double> figures) {
+    return new CountedPlan(
+        wish,
+        plan.map(now -> ClosedFigures.frozen(now, figures)),
+        part,
+        troubles,
+        sentence,
+        basis,
+        instead);
   }
 
   /** The plan of texts that are being typed, before they are kept. */
@@ -118,7 +133,8 @@ public record CountedPlan(
         Optional.empty());
   }
 
-  private static CountedPlan chain(WishReading reading, JobState state, Handbook handbook) {
+  private static CountedPlan chain(
+      WishReading reading, JobState state, Handbook handbook) {
     if (reading.wish().isEmpty()) {
       return troubled(reading.troubles());
     }

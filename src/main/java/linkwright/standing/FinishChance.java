@@ -17,15 +17,15 @@ final class FinishChance {
   private FinishChance() {}
 
   /** The chance, 0 to 1. */
-  static double of(Plan plan, Map<String, StillToDo> left, StockLeft stock) {
-    StillToDo links = left.get(PieceKind.LINK.id());
-    StillToDo rings = left.get(PieceKind.RING.id());
+  static double of(Plan plan, Map<PieceKind, StillToDo> left, StockLeft stock) {
+    StillToDo links = left.get(PieceKind.LINK);
+    StillToDo rings = left.get(PieceKind.RING);
     if (rings == null) {
       return links.chanceWith(blanks(plan, stock.linksMm()));
     }
     if (stock.ringsMm().isPresent()) {
       return links.chanceWith(blanks(plan, stock.linksMm()))
-          * rings.chanceWith(stock.canCut(PieceKind.RING.id(), plan.ringTurnMm(), plan.wish()));
+          * rings.chanceWith(stock.canCut(PieceKind.RING, plan.ringTurnMm(), plan.wish()));
     }
     double best = 0;
     int lacks = Math.max(0, rings.more() - rings.inWork());

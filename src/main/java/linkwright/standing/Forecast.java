@@ -1,7 +1,6 @@
 package linkwright.standing;
 
 import java.util.List;
-import java.util.Set;
 import java.util.function.ToIntFunction;
 import linkwright.hands.Hands;
 import linkwright.hands.Pace;
@@ -9,6 +8,7 @@ import linkwright.job.JobState;
 import linkwright.job.Pile;
 import linkwright.job.TimeSheet;
 import linkwright.routine.Counts;
+import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
 
@@ -25,11 +25,9 @@ import linkwright.routine.Step;
  * @param spread one standard deviation of it, s
  */
 public record Forecast(double seconds, double spread) {
+  static final Forecast NOTHING = new Forecast(0, 0);
   static final int USUAL_WEIGHT = 3;
   private static final double PIECE_SPREAD = 0.5;
-
-  /** Stages at which a joint is made. */
-  private static final Set<String> JOINTS = Set.of("soldered", "fused", "joined");
 
   /**
    * Work still to do in one step.
@@ -77,7 +75,7 @@ public record Forecast(double seconds, double spread) {
   public static List<Work> workLeft(
       Routine routine,
       JobState state,
-      ToIntFunction<String> wantedOf,
+      ToIntFunction<PieceKind> wantedOf,
       double redosPerJoint,
       Hands hands) {
     return routine.steps().stream()
@@ -90,7 +88,7 @@ public record Forecast(double seconds, double spread) {
   private static Work left(
       Step step,
       JobState state,
-      ToIntFunction<String> wantedOf,
+      ToIntFunction<PieceKind> wantedOf,
       double redosPerJoint,
       Hands hands) {
     double usual = hands.secondsEach(Pace.of(step)).orElse(step.usualSeconds().getAsLong());
@@ -98,12 +96,12 @@ public record Forecast(double seconds, double spread) {
       boolean done = state.course().stepsDone().contains(step.id());
       return new Work(step.id(), done ? 0 : 1, usual, true);
     }
-    String piece = step.stage().keySet().iterator().next();
+    PieceKind piece = step.stage().keySet().iterator().next();
     Pile pile = state.piles().of(piece);
     int come = pile.atOrPast(step.stage().get(piece));
     int left = Math.max(0, wantedOf.applyAsInt(piece) - come);
     boolean batch = step.counts() == Counts.BATCH;
-    boolean joint = JOINTS.contains(step.stage().get(piece));
+    boolean joint = step.stage().get(piece).makesAJoint();
     double again = joint && !batch ? left * redosPerJoint : 0;
     return new Work(step.id(), batch ? Math.min(1, left) : left + again, usual, batch);
   }

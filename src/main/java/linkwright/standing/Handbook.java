@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import linkwright.bench.OwnBench;
+import linkwright.drawer.Drawer;
 import linkwright.hands.Hands;
 import linkwright.hands.TaughtJob;
 import linkwright.job.Entry;
@@ -26,6 +27,7 @@ import linkwright.routine.Routine;
  * @param hands what all books taught of the hands that work here
  * @param told what was wrong with files that could not be used, a sentence each
  * @param own the maker's own bench
+ * @param drawer what lies in the drawer
  */
 public record Handbook(
     Reference reference,
@@ -34,7 +36,8 @@ public record Handbook(
     List<Caution> cautions,
     Hands hands,
     List<String> told,
-    OwnBench own) {
+    OwnBench own,
+    Drawer drawer) {
   public Handbook {
     patterns = List.copyOf(patterns);
     routines = List.copyOf(routines);
@@ -50,17 +53,22 @@ public record Handbook(
       List<Caution> cautions,
       List<String> told,
       OwnBench own) {
-    this(reference, patterns, routines, cautions, Hands.NONE, told, own);
+    this(reference, patterns, routines, cautions, Hands.NONE, told, own, Drawer.EMPTY);
   }
 
   /** The same with what books taught. */
   public Handbook with(Hands taught) {
-    return new Handbook(reference, patterns, routines, cautions, taught, told, own);
+    return new Handbook(reference, patterns, routines, cautions, taught, told, own, drawer);
+  }
+
+  /** The same with what lies in the drawer. */
+  public Handbook with(Drawer lying) {
+    return new Handbook(reference, patterns, routines, cautions, hands, told, own, lying);
   }
 
   /** The same with another bench. */
   public Handbook with(OwnBench bench) {
-    return new Handbook(reference, patterns, routines, cautions, hands, told, bench);
+    return new Handbook(reference, patterns, routines, cautions, hands, told, bench, drawer);
   }
 
   /** The same for the job of that book: its own pieces are no earlier ones. */

@@ -1,5 +1,7 @@
 package linkwright.standing;
 
+import linkwright.plan.Source;
+
 /**
  * Hours of a job, at the bench and to go together.
  *
@@ -8,6 +10,11 @@ package linkwright.standing;
  */
 public record JobHours(double spentSeconds, Forecast toGo) {
   private static final double SECONDS_PER_HOUR = 3600;
+
+  /** Where they come from: her own pace once anything was timed, else what is usual. */
+  public Source from() {
+    return spentSeconds > 0 ? Source.LEARNED : Source.USUAL;
+  }
 
   /** Hours in all. */
   public double hours() {

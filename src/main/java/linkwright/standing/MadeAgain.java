@@ -29,7 +29,8 @@ import linkwright.routine.Routine;
  * anew, for it springs otherwise, and only its look, its formers and its rings carry over.
  *
  * @param wish the new job's wish
- * @param settled key of the wish → what the earlier job showed, where that is taken
+ * @param settled key of the wish → what is taken that nobody typed: what the earlier job showed or
+ *     was reckoned with, what is her bench's
  * @param carries what carries over, in sentences
  * @param anew what is to be tried anew, in sentences; none where metal and wire stay
  * @param earlier what the earlier job came to; empty where it makes no chain
@@ -72,9 +73,12 @@ public record MadeAgain(
     Optional<Plan> plan = standing.counted().plan();
     plan.ifPresent(settledPlan -> making.chain(settledPlan, standing, state, handbook, changes));
     Optional<Routine> routine = handbook.routine(state.course().routine());
+    Map<String, Sourced> taken =
+        new LinkedHashMap<>(PlanDefaults.of(wish, state.course().reckonedWith(), handbook));
+    taken.putAll(making.settled);
     return new MadeAgain(
         wish,
-        making.settled,
+        taken,
         making.carries,
         making.anew,
         plan.map(known -> Closing.of(state, known, routine)));
@@ -137,7 +141,11 @@ public record MadeAgain(
     private void link(SettledLink link) {
       if (link.blankMm() > 0) {
         take(WishKeys.LINK_BLANK, mm(link.blankMm()));
-        carries.add("Blanks of " + mm(link.blankMm()) + ", as they were cut.");
+        boolean cut = link.blankFrom() == Source.MEASURED;
+        carries.add(
+            "Blanks of "
+                + mm(link.blankMm())
+                + (cut ? ", as the sample's was." : ", as they were planned."));
       }
       formers(link);
       if (link.insideFrom() == Source.MEASURED || link.insideFrom() == Source.HERS) {
@@ -210,8 +218,8 @@ public record MadeAgain(
 
     /** The loss believed after the run, where one was made. */
     private void loss(Standing standing, JobState state) {
-      StillToDo links = standing.left().get(PieceKind.LINK.id());
-      int scrapped = state.piles().of(PieceKind.LINK.id()).scrapped();
+      StillToDo links = standing.left().get(PieceKind.LINK);
+      int scrapped = state.piles().of(PieceKind.LINK).scrapped();
       if (links != null && links.good() + scrapped > 0) {
         String share = number(100 * links.lossShare(), 1) + " %";
         take(WishKeys.USUAL_LOSS, share);

@@ -52,7 +52,7 @@ public final class PlanDefaults {
     }
     if (blank(texts, WishKeys.USUAL_LOSS)) {
       double usual = ownLoss(bench).orElse(Usually.LOSS);
-      OptionalDouble taught = handbook.hands().loss(PieceKind.LINK.id(), usual);
+      OptionalDouble taught = handbook.hands().loss(PieceKind.LINK, usual);
       if (taught.isPresent()) {
         taken.put(WishKeys.USUAL_LOSS, share(taught.getAsDouble(), Sourced.Source.HANDS));
       } else if (ownLoss(bench).isPresent()) {
@@ -78,7 +78,7 @@ public final class PlanDefaults {
   }
 
   private static OptionalDouble ownLoss(OwnBench bench) {
-    Double of = bench.losses().getOrDefault("all", bench.losses().get(PieceKind.LINK.id()));
+    Double of = bench.losses().getOrDefault("all", bench.losses().get(PieceKind.LINK));
     return of == null ? OptionalDouble.empty() : OptionalDouble.of(of);
   }
 

@@ -2,6 +2,7 @@ package linkwright.standing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import linkwright.job.PriceList;
 
 /**
@@ -33,6 +34,24 @@ public record Price(List<Line> lines, double total) {
    * @param hours hours at the bench, h
    */
   public record Used(double metalG, double scrapG, double filingsG, double solderG, double hours) {}
+
+  /** Puts its lines and its total among the figures that stay, under that name. */
+  void into(String name, Map<String, Double> figures) {
+    figures.put(name, total);
+    lines.forEach(line -> figures.put(name + ": " + line.what(), line.money()));
+  }
+
+  /** The price as it stays under that name. */
+  static Price kept(String name, Map<String, Double> figures) {
+    List<Line> lines = new ArrayList<>();
+    figures.forEach(
+        (key, money) -> {
+          if (key.startsWith(name + ": ")) {
+            lines.add(new Line(key.substring(name.length() + 2), money));
+          }
+        });
+    return new Price(List.copyOf(lines), figures.getOrDefault(name, 0.0));
+  }
 
   /** The price of what was used, by the user's figures. */
   public static Price of(Used used, PriceList prices) {

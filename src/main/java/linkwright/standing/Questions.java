@@ -15,6 +15,7 @@ import linkwright.plan.RingLength;
 import linkwright.plan.WishKeys;
 import linkwright.plan.WishedRing;
 import linkwright.quantity.UnitStyle;
+import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
 
 /**
@@ -186,7 +187,7 @@ public final class Questions {
 
   /** What is asked of so many pieces before they are entered as cut. */
   public static Map<String, String> ofCut(
-      int count, String piece, Standing standing, UnitStyle units) {
+      int count, PieceKind piece, Standing standing, UnitStyle units) {
     Questions questions = new Questions(units);
     StillToDo left = standing.left().get(piece);
     int wanted = left == null ? MANY_PIECES : Math.max(1, left.wanted());

@@ -120,13 +120,18 @@ public record Quote(
         Forecast.workLeft(
                 routine,
                 fresh,
-                piece -> PieceKind.RING.is(piece) ? plan.rings() : plan.links(),
+                piece -> PieceKind.RING.equals(piece) ? plan.rings() : plan.links(),
                 redosPerJoint,
                 handbook.hands())
             .stream()
             .filter(each -> !trials.contains(each.step()))
             .toList();
     return Forecast.of(work, state.times()).seconds();
+  }
+
+  /** Whether a price is reckoned without the metal's: none is known for it. */
+  public boolean lacksMetal() {
+    return priced() && first.lines().stream().noneMatch(line -> line.what().equals("metal"));
   }
 
   /** The price with its money, as far as one is known. */

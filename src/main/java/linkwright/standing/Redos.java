@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import linkwright.hands.Hands;
 import linkwright.job.JobState;
 import linkwright.job.Pile;
+import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
 import linkwright.yield.Rate;
 
@@ -21,14 +22,14 @@ record Redos(double perJoint, OptionalDouble expected) {
   private static final double MOST = 0.8;
 
   static Redos of(
-      Optional<Routine> routine, JobState state, Map<String, StillToDo> left, Hands hands) {
+      Optional<Routine> routine, JobState state, Map<PieceKind, StillToDo> left, Hands hands) {
     if (routine.isEmpty() || left.isEmpty()) {
       return new Redos(0, OptionalDouble.empty());
     }
     int good = 0;
     int again = 0;
     int more = 0;
-    for (Map.Entry<String, StillToDo> kind : left.entrySet()) {
+    for (Map.Entry<PieceKind, StillToDo> kind : left.entrySet()) {
       Pile pile = state.piles().of(kind.getKey());
       good += kind.getValue().good();
       again += pile.sentBack();
@@ -43,8 +44,8 @@ record Redos(double perJoint, OptionalDouble expected) {
   }
 
   /** Her own share, of the kind that is counted first; else the routine's usual. */
-  private static double usual(Routine routine, Map<String, StillToDo> left, Hands hands) {
-    String kind = left.keySet().iterator().next();
+  private static double usual(Routine routine, Map<PieceKind, StillToDo> left, Hands hands) {
+    PieceKind kind = left.keySet().iterator().next();
     return Math.min(MOST, hands.redoShare(kind).orElse(routine.usualRedo()));
   }
 }

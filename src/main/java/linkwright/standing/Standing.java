@@ -44,8 +44,8 @@ import linkwright.routine.Routine;
  */
 public record Standing(
     CountedPlan counted,
-    Map<String, StillToDo> left,
-    Map<String, Double> eachMm,
+    Map<PieceKind, StillToDo> left,
+    Map<PieceKind, Double> eachMm,
     StockLeft stockLeft,
     Optional<WireStand> wire,
     OptionalDouble chance,
@@ -120,7 +120,9 @@ public record Standing(
     boolean same =
         before.course().wish().equals(now.course().wish())
             && before.trials().equals(now.trials())
-            && before.course().routine().equals(now.course().routine());
+            && before.course().routine().equals(now.course().routine())
+            && before.course().reckonedWith().equals(now.course().reckonedWith())
+            && before.accounts().figures().equals(now.accounts().figures());
     return same ? of(counted, now, handbook, sameWire(before, now), taken) : of(now, handbook);
   }
 
@@ -135,22 +137,21 @@ public record Standing(
       Optional<Standing> before,
       Map<String, Sourced> taken) {
     StockLeft stock = StockLeft.of(counted.plan(), state.wire());
-    Map<String, StillToDo> left = new LinkedHashMap<>();
-    Map<String, Double> each = new HashMap<>();
+    Map<PieceKind, StillToDo> left = new LinkedHashMap<>();
+    Map<PieceKind, Double> each = new HashMap<>();
     counted
         .plan()
         .ifPresent(
             plan -> {
-              each.put(PieceKind.LINK.id(), plan.linkEachMm());
-              each.put(PieceKind.RING.id(), plan.ringTurnMm());
+              each.put(PieceKind.LINK, plan.linkEachMm());
+              each.put(PieceKind.RING, plan.ringTurnMm());
               left.put(
-                  PieceKind.LINK.id(),
-                  still(plan, state, PieceKind.LINK.id(), plan.links(), stock, plan.linkEachMm()));
+                  PieceKind.LINK,
+                  still(plan, state, PieceKind.LINK, plan.links(), stock, plan.linkEachMm()));
               if (plan.rings() > 0) {
                 left.put(
-                    PieceKind.RING.id(),
-                    still(
-                        plan, state, PieceKind.RING.id(), plan.rings(), stock, plan.ringTurnMm()));
+                    PieceKind.RING,
+                    still(plan, state, PieceKind.RING, plan.rings(), stock, plan.ringTurnMm()));
               }
             });
     counted.part().ifPresent(part -> pieces(left, each, part, state, handbook));
@@ -161,7 +162,10 @@ public record Standing(
             : OptionalDouble.empty();
     Optional<Routine> routine = handbook.walked(state);
     Redos redos = Redos.of(routine, state, left, handbook.hands());
-    Forecast forecast = hours(left, state, routine, redos, handbook.hands());
+    Forecast forecast =
+        state.course().closed()
+            ? Forecast.NOTHING
+            : hours(left, state, routine, redos, handbook.hands());
     return new Standing(
         counted,
         left,
@@ -190,7 +194,7 @@ public record Standing(
 
   /** The best cutting is sought anew only when what is on hand or to be cut has changed. */
   private static WireStand wire(
-      Plan plan, Map<String, StillToDo> left, JobState state, Optional<Standing> before) {
+      Plan plan, Map<PieceKind, StillToDo> left, JobState state, Optional<Standing> before) {
     return before
         .filter(then -> then.counted().plan().filter(plan::equals).isPresent())
         .filter(then -> toCut(then.left()).equals(toCut(left)))
@@ -198,16 +202,16 @@ public record Standing(
         .orElseGet(() -> WireStand.of(plan, left, state.wire()));
   }
 
-  private static Map<String, Integer> toCut(Map<String, StillToDo> left) {
-    Map<String, Integer> toCut = new HashMap<>();
+  private static Map<PieceKind, Integer> toCut(Map<PieceKind, StillToDo> left) {
+    Map<PieceKind, Integer> toCut = new HashMap<>();
     left.forEach((piece, todo) -> toCut.put(piece, todo.toCutOrAsMany()));
     return toCut;
   }
 
   /** What is no chain: as many are wanted of each kind. Its wire is not counted. */
   private static void pieces(
-      Map<String, StillToDo> left,
-      Map<String, Double> each,
+      Map<PieceKind, StillToDo> left,
+      Map<PieceKind, Double> each,
       PartPlan part,
       JobState state,
       Handbook handbook) {
@@ -215,21 +219,22 @@ public record Standing(
         .routine(state.course().routine())
         .ifPresent(
             routine -> {
-              for (String kind : routine.pieces().keySet()) {
+              for (PieceKind kind : routine.pieces().keySet()) {
                 Pile pile = state.piles().of(kind);
                 left.put(
                     kind,
                     StillToDo.of(part.pieces(), pile, part.usualLoss(), Usually.CHANCE, NO_LIMIT));
               }
               // The blank is that of the piece named first, unless rings are all it makes.
-              String first = routine.pieces().keySet().iterator().next();
-              OptionalDouble wire = PieceKind.RING.is(first) ? part.ringBlankMm() : part.blankMm();
+              PieceKind first = routine.pieces().keySet().iterator().next();
+              OptionalDouble wire =
+                  PieceKind.RING.equals(first) ? part.ringBlankMm() : part.blankMm();
               wire.ifPresent(mm -> each.put(first, mm));
             });
   }
 
   private static StillToDo still(
-      Plan plan, JobState state, String piece, int wanted, StockLeft stock, double eachMm) {
+      Plan plan, JobState state, PieceKind piece, int wanted, StockLeft stock, double eachMm) {
     return StillToDo.of(
         wanted,
         state.piles().of(piece),
@@ -239,7 +244,7 @@ public record Standing(
   }
 
   private static Forecast hours(
-      Map<String, StillToDo> left,
+      Map<PieceKind, StillToDo> left,
       JobState state,
       Optional<Routine> routine,
       Redos redos,
@@ -264,14 +269,14 @@ public record Standing(
   }
 
   /** Kind of piece → how many cannot be cut from the wire on hand; none where all can. */
-  public Map<String, Integer> missing() {
-    Map<String, Integer> missing = new LinkedHashMap<>();
+  public Map<PieceKind, Integer> missing() {
+    Map<PieceKind, Integer> missing = new LinkedHashMap<>();
     wire.filter(WireStand::known)
         .map(WireStand::missing)
         .ifPresent(
             pieces -> {
-              missing.put(PieceKind.LINK.id(), pieces.links());
-              missing.put(PieceKind.RING.id(), pieces.rings());
+              missing.put(PieceKind.LINK, pieces.links());
+              missing.put(PieceKind.RING, pieces.rings());
             });
     missing.values().removeIf(count -> count == 0);
     return missing;

@@ -2,6 +2,7 @@ package linkwright.standing;
 
 import java.util.OptionalInt;
 import linkwright.job.Pile;
+import linkwright.routine.Stage;
 import linkwright.yield.BlanksToCut;
 import linkwright.yield.Rate;
 import linkwright.yield.Yield;
@@ -32,7 +33,7 @@ public record StillToDo(
     Rate loss) {
 
   /** The stage at which a piece is judged; what came through it is good. */
-  public static final String JUDGED = "checked";
+  public static final Stage JUDGED = Stage.CHECKED;
 
   /**
    * Counts what is still to do.

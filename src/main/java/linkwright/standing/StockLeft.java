@@ -34,20 +34,20 @@ public record StockLeft(List<Double> linksMm, Optional<List<Double>> ringsMm) {
   }
 
   /** Wire left for that kind of piece, mm. */
-  public double leftMm(String piece) {
+  public double leftMm(PieceKind piece) {
     return of(piece).stream().mapToDouble(Double::doubleValue).sum();
   }
 
-  private List<Double> of(String piece) {
-    return PieceKind.RING.is(piece) ? ringsMm.orElse(linksMm) : linksMm;
+  private List<Double> of(PieceKind piece) {
+    return PieceKind.RING.equals(piece) ? ringsMm.orElse(linksMm) : linksMm;
   }
 
   /** Pieces that the wire left gives, each length by itself; rings lose a tail on each coil. */
-  int canCut(String piece, double eachMm, ChainWish wish) {
+  int canCut(PieceKind piece, double eachMm, ChainWish wish) {
     if (!(eachMm > 0)) {
       return 0;
     }
-    boolean ring = PieceKind.RING.is(piece);
+    boolean ring = PieceKind.RING.equals(piece);
     double spare = ring ? -wish.coilTailMm() : wish.kerfMm();
     return of(piece).stream()
         .mapToInt(length -> Math.max(0, (int) Math.floor((length + spare) / eachMm + 1e-9)))

@@ -8,7 +8,9 @@ import linkwright.job.Again;
 import linkwright.job.JobState;
 import linkwright.job.Pile;
 import linkwright.job.PileSpot;
+import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
+import linkwright.routine.Stage;
 import linkwright.routine.Step;
 
 /**
@@ -33,12 +35,12 @@ public record WaitingPiece(
 
   /** Every pile of a job, in the order of the routine; what is finished comes last. */
   public static List<WaitingPiece> of(
-      JobState state, Routine routine, Map<String, StillToDo> left) {
+      JobState state, Routine routine, Map<PieceKind, StillToDo> left) {
     List<WaitingPiece> all = new ArrayList<>();
     List<WaitingPiece> finished = new ArrayList<>();
     for (int i = 0; i < routine.steps().size(); i++) {
       Step step = routine.steps().get(i);
-      for (Map.Entry<String, String> each : step.stage().entrySet()) {
+      for (Map.Entry<PieceKind, Stage> each : step.stage().entrySet()) {
         boolean first = firstAt(routine, each.getKey(), each.getValue()).equals(step);
         if (first) {
           at(all, state, step, i + 1, each, left);
@@ -51,7 +53,7 @@ public record WaitingPiece(
         .forEach(
             (piece, pile) -> {
               if (pile.finished() > 0) {
-                String last = pile.stages().get(pile.stages().size() - 1);
+                Stage last = pile.stages().get(pile.stages().size() - 1);
                 PileSpot spot = new PileSpot(piece, last, false);
                 finished.add(
                     new WaitingPiece(
@@ -68,7 +70,7 @@ public record WaitingPiece(
     return all;
   }
 
-  private static Step firstAt(Routine routine, String piece, String stage) {
+  private static Step firstAt(Routine routine, PieceKind piece, Stage stage) {
     return routine.steps().stream()
         .filter(step -> stage.equals(step.stage().get(piece)))
         .findFirst()
@@ -80,10 +82,10 @@ public record WaitingPiece(
       JobState state,
       Step step,
       int number,
-      Map.Entry<String, String> each,
-      Map<String, StillToDo> left) {
+      Map.Entry<PieceKind, Stage> each,
+      Map<PieceKind, StillToDo> left) {
     Pile pile = state.piles().of(each.getKey());
-    String stage = each.getValue();
+    Stage stage = each.getValue();
     StillToDo todo = left.get(each.getKey());
     int here = pile.stages().indexOf(stage);
     int fresh = pile.waitingFor(stage);

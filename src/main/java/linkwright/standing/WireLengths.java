@@ -29,13 +29,12 @@ record WireLengths(double mm, double cutMm, double lostMm) {
     List<Double> lengths = new ArrayList<>(wish.stockMm().stream().sorted().toList());
     boolean shared = wish.ringStockMm().isEmpty();
     ledger.added().stream()
-        .filter(wire -> shared || PieceKind.LINK.is(wire.piece()))
+        .filter(wire -> shared || PieceKind.LINK.equals(wire.piece()))
         .forEach(wire -> lengths.add(wire.lengthMm()));
     return of(
         lengths,
         usedByLinks(plan, ledger) + (shared ? usedByRings(plan, ledger) : 0),
-        ledger.discardedMm(PieceKind.LINK.id())
-            + (shared ? ledger.discardedMm(PieceKind.RING.id()) : 0));
+        ledger.discardedMm(PieceKind.LINK) + (shared ? ledger.discardedMm(PieceKind.RING) : 0));
   }
 
   /** The rings' wire, where it is another. */
@@ -45,20 +44,17 @@ record WireLengths(double mm, double cutMm, double lostMm) {
         .map(
             stock -> {
               List<Double> lengths = new ArrayList<>(stock.stream().sorted().toList());
-              lengths.addAll(ledger.addedMm(PieceKind.RING.id()));
-              return of(
-                  lengths, usedByRings(plan, ledger), ledger.discardedMm(PieceKind.RING.id()));
+              lengths.addAll(ledger.addedMm(PieceKind.RING));
+              return of(lengths, usedByRings(plan, ledger), ledger.discardedMm(PieceKind.RING));
             });
   }
 
   private static double usedByLinks(Plan plan, WireLedger ledger) {
-    return ledger.usedMm(PieceKind.LINK.id())
-        + ledger.uncut(PieceKind.LINK.id()) * plan.linkEachMm();
+    return ledger.usedMm(PieceKind.LINK) + ledger.uncut(PieceKind.LINK) * plan.linkEachMm();
   }
 
   private static double usedByRings(Plan plan, WireLedger ledger) {
-    return ledger.usedMm(PieceKind.RING.id())
-        + ledger.uncut(PieceKind.RING.id()) * plan.ringTurnMm();
+    return ledger.usedMm(PieceKind.RING) + ledger.uncut(PieceKind.RING) * plan.ringTurnMm();
   }
 
   private static List<WireLengths> of(List<Double> lengths, double cutMm, double lostMm) {

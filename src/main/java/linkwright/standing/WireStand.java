@@ -81,13 +81,12 @@ public record WireStand(
    * @param left kind of piece → what is still to do
    * @param ledger wire that came and went
    */
-  static WireStand of(Plan plan, Map<String, StillToDo> left, WireLedger ledger) {
+  static WireStand of(Plan plan, Map<PieceKind, StillToDo> left, WireLedger ledger) {
     List<WireLengths> links = WireLengths.ofLinks(plan, ledger);
     Optional<List<WireLengths>> rings = WireLengths.ofRings(plan, ledger);
     LinksAndRings toCut =
         new LinksAndRings(
-            toCut(left, PieceKind.LINK.id()),
-            plan.rings() == 0 ? 0 : toCut(left, PieceKind.RING.id()));
+            toCut(left, PieceKind.LINK), plan.rings() == 0 ? 0 : toCut(left, PieceKind.RING));
     CutPlan cuts =
         Cutting.plan(
             plan.order(
@@ -101,7 +100,7 @@ public record WireStand(
         cuts.shortRingsMm());
   }
 
-  private static int toCut(Map<String, StillToDo> left, String piece) {
+  private static int toCut(Map<PieceKind, StillToDo> left, PieceKind piece) {
     StillToDo todo = left.get(piece);
     return todo == null ? 0 : Math.min(MOST_PIECES, todo.toCutOrAsMany());
   }

@@ -16,6 +16,8 @@ import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.job.Pile;
 import linkwright.job.StagesByKind;
+import linkwright.routine.PieceKind;
+import linkwright.routine.Stage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -45,12 +47,12 @@ class FirstFormatTest {
 
   /** The stages as they were then, so that a routine may change since. */
   private static StagesByKind stages() throws IOException {
-    Map<String, Map<String, List<String>>> stages = new LinkedHashMap<>();
+    Map<String, Map<PieceKind, List<Stage>>> stages = new LinkedHashMap<>();
     for (String line : Files.readAllLines(BOOKS.resolve("stages.txt"))) {
       String[] parts = line.split("[: ]+", -1);
       stages
           .computeIfAbsent(parts[0], any -> new LinkedHashMap<>())
-          .put(parts[1], List.of(parts).subList(2, parts.length));
+          .put(new PieceKind(parts[1]), Stage.all(List.of(parts).subList(2, parts.length)));
     }
     return routine -> stages.getOrDefault(routine, Map.of());
   }
@@ -71,7 +73,7 @@ class FirstFormatTest {
 
   private static String words(Pile pile) {
     StringBuilder words = new StringBuilder();
-    for (String stage : pile.stages()) {
+    for (Stage stage : pile.stages()) {
       int here = pile.standing().getOrDefault(stage, 0);
       words.append(here > 0 ? " " + here + " " + stage : "");
       words.append(pile.redoAt(stage) > 0 ? " " + pile.redoAt(stage) + " redo at " + stage : "");

@@ -7,10 +7,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -24,16 +27,20 @@ import linkwright.coach.Pages;
 import linkwright.coach.content.Acts;
 import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
+import linkwright.coach.kernel.ForecastWords;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.TrayJob;
 import linkwright.coach.keys.Act;
 import linkwright.coach.plan.PlanContent;
 import linkwright.coach.tray.TrayWords;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
+import linkwright.plain.PlainLines;
 import linkwright.plan.Plan;
 import linkwright.quantity.UnitStyle;
+import linkwright.routine.PieceKind;
 import linkwright.standing.ChainChoices;
 import linkwright.standing.Standing;
 import linkwright.view.Glyphs;
@@ -97,15 +104,66 @@ class OneTruthTest {
       String lacks = shortMm > 0 ? UNITS.length(shortMm) : "nothing";
       assertThat(summary(bench.model(), "wire to buy")).as(where).contains(lacks);
     }
+    everyPlace(where, bench, standing);
     still(where, bench, standing);
     wire(where, bench, standing);
+  }
+
+  /** Their figures are asked for by themselves, or are of pieces and not of the chain. */
+  private static final Set<PlaceId> ELSEWHERE =
+      EnumSet.of(PlaceId.TRAY, PlaceId.TEST_PIECES, PlaceId.TRIAL_LENGTH, PlaceId.HELP);
+
+  /** What any place says with these words; test pieces have sizes with a doubt of their own. */
+  private static void everyPlace(String where, Bencher bench, Standing standing) {
+    Plan plan = standing.counted().plan().orElseThrow();
+    Map<String, String> figures = new LinkedHashMap<>();
+    figures.put(
+        "(?:Length|Counted|links,)(?:,? planned)?:? ([\\d.]+ ± [\\d.]+ m?m)\\b",
+        UNITS.about(plan.lengthMm(), plan.plusMinusMm()));
+    figures.put("Chain(?: weighs|, planned):? ([\\d.]+ g)\\b", UNITS.mass(plan.massChainG()));
+    figures.put("Link blank: ([\\d.]+ m?m)\\b", UNITS.length(plan.linkBlankMm()));
+    figures.put("Wished: ([\\d.]+ m?m)\\b", UNITS.length(plan.wish().finishedMm()));
+    figures.put("Links: (\\d+)\\b", Integer.toString(plan.links()));
+    figures.put("Still to do: (\\d+) link", Integer.toString(standing.left().get("link").more()));
+    figures.put("Short: ([\\d.]+ m?m) more", UNITS.length(standing.wire().orElseThrow().shortMm()));
+    standing
+        .jobHours()
+        .ifPresent(
+            hours -> {
+              String all = ForecastWords.hours(hours.hours(), hours.plusMinus());
+              figures.put("Hours: about ([\\d.]+ ± [\\d.]+)", all);
+              figures.put(
+                  "To come: about ([\\d.]+ ± [\\d.]+) h",
+                  ForecastWords.hours(hours.hoursToGo(), hours.plusMinus()));
+            });
+    // What is nearest plans the chain six times over: once in a while is enough.
+    boolean nearest = bench.entries().size() % 10 == 2;
+    for (PlaceId place : PlaceId.values()) {
+      Model there = Coach.update(bench.model(), new Message.ActChosen(Act.ROUND)).model();
+      if (!ELSEWHERE.contains(place) && (nearest || place != PlaceId.NEAREST)) {
+        there = Coach.update(there, new Message.ActChosen(place.act())).model();
+        String said =
+            String.join("\n", new PlainLines(Act::words).of(Pages.of(there).body()))
+                + "\n"
+                + Pages.of(there).still();
+        figures.forEach(
+            (pattern, figure) -> {
+              Matcher found = Pattern.compile(pattern).matcher(said);
+              while (found.find()) {
+                assertThat(found.group(1))
+                    .as(where + ", " + place + ": " + pattern)
+                    .isEqualTo(figure);
+              }
+            });
+      }
+    }
   }
 
   /** The tray, the way round and the wire's place on what lacks. */
   private static void wire(String where, Bencher bench, Standing standing) {
     TrayJob tray = tray(bench);
     String screen = screen(bench.press("esc", "w").model());
-    for (String kind : List.of("link", "ring")) {
+    for (PieceKind kind : List.of(PieceKind.LINK, PieceKind.RING)) {
       int lacks = standing.missing().getOrDefault(kind, 0);
       OptionalInt told = number(String.join("; ", tray.waits()), "wire for (\\d+) more " + kind);
       OptionalInt round = number(round(bench.model()), "wire for (\\d+) more " + kind);
@@ -129,12 +187,12 @@ class OneTruthTest {
     TrayJob tray = tray(bench);
     OptionalInt good = number(tray.stands(), "(\\d+) of \\d+ links? good");
     OptionalInt wanted = number(tray.stands(), "\\d+ of (\\d+) links? good");
-    int more = standing.left().get("link").more();
+    int more = standing.left().get(PieceKind.LINK).more();
     assertThat(wanted.orElseThrow() - good.orElseThrow()).as(where).isEqualTo(more);
     assertThat(number(screen, "Still to do: (\\d+) link").orElse(0)).as(where).isEqualTo(more);
     assertThat(number(screen, "Still to do: \\d+ links?, (\\d+) to cut").orElse(0))
         .as(where)
-        .isEqualTo(more == 0 ? 0 : standing.left().get("link").toCut().orElse(0));
+        .isEqualTo(more == 0 ? 0 : standing.left().get(PieceKind.LINK).toCut().orElse(0));
   }
 
   private void commands(String where, List<Fact> facts) throws IOException {

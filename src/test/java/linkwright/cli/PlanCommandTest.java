@@ -49,43 +49,70 @@ class PlanCommandTest {
     return PLAN.replaceFirst("(?m)^" + key + ":.*$", key + ": " + value);
   }
 
+  /** Keys of the first release: they and their meaning stay. */
+  private static final List<String> FIRST_KEYS =
+      List.of(
+          "job",
+          "metal",
+          "wire_mm",
+          "temper",
+          "finished_length_mm",
+          "clasp_length_mm",
+          "clasp_mass_g",
+          "links",
+          "rings",
+          "length_mm",
+          "one_fewer_mm",
+          "one_more_mm",
+          "exact_ring_inside_mm",
+          "link_blank_mm",
+          "link_inside_mm",
+          "link_length_mm",
+          "link_width_mm",
+          "ring_blank_mm",
+          "ring_turn_mm",
+          "ring_inside_length_mm",
+          "blanks_to_cut",
+          "wire_links_mm",
+          "wire_rings_mm",
+          "wire_spare_mm",
+          "wire_total_mm",
+          "wire_short_mm",
+          "cuts",
+          "mass_links_g",
+          "mass_rings_g",
+          "mass_solder_g",
+          "mass_chain_g",
+          "joints",
+          "solder_pieces",
+          "solder_piece_mm",
+          "weakest",
+          "butted_n",
+          "soldered_n",
+          "remarks",
+          "fineness");
+
+  /** Keys that came later. */
+  private static final List<String> LATER_KEYS =
+      List.of(
+          "solder_placed_g",
+          "length_plus_minus_mm",
+          "hours",
+          "hours_plus_minus",
+          "hours_to_go",
+          "redos",
+          "chance",
+          "wire_spare_rings_mm",
+          "nearest");
+
   @Nested
   class A_plan_that_works_out {
     @Test
     void has_every_key_that_a_script_may_count_on() {
       assertThat(plan(PLAN, "--as", "yaml")).isZero();
       Map<String, Object> values = new Yaml().load(line.out());
-      assertThat(values.keySet())
-          .containsAll(
-              List.of(
-                  "links",
-                  "rings",
-                  "length_mm",
-                  "link_blank_mm",
-                  "ring_blank_mm",
-                  "wire_links_mm",
-                  "wire_rings_mm",
-                  "wire_spare_mm",
-                  "wire_spare_rings_mm",
-                  "wire_total_mm",
-                  "length_plus_minus_mm",
-                  "solder_placed_g",
-                  "mass_links_g",
-                  "mass_rings_g",
-                  "mass_chain_g",
-                  "blanks_to_cut",
-                  "wire_short_mm",
-                  "one_fewer_mm",
-                  "one_more_mm",
-                  "exact_ring_inside_mm",
-                  "link_inside_mm",
-                  "link_length_mm",
-                  "link_width_mm",
-                  "solder_pieces",
-                  "solder_piece_mm",
-                  "butted_n",
-                  "soldered_n",
-                  "remarks"));
+      assertThat(values.keySet()).containsAll(FIRST_KEYS).containsAll(LATER_KEYS);
+      assertThat(values.keySet()).hasSize(FIRST_KEYS.size() + LATER_KEYS.size());
       int links = (int) values.get("links");
       assertThat(values.get("rings")).isEqualTo(links + 1);
       double total =
@@ -96,6 +123,23 @@ class PlanCommandTest {
       assertThat((double) values.get("wire_total_mm"))
           .isCloseTo(total, org.assertj.core.api.Assertions.within(1e-5));
       assertThat(line.err()).isEmpty();
+    }
+
+    @Test
+    void mass_of_solder_is_what_fills_the_joints_and_what_is_placed_stays_in_the_chain() {
+      assertThat(plan(PLAN, "--as", "yaml")).isZero();
+      Map<String, Object> values = new Yaml().load(line.out());
+      double placed = (double) values.get("solder_placed_g");
+      assertThat((double) values.get("mass_solder_g")).isLessThan(placed);
+      double clasp = ((Number) values.get("clasp_mass_g")).doubleValue();
+      assertThat((double) values.get("mass_chain_g"))
+          .isCloseTo(
+              (double) values.get("mass_links_g")
+                  + (double) values.get("mass_rings_g")
+                  + placed
+                  + clasp,
+              org.assertj.core.api.Assertions.within(1e-5));
+      assertThat((List<?>) values.get("nearest")).isNotEmpty();
     }
 
     @Test

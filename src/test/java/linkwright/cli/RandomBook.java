@@ -11,6 +11,8 @@ import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.job.Pile;
 import linkwright.plan.WishKeys;
+import linkwright.routine.PieceKind;
+import linkwright.routine.Stage;
 import linkwright.standing.JobBook;
 
 /** A job's book as chance has it: planned, tried, cut, soldered, failed, scrapped, planned anew. */
@@ -68,9 +70,7 @@ final class RandomBook {
     OptionalDouble none = OptionalDouble.empty();
     switch (chance.nextInt(11)) {
       case 0 -> enter(new Fact.PlanSet(wish()));
-      case 1 ->
-          enter(
-              new Fact.WireAdded(pick("link", "ring"), 0.9, 50 + chance.nextInt(600), "soft", ""));
+      case 1 -> enter(new Fact.WireAdded(kind(), 0.9, 50 + chance.nextInt(600), "soft", ""));
       case 2 ->
           pieces.add(
               enter(
@@ -96,18 +96,22 @@ final class RandomBook {
           enter(new Fact.TrialChosen(trials.get(chance.nextInt(trials.size()))));
         }
       }
-      case 6 -> enter(new Fact.WireDiscarded("link", 5 + chance.nextInt(20), "kinked"));
-      case 7, 8 -> enter(new Fact.WireCut(pick("link", "ring"), 1 + chance.nextInt(4), 30));
+      case 6 -> enter(new Fact.WireDiscarded(PieceKind.LINK, 5 + chance.nextInt(20), "kinked"));
+      case 7, 8 -> enter(new Fact.WireCut(kind(), 1 + chance.nextInt(4), 30));
       default -> moved();
     }
+  }
+
+  private PieceKind kind() {
+    return chance.nextBoolean() ? PieceKind.LINK : PieceKind.RING;
   }
 
   /** Some pieces of a kind that waits go on, fail or are lost. */
   private void moved() {
     JobState state = book.state();
-    String kind = pick("link", "ring");
+    PieceKind kind = kind();
     Pile pile = state.piles().of(kind);
-    for (String stage : pile.stages()) {
+    for (Stage stage : pile.stages()) {
       int waiting = pile.waitingFor(stage);
       if (waiting > 0) {
         int count = 1 + chance.nextInt(waiting);

@@ -18,6 +18,8 @@ import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.Caution;
+import linkwright.routine.PieceKind;
+import linkwright.routine.Stage;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -78,7 +80,7 @@ class BenchTest {
     @Test
     void a_number_is_for_many() {
       toSolder(12).type("5").press("space");
-      assertThat(bench.pile("link").waitingFor("pickled")).isEqualTo(5);
+      assertThat(bench.pile("link").waitingFor(Stage.PICKLED)).isEqualTo(5);
       assertThat(bench.at().waiting()).isEqualTo(7);
       assertThat(((BenchHeld) bench.model().held()).digits()).isEmpty();
     }
@@ -108,21 +110,21 @@ class BenchTest {
     @Test
     void a_mistyped_digit_is_taken_back() {
       toSolder(12).type("52").press("backspace", "space");
-      assertThat(bench.pile("link").waitingFor("pickled")).isEqualTo(5);
+      assertThat(bench.pile("link").waitingFor(Stage.PICKLED)).isEqualTo(5);
     }
 
     @Test
     void one_key_takes_all_that_wait() {
       toSolder(12).press("a");
       assertThat(bench.at().waiting()).isZero();
-      assertThat(bench.pile("link").waitingFor("pickled")).isEqualTo(12);
+      assertThat(bench.pile("link").waitingFor(Stage.PICKLED)).isEqualTo(12);
     }
 
     @Test
     void a_step_for_all_together_takes_new_and_redone_ones_at_once() {
       toSolder(6).press("a");
       bench.goTo("pickle-links").type("2").press("r", "1").together();
-      assertThat(bench.pile("link").waitingFor("checked")).isEqualTo(6);
+      assertThat(bench.pile("link").waitingFor(Stage.CHECKED)).isEqualTo(6);
     }
 
     @Test
@@ -136,10 +138,10 @@ class BenchTest {
 
     @Test
     void the_wire_is_less_by_what_was_cut_and_a_shortage_is_told() {
-      double before = bench.job().standing().stockLeft().leftMm("link");
-      double each = bench.job().standing().eachMm().get("link");
+      double before = bench.job().standing().stockLeft().leftMm(PieceKind.LINK);
+      double each = bench.job().standing().eachMm().get(PieceKind.LINK);
       bench.goTo("cut-blanks").type("5").press("space");
-      assertThat(bench.job().standing().stockLeft().leftMm("link"))
+      assertThat(bench.job().standing().stockLeft().leftMm(PieceKind.LINK))
           .isCloseTo(before - 5 * each, org.assertj.core.data.Offset.offset(1e-6));
       bench.type("90").press("space");
       assertThat(bench.notice()).contains("wire on hand gives only");
@@ -155,7 +157,9 @@ class BenchTest {
       bench.press("1");
       assertThat(((BenchHeld) bench.model().held()).remedy())
           .isEqualTo(
-              bench.at().step().wrong().stream().filter(r -> !r.backTo().isEmpty()).findFirst());
+              bench.at().step().wrong().stream()
+                  .filter(r -> !r.backTo().equals(Stage.NONE))
+                  .findFirst());
       assertThat(bench.at().redo()).isEqualTo(1);
       bench.press("space");
       assertThat(((BenchHeld) bench.model().held()).remedy()).isEmpty();
@@ -166,7 +170,7 @@ class BenchTest {
       toSolder(4).press("a");
       bench.goTo("pickle-links").together();
       bench.goTo("check-links").type("3").press("r", "1");
-      assertThat(bench.pile("link").redoAt("soldered")).isEqualTo(3);
+      assertThat(bench.pile("link").redoAt(Stage.SOLDERED)).isEqualTo(3);
       assertThat(bench.at().waiting()).isEqualTo(1);
     }
 
@@ -198,11 +202,11 @@ class BenchTest {
 
     @Test
     void scrapped_pieces_are_lost_and_more_are_wanted() {
-      toSolder(bench.job().standing().left().get("link").toCut().orElseThrow());
-      int before = bench.job().standing().left().get("link").toCut().orElseThrow();
+      toSolder(bench.job().standing().left().get(PieceKind.LINK).toCut().orElseThrow());
+      int before = bench.job().standing().left().get(PieceKind.LINK).toCut().orElseThrow();
       bench.type("4").press("s", "1");
       assertThat(bench.pile("link").scrapped()).isEqualTo(4);
-      assertThat(bench.job().standing().left().get("link").toCut().orElseThrow())
+      assertThat(bench.job().standing().left().get(PieceKind.LINK).toCut().orElseThrow())
           .isGreaterThanOrEqualTo(before + 4);
     }
   }
@@ -237,7 +241,7 @@ class BenchTest {
       bench.goTo("pickle-links").type("1").press("r", "1");
       JobState before = bench.state();
       bench.together();
-      assertThat(bench.pile("link").waitingFor("checked")).isEqualTo(3);
+      assertThat(bench.pile("link").waitingFor(Stage.CHECKED)).isEqualTo(3);
       bench.press("u");
       assertThat(bench.state().piles()).isEqualTo(before.piles());
       assertThat(bench.notice()).startsWith("Undone: ");

@@ -9,6 +9,7 @@ import linkwright.coach.form.Form;
 import linkwright.job.BenchFact;
 import linkwright.job.Fact;
 import linkwright.job.TimerRun;
+import linkwright.routine.Stage;
 import linkwright.view.Glyphs;
 import linkwright.view.Shown;
 import org.junit.jupiter.api.Nested;
@@ -92,7 +93,7 @@ class BenchWaitTest {
     void the_key_goes_to_the_nearest_other_work_and_leaves_it_running() {
       pickling().press("space").seeCautions();
       assertThat(bench.at().step().id()).isEqualTo("solder-links");
-      assertThat(bench.pile("link").waitingFor("checked")).isZero();
+      assertThat(bench.pile("link").waitingFor(Stage.CHECKED)).isZero();
       assertThat(running()).isPresent();
     }
 
@@ -103,20 +104,20 @@ class BenchWaitTest {
       if (key.equals("2")) {
         bench.press("space");
       }
-      assertThat(bench.pile("link").waitingFor("checked")).isZero();
+      assertThat(bench.pile("link").waitingFor(Stage.CHECKED)).isZero();
       assertThat(running()).isPresent();
     }
 
     @Test
     void a_look_ends_it_and_then_they_go_through() {
       pickling().press("d", "space");
-      assertThat(bench.pile("link").waitingFor("checked")).isEqualTo(4);
+      assertThat(bench.pile("link").waitingFor(Stage.CHECKED)).isEqualTo(4);
     }
 
     @Test
     void once_it_is_over_they_go_through_together() {
       pickling().pass(Duration.ofMinutes(9)).press("space");
-      assertThat(bench.pile("link").waitingFor("checked")).isEqualTo(4);
+      assertThat(bench.pile("link").waitingFor(Stage.CHECKED)).isEqualTo(4);
       assertThat(running()).isEmpty();
     }
   }

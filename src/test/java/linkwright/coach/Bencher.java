@@ -29,6 +29,7 @@ import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.job.Pile;
 import linkwright.routine.Caution;
+import linkwright.routine.PieceKind;
 import linkwright.shell.Demo;
 import linkwright.shell.Start;
 import linkwright.standing.Handbook;
@@ -258,6 +259,10 @@ public final class Bencher {
   }
 
   public Pile pile(String piece) {
+    return pile(new PieceKind(piece));
+  }
+
+  public Pile pile(PieceKind piece) {
     return state().piles().of(piece);
   }
 

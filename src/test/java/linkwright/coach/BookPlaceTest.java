@@ -13,6 +13,7 @@ import linkwright.coach.kernel.Effect;
 import linkwright.job.Entry;
 import linkwright.job.EntryId;
 import linkwright.job.Fact;
+import linkwright.routine.PieceKind;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
@@ -60,11 +61,12 @@ class BookPlaceTest {
   class Striking {
     @Test
     void asksWhyAndTheEntryCountsNoMore() {
-      apprentice.enter(new Fact.WireCut("link", 3, 42.3)).opens(List.of());
+      apprentice.enter(new Fact.WireCut(PieceKind.LINK, 3, 42.3)).opens(List.of());
       apprentice.press("k", "x").type("miscounted").press("ctrl-k");
       assertThat(apprentice.lastFact())
           .isEqualTo(new Fact.Struck(new EntryId("bench", 3), "miscounted"));
-      assertThat(apprentice.model().job().orElseThrow().state().wire().usedMm("link")).isZero();
+      assertThat(apprentice.model().job().orElseThrow().state().wire().usedMm(PieceKind.LINK))
+          .isZero();
     }
 
     @Test
@@ -75,12 +77,12 @@ class BookPlaceTest {
 
     @Test
     void aStruckEntryBringsItBackByStrikingItsStrike() {
-      apprentice.enter(new Fact.WireCut("link", 3, 42.3)).opens(List.of());
+      apprentice.enter(new Fact.WireCut(PieceKind.LINK, 3, 42.3)).opens(List.of());
       apprentice.press("k", "x").type("miscounted").press("ctrl-k");
       apprentice.press("down", "x").type("was right").press("ctrl-k");
       assertThat(apprentice.lastFact())
           .isEqualTo(new Fact.Struck(new EntryId("bench", 4), "was right"));
-      assertThat(apprentice.model().job().orElseThrow().state().wire().usedMm("link"))
+      assertThat(apprentice.model().job().orElseThrow().state().wire().usedMm(PieceKind.LINK))
           .isEqualTo(3 * 42.3);
     }
 

@@ -8,6 +8,7 @@ import linkwright.coach.bench.BenchHeld;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.keys.Key;
 import linkwright.job.Fact;
+import linkwright.routine.Stage;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -26,7 +27,7 @@ class BounceTest {
   }
 
   private int soldered() {
-    return bench.pile("link").waitingFor("pickled");
+    return bench.pile("link").waitingFor(Stage.PICKLED);
   }
 
   /** Held: the system waits half a second, then repeats thirty times a second. */

@@ -11,6 +11,8 @@ import java.util.Map;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Settings;
 import linkwright.job.Fact;
+import linkwright.routine.PieceKind;
+import linkwright.routine.Stage;
 import linkwright.shell.Demo;
 import linkwright.view.Glyphs;
 import linkwright.view.Grid;
@@ -71,19 +73,25 @@ class KeySpeedTest {
     List<Fact> book = new ArrayList<>(Demo.facts(Bencher.LIBRARY));
     book.add(new Fact.SittingStarted());
     while (book.size() < ENTRIES - 4) {
-      book.add(new Fact.WireCut("link", 2, 40.2));
+      book.add(new Fact.WireCut(PieceKind.LINK, 2, 40.2));
       book.add(through("annealed", false));
       book.add(through("formed", false));
-      book.add(new Fact.PiecesSentBack("link", 1, "soldered", "formed", false, "gap"));
+      book.add(
+          new Fact.PiecesSentBack(
+              PieceKind.LINK, 1, Stage.SOLDERED, new Stage("formed"), false, "gap"));
       book.add(through("formed", true));
     }
-    book.add(new Fact.WireCut("link", 2000, 40.2));
-    book.add(new Fact.PiecesThrough(Map.of("link", 2000), "annealed", false, "anneal-blanks"));
-    book.add(new Fact.PiecesThrough(Map.of("link", 2000), "formed", false, "form-links"));
+    book.add(new Fact.WireCut(PieceKind.LINK, 2000, 40.2));
+    book.add(
+        new Fact.PiecesThrough(
+            Map.of(PieceKind.LINK, 2000), Stage.ANNEALED, false, "anneal-blanks"));
+    book.add(
+        new Fact.PiecesThrough(
+            Map.of(PieceKind.LINK, 2000), new Stage("formed"), false, "form-links"));
     return book;
   }
 
   private static Fact through(String stage, boolean redo) {
-    return new Fact.PiecesThrough(Map.of("link", 1), stage, redo, "some-step");
+    return new Fact.PiecesThrough(Map.of(PieceKind.LINK, 1), new Stage(stage), redo, "some-step");
   }
 }

@@ -1,7 +1,12 @@
 package linkwright.coach;
 
+import linkwright.routine.Stage;
+
+import linkwright.routine.PieceKind;
+
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import linkwright.coach.bench.BenchAsk;
@@ -60,7 +65,9 @@ class LeftBehindTest {
       checked(10, 4);
       assertThat(said(bench, Prose.Kind.ELSEWHERE)).isEqualTo("6 links at step 16");
       bench.press("esc");
-      assertThat(stands(Act.TO_PILES)).contains("6 links at step 16").contains("4 links at step 18");
+      assertThat(stands(Act.TO_PILES))
+          .contains("6 links at step 16")
+          .contains("4 links at step 18");
     }
 
     @Test
@@ -70,26 +77,51 @@ class LeftBehindTest {
       assertThat(rows).doesNotContain("nothing waits").contains("none here");
     }
 
+    /** Six are left at the torch, and the pickle is gone to by the piles. */
+    private Bencher pickledFour() {
+      bench.goTo("cut-blanks").type("10").press("space");
+      bench.goTo("anneal-blanks").together();
+      bench.goTo("form-links").type("10").press("space");
+      bench.goTo("solder-links").type("4").press("space").press("o", "down", "enter");
+      bench.seeCautions();
+      assertThat(bench.at().step().id()).isEqualTo("pickle-links");
+      return bench.together();
+    }
+
     @Test
     void left_behind_are_told_once_before_the_common_key_goes_on_past_them() {
-      checked(10, 4).press("space", "space", "space", "space");
-      assertThat(ask(bench)).isInstanceOf(BenchAsk.Nothing.class);
-      bench.press("space");
+      pickledFour().press("space");
       assertThat(question(bench).orElseThrow().asks()).startsWith("6 links at step 16 wait.");
-      bench.press("space");
-      assertThat(bench.at().step().id()).isEqualTo("true-links");
       assertThat(bench.entered(BenchFact.StepSkipped.class))
-          .filteredOn(skipped -> skipped.step().equals("solder-links"))
-          .extracting(BenchFact.StepSkipped::why)
-          .contains("6 links left waiting");
+          .noneMatch(skipped -> skipped.step().equals("solder-links"));
+      bench.press("space");
+      assertThat(bench.at().step().id()).isEqualTo("check-links");
+      assertThat(bench.state().course().passed())
+          .containsEntry("solder-links", "6 links left waiting");
       bench.press("space", "space", "space", "space", "space");
       assertThat(ask(bench)).as("not asked a second time").isInstanceOf(BenchAsk.Nothing.class);
+      assertThat(bench.at().step().id()).isEqualTo("true-links");
     }
 
     @Test
     void left_behind_are_gone_to_by_the_first_answer() {
-      checked(10, 4).press("space", "space", "space", "space", "space", "1");
+      pickledFour().press("space", "1");
       assertThat(bench.at().step().id()).isEqualTo("solder-links");
+    }
+
+    @Test
+    void of_another_kind_go_through_together_though_none_of_the_counted_kind_waits() {
+      Bencher clasp = Bencher.with(new Fact.JobOpened("A clasp", "clasp-hook-and-eye"));
+      clasp.press("esc").goTo("cut-eye").press("space");
+      clasp.goTo("solder-eye").press("space");
+      clasp.goTo("pickle-eye").together();
+      clasp.goTo("check-eye").press("space");
+      clasp.goTo("finish");
+      assertThat(Pages.of(clasp.model()).body().toString()).doesNotContain("nothing waits");
+      for (int i = 0; i < 9 && clasp.pile("eye").finished() == 0; i++) {
+        clasp.press("space").pass(Duration.ofMinutes(15));
+      }
+      assertThat(clasp.pile("eye").finished()).isEqualTo(1);
     }
 
     private String stands(Act act) {
@@ -128,7 +160,7 @@ class LeftBehindTest {
     void are_asked_about_once_and_wait_then_for_the_next_heat() {
       sixFail().press("space", "1");
       assertThat(bench.entered(BenchFact.RedoPlanned.class))
-          .containsExactly(new BenchFact.RedoPlanned("link", "soldered", Again.NEXT_HEAT));
+          .containsExactly(new BenchFact.RedoPlanned(PieceKind.LINK, Stage.SOLDERED, Again.NEXT_HEAT));
       bench.press("space");
       assertThat(bench.at().step().id()).isEqualTo("true-links");
       assertThat(said(bench, Prose.Kind.ELSEWHERE))
@@ -214,7 +246,7 @@ class LeftBehindTest {
     @Test
     void may_be_told_where_they_lie_and_undo_takes_that_back_there() {
       checked(10, 4).press("o", "down", "l").type("the blue tin").press("ctrl-k");
-      PileSpot pickled = new PileSpot("link", "pickled", false);
+      PileSpot pickled = new PileSpot(PieceKind.LINK, Stage.PICKLED, false);
       assertThat(bench.state().piles().lies(pickled)).isEqualTo("the blue tin");
       assertThat(Pages.of(bench.model()).body().toString()).contains("the blue tin");
       bench.press("u");

@@ -33,11 +33,13 @@ class NearestPlaceTest {
   @Test
   void each_key_sets_the_plan_to_the_length_that_stands_beside_it() {
     Bencher asked = Bencher.withTheDemo().press("n");
+    double doubt = plan(asked).plusMinusMm();
     assertThat(choices(asked).choices()).hasSizeGreaterThanOrEqualTo(5);
     for (Acts.Choice choice : choices(asked).choices()) {
       Bencher bench = Bencher.withTheDemo().press("n", KeyMap.USUAL.firstOf(choice.act()));
       assertThat(bench.entered(Fact.PlanSet.class)).as(choice.stands()).hasSize(2);
-      assertThat(choice.stands()).startsWith(UnitStyle.METRIC.length(plan(bench).lengthMm()));
+      assertThat(choice.stands())
+          .startsWith(UnitStyle.METRIC.roundedBy(plan(bench).lengthMm(), doubt));
       assertThat(bench.notice()).contains("Planned with");
     }
   }

@@ -20,6 +20,7 @@ import linkwright.plan.PartPlan;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.Makes;
+import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
 import linkwright.standing.CountedPlan;
 import linkwright.view.Glyphs;
@@ -53,7 +54,7 @@ class PartJobTest {
   }
 
   private static StillLeft left(Bencher bench, String piece) {
-    var left = bench.job().standing().left().get(piece);
+    var left = bench.job().standing().left().get(new PieceKind(piece));
     return new StillLeft(left.wanted(), left.more());
   }
 
@@ -75,7 +76,7 @@ class PartJobTest {
         .job()
         .standing()
         .left()
-        .forEach((piece, todo) -> assertThat(todo.good()).as(piece).isPositive());
+        .forEach((piece, todo) -> assertThat(todo.good()).as(piece.id()).isPositive());
   }
 
   @ParameterizedTest

@@ -16,6 +16,7 @@ import linkwright.job.Fact;
 import linkwright.job.HotWorkState;
 import linkwright.routine.Ends;
 import linkwright.routine.Makes;
+import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
 import linkwright.standing.StillToDo;
@@ -109,7 +110,7 @@ class PedalTest {
   }
 
   private static int wanted(Bencher bench, String piece) {
-    return bench.job().standing().left().get(piece).wanted();
+    return bench.job().standing().left().get(new PieceKind(piece)).wanted();
   }
 
   static List<String> chains() {
@@ -163,7 +164,7 @@ class PedalTest {
   }
 
   private static void assertEveryPieceIsFinished(Bencher bench) {
-    Map<String, StillToDo> left = bench.job().standing().left();
+    Map<PieceKind, StillToDo> left = bench.job().standing().left();
     assertThat(left).as(bench.job().standing().counted().sentence()).isNotEmpty();
     left.forEach(
         (piece, todo) -> {

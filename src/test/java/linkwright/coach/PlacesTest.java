@@ -20,6 +20,8 @@ import linkwright.coach.weigh.WeighHeld;
 import linkwright.job.EntryId;
 import linkwright.job.Fact;
 import linkwright.job.PriceList;
+import linkwright.routine.PieceKind;
+import linkwright.routine.Stage;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -324,7 +326,8 @@ class PlacesTest {
                       52,
                       done.now(),
                       "bench",
-                      new Fact.PiecesSentBack("link", 1, "joined", "soldered", false, "gap")))));
+                      new Fact.PiecesSentBack(
+                          PieceKind.LINK, 1, Stage.JOINED, Stage.SOLDERED, false, "gap")))));
       done.press("i", "c");
       assertThat(done.form().text("next"))
           .contains("Begin with a blank of 41.5 mm")

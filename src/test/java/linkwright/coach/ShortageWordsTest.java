@@ -7,6 +7,7 @@ import java.util.Map;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.ShortageWords;
 import linkwright.job.Fact;
+import linkwright.routine.PieceKind;
 import linkwright.standing.Standing;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Nested;
@@ -41,41 +42,41 @@ class ShortageWordsTest {
     @Test
     void is_what_was_on_hand_and_came_less_what_was_cut_lost_and_tried() {
       Bencher bench = with("300 mm, 500 mm");
-      bench.take(kept(bench, new Fact.WireAdded("link", 0.9, 100, "soft", "")));
-      bench.take(kept(bench, new Fact.WireCut("link", 3, 38.1)));
-      bench.take(kept(bench, new Fact.WireDiscarded("link", 20, "kinked")));
-      assertThat(bench.job().standing().stockLeft().leftMm("link"))
+      bench.take(kept(bench, new Fact.WireAdded(PieceKind.LINK, 0.9, 100, "soft", "")));
+      bench.take(kept(bench, new Fact.WireCut(PieceKind.LINK, 3, 38.1)));
+      bench.take(kept(bench, new Fact.WireDiscarded(PieceKind.LINK, 20, "kinked")));
+      assertThat(bench.job().standing().stockLeft().leftMm(PieceKind.LINK))
           .isCloseTo(900 - 3 * 38.1 - 20, EXACT);
     }
 
     @Test
     void is_used_up_from_the_shortest_length() {
       Bencher bench = with("300 mm, 50 mm");
-      bench.take(kept(bench, new Fact.WireCut("link", 2, 38.1)));
+      bench.take(kept(bench, new Fact.WireCut(PieceKind.LINK, 2, 38.1)));
       assertThat(bench.job().standing().stockLeft().linksMm()).hasSize(1);
-      assertThat(bench.job().standing().stockLeft().leftMm("link")).isCloseTo(273.8, EXACT);
+      assertThat(bench.job().standing().stockLeft().leftMm(PieceKind.LINK)).isCloseTo(273.8, EXACT);
     }
 
     @Test
     void is_never_less_than_nothing() {
       Bencher bench = with("100 mm");
-      bench.take(kept(bench, new Fact.WireCut("link", 9, 38.1)));
-      assertThat(bench.job().standing().stockLeft().leftMm("link")).isZero();
-      assertThat(bench.job().standing().left().get("link").canCut()).isZero();
+      bench.take(kept(bench, new Fact.WireCut(PieceKind.LINK, 9, 38.1)));
+      assertThat(bench.job().standing().stockLeft().leftMm(PieceKind.LINK)).isZero();
+      assertThat(bench.job().standing().left().get(PieceKind.LINK).canCut()).isZero();
     }
 
     @Test
     void gives_whole_pieces_length_by_length() {
       // 2 of 38.1 from 80 mm, 1 from 40 mm, none from 38 mm.
       Bencher bench = with("80 mm, 40 mm, 38 mm");
-      assertThat(bench.job().standing().left().get("link").canCut()).isEqualTo(3);
+      assertThat(bench.job().standing().left().get(PieceKind.LINK).canCut()).isEqualTo(3);
     }
 
     @Test
     void of_another_wire_gives_rings_less_a_tail_for_each_coil() {
       Bencher bench = with("2 m", "0.7 mm", "60 mm");
-      double turn = bench.job().standing().eachMm().get("ring");
-      assertThat(bench.job().standing().left().get("ring").canCut())
+      double turn = bench.job().standing().eachMm().get(PieceKind.RING);
+      assertThat(bench.job().standing().left().get(PieceKind.RING).canCut())
           .isEqualTo((int) Math.floor(50 / turn));
     }
   }
@@ -95,7 +96,7 @@ class ShortageWordsTest {
     @Test
     void name_the_pieces_that_cannot_be_cut() {
       Bencher bench = with("100 mm", "0.7 mm", "1 m");
-      int missing = bench.job().standing().left().get("link").toCut().orElseThrow() - 2;
+      int missing = bench.job().standing().left().get(PieceKind.LINK).toCut().orElseThrow() - 2;
       assertThat(ShortageWords.of(bench.job().standing()))
           .containsExactly("wire for " + missing + " more links");
     }
@@ -103,14 +104,14 @@ class ShortageWordsTest {
     @Test
     void are_told_as_on_the_wires_own_place_where_one_wire_gives_links_or_rings_but_not_both() {
       Standing plenty = with("5 m").job().standing();
-      int links = plenty.left().get("link").toCut().orElseThrow();
+      int links = plenty.left().get(PieceKind.LINK).toCut().orElseThrow();
       Standing standing = with(links * 38.1 + 1 + " mm").job().standing();
       // Chain is cut from it, links with their rings: some of both are missing.
-      assertThat(standing.missing()).containsOnlyKeys("link", "ring");
+      assertThat(standing.missing()).containsOnlyKeys(PieceKind.LINK, PieceKind.RING);
       assertThat(ShortageWords.of(standing))
           .containsExactly(
-              "wire for " + standing.missing().get("link") + " more links",
-              "wire for " + standing.missing().get("ring") + " more rings");
+              "wire for " + standing.missing().get(PieceKind.LINK) + " more links",
+              "wire for " + standing.missing().get(PieceKind.RING) + " more rings");
     }
   }
 

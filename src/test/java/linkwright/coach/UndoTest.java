@@ -16,6 +16,7 @@ import linkwright.job.Entry;
 import linkwright.job.EntryId;
 import linkwright.job.Fact;
 import linkwright.job.Piles;
+import linkwright.routine.PieceKind;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -90,7 +91,7 @@ class UndoTest {
     @Test
     void is_an_earlier_sitting_and_another_machine() {
       bench.press("enter").goTo("cut-blanks").type("3").press("space");
-      other(7, bench.now(), "study", new Fact.WireCut("link", 2, 42));
+      other(7, bench.now(), "study", new Fact.WireCut(PieceKind.LINK, 2, 42));
       bench.press("u");
       assertThat(bench.pile("link").alive()).as("the study's two stay").isEqualTo(2);
       bench.press("z").pass(Duration.ofMinutes(61)).press("space").seeCautions().press(5, "u");

@@ -10,6 +10,7 @@ import linkwright.coach.wire.WireHeld;
 import linkwright.coach.wire.WirePlace;
 import linkwright.job.Fact;
 import linkwright.plain.PlainLines;
+import linkwright.routine.PieceKind;
 import linkwright.standing.WireStand;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -86,8 +87,8 @@ class WirePlaceTest {
       apprentice.press("n", "enter").type("412 mm, 0,5 m").press("ctrl-k");
       assertThat(apprentice.facts().subList(2, 4))
           .containsExactly(
-              new Fact.WireAdded("link", 1.0, 412, "soft", ""),
-              new Fact.WireAdded("link", 1.0, 500, "soft", ""));
+              new Fact.WireAdded(PieceKind.LINK, 1.0, 412, "soft", ""),
+              new Fact.WireAdded(PieceKind.LINK, 1.0, 500, "soft", ""));
       assertThat(stand(apprentice).links()).hasSize(5);
       apprentice.press("u");
       assertThat(stand(apprentice).links()).hasSize(3);
@@ -133,7 +134,7 @@ class WirePlaceTest {
       clear(apprentice);
       apprentice.type("1.01 mm").press("ctrl-k");
       assertThat(apprentice.lastFact())
-          .isEqualTo(new Fact.WireAdded("link", 1.01, 1000, "soft", ""));
+          .isEqualTo(new Fact.WireAdded(PieceKind.LINK, 1.01, 1000, "soft", ""));
     }
 
     @Test
@@ -149,7 +150,7 @@ class WirePlaceTest {
     void cutTakesWhatThePlanSaysEachTakes() {
       apprentice.press("c", "right", "enter").type("4").press("ctrl-k");
       Fact.WireCut cut = (Fact.WireCut) apprentice.lastFact();
-      assertThat(cut.piece()).isEqualTo("ring");
+      assertThat(cut.piece()).isEqualTo(PieceKind.RING);
       assertThat(cut.count()).isEqualTo(4);
       // A turn of the coil: π (3.2 + 1.0) mm, and a little for its pitch.
       assertThat(cut.eachMm()).isBetween(13.19, 13.6);
@@ -175,7 +176,8 @@ class WirePlaceTest {
       assertThat(trouble(apprentice, "length")).startsWith("By the book only 830 mm");
       clear(apprentice);
       apprentice.type("60 mm").press("enter").type("kinked").press("ctrl-k");
-      assertThat(apprentice.lastFact()).isEqualTo(new Fact.WireDiscarded("link", 60, "kinked"));
+      assertThat(apprentice.lastFact())
+          .isEqualTo(new Fact.WireDiscarded(PieceKind.LINK, 60, "kinked"));
     }
 
     @Test

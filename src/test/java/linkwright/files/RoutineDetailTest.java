@@ -18,6 +18,7 @@ import linkwright.quantity.Problem;
 import linkwright.routine.Level;
 import linkwright.routine.Loop;
 import linkwright.routine.PieceDetail;
+import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
 import linkwright.routine.WaitEnds;
@@ -121,7 +122,12 @@ class RoutineDetailTest {
     Routine mine = library.routines().get("mine");
     assertThat(mine.detail().level()).contains(Level.PRACTISED);
     assertThat(mine.detail().kinds())
-        .isEqualTo(Map.of("link", new PieceDetail("round", 3), "bar", new PieceDetail("long", 1)));
+        .isEqualTo(
+            Map.of(
+                PieceKind.LINK,
+                new PieceDetail("round", 3),
+                new PieceKind("bar"),
+                new PieceDetail("long", 1)));
     assertThat(mine.detail().questions().get(0).answers()).startsWith("Three").hasSize(3);
     Step first = mine.steps().get(0);
     assertThat(first.detail().tools()).containsExactly("saw frame", "bench pin");

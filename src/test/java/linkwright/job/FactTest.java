@@ -8,6 +8,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import linkwright.routine.PieceKind;
+import linkwright.routine.Stage;
 import org.junit.jupiter.api.Test;
 
 class FactTest {
@@ -18,9 +20,15 @@ class FactTest {
     return map;
   }
 
+  private static Map<PieceKind, Integer> kindsInOrder() {
+    Map<PieceKind, Integer> map = new LinkedHashMap<>();
+    FactTest.<Integer>twoInOrder(2).forEach((word, count) -> map.put(new PieceKind(word), count));
+    return map;
+  }
+
   /** What a fact hands out keeps the order in which it was said, and never changes. */
-  private static <T> void keeps(Map<String, T> said, Map<String, T> kept) {
-    assertThat(kept.keySet()).containsExactly("wire", "blank");
+  private static <K, T> void keeps(Map<K, T> said, Map<K, T> kept) {
+    assertThat(kept.keySet()).hasToString("[wire, blank]");
     said.clear();
     assertThat(kept).hasSize(2);
     assertThatThrownBy(kept::clear).isInstanceOf(UnsupportedOperationException.class);
@@ -36,10 +44,10 @@ class FactTest {
     keeps(prices, new Fact.PricesSet(prices, "£").prices());
     Map<String, Double> figures = twoInOrder(2.0);
     keeps(figures, new Fact.JobClosed("", figures).figures());
-    Map<String, Integer> through = twoInOrder(2);
-    keeps(through, new Fact.PiecesThrough(through, "formed", false, "form").pieces());
-    Map<String, Integer> taken = twoInOrder(2);
-    keeps(taken, new Fact.PiecesTaken(taken, "formed", false).pieces());
+    Map<PieceKind, Integer> through = kindsInOrder();
+    keeps(through, new Fact.PiecesThrough(through, new Stage("formed"), false, "form").pieces());
+    Map<PieceKind, Integer> taken = kindsInOrder();
+    keeps(taken, new Fact.PiecesTaken(taken, new Stage("formed"), false).pieces());
     Map<String, Object> fields = twoInOrder("x");
     keeps(fields, new Fact.Unread("later-kind", fields).fields());
     Map<String, String> card = twoInOrder("x");
@@ -65,12 +73,14 @@ class FactTest {
   void what_the_first_release_could_not_say_is_not_said() {
     assertThat(new Fact.JobOpened("a", "cable").again()).isEmpty();
     assertThat(new Fact.CautionSeen("torch").how()).isEqualTo(CautionMet.WHOLE);
-    assertThat(new Fact.PiecesSentBack("link", 1, "checked", "soldered", false, "gap").again())
+    assertThat(
+            new Fact.PiecesSentBack(PieceKind.LINK, 1, Stage.CHECKED, Stage.SOLDERED, false, "gap")
+                .again())
         .isEqualTo(Again.NOT_SAID);
     assertThat(new Fact.TimerStarted("pickle", 480).waitId()).isEmpty();
     assertThat(new Fact.TimerAnswered(ShortBook.id(1)).how()).isEqualTo(WaitEnd.NOT_SAID);
     assertThat(new Fact.SittingStarted().person()).isEmpty();
-    assertThat(new Fact.WireAdded("link", 1, 2, "soft", "").lot()).isEmpty();
+    assertThat(new Fact.WireAdded(PieceKind.LINK, 1, 2, "soft", "").lot()).isEmpty();
     assertThat(new Fact.JobClosed("").figures()).isEmpty();
     assertThat(new Fact.PlanSet(Map.of()).reckonedWith()).isEmpty();
   }

@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Random;
+import linkwright.routine.PieceKind;
+import linkwright.routine.Stage;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -19,8 +21,10 @@ class ReplayTest {
   private static final StagesByKind ORDER =
       routine ->
           Map.of(
-              "link", List.of("cut", "formed", "soldered", "checked", "joined", "finished"),
-              "ring", List.of("cut", "joined", "checked", "finished"));
+              PieceKind.LINK,
+              Stage.all(List.of("cut", "formed", "soldered", "checked", "joined", "finished")),
+              PieceKind.RING,
+              Stage.all(List.of("cut", "joined", "checked", "finished")));
 
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
@@ -86,7 +90,7 @@ class ReplayTest {
 
   @Nested
   class Striking {
-    private final Entry cut = at(1, new Fact.WireCut("link", 3, 38));
+    private final Entry cut = at(1, new Fact.WireCut(PieceKind.LINK, 3, 38));
     private final Entry strike = at(2, new Fact.Struck(cut.id(), "undone"));
     private final Entry strikeOfStrike = at(3, new Fact.Struck(strike.id(), "it was right"));
 
@@ -160,7 +164,8 @@ class ReplayTest {
     @Test
     void a_strike_of_an_entry_that_is_not_there_changes_nothing() {
       Entry lost = at(2, new Fact.Struck(new EntryId("gone", 9), ""));
-      assertThat(JobState.replay(List.of(cut, lost), ORDER).wire().usedMm("link")).isEqualTo(114);
+      assertThat(JobState.replay(List.of(cut, lost), ORDER).wire().usedMm(PieceKind.LINK))
+          .isEqualTo(114);
     }
   }
 
@@ -197,10 +202,14 @@ class ReplayTest {
     String stage = List.of("formed", "soldered", "checked", "joined").get(chance.nextInt(4));
     int count = 1 + chance.nextInt(3);
     return switch (chance.nextInt(16)) {
-      case 0, 1 -> new Fact.WireCut("link", count, 38.5);
-      case 2, 3 -> new Fact.PiecesThrough(Map.of("link", count), stage, false, "step-" + stage);
-      case 4 -> new Fact.PiecesSentBack("link", count, stage, "soldered", false, "gap");
-      case 5 -> new Fact.PiecesScrapped("link", count, stage, false, "melted");
+      case 0, 1 -> new Fact.WireCut(PieceKind.LINK, count, 38.5);
+      case 2, 3 ->
+          new Fact.PiecesThrough(
+              Map.of(PieceKind.LINK, count), new Stage(stage), false, "step-" + stage);
+      case 4 ->
+          new Fact.PiecesSentBack(
+              PieceKind.LINK, count, new Stage(stage), Stage.SOLDERED, false, "gap");
+      case 5 -> new Fact.PiecesScrapped(PieceKind.LINK, count, new Stage(stage), false, "melted");
       case 6 -> new Fact.StepOpened("step-" + stage);
       case 7 -> new Fact.SittingStarted();
       case 8 -> new Fact.SteppedAway(true, true, true);
@@ -208,7 +217,7 @@ class ReplayTest {
       case 10 -> new Fact.TimerAnswered(last);
       case 11 -> new Fact.MetalWeighedOut(count, "wire");
       case 12 -> new Fact.CautionSeen("torch");
-      case 13 -> new Fact.WireAdded("link", 0.9, 100 * count, "soft", "b");
+      case 13 -> new Fact.WireAdded(PieceKind.LINK, 0.9, 100 * count, "soft", "b");
       case 14 -> new Fact.SampleChosen(last, chance.nextBoolean());
       default ->
           new Fact.TestPieceTried(

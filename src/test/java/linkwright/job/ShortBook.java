@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import linkwright.routine.PieceKind;
+import linkwright.routine.Stage;
 
 /** Short books of one machine, an entry a second. */
 final class ShortBook {
@@ -13,7 +15,7 @@ final class ShortBook {
   static final StagesByKind STAGES =
       routine ->
           routine.equals("cable")
-              ? Map.of("link", List.of("cut", "formed", "joined", "finished"))
+              ? Map.of(PieceKind.LINK, Stage.all(List.of("cut", "formed", "joined", "finished")))
               : Map.of();
 
   static EntryId id(int number) {

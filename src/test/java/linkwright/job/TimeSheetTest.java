@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Map;
+import linkwright.routine.PieceKind;
+import linkwright.routine.Stage;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -32,7 +34,7 @@ class TimeSheetTest {
   }
 
   private static Fact through(int count, String step) {
-    return new Fact.PiecesThrough(Map.of("link", count), "soldered", false, step);
+    return new Fact.PiecesThrough(Map.of(PieceKind.LINK, count), Stage.SOLDERED, false, step);
   }
 
   private static Fact away() {
@@ -66,7 +68,9 @@ class TimeSheetTest {
   @Test
   void links_and_rings_of_one_act_are_one_time_through_and_count_as_the_more_of_them() {
     atTheBench("pickle").pass(Duration.ofMinutes(8));
-    enter(new Fact.PiecesThrough(Map.of("link", 4, "ring", 6), "pickled", false, "pickle"));
+    enter(
+        new Fact.PiecesThrough(
+            Map.of(PieceKind.LINK, 4, PieceKind.RING, 6), Stage.PICKLED, false, "pickle"));
     assertThat(sheet.throughByStep()).containsEntry("pickle", 6);
     assertThat(sheet.timesByStep()).containsEntry("pickle", 1);
   }
@@ -83,7 +87,9 @@ class TimeSheetTest {
 
   @Test
   void blanks_cut_count_at_the_step_that_is_open() {
-    atTheBench("cut-blanks").pass(Duration.ofMinutes(1)).enter(new Fact.WireCut("link", 5, 38));
+    atTheBench("cut-blanks")
+        .pass(Duration.ofMinutes(1))
+        .enter(new Fact.WireCut(PieceKind.LINK, 5, 38));
     assertThat(sheet.throughByStep()).containsEntry("cut-blanks", 5);
     assertThat(sheet.timesByStep()).containsEntry("cut-blanks", 1);
   }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import linkwright.routine.PieceKind;
 import org.junit.jupiter.api.Test;
 
 class WireLedgerTest {
@@ -12,16 +13,17 @@ class WireLedgerTest {
     return ShortBook.state(facts).wire();
   }
 
-  private static Fact came(String piece, double mm) {
+  private static Fact came(PieceKind piece, double mm) {
     return new Fact.WireAdded(piece, 0.9, mm, "soft", "");
   }
 
   @Test
   void wire_that_came_stands_length_by_length_for_the_pieces_it_serves() {
-    WireLedger ledger = ledger(came("link", 412), came("ring", 130), came("link", 96));
-    assertThat(ledger.addedMm("link")).containsExactly(412.0, 96.0);
-    assertThat(ledger.addedMm("ring")).containsExactly(130.0);
-    assertThat(ledger.addedMm("clasp")).isEmpty();
+    WireLedger ledger =
+        ledger(came(PieceKind.LINK, 412), came(PieceKind.RING, 130), came(PieceKind.LINK, 96));
+    assertThat(ledger.addedMm(PieceKind.LINK)).containsExactly(412.0, 96.0);
+    assertThat(ledger.addedMm(PieceKind.RING)).containsExactly(130.0);
+    assertThat(ledger.addedMm(new PieceKind("clasp"))).isEmpty();
     assertThat(ledger.added()).hasSize(3);
   }
 
@@ -29,12 +31,12 @@ class WireLedgerTest {
   void wire_cut_is_what_each_piece_took_times_how_many() {
     WireLedger ledger =
         ledger(
-            new Fact.WireCut("link", 3, 38.4),
-            new Fact.WireCut("link", 1, 40),
-            new Fact.WireCut("ring", 10, 11));
-    assertThat(ledger.usedMm("link")).isEqualTo(3 * 38.4 + 40);
-    assertThat(ledger.usedMm("ring")).isEqualTo(110);
-    assertThat(ledger.usedMm("clasp")).isZero();
+            new Fact.WireCut(PieceKind.LINK, 3, 38.4),
+            new Fact.WireCut(PieceKind.LINK, 1, 40),
+            new Fact.WireCut(PieceKind.RING, 10, 11));
+    assertThat(ledger.usedMm(PieceKind.LINK)).isEqualTo(3 * 38.4 + 40);
+    assertThat(ledger.usedMm(PieceKind.RING)).isEqualTo(110);
+    assertThat(ledger.usedMm(new PieceKind("clasp"))).isZero();
   }
 
   @Test
@@ -49,23 +51,23 @@ class WireLedgerTest {
             OptionalDouble.empty(),
             List.of("right"),
             "");
-    assertThat(ledger(tried, tried).usedMm("link")).isEqualTo(76);
-    assertThat(ledger(tried).usedMm("ring")).isZero();
+    assertThat(ledger(tried, tried).usedMm(PieceKind.LINK)).isEqualTo(76);
+    assertThat(ledger(tried).usedMm(PieceKind.RING)).isZero();
   }
 
   @Test
   void wire_lost_uncut_is_kept_apart_from_wire_cut() {
     WireLedger ledger =
         ledger(
-            came("link", 412),
-            new Fact.WireCut("link", 1, 38),
-            new Fact.WireDiscarded("link", 60, "kinked"),
-            new Fact.WireDiscarded("link", 5, "pointed"),
-            new Fact.WireDiscarded("ring", 7, "melted"));
-    assertThat(ledger.discardedMm("link")).isEqualTo(65);
-    assertThat(ledger.discardedMm("ring")).isEqualTo(7);
-    assertThat(ledger.discardedMm("clasp")).isZero();
-    assertThat(ledger.usedMm("link")).isEqualTo(38);
-    assertThat(ledger.addedMm("link")).containsExactly(412.0);
+            came(PieceKind.LINK, 412),
+            new Fact.WireCut(PieceKind.LINK, 1, 38),
+            new Fact.WireDiscarded(PieceKind.LINK, 60, "kinked"),
+            new Fact.WireDiscarded(PieceKind.LINK, 5, "pointed"),
+            new Fact.WireDiscarded(PieceKind.RING, 7, "melted"));
+    assertThat(ledger.discardedMm(PieceKind.LINK)).isEqualTo(65);
+    assertThat(ledger.discardedMm(PieceKind.RING)).isEqualTo(7);
+    assertThat(ledger.discardedMm(new PieceKind("clasp"))).isZero();
+    assertThat(ledger.usedMm(PieceKind.LINK)).isEqualTo(38);
+    assertThat(ledger.addedMm(PieceKind.LINK)).containsExactly(412.0);
   }
 }

@@ -19,7 +19,7 @@ final class Bench {
   static final Map<String, Set<String>> PATTERNS =
       Map.of("hoop", Set.of("ring"), "bar", Set.of("eye"));
 
-  private final Map<String, List<String>> pieces = new LinkedHashMap<>();
+  private final Map<PieceKind, List<Stage>> pieces = new LinkedHashMap<>();
   private final List<Step> steps = new ArrayList<>();
   private List<String> patterns = List.of("hoop");
   private Ends ends = Ends.LINKS;
@@ -27,7 +27,7 @@ final class Bench {
   /** Cut, soldered, pickled, checked, trued: every check is content with it. */
   static Bench sound() {
     Bench bench = new Bench();
-    bench.pieces.put("link", List.of("cut", "soldered", "pickled", "checked", "trued"));
+    bench.pieces("link", "cut", "soldered", "pickled", "checked", "trued");
     bench.steps.add(step("cut").stage("cut").does(Hazard.CUTS).cautions("blade").build());
     bench.steps.add(step("solder").stage("soldered").does(Hazard.HEATS).cautions("flame").build());
     bench.steps.add(
@@ -38,7 +38,7 @@ final class Bench {
   }
 
   Bench pieces(String kind, String... stages) {
-    pieces.put(kind, List.of(stages));
+    pieces.put(new PieceKind(kind), Stage.all(List.of(stages)));
     return this;
   }
 
@@ -120,7 +120,7 @@ final class Bench {
   /** A step being written. */
   static final class Draft {
     private final String id;
-    private final Map<String, String> stage = new LinkedHashMap<>();
+    private final Map<PieceKind, Stage> stage = new LinkedHashMap<>();
     private Counts counts = Counts.NOTHING;
     private final Set<Hazard> does = EnumSet.noneOf(Hazard.class);
     private boolean rinses;
@@ -139,7 +139,7 @@ final class Bench {
     }
 
     Draft stage(String kind, String reached) {
-      stage.put(kind, reached);
+      stage.put(new PieceKind(kind), new Stage(reached));
       counts = Counts.EACH;
       return this;
     }
@@ -189,7 +189,7 @@ final class Bench {
     }
 
     Draft wrong(Then then, String backTo, String reason) {
-      wrong.add(new Remedy("it shows", "It is so.", "Mend it.", then, backTo, reason));
+      wrong.add(new Remedy("it shows", "It is so.", "Mend it.", then, new Stage(backTo), reason));
       return this;
     }
 

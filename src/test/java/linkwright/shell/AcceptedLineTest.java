@@ -21,6 +21,7 @@ import linkwright.coach.keys.Key;
 import linkwright.files.Home;
 import linkwright.files.Library;
 import linkwright.job.Fact;
+import linkwright.routine.PieceKind;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -59,7 +60,7 @@ class AcceptedLineTest {
     return List.of(
         new Fact.JobOpened("Gate chain", "scroll-and-ring"),
         new Fact.PlanSet(Map.of("metal", "sterling")),
-        new Fact.WireCut("link", 5, 40.0));
+        new Fact.WireCut(PieceKind.LINK, 5, 40.0));
   }
 
   private static Model press(Performer performer, Model model, String key) {
@@ -71,6 +72,6 @@ class AcceptedLineTest {
   }
 
   private static double used(Model model) {
-    return job(model).state().wire().usedMm("link");
+    return job(model).state().wire().usedMm(PieceKind.LINK);
   }
 }

@@ -18,6 +18,7 @@ import linkwright.hands.Hands;
 import linkwright.job.Fact;
 import linkwright.plan.WishKeys;
 import linkwright.plan.Wishes;
+import linkwright.routine.PieceKind;
 import linkwright.standing.Handbook;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -55,7 +56,7 @@ class HandsOfManyBooksTest {
               ""));
     }
     while (facts.size() < 200) {
-      facts.add(new Fact.WireCut("link", 1, 38));
+      facts.add(new Fact.WireCut(PieceKind.LINK, 1, 38));
     }
     Books books =
         new Books(

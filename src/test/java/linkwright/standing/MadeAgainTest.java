@@ -12,6 +12,8 @@ import linkwright.job.JobState;
 import linkwright.plan.Plan;
 import linkwright.plan.WishKeys;
 import linkwright.plan.Wishes;
+import linkwright.routine.PieceKind;
+import linkwright.routine.Stage;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 
@@ -96,12 +98,30 @@ class MadeAgainTest {
   @Test
   void a_loss_that_was_had_is_taken_in_place_of_the_usual_one() {
     JobBook book = earlier();
-    book.enter(new Fact.PiecesTaken(Map.of("link", 20), "cut", false));
-    book.enter(new Fact.WireCut("link", 20, 38.1));
-    book.enter(new Fact.PiecesScrapped("link", 6, "annealed", false, "melted"));
+    book.enter(new Fact.PiecesTaken(Map.of(PieceKind.LINK, 20), Stage.CUT, false));
+    book.enter(new Fact.WireCut(PieceKind.LINK, 20, 38.1));
+    book.enter(new Fact.PiecesScrapped(PieceKind.LINK, 6, Stage.ANNEALED, false, "melted"));
     MadeAgain again = MadeAgain.of(book.state(), HANDBOOK, Map.of());
-    double loss = book.standing().left().get("link").lossShare();
+    double loss = book.standing().left().get(PieceKind.LINK).lossShare();
     assertThat(again.wish().get(WishKeys.USUAL_LOSS)).startsWith("" + (int) (100 * loss));
+  }
+
+  @Test
+  void it_is_kept_with_what_it_was_reckoned_with() {
+    MadeAgain again = MadeAgain.of(earlier().state(), HANDBOOK, Map.of());
+    assertThat(again.facts("earlier", earlier().state()).get(1))
+        .isEqualTo(new Fact.PlanSet(again.wish(), again.settled()));
+    Plan kept =
+        Standing.of(again.begun(earlier().state(), HANDBOOK), HANDBOOK)
+            .counted()
+            .plan()
+            .orElseThrow();
+    Plan shown =
+        Standing.ofTyped(again.wish(), again.begun(earlier().state(), HANDBOOK), HANDBOOK)
+            .counted()
+            .plan()
+            .orElseThrow();
+    assertThat(kept.wireTotalMm()).isEqualTo(shown.wireTotalMm());
   }
 
   @Test

@@ -9,6 +9,7 @@ import linkwright.job.Fact;
 import linkwright.plan.WishKeys;
 import linkwright.plan.Wishes;
 import linkwright.quantity.UnitStyle;
+import linkwright.routine.PieceKind;
 import org.junit.jupiter.api.Test;
 
 class QuestionsTest {
@@ -37,7 +38,7 @@ class QuestionsTest {
     assertThat(ofPiece(OptionalDouble.of(13.6), List.of("longer"))).isEmpty();
     assertThat(Questions.ofTrial(trial(2.5, 46), standing, UNITS)).isEmpty();
     assertThat(Questions.ofWire(List.of(2000.0), UNITS)).isEmpty();
-    assertThat(Questions.ofCut(12, "link", standing, UNITS)).isEmpty();
+    assertThat(Questions.ofCut(12, PieceKind.LINK, standing, UNITS)).isEmpty();
   }
 
   @Test
@@ -57,7 +58,7 @@ class QuestionsTest {
     assertThat(ofPlan(WishKeys.USUAL_LOSS, "60 %")).containsKey(WishKeys.USUAL_LOSS);
     assertThat(ofPlan(WishKeys.FINISHED, "60 m")).containsKey(WishKeys.FINISHED);
     assertThat(Questions.ofWire(List.of(60_000.0), UNITS)).containsKey("lengths");
-    assertThat(Questions.ofCut(9_999, "link", standing, UNITS)).containsKey("count");
+    assertThat(Questions.ofCut(9_999, PieceKind.LINK, standing, UNITS)).containsKey("count");
   }
 
   @Test

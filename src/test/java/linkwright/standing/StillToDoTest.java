@@ -11,6 +11,8 @@ import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.job.Pile;
 import linkwright.job.StagesByKind;
+import linkwright.routine.PieceKind;
+import linkwright.routine.Stage;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -20,7 +22,9 @@ import org.junit.jupiter.api.Test;
 class StillToDoTest {
   private static final StagesByKind ORDER =
       routine ->
-          Map.of("link", List.of("cut", "formed", "soldered", "pickled", "checked", "trued"));
+          Map.of(
+              PieceKind.LINK,
+              Stage.all(List.of("cut", "formed", "soldered", "pickled", "checked", "trued")));
   private static final double USUAL_LOSS = 0.05;
 
   private final List<Entry> book = new ArrayList<>();
@@ -34,17 +38,17 @@ class StillToDoTest {
   }
 
   private void cut(int count) {
-    enter(new Fact.WireCut("link", count, 38.1));
+    enter(new Fact.WireCut(PieceKind.LINK, count, 38.1));
   }
 
   private void through(int count, boolean redo, String... stages) {
     for (String stage : stages) {
-      enter(new Fact.PiecesThrough(Map.of("link", count), stage, redo, stage));
+      enter(new Fact.PiecesThrough(Map.of(PieceKind.LINK, count), new Stage(stage), redo, stage));
     }
   }
 
   private StillToDo left(int wanted, int canCut) {
-    Pile pile = JobState.replay(book, ORDER).piles().of("link");
+    Pile pile = JobState.replay(book, ORDER).piles().of(PieceKind.LINK);
     return StillToDo.of(wanted, pile, USUAL_LOSS, 0.9, canCut);
   }
 
@@ -61,7 +65,7 @@ class StillToDoTest {
     cut(19);
     through(19, false, "formed", "soldered", "pickled");
     through(13, false, "checked");
-    enter(new Fact.PiecesSentBack("link", 6, "checked", "soldered", false, "gap"));
+    enter(new Fact.PiecesSentBack(PieceKind.LINK, 6, Stage.CHECKED, Stage.SOLDERED, false, "gap"));
     StillToDo sixBack = left(27, 21);
     assertThat(sixBack.good()).isEqualTo(22);
     assertThat(sixBack.redo()).isEqualTo(6);
@@ -83,9 +87,9 @@ class StillToDoTest {
     cut(10);
     through(10, false, "formed", "soldered", "pickled");
     int before = left(27, 40).toCut().orElseThrow();
-    enter(new Fact.PiecesSentBack("link", 4, "checked", "soldered", false, "gap"));
+    enter(new Fact.PiecesSentBack(PieceKind.LINK, 4, Stage.CHECKED, Stage.SOLDERED, false, "gap"));
     assertThat(left(27, 40).toCut()).hasValue(before);
-    enter(new Fact.PiecesScrapped("link", 4, "soldered", true, "melted"));
+    enter(new Fact.PiecesScrapped(PieceKind.LINK, 4, Stage.SOLDERED, true, "melted"));
     assertThat(left(27, 40).toCut().orElseThrow()).isGreaterThanOrEqualTo(before + 4);
   }
 
@@ -103,16 +107,16 @@ class StillToDoTest {
 
   @Test
   void for_a_kind_that_is_never_checked_what_is_finished_is_good() {
-    StagesByKind plain = routine -> Map.of("link", List.of("cut", "coiled"));
+    StagesByKind plain = routine -> Map.of(PieceKind.LINK, Stage.all(List.of("cut", "coiled")));
     cut(3);
     through(2, false, "coiled");
-    Pile pile = JobState.replay(book, plain).piles().of("link");
+    Pile pile = JobState.replay(book, plain).piles().of(PieceKind.LINK);
     assertThat(StillToDo.of(3, pile, USUAL_LOSS, 0.9, 0).good()).isEqualTo(2);
   }
 
   @Test
   void where_every_piece_is_usually_lost_no_number_is_enough() {
-    Pile pile = JobState.replay(book, ORDER).piles().of("link");
+    Pile pile = JobState.replay(book, ORDER).piles().of(PieceKind.LINK);
     StillToDo hopeless = StillToDo.of(5, pile, 1, 0.9, 100);
     assertThat(hopeless.toCut()).isEmpty();
     assertThat(hopeless.chance()).isZero();

@@ -7,6 +7,8 @@ import linkwright.job.Fact;
 import linkwright.plan.Plan;
 import linkwright.plan.WishKeys;
 import linkwright.plan.Wishes;
+import linkwright.routine.PieceKind;
+import linkwright.routine.Stage;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -64,9 +66,9 @@ class WireStandTest {
               Wishes.common().with(WishKeys.STOCK, "500 mm").with(WishKeys.KERF, "0.3 mm").texts());
       Standing before = book.standing();
       double lacks = before.wire().orElseThrow().shortMm();
-      book.enter(new Fact.WireCut("link", 3, plan(before).linkEachMm()));
+      book.enter(new Fact.WireCut(PieceKind.LINK, 3, plan(before).linkEachMm()));
       assertThat(book.standing().wire().orElseThrow().shortMm()).isCloseTo(lacks, CLOSE);
-      book.enter(new Fact.WireAdded("link", 0.9, lacks + 20, "soft", ""));
+      book.enter(new Fact.WireAdded(PieceKind.LINK, 0.9, lacks + 20, "soft", ""));
       assertThat(book.standing().wire().orElseThrow().shortMm()).isZero();
       assertThat(book.standing().missing()).isEmpty();
     }
@@ -77,8 +79,8 @@ class WireStandTest {
           JobBook.scroll(
               Wishes.common().with(WishKeys.STOCK, "5 m").with(WishKeys.FINISHED, "600 m").texts());
       assertThat(plan(book.standing()).blanksToCut()).isGreaterThan(45_000);
-      book.enter(new Fact.WireCut("link", 30, 38.1));
-      book.enter(new Fact.PiecesScrapped("link", 10, "annealed", false, "melted"));
+      book.enter(new Fact.WireCut(PieceKind.LINK, 30, 38.1));
+      book.enter(new Fact.PiecesScrapped(PieceKind.LINK, 10, Stage.ANNEALED, false, "melted"));
       assertThat(book.standing().wire().orElseThrow().shortMm()).isGreaterThan(1_000_000);
     }
 
@@ -86,9 +88,9 @@ class WireStandTest {
     void still_lacks_once_all_that_came_is_used_up() {
       JobBook book = JobBook.scroll(Wishes.common().texts());
       assertThat(book.standing().wireKnown()).as("nothing was said of wire").isFalse();
-      book.enter(new Fact.WireAdded("link", 0.9, 80, "soft", ""));
-      book.enter(new Fact.WireCut("link", 2, 40));
-      assertThat(book.standing().missing()).containsKeys("link", "ring");
+      book.enter(new Fact.WireAdded(PieceKind.LINK, 0.9, 80, "soft", ""));
+      book.enter(new Fact.WireCut(PieceKind.LINK, 2, 40));
+      assertThat(book.standing().missing()).containsKeys(PieceKind.LINK, PieceKind.RING);
     }
   }
 
@@ -105,8 +107,9 @@ class WireStandTest {
     @Test
     void asks_for_spare_rings_as_the_bench_does() {
       Standing standing = standing(Wishes.common().with(WishKeys.STOCK, "3 m"));
-      assertThat(standing.left().get("ring").toCut()).hasValue(plan(standing).ringsToCut());
-      assertThat(standing.left().get("link").toCut()).hasValue(plan(standing).blanksToCut());
+      assertThat(standing.left().get(PieceKind.RING).toCut()).hasValue(plan(standing).ringsToCut());
+      assertThat(standing.left().get(PieceKind.LINK).toCut())
+          .hasValue(plan(standing).blanksToCut());
       assertThat(plan(standing).ringsToCut()).isGreaterThan(plan(standing).rings());
     }
   }
@@ -122,8 +125,8 @@ class WireStandTest {
       double needed = plan(plenty).wireTotalMm();
       double just =
           standing(Wishes.common().with(WishKeys.STOCK, needed + 5 + " mm")).chance().orElseThrow();
-      double links = plenty.left().get("link").chanceWith(plan(plenty).blanksToCut());
-      double rings = plenty.left().get("ring").chanceWith(plan(plenty).ringsToCut());
+      double links = plenty.left().get(PieceKind.LINK).chanceWith(plan(plenty).blanksToCut());
+      double rings = plenty.left().get(PieceKind.RING).chanceWith(plan(plenty).ringsToCut());
       assertThat(just).isGreaterThanOrEqualTo(links * rings - 1e-9).isLessThan(0.97);
     }
 
@@ -142,26 +145,26 @@ class WireStandTest {
     void counts_its_links_and_rings_as_made_and_their_wire_as_gone() {
       JobBook book = JobBook.scroll(Wishes.common().with(WishKeys.STOCK, "3 m").texts());
       var id = book.enter(trial);
-      assertThat(book.standing().left().get("link").good()).isZero();
-      double before = book.standing().stockLeft().leftMm("link");
+      assertThat(book.standing().left().get(PieceKind.LINK).good()).isZero();
+      double before = book.standing().stockLeft().leftMm(PieceKind.LINK);
       book.enter(new Fact.TrialChosen(id));
       Standing now = book.standing();
-      assertThat(now.left().get("link").good()).isEqualTo(3);
-      assertThat(now.left().get("ring").good()).isEqualTo(4);
-      assertThat(before - now.stockLeft().leftMm("link"))
+      assertThat(now.left().get(PieceKind.LINK).good()).isEqualTo(3);
+      assertThat(now.left().get(PieceKind.RING).good()).isEqualTo(4);
+      assertThat(before - now.stockLeft().leftMm(PieceKind.LINK))
           .isCloseTo(3 * plan(now).linkEachMm() + 4 * plan(now).ringTurnMm(), Offset.offset(1e-6));
     }
 
     @Test
     void takes_the_links_that_were_cut_for_it_and_counts_none_twice() {
       JobBook book = JobBook.scroll(Wishes.common().with(WishKeys.STOCK, "3 m").texts());
-      book.enter(new Fact.WireCut("link", 5, 38.1));
+      book.enter(new Fact.WireCut(PieceKind.LINK, 5, 38.1));
       var id = book.enter(trial);
       book.enter(new Fact.TrialChosen(id));
       book.enter(new Fact.TrialChosen(id));
-      assertThat(book.state().piles().of("link").alive()).isEqualTo(5);
-      assertThat(book.standing().left().get("link").good()).isEqualTo(3);
-      assertThat(book.state().wire().uncut("link")).isZero();
+      assertThat(book.state().piles().of(PieceKind.LINK).alive()).isEqualTo(5);
+      assertThat(book.standing().left().get(PieceKind.LINK).good()).isEqualTo(3);
+      assertThat(book.state().wire().uncut(PieceKind.LINK)).isZero();
     }
   }
 }

@@ -195,17 +195,17 @@ class DrawingTest {
     @Test
     void showsLinksAndRingsWhereThereIsRoom() {
       assertThat(drawn(50, Glyphs.FULL))
-          .isEqualTo("(██)∘(██)∘(██)∘(██)∘(▁▁)∘(▁▁)∘(▁▁)∘(··)∘(··)∘(··)∘");
-      assertThat(drawn(20, Glyphs.FULL)).isEqualTo("█∘█∘█∘█∘▁∘▁∘▁∘·∘·∘·∘");
-      assertThat(drawn(12, Glyphs.FULL)).isEqualTo("████▁▁▁···  ");
-      assertThat(drawn(20, Glyphs.ASCII)).isEqualTo("#o#o#o#o1o1o1o.o.o.o");
+          .isEqualTo("(██)∘(██)∘(██)∘(██)∘(◇◇)∘(◇◇)∘(◇◇)∘(··)∘(··)∘(··)∘");
+      assertThat(drawn(20, Glyphs.FULL)).isEqualTo("█∘█∘█∘█∘◇∘◇∘◇∘·∘·∘·∘");
+      assertThat(drawn(12, Glyphs.FULL)).isEqualTo("████◇◇◇···  ");
+      assertThat(drawn(20, Glyphs.ASCII)).isEqualTo("#o#o#o#orororo.o.o.o");
     }
 
     @Test
     void putsSeveralLinksUnderASignAndNeverClaimsTooMuch() {
       Canvas canvas = new Canvas(4, 1, Glyphs.FULL);
       assertThat(ChainBar.draw(canvas, 0, portions, 9)).isEqualTo(3);
-      assertThat(canvas.toGrid().row(0)).isEqualTo("█▁··");
+      assertThat(canvas.toGrid().row(0)).isEqualTo("█◇◇·");
       assertThat(canvas.toGrid().rowTones(0)).isEqualTo("fAAf");
     }
 

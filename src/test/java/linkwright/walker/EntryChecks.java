@@ -73,20 +73,27 @@ final class EntryChecks {
    *
    * @param before the book before them
    * @param more the new entries
+   * @param others the entries of all other books: what was met in one is known in all
    * @param place where she was when the key was pressed
    * @param steady the moment by the clock that nobody sets
    */
-  List<String> check(List<Entry> before, List<Entry> more, PlaceId place, Instant steady) {
+  List<String> check(
+      List<Entry> before,
+      List<Entry> more,
+      List<Entry> others,
+      PlaceId place,
+      Instant steady) {
     List<String> wrong = new ArrayList<>();
     List<Entry> book = new ArrayList<>(before);
     for (Entry entry : more) {
-      one(book, entry, place, steady).ifPresent(wrong::add);
+      one(book, entry, others, place, steady).ifPresent(wrong::add);
       book.add(entry);
     }
     return wrong;
   }
 
-  private Optional<String> one(List<Entry> book, Entry entry, PlaceId place, Instant steady) {
+  private Optional<String> one(
+      List<Entry> book, Entry entry, List<Entry> others, PlaceId place, Instant steady) {
     Fact fact = entry.fact();
     if (fact instanceof Fact.TimerStarted) {
       steadyAtStart.put(entry.id(), steady);
@@ -98,7 +105,7 @@ final class EntryChecks {
       return undone(book, entry, strike, place);
     }
     boolean atBench = place == PlaceId.BENCH;
-    return atBench && isWork(fact) ? cautions(book, entry) : Optional.empty();
+    return atBench && isWork(fact) ? cautions(book, entry, others) : Optional.empty();
   }
 
   /** A wait ends by its time, by a look at what is pickled, or for a reason. */
@@ -176,14 +183,17 @@ final class EntryChecks {
   }
 
   /** Nothing is worked at a step before each of its cautions was shown whole when it was due. */
-  private Optional<String> cautions(List<Entry> book, Entry entry) {
+  private Optional<String> cautions(
+      List<Entry> book, Entry entry, List<Entry> others) {
+    List<Entry> all = new ArrayList<>(others);
+    all.addAll(book);
     Optional<Step> step = routine(book).flatMap(routine -> openStep(book, routine));
     if (step.isEmpty()) {
       return Optional.empty();
     }
     for (String id : step.get().cautions()) {
       Optional<Caution> card = handbook.caution(id).filter(each -> applies(book, each));
-      if (card.isPresent() && !met(book, id, entry)) {
+      if (card.isPresent() && !met(all, id, entry)) {
         return Optional.of(
             "worked at " + step.get().id() + " before the card " + id + ": " + entry);
       }

@@ -10,6 +10,8 @@ import java.util.Set;
 import linkwright.job.Entry;
 import linkwright.job.EntryId;
 import linkwright.job.Fact;
+import linkwright.routine.PieceKind;
+import linkwright.routine.Stage;
 
 /**
  * Where every single piece is, told from the entries alone: a second way of counting, piece by
@@ -23,18 +25,18 @@ final class PieceLedger {
     boolean scrapped;
   }
 
-  private final Map<String, List<String>> stages;
-  private final Map<String, List<Piece>> pieces = new LinkedHashMap<>();
+  private final Map<PieceKind, List<Stage>> stages;
+  private final Map<PieceKind, List<Piece>> pieces = new LinkedHashMap<>();
   private final Map<EntryId, Fact.TrialMeasured> trials = new HashMap<>();
   private final List<String> faults = new ArrayList<>();
   private boolean sampleIsFirst;
 
-  private PieceLedger(Map<String, List<String>> stages) {
+  private PieceLedger(Map<PieceKind, List<Stage>> stages) {
     this.stages = stages;
     stages.keySet().forEach(kind -> pieces.put(kind, new ArrayList<>()));
   }
 
-  static PieceLedger of(List<Entry> entries, Map<String, List<String>> stages) {
+  static PieceLedger of(List<Entry> entries, Map<PieceKind, List<Stage>> stages) {
     PieceLedger ledger = new PieceLedger(stages);
     Set<EntryId> struck = struck(entries);
     for (Entry entry : entries) {
@@ -76,12 +78,12 @@ final class PieceLedger {
     } else if (fact instanceof Fact.TrialMeasured trial) {
       trials.put(entry.id(), trial);
     } else if (fact instanceof Fact.TrialChosen chosen && trials.containsKey(chosen.trial())) {
-      hung("link", trials.get(chosen.trial()).links());
-      hung("ring", trials.get(chosen.trial()).rings());
+      hung(PieceKind.LINK, trials.get(chosen.trial()).links());
+      hung(PieceKind.RING, trials.get(chosen.trial()).rings());
     }
   }
 
-  private void begin(String kind, int count) {
+  private void begin(PieceKind kind, int count) {
     if (!stages.getOrDefault(kind, List.of()).isEmpty()) {
       for (int i = 0; i < count; i++) {
         pieces.get(kind).add(new Piece());
@@ -89,7 +91,7 @@ final class PieceLedger {
     }
   }
 
-  private void through(String kind, String stage, int count, boolean redo) {
+  private void through(PieceKind kind, Stage stage, int count, boolean redo) {
     int at = stages.getOrDefault(kind, List.of()).indexOf(stage);
     if (at == 0 && !redo) {
       begin(kind, count);
@@ -102,7 +104,7 @@ final class PieceLedger {
   }
 
   private void sentBack(Fact.PiecesSentBack back) {
-    List<String> order = stages.getOrDefault(back.piece(), List.of());
+    List<Stage> order = stages.getOrDefault(back.piece(), List.of());
     int to = order.contains(back.to()) ? order.indexOf(back.to()) : order.indexOf(back.from());
     for (Piece piece : some(back.piece(), back.from(), back.count(), back.redo())) {
       piece.redo = to;
@@ -110,7 +112,7 @@ final class PieceLedger {
   }
 
   /** So many of those that wait for a stage, or are to be done again there. */
-  private List<Piece> some(String kind, String stage, int count, boolean redo) {
+  private List<Piece> some(PieceKind kind, Stage stage, int count, boolean redo) {
     int at = stages.getOrDefault(kind, List.of()).indexOf(stage);
     List<Piece> there =
         pieces.getOrDefault(kind, List.of()).stream()
@@ -125,15 +127,15 @@ final class PieceLedger {
   }
 
   private void sampled(boolean isFirst) {
-    List<String> order = stages.getOrDefault("link", List.of());
-    int joined = order.indexOf("joined");
+    List<Stage> order = stages.getOrDefault(PieceKind.LINK, List.of());
+    int joined = order.indexOf(Stage.JOINED);
     int at = joined > 0 ? joined - 1 : Math.max(0, order.size() - 2);
     if (order.isEmpty() || isFirst == sampleIsFirst) {
       sampleIsFirst = isFirst;
       return;
     }
     sampleIsFirst = isFirst;
-    List<Piece> links = pieces.get("link");
+    List<Piece> links = pieces.get(PieceKind.LINK);
     if (isFirst) {
       Piece sample = new Piece();
       sample.stage = at;
@@ -146,8 +148,8 @@ final class PieceLedger {
     }
   }
 
-  private void hung(String kind, int count) {
-    List<String> order = stages.getOrDefault(kind, List.of());
+  private void hung(PieceKind kind, int count) {
+    List<Stage> order = stages.getOrDefault(kind, List.of());
     int at = order.size() - 2;
     if (at < 0) {
       return;
@@ -178,7 +180,7 @@ final class PieceLedger {
     return faults;
   }
 
-  int standing(String kind, String stage) {
+  int standing(PieceKind kind, Stage stage) {
     int at = stages.getOrDefault(kind, List.of()).indexOf(stage);
     return (int)
         pieces.getOrDefault(kind, List.of()).stream()
@@ -186,7 +188,7 @@ final class PieceLedger {
             .count();
   }
 
-  int redo(String kind, String stage) {
+  int redo(PieceKind kind, Stage stage) {
     int at = stages.getOrDefault(kind, List.of()).indexOf(stage);
     return (int)
         pieces.getOrDefault(kind, List.of()).stream()
@@ -194,14 +196,14 @@ final class PieceLedger {
             .count();
   }
 
-  int scrapped(String kind) {
+  int scrapped(PieceKind kind) {
     return (int) pieces.getOrDefault(kind, List.of()).stream().filter(p -> p.scrapped).count();
   }
 
   /** Pieces that are not scrapped and have a stage before them, those to be done again too. */
   int waiting() {
     int waiting = 0;
-    for (Map.Entry<String, List<Piece>> each : pieces.entrySet()) {
+    for (Map.Entry<PieceKind, List<Piece>> each : pieces.entrySet()) {
       int last = stages.get(each.getKey()).size() - 1;
       waiting +=
           (int)

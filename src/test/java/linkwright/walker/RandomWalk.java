@@ -35,7 +35,9 @@ import linkwright.job.Pile;
 import linkwright.job.TimerRun;
 import linkwright.plan.WishKeys;
 import linkwright.routine.Makes;
+import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
+import linkwright.routine.Stage;
 import linkwright.shell.Demo;
 import linkwright.shell.Performer;
 import linkwright.view.Screens;
@@ -69,6 +71,9 @@ final class RandomWalk {
   private Performer performer;
   private Model model;
   private int looks;
+
+  /** The entries of every book, as they were shown last. */
+  private final Map<String, List<Entry>> books = new LinkedHashMap<>();
 
   private RandomWalk(Routine routine, Path folder) {
     this.routine = routine;
@@ -171,12 +176,13 @@ final class RandomWalk {
       boolean same = model.job().map(job -> job.slug().equals(slug)).orElse(false);
       if (same && after.size() > before.size()) {
         List<Entry> more = after.subList(before.size(), after.size());
-        wrong.addAll(checks.check(before, more, place, steady));
+        wrong.addAll(checks.check(before, more, others(slug), place, steady));
         wrong.addAll(moved(before, more));
       }
       if (same && after.size() < before.size()) {
         wrong.add("the book lost entries: " + before.size() + " to " + after.size());
       }
+      model.job().ifPresent(job -> books.put(job.slug(), job.entries()));
       wrong.addAll(counts());
       wrong.addAll(timers());
       if (!event.kind().equals("pass") && events.size() % LOOKS_EVERY == 0) {
@@ -188,6 +194,13 @@ final class RandomWalk {
     return wrong.isEmpty()
         ? Optional.empty()
         : Optional.of(new Failure(routine.id(), wrong, List.copyOf(events)));
+  }
+
+  private List<Entry> others(String slug) {
+    return books.entrySet().stream()
+        .filter(book -> !book.getKey().equals(slug))
+        .flatMap(book -> book.getValue().stream())
+        .toList();
   }
 
   private void apply(WalkEvent event) {
@@ -235,7 +248,7 @@ final class RandomWalk {
 
   /** What was just entered moved no piece that was not there. */
   private List<String> moved(List<Entry> before, List<Entry> more) {
-    Map<String, List<String>> stages = stages();
+    Map<PieceKind, List<Stage>> stages = stages();
     int known = PieceLedger.of(before, stages).faults().size();
     List<Entry> all = new ArrayList<>(before);
     all.addAll(more);
@@ -246,7 +259,7 @@ final class RandomWalk {
         : List.of("moved more than there were: " + faults.get(faults.size() - 1));
   }
 
-  private Map<String, List<String>> stages() {
+  private Map<PieceKind, List<Stage>> stages() {
     return model
         .job()
         .flatMap(job -> Bencher.SHELF.routine(job.state().course().routine()))
@@ -262,12 +275,12 @@ final class RandomWalk {
       return List.of();
     }
     List<String> wrong = new ArrayList<>();
-    Map<String, List<String>> stages = stages();
+    Map<PieceKind, List<Stage>> stages = stages();
     PieceLedger ledger = PieceLedger.of(book(), stages);
     stages.forEach(
         (kind, order) -> {
           Pile pile = model.job().get().state().piles().of(kind);
-          for (String stage : order) {
+          for (Stage stage : order) {
             equal(wrong, kind + " " + stage, ledger.standing(kind, stage), standing(pile, stage));
             equal(wrong, kind + " redo " + stage, ledger.redo(kind, stage), pile.redoAt(stage));
           }
@@ -279,7 +292,7 @@ final class RandomWalk {
     return wrong;
   }
 
-  private static int standing(Pile pile, String stage) {
+  private static int standing(Pile pile, Stage stage) {
     return pile.standing().getOrDefault(stage, 0);
   }
 

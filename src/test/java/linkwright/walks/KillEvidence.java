@@ -1,7 +1,6 @@
 package linkwright.walks;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -25,9 +24,9 @@ import linkwright.walks.KillPlan.Doing;
  * @param plan what the round did
  * @param before how many pieces and notes the book held when it began
  * @param shown what was shown, to the last byte before it died
- * @param book the book's bytes afterwards
+ * @param book the book afterwards
  */
-record KillEvidence(KillPlan plan, int before, String shown, byte[] book) {
+record KillEvidence(KillPlan plan, int before, String shown, String book) {
   /** What the bench says of pieces that came through; all that were counted so far. */
   private static final Pattern THROUGH = Pattern.compile("through (\\d+)");
 
@@ -42,7 +41,7 @@ record KillEvidence(KillPlan plan, int before, String shown, byte[] book) {
   List<String> wrong() throws IOException {
     Path path = Files.createTempFile("killed", ".yaml");
     try {
-      Files.write(path, book);
+      Files.writeString(path, book);
       return wrong(BookFile.look(path));
     } finally {
       Files.deleteIfExists(path);
@@ -167,7 +166,7 @@ record KillEvidence(KillPlan plan, int before, String shown, byte[] book) {
             + "\nwrong: "
             + String.join(" | ", why)
             + "\nshown:\n";
-    String text = head + shown + "\nbook:\n" + new String(book, StandardCharsets.UTF_8);
+    String text = head + shown + "\nbook:\n" + book;
     return Files.writeString(file, text);
   }
 
@@ -181,7 +180,7 @@ record KillEvidence(KillPlan plan, int before, String shown, byte[] book) {
         KillPlan.of(number(head, "seed"), (int) number(head, "round")),
         (int) number(head, "before"),
         text.substring(shown + 8, book),
-        text.substring(book + 7).getBytes(StandardCharsets.UTF_8));
+        text.substring(book + 7));
   }
 
   private static long number(String head, String key) {

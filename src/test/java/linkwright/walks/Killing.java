@@ -125,7 +125,8 @@ final class Killing {
             .mapToInt(Doing::count)
             .sum();
     String shown = plan.screen() ? onScreen(plan, pieces) : inLines(plan);
-    return new KillEvidence(plan, before, shown, Files.readAllBytes(book));
+    return new KillEvidence(
+        plan, before, shown, new String(Files.readAllBytes(book), StandardCharsets.UTF_8));
   }
 
   private List<Fact> facts() {

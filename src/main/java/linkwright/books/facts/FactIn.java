@@ -9,6 +9,8 @@ import java.util.OptionalDouble;
 import java.util.function.BiFunction;
 import linkwright.job.EntryId;
 import linkwright.quantity.Nearest;
+import linkwright.routine.PieceKind;
+import linkwright.routine.Stage;
 
 /**
  * The fields of a fact while they are read. What is wrong is told and a stand-in given back, so
@@ -101,8 +103,20 @@ final class FactIn {
     return map(name, needed(name), this::text);
   }
 
-  Map<String, Integer> counts(String name) {
-    return map(name, needed(name), (key, raw) -> (int) whole(key, raw, MOST_COUNT));
+  PieceKind kind() {
+    return new PieceKind(text("piece"));
+  }
+
+  Stage stage(String name) {
+    return new Stage(text(name));
+  }
+
+  /** How many of each kind of piece. */
+  Map<PieceKind, Integer> pieces() {
+    Map<PieceKind, Integer> pieces = new LinkedHashMap<>();
+    map("pieces", needed("pieces"), (key, raw) -> (int) whole(key, raw, MOST_COUNT))
+        .forEach((kind, count) -> pieces.put(new PieceKind(kind), count));
+    return pieces;
   }
 
   Map<String, Double> decimals(String name) {

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import linkwright.job.EntryId;
+import linkwright.routine.PieceKind;
+import linkwright.routine.Stage;
 
 /** The fields of a fact while they are written, in their order. */
 final class FactOut {
@@ -14,6 +16,21 @@ final class FactOut {
   FactOut text(String name, String text) {
     fields.put(name, text);
     return this;
+  }
+
+  FactOut kind(PieceKind kind) {
+    return text("piece", kind.id());
+  }
+
+  FactOut stage(String name, Stage stage) {
+    return text(name, stage.id());
+  }
+
+  /** How many of each kind of piece. */
+  FactOut pieces(Map<PieceKind, Integer> pieces) {
+    Map<String, Integer> counts = new LinkedHashMap<>();
+    pieces.forEach((kind, count) -> counts.put(kind.id(), count));
+    return map("pieces", counts);
   }
 
   /** A text that is absent when it says nothing. */

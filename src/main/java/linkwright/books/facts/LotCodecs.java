@@ -2,6 +2,7 @@ package linkwright.books.facts;
 
 import java.util.List;
 import linkwright.job.LotFact;
+import linkwright.routine.PieceKind;
 
 /** The drawer's lots, and what jobs take out of them and bring back. */
 final class LotCodecs {
@@ -68,14 +69,14 @@ final class LotCodecs {
               LotFact.StockTaken.class,
               (fact, out) ->
                   out.text("lot", fact.lot())
-                      .some("piece", fact.piece())
+                      .some("piece", fact.piece().id())
                       .measured("length-mm", fact.lengthMm())
                       .measured("mass-g", fact.massG())
                       .some("note", fact.note()),
               in ->
                   new LotFact.StockTaken(
                       in.text("lot"),
-                      in.some("piece"),
+                      new PieceKind(in.some("piece")),
                       in.measured("length-mm"),
                       in.measured("mass-g"),
                       in.some("note"))),
@@ -84,14 +85,14 @@ final class LotCodecs {
               LotFact.StockReturned.class,
               (fact, out) ->
                   out.text("lot", fact.lot())
-                      .some("piece", fact.piece())
+                      .some("piece", fact.piece().id())
                       .measured("length-mm", fact.lengthMm())
                       .measured("mass-g", fact.massG())
                       .some("note", fact.note()),
               in ->
                   new LotFact.StockReturned(
                       in.text("lot"),
-                      in.some("piece"),
+                      new PieceKind(in.some("piece")),
                       in.measured("length-mm"),
                       in.measured("mass-g"),
                       in.some("note"))));

@@ -18,38 +18,36 @@ final class PieceCodecs {
               "pieces-taken",
               Fact.PiecesTaken.class,
               (fact, out) ->
-                  out.map("pieces", fact.pieces())
-                      .text("stage", fact.stage())
-                      .flag("redo", fact.redo()),
-              in -> new Fact.PiecesTaken(in.counts("pieces"), in.text("stage"), in.flag("redo"))),
+                  out.pieces(fact.pieces()).stage("stage", fact.stage()).flag("redo", fact.redo()),
+              in -> new Fact.PiecesTaken(in.pieces(), in.stage("stage"), in.flag("redo"))),
           new FactCodec<>(
               "pieces-through",
               Fact.PiecesThrough.class,
               (fact, out) ->
-                  out.map("pieces", fact.pieces())
-                      .text("stage", fact.stage())
+                  out.pieces(fact.pieces())
+                      .stage("stage", fact.stage())
                       .flag("redo", fact.redo())
                       .text("step", fact.step()),
               in ->
                   new Fact.PiecesThrough(
-                      in.counts("pieces"), in.text("stage"), in.flag("redo"), in.text("step"))),
+                      in.pieces(), in.stage("stage"), in.flag("redo"), in.text("step"))),
           new FactCodec<>(
               "pieces-sent-back",
               Fact.PiecesSentBack.class,
               (fact, out) ->
-                  out.text("piece", fact.piece())
+                  out.kind(fact.piece())
                       .whole("count", fact.count())
-                      .text("from", fact.from())
-                      .text("to", fact.to())
+                      .stage("from", fact.from())
+                      .stage("to", fact.to())
                       .flag("redo", fact.redo())
                       .text("reason", fact.reason())
                       .some("again", AGAIN.word(fact.again())),
               in ->
                   new Fact.PiecesSentBack(
-                      in.text("piece"),
+                      in.kind(),
                       in.count("count"),
-                      in.text("from"),
-                      in.text("to"),
+                      in.stage("from"),
+                      in.stage("to"),
                       in.flag("redo"),
                       in.text("reason"),
                       in.word("again", AGAIN, true))),
@@ -57,30 +55,30 @@ final class PieceCodecs {
               "pieces-scrapped",
               Fact.PiecesScrapped.class,
               (fact, out) ->
-                  out.text("piece", fact.piece())
+                  out.kind(fact.piece())
                       .whole("count", fact.count())
-                      .text("stage", fact.stage())
+                      .stage("stage", fact.stage())
                       .flag("redo", fact.redo())
                       .text("reason", fact.reason()),
               in ->
                   new Fact.PiecesScrapped(
-                      in.text("piece"),
+                      in.kind(),
                       in.count("count"),
-                      in.text("stage"),
+                      in.stage("stage"),
                       in.flag("redo"),
                       in.text("reason"))),
           new FactCodec<>(
               "joints-checked",
               BenchFact.JointsChecked.class,
               (fact, out) ->
-                  out.text("piece", fact.piece())
+                  out.kind(fact.piece())
                       .whole("failed", fact.failed())
                       .whole("of", fact.of())
                       .some("reason", fact.reason())
                       .text("step", fact.step()),
               in ->
                   new BenchFact.JointsChecked(
-                      in.text("piece"),
+                      in.kind(),
                       in.count("failed"),
                       in.count("of"),
                       in.some("reason"),
@@ -89,16 +87,16 @@ final class PieceCodecs {
               "count-corrected",
               BenchFact.CountCorrected.class,
               (fact, out) ->
-                  out.text("piece", fact.piece())
-                      .text("stage", fact.stage())
+                  out.kind(fact.piece())
+                      .stage("stage", fact.stage())
                       .flag("redo", fact.redo())
                       .whole("was", fact.wasCounted())
                       .whole("is", fact.thereAre())
                       .text("why", fact.why()),
               in ->
                   new BenchFact.CountCorrected(
-                      in.text("piece"),
-                      in.text("stage"),
+                      in.kind(),
+                      in.stage("stage"),
                       in.flag("redo"),
                       in.count("was"),
                       in.count("is"),
@@ -107,36 +105,36 @@ final class PieceCodecs {
               "pile-placed",
               BenchFact.PilePlaced.class,
               (fact, out) ->
-                  out.text("piece", fact.piece())
-                      .text("stage", fact.stage())
+                  out.kind(fact.piece())
+                      .stage("stage", fact.stage())
                       .raised("redo", fact.redo())
                       .text("place", fact.place()),
               in ->
                   new BenchFact.PilePlaced(
-                      in.text("piece"), in.text("stage"), in.raised("redo"), in.text("place"))),
+                      in.kind(), in.stage("stage"), in.raised("redo"), in.text("place"))),
           new FactCodec<>(
               "redo-planned",
               BenchFact.RedoPlanned.class,
               (fact, out) ->
-                  out.text("piece", fact.piece())
-                      .text("stage", fact.stage())
+                  out.kind(fact.piece())
+                      .stage("stage", fact.stage())
                       .some("again", AGAIN.word(fact.again())),
               in ->
                   new BenchFact.RedoPlanned(
-                      in.text("piece"), in.text("stage"), in.word("again", AGAIN, true))),
+                      in.kind(), in.stage("stage"), in.word("again", AGAIN, true))),
           new FactCodec<>(
               "wire-cut",
               Fact.WireCut.class,
               (fact, out) ->
-                  out.text("piece", fact.piece())
+                  out.kind(fact.piece())
                       .whole("count", fact.count())
                       .decimal("each-mm", fact.eachMm()),
-              in -> new Fact.WireCut(in.text("piece"), in.count("count"), in.decimal("each-mm"))),
+              in -> new Fact.WireCut(in.kind(), in.count("count"), in.decimal("each-mm"))),
           new FactCodec<>(
               "wire-added",
               Fact.WireAdded.class,
               (fact, out) ->
-                  out.text("piece", fact.piece())
+                  out.kind(fact.piece())
                       .decimal("wire-mm", fact.wireMm())
                       .decimal("length-mm", fact.lengthMm())
                       .text("temper", fact.temper())
@@ -144,7 +142,7 @@ final class PieceCodecs {
                       .some("lot", fact.lot()),
               in ->
                   new Fact.WireAdded(
-                      in.text("piece"),
+                      in.kind(),
                       in.decimal("wire-mm"),
                       in.decimal("length-mm"),
                       in.text("temper"),
@@ -154,12 +152,10 @@ final class PieceCodecs {
               "wire-discarded",
               Fact.WireDiscarded.class,
               (fact, out) ->
-                  out.text("piece", fact.piece())
+                  out.kind(fact.piece())
                       .decimal("length-mm", fact.lengthMm())
                       .text("why", fact.why()),
-              in ->
-                  new Fact.WireDiscarded(
-                      in.text("piece"), in.decimal("length-mm"), in.text("why"))));
+              in -> new Fact.WireDiscarded(in.kind(), in.decimal("length-mm"), in.text("why"))));
 
   private PieceCodecs() {}
 }

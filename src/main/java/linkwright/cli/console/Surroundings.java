@@ -39,13 +39,13 @@ public record Surroundings(
    *     the system's settings cannot express; Java itself could then do little
    */
   public static Surroundings here() {
-    Path.of(System.getProperty("user.dir", ".")).toAbsolutePath();
+    Path startedIn = Path.of(System.getProperty("user.dir", "."));
     Environment environment = Environment.here();
     boolean utf8 = environment.isUtf8();
     Charset typed = utf8 ? StandardCharsets.UTF_8 : Charset.defaultCharset();
     return new Surroundings(
         environment,
-        Path.of(System.getProperty("user.home")),
+        startedIn.resolve(System.getProperty("user.home")),
         InstantSource.system(),
         SteadyClock.from(Instant.now()),
         new BufferedReader(new InputStreamReader(System.in, typed)),

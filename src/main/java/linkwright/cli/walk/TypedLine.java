@@ -151,6 +151,10 @@ final class TypedLine {
       case REDO -> bench(Act.REDO, rest);
       case SCRAP -> bench(Act.SCRAP, rest);
       case TAKE -> bench(Act.TAKE, rest);
+      case JOINTS -> {
+        bench(Act.TO_JOINTS, "");
+        return form(rest);
+      }
       case LOOK -> bench(Act.LOOK_ON, "");
       case PILES -> {
         if (rest.isEmpty()) {

@@ -13,6 +13,7 @@ enum WalkWord {
   ALL("all", "all that wait come through", Act.ALL),
   REDO("redo", "one fails and is done again; redo 3: three", Act.REDO),
   SCRAP("scrap", "one is lost; scrap 2: two", Act.SCRAP),
+  JOINTS("joints", "joints as you count them; joints failed 6; of 19", Act.TO_JOINTS),
   TAKE("take", "take from the redo pile, or again from the new ones", Act.TAKE),
   UNDO("undo", "take back what was entered here last; undo note, undo wire: there", Act.UNDO),
   RESTORE(

@@ -6,7 +6,9 @@ import java.util.Optional;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
+import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
+import linkwright.routine.Stage;
 import linkwright.routine.Step;
 import linkwright.standing.StillToDo;
 
@@ -26,7 +28,7 @@ record BenchAgain(Step step, String told) {
       return Optional.empty();
     }
     OpenJob job = model.job().orElseThrow();
-    for (Map.Entry<String, StillToDo> each : job.standing().left().entrySet()) {
+    for (Map.Entry<PieceKind, StillToDo> each : job.standing().left().entrySet()) {
       boolean judged = judgedAt(at.routine(), each.getKey()) <= at.number();
       if (judged && each.getValue().more() > 0) {
         Optional<Step> begin = begin(at.routine(), job, each.getKey(), each.getValue());
@@ -39,12 +41,12 @@ record BenchAgain(Step step, String told) {
   }
 
   /** The number of the step behind which a kind of piece is good; far off if there is none. */
-  private static int judgedAt(Routine routine, String piece) {
-    List<String> stages = routine.stagesOf(piece);
+  private static int judgedAt(Routine routine, PieceKind piece) {
+    List<Stage> stages = routine.stagesOf(piece);
     if (stages.isEmpty()) {
       return Integer.MAX_VALUE;
     }
-    String judged =
+    Stage judged =
         stages.contains(StillToDo.JUDGED) ? StillToDo.JUDGED : stages.get(stages.size() - 1);
     for (int i = 0; i < routine.steps().size(); i++) {
       if (judged.equals(routine.steps().get(i).stage().get(piece))) {
@@ -55,7 +57,8 @@ record BenchAgain(Step step, String told) {
   }
 
   /** Where the piece begins if more are to be cut, else where the first of them wait. */
-  private static Optional<Step> begin(Routine routine, OpenJob job, String piece, StillToDo left) {
+  private static Optional<Step> begin(
+      Routine routine, OpenJob job, PieceKind piece, StillToDo left) {
     boolean cut = left.toCut().orElse(1) > 0;
     return routine.steps().stream()
         .filter(
@@ -67,8 +70,8 @@ record BenchAgain(Step step, String told) {
         .findFirst();
   }
 
-  private static String told(String piece, Step step) {
-    String kind = Character.toUpperCase(piece.charAt(0)) + piece.substring(1) + "s";
+  private static String told(PieceKind piece, Step step) {
+    String kind = Character.toUpperCase(piece.id().charAt(0)) + piece.id().substring(1) + "s";
     return kind + " are missing: another batch, from “" + step.title() + "”.";
   }
 }

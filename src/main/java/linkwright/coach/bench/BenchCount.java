@@ -15,6 +15,8 @@ import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.job.Pile;
 import linkwright.routine.Counts;
+import linkwright.routine.PieceKind;
+import linkwright.routine.Stage;
 import linkwright.standing.Standing;
 import linkwright.standing.StillToDo;
 
@@ -28,7 +30,7 @@ final class BenchCount {
     if (at.waitRunning(model).isPresent() && at.step().counts() != Counts.EACH) {
       return BenchWait.notYet(shown, at);
     }
-    if (at.step().counts() == Counts.NOTHING || at.piece().isEmpty()) {
+    if (at.step().counts() == Counts.NOTHING || at.piece().equals(PieceKind.NONE)) {
       return stepDone(shown, at);
     }
     if (at.begins()) {
@@ -107,7 +109,17 @@ final class BenchCount {
 
   private static Turn batch(Model model, AtBench at) {
     if (at.waiting() + at.redo() == 0) {
-      return BenchGate.onward(model, at);
+      Map<PieceKind, Integer> along = alongAtBatch(model, at);
+      if (along.isEmpty()) {
+        return BenchGate.onward(model, at);
+      }
+      List<Fact> others = new ArrayList<>(BenchWait.over(model, at));
+      Map<Stage, Map<PieceKind, Integer>> byStage = new LinkedHashMap<>();
+      along.forEach((piece, going) -> put(byStage, at.step().stage().get(piece), piece, going));
+      byStage.forEach(
+          (stage, pieces) ->
+              others.add(new Fact.PiecesThrough(pieces, stage, false, at.step().id())));
+      return Turn.keep(model, others);
     }
     List<Fact> facts = new ArrayList<>(BenchWait.over(model, at));
     if (at.waiting() > 0) {
@@ -121,7 +133,7 @@ final class BenchCount {
 
   /** The counted kind moves; one of each other kind of the step goes with each, if it waits. */
   private static List<Fact> moved(Model model, AtBench at, int count, boolean redo) {
-    Map<String, Map<String, Integer>> fresh = new LinkedHashMap<>();
+    Map<Stage, Map<PieceKind, Integer>> fresh = new LinkedHashMap<>();
     if (!redo) {
       put(fresh, at.stage(), at.piece(), count);
     }
@@ -139,14 +151,20 @@ final class BenchCount {
     return facts;
   }
 
+  /** Pieces of other kinds than the counted one that go through together here. */
+  static Map<PieceKind, Integer> alongAtBatch(Model model, AtBench at) {
+    boolean batch = at.step().counts() == Counts.BATCH && !at.begins();
+    return batch ? along(model, at, 0) : Map.of();
+  }
+
   private static void put(
-      Map<String, Map<String, Integer>> byStage, String stage, String piece, int count) {
+      Map<Stage, Map<PieceKind, Integer>> byStage, Stage stage, PieceKind piece, int count) {
     byStage.computeIfAbsent(stage, any -> new LinkedHashMap<>()).put(piece, count);
   }
 
-  private static Map<String, Integer> along(Model model, AtBench at, int count) {
+  private static Map<PieceKind, Integer> along(Model model, AtBench at, int count) {
     JobState state = model.job().orElseThrow().state();
-    Map<String, Integer> along = new LinkedHashMap<>();
+    Map<PieceKind, Integer> along = new LinkedHashMap<>();
     at.step()
         .stage()
         .forEach(
@@ -165,10 +183,10 @@ final class BenchCount {
    * Pieces of another kind that go along with so many counted ones: one with each, as long as they
    * wait and the chain takes them. One that was done again took its own along the first time.
    */
-  private static int alongWith(Model model, AtBench at, int count, String piece) {
+  private static int alongWith(Model model, AtBench at, int count, PieceKind piece) {
     OpenJob job = model.job().orElseThrow();
     Pile pile = job.state().piles().of(piece);
-    String stage = at.step().stage().get(piece);
+    Stage stage = at.step().stage().get(piece);
     StillToDo left = job.standing().left().get(piece);
     int wanted = left == null ? Integer.MAX_VALUE : left.wanted();
     int room = Math.min(wanted, at.through() + count) - pile.atOrPast(stage);

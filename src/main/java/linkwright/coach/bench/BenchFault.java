@@ -2,22 +2,19 @@ package linkwright.coach.bench;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.keys.Key;
 import linkwright.job.Fact;
 import linkwright.routine.Remedy;
+import linkwright.routine.Stage;
 import linkwright.routine.Then;
 
 /** What went wrong with pieces: asked for once, entered, and its remedy shown at once. */
 final class BenchFault {
   /** Reasons are numbered with one digit each. */
   private static final int MOST_CHOICES = 9;
-
-  /** Stages at which a joint is made. */
-  private static final Set<String> JOINTS = Set.of("soldered", "fused", "joined");
 
   private BenchFault() {}
 
@@ -49,26 +46,20 @@ final class BenchFault {
     choices.add(
         scrap
             ? new Remedy(
-                "something else", "", "Put it with the scrap of its kind.", wanted, "", "other")
+                "something else",
+                "",
+                "Put it with the scrap of its kind.",
+                wanted,
+                Stage.NONE,
+                "other")
             : new Remedy(
                 "something else",
                 "",
                 "Find out why before you try again.",
                 wanted,
-                usualRedoStage(at),
+                at.usualRedoStage(),
                 "other"));
     return choices;
-  }
-
-  /** A joint that fails is made again where it was made last before this; else here. */
-  static String usualRedoStage(AtBench at) {
-    List<String> stages = at.pile().stages();
-    for (int i = stages.indexOf(at.stage()) - 1; i > 0; i--) {
-      if (JOINTS.contains(stages.get(i))) {
-        return stages.get(i);
-      }
-    }
-    return at.stage();
   }
 
   /** Takes the reason by its number; any other key but a number leaves the question. */
@@ -89,7 +80,7 @@ final class BenchFault {
                 at.piece(),
                 why.count(),
                 at.stage(),
-                remedy.backTo().isEmpty() ? usualRedoStage(at) : remedy.backTo(),
+                remedy.backTo().equals(Stage.NONE) ? at.usualRedoStage() : remedy.backTo(),
                 at.fromRedo(),
                 reason);
     Model told =

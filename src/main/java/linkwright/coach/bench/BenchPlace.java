@@ -100,6 +100,9 @@ public final class BenchPlace implements Place {
       if (!FLAME.contains(common)) {
         acts.add(Act.ALL);
       }
+      if (at.judges()) {
+        acts.add(Act.TO_JOINTS);
+      }
     }
     if (at.counts() && at.begins() && at.failable() > 0) {
       acts.add(Act.SCRAP);
@@ -133,7 +136,8 @@ public final class BenchPlace implements Place {
       return atStep(model, at);
     }
     boolean batch = at.step().counts() == Counts.BATCH && !at.begins();
-    boolean batchWaits = batch && at.waiting() + at.redo() > 0;
+    boolean along = !BenchCount.alongAtBatch(model, at).isEmpty();
+    boolean batchWaits = batch && (along || at.waiting() + at.redo() > 0);
     if (!batchWaits && !BenchWait.over(model, at).isEmpty()) {
       return Act.WAIT_OVER;
     }
@@ -141,7 +145,7 @@ public final class BenchPlace implements Place {
       Act one = at.cuts() ? Act.CUT_ONE : Act.BEGIN_ONE;
       return BenchCount.enoughAreCut(model, at) ? Act.ONWARD : one;
     }
-    if (at.waiting() + at.redo() == 0) {
+    if (at.waiting() + at.redo() == 0 && !along) {
       return Act.ONWARD;
     }
     if (!batch) {

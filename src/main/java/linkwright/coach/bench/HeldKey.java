@@ -51,7 +51,7 @@ final class HeldKey {
     List<Fact> facts = new ArrayList<>(Undo.lastAtBench(model));
     facts.add(
         new Fact.PiecesSentBack(
-            at.piece(), 1, at.stage(), BenchFault.usualRedoStage(at), last.get().redo(), "other"));
+            at.piece(), 1, at.stage(), at.usualRedoStage(), last.get().redo(), "other"));
     return Turn.keep(shown.told("1 " + at.piece() + " is to be done again."), facts);
   }
 }

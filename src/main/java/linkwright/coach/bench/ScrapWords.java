@@ -7,6 +7,7 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
+import linkwright.routine.Stage;
 import linkwright.standing.StillToDo;
 
 /** Why the number still to cut moves when pieces are lost. */
@@ -31,7 +32,7 @@ final class ScrapWords {
     }
     int lost = after.get().scrapped() - before.get().scrapped();
     String moved =
-        "To %s: %d, not %d".formatted(at.pile().begins("cut") ? "cut" : "begin", is, was);
+        "To %s: %d, not %d".formatted(at.pile().begins(Stage.CUT) ? "cut" : "begin", is, was);
     String share =
         "%.0f %% are lost by now, %.0f %% before"
             .formatted(100 * after.get().lossShare(), 100 * before.get().lossShare());

@@ -20,7 +20,9 @@ import linkwright.job.TimerRun;
 import linkwright.plan.Plan;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.Caution;
+import linkwright.routine.PieceKind;
 import linkwright.routine.Remedy;
+import linkwright.routine.Stage;
 import linkwright.routine.Step;
 import linkwright.standing.StillToDo;
 
@@ -88,7 +90,7 @@ final class StepContent {
       return Optional.of(
           Row.of("in hand", at.inHand() + (at.fromRedo() ? ", from redo" : ", new")));
     }
-    if (at.available() > 0) {
+    if (at.available() > 0 || !BenchCount.alongAtBatch(model, at).isEmpty()) {
       return Optional.of(Row.of("", "all go together"));
     }
     return Optional.of(
@@ -97,7 +99,7 @@ final class StepContent {
 
   /** What waits at other steps; empty if nothing does. */
   private static String elsewhere(Model model, AtBench at) {
-    return WaitingWords.line(WaitingWords.elsewhere(model, at.number()));
+    return WaitingWords.line(WaitingWords.besides(model, at));
   }
 
   private static Optional<Row> each(Model model, AtBench at) {
@@ -107,7 +109,7 @@ final class StepContent {
     }
     UnitStyle units = model.settings().units();
     Optional<Plan> plan = model.job().orElseThrow().standing().counted().plan();
-    if (plan.isPresent() && at.piece().equals("link")) {
+    if (plan.isPresent() && at.piece().equals(PieceKind.LINK)) {
       // What the stop is set to stands first; the kerf is wire, not blank.
       String taken = each > plan.get().linkBlankMm() ? "takes " + units.length(each) : "";
       return Optional.of(Row.of("blank", units.length(plan.get().linkBlankMm())).remark(taken));
@@ -126,7 +128,7 @@ final class StepContent {
   private static List<Part> remedy(Model model, Remedy remedy) {
     List<Part> parts = new ArrayList<>();
     parts.add(new Prose(Prose.Kind.REMEDY, JobWords.fill(remedy.remedy(), model)));
-    if (!remedy.backTo().isEmpty()) {
+    if (!remedy.backTo().equals(Stage.NONE)) {
       parts.add(
           Prose.aside(
               "Back to “"

@@ -1,5 +1,8 @@
 package linkwright.coach.content;
 
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
 /**
  * A labelled value.
  *
@@ -19,8 +22,15 @@ public record Row(
     String source,
     String remark,
     Emphasis emphasis) {
-  /** A value with its unit in one text, such as {@code 14 mm}, or a word. */
+  private static final Pattern FORECAST = Pattern.compile("(.*\\d) ± ([\\d.]+)( \\S+)?");
+
+  /** A value with its unit in one text, such as {@code 14 mm}, {@code 181 ± 13 mm}, or a word. */
   public static Row of(String label, String amount) {
+    Matcher forecast = FORECAST.matcher(amount);
+    if (forecast.matches()) {
+      String unit = forecast.group(3) == null ? "" : forecast.group(3).strip();
+      return new Row(label, forecast.group(1), unit, forecast.group(2), "", "", Emphasis.PLAIN);
+    }
     int gap = amount.indexOf(' ');
     boolean number = gap > 0 && Character.isDigit(amount.charAt(gap - 1));
     boolean unitOnly = number && amount.indexOf(' ', gap + 1) < 0;
@@ -33,11 +43,6 @@ public record Row(
   /** The same row, minded so much. */
   public Row with(Emphasis other) {
     return new Row(label, value, unit, plusMinus, source, remark, other);
-  }
-
-  /** The same row with its spread. */
-  public Row plusMinus(String spread) {
-    return new Row(label, value, unit, spread, source, remark, emphasis);
   }
 
   /** The same row with where it comes from. */

@@ -113,17 +113,17 @@ public record HandsContent(Handbook handbook, Settings settings) {
   private static void losses(Hands hands, List<Part> parts) {
     for (PieceKind kind : List.of(PieceKind.LINK, PieceKind.RING)) {
       hands
-          .lossShare(kind.id())
+          .lossShare(kind)
           .ifPresent(
               share ->
                   parts.add(
                       Prose.says(
                           "Of "
-                              + kind.id()
+                              + kind
                               + "s "
                               + number(100 * share, 1)
                               + " % were lost for good"
-                              + hands.redoShare(kind.id()).stream()
+                              + hands.redoShare(kind).stream()
                                   .mapToObj(
                                       again ->
                                           ", and "

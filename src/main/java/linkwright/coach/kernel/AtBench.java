@@ -12,7 +12,9 @@ import linkwright.job.StepWait;
 import linkwright.job.TimerRun;
 import linkwright.routine.Counts;
 import linkwright.routine.Hazard;
+import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
+import linkwright.routine.Stage;
 import linkwright.routine.Step;
 import linkwright.routine.Wait;
 import linkwright.routine.WaitEnds;
@@ -25,8 +27,8 @@ import linkwright.standing.StillToDo;
  * @param routine the job's routine
  * @param step the step that is open
  * @param number its place in the routine, from 1
- * @param piece the kind of piece it counts; empty if it counts nothing
- * @param stage the stage that piece reaches here; empty if it counts nothing
+ * @param piece the kind of piece it counts; none if it counts nothing
+ * @param stage the stage that piece reaches here; none if it counts nothing
  * @param pile the pile of that kind
  * @param waiting pieces that wait for this stage
  * @param redo pieces to be done again here
@@ -38,20 +40,14 @@ public record AtBench(
     Routine routine,
     Step step,
     int number,
-    String piece,
-    String stage,
+    PieceKind piece,
+    Stage stage,
     Pile pile,
     int waiting,
     int redo,
     boolean fromRedo,
     int inHand,
     int wanted) {
-  /** The stage from which on all pieces are one chain: spare ones are left before it. */
-  private static final String JOINED = "joined";
-
-  /** The stage at which blanks are cut from wire. */
-  private static final String CUT = "cut";
-
   /** The open step of the job on the bench; empty if the job's routine is not known. */
   public static Optional<AtBench> of(Model model) {
     return model
@@ -81,8 +77,8 @@ public record AtBench(
 
   public static AtBench of(Routine routine, OpenJob job, Step step) {
     JobState state = job.state();
-    String piece = step.stage().keySet().stream().findFirst().orElse("");
-    String stage = step.stage().getOrDefault(piece, "");
+    PieceKind piece = step.stage().keySet().stream().findFirst().orElse(PieceKind.NONE);
+    Stage stage = step.stage().getOrDefault(piece, Stage.NONE);
     Pile pile = state.piles().of(piece);
     int waiting = pile.waitingFor(stage);
     int redo = pile.redoAt(stage);
@@ -108,13 +104,13 @@ public record AtBench(
         wanted);
   }
 
-  private static int wanted(OpenJob job, String piece) {
+  private static int wanted(OpenJob job, PieceKind piece) {
     StillToDo left = job.standing().left().get(piece);
     return left == null ? 0 : left.wanted();
   }
 
-  private static boolean enough(Pile pile, String stage, int wanted) {
-    int joined = pile.stages().indexOf(JOINED);
+  private static boolean enough(Pile pile, Stage stage, int wanted) {
+    int joined = pile.stages().indexOf(Stage.JOINED);
     boolean oneChain = joined >= 0 && pile.stages().indexOf(stage) >= joined;
     return oneChain && wanted > 0 && pile.atOrPast(stage) >= wanted;
   }
@@ -131,7 +127,7 @@ public record AtBench(
 
   /** Whether the pieces begin here by being cut; a rod or a broken link is there already. */
   public boolean cuts() {
-    return begins() && stage.equals(CUT);
+    return begins() && stage.equals(Stage.CUT);
   }
 
   /** Pieces that can fail now: those that can come through, or, where pieces begin, those cut. */
@@ -140,13 +136,13 @@ public record AtBench(
   }
 
   /** The stage before which a piece is lost here: a blank cut badly never comes to the next. */
-  public String failsAt() {
+  public Stage failsAt() {
     return begins() && pile.stages().size() > 1 ? pile.stages().get(1) : stage;
   }
 
   /** Whether this step counts pieces. */
   public boolean counts() {
-    return step.counts() != Counts.NOTHING && !piece.isEmpty();
+    return step.counts() != Counts.NOTHING && !piece.equals(PieceKind.NONE);
   }
 
   /** Whether pieces begin here: blanks are cut from wire. */
@@ -196,5 +192,21 @@ public record AtBench(
    */
   public boolean looked() {
     return step.does().contains(Hazard.PICKLES);
+  }
+
+  /** Whether pieces are judged here, so that their joints can be counted. */
+  public boolean judges() {
+    return counts() && !begins() && stage().equals(StillToDo.JUDGED);
+  }
+
+  /** A joint that fails is made again where it was made last before this; else here. */
+  public Stage usualRedoStage() {
+    List<Stage> stages = pile().stages();
+    for (int i = stages.indexOf(stage()) - 1; i > 0; i--) {
+      if (stages.get(i).makesAJoint()) {
+        return stages.get(i);
+      }
+    }
+    return stage();
   }
 }

@@ -163,6 +163,18 @@ public sealed interface Effect {
     }
   }
 
+  /** Enters facts in the drawer's book and syncs it; answers {@link Message.DrawerRead}. */
+  record KeepInDrawer(List<Fact> facts) implements Effect {
+    public KeepInDrawer {
+      facts = List.copyOf(facts);
+    }
+
+    @Override
+    public <R> R answer(EffectCases<R> cases) {
+      return cases.keepInDrawer(this);
+    }
+  }
+
   /** Rings the bell once. */
   record RingBell() implements Effect {
     @Override

@@ -45,6 +45,9 @@ public interface EffectCases<R> {
   /** Her bench to be changed. */
   R changeBench(Effect.ChangeBench effect);
 
+  /** Facts for the drawer's book. */
+  R keepInDrawer(Effect.KeepInDrawer effect);
+
   /** The bell. */
   R ringBell(Effect.RingBell effect);
 

@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import linkwright.job.Fact;
 import linkwright.quantity.UnitStyle;
+import linkwright.routine.PieceKind;
 
 /** An entry in words, as the book and undo show it. */
 public final class EntryWords {
@@ -169,9 +170,9 @@ public final class EntryWords {
     return "test piece: blank " + units.length(tried.blankMm()) + measured + verdict;
   }
 
-  private static String counted(Map<String, Integer> pieces) {
+  private static String counted(Map<PieceKind, Integer> pieces) {
     return pieces.entrySet().stream()
-        .map(each -> each.getValue() + " " + each.getKey() + (each.getValue() == 1 ? "" : "s"))
+        .map(each -> each.getKey().counted(each.getValue()))
         .collect(Collectors.joining(" and "));
   }
 

@@ -7,6 +7,7 @@ import java.util.Optional;
 import linkwright.bench.OwnBench;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
+import linkwright.drawer.Drawer;
 import linkwright.hands.Hands;
 import linkwright.job.CautionsMet;
 import linkwright.job.Entry;
@@ -189,10 +190,11 @@ public sealed interface Message {
    * The jobs at hand were read; unread says how many were left out, for it took too long; hands is
    * what all their books taught.
    */
-  record TrayRead(List<TrayJob> jobs, int unread, Optional<Hands> hands) implements Message {
+  record TrayRead(List<TrayJob> jobs, int unread, Optional<Hands> hands, Optional<Drawer> drawer)
+      implements Message {
     /** All of them, of which nothing was learnt. */
     public TrayRead(List<TrayJob> jobs) {
-      this(jobs, 0, Optional.empty());
+      this(jobs, 0, Optional.empty(), Optional.empty());
     }
 
     @Override
@@ -214,6 +216,14 @@ public sealed interface Message {
     @Override
     public <R> R answer(MessageCases<R> cases) {
       return cases.benchRead(this);
+    }
+  }
+
+  /** What lies in the drawer now, after an entry that is on the disk. */
+  record DrawerRead(Drawer drawer) implements Message {
+    @Override
+    public <R> R answer(MessageCases<R> cases) {
+      return cases.drawerRead(this);
     }
   }
 

@@ -59,4 +59,7 @@ public interface MessageCases<R> {
 
   /** Her bench as it is now. */
   R benchRead(Message.BenchRead message);
+
+  /** What lies in the drawer now. */
+  R drawerRead(Message.DrawerRead message);
 }

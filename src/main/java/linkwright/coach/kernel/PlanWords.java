@@ -31,7 +31,7 @@ public final class PlanWords {
     words.put("links", Integer.toString(plan.links()));
     words.put("rings", Integer.toString(plan.rings()));
     words.put("blanks", Integer.toString(plan.blanksToCut()));
-    words.put("solder piece", units.length(plan.solder().pieceMm()));
+    words.put("solder piece", units.length(plan.solderPieceMm()));
     metal(words, wish.metal(), units);
     wish.ring()
         .ifPresent(

@@ -2,6 +2,7 @@ package linkwright.coach.kernel;
 
 import java.util.ArrayList;
 import java.util.List;
+import linkwright.routine.PieceKind;
 import linkwright.standing.Standing;
 import linkwright.standing.StillToDo;
 
@@ -22,7 +23,7 @@ public final class ShortageWords {
   }
 
   /** What to say when so many are cut and the wire will not do for the rest; empty if it will. */
-  public static String after(Standing standing, String piece, int count) {
+  public static String after(Standing standing, PieceKind piece, int count) {
     StillToDo todo = standing.left().get(piece);
     if (todo == null || !standing.wireKnown()) {
       return "";

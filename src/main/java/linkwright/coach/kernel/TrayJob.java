@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import linkwright.standing.ClosedChain;
+import linkwright.standing.WireWanted;
 
 /**
  * A job as it lies in the tray.
@@ -15,6 +16,7 @@ import linkwright.standing.ClosedChain;
  * @param lastEntry when its last entry was made
  * @param closed whether it is closed
  * @param came what it came to; empty while it is not closed
+ * @param wants wire that it still lacks; empty once it is closed
  */
 public record TrayJob(
     String slug,
@@ -23,7 +25,8 @@ public record TrayJob(
     List<String> waits,
     Instant lastEntry,
     boolean closed,
-    Optional<ClosedChain> came) {
+    Optional<ClosedChain> came,
+    Optional<WireWanted> wants) {
   public TrayJob {
     waits = List.copyOf(waits);
   }
@@ -36,6 +39,6 @@ public record TrayJob(
       List<String> waits,
       Instant lastEntry,
       boolean closed) {
-    this(slug, name, stands, waits, lastEntry, closed, Optional.empty());
+    this(slug, name, stands, waits, lastEntry, closed, Optional.empty(), Optional.empty());
   }
 }

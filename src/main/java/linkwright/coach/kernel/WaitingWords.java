@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import linkwright.job.Again;
+import linkwright.routine.PieceKind;
 import linkwright.standing.WaitingPiece;
 
 /** What waits anywhere in a job, in words, each with the step where it is taken up. */
@@ -26,9 +27,16 @@ public final class WaitingWords {
         .orElse(List.of());
   }
 
-  /** What waits at other steps than the one with that number; 0 for all. */
-  public static List<WaitingPiece> elsewhere(Model model, int number) {
-    return of(model).stream().filter(pile -> pile.waits() && pile.number() != number).toList();
+  /** What waits, but for the kind of piece that a step counts there itself. */
+  public static List<WaitingPiece> besides(Model model, AtBench at) {
+    return waiting(model).stream()
+        .filter(pile -> pile.number() != at.number() || !pile.spot().piece().equals(at.piece()))
+        .toList();
+  }
+
+  /** All that waits for a step. */
+  public static List<WaitingPiece> waiting(Model model) {
+    return of(model).stream().filter(WaitingPiece::waits).toList();
   }
 
   /** In one line; empty if nothing waits. */
@@ -59,7 +67,7 @@ public final class WaitingWords {
   }
 
   /** How many pieces of a kind are to be done again, each time with the step; empty for none. */
-  public static Optional<String> redo(Model model, String piece) {
+  public static Optional<String> redo(Model model, PieceKind piece) {
     List<String> redo =
         of(model).stream()
             .filter(pile -> pile.spot().redo() && pile.spot().piece().equals(piece))

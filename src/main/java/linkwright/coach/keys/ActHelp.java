@@ -20,6 +20,10 @@ public final class ActHelp {
       case TRY_AGAIN -> "write once more what could not be written";
       case GIVE_UP -> "leave unwritten what could not be written";
       case MAKE_AGAIN -> "begin a new job with what this one settled";
+      case TO_DRAWER -> "wire and other metal on hand, by lot";
+      case LOT_CAME -> "enter what came into the drawer, as a lot";
+      case LOT_COUNTED -> "set a lot right by one weight";
+      case RETURN_WIRE -> "wire of this job goes back into a lot";
       case TO_HANDS -> "what earlier pieces taught of your hands";
       case TO_NEAREST -> "the nearest lengths that you can have, and by what";
       case FIT_RING -> "other rings, so that the length comes out";
@@ -38,6 +42,7 @@ public final class ActHelp {
       case TAKE_UP -> "to the step where the chosen pieces go on";
       case SAY_WHERE -> "note where the chosen pieces lie";
       case TO_PILES -> "what waits between the steps, and where";
+      case TO_JOINTS -> "joints as you count them: so many failed of so many";
       case TO_HANDBOOK -> "the words of the trade that stand here, explained";
       case TO_OWN_BENCH -> "what is yours whatever the job";
       case TO_WHAT_IF -> "the plan with one thing changed, beside the one that is kept";

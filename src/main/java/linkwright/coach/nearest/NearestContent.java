@@ -39,7 +39,7 @@ final class NearestContent {
         new Rows(
             List.of(
                 Row.of("wished", units.length(plan.wish().finishedMm())),
-                Row.of("counted", units.length(plan.lengthMm()))
+                Row.of("counted", units.about(plan.lengthMm(), plan.plusMinusMm()))
                     .remark(counted(plan))
                     .with(Emphasis.MAIN))));
     if (plan.tightRingInsideMm().isPresent()) {
@@ -56,7 +56,10 @@ final class NearestContent {
             .map(
                 choice ->
                     new Acts.Choice(
-                        NearestPlace.actOf(choice.way()), stands(choice, units), false, false))
+                        NearestPlace.actOf(choice.way()),
+                        stands(choice, plan, units),
+                        false,
+                        false))
             .toList();
     if (choices.isEmpty()) {
       parts.add(Prose.says("Nothing else comes near it."));
@@ -77,7 +80,7 @@ final class NearestContent {
     return plan.rings() == 0 ? links : links + ", " + rings;
   }
 
-  private static String stands(ChainChoice choice, UnitStyle units) {
-    return units.length(choice.lengthMm()) + " with " + choice.says(units);
+  private static String stands(ChainChoice choice, Plan plan, UnitStyle units) {
+    return units.roundedBy(choice.lengthMm(), plan.plusMinusMm()) + " with " + choice.says(units);
   }
 }

@@ -8,6 +8,7 @@ import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
+import linkwright.coach.kernel.ForecastWords;
 import linkwright.plan.FinenessWord;
 import linkwright.plan.Plan;
 import linkwright.plan.SettledLink;
@@ -35,6 +36,18 @@ public record ChainContent(
     Plan plan = standing.counted().plan().orElseThrow();
     List<Part> parts = new ArrayList<>();
     parts.add(new Rows(figures(standing, plan)));
+    standing
+        .counted()
+        .instead()
+        .ifPresent(
+            ring ->
+                parts.add(
+                    Prose.stop(
+                        "The trial length that is followed hung with rings of "
+                            + units.length(ring.tried().insideMm())
+                            + "; the rings wished since, of "
+                            + units.length(ring.wished().insideMm())
+                            + ", are counted in their place.")));
     plan.remarks(units).forEach(each -> parts.add(Prose.stop(words.show(each))));
     FinenessWord.of(plan.wish().metal(), plan.massChainG(), reference)
         .forEach(each -> parts.add(Prose.says(words.show(each))));
@@ -125,8 +138,11 @@ public record ChainContent(
         .ifPresent(
             hours ->
                 rows.add(
-                    Row.of("hours", "about %.0f".formatted(hours.hours()))
-                        .plusMinus("%.0f".formatted(Math.max(1, hours.plusMinus())))));
+                    Row.of(
+                            "hours",
+                            "about " + ForecastWords.hours(hours.hours(), hours.plusMinus()))
+                        .from(hours.from().word())));
+    ForecastWords.redos(standing).ifPresent(redos -> rows.add(row("done again", redos)));
     standing.quote().ifPresent(quote -> quoted(rows, quote));
   }
 
@@ -136,9 +152,15 @@ public record ChainContent(
     if (quote.priced()) {
       String money = quote.currency().isBlank() ? "" : " " + quote.currency();
       rows.add(
-          Row.of("price", "%.0f%s".formatted(quote.first().total(), money))
-              .plusMinus("%.0f".formatted(Math.max(1, quote.pricePlusMinus()))));
+          row(
+              "price",
+              "%.0f ± %.0f%s"
+                  .formatted(
+                      quote.first().total(), Math.max(1, quote.pricePlusMinus()), money)));
       rows.add(Row.of("made again", "%.0f%s".formatted(quote.again().total(), money)));
+      if (quote.lacksMetal()) {
+        rows.add(row("the metal", "has no price yet").with(Emphasis.TROUBLE));
+      }
     }
   }
 

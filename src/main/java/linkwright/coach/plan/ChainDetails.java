@@ -27,7 +27,7 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
     List<Part> parts = new ArrayList<>();
     group(parts, "One link:", link(plan));
     plan.wish().ring().ifPresent(ring -> group(parts, "One ring:", ring(plan, ring)));
-    group(parts, "Wire to take:", wire(plan));
+    group(parts, "Wire to take:", wire(standing, plan));
     standing
         .wire()
         .filter(WireStand::known)
@@ -75,7 +75,7 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
             mm ->
                 rows.add(
                     row(
-                        "wished",
+                        "size wished",
                         length(mm)
                             + (wide.isPresent() ? " x " + length(wide.getAsDouble()) : ""))));
     return rows;
@@ -102,20 +102,20 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
 
   private List<Row> mass(Plan plan) {
     List<Row> rows = new ArrayList<>();
-    rows.add(row("links", units.mass(plan.massLinksG())));
+    rows.add(row("links weigh", units.mass(plan.massLinksG())));
     if (plan.rings() > 0) {
-      rows.add(row("rings", units.mass(plan.massRingsG())));
+      rows.add(row("rings weigh", units.mass(plan.massRingsG())));
     }
     if (solders) {
-      rows.add(row("solder", units.mass(plan.solderPlacedG())));
+      rows.add(row("solder weighs", units.mass(plan.solderPlacedG())));
     }
     if (plan.wish().claspG() > 0) {
-      rows.add(row("clasp", units.mass(plan.wish().claspG())));
+      rows.add(row("clasp weighs", units.mass(plan.wish().claspG())));
     }
     return rows;
   }
 
-  private List<Row> wire(Plan plan) {
+  private List<Row> wire(Standing standing, Plan plan) {
     ChainWish wish = plan.wish();
     List<Row> rows = new ArrayList<>();
     rows.add(row("for links", length(plan.wireLinksMm())));
@@ -127,7 +127,8 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
       rows.add(row("spare rings", length(plan.wireSpareRingsMm())));
     }
     rows.add(row("to order", units.mass(WireToOrder.of(plan).massG())).remark("all of it"));
-    rows.add(row("usual loss", percent(wish.usualLoss())));
+    rows.add(
+        row("usual loss", percent(wish.usualLoss())));
     rows.add(row("chance", percent(wish.confidence()) + " that so many blanks are enough"));
     return rows;
   }
@@ -162,7 +163,8 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
   private List<Row> joints(Plan plan) {
     List<Row> rows = new ArrayList<>();
     if (solders) {
-      rows.add(row("solder", plan.joints() + " of " + length(plan.solder().pieceMm())));
+      rows.add(row("solder", plan.joints() + " of " + length(plan.solderPieceMm())));
+      plan.solderWarnings().forEach(each -> rows.add(row("mind", each)));
       rows.add(row("unsoldered", units.pull(plan.pull().buttedN())));
     } else {
       rows.add(row("joints", Integer.toString(plan.joints())));

@@ -9,6 +9,7 @@ import linkwright.coach.kernel.JobWords;
 import linkwright.coach.kernel.Model;
 import linkwright.routine.Routine;
 import linkwright.routine.SolderMap;
+import linkwright.routine.Stage;
 import linkwright.standing.CountedPlan;
 import linkwright.standing.Standing;
 
@@ -84,7 +85,7 @@ public final class PlanContent {
   }
 
   private static boolean fuses(Routine routine) {
-    return routine.pieces().values().stream().anyMatch(stages -> stages.contains("fused"));
+    return routine.pieces().values().stream().anyMatch(stages -> stages.contains(Stage.FUSED));
   }
 
   private static Optional<Routine> routine(Model model) {

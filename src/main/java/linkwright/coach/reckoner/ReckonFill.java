@@ -14,6 +14,7 @@ import linkwright.quantity.Decimals;
 import linkwright.quantity.Length;
 import linkwright.quantity.UnitStyle;
 import linkwright.reckon.Given;
+import linkwright.routine.PieceKind;
 import linkwright.standing.StillToDo;
 import linkwright.standing.TestPieces;
 
@@ -111,16 +112,17 @@ final class ReckonFill {
                 .map(mm -> exact(mm, units))
                 .collect(Collectors.joining(", ")));
         texts.put("blank", exact(plan.linkBlankMm(), units));
-        Optional<StillToDo> links = Optional.ofNullable(job.standing().left().get("link"));
+        Optional<StillToDo> links = Optional.ofNullable(job.standing().left().get(PieceKind.LINK));
         texts.put("want", links.map(todo -> "" + todo.toCut().orElse(todo.more())).orElse(""));
         if (plan.rings() > 0 && plan.wish().ringsOfSameWire()) {
-          Optional<StillToDo> rings = Optional.ofNullable(job.standing().left().get("ring"));
+          Optional<StillToDo> rings =
+              Optional.ofNullable(job.standing().left().get(PieceKind.RING));
           texts.put("ring", exact(plan.ringTurnMm(), units));
           texts.put("want-rings", rings.map(todo -> "" + todo.more()).orElse(""));
         }
       }
       case "spare" -> {
-        Optional<StillToDo> links = Optional.ofNullable(job.standing().left().get("link"));
+        Optional<StillToDo> links = Optional.ofNullable(job.standing().left().get(PieceKind.LINK));
         texts.put("more", links.map(todo -> "" + todo.more()).orElse(""));
         texts.put("good", links.map(todo -> "" + todo.good()).orElse(""));
         texts.put("lost", links.map(todo -> "" + todo.scrapped()).orElse(""));

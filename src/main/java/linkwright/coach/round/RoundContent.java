@@ -9,6 +9,7 @@ import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Cards;
+import linkwright.coach.kernel.ForecastWords;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.ShortageWords;
@@ -16,6 +17,7 @@ import linkwright.coach.kernel.WaitingWords;
 import linkwright.coach.keys.Act;
 import linkwright.job.JobState;
 import linkwright.quantity.UnitStyle;
+import linkwright.routine.PieceKind;
 import linkwright.standing.StockLeft;
 
 /** How a job stands at each place of the way round: the places in the order of the work. */
@@ -30,6 +32,9 @@ final class RoundContent {
       choices.add(new Acts.Choice(act, stands(act, model, job), act == now(job), groupEnds));
     }
     List<Part> parts = new ArrayList<>(List.of(new Acts(choices)));
+    if (!job.state().course().closed() && job.standing().counted().plan().isPresent()) {
+      ForecastWords.of(job.standing()).ifPresent(words -> parts.add(Prose.aside(words)));
+    }
     job.told().forEach(sentence -> parts.add(Prose.stop(sentence)));
     return new Content("places of the job", parts);
   }
@@ -102,7 +107,7 @@ final class RoundContent {
 
   /** What waits anywhere, with the steps where it is taken up. */
   private static String piles(Model model) {
-    String line = WaitingWords.line(WaitingWords.elsewhere(model, 0));
+    String line = WaitingWords.line(WaitingWords.waiting(model));
     return line.isEmpty() ? "nothing waits" : line;
   }
 
@@ -148,7 +153,7 @@ final class RoundContent {
     }
     List<String> shortages = ShortageWords.of(job.standing());
     StockLeft stock = job.standing().stockLeft();
-    String left = model.settings().units().length(stock.leftMm("link")) + " left";
+    String left = model.settings().units().length(stock.leftMm(PieceKind.LINK)) + " left";
     return shortages.isEmpty() ? left : left + ", lacks " + String.join(", ", shortages);
   }
 }

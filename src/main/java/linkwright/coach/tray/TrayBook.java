@@ -24,6 +24,13 @@ public record TrayBook(TrayJob job, Timers timers, CautionsMet met) {
     timers.ringing(now).forEach(timer -> waits.add(timer.name() + " is due"));
     waits.addAll(job.waits());
     return new TrayJob(
-        job.slug(), job.name(), job.stands(), waits, job.lastEntry(), job.closed(), job.came());
+        job.slug(),
+        job.name(),
+        job.stands(),
+        waits,
+        job.lastEntry(),
+        job.closed(),
+        job.came(),
+        job.wants());
   }
 }

@@ -48,6 +48,7 @@ public final class TrayPlace implements Place {
             Act.TO_CAUTIONS,
             Act.TO_HANDS,
             Act.TO_OWN_BENCH,
+            Act.TO_DRAWER,
             Act.TO_LOOKUP,
             Act.TO_SETTINGS,
             Act.LEAVE));

@@ -4,14 +4,17 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import linkwright.coach.kernel.ShortageWords;
 import linkwright.coach.kernel.TrayJob;
 import linkwright.job.Entry;
 import linkwright.job.JobState;
+import linkwright.routine.PieceKind;
 import linkwright.standing.ClosedChain;
 import linkwright.standing.Handbook;
 import linkwright.standing.Standing;
 import linkwright.standing.StillToDo;
+import linkwright.standing.WireWanted;
 
 /** A job as it lies in the tray, told from its book. */
 public final class TrayWords {
@@ -37,7 +40,8 @@ public final class TrayWords {
             closed ? List.of() : waits(standing),
             last,
             closed,
-            ClosedChain.of(entries, state, standing, handbook));
+            ClosedChain.of(entries, state, standing, handbook),
+            closed ? Optional.empty() : WireWanted.of(standing));
     return new TrayBook(job, state.timers(), state.cautions());
   }
 
@@ -76,7 +80,7 @@ public final class TrayWords {
 
   private static List<String> waits(Standing standing) {
     List<String> waits = new ArrayList<>();
-    for (Map.Entry<String, StillToDo> each : standing.left().entrySet()) {
+    for (Map.Entry<PieceKind, StillToDo> each : standing.left().entrySet()) {
       if (each.getValue().redo() > 0) {
         int redo = each.getValue().redo();
         waits.add(redo + " " + each.getKey() + (redo == 1 ? "" : "s") + " to do again");

@@ -19,6 +19,7 @@ import linkwright.job.Pile;
 import linkwright.plan.FinenessWord;
 import linkwright.plan.Plan;
 import linkwright.quantity.UnitStyle;
+import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
 import linkwright.standing.Closing;
 import linkwright.standing.JobPrices;
@@ -80,8 +81,12 @@ final class WeighContent {
 
   private static void chain(List<Table.Line> lines, UnitStyle units, OpenJob job, Plan plan) {
     Fact.WeighedIn in = job.state().accounts().weighedIn();
-    Pile links = job.state().piles().of("link");
-    line(lines, "length", units.length(plan.lengthMm()), length(in.lengthMm(), units));
+    Pile links = job.state().piles().of(PieceKind.LINK);
+    line(
+        lines,
+        "length",
+        units.about(plan.lengthMm(), plan.plusMinusMm()),
+        length(in.lengthMm(), units));
     line(lines, "chain", units.mass(plan.massChainG()), mass(in.chainG(), units));
     line(lines, "links", "" + plan.links(), "" + links.atOrPast(StillToDo.JUDGED));
     line(lines, "done again", "", "" + links.sentBack());
@@ -95,10 +100,10 @@ final class WeighContent {
     line(lines, "weight", "", mass(in.chainG(), units));
     int again = 0;
     int scrapped = 0;
-    for (Map.Entry<String, StillToDo> kind : job.standing().left().entrySet()) {
+    for (Map.Entry<PieceKind, StillToDo> kind : job.standing().left().entrySet()) {
       Pile pile = job.state().piles().of(kind.getKey());
       StillToDo left = kind.getValue();
-      line(lines, kind.getKey(), "" + left.wanted(), "" + left.good());
+      line(lines, kind.getKey().id(), "" + left.wanted(), "" + left.good());
       again += pile.sentBack();
       scrapped += pile.scrapped();
     }

@@ -27,6 +27,7 @@ import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.job.PriceList;
 import linkwright.quantity.UnitStyle;
+import linkwright.standing.ClosedFigures;
 import linkwright.standing.JobPrices;
 import linkwright.standing.Questions;
 
@@ -59,7 +60,12 @@ public final class WeighPlace implements Place {
     return switch (act) {
       case WEIGH -> open(model, weighIn(model));
       case WEIGH_OUT -> open(model, weighOut(model));
-      case PRICE -> open(model, prices(model));
+      case PRICE ->
+          closed(model)
+              ? Turn.to(
+                  model.trouble(
+                      "This job is closed and its price stays; {do:reopen} opens it again."))
+              : open(model, prices(model));
       case CLOSE -> close(model);
       case REOPEN ->
           closed(model)
@@ -211,7 +217,7 @@ public final class WeighPlace implements Place {
       return Turn.to(model.with(new WeighHeld(Optional.of(told))));
     }
     Map<String, String> questions =
-        fact(form) instanceof Fact.WeighedIn in
+        fact(model, form) instanceof Fact.WeighedIn in
             ? Questions.ofWeighing(
                 in, model.job().orElseThrow().standing(), model.settings().units())
             : Map.of();
@@ -226,18 +232,24 @@ public final class WeighPlace implements Place {
     JobState state = model.job().orElseThrow().state();
     if (form.purpose() == Form.Purpose.CLOSE && JobPrices.fromBench(state, model.handbook())) {
       Accounts accounts = JobPrices.of(state, model.handbook());
-      return List.of(new Fact.PricesSet(accounts.prices(), accounts.currency()), fact(form));
+      return List.of(new Fact.PricesSet(accounts.prices(), accounts.currency()), fact(model, form));
     }
-    return List.of(fact(form));
+    return List.of(fact(model, form));
   }
 
-  private static Fact fact(Form form) {
+  private static Fact fact(Model model, Form form) {
     Amounts amounts = new Amounts(form);
     return switch (form.purpose()) {
       case WEIGH_OUT ->
           new Fact.MetalWeighedOut(amounts.grams("mass").orElseThrow(), form.text("what"));
       case PRICES -> new Fact.PricesSet(PriceWords.prices(form), form.text("currency"));
-      case CLOSE -> new Fact.JobClosed(form.text("next"));
+      case CLOSE ->
+          new Fact.JobClosed(
+              form.text("next"),
+              ClosedFigures.of(
+                  model.job().orElseThrow().state(),
+                  model.job().orElseThrow().standing(),
+                  model.handbook()));
       default ->
           new Fact.WeighedIn(
               amounts.grams("chain"),

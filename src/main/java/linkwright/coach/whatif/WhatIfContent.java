@@ -48,6 +48,9 @@ public record WhatIfContent(UnitStyle units) {
     quoted(lines, variants, "price again", quote -> money(quote, quote.again().total()));
     List<Part> parts = new ArrayList<>(List.of(new Table(columns, lines, -1)));
     for (WhatIf each : variants) {
+      if (each.standing().quote().filter(Quote::lacksMetal).isPresent()) {
+        parts.add(Prose.stop(each.says() + ": no price of its metal is known, so none is in it."));
+      }
       if (each.standing().counted().plan().isEmpty()) {
         parts.add(Prose.stop(each.says() + ": " + why(each.standing())));
       }

@@ -1,5 +1,7 @@
 package linkwright.coach.wire;
 
+import linkwright.routine.PieceKind;
+
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,11 +10,8 @@ import linkwright.plan.ChainWish;
 import linkwright.quantity.Length;
 import linkwright.quantity.Read;
 import linkwright.quantity.UnitStyle;
-import linkwright.wire.DrawPlan;
-import linkwright.wire.Drawing;
-import linkwright.wire.Pass;
-import linkwright.wire.WireMass;
-import linkwright.wire.WireSection;
+import linkwright.standing.DrawnDown;
+import linkwright.standing.PlannedWire;
 
 /**
  * Thicker wire drawn down to the wire the plan asks for: the passes, the anneals between them, and
@@ -24,7 +23,10 @@ import linkwright.wire.WireSection;
  * @param passes the pulls, in order
  */
 public record DrawDown(
-    Map<String, String> troubles, String sum, List<String> warnings, List<Pass> passes) {
+    Map<String, String> troubles,
+    String sum,
+    List<String> warnings,
+    List<DrawnDown.DrawnPass> passes) {
   /** Nothing typed. */
   static final DrawDown NOTHING = troubled(Map.of());
 
@@ -55,7 +57,7 @@ public record DrawDown(
     if (!troubles.isEmpty() || from.isEmpty() || length.isEmpty() || !holes.isGood()) {
       return troubled(troubles);
     }
-    double to = toMm(texts.getOrDefault("piece", "link"), wish);
+    double to = PlannedWire.mm(new PieceKind(texts.getOrDefault("piece", PieceKind.LINK.id())), wish);
     if (to > from.get()) {
       troubles.put(
           "from",
@@ -64,29 +66,24 @@ public record DrawDown(
               + ": a drawplate only makes wire thinner. Start from thicker wire.");
       return troubled(troubles);
     }
-    Read<DrawPlan> plan =
-        Drawing.passes(
+    Read<DrawnDown> drawn =
+        DrawnDown.of(
             holes.orThrow().stream().map(Length::mm).toList(),
             from.get(),
             to,
-            wish.metal().reductionShare().value(),
-            pointing.orElse(0.0));
-    plan.problem().ifPresent(sentence -> troubles.put("holes", sentence));
-    return plan.map(
+            length.get(),
+            pointing.orElse(0.0),
+            wish.metal());
+    drawn.problem().ifPresent(sentence -> troubles.put("holes", sentence));
+    return drawn
+        .map(
             found ->
                 new DrawDown(
                     troubles,
-                    sum(found, from.get(), to, length.get(), wish, units),
+                    sum(found, from.get(), to, length.get(), units),
                     found.warnings(),
                     found.passes()))
         .orElse(troubled(troubles));
-  }
-
-  /** The wire that the plan asks for that kind of piece, mm. */
-  static double toMm(String piece, ChainWish wish) {
-    return piece.equals("ring")
-        ? wish.ring().map(ring -> ring.wireMm()).orElse(wish.wireMm())
-        : wish.wireMm();
   }
 
   private interface Reading {
@@ -105,24 +102,20 @@ public record DrawDown(
   }
 
   private static String sum(
-      DrawPlan plan, double from, double to, double lengthMm, ChainWish wish, UnitStyle units) {
-    double rod = plan.rodLengthMm(lengthMm);
-    double grams =
-        WireMass.grams(WireSection.round(from).areaMm2(), rod, wish.metal().densityGCm3().value());
-    int anneals = plan.annealBeforeMm().size();
+      DrawnDown drawn, double from, double to, double lengthMm, UnitStyle units) {
     return units.length(lengthMm)
         + " of "
         + units.wire(to)
         + ": begin with "
-        + units.length(rod)
+        + units.length(drawn.rodMm())
         + " of "
         + units.wire(from)
         + ", annealed ("
-        + units.mass(grams)
+        + units.mass(drawn.rodG())
         + "); "
-        + many(plan.passes().size(), "pass", "passes")
+        + many(drawn.passes().size(), "pass", "passes")
         + ", "
-        + (anneals == 0 ? "no anneal between" : many(anneals, "anneal", "anneals"));
+        + (drawn.anneals() == 0 ? "no anneal between" : many(drawn.anneals(), "anneal", "anneals"));
   }
 
   private static String many(int count, String one, String more) {

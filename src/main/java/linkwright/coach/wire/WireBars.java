@@ -6,6 +6,7 @@ import linkwright.coach.content.Bars;
 import linkwright.plan.ChainWish;
 import linkwright.plan.Plan;
 import linkwright.quantity.UnitStyle;
+import linkwright.routine.PieceKind;
 import linkwright.standing.WireStand;
 
 /** Every length of wire as a bar: cut, lost, to be cut, over. */
@@ -45,9 +46,9 @@ record WireBars(UnitStyle units) {
     List<Bars.Segment> stretches = new ArrayList<>();
     add(stretches, bar.cutMm(), Bars.Use.CUT, "cut");
     add(stretches, bar.lostMm(), Bars.Use.LOST, "lost");
-    String links = WireWords.pieces(bar.next().links(), "link");
+    String links = PieceKind.LINK.counted(bar.next().links());
     add(stretches, bar.nextLinksMm(), Bars.Use.PLANNED, links);
-    String rings = WireWords.pieces(bar.next().rings(), "ring");
+    String rings = PieceKind.RING.counted(bar.next().rings());
     add(stretches, bar.nextRingsMm(), Bars.Use.PLANNED, rings);
     add(stretches, bar.overMm(), Bars.Use.LEFT, "");
     return new Bars.Bar(units.length(bar.mm()), stretches, words(bar));

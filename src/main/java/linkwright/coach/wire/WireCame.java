@@ -1,5 +1,7 @@
 package linkwright.coach.wire;
 
+import linkwright.routine.PieceKind;
+
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,14 +12,10 @@ import linkwright.quantity.Length;
 import linkwright.quantity.Mass;
 import linkwright.quantity.Read;
 import linkwright.quantity.UnitStyle;
-import linkwright.wire.WireMass;
-import linkwright.wire.WireSection;
+import linkwright.standing.PlannedWire;
 
 /** Wire that came, as typed: its lengths or its weight, and whether it is the plan's wire. */
 final class WireCame {
-  /** Share by which a measured wire may be off and still be the plan's; our own choice. */
-  private static final double NEAR = 0.02;
-
   private WireCame() {}
 
   static Map<String, String> troubles(Form form, ChainWish wish, UnitStyle units) {
@@ -25,20 +23,22 @@ final class WireCame {
     if (!form.text("lengths").isEmpty()) {
       lengths(form, wish).problem().ifPresent(sentence -> troubles.put("lengths", sentence));
     }
-    double planned = DrawDown.toMm(form.text("piece"), wish);
+    double planned = PlannedWire.mm(WireForms.piece(form), wish);
     if (form.text("wire").isEmpty()) {
       troubles.put("wire", "Give the wire's thickness; the plan's is " + units.wire(planned) + ".");
       return troubles;
     }
     Read<Length> wire = Length.readWire(form.text("wire"));
     wire.problem().ifPresent(sentence -> troubles.put("wire", sentence));
-    if (wire.map(size -> Math.abs(size.mm() - planned) > NEAR * planned).found().orElse(false)) {
-      troubles.put("wire", another(wire.orThrow().mm(), planned, form.text("piece"), units));
+    if (wire.map(size -> !PlannedWire.is(size.mm(), WireForms.piece(form), wish))
+        .found()
+        .orElse(false)) {
+      troubles.put("wire", another(wire.orThrow().mm(), planned, WireForms.piece(form), units));
     }
     return troubles;
   }
 
-  private static String another(double mm, double planned, String piece, UnitStyle units) {
+  private static String another(double mm, double planned, PieceKind piece, UnitStyle units) {
     String what = "The plan's wire for " + piece + "s is " + units.wire(planned) + ". ";
     return mm > planned
         ? what + "Draw this one down first (esc, then draw), and enter what it gives."
@@ -52,7 +52,12 @@ final class WireCame {
             mm ->
                 (Fact)
                     new Fact.WireAdded(
-                        form.text("piece"), wireMm, mm, form.text("temper"), form.text("batch")))
+                        WireForms.piece(form),
+                        wireMm,
+                        mm,
+                        form.text("temper"),
+                        form.text("batch"),
+                        form.text("lot")))
         .toList();
   }
 
@@ -62,12 +67,7 @@ final class WireCame {
         Length.readList(text).map(list -> list.stream().map(Length::mm).toList());
     Read<Mass> mass = Mass.read(text);
     if (!lengths.isGood() && mass.isGood()) {
-      double wire = DrawDown.toMm(form.text("piece"), wish);
-      double mm =
-          WireMass.lengthMm(
-              WireSection.round(wire).areaMm2(),
-              mass.orThrow().grams(),
-              wish.metal().densityGCm3().value());
+      double mm = PlannedWire.lengthMm(mass.orThrow().grams(), WireForms.piece(form), wish);
       return positive(List.of(mm));
     }
     return lengths.flatMap(WireCame::positive);

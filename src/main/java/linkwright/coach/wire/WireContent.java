@@ -15,7 +15,7 @@ import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.keys.Act;
 import linkwright.plan.Plan;
 import linkwright.quantity.UnitStyle;
-import linkwright.wire.Pass;
+import linkwright.standing.DrawnDown;
 
 /** The wire: every length as a bar to scale, then what it comes to in words. */
 final class WireContent {
@@ -77,13 +77,13 @@ final class WireContent {
     List<Part> parts = new ArrayList<>();
     drawn.warnings().forEach(each -> parts.add(Prose.stop(each)));
     List<Table.Line> lines = new ArrayList<>();
-    for (Pass pass : drawn.passes()) {
+    for (DrawnDown.DrawnPass pass : drawn.passes()) {
       lines.add(
           Table.Line.of(
               Integer.toString(lines.size() + 1),
-              units.wire(pass.toMm()),
-              percent(pass.reduction()),
-              percent(pass.cumulativeSinceAnneal()),
+              units.wire(pass.throughMm()),
+              percent(pass.takesOff()),
+              percent(pass.sinceAnneal()),
               pass.annealBefore() ? "first anneal, quench, pickle, dry" : ""));
     }
     if (!lines.isEmpty()) {

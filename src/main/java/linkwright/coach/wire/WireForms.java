@@ -8,10 +8,12 @@ import linkwright.coach.form.Form;
 import linkwright.coach.form.Measure;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
+import linkwright.drawer.Lot;
 import linkwright.plan.ChainWish;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Temper;
+import linkwright.routine.PieceKind;
 
 /** The forms of the wire's screen as they open. */
 final class WireForms {
@@ -24,11 +26,9 @@ final class WireForms {
     String wire = job.state().course().wish().getOrDefault(WishKeys.WIRE, "");
     String temper =
         wish(job).map(known -> known.temper() == Temper.HARD ? "hard" : "soft").orElse("soft");
-    return Form.of(
-        Form.Purpose.ADD_WIRE,
-        "Wire that came",
-        "enter it",
-        List.of(
+    List<Field> fields =
+        new ArrayList<>(
+            List.of(
             piece(job),
             Field.of(
                     "lengths",
@@ -50,6 +50,44 @@ final class WireForms {
                 "soft (annealed) or hard (drawn)",
                 List.of("soft", "hard")),
             Field.of("batch", "batch", "", "the maker's number, if you keep it")));
+    List<String> lots = lots(model);
+    if (!lots.isEmpty()) {
+      fields.add(
+          Field.choice(
+              "lot", "out of lot", "", "left and right go through the drawer; empty: bought", lots));
+    }
+    return Form.of(Form.Purpose.ADD_WIRE, "Wire that came", "enter it", fields);
+  }
+
+  /** Lots of the plan's metal in which wire is left. */
+  private static List<String> lots(Model model) {
+    return wish(model.job().orElseThrow())
+        .map(
+            known ->
+                model.handbook().drawer().lots().stream()
+                    .filter(lot -> lot.metal().equals(known.metal().id()))
+                    .filter(lot -> lot.lengthMm().orElse(0) > 0)
+                    .map(Lot::id)
+                    .toList())
+        .orElse(List.of());
+  }
+
+  /** Wire that goes back into the drawer. */
+  static Form returned(Model model) {
+    List<String> lots = model.handbook().drawer().lots().stream().map(Lot::id).toList();
+    return Form.of(
+        Form.Purpose.RETURN_WIRE,
+        "Wire that goes back into the drawer",
+        "enter it",
+        List.of(
+            piece(model.job().orElseThrow()),
+            Field.choice(
+                "lot",
+                "into lot",
+                lots.isEmpty() ? "" : lots.get(0),
+                "left and right go through the drawer",
+                lots),
+            Field.of("length", "length", "", "60 mm")));
   }
 
   static Form cut(Model model) {
@@ -133,11 +171,17 @@ final class WireForms {
     return mm > 0 ? units.length(Math.ceil(mm / up) * up) : "";
   }
 
+  /** The kind of piece that the wire is for. */
+  static PieceKind piece(Form form) {
+    return new PieceKind(form.text("piece"));
+  }
+
   private static Field piece(OpenJob job) {
+    String link = PieceKind.LINK.id();
     boolean rings = wish(job).map(known -> known.ring().isPresent()).orElse(true);
     return rings
-        ? Field.choice("piece", "for", "link", WHICH, List.of("link", "ring"))
-        : Field.choice("piece", "for", "link", "this chain has no rings", List.of("link"));
+        ? Field.choice("piece", "for", link, WHICH, List.of(link, PieceKind.RING.id()))
+        : Field.choice("piece", "for", link, "this chain has no rings", List.of(link));
   }
 
   static Optional<ChainWish> wish(OpenJob job) {

@@ -1,9 +1,11 @@
 package linkwright.coach.wire;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import linkwright.coach.content.ActMention;
 import linkwright.coach.content.Content;
 import linkwright.coach.form.Amounts;
@@ -19,10 +21,14 @@ import linkwright.coach.kernel.Turning;
 import linkwright.coach.kernel.Undo;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
+import linkwright.drawer.Lot;
 import linkwright.job.Fact;
+import linkwright.job.LotFact;
 import linkwright.plan.ChainWish;
 import linkwright.quantity.Count;
+import linkwright.quantity.Length;
 import linkwright.quantity.UnitStyle;
+import linkwright.routine.PieceKind;
 import linkwright.standing.Questions;
 import linkwright.standing.StillToDo;
 import linkwright.standing.WireStand;
@@ -37,8 +43,18 @@ public final class WirePlace implements Place {
   @Override
   public List<Act> acts(Model model) {
     List<Act> acts =
-        List.of(
-            Act.ADD_WIRE, Act.CUT, Act.DISCARD, Act.DRAW, Act.WEIGH_OUT, Act.TO_BENCH, Act.UNDO);
+        new ArrayList<>(
+            List.of(
+                Act.ADD_WIRE,
+                Act.CUT,
+                Act.DISCARD,
+                Act.DRAW,
+                Act.WEIGH_OUT,
+                Act.TO_BENCH,
+                Act.UNDO));
+    if (!model.handbook().drawer().lots().isEmpty()) {
+      acts.add(Act.RETURN_WIRE);
+    }
     return Turning.with(acts, model, content(model));
   }
 
@@ -65,6 +81,7 @@ public final class WirePlace implements Place {
       case ADD_WIRE -> open(model, WireForms.added(model));
       case CUT -> open(model, WireForms.cut(model));
       case DISCARD -> open(model, WireForms.discarded(model));
+      case RETURN_WIRE -> open(model, WireForms.returned(model));
       case WEIGH_OUT -> open(model, WireForms.weighedOut(model));
       case DRAW -> draw(model);
       case MORE, LESS ->
@@ -161,7 +178,7 @@ public final class WirePlace implements Place {
         yield Questions.ofWire(lengths, units);
       }
       case CUT_WIRE ->
-          Questions.ofCut(count(form).orElseThrow(), form.text("piece"), job.standing(), units);
+          Questions.ofCut(count(form).orElseThrow(), WireForms.piece(form), job.standing(), units);
       default -> Map.of();
     };
   }
@@ -181,6 +198,7 @@ public final class WirePlace implements Place {
         switch (form.purpose()) {
           case ADD_WIRE -> Map.of("lengths", "Give what came, such as 2 m.");
           case CUT_WIRE -> Map.of("count", "Give how many were cut, such as 12.");
+          case RETURN_WIRE -> Map.of("length", "Give the length that goes back, such as 60 mm.");
           case DISCARD_WIRE -> Map.of("length", "Give the length that is gone, such as 60 mm.");
           default -> Map.of("mass", "Give what was weighed out, such as 14.5 g.");
         };
@@ -199,6 +217,9 @@ public final class WirePlace implements Place {
       case ADD_WIRE -> {
         ChainWish wish = WireForms.wish(model.job().orElseThrow()).orElseThrow();
         troubles.putAll(WireCame.troubles(form, wish, model.settings().units()));
+        if (troubles.isEmpty()) {
+          lot(model, form, wish).ifPresent(sentence -> troubles.put("lot", sentence));
+        }
       }
       case CUT_WIRE -> {
         if (!form.text("count").isEmpty() && count(form).isEmpty()) {
@@ -206,10 +227,47 @@ public final class WirePlace implements Place {
               "count", "“" + form.text("count") + "” is no number of pieces. Write 12, say.");
         }
       }
-      case DISCARD_WIRE -> troubles.putAll(amounts.troubles(List.of("length"), ""));
+      case DISCARD_WIRE, RETURN_WIRE -> troubles.putAll(amounts.troubles(List.of("length"), ""));
       default -> troubles.putAll(amounts.massTroubles(List.of("mass")));
     }
     return troubles;
+  }
+
+  /** What is wrong with the lot that wire is taken out of: other wire, or not enough left. */
+  private static Optional<String> lot(Model model, Form form, ChainWish wish) {
+    UnitStyle units = model.settings().units();
+    String name = form.text("lot");
+    Optional<Lot> lot =
+        model.handbook().drawer().lots().stream()
+            .filter(each -> each.id().equals(name))
+            .findFirst();
+    if (name.isEmpty()) {
+      return Optional.empty();
+    }
+    if (lot.isEmpty()) {
+      return Optional.of("There is no lot “" + name + "” in the drawer.");
+    }
+    double wire = Length.readWire(form.text("wire")).orThrow().mm();
+    if (!lot.get().is(wish.metal().id(), wire)) {
+      return Optional.of(
+          name
+              + " is "
+              + lot.get().metal()
+              + " of "
+              + units.wire(lot.get().wireMm().orElse(0))
+              + ": draw it down first, or take another lot.");
+    }
+    double asked =
+        form.text("lengths").isEmpty()
+            ? 0
+            : WireCame.facts(form, wish).stream()
+                .mapToDouble(fact -> ((Fact.WireAdded) fact).lengthMm())
+                .sum();
+    double left = lot.get().lengthMm().orElse(0);
+    return asked > left
+        ? Optional.of(
+            units.length(left) + " are left of it by the books: weigh the lot, or take less.")
+        : Optional.empty();
   }
 
   private static Optional<Integer> count(Form form) {
@@ -218,7 +276,7 @@ public final class WirePlace implements Place {
 
   private static Turn keep(Model model, Form form) {
     OpenJob job = model.job().orElseThrow();
-    String piece = form.text("piece");
+    PieceKind piece = WireForms.piece(form);
     return switch (form.purpose()) {
       case ADD_WIRE -> {
         ChainWish wish = WireForms.wish(job).orElseThrow();
@@ -233,7 +291,7 @@ public final class WirePlace implements Place {
         Model told = lacking.isEmpty() ? model : model.trouble(lacking);
         yield Turn.keep(told, new Fact.WireCut(piece, count, each));
       }
-      case DISCARD_WIRE -> discard(model, form, piece);
+      case DISCARD_WIRE, RETURN_WIRE -> discard(model, form, piece);
       default ->
           Turn.keep(
               model,
@@ -242,7 +300,7 @@ public final class WirePlace implements Place {
     };
   }
 
-  private static Turn discard(Model model, Form form, String piece) {
+  private static Turn discard(Model model, Form form, PieceKind piece) {
     double gone = new Amounts(form).mm("length").orElseThrow();
     double left = model.job().orElseThrow().standing().stockLeft().leftMm(piece);
     if (gone > left) {
@@ -253,7 +311,12 @@ public final class WirePlace implements Place {
       Form told = form.withTroubles(Map.of("length", sentence)).atFirstTrouble();
       return Turn.to(model.with(shown(model).with(Optional.of(told))));
     }
-    return Turn.keep(model, new Fact.WireDiscarded(piece, gone, form.text("why")));
+    return Turn.keep(
+        model,
+        form.purpose() == Form.Purpose.RETURN_WIRE
+            ? new LotFact.StockReturned(
+                form.text("lot"), piece, OptionalDouble.of(gone), OptionalDouble.empty(), "")
+            : new Fact.WireDiscarded(piece, gone, form.text("why")));
   }
 
   @Override

@@ -6,6 +6,7 @@ import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.plan.Plan;
 import linkwright.quantity.UnitStyle;
+import linkwright.routine.PieceKind;
 import linkwright.standing.WireStand;
 
 /** How the wire stands, in sentences: whether it will do, still to cut, on hand. */
@@ -36,10 +37,12 @@ record WireWords(WireStand stand, Plan plan, UnitStyle units) {
     }
     List<String> parts = new ArrayList<>();
     if (stand.toCut().links() > 0) {
-      parts.add(pieces(stand.toCut().links(), "link") + " of " + units.length(plan.linkEachMm()));
+      parts.add(
+          PieceKind.LINK.counted(stand.toCut().links()) + " of " + units.length(plan.linkEachMm()));
     }
     if (stand.toCut().rings() > 0) {
-      parts.add(pieces(stand.toCut().rings(), "ring") + " of " + units.length(plan.ringTurnMm()));
+      parts.add(
+          PieceKind.RING.counted(stand.toCut().rings()) + " of " + units.length(plan.ringTurnMm()));
     }
     return "Still to cut " + String.join(", ", parts) + " of wire each";
   }
@@ -77,15 +80,11 @@ record WireWords(WireStand stand, Plan plan, UnitStyle units) {
   static String piecesOf(WireStand.LinksAndRings count, String between) {
     List<String> parts = new ArrayList<>();
     if (count.links() > 0) {
-      parts.add(pieces(count.links(), "link"));
+      parts.add(PieceKind.LINK.counted(count.links()));
     }
     if (count.rings() > 0) {
-      parts.add(pieces(count.rings(), "ring"));
+      parts.add(PieceKind.RING.counted(count.rings()));
     }
     return String.join(between, parts);
-  }
-
-  static String pieces(int count, String piece) {
-    return count + " " + piece + (count == 1 ? "" : "s");
   }
 }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatCode;
 import java.io.IOException;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Type;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -27,6 +28,8 @@ import linkwright.job.Fact;
 import linkwright.job.HotWorkState;
 import linkwright.job.Sourced;
 import linkwright.job.WaitEnd;
+import linkwright.routine.PieceKind;
+import linkwright.routine.Stage;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -97,7 +100,9 @@ class FactCodecsTest {
     List<Fact> facts = new ArrayList<>();
     kinds().forEach(kind -> facts.add(full(kind)));
     for (Again again : Again.values()) {
-      facts.add(new Fact.PiecesSentBack("link", 1, "checked", "soldered", true, "gap", again));
+      facts.add(
+          new Fact.PiecesSentBack(
+              PieceKind.LINK, 1, Stage.CHECKED, Stage.SOLDERED, true, "gap", again));
     }
     for (WaitEnd end : WaitEnd.values()) {
       facts.add(new Fact.TimerAnswered(new EntryId("bench-k7", 3), end, "rinsed early"));
@@ -245,6 +250,12 @@ class FactCodecsTest {
     if (type == String.class) {
       return text(chance);
     }
+    if (type == PieceKind.class) {
+      return new PieceKind(text(chance));
+    }
+    if (type == Stage.class) {
+      return new Stage(text(chance));
+    }
     if (type == int.class) {
       return chance.nextInt(10_000);
     }
@@ -275,9 +286,10 @@ class FactCodecsTest {
     return map(component, chance);
   }
 
-  private static Map<String, Object> map(RecordComponent component, Random chance) {
-    Object of = ((ParameterizedType) component.getGenericType()).getActualTypeArguments()[1];
-    Map<String, Object> map = new LinkedHashMap<>();
+  private static Map<Object, Object> map(RecordComponent component, Random chance) {
+    Type[] types = ((ParameterizedType) component.getGenericType()).getActualTypeArguments();
+    Object of = types[1];
+    Map<Object, Object> map = new LinkedHashMap<>();
     for (int i = chance.nextInt(4); i > 0; i--) {
       Object value =
           of == Integer.class
@@ -287,7 +299,8 @@ class FactCodecsTest {
                   : of == Sourced.class
                       ? new Sourced(text(chance), SOURCES.get(chance.nextInt(SOURCES.size())))
                       : text(chance);
-      map.put(text(chance), value);
+      String key = text(chance);
+      map.put(types[0] == PieceKind.class ? new PieceKind(key) : key, value);
     }
     return map;
   }

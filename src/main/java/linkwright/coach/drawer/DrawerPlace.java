@@ -1,0 +1,182 @@
+package linkwright.coach.drawer;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import linkwright.coach.content.Content;
+import linkwright.coach.content.Fields;
+import linkwright.coach.form.Amounts;
+import linkwright.coach.form.Field;
+import linkwright.coach.form.Form;
+import linkwright.coach.kernel.Effect;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.Place;
+import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.Turning;
+import linkwright.coach.keys.Act;
+import linkwright.drawer.Drawer;
+import linkwright.drawer.Lot;
+import linkwright.job.Fact;
+import linkwright.job.LotFact;
+import linkwright.quantity.Length;
+import linkwright.reference.Metal;
+
+/** The drawer: what came is entered, and a lot is set right by one weight. */
+public final class DrawerPlace implements Place {
+  @Override
+  public Turn enter(Model model) {
+    return Turn.to(model.with(new DrawerHeld(0, Optional.empty(), 0)));
+  }
+
+  @Override
+  public Content content(Model model) {
+    DrawerHeld held = (DrawerHeld) model.held();
+    return held.form()
+        .map(form -> Content.of("the drawer", new Fields(form)))
+        .orElseGet(
+            () ->
+                new Content(
+                    "the drawer",
+                    new DrawerContent(model.settings().units())
+                        .of(drawer(model), held.at(), model.tray())));
+  }
+
+  private static Drawer drawer(Model model) {
+    return model.handbook().drawer();
+  }
+
+  @Override
+  public List<Act> acts(Model model) {
+    List<Act> acts = new ArrayList<>(List.of(Act.LOT_CAME));
+    if (!drawer(model).lots().isEmpty()) {
+      acts.addAll(List.of(Act.LOT_COUNTED, Act.UP, Act.DOWN));
+    }
+    acts.add(Act.TO_TRAY);
+    return Turning.with(acts, model, content(model));
+  }
+
+  @Override
+  public Turn act(Model model, Act act) {
+    DrawerHeld held = (DrawerHeld) model.held();
+    int last = Math.max(0, drawer(model).lots().size() - 1);
+    return switch (act) {
+      case UP -> Turn.to(model.with(new DrawerHeld(Math.max(0, held.at() - 1), held.form(), 0)));
+      case DOWN ->
+          Turn.to(model.with(new DrawerHeld(Math.min(last, held.at() + 1), held.form(), 0)));
+      case LOT_CAME -> open(model, came(model));
+      case LOT_COUNTED -> open(model, counted(drawer(model).lots().get(Math.min(last, held.at()))));
+      case MORE, LESS ->
+          Turn.to(
+              model.with(
+                  new DrawerHeld(
+                      held.at(), Optional.empty(), Turning.to(held.turned(), act))));
+      default -> Turn.goTo(model, act);
+    };
+  }
+
+  private static Turn open(Model model, Form form) {
+    return Turn.to(
+        model.with(new DrawerHeld(((DrawerHeld) model.held()).at(), Optional.of(form), 0)));
+  }
+
+  private static Form came(Model model) {
+    List<String> metals = model.handbook().reference().metals().stream().map(Metal::id).toList();
+    return Form.of(
+        Form.Purpose.LOT_CAME,
+        "What came into the drawer",
+        "enter it",
+        List.of(
+            Field.of("lot", "lot", "", "your name for it, silver 0.9 March"),
+            Field.choice("metal", "metal", "sterling", "left and right go through them", metals),
+            Field.of("wire", "wire", "", "0.9 mm or 19 AWG; empty for sheet and scrap"),
+            Field.of("length", "length", "", "3 m; or its mass below"),
+            Field.of("mass", "mass", "", "20 g"),
+            Field.choice("temper", "temper", "soft", "soft or hard", List.of("soft", "hard")),
+            Field.of("batch", "batch", "", "the maker's number, if you keep it")));
+  }
+
+  private static Form counted(Lot lot) {
+    return Form.of(
+        Form.Purpose.LOT_COUNTED,
+        "Stocktaking: what the scale says of " + lot.id(),
+        "set it right",
+        List.of(
+            Field.of("lot", "lot", lot.id(), "the lot"),
+            Field.of("mass", "mass", "", "as it lies there, 12.4 g"),
+            Field.of("length", "length", "", "or measured, 1.8 m")));
+  }
+
+  @Override
+  public Turn edited(Model model, Form form, boolean textChanged) {
+    return open(model, textChanged ? form.withTroubles(troubles(form)) : form);
+  }
+
+  private static Map<String, String> troubles(Form form) {
+    Amounts amounts = new Amounts(form);
+    Map<String, String> troubles = new LinkedHashMap<>();
+    troubles.putAll(amounts.massTroubles(List.of("mass")));
+    troubles.putAll(amounts.troubles(List.of("length"), ""));
+    if (!form.text("wire").isEmpty()) {
+      Length.readWire(form.text("wire"))
+          .problem()
+          .ifPresent(sentence -> troubles.put("wire", sentence));
+    }
+    return troubles;
+  }
+
+  @Override
+  public Turn confirmed(Model model, Form form) {
+    Map<String, String> troubles = troubles(form);
+    if (form.text("lot").isEmpty()) {
+      troubles.put("lot", "Give the lot a name, such as silver 0.9 March.");
+    }
+    if (form.text("mass").isEmpty() && form.text("length").isEmpty()) {
+      troubles.put("mass", "Give its mass or its length, such as 20 g.");
+    }
+    if (!troubles.isEmpty()) {
+      return open(model, form.withTroubles(troubles).atFirstTrouble());
+    }
+    return Turn.with(model, new Effect.KeepInDrawer(List.of(fact(form))));
+  }
+
+  private static Fact fact(Form form) {
+    Amounts amounts = new Amounts(form);
+    if (form.purpose() == Form.Purpose.LOT_COUNTED) {
+      return new LotFact.LotCounted(
+          form.text("lot"), amounts.mm("length"), amounts.grams("mass"), "");
+    }
+    OptionalDouble wire =
+        form.text("wire").isEmpty()
+            ? OptionalDouble.empty()
+            : OptionalDouble.of(Length.readWire(form.text("wire")).orThrow().mm());
+    return new LotFact.LotArrived(
+        form.text("lot"),
+        wire.isPresent() ? "wire" : "metal",
+        form.text("metal"),
+        wire,
+        form.text("temper"),
+        form.text("batch"),
+        amounts.mm("length"),
+        amounts.grams("mass"),
+        "");
+  }
+
+  @Override
+  public Turn settled(Model model) {
+    return Turn.to(
+        model.with(new DrawerHeld(((DrawerHeld) model.held()).at(), Optional.empty(), 0)));
+  }
+
+  @Override
+  public Turn formLeft(Model model) {
+    return settled(model);
+  }
+
+  @Override
+  public Turn row(Model model, int row) {
+    return Turn.to(model.with(new DrawerHeld(Math.max(0, row), Optional.empty(), 0)));
+  }
+}

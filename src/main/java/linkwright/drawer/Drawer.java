@@ -1,0 +1,188 @@
+package linkwright.drawer;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import linkwright.job.Entry;
+import linkwright.job.Fact;
+import linkwright.job.LotFact;
+import linkwright.job.Strikes;
+import linkwright.reference.Metal;
+import linkwright.reference.Reference;
+import linkwright.wire.WireMass;
+import linkwright.wire.WireSection;
+
+/**
+ * What lies in the drawer: arrivals, less what jobs took, with what they gave back; set right by
+ * what the scale said last.
+ *
+ * @param lots the lots in the order in which they came
+ * @param takings what jobs took and gave back
+ */
+public record Drawer(List<Lot> lots, List<Taking> takings) {
+  /** An empty drawer. */
+  public static final Drawer EMPTY = new Drawer(List.of(), List.of());
+
+  /** Copies the lists. */
+  public Drawer {
+    lots = List.copyOf(lots);
+    takings = List.copyOf(takings);
+  }
+
+  /**
+   * What lies there.
+   *
+   * @param book the drawer's own entries
+   * @param takings what all jobs took and gave back
+   * @param reference where densities are looked up
+   */
+  public static Drawer of(List<Entry> book, List<Taking> takings, Reference reference) {
+    Strikes strikes = Strikes.in(book);
+    List<Happening> happenings = new ArrayList<>();
+    for (Entry entry : book) {
+      if (!strikes.has(entry)) {
+        happenings.add(new Happening(entry.at(), counting -> counting.book(entry.fact())));
+      }
+    }
+    takings.forEach(
+        taking -> happenings.add(new Happening(taking.at(), counting -> counting.taken(taking))));
+    // At one moment the drawer's own comes first: what is taken has arrived.
+    happenings.sort(Comparator.comparing(Happening::at));
+    Counting counting = new Counting(reference);
+    happenings.forEach(each -> each.what().accept(counting));
+    return new Drawer(counting.lots(), takings);
+  }
+
+  private record Happening(Instant at, java.util.function.Consumer<Counting> what) {}
+
+  /** A lot while it is counted; wire in mm, all else in g. */
+  private static final class Pile {
+    private final LotFact.LotArrived came;
+    private double amount;
+    private double cameG;
+    private OptionalDouble unaccountedG = OptionalDouble.empty();
+
+    Pile(LotFact.LotArrived came) {
+      this.came = came;
+    }
+  }
+
+  private static final class Counting {
+    private final Reference reference;
+    private final Map<String, Pile> piles = new LinkedHashMap<>();
+
+    Counting(Reference reference) {
+      this.reference = reference;
+    }
+
+    void book(Fact fact) {
+      if (fact instanceof LotFact.LotArrived came) {
+        Pile pile = piles.computeIfAbsent(came.lot(), any -> new Pile(came));
+        double more = amount(pile.came, came.lengthMm(), came.massG());
+        pile.amount += more;
+        pile.cameG += grams(pile.came, more).orElse(0);
+      }
+      if (fact instanceof LotFact.LotCounted counted && piles.containsKey(counted.lot())) {
+        Pile pile = piles.get(counted.lot());
+        double there = amount(pile.came, counted.lengthMm(), counted.massG());
+        pile.unaccountedG = grams(pile.came, pile.amount - there);
+        pile.amount = there;
+      }
+      if (fact instanceof LotFact.LotTurned turned && piles.containsKey(turned.lot())) {
+        turned(piles.get(turned.lot()), turned);
+      }
+    }
+
+    /** Drawn down, metal stays metal: as many grams leave the one lot as come into the other. */
+    private void turned(Pile from, LotFact.LotTurned turned) {
+      LotFact.LotArrived into =
+          new LotFact.LotArrived(
+              turned.into(),
+              from.came.what(),
+              from.came.metal(),
+              turned.wireMm(),
+              "hard",
+              from.came.batch(),
+              turned.lengthMm(),
+              turned.massG(),
+              turned.note());
+      Pile pile = piles.computeIfAbsent(turned.into(), any -> new Pile(into));
+      double more = amount(pile.came, turned.lengthMm(), turned.massG());
+      pile.amount += more;
+      grams(pile.came, more)
+          .ifPresent(
+              grams -> {
+                pile.cameG += grams;
+                from.amount -= amount(from.came, OptionalDouble.empty(), OptionalDouble.of(grams));
+              });
+    }
+
+    void taken(Taking taking) {
+      Pile pile = piles.get(taking.lot());
+      if (pile != null) {
+        double some = amount(pile.came, taking.lengthMm(), taking.massG());
+        pile.amount += taking.back() ? some : -some;
+      }
+    }
+
+    List<Lot> lots() {
+      return piles.values().stream().map(this::lot).toList();
+    }
+
+    private Lot lot(Pile pile) {
+      boolean wire = pile.came.wireMm().isPresent();
+      return new Lot(
+          pile.came.lot(),
+          pile.came.what(),
+          pile.came.metal(),
+          pile.came.wireMm(),
+          pile.came.temper(),
+          pile.came.batch(),
+          wire ? OptionalDouble.of(pile.amount) : OptionalDouble.empty(),
+          grams(pile.came, pile.amount),
+          pile.cameG,
+          pile.unaccountedG);
+    }
+
+    /** Grams of a millimetre; empty where thickness or density is not known. */
+    private OptionalDouble each(LotFact.LotArrived lot) {
+      return lot.wireMm().isPresent()
+          ? reference
+              .metal(lot.metal())
+              .found()
+              .map(metal -> OptionalDouble.of(each(metal, lot.wireMm().getAsDouble())))
+              .orElse(OptionalDouble.empty())
+          : OptionalDouble.empty();
+    }
+
+    private static double each(Metal metal, double wireMm) {
+      return WireMass.grams(WireSection.round(wireMm).areaMm2(), 1, metal.densityGCm3().value());
+    }
+
+    /** In mm for wire, in g for all else; what cannot be turned into it counts as nothing. */
+    private double amount(LotFact.LotArrived lot, OptionalDouble mm, OptionalDouble grams) {
+      if (lot.wireMm().isEmpty()) {
+        return grams.orElse(0);
+      }
+      if (mm.isPresent()) {
+        return mm.getAsDouble();
+      }
+      OptionalDouble each = each(lot);
+      return grams.isPresent() && each.isPresent() ? grams.getAsDouble() / each.getAsDouble() : 0;
+    }
+
+    private OptionalDouble grams(LotFact.LotArrived lot, double amount) {
+      if (lot.wireMm().isEmpty()) {
+        return OptionalDouble.of(amount);
+      }
+      OptionalDouble each = each(lot);
+      return each.isPresent()
+          ? OptionalDouble.of(amount * each.getAsDouble())
+          : OptionalDouble.empty();
+    }
+  }
+}

@@ -1,0 +1,88 @@
+package linkwright.standing;
+
+import java.util.Comparator;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import linkwright.job.Fact;
+import linkwright.job.JobState;
+import linkwright.job.Pile;
+import linkwright.plan.Plan;
+import linkwright.routine.PieceKind;
+import linkwright.yield.Rate;
+
+/**
+ * What a job teaches for the next one like it.
+ *
+ * @param blankMm the sample link's blank, mm; empty without one
+ * @param pieces test pieces made
+ * @param again how often a link was done again
+ * @param againFor why, most often
+ * @param lost links lost
+ * @param lostFor why, most often
+ * @param lossShare what to reckon with as usual loss, 0 to 1; empty where none was lost
+ * @param longerMm how much longer than counted the chain came, mm, negative for shorter; empty
+ *     where it was not measured or came as counted
+ * @param linkAddsMm what each link adds by that, mm
+ */
+public record Learnt(
+    OptionalDouble blankMm,
+    int pieces,
+    int again,
+    String againFor,
+    int lost,
+    String lostFor,
+    OptionalDouble lossShare,
+    OptionalDouble longerMm,
+    OptionalDouble linkAddsMm) {
+  /** Off by less than this share a chain came as counted; our own choice. */
+  private static final double AS_COUNTED = 0.01;
+
+  /** What a job teaches. */
+  public static Learnt of(JobState state, Standing standing) {
+    Optional<Plan> plan = standing.counted().plan();
+    Pile links = state.piles().of(PieceKind.LINK);
+    OptionalDouble longer =
+        plan.map(counted -> longer(state.accounts().weighedIn().lengthMm(), counted))
+            .orElse(OptionalDouble.empty());
+    return new Learnt(
+        state
+            .trials()
+            .samplePiece()
+            .map(Fact.TestPieceTried::blankMm)
+            .map(OptionalDouble::of)
+            .orElse(OptionalDouble.empty()),
+        state.trials().pieces().size(),
+        plan.isPresent() ? links.sentBack() : 0,
+        often(links.redoReasons()),
+        plan.isPresent() ? links.scrapped() : 0,
+        often(links.scrapReasons()),
+        plan.filter(any -> links.scrapped() > 0)
+            .map(counted -> OptionalDouble.of(loss(counted, links)))
+            .orElse(OptionalDouble.empty()),
+        longer,
+        longer.isPresent()
+            ? OptionalDouble.of(
+                plan.orElseThrow().linkInsideMm()
+                    + longer.getAsDouble() / plan.orElseThrow().links())
+            : OptionalDouble.empty());
+  }
+
+  private static double loss(Plan plan, Pile links) {
+    return Rate.usual(plan.wish().usualLoss()).seen(plan.links(), links.scrapped()).mean();
+  }
+
+  private static OptionalDouble longer(OptionalDouble measuredMm, Plan plan) {
+    double off = measuredMm.orElse(plan.lengthMm()) - plan.lengthMm();
+    return Math.abs(off) > AS_COUNTED * plan.lengthMm()
+        ? OptionalDouble.of(off)
+        : OptionalDouble.empty();
+  }
+
+  private static String often(Map<String, Integer> reasons) {
+    return reasons.entrySet().stream()
+        .max(Comparator.comparingInt(Map.Entry::getValue))
+        .map(Map.Entry::getKey)
+        .orElse("other");
+  }
+}

@@ -1,0 +1,199 @@
+package linkwright.shell;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalDouble;
+import linkwright.books.BookFile;
+import linkwright.books.EntryLines;
+import linkwright.coach.content.Prose;
+import linkwright.coach.drawer.DrawerContent;
+import linkwright.drawer.Drawer;
+import linkwright.drawer.Lot;
+import linkwright.drawer.Taking;
+import linkwright.files.DraftStore;
+import linkwright.files.Home;
+import linkwright.files.Library;
+import linkwright.job.Entry;
+import linkwright.job.Fact;
+import linkwright.job.JobState;
+import linkwright.job.LotFact;
+import linkwright.plan.Wishes;
+import linkwright.quantity.UnitStyle;
+import linkwright.routine.PieceKind;
+import linkwright.standing.Handbook;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The drawer on the disk: lots, what jobs take and give back, the scale. */
+class DrawerTest {
+  private static final Instant NOW = Instant.parse("2026-03-04T17:00:00Z");
+  private static final OptionalDouble NONE = OptionalDouble.empty();
+
+  @TempDir Path folder;
+  private Home home;
+  private Handbook handbook;
+  private Books books;
+  private Instant now = NOW;
+
+  @BeforeEach
+  void lotOfThreeMetres() {
+    home = new Home(folder);
+    handbook = Start.handbook(Library.load(home));
+    InstantSource clock =
+        () -> {
+          now = now.plusSeconds(1);
+          return now;
+        };
+    books = new Books(home, "bench", clock, new DraftStore(home.drafts()), Patience.ENDLESS);
+    assertThat(
+            DrawerBook.keep(
+                home,
+                "bench",
+                now,
+                new LotFact.LotArrived(
+                    "march",
+                    "wire",
+                    "sterling",
+                    OptionalDouble.of(0.9),
+                    "soft",
+                    "b7",
+                    OptionalDouble.of(3000),
+                    NONE,
+                    "")))
+        .isEmpty();
+    assertThat(DrawerBook.problems(home)).isEmpty();
+  }
+
+  private Lot lot() {
+    return Start.handbook(Library.load(home), home).drawer().lots().get(0);
+  }
+
+  private void take(double mm) {
+    books.keep(List.of(new Fact.WireAdded(PieceKind.LINK, 0.9, mm, "soft", "b7", "march")), handbook);
+  }
+
+  private void giveBack(double mm) {
+    books.keep(
+        List.of(new LotFact.StockReturned("march", PieceKind.LINK, OptionalDouble.of(mm), NONE, "")),
+        handbook);
+  }
+
+  private void begin() {
+    books.begin(
+        "Gate chain",
+        List.of(
+            new Fact.JobOpened("Gate chain", "scroll-and-ring"),
+            new Fact.PlanSet(Wishes.common().texts())),
+        handbook);
+  }
+
+  @Test
+  void what_a_job_takes_is_gone_and_what_comes_back_is_there() {
+    begin();
+    take(1200);
+    assertThat(lot().lengthMm().orElseThrow()).isEqualTo(1800);
+    giveBack(150);
+    assertThat(lot().lengthMm().orElseThrow()).isEqualTo(1950);
+    // 1.95 m of 0.9 mm sterling at 10.36 g/cm³ (supplier's data sheet).
+    assertThat(lot().massG().orElseThrow())
+        .isCloseTo(1.95 * Math.PI * 0.81 / 4 * 10.36, Offset.offset(0.001));
+  }
+
+  @Test
+  void one_weight_puts_a_lot_right_and_says_what_was_missed() {
+    begin();
+    take(1000);
+    double there = lot().massG().orElseThrow() - 0.5;
+    DrawerBook.keep(
+        home,
+        "bench",
+        now.plusSeconds(60),
+        new LotFact.LotCounted("march", NONE, OptionalDouble.of(there), ""));
+    assertThat(lot().massG().orElseThrow()).isCloseTo(there, Offset.offset(1e-9));
+    assertThat(lot().unaccountedG().orElseThrow()).isCloseTo(0.5, Offset.offset(1e-9));
+  }
+
+  @Test
+  void drawn_down_metal_stays_metal() {
+    double before = lot().massG().orElseThrow();
+    DrawerBook.keep(
+        home,
+        "bench",
+        now.plusSeconds(60),
+        new LotFact.LotTurned(
+            "march", "thin", OptionalDouble.of(0.6), OptionalDouble.of(900), NONE, ""));
+    List<Lot> lots = Start.handbook(Library.load(home), home).drawer().lots();
+    assertThat(lots).extracting(Lot::id).containsExactly("march", "thin");
+    // 900 mm of 0.6 mm are 900·(0.6/0.9)² = 400 mm of 0.9 mm.
+    assertThat(lots.get(0).lengthMm().orElseThrow()).isCloseTo(2600, Offset.offset(1e-9));
+    double now = lots.get(0).massG().orElseThrow() + lots.get(1).massG().orElseThrow();
+    assertThat(now).isCloseTo(before, Offset.offset(1e-9));
+  }
+
+  @Test
+  void a_job_that_dies_at_any_byte_leaves_no_wire_lost_or_doubled() throws Exception {
+    begin();
+    take(1200);
+    take(300);
+    giveBack(150);
+    books.shut();
+    Path book = home.jobs().resolve("gate-chain.yaml");
+    byte[] whole = Files.readAllBytes(book);
+    Path cut = folder.resolve("cut.yaml");
+    for (int bytes = 200; bytes <= whole.length; bytes++) {
+      Files.write(cut, Arrays.copyOf(whole, bytes));
+      List<Entry> entries =
+          BookFile.look(cut)
+              .found()
+              .map(read -> EntryLines.entries(read.lines()))
+              .orElse(List.of());
+      JobState state = JobState.replay(entries, handbook.stages());
+      double has =
+          state.wire().addedMm(PieceKind.LINK).stream().mapToDouble(Double::doubleValue).sum()
+              - state.wire().discardedMm(PieceKind.LINK);
+      Drawer drawer =
+          Drawer.of(DrawerBook.entries(home), Taking.in("gate", entries), handbook.reference());
+      assertThat(drawer.lots().get(0).lengthMm().orElseThrow() + has)
+          .as("cut at byte %d", bytes)
+          .isEqualTo(3000);
+    }
+  }
+
+  @Test
+  void a_broken_book_of_the_drawer_stops_nothing_and_is_told() throws Exception {
+    Path file = folder.resolve("drawer.yaml");
+    Files.writeString(file, Files.readString(file).replace("3000", "3100"));
+    assertThat(DrawerBook.problems(home)).isNotEmpty();
+    assertThat(DrawerBook.problems(home).get(0)).contains("drawer.yaml");
+    assertThat(Start.handbook(Library.load(home), home).drawer().lots()).isEmpty();
+  }
+
+  @Test
+  void two_jobs_that_lack_the_same_wire_are_told() {
+    for (String name : List.of("Gate chain", "Porch chain")) {
+      books.begin(
+          name,
+          List.of(
+              new Fact.JobOpened(name, "scroll-and-ring"),
+              new Fact.PlanSet(Wishes.common().with("finished-length", "80 cm").texts())),
+          handbook);
+    }
+    Handbook now = Start.handbook(Library.load(home), home);
+    List<String> told =
+        new DrawerContent(UnitStyle.METRIC)
+            .of(now.drawer(), -1, TrayReading.of(home, now, NOW)).stream()
+                .filter(Prose.class::isInstance)
+                .map(part -> ((Prose) part).text())
+                .toList();
+    assertThat(told).hasSize(1);
+    assertThat(told.get(0)).contains("2 jobs lack the wire of march", "Gate chain", "Porch chain");
+  }
+}
