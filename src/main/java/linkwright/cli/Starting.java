@@ -75,7 +75,10 @@ public final class Starting {
     choices.problems().forEach(problem -> told.add(problem.sentence()));
     Settings settings = choices.settings();
     String device = choices.device(here, home);
-    Start.run(home, settings, device, display.get(), job, told);
+    String parting = Start.run(home, settings, device, display.get(), job, told);
+    if (!parting.isEmpty()) {
+      here.out().say(parting);
+    }
     return Exit.GOOD;
   }
 

@@ -13,7 +13,7 @@ final class Bell {
   private Bell() {}
 
   static Turn tick(Model model) {
-    if (model.timers().ringing(model.steady()).isEmpty()) {
+    if (model.due().isEmpty()) {
       return Turn.to(model.rangAtNothing());
     }
     long second = model.steady().getEpochSecond();
@@ -21,7 +21,7 @@ final class Bell {
       return Turn.to(model);
     }
     // When one comes due, what was told before it, such as that it runs, holds no more.
-    Model heard = model.rungAt() == 0 ? model.quiet() : model;
+    Model heard = model.rungAt() == 0 ? model.quiet().told(DueWaits.told(model)) : model;
     return Turn.with(heard.rung(second), new Effect.RingBell());
   }
 }

@@ -127,7 +127,7 @@ public final class Coach implements MessageCases<Turn> {
 
   @Override
   public Turn ticked(Message.Ticked message) {
-    return Bell.tick(Clocks.moved(model, message));
+    return LookRound.tick(Bell.tick(Clocks.moved(model, message)));
   }
 
   @Override
@@ -147,7 +147,7 @@ public final class Coach implements MessageCases<Turn> {
       ready = ready.with(ready.handbook().with(message.drawer().get()));
     }
     int unread = message.unread();
-    return Turn.to(
+    return LookRound.now(
         unread == 0
             ? ready
             : ready.told(
@@ -163,7 +163,7 @@ public final class Coach implements MessageCases<Turn> {
     Handbook handbook = model.handbook().forJob(message.slug(), message.entries());
     OpenJob job =
         OpenJob.of(message, handbook, model.settings())
-            .steadied(model.job(), model.now(), model.steady());
+            .steadied(model.ran(message.slug()), model.now(), model.steady());
     Model next = model.with(handbook).with(job).with(new Writing.Nothing());
     if (readAnew) {
       return Places.of(model).readAnew(next);
@@ -175,7 +175,7 @@ public final class Coach implements MessageCases<Turn> {
     } else if (Clocks.wentBack(message.entries(), job, model.now())) {
       next = next.trouble(Clocks.SET_BACK);
     }
-    return Turn.goTo(next, model.held().opensAt().orElseGet(() -> Places.firstOf(job)));
+    return LookRound.opened(model, next, job);
   }
 
   /** What stands in the way is told last, after what is wrong with the book itself. */
@@ -185,7 +185,8 @@ public final class Coach implements MessageCases<Turn> {
 
   @Override
   public Turn jobNotOpened(Message.JobNotOpened message) {
-    return Turn.to(model.with(new Writing.Nothing()).trouble(message.why()));
+    return Turn.to(
+        model.toward(Optional.empty()).with(new Writing.Nothing()).trouble(message.why()));
   }
 
   @Override
@@ -198,8 +199,30 @@ public final class Coach implements MessageCases<Turn> {
             .job()
             .get()
             .after(message.entries(), model.handbook(), model.settings())
-            .steadied(model.job(), model.now(), model.steady());
+            .steadied(
+                model.job().get().state().timers(), model.now(), model.steady());
     Model next = model.with(job).with(new Writing.Nothing());
+    if (model.writing() instanceof Writing.Pending pending) {
+      next = next.with(pending.held()).with(pending.notice());
+      Turn settled = arrived(next, Places.of(next).settled(next));
+      return UserMessages.read(
+          HotWorkGate.nothingLeft(settled, message.entries()), pending.waiting());
+    }
+    return Places.of(next).settled(next);
+  }
+
+  @Override
+  public Turn othersRead(Message.OthersRead message) {
+    return Turn.to(HotWorkGate.first(model.withBench(message.device(), message.books())));
+  }
+
+  /** What the place was to hold then, it holds now. */
+  @Override
+  public Turn keptElsewhere(Message.KeptElsewhere message) {
+    Model next =
+        model
+            .withBench(message.bench().device(), message.bench().books())
+            .with(new Writing.Nothing());
     if (model.writing() instanceof Writing.Pending pending) {
       next = next.with(pending.held()).with(pending.notice());
       return UserMessages.read(arrived(next, Places.of(next).settled(next)), pending.waiting());
@@ -240,7 +263,7 @@ public final class Coach implements MessageCases<Turn> {
 
   @Override
   public Turn ended(Message.Ended message) {
-    return Turn.with(model, new Effect.ShutBook(), new Effect.Leave());
+    return Turn.with(model, new Effect.ShutBook(), HotWorkGate.leave(model));
   }
 
   /** What a key means now; nothing in a form, and where any key is taken. */
@@ -249,22 +272,28 @@ public final class Coach implements MessageCases<Turn> {
     if (model.held().form().isPresent() || place.takesEveryKey()) {
       return Optional.empty();
     }
+    if (DueWaits.goes(model, key)) {
+      return Optional.of(Act.TO_DUE);
+    }
     KeyMap keys = model.settings().keys();
     return keys.find(key, place.acts(model)).or(() -> keys.find(key, EverywhereActs.ALL));
   }
 
   static Turn key(Model model, Key key) {
     if (key.equals(Key.ctrl("c"))) {
-      return Turn.with(model, new Effect.ShutBook(), new Effect.Leave());
+      return Turn.with(model, new Effect.ShutBook(), HotWorkGate.leave(model));
     }
     Place place = Places.of(model);
     Optional<Form> form = model.held().form();
     if (form.isPresent()) {
       return inForm(model, place, form.get(), key);
     }
+    if (DueWaits.goes(model, key)) {
+      return DueWaits.go(model);
+    }
     Optional<Act> act = model.settings().keys().find(key, place.acts(model));
     if (act.isPresent()) {
-      return place.act(model, act.get());
+      return HotWorkGate.act(model, place, act.get());
     }
     if (place.takesEveryKey()) {
       return place.typed(model, key);
@@ -273,7 +302,7 @@ public final class Coach implements MessageCases<Turn> {
         .settings()
         .keys()
         .find(key, EverywhereActs.ALL)
-        .map(common -> EverywhereActs.act(model, common))
+        .map(common -> HotWorkGate.act(model, place, common))
         .orElseGet(() -> typed(model, place, key));
   }
 
@@ -307,11 +336,14 @@ public final class Coach implements MessageCases<Turn> {
         default -> Turn.to(model.told("First keep or leave what is being typed."));
       };
     }
+    if (act == Act.TO_DUE && DueWaits.next(model).isPresent()) {
+      return DueWaits.go(model);
+    }
     if (place.acts(model).contains(act)) {
-      return place.act(model, act);
+      return HotWorkGate.act(model, place, act);
     }
     return EverywhereActs.ALL.contains(act)
-        ? EverywhereActs.act(model, act)
+        ? HotWorkGate.act(model, place, act)
         : Turn.to(model.told(NotNow.sentence(model, act)));
   }
 }

@@ -21,6 +21,8 @@ final class EverywhereActs {
           Act.UNDO,
           Act.BRING_BACK,
           Act.ANSWER,
+          Act.TO_HOT_WORK,
+          Act.TO_PERSONS,
           Act.ACROSS,
           Act.TO_SETTINGS,
           Act.LEAVE);
@@ -28,6 +30,9 @@ final class EverywhereActs {
   private EverywhereActs() {}
 
   static Turn act(Model model, Act act) {
+    if (model.held() instanceof HotWorkHeld && act != Act.HELP) {
+      return asked(model);
+    }
     return switch (act) {
       case ROUND -> Turn.goTo(model, model.job().isPresent() ? PlaceId.ROUND : PlaceId.TRAY);
       case HELP -> Turn.goTo(model, PlaceId.HELP);
@@ -41,6 +46,8 @@ final class EverywhereActs {
       case TO_HANDBOOK -> Turn.goTo(model, PlaceId.HANDBOOK);
       case UNDO -> reaches(model) ? Undo.last(model) : asked(model);
       case BRING_BACK -> reaches(model) ? Undo.bringBack(model) : asked(model);
+      case TO_PERSONS -> Turn.goTo(model, PlaceId.PERSONS);
+      case TO_HOT_WORK -> Turn.goTo(model, PlaceId.HOT_WORK);
       case ANSWER -> Ringing.answer(model);
       default -> Turn.to(model);
     };

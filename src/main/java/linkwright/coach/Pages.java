@@ -18,7 +18,6 @@ import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Writing;
 import linkwright.coach.keys.Act;
-import linkwright.job.TimerRun;
 
 /** What is to be shown of a model: what its place says, and what is said everywhere. */
 public final class Pages {
@@ -36,6 +35,7 @@ public final class Pages {
         failed.isPresent() ? 0 : model.held().turned(),
         model.held().form().isPresent() ? Act.TURN : Act.MORE,
         wait(model),
+        HotWorkWords.head(model),
         model.job().flatMap(Pages::chain),
         model.job().map(job -> StillToDoWords.line(model, job)).orElse(""),
         model.notice().text(),
@@ -45,15 +45,16 @@ public final class Pages {
   }
 
   private static Optional<Wait> wait(Model model) {
-    Optional<TimerRun> next = model.timers().next();
-    return next.map(
-        timer ->
-            new Wait(
-                timer.name(),
-                "",
-                Clock.running(timer.left(model.steady()).toSeconds()),
-                timer.rings(model.steady()),
-                ""));
+    return model.waits().stream()
+        .findFirst()
+        .map(
+            wait ->
+                new Wait(
+                    wait.run().name(),
+                    wait.job(),
+                    Clock.running(wait.run().left(model.steady()).toSeconds()),
+                    wait.run().rings(model.steady()),
+                    ""));
   }
 
   /** The chain across the top: links that have come furthest first. */
@@ -88,6 +89,9 @@ public final class Pages {
           .toList();
     }
     List<Page.Open> open = new ArrayList<>();
+    if (DueWaits.next(model).isPresent()) {
+      open.add(new Page.Open(Optional.of(Act.TO_DUE), Act.TO_DUE.words()));
+    }
     for (Act act : place.acts(model)) {
       if (shown.contains(act) || act == Act.UNDO || act == Act.LESS || act == Act.LEAVE) {
         continue;

@@ -15,6 +15,7 @@ import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.lookup.LookUpPlace;
 import linkwright.coach.nearest.NearestPlace;
 import linkwright.coach.ownbench.OwnBenchPlace;
+import linkwright.coach.persons.PersonsPlace;
 import linkwright.coach.piles.PilesPlace;
 import linkwright.coach.plan.PlanPlace;
 import linkwright.coach.reckoner.ReckonPlace;
@@ -63,6 +64,8 @@ final class Places {
       case DRAWER -> new DrawerPlace();
       case HANDBOOK -> new HandbookPlace();
       case HELP -> new HelpPlace();
+      case HOT_WORK -> new HotWorkPlace();
+      case PERSONS -> new PersonsPlace();
     };
   }
 

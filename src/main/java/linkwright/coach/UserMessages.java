@@ -83,6 +83,16 @@ final class UserMessages implements MessageCases<Boolean> {
   }
 
   @Override
+  public Boolean othersRead(Message.OthersRead message) {
+    return false;
+  }
+
+  @Override
+  public Boolean keptElsewhere(Message.KeptElsewhere message) {
+    return false;
+  }
+
+  @Override
   public Boolean troubled(Message.Troubled message) {
     return false;
   }

@@ -7,6 +7,7 @@ import linkwright.routine.Stage;
 /** What can be entered since the second format, of the work at the bench and of the job. */
 public sealed interface BenchFact extends Fact
     permits BenchFact.HotWorkSaid,
+        BenchFact.WatchEnded,
         BenchFact.SittingEnded,
         BenchFact.StepSkipped,
         BenchFact.JointsChecked,
@@ -19,6 +20,9 @@ public sealed interface BenchFact extends Fact
 
   /** The state of hot work was said, with the words it was said in. */
   record HotWorkSaid(HotWorkState state, String step, String statement) implements BenchFact {}
+
+  /** A fire watch was ended before its time; from: the heat or statement that it began with. */
+  record WatchEnded(EntryId from, String why) implements BenchFact {}
 
   /** The person's sitting ended; her timers go on. */
   record SittingEnded(String person) implements BenchFact {}

@@ -13,6 +13,8 @@ import java.util.Optional;
  * @param timers timers that run or ring
  * @param times hours at the bench
  * @param accounts weighing and prices
+ * @param flames what was said of hot work, and what was heated when
+ * @param sittings whose sitting it was last on each machine
  * @param cautions which cautions were met, and by whom
  */
 public record JobState(
@@ -23,6 +25,8 @@ public record JobState(
     Timers timers,
     TimeSheet times,
     Accounts accounts,
+    FlameLog flames,
+    Sittings sittings,
     CautionsMet cautions) {
 
   private static final JobState BLANK =
@@ -34,6 +38,8 @@ public record JobState(
           Timers.NONE,
           TimeSheet.EMPTY,
           Accounts.EMPTY,
+          FlameLog.NONE,
+          Sittings.NONE,
           CautionsMet.NONE);
 
   /**
@@ -45,9 +51,10 @@ public record JobState(
     Strikes strikes = Strikes.in(entries);
     JobState state = BLANK;
     for (Entry entry : entries) {
-      if (!strikes.has(entry)) {
-        state = state.after(entry, order);
-      }
+      state =
+          strikes.has(entry)
+              ? state.with(state.flames.after(entry, state.course.step()))
+              : state.after(entry, order);
     }
     return state;
   }
@@ -68,17 +75,26 @@ public record JobState(
         timers.after(entry),
         times.after(entry),
         accounts.after(fact),
+        flames.after(entry, course.step()),
+        sittings.after(entry),
         cautions.after(entry));
+  }
+
+  private JobState with(FlameLog said) {
+    return new JobState(
+        course, trials, piles, wire, timers, times, accounts, said, sittings, cautions);
   }
 
   /** The same with other money. */
   public JobState with(Accounts others) {
-    return new JobState(course, trials, piles, wire, timers, times, others, cautions);
+    return new JobState(
+        course, trials, piles, wire, timers, times, others, flames, sittings, cautions);
   }
 
   /** The same with its timers by another clock. */
   public JobState with(Timers others) {
-    return new JobState(course, trials, piles, wire, others, times, accounts, cautions);
+    return new JobState(
+        course, trials, piles, wire, others, times, accounts, flames, sittings, cautions);
   }
 
   private Piles piles(Piles before, Fact fact) {

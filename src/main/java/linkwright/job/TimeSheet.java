@@ -50,7 +50,9 @@ public record TimeSheet(
     if (fact instanceof Fact.SittingStarted) {
       return later.with(step, Optional.of(entry.at()));
     }
-    if (fact instanceof Fact.SteppedAway || fact instanceof Fact.JobClosed) {
+    if (fact instanceof Fact.SteppedAway
+        || fact instanceof BenchFact.SittingEnded
+        || fact instanceof Fact.JobClosed) {
       return later.with(step, Optional.empty());
     }
     if (fact instanceof Fact.StepOpened opened) {
@@ -61,10 +63,26 @@ public record TimeSheet(
       boolean sameAct = seenAt.filter(entry.at()::equals).isPresent();
       return later.counted(through.step(), pieces, sameAct ? 0 : 1);
     }
+    if (fact instanceof BenchFact.HoursCorrected hours) {
+      return later.corrected(hours);
+    }
     if (fact instanceof Fact.WireCut cut) {
       return later.counted(step, cut.count(), 1);
     }
     return later;
+  }
+
+  /** What was put right by hand stands: of one step, or of the whole job, which no step has then. */
+  private TimeSheet corrected(BenchFact.HoursCorrected hours) {
+    Map<String, Double> seconds = new LinkedHashMap<>(secondsByStep);
+    if (hours.step().isEmpty()) {
+      double others = totalSeconds() - seconds.getOrDefault("", 0.0);
+      seconds.put("", hours.isSeconds() - others);
+    } else {
+      seconds.put(hours.step(), hours.isSeconds());
+    }
+    return new TimeSheet(
+        Map.copyOf(seconds), throughByStep, timesByStep, step, seenAt, atDesk);
   }
 
   /** Typing figures and reading what they come to is no work at the bench. */

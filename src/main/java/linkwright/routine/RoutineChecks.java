@@ -19,6 +19,7 @@ public final class RoutineChecks {
           StageOrder::ringsAreOvalledAfterJoining,
           StageOrder::whatIsFusedIsNotSoldered,
           HeatAndPickle::pickleAndRinseFollowEveryHeating,
+          FlamesOut::whatBurnsGasEndsWithAWatch,
           StepMarks::aStepCountsWhatItMoves,
           StepMarks::aStageBringsItsHazard,
           CautionTies::everyHazardIsCovered,

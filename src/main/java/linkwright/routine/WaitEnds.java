@@ -9,7 +9,9 @@ public enum WaitEnds {
   /** By its time. */
   TIME("time"),
   /** By a look at the pieces; the time only reminds. */
-  LOOK("look");
+  LOOK("look"),
+  /** By its time, from the last heat at the bench: the fire watch, whichever job lit the torch. */
+  WATCH("watch");
 
   private final String word;
 

@@ -34,6 +34,7 @@ final class Books {
   private final DraftStore drafts;
   private final Patience patience;
   private final Tray tray;
+  private final BenchReading bench;
   private Optional<BookFile> open = Optional.empty();
   private String person = "";
 
@@ -44,6 +45,7 @@ final class Books {
     this.drafts = drafts;
     this.patience = patience;
     this.tray = new Tray(home);
+    this.bench = new BenchReading(home);
   }
 
   /** Writes facts, syncs them, and only then tells that they are kept. All carry one time. */
@@ -54,7 +56,14 @@ final class Books {
     if (open.get().whyReadOnly().isPresent()) {
       return takenOver(facts, handbook);
     }
-    BookFile book = open.get();
+    Read<List<Entry>> kept = append(open.get(), facts);
+    return kept.problem()
+        .<Message>map(why -> new Message.NotKept(facts, why))
+        .orElseGet(() -> new Message.Kept(kept.orThrow()));
+  }
+
+  /** Writes them at one time; the person is whose sitting it is when each is entered. */
+  private Read<List<Entry>> append(BookFile book, List<Fact> facts) {
     Instant now = clock.instant();
     int number = book.nextNumber();
     List<Entry> entries = new ArrayList<>();
@@ -63,11 +72,33 @@ final class Books {
       entries.add(new Entry(number, now, device, person, fact));
       number++;
     }
-    Read<List<BookLine>> written = book.append(entries.stream().map(EntryLines::line).toList());
-    return written
-        .problem()
+    return book.append(entries.stream().map(EntryLines::line).toList()).map(written -> entries);
+  }
+
+  /** Writes facts to the book of another job, which is let go of at once. */
+  Message keepElsewhere(String slug, List<Fact> facts, Handbook handbook) {
+    Path path = home.jobs().resolve(slug + ".yaml");
+    Read<BookFile> found =
+        home.leadsOut(path)
+            .map(Read::<BookFile>bad)
+            .orElseGet(() -> BookFile.open(path, device, clock.instant()));
+    if (!(found instanceof Read.Good<BookFile> good)) {
+      return new Message.NotKept(facts, found.problem().orElse(""));
+    }
+    BookFile book = good.value();
+    Optional<String> problem =
+        book.whyReadOnly().isPresent() ? book.whyReadOnly() : append(book, facts).problem();
+    close(book);
+    return problem
         .<Message>map(why -> new Message.NotKept(facts, why))
-        .orElseGet(() -> new Message.Kept(entries));
+        .orElseGet(() -> new Message.KeptElsewhere(bench(handbook)));
+  }
+
+  /** What the other books give to the bench. */
+  Message.OthersRead bench(Handbook handbook) {
+    Optional<Path> written =
+        open.filter(book -> book.whyReadOnly().isEmpty()).map(BookFile::path);
+    return new Message.OthersRead(device, bench.books(handbook, written));
   }
 
   /**

@@ -26,6 +26,7 @@ public final class Performer {
   private final Runnable bell;
   private final Home home;
   private boolean left;
+  private String parting = "";
 
   /**
    * A performer.
@@ -83,6 +84,16 @@ public final class Performer {
     return left;
   }
 
+  /** What is to be said once the screen is gone; empty for nothing. */
+  public String parting() {
+    return parting;
+  }
+
+  /** Opens a job by its book's name. */
+  public Model open(Model model, String slug) {
+    return take(model, books.open(slug, model.handbook()));
+  }
+
   /** Lets go of the open book; for leaving by any way. */
   public void shut() {
     books.shut();
@@ -99,6 +110,16 @@ public final class Performer {
     @Override
     public Optional<Message> keepFacts(Effect.KeepFacts effect) {
       return Optional.of(books.keep(effect.facts(), model.handbook()));
+    }
+
+    @Override
+    public Optional<Message> keepElsewhere(Effect.KeepElsewhere effect) {
+      return Optional.of(books.keepElsewhere(effect.slug(), effect.facts(), model.handbook()));
+    }
+
+    @Override
+    public Optional<Message> readBench(Effect.ReadBench effect) {
+      return Optional.of(books.bench(model.handbook()));
     }
 
     @Override
@@ -168,6 +189,7 @@ public final class Performer {
     @Override
     public Optional<Message> leave(Effect.Leave effect) {
       left = true;
+      parting = effect.says();
       return Optional.empty();
     }
   }

@@ -43,6 +43,7 @@ public final class Start {
 
   /**
    * Runs the text UI on a display until the user leaves; closes the display whatever happens.
+   * Answers what is to be said then, empty for nothing.
    *
    * @param home the user's folder
    * @param settings the user's choices
@@ -51,7 +52,7 @@ public final class Start {
    * @param job the book to open at once, if any
    * @param told what was found wrong before, told on the first screen
    */
-  public static void run(
+  public static String run(
       Home home,
       Settings settings,
       String device,
@@ -86,6 +87,7 @@ public final class Start {
     } finally {
       performer.shut();
     }
+    return performer.parting();
   }
 
   private static String inOne(List<String> wrong) {

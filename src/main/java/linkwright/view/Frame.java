@@ -47,9 +47,12 @@ final class Frame {
   }
 
   private void head(Canvas canvas) {
-    String wait = page.nextWait().map(next -> wait(canvas, next)).orElse("");
+    boolean lit = !page.hotWork().isEmpty();
+    int hot = lit ? Text.width(page.hotWork()) + 2 : 0;
+    String wait = page.nextWait().map(next -> wait(canvas, next, lit)).orElse("");
     boolean due = page.nextWait().map(Wait::due).orElse(false);
-    int room = canvas.width() - 2 - (wait.isEmpty() ? 0 : Text.width(wait) + 2);
+    int right = hot + (wait.isEmpty() ? 0 : Text.width(wait) + 2);
+    int room = canvas.width() - 2 - right;
     String place = page.body().title();
     int placeRoom = Math.min(Text.width(place) + 3, Math.max(0, room - 8));
     int after = canvas.text(1, 0, Math.max(4, room - placeRoom), page.job(), Tone.STRONG);
@@ -58,14 +61,18 @@ final class Frame {
     if (!wait.isEmpty()) {
       canvas.right(canvas.width() - 1, 0, Text.width(wait), wait, due ? Tone.ALARM : Tone.ACCENT);
     }
+    if (lit) {
+      int end = canvas.width() + 1 - right + hot - 2;
+      canvas.right(end, 0, hot - 2, page.hotWork(), Tone.WARNING);
+    }
     page.chain()
         .ifPresent(
             chain -> new PiecesBlock(chain).draw(canvas.area(1, 1, canvas.width() - 2, 1), 0));
   }
 
-  private static String wait(Canvas canvas, Wait wait) {
+  private static String wait(Canvas canvas, Wait wait, boolean lit) {
     String whose = wait.job().isEmpty() ? "" : ", " + wait.job();
-    int room = canvas.width() < 72 ? 14 : 24;
+    int room = canvas.width() < 72 ? (lit ? 8 : 14) : 24;
     String name = Text.cut(wait.name() + whose, room, canvas.glyphs().cutMark());
     return wait.due() ? " " + name + " is due " : name + " " + wait.left();
   }

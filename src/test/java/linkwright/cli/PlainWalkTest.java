@@ -101,7 +101,7 @@ class PlainWalkTest {
 
     @Test
     void is_gone_on_with_after_it_was_cut_off_in_the_middle() {
-      assertThat(walkNew(jeweller(BEFORE_THE_BENCH, List.of(), 60))).isZero();
+      assertThat(walkNew(jeweller(BEFORE_THE_BENCH, List.of(), 70))).isZero();
       String cutOff = book();
       assertThat(cutOff).contains("stage: \"annealed\"").doesNotContain("job-closed");
 
@@ -125,7 +125,7 @@ class PlainWalkTest {
                     .filter(
                         each ->
                             each.matches(
-                                ".*kind: (pieces|wire-cut|step-|redo-|test-|sample-|trial-|timer-).*"))
+                                ".*kind: (pieces|wire-cut|step-|redo-|test-|sample-|trial-|timer-|hot-work).*"))
                     .count();
             if (kept < told[0]) {
               tooEarly.add(heard);
@@ -221,24 +221,23 @@ class PlainWalkTest {
     }
 
     @Test
-    void says_before_she_leaves_what_was_looked_to() {
-      List<String> answers = new ArrayList<>(List.of("away", "1", "2", "", "where"));
+    void says_that_the_torch_is_lit_and_asks_before_she_leaves_whether_every_flame_is_out() {
+      List<String> answers = new ArrayList<>(List.of("", "3", "lit", "3", "quit", "", ""));
       boolean[] open = {false};
       int exit =
           line.talking(
               heard -> {
-                open[0] |= heard.contains("An empty line: done.");
-                return Optional.of(
-                    heard.contains("An empty line: bench.")
-                        ? open[0] ? "quit" : "bench"
-                        : open[0] ? answers.remove(0) : "");
+                open[0] |= heard.contains("An empty line: torch lit");
+                return answers.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(open[0] ? answers.remove(0) : "");
               },
               "walk",
               "--plain");
       assertThat(exit).isZero();
       assertThat(line.out())
-          .contains("1: no: the torch is out.", "1: yes: the torch is out.")
-          .contains("not all was looked to", "Away from the bench");
+          .contains("Entered: hot work: lit.", "every flame out, gas shut?", "Fire watch: ")
+          .contains("Entered: hot work: every flame out, gas shut.");
     }
 
     @Test

@@ -260,16 +260,35 @@ class BenchTest {
   @Nested
   class SteppingAway {
     @Test
-    void asks_for_torch_gas_and_hot_work_and_keeps_what_was_answered() {
-      bench.goTo("anneal-wire").press("y", "1", "3", "space");
+    void asks_first_whether_every_flame_is_out_if_one_was_lit() {
+      bench.goTo("anneal-wire").press("space", "y");
+      assertThat(bench.entered(Fact.SteppedAway.class)).isEmpty();
+      bench.press("esc");
+      assertThat(bench.state().times().sitting()).isTrue();
+      bench.press("y", "space");
       assertThat(bench.entered(Fact.SteppedAway.class))
-          .containsExactly(new Fact.SteppedAway(true, false, true));
+          .containsExactly(new Fact.SteppedAway(true, true, true));
+      assertThat(Bench.away(bench.model())).isTrue();
+      assertThat(bench.model().hotWork().open()).isFalse();
+    }
+
+    @Test
+    void leaves_a_flame_to_whoever_stays_with_it() {
+      bench.goTo("anneal-wire").press("space", "y", "n");
+      assertThat(bench.entered(Fact.SteppedAway.class))
+          .containsExactly(new Fact.SteppedAway(false, false, false));
+      assertThat(bench.model().hotWork().open()).isTrue();
+    }
+
+    @Test
+    void asks_nothing_where_nothing_was_lit() {
+      bench.goTo("cut-blanks").press("y");
       assertThat(Bench.away(bench.model())).isTrue();
     }
 
     @Test
     void stops_the_hours_but_not_the_timers() {
-      bench.goTo("pickle-wire").press("w").press("y", "space");
+      bench.goTo("pickle-wire").press("w").press("y");
       double hours = bench.state().times().totalSeconds();
       bench.pass(Duration.ofMinutes(20)).press("space");
       assertThat(bench.state().times().totalSeconds()).isEqualTo(hours);

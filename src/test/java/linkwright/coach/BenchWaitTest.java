@@ -3,8 +3,10 @@ package linkwright.coach;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
+import java.time.Instant;
 import java.util.Optional;
 import linkwright.coach.form.Form;
+import linkwright.job.BenchFact;
 import linkwright.job.Fact;
 import linkwright.job.TimerRun;
 import linkwright.routine.Stage;
@@ -122,46 +124,61 @@ class BenchWaitTest {
 
   @Nested
   class TheFireWatch {
+    /** Lit, worked and shut, so that it runs; then at the step where it is kept. */
+    private Bencher watching() {
+      return bench.goTo("anneal-wire").press("space", "space").goTo("look-over").press("space", "space");
+    }
+
     @Test
     void is_passed_by_no_press_till_its_time_is_over() {
-      bench.goTo("look-over").press("space");
-      for (int minute = 0; minute < 59; minute++) {
-        bench.pass(Duration.ofSeconds(55)).press("space", "a", "d", "u", "enter");
+      watching();
+      for (int minute = 0; minute < 48; minute++) {
+        bench.pass(Duration.ofSeconds(52)).press("space", "a", "d", "z", "enter");
       }
-      assertThat(bench.entered(Fact.TimerAnswered.class)).isEmpty();
-      assertThat(running()).isPresent();
+      assertThat(bench.model().watch()).isPresent();
+      assertThat(bench.state().course().stepsDone()).doesNotContain("look-over");
       // An hour without an entry is a break: the first press comes back to the bench.
-      bench.pass(Duration.ofMinutes(7)).press("space").seeCautions();
+      bench.pass(Duration.ofMinutes(20)).press("space").seeCautions();
       bench.press("space");
-      assertThat(running()).isEmpty();
+      assertThat(bench.model().watch()).isEmpty();
       assertThat(bench.state().course().stepsDone()).contains("look-over");
+    }
+
+    @Test
+    void and_what_was_said_of_the_flames_is_out_of_reach_of_undo() {
+      bench.goTo("anneal-wire").press("space", "space").press("f", "space");
+      Instant began = bench.model().watch().orElseThrow().startedAt();
+      bench.press("esc", "b").press(4, "u");
+      assertThat(bench.model().hotWork().open()).isFalse();
+      assertThat(bench.model().watch().orElseThrow().startedAt()).isEqualTo(began);
     }
 
     @Test
     void is_not_a_timer_of_her_own_that_is_called_so() {
       bench.press("esc", "m", "n").type("Fire watch").press("enter").type("1 min").press("ctrl-k");
-      bench.goTo("look-over").press("space");
+      assertThat(bench.model().watch()).isEmpty();
+      watching();
       assertThat(bench.entered(Fact.TimerStarted.class))
-          .containsExactly(
-              new Fact.TimerStarted("Fire watch", 60),
-              new Fact.TimerStarted("Fire watch", 3600, "look-over-wait", "look-over"));
+          .containsExactly(new Fact.TimerStarted("Fire watch", 60));
+      assertThat(bench.model().watch().orElseThrow().seconds()).isEqualTo(3600);
     }
 
     @Test
     void is_ended_at_the_timers_for_a_reason_only() {
-      bench.goTo("look-over").press("space").press("esc", "m", "enter");
+      watching().press("esc", "m", "enter");
       assertThat(bench.form().purpose()).isEqualTo(Form.Purpose.END_WAIT);
       bench.press("ctrl-k");
-      assertThat(running()).isPresent();
+      assertThat(bench.model().watch()).isPresent();
       bench.type("a colleague watches").press("ctrl-k");
-      assertThat(running()).isEmpty();
-      assertThat(bench.entered(Fact.TimerAnswered.class).get(0).reason())
+      assertThat(bench.model().watch()).isEmpty();
+      assertThat(bench.entered(BenchFact.WatchEnded.class).get(0).why())
           .contains("a colleague watches");
     }
 
     @Test
     void is_shown_no_more_once_the_job_is_closed() {
-      bench.goTo("look-over").press("space");
+      watching();
+      assertThat(shown()).contains("Fire watch");
       bench.press("esc", "i", "c", "ctrl-k", "esc").pass(Duration.ofDays(365));
       bench.press("m");
       assertThat(shown()).contains("No timer runs.").doesNotContain("Fire watch");

@@ -24,7 +24,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class CommittedThenShownTest {
   /** The bench at length, then every other place of the job. */
   private static final String AT_THE_BENCH =
-      "space space 3 space right space space space space left space u z t r 1 space s esc y 1 2 3"
+      "space space 3 space right space space space space left space u z t r 1 space s esc f space y"
           + " space space";
 
   private static final String ROUND =

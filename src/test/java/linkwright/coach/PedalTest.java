@@ -3,13 +3,17 @@ package linkwright.coach;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import linkwright.coach.bench.Bench;
+import linkwright.job.BenchFact;
+import linkwright.job.Entry;
 import linkwright.job.Fact;
+import linkwright.job.HotWorkState;
 import linkwright.routine.Ends;
 import linkwright.routine.Makes;
 import linkwright.routine.PieceKind;
@@ -45,9 +49,18 @@ class PedalTest {
 
     pressToTheEnd(bench);
 
-    assertThat(bench.entered(Fact.TimerStarted.class))
-        .extracting(Fact.TimerStarted::name)
-        .contains("Fire watch");
+    Instant shut =
+        bench.entries().stream()
+            .filter(
+                entry ->
+                    entry.fact() instanceof BenchFact.HotWorkSaid said
+                        && said.state() == HotWorkState.SHUT)
+            .map(Entry::at)
+            .reduce((before, after) -> after)
+            .orElseThrow();
+    assertThat(bench.model().hotWork().open()).isFalse();
+    assertThat(Duration.between(shut, bench.now())).isGreaterThan(Duration.ofMinutes(50));
+    assertThat(bench.model().watch()).as("it ran out by its time").isEmpty();
   }
 
   @ParameterizedTest

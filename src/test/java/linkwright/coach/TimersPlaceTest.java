@@ -7,7 +7,6 @@ import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.timers.TimerWords;
 import linkwright.job.Fact;
-import linkwright.job.TimerRun;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
@@ -78,7 +77,7 @@ class TimersPlaceTest {
     void standInTheOrderInWhichTheyEnd() {
       set("long", "8 min");
       set("short", "1 min");
-      assertThat(TimerWords.inOrder(apprentice.model()).stream().map(TimerRun::name))
+      assertThat(TimerWords.inOrder(apprentice.model()).stream().map(wait -> wait.run().name()))
           .containsExactly("short", "long");
     }
 
@@ -87,7 +86,7 @@ class TimersPlaceTest {
       set("long", "8 min");
       set("short", "1 min");
       apprentice.press("down", "enter");
-      assertThat(TimerWords.inOrder(apprentice.model()).stream().map(TimerRun::name))
+      assertThat(TimerWords.inOrder(apprentice.model()).stream().map(wait -> wait.run().name()))
           .containsExactly("short");
       assertThat(apprentice.told()).startsWith("long: stopped with 8 min left.");
       apprentice.press("u");
@@ -116,7 +115,7 @@ class TimersPlaceTest {
     void goOnWhileTheProgramIsShut() {
       set("pickle", "8 min");
       apprentice.opens(java.util.List.of()).wait(600);
-      assertThat(TimerWords.inOrder(apprentice.model()).get(0).rings(apprentice.model().now()))
+      assertThat(TimerWords.inOrder(apprentice.model()).get(0).run().rings(apprentice.model().now()))
           .isTrue();
     }
   }

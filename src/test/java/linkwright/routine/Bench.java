@@ -124,6 +124,7 @@ final class Bench {
     private Counts counts = Counts.NOTHING;
     private final Set<Hazard> does = EnumSet.noneOf(Hazard.class);
     private boolean rinses;
+    private final List<Wait> waits = new ArrayList<>();
     private String doText = "Do it.";
     private List<String> cautions = List.of();
     private StepDetail detail = StepDetail.NONE;
@@ -172,6 +173,11 @@ final class Bench {
       return this;
     }
 
+    Draft waits(String name, WaitEnds ends) {
+      waits.add(new Wait(name, name, 60, ends));
+      return this;
+    }
+
     Draft says(String text) {
       doText = text;
       return this;
@@ -201,7 +207,7 @@ final class Bench {
           "",
           "",
           OptionalLong.empty(),
-          List.of(),
+          waits,
           "",
           cautions,
           wrong,

@@ -76,8 +76,26 @@ class RoutineChecksTest {
                           .stage("soldered")
                           .does(Hazard.HEATS, Hazard.BURNS_GAS)
                           .cautions("flame"))
+                  .add(step("watch").waits("fire", WaitEnds.WATCH))
                   .sentences())
           .isEmpty();
+    }
+
+    @Test
+    void whatBurnsGasEndsWithAWatchBehindItsLastFlame() {
+      Bench.Draft solder =
+          step("solder")
+              .stage("soldered")
+              .does(Hazard.HEATS, Hazard.BURNS_GAS)
+              .cautions("flame");
+      assertThat(Bench.sound().put(solder).sentences())
+          .singleElement()
+          .asString()
+          .startsWith(
+              "Step solder burns gas, and no step after it shuts the gas and keeps the fire watch.");
+      assertThat(Bench.sound().put(solder.waits("fire", WaitEnds.WATCH)).sentences())
+          .as("the flame is still on in that step")
+          .hasSize(1);
     }
   }
 

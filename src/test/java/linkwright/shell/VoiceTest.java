@@ -99,7 +99,7 @@ class VoiceTest {
   @Test
   void a_step_is_said_with_what_is_to_be_done_a_count_by_its_number() {
     Bencher bench = Bencher.withTheDemo();
-    bench.goTo("make-ready");
+    bench.goTo("lay-out");
     Page before = Pages.of(bench.model());
     bench.goTo("cut-blanks");
     Page step = Pages.of(bench.model());

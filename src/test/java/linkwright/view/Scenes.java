@@ -74,6 +74,9 @@ public final class Scenes {
     all.put("bench-caution", bencher -> bencher.press("b", "space"));
     all.put("bench-do", bencher -> bencher.goTo("judge-test"));
     all.put("bench-cut", bencher -> bencher.goTo("cut-blanks").press(5, "page-down").type("12"));
+    all.put("bench-lit-first", bencher -> bencher.goTo("anneal-wire"));
+    all.put("bench-watch", Scenes::watching);
+    all.put("hot-work", bencher -> formed(bencher).press("f"));
     all.put("bench-count", bencher -> formed(bencher));
     all.put("bench-why", bencher -> formed(bencher).type("2").press("r"));
     all.put("bench-remedy", bencher -> formed(bencher).type("2").press("r", "1"));
@@ -174,10 +177,16 @@ public final class Scenes {
   /** At the soldering of links, some through. */
   private static Bencher formed(Bencher bencher) {
     bencher.goTo("cut-blanks").type("10").press("space");
-    bencher.goTo("anneal-blanks").press("space").pass(Duration.ofMinutes(8)).press("space");
+    bencher.goTo("anneal-blanks").press("space", "space").pass(Duration.ofMinutes(8)).press("space");
     bencher.goTo("form-links").type("9").press("space");
     bencher.goTo("solder-links").press(5, "page-down");
     return bencher.pass(Duration.ofMinutes(10));
+  }
+
+  /** Every flame out, at the step where the fire watch is kept. */
+  private static Bencher watching(Bencher bencher) {
+    bencher.goTo("anneal-wire").press("space", "space").goTo("look-over").press("space", "space");
+    return bencher.pass(Duration.ofMinutes(20)).press("space");
   }
 
   /** The links in the pickle, its timer running. */

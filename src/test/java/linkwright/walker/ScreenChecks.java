@@ -80,6 +80,7 @@ final class ScreenChecks {
         turned,
         page.turns(),
         page.nextWait(),
+        page.hotWork(),
         page.chain(),
         page.still(),
         page.told(),

@@ -86,6 +86,11 @@ final class SittingCodecs {
                   new BenchFact.HotWorkSaid(
                       in.word("state", HOT_WORK, false), in.some("step"), in.some("statement"))),
           new FactCodec<>(
+              "watch-ended",
+              BenchFact.WatchEnded.class,
+              (fact, out) -> out.entry("from", fact.from()).text("why", fact.why()),
+              in -> new BenchFact.WatchEnded(in.entry("from"), in.text("why"))),
+          new FactCodec<>(
               "timer-started",
               Fact.TimerStarted.class,
               (fact, out) ->

@@ -39,7 +39,7 @@ final class TypedLine {
           "trial", Act.TO_TRIAL);
 
   /** What comes before a step can be counted at. */
-  private static final Set<Act> GATES = Set.of(Act.SEEN, Act.BACK_AT_BENCH);
+  private static final Set<Act> GATES = Set.of(Act.SEEN, Act.BACK_AT_BENCH, Act.LIT, Act.HOT_ON);
 
   private final WalkLines lines;
   private final WalkCoach coach;
@@ -66,7 +66,8 @@ final class TypedLine {
     String rest = parts.length > 1 ? parts[1].strip() : "";
     Optional<WalkWord> word = WalkWord.of(parts[0]);
     if (word.filter(WalkWord.QUIT::equals).isPresent()) {
-      return false;
+      quit();
+      return true;
     }
     Optional<Act> named = word.isEmpty() ? Act.withId(parts[0]) : Optional.empty();
     if (word.isEmpty() && named.isEmpty()) {
@@ -91,6 +92,17 @@ final class TypedLine {
       return true;
     }
     return act(common.get());
+  }
+
+  /** By the way round, as the screen leaves: what is open there is asked about first. */
+  private void quit() {
+    if (coach.failing()) {
+      coach.choose(Act.GIVE_UP);
+    }
+    if (!new WalkPage(coach.model()).opens(Act.LEAVE)) {
+      coach.go(Act.ROUND);
+    }
+    coach.choose(Act.LEAVE);
   }
 
   private void unknown(String typed) {
@@ -127,6 +139,8 @@ final class TypedLine {
       }
       case WHERE -> where();
       case TIMERS -> visits.look(Act.TO_TIMERS);
+      case LIT -> bench(Act.LIT, "");
+      case SHUT -> shut();
       case CAUTIONS -> visits.look(Act.TO_CAUTIONS);
       case BOOK -> book(rest);
       case UNDO -> undo(Act.UNDO, rest);
@@ -195,6 +209,10 @@ final class TypedLine {
   /** What opens a form. */
   private boolean withForm(WalkWord word, String rest) {
     switch (word) {
+      case WHO -> {
+        coach.choose(Act.TO_PERSONS);
+        return form(rest.isEmpty() ? "" : "name: " + rest);
+      }
       case PLAN -> coach.go(Act.TO_PLAN);
       case RECKONER -> {
         coach.go(Act.TO_RECKONER);
@@ -256,6 +274,16 @@ final class TypedLine {
           coach.choose(act);
           return true;
         });
+  }
+
+  /** Every flame out: the question, and its answer in one. */
+  private void shut() {
+    if (coach.place() != PlaceId.HOT_WORK) {
+      coach.choose(Act.TO_HOT_WORK);
+    }
+    if (coach.place() == PlaceId.HOT_WORK) {
+      coach.choose(Act.FLAMES_OUT);
+    }
   }
 
   private void where() {

@@ -103,6 +103,7 @@ public final class Walk {
       goesOn = line.isPresent() && typed.obey(line.get());
     }
     telling.tell();
+    lines.sayAll(coach.parting());
     lines.say("Left. Everything entered is in the book.");
     return Exit.GOOD;
   }

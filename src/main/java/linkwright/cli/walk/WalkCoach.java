@@ -8,7 +8,6 @@ import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Notice;
 import linkwright.coach.kernel.PlaceId;
-import linkwright.coach.kernel.TrayJob;
 import linkwright.coach.kernel.Writing;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
@@ -40,6 +39,11 @@ final class WalkCoach {
     return performer.left();
   }
 
+  /** What is to be said at the end. */
+  List<String> parting() {
+    return performer.parting().isEmpty() ? List.of() : List.of(performer.parting());
+  }
+
   /** Whether something could not be written: nothing else counts before that is answered. */
   boolean failing() {
     return model.writing() instanceof Writing.Failed;
@@ -57,9 +61,8 @@ final class WalkCoach {
 
   /** Opens a job by its book's name. */
   void open(String slug) {
-    TrayJob job = new TrayJob(slug, slug, "", List.of(), Instant.EPOCH, false);
-    take(new Message.TrayRead(List.of(job)));
-    choose(Act.CHOOSE);
+    model = performer.open(model, slug);
+    hear();
   }
 
   void choose(Act act) {

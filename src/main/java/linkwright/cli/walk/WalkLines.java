@@ -6,8 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import linkwright.cli.console.Teller;
-import linkwright.job.EntryId;
-import linkwright.job.TimerRun;
+import linkwright.coach.kernel.JobWait;
 
 /** Tells lines and waits for lines; while it waits, timers that run out are told. */
 final class WalkLines {
@@ -19,7 +18,7 @@ final class WalkLines {
   private final InstantSource clock;
   private final InstantSource steady;
   private final WalkCoach coach;
-  private final Set<EntryId> rung = new HashSet<>();
+  private final Set<String> rung = new HashSet<>();
 
   WalkLines(
       Teller out, LineSource typed, InstantSource clock, InstantSource steady, WalkCoach coach) {
@@ -54,14 +53,20 @@ final class WalkLines {
     }
   }
 
-  private List<TimerRun> running() {
-    return coach.model().timers().running();
+  private List<JobWait> running() {
+    return coach.model().waits();
   }
 
   private void tellTimers() {
-    for (TimerRun timer : running()) {
-      if (timer.rings(coach.model().steady()) && rung.add(timer.id())) {
-        say("Timer: " + timer.name() + " is due. Type answer once you have seen to it.");
+    for (JobWait wait : coach.model().due()) {
+      if (rung.add(wait.slug() + " " + wait.run().id())) {
+        say(
+            "Timer: "
+                + wait.named()
+                + " is due. "
+                + (wait.elsewhere()
+                    ? "An empty line goes there."
+                    : "Type answer once you have seen to it."));
       }
     }
   }

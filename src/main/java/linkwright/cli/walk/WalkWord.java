@@ -35,6 +35,9 @@ enum WalkWord {
       Act.WAIT,
       Act.SET_TIMER),
   ANSWER("answer", "answer the timer that is due", Act.ANSWER),
+  WHO("who", "who works now; who Ana", Act.TO_PERSONS),
+  LIT("lit", "the torch is lit: hot work is open", Act.LIT),
+  SHUT("shut", "every flame out, gas shut", Act.FLAMES_OUT, Act.TO_HOT_WORK),
   LOOKED("looked", "the pickle was looked to and is clean: its wait is over", Act.LOOKED),
   TIMERS("timers", "every timer that runs", Act.TO_TIMERS),
   STOP(

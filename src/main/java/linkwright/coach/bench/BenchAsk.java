@@ -47,7 +47,4 @@ public sealed interface BenchAsk {
 
   /** Nothing is asked: another step is looked at, and nothing changes by it. */
   record Looking(String step) implements BenchAsk {}
-
-  /** Whether torch, gas and hot work were looked to before leaving. */
-  record Away(boolean torchOut, boolean gasShut, boolean hotWorkSafe) implements BenchAsk {}
 }

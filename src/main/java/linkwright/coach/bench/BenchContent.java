@@ -62,9 +62,6 @@ final class BenchContent {
     if (held.ask() instanceof BenchAsk.WhenAgain again) {
       return again(model, again);
     }
-    if (held.ask() instanceof BenchAsk.Away leaving) {
-      return leaving(leaving);
-    }
     return StepContent.of(model, held, at);
   }
 
@@ -119,27 +116,6 @@ final class BenchContent {
     parts.add(new Prose(Prose.Kind.MAIN, "{do:back-at-bench}: back at the bench"));
     next(model).ifPresent(parts::add);
     return parts;
-  }
-
-  private static List<Part> leaving(BenchAsk.Away away) {
-    return List.of(
-        new Question(
-            "Before you step away",
-            List.of(
-                box("1", away.torchOut(), "the torch is out"),
-                box("2", away.gasShut(), "the gas is shut at the bottle"),
-                box(
-                    "3",
-                    away.hotWorkSafe(),
-                    "nothing glows or smoulders, the pickle is covered and off"))),
-        Prose.says(
-            "A number ticks it; {do:away-now} steps away and stops the hours. After hot work look"
-                + " round again half an hour later (29 CFR 1910.252 asks a fire watch of at least"
-                + " 30 min; local rules come first)."));
-  }
-
-  private static Question.Answer box(String key, boolean ticked, String what) {
-    return new Question.Answer(key, (ticked ? "yes  " : "no   ") + what, "");
   }
 
   /** The timer that ends first, of any step. */

@@ -10,6 +10,7 @@ import linkwright.coach.kernel.Cards;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
+import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Ringing;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.Turning;
@@ -38,6 +39,9 @@ public final class BenchPlace implements Place {
   private static final Set<Act> COUNTING =
       Set.of(Act.THROUGH, Act.CUT_ONE, Act.ONWARD, Act.REDO, Act.SCRAP, Act.TAKE);
 
+  /** What the common key says before anything is heated; then nothing else counts there. */
+  private static final Set<Act> FLAME = Set.of(Act.LIT, Act.HOT_ON);
+
   @Override
   public List<Act> acts(Model model) {
     BenchHeld screen = screen(model);
@@ -57,9 +61,6 @@ public final class BenchPlace implements Place {
     }
     if (screen.ask() instanceof BenchAsk.WhenAgain) {
       return List.of(Act.AGAIN_NOW, Act.LEAVE_QUESTION, Act.TO_PILES);
-    }
-    if (screen.ask() instanceof BenchAsk.Away) {
-      return List.of(Act.AWAY_NOW, Act.LEAVE_QUESTION);
     }
     if (screen.ask() instanceof BenchAsk.Why) {
       return List.of(Act.NONE_OF_THEM, Act.LEAVE_QUESTION);
@@ -89,12 +90,16 @@ public final class BenchPlace implements Place {
 
   private static List<Act> actsAt(Model model, AtBench at) {
     List<Act> acts = new ArrayList<>();
-    acts.add(commonAct(model, at));
+    Act common = commonAct(model, at);
+    acts.add(common);
     if (at.looked() && at.ownTimer(model).isPresent()) {
       acts.add(Act.LOOKED);
     }
     if (at.counts() && !at.begins()) {
-      acts.addAll(List.of(Act.REDO, Act.SCRAP, Act.TAKE, Act.ALL));
+      acts.addAll(List.of(Act.REDO, Act.SCRAP, Act.TAKE));
+      if (!FLAME.contains(common)) {
+        acts.add(Act.ALL);
+      }
       if (at.judges()) {
         acts.add(Act.TO_JOINTS);
       }
@@ -102,8 +107,11 @@ public final class BenchPlace implements Place {
     if (at.counts() && at.begins() && at.failable() > 0) {
       acts.add(Act.SCRAP);
     }
-    if (!at.step().waits().isEmpty()) {
+    if (!at.timed().isEmpty() && !FLAME.contains(common)) {
       acts.add(Act.WAIT);
+    }
+    if (model.hotWork().open()) {
+      acts.add(Act.TO_HOT_WORK);
     }
     if (at.step().part() == Part.TRIAL && !at.counts()) {
       acts.add(Act.TO_TESTS);
@@ -114,8 +122,13 @@ public final class BenchPlace implements Place {
     return acts;
   }
 
-  /** What the one key for the common act does here. */
+  /** What the one key for the common act does here; before it heats, it says so. */
   public static Act commonAct(Model model, AtBench at) {
+    Act act = doneHere(model, at);
+    return BenchHot.before(model, at, act).orElse(act);
+  }
+
+  private static Act doneHere(Model model, AtBench at) {
     if (BenchWait.due(model, at).isPresent()) {
       return Act.TO_DUE;
     }
@@ -149,10 +162,16 @@ public final class BenchPlace implements Place {
     if (at.waitRunning(model).isPresent()) {
       return Act.MEANWHILE;
     }
+    if (at.watches() && model.hotWork().open()) {
+      return Act.SHUT_FIRST;
+    }
     Set<String> done = model.job().orElseThrow().state().course().stepsDone();
     boolean isDone = done.contains(at.step().id());
     if (isDone && !BenchWait.over(model, at).isEmpty()) {
       return Act.WAIT_OVER;
+    }
+    if (!isDone && at.watches() && model.watch().isPresent()) {
+      return Act.MEANWHILE;
     }
     return !isDone && at.nextWait(model).isPresent() ? Act.WAIT_FIRST : Act.DONE;
   }
@@ -182,7 +201,9 @@ public final class BenchPlace implements Place {
     }
     AtBench at = found.get();
     return switch (act) {
-      case SEEN, BACK_AT_BENCH, AWAY_NOW, NONE_OF_THEM -> seen(model, screen);
+      case SHUT_FIRST -> Turn.goTo(model, PlaceId.HOT_WORK);
+      case LIT, HOT_ON -> BenchHot.said(model, at, act);
+      case SEEN, BACK_AT_BENCH, NONE_OF_THEM -> seen(model, screen);
       case LEAVE_QUESTION -> Turn.to(model.with(BenchScreens.plain(screen)));
       case HELD_REDO -> HeldKey.redo(model, at);
       case WAIT, WAIT_FIRST -> BenchWait.start(model, at);
@@ -211,9 +232,9 @@ public final class BenchPlace implements Place {
       case NEXT_STEP -> BenchGate.step(model, at, 1);
       case PREVIOUS_STEP -> BenchGate.step(model, at, -1);
       case MORE, LESS ->
-          Turn.to(model.with(BenchScreens.part(screen, Turning.to(screen.part(), act))));
-      case STEP_AWAY ->
-          Turn.to(model.with(BenchScreens.asking(screen, new BenchAsk.Away(false, false, false))));
+          Turn.to(
+              model.with(BenchScreens.part(screen, Turning.to(screen.part(), act))));
+      case STEP_AWAY -> stepAway(model, screen);
       case UNDO -> Undo.last(model.with(BenchScreens.plain(screen)));
       case BRING_BACK -> Undo.bringBack(model.with(BenchScreens.plain(screen)));
       case ANSWER -> Ringing.answer(model);
@@ -259,9 +280,6 @@ public final class BenchPlace implements Place {
     if (screen.ask() instanceof BenchAsk.Why why) {
       return underCautions(model, BenchFault.answer(model, why, key));
     }
-    if (screen.ask() instanceof BenchAsk.Away away) {
-      return Turn.to(model.with(BenchScreens.asking(screen, toggled(away, key))));
-    }
     Optional<AtBench> open = AtBench.of(model);
     if (screen.ask() instanceof BenchAsk.Passing asked && open.isPresent()) {
       return BenchPassing.answered(model, open.get(), asked, key);
@@ -292,16 +310,19 @@ public final class BenchPlace implements Place {
   /** Comes to the bench: a sitting begins, and the step that was open is open again. */
   @Override
   public Turn enter(Model model) {
-    Model there = model.with(BenchHeld.PLAIN);
+    Model there = model.toward(Optional.empty()).with(BenchHeld.PLAIN);
     if (AtBench.of(there).isEmpty()) {
       return Turn.to(noRoutine(there));
     }
     if (model.job().map(OpenJob::lookOnly).orElse(true)) {
       return Turn.to(there);
     }
-    return away(model) && !closed(model)
-        ? Turn.keep(there, new Fact.SittingStarted())
-        : BenchGate.settle(there);
+    List<Fact> facts = new ArrayList<>();
+    if (away(model) && !closed(model)) {
+      facts.add(new Fact.SittingStarted(model.person()));
+    }
+    BenchWait.toward(model).ifPresent(step -> facts.add(new Fact.StepOpened(step.id())));
+    return facts.isEmpty() ? BenchGate.settle(there) : Turn.keep(there, facts);
   }
 
   /** Comes to the bench and opens that step: its cautions are seen first. */
@@ -328,21 +349,15 @@ public final class BenchPlace implements Place {
   }
 
   private static Turn seen(Model model, BenchHeld screen) {
-    if (screen.ask() instanceof BenchAsk.Away away) {
-      return Turn.keep(
-          model.with(BenchScreens.plain(screen)),
-          new Fact.SteppedAway(away.torchOut(), away.gasShut(), away.hotWorkSafe()));
-    }
     if (screen.ask() instanceof BenchAsk.Why) {
       return Turn.to(model.with(BenchScreens.plain(screen)).told("Nothing was counted."));
     }
     if (away(model) && closed(model)) {
       return Turn.to(
-          model.trouble(
-              "This job is closed. Open it again where it was weighed in: {do:to-weigh-in} at the places of the job, there {do:reopen}."));
+          model.trouble("This job is closed. Open it again where it was weighed in: {do:to-weigh-in} at the places of the job, there {do:reopen}."));
     }
     if (away(model)) {
-      return Turn.keep(model, new Fact.SittingStarted());
+      return Turn.keep(model, new Fact.SittingStarted(model.person()));
     }
     Optional<Cards.Card> card = BenchGate.caution(model);
     return card.map(seen -> seen(model, screen, seen)).orElseGet(() -> BenchGate.settle(model));
@@ -357,13 +372,12 @@ public final class BenchPlace implements Place {
             Cards.of(model, AtBench.of(model).orElseThrow()).seen(card));
   }
 
-  private static BenchAsk.Away toggled(BenchAsk.Away away, Key key) {
-    return switch (key.text()) {
-      case "1" -> new BenchAsk.Away(!away.torchOut(), away.gasShut(), away.hotWorkSafe());
-      case "2" -> new BenchAsk.Away(away.torchOut(), !away.gasShut(), away.hotWorkSafe());
-      case "3" -> new BenchAsk.Away(away.torchOut(), away.gasShut(), !away.hotWorkSafe());
-      default -> away;
-    };
+  /** What was asked of the flames before is entered with it. */
+  private static Turn stepAway(Model model, BenchHeld screen) {
+    boolean out = model.hotWork().lit().isEmpty();
+    return Turn.keep(
+        model.with(BenchScreens.plain(screen)),
+        new Fact.SteppedAway(out, out, !model.hotWork().open()));
   }
 
   /** Whether the bench was left, told or by a long silence, or no sitting was begun yet. */

@@ -38,6 +38,14 @@ final class BenchWait {
         .findFirst();
   }
 
+  /** The step of the wait that she is on the way to, if it is another than the one that is open. */
+  static Optional<Step> toward(Model model) {
+    Optional<String> slug = model.job().map(OpenJob::slug);
+    return model.bench().toward().isPresent() && model.bench().toward().equals(slug)
+        ? AtBench.of(model).flatMap(at -> due(model, at))
+        : Optional.empty();
+  }
+
   static Turn toDue(Model model, AtBench at) {
     return due(model, at)
         .map(step -> BenchGate.open(model.told("Its wait is over: “" + step.title() + "”."), step))
@@ -51,7 +59,7 @@ final class BenchWait {
     if (next.isEmpty() && runs.isPresent()) {
       return Turn.to(model.told(left(runs.get(), model) + " to go: it runs already."));
     }
-    return next.or(() -> at.step().waits().stream().findFirst())
+    return next.or(() -> at.timed().stream().findFirst())
         .map(
             wait ->
                 Turn.keep(
@@ -63,7 +71,11 @@ final class BenchWait {
   /** While a wait runs, the nearest step where other work waits; with none it says so. */
   static Turn meanwhile(Model model, AtBench at) {
     String left =
-        at.waitRunning(model).map(timer -> left(timer, model)).orElse("The wait") + " to go";
+        at.waitRunning(model)
+                .or(() -> model.watch())
+                .map(timer -> left(timer, model))
+                .orElse("The wait")
+            + " to go";
     return other(model, at)
         .map(
             step -> BenchGate.open(model.told(left + ". Meanwhile: “" + step.title() + "”."), step))

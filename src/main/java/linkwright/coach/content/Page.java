@@ -12,6 +12,7 @@ import linkwright.coach.keys.Act;
  * @param turned how often its reader turned on to what had no room; goes round
  * @param turns the act that turns on
  * @param nextWait the wait that ends first
+ * @param hotWork that a flame may be lit at the bench, and since when; empty if none is
  * @param chain the chain as it has come so far
  * @param still what is still to do, in one line; empty for nothing
  * @param told a sentence that the next act takes away; empty for none
@@ -25,6 +26,7 @@ public record Page(
     int turned,
     Act turns,
     Optional<Wait> nextWait,
+    String hotWork,
     Optional<Pieces> chain,
     String still,
     String told,

@@ -52,6 +52,7 @@ public record Form(
     JOINTS,
     TIMER,
     END_WAIT,
+    PERSON,
     WEIGH_IN,
     WEIGH_OUT,
     PRICES,

@@ -17,6 +17,7 @@ import linkwright.routine.Routine;
 import linkwright.routine.Stage;
 import linkwright.routine.Step;
 import linkwright.routine.Wait;
+import linkwright.routine.WaitEnds;
 import linkwright.standing.StillToDo;
 
 /**
@@ -154,10 +155,20 @@ public record AtBench(
     return pile.atOrPast(stage);
   }
 
+  /** Its waits that have a time of their own; the fire watch is the bench's. */
+  public List<Wait> timed() {
+    return step.waits().stream().filter(wait -> wait.ends() != WaitEnds.WATCH).toList();
+  }
+
+  /** Whether the fire watch is kept here. */
+  public boolean watches() {
+    return step.waits().stream().anyMatch(wait -> wait.ends() == WaitEnds.WATCH);
+  }
+
   /** The next of the step's waits that was not begun for what is here. */
   public Optional<Wait> nextWait(Model model) {
     Set<StepWait> begun = model.job().orElseThrow().state().course().waitsBegun();
-    return step.waits().stream()
+    return timed().stream()
         .filter(wait -> !begun.contains(new StepWait(step.id(), wait.name())))
         .findFirst();
   }

@@ -34,6 +34,33 @@ public sealed interface Effect {
     }
   }
 
+  /**
+   * Writes facts to the book of another job and syncs it; answers {@link Message.KeptElsewhere}.
+   */
+  record KeepElsewhere(String slug, List<Fact> facts) implements Effect {
+    public KeepElsewhere {
+      facts = List.copyOf(facts);
+    }
+
+    @Override
+    public boolean writes() {
+      return true;
+    }
+
+    @Override
+    public <R> R answer(EffectCases<R> cases) {
+      return cases.keepElsewhere(this);
+    }
+  }
+
+  /** Looks at the other books of the bench; answers {@link Message.BenchRead}. */
+  record ReadBench() implements Effect {
+    @Override
+    public <R> R answer(EffectCases<R> cases) {
+      return cases.readBench(this);
+    }
+  }
+
   /** Begins a book with these facts and opens it; answers {@link Message.JobOpened}. */
   record BeginJob(String name, List<Fact> facts) implements Effect {
     public BeginJob {
@@ -156,8 +183,13 @@ public sealed interface Effect {
     }
   }
 
-  /** Ends the program. */
-  record Leave() implements Effect {
+  /** Ends the program; what is said once the screen is gone, empty for nothing. */
+  record Leave(String says) implements Effect {
+    /** With nothing to say. */
+    public Leave() {
+      this("");
+    }
+
     @Override
     public <R> R answer(EffectCases<R> cases) {
       return cases.leave(this);

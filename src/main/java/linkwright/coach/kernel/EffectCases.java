@@ -9,6 +9,12 @@ public interface EffectCases<R> {
   /** Facts to be written. */
   R keepFacts(Effect.KeepFacts effect);
 
+  /** Facts to be written to the book of another job. */
+  R keepElsewhere(Effect.KeepElsewhere effect);
+
+  /** The other books of the bench to be looked at. */
+  R readBench(Effect.ReadBench effect);
+
   /** A book to be begun. */
   R beginJob(Effect.BeginJob effect);
 

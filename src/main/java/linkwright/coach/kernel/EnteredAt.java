@@ -47,6 +47,7 @@ public final class EnteredAt {
           nowhere(Fact.JobReopened.class),
           nowhere(Fact.Unread.class),
           nowhere(BenchFact.HotWorkSaid.class),
+          nowhere(BenchFact.WatchEnded.class),
           nowhere(BenchFact.SittingEnded.class),
           nowhere(BenchFact.StepSkipped.class),
           at(BenchFact.JointsChecked.class, PlaceId.BENCH),

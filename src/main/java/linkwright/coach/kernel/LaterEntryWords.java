@@ -30,7 +30,11 @@ final class LaterEntryWords {
 
   private static String bench(BenchFact fact) {
     if (fact instanceof BenchFact.HotWorkSaid said) {
-      return "hot work: " + state(said.state()) + because(said.statement());
+      return "hot work: "
+          + (said.statement().isBlank() ? state(said.state()) : said.statement());
+    }
+    if (fact instanceof BenchFact.WatchEnded ended) {
+      return "fire watch ended before its time" + because(ended.why());
     }
     if (fact instanceof BenchFact.SittingEnded ended) {
       return "sitting ended" + because(ended.person());

@@ -158,6 +158,26 @@ public sealed interface Message {
     }
   }
 
+  /** The other books of the bench were looked at, by the machine of that name. */
+  record OthersRead(String device, List<BenchBook> books) implements Message {
+    public OthersRead {
+      books = List.copyOf(books);
+    }
+
+    @Override
+    public <R> R answer(MessageCases<R> cases) {
+      return cases.othersRead(this);
+    }
+  }
+
+  /** Entries are on the disk in the book of another job; the bench was looked at since. */
+  record KeptElsewhere(OthersRead bench) implements Message {
+    @Override
+    public <R> R answer(MessageCases<R> cases) {
+      return cases.keptElsewhere(this);
+    }
+  }
+
   /** Something is wrong that the user should know of at once. */
   record Troubled(String sentence) implements Message {
     @Override

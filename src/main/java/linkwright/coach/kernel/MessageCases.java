@@ -39,6 +39,12 @@ public interface MessageCases<R> {
   /** Entries that are not. */
   R notKept(Message.NotKept message);
 
+  /** The other books of the bench. */
+  R othersRead(Message.OthersRead message);
+
+  /** Entries that are in another job's book. */
+  R keptElsewhere(Message.KeptElsewhere message);
+
   /** Trouble. */
   R troubled(Message.Troubled message);
 

@@ -1,9 +1,13 @@
 package linkwright.coach.kernel;
 
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import linkwright.coach.content.Content;
+import linkwright.job.HotWork;
+import linkwright.job.TimerRun;
 import linkwright.job.Timers;
 import linkwright.standing.Handbook;
 
@@ -24,6 +28,7 @@ import linkwright.standing.Handbook;
  * @param rungAt the second for which the bell was last rung, so that it rings once a second at most
  * @param presses what was pressed last, so that a key that bounces or is held counts once
  * @param writing what is asked to be written and not known to be on the disk
+ * @param bench what is the bench's and no job's: hot work, the fire watch, waits of other jobs
  */
 public record Model(
     Handbook handbook,
@@ -39,7 +44,8 @@ public record Model(
     Notice notice,
     long rungAt,
     Presses presses,
-    Writing writing) {
+    Writing writing,
+    BenchNow bench) {
   public Model {
     tray = List.copyOf(tray);
   }
@@ -67,7 +73,8 @@ public record Model(
         Notice.NONE,
         0,
         Presses.NONE,
-        new Writing.Nothing());
+        new Writing.Nothing(),
+        BenchNow.UNKNOWN);
   }
 
   /** In how many parts the output shows this. */
@@ -79,14 +86,14 @@ public record Model(
   public Model with(Handbook other) {
     return new Model(
         other, settings, paging, now, steady, width, height, tray, job, held, notice, rungAt,
-        presses, writing);
+        presses, writing, bench);
   }
 
   /** The same, holding something else. */
   public Model with(Held next) {
     return new Model(
         handbook, settings, paging, now, steady, width, height, tray, job, next, notice, rungAt,
-        presses, writing);
+        presses, writing, bench);
   }
 
   /** The same with that job. */
@@ -94,18 +101,121 @@ public record Model(
     return withJob(Optional.of(next));
   }
 
-  /** The same with that job or none. */
+  /** The same with that job or none; one that was open before is one of the bench's others then. */
   public Model withJob(Optional<OpenJob> next) {
+    String slug = next.map(OpenJob::slug).orElse("");
+    BenchNow left =
+        job.filter(before -> !before.slug().equals(slug))
+            .map(before -> bench.left(book(before)))
+            .orElse(bench);
     return new Model(
-        handbook, settings, paging, now, steady, width, height, tray, next, held, notice, rungAt,
-        presses, writing);
+        handbook,
+        settings,
+        paging,
+        now,
+        steady,
+        width,
+        height,
+        tray,
+        next,
+        held,
+        notice,
+        rungAt,
+        presses,
+        writing,
+        left.reckoned(written(next), handbook, now, steady));
+  }
+
+  /** What is open only to be looked at grows elsewhere: it is known as the other books are. */
+  private Optional<BenchBook> written(Optional<OpenJob> open) {
+    return open.filter(each -> !each.lookOnly()).map(this::book);
+  }
+
+  private BenchBook book(OpenJob open) {
+    return BenchBook.of(open.slug(), open.state(), handbook);
+  }
+
+  /** The same with the other books of the bench as they were read now. */
+  public Model withBench(String device, List<BenchBook> books) {
+    BenchNow read = bench.read(device, books, now, steady);
+    return with(read.reckoned(written(job), handbook, now, steady));
+  }
+
+  /** The same on the way to a wait of that book, or to none. */
+  public Model toward(Optional<String> slug) {
+    return with(bench.toward(slug));
+  }
+
+  /** The same, what was found open when the program began asked about. */
+  public Model askedAbout() {
+    return with(bench.askedAbout());
+  }
+
+  /** The same, the other books about to be looked at. */
+  public Model lookingRound() {
+    return with(bench.lookedAt(Math.max(1, steady.getEpochSecond())));
+  }
+
+  private Model with(BenchNow next) {
+    return new Model(
+        handbook, settings, paging, now, steady, width, height, tray, job, held, notice, rungAt,
+        presses, writing, next);
+  }
+
+  /** The timers of a book that is about to be opened, as they ran until now. */
+  public Timers ran(String slug) {
+    return job.filter(open -> open.slug().equals(slug))
+        .map(open -> open.state().timers())
+        .orElseGet(() -> bench.timersOf(slug));
+  }
+
+  /** Whether a flame may be lit at this bench. */
+  public HotWork hotWork() {
+    return bench.hotWork();
+  }
+
+  /** The fire watch while it runs; a closed job shows none. */
+  public Optional<TimerRun> watch() {
+    boolean closed = job.map(open -> open.state().course().closed()).orElse(false);
+    return closed ? Optional.empty() : bench.watchRunning(steady);
+  }
+
+  /** Who works at this machine; empty if she did not say. */
+  public String person() {
+    List<String> persons = handbook.own().persons();
+    return bench
+        .lastPerson(written(job))
+        .orElseGet(() -> persons.size() == 1 ? persons.get(0) : "");
+  }
+
+  /** All that waits at this bench, the fire watch too, what ends first before the rest. */
+  public List<JobWait> waits() {
+    List<JobWait> all = new ArrayList<>();
+    timers().running().forEach(run -> all.add(new JobWait(slug(), "", run)));
+    for (BenchBook book : bench.others()) {
+      if (!book.closed() && !book.slug().equals(slug())) {
+        book.timers().running().forEach(run -> all.add(new JobWait(book.slug(), book.job(), run)));
+      }
+    }
+    watch().ifPresent(run -> all.add(new JobWait("", "", run)));
+    all.sort(Comparator.comparing(wait -> wait.run().end()));
+    return List.copyOf(all);
+  }
+
+  /** All of these that are over. */
+  public List<JobWait> due() {
+    return waits().stream().filter(wait -> wait.run().rings(steady)).toList();
+  }
+
+  private String slug() {
+    return job.map(OpenJob::slug).orElse("");
   }
 
   /** The same with those jobs at hand. */
   public Model withTray(List<TrayJob> jobs) {
     return new Model(
         handbook, settings, paging, now, steady, width, height, jobs, job, held, notice, rungAt,
-        presses, writing);
+        presses, writing, bench);
   }
 
   /** The same at another moment. */
@@ -124,21 +234,22 @@ public record Model(
         notice,
         rungAt,
         presses,
-        writing);
+        writing,
+        bench);
   }
 
   /** The same in another room. */
   public Model sized(int columns, int rows) {
     return new Model(
         handbook, settings, paging, now, steady, columns, rows, tray, job, held, notice, rungAt,
-        presses, writing);
+        presses, writing, bench);
   }
 
   /** The same, the bell rung in that second. */
   public Model rung(long second) {
     return new Model(
         handbook, settings, paging, now, steady, width, height, tray, job, held, notice, second,
-        presses, writing);
+        presses, writing, bench);
   }
 
   /** No timer rings: the next one that does rings at once. */
@@ -150,7 +261,7 @@ public record Model(
   public Model with(Presses pressed) {
     return new Model(
         handbook, settings, paging, now, steady, width, height, tray, job, held, notice, rungAt,
-        pressed, writing);
+        pressed, writing, bench);
   }
 
   /** The timers of the job on the bench, by the steady clock; a closed job has none. */
@@ -164,7 +275,7 @@ public record Model(
   public Model with(Writing asked) {
     return new Model(
         handbook, settings, paging, now, steady, width, height, tray, job, held, notice, rungAt,
-        presses, asked);
+        presses, asked, bench);
   }
 
   /** The same with a sentence told. */
@@ -186,7 +297,7 @@ public record Model(
   public Model with(Notice next) {
     return new Model(
         handbook, settings, paging, now, steady, width, height, tray, job, held, next, rungAt,
-        presses, writing);
+        presses, writing, bench);
   }
 
   /** The same with other choices; a book's entries are told in them. */
@@ -195,6 +306,6 @@ public record Model(
         other.units() == settings.units() ? job : job.map(open -> open.in(other));
     return new Model(
         handbook, other, paging, now, steady, width, height, tray, told, held, notice, rungAt,
-        presses, writing);
+        presses, writing, bench);
   }
 }

@@ -81,7 +81,8 @@ public record OpenJob(
         device,
         List.copyOf(all),
         next,
-        lookOnly,
+        // What was kept was written here: the other program has gone.
+        false,
         told,
         drafts,
         standing.after(state, next, handbook),
@@ -107,12 +108,7 @@ public record OpenJob(
   }
 
   /** The same with its timers by the steady clock; those that ran before go on as they did. */
-  public OpenJob steadied(Optional<OpenJob> before, Instant now, Instant steady) {
-    Timers ran =
-        before
-            .filter(job -> job.slug().equals(slug))
-            .map(job -> job.state().timers())
-            .orElse(Timers.NONE);
+  public OpenJob steadied(Timers ran, Instant now, Instant steady) {
     return new OpenJob(
         slug,
         device,

@@ -30,7 +30,9 @@ public enum PlaceId {
   WHAT_IF(Act.TO_WHAT_IF),
   DRAWER(Act.TO_DRAWER),
   HANDBOOK(Act.TO_HANDBOOK),
-  HELP(Act.HELP);
+  HELP(Act.HELP),
+  HOT_WORK(Act.TO_HOT_WORK),
+  PERSONS(Act.TO_PERSONS);
 
   private final Act act;
 

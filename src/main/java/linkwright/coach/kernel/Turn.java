@@ -55,6 +55,13 @@ public record Turn(Model model, List<Effect> effects, Optional<PlaceId> next) {
     return with(model, new Effect.KeepFacts(facts));
   }
 
+  /** A fact is asked to be kept in the book of that job, whether it is at hand or not. */
+  public static Turn keepIn(Model model, String slug, Fact fact) {
+    return model.job().filter(open -> open.slug().equals(slug)).isPresent()
+        ? keep(model, fact)
+        : with(model, new Effect.KeepElsewhere(slug, List.of(fact)));
+  }
+
   /** Says that nothing can be entered. */
   static Turn onlyLooking(Model model) {
     return to(

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import linkwright.job.BenchFact;
 import linkwright.job.Entry;
 import linkwright.job.EntryId;
 import linkwright.job.Fact;
@@ -239,6 +240,7 @@ public final class Undo {
 
   private static boolean endsSitting(Fact fact) {
     return fact instanceof Fact.SteppedAway
+        || fact instanceof BenchFact.SittingEnded
         || fact instanceof Fact.JobClosed
         || fact instanceof Fact.JobReopened;
   }

@@ -68,7 +68,13 @@ public final class ActHelp {
       case HELD_REDO -> "the piece just counted goes back";
       case LEAVE_QUESTION -> "nothing is changed by the question";
       case BACK_AT_BENCH -> "the hours run again";
-      case AWAY_NOW -> "leave now, with torch and gas as ticked";
+      case LIT -> "the torch is lit, or about to be: hot work is open at this bench";
+      case HOT_ON -> "kiln or hotplate is on";
+      case SHUT_FIRST, TO_HOT_WORK -> "asks whether every flame is out";
+      case FLAMES_OUT -> "every flame is out, the gas shut: the fire watch runs from the last heat";
+      case STILL_LIT -> "a flame stays lit, and somebody stays with it";
+      case STAY -> "nothing is changed, and nobody leaves";
+      case TO_PERSONS -> "another person's sitting begins here";
       case NONE_OF_THEM -> "none of these reasons: nothing is counted";
       case ALL -> "all pieces that wait here have come through";
       case REDO -> "one piece failed and is to be done again; a number before it: so many";

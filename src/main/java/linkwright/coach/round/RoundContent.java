@@ -83,12 +83,9 @@ final class RoundContent {
               : state.accounts().weighedIn().chainG().isPresent() ? "weighed" : "not yet";
       case TO_BOOK -> job.entries().size() + " entries";
       case TO_TIMERS ->
-          state.timers().running().isEmpty()
+          model.waits().isEmpty()
               ? "none is running"
-              : state.timers().running().size()
-                  + " running, "
-                  + state.timers().ringing(model.now()).size()
-                  + " due";
+              : model.waits().size() + " running, " + model.due().size() + " due";
       case TO_PILES -> piles(model);
       case TO_WIRE -> wire(model, job);
       case TO_CAUTIONS -> cautions(model, job);

@@ -3,23 +3,23 @@ package linkwright.coach.timers;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.format.DateTimeFormatter;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import linkwright.coach.kernel.Clock;
+import linkwright.coach.kernel.JobWait;
 import linkwright.coach.kernel.Model;
 import linkwright.job.TimerRun;
 
-/** The timers of the job on the bench, in the order in which they end, and each in words. */
+/** What waits at the bench, in the order in which they end, and each in words. */
 public final class TimerWords {
   private static final DateTimeFormatter CLOCK =
       DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
 
   private TimerWords() {}
 
-  /** All that run or ring; those that are due come first, the one due longest at the top. */
-  public static List<TimerRun> inOrder(Model model) {
-    return model.timers().running().stream().sorted(Comparator.comparing(TimerRun::end)).toList();
+  /** All that wait at this bench, of whatever job; the one due longest at the top. */
+  public static List<JobWait> inOrder(Model model) {
+    return model.waits();
   }
 
   /** What is left of it: {@code 8 min left}, {@code due now}, {@code due for 2 min}. */

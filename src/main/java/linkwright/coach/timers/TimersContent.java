@@ -9,6 +9,7 @@ import linkwright.coach.content.Figure;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Table;
 import linkwright.coach.kernel.Clock;
+import linkwright.coach.kernel.JobWait;
 import linkwright.coach.kernel.Model;
 import linkwright.job.TimerRun;
 
@@ -22,7 +23,7 @@ final class TimersContent {
     if (held.form().isPresent()) {
       return Content.of(TITLE, new Fields(held.form().get()));
     }
-    List<TimerRun> timers = TimerWords.inOrder(model);
+    List<JobWait> timers = TimerWords.inOrder(model);
     if (timers.isEmpty()) {
       return Content.of(
           TITLE,
@@ -41,21 +42,27 @@ final class TimersContent {
     return Content.of(TITLE, figure(model, timers.get(0)), new Table(columns, lines, held.at()));
   }
 
-  private static Figure figure(Model model, TimerRun timer) {
+  private static Figure figure(Model model, JobWait wait) {
+    TimerRun timer = wait.run();
     boolean due = timer.rings(model.steady());
     return new Figure(
         Clock.running(timer.left(model.steady()).toSeconds()),
-        timer.name() + (due ? ": due. {do:answer} answers it." : ""),
+        wait.named() + (due ? ": due." + answers(wait) : ""),
         due ? Emphasis.TROUBLE : Emphasis.NOW);
   }
 
-  private static Table.Line line(Model model, TimerRun timer) {
+  private static String answers(JobWait wait) {
+    return wait.elsewhere() ? " {do:to-due} goes there." : " {do:answer} answers it.";
+  }
+
+  private static Table.Line line(Model model, JobWait wait) {
+    TimerRun timer = wait.run();
     boolean due = timer.rings(model.steady());
     String ends = (due ? "since " : "ends ") + TimerWords.ends(timer, model);
     return Table.Line.of(
             Clock.running(timer.left(model.steady()).toSeconds()),
             TimerWords.left(timer, model.steady()),
-            timer.name(),
+            wait.named(),
             ends)
         .with(due ? Emphasis.TROUBLE : Emphasis.PLAIN);
   }

@@ -9,12 +9,16 @@ import linkwright.coach.content.Content;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
 import linkwright.coach.form.Measure;
+import linkwright.coach.kernel.BenchNow;
 import linkwright.coach.kernel.Drafting;
+import linkwright.coach.kernel.JobWait;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.keys.Act;
+import linkwright.job.BenchFact;
 import linkwright.job.Fact;
+import linkwright.job.HotWork;
 import linkwright.job.TimerRun;
 import linkwright.job.WaitEnd;
 import linkwright.quantity.Read;
@@ -60,13 +64,17 @@ public final class TimersPlace implements Place {
   }
 
   private static Turn stop(Model model, TimersHeld screen) {
-    List<TimerRun> timers = TimerWords.inOrder(model);
+    List<JobWait> timers = TimerWords.inOrder(model);
     if (timers.isEmpty()) {
       return Turn.to(model.told("No timer runs."));
     }
-    TimerRun timer = timers.get(Math.min(screen.at(), timers.size() - 1));
+    JobWait wait = timers.get(Math.min(screen.at(), timers.size() - 1));
+    if (wait.elsewhere()) {
+      return Turn.to(model.told("It belongs to " + wait.job() + ": open that job to end it."));
+    }
+    TimerRun timer = wait.run();
     boolean rings = timer.rings(model.steady());
-    if (!rings && timer.step().isPresent()) {
+    if (isWatch(wait) || (!rings && timer.step().isPresent())) {
       return Turn.to(model.with(new TimersHeld(screen.at(), Optional.of(why(model, timer)))));
     }
     String told =
@@ -89,6 +97,20 @@ public final class TimersPlace implements Place {
             List.of(Field.of("why", "why", "", "taken over by a colleague, begun by mistake"))));
   }
 
+  /** The fire watch is no job's. */
+  private static boolean isWatch(JobWait wait) {
+    return wait.slug().isEmpty();
+  }
+
+  /** It is entered in the book that holds what the watch began with. */
+  private static Turn endWatch(Model model, String why) {
+    Optional<HotWork.From> from = model.bench().watch().map(BenchNow.Watch::from);
+    return from.map(
+            began ->
+                Turn.keepIn(model, began.book(), new BenchFact.WatchEnded(began.id(), why)))
+        .orElseGet(() -> Turn.to(model.told("No fire watch runs any more.")));
+  }
+
   private static Turn endWait(Model model, Form form, int at) {
     String why = form.text("why");
     if (why.isBlank()) {
@@ -96,9 +118,12 @@ public final class TimersPlace implements Place {
           form.withTroubles(Map.of("why", "Say why it ends before its time.")).atFirstTrouble();
       return Turn.to(model.with(new TimersHeld(at, Optional.of(told))));
     }
-    List<TimerRun> timers = TimerWords.inOrder(model);
+    List<JobWait> timers = TimerWords.inOrder(model);
+    if (at < timers.size() && isWatch(timers.get(at))) {
+      return endWatch(model, why);
+    }
     return at < timers.size()
-        ? Turn.keep(model, new Fact.TimerAnswered(timers.get(at).id(), WaitEnd.REASON, why))
+        ? Turn.keep(model, new Fact.TimerAnswered(timers.get(at).run().id(), WaitEnd.REASON, why))
         : Turn.to(model.with(at(model, at)).told("That timer does not run any more."));
   }
 

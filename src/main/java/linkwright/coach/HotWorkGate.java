@@ -1,0 +1,124 @@
+package linkwright.coach;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import linkwright.coach.kernel.AtBench;
+import linkwright.coach.kernel.Effect;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.OpenJob;
+import linkwright.coach.kernel.Place;
+import linkwright.coach.kernel.PlaceId;
+import linkwright.coach.kernel.Turn;
+import linkwright.coach.keys.Act;
+import linkwright.job.Entry;
+import linkwright.job.Fact;
+import linkwright.routine.Hazard;
+import linkwright.routine.Routine;
+import linkwright.routine.Step;
+import linkwright.standing.StillToDo;
+
+/** Nobody leaves an open flame unasked, nor a fire watch untold. */
+final class HotWorkGate {
+  /** The acts by which one leaves the bench. */
+  private static final Set<Act> LEAVING = Set.of(Act.LEAVE, Act.TO_TRAY, Act.STEP_AWAY, Act.CLOSE);
+
+  private HotWorkGate() {}
+
+  /** What an act of a place does; one that leaves is asked about first while hot work is open. */
+  static Turn act(Model model, Place place, Act act) {
+    if (!LEAVING.contains(act) || model.held() instanceof HotWorkHeld) {
+      return done(model, place, act);
+    }
+    return model.hotWork().open()
+        ? Turn.to(model.with(new HotWorkHeld(model.held(), Optional.of(act), false)))
+        : leave(model, place, act);
+  }
+
+  /** Answered: on with what was about to be done. */
+  static Turn passed(Model model, HotWorkHeld held) {
+    Model back = model.with(held.from());
+    return held.then()
+        .map(act -> leave(back, Places.of(back), act))
+        .orElseGet(() -> Turn.to(told(back)));
+  }
+
+  /** Leaving tells the minutes left of a fire watch, and leaves. */
+  private static Turn leave(Model model, Place place, Act act) {
+    Turn turn = done(told(model), place, act);
+    List<Effect> effects = new ArrayList<>();
+    turn.effects().forEach(effect -> effects.add(said(effect, model)));
+    return new Turn(turn.model(), effects, turn.next());
+  }
+
+  private static Turn done(Model model, Place place, Act act) {
+    return place.acts(model).contains(act)
+        ? place.act(model, act)
+        : EverywhereActs.act(model, act);
+  }
+
+  private static Model told(Model model) {
+    return HotWorkWords.watch(model).map(model::told).orElse(model);
+  }
+
+  private static Effect said(Effect effect, Model model) {
+    return effect instanceof Effect.Leave ? leave(model) : effect;
+  }
+
+  /** The end, with what is to be said of flame and watch. */
+  static Effect.Leave leave(Model model) {
+    return new Effect.Leave(
+        model.hotWork().open()
+            ? HotWorkWords.asks(model)
+            : HotWorkWords.watch(model).orElse(""));
+  }
+
+  /** What was found open when the program began is asked about before all else. */
+  static Model first(Model model) {
+    if (model.bench().asked() || model.held().form().isPresent()) {
+      return model;
+    }
+    Model asked = model.askedAbout();
+    return model.hotWork().open() ? asked.with(HotWorkHeld.before(model.held())) : asked;
+  }
+
+  /** Where a step opened and nothing hot is left to do in this job, it is asked. */
+  static Turn nothingLeft(Turn turn, List<Entry> kept) {
+    Model model = turn.model();
+    boolean opened = kept.stream().anyMatch(entry -> entry.fact() instanceof Fact.StepOpened);
+    boolean asks =
+        opened
+            && turn.next().isEmpty()
+            && model.held().place() == PlaceId.BENCH
+            && model.hotWork().lit().isPresent()
+            && AtBench.of(model).filter(at -> hotIsLeft(model, at)).isEmpty();
+    return asks
+        ? new Turn(
+            model.with(HotWorkHeld.before(model.held())), turn.effects(), turn.next())
+        : turn;
+  }
+
+  private static boolean hotIsLeft(Model model, AtBench at) {
+    OpenJob job = model.job().orElseThrow();
+    Routine routine = at.routine();
+    Set<String> done = job.state().course().stepsDone();
+    for (Step step : routine.steps()) {
+      AtBench there = AtBench.of(routine, job, step);
+      boolean ahead = there.number() >= at.number();
+      if (step.does().contains(Hazard.BURNS_GAS)
+          && (there.counts() ? isLeft(job, there, ahead) : ahead && !done.contains(step.id()))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean isLeft(OpenJob job, AtBench there, boolean ahead) {
+    StillToDo left = job.standing().left().get(there.piece());
+    if (left == null) {
+      return ahead || there.waiting() + there.redo() > 0;
+    }
+    return left.more() > 0 && there.through() < left.wanted();
+  }
+}

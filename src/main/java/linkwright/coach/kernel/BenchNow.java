@@ -1,0 +1,137 @@
+package linkwright.coach.kernel;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import linkwright.job.HotWork;
+import linkwright.job.Sittings;
+import linkwright.job.TimerRun;
+import linkwright.job.Timers;
+import linkwright.standing.Handbook;
+
+/**
+ * What is the bench's and no job's: hot work, the fire watch, and what waits in other jobs.
+ *
+ * @param device this machine's name in the books; empty before anything was read
+ * @param others what the other books give, their timers by the steady clock
+ * @param hotWork whether a flame may be lit
+ * @param watch the fire watch by the steady clock, running or over
+ * @param lookedAt the steady second at which the other books were looked at last; 0 for never
+ * @param asked whether what was found open when the program began was asked about
+ * @param toward the book to whose wait she is on the way; empty if she is not
+ */
+public record BenchNow(
+    String device,
+    List<BenchBook> others,
+    HotWork hotWork,
+    Optional<Watch> watch,
+    long lookedAt,
+    boolean asked,
+    Optional<String> toward) {
+  /** Nothing is known yet. */
+  public static final BenchNow UNKNOWN =
+      new BenchNow("", List.of(), HotWork.NOT_KNOWN, Optional.empty(), 0, false, Optional.empty());
+
+  /** A prudent default, s: NFPA 51B of 2019, which has it watched an hour at least. */
+  private static final long AN_HOUR = 3600;
+
+  public BenchNow {
+    others = List.copyOf(others);
+  }
+
+  /**
+   * A fire watch.
+   *
+   * @param from with what it begins
+   * @param run its time by the steady clock
+   */
+  public record Watch(HotWork.From from, TimerRun run) {
+    private boolean same(HotWork.From other) {
+      return from.book().equals(other.book()) && from.id().equals(other.id());
+    }
+  }
+
+  /** The same with the other books as they were read now. */
+  BenchNow read(String on, List<BenchBook> books, Instant now, Instant steady) {
+    List<BenchBook> steadied =
+        books.stream()
+            .map(book -> book.with(book.timers().steadied(timersOf(book.slug()), now, steady)))
+            .toList();
+    long second = Math.max(1, steady.getEpochSecond());
+    return new BenchNow(on, steadied, hotWork, watch, second, asked, toward);
+  }
+
+  /** The same on the way to a wait of that book, or to none. */
+  BenchNow toward(Optional<String> slug) {
+    return new BenchNow(device, others, hotWork, watch, lookedAt, asked, slug);
+  }
+
+  /** The same, what was found open asked about. */
+  BenchNow askedAbout() {
+    return new BenchNow(device, others, hotWork, watch, lookedAt, true, toward);
+  }
+
+  /** The same, a moment later than it was looked at last. */
+  BenchNow lookedAt(long second) {
+    return new BenchNow(device, others, hotWork, watch, second, asked, toward);
+  }
+
+  /** The timers of a book as they ran until now. */
+  Timers timersOf(String slug) {
+    return others.stream()
+        .filter(book -> book.slug().equals(slug))
+        .findFirst()
+        .map(BenchBook::timers)
+        .orElse(Timers.NONE);
+  }
+
+  /** The same with a book left among the others, as it stood. */
+  BenchNow left(BenchBook book) {
+    return new BenchNow(device, and(book), hotWork, watch, lookedAt, asked, toward);
+  }
+
+  private List<BenchBook> and(BenchBook book) {
+    List<BenchBook> all = new ArrayList<>(others);
+    all.removeIf(other -> other.slug().equals(book.slug()));
+    all.add(book);
+    return all;
+  }
+
+  /** The same, hot work and watch reckoned anew with the book at hand. */
+  BenchNow reckoned(
+      Optional<BenchBook> atHand, Handbook handbook, Instant now, Instant steady) {
+    List<BenchBook> all = atHand.map(this::and).orElse(others);
+    HotWork next = HotWork.of(all.stream().map(BenchBook::flames).toList());
+    long seconds = handbook.own().fireWatchSeconds().orElse(AN_HOUR);
+    Optional<Watch> runs = next.watch().map(from -> watch(from, seconds, now, steady));
+    return new BenchNow(device, others, next, runs, lookedAt, asked, toward);
+  }
+
+  /** It goes on as it ran; else by how long ago the computer's clock says it began. */
+  private Watch watch(HotWork.From from, long seconds, Instant now, Instant steady) {
+    Duration ago = Duration.between(from.at(), now);
+    Instant began =
+        watch
+            .filter(ran -> ran.same(from))
+            .map(ran -> ran.run().startedAt())
+            .orElseGet(() -> steady.minus(ago.isNegative() ? Duration.ZERO : ago));
+    return new Watch(
+        from, new TimerRun(from.id(), "Fire watch", began, seconds, Optional.empty()));
+  }
+
+  /** The fire watch while it runs. */
+  Optional<TimerRun> watchRunning(Instant steady) {
+    return watch.map(Watch::run).filter(run -> !run.rings(steady));
+  }
+
+  /** Whose sitting it was last at this machine, in whatever job; empty if nobody said. */
+  Optional<String> lastPerson(Optional<BenchBook> atHand) {
+    return atHand.map(this::and).orElse(others).stream()
+        .flatMap(book -> Optional.ofNullable(book.sittings().get(device)).stream())
+        .max(Comparator.comparing(Sittings.Sat::since))
+        .map(Sittings.Sat::person);
+  }
+}

@@ -1,0 +1,102 @@
+package linkwright.coach.persons;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import linkwright.coach.content.Content;
+import linkwright.coach.content.Fields;
+import linkwright.coach.content.Prose;
+import linkwright.coach.form.Field;
+import linkwright.coach.form.Form;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.OpenJob;
+import linkwright.coach.kernel.Place;
+import linkwright.coach.kernel.PlaceId;
+import linkwright.coach.kernel.Turn;
+import linkwright.coach.keys.Act;
+import linkwright.job.BenchFact;
+import linkwright.job.Fact;
+
+/** Who works at this machine. Another one's sitting begins as the one before ends. */
+public final class PersonsPlace implements Place {
+  private static final String WHO = "who";
+
+  @Override
+  public Turn enter(Model model) {
+    if (model.job().map(OpenJob::lookOnly).orElse(true)) {
+      return Turn.to(
+          model.told("Who works is entered in a job's book: open one that is not being written."));
+    }
+    String known = String.join(", ", model.handbook().own().persons());
+    Form form =
+        Form.of(
+            Form.Purpose.PERSON,
+            "Who works now",
+            "begin her sitting",
+            List.of(Field.of(WHO, "name", "", known.isEmpty() ? "as the book is to say" : known)));
+    return Turn.to(model.with(new PersonsHeld(Optional.of(form))));
+  }
+
+  @Override
+  public List<Act> acts(Model model) {
+    return List.of(Act.TO_BENCH);
+  }
+
+  @Override
+  public Turn act(Model model, Act act) {
+    return Turn.goTo(model, act);
+  }
+
+  @Override
+  public Content content(Model model) {
+    String now = model.person().isEmpty() ? "Nobody said so far." : "Now: " + model.person() + ".";
+    return ((PersonsHeld) model.held())
+        .form()
+        .map(form -> Content.of("who works", Prose.says(now), new Fields(form)))
+        .orElseGet(() -> Content.of("who works", Prose.says(now)));
+  }
+
+  @Override
+  public Turn edited(Model model, Form form, boolean textChanged) {
+    Form shown = textChanged ? form.withTroubles(Map.of()) : form;
+    return Turn.to(model.with(new PersonsHeld(Optional.of(shown))));
+  }
+
+  /** A few letters do for a name that is known. */
+  @Override
+  public Turn confirmed(Model model, Form form) {
+    String typed = form.text(WHO).strip();
+    if (typed.isEmpty()) {
+      Form told =
+          form.withTroubles(Map.of(WHO, "Say who, in her own words.")).atFirstTrouble();
+      return Turn.to(model.with(new PersonsHeld(Optional.of(told))));
+    }
+    List<String> known =
+        model.handbook().own().persons().stream()
+            .filter(name -> name.toLowerCase(Locale.ROOT)
+                .startsWith(typed.toLowerCase(Locale.ROOT)))
+            .toList();
+    String person = known.size() == 1 ? known.get(0) : typed;
+    boolean sits = model.job().orElseThrow().state().times().sittingAt(model.now());
+    List<Fact> facts = new ArrayList<>();
+    if (sits) {
+      facts.add(new BenchFact.SittingEnded(model.person()));
+    }
+    facts.add(new Fact.SittingStarted(person));
+    return Turn.keep(
+        model.with(new PersonsHeld(Optional.empty())).told("At the bench: " + person + "."),
+        facts);
+  }
+
+  @Override
+  public Turn settled(Model model) {
+    return Turn.goTo(model, PlaceId.BENCH);
+  }
+
+  @Override
+  public Turn formLeft(Model model) {
+    return Turn.goTo(model, PlaceId.BENCH);
+  }
+}

@@ -1,0 +1,97 @@
+package linkwright.job;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+
+/**
+ * What one book tells of flames: what was said of hot work, when each step was worked at last, and
+ * the fire watches that were ended for a reason. No strike reaches it: metal that was counted by
+ * mistake was heated all the same.
+ *
+ * @param said the words, in the book's order
+ * @param worked step → the last count or wait there
+ * @param ended the entries whose watch was ended
+ */
+public record FlameLog(List<Said> said, Map<String, Heat> worked, Set<EntryId> ended) {
+  static final FlameLog NONE = new FlameLog(List.of(), Map.of(), Set.of());
+
+  /**
+   * One word, in the book alone.
+   *
+   * @param id the entry
+   * @param at when; never before the word before it
+   * @param state what was said
+   * @param person who said it
+   */
+  public record Said(EntryId id, Instant at, HotWorkState state, String person) {}
+
+  FlameLog after(Entry entry, String openStep) {
+    Fact fact = entry.fact();
+    if (fact instanceof BenchFact.HotWorkSaid word) {
+      List<Said> more = new ArrayList<>(said);
+      more.add(new Said(entry.id(), notBefore(entry.at()), word.state(), entry.person()));
+      return new FlameLog(List.copyOf(more), worked, ended);
+    }
+    if (fact instanceof BenchFact.WatchEnded end) {
+      Set<EntryId> more = new HashSet<>(ended);
+      more.add(end.from());
+      return new FlameLog(said, worked, Set.copyOf(more));
+    }
+    return workedAt(fact, openStep)
+        .map(step -> worked(step, entry))
+        .orElse(this);
+  }
+
+  private FlameLog worked(String step, Entry entry) {
+    Map<String, Heat> more = new HashMap<>(worked);
+    more.put(step, new Heat(entry.id(), notBefore(entry.at())));
+    return new FlameLog(said, Map.copyOf(more), ended);
+  }
+
+  private Instant notBefore(Instant at) {
+    Instant last = said.isEmpty() ? at : said.get(said.size() - 1).at();
+    return last.isAfter(at) ? last : at;
+  }
+
+  /** The step at which something was counted, done or left to wait; empty for any other entry. */
+  private static Optional<String> workedAt(Fact fact, String openStep) {
+    String step = "";
+    if (fact instanceof Fact.PiecesThrough through) {
+      step = through.step().isEmpty() ? openStep : through.step();
+    } else if (fact instanceof Fact.StepDone done) {
+      step = done.step();
+    } else if (fact instanceof Fact.TimerStarted timer) {
+      step = timer.step();
+    } else if (fact instanceof Fact.PiecesSentBack
+        || fact instanceof Fact.PiecesScrapped
+        || fact instanceof Fact.WireCut) {
+      step = openStep;
+    }
+    return Optional.of(step).filter(id -> !id.isEmpty());
+  }
+
+  /** The last count or wait at a step that burns gas. */
+  public Optional<Heat> lastHeat(Predicate<String> burnsGas) {
+    return worked.entrySet().stream()
+        .filter(each -> burnsGas.test(each.getKey()))
+        .map(Map.Entry::getValue)
+        .max(Comparator.comparing(Heat::at));
+  }
+
+  /** The words as others read them, under the names of book and job. */
+  public List<FlameWord> words(String book, String job) {
+    return said.stream()
+        .map(
+            word ->
+                new FlameWord(book, job, word.id(), word.at(), word.state(), word.person()))
+        .toList();
+  }
+}

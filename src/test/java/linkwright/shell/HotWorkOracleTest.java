@@ -1,0 +1,329 @@
+package linkwright.shell;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import linkwright.coach.Coach;
+import linkwright.coach.Pages;
+import linkwright.coach.kernel.AtBench;
+import linkwright.coach.kernel.Message;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.Paging;
+import linkwright.coach.kernel.PlaceId;
+import linkwright.coach.kernel.Settings;
+import linkwright.coach.keys.Act;
+import linkwright.coach.keys.Key;
+import linkwright.coach.keys.KeyNames;
+import linkwright.files.DraftStore;
+import linkwright.files.Home;
+import linkwright.files.Library;
+import linkwright.job.Entry;
+import linkwright.job.Fact;
+import linkwright.routine.Hazard;
+import linkwright.standing.Handbook;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * Three people, three jobs and two machines at one bench, killed and without power in between: what
+ * every screen knows of hot work and of the fire watch is what the list of what was pressed says.
+ */
+class HotWorkOracleTest {
+  private static final Instant BEGIN = Instant.parse("2026-03-02T08:00:00Z");
+  private static final List<String> JOBS = List.of("gate-chain", "anklet", "hook");
+  private static final List<String> PEOPLE = List.of("Ana", "Bo", "Cleo");
+  private static final Duration WATCH = Duration.ofMinutes(60);
+
+  /** What counts or begins a wait, if the step burns gas. */
+  private static final Set<Act> HEATS =
+      Set.of(
+          Act.THROUGH, Act.TOGETHER, Act.DONE, Act.WAIT_FIRST, Act.CUT_ONE, Act.BEGIN_ONE);
+
+  @TempDir private Path folder;
+
+  /** What the presses add up to, reckoned from their list alone. */
+  private static final class Oracle {
+    private record Pressed(char what, Instant at) {}
+
+    private final List<Pressed> pressed = new ArrayList<>();
+
+    void heard(char what, Instant at) {
+      pressed.add(new Pressed(what, at));
+    }
+
+    boolean open() {
+      boolean open = false;
+      for (Pressed each : pressed) {
+        open = each.what() == 'l' || (open && each.what() != 's');
+      }
+      return open;
+    }
+
+    /** What is left of the watch; nothing while a flame is lit or none ever was. */
+    Optional<Duration> left(Instant now) {
+      int shut = last('s', pressed.size());
+      if (open() || shut < 0) {
+        return Optional.empty();
+      }
+      int lit = last('l', shut);
+      int heat = last('h', pressed.size());
+      Instant from = pressed.get(heat > lit ? heat : shut).at();
+      Duration left = Duration.between(now, from.plus(WATCH));
+      return left.compareTo(Duration.ZERO) > 0 ? Optional.of(left) : Optional.empty();
+    }
+
+    private int last(char what, int before) {
+      for (int i = before - 1; i >= 0; i--) {
+        if (pressed.get(i).what() == what) {
+          return i;
+        }
+      }
+      return -1;
+    }
+  }
+
+  /** A machine at the bench: the program on it may be killed and started again. */
+  private final class Machine {
+    private final String device;
+    private Performer performer;
+    private Model model;
+
+    Machine(String device) {
+      this.device = device;
+      start();
+    }
+
+    void start() {
+      performer = new Performer(home, device, () -> now, () -> {});
+      model = Coach.begin(handbook, Settings.USUAL, Paging.WHOLE, now, 80, 24);
+      model = performer.begin(model, List.of(new Fact.JobOpened("x", "byzantine")), job());
+      look();
+    }
+
+    private Optional<String> job() {
+      return Optional.of(JOBS.get(chance.nextInt(JOBS.size())));
+    }
+
+    /** The program is gone at once, whatever was up on it. */
+    void kill() {
+      performer.shut();
+    }
+
+    /** Time goes by for it, so that it looks at the other books too. */
+    void look() {
+      take(new Message.Ticked(now, now));
+    }
+
+    void take(Message message) {
+      model = performer.take(model, message);
+    }
+
+    void press(String key) {
+      take(new Message.KeyPressed(KeyNames.read(key).orElse(Key.of(key))));
+    }
+
+    Act common() {
+      return Pages.of(model).open().stream()
+          .flatMap(open -> open.act().stream())
+          .findFirst()
+          .orElse(Act.HELP);
+    }
+
+    /** Whether what was just pressed is in the book: not what another machine wrote meanwhile. */
+    boolean entered(int before) {
+      List<Entry> entries = model.job().map(job -> job.entries()).orElse(List.of());
+      return entries.size() > before
+          && entries.get(entries.size() - 1).device().equals(device)
+          && entries.get(entries.size() - 1).at().equals(now);
+    }
+
+    int entries() {
+      return model.job().map(job -> job.entries().size()).orElse(0);
+    }
+
+    /** The common key, and what an observer beside her would write down. */
+    void pressCommon(Oracle oracle) {
+      Act act = common();
+      int before = entries();
+      boolean atGas =
+          model.held().place() == PlaceId.BENCH
+              && AtBench.of(model)
+                  .filter(at -> at.step().does().contains(Hazard.BURNS_GAS))
+                  .isPresent();
+      boolean open = oracle.open();
+      boolean done =
+          AtBench.of(model)
+              .map(
+                  at ->
+                      model
+                          .job()
+                          .orElseThrow()
+                          .state()
+                          .course()
+                          .stepsDone()
+                          .contains(at.step().id()))
+              .orElse(false);
+      press("space");
+      boolean entered = entered(before);
+      if (act == Act.LIT && entered) {
+        oracle.heard('l', now);
+      } else if (act == Act.FLAMES_OUT && open && !model.hotWork().open()) {
+        oracle.heard('s', now);
+      } else if (atGas && entered && HEATS.contains(act) && !(act == Act.DONE && done)) {
+        oracle.heard('h', now);
+      }
+    }
+  }
+
+  private Home home;
+  private Handbook handbook;
+  private Random chance;
+  private Instant now = BEGIN;
+
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3, 4, 5, 6})
+  void what_is_known_of_hot_work_is_what_was_pressed(long seed) throws IOException {
+    home = new Home(folder);
+    handbook = Start.handbook(Library.load(home));
+    chance = new Random(seed);
+    beginJobs();
+    Oracle oracle = new Oracle();
+    List<Machine> machines = new ArrayList<>();
+    machines.add(new Machine("window-a2b3c4d5"));
+    machines.add(new Machine("door-x2y3z4w5"));
+    List<String> way = new ArrayList<>();
+    for (int i = 0; i < 400; i++) {
+      now = now.plusSeconds(11L + (chance.nextInt(12) == 0 ? chance.nextInt(4000) : 0));
+      machines.forEach(Machine::look);
+      Machine machine = machines.get(chance.nextInt(2));
+      way.add(oneMore(machine, oracle));
+      now = now.plusSeconds(11);
+      machines.forEach(Machine::look);
+      for (Machine each : machines) {
+        holds(each, oracle, "seed %d, %s".formatted(seed, tail(way)));
+      }
+    }
+    assertThat(oracle.pressed).extracting(Oracle.Pressed::what).contains('l', 'h', 's');
+    machines.forEach(Machine::kill);
+  }
+
+  private void beginJobs() {
+    List<String> routines = List.of("scroll-and-ring", "round-cable", "clasp-hook-and-eye");
+    Books books =
+        new Books(
+            home,
+            "window-a2b3c4d5",
+            () -> now,
+            new DraftStore(home.drafts()),
+            Patience.ENDLESS);
+    for (int i = 0; i < JOBS.size(); i++) {
+      List<Fact> facts = new ArrayList<>(Demo.facts(Library.load(home)));
+      facts.set(0, new Fact.JobOpened(JOBS.get(i), routines.get(i)));
+      books.begin(JOBS.get(i), facts, handbook);
+      books.shut();
+    }
+  }
+
+  private String oneMore(Machine machine, Oracle oracle) throws IOException {
+    PlaceId place = machine.model.held().place();
+    int throwOf = chance.nextInt(40);
+    if (throwOf == 0) {
+      machine.kill();
+      machine.start();
+      return "killed";
+    }
+    if (throwOf == 1) {
+      machine.kill();
+      halfALine(machine);
+      machine.start();
+      return "power cut";
+    }
+    if (throwOf == 2 && place == PlaceId.BENCH) {
+      machine.press("o");
+      machine.take(new Message.Pasted(PEOPLE.get(chance.nextInt(PEOPLE.size()))));
+      machine.press("ctrl-k");
+      return "another person";
+    }
+    if (machine.common() == Act.TRY_AGAIN) {
+      machine.press("esc");
+      return "given up";
+    }
+    if (machine.model.held().form().isPresent()) {
+      machine.press("esc");
+      return "esc in a form";
+    }
+    if (place == PlaceId.HOT_WORK) {
+      Act act = chance.nextInt(3) == 0 ? Act.STILL_LIT : Act.FLAMES_OUT;
+      if (act == Act.FLAMES_OUT) {
+        machine.pressCommon(oracle);
+      } else {
+        machine.press("n");
+      }
+      restartIfLeft(machine);
+      return "asked: " + act;
+    }
+    if (place != PlaceId.BENCH) {
+      String key = List.of("b", "b", "b", "a", "q", "enter").get(chance.nextInt(6));
+      machine.press(key);
+      restartIfLeft(machine);
+      return key + " at " + place;
+    }
+    String key =
+        List.of("space", "space", "space", "n", "b", "u", "z", "f", "y", "esc", "1")
+            .get(Math.max(0, chance.nextInt(24) - 13));
+    if (key.equals("space")) {
+      String said = machine.common() + " at " + AtBench.of(machine.model).map(at -> at.step().id());
+      machine.pressCommon(oracle);
+      return said;
+    }
+    machine.press(key);
+    return key + " at the bench";
+  }
+
+  private void restartIfLeft(Machine machine) {
+    if (machine.performer.left()) {
+      machine.kill();
+      machine.start();
+    }
+  }
+
+  /** The end of a line that was being written when the light went out. */
+  private void halfALine(Machine machine) throws IOException {
+    Path book = home.jobs().resolve(JOBS.get(chance.nextInt(JOBS.size())) + ".yaml");
+    boolean held =
+        machine.model.job().filter(job -> book.endsWith(job.slug() + ".yaml")).isPresent();
+    if (held) {
+      Files.writeString(book, "- {n: 99, at: 2026-03", StandardOpenOption.APPEND);
+    }
+  }
+
+  private void holds(Machine machine, Oracle oracle, String way) {
+    Model model = machine.model;
+    assertThat(model.hotWork().lit().isPresent()).as("open, %s", way).isEqualTo(oracle.open());
+    Optional<Duration> left =
+        model.bench().watch().map(watch -> watch.run()).filter(run -> !run.rings(model.steady()))
+            .map(run -> run.left(model.steady()));
+    Optional<Duration> wanted = oracle.left(now);
+    assertThat(left.isPresent()).as("a watch, %s", way).isEqualTo(wanted.isPresent());
+    left.ifPresent(
+        is ->
+            assertThat(is.minus(wanted.orElseThrow()).abs())
+                .as("its time, %s", way)
+                .isLessThanOrEqualTo(Duration.ofSeconds(1)));
+  }
+
+  private static List<String> tail(List<String> way) {
+    return way.subList(Math.max(0, way.size() - 12), way.size());
+  }
+}
