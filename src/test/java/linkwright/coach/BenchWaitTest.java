@@ -146,7 +146,7 @@ class BenchWaitTest {
 
     @Test
     void and_what_was_said_of_the_flames_is_out_of_reach_of_undo() {
-      bench.goTo("anneal-wire").press("space", "space").press("f", "space");
+      bench.goTo("anneal-wire").press("space", "space").press("!", "space");
       Instant began = bench.model().watch().orElseThrow().startedAt();
       bench.press("esc", "b").press(4, "u");
       assertThat(bench.model().hotWork().open()).isFalse();

@@ -280,7 +280,7 @@ class HotWorkOracleTest {
       return key + " at " + place;
     }
     String key =
-        List.of("space", "space", "space", "n", "b", "u", "z", "f", "y", "esc", "1")
+        List.of("space", "space", "space", "n", "b", "u", "z", "!", "y", "esc", "1")
             .get(Math.max(0, chance.nextInt(24) - 13));
     if (key.equals("space")) {
       String said = machine.common() + " at " + AtBench.of(machine.model).map(at -> at.step().id());

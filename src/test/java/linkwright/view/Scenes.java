@@ -76,7 +76,7 @@ public final class Scenes {
     all.put("bench-cut", bencher -> bencher.goTo("cut-blanks").press(5, "page-down").type("12"));
     all.put("bench-lit-first", bencher -> bencher.goTo("anneal-wire"));
     all.put("bench-watch", Scenes::watching);
-    all.put("hot-work", bencher -> formed(bencher).press("f"));
+    all.put("hot-work", bencher -> formed(bencher).press("!"));
     all.put("bench-count", bencher -> formed(bencher));
     all.put("bench-why", bencher -> formed(bencher).type("2").press("r"));
     all.put("bench-remedy", bencher -> formed(bencher).type("2").press("r", "1"));

@@ -41,7 +41,7 @@ public enum Act {
   LIT("lit", "torch lit: hot work is open", "space", "page-down", "enter"),
   HOT_ON("hot-on", "kiln or hotplate on", "space", "page-down", "enter"),
   TO_PERSONS("to-persons", "who works", "@"),
-  TO_HOT_WORK("to-hot-work", "every flame out?", "f"),
+  TO_HOT_WORK("to-hot-work", "every flame out?", "!"),
   SHUT_FIRST("shut-first", "every flame out?", "space", "page-down", "enter"),
   FLAMES_OUT("flames-out", "yes: every flame out, gas shut", "space", "page-down", "enter"),
   STILL_LIT("still-lit", "no: it stays so, someone stays with it", "n"),
