@@ -24,7 +24,11 @@ import picocli.CommandLine.Parameters;
     description =
         "Tells every problem of routines, cautions, reference data, link patterns, plan files,"
             + " settings and job books, each with its place and what would be right.",
-    footer = {"", "Example: linkwright check my-plan.yaml", "         cat my-plan.yaml | linkwright check -"})
+    footer = {
+      "",
+      "Example: linkwright check my-plan.yaml",
+      "         cat my-plan.yaml | linkwright check -"
+    })
 final class CheckCommand implements Callable<Integer> {
   private final Root root;
 

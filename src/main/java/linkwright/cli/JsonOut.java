@@ -28,7 +28,12 @@ final class JsonOut {
       return map.isEmpty()
           ? "{}"
           : map.entrySet().stream()
-              .map(e -> inner + quoted(String.valueOf(e.getKey())) + ": " + written(e.getValue(), inner))
+              .map(
+                  e ->
+                      inner
+                          + quoted(String.valueOf(e.getKey()))
+                          + ": "
+                          + written(e.getValue(), inner))
               .collect(Collectors.joining(",\n", "{\n", "\n" + indent + "}"));
     }
     if (value instanceof List<?> list) {

@@ -15,7 +15,9 @@ import linkwright.routine.TradeWords;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 
-/** {@code linkwright metals}, {@code solders}, {@code patterns}, {@code clasps}, {@code routines}. */
+/**
+ * {@code linkwright metals}, {@code solders}, {@code patterns}, {@code clasps}, {@code routines}.
+ */
 final class ListCommand {
   private static final String AS = "--as";
 
@@ -86,9 +88,11 @@ final class ListCommand {
     row.forEach(
         (key, value) -> {
           if (!key.equals("id") && !String.valueOf(value).isEmpty()) {
-            line.append(key.equals("name") || key.equals("says") ? ": " : "; " + key.replace('_', ' ') + " ")
-                .append(
-                    value instanceof Double number ? Decimals.upTo(number, 3) : value);
+            line.append(
+                    key.equals("name") || key.equals("says")
+                        ? ": "
+                        : "; " + key.replace('_', ' ') + " ")
+                .append(value instanceof Double number ? Decimals.upTo(number, 3) : value);
           }
         });
     return line.toString();
@@ -99,7 +103,9 @@ final class ListCommand {
         .map(
             metal -> {
               Map<String, Object> row = row(metal.id(), metal.name());
-              row.put("fineness_permille", metal.finenessPermille().isPresent() ? metal.finenessPermille().getAsInt() : "");
+              row.put(
+                  "fineness_permille",
+                  metal.finenessPermille().isPresent() ? metal.finenessPermille().getAsInt() : "");
               row.put("density_g_cm3", metal.densityGCm3().value());
               row.put("melts_from_c", metal.meltC().from());
               row.put("melts_to_c", metal.meltC().to());
@@ -118,7 +124,11 @@ final class ListCommand {
               row.put("grade", solder.grade());
               row.put("melts_from_c", solder.solidusC());
               row.put("flows_at_c", solder.liquidusC());
-              row.put("fineness_permille", solder.finenessPermille().isPresent() ? solder.finenessPermille().getAsInt() : "");
+              row.put(
+                  "fineness_permille",
+                  solder.finenessPermille().isPresent()
+                      ? solder.finenessPermille().getAsInt()
+                      : "");
               return row;
             })
         .toList();

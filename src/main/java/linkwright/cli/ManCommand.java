@@ -8,7 +8,9 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
-/** {@code linkwright man}: the manual page, in the marks of man(7); the build keeps it in a file. */
+/**
+ * {@code linkwright man}: the manual page, in the marks of man(7); the build keeps it in a file.
+ */
 @Command(
     name = "man",
     mixinStandardHelpOptions = true,

@@ -23,7 +23,9 @@ import picocli.CommandLine.Parameters;
 final class NewPlanCommand implements Callable<Integer> {
   private static final int WIDTH = 96;
 
-  /** What stands in the file from the start: a plan that comes out; the rest stands as a comment. */
+  /**
+   * What stands in the file from the start: a plan that comes out; the rest stands as a comment.
+   */
   private static final Map<String, String> BEGUN =
       Map.of(
           WishKeys.JOB, "My own chain",
@@ -53,7 +55,9 @@ final class NewPlanCommand implements Callable<Integer> {
         .orElseGet(() -> NewFile.write(root.here(), path.orThrow(), text(units)));
   }
 
-  /** The file: each key with what it is, an example in the user's units, and a value to begin with. */
+  /**
+   * The file: each key with what it is, an example in the user's units, and a value to begin with.
+   */
   static String text(UnitStyle units) {
     StringBuilder text = new StringBuilder("format: 1\n");
     String group = "";

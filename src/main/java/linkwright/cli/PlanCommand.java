@@ -52,13 +52,12 @@ import picocli.CommandLine.Parameters;
 final class PlanCommand implements Callable<Integer> {
   private final Root root;
 
-  @Parameters(paramLabel = "FILE", description = "A plan file, - for standard input, or the name of a job's book.")
+  @Parameters(
+      paramLabel = "FILE",
+      description = "A plan file, - for standard input, or the name of a job's book.")
   private String file = "";
 
-  @Option(
-      names = "--as",
-      paramLabel = "FORM",
-      description = OutForm.SAYS)
+  @Option(names = "--as", paramLabel = "FORM", description = OutForm.SAYS)
   private String form = "text";
 
   @Option(

@@ -15,8 +15,8 @@ import linkwright.quantity.UnitStyle;
 import picocli.CommandLine.Command;
 
 /**
- * {@code linkwright file-keys}: all that can stand in the files that one writes oneself, on one page
- * made from what the program reads and asks.
+ * {@code linkwright file-keys}: all that can stand in the files that one writes oneself, on one
+ * page made from what the program reads and asks.
  */
 @Command(
     name = "file-keys",
@@ -43,7 +43,9 @@ final class ReferenceCommand implements Callable<Integer> {
     for (String key : WishKeys.ALL) {
       PlanHelp.FieldHelp entry = PlanHelp.of(key);
       lines.add(
-          row(key, entry.help() + " Example: " + Measure.inUnits(entry.hint(), UnitStyle.METRIC) + "."));
+          row(
+              key,
+              entry.help() + " Example: " + Measure.inUnits(entry.hint(), UnitStyle.METRIC) + "."));
     }
     head(lines, "settings.yaml", "In your own folder; changed in the program by its settings.");
     for (SettingsFields.Setting each : SettingsFields.ALL) {
@@ -52,7 +54,10 @@ final class ReferenceCommand implements Callable<Integer> {
     }
     head(lines, "bench.yaml", "In your own folder: what is yours whatever the job.");
     BenchKeys.ALL.forEach(each -> lines.add(row(each.key(), each.says())));
-    head(lines, "keys.yaml", "In your own folder: below `keys:` an act and its keys, as in `redo: [r]`.");
+    head(
+        lines,
+        "keys.yaml",
+        "In your own folder: below `keys:` an act and its keys, as in `redo: [r]`.");
     for (Act act : Act.values()) {
       lines.add(row(act.id(), ActHelp.of(act) + ". Usual: " + String.join(", ", act.keys()) + "."));
     }

@@ -29,10 +29,16 @@ record Findable(String kind, String name, List<String> words, PlaceId place, Str
   /** Places to which one can go without a job. */
   private static final Set<PlaceId> WITHOUT_JOB =
       Set.of(
-          PlaceId.TRAY, PlaceId.CAUTIONS, PlaceId.RECKONER, PlaceId.LOOKUP, PlaceId.HANDS, PlaceId.HANDBOOK,
+          PlaceId.TRAY,
+          PlaceId.CAUTIONS,
+          PlaceId.RECKONER,
+          PlaceId.LOOKUP,
+          PlaceId.HANDS,
+          PlaceId.HANDBOOK,
           PlaceId.SETTINGS);
 
-  private static final Set<PlaceId> NO_PLACE = Set.of(PlaceId.FIND, PlaceId.HELP, PlaceId.MADE_AGAIN);
+  private static final Set<PlaceId> NO_PLACE =
+      Set.of(PlaceId.FIND, PlaceId.HELP, PlaceId.MADE_AGAIN);
 
   Findable {
     words = List.copyOf(words);
@@ -101,14 +107,16 @@ record Findable(String kind, String name, List<String> words, PlaceId place, Str
     TradeWords words = JobWords.tradeWords(model);
     for (Caution card : model.handbook().cautions()) {
       all.add(
-          new Findable("caution", card.title(), List.of(card.shortLine()), PlaceId.CAUTIONS, card.id()));
+          new Findable(
+              "caution", card.title(), List.of(card.shortLine()), PlaceId.CAUTIONS, card.id()));
     }
     for (Sum sum : Reckoner.sums()) {
-      all.add(new Findable("sum", words.show(sum.title()), List.of(sum.id()), PlaceId.RECKONER, sum.id()));
+      all.add(
+          new Findable(
+              "sum", words.show(sum.title()), List.of(sum.id()), PlaceId.RECKONER, sum.id()));
     }
     for (LookUpItem item : LookUpItem.all(model)) {
-      all.add(
-          new Findable(item.kind(), item.name(), item.words(), PlaceId.LOOKUP, item.id()));
+      all.add(new Findable(item.kind(), item.name(), item.words(), PlaceId.LOOKUP, item.id()));
     }
   }
 }

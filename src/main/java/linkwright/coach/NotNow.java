@@ -30,10 +30,7 @@ final class NotNow {
   /** What an act is for that is not open now. */
   static String sentence(Model model, Act act) {
     boolean asked = !Places.of(model).undoes(model);
-    return "Not for now: "
-        + act.words()
-        + ". "
-        + (asked ? "First what is asked here." : why(act));
+    return "Not for now: " + act.words() + ". " + (asked ? "First what is asked here." : why(act));
   }
 
   private static String why(Act act) {

@@ -156,8 +156,7 @@ public record UserSettings(
           YamlScalar.quoted(file, value);
           file.append('\n');
         });
-    Loaded loaded =
-        of(new DataFile(NAME, file.toString().getBytes(StandardCharsets.UTF_8)));
+    Loaded loaded = of(new DataFile(NAME, file.toString().getBytes(StandardCharsets.UTF_8)));
     return loaded.problems().isEmpty()
         ? Read.good(loaded.settings())
         : Read.bad(loaded.problems().get(0).sentence());

@@ -22,11 +22,7 @@ public record Accounts(
   private static final OptionalDouble NONE = OptionalDouble.empty();
   static final Accounts EMPTY =
       new Accounts(
-          0,
-          new Fact.WeighedIn(NONE, NONE, NONE, NONE, NONE, NONE, NONE),
-          Map.of(),
-          "",
-          Map.of());
+          0, new Fact.WeighedIn(NONE, NONE, NONE, NONE, NONE, NONE, NONE), Map.of(), "", Map.of());
 
   Accounts after(Fact fact) {
     if (fact instanceof Fact.MetalWeighedOut out) {
@@ -36,8 +32,7 @@ public record Accounts(
       return weighed(weighedOutG, in);
     }
     if (fact instanceof Fact.PricesSet set) {
-      return new Accounts(
-          weighedOutG, weighedIn, set.prices(), set.currency(), figures);
+      return new Accounts(weighedOutG, weighedIn, set.prices(), set.currency(), figures);
     }
     if (fact instanceof Fact.JobClosed done) {
       return closed(done.figures());

@@ -25,9 +25,7 @@ public final class BareNumber {
       return typed;
     }
     double number = Written.read(typed, ANY).orThrow().number();
-    return number > 0 && number < 1
-        ? Decimals.upTo(100 * number, 4) + " %"
-        : typed.strip() + " %";
+    return number > 0 && number < 1 ? Decimals.upTo(100 * number, 4) + " %" : typed.strip() + " %";
   }
 
   /**

@@ -71,9 +71,7 @@ public enum UnitStyle {
 
   /** A temperature, whole degrees: Celsius, or Fahrenheit for those who work in inches. */
   public String temperature(double celsius) {
-    return this == INCH
-        ? Math.round(celsius * 9 / 5 + 32) + " °F"
-        : Math.round(celsius) + " °C";
+    return this == INCH ? Math.round(celsius * 9 / 5 + 32) + " °F" : Math.round(celsius) + " °C";
   }
 
   /** A pull: newtons, or pounds of force (NIST Handbook 44, Appendix C: 4.448222 N). */

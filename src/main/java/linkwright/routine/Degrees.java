@@ -4,10 +4,13 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import linkwright.quantity.UnitStyle;
 
-/** Temperatures in texts, which are written in degrees Celsius, in the user's degrees. */
+/**
+ * Temperatures in texts, which are written in degrees Celsius, in the user's degrees. What stands in
+ * brackets behind degrees Fahrenheit is in both already.
+ */
 final class Degrees {
   private static final Pattern CELSIUS =
-      Pattern.compile("(\\d{1,4})(?: ?(to|–|-) ?(\\d{1,4}))? ?°C");
+      Pattern.compile("°F \\([^)]*\\)|(\\d{1,4})(?: ?(to|–|-) ?(\\d{1,4}))? ?°C");
 
   private Degrees() {}
 
@@ -19,6 +22,9 @@ final class Degrees {
         .matcher(text)
         .replaceAll(
             found -> {
+              if (found.group(1) == null) {
+                return Matcher.quoteReplacement(found.group());
+              }
               String last = units.temperature(number(found.group(3) == null ? found.group(1) : found.group(3)));
               return Matcher.quoteReplacement(
                   found.group(3) == null ? last : first(found.group(1), units) + " to " + last);

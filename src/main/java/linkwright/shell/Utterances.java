@@ -42,7 +42,8 @@ final class Utterances {
   }
 
   private static Optional<Utterance> wait(Optional<Wait> before, Wait now) {
-    boolean wasDue = before.filter(wait -> wait.name().equals(now.name())).map(Wait::due).orElse(false);
+    boolean wasDue =
+        before.filter(wait -> wait.name().equals(now.name())).map(Wait::due).orElse(false);
     if (now.due() && !wasDue) {
       return Optional.of(new Utterance(Utterance.Kind.WAIT, now.name() + " is due."));
     }

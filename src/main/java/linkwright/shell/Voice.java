@@ -14,7 +14,8 @@ import java.util.concurrent.TimeUnit;
 /**
  * Says sentences by a command of the user's own, such as a speech program that takes a sentence as
  * its last argument. It never makes anybody wait: sentences are handed to a thread of their own, of
- * each kind only the newest waits, and the most urgent kind is said first. Silent without a command.
+ * each kind only the newest waits, and the most urgent kind is said first. Silent without a
+ * command.
  */
 public final class Voice implements AutoCloseable {
   private static final long MOST_MILLIS = 30_000;

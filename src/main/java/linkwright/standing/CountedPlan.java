@@ -50,8 +50,7 @@ public record CountedPlan(
     if (texts.isEmpty()) {
       return NONE;
     }
-    return chain(
-            WishReading.of(texts, handbook.reference(), handbook.patterns()), state, handbook)
+    return chain(WishReading.of(texts, handbook.reference(), handbook.patterns()), state, handbook)
         .frozen(state.accounts().figures());
   }
 
@@ -133,8 +132,7 @@ public record CountedPlan(
         Optional.empty());
   }
 
-  private static CountedPlan chain(
-      WishReading reading, JobState state, Handbook handbook) {
+  private static CountedPlan chain(WishReading reading, JobState state, Handbook handbook) {
     if (reading.wish().isEmpty()) {
       return troubled(reading.troubles());
     }

@@ -33,7 +33,8 @@ public final class JobPrices {
         .map(metal -> bench.metalPerG().get(metal.id()))
         .ifPresent(each -> prices.put(PriceList.METAL_PER_G, each));
     prices.putAll(bench.others());
-    return new Accounts(own.weighedOutG(), own.weighedIn(), prices, bench.currency(), own.figures());
+    return new Accounts(
+        own.weighedOutG(), own.weighedIn(), prices, bench.currency(), own.figures());
   }
 
   /** The job with its prices filled in. */

@@ -60,8 +60,7 @@ public final class Displays {
 
   /** As wished, on the background as the terminal told it; where it told none, for either. */
   static Look look(Environment environment, DisplayWishes wishes, TerminalAnswers answers) {
-    Optional<Look> ground =
-        answers.backgroundRgb().map(Displays::onGround).or(environment::look);
+    Optional<Look> ground = answers.backgroundRgb().map(Displays::onGround).or(environment::look);
     if (wishes.look().filter(Look.HIGH_CONTRAST::equals).isPresent()) {
       return ground
           .map(on -> on == Look.LIGHT ? Look.HIGH_CONTRAST_LIGHT : Look.HIGH_CONTRAST)

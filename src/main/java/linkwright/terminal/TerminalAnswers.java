@@ -21,14 +21,20 @@ record TerminalAnswers(
     boolean notices,
     String name) {
   /** One that was not asked, or said nothing. */
-  static final TerminalAnswers NONE = new TerminalAnswers(false, Optional.empty(), false, false, "");
+  static final TerminalAnswers NONE =
+      new TerminalAnswers(false, Optional.empty(), false, false, "");
 
-  /** "Primary device attributes" (ECMA-48, DA): every terminal that reads control sequences answers. */
+  /**
+   * "Primary device attributes" (ECMA-48, DA): every terminal that reads control sequences answers.
+   */
   static final String ASK_AT_ALL = "\u001b[c";
 
   /** Background (xterm, OSC 11), synchronized output (DECRQM 2026), name (XTVERSION), notices. */
   static final String ASK_MORE =
-      "\u001b]11;?\u001b\\" + "\u001b[?2026$p" + "\u001b[>0q" + "\u001b]99;i=linkwright:p=?;\u001b\\";
+      "\u001b]11;?\u001b\\"
+          + "\u001b[?2026$p"
+          + "\u001b[>0q"
+          + "\u001b]99;i=linkwright:p=?;\u001b\\";
 
   private static final Pattern BACKGROUND =
       Pattern.compile("11;rgba?:([0-9a-fA-F]{1,4})/([0-9a-fA-F]{1,4})/([0-9a-fA-F]{1,4}).*");

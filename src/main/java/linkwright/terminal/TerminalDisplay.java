@@ -33,7 +33,9 @@ import linkwright.view.Grid;
 public final class TerminalDisplay implements Display {
   private static final int MILLIS_TO_FINISH = 500;
 
-  /** A terminal at hand answers within a millisecond or two, one far away in the time of a blink. */
+  /**
+   * A terminal at hand answers within a millisecond or two, one far away in the time of a blink.
+   */
   private static final int MILLIS_TO_ANSWER = 120;
 
   /** What the other threads have to tell to the one that polls. */
@@ -120,8 +122,7 @@ public final class TerminalDisplay implements Display {
     reader.start();
     ask();
     painter =
-        Optional.of(
-            new Painter(terminal, themes.apply(answers), glyphs, Painter.Blocks.LETTERS));
+        Optional.of(new Painter(terminal, themes.apply(answers), glyphs, Painter.Blocks.LETTERS));
     if (answers.speaks()) {
       terminal.write(AnsiTerminal.KEEP_TITLE);
     }

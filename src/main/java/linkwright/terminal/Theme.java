@@ -46,9 +46,7 @@ final class Theme {
     TextColor faint = faint(look).at(depth);
     TextColor own = TextColor.ANSI.DEFAULT;
     boolean strongAccent =
-        depth == ColourDepth.NONE
-            || look == Look.HIGH_CONTRAST
-            || look == Look.HIGH_CONTRAST_LIGHT;
+        depth == ColourDepth.NONE || look == Look.HIGH_CONTRAST || look == Look.HIGH_CONTRAST_LIGHT;
     Map<Tone, Style> styles = new EnumMap<>(Tone.class);
     for (Tone tone : Tone.values()) {
       styles.put(

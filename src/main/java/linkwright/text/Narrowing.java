@@ -9,7 +9,9 @@ import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 
-/** A list that gets shorter as somebody types: any part of any word will do, the best comes first. */
+/**
+ * A list that gets shorter as somebody types: any part of any word will do, the best comes first.
+ */
 public final class Narrowing {
   private Narrowing() {}
 

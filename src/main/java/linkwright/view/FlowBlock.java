@@ -85,7 +85,8 @@ final class FlowBlock implements Block {
     }
     if (turns > 1) {
       int next = Math.min(parts.size() - 1, (shown + 1) * columns);
-      boolean laterNext = shown == 0 && parts.get(next).get(0).later() && !parts.get(0).get(0).later();
+      boolean laterNext =
+          shown == 0 && parts.get(next).get(0).later() && !parts.get(0).get(0).later();
       String more = laterNext ? key + ": why, and what may go wrong" : key + " goes on";
       String told = "part " + (shown + 1) + " of " + turns + "  " + more;
       area.right(area.height() - 1, told, Tone.FAINT);

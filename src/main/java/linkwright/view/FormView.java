@@ -2,15 +2,15 @@ package linkwright.view;
 
 import java.util.ArrayList;
 import java.util.List;
-import linkwright.coach.form.Offered;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
+import linkwright.coach.form.Offered;
 import linkwright.coach.kernel.Spot;
 import linkwright.text.Text;
 
 /**
- * A form: labels, what is typed, a hint or the trouble beside it, the line that unfolds the rest and
- * the one that keeps it.
+ * A form: labels, what is typed, a hint or the trouble beside it, the line that unfolds the rest
+ * and the one that keeps it.
  */
 final class FormView {
   private static final int LABEL = 18;
@@ -38,8 +38,7 @@ final class FormView {
 
   /** Rows in which all of it shows, whichever field has the caret. */
   static int wanted(Form form, int width) {
-    int most =
-        form.fields().stream().mapToInt(field -> told(field, width).size()).max().orElse(0);
+    int most = form.fields().stream().mapToInt(field -> told(field, width).size()).max().orElse(0);
     int now = below(form, width, Glyphs.FULL).size();
     int below = Math.max(most, now);
     // The title; a free row above what stands below.
@@ -129,8 +128,7 @@ final class FormView {
     boolean at = form.at() == line;
     String mark = at ? area.glyphs().pick("▸ ", "> ") : "  ";
     String words = line == form.foldLine() ? form.foldWords() : form.keepWords();
-    area.text(
-        LABEL, y, mark + words + (at ? "  (enter)" : ""), at ? Tone.REVERSED : Tone.PLAIN);
+    area.text(LABEL, y, mark + words + (at ? "  (enter)" : ""), at ? Tone.REVERSED : Tone.PLAIN);
   }
 
   private static boolean fits(String told, Field field, int formWidth) {

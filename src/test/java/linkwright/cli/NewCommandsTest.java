@@ -43,8 +43,16 @@ class NewCommandsTest {
   void a_sum_answers_as_json_and_csv() {
     assertThat(
             line.run(
-                "reckon", "ring", "--wire", "0.9 mm", "--inside", "3 mm", "--metal", "sterling",
-                "--as", "json"))
+                "reckon",
+                "ring",
+                "--wire",
+                "0.9 mm",
+                "--inside",
+                "3 mm",
+                "--metal",
+                "sterling",
+                "--as",
+                "json"))
         .as(line.err())
         .isZero();
     assertThat(line.out()).startsWith("{").endsWith("}\n");
@@ -62,7 +70,9 @@ class NewCommandsTest {
   @Test
   void a_new_pattern_is_right_as_it_is_written() {
     assertThat(line.run("new-pattern", "my-link", "--to", folder.toString())).isZero();
-    assertThat(line.run("check", folder.resolve("my-link.yaml").toString())).as(line.out()).isZero();
+    assertThat(line.run("check", folder.resolve("my-link.yaml").toString()))
+        .as(line.out())
+        .isZero();
   }
 
   @Test
@@ -99,7 +109,8 @@ class NewCommandsTest {
   @Test
   void what_is_needed_stands_bare_in_the_help_of_a_sum() {
     assertThat(line.run("reckon", "ring", "--help")).isZero();
-    assertThat(line.out()).contains("--wire=WIRE", "[--kerf=LENGTH]", "Example: linkwright reckon ring");
+    assertThat(line.out())
+        .contains("--wire=WIRE", "[--kerf=LENGTH]", "Example: linkwright reckon ring");
   }
 
   @Test

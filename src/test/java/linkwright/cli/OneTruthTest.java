@@ -124,7 +124,8 @@ class OneTruthTest {
     figures.put("Link blank: ([\\d.]+ m?m)\\b", UNITS.length(plan.linkBlankMm()));
     figures.put("Wished: ([\\d.]+ m?m)\\b", UNITS.length(plan.wish().finishedMm()));
     figures.put("Links: (\\d+)\\b", Integer.toString(plan.links()));
-    figures.put("Still to do: (\\d+) link", Integer.toString(standing.left().get("link").more()));
+    figures.put(
+        "Still to do: (\\d+) link", Integer.toString(standing.left().get(PieceKind.LINK).more()));
     figures.put("Short: ([\\d.]+ m?m) more", UNITS.length(standing.wire().orElseThrow().shortMm()));
     standing
         .jobHours()

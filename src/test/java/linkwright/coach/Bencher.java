@@ -183,6 +183,9 @@ public final class Bencher {
     }
     seeCautions();
     List<String> ids = at().routine().steps().stream().map(each -> each.id()).toList();
+    if (!ids.contains(step)) {
+      throw new IllegalArgumentException("no step " + step + " among " + ids);
+    }
     while (!at().step().id().equals(step)) {
       press(ids.indexOf(step) > at().number() - 1 ? "n" : "b");
       seeCautions();

@@ -1,9 +1,5 @@
 package linkwright.coach;
 
-import linkwright.routine.Stage;
-
-import linkwright.routine.PieceKind;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
@@ -12,6 +8,8 @@ import java.util.Map;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.job.BenchFact;
 import linkwright.job.Fact;
+import linkwright.routine.PieceKind;
+import linkwright.routine.Stage;
 import linkwright.shell.Demo;
 import linkwright.standing.StillToDo;
 import org.junit.jupiter.api.Test;

@@ -20,7 +20,8 @@ import org.junit.jupiter.api.Test;
 
 /** What each key means at each place, held against the map in DEVELOPERS.md and at every scene. */
 class KeysTest {
-  private static final List<String> EVERYWHERE = List.of("u", "f", "q", "?", "e", "=", ",", "z", ".");
+  private static final List<String> EVERYWHERE =
+      List.of("u", "f", "q", "?", "e", "=", ",", "z", ".");
 
   private static boolean isSign(String key) {
     return key.length() == 1;

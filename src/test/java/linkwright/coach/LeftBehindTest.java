@@ -1,9 +1,5 @@
 package linkwright.coach;
 
-import linkwright.routine.Stage;
-
-import linkwright.routine.PieceKind;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
@@ -22,6 +18,8 @@ import linkwright.job.BenchFact;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.job.PileSpot;
+import linkwright.routine.PieceKind;
+import linkwright.routine.Stage;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
@@ -160,7 +158,8 @@ class LeftBehindTest {
     void are_asked_about_once_and_wait_then_for_the_next_heat() {
       sixFail().press("space", "1");
       assertThat(bench.entered(BenchFact.RedoPlanned.class))
-          .containsExactly(new BenchFact.RedoPlanned(PieceKind.LINK, Stage.SOLDERED, Again.NEXT_HEAT));
+          .containsExactly(
+              new BenchFact.RedoPlanned(PieceKind.LINK, Stage.SOLDERED, Again.NEXT_HEAT));
       bench.press("space");
       assertThat(bench.at().step().id()).isEqualTo("true-links");
       assertThat(said(bench, Prose.Kind.ELSEWHERE))

@@ -2,8 +2,8 @@ package linkwright.coach;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import linkwright.coach.form.Offered;
 import linkwright.coach.form.Field;
+import linkwright.coach.form.Offered;
 import linkwright.coach.kernel.Settings;
 import linkwright.coach.keys.KeyMap;
 import linkwright.coach.plan.PlanHeld;

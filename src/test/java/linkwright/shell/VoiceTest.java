@@ -28,7 +28,11 @@ class VoiceTest {
     Path gate = folder.resolve("gate");
     Files.writeString(
         script,
-        "#!/bin/sh\nwhile [ ! -e " + gate + " ]; do sleep 0.05; done\necho \"$1\" >> " + said + "\n");
+        "#!/bin/sh\nwhile [ ! -e "
+            + gate
+            + " ]; do sleep 0.05; done\necho \"$1\" >> "
+            + said
+            + "\n");
     Files.setPosixFilePermissions(script, PosixFilePermissions.fromString("rwx------"));
     voice = Voice.of(script.toString(), "");
   }
@@ -95,7 +99,7 @@ class VoiceTest {
   @Test
   void a_step_is_said_with_what_is_to_be_done_a_count_by_its_number() {
     Bencher bench = Bencher.withTheDemo();
-    bench.goTo("make-ready");
+    bench.goTo("lay-out");
     Page before = Pages.of(bench.model());
     bench.goTo("cut-blanks");
     Page step = Pages.of(bench.model());

@@ -59,7 +59,8 @@ class TerminalAnswersTest {
     Environment environment = new Environment(Map.of("TERM", "xterm"), true, "Linux");
     TerminalAnswers white = heard("\u001b]11;rgb:ffff/ffff/ffff\u001b\\");
     assertThat(Displays.look(environment, DisplayWishes.NONE, white)).isEqualTo(Look.LIGHT);
-    assertThat(Displays.look(environment, DisplayWishes.NONE, TerminalAnswers.NONE)).isEqualTo(Look.EITHER);
+    assertThat(Displays.look(environment, DisplayWishes.NONE, TerminalAnswers.NONE))
+        .isEqualTo(Look.EITHER);
     DisplayWishes contrast = new DisplayWishes(false, Optional.of(Look.HIGH_CONTRAST), 18, true);
     assertThat(Displays.look(environment, contrast, white)).isEqualTo(Look.HIGH_CONTRAST_LIGHT);
   }

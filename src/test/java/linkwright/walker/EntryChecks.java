@@ -78,11 +78,7 @@ final class EntryChecks {
    * @param steady the moment by the clock that nobody sets
    */
   List<String> check(
-      List<Entry> before,
-      List<Entry> more,
-      List<Entry> others,
-      PlaceId place,
-      Instant steady) {
+      List<Entry> before, List<Entry> more, List<Entry> others, PlaceId place, Instant steady) {
     List<String> wrong = new ArrayList<>();
     List<Entry> book = new ArrayList<>(before);
     for (Entry entry : more) {
@@ -183,8 +179,7 @@ final class EntryChecks {
   }
 
   /** Nothing is worked at a step before each of its cautions was shown whole when it was due. */
-  private Optional<String> cautions(
-      List<Entry> book, Entry entry, List<Entry> others) {
+  private Optional<String> cautions(List<Entry> book, Entry entry, List<Entry> others) {
     List<Entry> all = new ArrayList<>(others);
     all.addAll(book);
     Optional<Step> step = routine(book).flatMap(routine -> openStep(book, routine));

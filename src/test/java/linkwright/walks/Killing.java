@@ -159,7 +159,8 @@ final class Killing {
           took(sent);
         }
         if (!last && doing.isNote()) {
-          // Not through Escape: on a busy machine it and the next key come as one, Alt and a letter.
+          // Not through Escape: on a busy machine it and the next key come as one, Alt and a
+          // letter.
           press(walk, "b");
         }
       }

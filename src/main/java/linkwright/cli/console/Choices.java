@@ -34,10 +34,7 @@ public record Choices(Settings settings, UserSettings user, List<Problem> proble
     List<Problem> problems = new ArrayList<>(loaded.problems());
     problems.addAll(keys.problems());
     UserSettings user = loaded.settings();
-    return new Choices(
-        SettingsKeeping.of(user, new KeyMap(keys.keys())),
-        user,
-        problems);
+    return new Choices(SettingsKeeping.of(user, new KeyMap(keys.keys())), user, problems);
   }
 
   /** The name by which this machine signs the books of a home. */

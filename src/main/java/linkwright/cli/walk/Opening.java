@@ -99,8 +99,7 @@ public record Opening(Optional<String> slug, Optional<Begun> begun, List<Problem
     return named;
   }
 
-  private static Read<Opening> unknown(
-      String typed, List<String> slugs, Collection<String> names) {
+  private static Read<Opening> unknown(String typed, List<String> slugs, Collection<String> names) {
     List<String> known = new ArrayList<>(slugs);
     known.addAll(names);
     String hint =

@@ -421,9 +421,7 @@ final class TypedLine {
     List<Entry> all = model.job().map(job -> job.entries()).orElse(List.of());
     List<Integer> found = model.job().map(job -> job.words().holding(words)).orElse(List.of());
     lines.say(found.size() + " of " + all.size() + " entries say so.");
-    found.stream()
-        .limit(2L * LAST_ENTRIES)
-        .forEach(at -> lines.say(told(all.get(at), model)));
+    found.stream().limit(2L * LAST_ENTRIES).forEach(at -> lines.say(told(all.get(at), model)));
   }
 
   /** Strikes the entry of that number of this machine, for a reason. */

@@ -59,8 +59,7 @@ public final class Walk {
   /** Begins a job and lets go of it: its book's name; empty if it could not be, which is told. */
   public static Optional<String> begun(
       Surroundings here, Home home, Choices choices, Library library, Opening.Begun begun) {
-    Performer performer =
-        new Performer(home, choices.device(here, home), here.clock(), () -> {});
+    Performer performer = new Performer(home, choices.device(here, home), here.clock(), () -> {});
     Model model =
         Coach.begin(
             Start.handbook(library),

@@ -35,18 +35,20 @@ final class WalkHelp {
 
   /** What is known of a thing of the trade; several of that name are named only. */
   void look(String words) {
-    List<LookUpItem> found =
-        Narrowing.of(words, LookUpItem.all(coach.model()), WalkHelp::names);
+    List<LookUpItem> found = Narrowing.of(words, LookUpItem.all(coach.model()), WalkHelp::names);
     if (words.isEmpty() || found.isEmpty()) {
-      lines.say("Nothing is known of “" + words + "”. Write a metal, a solder, a word of the trade.");
+      lines.say(
+          "Nothing is known of “" + words + "”. Write a metal, a solder, a word of the trade.");
       return;
     }
     LookUpItem best = found.get(0);
     WalkPage page = new WalkPage(coach.model());
-    lines.sayAll(page.plain().prose(new Prose(Prose.Kind.HEAD, best.name() + " (" + best.kind() + ")")));
+    lines.sayAll(
+        page.plain().prose(new Prose(Prose.Kind.HEAD, best.name() + " (" + best.kind() + ")")));
     lines.sayAll(page.plain().of(best.says()));
     if (found.size() > 1) {
-      List<String> others = found.subList(1, Math.min(MOST, found.size())).stream().map(LookUpItem::name).toList();
+      List<String> others =
+          found.subList(1, Math.min(MOST, found.size())).stream().map(LookUpItem::name).toList();
       lines.say("Also: " + String.join(", ", others) + ".");
     }
   }

@@ -73,7 +73,9 @@ enum WalkWord {
   NOTE("note", "write a note; note and its text", Act.NOTE),
   BOOK("book", "the last entries; book 20: twenty", Act.TO_BOOK),
   RECKONER(
-      "reckoner", "sums on wire, rings, blanks and solder; reckoner ring: that one", Act.TO_RECKONER),
+      "reckoner",
+      "sums on wire, rings, blanks and solder; reckoner ring: that one",
+      Act.TO_RECKONER),
   WORDS(
       "words",
       "the words of this step explained; words and one of them: that word, a metal or a solder",
@@ -132,9 +134,7 @@ enum WalkWord {
         .orElse(act.id());
   }
 
-  /**
-   * How a sentence names an act: by its word, in quotes, as the screen names it by its key.
-   */
+  /** How a sentence names an act: by its word, in quotes, as the screen names it by its key. */
   static String naming(Act act) {
     return "“" + of(act) + "”";
   }

@@ -26,8 +26,7 @@ final class BenchScreens {
   }
 
   static BenchHeld part(BenchHeld screen, int part) {
-    return new BenchHeld(
-        screen.digits(), screen.ask(), part, screen.remedy(), screen.cardPage());
+    return new BenchHeld(screen.digits(), screen.ask(), part, screen.remedy(), screen.cardPage());
   }
 
   static BenchHeld remedy(BenchHeld screen, Remedy remedy) {

@@ -43,14 +43,7 @@ public final class BookPlace implements Place {
     }
     acts.addAll(
         List.of(
-            Act.UP,
-            Act.DOWN,
-            Act.MORE,
-            Act.LESS,
-            Act.NEWEST,
-            Act.OLDEST,
-            Act.TO_BENCH,
-            Act.UNDO));
+            Act.UP, Act.DOWN, Act.MORE, Act.LESS, Act.NEWEST, Act.OLDEST, Act.TO_BENCH, Act.UNDO));
     return acts;
   }
 

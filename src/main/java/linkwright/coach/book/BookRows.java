@@ -94,10 +94,7 @@ public final class BookRows {
   /** Day and time of an entry in full, and where that is. */
   public String whenInFull(Entry entry) {
     ZoneId zone = settings.zone();
-    return LONG.format(entry.at().atZone(zone))
-        + " ("
-        + ZONE.format(entry.at().atZone(zone))
-        + ")";
+    return LONG.format(entry.at().atZone(zone)) + " (" + ZONE.format(entry.at().atZone(zone)) + ")";
   }
 
   /** The strikes by which the entry is struck. */

@@ -62,7 +62,9 @@ public final class CautionWords {
   /** The cautions that hold what is typed, the best first; all if nothing is. */
   static List<Line> narrowed(Model model, String search) {
     return Narrowing.of(
-        search, of(model), line -> List.of(line.card().title(), line.card().id(), line.card().shortLine()));
+        search,
+        of(model),
+        line -> List.of(line.card().title(), line.card().id(), line.card().shortLine()));
   }
 
   /** All cautions: those of the open step first, then those of the routine, then the rest. */

@@ -41,7 +41,8 @@ public final class CautionsPlace implements Place {
     return switch (act) {
       case UP -> Turn.to(model.with(at(model, screen, -1)));
       case DOWN -> Turn.to(model.with(at(model, screen, 1)));
-      case OPEN_CARD -> Turn.to(model.with(new CautionsHeld(screen.at(), !screen.open(), 0, screen.search())));
+      case OPEN_CARD ->
+          Turn.to(model.with(new CautionsHeld(screen.at(), !screen.open(), 0, screen.search())));
       case SEARCH ->
           Turn.to(
               model.with(

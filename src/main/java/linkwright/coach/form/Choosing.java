@@ -28,14 +28,19 @@ public final class Choosing {
         .toList();
   }
 
-  /** What is found by its id alone, with what the metals and patterns say of it where one is meant. */
-  public static List<Offered> known(
-      List<String> ids, List<Metal> metals, List<Pattern> patterns) {
+  /**
+   * What is found by its id alone, with what the metals and patterns say of it where one is meant.
+   */
+  public static List<Offered> known(List<String> ids, List<Metal> metals, List<Pattern> patterns) {
     List<Offered> choices = new ArrayList<>();
     for (String id : ids) {
-      Optional<Offered> metal = metals.stream().filter(m -> m.id().equals(id)).findFirst().map(Choosing::of);
-      Optional<Offered> pattern = patterns.stream().filter(p -> p.id().equals(id)).findFirst()
-          .map(each -> new Offered(each.id(), each.says(), List.of()));
+      Optional<Offered> metal =
+          metals.stream().filter(m -> m.id().equals(id)).findFirst().map(Choosing::of);
+      Optional<Offered> pattern =
+          patterns.stream()
+              .filter(p -> p.id().equals(id))
+              .findFirst()
+              .map(each -> new Offered(each.id(), each.says(), List.of()));
       choices.add(metal.or(() -> pattern).orElseGet(() -> Offered.of(id)));
     }
     return choices;

@@ -106,7 +106,9 @@ public record Form(
 
   /** A question mark asks for help, but in words that have begun it is a question mark. */
   private boolean questionIsTyped() {
-    return at < fields.size() && fields.get(at).words() && fields.get(at).caret() > 0
+    return at < fields.size()
+        && fields.get(at).words()
+        && fields.get(at).caret() > 0
         && !fields.get(at).line().marked();
   }
 
@@ -128,11 +130,15 @@ public record Form(
   }
 
   private boolean sameAsTyped(Form other) {
-    return fields.stream().map(Field::text).toList()
+    return fields.stream()
+        .map(Field::text)
+        .toList()
         .equals(other.fields.stream().map(Field::text).toList());
   }
 
-  /** The lines that are shown, in order: fields, the line that unfolds the rest, the keeping one. */
+  /**
+   * The lines that are shown, in order: fields, the line that unfolds the rest, the keeping one.
+   */
   public List<Integer> lines() {
     List<Integer> lines = new ArrayList<>();
     for (int i = 0; i < fields.size(); i++) {
@@ -234,7 +240,9 @@ public record Form(
     return this;
   }
 
-  /** What is meant by what is typed in a field, without spaces around it; empty if there is none. */
+  /**
+   * What is meant by what is typed in a field, without spaces around it; empty if there is none.
+   */
   public String text(String id) {
     return fields.stream()
         .filter(field -> field.id().equals(id))

@@ -1,7 +1,5 @@
 package linkwright.coach.joints;
 
-import linkwright.routine.Stage;
-
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -25,6 +23,7 @@ import linkwright.job.Fact;
 import linkwright.quantity.Count;
 import linkwright.quantity.Read;
 import linkwright.routine.Remedy;
+import linkwright.routine.Stage;
 import linkwright.routine.Then;
 import linkwright.standing.JointCount;
 
@@ -207,7 +206,8 @@ public final class JointsPlace implements Place {
     if (on > 0) {
       Stage back =
           remedies(at).stream()
-              .filter(remedy -> remedy.reason().equals(reason) && !remedy.backTo().equals(Stage.NONE))
+              .filter(
+                  remedy -> remedy.reason().equals(reason) && !remedy.backTo().equals(Stage.NONE))
               .map(Remedy::backTo)
               .findFirst()
               .orElse(at.usualRedoStage());

@@ -10,7 +10,8 @@ public final class ActHelp {
       case ROUND -> "back to the places of the job, or to the jobs; what is typed stays";
       case HELP -> "this list; in a form, what the field is and what it changes";
       case FIND -> "anything by its name, and go there";
-      case ACROSS -> "one number on all of the screen, to be read from across the room; again for everything";
+      case ACROSS ->
+          "one number on all of the screen, to be read from across the room; again for everything";
       case UNDO -> "take back what was entered here last; nothing is erased from the book";
       case BRING_BACK -> "enter again what undo took back last";
       case ANSWER -> "a timer that is due rings no more";

@@ -27,8 +27,7 @@ import linkwright.routine.TradeWords;
  * @param words what else it is found by
  * @param says all that is known of it
  */
-public record LookUpItem(
-    String kind, String id, String name, List<String> words, List<Part> says) {
+public record LookUpItem(String kind, String id, String name, List<String> words, List<Part> says) {
   public LookUpItem {
     words = List.copyOf(words);
     says = List.copyOf(says);
@@ -114,7 +113,11 @@ public record LookUpItem(
     rows.add(Row.of(words.show("joints"), Integer.toString(pattern.joints().size())));
     String says = words.show(pattern.says());
     return new LookUpItem(
-        "pattern", pattern.id(), pattern.id(), List.of(says), List.of(Prose.says(says), new Rows(rows)));
+        "pattern",
+        pattern.id(),
+        pattern.id(),
+        List.of(says),
+        List.of(Prose.says(says), new Rows(rows)));
   }
 
   private static LookUpItem of(TradeTerm term, TradeWords words) {

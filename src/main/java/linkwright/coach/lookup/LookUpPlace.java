@@ -92,7 +92,9 @@ public final class LookUpPlace implements Place {
 
   @Override
   public Turn row(Model model, int row) {
-    return row == held(model).at() ? act(model, Act.OPEN_CARD) : Turn.to(model.with(at(model, row)));
+    return row == held(model).at()
+        ? act(model, Act.OPEN_CARD)
+        : Turn.to(model.with(at(model, row)));
   }
 
   @Override

@@ -1,5 +1,5 @@
 /**
- * The place where metals, solders, clasps, patterns and words of the trade are looked up. Start from
- * {@link linkwright.coach.lookup.LookUpPlace}. Nothing is null.
+ * The place where metals, solders, clasps, patterns and words of the trade are looked up. Start
+ * from {@link linkwright.coach.lookup.LookUpPlace}. Nothing is null.
  */
 package linkwright.coach.lookup;

@@ -54,8 +54,7 @@ public final class OwnBenchPlace implements Place {
       case CHANGE_BENCH -> Turn.to(model.with(new OwnBenchHeld(Optional.of(form(model)), 0)));
       case KEEP_TYPED -> Turn.with(model, new Effect.ChangeBench(TypedTwice.of(model.handbook())));
       case MORE, LESS ->
-          Turn.to(
-              model.with(new OwnBenchHeld(Optional.empty(), Turning.to(held.turned(), act))));
+          Turn.to(model.with(new OwnBenchHeld(Optional.empty(), Turning.to(held.turned(), act))));
       default -> Turn.goTo(model, act);
     };
   }

@@ -155,8 +155,7 @@ public record ChainContent(
           row(
               "price",
               "%.0f ± %.0f%s"
-                  .formatted(
-                      quote.first().total(), Math.max(1, quote.pricePlusMinus()), money)));
+                  .formatted(quote.first().total(), Math.max(1, quote.pricePlusMinus()), money)));
       rows.add(Row.of("made again", "%.0f%s".formatted(quote.again().total(), money)));
       if (quote.lacksMetal()) {
         rows.add(row("the metal", "has no price yet").with(Emphasis.TROUBLE));

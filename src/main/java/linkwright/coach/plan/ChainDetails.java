@@ -127,8 +127,7 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
       rows.add(row("spare rings", length(plan.wireSpareRingsMm())));
     }
     rows.add(row("to order", units.mass(WireToOrder.of(plan).massG())).remark("all of it"));
-    rows.add(
-        row("usual loss", percent(wish.usualLoss())));
+    rows.add(row("usual loss", percent(wish.usualLoss())));
     rows.add(row("chance", percent(wish.confidence()) + " that so many blanks are enough"));
     return rows;
   }

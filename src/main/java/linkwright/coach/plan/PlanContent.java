@@ -18,8 +18,8 @@ public final class PlanContent {
   private PlanContent() {}
 
   /**
-   * What the plan comes to; while it does not hold together, what is wrong and what it came to last,
-   * told as such.
+   * What the plan comes to; while it does not hold together, what is wrong and what it came to
+   * last, told as such.
    */
   static List<Part> comesTo(PlanHeld held, Model model) {
     Standing standing = held.preview();

@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import linkwright.coach.form.Offered;
 import linkwright.coach.form.Choosing;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
+import linkwright.coach.form.Offered;
 import linkwright.coach.form.PriceWords;
 import linkwright.coach.kernel.JobWords;
 import linkwright.coach.kernel.Model;
@@ -166,9 +166,7 @@ final class PlanFields {
         choice(WishKeys.TEMPER, "temper", Stream.of("soft", "hard").map(Offered::of).toList())
             .aside(),
         choice(
-            WishKeys.LINK_PATTERN,
-            "link pattern",
-            Choosing.patterns(model.handbook().patterns())),
+            WishKeys.LINK_PATTERN, "link pattern", Choosing.patterns(model.handbook().patterns())),
         field(model, WishKeys.LINK_LENGTH, "link length"),
         field(model, WishKeys.LINK_WIDTH, "link width"),
         field(model, WishKeys.LINK_BLANK, "blank").aside(),
@@ -193,8 +191,7 @@ final class PlanFields {
         model.handbook().reference().metals().stream()
             .filter(metal -> metal.notPlanned().isEmpty())
             .toList();
-    return choice(
-        WishKeys.METAL, "metal", Choosing.metals(metals));
+    return choice(WishKeys.METAL, "metal", Choosing.metals(metals));
   }
 
   private static Field field(Model model, String key, String label) {

@@ -32,8 +32,7 @@ public final class PlanPlace implements Place {
   public Content content(Model model) {
     PlanHeld plan = (PlanHeld) model.held();
     return Content.of(
-        "plan",
-        new Beside(List.of(new Fields(plan.open())), PlanContent.comesTo(plan, model)));
+        "plan", new Beside(List.of(new Fields(plan.open())), PlanContent.comesTo(plan, model)));
   }
 
   private static final String DRAFT = "plan";
@@ -112,7 +111,9 @@ public final class PlanPlace implements Place {
     Optional<Form> asking = Asking.first(form, questions);
     if (asking.isPresent()) {
       return Turn.to(
-          model.with(PlanHeld.of(asking.get(), typed, last(model))).trouble(Asking.sentence(questions)));
+          model
+              .with(PlanHeld.of(asking.get(), typed, last(model)))
+              .trouble(Asking.sentence(questions)));
     }
     Map<String, String> wish = new LinkedHashMap<>();
     form.texts()

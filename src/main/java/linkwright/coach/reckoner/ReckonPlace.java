@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import linkwright.coach.content.Content;
-import linkwright.coach.form.Field;
 import linkwright.coach.form.AskMeasure;
 import linkwright.coach.form.Choosing;
+import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
 import linkwright.coach.form.Measure;
 import linkwright.coach.kernel.Effect;
@@ -23,11 +23,11 @@ import linkwright.coach.kernel.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
 import linkwright.job.Fact;
+import linkwright.quantity.UnitStyle;
 import linkwright.reckon.Ask;
 import linkwright.reckon.Reckoner;
 import linkwright.reckon.Reckoning;
 import linkwright.reckon.Sum;
-import linkwright.quantity.UnitStyle;
 import linkwright.routine.TradeWords;
 
 /** The reckoner: a sum is chosen, its form filled, and what it comes to shown while typing. */
@@ -55,8 +55,7 @@ public final class ReckonPlace implements Place {
       case UP -> Turn.to(model.with(list(screen, screen.at() - 1)));
       case DOWN -> Turn.to(model.with(list(screen, screen.at() + 1)));
       case MORE, LESS ->
-          Turn.to(
-              model.with(screen.turned(Turning.to(screen.turned(), act) - screen.turned())));
+          Turn.to(model.with(screen.turned(Turning.to(screen.turned(), act) - screen.turned())));
       case CHOOSE -> Turn.to(model.with(opened(model, screen)));
       case TO_TRAY -> Turn.goTo(model, PlaceId.TRAY);
       default -> Turn.goTo(model, act);
@@ -145,12 +144,7 @@ public final class ReckonPlace implements Place {
     typed.put(id, form.texts());
     Optional<Reckoning> last = result.good() ? Optional.of(result) : screen.last();
     return new ReckonerHeld(
-        screen.at(),
-        Optional.of(form.withTroubles(troubles)),
-        Optional.of(result),
-        last,
-        typed,
-        0);
+        screen.at(), Optional.of(form.withTroubles(troubles)), Optional.of(result), last, typed, 0);
   }
 
   /** Page down and up turn over what the sum comes to. */

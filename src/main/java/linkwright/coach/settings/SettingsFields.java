@@ -19,8 +19,7 @@ public final class SettingsFields {
    * @param choices the values there are; empty where any text may do
    * @param help what it is and what it changes
    */
-  public record Setting(
-      String key, String label, String usual, List<String> choices, String help) {
+  public record Setting(String key, String label, String usual, List<String> choices, String help) {
     public Setting {
       choices = List.copyOf(choices);
     }
@@ -93,7 +92,9 @@ public final class SettingsFields {
   static Form form(Model model) {
     Map<String, String> now = model.settings().chosen();
     List<Field> fields =
-        ALL.stream().map(each -> field(model, each, now.getOrDefault(each.key(), each.usual()))).toList();
+        ALL.stream()
+            .map(each -> field(model, each, now.getOrDefault(each.key(), each.usual())))
+            .toList();
     return Form.of(Form.Purpose.SETTINGS, "Settings", "keep them", fields);
   }
 

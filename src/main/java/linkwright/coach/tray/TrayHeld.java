@@ -13,8 +13,7 @@ import linkwright.coach.kernel.PlaceId;
  * @param form the form that is open
  * @param again whether the one that is about to be opened is to be made again
  */
-public record TrayHeld(int at, String search, Optional<Form> form, boolean again)
-    implements Held {
+public record TrayHeld(int at, String search, Optional<Form> form, boolean again) implements Held {
   /** All of them, or one form of the place. */
   public TrayHeld(int at, Optional<Form> form) {
     this(at, "", form, false);

@@ -107,7 +107,9 @@ public final class TrayPlace implements Place {
         "begin it",
         List.of(
             Field.of("name", "Name", "", "what you will look for it by"),
-            told(model, Field.choiceOf(
+            told(
+                model,
+                Field.choiceOf(
                     "routine",
                     "Routine",
                     first,

@@ -107,13 +107,40 @@ public final class TrialPlace implements Place {
             Field.of("rings", "rings", rings, "how many rings, those at the ends too")
                 .takes(Measure.NUMBER, units)
                 .helped("The rings that hang in it, those at the ends too."),
-            Field.of("ring", "ring inside", inside, "the rings tried, before they were ovalled, {mm:3}", Measure.LENGTH, units)
-                .helped("The rings' inside before they were ovalled. The chain is counted with it if it follows this trial."),
-            Field.of("oval", "oval inside", oval, "their width once ovalled; empty: round, {mm:2.4}", Measure.LENGTH, units)
-                .helped("The rings' inside width once they were squeezed; empty if they stay round."),
-            Field.of("hung", "hung length", "", "from inside end to inside end, pulled straight, {mm:52}", Measure.LENGTH, units)
-                .helped("What the whole measures as it hangs. What a link adds to the chain follows from it."),
-            Field.of("clasp", "clasp in it", "", "its length if it hangs along; empty: no clasp, {mm:14}", Measure.LENGTH, units)
+            Field.of(
+                    "ring",
+                    "ring inside",
+                    inside,
+                    "the rings tried, before they were ovalled, {mm:3}",
+                    Measure.LENGTH,
+                    units)
+                .helped(
+                    "The rings' inside before they were ovalled. The chain is counted with it if it follows this trial."),
+            Field.of(
+                    "oval",
+                    "oval inside",
+                    oval,
+                    "their width once ovalled; empty: round, {mm:2.4}",
+                    Measure.LENGTH,
+                    units)
+                .helped(
+                    "The rings' inside width once they were squeezed; empty if they stay round."),
+            Field.of(
+                    "hung",
+                    "hung length",
+                    "",
+                    "from inside end to inside end, pulled straight, {mm:52}",
+                    Measure.LENGTH,
+                    units)
+                .helped(
+                    "What the whole measures as it hangs. What a link adds to the chain follows from it."),
+            Field.of(
+                    "clasp",
+                    "clasp in it",
+                    "",
+                    "its length if it hangs along; empty: no clasp, {mm:14}",
+                    Measure.LENGTH,
+                    units)
                 .helped("What of the hung length is the clasp."),
             Field.of("note", "note", "", "how it lies and moves"));
     boolean linked = ring.isEmpty() && linksJoinEachOther(model);

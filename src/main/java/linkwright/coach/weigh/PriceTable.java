@@ -29,8 +29,7 @@ final class PriceTable {
     List<Table.Line> lines = new ArrayList<>();
     for (Price.Line line : closing.first().lines()) {
       double second = again.getOrDefault(line.what(), 0.0);
-      lines.add(
-          Table.Line.of(line.what(), money(line.money(), currency), money(second, currency)));
+      lines.add(Table.Line.of(line.what(), money(line.money(), currency), money(second, currency)));
     }
     lines.add(
         Table.Line.of(

@@ -104,12 +104,12 @@ public final class WeighPlace implements Place {
         List.of(
             mass("chain", "chain", "finished, with its clasp, {g:9.2}", last.chainG(), units),
             Field.of(
-                "length",
-                "length",
-                last.lengthMm().isPresent() ? units.length(last.lengthMm().getAsDouble()) : "",
-                "laid straight, from inside end to inside end, {mm:450}",
-                Measure.LENGTH,
-                units)
+                    "length",
+                    "length",
+                    last.lengthMm().isPresent() ? units.length(last.lengthMm().getAsDouble()) : "",
+                    "laid straight, from inside end to inside end, {mm:450}",
+                    Measure.LENGTH,
+                    units)
                 .helped("What the chain measures. It is set against the wish and the plan."),
             mass(
                 "wire",
@@ -141,7 +141,13 @@ public final class WeighPlace implements Place {
         "Metal weighed out for this job",
         "weigh out",
         List.of(
-            Field.of("mass", "mass", "", "what you took, {g:14.5}", Measure.MASS, model.settings().units())
+            Field.of(
+                    "mass",
+                    "mass",
+                    "",
+                    "what you took, {g:14.5}",
+                    Measure.MASS,
+                    model.settings().units())
                 .helped("What the scale said. What comes back is weighed against it."),
             Field.of("what", "what", "wire", "wire, solder, sheet")));
   }

@@ -1,7 +1,5 @@
 package linkwright.coach.wire;
 
-import linkwright.routine.PieceKind;
-
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +8,7 @@ import linkwright.plan.ChainWish;
 import linkwright.quantity.Length;
 import linkwright.quantity.Read;
 import linkwright.quantity.UnitStyle;
+import linkwright.routine.PieceKind;
 import linkwright.standing.DrawnDown;
 import linkwright.standing.PlannedWire;
 
@@ -57,7 +56,8 @@ public record DrawDown(
     if (!troubles.isEmpty() || from.isEmpty() || length.isEmpty() || !holes.isGood()) {
       return troubled(troubles);
     }
-    double to = PlannedWire.mm(new PieceKind(texts.getOrDefault("piece", PieceKind.LINK.id())), wish);
+    double to =
+        PlannedWire.mm(new PieceKind(texts.getOrDefault("piece", PieceKind.LINK.id())), wish);
     if (to > from.get()) {
       troubles.put(
           "from",

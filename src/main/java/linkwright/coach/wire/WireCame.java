@@ -1,7 +1,5 @@
 package linkwright.coach.wire;
 
-import linkwright.routine.PieceKind;
-
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +10,7 @@ import linkwright.quantity.Length;
 import linkwright.quantity.Mass;
 import linkwright.quantity.Read;
 import linkwright.quantity.UnitStyle;
+import linkwright.routine.PieceKind;
 import linkwright.standing.PlannedWire;
 
 /** Wire that came, as typed: its lengths or its weight, and whether it is the plan's wire. */

@@ -41,7 +41,12 @@ final class WireForms {
                     "What came, one length after the other, or its weight. It changes what is short"
                         + " and how sure it is that the wire will do."),
             Field.of(
-                    "wire", "thickness", wire, "measured, {wire:1}", Measure.WIRE, model.settings().units())
+                    "wire",
+                    "thickness",
+                    wire,
+                    "measured, {wire:1}",
+                    Measure.WIRE,
+                    model.settings().units())
                 .helped("Its thickness as measured. Another than the plan's is told."),
             Field.choice(
                 "temper",
@@ -102,7 +107,9 @@ final class WireForms {
         Form.Purpose.CUT_WIRE,
         "Wire that was cut: " + String.join(", ", each),
         "enter it",
-        List.of(piece(job), Field.of("count", "how many", "", "blanks cut, 12")
+        List.of(
+            piece(job),
+            Field.of("count", "how many", "", "blanks cut, 12")
                 .takes(Measure.NUMBER, units)
                 .helped("The pieces that were cut. Their wire is gone from what is on hand.")));
   }
@@ -125,7 +132,13 @@ final class WireForms {
         "Metal weighed out for this job",
         "weigh out",
         List.of(
-            Field.of("mass", "mass", "", "what you took, {g:14.5}", Measure.MASS, model.settings().units())
+            Field.of(
+                    "mass",
+                    "mass",
+                    "",
+                    "what you took, {g:14.5}",
+                    Measure.MASS,
+                    model.settings().units())
                 .helped("What the scale said. What comes back is weighed against it."),
             Field.of("what", "what", "wire", "wire, solder, sheet")));
   }
@@ -137,7 +150,13 @@ final class WireForms {
         "done",
         List.of(
             piece(model.job().orElseThrow()),
-            Field.of("from", "from", "", "the thicker wire, {wire:1.5}", Measure.WIRE, model.settings().units())
+            Field.of(
+                    "from",
+                    "from",
+                    "",
+                    "the thicker wire, {wire:1.5}",
+                    Measure.WIRE,
+                    model.settings().units())
                 .helped("The thickness of the wire you have. The passes begin there."),
             Field.of(
                     "holes",

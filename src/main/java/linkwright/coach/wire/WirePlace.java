@@ -87,7 +87,8 @@ public final class WirePlace implements Place {
       case MORE, LESS ->
           Turn.to(
               model.with(
-                  shown(model).turned(Turning.to(shown(model).turned(), act) - shown(model).turned())));
+                  shown(model)
+                      .turned(Turning.to(shown(model).turned(), act) - shown(model).turned())));
       case UNDO -> Undo.last(model);
       default -> Turn.goTo(model, act);
     };
