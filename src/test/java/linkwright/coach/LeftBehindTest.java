@@ -111,7 +111,7 @@ class LeftBehindTest {
     void of_another_kind_go_through_together_though_none_of_the_counted_kind_waits() {
       Bencher clasp = Bencher.with(new Fact.JobOpened("A clasp", "clasp-hook-and-eye"));
       clasp.press("esc").goTo("cut-eye").press("space");
-      clasp.goTo("solder-eye").press("space");
+      clasp.goTo("solder-eye").press("space", "space");
       clasp.goTo("pickle-eye").together();
       clasp.goTo("check-eye").press("space");
       clasp.goTo("finish");

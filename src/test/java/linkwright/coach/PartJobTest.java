@@ -281,7 +281,7 @@ class PartJobTest {
       bench.press("space");
 
       assertThat(Shown.draw(bench.model(), Glyphs.FULL).row(23)).startsWith(" space one begun");
-      assertThat(Shown.draw(bench.model(), Glyphs.FULL).text()).contains("1 wire, 1 to begin");
+      assertThat(Pages.of(bench.model()).still()).contains("1 wire, 1 to begin");
     }
   }
 
