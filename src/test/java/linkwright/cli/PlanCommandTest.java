@@ -103,7 +103,13 @@ class PlanCommandTest {
           "redos",
           "chance",
           "wire_spare_rings_mm",
-          "nearest");
+          "nearest",
+          "hours_again",
+          "price",
+          "price_again",
+          "price_plus_minus",
+          "wire_to_order_g",
+          "reckoned_with");
 
   @Nested
   class A_plan_that_works_out {
@@ -168,7 +174,7 @@ class PlanCommandTest {
     @Test
     void says_how_much_wire_is_missing() {
       assertThat(plan(with("stock", "[100 mm]"))).isZero();
-      assertThat(line.out()).containsPattern("Wire short: [0-9.]+ mm\\.");
+      assertThat(line.out()).containsPattern("Wire to buy: [0-9.]+ mm\\.");
     }
   }
 

@@ -45,7 +45,7 @@ class AcceptedLineTest {
     Performer second = new Performer(home, "bench", InstantSource.fixed(NOW), () -> {});
     Model model = second.begin(begin, facts(), Optional.of("gate-chain"));
     assertThat(used(model)).isZero();
-    model = press(second, press(second, model, "k"), "v");
+    model = press(second, press(second, model, "k"), "g");
     assertThat(model.held()).isInstanceOf(BookHeld.class);
     assertThat(used(model)).isEqualTo(6 * 40.0);
     assertThat(job(model).doubtful()).isEmpty();

@@ -120,8 +120,8 @@ class ClosingTest {
       Closing closing = made().closing();
       assertThat(closing.hours()).isCloseTo(2.0, EXACT);
       assertThat(closing.trialHours()).isCloseTo(0.5, EXACT);
-      assertThat(money(closing.first(), "hours")).isCloseTo(40, EXACT);
-      assertThat(money(closing.again(), "hours")).isCloseTo(30, EXACT);
+      assertThat(money(closing.first(), "work")).isCloseTo(40, EXACT);
+      assertThat(money(closing.again(), "work")).isCloseTo(30, EXACT);
     }
 
     @Test

@@ -41,7 +41,7 @@ class PriceTest {
     assertThat(line("scrap credited")).isCloseTo(-1.62, TO_THE_PENNY);
     assertThat(line("filings credited")).isCloseTo(-0.48, TO_THE_PENNY);
     assertThat(line("solder")).isCloseTo(0.50, TO_THE_PENNY);
-    assertThat(line("hours")).isCloseTo(180, TO_THE_PENNY);
+    assertThat(line("work")).isCloseTo(180, TO_THE_PENNY);
     assertThat(line("overhead")).isCloseTo(45, TO_THE_PENNY);
     assertThat(line("findings")).isCloseTo(6, TO_THE_PENNY);
   }

@@ -59,10 +59,10 @@ class EchoWalkTest {
 
     @Test
     void asksForAsManyColoursAsThereAre() throws IOException {
-      try (Walk walk = start(Map.of("COLORTERM", "truecolor"))) {
+      try (Walk walk = start(Map.of("COLORTERM", "truecolor", "COLORFGBG", "15;0"))) {
         assertThat(walk.styles()).contains("38;2;224;147;95");
       }
-      try (Walk walk = start(Map.of("TERM", "tmux-256color"))) {
+      try (Walk walk = start(Map.of("TERM", "tmux-256color", "COLORFGBG", "15;0"))) {
         assertThat(walk.styles()).contains("38;5;173");
       }
     }

@@ -156,6 +156,13 @@ final class TerminalPicture {
       }
       case 'm' -> styles.add(parameters);
       case 'h', 'l' -> mode(parameters, last == 'h');
+      case 'c' -> {
+        // Primary device attributes (ECMA-48 5th ed., 8.3.24 DA): asked, shown nowhere, and here
+        // left without an answer, as by a terminal that knows none.
+        if (!parameters.isEmpty()) {
+          unknown.add("ESC [ " + parameters + last);
+        }
+      }
       default -> unknown.add("ESC [ " + parameters + last);
     }
   }
