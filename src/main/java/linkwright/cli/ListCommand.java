@@ -32,6 +32,8 @@ final class ListCommand {
     ROUTINES("Lists the routines that are known.", ListCommand::routines);
 
     private final String says;
+
+    @SuppressWarnings("ImmutableEnumChecker") // a method reference that holds nothing
     private final Function<Library, List<Map<String, Object>>> rows;
 
     Listed(String says, Function<Library, List<Map<String, Object>>> rows) {

@@ -15,6 +15,7 @@ public record Stage(String id) {
   public static final Stage NONE = new Stage("");
   public static final Stage CUT = new Stage("cut");
   public static final Stage ANNEALED = new Stage("annealed");
+  public static final Stage FORMED = new Stage("formed");
   public static final Stage SOLDERED = new Stage("soldered");
   public static final Stage FUSED = new Stage("fused");
   public static final Stage PICKLED = new Stage("pickled");

@@ -78,8 +78,15 @@ public final class PlanDefaults {
   }
 
   private static OptionalDouble ownLoss(OwnBench bench) {
-    Double of = bench.losses().getOrDefault("all", bench.losses().get(PieceKind.LINK));
-    return of == null ? OptionalDouble.empty() : OptionalDouble.of(of);
+    Double all = bench.losses().get("all");
+    if (all != null) {
+      return OptionalDouble.of(all);
+    }
+    // What is lost at one stage never comes to the next.
+    return bench.losses().isEmpty()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(
+            1 - bench.losses().values().stream().reduce(1.0, (good, lost) -> good * (1 - lost)));
   }
 
   private static Sourced share(double share, Sourced.Source from) {

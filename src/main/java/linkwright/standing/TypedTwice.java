@@ -39,10 +39,10 @@ public final class TypedTwice {
 
   private static boolean holds(OwnBench bench, String key) {
     String price = key.startsWith("prices.") ? key.substring("prices.".length()) : "";
-    return key.equals("kerf") && bench.kerfMm().isPresent()
-        || price.equals("currency") && !bench.prices().currency().isEmpty()
+    return (key.equals("kerf") && bench.kerfMm().isPresent())
+        || (price.equals("currency") && !bench.prices().currency().isEmpty())
         || bench.prices().others().containsKey(price)
-        || price.startsWith("metal-per-g.")
-            && bench.prices().metalPerG().containsKey(price.substring("metal-per-g.".length()));
+        || (price.startsWith("metal-per-g.")
+            && bench.prices().metalPerG().containsKey(price.substring("metal-per-g.".length())));
   }
 }

@@ -93,7 +93,7 @@ record TerminalAnswers(
   /** One to four hexadecimal digits, scaled to 0 to 255. */
   private static int channel(Matcher found, int group) {
     String digits = found.group(group);
-    int most = (1 << 4 * digits.length()) - 1;
+    int most = (1 << (4 * digits.length())) - 1;
     return Math.round(255f * Integer.parseInt(digits, 16) / most);
   }
 }

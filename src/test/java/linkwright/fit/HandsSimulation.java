@@ -152,7 +152,7 @@ final class HandsSimulation {
     List<Tried> tried = new ArrayList<>();
     for (int i = 0; i < slips.length; i++) {
       Maker believed =
-          prior == anybody
+          prior.equals(anybody)
               ? Fit.learn(NEXT, WIRE_MM, anybody, tried, wish)
               : TwoMakers.learn(NEXT, WIRE_MM, prior, anybody, tried, wish);
       Proposal next = Fit.next(NEXT, WIRE_MM, believed, wish, OWNED, STEP_MM).orThrow();

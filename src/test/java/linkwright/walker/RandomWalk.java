@@ -224,7 +224,7 @@ final class RandomWalk {
       case "row" -> take(new Message.RowChosen((int) event.number()));
       case "field" -> take(new Message.FieldChosen((int) event.number()));
       case "size" -> {
-        String[] size = event.what().split("x");
+        String[] size = event.what().split("x", -1);
         take(new Message.Resized(Integer.parseInt(size[0]), Integer.parseInt(size[1])));
       }
       case "restart" -> restart();
@@ -339,7 +339,7 @@ final class RandomWalk {
   /** One of the four sizes after the other. */
   private List<String> screens() {
     List<String> wrong = new ArrayList<>();
-    String[] size = WalkChance.SIZES.get(looks++ % WalkChance.SIZES.size()).split("x");
+    String[] size = WalkChance.SIZES.get(looks++ % WalkChance.SIZES.size()).split("x", -1);
     ScreenChecks.check(model, Integer.parseInt(size[0]), Integer.parseInt(size[1]))
         .ifPresent(wrong::add);
     return wrong;

@@ -64,7 +64,7 @@ final class ScreenChecks {
   private static Set<String> words(Content content, Model model) {
     Set<String> words = new LinkedHashSet<>();
     for (String text : texts(content, model)) {
-      for (String word : text.split("\\s+")) {
+      for (String word : text.split("\\s+", 0)) {
         if (!word.isBlank() && word.length() < LONG) {
           words.add(word);
         }

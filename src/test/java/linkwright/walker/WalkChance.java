@@ -78,10 +78,10 @@ final class WalkChance {
   private long pause() {
     int kind = random.nextInt(1000);
     if (kind < 120) {
-      return 30 + random.nextInt(200);
+      return 30L + random.nextInt(200);
     }
     if (kind < 930) {
-      return 300 + random.nextInt(4000);
+      return 300L + random.nextInt(4000);
     }
     if (kind < 990) {
       return 60_000L * (1 + random.nextInt(15));

@@ -9,21 +9,20 @@ import linkwright.coach.content.Part;
 import linkwright.link.BendSteps;
 import linkwright.link.Formed;
 import linkwright.plan.SettledLink;
+import linkwright.routine.Stage;
 import linkwright.routine.Step;
 import linkwright.routine.TradeWords;
 import linkwright.standing.TestPieces;
 
 /** A link bend by bend, drawn, with the same in words for whoever sees no drawing. */
 public final class BendContent {
-  private static final String FORMED = "formed";
-
   private BendContent() {}
 
   /** The bends where a step forms links or a test piece; nothing where it does not. */
   public static List<Part> at(Step step, Model model) {
     boolean trial =
         step.part() == linkwright.routine.Part.TRIAL && step.doText().contains("{former");
-    if (!trial && !step.stage().containsValue(FORMED)) {
+    if (!trial && !step.stage().containsValue(Stage.FORMED)) {
       return List.of();
     }
     OpenJob job = model.job().orElseThrow();

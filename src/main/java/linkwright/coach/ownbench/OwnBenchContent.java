@@ -62,8 +62,8 @@ public record OwnBenchContent(UnitStyle units, LocalDate today) {
     prices(rows, bench);
     shares(rows, "usual loss", bench.losses());
     shares(rows, "usual redo", bench.redos());
-    bench.fireWatchSeconds().ifPresent(s -> say(rows, "fire watch", Clock.spoken(s)));
-    bench.waitSeconds().forEach((wait, s) -> say(rows, "wait " + wait, Clock.spoken(s)));
+    bench.fireWatchSeconds().ifPresent(s -> say(rows, "fire watch", Clock.spoken((double) s)));
+    bench.waitSeconds().forEach((wait, s) -> say(rows, "wait " + wait, Clock.spoken((double) s)));
     parts.add(new Rows(rows));
     bench
         .pickle()
@@ -93,7 +93,7 @@ public record OwnBenchContent(UnitStyle units, LocalDate today) {
 
   private void pickle(List<Row> rows, Pickle pickle) {
     say(rows, "pickle", pickle.kind());
-    pickle.usualSeconds().ifPresent(s -> say(rows, "pickle takes", Clock.spoken(s)));
+    pickle.usualSeconds().ifPresent(s -> say(rows, "pickle takes", Clock.spoken((double) s)));
     pickle
         .mixed()
         .ifPresent(

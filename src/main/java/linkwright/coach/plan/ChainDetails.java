@@ -27,7 +27,7 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
     List<Part> parts = new ArrayList<>();
     group(parts, "One link:", link(plan));
     plan.wish().ring().ifPresent(ring -> group(parts, "One ring:", ring(plan, ring)));
-    group(parts, "Wire to take:", wire(standing, plan));
+    group(parts, "Wire to take:", wire(plan));
     standing
         .wire()
         .filter(WireStand::known)
@@ -115,7 +115,7 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
     return rows;
   }
 
-  private List<Row> wire(Standing standing, Plan plan) {
+  private List<Row> wire(Plan plan) {
     ChainWish wish = plan.wish();
     List<Row> rows = new ArrayList<>();
     rows.add(row("for links", length(plan.wireLinksMm())));
