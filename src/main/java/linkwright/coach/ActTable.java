@@ -17,70 +17,168 @@ public final class ActTable {
     return switch (place) {
       case TRAY ->
           List.of(
-              Act.CHOOSE, Act.UP, Act.DOWN, Act.NEW_JOB, Act.MAKE_AGAIN, Act.SEARCH, Act.TO_RECKONER,
-              Act.TO_CAUTIONS, Act.TO_HANDS, Act.TO_OWN_BENCH, Act.TO_DRAWER, Act.TO_LOOKUP, Act.MORE, Act.LESS);
+              Act.CHOOSE,
+              Act.UP,
+              Act.DOWN,
+              Act.NEW_JOB,
+              Act.MAKE_AGAIN,
+              Act.SEARCH,
+              Act.TO_RECKONER,
+              Act.TO_CAUTIONS,
+              Act.TO_HANDS,
+              Act.TO_OWN_BENCH,
+              Act.TO_DRAWER,
+              Act.TO_LOOKUP,
+              Act.MORE,
+              Act.LESS);
       case ROUND ->
           List.of(
-              Act.TO_PLAN, Act.TO_TESTS, Act.TO_TRIAL, Act.TO_BENCH, Act.TO_WIRE, Act.TO_WEIGH_IN,
-              Act.TO_BOOK, Act.TO_CAUTIONS, Act.TO_TIMERS, Act.TO_RECKONER, Act.TO_LOOKUP,
-              Act.TO_TRAY, Act.TO_NEAREST, Act.TO_PILES, Act.MAKE_AGAIN, Act.TO_WHAT_IF);
+              Act.TO_PLAN,
+              Act.TO_TESTS,
+              Act.TO_TRIAL,
+              Act.TO_BENCH,
+              Act.TO_WIRE,
+              Act.TO_WEIGH_IN,
+              Act.TO_BOOK,
+              Act.TO_CAUTIONS,
+              Act.TO_TIMERS,
+              Act.TO_RECKONER,
+              Act.TO_LOOKUP,
+              Act.TO_TRAY,
+              Act.TO_NEAREST,
+              Act.TO_PILES,
+              Act.MAKE_AGAIN,
+              Act.TO_WHAT_IF);
       case PLAN -> List.of(Act.KEEP);
       case NEAREST ->
           List.of(
-              Act.FIT_RING, Act.FIT_LINK, Act.ONE_FEWER, Act.ONE_MORE, Act.JUMP_RINGS,
-              Act.OTHER_CLASP, Act.TO_PLAN);
-      case HANDS ->
-          List.of(Act.LEAVE_OUT, Act.UP, Act.DOWN, Act.TO_TRAY, Act.MORE, Act.LESS);
+              Act.FIT_RING,
+              Act.FIT_LINK,
+              Act.ONE_FEWER,
+              Act.ONE_MORE,
+              Act.JUMP_RINGS,
+              Act.OTHER_CLASP,
+              Act.TO_PLAN);
+      case HANDS -> List.of(Act.LEAVE_OUT, Act.UP, Act.DOWN, Act.TO_TRAY, Act.MORE, Act.LESS);
       case TEST_PIECES ->
           List.of(
-              Act.LOG, Act.SAMPLE, Act.UP, Act.DOWN, Act.TO_TRIAL, Act.TO_BENCH, Act.MORE,
+              Act.LOG,
+              Act.SAMPLE,
+              Act.UP,
+              Act.DOWN,
+              Act.TO_TRIAL,
+              Act.TO_BENCH,
+              Act.MORE,
               Act.LESS);
       case TRIAL_LENGTH ->
           List.of(
-              Act.LOG, Act.CHOOSE_TRIAL, Act.UP, Act.DOWN, Act.TO_TESTS, Act.TO_BENCH, Act.MORE,
+              Act.LOG,
+              Act.CHOOSE_TRIAL,
+              Act.UP,
+              Act.DOWN,
+              Act.TO_TESTS,
+              Act.TO_BENCH,
+              Act.MORE,
               Act.LESS);
       case BENCH ->
           List.of(
-              Act.THROUGH, Act.DONE, Act.TOGETHER, Act.BEGIN_ONE, Act.CUT_ONE, Act.ONWARD,
-              Act.WAIT_FIRST, Act.MEANWHILE, Act.TO_DUE, Act.WAIT_OVER, Act.HELD_REDO,
-              Act.BACK_AT_BENCH, Act.LIT, Act.HOT_ON, Act.SHUT_FIRST, Act.NONE_OF_THEM, Act.SEEN, Act.LEAVE_QUESTION,
-              Act.LOOK_ON, Act.LOOK_BACK, Act.OPEN_STEP, Act.BACK_FROM_LOOK, Act.PASS_ON, Act.AGAIN_NOW,
-              Act.LOOKED, Act.ALL, Act.REDO, Act.SCRAP, Act.TAKE, Act.NEXT_STEP,
-              Act.PREVIOUS_STEP, Act.WAIT, Act.TO_TESTS, Act.TO_TRIAL, Act.MORE, Act.LESS,
-              Act.STEP_AWAY, Act.TO_PILES, Act.TO_JOINTS);
+              Act.THROUGH,
+              Act.DONE,
+              Act.TOGETHER,
+              Act.BEGIN_ONE,
+              Act.CUT_ONE,
+              Act.ONWARD,
+              Act.WAIT_FIRST,
+              Act.MEANWHILE,
+              Act.TO_DUE,
+              Act.WAIT_OVER,
+              Act.HELD_REDO,
+              Act.BACK_AT_BENCH,
+              Act.LIT,
+              Act.HOT_ON,
+              Act.SHUT_FIRST,
+              Act.NONE_OF_THEM,
+              Act.SEEN,
+              Act.LEAVE_QUESTION,
+              Act.LOOK_ON,
+              Act.LOOK_BACK,
+              Act.OPEN_STEP,
+              Act.BACK_FROM_LOOK,
+              Act.PASS_ON,
+              Act.AGAIN_NOW,
+              Act.LOOKED,
+              Act.ALL,
+              Act.REDO,
+              Act.SCRAP,
+              Act.TAKE,
+              Act.NEXT_STEP,
+              Act.PREVIOUS_STEP,
+              Act.WAIT,
+              Act.TO_TESTS,
+              Act.TO_TRIAL,
+              Act.MORE,
+              Act.LESS,
+              Act.STEP_AWAY,
+              Act.TO_PILES,
+              Act.TO_JOINTS);
       case JOINTS -> List.of(Act.KEEP);
       case WIRE ->
           List.of(
-              Act.ADD_WIRE, Act.CUT, Act.DISCARD, Act.DRAW, Act.WEIGH_OUT, Act.TO_BENCH,
-              Act.RETURN_WIRE, Act.MORE,
+              Act.ADD_WIRE,
+              Act.CUT,
+              Act.DISCARD,
+              Act.DRAW,
+              Act.WEIGH_OUT,
+              Act.TO_BENCH,
+              Act.RETURN_WIRE,
+              Act.MORE,
               Act.LESS);
       case WEIGH_IN ->
           List.of(
-              Act.WEIGH, Act.WEIGH_OUT, Act.PRICE, Act.CLOSE, Act.REOPEN, Act.MAKE_AGAIN, Act.TO_BENCH, Act.MORE,
+              Act.WEIGH,
+              Act.WEIGH_OUT,
+              Act.PRICE,
+              Act.CLOSE,
+              Act.REOPEN,
+              Act.MAKE_AGAIN,
+              Act.TO_BENCH,
+              Act.MORE,
               Act.LESS);
       case BOOK ->
           List.of(
-              Act.NOTE, Act.STRIKE, Act.SEARCH, Act.ACCEPT, Act.SHOW_ALL, Act.UP, Act.DOWN,
-              Act.NEWEST, Act.OLDEST, Act.TO_BENCH, Act.MORE, Act.LESS);
+              Act.NOTE,
+              Act.STRIKE,
+              Act.SEARCH,
+              Act.ACCEPT,
+              Act.SHOW_ALL,
+              Act.UP,
+              Act.DOWN,
+              Act.NEWEST,
+              Act.OLDEST,
+              Act.TO_BENCH,
+              Act.MORE,
+              Act.LESS);
       case CAUTIONS ->
           List.of(
-              Act.OPEN_CARD, Act.UP, Act.DOWN, Act.SEARCH, Act.TO_BENCH, Act.TO_TRAY, Act.MORE,
+              Act.OPEN_CARD,
+              Act.UP,
+              Act.DOWN,
+              Act.SEARCH,
+              Act.TO_BENCH,
+              Act.TO_TRAY,
+              Act.MORE,
               Act.LESS);
       case TIMERS -> List.of(Act.STOP_TIMER, Act.SET_TIMER, Act.UP, Act.DOWN, Act.TO_BENCH);
       case RECKONER -> List.of(Act.CHOOSE, Act.UP, Act.DOWN, Act.TO_TRAY, Act.MORE, Act.LESS);
       case LOOKUP ->
-          List.of(
-              Act.OPEN_CARD, Act.UP, Act.DOWN, Act.SEARCH, Act.TO_TRAY, Act.MORE, Act.LESS);
-      case OWN_BENCH ->
-          List.of(Act.CHANGE_BENCH, Act.KEEP_TYPED, Act.TO_TRAY, Act.MORE, Act.LESS);
+          List.of(Act.OPEN_CARD, Act.UP, Act.DOWN, Act.SEARCH, Act.TO_TRAY, Act.MORE, Act.LESS);
+      case OWN_BENCH -> List.of(Act.CHANGE_BENCH, Act.KEEP_TYPED, Act.TO_TRAY, Act.MORE, Act.LESS);
       case DRAWER ->
-          List.of(
-              Act.LOT_CAME, Act.LOT_COUNTED, Act.UP, Act.DOWN, Act.TO_TRAY, Act.MORE, Act.LESS);
+          List.of(Act.LOT_CAME, Act.LOT_COUNTED, Act.UP, Act.DOWN, Act.TO_TRAY, Act.MORE, Act.LESS);
       case WHAT_IF -> List.of(Act.VARY, Act.TO_PLAN, Act.MORE, Act.LESS);
       case PILES ->
           List.of(Act.TAKE_UP, Act.SAY_WHERE, Act.UP, Act.DOWN, Act.TO_BENCH, Act.MORE, Act.LESS);
-      case HANDBOOK ->
-          List.of(Act.UP, Act.DOWN, Act.TO_BENCH, Act.TO_TRAY, Act.MORE, Act.LESS);
+      case HANDBOOK -> List.of(Act.UP, Act.DOWN, Act.TO_BENCH, Act.TO_TRAY, Act.MORE, Act.LESS);
       case SETTINGS, MADE_AGAIN -> List.of(Act.KEEP);
       case HELP -> List.of(Act.MORE, Act.LESS);
       case HOT_WORK -> List.of(Act.FLAMES_OUT, Act.STILL_LIT, Act.STAY);

@@ -199,8 +199,7 @@ public final class Coach implements MessageCases<Turn> {
             .job()
             .get()
             .after(message.entries(), model.handbook(), model.settings())
-            .steadied(
-                model.job().get().state().timers(), model.now(), model.steady());
+            .steadied(model.job().get().state().timers(), model.now(), model.steady());
     Model next = model.with(job).with(new Writing.Nothing());
     if (model.writing() instanceof Writing.Pending pending) {
       next = next.with(pending.held()).with(pending.notice());

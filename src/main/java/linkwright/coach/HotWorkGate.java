@@ -53,9 +53,7 @@ final class HotWorkGate {
   }
 
   private static Turn done(Model model, Place place, Act act) {
-    return place.acts(model).contains(act)
-        ? place.act(model, act)
-        : EverywhereActs.act(model, act);
+    return place.acts(model).contains(act) ? place.act(model, act) : EverywhereActs.act(model, act);
   }
 
   private static Model told(Model model) {
@@ -69,9 +67,7 @@ final class HotWorkGate {
   /** The end, with what is to be said of flame and watch. */
   static Effect.Leave leave(Model model) {
     return new Effect.Leave(
-        model.hotWork().open()
-            ? HotWorkWords.asks(model)
-            : HotWorkWords.watch(model).orElse(""));
+        model.hotWork().open() ? HotWorkWords.asks(model) : HotWorkWords.watch(model).orElse(""));
   }
 
   /** What was found open when the program began is asked about before all else. */
@@ -94,8 +90,7 @@ final class HotWorkGate {
             && model.hotWork().lit().isPresent()
             && AtBench.of(model).filter(at -> hotIsLeft(model, at)).isEmpty();
     return asks
-        ? new Turn(
-            model.with(HotWorkHeld.before(model.held())), turn.effects(), turn.next())
+        ? new Turn(model.with(HotWorkHeld.before(model.held())), turn.effects(), turn.next())
         : turn;
   }
 

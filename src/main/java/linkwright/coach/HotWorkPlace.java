@@ -56,8 +56,7 @@ final class HotWorkPlace implements Place {
     if (word.isEmpty()) {
       return HotWorkGate.passed(model, held);
     }
-    Fact fact =
-        new BenchFact.HotWorkSaid(HotWorkState.SHUT, "", HotWorkWords.statement(open));
+    Fact fact = new BenchFact.HotWorkSaid(HotWorkState.SHUT, "", HotWorkWords.statement(open));
     Model answered = model.with(held.answer());
     return Turn.keepIn(answered, word.get().book(), fact);
   }
@@ -75,9 +74,7 @@ final class HotWorkPlace implements Place {
 
   @Override
   public String says(Model model, Act act) {
-    return act == Act.FLAMES_OUT
-        ? "yes: " + HotWorkWords.statement(model.hotWork())
-        : act.words();
+    return act == Act.FLAMES_OUT ? "yes: " + HotWorkWords.statement(model.hotWork()) : act.words();
   }
 
   @Override

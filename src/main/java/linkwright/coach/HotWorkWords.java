@@ -14,7 +14,8 @@ import linkwright.job.TimerRun;
 
 /** Hot work and its fire watch in words. */
 final class HotWorkWords {
-  private static final DateTimeFormatter TODAY = DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
+  private static final DateTimeFormatter TODAY =
+      DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
   private static final DateTimeFormatter BEFORE =
       DateTimeFormatter.ofPattern("d MMM HH:mm", Locale.ENGLISH);
 

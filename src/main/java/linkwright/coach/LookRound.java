@@ -9,7 +9,9 @@ import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Turn;
 
-/** Looks at the other books of the bench, for others may write them: now and then, and on coming. */
+/**
+ * Looks at the other books of the bench, for others may write them: now and then, and on coming.
+ */
 final class LookRound {
   /** So often, s. */
   private static final long EVERY = 10;

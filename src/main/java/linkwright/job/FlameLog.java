@@ -45,9 +45,7 @@ public record FlameLog(List<Said> said, Map<String, Heat> worked, Set<EntryId> e
       more.add(end.from());
       return new FlameLog(said, worked, Set.copyOf(more));
     }
-    return workedAt(fact, openStep)
-        .map(step -> worked(step, entry))
-        .orElse(this);
+    return workedAt(fact, openStep).map(step -> worked(step, entry)).orElse(this);
   }
 
   private FlameLog worked(String step, Entry entry) {
@@ -89,9 +87,7 @@ public record FlameLog(List<Said> said, Map<String, Heat> worked, Set<EntryId> e
   /** The words as others read them, under the names of book and job. */
   public List<FlameWord> words(String book, String job) {
     return said.stream()
-        .map(
-            word ->
-                new FlameWord(book, job, word.id(), word.at(), word.state(), word.person()))
+        .map(word -> new FlameWord(book, job, word.id(), word.at(), word.state(), word.person()))
         .toList();
   }
 }

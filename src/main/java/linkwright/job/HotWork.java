@@ -9,9 +9,9 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Hot work at a bench, by the latest word over all its books: a flame is lit from the word that says
- * so until every flame is said to be out. Where nothing was said nothing is known, and nothing is
- * open.
+ * Hot work at a bench, by the latest word over all its books: a flame is lit from the word that
+ * says so until every flame is said to be out. Where nothing was said nothing is known, and nothing
+ * is open.
  *
  * @param lit the word since which a flame may be lit; empty if none is
  * @param hot the word since which a kiln or a hotplate is on; empty if none is
@@ -88,8 +88,7 @@ public record HotWork(Optional<FlameWord> lit, Optional<FlameWord> hot, Optional
         books.stream()
             .flatMap(
                 book ->
-                    book.heat().stream()
-                        .map(heat -> new From(book.book(), heat.id(), heat.at())))
+                    book.heat().stream().map(heat -> new From(book.book(), heat.id(), heat.at())))
             .filter(heat -> !heat.at().isBefore(since))
             .max(Comparator.comparing(From::at))
             .orElseGet(() -> new From(said.book(), said.id(), said.at()));

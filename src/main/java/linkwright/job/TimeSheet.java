@@ -72,7 +72,9 @@ public record TimeSheet(
     return later;
   }
 
-  /** What was put right by hand stands: of one step, or of the whole job, which no step has then. */
+  /**
+   * What was put right by hand stands: of one step, or of the whole job, which no step has then.
+   */
   private TimeSheet corrected(BenchFact.HoursCorrected hours) {
     Map<String, Double> seconds = new LinkedHashMap<>(secondsByStep);
     if (hours.step().isEmpty()) {
@@ -81,8 +83,7 @@ public record TimeSheet(
     } else {
       seconds.put(hours.step(), hours.isSeconds());
     }
-    return new TimeSheet(
-        Map.copyOf(seconds), throughByStep, timesByStep, step, seenAt, atDesk);
+    return new TimeSheet(Map.copyOf(seconds), throughByStep, timesByStep, step, seenAt, atDesk);
   }
 
   /** Typing figures and reading what they come to is no work at the bench. */

@@ -5,8 +5,8 @@ import java.util.regex.Pattern;
 import linkwright.quantity.UnitStyle;
 
 /**
- * Temperatures in texts, which are written in degrees Celsius, in the user's degrees. What stands in
- * brackets behind degrees Fahrenheit is in both already.
+ * Temperatures in texts, which are written in degrees Celsius, in the user's degrees. What stands
+ * in brackets behind degrees Fahrenheit is in both already.
  */
 final class Degrees {
   private static final Pattern CELSIUS =
@@ -25,7 +25,9 @@ final class Degrees {
               if (found.group(1) == null) {
                 return Matcher.quoteReplacement(found.group());
               }
-              String last = units.temperature(number(found.group(3) == null ? found.group(1) : found.group(3)));
+              String last =
+                  units.temperature(
+                      number(found.group(3) == null ? found.group(1) : found.group(3)));
               return Matcher.quoteReplacement(
                   found.group(3) == null ? last : first(found.group(1), units) + " to " + last);
             });

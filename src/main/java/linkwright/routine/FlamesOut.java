@@ -16,8 +16,11 @@ final class FlamesOut {
       return List.of();
     }
     Step last = steps.get(lit);
-    boolean watched = steps.stream().skip(lit + 1L).flatMap(step -> step.waits().stream())
-        .anyMatch(wait -> wait.ends() == WaitEnds.WATCH);
+    boolean watched =
+        steps.stream()
+            .skip(lit + 1L)
+            .flatMap(step -> step.waits().stream())
+            .anyMatch(wait -> wait.ends() == WaitEnds.WATCH);
     return watched
         ? List.of()
         : List.of(

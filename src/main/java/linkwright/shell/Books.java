@@ -96,8 +96,7 @@ final class Books {
 
   /** What the other books give to the bench. */
   Message.OthersRead bench(Handbook handbook) {
-    Optional<Path> written =
-        open.filter(book -> book.whyReadOnly().isEmpty()).map(BookFile::path);
+    Optional<Path> written = open.filter(book -> book.whyReadOnly().isEmpty()).map(BookFile::path);
     return new Message.OthersRead(device, bench.books(handbook, written));
   }
 

@@ -91,7 +91,8 @@ public record Forecast(double seconds, double spread) {
       ToIntFunction<PieceKind> wantedOf,
       double redosPerJoint,
       Hands hands) {
-    double usual = hands.secondsEach(Pace.of(step)).orElse((double) step.usualSeconds().getAsLong());
+    double usual =
+        hands.secondsEach(Pace.of(step)).orElse((double) step.usualSeconds().getAsLong());
     if (step.counts() == Counts.NOTHING || step.stage().isEmpty()) {
       boolean done = state.course().stepsDone().contains(step.id());
       return new Work(step.id(), done ? 0 : 1, usual, true);

@@ -126,7 +126,11 @@ class BenchWaitTest {
   class TheFireWatch {
     /** Lit, worked and shut, so that it runs; then at the step where it is kept. */
     private Bencher watching() {
-      return bench.goTo("anneal-wire").press("space", "space").goTo("look-over").press("space", "space");
+      return bench
+          .goTo("anneal-wire")
+          .press("space", "space")
+          .goTo("look-over")
+          .press("space", "space");
     }
 
     @Test

@@ -115,7 +115,8 @@ class TimersPlaceTest {
     void goOnWhileTheProgramIsShut() {
       set("pickle", "8 min");
       apprentice.opens(java.util.List.of()).wait(600);
-      assertThat(TimerWords.inOrder(apprentice.model()).get(0).run().rings(apprentice.model().now()))
+      assertThat(
+              TimerWords.inOrder(apprentice.model()).get(0).run().rings(apprentice.model().now()))
           .isTrue();
     }
   }

@@ -84,10 +84,7 @@ class RoutineChecksTest {
     @Test
     void whatBurnsGasEndsWithAWatchBehindItsLastFlame() {
       Bench.Draft solder =
-          step("solder")
-              .stage("soldered")
-              .does(Hazard.HEATS, Hazard.BURNS_GAS)
-              .cautions("flame");
+          step("solder").stage("soldered").does(Hazard.HEATS, Hazard.BURNS_GAS).cautions("flame");
       assertThat(Bench.sound().put(solder).sentences())
           .singleElement()
           .asString()

@@ -77,12 +77,14 @@ class DrawerTest {
   }
 
   private void take(double mm) {
-    books.keep(List.of(new Fact.WireAdded(PieceKind.LINK, 0.9, mm, "soft", "b7", "march")), handbook);
+    books.keep(
+        List.of(new Fact.WireAdded(PieceKind.LINK, 0.9, mm, "soft", "b7", "march")), handbook);
   }
 
   private void giveBack(double mm) {
     books.keep(
-        List.of(new LotFact.StockReturned("march", PieceKind.LINK, OptionalDouble.of(mm), NONE, "")),
+        List.of(
+            new LotFact.StockReturned("march", PieceKind.LINK, OptionalDouble.of(mm), NONE, "")),
         handbook);
   }
 

@@ -47,8 +47,7 @@ class HotWorkOracleTest {
 
   /** What counts or begins a wait, if the step burns gas. */
   private static final Set<Act> HEATS =
-      Set.of(
-          Act.THROUGH, Act.TOGETHER, Act.DONE, Act.WAIT_FIRST, Act.CUT_ONE, Act.BEGIN_ONE);
+      Set.of(Act.THROUGH, Act.TOGETHER, Act.DONE, Act.WAIT_FIRST, Act.CUT_ONE, Act.BEGIN_ONE);
 
   @TempDir private Path folder;
 
@@ -222,11 +221,7 @@ class HotWorkOracleTest {
     List<String> routines = List.of("scroll-and-ring", "round-cable", "clasp-hook-and-eye");
     Books books =
         new Books(
-            home,
-            "window-a2b3c4d5",
-            () -> now,
-            new DraftStore(home.drafts()),
-            Patience.ENDLESS);
+            home, "window-a2b3c4d5", () -> now, new DraftStore(home.drafts()), Patience.ENDLESS);
     for (int i = 0; i < JOBS.size(); i++) {
       List<Fact> facts = new ArrayList<>(Demo.facts(Library.load(home)));
       facts.set(0, new Fact.JobOpened(JOBS.get(i), routines.get(i)));
@@ -312,7 +307,11 @@ class HotWorkOracleTest {
     Model model = machine.model;
     assertThat(model.hotWork().lit().isPresent()).as("open, %s", way).isEqualTo(oracle.open());
     Optional<Duration> left =
-        model.bench().watch().map(watch -> watch.run()).filter(run -> !run.rings(model.steady()))
+        model
+            .bench()
+            .watch()
+            .map(watch -> watch.run())
+            .filter(run -> !run.rings(model.steady()))
             .map(run -> run.left(model.steady()));
     Optional<Duration> wanted = oracle.left(now);
     assertThat(left.isPresent()).as("a watch, %s", way).isEqualTo(wanted.isPresent());

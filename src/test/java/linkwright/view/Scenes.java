@@ -177,7 +177,11 @@ public final class Scenes {
   /** At the soldering of links, some through. */
   private static Bencher formed(Bencher bencher) {
     bencher.goTo("cut-blanks").type("10").press("space");
-    bencher.goTo("anneal-blanks").press("space", "space").pass(Duration.ofMinutes(8)).press("space");
+    bencher
+        .goTo("anneal-blanks")
+        .press("space", "space")
+        .pass(Duration.ofMinutes(8))
+        .press("space");
     bencher.goTo("form-links").type("9").press("space");
     bencher.goTo("solder-links").press(5, "page-down");
     return bencher.pass(Duration.ofMinutes(10));

@@ -12,8 +12,8 @@ import linkwright.job.HotWorkState;
 import linkwright.routine.Hazard;
 
 /**
- * Before the first count or wait of a step that heats, the common key says that the torch is lit, or
- * that kiln or hotplate are on. Single flames out and lit again are nobody's business.
+ * Before the first count or wait of a step that heats, the common key says that the torch is lit,
+ * or that kiln or hotplate are on. Single flames out and lit again are nobody's business.
  */
 final class BenchHot {
   /** What begins the heat of a step; what only takes out of a wait does not. */
@@ -50,7 +50,6 @@ final class BenchHot {
   static Turn said(Model model, AtBench at, Act act) {
     HotWorkState state = act == Act.LIT ? HotWorkState.LIT : HotWorkState.HOT;
     String told = act == Act.LIT ? "Hot work is open." : "Hot work is open: kiln or hotplate on.";
-    return Turn.keep(
-        model.told(told), new BenchFact.HotWorkSaid(state, at.step().id(), ""));
+    return Turn.keep(model.told(told), new BenchFact.HotWorkSaid(state, at.step().id(), ""));
   }
 }

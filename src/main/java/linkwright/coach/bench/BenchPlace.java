@@ -232,8 +232,7 @@ public final class BenchPlace implements Place {
       case NEXT_STEP -> BenchGate.step(model, at, 1);
       case PREVIOUS_STEP -> BenchGate.step(model, at, -1);
       case MORE, LESS ->
-          Turn.to(
-              model.with(BenchScreens.part(screen, Turning.to(screen.part(), act))));
+          Turn.to(model.with(BenchScreens.part(screen, Turning.to(screen.part(), act))));
       case STEP_AWAY -> stepAway(model, screen);
       case UNDO -> Undo.last(model.with(BenchScreens.plain(screen)));
       case BRING_BACK -> Undo.bringBack(model.with(BenchScreens.plain(screen)));
@@ -354,7 +353,8 @@ public final class BenchPlace implements Place {
     }
     if (away(model) && closed(model)) {
       return Turn.to(
-          model.trouble("This job is closed. Open it again where it was weighed in: {do:to-weigh-in} at the places of the job, there {do:reopen}."));
+          model.trouble(
+              "This job is closed. Open it again where it was weighed in: {do:to-weigh-in} at the places of the job, there {do:reopen}."));
     }
     if (away(model)) {
       return Turn.keep(model, new Fact.SittingStarted(model.person()));

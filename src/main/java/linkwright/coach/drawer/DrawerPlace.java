@@ -71,8 +71,7 @@ public final class DrawerPlace implements Place {
       case MORE, LESS ->
           Turn.to(
               model.with(
-                  new DrawerHeld(
-                      held.at(), Optional.empty(), Turning.to(held.turned(), act))));
+                  new DrawerHeld(held.at(), Optional.empty(), Turning.to(held.turned(), act))));
       default -> Turn.goTo(model, act);
     };
   }

@@ -101,8 +101,7 @@ public record BenchNow(
   }
 
   /** The same, hot work and watch reckoned anew with the book at hand. */
-  BenchNow reckoned(
-      Optional<BenchBook> atHand, Handbook handbook, Instant now, Instant steady) {
+  BenchNow reckoned(Optional<BenchBook> atHand, Handbook handbook, Instant now, Instant steady) {
     List<BenchBook> all = atHand.map(this::and).orElse(others);
     HotWork next = HotWork.of(all.stream().map(BenchBook::flames).toList());
     long seconds = handbook.own().fireWatchSeconds().orElse(AN_HOUR);
@@ -118,8 +117,7 @@ public record BenchNow(
             .filter(ran -> ran.same(from))
             .map(ran -> ran.run().startedAt())
             .orElseGet(() -> steady.minus(ago.isNegative() ? Duration.ZERO : ago));
-    return new Watch(
-        from, new TimerRun(from.id(), "Fire watch", began, seconds, Optional.empty()));
+    return new Watch(from, new TimerRun(from.id(), "Fire watch", began, seconds, Optional.empty()));
   }
 
   /** The fire watch while it runs. */

@@ -30,8 +30,7 @@ final class LaterEntryWords {
 
   private static String bench(BenchFact fact) {
     if (fact instanceof BenchFact.HotWorkSaid said) {
-      return "hot work: "
-          + (said.statement().isBlank() ? state(said.state()) : said.statement());
+      return "hot work: " + (said.statement().isBlank() ? state(said.state()) : said.statement());
     }
     if (fact instanceof BenchFact.WatchEnded ended) {
       return "fire watch ended before its time" + because(ended.why());

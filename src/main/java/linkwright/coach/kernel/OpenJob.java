@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import linkwright.job.CautionsMet;
 import linkwright.job.Entry;
 import linkwright.job.Fact;

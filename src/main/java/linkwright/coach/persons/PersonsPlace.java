@@ -69,14 +69,13 @@ public final class PersonsPlace implements Place {
   public Turn confirmed(Model model, Form form) {
     String typed = form.text(WHO).strip();
     if (typed.isEmpty()) {
-      Form told =
-          form.withTroubles(Map.of(WHO, "Say who, in her own words.")).atFirstTrouble();
+      Form told = form.withTroubles(Map.of(WHO, "Say who, in her own words.")).atFirstTrouble();
       return Turn.to(model.with(new PersonsHeld(Optional.of(told))));
     }
     List<String> known =
         model.handbook().own().persons().stream()
-            .filter(name -> name.toLowerCase(Locale.ROOT)
-                .startsWith(typed.toLowerCase(Locale.ROOT)))
+            .filter(
+                name -> name.toLowerCase(Locale.ROOT).startsWith(typed.toLowerCase(Locale.ROOT)))
             .toList();
     String person = known.size() == 1 ? known.get(0) : typed;
     boolean sits = model.job().orElseThrow().state().times().sittingAt(model.now());
@@ -86,8 +85,7 @@ public final class PersonsPlace implements Place {
     }
     facts.add(new Fact.SittingStarted(person));
     return Turn.keep(
-        model.with(new PersonsHeld(Optional.empty())).told("At the bench: " + person + "."),
-        facts);
+        model.with(new PersonsHeld(Optional.empty())).told("At the bench: " + person + "."), facts);
   }
 
   @Override

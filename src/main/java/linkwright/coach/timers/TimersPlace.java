@@ -106,8 +106,7 @@ public final class TimersPlace implements Place {
   private static Turn endWatch(Model model, String why) {
     Optional<HotWork.From> from = model.bench().watch().map(BenchNow.Watch::from);
     return from.map(
-            began ->
-                Turn.keepIn(model, began.book(), new BenchFact.WatchEnded(began.id(), why)))
+            began -> Turn.keepIn(model, began.book(), new BenchFact.WatchEnded(began.id(), why)))
         .orElseGet(() -> Turn.to(model.told("No fire watch runs any more.")));
   }
 

@@ -29,37 +29,41 @@ final class WireForms {
     List<Field> fields =
         new ArrayList<>(
             List.of(
-            piece(job),
-            Field.of(
-                    "lengths",
-                    "lengths",
-                    "",
-                    "{mm:412}, {mm:2000}; or by weight, {g:12}",
-                    Measure.LENGTH,
-                    model.settings().units())
-                .helped(
-                    "What came, one length after the other, or its weight. It changes what is short"
-                        + " and how sure it is that the wire will do."),
-            Field.of(
-                    "wire",
-                    "thickness",
-                    wire,
-                    "measured, {wire:1}",
-                    Measure.WIRE,
-                    model.settings().units())
-                .helped("Its thickness as measured. Another than the plan's is told."),
-            Field.choice(
-                "temper",
-                "temper",
-                temper,
-                "soft (annealed) or hard (drawn)",
-                List.of("soft", "hard")),
-            Field.of("batch", "batch", "", "the maker's number, if you keep it")));
+                piece(job),
+                Field.of(
+                        "lengths",
+                        "lengths",
+                        "",
+                        "{mm:412}, {mm:2000}; or by weight, {g:12}",
+                        Measure.LENGTH,
+                        model.settings().units())
+                    .helped(
+                        "What came, one length after the other, or its weight. It changes what is short"
+                            + " and how sure it is that the wire will do."),
+                Field.of(
+                        "wire",
+                        "thickness",
+                        wire,
+                        "measured, {wire:1}",
+                        Measure.WIRE,
+                        model.settings().units())
+                    .helped("Its thickness as measured. Another than the plan's is told."),
+                Field.choice(
+                    "temper",
+                    "temper",
+                    temper,
+                    "soft (annealed) or hard (drawn)",
+                    List.of("soft", "hard")),
+                Field.of("batch", "batch", "", "the maker's number, if you keep it")));
     List<String> lots = lots(model);
     if (!lots.isEmpty()) {
       fields.add(
           Field.choice(
-              "lot", "out of lot", "", "left and right go through the drawer; empty: bought", lots));
+              "lot",
+              "out of lot",
+              "",
+              "left and right go through the drawer; empty: bought",
+              lots));
     }
     return Form.of(Form.Purpose.ADD_WIRE, "Wire that came", "enter it", fields);
   }
