@@ -31,13 +31,14 @@ class KilledIT {
       press(walk, "down").type("9 min");
       press(walk, "ctrl-k").waitFor("kettle 8:", LONG);
       go(walk, "p", "plan");
-      press(walk, "down").type("x").waitFor("1.0 mmx", LONG);
+      press(walk, "down", "end").type("x").waitFor("1.0 mmx", LONG);
       leftBefore = secondsLeft(walk);
       walk.kill9();
       assertThat(walk.exitCode(LONG)).isEqualTo(137);
     }
-    try (Walk walk = workbench.openTheJob()) {
-      walk.waitFor("kettle 8:", LONG);
+    try (Walk walk = workbench.start().waitFor("every flame out, gas shut?", LONG)) {
+      press(walk, "space").waitFor("the tray", LONG);
+      press(walk, "enter").waitFor("places of the job", LONG).waitFor("kettle", LONG);
       assertThat(secondsLeft(walk)).as("the timer went on").isBetween(1, leftBefore);
       press(walk, "p").waitFor("1.0 mmx", LONG);
       go(walk, "b", "step 13 of 28").waitFor("through 8", LONG);

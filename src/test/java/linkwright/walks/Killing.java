@@ -171,7 +171,7 @@ final class Killing {
 
   private static void send(Walk walk, Doing doing) throws IOException {
     if (doing.isNote()) {
-      press(walk, "esc").waitFor("the way round", LONG);
+      press(walk, "esc").waitFor("places of the job", LONG);
       press(walk, "k", "n");
       walk.type(doing.note());
       press(walk, "ctrl-k");

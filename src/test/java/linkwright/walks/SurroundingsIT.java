@@ -148,7 +148,8 @@ class SurroundingsIT {
       String[] themes = {"dark", "light", "high-contrast", "plain"};
       for (String theme : themes) {
         try (Walk walk =
-            new Workbench().start(Map.of("COLORTERM", "truecolor"), "--theme", theme)) {
+            new Workbench()
+                .start(Map.of("COLORTERM", "truecolor", "COLORFGBG", "15;0"), "--theme", theme)) {
           walk.waitFor("Lighthouse", LONG);
           seen.add(walk.styles());
         }

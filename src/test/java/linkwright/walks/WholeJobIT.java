@@ -8,6 +8,7 @@ import static linkwright.walks.Workbench.tread;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import linkwright.coach.keys.Key;
@@ -17,7 +18,7 @@ import org.junit.jupiter.api.Test;
 class WholeJobIT {
   @Test
   void fromTheTrayToTheClosedJob() throws IOException {
-    Workbench workbench = Workbench.withShortWaits();
+    Workbench workbench = withAShortWatch();
     try (Walk walk = workbench.openTheJob()) {
       plan(walk);
       testPiece(walk);
@@ -36,21 +37,31 @@ class WholeJobIT {
     assertThat(checked.code()).as(checked.text()).isZero();
   }
 
+  /** Her own watch is a second long, so that a walk comes to its end. */
+  private static Workbench withAShortWatch() throws IOException {
+    Workbench workbench = Workbench.withShortWaits();
+    Files.writeString(workbench.home().resolve("bench.yaml"), "format: 1\nfire-watch: 1 s\n");
+    return workbench;
+  }
+
   private static void plan(Walk walk) throws IOException {
     press(walk, "p").waitFor("The plan", LONG);
-    for (int i = 0; i < 15; i++) {
+    for (int i = 0; i < 12; i++) {
       press(walk, "down");
     }
-    walk.waitFor("▸ wire on hand", LONG).type(", 300 mm").waitFor("150 mm, 300 mm", LONG);
+    press(walk, "end")
+        .waitFor("▸ wire on hand", LONG)
+        .type(", 300 mm")
+        .waitFor("150 mm, 300 mm", LONG);
     press(walk, "ctrl-k").waitFor("The plan is kept.", LONG);
   }
 
   private static void testPiece(Walk walk) throws IOException {
     press(walk, "t").waitFor("No test piece yet", LONG);
     press(walk, "n").waitFor("A test piece", LONG);
-    press(walk, "down", "down", "down").type("15.9 mm");
+    walk.type("15.9 mm");
     press(walk, "down").type("6 mm");
-    press(walk, "down", "down").type("right");
+    press(walk, "down").type("right");
     press(walk, "ctrl-k").waitFor("15.9 x 6 mm", LONG);
     press(walk, "s").waitFor("link 1 of the chain", LONG);
   }
@@ -103,7 +114,7 @@ class WholeJobIT {
 
   @Test
   void theBenchByThePedalAlone() throws IOException {
-    Workbench workbench = Workbench.withShortWaits();
+    Workbench workbench = withAShortWatch();
     try (Walk walk = workbench.openTheJob()) {
       press(walk, "b").waitFor("step 1 of 28", LONG);
       tread(walk, "All done here");
