@@ -30,6 +30,7 @@ public final class Commands {
     line.addSubcommand(new NewPatternCommand(root));
     ListCommand.all(root).forEach(each -> line.addSubcommand(each.name(), each));
     line.addSubcommand(new ReferenceCommand(root));
+    line.addSubcommand(new SchemaCommand(root));
     line.addSubcommand(new CompletionCommand(root));
     line.addSubcommand(new ManCommand(root));
     line.addSubcommand(new CommandLine.HelpCommand());
