@@ -1,8 +1,8 @@
 package linkwright.schema;
 
-import static linkwright.schema.Shape.list;
-import static linkwright.schema.Shape.named;
-import static linkwright.schema.Shape.text;
+import static linkwright.schema.KeyGroup.list;
+import static linkwright.schema.KeyGroup.named;
+import static linkwright.schema.KeyGroup.text;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -19,7 +19,7 @@ final class BookSchema {
   private BookSchema() {}
 
   static Map<String, Object> book(String kind, String title) {
-    Map<String, Object> schema = Shape.head(kind, title);
+    Map<String, Object> schema = KeyGroup.head(kind, title);
     schema.put("type", "array");
     List<Object> kinds = new ArrayList<>();
     FactCodecs.shapes()
@@ -33,7 +33,7 @@ final class BookSchema {
                         fields(fields).group())));
     schema.put(
         "items",
-        new Shape()
+        new KeyGroup()
             .needed("n", whole(1, 10_000_000))
             .needed("at", pattern("^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9:.]+Z$"))
             .some("device", string())
@@ -47,8 +47,8 @@ final class BookSchema {
     return schema;
   }
 
-  private static Shape fields(Map<String, FieldShape> fields) {
-    Shape shape = new Shape().open();
+  private static KeyGroup fields(Map<String, FieldShape> fields) {
+    KeyGroup shape = new KeyGroup().open();
     fields.forEach(
         (name, field) -> {
           if (field.needed()) {
@@ -67,13 +67,13 @@ final class BookSchema {
       case ENTRY -> pattern("^.+-[0-9]+$");
       case COUNT -> whole(0, 1_000_000);
       case SECONDS -> whole(0, 36_000_000);
-      case NUMBER -> Shape.of("type", "integer");
+      case NUMBER -> KeyGroup.of("type", "integer");
       case DECIMAL -> decimal();
-      case FLAG -> Shape.of("type", "boolean");
+      case FLAG -> KeyGroup.of("type", "boolean");
       case TEXTS_BY_NAME -> named(text());
       case COUNTS_BY_NAME -> named(whole(0, 1_000_000));
       case DECIMALS_BY_NAME -> named(decimal());
-      case NUMBERS_BY_NAME -> named(Shape.of("type", "number"));
+      case NUMBERS_BY_NAME -> named(KeyGroup.of("type", "number"));
       case GROUPS_BY_NAME -> named(fields(field.group()).group());
       case LIST -> list(text());
     };
@@ -84,7 +84,7 @@ final class BookSchema {
     if (!field.needed()) {
       words.add("");
     }
-    return Shape.word(words);
+    return KeyGroup.word(words);
   }
 
   private static Map<String, Object> decimal() {
@@ -98,7 +98,7 @@ final class BookSchema {
   }
 
   private static Map<String, Object> string() {
-    return Shape.of("type", "string");
+    return KeyGroup.of("type", "string");
   }
 
   private static Map<String, Object> pattern(String pattern) {

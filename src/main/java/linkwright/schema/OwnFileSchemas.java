@@ -1,13 +1,13 @@
 package linkwright.schema;
 
-import static linkwright.schema.Shape.flag;
-import static linkwright.schema.Shape.list;
-import static linkwright.schema.Shape.named;
-import static linkwright.schema.Shape.notNegative;
-import static linkwright.schema.Shape.oneOrMore;
-import static linkwright.schema.Shape.text;
-import static linkwright.schema.Shape.whole;
-import static linkwright.schema.Shape.word;
+import static linkwright.schema.KeyGroup.flag;
+import static linkwright.schema.KeyGroup.list;
+import static linkwright.schema.KeyGroup.named;
+import static linkwright.schema.KeyGroup.notNegative;
+import static linkwright.schema.KeyGroup.oneOrMore;
+import static linkwright.schema.KeyGroup.text;
+import static linkwright.schema.KeyGroup.whole;
+import static linkwright.schema.KeyGroup.word;
 
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -27,12 +27,12 @@ final class OwnFileSchemas {
   private OwnFileSchemas() {}
 
   static Map<String, Object> plan() {
-    Shape file = new Shape().some("format", Shape.format());
-    Map<String, Shape> groups = new LinkedHashMap<>();
+    KeyGroup file = new KeyGroup().some("format", KeyGroup.format());
+    Map<String, KeyGroup> groups = new LinkedHashMap<>();
     for (String key : WishKeys.ALL) {
       int dot = key.indexOf('.');
-      Shape at =
-          dot < 0 ? file : groups.computeIfAbsent(key.substring(0, dot), any -> new Shape());
+      KeyGroup at =
+          dot < 0 ? file : groups.computeIfAbsent(key.substring(0, dot), any -> new KeyGroup());
       at.some(key.substring(dot + 1), planned(key));
     }
     groups.forEach(
@@ -40,7 +40,7 @@ final class OwnFileSchemas {
             file.some(
                 name,
                 name.equals("clasp")
-                    ? Shape.of("anyOf", List.of(group.group(), text("A clasp by its name.")))
+                    ? KeyGroup.of("anyOf", List.of(group.group(), text("A clasp by its name.")))
                     : group.group()));
     return file.file("plan", "A plan file: the chain that is wished");
   }
@@ -59,7 +59,7 @@ final class OwnFileSchemas {
   }
 
   static Map<String, Object> settings() {
-    Shape file = new Shape().needed("format", Shape.format());
+    KeyGroup file = new KeyGroup().needed("format", KeyGroup.format());
     for (SettingsFields.Setting each : SettingsFields.ALL) {
       List<String> words = each.choices().stream().filter(word -> !word.isEmpty()).toList();
       Map<String, Object> value =
@@ -71,14 +71,14 @@ final class OwnFileSchemas {
   }
 
   static Map<String, Object> keys() {
-    Shape acts = new Shape();
+    KeyGroup acts = new KeyGroup();
     for (Act act : Act.values()) {
       Map<String, Object> keys = oneOrMore(text());
       keys.put("description", ActHelp.of(act) + ".");
       acts.some(act.id(), keys);
     }
-    return new Shape()
-        .needed("format", Shape.format())
+    return new KeyGroup()
+        .needed("format", KeyGroup.format())
         .some("keys", acts.group())
         .file("keys", "keys.yaml: which keys do what");
   }
@@ -87,14 +87,14 @@ final class OwnFileSchemas {
     Map<String, Object> size = text("A size: 2.5 mm.");
     Map<String, Object> share = text("A share: 5 %.");
     Map<String, Object> time = text("A time: 8 min.");
-    Shape prices = new Shape().needed("currency", text("EUR"));
+    KeyGroup prices = new KeyGroup().needed("currency", text("EUR"));
     for (String name : PriceList.NAMES) {
       prices.some(
           name, name.equals(PriceList.METAL_PER_G) ? named(notNegative()) : notNegative());
     }
-    Shape strip = new Shape().some("width", size).some("thickness", size);
-    Shape solder =
-        new Shape()
+    KeyGroup strip = new KeyGroup().some("width", size).some("thickness", size);
+    KeyGroup solder =
+        new KeyGroup()
             .needed("solder", text())
             .some("grade", text())
             .some("alloy", text())
@@ -104,8 +104,8 @@ final class OwnFileSchemas {
             .some("strip", strip.group());
     Map<String, Object> units =
         word(List.of(UnitStyle.values()).stream().map(each -> lower(each.name())).toList());
-    return new Shape()
-        .needed("format", Shape.format())
+    return new KeyGroup()
+        .needed("format", KeyGroup.format())
         .some("bench", said("bench", text()))
         .some("persons", said("persons", list(text())))
         .some("units", said("units", units))
@@ -114,14 +114,14 @@ final class OwnFileSchemas {
         .some("kerf", said("kerf", text()))
         .some(
             "flame",
-            new Shape()
+            new KeyGroup()
                 .some("torch", said("flame.torch", text()))
                 .some("fuel", said("flame.fuel", text()))
                 .some("oxygen", said("flame.oxygen", flag()))
                 .group())
         .some(
             "pickle",
-            new Shape()
+            new KeyGroup()
                 .some("kind", said("pickle.kind", text()))
                 .some("wait", said("pickle.wait", text()))
                 .some("mixed", said("pickle.mixed", text()))

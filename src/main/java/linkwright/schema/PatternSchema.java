@@ -1,11 +1,11 @@
 package linkwright.schema;
 
-import static linkwright.schema.Shape.flag;
-import static linkwright.schema.Shape.id;
-import static linkwright.schema.Shape.list;
-import static linkwright.schema.Shape.named;
-import static linkwright.schema.Shape.text;
-import static linkwright.schema.Shape.word;
+import static linkwright.schema.KeyGroup.flag;
+import static linkwright.schema.KeyGroup.id;
+import static linkwright.schema.KeyGroup.list;
+import static linkwright.schema.KeyGroup.named;
+import static linkwright.schema.KeyGroup.text;
+import static linkwright.schema.KeyGroup.word;
 
 import java.util.List;
 import java.util.Map;
@@ -21,8 +21,8 @@ final class PatternSchema {
   static Map<String, Object> pattern() {
     Map<String, Object> path = list(part());
     Map<String, Object> joint = word(Stream.of(Joint.values()).map(Joint::words).toList());
-    return new Shape()
-        .needed("format", Shape.format())
+    return new KeyGroup()
+        .needed("format", KeyGroup.format())
         .needed("pattern", id())
         .needed("says", text())
         .needed("formers", named(text("An inside diameter: 2.5 mm.")))
@@ -30,10 +30,10 @@ final class PatternSchema {
         .some("whole", path)
         .some("other", word(List.of("turned", "mirrored")))
         .some("closed", flag())
-        .some("joints", list(new Shape().needed("join", joint).group()))
+        .some("joints", list(new KeyGroup().needed("join", joint).group()))
         .some(
             "usual",
-            new Shape()
+            new KeyGroup()
                 .needed("wire", text("A thickness: 0.9 mm."))
                 .needed("blank", text("A length: 40 mm."))
                 .some("ring-inside", text("A length: 3 mm."))
@@ -49,18 +49,18 @@ final class PatternSchema {
 
   private static Map<String, Object> part() {
     Map<String, Object> arc =
-        new Shape()
+        new KeyGroup()
             .needed("over", text("A former by its name."))
             .some("to", text("The former that it grows to."))
             .needed("turn", text("Degrees: 300."))
             .needed("side", word(List.of("left", "right")))
             .some("eye", flag())
             .group();
-    return Shape.of(
+    return KeyGroup.of(
         "oneOf",
         List.of(
-            new Shape().needed("run", text("rest, as rest, or a length: 1.5 mm.")).group(),
-            new Shape().needed("bend", arc).some("over", flag()).group(),
-            new Shape().needed("curl", arc).some("over", flag()).group()));
+            new KeyGroup().needed("run", text("rest, as rest, or a length: 1.5 mm.")).group(),
+            new KeyGroup().needed("bend", arc).some("over", flag()).group(),
+            new KeyGroup().needed("curl", arc).some("over", flag()).group()));
   }
 }

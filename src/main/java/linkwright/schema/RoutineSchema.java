@@ -1,13 +1,13 @@
 package linkwright.schema;
 
-import static linkwright.schema.Shape.flag;
-import static linkwright.schema.Shape.id;
-import static linkwright.schema.Shape.list;
-import static linkwright.schema.Shape.named;
-import static linkwright.schema.Shape.oneOrMore;
-import static linkwright.schema.Shape.text;
-import static linkwright.schema.Shape.whole;
-import static linkwright.schema.Shape.word;
+import static linkwright.schema.KeyGroup.flag;
+import static linkwright.schema.KeyGroup.id;
+import static linkwright.schema.KeyGroup.list;
+import static linkwright.schema.KeyGroup.named;
+import static linkwright.schema.KeyGroup.oneOrMore;
+import static linkwright.schema.KeyGroup.text;
+import static linkwright.schema.KeyGroup.whole;
+import static linkwright.schema.KeyGroup.word;
 
 import java.util.Map;
 import linkwright.routine.Counts;
@@ -25,8 +25,8 @@ final class RoutineSchema {
   private RoutineSchema() {}
 
   static Map<String, Object> routine() {
-    return new Shape()
-        .needed("format", Shape.format())
+    return new KeyGroup()
+        .needed("format", KeyGroup.format())
         .needed("routine", id())
         .needed("title", text())
         .needed("says", text())
@@ -40,7 +40,7 @@ final class RoutineSchema {
         .some("level", word(Level.words()))
         .some(
             "kinds",
-            named(new Shape().some("pattern", text()).some("per-repeat", whole()).group()))
+            named(new KeyGroup().some("pattern", text()).some("per-repeat", whole()).group()))
         .some("questions", questions())
         .some("pictures", list(id()))
         .some("suits", conditions().needed("otherwise", text()).group())
@@ -49,8 +49,8 @@ final class RoutineSchema {
   }
 
   static Map<String, Object> caution() {
-    return new Shape()
-        .needed("format", Shape.format())
+    return new KeyGroup()
+        .needed("format", KeyGroup.format())
         .needed("caution", id())
         .needed("title", text())
         .some("covers", list(word(Hazard.words())))
@@ -59,7 +59,7 @@ final class RoutineSchema {
         .some("do", list(text()))
         .some("do-not", list(text()))
         .some("if-it-goes-wrong", list(text()))
-        .some("wear", list(new Shape().needed("sign", text()).needed("says", text()).group()))
+        .some("wear", list(new KeyGroup().needed("sign", text()).needed("says", text()).group()))
         .some("source", text())
         .some("defers", text())
         .some("when", when())
@@ -67,7 +67,7 @@ final class RoutineSchema {
   }
 
   private static Map<String, Object> step() {
-    return new Shape()
+    return new KeyGroup()
         .needed("step", id())
         .needed("title", text())
         .needed("part", word(Part.words()))
@@ -83,7 +83,7 @@ final class RoutineSchema {
         .some(
             "waits",
             list(
-                new Shape()
+                new KeyGroup()
                     .some("id", id())
                     .needed("name", text())
                     .some("ends", word(WaitEnds.words()))
@@ -94,7 +94,7 @@ final class RoutineSchema {
         .some(
             "wrong",
             list(
-                new Shape()
+                new KeyGroup()
                     .needed("sees", text())
                     .needed("means", text())
                     .needed("remedy", text())
@@ -105,7 +105,7 @@ final class RoutineSchema {
         .some("was", list(id()))
         .some("when", when())
         .some("solder", named(text()))
-        .some("loop", new Shape().needed("back-to", id()).needed("until", text()).group())
+        .some("loop", new KeyGroup().needed("back-to", id()).needed("until", text()).group())
         .some("tools", list(text()))
         .some("pictures", list(id()))
         .some("questions", questions())
@@ -114,7 +114,7 @@ final class RoutineSchema {
 
   private static Map<String, Object> questions() {
     return list(
-        new Shape()
+        new KeyGroup()
             .needed("asks", text())
             .some("answers", list(text()))
             .some("why", text())
@@ -125,8 +125,8 @@ final class RoutineSchema {
     return conditions().group();
   }
 
-  private static Shape conditions() {
-    Shape conditions = new Shape();
+  private static KeyGroup conditions() {
+    KeyGroup conditions = new KeyGroup();
     When.TRAITS.forEach(trait -> conditions.some(trait, oneOrMore(text())));
     return conditions
         .some("thicker-than", text("A thickness: 1.2 mm."))

@@ -10,7 +10,7 @@ import linkwright.files.Values;
  * A group of keys as a JSON Schema, and the schemas of single values. Amounts and texts may stand
  * without quotes in YAML, so that a text is whatever single value there is.
  */
-final class Shape {
+final class KeyGroup {
   private static final String TYPE = "type";
 
   private final Map<String, Object> properties = new LinkedHashMap<>();
@@ -19,25 +19,25 @@ final class Shape {
   private boolean open;
 
   /** A key that has to be there. */
-  Shape needed(String key, Map<String, Object> value) {
+  KeyGroup needed(String key, Map<String, Object> value) {
     needed.add(key);
     return some(key, value);
   }
 
   /** A key that may be missing. */
-  Shape some(String key, Map<String, Object> value) {
+  KeyGroup some(String key, Map<String, Object> value) {
     properties.put(key, value);
     return this;
   }
 
   /** Lets other keys stand too. */
-  Shape open() {
+  KeyGroup open() {
     open = true;
     return this;
   }
 
   /** Something that holds of the group as a whole. */
-  Shape with(String keyword, Object value) {
+  KeyGroup with(String keyword, Object value) {
     more.put(keyword, value);
     return this;
   }
