@@ -94,7 +94,7 @@ public final class Fit {
       return Read.bad(wrong.get());
     }
     return LastProposals.of(
-        new LastProposals.Asked(pattern, wireMm, maker, wish, ownedMm, stepMm),
+        List.of(pattern, wireMm, maker, wish, ownedMm, stepMm),
         () -> proposed(shape, maker, wish, ownedMm, stepMm));
   }
 

@@ -4,7 +4,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
-import linkwright.link.Pattern;
 import linkwright.quantity.Read;
 
 /**
@@ -14,26 +13,22 @@ import linkwright.quantity.Read;
 final class LastProposals {
   private static final int MOST = 100;
 
-  private static final Map<Asked, Read<Proposal>> KNOWN =
+  private static final Map<List<Object>, Read<Proposal>> KNOWN =
       new LinkedHashMap<>(MOST, 0.75f, true) {
         @Override
-        protected boolean removeEldestEntry(Map.Entry<Asked, Read<Proposal>> eldest) {
+        protected boolean removeEldestEntry(Map.Entry<List<Object>, Read<Proposal>> eldest) {
           return size() > MOST;
         }
       };
 
   private LastProposals() {}
 
-  /** All that a proposal follows from. */
-  record Asked(
-      Pattern pattern,
-      double wireMm,
-      Maker maker,
-      LinkSize wish,
-      Map<String, List<Double>> ownedMm,
-      double stepMm) {}
-
-  static Read<Proposal> of(Asked asked, Supplier<Read<Proposal>> proposed) {
+  /**
+   * The proposal that follows from all that is asked.
+   *
+   * @param asked all that it follows from, each with an equality by value
+   */
+  static Read<Proposal> of(List<Object> asked, Supplier<Read<Proposal>> proposed) {
     synchronized (KNOWN) {
       Read<Proposal> known = KNOWN.get(asked);
       if (known != null) {
