@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Effect;
+import linkwright.coach.kernel.HotWorkWords;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;

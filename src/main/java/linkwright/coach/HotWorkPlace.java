@@ -8,6 +8,7 @@ import linkwright.coach.content.Content;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Question;
+import linkwright.coach.kernel.HotWorkWords;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;

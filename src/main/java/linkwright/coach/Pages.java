@@ -13,6 +13,7 @@ import linkwright.coach.content.Pieces;
 import linkwright.coach.content.Wait;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Clock;
+import linkwright.coach.kernel.HotWorkWords;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;

@@ -25,7 +25,7 @@ final class BenchGate {
   /** What an entry leads to: a book that names no step of its routine has its step opened. */
   static Turn settle(Model model) {
     Optional<AtBench> open = AtBench.of(model);
-    if (open.isEmpty() || BenchPlace.away(model)) {
+    if (open.isEmpty() || BenchSitting.away(model)) {
       return Turn.to(model);
     }
     Step step = open.get().step();
