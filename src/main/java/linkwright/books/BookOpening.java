@@ -20,9 +20,9 @@ import linkwright.files.Disk;
 import linkwright.files.DiskTrouble;
 import linkwright.files.FailPoint;
 import linkwright.files.ProblemList;
-import linkwright.files.Slug;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
+import linkwright.text.Slug;
 
 /**
  * How a book was opened: with a lock and a writer, or only to look, and why.

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
+import linkwright.text.Slug;
 
 /**
  * What was typed into forms and not entered yet, a file a job, so that a crash costs no typing. A

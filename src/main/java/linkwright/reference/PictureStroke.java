@@ -18,9 +18,9 @@ import linkwright.quantity.Read;
  * @param points where it goes, in steps of the drawing
  * @param solid whether it is a filled patch
  */
-public record PictureStroke(List<Spot> points, boolean solid) {
+public record PictureStroke(List<StrokePoint> points, boolean solid) {
   /** A point of a picture. */
-  public record Spot(double x, double y) {}
+  public record StrokePoint(double x, double y) {}
 
   /** Further out than this nothing is drawn, steps. */
   public static final double FARTHEST = 200;
@@ -89,8 +89,8 @@ public record PictureStroke(List<Spot> points, boolean solid) {
       default -> {
         int fewest = kind.equals("solid") ? 3 : 2;
         boolean points = all.size() >= fewest && all.stream().allMatch(n -> n.length == 2);
-        List<Spot> spots =
-            points ? all.stream().map(n -> new Spot(n[0], n[1])).toList() : List.of();
+        List<StrokePoint> spots =
+            points ? all.stream().map(n -> new StrokePoint(n[0], n[1])).toList() : List.of();
         yield points
             ? Optional.of(
                 new PictureStroke(
@@ -109,27 +109,27 @@ public record PictureStroke(List<Spot> points, boolean solid) {
   private static PictureStroke round(
       double x, double y, double across, double up, double from, double to, boolean solid) {
     int pieces = Math.max(1, (int) Math.ceil(Math.abs(to - from) / 360 * PIECES_A_TURN));
-    List<Spot> spots = new ArrayList<>(pieces + 1);
+    List<StrokePoint> spots = new ArrayList<>(pieces + 1);
     for (int i = 0; i <= pieces; i++) {
       double at = Math.toRadians(from + (to - from) * i / pieces);
-      spots.add(new Spot(x + across * Math.cos(at), y + up * Math.sin(at)));
+      spots.add(new StrokePoint(x + across * Math.cos(at), y + up * Math.sin(at)));
     }
     return new PictureStroke(spots, solid);
   }
 
   /** A curve through all points, by cubics whose slope is that between the neighbours. */
-  private static List<Spot> rounded(List<Spot> through) {
+  private static List<StrokePoint> rounded(List<StrokePoint> through) {
     int pieces = 6;
-    List<Spot> spots = new ArrayList<>();
+    List<StrokePoint> spots = new ArrayList<>();
     for (int i = 0; i + 1 < through.size(); i++) {
-      Spot before = through.get(Math.max(0, i - 1));
-      Spot from = through.get(i);
-      Spot to = through.get(i + 1);
-      Spot after = through.get(Math.min(through.size() - 1, i + 2));
+      StrokePoint before = through.get(Math.max(0, i - 1));
+      StrokePoint from = through.get(i);
+      StrokePoint to = through.get(i + 1);
+      StrokePoint after = through.get(Math.min(through.size() - 1, i + 2));
       for (int k = 0; k < pieces; k++) {
         double t = (double) k / pieces;
         spots.add(
-            new Spot(
+            new StrokePoint(
                 between(before.x(), from.x(), to.x(), after.x(), t),
                 between(before.y(), from.y(), to.y(), after.y(), t)));
       }

@@ -93,7 +93,7 @@ final class DrawingBlock implements Block {
     for (Drawing.Stroke stroke : shape.strokes()) {
       List<Dots.At> line =
           stroke.line().stream().map(point -> new Dots.At(point.xMm(), point.yMm())).toList();
-      switch (stroke.look()) {
+      switch (stroke.kind()) {
         case PLAIN -> dots.wire(line, stroke.thickMm());
         // Thicker than a line by shape, however small the scale.
         case NEW -> dots.wire(line, Math.max(stroke.thickMm(), THICK_DOTS / dotsPerMm));

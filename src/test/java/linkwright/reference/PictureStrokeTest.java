@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import linkwright.quantity.Read;
-import linkwright.reference.PictureStroke.Spot;
+import linkwright.reference.PictureStroke.StrokePoint;
 import org.junit.jupiter.api.Test;
 
 /** The strokes of a picture, from their text. */
@@ -19,14 +19,14 @@ class PictureStrokeTest {
     assertThat(stroke("line 0 0, 10 0, 10 5.5"))
         .isEqualTo(
             new PictureStroke(
-                List.of(new Spot(0, 0), new Spot(10, 0), new Spot(10, 5.5)), false));
+                List.of(new StrokePoint(0, 0), new StrokePoint(10, 0), new StrokePoint(10, 5.5)), false));
     assertThat(stroke("solid 0 0, 4 0, 4 -8").solid()).isTrue();
   }
 
   @Test
   void a_curve_goes_through_its_points_and_rounds_the_way_between() {
     PictureStroke curve = stroke("curve 0 0, 5 4, 10 0");
-    assertThat(curve.points()).contains(new Spot(0, 0), new Spot(5, 4), new Spot(10, 0));
+    assertThat(curve.points()).contains(new StrokePoint(0, 0), new StrokePoint(5, 4), new StrokePoint(10, 0));
     assertThat(curve.points().size()).isGreaterThan(3);
   }
 
@@ -42,8 +42,8 @@ class PictureStrokeTest {
   private static double area(PictureStroke stroke) {
     double twice = 0;
     for (int i = 0; i < stroke.points().size(); i++) {
-      Spot at = stroke.points().get(i);
-      Spot next = stroke.points().get((i + 1) % stroke.points().size());
+      StrokePoint at = stroke.points().get(i);
+      StrokePoint next = stroke.points().get((i + 1) % stroke.points().size());
       twice += at.x() * next.y() - next.x() * at.y();
     }
     return Math.abs(twice) / 2;
@@ -52,8 +52,8 @@ class PictureStrokeTest {
   @Test
   void an_arc_turns_against_the_clock_from_three_o_clock() {
     PictureStroke quarter = stroke("arc 5 5 3 0 90");
-    assertThat(quarter.points().get(0)).isEqualTo(new Spot(8, 5));
-    Spot last = quarter.points().get(quarter.points().size() - 1);
+    assertThat(quarter.points().get(0)).isEqualTo(new StrokePoint(8, 5));
+    StrokePoint last = quarter.points().get(quarter.points().size() - 1);
     assertThat(last.x()).isCloseTo(5, within(1e-9));
     assertThat(last.y()).isCloseTo(8, within(1e-9));
   }

@@ -30,7 +30,7 @@ public record Drawing(List<Outline> shapes, List<String> words, boolean spare) i
   public record At(double xMm, double yMm) {}
 
   /** How a stroke is drawn. */
-  public enum Look {
+  public enum StrokeKind {
     /** As thick as it is. */
     PLAIN,
     /** Thick enough, however small the scale, to be told from a line: what was just bent. */
@@ -44,9 +44,9 @@ public record Drawing(List<Outline> shapes, List<String> words, boolean spare) i
    *
    * @param line its points, in order
    * @param thickMm its thickness, mm; 0 for a thin line
-   * @param look how it is drawn
+   * @param kind how it is drawn
    */
-  public record Stroke(List<At> line, double thickMm, Look look) {
+  public record Stroke(List<At> line, double thickMm, StrokeKind kind) {
     public Stroke {
       line = List.copyOf(line);
     }

@@ -25,7 +25,7 @@ public final class LinkShape {
         caption,
         List.of(
             new Drawing.Stroke(
-                at(link.centreLine().points(STEP_MM)), link.wireMm(), Drawing.Look.PLAIN)),
+                at(link.centreLine().points(STEP_MM)), link.wireMm(), Drawing.StrokeKind.PLAIN)),
         link.lengthMm(),
         link.widthMm(),
         emphasis);
@@ -51,9 +51,9 @@ public final class LinkShape {
   /** What was just bent is as thick as the wire, the rest a thin line. */
   private static List<Drawing.Stroke> strokes(BendStep step, List<Drawing.At> line, double wireMm) {
     List<Drawing.Stroke> strokes = new ArrayList<>();
-    strokes.add(new Drawing.Stroke(line, 0, Drawing.Look.PLAIN));
+    strokes.add(new Drawing.Stroke(line, 0, Drawing.StrokeKind.PLAIN));
     step.bent()
-        .forEach(part -> strokes.add(new Drawing.Stroke(at(part), wireMm, Drawing.Look.NEW)));
+        .forEach(part -> strokes.add(new Drawing.Stroke(at(part), wireMm, Drawing.StrokeKind.NEW)));
     return strokes;
   }
 

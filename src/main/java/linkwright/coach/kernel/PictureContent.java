@@ -77,9 +77,9 @@ public final class PictureContent {
 
   /** A step of a picture counts as a millimetre: it is drawn as large as there is room. */
   private static Drawing.Outline shape(PicturePanel panel, TradeWords words) {
-    double left = least(panel, PictureStroke.Spot::x);
+    double left = least(panel, PictureStroke.StrokePoint::x);
     double right = -least(panel, at -> -at.x());
-    double low = least(panel, PictureStroke.Spot::y);
+    double low = least(panel, PictureStroke.StrokePoint::y);
     double high = -least(panel, at -> -at.y());
     List<Drawing.Stroke> strokes =
         panel.strokes().stream()
@@ -90,7 +90,7 @@ public final class PictureContent {
                             .map(at -> new Drawing.At(at.x() - (left + right) / 2, at.y()))
                             .toList(),
                         0,
-                        stroke.solid() ? Drawing.Look.SOLID : Drawing.Look.PLAIN))
+                        stroke.solid() ? Drawing.StrokeKind.SOLID : Drawing.StrokeKind.PLAIN))
             .toList();
     return new Drawing.Outline(
         words.show(panel.name()),
@@ -100,7 +100,7 @@ public final class PictureContent {
         panel.wrong() ? Emphasis.PLAIN : Emphasis.NOW);
   }
 
-  private static double least(PicturePanel panel, ToDoubleFunction<PictureStroke.Spot> of) {
+  private static double least(PicturePanel panel, ToDoubleFunction<PictureStroke.StrokePoint> of) {
     return panel.strokes().stream()
         .flatMap(stroke -> stroke.points().stream())
         .mapToDouble(of)
