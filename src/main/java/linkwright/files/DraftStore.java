@@ -10,6 +10,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import linkwright.disk.Disk;
+import linkwright.disk.DiskTrouble;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
 import linkwright.text.Slug;
