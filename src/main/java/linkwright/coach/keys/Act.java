@@ -69,6 +69,7 @@ public enum Act {
   TAKE_UP("take-up", "to its step", "enter", "space", "page-down"),
   SAY_WHERE("say-where", "say where it lies", "l"),
   WAIT("wait", "start its timer", "w"),
+  DRAWN("drawn", "see it drawn", "p"),
   SEEN("seen", "seen", "space", "page-down", "enter"),
 
   TO_PLAN("to-plan", "plan", "p"),
@@ -284,6 +285,7 @@ public enum Act {
           PRICE,
           CLOSE,
           MORE,
+          DRAWN,
           KEEP ->
           Optional.empty();
     };
