@@ -89,11 +89,11 @@ final class BenchAway {
     String pieces = WaitingWords.line(WaitingWords.waiting(model));
     parts.add(Prose.says(pieces.isEmpty() ? "No piece waits." : "Waiting: " + pieces + "."));
     timers(model).ifPresent(parts::add);
-    parts.add(
-        Prose.says(
-            model.hotWork().open()
-                ? HotWorkWords.asks(model)
-                : HotWorkWords.watch(model).orElse("No flame is lit by what the books say.")));
+    if (model.hotWork().open()) {
+      parts.add(Prose.says(HotWorkWords.asks(model)));
+    } else if (model.watch().isEmpty()) {
+      parts.add(Prose.says("No flame is lit by what the books say."));
+    }
     return parts;
   }
 
