@@ -256,9 +256,21 @@ public final class Coach implements MessageCases<Turn> {
 
   @Override
   public Turn settingsKept(Message.SettingsKept message) {
-    Model next = model.with(message.settings());
+    if (message.trouble().isPresent()) {
+      return Turn.to(model.trouble(message.trouble().get()));
+    }
+    Model next = model.with(message.settings()).told("The settings are kept.");
+    return Places.of(next).settled(next);
+  }
+
+  @Override
+  public Turn copied(Message.Copied message) {
     return Turn.to(
-        message.trouble().map(next::trouble).orElseGet(() -> next.told("The settings are kept.")));
+        message.taken()
+            ? model.told("Copied: " + message.what() + ".")
+            : model.trouble(
+                "Nothing was copied: this terminal does not say that it takes copies. The command"
+                    + " line tells a plan too: linkwright plan, and the name of the job's book."));
   }
 
   @Override
@@ -285,6 +297,9 @@ public final class Coach implements MessageCases<Turn> {
     }
     Place place = Places.of(model);
     Optional<Form> form = model.held().form();
+    if (key.ctrl() && model.settings().keys().find(key, List.of(Act.COPY)).isPresent()) {
+      return EverywhereActs.act(model, Act.COPY);
+    }
     if (form.isPresent()) {
       return inForm(model, place, form.get(), key);
     }
