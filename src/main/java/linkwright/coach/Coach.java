@@ -263,6 +263,16 @@ public final class Coach implements MessageCases<Turn> {
   }
 
   @Override
+  public Turn copied(Message.Copied message) {
+    return Turn.to(
+        message.taken()
+            ? model.told("Copied: " + message.what() + ".")
+            : model.trouble(
+                "Nothing was copied: this terminal does not say that it takes copies. The command"
+                    + " line tells a plan too: linkwright plan, and the name of the job's book."));
+  }
+
+  @Override
   public Turn ended(Message.Ended message) {
     return Turn.with(model, new Effect.ShutBook(), HotWorkGate.leave(model));
   }
@@ -286,6 +296,9 @@ public final class Coach implements MessageCases<Turn> {
     }
     Place place = Places.of(model);
     Optional<Form> form = model.held().form();
+    if (key.ctrl() && model.settings().keys().find(key, List.of(Act.COPY)).isPresent()) {
+      return EverywhereActs.act(model, Act.COPY);
+    }
     if (form.isPresent()) {
       return inForm(model, place, form.get(), key);
     }
