@@ -48,7 +48,8 @@ public final class ActTable {
               Act.TO_NEAREST,
               Act.TO_PILES,
               Act.MAKE_AGAIN,
-              Act.TO_WHAT_IF);
+              Act.TO_WHAT_IF,
+              Act.THROW_AWAY);
       case PLAN -> List.of(Act.KEEP);
       case NEAREST ->
           List.of(

@@ -47,7 +47,7 @@ public final class BenchPlace implements Place {
   public List<Act> acts(Model model) {
     BenchHeld screen = screen(model);
     if (BenchSitting.away(model)) {
-      return List.of(Act.BACK_AT_BENCH);
+      return List.of(Act.BACK_AT_BENCH, Act.MORE, Act.LESS);
     }
     if (screen.ask() instanceof BenchAsk.Looking) {
       return List.of(
