@@ -14,11 +14,11 @@ import linkwright.coach.content.Wait;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Clock;
 import linkwright.coach.kernel.DraftWords;
-import linkwright.coach.kernel.HotWorkWords;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Writing;
+import linkwright.coach.kernel.safety.HotWorkWords;
 import linkwright.coach.keys.Act;
 
 /** What is to be shown of a model: what its place says, and what is said everywhere. */

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import linkwright.coach.kernel.AtBench;
-import linkwright.coach.kernel.Cards;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.safety.Cards;
 import linkwright.job.Fact;
 import linkwright.routine.Step;
 

@@ -1,4 +1,4 @@
-package linkwright.coach.kernel;
+package linkwright.coach.kernel.safety;
 
 import java.time.Instant;
 import java.time.LocalDate;
@@ -7,6 +7,8 @@ import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.Optional;
+import linkwright.coach.kernel.Clock;
+import linkwright.coach.kernel.Model;
 import linkwright.job.FlameWord;
 import linkwright.job.HotWork;
 import linkwright.job.TimerRun;
