@@ -111,7 +111,7 @@ class ArchitectureTest {
     room("books.facts", "quantity", "routine", "job");
     room("books", counted, "disk", "files", "books.facts");
     Set<String> outside = with(core, "disk", "files", "books", "terminal");
-    room("shell", outside);
+    room("shell", outside, "plain");
     room("schema", core, "files", "books.facts");
     room("cli.console", outside, "shell");
     room("cli.walk", outside, "shell", "cli.console", "plain");

@@ -21,9 +21,9 @@ import linkwright.disk.Disk;
 import linkwright.disk.DiskTrouble;
 import linkwright.disk.FailPoint;
 import linkwright.files.ProblemList;
-import linkwright.files.Slug;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
+import linkwright.text.Slug;
 
 /**
  * How a book was opened: with a lock and a writer, or only to look, and why.

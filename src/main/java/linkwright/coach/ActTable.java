@@ -48,7 +48,8 @@ public final class ActTable {
               Act.TO_NEAREST,
               Act.TO_PILES,
               Act.MAKE_AGAIN,
-              Act.TO_WHAT_IF);
+              Act.TO_WHAT_IF,
+              Act.THROW_AWAY);
       case PLAN -> List.of(Act.KEEP);
       case NEAREST ->
           List.of(
@@ -62,6 +63,7 @@ public final class ActTable {
       case HANDS -> List.of(Act.LEAVE_OUT, Act.UP, Act.DOWN, Act.TO_TRAY, Act.MORE, Act.LESS);
       case TEST_PIECES ->
           List.of(
+              Act.DRAWN,
               Act.LOG,
               Act.SAMPLE,
               Act.UP,
@@ -114,6 +116,7 @@ public final class ActTable {
               Act.NEXT_STEP,
               Act.PREVIOUS_STEP,
               Act.WAIT,
+              Act.DRAWN,
               Act.TO_TESTS,
               Act.TO_TRIAL,
               Act.MORE,

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import linkwright.coach.form.Form;
+import linkwright.coach.kernel.Drafting;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.MessageCases;
@@ -263,6 +264,16 @@ public final class Coach implements MessageCases<Turn> {
   }
 
   @Override
+  public Turn copied(Message.Copied message) {
+    return Turn.to(
+        message.taken()
+            ? model.told("Copied: " + message.what() + ".")
+            : model.trouble(
+                "Nothing was copied: this terminal does not say that it takes copies. The command"
+                    + " line tells a plan too: linkwright plan, and the name of the job's book."));
+  }
+
+  @Override
   public Turn ended(Message.Ended message) {
     return Turn.with(model, new Effect.ShutBook(), HotWorkGate.leave(model));
   }
@@ -286,6 +297,9 @@ public final class Coach implements MessageCases<Turn> {
     }
     Place place = Places.of(model);
     Optional<Form> form = model.held().form();
+    if (key.ctrl() && model.settings().keys().find(key, List.of(Act.COPY)).isPresent()) {
+      return EverywhereActs.act(model, Act.COPY);
+    }
     if (form.isPresent()) {
       return inForm(model, place, form.get(), key);
     }
@@ -317,6 +331,9 @@ public final class Coach implements MessageCases<Turn> {
   }
 
   private static Turn inForm(Model model, Place place, Form form, Key key) {
+    if (model.settings().keys().find(key, List.of(Act.THROW_AWAY)).isPresent()) {
+      return Drafting.thrownAway(model, place, form);
+    }
     Form.Outcome outcome = form.key(key);
     if (outcome instanceof Form.Outcome.Edited edited) {
       return place.edited(model, edited.form(), edited.textChanged());
@@ -334,6 +351,7 @@ public final class Coach implements MessageCases<Turn> {
       return switch (act) {
         case KEEP -> place.confirmed(model, model.held().form().get().completed());
         case ROUND -> place.formLeft(model);
+        case THROW_AWAY -> Drafting.thrownAway(model, place, model.held().form().get());
         default -> Turn.to(model.told("First keep or leave what is being typed."));
       };
     }

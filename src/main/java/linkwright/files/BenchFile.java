@@ -124,7 +124,8 @@ public record BenchFile(OwnBench bench, List<Problem> problems) {
             all(from, "losses", "the losses", BenchFile::share),
             all(from, "redos", "the redos", BenchFile::share),
             seconds(from.optional("fire-watch", Span::read)),
-            all(from, "waits", "the waits", text -> Span.read(text).map(Span::seconds)));
+            all(from, "waits", "the waits", text -> Span.read(text).map(Span::seconds)),
+            from.texts("tools"));
     from.sound();
     return bench;
   }

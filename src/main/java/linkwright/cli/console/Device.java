@@ -10,8 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 import linkwright.books.DeviceId;
 import linkwright.files.Home;
-import linkwright.files.Slug;
 import linkwright.files.UserSettings;
+import linkwright.text.Slug;
 
 /** The name of this machine in the books. */
 public final class Device {

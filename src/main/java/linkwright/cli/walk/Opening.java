@@ -15,7 +15,6 @@ import linkwright.disk.DiskTrouble;
 import linkwright.files.Home;
 import linkwright.files.Library;
 import linkwright.files.PlanFile;
-import linkwright.files.Slug;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.Nearest;
 import linkwright.quantity.Problem;
@@ -24,6 +23,7 @@ import linkwright.shell.Demo;
 import linkwright.shell.Start;
 import linkwright.shell.TrayReading;
 import linkwright.standing.Standing;
+import linkwright.text.Slug;
 
 /**
  * Which job a walk begins with.

@@ -82,6 +82,7 @@ final class WalkCoach {
 
   void paste(String text) {
     take(new Message.Pasted(text));
+    hear();
   }
 
   /** Lets the clock go on. */

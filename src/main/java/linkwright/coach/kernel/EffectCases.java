@@ -48,6 +48,9 @@ public interface EffectCases<R> {
   /** Facts for the drawer's book. */
   R keepInDrawer(Effect.KeepInDrawer effect);
 
+  /** What the place says to be copied. */
+  R copy(Effect.Copy effect);
+
   /** The bell. */
   R ringBell(Effect.RingBell effect);
 

@@ -54,6 +54,9 @@ public interface MessageCases<R> {
   /** Choices that are on the disk, or what stood in the way. */
   R settingsKept(Message.SettingsKept message);
 
+  /** What became of copying. */
+  R copied(Message.Copied message);
+
   /** The end. */
   R ended(Message.Ended message);
 

@@ -14,6 +14,7 @@ public enum Act {
   HELP("help", "all keys", "?"),
   FIND("find", "find", "f", "ctrl-f"),
   ACROSS("across", "across the room", "="),
+  COPY("copy", "copy what stands here", "ctrl-y"),
   UNDO("undo", "undo", "u", "ctrl-z"),
   BRING_BACK("bring-back", "bring it back", "z"),
   ANSWER("answer", "quiet the timer", "."),
@@ -68,6 +69,7 @@ public enum Act {
   TAKE_UP("take-up", "to its step", "enter", "space", "page-down"),
   SAY_WHERE("say-where", "say where it lies", "l"),
   WAIT("wait", "start its timer", "w"),
+  DRAWN("drawn", "see it drawn", "p"),
   SEEN("seen", "seen", "space", "page-down", "enter"),
 
   TO_PLAN("to-plan", "plan", "p"),
@@ -130,7 +132,8 @@ public enum Act {
   MORE("more", "the next page", "v", "space", "page-down"),
   LESS("less", "the page before", "page-up"),
   REOPEN("reopen", "open it again", "g"),
-  KEEP("keep", "keep", "ctrl-k");
+  KEEP("keep", "keep", "ctrl-k"),
+  THROW_AWAY("throw-away", "throw away what is typed", "ctrl-x");
 
   private final String id;
   private final String words;
@@ -250,6 +253,7 @@ public enum Act {
           TO_LOOKUP,
           TO_SETTINGS,
           ACCEPT,
+          THROW_AWAY,
           REOPEN ->
           Optional.of(Pauses.BOUNCE);
       case HELP,
@@ -271,6 +275,7 @@ public enum Act {
           SHOW_ALL,
           FIND,
           ACROSS,
+          COPY,
           TURN,
           LESS,
           NEWEST,
@@ -282,6 +287,7 @@ public enum Act {
           PRICE,
           CLOSE,
           MORE,
+          DRAWN,
           KEEP ->
           Optional.empty();
     };
