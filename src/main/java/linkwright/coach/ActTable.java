@@ -141,6 +141,7 @@ public final class ActTable {
               Act.WEIGH,
               Act.WEIGH_OUT,
               Act.PRICE,
+              Act.HOURS,
               Act.CLOSE,
               Act.REOPEN,
               Act.MAKE_AGAIN,

@@ -30,6 +30,7 @@ public final class DraftWords {
       case WEIGH_IN -> "the weighing in";
       case WEIGH_OUT -> "the weighing out";
       case PRICES -> "prices";
+      case HOURS -> "hours put right";
       case CLOSE -> "the closing";
       case NEW_JOB,
               OWN_BENCH,

@@ -128,6 +128,7 @@ final class WeighContent {
       NextTime.of(job, model.settings().units())
           .forEach(sentence -> parts.add(Prose.says("Next time: " + sentence)));
     }
+    HoursForm.said(model).ifPresent(said -> parts.add(Prose.aside(said)));
     fineness(model, job).forEach(word -> parts.add(Prose.aside(word)));
     FinenessWord.limits(model.handbook().reference())
         .ifPresent(limits -> parts.add(Prose.aside(limits)));
