@@ -75,6 +75,7 @@ class ArchitectureTest {
           "drawer",
           "standing",
           "reckon",
+          "lesson",
           "coach",
           "view",
           "plain");
@@ -99,8 +100,9 @@ class ArchitectureTest {
     room("hands", with(planned, "plan", "routine", "job"));
     room("standing", known);
     Set<String> counted = with(known, "standing");
+    room("lesson", "quantity", "reference", "wire", "link", "routine", "job");
     room("reckon", counted);
-    Set<String> reckoned = with(counted, "reckon");
+    Set<String> reckoned = with(counted, "reckon", "lesson");
     room("coach", reckoned);
     room("view", reckoned, "coach");
     room("plain", reckoned, "coach");

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Effect;
+import linkwright.coach.kernel.StudentsAtHand;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.MessageCases;
 import linkwright.coach.kernel.Model;
@@ -20,6 +21,7 @@ import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
 import linkwright.coach.keys.KeyMap;
 import linkwright.coach.tray.TrayHeld;
+import linkwright.lesson.Learner;
 import linkwright.standing.Handbook;
 
 /**
@@ -55,7 +57,7 @@ public final class Coach implements MessageCases<Turn> {
     if (model.writing() instanceof Writing.Failed failed && UserMessages.is(message)) {
       return Failing.answered(model, failed, message);
     }
-    return arrived(model, message.answer(new Coach(model)));
+    return StudentGate.after(arrived(model, DryGate.held(model, message.answer(new Coach(model)))));
   }
 
   /** Goes where the turn leads, then waits for what is to be written. */
@@ -246,6 +248,40 @@ public final class Coach implements MessageCases<Turn> {
   public Turn drawerRead(Message.DrawerRead message) {
     Model next = model.with(model.handbook().with(message.drawer())).told("It is entered.");
     return Places.of(next).settled(next);
+  }
+
+  @Override
+  public Turn led(Message.Led message) {
+    return model.held() instanceof HotWorkHeld
+        ? Turn.to(model.told("First the flames; what was asked for has its key then."))
+        : Places.of(message.place()).enterAt(model, message.id());
+  }
+
+  /** What the place was to hold then, it holds now. */
+  @Override
+  public Turn studentRead(Message.StudentRead message) {
+    StudentsAtHand known = model.learning().with(message.roster());
+    if (!message.id().isEmpty()) {
+      known =
+          known.with(
+              Learner.of(
+                  message.id(),
+                  message.entries(),
+                  model.settings().zone(),
+                  message.roster().gapDays()));
+    }
+    Model next = model.with(known).with(new Writing.Nothing());
+    if (model.writing() instanceof Writing.Pending pending) {
+      next = next.with(pending.held()).with(pending.notice());
+      return UserMessages.read(arrived(next, Places.of(next).settled(next)), pending.waiting());
+    }
+    return Places.of(next).settled(next);
+  }
+
+  @Override
+  public Turn classRead(Message.ClassRead message) {
+    return Turn.to(
+        model.with(model.learning().with(message.roster()).with(message.room())));
   }
 
   @Override

@@ -25,6 +25,7 @@ public final class Performer {
   private final DraftStore drafts;
   private final Runnable bell;
   private final Home home;
+  private final StudentBooks students;
   private boolean left;
   private String parting = "";
 
@@ -46,6 +47,7 @@ public final class Performer {
     this.books = new Books(home, device, clock, drafts, patience);
     this.bell = bell;
     this.home = home;
+    this.students = new StudentBooks(home, device, clock);
   }
 
   /**
@@ -59,7 +61,8 @@ public final class Performer {
       books.begin(opened.name(), first, model.handbook());
       books.shut();
     }
-    Model ready = take(model, books.tray(model.handbook()));
+    Model read = take(model, books.tray(model.handbook()));
+    Model ready = take(read, students.open("", ""));
     return job.map(slug -> take(ready, books.open(slug, ready.handbook()))).orElse(ready);
   }
 
@@ -178,6 +181,26 @@ public final class Performer {
     @Override
     public Optional<Message> keepInDrawer(Effect.KeepInDrawer effect) {
       return Optional.of(books.keepInDrawer(effect.facts(), model.handbook()));
+    }
+
+    @Override
+    public Optional<Message> openStudent(Effect.OpenStudent effect) {
+      return Optional.of(students.open(effect.id(), effect.name()));
+    }
+
+    @Override
+    public Optional<Message> keepOfStudent(Effect.KeepOfStudent effect) {
+      return Optional.of(students.keep(effect.id(), effect.by(), effect.facts()));
+    }
+
+    @Override
+    public Optional<Message> bringOver(Effect.BringOver effect) {
+      return Optional.of(students.bringOver(effect.id(), model.handbook()));
+    }
+
+    @Override
+    public Optional<Message> readClass(Effect.ReadClass effect) {
+      return Optional.of(students.room(effect.folder(), model.settings().zone()));
     }
 
     @Override

@@ -188,6 +188,10 @@ final class TypedLine {
       case WORDS -> words(rest);
       case AWAY -> away();
       case BENCH -> toBench();
+      case LESSON -> coach.go(Act.TO_LESSON);
+      case REHEARSE -> coach.go(Act.TO_REHEARSAL);
+      case STUDENT -> ofLesson(Act.TO_STUDENT);
+      case CLASS -> ofLesson(Act.TO_CLASS);
       case NEAREST -> coach.go(Act.TO_NEAREST);
       case TESTS -> coach.go(Act.TO_TESTS);
       case TRIAL -> coach.go(Act.TO_TRIAL);
@@ -235,6 +239,14 @@ final class TypedLine {
       default -> weigh(Act.REOPEN);
     }
     return form(rest);
+  }
+
+  /** What is come to from the lesson. */
+  private void ofLesson(Act act) {
+    if (!new WalkPage(coach.model()).opens(act)) {
+      coach.go(Act.TO_LESSON);
+    }
+    coach.choose(act);
   }
 
   private void weigh(Act act) {
@@ -338,7 +350,11 @@ final class TypedLine {
 
   private void number(int number) {
     WalkPage page = new WalkPage(coach.model());
-    if (coach.place() != PlaceId.BENCH || page.common().isEmpty() || coach.failing()) {
+    if (page.asks() && !coach.failing() && coach.place() != PlaceId.BENCH) {
+      coach.press(Key.of(number < 10 ? Integer.toString(number) : "0"));
+    } else if (page.table().isPresent() && new WalkPage(coach.model()).opens(Act.CHOOSE)) {
+      chosen(Act.CHOOSE, Integer.toString(number));
+    } else if (coach.place() != PlaceId.BENCH || page.common().isEmpty() || coach.failing()) {
       lines.say("A number counts pieces at the bench. bench leads there.");
     } else if (page.asks()) {
       coach.press(Key.of(number < 10 ? Integer.toString(number) : "0"));

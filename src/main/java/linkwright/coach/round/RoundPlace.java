@@ -32,6 +32,8 @@ public final class RoundPlace implements Place {
           Act.TO_TIMERS,
           Act.TO_RECKONER,
           Act.TO_LOOKUP,
+          Act.TO_REHEARSAL,
+          Act.TO_LESSON,
           Act.TO_TRAY);
 
   @Override
