@@ -53,7 +53,7 @@ public record JobState(
     for (Entry entry : entries) {
       state =
           strikes.has(entry)
-              ? state.with(state.flames.after(entry, state.course.step()))
+              ? state.with(state.flames.after(entry, state.course))
               : state.after(entry, order);
     }
     return state;
@@ -75,7 +75,7 @@ public record JobState(
         timers.after(entry),
         times.after(entry),
         accounts.after(fact),
-        flames.after(entry, course.step()),
+        flames.after(entry, course),
         sittings.after(entry),
         cautions.after(entry));
   }
