@@ -71,6 +71,11 @@ public final class StudentBooks {
     return read;
   }
 
+  /** The class of a folder, to look at only. */
+  public static Message.ClassRead classOf(Home home, String folder, ZoneId zone) {
+    return ClassReading.of(home, folder, zone);
+  }
+
   private Path path(String id) {
     return elsewhere.getOrDefault(id, path(home, id));
   }

@@ -218,6 +218,7 @@ enum Plant {
         model.rungAt(),
         model.presses(),
         model.writing(),
-        bench);
+        bench,
+        model.learning());
   }
 }

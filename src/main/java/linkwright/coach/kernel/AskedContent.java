@@ -40,7 +40,8 @@ public final class AskedContent {
       String said = JobWords.fill(given.said(), model);
       parts.add(Prose.says(said.isEmpty() ? "Not answered." : "Said: " + said));
     }
-    parts.add(new Prose(Prose.Kind.MAIN, JobWords.fill(asked.rightAnswer(), model)));
+    parts.add(
+        new Prose(Prose.Kind.MAIN, "It is: " + JobWords.fill(asked.rightAnswer(), model)));
     if (!asked.after().isBlank()) {
       parts.add(new Prose(Prose.Kind.WHY, JobWords.fill(asked.after(), model)));
     }

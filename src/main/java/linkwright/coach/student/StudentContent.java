@@ -21,8 +21,7 @@ import linkwright.standing.Handbook;
 
 /** What a student knows, made and is to practise next, in words and tables. */
 public final class StudentContent {
-  /** Eighths of a line's height, for a plot that fits into a table. */
-  private static final String BARS = "▁▂▃▄▅▆▇█";
+  private static final int TENTHS = 10;
 
   private static final String NONE = "-";
 
@@ -56,7 +55,7 @@ public final class StudentContent {
     report.practice().forEach(each -> parts.add(Prose.says(proposal(each))));
     if (!report.made().isEmpty()) {
       parts.add(made(report));
-      parts.add(Prose.says(weeks(report)));
+      parts.add(weeks(report));
     }
     if (!report.steps().isEmpty()) {
       parts.add(steps(report));
@@ -176,18 +175,23 @@ public final class StudentContent {
         -1);
   }
 
-  /** A bar a week, and the same in figures for whoever cannot see it. */
-  private static String weeks(StudentReport report) {
-    StringBuilder plot = new StringBuilder("Redo by week: ");
+  /** A line a week: the rate, and a sign for each tenth of it. */
+  private static Table weeks(StudentReport report) {
+    List<Table.Line> lines = new ArrayList<>();
     for (StudentReport.Week week : report.weeks()) {
-      plot.append(BARS.charAt((int) Math.round(week.rate() * (BARS.length() - 1))));
+      lines.add(
+          Table.Line.of(
+              week.monday().toString(),
+              percent(week.rate()),
+              "#".repeat((int) Math.round(week.rate() * TENTHS))));
     }
-    plot.append("  ");
-    plot.append(
-        report.weeks().stream()
-            .map(week -> week.monday() + " " + percent(week.rate()))
-            .collect(Collectors.joining(", ")));
-    return plot.append('.').toString();
+    return new Table(
+        List.of(
+            Table.Column.words("week of"),
+            Table.Column.numbers("redo"),
+            Table.Column.words("")),
+        lines,
+        -1);
   }
 
   private static Table steps(StudentReport report) {
