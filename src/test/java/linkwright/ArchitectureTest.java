@@ -108,15 +108,17 @@ class ArchitectureTest {
     room("plain", reckoned, "coach");
     Set<String> core = with(reckoned, "coach", "view");
     room("terminal", core);
-    room("files", counted);
+    room("disk");
+    room("files", counted, "disk");
     room("books.facts", "quantity", "routine", "job");
-    room("books", counted, "files", "books.facts");
-    Set<String> outside = with(core, "files", "books", "terminal");
-    room("shell", outside);
+    room("books", counted, "disk", "files", "books.facts");
+    Set<String> outside = with(core, "disk", "files", "books", "terminal");
+    room("shell", outside, "plain");
     room("schema", core, "files", "books.facts");
     room("cli.console", outside, "shell");
+    room("cli.forms", outside);
     room("cli.walk", outside, "shell", "cli.console", "plain");
-    room("cli", outside, "shell", "cli.console", "cli.walk", "plain", "schema");
+    room("cli", outside, "shell", "cli.console", "cli.forms", "cli.walk", "plain", "schema");
   }
 
   /** Copying arrays is the one thing that System does without looking at the world. */

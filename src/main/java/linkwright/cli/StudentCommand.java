@@ -1,13 +1,17 @@
 package linkwright.cli;
 
+import linkwright.cli.forms.OutForm;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
 import linkwright.coach.content.Part;
+import linkwright.coach.content.Prose;
 import linkwright.coach.kernel.Settings;
 import linkwright.coach.keys.Act;
 import linkwright.coach.student.StudentContent;
@@ -133,17 +137,16 @@ final class StudentCommand implements Callable<Integer> {
     LocalDate today = here.clock().instant().atZone(settings.zone()).toLocalDate();
     StudentReport report = StudentContent.report(learner, handbook, today);
     String who = names ? file.roster().name(id) : id;
-    if (as != OutForm.TEXT) {
-      here.out().print(StudentRows.written(as, who, report, learner, seeds));
-      return Exit.GOOD;
-    }
-    PlainLines plain = new PlainLines(Act::words);
-    here.out().say(who + ", " + today + ".");
-    for (Part part : StudentContent.of(report, learner, settings.units())) {
-      here.out().sayAll(part.answer(plain));
-    }
+    List<Part> parts = new ArrayList<>(StudentContent.of(report, learner, settings.units()));
+    parts.add(0, Prose.says(who + ", " + today + "."));
     if (seeds) {
-      StudentRows.asked(learner).forEach(row -> here.out().say(String.join(" ", row.values())));
+      parts.add(StudentContent.asked(learner));
+    }
+    if (as == OutForm.TEXT) {
+      PlainLines plain = new PlainLines(Act::words);
+      parts.forEach(part -> here.out().sayAll(part.answer(plain)));
+    } else {
+      here.out().print(as.written("student", AnswerRows.rows(parts)));
     }
     return Exit.GOOD;
   }

@@ -275,7 +275,8 @@ public final class Coach implements MessageCases<Turn> {
       next = next.with(pending.held()).with(pending.notice());
       return UserMessages.read(arrived(next, Places.of(next).settled(next)), pending.waiting());
     }
-    return Places.of(next).settled(next);
+    // Elsewhere it is only known from now on: nothing that is open there was asked for it.
+    return Places.of(next).isDry() ? Places.of(next).settled(next) : Turn.to(next);
   }
 
   @Override
@@ -291,9 +292,21 @@ public final class Coach implements MessageCases<Turn> {
 
   @Override
   public Turn settingsKept(Message.SettingsKept message) {
-    Model next = model.with(message.settings());
+    if (message.trouble().isPresent()) {
+      return Turn.to(model.trouble(message.trouble().get()));
+    }
+    Model next = model.with(message.settings()).told("The settings are kept.");
+    return Places.of(next).settled(next);
+  }
+
+  @Override
+  public Turn copied(Message.Copied message) {
     return Turn.to(
-        message.trouble().map(next::trouble).orElseGet(() -> next.told("The settings are kept.")));
+        message.taken()
+            ? model.told("Copied: " + message.what() + ".")
+            : model.trouble(
+                "Nothing was copied: this terminal does not say that it takes copies. The command"
+                    + " line tells a plan too: linkwright plan, and the name of the job's book."));
   }
 
   @Override
@@ -320,6 +333,9 @@ public final class Coach implements MessageCases<Turn> {
     }
     Place place = Places.of(model);
     Optional<Form> form = model.held().form();
+    if (key.ctrl() && model.settings().keys().find(key, List.of(Act.COPY)).isPresent()) {
+      return EverywhereActs.act(model, Act.COPY);
+    }
     if (form.isPresent()) {
       return inForm(model, place, form.get(), key);
     }

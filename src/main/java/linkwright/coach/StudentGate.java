@@ -27,10 +27,10 @@ final class StudentGate {
       return turn;
     }
     if (isUnread(model)) {
-      return turn.and(new Effect.OpenStudent(model.person(), ""));
+      return turn.and(new Effect.OpenStudent(model.job().map(OpenJob::person).orElse(""), ""));
     }
     Model ready =
-        model.learning().student().filter(her -> her.id().equals(model.person())).isPresent()
+        model.learning().student().filter(her -> her.id().equals(model.job().map(OpenJob::person).orElse(""))).isPresent()
             ? Banks.ready(model, model.job().orElseThrow().state().course().routine())
             : model;
     if (!Sayings.asks(ready)) {
@@ -44,11 +44,11 @@ final class StudentGate {
 
   /** A student sits here whose book was not read yet; a class has her in its roster. */
   private static boolean isUnread(Model model) {
-    return model.learning().roster().names().containsKey(model.person())
+    return model.learning().roster().names().containsKey(model.job().map(OpenJob::person).orElse(""))
         && model
             .learning()
             .student()
-            .filter(learner -> learner.id().equals(model.person()))
+            .filter(learner -> learner.id().equals(model.job().map(OpenJob::person).orElse("")))
             .isEmpty();
   }
 }

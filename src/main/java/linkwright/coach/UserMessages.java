@@ -123,6 +123,11 @@ final class UserMessages implements MessageCases<Boolean> {
   }
 
   @Override
+  public Boolean copied(Message.Copied message) {
+    return false;
+  }
+
+  @Override
   public Boolean ended(Message.Ended message) {
     return false;
   }

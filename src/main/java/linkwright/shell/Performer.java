@@ -6,7 +6,9 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import linkwright.coach.Coach;
+import linkwright.coach.Pages;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.EffectCases;
 import linkwright.coach.kernel.Message;
@@ -24,6 +26,7 @@ public final class Performer {
   private final Books books;
   private final DraftStore drafts;
   private final Runnable bell;
+  private final Predicate<String> clipboard;
   private final Home home;
   private final StudentBooks students;
   private boolean left;
@@ -43,6 +46,18 @@ public final class Performer {
 
   /** The same, with someone who is told how far a long reading of the tray has come. */
   Performer(Home home, String device, InstantSource clock, Runnable bell, Patience patience) {
+    this(home, device, clock, bell, patience, text -> false);
+  }
+
+  /** The same, with somewhere to hand a text that is to be pasted; false where it takes none. */
+  Performer(
+      Home home,
+      String device,
+      InstantSource clock,
+      Runnable bell,
+      Patience patience,
+      Predicate<String> clipboard) {
+    this.clipboard = clipboard;
     this.drafts = new DraftStore(home.drafts());
     this.books = new Books(home, device, clock, drafts, patience);
     this.bell = bell;
@@ -201,6 +216,12 @@ public final class Performer {
     @Override
     public Optional<Message> readClass(Effect.ReadClass effect) {
       return Optional.of(students.room(effect.folder(), model.settings().zone()));
+    }
+
+    @Override
+    public Optional<Message> copy(Effect.Copy effect) {
+      CopiedText copied = CopiedText.of(Pages.of(model));
+      return Optional.of(new Message.Copied(clipboard.test(copied.text()), copied.name()));
     }
 
     @Override

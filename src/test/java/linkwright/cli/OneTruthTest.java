@@ -2,6 +2,7 @@ package linkwright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import linkwright.cli.forms.YamlOut;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -103,7 +103,11 @@ public final class Walk {
   private void end(WalkTelling telling) {
     telling.tell();
     lines.sayAll(coach.parting());
-    lines.say("Left. Everything entered is in the book.");
+    lines.say(
+        coach.failing()
+            ? "Left. What was asked last could not be written and is not counted; all before it is"
+                + " in the book."
+            : "Left. Everything entered is in the book.");
   }
 
   /** Begins a job and lets go of it: its book's name; empty if it could not be, which is told. */

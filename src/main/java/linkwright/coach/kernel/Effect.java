@@ -250,6 +250,14 @@ public sealed interface Effect {
     }
   }
 
+  /** Hands what the place says to whatever the user pastes from; answers {@link Message.Copied}. */
+  record Copy() implements Effect {
+    @Override
+    public <R> R answer(EffectCases<R> cases) {
+      return cases.copy(this);
+    }
+  }
+
   /** Rings the bell once. */
   record RingBell() implements Effect {
     @Override

@@ -60,6 +60,9 @@ public interface EffectCases<R> {
   /** A class to be read. */
   R readClass(Effect.ReadClass effect);
 
+  /** What the place says to be copied. */
+  R copy(Effect.Copy effect);
+
   /** The bell. */
   R ringBell(Effect.RingBell effect);
 

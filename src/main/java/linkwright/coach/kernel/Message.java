@@ -213,6 +213,14 @@ public sealed interface Message {
     }
   }
 
+  /** Whether what was to be copied was handed on, and what it was in a few words. */
+  record Copied(boolean taken, String what) implements Message {
+    @Override
+    public <R> R answer(MessageCases<R> cases) {
+      return cases.copied(this);
+    }
+  }
+
   /** Her bench is on the disk as it is now. */
   record BenchRead(OwnBench bench) implements Message {
     @Override

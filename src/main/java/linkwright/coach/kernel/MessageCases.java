@@ -63,6 +63,9 @@ public interface MessageCases<R> {
   /** A class. */
   R classRead(Message.ClassRead message);
 
+  /** What became of copying. */
+  R copied(Message.Copied message);
+
   /** The end. */
   R ended(Message.Ended message);
 

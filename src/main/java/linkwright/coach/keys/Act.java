@@ -14,6 +14,7 @@ public enum Act {
   HELP("help", "all keys", "?"),
   FIND("find", "find", "f", "ctrl-f"),
   ACROSS("across", "across the room", "="),
+  COPY("copy", "copy what stands here", "ctrl-y"),
   UNDO("undo", "undo", "u", "ctrl-z"),
   BRING_BACK("bring-back", "bring it back", "z"),
   ANSWER("answer", "quiet the timer", "."),
@@ -68,6 +69,7 @@ public enum Act {
   TAKE_UP("take-up", "to its step", "enter", "space", "page-down"),
   SAY_WHERE("say-where", "say where it lies", "l"),
   WAIT("wait", "start its timer", "w"),
+  DRAWN("drawn", "see it drawn", "p"),
   SEEN("seen", "seen", "space", "page-down", "enter"),
 
   TO_PLAN("to-plan", "plan", "p"),
@@ -297,6 +299,7 @@ public enum Act {
           SHOW_ALL,
           FIND,
           ACROSS,
+          COPY,
           TURN,
           LESS,
           NEWEST,
@@ -308,6 +311,7 @@ public enum Act {
           PRICE,
           CLOSE,
           MORE,
+          DRAWN,
           KEEP ->
           Optional.empty();
     };

@@ -12,6 +12,7 @@ public final class ActHelp {
       case FIND -> "anything by its name, and go there";
       case ACROSS ->
           "one number on all of the screen, to be read from across the room; again for everything";
+      case COPY -> "the one number, or all that this place says, for pasting elsewhere";
       case UNDO -> "take back what was entered here last; nothing is erased from the book";
       case BRING_BACK -> "enter again what undo took back last";
       case ANSWER -> "a timer that is due rings no more";
@@ -96,6 +97,7 @@ public final class ActHelp {
       case NEXT_STEP -> "open the next step, its cautions first";
       case PREVIOUS_STEP -> "open the step before";
       case WAIT -> "begin the wait of this step";
+      case DRAWN -> "the step drawn: its bends, joints, flames; once more: the next, then the texts";
       case SEEN -> "the caution was read: on";
       case TO_PLAN -> "what is wished and what it comes to";
       case TO_TESTS -> "pieces made to find the size";

@@ -200,6 +200,7 @@ public final class StudentContent {
       lines.add(
           Table.Line.of(
               step.routine() + "/" + step.step(),
+              step.title(),
               "" + step.known(),
               "" + step.met(),
               "" + step.all(),
@@ -208,6 +209,7 @@ public final class StudentContent {
     return new Table(
         List.of(
             Table.Column.words("step"),
+            Table.Column.words(""),
             Table.Column.numbers("known"),
             Table.Column.numbers("asked"),
             Table.Column.numbers("of"),
@@ -270,6 +272,27 @@ public final class StudentContent {
             Table.Column.numbers("out"),
             Table.Column.numbers("back"),
             Table.Column.numbers("to pay")),
+        lines,
+        -1);
+  }
+
+  /** What she was asked, with the seed that shuffled it: for her teacher alone. */
+  public static Table asked(Learner learner) {
+    List<Table.Line> lines = new ArrayList<>();
+    for (Learner.QuestionPut put : learner.askings()) {
+      lines.add(
+          Table.Line.of(
+              put.item(),
+              put.day().toString(),
+              Long.toString(put.seed()),
+              put.given().map(given -> given.right() ? "right" : "wrong").orElse("open")));
+    }
+    return new Table(
+        List.of(
+            Table.Column.words("asked"),
+            Table.Column.words("on"),
+            Table.Column.words("seed"),
+            Table.Column.words("answered")),
         lines,
         -1);
   }
