@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import linkwright.coach.kernel.Message;
-import linkwright.files.DiskTrouble;
+import linkwright.disk.DiskTrouble;
 import linkwright.files.Home;
 import linkwright.job.BenchFact;
 import linkwright.job.Entry;

@@ -13,7 +13,7 @@ import linkwright.files.Fields;
 import linkwright.files.Home;
 import linkwright.files.ProblemList;
 import linkwright.files.YamlScalar;
-import linkwright.files.DiskTrouble;
+import linkwright.disk.DiskTrouble;
 import linkwright.lesson.Recall;
 import linkwright.lesson.Roster;
 import linkwright.quantity.Problem;
