@@ -52,7 +52,8 @@ public final class ActTable {
               Act.MAKE_AGAIN,
               Act.TO_LESSON,
               Act.TO_REHEARSAL,
-              Act.TO_WHAT_IF);
+              Act.TO_WHAT_IF,
+              Act.THROW_AWAY);
       case PLAN -> List.of(Act.KEEP);
       case NEAREST ->
           List.of(

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import linkwright.coach.form.Form;
+import linkwright.coach.kernel.Drafting;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.StudentsAtHand;
 import linkwright.coach.kernel.Message;
@@ -367,6 +368,9 @@ public final class Coach implements MessageCases<Turn> {
   }
 
   private static Turn inForm(Model model, Place place, Form form, Key key) {
+    if (model.settings().keys().find(key, List.of(Act.THROW_AWAY)).isPresent()) {
+      return Drafting.thrownAway(model, place, form);
+    }
     Form.Outcome outcome = form.key(key);
     if (outcome instanceof Form.Outcome.Edited edited) {
       return place.edited(model, edited.form(), edited.textChanged());
@@ -384,6 +388,7 @@ public final class Coach implements MessageCases<Turn> {
       return switch (act) {
         case KEEP -> place.confirmed(model, model.held().form().get().completed());
         case ROUND -> place.formLeft(model);
+        case THROW_AWAY -> Drafting.thrownAway(model, place, model.held().form().get());
         default -> Turn.to(model.told("First keep or leave what is being typed."));
       };
     }

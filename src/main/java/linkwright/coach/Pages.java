@@ -13,6 +13,7 @@ import linkwright.coach.content.Pieces;
 import linkwright.coach.content.Wait;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Clock;
+import linkwright.coach.kernel.DraftWords;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
@@ -131,6 +132,9 @@ public final class Pages {
     }
     open.add(new Page.Open(Optional.empty(), "ctrl-u empty it"));
     open.add(Page.Open.always(Optional.of(Act.ROUND), "back, kept typed"));
+    if (!DraftWords.of(form.purpose()).isEmpty()) {
+      open.add(new Page.Open(Optional.of(Act.THROW_AWAY), "throw away"));
+    }
     open.add(Page.Open.always(Optional.of(Act.HELP), "what is it"));
     return open;
   }

@@ -163,14 +163,16 @@ public final class Performer {
 
     @Override
     public Optional<Message> keepDraft(Effect.KeepDraft effect) {
-      drafts.keep(effect.slug(), effect.form(), effect.texts());
-      return Optional.empty();
+      return drafts
+          .keep(effect.slug(), effect.form(), effect.texts())
+          .map(why -> new Message.Troubled("What is typed stays here, but not on the disk: " + why));
     }
 
     @Override
     public Optional<Message> dropDraft(Effect.DropDraft effect) {
-      drafts.drop(effect.slug(), effect.form());
-      return Optional.empty();
+      return drafts
+          .drop(effect.slug(), effect.form())
+          .map(why -> new Message.Troubled("On the disk it is still kept as typed: " + why));
     }
 
     @Override

@@ -88,6 +88,7 @@ final class WalkCoach {
 
   void paste(String text) {
     take(new Message.Pasted(text));
+    hear();
   }
 
   /** Lets the clock go on. */

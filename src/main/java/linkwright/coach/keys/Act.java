@@ -145,7 +145,8 @@ public enum Act {
   MORE("more", "the next page", "v", "space", "page-down"),
   LESS("less", "the page before", "page-up"),
   REOPEN("reopen", "open it again", "g"),
-  KEEP("keep", "keep", "ctrl-k");
+  KEEP("keep", "keep", "ctrl-k"),
+  THROW_AWAY("throw-away", "throw away what is typed", "ctrl-x");
 
   private final String id;
   private final String words;
@@ -274,6 +275,7 @@ public enum Act {
           TO_LOOKUP,
           TO_SETTINGS,
           ACCEPT,
+          THROW_AWAY,
           REOPEN ->
           Optional.of(Pauses.BOUNCE);
       case HELP,

@@ -137,6 +137,7 @@ public final class ActHelp {
       case LESS -> "back to what came before";
       case REOPEN -> "go on with a job that was closed";
       case KEEP -> "keep what is typed";
+      case THROW_AWAY -> "what waits in a form, typed and not entered";
     };
   }
 }

@@ -3,12 +3,14 @@ package linkwright.coach.round;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import linkwright.coach.content.ActMention;
 import linkwright.coach.content.Acts;
 import linkwright.coach.content.Content;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Cards;
+import linkwright.coach.kernel.DraftWords;
 import linkwright.coach.kernel.ForecastWords;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
@@ -32,6 +34,9 @@ final class RoundContent {
       choices.add(new Acts.Choice(act, stands(act, model, job), act == now(job), groupEnds));
     }
     List<Part> parts = new ArrayList<>(List.of(new Acts(choices)));
+    String away = "; " + ActMention.of(Act.THROW_AWAY) + " throws away, one by one";
+    DraftWords.badge(job.drafts())
+        .forEach(badge -> parts.add(new Prose(Prose.Kind.ELSEWHERE, badge + away)));
     if (!job.state().course().closed() && job.standing().counted().plan().isPresent()) {
       ForecastWords.of(job.standing()).ifPresent(words -> parts.add(Prose.aside(words)));
     }

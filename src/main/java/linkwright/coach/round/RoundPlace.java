@@ -3,6 +3,8 @@ package linkwright.coach.round;
 import java.util.ArrayList;
 import java.util.List;
 import linkwright.coach.content.Content;
+import linkwright.coach.kernel.DraftWords;
+import linkwright.coach.kernel.Drafting;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
@@ -47,13 +49,27 @@ public final class RoundPlace implements Place {
     acts.add(Act.TO_SETTINGS);
     boolean closed = model.job().orElseThrow().state().course().closed();
     acts.add(closed ? Act.MAKE_AGAIN : Act.TO_WHAT_IF);
+    if (Drafting.first(model).isPresent()) {
+      acts.add(Act.THROW_AWAY);
+    }
     acts.add(Act.LEAVE);
     return acts;
   }
 
   @Override
+  public String says(Model model, Act act) {
+    return act == Act.THROW_AWAY
+        ? "throw away " + Drafting.first(model).map(DraftWords::of).orElse("nothing")
+        : act.words();
+  }
+
+  @Override
   public Turn act(Model model, Act act) {
     return switch (act) {
+      case THROW_AWAY ->
+          Drafting.first(model)
+              .map(form -> Drafting.thrownAway(model, form))
+              .orElseGet(() -> Turn.to(model));
       case LEAVE -> Turn.with(model, new Effect.ShutBook(), new Effect.Leave());
       default -> Turn.goTo(model, act);
     };
