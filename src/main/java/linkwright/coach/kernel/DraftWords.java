@@ -39,6 +39,10 @@ public final class DraftWords {
               DRAW_DOWN,
               SEARCH,
               PERSON,
+              NEW_STUDENT,
+              SIGN_STEP,
+              STUDY_PIECE,
+              SET_PRACTICE,
               RECKON,
               SETTINGS ->
           "";
