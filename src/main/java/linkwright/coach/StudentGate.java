@@ -1,7 +1,7 @@
 package linkwright.coach;
 
 import linkwright.coach.bench.Bench;
-import linkwright.coach.kernel.Banks;
+import linkwright.coach.kernel.asking.Banks;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;

@@ -46,7 +46,7 @@ public record StudentsAtHand(
   }
 
   /** The same with what can be asked of a routine. */
-  StudentsAtHand with(String routine, List<Item> bank) {
+  public StudentsAtHand with(String routine, List<Item> bank) {
     Map<String, List<Item>> more = new HashMap<>(banks);
     more.put(routine, bank);
     return new StudentsAtHand(roster, student, room, more);

@@ -7,7 +7,7 @@ import linkwright.coach.content.Content;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Table;
-import linkwright.coach.kernel.AskedContent;
+import linkwright.coach.kernel.asking.AskedContent;
 import linkwright.coach.kernel.JobWords;
 import linkwright.coach.kernel.Model;
 import linkwright.lesson.Asked;

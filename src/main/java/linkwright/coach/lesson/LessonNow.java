@@ -2,7 +2,7 @@ package linkwright.coach.lesson;
 
 import java.util.List;
 import java.util.Optional;
-import linkwright.coach.kernel.Banks;
+import linkwright.coach.kernel.asking.Banks;
 import linkwright.coach.kernel.Model;
 import linkwright.lesson.Asked;
 import linkwright.lesson.Item;

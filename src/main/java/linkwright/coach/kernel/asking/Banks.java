@@ -1,6 +1,7 @@
-package linkwright.coach.kernel;
+package linkwright.coach.kernel.asking;
 
 import java.util.List;
+import linkwright.coach.kernel.Model;
 import linkwright.lesson.Item;
 import linkwright.lesson.QuestionBank;
 

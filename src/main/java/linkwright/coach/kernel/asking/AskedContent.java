@@ -1,10 +1,13 @@
-package linkwright.coach.kernel;
+package linkwright.coach.kernel.asking;
 
 import java.util.ArrayList;
 import java.util.List;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Question;
+import linkwright.coach.kernel.JobWords;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.safety.CardContent;
 import linkwright.lesson.Asked;
 import linkwright.lesson.Item;
 import linkwright.lesson.Learner;
