@@ -206,23 +206,26 @@ public final class Coach implements MessageCases<Turn> {
       next = next.with(pending.held()).with(pending.notice());
       Turn settled = arrived(next, Places.of(next).settled(next));
       return UserMessages.read(
-          HotWorkGate.nothingLeft(settled, message.entries()), pending.waiting());
+          OneSitting.here(HotWorkGate.nothingLeft(settled, message.entries())), pending.waiting());
     }
     return Places.of(next).settled(next);
   }
 
   @Override
   public Turn othersRead(Message.OthersRead message) {
-    return Turn.to(HotWorkGate.first(model.withBench(message.device(), message.books())));
+    return OneSitting.here(
+        Turn.to(HotWorkGate.first(model.withBench(message.device(), message.books()))));
   }
 
   /** What the place was to hold then, it holds now. */
   @Override
   public Turn keptElsewhere(Message.KeptElsewhere message) {
-    Model next =
-        model
-            .withBench(message.bench().device(), message.bench().books())
-            .with(new Writing.Nothing());
+    Model read = model.withBench(message.bench().device(), message.bench().books());
+    if (read.writing() instanceof Writing.Pending pending
+        && OneSitting.isEnding(pending.asked())) {
+      return OneSitting.ended(read, pending);
+    }
+    Model next = read.with(new Writing.Nothing());
     if (model.writing() instanceof Writing.Pending pending) {
       next = next.with(pending.held()).with(pending.notice());
       return UserMessages.read(arrived(next, Places.of(next).settled(next)), pending.waiting());
@@ -232,6 +235,10 @@ public final class Coach implements MessageCases<Turn> {
 
   @Override
   public Turn notKept(Message.NotKept message) {
+    if (model.writing() instanceof Writing.Pending pending
+        && OneSitting.isEnding(pending.asked())) {
+      return OneSitting.ended(model, pending);
+    }
     return model.writing() instanceof Writing.Pending pending
         ? Turn.to(Failing.told(model, pending, message.why()))
         : Turn.to(model.trouble("Not written, and not counted: " + message.why()));

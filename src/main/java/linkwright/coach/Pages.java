@@ -19,6 +19,7 @@ import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Writing;
+import linkwright.coach.kernel.safety.HotWorkWords;
 import linkwright.coach.keys.Act;
 
 /** What is to be shown of a model: what its place says, and what is said everywhere. */
