@@ -57,7 +57,7 @@ public final class AskedContent {
       model
           .handbook()
           .caution(item.caution())
-          .map(card -> CardContent.of(model, card, ""))
+          .map(missed -> CardContent.of(model, missed, ""))
           .ifPresent(parts::addAll);
     }
     return parts;
