@@ -67,6 +67,15 @@ final class PlanCommand implements Callable<Integer> {
   private List<String> variants = new ArrayList<>();
 
   @Option(
+      names = "--from",
+      paramLabel = "WHAT",
+      description = {
+        "The longest chain and the heaviest wire from what there is, given once for each:",
+        "--from \"wire=420 mm, 260 mm\" --from \"metal=20 g\" --from money=90 --from hours=6"
+      })
+  private List<String> from = new ArrayList<>();
+
+  @Option(
       names = "--no-bench",
       description = "As if nobody had worked here: without your bench and hands.")
   private boolean noBench;
@@ -148,6 +157,10 @@ final class PlanCommand implements Callable<Integer> {
         .forEach(question -> here.err().say(path + ": is this right? " + question));
     if (!variants.isEmpty()) {
       return compare(planned.get(), choices);
+    }
+    if (!from.isEmpty()) {
+      return FromWhatThereIs.tell(
+          root, from, planned.get().wish(), planned.get().state(), planned.get().handbook());
     }
     if (as != OutForm.TEXT) {
       List<ChainChoice> nearest =

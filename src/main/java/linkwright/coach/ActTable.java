@@ -23,6 +23,8 @@ public final class ActTable {
               Act.NEW_JOB,
               Act.MAKE_AGAIN,
               Act.SEARCH,
+              Act.PUT_AWAY,
+              Act.SHOW_ALL,
               Act.TO_RECKONER,
               Act.TO_CAUTIONS,
               Act.TO_HANDS,
@@ -48,7 +50,9 @@ public final class ActTable {
               Act.TO_NEAREST,
               Act.TO_PILES,
               Act.MAKE_AGAIN,
-              Act.TO_WHAT_IF);
+              Act.TO_WHAT_IF,
+              Act.TO_REACH,
+              Act.TO_CARD);
       case PLAN -> List.of(Act.KEEP);
       case NEAREST ->
           List.of(
@@ -175,7 +179,12 @@ public final class ActTable {
       case OWN_BENCH -> List.of(Act.CHANGE_BENCH, Act.KEEP_TYPED, Act.TO_TRAY, Act.MORE, Act.LESS);
       case DRAWER ->
           List.of(Act.LOT_CAME, Act.LOT_COUNTED, Act.UP, Act.DOWN, Act.TO_TRAY, Act.MORE, Act.LESS);
-      case WHAT_IF -> List.of(Act.VARY, Act.TO_PLAN, Act.MORE, Act.LESS);
+      case WHAT_IF ->
+          List.of(Act.VARY, Act.TO_PLAN, Act.TO_REACH, Act.MORE, Act.LESS);
+      case REACH ->
+          List.of(
+              Act.SAY_WHAT_THERE_IS, Act.PLAN_SO_LONG, Act.TO_PLAN, Act.MORE, Act.LESS);
+      case CARD -> List.of(Act.WRITE_CARD, Act.TO_WEIGH_IN, Act.TO_BENCH, Act.MORE, Act.LESS);
       case PILES ->
           List.of(Act.TAKE_UP, Act.SAY_WHERE, Act.UP, Act.DOWN, Act.TO_BENCH, Act.MORE, Act.LESS);
       case HANDBOOK -> List.of(Act.UP, Act.DOWN, Act.TO_BENCH, Act.TO_TRAY, Act.MORE, Act.LESS);

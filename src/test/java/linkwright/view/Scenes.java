@@ -96,6 +96,11 @@ public final class Scenes {
     all.put("timers", Scenes::timers);
     all.put("reckoner", bencher -> bencher.press("r"));
     all.put("reckoner-sum", bencher -> bencher.press("r", "enter").put("length", "2 m"));
+    all.put("what-if", bencher -> bencher.press("x", "n").put("wire 2", "0.9 mm").press("ctrl-k"));
+    all.put("what-there-is", bencher -> thereIs(bencher).press("ctrl-k"));
+    all.put("what-there-is-form", bencher -> thereIs(bencher).put("hours", "soon"));
+    all.put("job-card", bencher -> card(bencher).press("ctrl-k"));
+    all.put("job-card-form", bencher -> card(bencher).put("promised", "soon").press("ctrl-k"));
     all.put("names-round", bencher -> bencher);
     all.put("names-bench", bencher -> bencher.goTo("cut-blanks").press("space"));
     all.put("inch-plan", bencher -> bencher.press("p", "down"));
@@ -113,6 +118,17 @@ public final class Scenes {
     all.put("across-due", bencher -> pickling(bencher).pass(Duration.ofMinutes(9)).press("="));
     all.put("keys", bencher -> formed(bencher).press("?"));
     return all;
+  }
+
+  private static Bencher thereIs(Bencher bencher) {
+    bencher.press("h").put("wire", "420 mm, 260 mm").put("metal", "9 g");
+    return bencher.put("hours", "6");
+  }
+
+  private static Bencher card(Bencher bencher) {
+    bencher.press("d", "n").put("customer", "The keeper’s niece, Ána").put("promised", "2026-03-14");
+    bencher.put("quote", "180 EUR").put("deposit", "60 EUR").put("own-metal", "old ring, 4.2 g");
+    return bencher.put("clasp", "scroll hook, her own").put("mark", "925");
   }
 
   private static Bencher trayWith(Bencher bencher, List<TrayJob> jobs) {

@@ -36,6 +36,8 @@ public record Form(
     MAKE_AGAIN,
     OWN_BENCH,
     VARIANTS,
+    WHAT_THERE_IS,
+    CARD,
     LOT_CAME,
     LOT_COUNTED,
     RETURN_WIRE,

@@ -28,6 +28,8 @@ public enum PlaceId {
   HANDS(Act.TO_HANDS),
   OWN_BENCH(Act.TO_OWN_BENCH),
   WHAT_IF(Act.TO_WHAT_IF),
+  REACH(Act.TO_REACH),
+  CARD(Act.TO_CARD),
   DRAWER(Act.TO_DRAWER),
   HANDBOOK(Act.TO_HANDBOOK),
   HELP(Act.HELP),

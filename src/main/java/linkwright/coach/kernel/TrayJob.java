@@ -17,6 +17,7 @@ import linkwright.standing.WireWanted;
  * @param closed whether it is closed
  * @param came what it came to; empty while it is not closed
  * @param wants wire that it still lacks; empty once it is closed
+ * @param away whether it was put away
  */
 public record TrayJob(
     String slug,
@@ -26,7 +27,8 @@ public record TrayJob(
     Instant lastEntry,
     boolean closed,
     Optional<ClosedChain> came,
-    Optional<WireWanted> wants) {
+    Optional<WireWanted> wants,
+    boolean away) {
   public TrayJob {
     waits = List.copyOf(waits);
   }
@@ -39,6 +41,6 @@ public record TrayJob(
       List<String> waits,
       Instant lastEntry,
       boolean closed) {
-    this(slug, name, stands, waits, lastEntry, closed, Optional.empty(), Optional.empty());
+    this(slug, name, stands, waits, lastEntry, closed, Optional.empty(), Optional.empty(), false);
   }
 }

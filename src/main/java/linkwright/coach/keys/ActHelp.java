@@ -49,6 +49,12 @@ public final class ActHelp {
       case TO_WHAT_IF -> "the plan with one thing changed, beside the one that is kept";
       case CHANGE_BENCH -> "write down what is yours whatever the job";
       case KEEP_TYPED -> "keep what is typed in place of what is taken";
+      case TO_REACH -> "the longest chain from your wire, metal, money or hours";
+      case SAY_WHAT_THERE_IS -> "wire, metal, money or hours that there are";
+      case PLAN_SO_LONG -> "the longest chain becomes the one that is planned";
+      case TO_CARD -> "customer, promised day, price, deposit, clasp, mark";
+      case WRITE_CARD -> "what was agreed for this job";
+      case PUT_AWAY -> "out of the tray, or back; nothing is erased";
       case VARY -> "try the plan with one thing changed";
       case UP -> "the line above";
       case DOWN -> "the line below";

@@ -8,6 +8,7 @@ import linkwright.coach.content.Content;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.kernel.AtBench;
+import linkwright.coach.kernel.CardWords;
 import linkwright.coach.kernel.Cards;
 import linkwright.coach.kernel.ForecastWords;
 import linkwright.coach.kernel.Model;
@@ -81,6 +82,7 @@ final class RoundContent {
           state.course().closed()
               ? "closed"
               : state.accounts().weighedIn().chainG().isPresent() ? "weighed" : "not yet";
+      case TO_CARD -> CardWords.line(state.card(), model);
       case TO_BOOK -> job.entries().size() + " entries";
       case TO_TIMERS ->
           model.waits().isEmpty()

@@ -27,6 +27,7 @@ public final class RoundPlace implements Place {
           Act.TO_PILES,
           Act.TO_WIRE,
           Act.TO_WEIGH_IN,
+          Act.TO_CARD,
           Act.TO_BOOK,
           Act.TO_CAUTIONS,
           Act.TO_TIMERS,
@@ -45,6 +46,7 @@ public final class RoundPlace implements Place {
     acts.add(Act.TO_SETTINGS);
     boolean closed = model.job().orElseThrow().state().course().closed();
     acts.add(closed ? Act.MAKE_AGAIN : Act.TO_WHAT_IF);
+    acts.add(Act.TO_REACH);
     acts.add(Act.LEAVE);
     return acts;
   }
