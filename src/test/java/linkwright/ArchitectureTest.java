@@ -111,9 +111,10 @@ class ArchitectureTest {
     room("books", counted, "files", "books.facts");
     Set<String> outside = with(core, "files", "books", "terminal");
     room("shell", outside);
+    room("schema", core, "files", "books.facts");
     room("cli.console", outside, "shell");
     room("cli.walk", outside, "shell", "cli.console", "plain");
-    room("cli", outside, "shell", "cli.console", "cli.walk", "plain");
+    room("cli", outside, "shell", "cli.console", "cli.walk", "plain", "schema");
   }
 
   /** Copying arrays is the one thing that System does without looking at the world. */

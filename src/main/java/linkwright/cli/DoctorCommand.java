@@ -1,21 +1,30 @@
 package linkwright.cli;
 
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import linkwright.books.Examination;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
+import linkwright.quantity.Read;
 import linkwright.terminal.Environment;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 
 /** {@code linkwright doctor}: how the folder, the disk, the books and the terminal are. */
 @Command(
     name = "doctor",
     mixinStandardHelpOptions = true,
     description =
-        "Tries your folder, its disk, its books and this terminal, and says how they are.")
+        "Tries your folder, its disk, its books and this terminal, and says how they are.",
+    footer = {"", "Example: linkwright doctor --as json"})
 final class DoctorCommand implements Callable<Integer> {
   private final Root root;
+
+  @Mixin private final AnswerRows answer = new AnswerRows();
 
   DoctorCommand(Root root) {
     this.root = root;
@@ -23,23 +32,46 @@ final class DoctorCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    Surroundings here = root.here();
-    here.out()
-        .say(
-            "Linkwright "
-                + Root.version()
-                + ", Java "
-                + System.getProperty("java.version", "unknown")
-                + ", "
-                + here.environment().system()
-                + ".");
-    here.out().say(Examination.formats());
-    Examination examination = Examination.of(root.home(), here.clock().instant());
-    for (Examination.Examined finding : examination.findings()) {
-      here.out().say((finding.good() ? "good:  " : "wrong: ") + finding.sentence());
+    if (answer.form() instanceof Read.Bad<OutForm> bad) {
+      return root.wrong(bad.sentence());
     }
-    here.out().say(terminal(here.environment()));
+    Surroundings here = root.here();
+    Examination examination = Examination.of(root.home(), here.clock().instant());
+    List<Map<String, Object>> rows = new ArrayList<>();
+    rows.add(row("", program(here)));
+    rows.add(row("", Examination.formats()));
+    examination
+        .findings()
+        .forEach(each -> rows.add(row(each.good() ? "good" : "wrong", each.sentence())));
+    rows.add(row("", terminal(here.environment())));
+    if (answer.forReading()) {
+      rows.forEach(row -> here.out().say(line(row)));
+    } else {
+      here.out().print(answer.form().orThrow().written("doctor", rows));
+    }
     return examination.good() ? Exit.GOOD : Exit.PROBLEMS;
+  }
+
+  private static Map<String, Object> row(String how, String says) {
+    Map<String, Object> row = new LinkedHashMap<>();
+    row.put("how", how);
+    row.put("says", says);
+    return row;
+  }
+
+  private static String line(Map<String, Object> row) {
+    String how = String.valueOf(row.get("how"));
+    return (how.isEmpty() ? "" : how.equals("good") ? "good:  " : "wrong: ") + row.get("says");
+  }
+
+  private static String program(Surroundings here) throws IOException {
+    return "Linkwright "
+        + Root.version()
+        + ", Java "
+        + System.getProperty("java.version", "unknown")
+        + ", "
+        + here.environment().system()
+        + ".";
   }
 
   private static String terminal(Environment environment) {

@@ -22,7 +22,8 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "new-routine",
     mixinStandardHelpOptions = true,
-    description = "Writes a commented routine to start from; it never writes over a file.")
+    description = "Writes a commented routine to start from; it never writes over a file.",
+    footer = {"", "Example: linkwright new-routine my-own-chain"})
 final class NewRoutineCommand implements Callable<Integer> {
   private static final String TEMPLATE = "/linkwright/new-routine.yaml";
   private static final String TEMPLATE_ID = "routine: my-routine ";

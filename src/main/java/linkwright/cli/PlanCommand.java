@@ -14,6 +14,7 @@ import linkwright.books.EntryLines;
 import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
+import linkwright.coach.content.Part;
 import linkwright.coach.keys.Act;
 import linkwright.coach.plan.ChainContent;
 import linkwright.coach.whatif.WhatIfContent;
@@ -156,7 +157,7 @@ final class PlanCommand implements Callable<Integer> {
         .values()
         .forEach(question -> here.err().say(path + ": is this right? " + question));
     if (!variants.isEmpty()) {
-      return compare(planned.get(), choices);
+      return compare(planned.get(), choices, as);
     }
     if (!from.isEmpty()) {
       return FromWhatThereIs.tell(
@@ -178,7 +179,7 @@ final class PlanCommand implements Callable<Integer> {
     return Exit.GOOD;
   }
 
-  private int compare(Planned planned, Choices choices) {
+  private int compare(Planned planned, Choices choices, OutForm as) {
     List<Map<String, String>> changes = new ArrayList<>();
     for (String variant : variants) {
       Map<String, String> one = new LinkedHashMap<>();
@@ -194,10 +195,14 @@ final class PlanCommand implements Callable<Integer> {
       }
       changes.add(one);
     }
-    PlainLines plain = new PlainLines(Act::words);
-    new WhatIfContent(choices.user().units())
-        .of(WhatIf.of(planned.wish(), planned.state(), planned.handbook(), changes))
-        .forEach(part -> root.here().out().sayAll(part.answer(plain)));
+    List<Part> parts =
+        new WhatIfContent(choices.user().units())
+            .of(WhatIf.of(planned.wish(), planned.state(), planned.handbook(), changes));
+    if (as == OutForm.TEXT) {
+      root.here().out().sayAll(new PlainLines(Act::words).of(parts));
+    } else {
+      root.here().out().print(as.written("compared", AnswerRows.rows(parts)));
+    }
     return Exit.GOOD;
   }
 

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import linkwright.coach.Bencher;
@@ -62,10 +63,15 @@ final class RandomWalk {
   /** Not each event is looked at in all sizes: pictures cost more than presses. */
   private static final int LOOKS_EVERY = 4;
 
+  private static final Set<String> LOOKED_AT = ConcurrentHashMap.newKeySet();
+
   private final Routine routine;
   private final Home home;
   private final EntryChecks checks = new EntryChecks(Bencher.SHELF);
   private final List<WalkEvent> events = new ArrayList<>();
+  /** As it really is; the computer's clock beside it, and the one that the program follows. */
+  private Instant real = Bencher.MORNING;
+
   private Instant now = Bencher.MORNING;
   private Instant steady = Bencher.MORNING;
   private Performer performer;
@@ -176,7 +182,7 @@ final class RandomWalk {
       boolean same = model.job().map(job -> job.slug().equals(slug)).orElse(false);
       if (same && after.size() > before.size()) {
         List<Entry> more = after.subList(before.size(), after.size());
-        wrong.addAll(checks.check(before, more, others(slug), place, steady));
+        wrong.addAll(checks.check(before, more, others(slug), place, real));
         wrong.addAll(moved(before, more));
       }
       if (same && after.size() < before.size()) {
@@ -207,6 +213,7 @@ final class RandomWalk {
     switch (event.kind()) {
       case "pass" -> {
         Duration time = Duration.ofMillis(event.number());
+        real = real.plus(time);
         now = now.plus(time);
         steady = steady.plus(time);
         take(new Message.Ticked(now, steady));
@@ -238,7 +245,9 @@ final class RandomWalk {
   private void restart() {
     performer.shut();
     performer = performer();
-    checks.restarted(steady);
+    // A program that starts has a clock of its own, which begins with the computer's.
+    steady = now;
+    checks.restarted(real, now);
     start();
   }
 
@@ -336,10 +345,14 @@ final class RandomWalk {
     return wrong;
   }
 
-  /** One of the four sizes after the other. */
+  /** One of the four sizes after the other; what was seen so already is not looked at again. */
   private List<String> screens() {
     List<String> wrong = new ArrayList<>();
-    String[] size = WalkChance.SIZES.get(looks++ % WalkChance.SIZES.size()).split("x", -1);
+    String columnsAndRows = WalkChance.SIZES.get(looks++ % WalkChance.SIZES.size());
+    if (!LOOKED_AT.add(columnsAndRows + " " + Pages.of(model).hashCode())) {
+      return wrong;
+    }
+    String[] size = columnsAndRows.split("x", -1);
     ScreenChecks.check(model, Integer.parseInt(size[0]), Integer.parseInt(size[1]))
         .ifPresent(wrong::add);
     return wrong;
