@@ -13,9 +13,9 @@ import linkwright.plain.PlainLines;
 import linkwright.quantity.UnitStyle;
 import linkwright.standing.Handbook;
 import linkwright.standing.JobPrices;
-import linkwright.standing.reach.Limit;
+import linkwright.standing.reach.Bound;
 import linkwright.standing.reach.OnHand;
-import linkwright.standing.reach.Reach;
+import linkwright.standing.reach.WithinReach;
 
 /** Tells the longest chain and the heaviest wire from what a command line says there is. */
 final class FromWhatThereIs {
@@ -28,7 +28,7 @@ final class FromWhatThereIs {
       Map<String, String> wish,
       JobState state,
       Handbook handbook) {
-    List<String> words = Arrays.stream(Limit.values()).map(Limit::word).toList();
+    List<String> words = Arrays.stream(Bound.values()).map(Bound::word).toList();
     Map<String, String> typed = new LinkedHashMap<>();
     for (String each : from) {
       String[] pair = each.split("=", 2);
@@ -45,7 +45,7 @@ final class FromWhatThereIs {
       return root.wrong(read.troubles().values().iterator().next());
     }
     UnitStyle units = Choices.load(root.home()).user().units();
-    Reach reach = Reach.of(wish, state, handbook, read.onHand(), units);
+    WithinReach reach = WithinReach.of(wish, state, handbook, read.onHand(), units);
     if (!reach.trouble().isEmpty()) {
       root.here().err().say(reach.trouble());
       return Exit.PROBLEMS;

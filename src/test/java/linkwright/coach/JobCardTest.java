@@ -40,7 +40,7 @@ class JobCardTest {
         .containsEntry(JobCard.PROMISED, "14.3.2026")
         .doesNotContainKey(JobCard.MARK);
     assertThat(bench.shown())
-        .contains("the ferryman's sister", "promised 2026-03-14, in 10 days", "120.00 EUR");
+        .contains("the ferryman's sister", "14.3.2026  in 10 days", "120.00 EUR");
     bench.press("esc");
     assertThat(bench.model().held().place()).isEqualTo(PlaceId.ROUND);
     assertThat(bench.shown()).contains("for the ferryman's sister, promised 2026-03-14");

@@ -162,7 +162,7 @@ class DrawerTest {
           state.wire().addedMm(PieceKind.LINK).stream().mapToDouble(Double::doubleValue).sum()
               - state.wire().discardedMm(PieceKind.LINK);
       Drawer drawer =
-          Drawer.of(DrawerBook.entries(home), Taking.in("gate", entries), handbook.reference());
+          Drawer.of(DrawerBook.entries(home), Taking.in("gate", entries), List.of(), handbook.reference());
       assertThat(drawer.lots().get(0).lengthMm().orElseThrow() + has)
           .as("cut at byte %d", bytes)
           .isEqualTo(3000);

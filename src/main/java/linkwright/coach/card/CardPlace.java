@@ -38,7 +38,7 @@ public final class CardPlace implements Place {
     CardHeld held = (CardHeld) model.held();
     return held.form()
         .map(form -> Content.of(TITLE, new Fields(form)))
-        .orElseGet(() -> new Content(TITLE, CardContent.of(model)));
+        .orElseGet(() -> new Content(TITLE, JobCardContent.of(model)));
   }
 
   @Override

@@ -11,8 +11,8 @@ import linkwright.coach.content.Prose;
 import linkwright.coach.content.Table;
 import linkwright.plan.Plan;
 import linkwright.quantity.UnitStyle;
-import linkwright.standing.reach.Limit;
-import linkwright.standing.reach.Reach;
+import linkwright.standing.reach.Bound;
+import linkwright.standing.reach.WithinReach;
 
 /**
  * The longest chain and the heaviest wire by each limit, and which of them bind.
@@ -24,13 +24,13 @@ public record ReachContent(UnitStyle units, String currency) {
   private static final String NONE = "none";
 
   /** All of it; typed is what there is, by the words of the limits. */
-  public List<Part> of(Reach reach, Map<String, String> typed) {
+  public List<Part> of(WithinReach reach, Map<String, String> typed) {
     if (!reach.trouble().isEmpty()) {
       return List.of(Prose.stop(reach.trouble()));
     }
     List<Table.Line> lines = new ArrayList<>();
-    for (Reach.Within each : reach.each()) {
-      Limit limit = each.limits().get(0);
+    for (WithinReach.Within each : reach.each()) {
+      Bound limit = each.limits().get(0);
       lines.add(
           Table.Line.of(
               limit.word(),
@@ -77,8 +77,8 @@ public record ReachContent(UnitStyle units, String currency) {
     return count + " " + what + (count == 1 ? "" : "s");
   }
 
-  private String together(Reach reach) {
-    Reach.Within all = reach.together();
+  private String together(WithinReach reach) {
+    WithinReach.Within all = reach.together();
     String of = reach.each().size() == 1 ? "" : "From all of it: ";
     if (all.longest().isEmpty()) {
       return of + "not even one link. " + bind(reach) + " too little.";
@@ -108,14 +108,14 @@ public record ReachContent(UnitStyle units, String currency) {
     return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 
-  private static String bind(Reach reach) {
-    String words = reach.binding().stream().map(Limit::word).collect(Collectors.joining(" and "));
-    boolean many = reach.binding().size() > 1 || reach.binding().contains(Limit.HOURS);
+  private static String bind(WithinReach reach) {
+    String words = reach.binding().stream().map(Bound::word).collect(Collectors.joining(" and "));
+    boolean many = reach.binding().size() > 1 || reach.binding().contains(Bound.HOURS);
     return (words.isEmpty() ? "All together" : capital(words))
         + (words.isEmpty() || many ? " bind" : " binds");
   }
 
-  private String chain(Reach.Within each) {
+  private String chain(WithinReach.Within each) {
     return each
         .longest()
         .map(plan -> counted(plan.links(), "link") + ", " + length(plan, each.unbounded()))
@@ -126,11 +126,11 @@ public record ReachContent(UnitStyle units, String currency) {
     return units.length(plan.lengthMm()) + (unbounded ? " or more" : "");
   }
 
-  private String heaviest(Reach.Within each) {
+  private String heaviest(WithinReach.Within each) {
     return each.heaviestMm().isPresent() ? units.wire(each.heaviestMm().getAsDouble()) : NONE;
   }
 
-  private String takes(Limit limit, OptionalDouble taken) {
+  private String takes(Bound limit, OptionalDouble taken) {
     if (taken.isEmpty()) {
       return "";
     }

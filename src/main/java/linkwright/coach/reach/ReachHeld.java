@@ -5,7 +5,7 @@ import java.util.Optional;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Held;
 import linkwright.coach.kernel.PlaceId;
-import linkwright.standing.reach.Reach;
+import linkwright.standing.reach.WithinReach;
 
 /**
  * What can be had from what there is.
@@ -15,7 +15,7 @@ import linkwright.standing.reach.Reach;
  * @param form what there is while it is typed
  * @param turned how often its reader turned on
  */
-record ReachHeld(Map<String, String> typed, Optional<Reach> reach, Optional<Form> form, int turned)
+record ReachHeld(Map<String, String> typed, Optional<WithinReach> reach, Optional<Form> form, int turned)
     implements Held {
   ReachHeld {
     typed = Map.copyOf(typed);

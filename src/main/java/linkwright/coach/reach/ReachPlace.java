@@ -23,9 +23,9 @@ import linkwright.plan.Plan;
 import linkwright.plan.WishKeys;
 import linkwright.standing.JobPrices;
 import linkwright.standing.PlanDefaults;
-import linkwright.standing.reach.Limit;
+import linkwright.standing.reach.Bound;
 import linkwright.standing.reach.OnHand;
-import linkwright.standing.reach.Reach;
+import linkwright.standing.reach.WithinReach;
 
 /** The longest chain or the heaviest wire that can be had from wire, metal, money or hours. */
 public final class ReachPlace implements Place {
@@ -47,8 +47,8 @@ public final class ReachPlace implements Place {
       Form told = asking.form().orElseThrow().withTroubles(read.troubles()).atFirstTrouble();
       return Turn.to(model.with(new ReachHeld(typed, Optional.empty(), Optional.of(told), 0)));
     }
-    Reach reach =
-        Reach.of(
+    WithinReach reach =
+        WithinReach.of(
             wish,
             model.job().orElseThrow().state(),
             model.handbook(),
@@ -65,15 +65,15 @@ public final class ReachPlace implements Place {
                 "What there is; what is left empty is no limit",
                 "what can be had",
                 List.of(
-                    Field.of(Limit.WIRE.word(), "wire", "", "lengths or a mass, as thick as wished")
+                    Field.of(Bound.WIRE.word(), "wire", "", "lengths or a mass, as thick as wished")
                         .helped("The links' wire that is there: 420 mm, 260 mm, or 12 g."),
-                    Field.of(Limit.METAL.word(), "metal", "", "20 g in all, to draw it from"),
+                    Field.of(Bound.METAL.word(), "metal", "", "20 g in all, to draw it from"),
                     Field.of(
-                        Limit.MONEY.word(),
+                        Bound.MONEY.word(),
                         "money",
                         "",
                         ("what the first may cost: 90 " + currency).strip()),
-                    Field.of(Limit.HOURS.word(), "hours", "", "6 h at the bench, trials in them")))
+                    Field.of(Bound.HOURS.word(), "hours", "", "6 h at the bench, trials in them")))
             .withTexts(typed);
     return new ReachHeld(typed, Optional.empty(), Optional.of(form), 0);
   }

@@ -51,7 +51,7 @@ public record OnHand(
   public static Reading read(
       Map<String, String> typed, Map<String, String> wish, Handbook handbook) {
     Map<String, String> troubles = new LinkedHashMap<>();
-    String wire = typed.getOrDefault(Limit.WIRE.word(), "").strip();
+    String wire = typed.getOrDefault(Bound.WIRE.word(), "").strip();
     Map<String, String> withStock = new LinkedHashMap<>(wish);
     withStock.put(WishKeys.STOCK, wire);
     String trouble =
@@ -59,14 +59,14 @@ public record OnHand(
             .troubles()
             .get(WishKeys.STOCK);
     if (trouble != null) {
-      troubles.put(Limit.WIRE.word(), trouble);
+      troubles.put(Bound.WIRE.word(), trouble);
     }
     OnHand onHand =
         new OnHand(
             trouble == null ? wire : "",
-            amount(typed, Limit.METAL, troubles, text -> Mass.read(text).map(Mass::grams)),
-            amount(typed, Limit.MONEY, troubles, text -> Money.read(text).map(Money::amount)),
-            amount(typed, Limit.HOURS, troubles, OnHand::hours));
+            amount(typed, Bound.METAL, troubles, text -> Mass.read(text).map(Mass::grams)),
+            amount(typed, Bound.MONEY, troubles, text -> Money.read(text).map(Money::amount)),
+            amount(typed, Bound.HOURS, troubles, OnHand::hours));
     return new Reading(onHand, troubles);
   }
 
@@ -76,7 +76,7 @@ public record OnHand(
 
   private static OptionalDouble amount(
       Map<String, String> typed,
-      Limit limit,
+      Bound limit,
       Map<String, String> troubles,
       Function<String, Read<Double>> reading) {
     String text = typed.getOrDefault(limit.word(), "").strip();
@@ -89,25 +89,25 @@ public record OnHand(
   }
 
   /** What was said, in order. */
-  public List<Limit> limits() {
-    List<Limit> limits = new ArrayList<>();
+  public List<Bound> limits() {
+    List<Bound> limits = new ArrayList<>();
     if (!wire.isBlank()) {
-      limits.add(Limit.WIRE);
+      limits.add(Bound.WIRE);
     }
     if (metalG.isPresent()) {
-      limits.add(Limit.METAL);
+      limits.add(Bound.METAL);
     }
     if (money.isPresent()) {
-      limits.add(Limit.MONEY);
+      limits.add(Bound.MONEY);
     }
     if (hours.isPresent()) {
-      limits.add(Limit.HOURS);
+      limits.add(Bound.HOURS);
     }
     return limits;
   }
 
   /** How much there is of a limit that was said; wire is its lengths and has no one number. */
-  double amount(Limit limit) {
+  double amount(Bound limit) {
     return switch (limit) {
       case WIRE -> Double.POSITIVE_INFINITY;
       case METAL -> metalG.orElse(Double.POSITIVE_INFINITY);

@@ -58,7 +58,7 @@ final class Variants {
   }
 
   /** The most links that these limits allow, by halving: what a chain takes grows with it. */
-  int mostLinks(List<Limit> limits) {
+  int mostLinks(List<Bound> limits) {
     int does = 0;
     int fails = 1;
     while (fails < MOST_LINKS && allow(fails, limits)) {
@@ -79,10 +79,10 @@ final class Variants {
     return does;
   }
 
-  private boolean allow(int links, List<Limit> limits) {
+  private boolean allow(int links, List<Bound> limits) {
     return limits.stream()
         .allMatch(
-            limit -> limit.allows(limit == Limit.WIRE ? cutFromWire(links) : with(links), there));
+            limit -> limit.allows(limit == Bound.WIRE ? cutFromWire(links) : with(links), there));
   }
 
   private Standing cutFromWire(int links) {
@@ -96,7 +96,7 @@ final class Variants {
   }
 
   /** Whether the wished length can be had in wire of that size. */
-  boolean allowWire(double mm, List<Limit> limits) {
+  boolean allowWire(double mm, List<Bound> limits) {
     Standing standing = byWire.computeIfAbsent(mm, this::inWire);
     boolean passes =
         standing
@@ -113,7 +113,7 @@ final class Variants {
         && limits.stream()
             .allMatch(
                 limit ->
-                    limit == Limit.WIRE ? drawnDownDoes(mm) : limit.allows(standing, there));
+                    limit == Bound.WIRE ? drawnDownDoes(mm) : limit.allows(standing, there));
   }
 
   private Standing inWire(double mm) {
@@ -132,7 +132,7 @@ final class Variants {
     wish.put(
         WishKeys.STOCK,
         lengths.stream().map(each -> exact(each * longer)).collect(Collectors.joining(", ")));
-    return Limit.WIRE.allows(planned(wish, isWished(mm)), there);
+    return Bound.WIRE.allows(planned(wish, isWished(mm)), there);
   }
 
   private List<Double> lengthsThere() {
@@ -149,9 +149,9 @@ final class Variants {
   }
 
   /** What one more than the longest would take, of the limits that have one number. */
-  Map<Limit, Double> taken(int links, List<Limit> limits) {
-    Map<Limit, Double> taken = new EnumMap<>(Limit.class);
-    for (Limit limit : limits) {
+  Map<Bound, Double> taken(int links, List<Bound> limits) {
+    Map<Bound, Double> taken = new EnumMap<>(Bound.class);
+    for (Bound limit : limits) {
       limit.takenBy(with(links)).ifPresent(amount -> taken.put(limit, amount));
     }
     return taken;

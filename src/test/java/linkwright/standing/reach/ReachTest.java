@@ -54,10 +54,10 @@ class ReachTest {
           .with(WishKeys.RING_INSIDE, "3 mm")
           .texts();
 
-  private static Reach of(Map<String, String> typed) {
+  private static WithinReach of(Map<String, String> typed) {
     OnHand.Reading read = OnHand.read(typed, WISH, PRICED);
     assertThat(read.troubles()).isEmpty();
-    return Reach.of(WISH, JobBook.scroll(WISH).state(), PRICED, read.onHand(), UnitStyle.METRIC);
+    return WithinReach.of(WISH, JobBook.scroll(WISH).state(), PRICED, read.onHand(), UnitStyle.METRIC);
   }
 
   /** A chain of that many links, planned by itself. */
@@ -83,18 +83,18 @@ class ReachTest {
 
   @Test
   void six_hours_and_ninety_of_her_money_hold_and_one_link_more_does_not() {
-    Reach hours = of(Map.of("hours", "6"));
+    WithinReach hours = of(Map.of("hours", "6"));
     int byHours = hours.together().longest().orElseThrow().links();
     assertThat(planned(byHours).quote().orElseThrow().hoursFirst()).isLessThanOrEqualTo(6);
     assertThat(planned(byHours + 1).quote().orElseThrow().hoursFirst()).isGreaterThan(6);
-    Reach money = of(Map.of("money", "190 EUR"));
+    WithinReach money = of(Map.of("money", "190 EUR"));
     int byMoney = money.together().longest().orElseThrow().links();
     assertThat(planned(byMoney).quote().orElseThrow().first().total()).isLessThanOrEqualTo(190);
     assertThat(planned(byMoney + 1).quote().orElseThrow().first().total()).isGreaterThan(190);
-    Reach both = of(Map.of("hours", "6 h", "money", "190"));
+    WithinReach both = of(Map.of("hours", "6 h", "money", "190"));
     assertThat(both.together().longest().orElseThrow().links())
         .isEqualTo(Math.min(byHours, byMoney));
-    assertThat(both.binding()).contains(byHours <= byMoney ? Limit.HOURS : Limit.MONEY);
+    assertThat(both.binding()).contains(byHours <= byMoney ? Bound.HOURS : Bound.MONEY);
     assertThat(both.onceMore()).isNotEmpty();
   }
 
@@ -137,10 +137,10 @@ class ReachTest {
   /** Drawn from 0.9 to 0.6 mm a length is 2.25 times as long: L1 = L0 (d0/d1)^2. */
   @Test
   void wire_that_is_too_short_as_it_lies_is_drawn_thinner_and_never_thicker() {
-    Reach little = of(Map.of("wire", "900 mm"));
+    WithinReach little = of(Map.of("wire", "900 mm"));
     assertThat(little.together().longest().orElseThrow().lengthMm()).isLessThan(406);
     assertThat(little.together().heaviestMm().orElse(0)).isLessThan(0.9);
-    Reach plenty = of(Map.of("wire", "30 m"));
+    WithinReach plenty = of(Map.of("wire", "30 m"));
     assertThat(plenty.together().heaviestMm().orElseThrow()).isEqualTo(0.9, Offset.offset(1e-9));
   }
 
@@ -151,7 +151,7 @@ class ReachTest {
     OnHand money =
         new OnHand("", OptionalDouble.empty(), OptionalDouble.of(90), OptionalDouble.empty());
     assertThat(
-            Reach.of(
+            WithinReach.of(
                     WISH, JobBook.scroll(WISH).state(), JobBook.HANDBOOK, money, UnitStyle.METRIC)
                 .trouble())
         .contains("No prices are known");

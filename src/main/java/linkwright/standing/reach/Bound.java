@@ -8,7 +8,7 @@ import linkwright.standing.Standing;
 import linkwright.standing.WireToOrder;
 
 /** What a chain takes that there may be only so much of. */
-public enum Limit {
+public enum Bound {
   /** Lengths of the links' wire, cut as they lie there, mm. */
   WIRE("wire") {
     @Override
@@ -57,7 +57,7 @@ public enum Limit {
 
   private final String word;
 
-  Limit(String word) {
+  Bound(String word) {
     this.word = word;
   }
 

@@ -23,18 +23,16 @@ import linkwright.standing.Standing;
  * @param binding which limits hold the longest chain back
  * @param onceMore what one link more would take of each binding limit; not of wire that has no one
  *     number
- * @param wireMm the thickness wished, mm
  * @param trouble why nothing can be said; empty if it can
  */
-public record Reach(
+public record WithinReach(
     List<Within> each,
     Within together,
-    List<Limit> binding,
-    Map<Limit, Double> onceMore,
-    double wireMm,
+    List<Bound> binding,
+    Map<Bound, Double> onceMore,
     String trouble) {
   /** Copies the lists. */
-  public Reach {
+  public WithinReach {
     each = List.copyOf(each);
     binding = List.copyOf(binding);
     onceMore = Map.copyOf(onceMore);
@@ -50,7 +48,7 @@ public record Reach(
    * @param taken what the longest takes of the one limit, in its unit
    */
   public record Within(
-      List<Limit> limits,
+      List<Bound> limits,
       Optional<Plan> longest,
       OptionalDouble heaviestMm,
       boolean unbounded,
@@ -73,7 +71,7 @@ public record Reach(
    * @param there what there is
    * @param units the sizes in which wire is sold: tenths of a millimetre, or gauge numbers
    */
-  public static Reach of(
+  public static WithinReach of(
       Map<String, String> texts,
       JobState state,
       Handbook handbook,
@@ -90,10 +88,10 @@ public record Reach(
               : wished.counted().sentence());
     }
     List<Within> each = new ArrayList<>();
-    for (Limit limit : there.limits()) {
-      if (limit != Limit.WIRE && limit.takenBy(wished).isEmpty()) {
+    for (Bound limit : there.limits()) {
+      if (limit != Bound.WIRE && limit.takenBy(wished).isEmpty()) {
         return none(
-            limit == Limit.MONEY
+            limit == Bound.MONEY
                 ? "No prices are known: enter them at your bench or at weigh in."
                 : "No routine says how long this takes.");
       }
@@ -103,29 +101,28 @@ public record Reach(
       return none("Say what there is: wire, metal, money or hours.");
     }
     Within together = each.size() == 1 ? each.get(0) : within(variants, there.limits(), units);
-    List<Limit> binding =
+    List<Bound> binding =
         together.unbounded()
             ? List.of()
             : each.stream()
                 .filter(one -> !one.unbounded() && one.links() == together.links())
                 .flatMap(one -> one.limits().stream())
                 .toList();
-    return new Reach(
+    return new WithinReach(
         each,
         together,
         binding,
         variants.taken(together.links() + 1, binding),
-        wished.counted().plan().get().wish().wireMm(),
         "");
   }
 
-  private static Reach none(String why) {
+  private static WithinReach none(String why) {
     Within nothing =
         new Within(List.of(), Optional.empty(), OptionalDouble.empty(), false, OptionalDouble.empty());
-    return new Reach(List.of(), nothing, List.of(), Map.of(), 0, why);
+    return new WithinReach(List.of(), nothing, List.of(), Map.of(), why);
   }
 
-  private static Within within(Variants variants, List<Limit> limits, UnitStyle units) {
+  private static Within within(Variants variants, List<Bound> limits, UnitStyle units) {
     int most = variants.mostLinks(limits);
     Optional<Standing> longest = most == 0 ? Optional.empty() : Optional.of(variants.with(most));
     return new Within(

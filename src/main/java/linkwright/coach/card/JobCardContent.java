@@ -16,10 +16,10 @@ import linkwright.drawer.Taking;
 import linkwright.job.JobCard;
 
 /** What the card says, what is still to be paid, and the lots that the job took from. */
-final class CardContent {
+final class JobCardContent {
   private static final String NOTHING = "-";
 
-  private CardContent() {}
+  private JobCardContent() {}
 
   static List<Part> of(Model model) {
     OpenJob job = model.job().orElseThrow();
