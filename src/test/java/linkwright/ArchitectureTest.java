@@ -106,10 +106,11 @@ class ArchitectureTest {
     room("plain", reckoned, "coach");
     Set<String> core = with(reckoned, "coach", "view");
     room("terminal", core);
-    room("files", counted);
+    room("disk");
+    room("files", counted, "disk");
     room("books.facts", "quantity", "routine", "job");
-    room("books", counted, "files", "books.facts");
-    Set<String> outside = with(core, "files", "books", "terminal");
+    room("books", counted, "disk", "files", "books.facts");
+    Set<String> outside = with(core, "disk", "files", "books", "terminal");
     room("shell", outside);
     room("schema", core, "files", "books.facts");
     room("cli.console", outside, "shell");

@@ -12,6 +12,7 @@ import linkwright.cli.walk.Walk;
 import linkwright.coach.kernel.Settings;
 import linkwright.files.Home;
 import linkwright.files.Library;
+import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
 import linkwright.shell.Start;
 import linkwright.terminal.Display;
@@ -90,17 +91,24 @@ public final class Starting {
         job.isPresent()
             ? Read.good(new Opening(job, Optional.empty(), List.of()))
             : Opening.open(job, home, library, here.clock().instant());
-    return opening
-        .map(begun -> Walk.run(here, home, choices, library, begun))
-        .orElse(Exit.PROBLEMS);
+    List<Problem> problems = opening.map(Opening::problems).orElse(List.of());
+    if (opening instanceof Read.Bad<Opening> || !problems.isEmpty()) {
+      opening.problem().ifPresent(here.err()::say);
+      here.err().sayAll(Located.all(problems));
+      return Exit.PROBLEMS;
+    }
+    return Walk.run(here, home, choices, library, opening.orThrow());
   }
 
   private static int glance(Home home, Choices choices, Surroundings here) {
     Library library = Library.load(home);
     here.err().sayAll(Located.all(choices.problems()));
     here.err().sayAll(Located.all(library.problems()));
-    here.out().sayAll(Glance.of(home, library, choices.settings(), here.clock().instant()));
-    return Exit.GOOD;
+    Read<List<String>> glance =
+        Glance.of(home, library, choices.settings(), here.clock().instant());
+    glance.problem().ifPresent(here.err()::say);
+    glance.found().ifPresent(here.out()::sayAll);
+    return glance.isGood() ? Exit.GOOD : Exit.PROBLEMS;
   }
 
   private static boolean isWindow(Display display) {

@@ -66,6 +66,7 @@ public final class ActTable {
       case HANDS -> List.of(Act.LEAVE_OUT, Act.UP, Act.DOWN, Act.TO_TRAY, Act.MORE, Act.LESS);
       case TEST_PIECES ->
           List.of(
+              Act.DRAWN,
               Act.LOG,
               Act.SAMPLE,
               Act.UP,
@@ -118,6 +119,7 @@ public final class ActTable {
               Act.NEXT_STEP,
               Act.PREVIOUS_STEP,
               Act.WAIT,
+              Act.DRAWN,
               Act.TO_TESTS,
               Act.TO_TRIAL,
               Act.MORE,

@@ -255,9 +255,11 @@ public final class Coach implements MessageCases<Turn> {
 
   @Override
   public Turn settingsKept(Message.SettingsKept message) {
-    Model next = model.with(message.settings());
-    return Turn.to(
-        message.trouble().map(next::trouble).orElseGet(() -> next.told("The settings are kept.")));
+    if (message.trouble().isPresent()) {
+      return Turn.to(model.trouble(message.trouble().get()));
+    }
+    Model next = model.with(message.settings()).told("The settings are kept.");
+    return Places.of(next).settled(next);
   }
 
   @Override

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -63,12 +64,30 @@ public final class Checking {
     return List.copyOf(checking.problems);
   }
 
-  private void everything() {
-    library = Library.load(home);
-    problems.addAll(library.problems());
+  /** Every problem of what ships and of what the user wrote, but for books and keys. */
+  public static List<Problem> written(Home home) {
+    List<Problem> problems = new ArrayList<>(Library.load(home).problems());
     problems.addAll(UserSettings.load(home).problems());
     problems.addAll(BenchFile.load(home).problems());
+    problems.addAll(HandsFile.load(home).problems());
+    return problems;
+  }
+
+  private void everything() {
+    library = Library.load(home);
+    problems.addAll(written(home));
     check(home.books(problems));
+    drawer();
+  }
+
+  private void drawer() {
+    Path drawer = home.drawer();
+    if (Files.exists(drawer, LinkOption.NOFOLLOW_LINKS)) {
+      home.leadsOut(drawer)
+          .ifPresentOrElse(
+              why -> problems.add(new Problem(drawer.toString(), 0, 0, why, "")),
+              () -> check(List.of(drawer)));
+    }
   }
 
   private void these(List<Path> paths) {
@@ -121,6 +140,8 @@ public final class Checking {
       problems.addAll(BenchFile.of(file).problems());
     } else if (SETTINGS_KEYS.stream().anyMatch(fields::names)) {
       problems.addAll(UserSettings.of(file).problems());
+    } else if (fields.names("left-out")) {
+      problems.addAll(HandsFile.of(file).problems());
     } else if (!fields.names("keys") && !fields.names("forms")) {
       fields.unknown(DataKind.allKeys());
     }

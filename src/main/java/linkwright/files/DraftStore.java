@@ -10,8 +10,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import linkwright.disk.Disk;
+import linkwright.disk.DiskTrouble;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
+import linkwright.text.Slug;
 
 /**
  * What was typed into forms and not entered yet, a file a job, so that a crash costs no typing. A

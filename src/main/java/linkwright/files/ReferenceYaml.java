@@ -12,7 +12,9 @@ import linkwright.reference.Limit;
 import linkwright.reference.Metal;
 import linkwright.reference.Range;
 import linkwright.reference.Solder;
+import linkwright.reference.Tool;
 import linkwright.reference.TradeTerm;
+import linkwright.routine.Hazard;
 
 /** Metals, solders, fineness rules, clasps and limits from their files; one list of each. */
 final class ReferenceYaml {
@@ -51,6 +53,17 @@ final class ReferenceYaml {
     }
     for (Fields one : file.groups("glossary", "a word")) {
       term(one).ifPresent(term -> shelves.glossary().put(term.word(), term, one, "word"));
+    }
+    for (Fields one : file.groups("tools", "a tool")) {
+      Tool tool = new Tool(
+              one.text("tool"),
+              one.texts("also-called"),
+              one.list("for", Values.word(Hazard::of, Hazard.words())).stream()
+                  .map(Hazard::word)
+                  .toList());
+      if (one.sound()) {
+        shelves.tools().put(tool.name(), tool, one, "tool");
+      }
     }
     file.sound();
   }

@@ -56,7 +56,7 @@ public record JobState(
     for (Entry entry : entries) {
       state =
           strikes.has(entry)
-              ? state.with(state.flames.after(entry, state.course.step()))
+              ? state.with(state.flames.after(entry, state.course))
               : state.after(entry, order);
     }
     return state;
@@ -78,7 +78,7 @@ public record JobState(
         timers.after(entry),
         times.after(entry),
         accounts.after(fact),
-        flames.after(entry, course.step()),
+        flames.after(entry, course),
         sittings.after(entry),
         cautions.after(entry),
         card.after(fact));

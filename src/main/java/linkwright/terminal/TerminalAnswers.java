@@ -1,5 +1,7 @@
 package linkwright.terminal;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -66,6 +68,29 @@ record TerminalAnswers(
     return isAnyAnswer(answer)
         ? new TerminalAnswers(true, backgroundRgb, synchronizes, notices, name)
         : this;
+  }
+
+  /** What it answered, for whoever wonders. */
+  String sentence() {
+    if (!speaks) {
+      return "It answers nothing when it is asked what it can do, so no more is used of it than every"
+          + " terminal has.";
+    }
+    List<String> says = new ArrayList<>();
+    if (!name.isEmpty()) {
+      says.add("it is " + name);
+    }
+    backgroundRgb.ifPresent(
+        rgb -> says.add(String.format(Locale.ROOT, "its background is #%06x", rgb)));
+    if (synchronizes) {
+      says.add("it holds a picture back until it is whole");
+    }
+    if (notices) {
+      says.add("it shows notices on the desktop");
+    }
+    return says.isEmpty()
+        ? "It answers when it is asked, and tells nothing of itself."
+        : "It answers: " + String.join("; ", says) + ".";
   }
 
   /** The control string that shows a notice; empty where the bell has to do. */

@@ -6,8 +6,8 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
+import linkwright.disk.FailPoint;
 import linkwright.files.DraftStore;
-import linkwright.files.FailPoint;
 
 /** A second program for the tests: does one thing and dies at a fail point on the way, by name. */
 final class DyingProgram {

@@ -55,7 +55,7 @@ class ShippedCoverageTest {
           List<Step> bare =
               routine.steps().stream().map(each -> each.equals(step) ? bare(each) : each).toList();
           assertThat(
-                  RoutineChecks.check(with(routine, bare), LIBRARY.cautions().values(), formers())
+                  RoutineChecks.check(with(routine, bare), LIBRARY.cautions().values(), formers(), LIBRARY.reference())
                       .stream()
                       .filter(finding -> finding.key().equals("cautions"))
                       .map(Finding::step))
@@ -93,7 +93,7 @@ class ShippedCoverageTest {
             routine.steps().stream().map(step -> changed(step, false, step.cautions())).toList();
         assertThat(
                 RoutineChecks.check(
-                    with(routine, unrinsed), LIBRARY.cautions().values(), formers()))
+                    with(routine, unrinsed), LIBRARY.cautions().values(), formers(), LIBRARY.reference()))
             .as("%s without any rinse", routine.id())
             .extracting(Finding::expected)
             .anyMatch(text -> text.contains("rinse: yes"));

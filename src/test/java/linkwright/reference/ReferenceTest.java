@@ -40,6 +40,8 @@ class ReferenceTest {
           List.of(UK_SILVER),
           List.of(TRIGGER),
           List.of(),
+          List.of(),
+          List.of(),
           List.of());
 
   @Nested
@@ -70,7 +72,15 @@ class ReferenceTest {
     @Test
     void inAnEmptyReferenceFindsNothingAndSaysSo() {
       Reference empty =
-          new Reference(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+          new Reference(
+              List.of(),
+              List.of(),
+              List.of(),
+              List.of(),
+              List.of(),
+              List.of(),
+              List.of(),
+              List.of());
       assertThat(empty.metal("")).isEqualTo(Read.bad("“” is not a known metal."));
     }
   }

@@ -178,6 +178,44 @@ class DrawerTest {
     assertThat(Start.handbook(Library.load(home), home).drawer().lots()).isEmpty();
   }
 
+  private static LotFact arrived(String lot) {
+    return new LotFact.LotArrived(
+        lot, "metal", "sterling", NONE, "", "", NONE, OptionalDouble.of(20), "");
+  }
+
+  @Test
+  void what_lies_beside_a_book_that_was_moved_away_leads_no_entry_astray() throws Exception {
+    Files.delete(home.drawer());
+    assertThat(folder.resolve("drawer.lock")).exists();
+    assertThat(DrawerBook.keep(home, "bench", now, arrived("june"))).isEmpty();
+    assertThat(lot().id()).isEqualTo("june");
+    assertThat(DrawerBook.problems(home))
+        .as("what was moved away is missed")
+        .singleElement()
+        .asString()
+        .contains("Entry 1 of bench is missing");
+  }
+
+  @Test
+  void neither_a_link_that_leads_out_nor_a_jobs_book_is_taken_for_the_drawer() throws Exception {
+    begin();
+    Path job = home.jobs().resolve("gate-chain.yaml");
+    books.shut();
+    Path outside = Files.createTempDirectory("outside").resolve("theirs.yaml");
+    Files.copy(home.drawer(), outside);
+    Files.delete(home.drawer());
+    Files.createSymbolicLink(home.drawer(), outside);
+    for (Path theirs : List.of(outside, job)) {
+      String before = Files.readString(theirs);
+      assertThat(DrawerBook.keep(home, "bench", now, arrived("june"))).isPresent();
+      assertThat(DrawerBook.problems(home)).hasSize(1);
+      assertThat(DrawerBook.entries(home)).isEmpty();
+      assertThat(theirs).hasContent(before);
+      Files.deleteIfExists(home.drawer());
+      Files.copy(job, home.drawer());
+    }
+  }
+
   @Test
   void two_jobs_that_lack_the_same_wire_are_told() {
     for (String name : List.of("Gate chain", "Porch chain")) {

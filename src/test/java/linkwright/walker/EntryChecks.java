@@ -166,6 +166,9 @@ final class EntryChecks {
     Fact target = book.get(at).fact();
     boolean opened = target instanceof Fact.StepOpened;
     boolean reach = REACH.getOrDefault(place, Set.of()).contains(target.getClass());
+    if (!reach || opened) {
+      return Optional.of("undone beyond its reach at " + place + ": " + target);
+    }
     Instant later = entry.at();
     for (int i = book.size() - 1; i >= at; i--) {
       Fact between = book.get(i).fact();
@@ -178,9 +181,7 @@ final class EntryChecks {
       }
       later = book.get(i).at();
     }
-    return reach && !opened
-        ? Optional.empty()
-        : Optional.of("undone beyond its reach at " + place + ": " + target);
+    return Optional.empty();
   }
 
   private static boolean isWork(Fact fact) {
@@ -256,7 +257,7 @@ final class EntryChecks {
     return handbook.routine(id);
   }
 
-  private static Optional<Step> openStep(List<Entry> book, Routine routine) {
+  static Optional<Step> openStep(List<Entry> book, Routine routine) {
     Set<EntryId> struck = PieceLedger.struck(book);
     Optional<Step> open = Optional.empty();
     for (Entry entry : book) {

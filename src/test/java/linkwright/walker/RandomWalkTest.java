@@ -55,7 +55,7 @@ class RandomWalkTest {
     try {
       Path home = Files.createDirectory(folder.resolve("home-" + walk));
       Optional<RandomWalk.Failure> failure =
-          RandomWalk.byChance(routine, SEED + walk, Math.min(WALK, KEYS), home);
+          RandomWalk.byChance(routine, SEED + walk, Math.min(WALK, KEYS), home, Plant.NONE);
       delete(home);
       return failure.map(
           each -> "seed %d, walk %d of %d keys: %s".formatted(SEED + walk, walk, WALK, each));

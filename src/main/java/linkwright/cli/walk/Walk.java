@@ -104,7 +104,11 @@ public final class Walk {
     }
     telling.tell();
     lines.sayAll(coach.parting());
-    lines.say("Left. Everything entered is in the book.");
+    lines.say(
+        coach.failing()
+            ? "Left. What was asked last could not be written and is not counted; all before it is"
+                + " in the book."
+            : "Left. Everything entered is in the book.");
     return Exit.GOOD;
   }
 

@@ -9,6 +9,7 @@ import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Cards;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
+import linkwright.coach.kernel.PictureContent;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Ringing;
@@ -95,8 +96,16 @@ public final class BenchPlace implements Place {
     if (at.looked() && at.ownTimer(model).isPresent()) {
       acts.add(Act.LOOKED);
     }
+    boolean drawn = !PictureContent.pages(at.step(), model).isEmpty();
+    if (drawn && screen(model).drawn() > 0) {
+      acts.add(Act.DRAWN);
+    }
     if (at.counts() && !at.begins()) {
-      acts.addAll(List.of(Act.REDO, Act.SCRAP, Act.TAKE));
+      acts.addAll(List.of(Act.REDO, Act.SCRAP));
+      if (drawn && !acts.contains(Act.DRAWN)) {
+        acts.add(Act.DRAWN);
+      }
+      acts.add(Act.TAKE);
       if (!FLAME.contains(common)) {
         acts.add(Act.ALL);
       }
@@ -112,6 +121,9 @@ public final class BenchPlace implements Place {
     }
     if (model.hotWork().open()) {
       acts.add(Act.TO_HOT_WORK);
+    }
+    if (drawn && !acts.contains(Act.DRAWN)) {
+      acts.add(Act.DRAWN);
     }
     if (at.step().part() == Part.TRIAL && !at.counts()) {
       acts.add(Act.TO_TESTS);
@@ -233,6 +245,11 @@ public final class BenchPlace implements Place {
       case PREVIOUS_STEP -> BenchGate.step(model, at, -1);
       case MORE, LESS ->
           Turn.to(model.with(BenchScreens.part(screen, Turning.to(screen.part(), act))));
+      case DRAWN ->
+          Turn.to(
+              model.with(
+                  BenchScreens.nextDrawn(
+                      screen, PictureContent.pages(at.step(), model).size())));
       case STEP_AWAY -> stepAway(model, screen);
       case UNDO -> Undo.last(model.with(BenchScreens.plain(screen)));
       case BRING_BACK -> Undo.bringBack(model.with(BenchScreens.plain(screen)));
@@ -251,7 +268,12 @@ public final class BenchPlace implements Place {
 
   @Override
   public String says(Model model, Act act) {
-    return act == Act.MORE ? "why and what may go wrong" : act.words();
+    boolean drawn = screen(model).drawn() > 0;
+    return switch (act) {
+      case MORE -> drawn ? "the next page" : "why and what may go wrong";
+      case DRAWN -> drawn ? DrawnContent.next(model, screen(model)) : act.words();
+      default -> act.words();
+    };
   }
 
   @Override

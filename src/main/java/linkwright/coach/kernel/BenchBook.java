@@ -1,10 +1,12 @@
 package linkwright.coach.kernel;
 
 import java.util.Map;
+import java.util.function.Predicate;
 import linkwright.job.HotWork;
 import linkwright.job.JobState;
 import linkwright.job.Sittings;
 import linkwright.job.Timers;
+import linkwright.routine.Counts;
 import linkwright.routine.Hazard;
 import linkwright.routine.Step;
 import linkwright.standing.Handbook;
@@ -38,18 +40,26 @@ public record BenchBook(
         new HotWork.OfBook(
             slug,
             state.flames().words(slug, job),
-            state.flames().lastHeat(step -> burnsGas(handbook, routine, step)),
+            state
+                .flames()
+                .lastHeat(
+                    step -> is(handbook, routine, step, BenchBook::burnsGas),
+                    step -> is(handbook, routine, step, BenchBook::countsEach)),
             state.flames().ended()),
         state.sittings().last());
   }
 
-  private static boolean burnsGas(Handbook handbook, String routine, String step) {
-    return handbook
-        .routine(routine)
-        .flatMap(found -> found.step(step))
-        .map(Step::does)
-        .filter(does -> does.contains(Hazard.BURNS_GAS))
-        .isPresent();
+  private static boolean is(
+      Handbook handbook, String routine, String step, Predicate<Step> what) {
+    return handbook.routine(routine).flatMap(found -> found.step(step)).filter(what).isPresent();
+  }
+
+  private static boolean burnsGas(Step step) {
+    return step.does().contains(Hazard.BURNS_GAS);
+  }
+
+  private static boolean countsEach(Step step) {
+    return step.counts() == Counts.EACH;
   }
 
   BenchBook with(Timers others) {

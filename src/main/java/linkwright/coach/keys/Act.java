@@ -68,6 +68,7 @@ public enum Act {
   TAKE_UP("take-up", "to its step", "enter", "space", "page-down"),
   SAY_WHERE("say-where", "say where it lies", "l"),
   WAIT("wait", "start its timer", "w"),
+  DRAWN("drawn", "see it drawn", "p"),
   SEEN("seen", "seen", "space", "page-down", "enter"),
 
   TO_PLAN("to-plan", "plan", "p"),
@@ -294,6 +295,7 @@ public enum Act {
           PRICE,
           CLOSE,
           MORE,
+          DRAWN,
           KEEP ->
           Optional.empty();
     };

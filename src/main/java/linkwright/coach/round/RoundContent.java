@@ -36,7 +36,9 @@ final class RoundContent {
     if (!job.state().course().closed() && job.standing().counted().plan().isPresent()) {
       ForecastWords.of(job.standing()).ifPresent(words -> parts.add(Prose.aside(words)));
     }
-    job.told().forEach(sentence -> parts.add(Prose.stop(sentence)));
+    job.told().stream()
+        .filter(sentence -> !sentence.equals(model.notice().text()))
+        .forEach(sentence -> parts.add(Prose.stop(sentence)));
     return new Content("places of the job", parts);
   }
 

@@ -15,8 +15,10 @@ import linkwright.standing.TestPieces;
  * @param taught what they teach; empty where the link has no pattern
  * @param form the piece that is being logged
  * @param turned how often its reader turned on
+ * @param drawn whether the next piece is shown bend by bend in place of the list
  */
-public record TestsHeld(int at, Optional<TestPieces> taught, Optional<Form> form, int turned)
+public record TestsHeld(
+    int at, Optional<TestPieces> taught, Optional<Form> form, int turned, boolean drawn)
     implements Held {
   @Override
   public PlaceId place() {
@@ -24,14 +26,18 @@ public record TestsHeld(int at, Optional<TestPieces> taught, Optional<Form> form
   }
 
   TestsHeld with(Optional<Form> other) {
-    return new TestsHeld(at, taught, other, turned);
+    return new TestsHeld(at, taught, other, turned, drawn);
   }
 
   TestsHeld at(int other) {
-    return new TestsHeld(other, taught, Optional.empty(), turned);
+    return new TestsHeld(other, taught, Optional.empty(), turned, false);
   }
 
   TestsHeld turned(Act act) {
-    return new TestsHeld(at, taught, form, Turning.to(turned, act));
+    return new TestsHeld(at, taught, form, Turning.to(turned, act), drawn);
+  }
+
+  TestsHeld turnedOver() {
+    return new TestsHeld(at, taught, form, 0, !drawn);
   }
 }

@@ -42,8 +42,11 @@ public final class TestsPlace implements Place {
 
   @Override
   public List<Act> acts(Model model) {
-    List<Act> acts =
-        List.of(Act.LOG, Act.SAMPLE, Act.UP, Act.DOWN, Act.TO_TRIAL, Act.TO_BENCH, Act.UNDO);
+    List<Act> acts = new ArrayList<>(List.of(Act.LOG, Act.SAMPLE, Act.UP, Act.DOWN));
+    if (!TestsContent.bends((TestsHeld) model.held(), model).isEmpty()) {
+      acts.add(Act.DRAWN);
+    }
+    acts.addAll(List.of(Act.TO_TRIAL, Act.TO_BENCH, Act.UNDO));
     return Turning.with(acts, model, content(model));
   }
 
@@ -56,6 +59,7 @@ public final class TestsPlace implements Place {
       case DOWN -> row(model, screen.at() + 1);
       case MORE, LESS -> Turn.to(model.with(screen.turned(act)));
       case SAMPLE -> sample(model, screen);
+      case DRAWN -> Turn.to(model.with(screen.turnedOver()));
       case UNDO -> Undo.last(model);
       default -> Turn.goTo(model, act);
     };
@@ -74,7 +78,15 @@ public final class TestsPlace implements Place {
         Math.max(0, Math.min(last, wanted)),
         TestPieces.of(job.standing(), job.state()),
         Optional.empty(),
-        0);
+        0,
+        false);
+  }
+
+  @Override
+  public String says(Model model, Act act) {
+    return act != Act.DRAWN
+        ? act.words()
+        : ((TestsHeld) model.held()).drawn() ? "back to the list" : "bend by bend";
   }
 
   @Override

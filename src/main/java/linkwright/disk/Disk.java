@@ -1,4 +1,4 @@
-package linkwright.files;
+package linkwright.disk;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
@@ -12,6 +12,7 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Optional;
 import java.util.Set;
 
 /** Writes that are on the disk, not only in the system's memory, when they return. */
@@ -54,6 +55,20 @@ public final class Disk {
   /** The same without waiting for the disk; after a power cut it may be the old or nothing. */
   public static void replaceUnsynced(Path path, byte[] bytes) throws IOException {
     replace(path, bytes, false);
+  }
+
+  /** Why a folder that is not there cannot be made, by what is above it; empty if it can. */
+  public static Optional<String> whyNoFolder(Path folder) {
+    Path above = folder.toAbsolutePath().normalize();
+    while (above.getParent() != null && !Files.exists(above)) {
+      above = above.getParent();
+    }
+    if (!Files.isDirectory(above)) {
+      return Optional.of(above + " is not a folder.");
+    }
+    return Files.isWritable(above)
+        ? Optional.empty()
+        : Optional.of("nothing can be written into " + above + ".");
   }
 
   /** Makes a folder and those above it that are not there, for their owner alone. */

@@ -1,4 +1,4 @@
-package linkwright.files;
+package linkwright.disk;
 
 import java.io.IOException;
 

@@ -1,12 +1,15 @@
-package linkwright.files;
+package linkwright.disk;
 
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.util.Locale;
+import java.util.Optional;
 
 /** Says for a jeweller what a disk refuses to do. */
 public final class DiskTrouble {
@@ -27,6 +30,18 @@ public final class DiskTrouble {
       return "You may not read " + path + ": ask whoever owns it, or change its permissions.";
     }
     return "The file " + path + " cannot be read: " + reason(trouble) + ".";
+  }
+
+  /** Why nobody can know whether a file is there; empty where that can be known. */
+  public static Optional<String> toLookAt(Path path) {
+    try {
+      Files.readAttributes(path, BasicFileAttributes.class);
+      return Optional.empty();
+    } catch (AccessDeniedException denied) {
+      return Optional.of(reading(path, denied));
+    } catch (IOException notThere) {
+      return Optional.empty();
+    }
   }
 
   /** Why a file cannot be written. */

@@ -1,4 +1,4 @@
-package linkwright.files;
+package linkwright.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

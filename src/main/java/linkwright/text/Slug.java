@@ -1,4 +1,4 @@
-package linkwright.files;
+package linkwright.text;
 
 import java.text.Normalizer;
 import java.util.Locale;
