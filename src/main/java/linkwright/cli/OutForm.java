@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import linkwright.cli.exchange.CsvOut;
+import linkwright.cli.exchange.JsonOut;
+import linkwright.cli.exchange.YamlOut;
 import linkwright.quantity.Nearest;
 import linkwright.quantity.Read;
 

@@ -52,7 +52,8 @@ public final class ActTable {
               Act.MAKE_AGAIN,
               Act.TO_WHAT_IF,
               Act.TO_REACH,
-              Act.TO_CARD);
+              Act.TO_CARD,
+              Act.KEEP_FOR_ALL);
       case PLAN -> List.of(Act.KEEP);
       case NEAREST ->
           List.of(
@@ -137,6 +138,7 @@ public final class ActTable {
               Act.WEIGH_OUT,
               Act.TO_BENCH,
               Act.RETURN_WIRE,
+              Act.TAKE_SOLDER,
               Act.MORE,
               Act.LESS);
       case WEIGH_IN ->
@@ -145,6 +147,7 @@ public final class ActTable {
               Act.WEIGH_OUT,
               Act.PRICE,
               Act.CLOSE,
+              Act.KEEP_FOR_ALL,
               Act.REOPEN,
               Act.MAKE_AGAIN,
               Act.TO_BENCH,
@@ -180,7 +183,15 @@ public final class ActTable {
           List.of(Act.OPEN_CARD, Act.UP, Act.DOWN, Act.SEARCH, Act.TO_TRAY, Act.MORE, Act.LESS);
       case OWN_BENCH -> List.of(Act.CHANGE_BENCH, Act.KEEP_TYPED, Act.TO_TRAY, Act.MORE, Act.LESS);
       case DRAWER ->
-          List.of(Act.LOT_CAME, Act.LOT_COUNTED, Act.UP, Act.DOWN, Act.TO_TRAY, Act.MORE, Act.LESS);
+          List.of(
+              Act.LOT_CAME,
+              Act.LOT_COUNTED,
+              Act.DRAW,
+              Act.UP,
+              Act.DOWN,
+              Act.TO_TRAY,
+              Act.MORE,
+              Act.LESS);
       case WHAT_IF ->
           List.of(Act.VARY, Act.TO_PLAN, Act.TO_REACH, Act.MORE, Act.LESS);
       case REACH ->

@@ -44,6 +44,33 @@ public record Drawer(
     return lots.stream().anyMatch(lot -> lot.id().equals(taking.lot()) && lot.metal().equals(metal));
   }
 
+  /** The lot that some would be drawn from, as it would lie there then. */
+  public Lot after(LotFact.LotTurned turned, Reference reference) {
+    Lot from =
+        lots.stream().filter(lot -> lot.id().equals(turned.lot())).findFirst().orElseThrow();
+    double grams =
+        turned
+            .massG()
+            .orElseGet(
+                () ->
+                    turned.lengthMm().orElse(0)
+                        * Counting.each(
+                            Counting.density(from.metal(), reference).orElse(0.0),
+                            turned.wireMm().orElse(0)));
+    double left = from.lengthMm().orElse(0) - grams / gramsPerMm.getOrDefault(from.id(), 1.0);
+    return new Lot(
+        from.id(),
+        from.what(),
+        from.metal(),
+        from.wireMm(),
+        from.temper(),
+        from.batch(),
+        OptionalDouble.of(left),
+        OptionalDouble.of(from.massG().orElse(0) - grams),
+        from.cameG(),
+        from.unaccountedG());
+  }
+
   /** What was taken, g; 0 where nothing says how heavy it is. */
   double gramsOf(Taking taking) {
     return taking
@@ -178,13 +205,13 @@ public record Drawer(
     /** Grams of a millimetre; empty where thickness or density is not known. */
     private OptionalDouble each(LotFact.LotArrived lot) {
       return lot.wireMm().isPresent()
-          ? density(lot.metal())
+          ? density(lot.metal(), reference)
               .map(each -> OptionalDouble.of(each(each, lot.wireMm().getAsDouble())))
               .orElse(OptionalDouble.empty())
           : OptionalDouble.empty();
     }
 
-    private Optional<Double> density(String metalOrSolder) {
+    private static Optional<Double> density(String metalOrSolder, Reference reference) {
       return reference
           .metal(metalOrSolder)
           .found()

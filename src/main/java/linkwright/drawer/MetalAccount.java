@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 import linkwright.job.Fact;
 import linkwright.reference.Metal;
 import linkwright.reference.Reference;
+import linkwright.reference.Solder;
 
 /**
  * Where a metal went, in grams of alloy: what came into the drawer, what went into work, and what
@@ -43,6 +45,14 @@ public record MetalAccount(
     double missedG,
     double thereG) {
   private static final double WHOLE_PERMILLE = 1000;
+
+  /** So many grams of alloy as grams of fine metal; empty where its fineness is not known. */
+  public OptionalDouble fine(double alloyG) {
+    return fineShare.isPresent()
+        ? OptionalDouble.of(alloyG * fineShare.getAsDouble())
+        : OptionalDouble.empty();
+  }
+
 
   /** The accounts of all metals of the drawer and of the jobs that weighed some. */
   public static List<MetalAccount> of(Drawer drawer, Reference reference) {
@@ -94,13 +104,16 @@ public record MetalAccount(
   }
 
   private static OptionalDouble share(String metal, Reference reference) {
-    return reference
-        .metal(metal)
-        .found()
-        .map(Metal::finenessPermille)
-        .filter(permille -> permille > 0)
-        .map(permille -> OptionalDouble.of(permille / WHOLE_PERMILLE))
-        .orElse(OptionalDouble.empty());
+    OptionalInt permille =
+        reference
+            .metal(metal)
+            .found()
+            .map(Metal::finenessPermille)
+            .or(() -> reference.solder(metal).found().map(Solder::finenessPermille))
+            .orElse(OptionalInt.empty());
+    return permille.isPresent()
+        ? OptionalDouble.of(permille.getAsInt() / WHOLE_PERMILLE)
+        : OptionalDouble.empty();
   }
 
   private static final class Sums {

@@ -21,6 +21,7 @@ import java.util.stream.LongStream;
 import linkwright.books.BookFile;
 import linkwright.books.BookLine;
 import linkwright.books.EntryLines;
+import linkwright.cli.exchange.YamlOut;
 import linkwright.coach.Bencher;
 import linkwright.coach.Coach;
 import linkwright.coach.Pages;

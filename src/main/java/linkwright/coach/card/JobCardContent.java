@@ -24,7 +24,9 @@ final class JobCardContent {
   static List<Part> of(Model model) {
     OpenJob job = model.job().orElseThrow();
     JobCard card = job.state().card();
-    if (card.said().isEmpty()) {
+    Set<String> lots = new LinkedHashSet<>();
+    Taking.in(job.slug(), job.entries()).forEach(taking -> lots.add(taking.lot()));
+    if (card.said().isEmpty() && lots.isEmpty()) {
       return List.of(
           Prose.says(
               "Nothing is written on it yet: for whom, promised when, the price, what was paid,"
@@ -42,8 +44,6 @@ final class JobCardContent {
         CardWords.owed(card).ifPresent(owed -> rows.add(Row.of("to be paid", owed)));
       }
     }
-    Set<String> lots = new LinkedHashSet<>();
-    Taking.in(job.slug(), job.entries()).forEach(taking -> lots.add(taking.lot()));
     rows.add(
         Row.of("lots used", lots.isEmpty() ? "none out of the drawer" : String.join(", ", lots)));
     return List.of(new Rows(rows));

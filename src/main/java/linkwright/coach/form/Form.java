@@ -40,6 +40,8 @@ public record Form(
     CARD,
     LOT_CAME,
     LOT_COUNTED,
+    DRAW_LOT,
+    TAKE_SOLDER,
     RETURN_WIRE,
     TEST_PIECE,
     TRIAL_LENGTH,

@@ -24,6 +24,7 @@ public final class ActHelp {
       case TO_DRAWER -> "wire and other metal on hand, by lot";
       case LOT_CAME -> "enter what came into the drawer, as a lot";
       case LOT_COUNTED -> "set a lot right by one weight";
+      case TAKE_SOLDER -> "solder for this job, by its lot";
       case RETURN_WIRE -> "wire of this job goes back into a lot";
       case TO_HANDS -> "what earlier pieces taught of your hands";
       case TO_NEAREST -> "the nearest lengths that you can have, and by what";
@@ -55,6 +56,7 @@ public final class ActHelp {
       case TO_CARD -> "customer, promised day, price, deposit, clasp, mark";
       case WRITE_CARD -> "what was agreed for this job";
       case PUT_AWAY -> "out of the tray, or back; nothing is erased";
+      case KEEP_FOR_ALL -> "what was typed for another job too is taken in every job";
       case VARY -> "try the plan with one thing changed";
       case UP -> "the line above";
       case DOWN -> "the line below";

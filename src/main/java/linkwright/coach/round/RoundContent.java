@@ -14,6 +14,7 @@ import linkwright.coach.kernel.ForecastWords;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.ShortageWords;
+import linkwright.coach.kernel.TypedBefore;
 import linkwright.coach.kernel.WaitingWords;
 import linkwright.coach.keys.Act;
 import linkwright.job.JobState;
@@ -36,6 +37,7 @@ final class RoundContent {
     if (!job.state().course().closed() && job.standing().counted().plan().isPresent()) {
       ForecastWords.of(job.standing()).ifPresent(words -> parts.add(Prose.aside(words)));
     }
+    TypedBefore.offer(model).ifPresent(parts::add);
     job.told().stream()
         .filter(sentence -> !sentence.equals(model.notice().text()))
         .forEach(sentence -> parts.add(Prose.stop(sentence)));

@@ -7,6 +7,7 @@ import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.TypedBefore;
 import linkwright.coach.keys.Act;
 
 /** The way round a job: every place with its key; the bench is where enter leads. */
@@ -47,6 +48,9 @@ public final class RoundPlace implements Place {
     boolean closed = model.job().orElseThrow().state().course().closed();
     acts.add(closed ? Act.MAKE_AGAIN : Act.TO_WHAT_IF);
     acts.add(Act.TO_REACH);
+    if (TypedBefore.any(model)) {
+      acts.add(Act.KEEP_FOR_ALL);
+    }
     acts.add(Act.LEAVE);
     return acts;
   }
@@ -54,6 +58,7 @@ public final class RoundPlace implements Place {
   @Override
   public Turn act(Model model, Act act) {
     return switch (act) {
+      case KEEP_FOR_ALL -> TypedBefore.keep(model);
       case LEAVE -> Turn.with(model, new Effect.ShutBook(), new Effect.Leave());
       default -> Turn.goTo(model, act);
     };

@@ -153,7 +153,11 @@ public final class TrayPlace implements Place {
                     "Routine",
                     first,
                     "",
-                    Choosing.routines(model.handbook().routines())))));
+                    Choosing.routines(model.handbook().routines()))),
+            Field.of("plan", "Plan file", "", "its path, or its name in plans; empty: none")
+                .helped(
+                    "A plan that was saved: linkwright plan JOB --into FILE writes one. Empty: the"
+                        + " plan is set here.")));
   }
 
   /** The routine's field says what the routine makes: its name alone tells a beginner little. */
@@ -201,10 +205,11 @@ public final class TrayPlace implements Place {
       return Turn.to(model.with(held(model, told)));
     }
     return Turn.with(
-        model.with(at(model, ((TrayHeld) model.held()).at())),
+        model.with(held(model, form)),
         new Effect.BeginJob(
             form.text("name"),
-            List.of(new Fact.JobOpened(form.text("name"), form.text("routine")))));
+            List.of(new Fact.JobOpened(form.text("name"), form.text("routine"))),
+            form.text("plan")));
   }
 
   @Override

@@ -15,6 +15,7 @@ import linkwright.coach.kernel.CardWords;
 import linkwright.coach.kernel.Clock;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
+import linkwright.coach.kernel.TypedBefore;
 import linkwright.job.Fact;
 import linkwright.job.JobCard;
 import linkwright.job.Pile;
@@ -130,6 +131,7 @@ final class WeighContent {
       NextTime.of(job, model.settings().units())
           .forEach(sentence -> parts.add(Prose.says("Next time: " + sentence)));
     }
+    TypedBefore.offer(model).ifPresent(parts::add);
     JobCard card = job.state().card();
     if (!card.said().isEmpty()) {
       parts.add(Prose.says("Job card: " + CardWords.line(card, model) + "."));

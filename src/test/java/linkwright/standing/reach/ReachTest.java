@@ -43,7 +43,8 @@ class ReachTest {
               Map.of(),
               Map.of(),
               OptionalLong.empty(),
-              Map.of()));
+              Map.of(),
+              List.of()));
 
   private static final Map<String, String> WISH =
       Wishes.common()

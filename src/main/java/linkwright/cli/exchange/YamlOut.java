@@ -1,4 +1,4 @@
-package linkwright.cli;
+package linkwright.cli.exchange;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -108,7 +108,7 @@ public final class YamlOut {
   }
 
   /** A number in plain decimal notation. */
-  static String number(double value) {
+  public static String number(double value) {
     if (Double.isNaN(value) || Double.isInfinite(value)) {
       throw new IllegalArgumentException("value must be a finite number, not " + value);
     }

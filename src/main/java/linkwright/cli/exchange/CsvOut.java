@@ -1,4 +1,4 @@
-package linkwright.cli;
+package linkwright.cli.exchange;
 
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -7,13 +7,13 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Writes rows as comma-separated values (RFC 4180): a head of names, then a line each. */
-final class CsvOut {
+public final class CsvOut {
   private static final String END = "\r\n";
 
   private CsvOut() {}
 
   /** The text; a row that lacks a column leaves its cell empty. */
-  static String of(List<Map<String, Object>> rows) {
+  public static String of(List<Map<String, Object>> rows) {
     Set<String> columns = new LinkedHashSet<>();
     rows.forEach(row -> columns.addAll(row.keySet()));
     StringBuilder text = new StringBuilder();

@@ -1,4 +1,4 @@
-package linkwright.cli;
+package linkwright.cli.exchange;
 
 import java.util.List;
 import java.util.Locale;
@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Writes values as JSON (RFC 8259), in their order, two spaces a level. */
-final class JsonOut {
+public final class JsonOut {
   private JsonOut() {}
 
   /**
@@ -15,7 +15,7 @@ final class JsonOut {
    *
    * @param value a Map, List, Double, Integer, Long, Boolean, String or Optional of these
    */
-  static String of(Object value) {
+  public static String of(Object value) {
     return written(value, "") + "\n";
   }
 
