@@ -36,6 +36,10 @@ public final class Commands {
     line.addSubcommand(new ExportCommand(root));
     line.addSubcommand(new TakeInCommand(root));
     line.addSubcommand(new WalkCommand(root));
+    line.addSubcommand(new RehearseCommand(root));
+    line.addSubcommand(new LessonCommand(root));
+    line.addSubcommand(new StudentCommand(root));
+    line.addSubcommand(new ClassCommand(root));
     line.addSubcommand(new CheckCommand(root));
     line.addSubcommand(new NewRoutineCommand(root));
     line.addSubcommand(new JobsCommand(root));

@@ -9,6 +9,7 @@ import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
 import linkwright.cli.exchange.JobTables;
 import linkwright.cli.exchange.ShelfTables;
+import linkwright.cli.forms.OutForm;
 import linkwright.files.Library;
 import linkwright.quantity.Nearest;
 import linkwright.quantity.Read;

@@ -31,6 +31,8 @@ public final class ActTable {
               Act.TO_OWN_BENCH,
               Act.TO_DRAWER,
               Act.TO_LOOKUP,
+              Act.TO_LESSON,
+              Act.TO_REHEARSAL,
               Act.MORE,
               Act.LESS);
       case ROUND ->
@@ -50,10 +52,13 @@ public final class ActTable {
               Act.TO_NEAREST,
               Act.TO_PILES,
               Act.MAKE_AGAIN,
+              Act.TO_LESSON,
+              Act.TO_REHEARSAL,
               Act.TO_WHAT_IF,
               Act.TO_REACH,
               Act.TO_CARD,
-              Act.KEEP_FOR_ALL);
+              Act.KEEP_FOR_ALL,
+              Act.THROW_AWAY);
       case PLAN -> List.of(Act.KEEP);
       case NEAREST ->
           List.of(
@@ -201,6 +206,35 @@ public final class ActTable {
       case PILES ->
           List.of(Act.TAKE_UP, Act.SAY_WHERE, Act.UP, Act.DOWN, Act.TO_BENCH, Act.MORE, Act.LESS);
       case HANDBOOK -> List.of(Act.UP, Act.DOWN, Act.TO_BENCH, Act.TO_TRAY, Act.MORE, Act.LESS);
+      case REHEARSAL ->
+          List.of(
+              Act.CHOOSE, Act.UP, Act.DOWN, Act.DRY_ON, Act.DRY_BACK, Act.TO_TRAY, Act.MORE, Act.LESS);
+      case LESSON ->
+          List.of(
+              Act.CHOOSE,
+              Act.UP,
+              Act.DOWN,
+              Act.NEXT_QUESTION,
+              Act.MORE_QUESTIONS,
+              Act.NEW_STUDENT,
+              Act.TO_STUDENT,
+              Act.TO_CLASS,
+              Act.TO_TRAY,
+              Act.MORE,
+              Act.LESS);
+      case SAYING -> List.of(Act.NEXT_QUESTION, Act.MORE, Act.LESS);
+      case STUDENT ->
+          List.of(
+              Act.SIGN_STEP,
+              Act.STUDY_PIECE,
+              Act.SET_PRACTICE,
+              Act.TO_LESSON,
+              Act.TO_CLASS,
+              Act.TO_TRAY,
+              Act.MORE,
+              Act.LESS);
+      case CLASS_ROOM ->
+          List.of(Act.CHOOSE, Act.UP, Act.DOWN, Act.TO_LESSON, Act.TO_TRAY, Act.MORE, Act.LESS);
       case SETTINGS, MADE_AGAIN -> List.of(Act.KEEP);
       case HELP -> List.of(Act.MORE, Act.LESS);
       case HOT_WORK -> List.of(Act.FLAMES_OUT, Act.STILL_LIT, Act.STAY);

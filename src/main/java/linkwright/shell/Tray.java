@@ -14,12 +14,14 @@ import java.util.Map;
 import java.util.Optional;
 import linkwright.books.BookFile;
 import linkwright.books.EntryLines;
+import linkwright.coach.kernel.DraftWords;
 import linkwright.coach.kernel.TrayJob;
 import linkwright.coach.tray.TrayBook;
 import linkwright.coach.tray.TrayWords;
 import linkwright.drawer.Drawer;
 import linkwright.drawer.JobMetal;
 import linkwright.drawer.Taking;
+import linkwright.files.DraftStore;
 import linkwright.files.HandsFile;
 import linkwright.files.Home;
 import linkwright.hands.Hands;
@@ -65,6 +67,7 @@ final class Tray {
       String why) {}
 
   private final Home home;
+  private final DraftStore drafts;
   private Map<Seen, Looked> read = Map.of();
   private Map<Seen, TrayBook> known = Map.of();
   private Hands hands = Hands.NONE;
@@ -73,6 +76,7 @@ final class Tray {
 
   Tray(Home home) {
     this.home = home;
+    this.drafts = new DraftStore(home.drafts());
   }
 
   /**
@@ -100,7 +104,8 @@ final class Tray {
           some.parallelStream().map(book -> standing(book, same, taughtBook)).toList();
       for (int i = 0; i < some.size(); i++) {
         reckoned.put(some.get(i), standings.get(i));
-        found.add(standings.get(i).at(now));
+        TrayJob job = standings.get(i).at(now);
+        found.add(job.alsoWaiting(DraftWords.badge(drafts.of(job.slug()))));
       }
     }
     unread += books.size() - found.size();

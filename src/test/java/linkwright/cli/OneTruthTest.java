@@ -2,6 +2,7 @@ package linkwright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import linkwright.cli.forms.YamlOut;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -21,7 +22,6 @@ import java.util.stream.LongStream;
 import linkwright.books.BookFile;
 import linkwright.books.BookLine;
 import linkwright.books.EntryLines;
-import linkwright.cli.exchange.YamlOut;
 import linkwright.coach.Bencher;
 import linkwright.coach.Coach;
 import linkwright.coach.Pages;

@@ -37,7 +37,7 @@ class TypedBeforeTest {
   void the_same_kerf_in_another_job_is_offered_and_kept_by_one_key() {
     Apprentice bench = afterAJobWithKerf("0.3 mm");
     assertThat(bench.shown()).contains("Typed for another job too: kerf 0.3 mm");
-    bench.press("y");
+    bench.press("+");
     assertThat(bench.asked()).contains(new Effect.ChangeBench(Map.of("kerf", "0.3 mm")));
   }
 

@@ -15,6 +15,7 @@ import java.util.stream.Collectors;
 import linkwright.routine.Caution;
 import linkwright.routine.Finding;
 import linkwright.routine.Hazard;
+import linkwright.routine.Part;
 import linkwright.routine.Routine;
 import linkwright.routine.RoutineChecks;
 import linkwright.routine.Step;
@@ -62,6 +63,34 @@ class ShippedCoverageTest {
               .as("%s: %s without its cautions", routine.id(), step.id())
               .hasSize(step.does().size())
               .allMatch(step.id()::equals);
+        }
+      }
+    }
+
+    /** Who lights a torch has seen how; who heats first in a routine has it lit. */
+    @Test
+    void standBeforeTheFirstFlameOfEachRoutine() {
+      for (Routine routine : LIBRARY.routines().values()) {
+        routine.steps().stream()
+            .filter(step -> step.does().contains(Hazard.BURNS_GAS))
+            .findFirst()
+            .ifPresent(
+                first -> {
+                  assertThat(first.does()).as(routine.id()).contains(Hazard.LIGHTS);
+                  assertThat(first.cautions()).as(routine.id()).contains("torch-lighting");
+                });
+      }
+    }
+
+    /** What a joint is soldered with stands in the solder map, wherever pieces are made. */
+    @Test
+    void nameTheGradeOfEveryJointThatIsMade() {
+      for (Routine routine : LIBRARY.routines().values()) {
+        for (Step step : routine.steps()) {
+          boolean made = step.part() != Part.TRIAL && step.part() != Part.SAMPLE;
+          if (made && step.doText().contains("pallion")) {
+            assertThat(step.detail().solder()).as(routine.id() + " " + step.id()).isNotEmpty();
+          }
         }
       }
     }

@@ -67,7 +67,9 @@ public final class EnteredAt {
           nowhere(LessonFact.QuestionAnswered.class),
           nowhere(LessonFact.Signed.class),
           nowhere(LessonFact.PieceStudied.class),
-          nowhere(LessonFact.PracticeSet.class));
+          nowhere(LessonFact.PracticeSet.class),
+          nowhere(LessonFact.PiecesMade.class),
+          nowhere(LessonFact.MetalCounted.class));
 
   private EnteredAt() {}
 

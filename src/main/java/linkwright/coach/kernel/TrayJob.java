@@ -1,6 +1,7 @@
 package linkwright.coach.kernel;
 
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import linkwright.standing.ClosedChain;
@@ -31,6 +32,13 @@ public record TrayJob(
     boolean away) {
   public TrayJob {
     waits = List.copyOf(waits);
+  }
+
+  /** The same where more waits. */
+  public TrayJob alsoWaiting(List<String> more) {
+    List<String> all = new ArrayList<>(waits);
+    all.addAll(more);
+    return new TrayJob(slug, name, stands, all, lastEntry, closed, came, wants);
   }
 
   /** A job of which nothing more is known. */

@@ -12,6 +12,7 @@ public final class ActHelp {
       case FIND -> "anything by its name, and go there";
       case ACROSS ->
           "one number on all of the screen, to be read from across the room; again for everything";
+      case COPY -> "the one number, or all that this place says, for pasting elsewhere";
       case UNDO -> "take back what was entered here last; nothing is erased from the book";
       case BRING_BACK -> "enter again what undo took back last";
       case ANSWER -> "a timer that is due rings no more";
@@ -21,6 +22,19 @@ public final class ActHelp {
       case TRY_AGAIN -> "write once more what could not be written";
       case GIVE_UP -> "leave unwritten what could not be written";
       case MAKE_AGAIN -> "begin a new job with what this one settled";
+      case TO_LESSON -> "be asked before the step is shown; what is missed comes back";
+      case TO_SAYING -> "a student says what comes before the step is shown";
+      case TO_STUDENT -> "what a student knows, what she made, what to practise next";
+      case TO_CLASS -> "all students: who is where, what is got wrong, who waits for a mark";
+      case SIGN_STEP -> "a teacher's mark under a step or a piece: a mark, not a proof";
+      case STUDY_PIECE -> "what was expected of a piece, what came, what will change";
+      case SET_PRACTICE -> "so many pieces of a step, in so many days";
+      case TO_REHEARSAL -> "walk a routine dry, forwards and back; nothing is entered";
+      case NEXT_QUESTION -> "on to the next question";
+      case MORE_QUESTIONS -> "twelve questions more";
+      case NEW_STUDENT -> "begin a student's book; her name stays in your own file";
+      case DRY_ON -> "the next step of the rehearsal";
+      case DRY_BACK -> "the step before, in the rehearsal";
       case TO_DRAWER -> "wire and other metal on hand, by lot";
       case LOT_CAME -> "enter what came into the drawer, as a lot";
       case LOT_COUNTED -> "set a lot right by one weight";
@@ -131,6 +145,7 @@ public final class ActHelp {
       case LESS -> "back to what came before";
       case REOPEN -> "go on with a job that was closed";
       case KEEP -> "keep what is typed";
+      case THROW_AWAY -> "what waits in a form, typed and not entered";
     };
   }
 }

@@ -3,6 +3,8 @@ package linkwright.coach.round;
 import java.util.ArrayList;
 import java.util.List;
 import linkwright.coach.content.Content;
+import linkwright.coach.kernel.DraftWords;
+import linkwright.coach.kernel.Drafting;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
@@ -34,6 +36,8 @@ public final class RoundPlace implements Place {
           Act.TO_TIMERS,
           Act.TO_RECKONER,
           Act.TO_LOOKUP,
+          Act.TO_REHEARSAL,
+          Act.TO_LESSON,
           Act.TO_TRAY);
 
   @Override
@@ -51,14 +55,28 @@ public final class RoundPlace implements Place {
     if (TypedBefore.any(model)) {
       acts.add(Act.KEEP_FOR_ALL);
     }
+    if (Drafting.first(model).isPresent()) {
+      acts.add(Act.THROW_AWAY);
+    }
     acts.add(Act.LEAVE);
     return acts;
+  }
+
+  @Override
+  public String says(Model model, Act act) {
+    return act == Act.THROW_AWAY
+        ? "throw away " + Drafting.first(model).map(DraftWords::of).orElse("nothing")
+        : act.words();
   }
 
   @Override
   public Turn act(Model model, Act act) {
     return switch (act) {
       case KEEP_FOR_ALL -> TypedBefore.keep(model);
+      case THROW_AWAY ->
+          Drafting.first(model)
+              .map(form -> Drafting.thrownAway(model, form))
+              .orElseGet(() -> Turn.to(model));
       case LEAVE -> Turn.with(model, new Effect.ShutBook(), new Effect.Leave());
       default -> Turn.goTo(model, act);
     };

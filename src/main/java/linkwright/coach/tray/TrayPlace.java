@@ -57,6 +57,8 @@ public final class TrayPlace implements Place {
             Act.TO_OWN_BENCH,
             Act.TO_DRAWER,
             Act.TO_LOOKUP,
+            Act.TO_LESSON,
+            Act.TO_REHEARSAL,
             Act.TO_SETTINGS,
             Act.LEAVE));
     return acts;

@@ -90,13 +90,7 @@ public final class WeighPlace implements Place {
   }
 
   private static Turn open(Model model, Form form) {
-    OpenJob job = model.job().orElseThrow();
-    Form typed = form.withTexts(job.drafts().getOrDefault(draft(form), Map.of()));
-    return Turn.to(model.with(new WeighHeld(Optional.of(typed))));
-  }
-
-  private static String draft(Form form) {
-    return form.purpose().name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return Turn.to(model.with(new WeighHeld(Optional.of(Drafting.resumed(model, form)))));
   }
 
   private static Form weighIn(Model model) {
@@ -196,7 +190,7 @@ public final class WeighPlace implements Place {
   public Turn edited(Model model, Form form, boolean textChanged) {
     Form shown = textChanged ? form.withTroubles(troubles(form)) : form;
     Model next = model.with(new WeighHeld(Optional.of(shown)));
-    return textChanged ? Drafting.keep(next, draft(form), form) : Turn.to(next);
+    return textChanged ? Drafting.keep(next, form) : Turn.to(next);
   }
 
   private static Map<String, String> troubles(Form form) {

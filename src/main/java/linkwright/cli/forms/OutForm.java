@@ -1,4 +1,4 @@
-package linkwright.cli;
+package linkwright.cli.forms;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -6,24 +6,21 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import linkwright.cli.exchange.CsvOut;
-import linkwright.cli.exchange.JsonOut;
-import linkwright.cli.exchange.YamlOut;
 import linkwright.quantity.Nearest;
 import linkwright.quantity.Read;
 
 /** How a command writes what it answers: for reading, or for other programs. */
-enum OutForm {
+public enum OutForm {
   TEXT,
   YAML,
   JSON,
   CSV;
 
   /** What stands in each command's help. */
-  static final String SAYS = "text (for reading), yaml, json or csv (for other programs); text.";
+  public static final String SAYS = "text (for reading), yaml, json or csv (for other programs); text.";
 
   /** The form of that name. */
-  static Read<OutForm> named(String typed) {
+  public static Read<OutForm> named(String typed) {
     String word = typed.strip().toLowerCase(Locale.ROOT);
     for (OutForm form : values()) {
       if (form.word().equals(word)) {
@@ -38,7 +35,7 @@ enum OutForm {
             + Nearest.of(word, all).map(near -> " Did you mean " + near + "?").orElse(""));
   }
 
-  String word() {
+  public String word() {
     return name().toLowerCase(Locale.ROOT);
   }
 
@@ -47,7 +44,7 @@ enum OutForm {
    *
    * @param values as {@link YamlOut#of} takes them
    */
-  String written(Map<String, ?> values) {
+  public String written(Map<String, ?> values) {
     return switch (this) {
       case TEXT, YAML -> YamlOut.of(values);
       case JSON -> JsonOut.of(values);
@@ -56,14 +53,14 @@ enum OutForm {
   }
 
   /** A list of values in this form; in YAML and JSON below a key. */
-  String written(String key, List<? extends Map<String, ?>> rows) {
+  public String written(String key, List<? extends Map<String, ?>> rows) {
     return this == CSV
         ? CsvOut.of(rows.stream().map(OutForm::flat).toList())
         : written(Map.of(key, rows));
   }
 
   /** Nested values side by side: {@code link.blank}, {@code stock.1}. */
-  static Map<String, Object> flat(Map<String, ?> values) {
+  public static Map<String, Object> flat(Map<String, ?> values) {
     Map<String, Object> flat = new LinkedHashMap<>();
     values.forEach((key, value) -> flatten(flat, key, value));
     return flat;

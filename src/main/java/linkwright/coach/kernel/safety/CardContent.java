@@ -1,4 +1,4 @@
-package linkwright.coach.kernel;
+package linkwright.coach.kernel.safety;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -6,6 +6,8 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
+import linkwright.coach.kernel.JobWords;
+import linkwright.coach.kernel.Model;
 import linkwright.routine.Caution;
 import linkwright.routine.Gear;
 

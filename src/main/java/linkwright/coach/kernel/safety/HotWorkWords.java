@@ -1,5 +1,6 @@
-package linkwright.coach;
+package linkwright.coach.kernel.safety;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
@@ -13,7 +14,7 @@ import linkwright.job.HotWork;
 import linkwright.job.TimerRun;
 
 /** Hot work and its fire watch in words. */
-final class HotWorkWords {
+public final class HotWorkWords {
   private static final DateTimeFormatter TODAY =
       DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
   private static final DateTimeFormatter BEFORE =
@@ -22,14 +23,14 @@ final class HotWorkWords {
   private HotWorkWords() {}
 
   /** The statement by which it is shut, for what is open. */
-  static String statement(HotWork open) {
+  public static String statement(HotWork open) {
     String flames = open.lit().isPresent() ? "every flame out, gas shut" : "";
     String hot = open.hot().isPresent() ? "kiln and hotplate off" : "";
     return flames.isEmpty() || hot.isEmpty() ? flames + hot : flames + ", " + hot;
   }
 
   /** The question: {@code Lit at 14:02: every flame out, gas shut?}. */
-  static String asks(Model model) {
+  public static String asks(Model model) {
     HotWork open = model.hotWork();
     String since =
         open.lit()
@@ -40,7 +41,7 @@ final class HotWorkWords {
   }
 
   /** Who said it, and in which job. */
-  static String who(FlameWord word) {
+  public static String who(FlameWord word) {
     return (word.person().isEmpty() ? "" : "Said by " + word.person() + " in ")
         + (word.person().isEmpty() ? "Said in " : "")
         + word.job()
@@ -48,7 +49,7 @@ final class HotWorkWords {
   }
 
   /** That a flame may be lit, for the head of every page; empty if none is. */
-  static String head(Model model) {
+  public static String head(Model model) {
     HotWork now = model.hotWork();
     return now.lit()
         .map(word -> "lit " + at(model, word))
@@ -57,14 +58,19 @@ final class HotWorkWords {
   }
 
   private static String at(Model model, FlameWord word) {
+    return at(model, word.at());
+  }
+
+  /** A moment as it is told: the time of day, with the day if it is not today. */
+  public static String at(Model model, Instant moment) {
     ZoneId zone = model.settings().zone();
-    ZonedDateTime said = word.at().atZone(zone);
+    ZonedDateTime said = moment.atZone(zone);
     LocalDate today = model.now().atZone(zone).toLocalDate();
     return (said.toLocalDate().equals(today) ? TODAY : BEFORE).format(said);
   }
 
   /** How long the fire watch still is; empty where none runs. */
-  static Optional<String> watch(Model model) {
+  public static Optional<String> watch(Model model) {
     return model
         .watch()
         .map(

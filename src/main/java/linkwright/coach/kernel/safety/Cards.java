@@ -1,10 +1,15 @@
-package linkwright.coach.kernel;
+package linkwright.coach.kernel.safety;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.zip.CRC32;
+import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Effect.KeepFacts;
+import linkwright.coach.kernel.Effect;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.OpenJob;
+import linkwright.coach.kernel.Turn;
 import linkwright.job.CautionMet;
 import linkwright.job.CautionsMet;
 import linkwright.job.Entry;

@@ -1,4 +1,4 @@
-package linkwright.cli.exchange;
+package linkwright.cli.forms;
 
 import java.util.LinkedHashSet;
 import java.util.List;
