@@ -1,5 +1,7 @@
 package linkwright.cli;
 
+import linkwright.cli.exchange.PlanYaml;
+import linkwright.cli.exchange.BookOfJob;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

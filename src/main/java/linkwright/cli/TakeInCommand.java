@@ -1,5 +1,6 @@
 package linkwright.cli;
 
+import linkwright.cli.exchange.BookOfJob;
 import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;

@@ -9,7 +9,7 @@ import linkwright.coach.content.Content;
 import linkwright.coach.content.Fields;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
-import linkwright.coach.kernel.CardWords;
+import linkwright.coach.form.CardWords;
 import linkwright.coach.kernel.Drafting;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;

@@ -9,7 +9,7 @@ import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
-import linkwright.coach.kernel.CardWords;
+import linkwright.coach.form.CardWords;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.drawer.Taking;
@@ -38,7 +38,7 @@ final class JobCardContent {
       Row row = new Row(CardWords.label(key), said, "", "", "", "", Emphasis.PLAIN);
       rows.add(
           key.equals(JobCard.PROMISED)
-              ? row.remark(CardWords.when(card, model).orElse(""))
+              ? row.remark(CardWords.when(card, model.today()).orElse(""))
               : row);
       if (key.equals(JobCard.DEPOSIT)) {
         CardWords.owed(card).ifPresent(owed -> rows.add(Row.of("to be paid", owed)));

@@ -38,7 +38,7 @@ public record TrayJob(
   public TrayJob alsoWaiting(List<String> more) {
     List<String> all = new ArrayList<>(waits);
     all.addAll(more);
-    return new TrayJob(slug, name, stands, all, lastEntry, closed, came, wants);
+    return new TrayJob(slug, name, stands, all, lastEntry, closed, came, wants, away);
   }
 
   /** A job of which nothing more is known. */

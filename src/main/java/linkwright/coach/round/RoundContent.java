@@ -8,11 +8,10 @@ import linkwright.coach.content.Acts;
 import linkwright.coach.content.Content;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
+import linkwright.coach.form.CardWords;
 import linkwright.coach.kernel.AtBench;
-import linkwright.coach.kernel.CardWords;
-import linkwright.coach.kernel.Cards;
 import linkwright.coach.kernel.DraftWords;
-import linkwright.coach.kernel.ForecastWords;
+import linkwright.coach.form.ForecastWords;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.ShortageWords;
@@ -92,7 +91,7 @@ final class RoundContent {
           state.course().closed()
               ? "closed"
               : state.accounts().weighedIn().chainG().isPresent() ? "weighed" : "not yet";
-      case TO_CARD -> CardWords.line(state.card(), model);
+      case TO_CARD -> CardWords.line(state.card(), model.today());
       case TO_BOOK -> job.entries().size() + " entries";
       case TO_TIMERS ->
           model.waits().isEmpty()

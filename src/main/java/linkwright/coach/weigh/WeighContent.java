@@ -11,7 +11,7 @@ import linkwright.coach.content.Fields;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Table;
-import linkwright.coach.kernel.CardWords;
+import linkwright.coach.form.CardWords;
 import linkwright.coach.kernel.Clock;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
@@ -134,7 +134,7 @@ final class WeighContent {
     TypedBefore.offer(model).ifPresent(parts::add);
     JobCard card = job.state().card();
     if (!card.said().isEmpty()) {
-      parts.add(Prose.says("Job card: " + CardWords.line(card, model) + "."));
+      parts.add(Prose.says("Job card: " + CardWords.line(card, model.today()) + "."));
     }
     fineness(model, job).forEach(word -> parts.add(Prose.aside(word)));
     FinenessWord.limits(model.handbook().reference())

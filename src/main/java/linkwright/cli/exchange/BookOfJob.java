@@ -1,4 +1,4 @@
-package linkwright.cli;
+package linkwright.cli.exchange;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -20,9 +20,9 @@ import linkwright.standing.Handbook;
  * @param state what they add up to
  * @param handbook the handbook as this job sees it
  */
-record BookOfJob(Path path, List<Entry> entries, JobState state, Handbook handbook) {
+public record BookOfJob(Path path, List<Entry> entries, JobState state, Handbook handbook) {
   /** The job of that name; a sentence where there is none, with the nearest that there is. */
-  static Read<BookOfJob> named(String job, Home home, Handbook handbook) {
+  public static Read<BookOfJob> named(String job, Home home, Handbook handbook) {
     Path path = home.jobs().resolve(job + ".yaml");
     if (!Files.isRegularFile(path)) {
       List<String> slugs =

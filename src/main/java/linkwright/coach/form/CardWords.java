@@ -1,4 +1,4 @@
-package linkwright.coach.kernel;
+package linkwright.coach.form;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -23,12 +23,12 @@ public final class CardWords {
   }
 
   /** The card in a line: for whom, by when, what is to be paid, what is to be struck. */
-  public static String line(JobCard card, Model model) {
+  public static String line(JobCard card, LocalDate today) {
     List<String> words = new ArrayList<>();
     if (!card.of(JobCard.CUSTOMER).isEmpty()) {
       words.add("for " + card.of(JobCard.CUSTOMER));
     }
-    days(card, model).ifPresent(words::add);
+    days(card, today).ifPresent(words::add);
     owed(card).ifPresent(owed -> words.add(owed + " to be paid"));
     if (!card.of(JobCard.MARK).isEmpty()) {
       words.add("mark " + card.of(JobCard.MARK));
@@ -39,14 +39,13 @@ public final class CardWords {
     return String.join(", ", words);
   }
 
-  private static Optional<String> days(JobCard card, Model model) {
-    return when(card, model)
+  private static Optional<String> days(JobCard card, LocalDate today) {
+    return when(card, today)
         .map(when -> "promised " + card.promised().orElseThrow() + ", " + when);
   }
 
   /** How long until the promised day: in 12 days, today, 3 days ago; empty without one. */
-  public static Optional<String> when(JobCard card, Model model) {
-    LocalDate today = LocalDate.ofInstant(model.now(), model.settings().zone());
+  public static Optional<String> when(JobCard card, LocalDate today) {
     if (card.daysLeft(today).isEmpty()) {
       return Optional.empty();
     }
