@@ -126,6 +126,7 @@ final class BookWriter implements Closeable {
     if (leftovers) {
       cutTo(length);
     }
+    FailPoint.reached("before-write");
     requireUnchanged();
     boolean whole = false;
     try {

@@ -38,7 +38,6 @@ public final class TestsPlace implements Place {
     return TestsContent.of((TestsHeld) model.held(), model);
   }
 
-  private static final String DRAFT = "test-piece";
 
   @Override
   public List<Act> acts(Model model) {
@@ -154,9 +153,10 @@ public final class TestsPlace implements Place {
     fields.add(
         Field.choice("verdict2", "and", "", "a second direction, if there is one", words).aside());
     fields.add(Field.of("note", "note", "", "anything to remember").aside());
-    return Form.of(Form.Purpose.TEST_PIECE, "A test piece", "log it", fields)
-        .startingAt(next.isPresent() ? "length" : "blank")
-        .withTexts(job.drafts().getOrDefault(DRAFT, Map.of()));
+    return Drafting.resumed(
+        model,
+        Form.of(Form.Purpose.TEST_PIECE, "A test piece", "log it", fields)
+        .startingAt(next.isPresent() ? "length" : "blank"));
   }
 
   private static Field former(String name, String text, UnitStyle units) {
@@ -174,7 +174,7 @@ public final class TestsPlace implements Place {
   public Turn edited(Model model, Form form, boolean textChanged) {
     Form shown = textChanged ? checked(form) : form;
     Model next = model.with(((TestsHeld) model.held()).with(Optional.of(shown)));
-    return textChanged ? Drafting.keep(next, DRAFT, form) : Turn.to(next);
+    return textChanged ? Drafting.keep(next, form) : Turn.to(next);
   }
 
   private static Form checked(Form form) {
