@@ -2,7 +2,6 @@ package linkwright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import linkwright.cli.forms.YamlOut;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -22,6 +21,7 @@ import java.util.stream.LongStream;
 import linkwright.books.BookFile;
 import linkwright.books.BookLine;
 import linkwright.books.EntryLines;
+import linkwright.cli.forms.YamlOut;
 import linkwright.coach.Bencher;
 import linkwright.coach.Coach;
 import linkwright.coach.Pages;
@@ -266,7 +266,7 @@ class OneTruthTest {
   }
 
   private static TrayJob tray(Bencher bench) {
-    return TrayWords.of("job", bench.entries(), bench.model().handbook(), bench.now());
+    return TrayWords.standing("job", bench.entries(), bench.model().handbook()).at(bench.now());
   }
 
   private static String screen(Model model) {
