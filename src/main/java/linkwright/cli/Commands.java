@@ -33,6 +33,8 @@ public final class Commands {
     line.addSubcommand(new HandsCommand(root));
     line.addSubcommand(new BenchCommand(root));
     line.addSubcommand(new DrawerCommand(root));
+    line.addSubcommand(new ExportCommand(root));
+    line.addSubcommand(new TakeInCommand(root));
     line.addSubcommand(new WalkCommand(root));
     line.addSubcommand(new RehearseCommand(root));
     line.addSubcommand(new LessonCommand(root));

@@ -98,7 +98,11 @@ final class DrawerCommand implements Callable<Integer> {
     Drawer drawer = handbook.drawer();
     List<Part> parts =
         new DrawerContent(Choices.load(root.home()).user().units())
-            .of(drawer, -1, TrayReading.of(root.home(), handbook, here.clock().instant()));
+            .of(
+                drawer,
+                -1,
+                TrayReading.of(root.home(), handbook, here.clock().instant()),
+                handbook.reference());
     if (answer.forReading()) {
       here.out().sayAll(new PlainLines(Act::words).of(parts));
     } else {

@@ -23,6 +23,8 @@ public final class ActTable {
               Act.NEW_JOB,
               Act.MAKE_AGAIN,
               Act.SEARCH,
+              Act.PUT_AWAY,
+              Act.SHOW_ALL,
               Act.TO_RECKONER,
               Act.TO_CAUTIONS,
               Act.TO_HANDS,
@@ -53,6 +55,9 @@ public final class ActTable {
               Act.TO_LESSON,
               Act.TO_REHEARSAL,
               Act.TO_WHAT_IF,
+              Act.TO_REACH,
+              Act.TO_CARD,
+              Act.KEEP_FOR_ALL,
               Act.THROW_AWAY);
       case PLAN -> List.of(Act.KEEP);
       case NEAREST ->
@@ -138,6 +143,7 @@ public final class ActTable {
               Act.WEIGH_OUT,
               Act.TO_BENCH,
               Act.RETURN_WIRE,
+              Act.TAKE_SOLDER,
               Act.MORE,
               Act.LESS);
       case WEIGH_IN ->
@@ -146,6 +152,7 @@ public final class ActTable {
               Act.WEIGH_OUT,
               Act.PRICE,
               Act.CLOSE,
+              Act.KEEP_FOR_ALL,
               Act.REOPEN,
               Act.MAKE_AGAIN,
               Act.TO_BENCH,
@@ -181,8 +188,21 @@ public final class ActTable {
           List.of(Act.OPEN_CARD, Act.UP, Act.DOWN, Act.SEARCH, Act.TO_TRAY, Act.MORE, Act.LESS);
       case OWN_BENCH -> List.of(Act.CHANGE_BENCH, Act.KEEP_TYPED, Act.TO_TRAY, Act.MORE, Act.LESS);
       case DRAWER ->
-          List.of(Act.LOT_CAME, Act.LOT_COUNTED, Act.UP, Act.DOWN, Act.TO_TRAY, Act.MORE, Act.LESS);
-      case WHAT_IF -> List.of(Act.VARY, Act.TO_PLAN, Act.MORE, Act.LESS);
+          List.of(
+              Act.LOT_CAME,
+              Act.LOT_COUNTED,
+              Act.DRAW,
+              Act.UP,
+              Act.DOWN,
+              Act.TO_TRAY,
+              Act.MORE,
+              Act.LESS);
+      case WHAT_IF ->
+          List.of(Act.VARY, Act.TO_PLAN, Act.TO_REACH, Act.MORE, Act.LESS);
+      case REACH ->
+          List.of(
+              Act.SAY_WHAT_THERE_IS, Act.PLAN_SO_LONG, Act.TO_PLAN, Act.MORE, Act.LESS);
+      case CARD -> List.of(Act.WRITE_CARD, Act.TO_WEIGH_IN, Act.TO_BENCH, Act.MORE, Act.LESS);
       case PILES ->
           List.of(Act.TAKE_UP, Act.SAY_WHERE, Act.UP, Act.DOWN, Act.TO_BENCH, Act.MORE, Act.LESS);
       case HANDBOOK -> List.of(Act.UP, Act.DOWN, Act.TO_BENCH, Act.TO_TRAY, Act.MORE, Act.LESS);

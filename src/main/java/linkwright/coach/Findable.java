@@ -34,6 +34,8 @@ record Findable(String kind, String name, List<String> words, PlaceId place, Str
           PlaceId.RECKONER,
           PlaceId.LOOKUP,
           PlaceId.HANDS,
+          PlaceId.OWN_BENCH,
+          PlaceId.DRAWER,
           PlaceId.LESSON,
           PlaceId.REHEARSAL,
           PlaceId.STUDENT,

@@ -27,28 +27,33 @@ final class StudentGate {
       return turn;
     }
     if (isUnread(model)) {
-      return turn.and(new Effect.OpenStudent(model.job().map(OpenJob::person).orElse(""), ""));
+      return turn.and(new Effect.OpenStudent(person(model), ""));
     }
     Model ready =
-        model.learning().student().filter(her -> her.id().equals(model.job().map(OpenJob::person).orElse(""))).isPresent()
+        isAtHand(model)
             ? Banks.ready(model, model.job().orElseThrow().state().course().routine())
             : model;
     if (!Sayings.asks(ready)) {
       return new Turn(ready, turn.effects(), turn.next());
     }
     Turn asked = Coach.arrived(ready, Places.of(PlaceId.SAYING).enter(ready));
-    return asked.model().held().place() == PlaceId.BENCH
-        ? turn
-        : new Turn(asked.model(), turn.and(asked.effects()).effects(), asked.next());
+    return new Turn(asked.model(), turn.and(asked.effects()).effects(), asked.next());
   }
 
   /** A student sits here whose book was not read yet; a class has her in its roster. */
   private static boolean isUnread(Model model) {
-    return model.learning().roster().names().containsKey(model.job().map(OpenJob::person).orElse(""))
-        && model
-            .learning()
-            .student()
-            .filter(learner -> learner.id().equals(model.job().map(OpenJob::person).orElse("")))
-            .isEmpty();
+    return model.learning().roster().names().containsKey(person(model)) && !isAtHand(model);
+  }
+
+  private static boolean isAtHand(Model model) {
+    return model
+        .learning()
+        .student()
+        .filter(learner -> learner.id().equals(person(model)))
+        .isPresent();
+  }
+
+  private static String person(Model model) {
+    return model.job().map(OpenJob::person).orElse("");
   }
 }

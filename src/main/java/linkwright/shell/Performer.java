@@ -17,6 +17,7 @@ import linkwright.coach.kernel.Turn;
 import linkwright.files.DraftStore;
 import linkwright.files.Home;
 import linkwright.job.Fact;
+import linkwright.quantity.Read;
 
 /**
  * Performs the effects of updates and feeds what became of them back, until nothing more is asked.
@@ -142,7 +143,16 @@ public final class Performer {
 
     @Override
     public Optional<Message> beginJob(Effect.BeginJob effect) {
-      return Optional.of(books.begin(effect.name(), effect.facts(), model.handbook()));
+      if (effect.planFile().isEmpty()) {
+        return Optional.of(books.begin(effect.name(), effect.facts(), model.handbook()));
+      }
+      Read<Fact> plan = SavedPlan.read(home, effect.planFile(), effect.facts(), model.handbook());
+      if (plan instanceof Read.Bad<Fact> bad) {
+        return Optional.of(new Message.JobNotOpened(bad.sentence()));
+      }
+      List<Fact> facts = new ArrayList<>(effect.facts());
+      facts.add(plan.orThrow());
+      return Optional.of(books.begin(effect.name(), facts, model.handbook()));
     }
 
     @Override

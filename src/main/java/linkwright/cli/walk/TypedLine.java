@@ -38,6 +38,14 @@ final class TypedLine {
           "tests", Act.TO_TESTS,
           "trial", Act.TO_TRIAL);
 
+  /** What the words of the bench do in a rehearsal. */
+  private static final Map<Act, Act> DRY =
+      Map.of(
+          Act.NEXT_STEP, Act.DRY_ON,
+          Act.LOOK_ON, Act.DRY_ON,
+          Act.PREVIOUS_STEP, Act.DRY_BACK,
+          Act.LOOK_BACK, Act.DRY_BACK);
+
   /** What comes before a step can be counted at. */
   private static final Set<Act> GATES = Set.of(Act.SEEN, Act.BACK_AT_BENCH, Act.LIT, Act.HOT_ON);
 
@@ -316,6 +324,10 @@ final class TypedLine {
 
   /** Nothing is counted at a step that the user has not heard yet. */
   private void bench(Act act, String rest) {
+    if (coach.place() == PlaceId.REHEARSAL && DRY.containsKey(act)) {
+      coach.choose(DRY.get(act));
+      return;
+    }
     if (coach.place() != PlaceId.BENCH) {
       coach.go(Act.TO_BENCH);
       lines.say("You are at the bench now. Type it again if you mean the step that follows.");

@@ -76,10 +76,18 @@ public sealed interface Effect {
     }
   }
 
-  /** Begins a book with these facts and opens it; answers {@link Message.JobOpened}. */
-  record BeginJob(String name, List<Fact> facts) implements Effect {
+  /**
+   * Begins a book with these facts, and with the plan of that file if one is named, and opens it;
+   * answers {@link Message.JobOpened}.
+   */
+  record BeginJob(String name, List<Fact> facts, String planFile) implements Effect {
     public BeginJob {
       facts = List.copyOf(facts);
+    }
+
+    /** Without a plan file. */
+    public BeginJob(String name, List<Fact> facts) {
+      this(name, facts, "");
     }
 
     @Override

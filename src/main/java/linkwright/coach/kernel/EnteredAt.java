@@ -55,7 +55,7 @@ public final class EnteredAt {
           nowhere(BenchFact.HoursCorrected.class),
           nowhere(BenchFact.RedoPlanned.class),
           at(BenchFact.PilePlaced.class, PlaceId.PILES),
-          nowhere(BenchFact.CardSet.class),
+          at(BenchFact.CardSet.class, PlaceId.CARD),
           nowhere(BenchFact.JobPutAway.class),
           nowhere(LotFact.LotArrived.class),
           nowhere(LotFact.LotCounted.class),

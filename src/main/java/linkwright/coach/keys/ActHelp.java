@@ -38,6 +38,7 @@ public final class ActHelp {
       case TO_DRAWER -> "wire and other metal on hand, by lot";
       case LOT_CAME -> "enter what came into the drawer, as a lot";
       case LOT_COUNTED -> "set a lot right by one weight";
+      case TAKE_SOLDER -> "solder for this job, by its lot";
       case RETURN_WIRE -> "wire of this job goes back into a lot";
       case TO_HANDS -> "what earlier pieces taught of your hands";
       case TO_NEAREST -> "the nearest lengths that you can have, and by what";
@@ -63,6 +64,13 @@ public final class ActHelp {
       case TO_WHAT_IF -> "the plan with one thing changed, beside the one that is kept";
       case CHANGE_BENCH -> "write down what is yours whatever the job";
       case KEEP_TYPED -> "keep what is typed in place of what is taken";
+      case TO_REACH -> "the longest chain from your wire, metal, money or hours";
+      case SAY_WHAT_THERE_IS -> "wire, metal, money or hours that there are";
+      case PLAN_SO_LONG -> "the longest chain becomes the one that is planned";
+      case TO_CARD -> "customer, promised day, price, deposit, clasp, mark";
+      case WRITE_CARD -> "what was agreed for this job";
+      case PUT_AWAY -> "out of the tray, or back; nothing is erased";
+      case KEEP_FOR_ALL -> "what was typed for another job too is taken in every job";
       case VARY -> "try the plan with one thing changed";
       case UP -> "the line above";
       case DOWN -> "the line below";

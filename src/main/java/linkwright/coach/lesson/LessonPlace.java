@@ -121,7 +121,9 @@ public final class LessonPlace implements Place {
     if (model.job().isEmpty()) {
       acts.add(Act.TO_TRAY);
     }
-    return Turning.with(acts, model, content(model));
+    return held.told()
+        ? AskedContent.acts(model, content(model), acts)
+        : Turning.with(acts, model, content(model));
   }
 
   @Override

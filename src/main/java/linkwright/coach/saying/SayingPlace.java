@@ -105,7 +105,9 @@ public final class SayingPlace implements Place {
     if (((SayingHeld) model.held()).told()) {
       acts.add(Act.NEXT_QUESTION);
     }
-    return Turning.with(acts, model, content(model));
+    return ((SayingHeld) model.held()).told()
+        ? AskedContent.acts(model, content(model), acts)
+        : Turning.with(acts, model, content(model));
   }
 
   @Override

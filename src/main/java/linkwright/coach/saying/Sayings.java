@@ -31,7 +31,11 @@ public final class Sayings {
   private static Optional<AtBench> open(Model model) {
     Optional<OpenJob> job = model.job().filter(open -> !open.lookOnly());
     boolean hers =
-        model.learning().student().filter(her -> her.id().equals(model.job().map(OpenJob::person).orElse(""))).isPresent();
+        model
+            .learning()
+            .student()
+            .filter(her -> job.filter(open -> open.person().equals(her.id())).isPresent())
+            .isPresent();
     return job.isPresent() && hers && !model.hotWork().open()
         ? AtBench.of(model)
         : Optional.empty();

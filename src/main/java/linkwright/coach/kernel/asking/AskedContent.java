@@ -2,12 +2,15 @@ package linkwright.coach.kernel.asking;
 
 import java.util.ArrayList;
 import java.util.List;
+import linkwright.coach.content.Content;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Question;
 import linkwright.coach.kernel.JobWords;
 import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.Turning;
 import linkwright.coach.kernel.safety.CardContent;
+import linkwright.coach.keys.Act;
 import linkwright.lesson.Asked;
 import linkwright.lesson.Item;
 import linkwright.lesson.Learner;
@@ -45,18 +48,34 @@ public final class AskedContent {
     }
     parts.add(
         new Prose(Prose.Kind.MAIN, "It is: " + JobWords.fill(asked.rightAnswer(), model)));
-    if (!asked.after().isBlank()) {
+    boolean card = !given.right() && !item.caution().isEmpty();
+    if (!asked.after().isBlank() && !card) {
       parts.add(new Prose(Prose.Kind.WHY, JobWords.fill(asked.after(), model)));
     }
     parts.add(Prose.aside(back(learner.learnt(), item, given.right())));
-    if (!given.right() && !item.caution().isEmpty()) {
+    if (card) {
       model
           .handbook()
           .caution(item.caution())
-          .map(card -> CardContent.of(model, card, ""))
+          .map(missed -> CardContent.of(model, missed, ""))
           .ifPresent(parts::addAll);
     }
     return parts;
+  }
+
+  /**
+   * The acts where an answer is told: what has no room at once is turned to before anything goes on,
+   * so that no card is passed unread.
+   */
+  public static List<Act> acts(Model model, Content content, List<Act> acts) {
+    boolean unread = model.held().turned() < model.parts(content) - 1;
+    if (!unread) {
+      return Turning.with(acts, model, content);
+    }
+    List<Act> first = new ArrayList<>(List.of(Act.MORE, Act.LESS));
+    first.addAll(acts);
+    first.remove(Act.NEXT_QUESTION);
+    return List.copyOf(first);
   }
 
   /** When it comes back. */

@@ -1,4 +1,4 @@
-package linkwright.cli;
+package linkwright.cli.exchange;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -20,10 +20,11 @@ import linkwright.standing.WireStand;
 import linkwright.standing.WireToOrder;
 
 /** A plan as keys and values, for scripts: mm, g, N and counts; nothing where there is none. */
-final class PlanYaml {
+public final class PlanYaml {
   private PlanYaml() {}
 
-  static Map<String, Object> of(Standing standing, List<ChainChoice> nearest, Reference reference) {
+  /** All of it; nearest are the other chains that can be had. */
+  public static Map<String, Object> of(Standing standing, List<ChainChoice> nearest, Reference reference) {
     Plan plan = standing.counted().plan().orElseThrow();
     Map<String, Object> values = new LinkedHashMap<>();
     wished(values, plan.wish());
