@@ -18,7 +18,9 @@ import linkwright.routine.Hazard;
 import linkwright.routine.Part;
 import linkwright.routine.Routine;
 import linkwright.routine.RoutineChecks;
+import linkwright.routine.RoutineDetail;
 import linkwright.routine.Step;
+import linkwright.routine.StepDetail;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
@@ -56,7 +58,11 @@ class ShippedCoverageTest {
           List<Step> bare =
               routine.steps().stream().map(each -> each.equals(step) ? bare(each) : each).toList();
           assertThat(
-                  RoutineChecks.check(with(routine, bare), LIBRARY.cautions().values(), formers(), LIBRARY.reference())
+                  RoutineChecks.check(
+                          with(routine, bare),
+                          LIBRARY.cautions().values(),
+                          formers(),
+                          LIBRARY.reference())
                       .stream()
                       .filter(finding -> finding.key().equals("cautions"))
                       .map(Finding::step))
@@ -122,7 +128,10 @@ class ShippedCoverageTest {
             routine.steps().stream().map(step -> changed(step, false, step.cautions())).toList();
         assertThat(
                 RoutineChecks.check(
-                    with(routine, unrinsed), LIBRARY.cautions().values(), formers(), LIBRARY.reference()))
+                    with(routine, unrinsed),
+                    LIBRARY.cautions().values(),
+                    formers(),
+                    LIBRARY.reference()))
             .as("%s without any rinse", routine.id())
             .extracting(Finding::expected)
             .anyMatch(text -> text.contains("rinse: yes"));
@@ -157,7 +166,8 @@ class ShippedCoverageTest {
           step.waits(),
           step.measure(),
           cautions,
-          step.wrong());
+          step.wrong(),
+          StepDetail.NONE);
     }
 
     private static Routine with(Routine routine, List<Step> steps) {
@@ -172,7 +182,8 @@ class ShippedCoverageTest {
           routine.usualLoss(),
           routine.usualRedo(),
           routine.pieces(),
-          steps);
+          steps,
+          RoutineDetail.NONE);
     }
   }
 
