@@ -27,7 +27,7 @@ public final class BendContent {
     }
     OpenJob job = model.job().orElseThrow();
     Optional<TestPieces> taught =
-        trial ? TestPieces.of(job.standing(), job.state()) : Optional.empty();
+        trial ? TestPieces.of(job.standing(), job.state(), "") : Optional.empty();
     return taught
         .map(pieces -> ofNext(pieces, model))
         .orElseGet(

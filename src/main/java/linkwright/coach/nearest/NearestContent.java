@@ -14,7 +14,7 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.plan.Plan;
 import linkwright.quantity.UnitStyle;
-import linkwright.standing.ChainChoice;
+import linkwright.standing.nearest.ChainChoice;
 
 /** What was wished, what is counted, and what could be had in its place, each with its length. */
 final class NearestContent {
