@@ -27,6 +27,7 @@ import linkwright.quantity.UnitStyle;
  * @param redos stage, or {@code all} → share of joints that she does again
  * @param fireWatchSeconds how long she watches after the last heat, s
  * @param waitSeconds her own waits by id or name, s
+ * @param tools the tools that she has; empty where she listed none
  */
 public record OwnBench(
     String name,
@@ -42,7 +43,8 @@ public record OwnBench(
     Map<String, Double> losses,
     Map<String, Double> redos,
     OptionalLong fireWatchSeconds,
-    Map<String, Long> waitSeconds) {
+    Map<String, Long> waitSeconds,
+    List<String> tools) {
   /** The bench of someone who described none. */
   public static final OwnBench NONE =
       new OwnBench(
@@ -59,7 +61,8 @@ public record OwnBench(
           Map.of(),
           Map.of(),
           OptionalLong.empty(),
-          Map.of());
+          Map.of(),
+          List.of());
 
   /** Copies the collections, in her order. */
   public OwnBench {
@@ -70,6 +73,7 @@ public record OwnBench(
     losses = ordered(losses);
     redos = ordered(redos);
     waitSeconds = ordered(waitSeconds);
+    tools = List.copyOf(tools);
   }
 
   static <T> Map<String, T> ordered(Map<String, T> map) {

@@ -14,8 +14,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import linkwright.files.DiskTrouble;
-import linkwright.files.FailPoint;
+import linkwright.disk.DiskTrouble;
+import linkwright.disk.FailPoint;
 import linkwright.files.ProblemList;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
@@ -76,6 +76,18 @@ public final class BookFile implements Closeable {
    */
   public static Read<BookFile> create(Path folder, String jobName, String device, Instant now) {
     return BookOpening.create(folder, jobName).flatMap(path -> open(path, device, now));
+  }
+
+  /**
+   * Opens the book of that very name to write it, and makes it first where there is none.
+   *
+   * @param path the book's file; its folder is made if it is not there yet
+   * @param device the name of this device, not blank
+   * @param now the time, for what may have to be set aside
+   * @return the open book, or a sentence
+   */
+  public static Read<BookFile> openOrMake(Path path, String device, Instant now) {
+    return BookOpening.make(path).flatMap(there -> open(there, device, now));
   }
 
   /**

@@ -13,9 +13,9 @@ import java.nio.file.StandardOpenOption;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import linkwright.files.Disk;
-import linkwright.files.DiskTrouble;
-import linkwright.files.FailPoint;
+import linkwright.disk.Disk;
+import linkwright.disk.DiskTrouble;
+import linkwright.disk.FailPoint;
 
 /**
  * Who may write a book: a lock of the operating system on a file beside it, which goes with the

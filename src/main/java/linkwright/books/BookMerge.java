@@ -14,8 +14,8 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import linkwright.books.BookScan.Row;
-import linkwright.files.Disk;
-import linkwright.files.DiskTrouble;
+import linkwright.disk.Disk;
+import linkwright.disk.DiskTrouble;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
 
@@ -31,6 +31,7 @@ import linkwright.quantity.Read;
  */
 public record BookMerge(List<String> texts, List<Problem> problems, List<String> summary) {
   private static final String OPENED = "job-opened";
+  private static final String LOT = "lot-";
 
   /** Copies the lists. */
   public BookMerge {
@@ -47,6 +48,13 @@ public record BookMerge(List<String> texts, List<Problem> problems, List<String>
         row.entry().filter(entry -> entry.kind().equals(OPENED)).ifPresent(openings::add);
       }
       return openings;
+    }
+
+    /** The drawer's book has no beginning of its own: two that hold lots alone are one. */
+    boolean isDrawers() {
+      return rows.values().stream()
+          .flatMap(row -> row.entry().stream())
+          .allMatch(entry -> entry.kind().startsWith(LOT));
     }
   }
 
@@ -118,6 +126,9 @@ public record BookMerge(List<String> texts, List<Problem> problems, List<String>
   private static boolean sameJob(Source one, Source other) {
     Set<BookLine> shared = one.openings();
     Set<BookLine> others = other.openings();
+    if (one.isDrawers() && other.isDrawers()) {
+      return true;
+    }
     if (shared.isEmpty() || others.isEmpty()) {
       return other.rows().keySet().stream().anyMatch(one.rows()::containsKey);
     }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.ZoneOffset;
@@ -16,13 +17,13 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import linkwright.files.Disk;
-import linkwright.files.DiskTrouble;
-import linkwright.files.FailPoint;
+import linkwright.disk.Disk;
+import linkwright.disk.DiskTrouble;
+import linkwright.disk.FailPoint;
 import linkwright.files.ProblemList;
-import linkwright.files.Slug;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
+import linkwright.text.Slug;
 
 /**
  * How a book was opened: with a lock and a writer, or only to look, and why.
@@ -40,6 +41,8 @@ record BookOpening(
   /** Far beyond any job: a file that long is not a book, and reading it would fill the memory. */
   private static final long LONGEST_BYTES = 256L << 20;
 
+  private static final byte[] HEADER = (BookText.HEADER + "\n").getBytes(StandardCharsets.UTF_8);
+
   private static final DateTimeFormatter TORN_TIME =
       DateTimeFormatter.ofPattern("yyyyMMdd'T'HHmmss'Z'", Locale.ROOT).withZone(ZoneOffset.UTC);
 
@@ -51,12 +54,27 @@ record BookOpening(
       while (true) {
         path = folder.resolve(Slug.of(jobName, taken::contains) + ".yaml");
         try {
-          Disk.create(path, (BookText.HEADER + "\n").getBytes(StandardCharsets.UTF_8));
+          Disk.create(path, HEADER);
           return Read.good(path);
         } catch (FileAlreadyExistsException anotherWasQuicker) {
           taken.addAll(namesIn(folder));
         }
       }
+    } catch (IOException trouble) {
+      return Read.bad(DiskTrouble.writing(path, trouble));
+    }
+  }
+
+  /** Makes a book of that very name, if nothing has it yet. */
+  static Read<Path> make(Path path) {
+    try {
+      if (!Files.exists(path, LinkOption.NOFOLLOW_LINKS)) {
+        Disk.folders(path.getParent());
+        Disk.create(path, HEADER);
+      }
+      return Read.good(path);
+    } catch (FileAlreadyExistsException anotherWasQuicker) {
+      return Read.good(path);
     } catch (IOException trouble) {
       return Read.bad(DiskTrouble.writing(path, trouble));
     }
@@ -242,7 +260,7 @@ record BookOpening(
                   + "."));
     }
     if (scan.wholeBytes() == 0) {
-      writer.append((BookText.HEADER + "\n").getBytes(StandardCharsets.UTF_8));
+      writer.append(HEADER);
     } else if (scan.endsOpen()) {
       writer.append(new byte[] {'\n'});
     }

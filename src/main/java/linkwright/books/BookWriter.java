@@ -12,9 +12,9 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.FileTime;
 import java.util.Objects;
 import java.util.zip.CRC32C;
-import linkwright.files.Disk;
-import linkwright.files.DiskTrouble;
-import linkwright.files.FailPoint;
+import linkwright.disk.Disk;
+import linkwright.disk.DiskTrouble;
+import linkwright.disk.FailPoint;
 
 /**
  * The end of a job book, where bytes are added: all of them and synced, or none. Knows how long the
@@ -126,6 +126,7 @@ final class BookWriter implements Closeable {
     if (leftovers) {
       cutTo(length);
     }
+    FailPoint.reached("before-write");
     requireUnchanged();
     boolean whole = false;
     try {

@@ -12,7 +12,7 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import linkwright.files.Disk;
+import linkwright.disk.Disk;
 import linkwright.files.Fields;
 import linkwright.files.Home;
 import linkwright.files.ProblemList;
@@ -90,6 +90,22 @@ public final class DeviceId {
     more.add(new Known(place, machine, chosen));
     write(more);
     return chosen;
+  }
+
+  /** Why the name cannot be kept; each start is taken for another machine then. */
+  public Optional<String> trouble() {
+    boolean kept = Files.isRegularFile(file) && Files.isReadable(file) && Files.isWritable(file);
+    return kept
+        ? Optional.empty()
+        : (Files.exists(file)
+                ? Optional.of("it is no file that may be read and written.")
+                : Disk.whyNoFolder(file.getParent()))
+            .map(
+                why ->
+                    "This machine's name in the books cannot be kept in "
+                        + file
+                        + ", so each start signs as another machine: "
+                        + why);
   }
 
   private record Known(String home, String machine, String id) {}

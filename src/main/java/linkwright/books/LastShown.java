@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import linkwright.books.BookScan.Row;
-import linkwright.files.Disk;
+import linkwright.disk.Disk;
 import linkwright.files.Fields;
 import linkwright.files.Home;
 import linkwright.files.ProblemList;

@@ -1,5 +1,6 @@
 package linkwright.cli;
 
+import linkwright.cli.forms.OutForm;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -12,7 +13,9 @@ import linkwright.books.EntryLines;
 import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
+import linkwright.cli.console.Teller;
 import linkwright.coach.again.AgainContent;
+import linkwright.coach.content.Part;
 import linkwright.files.Home;
 import linkwright.files.Library;
 import linkwright.files.PlanFile;
@@ -27,6 +30,7 @@ import linkwright.standing.Handbook;
 import linkwright.standing.MadeAgain;
 import linkwright.standing.Standing;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -37,7 +41,8 @@ import picocli.CommandLine.Parameters;
     description = {
       "What a job comes to made again, from what it settled: blank, formers, link, rings, loss.",
       "With --new NAME it is begun and lies in the tray; with --into FILE its plan is written."
-    })
+    },
+    footer = {"", "Example: linkwright again window-chain --length \"50 cm\" --new \"Longer\""})
 final class AgainCommand implements Callable<Integer> {
   private final Root root;
 
@@ -62,12 +67,17 @@ final class AgainCommand implements Callable<Integer> {
       description = "Writes the new plan into a plan file that is not there yet.")
   private Optional<String> into = Optional.empty();
 
+  @Mixin private final AnswerRows answer = new AnswerRows();
+
   AgainCommand(Root root) {
     this.root = root;
   }
 
   @Override
   public Integer call() {
+    if (answer.form() instanceof Read.Bad<OutForm> bad) {
+      return root.wrong(bad.sentence());
+    }
     Home home = root.home();
     Path book = home.jobs().resolve(job + ".yaml");
     if (!Files.isRegularFile(book)) {
@@ -116,11 +126,14 @@ final class AgainCommand implements Callable<Integer> {
     }
     Choices choices = Choices.load(root.home());
     here.err().sayAll(Located.all(choices.problems()));
-    here.out()
-        .sayAll(
-            PlanText.of(
-                again.wish().getOrDefault(WishKeys.JOB, earlier.course().name()),
-                new AgainContent(choices.user().units(), earlier.accounts()).of(again, standing)));
+    List<Part> parts =
+        new AgainContent(choices.user().units(), earlier.accounts()).of(again, standing);
+    if (answer.forReading()) {
+      String called = again.wish().getOrDefault(WishKeys.JOB, earlier.course().name());
+      here.out().sayAll(PlanText.of(called, parts));
+    } else {
+      answer.print(root, "again", parts);
+    }
     int written = into.map(file -> write(file, again.wish())).orElse(Exit.GOOD);
     return name.isPresent() && written == Exit.GOOD ? begin(again, earlier, handbook) : written;
   }
@@ -145,8 +158,9 @@ final class AgainCommand implements Callable<Integer> {
       here.err().say(bad.sentence());
       return Exit.PROBLEMS;
     }
-    here.out().say("");
-    here.out().say("Begun: " + begun.orThrow() + ".");
+    Teller told = answer.forReading() ? here.out() : here.err();
+    told.say("");
+    told.say("Begun: " + begun.orThrow() + ".");
     return Exit.GOOD;
   }
 }

@@ -1,5 +1,6 @@
 package linkwright.cli;
 
+import linkwright.cli.forms.OutForm;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -9,6 +10,7 @@ import java.util.concurrent.Callable;
 import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
+import linkwright.coach.content.Part;
 import linkwright.coach.keys.Act;
 import linkwright.coach.ownbench.OwnBenchContent;
 import linkwright.files.BenchFile;
@@ -17,6 +19,7 @@ import linkwright.plain.PlainLines;
 import linkwright.quantity.Read;
 import linkwright.shell.Start;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code linkwright bench}: what is hers whatever the job. */
@@ -30,7 +33,8 @@ import picocli.CommandLine.Option;
     footer = {
       "",
       "Keys: kerf, persons, plate, formers.NAME, flame.fuel, pickle.wait, prices.currency,",
-      "prices.hour, prices.metal-per-g.METAL, losses.all, fire-watch and the like."
+      "prices.hour, prices.metal-per-g.METAL, losses.all, fire-watch and the like.",
+      "Example: linkwright bench --set \"kerf=0.3 mm\""
     })
 final class BenchCommand implements Callable<Integer> {
   private final Root root;
@@ -41,12 +45,17 @@ final class BenchCommand implements Callable<Integer> {
       description = "Changes a value; KEY= takes it out.")
   private List<String> set = new ArrayList<>();
 
+  @Mixin private final AnswerRows answer = new AnswerRows();
+
   BenchCommand(Root root) {
     this.root = root;
   }
 
   @Override
   public Integer call() {
+    if (answer.form() instanceof Read.Bad<OutForm> bad) {
+      return root.wrong(bad.sentence());
+    }
     Surroundings here = root.here();
     Map<String, String> changes = new LinkedHashMap<>();
     for (String each : set) {
@@ -66,12 +75,16 @@ final class BenchCommand implements Callable<Integer> {
     Library library = Library.load(root.home());
     here.err().sayAll(Located.all(library.bench().problems()));
     Choices choices = Choices.load(root.home());
-    PlainLines plain = new PlainLines(Act::words);
-    new OwnBenchContent(
-            choices.user().units(),
-            here.clock().instant().atZone(ZoneId.systemDefault()).toLocalDate())
-        .of(Start.handbook(library, root.home()))
-        .forEach(part -> here.out().sayAll(part.answer(plain)));
+    List<Part> parts =
+        new OwnBenchContent(
+                choices.user().units(),
+                here.clock().instant().atZone(ZoneId.systemDefault()).toLocalDate())
+            .of(Start.handbook(library, root.home()));
+    if (answer.forReading()) {
+      here.out().sayAll(new PlainLines(Act::words).of(parts));
+    } else {
+      answer.print(root, "bench", parts);
+    }
     return library.bench().problems().isEmpty() ? Exit.GOOD : Exit.PROBLEMS;
   }
 }

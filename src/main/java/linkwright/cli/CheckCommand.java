@@ -1,15 +1,18 @@
 package linkwright.cli;
 
+import linkwright.cli.forms.OutForm;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import linkwright.books.BookChecks;
 import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
+import linkwright.disk.DiskTrouble;
 import linkwright.files.Checking;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
@@ -57,6 +60,11 @@ final class CheckCommand implements Callable<Integer> {
       Read<Path> path = root.input(typed);
       if (path instanceof Read.Bad<Path> bad) {
         return root.wrong(bad.sentence());
+      }
+      Optional<String> hidden = DiskTrouble.toLookAt(path.orThrow());
+      if (hidden.isPresent()) {
+        root.here().err().say(hidden.get());
+        return Exit.PROBLEMS;
       }
       if (!Files.exists(path.orThrow())) {
         return root.wrong("There is no file or folder " + typed + ".");

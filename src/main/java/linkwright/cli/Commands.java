@@ -13,6 +13,19 @@ public final class Commands {
 
   /** Runs a command and answers with its exit code. */
   public static int run(Surroundings here, String... arguments) {
+    CommandLine line = line(here);
+    try {
+      return line.execute(arguments);
+    } catch (Error fault) {
+      // The command line's own handler is given exceptions alone.
+      Root root = line.getCommand();
+      here.err().say(TraceFile.keep(root.home(), fault, here.clock().instant()));
+      return Exit.PROBLEMS;
+    }
+  }
+
+  /** All commands there are. */
+  static CommandLine line(Surroundings here) {
     Root root = new Root(here);
     CommandLine line = new CommandLine(root);
     line.addSubcommand(new PlanCommand(root));
@@ -20,7 +33,13 @@ public final class Commands {
     line.addSubcommand(new HandsCommand(root));
     line.addSubcommand(new BenchCommand(root));
     line.addSubcommand(new DrawerCommand(root));
+    line.addSubcommand(new ExportCommand(root));
+    line.addSubcommand(new TakeInCommand(root));
     line.addSubcommand(new WalkCommand(root));
+    line.addSubcommand(new RehearseCommand(root));
+    line.addSubcommand(new LessonCommand(root));
+    line.addSubcommand(new StudentCommand(root));
+    line.addSubcommand(new ClassCommand(root));
     line.addSubcommand(new CheckCommand(root));
     line.addSubcommand(new NewRoutineCommand(root));
     line.addSubcommand(new JobsCommand(root));
@@ -30,11 +49,12 @@ public final class Commands {
     line.addSubcommand(new NewPatternCommand(root));
     ListCommand.all(root).forEach(each -> line.addSubcommand(each.name(), each));
     line.addSubcommand(new ReferenceCommand(root));
+    line.addSubcommand(new SchemaCommand(root));
     line.addSubcommand(new CompletionCommand(root));
     line.addSubcommand(new ManCommand(root));
     line.addSubcommand(new CommandLine.HelpCommand());
     line.addSubcommand(
-        "reckon", ReckonCommand.of(root::home, here.out()::print, here.err()::print));
+        "reckon", ReckonCommand.of(root::home, root::input, here.out()::print, here.err()::print));
     line.getSubcommands()
         .values()
         .forEach(each -> each.getCommandSpec().versionProvider(new Root.Version()));
@@ -53,12 +73,6 @@ public final class Commands {
                       : TraceFile.keep(root.home(), fault, here.clock().instant()));
           return Exit.PROBLEMS;
         });
-    try {
-      return line.execute(arguments);
-    } catch (Error fault) {
-      // The command line's own handler is given exceptions alone.
-      here.err().say(TraceFile.keep(root.home(), fault, here.clock().instant()));
-      return Exit.PROBLEMS;
-    }
+    return line;
   }
 }

@@ -1,11 +1,14 @@
 package linkwright.cli;
 
+import linkwright.cli.forms.OutForm;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
+import linkwright.coach.content.Part;
 import linkwright.coach.drawer.DrawerContent;
 import linkwright.coach.keys.Act;
 import linkwright.drawer.Drawer;
@@ -21,6 +24,7 @@ import linkwright.shell.Start;
 import linkwright.shell.TrayReading;
 import linkwright.standing.Handbook;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code linkwright drawer}: wire and other metal on hand, by lot. */
@@ -30,6 +34,10 @@ import picocli.CommandLine.Option;
     description = {
       "Wire and other metal on hand across jobs, by lot, and the metal account.",
       "--came LOT enters what came; --count LOT sets a lot right by what the scale says."
+    },
+    footer = {
+      "",
+      "Example: linkwright drawer --came wire-9 --wire \"0.9 mm\" --length \"3 m\""
     })
 final class DrawerCommand implements Callable<Integer> {
   private final Root root;
@@ -58,12 +66,17 @@ final class DrawerCommand implements Callable<Integer> {
   @Option(names = "--batch", paramLabel = "BATCH", description = "The maker's number.")
   private String batch = "";
 
+  @Mixin private final AnswerRows answer = new AnswerRows();
+
   DrawerCommand(Root root) {
     this.root = root;
   }
 
   @Override
   public Integer call() {
+    if (answer.form() instanceof Read.Bad<OutForm> bad) {
+      return root.wrong(bad.sentence());
+    }
     Surroundings here = root.here();
     Library library = Library.load(root.home());
     Handbook handbook = Start.handbook(library, root.home());
@@ -83,10 +96,18 @@ final class DrawerCommand implements Callable<Integer> {
     }
     DrawerBook.problems(root.home()).forEach(here.err()::say);
     Drawer drawer = handbook.drawer();
-    PlainLines plain = new PlainLines(Act::words);
-    new DrawerContent(Choices.load(root.home()).user().units())
-        .of(drawer, -1, TrayReading.of(root.home(), handbook, here.clock().instant()))
-        .forEach(part -> here.out().sayAll(part.answer(plain)));
+    List<Part> parts =
+        new DrawerContent(Choices.load(root.home()).user().units())
+            .of(
+                drawer,
+                -1,
+                TrayReading.of(root.home(), handbook, here.clock().instant()),
+                handbook.reference());
+    if (answer.forReading()) {
+      here.out().sayAll(new PlainLines(Act::words).of(parts));
+    } else {
+      answer.print(root, "drawer", parts);
+    }
     return DrawerBook.problems(root.home()).isEmpty() ? Exit.GOOD : Exit.PROBLEMS;
   }
 

@@ -1,6 +1,5 @@
 package linkwright.cli;
 
-import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,6 +23,7 @@ import linkwright.files.Library;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.plain.PlainLines;
+import linkwright.quantity.Read;
 import linkwright.shell.Demo;
 import linkwright.shell.Start;
 import linkwright.shell.TrayReading;
@@ -38,18 +38,30 @@ final class Glance {
 
   private Glance() {}
 
-  static List<String> of(Home home, Library library, Settings settings, Instant now) {
+  /** The lines, or a sentence where the jobs or the book of the one last worked on are hidden. */
+  static Read<List<String>> of(Home home, Library library, Settings settings, Instant now) {
+    Optional<String> trouble = home.jobsTrouble();
+    if (trouble.isPresent()) {
+      return Read.bad(trouble.get());
+    }
     Handbook handbook = Start.handbook(library, home);
     Model blank = Coach.begin(handbook, settings, Paging.WHOLE, now, ANY, ANY);
     List<TrayJob> tray = TrayReading.of(home, handbook, now);
-    Model model =
-        tray.isEmpty()
-            ? opened(blank, "demo", entries(Demo.facts(library), now))
-            : opened(blank, tray.get(0).slug(), entries(home, tray.get(0)));
+    return tray.isEmpty()
+        ? Read.good(lines(opened(blank, "demo", entries(Demo.facts(library), now))))
+        : BookFile.look(home.jobs().resolve(tray.get(0).slug() + ".yaml"))
+            .map(book -> EntryLines.entries(book.lines()))
+            .map(entries -> lines(opened(blank, tray.get(0).slug(), entries)));
+  }
+
+  private static List<String> lines(Model model) {
     List<String> lines = new ArrayList<>(plan(model));
     lines.add("");
     Bench.step(model).ifPresent(step -> lines.addAll(new PlainLines(Act::words).of(step)));
-    lines.add(Pages.of(model).still() + ".");
+    String still = Pages.of(model).still();
+    if (!still.isEmpty()) {
+      lines.add(still + ".");
+    }
     lines.add("");
     lines.add(
         "There is no terminal here to work in. In one, the same command opens the coach;"
@@ -60,14 +72,6 @@ final class Glance {
   private static Model opened(Model blank, String slug, List<Entry> entries) {
     Message opened = new Message.JobOpened(slug, "", entries, true, List.of(), Map.of());
     return Coach.update(blank, opened).model();
-  }
-
-  private static List<Entry> entries(Home home, TrayJob job) {
-    Path book = home.jobs().resolve(job.slug() + ".yaml");
-    return BookFile.look(book)
-        .found()
-        .map(found -> EntryLines.entries(found.lines()))
-        .orElse(List.of());
   }
 
   private static List<Entry> entries(List<Fact> facts, Instant now) {

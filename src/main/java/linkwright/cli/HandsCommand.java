@@ -1,5 +1,6 @@
 package linkwright.cli;
 
+import linkwright.cli.forms.OutForm;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
@@ -8,22 +9,26 @@ import java.util.concurrent.Callable;
 import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
+import linkwright.coach.content.Part;
 import linkwright.coach.hands.HandsContent;
 import linkwright.coach.keys.Act;
 import linkwright.files.HandsFile;
 import linkwright.files.Library;
 import linkwright.plain.PlainLines;
 import linkwright.quantity.Nearest;
+import linkwright.quantity.Read;
 import linkwright.shell.Start;
 import linkwright.standing.Handbook;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code linkwright hands}: what all books taught, and which of them are not to count. */
 @Command(
     name = "hands",
     mixinStandardHelpOptions = true,
-    description = "What all your books taught of the hands that work here, and from which jobs.")
+    description = "What all your books taught of the hands that work here, and from which jobs.",
+    footer = {"", "Example: linkwright hands --leave-out first-try"})
 final class HandsCommand implements Callable<Integer> {
   private final Root root;
 
@@ -36,12 +41,17 @@ final class HandsCommand implements Callable<Integer> {
   @Option(names = "--count", paramLabel = "JOB", description = "This book counts again.")
   private List<String> again = new ArrayList<>();
 
+  @Mixin private final AnswerRows answer = new AnswerRows();
+
   HandsCommand(Root root) {
     this.root = root;
   }
 
   @Override
   public Integer call() {
+    if (answer.form() instanceof Read.Bad<OutForm> bad) {
+      return root.wrong(bad.sentence());
+    }
     Surroundings here = root.here();
     Library library = Library.load(root.home());
     here.err().sayAll(Located.all(library.problems()));
@@ -71,14 +81,18 @@ final class HandsCommand implements Callable<Integer> {
       handbook = Start.handbook(library, root.home());
     }
     Choices choices = Choices.load(root.home());
-    PlainLines plain = new PlainLines(Act::words);
-    new HandsContent(handbook, choices.settings().in(ZoneId.systemDefault()))
-        .parts(-1)
-        .forEach(
-            part -> {
-              here.out().sayAll(part.answer(plain));
-              here.out().say("");
-            });
+    List<Part> parts =
+        new HandsContent(handbook, choices.settings().in(ZoneId.systemDefault())).parts(-1);
+    if (answer.forReading()) {
+      PlainLines plain = new PlainLines(Act::words);
+      parts.forEach(
+          part -> {
+            here.out().sayAll(part.answer(plain));
+            here.out().say("");
+          });
+    } else {
+      answer.print(root, "hands", parts);
+    }
     return file.problems().isEmpty() ? Exit.GOOD : Exit.PROBLEMS;
   }
 }

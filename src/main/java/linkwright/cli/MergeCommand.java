@@ -1,5 +1,6 @@
 package linkwright.cli;
 
+import linkwright.cli.forms.OutForm;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -8,8 +9,13 @@ import java.util.concurrent.Callable;
 import linkwright.books.BookMerge;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
+import linkwright.coach.content.Part;
+import linkwright.coach.content.Prose;
+import linkwright.coach.content.Row;
+import linkwright.coach.content.Rows;
 import linkwright.quantity.Read;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -19,11 +25,15 @@ import picocli.CommandLine.Parameters;
     mixinStandardHelpOptions = true,
     description =
         "Unites books of one job from several machines; they stay as they are. One alone is put in"
-            + " order and becomes a book of the newest format.")
+            + " order and becomes a book of the newest format.",
+    footer = {
+      "",
+      "Example: linkwright merge laptop/chain.yaml bench/chain.yaml --into chain.yaml"
+    })
 final class MergeCommand implements Callable<Integer> {
   private final Root root;
 
-  @Parameters(paramLabel = "BOOK", arity = "1..*", description = "The books.")
+  @Parameters(paramLabel = "BOOK", arity = "1..*", description = "The books; - for standard input.")
   private List<String> books = new ArrayList<>();
 
   @Option(
@@ -33,13 +43,18 @@ final class MergeCommand implements Callable<Integer> {
       description = "The new book; it must not be there yet.")
   private String into = "";
 
+  @Mixin private final AnswerRows answer = new AnswerRows();
+
   MergeCommand(Root root) {
     this.root = root;
   }
 
   @Override
   public Integer call() {
-    List<Read<Path>> typed = new ArrayList<>(books.stream().map(Root::path).toList());
+    if (answer.form() instanceof Read.Bad<OutForm> bad) {
+      return root.wrong(bad.sentence());
+    }
+    List<Read<Path>> typed = new ArrayList<>(books.stream().map(root::input).toList());
     typed.add(Root.path(into));
     Read<List<Path>> paths = Read.all(typed);
     if (paths instanceof Read.Bad<List<Path>> bad) {
@@ -70,13 +85,21 @@ final class MergeCommand implements Callable<Integer> {
     }
     BookMerge union = merged.orThrow();
     here.err().sayAll(Located.all(union.problems()));
-    here.out().sayAll(union.summary());
     Read<Path> written = union.write(to);
     if (written instanceof Read.Bad<Path> bad) {
       here.err().say(bad.sentence());
       return Exit.PROBLEMS;
     }
-    here.out().say("Written: " + written.orThrow() + ", " + union.texts().size() + " entries.");
+    if (answer.forReading()) {
+      here.out().sayAll(union.summary());
+      here.out().say("Written: " + written.orThrow() + ", " + union.texts().size() + " entries.");
+    } else {
+      List<Part> parts = new ArrayList<>();
+      union.summary().forEach(line -> parts.add(new Prose(Prose.Kind.SAYS, line)));
+      Row file = Row.of("written", written.orThrow().toString());
+      parts.add(new Rows(List.of(file, Row.of("entries", "" + union.texts().size()))));
+      answer.print(root, "merged", parts);
+    }
     return union.problems().isEmpty() ? Exit.GOOD : Exit.PROBLEMS;
   }
 }

@@ -3,17 +3,12 @@ package linkwright.cli;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import linkwright.cli.console.Exit;
-import linkwright.cli.console.Surroundings;
 import linkwright.files.Library;
-import linkwright.files.Slug;
 import linkwright.quantity.Read;
+import linkwright.text.Slug;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -22,7 +17,8 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "new-routine",
     mixinStandardHelpOptions = true,
-    description = "Writes a commented routine to start from; it never writes over a file.")
+    description = "Writes a commented routine to start from; it never writes over a file.",
+    footer = {"", "Example: linkwright new-routine my-own-chain"})
 final class NewRoutineCommand implements Callable<Integer> {
   private static final String TEMPLATE = "/linkwright/new-routine.yaml";
   private static final String TEMPLATE_ID = "routine: my-routine ";
@@ -63,27 +59,11 @@ final class NewRoutineCommand implements Callable<Integer> {
   }
 
   private int write(Path file) throws IOException {
-    Surroundings here = root.here();
-    boolean lies = Library.load(root.home()).routines().containsKey(id);
-    String text = text();
-    try {
-      if (file.getParent() != null) {
-        Files.createDirectories(file.getParent());
-      }
-      Files.writeString(file, text, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
-    } catch (FileAlreadyExistsException there) {
-      here.err().say(there.getFile() + " is there already, and stays as it is: take another name.");
-      return Exit.PROBLEMS;
-    } catch (IOException refused) {
-      here.err().say(file + " could not be written: " + refused.getMessage() + ".");
-      return Exit.PROBLEMS;
-    }
-    here.out().say("Written: " + file);
-    if (lies) {
-      here.out().say("A routine " + id + " is known already; yours takes its place.");
-    }
-    here.out().say("Change it in any text editor, then run: linkwright check " + file);
-    return Exit.GOOD;
+    String[] more =
+        Library.load(root.home()).routines().containsKey(id)
+            ? new String[] {"A routine " + id + " is known already; yours takes its place."}
+            : new String[0];
+    return NewFile.write(root.here(), file, text(), more);
   }
 
   private String text() throws IOException {

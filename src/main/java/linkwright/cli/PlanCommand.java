@@ -1,5 +1,7 @@
 package linkwright.cli;
 
+import linkwright.cli.exchange.PlanYaml;
+import linkwright.cli.forms.OutForm;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -14,6 +16,7 @@ import linkwright.books.EntryLines;
 import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
+import linkwright.coach.content.Part;
 import linkwright.coach.keys.Act;
 import linkwright.coach.plan.ChainContent;
 import linkwright.coach.whatif.WhatIfContent;
@@ -65,6 +68,15 @@ final class PlanCommand implements Callable<Integer> {
       paramLabel = "CHANGES",
       description = "A variant beside it, up to three: --or \"metal=copper, wire=1 mm\".")
   private List<String> variants = new ArrayList<>();
+
+  @Option(
+      names = "--from",
+      paramLabel = "WHAT",
+      description = {
+        "The longest chain and the heaviest wire from what there is, given once for each:",
+        "--from \"wire=420 mm, 260 mm\" --from \"metal=20 g\" --from money=90 --from hours=6"
+      })
+  private List<String> from = new ArrayList<>();
 
   @Option(
       names = "--no-bench",
@@ -147,7 +159,11 @@ final class PlanCommand implements Callable<Integer> {
         .values()
         .forEach(question -> here.err().say(path + ": is this right? " + question));
     if (!variants.isEmpty()) {
-      return compare(planned.get(), choices);
+      return compare(planned.get(), choices, as);
+    }
+    if (!from.isEmpty()) {
+      return FromWhatThereIs.tell(
+          root, from, planned.get().wish(), planned.get().state(), planned.get().handbook());
     }
     if (as != OutForm.TEXT) {
       List<ChainChoice> nearest =
@@ -165,7 +181,7 @@ final class PlanCommand implements Callable<Integer> {
     return Exit.GOOD;
   }
 
-  private int compare(Planned planned, Choices choices) {
+  private int compare(Planned planned, Choices choices, OutForm as) {
     List<Map<String, String>> changes = new ArrayList<>();
     for (String variant : variants) {
       Map<String, String> one = new LinkedHashMap<>();
@@ -181,10 +197,14 @@ final class PlanCommand implements Callable<Integer> {
       }
       changes.add(one);
     }
-    PlainLines plain = new PlainLines(Act::words);
-    new WhatIfContent(choices.user().units())
-        .of(WhatIf.of(planned.wish(), planned.state(), planned.handbook(), changes))
-        .forEach(part -> root.here().out().sayAll(part.answer(plain)));
+    List<Part> parts =
+        new WhatIfContent(choices.user().units())
+            .of(WhatIf.of(planned.wish(), planned.state(), planned.handbook(), changes));
+    if (as == OutForm.TEXT) {
+      root.here().out().sayAll(new PlainLines(Act::words).of(parts));
+    } else {
+      root.here().out().print(as.written("compared", AnswerRows.rows(parts)));
+    }
     return Exit.GOOD;
   }
 

@@ -1,18 +1,22 @@
 package linkwright.cli;
 
+import linkwright.cli.forms.OutForm;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import linkwright.coach.form.AskMeasure;
 import linkwright.files.Home;
+import linkwright.quantity.Read;
 import linkwright.reckon.Ask;
 import linkwright.reckon.Reckoner;
 import linkwright.reckon.Sum;
 import linkwright.text.Text;
-import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine;
 
 /** {@code linkwright reckon SUM …}: each sum of the reckoner as a command of its own. */
 public final class ReckonCommand {
@@ -27,20 +31,26 @@ public final class ReckonCommand {
    * The command with one below it for each sum.
    *
    * @param home asked for the user's folder when a sum is reckoned, so that {@code --home} counts
+   * @param input where a file that was named is; a hyphen is what comes on standard input
    * @param out takes the result, line by line
    * @param err takes what is wrong and what to mind, a sentence at a time
    */
-  public static CommandLine of(Supplier<Home> home, Consumer<String> out, Consumer<String> err) {
+  public static CommandLine of(
+      Supplier<Home> home,
+      Function<String, Read<Path>> input,
+      Consumer<String> out,
+      Consumer<String> err) {
     CommandSpec reckon = CommandSpec.create().name("reckon").mixinStandardHelpOptions(true);
     reckon
         .usageMessage()
         .description("Reckons one thing of the bench by itself.", "")
         .footer(
             "",
-            "Amounts carry their unit: \"0.9 mm\", \"19 AWG\", \"16 in\", \"12 g\", \"90 %%\".");
+            "Amounts carry their unit: \"0.9 mm\", \"19 AWG\", \"16 in\", \"12 g\", \"90 %%\".",
+            "Example: linkwright reckon ring --wire \"0.9 mm\" --inside \"3 mm\" --metal sterling");
     CommandLine command = new CommandLine(reckon);
     for (Sum sum : Reckoner.sums()) {
-      command.addSubcommand(sum.id(), of(sum, home, out, err));
+      command.addSubcommand(sum.id(), of(sum, home, input, out, err));
     }
     command.setExpandAtFiles(false);
     command.setParameterExceptionHandler((wrong, arguments) -> WrongUse.tell(wrong, err));
@@ -48,9 +58,13 @@ public final class ReckonCommand {
   }
 
   private static CommandLine of(
-      Sum sum, Supplier<Home> home, Consumer<String> out, Consumer<String> err) {
+      Sum sum,
+      Supplier<Home> home,
+      Function<String, Read<Path>> input,
+      Consumer<String> out,
+      Consumer<String> err) {
     CommandSpec[] self = new CommandSpec[1];
-    Callable<Integer> run = () -> ReckonRun.of(sum, self[0], home.get(), out, err);
+    Callable<Integer> run = () -> ReckonRun.of(sum, self[0], home.get(), input, out, err);
     CommandSpec spec = CommandSpec.wrapWithoutInspection(run);
     self[0] = spec;
     spec.name(sum.id()).mixinStandardHelpOptions(true);

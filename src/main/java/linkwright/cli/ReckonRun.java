@@ -1,5 +1,6 @@
 package linkwright.cli;
 
+import linkwright.cli.forms.OutForm;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -9,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import linkwright.files.Home;
 import linkwright.files.Library;
 import linkwright.files.PatternFile;
@@ -32,21 +34,38 @@ final class ReckonRun {
 
   private final Sum sum;
   private final CommandSpec spec;
+  private final Function<String, Read<Path>> input;
   private final Consumer<String> out;
   private final Consumer<String> err;
   private final Map<String, String> typed = new LinkedHashMap<>();
   private final List<String> sentences = new ArrayList<>();
 
-  private ReckonRun(Sum sum, CommandSpec spec, Consumer<String> out, Consumer<String> err) {
+  private ReckonRun(
+      Sum sum,
+      CommandSpec spec,
+      Function<String, Read<Path>> input,
+      Consumer<String> out,
+      Consumer<String> err) {
     this.sum = sum;
     this.spec = spec;
+    this.input = input;
     this.out = out;
     this.err = err;
   }
 
-  /** Reckons and answers with the exit code. */
-  static int of(Sum sum, CommandSpec spec, Home home, Consumer<String> out, Consumer<String> err) {
-    return new ReckonRun(sum, spec, out, err).run(home);
+  /**
+   * Reckons and answers with the exit code.
+   *
+   * @param input where a file that was named is; a hyphen is what comes on standard input
+   */
+  static int of(
+      Sum sum,
+      CommandSpec spec,
+      Home home,
+      Function<String, Read<Path>> input,
+      Consumer<String> out,
+      Consumer<String> err) {
+    return new ReckonRun(sum, spec, input, out, err).run(home);
   }
 
   private int run(Home home) {
@@ -129,14 +148,14 @@ final class ReckonRun {
     if (name.isEmpty()) {
       return List.of();
     }
-    try {
-      TriedFile file = TriedFile.read(Path.of(name));
-      tell(file.problems());
-      return file.pieces();
-    } catch (InvalidPathException notAName) {
-      sentences.add("--tried: “" + name + "” cannot be the name of a file.");
+    Read<Path> path = input.apply(name);
+    if (path instanceof Read.Bad<Path> bad) {
+      sentences.add("--tried: " + bad.sentence());
       return List.of();
     }
+    TriedFile file = TriedFile.read(path.orThrow());
+    tell(file.problems());
+    return file.pieces();
   }
 
   private void tell(List<Problem> problems) {
@@ -144,7 +163,10 @@ final class ReckonRun {
   }
 
   /** A file, where the text looks like the name of one or is one. */
-  private static Optional<Path> file(String text) {
+  private Optional<Path> file(String text) {
+    if (text.equals("-")) {
+      return input.apply(text).found();
+    }
     try {
       Path path = Path.of(text);
       boolean looksLikeOne = text.endsWith(".yaml") || text.endsWith(".yml") || text.contains("/");

@@ -5,7 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import linkwright.coach.form.Form;
+import linkwright.coach.kernel.Drafting;
 import linkwright.coach.kernel.Effect;
+import linkwright.coach.kernel.StudentsAtHand;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.MessageCases;
 import linkwright.coach.kernel.Model;
@@ -20,6 +22,7 @@ import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
 import linkwright.coach.keys.KeyMap;
 import linkwright.coach.tray.TrayHeld;
+import linkwright.lesson.Learner;
 import linkwright.standing.Handbook;
 
 /**
@@ -55,7 +58,7 @@ public final class Coach implements MessageCases<Turn> {
     if (model.writing() instanceof Writing.Failed failed && UserMessages.is(message)) {
       return Failing.answered(model, failed, message);
     }
-    return arrived(model, message.answer(new Coach(model)));
+    return StudentGate.after(arrived(model, DryGate.held(model, message.answer(new Coach(model)))));
   }
 
   /** Goes where the turn leads, then waits for what is to be written. */
@@ -205,23 +208,26 @@ public final class Coach implements MessageCases<Turn> {
       next = next.with(pending.held()).with(pending.notice());
       Turn settled = arrived(next, Places.of(next).settled(next));
       return UserMessages.read(
-          HotWorkGate.nothingLeft(settled, message.entries()), pending.waiting());
+          OneSitting.here(HotWorkGate.nothingLeft(settled, message.entries())), pending.waiting());
     }
     return Places.of(next).settled(next);
   }
 
   @Override
   public Turn othersRead(Message.OthersRead message) {
-    return Turn.to(HotWorkGate.first(model.withBench(message.device(), message.books())));
+    return OneSitting.here(
+        Turn.to(HotWorkGate.first(model.withBench(message.device(), message.books()))));
   }
 
   /** What the place was to hold then, it holds now. */
   @Override
   public Turn keptElsewhere(Message.KeptElsewhere message) {
-    Model next =
-        model
-            .withBench(message.bench().device(), message.bench().books())
-            .with(new Writing.Nothing());
+    Model read = model.withBench(message.bench().device(), message.bench().books());
+    if (read.writing() instanceof Writing.Pending pending
+        && OneSitting.isEnding(pending.asked())) {
+      return OneSitting.ended(read, pending);
+    }
+    Model next = read.with(new Writing.Nothing());
     if (model.writing() instanceof Writing.Pending pending) {
       next = next.with(pending.held()).with(pending.notice());
       return UserMessages.read(arrived(next, Places.of(next).settled(next)), pending.waiting());
@@ -231,6 +237,10 @@ public final class Coach implements MessageCases<Turn> {
 
   @Override
   public Turn notKept(Message.NotKept message) {
+    if (model.writing() instanceof Writing.Pending pending
+        && OneSitting.isEnding(pending.asked())) {
+      return OneSitting.ended(model, pending);
+    }
     return model.writing() instanceof Writing.Pending pending
         ? Turn.to(Failing.told(model, pending, message.why()))
         : Turn.to(model.trouble("Not written, and not counted: " + message.why()));
@@ -249,15 +259,62 @@ public final class Coach implements MessageCases<Turn> {
   }
 
   @Override
+  public Turn led(Message.Led message) {
+    return model.held() instanceof HotWorkHeld
+        ? Turn.to(model.told("First the flames; what was asked for has its key then."))
+        : Places.of(message.place()).enterAt(model, message.id());
+  }
+
+  /** What the place was to hold then, it holds now. */
+  @Override
+  public Turn studentRead(Message.StudentRead message) {
+    StudentsAtHand known = model.learning().with(message.roster());
+    if (!message.id().isEmpty()) {
+      known =
+          known.with(
+              Learner.of(
+                  message.id(),
+                  message.entries(),
+                  model.settings().zone(),
+                  message.roster().gapDays()));
+    }
+    Model next = model.with(known).with(new Writing.Nothing());
+    if (model.writing() instanceof Writing.Pending pending) {
+      next = next.with(pending.held()).with(pending.notice());
+      return UserMessages.read(arrived(next, Places.of(next).settled(next)), pending.waiting());
+    }
+    // Elsewhere it is only known from now on: nothing that is open there was asked for it.
+    return Places.of(next).isDry() ? Places.of(next).settled(next) : Turn.to(next);
+  }
+
+  @Override
+  public Turn classRead(Message.ClassRead message) {
+    return Turn.to(
+        model.with(model.learning().with(message.roster()).with(message.room())));
+  }
+
+  @Override
   public Turn troubled(Message.Troubled message) {
     return Turn.to(model.trouble(message.sentence()));
   }
 
   @Override
   public Turn settingsKept(Message.SettingsKept message) {
-    Model next = model.with(message.settings());
+    if (message.trouble().isPresent()) {
+      return Turn.to(model.trouble(message.trouble().get()));
+    }
+    Model next = model.with(message.settings()).told("The settings are kept.");
+    return Places.of(next).settled(next);
+  }
+
+  @Override
+  public Turn copied(Message.Copied message) {
     return Turn.to(
-        message.trouble().map(next::trouble).orElseGet(() -> next.told("The settings are kept.")));
+        message.taken()
+            ? model.told("Copied: " + message.what() + ".")
+            : model.trouble(
+                "Nothing was copied: this terminal does not say that it takes copies. The command"
+                    + " line tells a plan too: linkwright plan, and the name of the job's book."));
   }
 
   @Override
@@ -284,6 +341,9 @@ public final class Coach implements MessageCases<Turn> {
     }
     Place place = Places.of(model);
     Optional<Form> form = model.held().form();
+    if (key.ctrl() && model.settings().keys().find(key, List.of(Act.COPY)).isPresent()) {
+      return EverywhereActs.act(model, Act.COPY);
+    }
     if (form.isPresent()) {
       return inForm(model, place, form.get(), key);
     }
@@ -315,6 +375,9 @@ public final class Coach implements MessageCases<Turn> {
   }
 
   private static Turn inForm(Model model, Place place, Form form, Key key) {
+    if (model.settings().keys().find(key, List.of(Act.THROW_AWAY)).isPresent()) {
+      return Drafting.thrownAway(model, place, form);
+    }
     Form.Outcome outcome = form.key(key);
     if (outcome instanceof Form.Outcome.Edited edited) {
       return place.edited(model, edited.form(), edited.textChanged());
@@ -332,6 +395,7 @@ public final class Coach implements MessageCases<Turn> {
       return switch (act) {
         case KEEP -> place.confirmed(model, model.held().form().get().completed());
         case ROUND -> place.formLeft(model);
+        case THROW_AWAY -> Drafting.thrownAway(model, place, model.held().form().get());
         default -> Turn.to(model.told("First keep or leave what is being typed."));
       };
     }

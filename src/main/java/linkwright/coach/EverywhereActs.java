@@ -24,6 +24,7 @@ final class EverywhereActs {
           Act.TO_HOT_WORK,
           Act.TO_PERSONS,
           Act.ACROSS,
+          Act.COPY,
           Act.TO_SETTINGS,
           Act.LEAVE);
 
@@ -39,6 +40,7 @@ final class EverywhereActs {
       case FIND -> Turn.goTo(model, PlaceId.FIND);
       case TO_SETTINGS -> Turn.goTo(model, PlaceId.SETTINGS);
       case ACROSS -> across(model);
+      case COPY -> Turn.with(model, new Effect.Copy());
       case LEAVE ->
           model.job().isPresent()
               ? Turn.with(model, new Effect.ShutBook(), new Effect.Leave())

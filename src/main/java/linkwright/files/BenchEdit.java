@@ -13,7 +13,7 @@ import java.util.stream.Collectors;
  */
 final class BenchEdit {
   /** Keys whose values are lists. */
-  private static final List<String> LISTS = List.of("persons", "plate");
+  private static final List<String> LISTS = List.of("persons", "plate", "tools");
 
   private final List<String> lines;
 

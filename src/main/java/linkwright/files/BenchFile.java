@@ -19,6 +19,8 @@ import linkwright.bench.OwnBench;
 import linkwright.bench.OwnPrices;
 import linkwright.bench.OwnSolder;
 import linkwright.bench.Pickle;
+import linkwright.disk.Disk;
+import linkwright.disk.DiskTrouble;
 import linkwright.job.PriceList;
 import linkwright.quantity.Length;
 import linkwright.quantity.Problem;
@@ -70,7 +72,11 @@ public record BenchFile(OwnBench bench, List<Problem> problems) {
   public static Read<BenchFile> change(Home home, Map<String, String> changes) {
     Path path = home.folder().resolve(NAME);
     try {
-      String text = Files.exists(path) ? Files.readString(path) : "";
+      Read<String> there = YamlText.toEdit(path);
+      if (there instanceof Read.Bad<String> bad) {
+        return Read.bad(bad.sentence());
+      }
+      String text = there.orThrow();
       BenchFile before = of(file(path, text));
       for (Map.Entry<String, String> each : changes.entrySet()) {
         text = BenchEdit.set(text, each.getKey(), each.getValue());
@@ -118,7 +124,8 @@ public record BenchFile(OwnBench bench, List<Problem> problems) {
             all(from, "losses", "the losses", BenchFile::share),
             all(from, "redos", "the redos", BenchFile::share),
             seconds(from.optional("fire-watch", Span::read)),
-            all(from, "waits", "the waits", text -> Span.read(text).map(Span::seconds)));
+            all(from, "waits", "the waits", text -> Span.read(text).map(Span::seconds)),
+            from.texts("tools"));
     from.sound();
     return bench;
   }

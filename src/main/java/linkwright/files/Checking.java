@@ -4,12 +4,14 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.Problem;
 import org.yaml.snakeyaml.nodes.MappingNode;
@@ -22,8 +24,11 @@ public final class Checking {
 
   private static final Set<String> PLAN_KEYS = Set.of(WishKeys.METAL, "finished-length", "link");
   private static final Set<String> BENCH_KEYS =
-      Set.of("bench", "persons", "plate", "flame", "pickle", "fire-watch");
-  private static final Set<String> SETTINGS_KEYS = Set.of("units", "words", "theme", "flash");
+      BenchKeys.ALL.stream()
+          .map(key -> key.key().replaceAll("\\..*", ""))
+          .filter(key -> !key.equals("units"))
+          .collect(Collectors.toSet());
+  private static final Set<String> SETTINGS_KEYS = Set.copyOf(UserSettings.KEYS);
 
   /** Finds the problems of a job book, which knows more than its file. */
   public interface BookCheck {
@@ -63,12 +68,30 @@ public final class Checking {
     return List.copyOf(checking.problems);
   }
 
-  private void everything() {
-    library = Library.load(home);
-    problems.addAll(library.problems());
+  /** Every problem of what ships and of what the user wrote, but for books and keys. */
+  public static List<Problem> written(Home home) {
+    List<Problem> problems = new ArrayList<>(Library.load(home).problems());
     problems.addAll(UserSettings.load(home).problems());
     problems.addAll(BenchFile.load(home).problems());
+    problems.addAll(HandsFile.load(home).problems());
+    return problems;
+  }
+
+  private void everything() {
+    library = Library.load(home);
+    problems.addAll(written(home));
     check(home.books(problems));
+    drawer();
+  }
+
+  private void drawer() {
+    Path drawer = home.drawer();
+    if (Files.exists(drawer, LinkOption.NOFOLLOW_LINKS)) {
+      home.leadsOut(drawer)
+          .ifPresentOrElse(
+              why -> problems.add(new Problem(drawer.toString(), 0, 0, why, "")),
+              () -> check(List.of(drawer)));
+    }
   }
 
   private void these(List<Path> paths) {
@@ -121,6 +144,8 @@ public final class Checking {
       problems.addAll(BenchFile.of(file).problems());
     } else if (SETTINGS_KEYS.stream().anyMatch(fields::names)) {
       problems.addAll(UserSettings.of(file).problems());
+    } else if (fields.names("left-out")) {
+      problems.addAll(HandsFile.of(file).problems());
     } else if (!fields.names("keys") && !fields.names("forms")) {
       fields.unknown(DataKind.allKeys());
     }

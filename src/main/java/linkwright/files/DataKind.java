@@ -32,7 +32,16 @@ enum DataKind {
     return switch (this) {
       case SAFETY -> List.of("caution");
       case SHARED ->
-          List.of("metals", "solders", "fineness", "clasps", "limits", "glossary", "pattern");
+          List.of(
+              "metals",
+              "solders",
+              "fineness",
+              "clasps",
+              "limits",
+              "glossary",
+              "tools",
+              "pattern",
+              "drawing");
       case ROUTINES -> List.of("routine");
     };
   }
@@ -57,6 +66,8 @@ enum DataKind {
       case SHARED -> {
         if (file.names("pattern")) {
           PatternYaml.read(file, shelves);
+        } else if (file.names("drawing")) {
+          PictureYaml.read(file, shelves);
         } else {
           ReferenceYaml.read(file, shelves);
         }

@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import linkwright.disk.Disk;
+import linkwright.disk.DiskTrouble;
 import linkwright.quantity.Problem;
 
 /**
@@ -64,6 +66,10 @@ public record HandsFile(Set<String> leftOut, List<Problem> problems) {
 
   /** Writes it; answers with what is wrong, if it could not be. */
   public Optional<String> save(Home home) {
+    if (!problems.isEmpty()) {
+      // What could not be read would be lost with it.
+      return Optional.of(problems.get(0).sentence() + " Mend it first: nothing is changed in it.");
+    }
     StringBuilder text =
         new StringBuilder("format: 1\n# Books that do not count in what the hands were taught.\n");
     text.append("left-out:").append(leftOut.isEmpty() ? " []\n" : "\n");

@@ -11,7 +11,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import linkwright.disk.Disk;
+import linkwright.disk.DiskTrouble;
 import linkwright.quantity.Problem;
+import linkwright.quantity.Read;
 
 /**
  * The user's own folder: jobs, settings, and what she lays over the shipped data.
@@ -21,6 +24,9 @@ import linkwright.quantity.Problem;
 public record Home(Path folder) {
   /** The variable of the environment that names the folder. */
   public static final String VARIABLE = "LINKWRIGHT_HOME";
+
+  private static final String NOT_ORDINARY = " is not an ordinary file.";
+  private static final String NOT_READ = "It is not read.";
 
   /**
    * Where the user's folder is: as asked for, else as the environment says, else {@code linkwright}
@@ -41,9 +47,19 @@ public record Home(Path folder) {
     return folder.resolve("jobs");
   }
 
+  /** The drawer's book; it need not exist yet. */
+  public Path drawer() {
+    return folder.resolve("drawer.yaml");
+  }
+
   /** Where half-typed forms are kept. */
   public Path drafts() {
     return folder.resolve("drafts");
+  }
+
+  /** Why the folder of jobs cannot be looked through; empty where it can, or is not there yet. */
+  public Optional<String> jobsTrouble() {
+    return listed(jobs(), 1).problem();
   }
 
   /** The books in the folder of jobs, by name; none if there is no such folder. */
@@ -104,8 +120,8 @@ public record Home(Path folder) {
   public static Optional<DataFile> read(Path path, List<Problem> problems) {
     try {
       if (Files.exists(path) && !Files.isRegularFile(path)) {
-        String what = Files.isDirectory(path) ? " is a folder." : " is not an ordinary file.";
-        problems.add(new Problem(path.toString(), 0, 0, path + what, "It is not read."));
+        String what = Files.isDirectory(path) ? " is a folder." : NOT_ORDINARY;
+        problems.add(new Problem(path.toString(), 0, 0, path + what, NOT_READ));
         return Optional.empty();
       }
       // One byte more than is allowed tells a file that is too large without reading it all.
@@ -127,23 +143,37 @@ public record Home(Path folder) {
   }
 
   static List<Path> yamlIn(Path folder, int depth, List<Problem> problems) {
-    if (!Files.isDirectory(folder)) {
-      if (Files.exists(folder, LinkOption.NOFOLLOW_LINKS)) {
-        problems.add(
-            new Problem(folder.toString(), 0, 0, folder + " is not a folder.", "Move it away."));
+    Read<List<Path>> listed = listed(folder, depth);
+    listed
+        .problem()
+        .ifPresent(why -> problems.add(new Problem(folder.toString(), 0, 0, why, "")));
+    List<Path> found = new ArrayList<>();
+    for (Path path : listed.orElse(List.of())) {
+      if (Files.isRegularFile(path)) {
+        found.add(path);
+      } else if (!path.getFileName().toString().startsWith(".")) {
+        problems.add(new Problem(path.toString(), 0, 0, path + NOT_ORDINARY, NOT_READ));
       }
-      return List.of();
+    }
+    return found;
+  }
+
+  /** Whatever ends in .yaml and is no folder; a sentence if the folder cannot be looked through. */
+  private static Read<List<Path>> listed(Path folder, int depth) {
+    if (!Files.isDirectory(folder)) {
+      return Files.exists(folder, LinkOption.NOFOLLOW_LINKS)
+          ? Read.bad(folder + " is not a folder: move it away.")
+          : Read.good(List.of());
     }
     try (Stream<Path> paths = Files.walk(folder, depth)) {
-      return paths
-          .filter(path -> path.getFileName().toString().endsWith(".yaml"))
-          .filter(Files::isRegularFile)
-          .sorted()
-          .toList();
+      return Read.good(
+          paths
+              .filter(path -> path.getFileName().toString().endsWith(".yaml"))
+              .filter(path -> !Files.isDirectory(path))
+              .sorted()
+              .toList());
     } catch (IOException | java.io.UncheckedIOException trouble) {
-      problems.add(
-          new Problem(folder.toString(), 0, 0, "The folder cannot be read: " + why(trouble), ""));
-      return List.of();
+      return Read.bad("The folder cannot be read: " + why(trouble));
     }
   }
 }

@@ -76,20 +76,24 @@ final class LibraryReading {
         .patterns()
         .values()
         .forEach(pattern -> formers.put(pattern.id(), pattern.formersMm().keySet()));
-    for (Shelf.Kept<Routine> kept : shelves.routines().all()) {
-      RoutineChecks.check(kept.value(), cautions, formers)
-          .forEach(finding -> RoutineYaml.tell(kept.from(), finding));
-    }
-    List<Problem> problems = new ArrayList<>(strays);
-    files.forEach(file -> problems.addAll(file.all()));
-    return new Library(
+    Reference reference =
         new Reference(
             shelves.metals().values(),
             shelves.solders().values(),
             shelves.finenessRules().values(),
             shelves.clasps().values(),
             shelves.limits().values(),
-            shelves.glossary().values()),
+            shelves.glossary().values(),
+            shelves.pictures().values(),
+            shelves.tools().values());
+    for (Shelf.Kept<Routine> kept : shelves.routines().all()) {
+      RoutineChecks.check(kept.value(), cautions, formers, reference)
+          .forEach(finding -> RoutineYaml.tell(kept.from(), finding));
+    }
+    List<Problem> problems = new ArrayList<>(strays);
+    files.forEach(file -> problems.addAll(file.all()));
+    return new Library(
+        reference,
         shelves.limits().values(),
         byId(shelves.patterns()),
         byId(shelves.routines()),

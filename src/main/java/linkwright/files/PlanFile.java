@@ -4,10 +4,9 @@ import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
@@ -16,6 +15,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import linkwright.disk.Disk;
+import linkwright.disk.DiskTrouble;
 import linkwright.plan.ChainWish;
 import linkwright.plan.WishKeys;
 import linkwright.plan.WishReading;
@@ -74,7 +75,7 @@ public record PlanFile(
    */
   public static Read<Path> write(Path path, Map<String, String> texts) {
     try {
-      Files.writeString(path, text(texts), StandardOpenOption.CREATE_NEW);
+      Disk.create(path, text(texts).getBytes(StandardCharsets.UTF_8));
       return Read.good(path);
     } catch (FileAlreadyExistsException there) {
       return Read.bad(path + " is there already, and stays as it is: take another name.");

@@ -5,7 +5,9 @@ import linkwright.reference.Clasp;
 import linkwright.reference.FinenessRule;
 import linkwright.reference.Limit;
 import linkwright.reference.Metal;
+import linkwright.reference.Picture;
 import linkwright.reference.Solder;
+import linkwright.reference.Tool;
 import linkwright.reference.TradeTerm;
 import linkwright.routine.Caution;
 import linkwright.routine.Routine;
@@ -18,6 +20,8 @@ record Shelves(
     Shelf<Clasp> clasps,
     Shelf<Limit> limits,
     Shelf<TradeTerm> glossary,
+    Shelf<Picture> pictures,
+    Shelf<Tool> tools,
     Shelf<Pattern> patterns,
     Shelf<Routine> routines,
     Shelf<Caution> cautions) {
@@ -29,6 +33,8 @@ record Shelves(
         new Shelf<>("clasp"),
         new Shelf<>("limit"),
         new Shelf<>("word"),
+        new Shelf<>("drawing"),
+        new Shelf<>("tool"),
         new Shelf<>("pattern"),
         new Shelf<>("routine"),
         new Shelf<>("caution"));
@@ -41,6 +47,8 @@ record Shelves(
     clasps.nextLayer();
     limits.nextLayer();
     glossary.nextLayer();
+    pictures.nextLayer();
+    tools.nextLayer();
     patterns.nextLayer();
     routines.nextLayer();
     cautions.nextLayer();

@@ -11,6 +11,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import linkwright.disk.Disk;
+import linkwright.disk.DiskTrouble;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
 import linkwright.quantity.UnitStyle;
@@ -57,8 +59,9 @@ public record UserSettings(
 
   private static final String NAME = "settings.yaml";
 
-  /** What may be any words, and so stands in quotes. */
-  private static final List<String> FREE = List.of("device", "say", "say-kinds");
+  static final List<String> KEYS =
+      List.of(
+          "units", "words", "theme", "device", "font-size", "flash", "mouse", "say", "say-kinds");
 
   private static final int SMALLEST_FONT = 8;
   private static final int LARGEST_FONT = 72;
@@ -108,27 +111,48 @@ public record UserSettings(
     return settings;
   }
 
-  /** Puts the choices into the user's folder; a sentence if the disk refuses. */
+  /**
+   * Puts the choices into the user's folder, line by line: what else she wrote into the file stays.
+   *
+   * @return a sentence if the disk refuses, or if the file has to be mended first
+   */
   public Optional<String> save(Home home) {
     Path path = home.folder().resolve(NAME);
-    StringBuilder text = new StringBuilder("format: 1\n");
-    texts()
-        .forEach(
-            (key, value) -> {
-              text.append(key).append(": ");
-              if (FREE.contains(key)) {
-                YamlScalar.quoted(text, value);
-              } else {
-                text.append(value);
-              }
-              text.append('\n');
-            });
+    return YamlText.toEdit(path)
+        .flatMap(text -> changed(path, text))
+        .flatMap(text -> written(home, path, text))
+        .problem();
+  }
+
+  private Read<String> changed(Path path, String text) {
+    Map<String, String> before = text.isBlank() ? Map.of() : read(path, text).settings().texts();
+    Map<String, String> now = texts();
+    String edited = text;
+    for (String key : KEYS) {
+      String value = now.getOrDefault(key, "");
+      if (!value.equals(before.getOrDefault(key, ""))) {
+        edited = BenchEdit.set(edited, key, value);
+      }
+    }
+    Loaded after = read(path, edited);
+    return after.settings().equals(this)
+        ? Read.good(edited)
+        : Read.bad(
+            after.problems().stream().map(Problem::sentence).findFirst().orElse(path + ":")
+                + " Mend it first: nothing is changed in it.");
+  }
+
+  private static Loaded read(Path path, String text) {
+    return of(new DataFile(path.toString(), text.getBytes(StandardCharsets.UTF_8)));
+  }
+
+  private static Read<String> written(Home home, Path path, String text) {
     try {
       Disk.folders(home.folder());
-      Disk.replace(path, text.toString().getBytes(StandardCharsets.UTF_8));
-      return Optional.empty();
+      Disk.replace(path, text.getBytes(StandardCharsets.UTF_8));
+      return Read.good(text);
     } catch (IOException trouble) {
-      return Optional.of(DiskTrouble.writing(path, trouble));
+      return Read.bad(DiskTrouble.writing(path, trouble));
     }
   }
 

@@ -12,7 +12,11 @@ import linkwright.quantity.Read;
 /** Readers for the plain values of files, in the manner of the quantities' own. */
 public final class Values {
   private static final Pattern NUMBER = Pattern.compile("[-+]?\\d+(\\.\\d+)?([eE][-+]?\\d+)?");
-  private static final Pattern ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
+
+  /** The short word that names a thing in files, as a regular expression. */
+  public static final String ID_SHAPE = "[a-z0-9]+(-[a-z0-9]+)*";
+
+  private static final Pattern ID = Pattern.compile(ID_SHAPE);
 
   private Values() {}
 

@@ -7,8 +7,16 @@ import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Iterator;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import linkwright.quantity.Problem;
+import linkwright.quantity.Read;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
 import org.yaml.snakeyaml.constructor.SafeConstructor;
@@ -30,6 +38,33 @@ final class YamlText {
 
   /** The file's one document, or empty after telling why there is none. */
   static Optional<Node> compose(byte[] bytes, ProblemList problems) {
+    return within(bytes, problems).flatMap(text -> document(text, problems));
+  }
+
+  /**
+   * The text of a file that is to be changed line by line; blank for none. What cannot be read
+   * whole is not changed.
+   */
+  static Read<String> toEdit(Path path) {
+    List<Problem> trouble = new ArrayList<>();
+    if (!Files.exists(path, LinkOption.NOFOLLOW_LINKS)) {
+      return Read.good("");
+    }
+    ProblemList problems = new ProblemList(path.toString());
+    return Home.read(path, trouble)
+        .flatMap(file -> within(file.bytes(), problems))
+        .map(Read::good)
+        .orElseGet(
+            () ->
+                Read.bad(
+                    Stream.concat(trouble.stream(), problems.all().stream())
+                            .map(Problem::sentence)
+                            .findFirst()
+                            .orElse("")
+                        + " Nothing is changed in it."));
+  }
+
+  private static Optional<String> within(byte[] bytes, ProblemList problems) {
     if (bytes.length > LARGEST_BYTES) {
       problems.add(
           0,
@@ -38,7 +73,7 @@ final class YamlText {
           "A file of routines, cautions or reference data is a few kilobytes.");
       return Optional.empty();
     }
-    return decode(bytes, problems).flatMap(text -> document(text, problems));
+    return decode(bytes, problems);
   }
 
   private static Optional<Node> document(String text, ProblemList problems) {

@@ -93,6 +93,17 @@ public final class Fit {
     if (wrong.isPresent()) {
       return Read.bad(wrong.get());
     }
+    return LastProposals.of(
+        List.of(pattern, wireMm, maker, wish, ownedMm, stepMm),
+        () -> proposed(shape, maker, wish, ownedMm, stepMm));
+  }
+
+  private static Read<Proposal> proposed(
+      PatternShape shape,
+      Maker maker,
+      LinkSize wish,
+      Map<String, List<Double>> ownedMm,
+      double stepMm) {
     List<Map<String, Double>> choices = Formers.choices(shape, ownedMm);
     Optional<Proposal> best = new NextBlank(shape, maker, wish, stepMm).best(choices);
     if (best.isPresent()) {

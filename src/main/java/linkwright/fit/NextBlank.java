@@ -82,8 +82,8 @@ final class NextBlank {
 
   /** A tip that is to lie against the stem stops there; only what goes deeper is told. */
   double overlapMm(Choice choice) {
-    double deepest = shape.overlapMm(choice.blankMm(), choice.formersMm(), maker.bending());
-    return deepest > TOUCH * shape.wireMm() ? deepest : 0;
+    return shape.overlapMm(
+        choice.blankMm(), choice.formersMm(), maker.bending(), TOUCH * shape.wireMm());
   }
 
   private record Weighed(Choice choice, double cost) {}

@@ -25,9 +25,10 @@ record PatternShape(Pattern pattern, double wireMm) implements Shape {
   }
 
   @Override
-  public double overlapMm(double blankMm, Map<String, Double> formersMm, Bending bending) {
+  public double overlapMm(
+      double blankMm, Map<String, Double> formersMm, Bending bending, double deeperThanMm) {
     return form(blankMm, formersMm, bending).found().stream()
-        .flatMap(link -> link.crossings().stream())
+        .flatMap(link -> link.crossings(deeperThanMm).stream())
         .mapToDouble(crossing -> -crossing.gapMm())
         .max()
         .orElse(0);

@@ -17,10 +17,11 @@ interface Shape {
   Optional<FormedSize> size(double blankMm, Map<String, Double> formersMm, Bending bending);
 
   /**
-   * How deep the wire would press into itself where it crosses, at the deepest place: 0 if it is
-   * clear, the wire's diameter where the centre lines meet.
+   * How deep the wire would press into itself where it crosses, at the deepest place: 0 if nowhere
+   * deeper than asked for, the wire's diameter where the centre lines meet.
    */
-  double overlapMm(double blankMm, Map<String, Double> formersMm, Bending bending);
+  double overlapMm(
+      double blankMm, Map<String, Double> formersMm, Bending bending, double deeperThanMm);
 
   /** The diameter of the wire. */
   double wireMm();

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * What one book tells of flames: what was said of hot work, when each step was worked at last, and
@@ -17,11 +18,13 @@ import java.util.function.Predicate;
  * mistake was heated all the same.
  *
  * @param said the words, in the book's order
- * @param worked step → the last count or wait there
+ * @param worked step → the last count or wait there, but for what was only taken out of a wait
+ * @param takenOut step → the last count after a wait that was begun there
  * @param ended the entries whose watch was ended
  */
-public record FlameLog(List<Said> said, Map<String, Heat> worked, Set<EntryId> ended) {
-  static final FlameLog NONE = new FlameLog(List.of(), Map.of(), Set.of());
+public record FlameLog(
+    List<Said> said, Map<String, Heat> worked, Map<String, Heat> takenOut, Set<EntryId> ended) {
+  static final FlameLog NONE = new FlameLog(List.of(), Map.of(), Map.of(), Set.of());
 
   /**
    * One word, in the book alone.
@@ -33,25 +36,41 @@ public record FlameLog(List<Said> said, Map<String, Heat> worked, Set<EntryId> e
    */
   public record Said(EntryId id, Instant at, HotWorkState state, String person) {}
 
-  FlameLog after(Entry entry, String openStep) {
+  FlameLog after(Entry entry, Course before) {
     Fact fact = entry.fact();
     if (fact instanceof BenchFact.HotWorkSaid word) {
       List<Said> more = new ArrayList<>(said);
       more.add(new Said(entry.id(), notBefore(entry.at()), word.state(), entry.person()));
-      return new FlameLog(List.copyOf(more), worked, ended);
+      return new FlameLog(List.copyOf(more), worked, takenOut, ended);
     }
     if (fact instanceof BenchFact.WatchEnded end) {
       Set<EntryId> more = new HashSet<>(ended);
       more.add(end.from());
-      return new FlameLog(said, worked, Set.copyOf(more));
+      return new FlameLog(said, worked, takenOut, Set.copyOf(more));
     }
-    return workedAt(fact, openStep).map(step -> worked(step, entry)).orElse(this);
+    return workedAt(fact, before.step()).map(step -> worked(step, entry, before)).orElse(this);
   }
 
-  private FlameLog worked(String step, Entry entry) {
-    Map<String, Heat> more = new HashMap<>(worked);
-    more.put(step, new Heat(entry.id(), notBefore(entry.at())));
-    return new FlameLog(said, Map.copyOf(more), ended);
+  private FlameLog worked(String step, Entry entry, Course before) {
+    Heat heat = new Heat(entry.id(), notBefore(entry.at()));
+    return isTakenOut(step, entry.fact(), heat, before)
+        ? new FlameLog(said, worked, plus(takenOut, step, heat), ended)
+        : new FlameLog(said, plus(worked, step, heat), takenOut, ended);
+  }
+
+  /** What is counted after its wait was heated before that; one act may count twice. */
+  private boolean isTakenOut(String step, Fact fact, Heat heat, Course before) {
+    boolean counts = fact instanceof Fact.PiecesThrough || fact instanceof Fact.StepDone;
+    boolean waited = before.waitsBegun().stream().anyMatch(wait -> wait.step().equals(step));
+    boolean sameAct =
+        takenOut.containsKey(step) && takenOut.get(step).at().equals(heat.at());
+    return counts && (waited || sameAct);
+  }
+
+  private static Map<String, Heat> plus(Map<String, Heat> heats, String step, Heat heat) {
+    Map<String, Heat> more = new HashMap<>(heats);
+    more.put(step, heat);
+    return Map.copyOf(more);
   }
 
   private Instant notBefore(Instant at) {
@@ -76,9 +95,17 @@ public record FlameLog(List<Said> said, Map<String, Heat> worked, Set<EntryId> e
     return Optional.of(step).filter(id -> !id.isEmpty());
   }
 
-  /** The last count or wait at a step that burns gas. */
-  public Optional<Heat> lastHeat(Predicate<String> burnsGas) {
-    return worked.entrySet().stream()
+  /**
+   * The last heat: a count or a wait at a step that burns gas.
+   *
+   * @param burnsGas whether a step does
+   * @param oneByOne whether its pieces are counted singly: there each count is a heat, whatever
+   *     waits
+   */
+  public Optional<Heat> lastHeat(Predicate<String> burnsGas, Predicate<String> oneByOne) {
+    return Stream.concat(
+            worked.entrySet().stream(),
+            takenOut.entrySet().stream().filter(each -> oneByOne.test(each.getKey())))
         .filter(each -> burnsGas.test(each.getKey()))
         .map(Map.Entry::getValue)
         .max(Comparator.comparing(Heat::at));

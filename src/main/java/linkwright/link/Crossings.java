@@ -11,18 +11,21 @@ import java.util.Set;
 
 /**
  * Finds where the wire crosses itself: two places more than (π/2)·d apart along the wire (round the
- * loop if closed) and nearer than d − 0.01 mm.
+ * loop if closed) and nearer than d less some depth, which 0.01 mm is the least of.
  *
  * <p>The pairs of places make a plane (at, and). It is looked over on a grid of d/16, in which the
  * distance can change by no more than the steps taken, so that far pairs are passed over; connected
  * cells are one region, and its deepest place is then refined to well below a micrometre.
  */
 final class Crossings {
-  private static final double CLEAR_MM = 0.01;
+  /** No deeper than this is a touch, in millimetres. */
+  static final double CLEAR_MM = 0.01;
+
   private static final int FINEST = 20_000;
 
   private final CentreLine line;
   private final double wireMm;
+  private final double deeperThanMm;
   private final boolean closed;
   private final double lengthMm;
   private final MeantContacts exceptions;
@@ -34,9 +37,10 @@ final class Crossings {
   private final double stepMm;
   private final Point[] grid;
 
-  Crossings(Formed link) {
+  Crossings(Formed link, double deeperThanMm) {
     line = link.centreLine();
     wireMm = link.wireMm();
+    this.deeperThanMm = Math.max(CLEAR_MM, deeperThanMm);
     closed = link.pattern().closed();
     lengthMm = line.lengthMm();
     exceptions = new MeantContacts(link);
@@ -52,7 +56,7 @@ final class Crossings {
   private record Cell(int i, int j) {}
 
   List<Crossing> all() {
-    double tooNearMm = wireMm - CLEAR_MM;
+    double tooNearMm = wireMm - deeperThanMm;
     Set<Cell> near = nearCells(tooNearMm + 1.5 * stepMm);
     Set<Cell> unseen = new HashSet<>();
     for (Cell cell : near) {

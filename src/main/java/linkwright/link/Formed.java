@@ -112,6 +112,11 @@ public final class Formed {
 
   /** Where the wire crosses itself, one for each connected region. Computed at each call. */
   public List<Crossing> crossings() {
-    return new Crossings(this).all();
+    return crossings(Crossings.CLEAR_MM);
+  }
+
+  /** The same where it is pressed in deeper than so many millimetres, which is found sooner. */
+  public List<Crossing> crossings(double deeperThanMm) {
+    return new Crossings(this, deeperThanMm).all();
   }
 }

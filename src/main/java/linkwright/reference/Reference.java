@@ -18,6 +18,8 @@ import linkwright.quantity.Read;
  * @param clasps the clasps
  * @param limits what laws allow of nickel, cadmium and lead in what is worn
  * @param glossary the words of the trade, explained
+ * @param pictures what a hand has to see, drawn
+ * @param tools the tools that routines lay out
  */
 public record Reference(
     List<Metal> metals,
@@ -25,7 +27,9 @@ public record Reference(
     List<FinenessRule> finenessRules,
     List<Clasp> clasps,
     List<Limit> limits,
-    List<TradeTerm> glossary) {
+    List<TradeTerm> glossary,
+    List<Picture> pictures,
+    List<Tool> tools) {
   /** Copies the lists. */
   public Reference {
     metals = List.copyOf(metals);
@@ -34,6 +38,8 @@ public record Reference(
     clasps = List.copyOf(clasps);
     limits = List.copyOf(limits);
     glossary = List.copyOf(glossary);
+    pictures = List.copyOf(pictures);
+    tools = List.copyOf(tools);
   }
 
   /** The metal of that id, name or other name; otherwise a sentence with the nearest known. */
@@ -54,6 +60,16 @@ public record Reference(
   /** The clasp of that id or name; otherwise a sentence with the nearest known. */
   public Read<Clasp> clasp(String idOrName) {
     return find("clasp", idOrName, clasps, clasp -> List.of(clasp.id(), clasp.name()));
+  }
+
+  /** The tool of that name or other name; otherwise a sentence with the nearest known. */
+  public Read<Tool> tool(String name) {
+    return find("tool", name, tools, tool -> names(tool.name(), tool.name(), tool.alsoCalled()));
+  }
+
+  /** The picture of that name, if there is one. */
+  public Optional<Picture> picture(String id) {
+    return pictures.stream().filter(picture -> picture.id().equals(id)).findFirst();
   }
 
   /** The solders for a family of metals, the hottest flowing first. */

@@ -7,18 +7,22 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import linkwright.quantity.Nearest;
+import linkwright.reference.Reference;
 
 /**
  * What a routine may refer to.
  *
  * @param cautions id → caution
  * @param formers id of a link pattern → the names of its formers
+ * @param reference drawings and tools
  */
-record Known(Map<String, Caution> cautions, Map<String, Set<String>> formers) {
-  static Known of(Collection<Caution> cautions, Map<String, Set<String>> formers) {
+record Known(
+    Map<String, Caution> cautions, Map<String, Set<String>> formers, Reference reference) {
+  static Known of(
+      Collection<Caution> cautions, Map<String, Set<String>> formers, Reference reference) {
     Map<String, Caution> byId = new LinkedHashMap<>();
     cautions.forEach(caution -> byId.put(caution.id(), caution));
-    return new Known(byId, Map.copyOf(formers));
+    return new Known(byId, Map.copyOf(formers), reference);
   }
 
   /** The ids of the link patterns. */

@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import linkwright.reference.Reference;
 
 /** All that must hold in a routine, as a list that can be read from top to bottom. */
 public final class RoutineChecks {
@@ -35,6 +36,8 @@ public final class RoutineChecks {
           WhenChecks::everyConditionCanHold,
           DangerWords::areDeclared,
           DetailChecks::everyQuestionHasAChoice,
+          ShownChecks::everyPictureIsThere,
+          ShownChecks::everyToolIsKnown,
           Texts::everyStepSaysWhatToDo,
           Texts::everyPlaceholderIsKnown,
           Texts::everyFormerIsOfAPattern);
@@ -47,11 +50,15 @@ public final class RoutineChecks {
    * @param routine the routine
    * @param cautions all cautions that there are
    * @param patterns the ids of all link patterns that there are → the names of their formers
+   * @param reference what else is looked up: drawings and tools
    * @return empty if the routine is sound
    */
   public static List<Finding> check(
-      Routine routine, Collection<Caution> cautions, Map<String, Set<String>> patterns) {
-    Known known = Known.of(cautions, patterns);
+      Routine routine,
+      Collection<Caution> cautions,
+      Map<String, Set<String>> patterns,
+      Reference reference) {
+    Known known = Known.of(cautions, patterns, reference);
     return ALL.stream().flatMap(check -> check.of(routine, known).stream()).toList();
   }
 }

@@ -71,6 +71,7 @@ public enum TradeWords {
     pairs.put("jewellery", "jewelry");
     pairs.put("labelled", "labeled");
     pairs.put("oxidises", "oxidizes");
+    pairs.put("oxidising", "oxidizing");
     pairs.put("cling film", "plastic wrap");
     pairs.put("lemel", "filings");
     pairs.put("ct", "k");

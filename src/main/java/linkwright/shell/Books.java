@@ -28,6 +28,8 @@ import linkwright.standing.Handbook;
 
 /** The job books in the user's folder, one of them open at a time. */
 final class Books {
+  private static final Instant EVER = Instant.EPOCH;
+
   private final Home home;
   private final String device;
   private final InstantSource clock;
@@ -139,7 +141,8 @@ final class Books {
     shut();
     Path path = home.jobs().resolve(slug + ".yaml");
     Read<BookFile> found =
-        home.leadsOut(path)
+        home.jobsTrouble()
+            .or(() -> home.leadsOut(path))
             .map(Read::<BookFile>bad)
             .orElseGet(() -> BookFile.open(path, device, clock.instant()));
     if (found instanceof Read.Bad<BookFile> bad) {
@@ -223,9 +226,9 @@ final class Books {
     }
   }
 
-  /** Whether there is no book yet. */
+  /** Whether there is no book yet; not where nobody can know. */
   boolean empty() {
-    return home.books().isEmpty();
+    return home.jobsTrouble().isEmpty() && home.books().isEmpty();
   }
 
   /** Changes her bench's file; what is wrong is told and nothing is changed. */
@@ -259,7 +262,10 @@ final class Books {
 
   /** The jobs in the folder, the one last worked on first. */
   Message tray(Handbook handbook) {
-    List<TrayJob> jobs = tray.jobs(handbook, clock.instant(), patience);
+    List<TrayJob> jobs =
+        home.jobsTrouble()
+            .map(why -> List.of(new TrayJob("jobs", "Your jobs", why, List.of(), EVER, false)))
+            .orElseGet(() -> tray.jobs(handbook, clock.instant(), patience));
     return new Message.TrayRead(
         jobs, tray.unread(), Optional.of(tray.hands()), Optional.of(tray.drawer(handbook)));
   }

@@ -50,7 +50,7 @@ final class Outward {
     return page.job() + count;
   }
 
-  private static Optional<Figure> figure(List<Part> parts) {
+  static Optional<Figure> figure(List<Part> parts) {
     for (Part part : parts) {
       if (part instanceof Figure figure) {
         return Optional.of(figure);

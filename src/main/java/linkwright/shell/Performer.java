@@ -6,7 +6,9 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import linkwright.coach.Coach;
+import linkwright.coach.Pages;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.EffectCases;
 import linkwright.coach.kernel.Message;
@@ -15,6 +17,7 @@ import linkwright.coach.kernel.Turn;
 import linkwright.files.DraftStore;
 import linkwright.files.Home;
 import linkwright.job.Fact;
+import linkwright.quantity.Read;
 
 /**
  * Performs the effects of updates and feeds what became of them back, until nothing more is asked.
@@ -24,7 +27,9 @@ public final class Performer {
   private final Books books;
   private final DraftStore drafts;
   private final Runnable bell;
+  private final Predicate<String> clipboard;
   private final Home home;
+  private final StudentBooks students;
   private boolean left;
   private String parting = "";
 
@@ -42,10 +47,23 @@ public final class Performer {
 
   /** The same, with someone who is told how far a long reading of the tray has come. */
   Performer(Home home, String device, InstantSource clock, Runnable bell, Patience patience) {
+    this(home, device, clock, bell, patience, text -> false);
+  }
+
+  /** The same, with somewhere to hand a text that is to be pasted; false where it takes none. */
+  Performer(
+      Home home,
+      String device,
+      InstantSource clock,
+      Runnable bell,
+      Patience patience,
+      Predicate<String> clipboard) {
+    this.clipboard = clipboard;
     this.drafts = new DraftStore(home.drafts());
     this.books = new Books(home, device, clock, drafts, patience);
     this.bell = bell;
     this.home = home;
+    this.students = new StudentBooks(home, device, clock);
   }
 
   /**
@@ -59,7 +77,8 @@ public final class Performer {
       books.begin(opened.name(), first, model.handbook());
       books.shut();
     }
-    Model ready = take(model, books.tray(model.handbook()));
+    Model read = take(model, books.tray(model.handbook()));
+    Model ready = take(read, students.open("", ""));
     return job.map(slug -> take(ready, books.open(slug, ready.handbook()))).orElse(ready);
   }
 
@@ -124,7 +143,16 @@ public final class Performer {
 
     @Override
     public Optional<Message> beginJob(Effect.BeginJob effect) {
-      return Optional.of(books.begin(effect.name(), effect.facts(), model.handbook()));
+      if (effect.planFile().isEmpty()) {
+        return Optional.of(books.begin(effect.name(), effect.facts(), model.handbook()));
+      }
+      Read<Fact> plan = SavedPlan.read(home, effect.planFile(), effect.facts(), model.handbook());
+      if (plan instanceof Read.Bad<Fact> bad) {
+        return Optional.of(new Message.JobNotOpened(bad.sentence()));
+      }
+      List<Fact> facts = new ArrayList<>(effect.facts());
+      facts.add(plan.orThrow());
+      return Optional.of(books.begin(effect.name(), facts, model.handbook()));
     }
 
     @Override
@@ -145,14 +173,16 @@ public final class Performer {
 
     @Override
     public Optional<Message> keepDraft(Effect.KeepDraft effect) {
-      drafts.keep(effect.slug(), effect.form(), effect.texts());
-      return Optional.empty();
+      return drafts
+          .keep(effect.slug(), effect.form(), effect.texts())
+          .map(why -> new Message.Troubled("What is typed stays here, but not on the disk: " + why));
     }
 
     @Override
     public Optional<Message> dropDraft(Effect.DropDraft effect) {
-      drafts.drop(effect.slug(), effect.form());
-      return Optional.empty();
+      return drafts
+          .drop(effect.slug(), effect.form())
+          .map(why -> new Message.Troubled("On the disk it is still kept as typed: " + why));
     }
 
     @Override
@@ -178,6 +208,32 @@ public final class Performer {
     @Override
     public Optional<Message> keepInDrawer(Effect.KeepInDrawer effect) {
       return Optional.of(books.keepInDrawer(effect.facts(), model.handbook()));
+    }
+
+    @Override
+    public Optional<Message> openStudent(Effect.OpenStudent effect) {
+      return Optional.of(students.open(effect.id(), effect.name()));
+    }
+
+    @Override
+    public Optional<Message> keepOfStudent(Effect.KeepOfStudent effect) {
+      return Optional.of(students.keep(effect.id(), effect.by(), effect.facts()));
+    }
+
+    @Override
+    public Optional<Message> bringOver(Effect.BringOver effect) {
+      return Optional.of(students.bringOver(effect.id(), model.handbook()));
+    }
+
+    @Override
+    public Optional<Message> readClass(Effect.ReadClass effect) {
+      return Optional.of(students.room(effect.folder(), model.settings().zone()));
+    }
+
+    @Override
+    public Optional<Message> copy(Effect.Copy effect) {
+      CopiedText copied = CopiedText.of(Pages.of(model));
+      return Optional.of(new Message.Copied(clipboard.test(copied.text()), copied.name()));
     }
 
     @Override

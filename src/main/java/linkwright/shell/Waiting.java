@@ -117,6 +117,11 @@ final class Waiting implements Display, Patience {
   }
 
   @Override
+  public boolean copy(String text) {
+    return display.copy(text);
+  }
+
+  @Override
   public void bell() {
     display.bell();
   }

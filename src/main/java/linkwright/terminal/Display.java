@@ -55,6 +55,11 @@ public interface Display extends AutoCloseable {
   /** Tells something on the desktop, where the place can; the bell rings all the same. */
   default void notice(String sentence) {}
 
+  /** Hands a text on for pasting elsewhere; false where the place takes none. */
+  default boolean copy(String text) {
+    return false;
+  }
+
   /** Rings the bell once. */
   void bell();
 

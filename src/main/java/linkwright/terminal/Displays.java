@@ -1,6 +1,8 @@
 package linkwright.terminal;
 
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /** Chooses where to show the program. */
@@ -47,6 +49,28 @@ public final class Displays {
     } catch (IOException unusable) {
       return Optional.empty();
     }
+  }
+
+  /** What this terminal answers when it is asked what it can do; nothing where there is none. */
+  public static List<String> told(Environment environment) {
+    if (!usable(environment)) {
+      return List.of();
+    }
+    List<String> told = new ArrayList<>();
+    try (Display asked =
+        TerminalDisplay.open(
+            environment,
+            answers -> {
+              told.add(answers.sentence());
+              return Theme.of(Look.EITHER, environment.depth());
+            },
+            false)) {
+      Display.GridSize size = asked.size();
+      told.add("It is " + size.columns() + " columns wide and " + size.rows() + " rows high.");
+    } catch (IOException unusable) {
+      told.add("It cannot be taken over: " + unusable.getMessage() + ".");
+    }
+    return told;
   }
 
   private static Optional<Display> window(Environment environment, DisplayWishes wishes) {

@@ -4,7 +4,9 @@ import com.googlecode.lanterna.SGR;
 import com.googlecode.lanterna.TextColor;
 import com.googlecode.lanterna.terminal.Terminal;
 import java.io.IOException;
+import java.util.List;
 import java.util.Optional;
+import linkwright.view.Addresses;
 import linkwright.view.Ascii;
 import linkwright.view.Cell;
 import linkwright.view.Glyphs;
@@ -34,7 +36,9 @@ final class Painter {
   private final Theme theme;
   private final Glyphs glyphs;
   private final Blocks blocks;
+  private final boolean links;
   private final StringBuilder run = new StringBuilder();
+  private String behind = "";
   private Optional<Grid> shown = Optional.empty();
   private Optional<Display.GridSize> room = Optional.empty();
   private Optional<Theme.Style> style = Optional.empty();
@@ -42,6 +46,12 @@ final class Painter {
   private int y = NOWHERE;
 
   Painter(Terminal terminal, Theme theme, Glyphs glyphs, Blocks blocks) {
+    this(terminal, theme, glyphs, blocks, false);
+  }
+
+  /** The same; links say whether addresses are written behind the words that name them (OSC 8). */
+  Painter(Terminal terminal, Theme theme, Glyphs glyphs, Blocks blocks, boolean links) {
+    this.links = links;
     this.terminal = terminal;
     this.theme = theme;
     this.glyphs = glyphs;
@@ -72,12 +82,14 @@ final class Painter {
       x = NOWHERE;
     }
     for (int row = 0; row < size.rows(); row++) {
+      List<Addresses.Link> named =
+          links && row < grid.height() ? Addresses.in(grid.row(row)) : List.of();
       for (int column = 0; column < size.columns(); column++) {
         Cell cell = cell(grid, column, row, size);
         Cell before = whole ? EMPTY : cell(shown.get(), column, row, size);
         // The right half of a wide character was drawn with its left one.
         if (cell.width() > 0 && !cell.equals(before)) {
-          put(column, row, cell);
+          put(column, row, cell, address(named, column));
         }
       }
       endRun(size);
@@ -95,10 +107,22 @@ final class Painter {
     return cell.width() == 2 && column + 1 == size.columns() ? EMPTY : cell;
   }
 
-  private void put(int column, int row, Cell cell) throws IOException {
+  /** What lies behind a column; rows that name a source have narrow letters only. */
+  private static String address(List<Addresses.Link> named, int column) {
+    for (Addresses.Link link : named) {
+      if (column >= link.from() && column < link.to()) {
+        return link.url();
+      }
+    }
+    return "";
+  }
+
+  private void put(int column, int row, Cell cell, String address) throws IOException {
     Theme.Style wanted = style(cell);
-    if (row != y || column != x || !style.equals(Optional.of(wanted))) {
+    boolean goesOn = row == y && column == x && style.equals(Optional.of(wanted));
+    if (!goesOn || !address.equals(behind)) {
       writeRun();
+      behind = address;
       if (row != y || column != x) {
         terminal.setCursorPosition(column, row);
       }
@@ -119,9 +143,13 @@ final class Painter {
 
   private void writeRun() throws IOException {
     if (run.length() > 0) {
-      terminal.putString(run.toString());
+      terminal.putString(behind.isEmpty() ? run.toString() : linked());
       run.setLength(0);
     }
+  }
+
+  private String linked() {
+    return "\u001b]8;;" + behind + "\u001b\\" + run + "\u001b]8;;\u001b\\";
   }
 
   private boolean isSolid(Cell cell) {

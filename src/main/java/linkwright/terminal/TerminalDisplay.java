@@ -122,7 +122,12 @@ public final class TerminalDisplay implements Display {
     reader.start();
     ask();
     painter =
-        Optional.of(new Painter(terminal, themes.apply(answers), glyphs, Painter.Blocks.LETTERS));
+        Optional.of(new Painter(
+                terminal,
+                themes.apply(answers),
+                glyphs,
+                Painter.Blocks.LETTERS,
+                answers.follows()));
     if (answers.speaks()) {
       terminal.write(AnsiTerminal.KEEP_TITLE);
     }
@@ -316,6 +321,13 @@ public final class TerminalDisplay implements Display {
   @Override
   public void notice(String sentence) {
     send(answers.notice(sentence));
+  }
+
+  @Override
+  public boolean copy(String text) {
+    Optional<String> sequence = answers.copy(text);
+    send(sequence);
+    return sequence.isPresent();
   }
 
   private void send(Optional<String> sequence) {

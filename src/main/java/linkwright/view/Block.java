@@ -26,6 +26,8 @@ interface Block {
 
   /** How willingly rows are given up. */
   enum Yield {
+    /** It is left out: a key shows it by itself. */
+    LEFT_OUT,
     /** It moves up and down under its chosen line. */
     SCROLLS,
     /** It is turned over like pages. */

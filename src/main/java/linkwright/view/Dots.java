@@ -81,6 +81,34 @@ public final class Dots {
     wire(line, 0);
   }
 
+  /** Draws the patch inside a line that is closed from its last point to its first. */
+  public void patch(List<At> edge) {
+    for (int y = 0; y < rows * DOWN; y++) {
+      for (int x = 0; x < columns * ACROSS; x++) {
+        if (inside(edge, x, y)) {
+          set[y * columns * ACROSS + x] = true;
+        }
+      }
+    }
+    line(edge);
+  }
+
+  /** Whether a ray from there to the right crosses the edge an odd number of times. */
+  private boolean inside(List<At> edge, int x, int y) {
+    boolean odd = false;
+    for (int i = 0; i < edge.size(); i++) {
+      At from = edge.get(i);
+      At to = edge.get((i + 1) % edge.size());
+      boolean crosses = dotY(from) > y != dotY(to) > y;
+      odd ^=
+          crosses
+              && x
+                  < dotX(from)
+                      + (y - dotY(from)) * (dotX(to) - dotX(from)) / (dotY(to) - dotY(from));
+    }
+    return odd;
+  }
+
   private void stroke(At from, At to, double radius) {
     double x0 = dotX(from);
     double y0 = dotY(from);

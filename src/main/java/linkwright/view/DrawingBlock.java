@@ -46,7 +46,7 @@ final class DrawingBlock implements Block {
 
   @Override
   public Yield yields() {
-    return Yield.SHRINKS;
+    return drawing.spare() ? Yield.LEFT_OUT : Yield.SHRINKS;
   }
 
   @Override
@@ -85,17 +85,20 @@ final class DrawingBlock implements Block {
     if (area.width() < 1 || area.height() < 1) {
       return;
     }
-    double least = shape.line().stream().mapToDouble(Drawing.At::yMm).min().orElse(0);
-    double greatest = shape.line().stream().mapToDouble(Drawing.At::yMm).max().orElse(0);
+    List<Drawing.At> all = shape.strokes().stream().flatMap(each -> each.line().stream()).toList();
+    double least = all.stream().mapToDouble(Drawing.At::yMm).min().orElse(0);
+    double greatest = all.stream().mapToDouble(Drawing.At::yMm).max().orElse(0);
     Dots dots =
         new Dots(area.width(), area.height(), dotsPerMm, new Dots.At(0, (least + greatest) / 2));
-    List<Dots.At> line =
-        shape.line().stream().map(point -> new Dots.At(point.xMm(), point.yMm())).toList();
-    dots.wire(line, shape.bent().isEmpty() ? shape.wireMm() : 0);
-    for (List<Drawing.At> part : shape.bent()) {
-      // Thicker than a line by shape, however small the scale.
-      double thick = Math.max(shape.wireMm(), THICK_DOTS / dotsPerMm);
-      dots.wire(part.stream().map(point -> new Dots.At(point.xMm(), point.yMm())).toList(), thick);
+    for (Drawing.Stroke stroke : shape.strokes()) {
+      List<Dots.At> line =
+          stroke.line().stream().map(point -> new Dots.At(point.xMm(), point.yMm())).toList();
+      switch (stroke.kind()) {
+        case PLAIN -> dots.wire(line, stroke.thickMm());
+        // Thicker than a line by shape, however small the scale.
+        case NEW -> dots.wire(line, Math.max(stroke.thickMm(), THICK_DOTS / dotsPerMm));
+        case SOLID -> dots.patch(line);
+      }
     }
     dots.draw(area, tone);
   }

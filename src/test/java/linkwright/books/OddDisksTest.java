@@ -123,7 +123,7 @@ class OddDisksTest {
     assertThat(new Home(folder).books(problems)).isEmpty();
     assertThat(problems)
         .extracting(Problem::wrong)
-        .containsExactly(folder.resolve("jobs") + " is not a folder.");
+        .containsExactly(folder.resolve("jobs") + " is not a folder: move it away.");
   }
 
   @Test

@@ -16,7 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.stream.Stream;
-import linkwright.files.FailPoint;
+import linkwright.disk.FailPoint;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
 import org.junit.jupiter.api.Test;

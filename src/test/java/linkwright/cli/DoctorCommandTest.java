@@ -38,6 +38,7 @@ class DoctorCommandTest {
         .contains("good:  The disk has room: ")
         .contains("good:  The lock keeps a second program out.")
         .contains("good:  An entry is written and synced in ")
+        .contains("good:  Your other files: nothing is wrong in them.")
         .contains("good:  1 book, 2 entries: nothing is missing, moved or changed.")
         .contains("good:  The clock is not behind the last entry.")
         .contains("It writes job books of format 2")
@@ -57,5 +58,29 @@ class DoctorCommandTest {
             + "- {n: 1, at: 2030-01-01T00:00:00Z, by: other, kind: noted, text: \"x\"}\n");
     assertThat(line.run("doctor")).isEqualTo(Exit.PROBLEMS);
     assertThat(line.out()).contains("wrong: ").contains("was shown as done and is not in the book");
+  }
+
+  @Test
+  void looks_at_the_drawer_the_locks_and_all_other_files_too() throws IOException {
+    line.run("drawer", "--came", "march", "--mass", "20 g");
+    assertThat(line.run("doctor")).as(line.out()).isZero();
+    assertThat(line.out()).contains("1 book and the drawer's, 3 entries");
+    Path drawer = line.home().resolve("drawer.yaml");
+    Files.writeString(drawer, Files.readString(drawer).replace("20.0", "21.0"));
+    Path lock = Path.of(book().toString().replace(".yaml", ".lock"));
+    Files.delete(lock);
+    Files.createDirectory(lock);
+    line.file("home/bench.yaml", "format: 1\nkerfs: 0.3 mm\n");
+    assertThat(line.run("doctor")).isEqualTo(Exit.PROBLEMS);
+    assertThat(line.out())
+        .contains("drawer.yaml", lock + " should be: move it away")
+        .contains("2 problems:", "linkwright check tells what is wrong, in 1 place.");
+  }
+
+  @Test
+  void says_that_a_folder_cannot_be_made() {
+    assertThat(line.run("--home", "/dev/null/there", "doctor")).isEqualTo(Exit.PROBLEMS);
+    assertThat(line.out())
+        .contains("wrong: Your folder /dev/null/there is not there and cannot be made: /dev/null is");
   }
 }

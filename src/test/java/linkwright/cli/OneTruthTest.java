@@ -2,6 +2,8 @@ package linkwright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import linkwright.cli.exchange.PlanYaml;
+import linkwright.cli.forms.YamlOut;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -27,7 +29,7 @@ import linkwright.coach.Pages;
 import linkwright.coach.content.Acts;
 import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
-import linkwright.coach.kernel.ForecastWords;
+import linkwright.coach.form.ForecastWords;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.PlaceId;

@@ -23,6 +23,7 @@ record Ran(int exit, String out, String err) {
     CommandLine command =
         ReckonCommand.of(
             () -> new Home(home),
+            Root::path,
             line -> out.append(line).append('\n'),
             line -> err.append(line).append('\n'));
     int exit = command.execute(arguments);

@@ -190,6 +190,22 @@ class OwnFilesTest {
       Path file = Files.writeString(folder.resolve("file"), "");
       assertThat(UserSettings.USUAL.save(new Home(file))).isPresent();
     }
+
+    @Test
+    void what_else_she_wrote_stays() throws IOException {
+      Path file = folder.resolve("settings.yaml");
+      Files.writeString(
+          file, "# mine\nformat: 1\nunits: inch # as at school\nlater: yes\n\nflash: false\n");
+      UserSettings read = UserSettings.load(new Home(folder)).settings();
+      Map<String, String> changed = new java.util.HashMap<>(read.texts());
+      changed.put("units", "metric");
+      changed.put("theme", "light");
+      assertThat(UserSettings.ofTexts(changed).orThrow().save(new Home(folder))).isEmpty();
+      assertThat(file)
+          .hasContent(
+              "# mine\nformat: 1\nunits: metric # as at school\nlater: yes\n\nflash: false\n"
+                  + "theme: light\n");
+    }
   }
 
   @Nested
@@ -225,6 +241,16 @@ class OwnFilesTest {
       assertThat(store.of("trace")).containsOnlyKeys("weigh");
       assertThat(store.drop("trace", "weigh")).isEmpty();
       assertThat(folder.resolve("drafts/trace.yaml")).doesNotExist();
+    }
+
+    @Test
+    void thatAnotherProgramWroteMeanwhileAreKeptToo() {
+      DraftStore store = new DraftStore(folder.resolve("drafts"));
+      store.keep("trace", "plan", Map.of("wire", "1 mm"));
+      new DraftStore(folder.resolve("drafts")).keep("trace", "note", Map.of("text", "lies flat"));
+      store.keep("trace", "plan", Map.of("wire", "1.2 mm"));
+      assertThat(new DraftStore(folder.resolve("drafts")).of("trace"))
+          .containsOnlyKeys("plan", "note");
     }
 
     @Test

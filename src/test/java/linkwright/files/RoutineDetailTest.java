@@ -51,7 +51,7 @@ class RoutineDetailTest {
         bar: {pattern: long}
       questions:
         - {asks: "How many rounds come in a repeat?", answers: [Three, Two, Four], why: So it says.}
-      pictures: [repeat]
+      pictures: [butt-fit]
       steps:
         - step: saw-links
           was: [cut-links, cut]
@@ -62,7 +62,7 @@ class RoutineDetailTest {
           does: [cuts]
           cautions: [cutting-wire]
           do: Cut.
-          tools: [saw frame, bench pin]
+          tools: [saw with fine blades, bench pin]
           waits: [{name: Rest the saw, for: 1 min}, {id: look, name: Look, for: 2 min, ends: look}]
         - step: saw-bars
           title: Saw the bars
@@ -72,7 +72,7 @@ class RoutineDetailTest {
           does: [cuts]
           cautions: [cutting-wire]
           do: Saw.
-          pictures: [bar-square]
+          pictures: [solder-joint]
         - step: file-bars
           title: File them
           part: run
@@ -130,7 +130,7 @@ class RoutineDetailTest {
                 new PieceDetail("long", 1)));
     assertThat(mine.detail().questions().get(0).answers()).startsWith("Three").hasSize(3);
     Step first = mine.steps().get(0);
-    assertThat(first.detail().tools()).containsExactly("saw frame", "bench pin");
+    assertThat(first.detail().tools()).containsExactly("saw with fine blades", "bench pin");
     assertThat(first.waits())
         .extracting(wait -> wait.id())
         .containsExactly("saw-links-wait", "look");

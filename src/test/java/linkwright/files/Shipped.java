@@ -22,6 +22,7 @@ import linkwright.reference.Metal;
 import linkwright.reference.Range;
 import linkwright.reference.Reference;
 import linkwright.reference.Solder;
+import linkwright.reference.Tool;
 import linkwright.reference.TradeTerm;
 import linkwright.routine.Caution;
 import linkwright.routine.Gear;
@@ -43,7 +44,16 @@ final class Shipped {
         list("shared/fineness.yaml", "fineness").stream().map(Shipped::rule).toList(),
         list("shared/clasps.yaml", "clasps").stream().map(Shipped::clasp).toList(),
         list("shared/fineness.yaml", "limits").stream().map(Shipped::limit).toList(),
-        list("shared/glossary.yaml", "glossary").stream().map(Shipped::term).toList());
+        list("shared/glossary.yaml", "glossary").stream().map(Shipped::term).toList(),
+        List.of(),
+        list("shared/tools.yaml", "tools").stream().map(Shipped::tool).toList());
+  }
+
+  private static Tool tool(Map<String, Object> from) {
+    return new Tool(
+        (String) from.get("tool"),
+        (List<String>) from.getOrDefault("also-called", List.of()),
+        (List<String>) from.getOrDefault("for", List.of()));
   }
 
   private static TradeTerm term(Map<String, Object> from) {
@@ -150,11 +160,17 @@ final class Shipped {
         Optional.ofNullable(m.get("exempt-below-g")).map(Shipped::number),
         m.get("of-contained") != null,
         m.get("any-fineness") != null,
-        Optional.ofNullable((Integer) m.get("solder-at-least")),
+        solderAtLeast(m.get("solder-at-least")),
         (Boolean) m.get("compulsory"),
         (String) m.get("date"),
         (String) m.get("source"),
         (String) m.get("note"));
+  }
+
+  private static Map<Integer, Integer> solderAtLeast(Object given) {
+    return given == null
+        ? Map.of()
+        : given instanceof Integer one ? Map.of(0, one) : (Map<Integer, Integer>) given;
   }
 
   private static Clasp clasp(Map<String, Object> m) {

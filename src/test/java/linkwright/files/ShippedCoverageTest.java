@@ -15,6 +15,7 @@ import java.util.stream.Collectors;
 import linkwright.routine.Caution;
 import linkwright.routine.Finding;
 import linkwright.routine.Hazard;
+import linkwright.routine.Part;
 import linkwright.routine.Routine;
 import linkwright.routine.RoutineChecks;
 import linkwright.routine.Step;
@@ -55,13 +56,41 @@ class ShippedCoverageTest {
           List<Step> bare =
               routine.steps().stream().map(each -> each.equals(step) ? bare(each) : each).toList();
           assertThat(
-                  RoutineChecks.check(with(routine, bare), LIBRARY.cautions().values(), formers())
+                  RoutineChecks.check(with(routine, bare), LIBRARY.cautions().values(), formers(), LIBRARY.reference())
                       .stream()
                       .filter(finding -> finding.key().equals("cautions"))
                       .map(Finding::step))
               .as("%s: %s without its cautions", routine.id(), step.id())
               .hasSize(step.does().size())
               .allMatch(step.id()::equals);
+        }
+      }
+    }
+
+    /** Who lights a torch has seen how; who heats first in a routine has it lit. */
+    @Test
+    void standBeforeTheFirstFlameOfEachRoutine() {
+      for (Routine routine : LIBRARY.routines().values()) {
+        routine.steps().stream()
+            .filter(step -> step.does().contains(Hazard.BURNS_GAS))
+            .findFirst()
+            .ifPresent(
+                first -> {
+                  assertThat(first.does()).as(routine.id()).contains(Hazard.LIGHTS);
+                  assertThat(first.cautions()).as(routine.id()).contains("torch-lighting");
+                });
+      }
+    }
+
+    /** What a joint is soldered with stands in the solder map, wherever pieces are made. */
+    @Test
+    void nameTheGradeOfEveryJointThatIsMade() {
+      for (Routine routine : LIBRARY.routines().values()) {
+        for (Step step : routine.steps()) {
+          boolean made = step.part() != Part.TRIAL && step.part() != Part.SAMPLE;
+          if (made && step.doText().contains("pallion")) {
+            assertThat(step.detail().solder()).as(routine.id() + " " + step.id()).isNotEmpty();
+          }
         }
       }
     }
@@ -93,7 +122,7 @@ class ShippedCoverageTest {
             routine.steps().stream().map(step -> changed(step, false, step.cautions())).toList();
         assertThat(
                 RoutineChecks.check(
-                    with(routine, unrinsed), LIBRARY.cautions().values(), formers()))
+                    with(routine, unrinsed), LIBRARY.cautions().values(), formers(), LIBRARY.reference()))
             .as("%s without any rinse", routine.id())
             .extracting(Finding::expected)
             .anyMatch(text -> text.contains("rinse: yes"));

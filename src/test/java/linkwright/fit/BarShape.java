@@ -28,7 +28,8 @@ record BarShape(int eyes) implements Shape {
   }
 
   @Override
-  public double overlapMm(double blankMm, Map<String, Double> formersMm, Bending bending) {
+  public double overlapMm(
+      double blankMm, Map<String, Double> formersMm, Bending bending, double deeperThanMm) {
     return 0;
   }
 

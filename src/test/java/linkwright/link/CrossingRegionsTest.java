@@ -1,6 +1,7 @@
 package linkwright.link;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -37,6 +38,25 @@ class CrossingRegionsTest {
       several += regions.size() > 1 ? 1 : 0;
     }
     assertThat(several).as("links with several crossings").isGreaterThan(5);
+  }
+
+  @Test
+  void thoseThatAreAskedForByTheirDepthAreTheDeepOnesOfAll() {
+    int deep = 0;
+    for (long seed = 1; seed <= 60; seed++) {
+      Formed link = draw(new Random(seed));
+      double deepestMm = deepestMm(link.crossings());
+      double found = deepestMm(link.crossings(0.25));
+      assertThat(found)
+          .as("seed " + seed)
+          .isCloseTo(deepestMm > 0.25 ? deepestMm : 0, within(1e-6));
+      deep += found > 0 ? 1 : 0;
+    }
+    assertThat(deep).as("links with a deep crossing").isBetween(10, 55);
+  }
+
+  private static double deepestMm(List<Crossing> crossings) {
+    return crossings.stream().mapToDouble(crossing -> -crossing.gapMm()).max().orElse(0);
   }
 
   /** A link of wire 1 mm, tangled more often than not. */

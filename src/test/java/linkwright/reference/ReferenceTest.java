@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import linkwright.quantity.Read;
@@ -28,7 +29,7 @@ class ReferenceTest {
           Optional.of(7.78),
           false,
           false,
-          Optional.empty(),
+          Map.of(),
           true,
           "2026-01-01",
           "Hallmarking Act 1973, Schedule 1, Part II",
@@ -39,6 +40,8 @@ class ReferenceTest {
           List.of(EASY, HARD, GOLD, MEDIUM),
           List.of(UK_SILVER),
           List.of(TRIGGER),
+          List.of(),
+          List.of(),
           List.of(),
           List.of());
 
@@ -70,7 +73,15 @@ class ReferenceTest {
     @Test
     void inAnEmptyReferenceFindsNothingAndSaysSo() {
       Reference empty =
-          new Reference(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+          new Reference(
+              List.of(),
+              List.of(),
+              List.of(),
+              List.of(),
+              List.of(),
+              List.of(),
+              List.of(),
+              List.of());
       assertThat(empty.metal("")).isEqualTo(Read.bad("“” is not a known metal."));
     }
   }
@@ -100,7 +111,7 @@ class ReferenceTest {
             Optional.empty(),
             false,
             false,
-            Optional.empty(),
+            Map.of(),
             false,
             "",
             "",
@@ -113,7 +124,7 @@ class ReferenceTest {
             Optional.empty(),
             false,
             false,
-            Optional.empty(),
+            Map.of(),
             true,
             "",
             "",

@@ -8,6 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
+import linkwright.reference.Picture;
+import linkwright.reference.Reference;
+import linkwright.reference.Tool;
 
 /** A small sound routine for the tests, step by step changeable. */
 final class Bench {
@@ -18,6 +21,17 @@ final class Bench {
   static final List<Caution> CAUTIONS = List.of(FLAME, ACID, BLOW, BLADE);
   static final Map<String, Set<String>> PATTERNS =
       Map.of("hoop", Set.of("ring"), "bar", Set.of("eye"));
+
+  private static final Reference REFERENCE =
+      new Reference(
+          List.of(),
+          List.of(),
+          List.of(),
+          List.of(),
+          List.of(),
+          List.of(),
+          List.of(new Picture("gap", "A gap", "Two ends.", List.of())),
+          List.of(new Tool("saw", List.of("fretsaw"), List.of("cuts"))));
 
   private final Map<PieceKind, List<Stage>> pieces = new LinkedHashMap<>();
   private final List<Step> steps = new ArrayList<>();
@@ -91,7 +105,7 @@ final class Bench {
 
   /** What the checks say, one sentence a line. */
   List<String> sentences() {
-    return RoutineChecks.check(routine(), CAUTIONS, PATTERNS).stream()
+    return RoutineChecks.check(routine(), CAUTIONS, PATTERNS, REFERENCE).stream()
         .map(found -> (found.wrong() + " " + found.expected()).strip())
         .toList();
   }

@@ -11,6 +11,8 @@ import java.util.List;
 import linkwright.books.BookFile;
 import linkwright.books.EntryLines;
 import linkwright.coach.kernel.Message;
+import linkwright.coach.kernel.OpenJob;
+import linkwright.coach.kernel.Settings;
 import linkwright.files.DraftStore;
 import linkwright.files.Home;
 import linkwright.files.Library;
@@ -61,6 +63,18 @@ class TakeOverTest {
     other.close();
     assertThat(books.keep(List.of(NOTE), handbook)).isInstanceOf(Message.Kept.class);
     assertThat(Files.readString(path)).contains("from here");
+    books.shut();
+  }
+
+  @Test
+  void isNoMoreSaidToBeWrittenElsewhere() throws IOException {
+    BookFile other = theOther();
+    Message.JobOpened opened = (Message.JobOpened) books.open("trace", handbook);
+    OpenJob looked = OpenJob.of(opened, handbook, Settings.USUAL);
+    assertThat(looked.told()).hasSize(1);
+    other.close();
+    Message.Kept kept = (Message.Kept) books.keep(List.of(NOTE), handbook);
+    assertThat(looked.after(kept.entries(), handbook, Settings.USUAL).told()).isEmpty();
     books.shut();
   }
 

@@ -45,7 +45,8 @@ class OwnBenchTest {
             Map.of("all", 0.08),
             Map.of(),
             OptionalLong.empty(),
-            Map.of()));
+            Map.of(),
+            List.of()));
   }
 
   @Test

@@ -64,4 +64,22 @@ class TerminalAnswersTest {
     DisplayWishes contrast = new DisplayWishes(false, Optional.of(Look.HIGH_CONTRAST), 18, true);
     assertThat(Displays.look(environment, contrast, white)).isEqualTo(Look.HIGH_CONTRAST_LIGHT);
   }
+
+  @Test
+  void a_text_is_handed_on_only_where_the_terminal_said_that_it_takes_it() {
+    String coded = "\u001b]52;c;NSBvZiA5\u001b\\";
+    assertThat(heard("\u001b[?62;22c").copy("5 of 9")).isEmpty();
+    assertThat(heard("\u001b[?62;22;52c").copy("5 of 9")).contains(coded);
+    assertThat(heard("\u001bP1+r4D73=1B5D\u001b\\").copy("5 of 9")).contains(coded);
+    assertThat(heard("\u001bP0+r4D73\u001b\\").copy("5 of 9")).isEmpty();
+    assertThat(heard("\u001bP>|tmux 3.3a\u001b\\").copy("5 of 9")).contains(coded);
+    assertThat(heard("\u001b[?62;52c").copy("x".repeat(100_000))).isEmpty();
+  }
+
+  @Test
+  void addresses_go_behind_words_only_where_the_terminal_is_known_to_follow_them() {
+    assertThat(heard("\u001b[?62;22c").follows()).isFalse();
+    assertThat(heard("\u001bP>|XTerm(379)\u001b\\").follows()).isFalse();
+    assertThat(heard("\u001bP>|foot(1.16.2)\u001b\\").follows()).isTrue();
+  }
 }

@@ -16,6 +16,7 @@ import linkwright.job.CautionMet;
 import linkwright.job.Entry;
 import linkwright.job.EntryId;
 import linkwright.job.Fact;
+import linkwright.reference.Metal;
 import linkwright.routine.Caution;
 import linkwright.routine.Hazard;
 import linkwright.routine.Routine;
@@ -56,16 +57,23 @@ final class EntryChecks {
           Set.of(BenchFact.PilePlaced.class));
 
   private final Handbook handbook;
-  private final Map<EntryId, Instant> steadyAtStart = new HashMap<>();
+  private final Map<EntryId, Instant> begun = new HashMap<>();
   private Instant restartedAt = Instant.MIN;
+  private Instant clockThen = Instant.MIN;
 
   EntryChecks(Handbook handbook) {
     this.handbook = handbook;
   }
 
-  /** The program was started anew: from now on only the computer's clock tells of waits before. */
-  void restarted(Instant steady) {
-    restartedAt = steady;
+  /**
+   * The program was started anew: how long a wait ran before that, only the computer's clock tells.
+   *
+   * @param real the moment as it really is
+   * @param clock the same by the computer's clock
+   */
+  void restarted(Instant real, Instant clock) {
+    restartedAt = real;
+    clockThen = clock;
   }
 
   /**
@@ -75,27 +83,27 @@ final class EntryChecks {
    * @param more the new entries
    * @param others the entries of all other books: what was met in one is known in all
    * @param place where she was when the key was pressed
-   * @param steady the moment by the clock that nobody sets
+   * @param real the moment as it really is, whatever a clock was set to
    */
   List<String> check(
-      List<Entry> before, List<Entry> more, List<Entry> others, PlaceId place, Instant steady) {
+      List<Entry> before, List<Entry> more, List<Entry> others, PlaceId place, Instant real) {
     List<String> wrong = new ArrayList<>();
     List<Entry> book = new ArrayList<>(before);
     for (Entry entry : more) {
-      one(book, entry, others, place, steady).ifPresent(wrong::add);
+      one(book, entry, others, place, real).ifPresent(wrong::add);
       book.add(entry);
     }
     return wrong;
   }
 
   private Optional<String> one(
-      List<Entry> book, Entry entry, List<Entry> others, PlaceId place, Instant steady) {
+      List<Entry> book, Entry entry, List<Entry> others, PlaceId place, Instant real) {
     Fact fact = entry.fact();
     if (fact instanceof Fact.TimerStarted) {
-      steadyAtStart.put(entry.id(), steady);
+      begun.put(entry.id(), real);
     }
     if (fact instanceof Fact.TimerAnswered answered) {
-      return ended(book, entry, answered, steady);
+      return ended(book, entry, answered, real);
     }
     if (fact instanceof Fact.Struck strike && strike.why().equals("undone")) {
       return undone(book, entry, strike, place);
@@ -106,31 +114,37 @@ final class EntryChecks {
 
   /** A wait ends by its time, by a look at what is pickled, or for a reason. */
   private Optional<String> ended(
-      List<Entry> book, Entry entry, Fact.TimerAnswered answered, Instant steady) {
-    Optional<Entry> begun =
+      List<Entry> book, Entry entry, Fact.TimerAnswered answered, Instant real) {
+    Optional<Entry> start =
         book.stream().filter(each -> each.id().equals(answered.timer())).findFirst();
-    if (begun.isEmpty() || !(begun.get().fact() instanceof Fact.TimerStarted timer)) {
+    if (start.isEmpty() || !(start.get().fact() instanceof Fact.TimerStarted timer)) {
       return Optional.of("an answer to no timer: " + entry);
     }
-    Duration set = Duration.ofSeconds(timer.seconds());
-    Instant since = steadyAtStart.getOrDefault(answered.timer(), Instant.MIN);
-    boolean over =
-        !since.equals(Instant.MIN) && Duration.between(since, steady).compareTo(set) >= 0;
-    // Over a restart the computer's clock is all there is, and it may have been set.
-    boolean overByClock =
-        since.isBefore(restartedAt)
-            && Duration.between(begun.get().at(), entry.at()).compareTo(set) >= 0;
+    boolean over = ran(start.get(), real).compareTo(Duration.ofSeconds(timer.seconds())) >= 0;
     boolean own = timer.step().isEmpty();
     boolean fair =
         switch (answered.how()) {
-          case TIME -> over || overByClock;
+          case TIME -> over;
           case LOOKED -> pickles(book, timer.step());
           case REASON -> !answered.reason().isBlank();
-          case NOT_SAID -> own || over || overByClock;
+          case NOT_SAID -> own || over;
         };
     return fair
         ? Optional.empty()
         : Optional.of("a wait ended by nothing: " + entry + " of " + timer);
+  }
+
+  /** How long a wait ran: really, or by all that can be known of it after a restart. */
+  private Duration ran(Entry start, Instant real) {
+    Instant since = begun.getOrDefault(start.id(), real);
+    Duration really = Duration.between(since, real);
+    if (!since.isBefore(restartedAt)) {
+      return really;
+    }
+    Duration before = Duration.between(start.at(), clockThen);
+    Duration known =
+        (before.isNegative() ? Duration.ZERO : before).plus(Duration.between(restartedAt, real));
+    return known.compareTo(really) > 0 ? known : really;
   }
 
   private boolean pickles(List<Entry> book, String step) {
@@ -152,6 +166,9 @@ final class EntryChecks {
     Fact target = book.get(at).fact();
     boolean opened = target instanceof Fact.StepOpened;
     boolean reach = REACH.getOrDefault(place, Set.of()).contains(target.getClass());
+    if (!reach || opened) {
+      return Optional.of("undone beyond its reach at " + place + ": " + target);
+    }
     Instant later = entry.at();
     for (int i = book.size() - 1; i >= at; i--) {
       Fact between = book.get(i).fact();
@@ -164,9 +181,7 @@ final class EntryChecks {
       }
       later = book.get(i).at();
     }
-    return reach && !opened
-        ? Optional.empty()
-        : Optional.of("undone beyond its reach at " + place + ": " + target);
+    return Optional.empty();
   }
 
   private static boolean isWork(Fact fact) {
@@ -219,18 +234,19 @@ final class EntryChecks {
         .map(Entry::fact)
         .filter(Fact.PlanSet.class::isInstance)
         .forEach(plan -> wish.putAll(((Fact.PlanSet) plan).wish()));
-    // Of the walks' jobs only the metal is known: sterling, or nothing.
-    boolean sterling = wish.getOrDefault("metal", "").equals("sterling");
-    for (Map.Entry<String, List<String>> when : card.when().words().entrySet()) {
-      boolean excluded =
-          sterling
-              && ((when.getKey().equals("metal") && !when.getValue().contains("sterling"))
-                  || (when.getKey().equals("family") && !when.getValue().contains("silver")));
-      if (excluded) {
-        return false;
-      }
-    }
-    return true;
+    // Of these jobs no more is known than the metal; what is not known excludes nothing.
+    Optional<Metal> metal =
+        Optional.of(wish.getOrDefault("metal", "").strip())
+            .filter(typed -> !typed.isEmpty())
+            .flatMap(typed -> handbook.reference().metal(typed).found());
+    Map<String, List<String>> when = card.when().words();
+    return metal.isEmpty()
+        || (asked(when, "metal", metal.get().id())
+            && asked(when, "family", metal.get().family().word()));
+  }
+
+  private static boolean asked(Map<String, List<String>> when, String trait, String here) {
+    return !when.containsKey(trait) || when.get(trait).contains(here);
   }
 
   private Optional<Routine> routine(List<Entry> book) {
@@ -241,7 +257,7 @@ final class EntryChecks {
     return handbook.routine(id);
   }
 
-  private static Optional<Step> openStep(List<Entry> book, Routine routine) {
+  static Optional<Step> openStep(List<Entry> book, Routine routine) {
     Set<EntryId> struck = PieceLedger.struck(book);
     Optional<Step> open = Optional.empty();
     for (Entry entry : book) {

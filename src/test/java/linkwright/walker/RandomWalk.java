@@ -12,8 +12,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import linkwright.books.BookFile;
+import linkwright.books.EntryLines;
 import linkwright.coach.Bencher;
 import linkwright.coach.Coach;
 import linkwright.coach.Pages;
@@ -62,10 +65,17 @@ final class RandomWalk {
   /** Not each event is looked at in all sizes: pictures cost more than presses. */
   private static final int LOOKS_EVERY = 4;
 
+  private static final Set<String> LOOKED_AT = ConcurrentHashMap.newKeySet();
+
   private final Routine routine;
   private final Home home;
+  private final Plant plant;
+  private final HotWorkChecks hotWork = new HotWorkChecks();
   private final EntryChecks checks = new EntryChecks(Bencher.SHELF);
   private final List<WalkEvent> events = new ArrayList<>();
+  /** As it really is; the computer's clock beside it, and the one that the program follows. */
+  private Instant real = Bencher.MORNING;
+
   private Instant now = Bencher.MORNING;
   private Instant steady = Bencher.MORNING;
   private Performer performer;
@@ -75,16 +85,18 @@ final class RandomWalk {
   /** The entries of every book, as they were shown last. */
   private final Map<String, List<Entry>> books = new LinkedHashMap<>();
 
-  private RandomWalk(Routine routine, Path folder) {
+  private RandomWalk(Routine routine, Path folder, Plant plant) {
     this.routine = routine;
+    this.plant = plant;
     this.home = new Home(folder);
     this.performer = performer();
     start();
   }
 
   /** So many keys by chance; what went wrong, if anything did. */
-  static Optional<Failure> byChance(Routine routine, long seed, int keys, Path folder) {
-    RandomWalk walk = new RandomWalk(routine, folder);
+  static Optional<Failure> byChance(
+      Routine routine, long seed, int keys, Path folder, Plant plant) {
+    RandomWalk walk = new RandomWalk(routine, folder, plant);
     WalkChance chance = new WalkChance(new Random(seed));
     try {
       for (int i = 0; i < keys; i++) {
@@ -103,7 +115,7 @@ final class RandomWalk {
 
   /** Those events once more. */
   static Optional<Failure> again(Routine routine, List<WalkEvent> events, Path folder) {
-    RandomWalk walk = new RandomWalk(routine, folder);
+    RandomWalk walk = new RandomWalk(routine, folder, Plant.NONE);
     try {
       for (WalkEvent event : events) {
         Optional<Failure> failure = walk.happens(event);
@@ -171,18 +183,33 @@ final class RandomWalk {
     PlaceId place = model.held().place();
     List<String> wrong = new ArrayList<>();
     try {
+      Model was = model;
       apply(event);
+      model = plant.into(was, event, model);
       List<Entry> after = book();
       boolean same = model.job().map(job -> job.slug().equals(slug)).orElse(false);
       if (same && after.size() > before.size()) {
         List<Entry> more = after.subList(before.size(), after.size());
-        wrong.addAll(checks.check(before, more, others(slug), place, steady));
+        wrong.addAll(checks.check(before, more, flat(others(slug)), place, real));
+        wrong.addAll(
+            hotWork.check(
+                before,
+                more,
+                others(slug),
+                Bencher.SHELF.routine(model.job().get().state().course().routine()),
+                place,
+                real));
         wrong.addAll(moved(before, more));
       }
       if (same && after.size() < before.size()) {
         wrong.add("the book lost entries: " + before.size() + " to " + after.size());
       }
+      if (place == PlaceId.HOT_WORK || place == PlaceId.TIMERS) {
+        // There something may be entered in another book than the one at hand.
+        home.books().forEach(this::read);
+      }
       model.job().ifPresent(job -> books.put(job.slug(), job.entries()));
+      wrong.addAll(hotWork.knows(model, books.values(), real));
       wrong.addAll(counts());
       wrong.addAll(timers());
       if (!event.kind().equals("pass") && events.size() % LOOKS_EVERY == 0) {
@@ -196,17 +223,29 @@ final class RandomWalk {
         : Optional.of(new Failure(routine.id(), wrong, List.copyOf(events)));
   }
 
-  private List<Entry> others(String slug) {
+  private void read(Path path) {
+    String slug = path.getFileName().toString().replace(".yaml", "");
+    BookFile.look(path)
+        .found()
+        .ifPresent(book -> books.put(slug, EntryLines.entries(book.lines())));
+  }
+
+  private List<List<Entry>> others(String slug) {
     return books.entrySet().stream()
         .filter(book -> !book.getKey().equals(slug))
-        .flatMap(book -> book.getValue().stream())
+        .map(Map.Entry::getValue)
         .toList();
+  }
+
+  private static List<Entry> flat(List<List<Entry>> books) {
+    return books.stream().flatMap(List::stream).toList();
   }
 
   private void apply(WalkEvent event) {
     switch (event.kind()) {
       case "pass" -> {
         Duration time = Duration.ofMillis(event.number());
+        real = real.plus(time);
         now = now.plus(time);
         steady = steady.plus(time);
         take(new Message.Ticked(now, steady));
@@ -238,7 +277,10 @@ final class RandomWalk {
   private void restart() {
     performer.shut();
     performer = performer();
-    checks.restarted(steady);
+    // A program that starts has a clock of its own, which begins with the computer's.
+    steady = now;
+    checks.restarted(real, now);
+    hotWork.restarted(real);
     start();
   }
 
@@ -336,11 +378,15 @@ final class RandomWalk {
     return wrong;
   }
 
-  /** One of the four sizes after the other. */
+  /** One of the four sizes after the other; what was seen so already is not looked at again. */
   private List<String> screens() {
     List<String> wrong = new ArrayList<>();
-    String[] size = WalkChance.SIZES.get(looks++ % WalkChance.SIZES.size()).split("x", -1);
-    ScreenChecks.check(model, Integer.parseInt(size[0]), Integer.parseInt(size[1]))
+    String columnsAndRows = WalkChance.SIZES.get(looks++ % WalkChance.SIZES.size());
+    if (plant != Plant.LINE_OVER_ANOTHER && !LOOKED_AT.add(columnsAndRows + " " + Pages.of(model).hashCode())) {
+      return wrong;
+    }
+    String[] size = columnsAndRows.split("x", -1);
+    ScreenChecks.check(model, Integer.parseInt(size[0]), Integer.parseInt(size[1]), plant::shown)
         .ifPresent(wrong::add);
     return wrong;
   }

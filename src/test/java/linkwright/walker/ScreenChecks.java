@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import linkwright.coach.Pages;
 import linkwright.coach.content.ActMention;
 import linkwright.coach.content.Content;
@@ -33,7 +34,8 @@ final class ScreenChecks {
   private ScreenChecks() {}
 
   /** What is wrong with the page of a model in a room of that size; empty if nothing is. */
-  static Optional<String> check(Model model, int width, int height) {
+  static Optional<String> check(
+      Model model, int width, int height, UnaryOperator<String> picture) {
     Page page = Pages.of(model);
     List<String> lines = new PlainLines(Act::words).of(page.body());
     if (lines.isEmpty()) {
@@ -49,7 +51,7 @@ final class ScreenChecks {
     for (int turned = 0; turned < MOST_PARTS && (turned == 0 || !missing.isEmpty()); turned++) {
       Grid grid =
           Screens.draw(turned(page, turned), width, height, Glyphs.FULL, model.settings().keys());
-      String text = grid.text();
+      String text = picture.apply(grid.text());
       shown.append(text).append('\n');
       String all = " " + text.replaceAll("\\s+", " ") + " ";
       missing.removeIf(all::contains);
@@ -86,6 +88,7 @@ final class ScreenChecks {
         page.told(),
         page.trouble(),
         page.open(),
+        page.away(),
         page.across());
   }
 

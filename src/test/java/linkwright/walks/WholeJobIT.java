@@ -4,21 +4,18 @@ import static linkwright.walks.Workbench.LONG;
 import static linkwright.walks.Workbench.go;
 import static linkwright.walks.Workbench.hurry;
 import static linkwright.walks.Workbench.press;
-import static linkwright.walks.Workbench.tread;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import linkwright.coach.keys.Key;
 import org.junit.jupiter.api.Test;
 
 /** The demo's job by the real program in a real pseudo-terminal, from the tray to its close. */
 class WholeJobIT {
   @Test
   void fromTheTrayToTheClosedJob() throws IOException {
-    Workbench workbench = withAShortWatch();
+    Workbench workbench = Workbench.withAShortWatch();
     try (Walk walk = workbench.openTheJob()) {
       plan(walk);
       testPiece(walk);
@@ -35,13 +32,6 @@ class WholeJobIT {
     }
     Workbench.Said checked = workbench.command("", "check");
     assertThat(checked.code()).as(checked.text()).isZero();
-  }
-
-  /** Her own watch is a second long, so that a walk comes to its end. */
-  private static Workbench withAShortWatch() throws IOException {
-    Workbench workbench = Workbench.withShortWaits();
-    Files.writeString(workbench.home().resolve("bench.yaml"), "format: 1\nfire-watch: 1 s\n");
-    return workbench;
   }
 
   private static void plan(Walk walk) throws IOException {
@@ -110,17 +100,5 @@ class WholeJobIT {
     press(walk, "ctrl-k").waitFor("5.6 g", LONG).waitFor("189 mm", LONG);
     press(walk, "c").waitFor("next time", LONG);
     press(walk, "ctrl-k").waitFor("Closed.", LONG);
-  }
-
-  @Test
-  void theBenchByThePedalAlone() throws IOException {
-    Workbench workbench = withAShortWatch();
-    try (Walk walk = workbench.openTheJob()) {
-      press(walk, "b").waitFor("step 1 of 28", LONG);
-      tread(walk, "All done here");
-      assertThat(walk.screen()).contains("step 28 of 28").doesNotContain("to do again");
-      walk.press(Key.ctrl("c"));
-      assertThat(walk.exitCode(LONG)).isZero();
-    }
   }
 }

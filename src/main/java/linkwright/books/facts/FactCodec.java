@@ -32,6 +32,13 @@ record FactCodec<F extends Fact>(
         : Read.bad("This entry is of the kind " + kind + ", but " + joined(in) + ".");
   }
 
+  /** The fields that it reads, in their order. */
+  Map<String, FieldShape> shape() {
+    FactIn in = FactIn.ofShape();
+    reader.apply(in);
+    return in.asked();
+  }
+
   private static String joined(FactIn in) {
     return String.join(", and ", in.troubles());
   }

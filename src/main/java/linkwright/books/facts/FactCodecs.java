@@ -1,6 +1,7 @@
 package linkwright.books.facts;
 
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -59,6 +60,13 @@ public final class FactCodecs {
   /** The kinds that are known. */
   public static List<String> kinds() {
     return ALL.stream().map(FactCodec::kind).toList();
+  }
+
+  /** What each kind may hold: kind → field → what it may be, as the readers ask for it. */
+  public static Map<String, Map<String, FieldShape>> shapes() {
+    Map<String, Map<String, FieldShape>> shapes = new LinkedHashMap<>();
+    ALL.forEach(codec -> shapes.put(codec.kind(), codec.shape()));
+    return shapes;
   }
 
   private static Read<Fact> read(String kind, Map<String, Object> fields) {

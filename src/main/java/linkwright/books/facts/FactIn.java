@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BiFunction;
+import linkwright.books.facts.FieldShape.Sort;
 import linkwright.job.EntryId;
 import linkwright.quantity.Nearest;
 import linkwright.routine.PieceKind;
@@ -29,9 +30,31 @@ final class FactIn {
 
   private final Map<String, Object> fields;
   private final List<String> troubles = new ArrayList<>();
+  private final Map<String, FieldShape> asked = new LinkedHashMap<>();
+  private final Map<String, FactIn> groups = new LinkedHashMap<>();
+  private final boolean shapeOnly;
 
   FactIn(Map<String, Object> fields) {
+    this(fields, false);
+  }
+
+  private FactIn(Map<String, Object> fields, boolean shapeOnly) {
     this.fields = fields;
+    this.shapeOnly = shapeOnly;
+  }
+
+  /** Without a field; what is read from it tells what a fact can say, see {@link #asked}. */
+  static FactIn ofShape() {
+    return new FactIn(Map.of(), true);
+  }
+
+  /** The fields that were asked for, in that order. */
+  Map<String, FieldShape> asked() {
+    groups.forEach(
+        (name, group) ->
+            asked.put(
+                name, new FieldShape(Sort.GROUPS_BY_NAME, false, List.of(), group.asked())));
+    return asked;
   }
 
   List<String> troubles() {
@@ -39,24 +62,24 @@ final class FactIn {
   }
 
   String text(String name) {
-    return needed(name).map(raw -> text(name, raw)).orElse("");
+    return needed(name, Sort.TEXT).map(raw -> text(name, raw)).orElse("");
   }
 
   String some(String name) {
-    return found(name).map(raw -> text(name, raw)).orElse("");
+    return found(name, Sort.TEXT).map(raw -> text(name, raw)).orElse("");
   }
 
   int count(String name) {
-    return needed(name).map(raw -> (int) whole(name, raw, MOST_COUNT)).orElse(0);
+    return needed(name, Sort.COUNT).map(raw -> (int) whole(name, raw, MOST_COUNT)).orElse(0);
   }
 
   long seconds(String name) {
-    return needed(name).map(raw -> whole(name, raw, MOST_SECONDS)).orElse(0L);
+    return needed(name, Sort.SECONDS).map(raw -> whole(name, raw, MOST_SECONDS)).orElse(0L);
   }
 
   /** A whole number of any size that is exact, below nothing too. */
   long number(String name) {
-    Object raw = needed(name).orElse(0L);
+    Object raw = needed(name, Sort.NUMBER).orElse(0L);
     if (raw instanceof Long number) {
       return number;
     }
@@ -64,30 +87,31 @@ final class FactIn {
   }
 
   double decimal(String name) {
-    return needed(name).map(raw -> decimal(name, raw)).orElse(0.0);
+    return needed(name, Sort.DECIMAL).map(raw -> decimal(name, raw)).orElse(0.0);
   }
 
   OptionalDouble measured(String name) {
-    Optional<Object> raw = found(name);
+    Optional<Object> raw = found(name, Sort.DECIMAL);
     return raw.isPresent() ? OptionalDouble.of(decimal(name, raw.get())) : OptionalDouble.empty();
   }
 
   boolean flag(String name) {
-    return needed(name).map(raw -> flag(name, raw)).orElse(false);
+    return needed(name, Sort.FLAG).map(raw -> flag(name, raw)).orElse(false);
   }
 
   boolean raised(String name) {
-    return found(name).map(raw -> flag(name, raw)).orElse(false);
+    return found(name, Sort.FLAG).map(raw -> flag(name, raw)).orElse(false);
   }
 
   EntryId entry(String name) {
-    String text = text(name);
+    String text = needed(name, Sort.ENTRY).map(raw -> text(name, raw)).orElse("");
     return EntryId.parse(text)
         .orElseGet(() -> wrong(name, text, "the name of an entry, such as bench-7", NO_ENTRY));
   }
 
   /** One of a few words; the first of them if the field is absent and may be. */
   <E> E word(String name, Words<E> words, boolean mayBeAbsent) {
+    asked.put(name, new FieldShape(Sort.WORD, !mayBeAbsent, words.all(), Map.of()));
     Optional<Object> raw = mayBeAbsent ? found(name) : needed(name);
     if (raw.isEmpty()) {
       return words.usual();
@@ -100,7 +124,7 @@ final class FactIn {
   }
 
   Map<String, String> texts(String name) {
-    return map(name, needed(name), this::text);
+    return map(name, needed(name, Sort.TEXTS_BY_NAME), this::text);
   }
 
   PieceKind kind() {
@@ -114,28 +138,41 @@ final class FactIn {
   /** How many of each kind of piece. */
   Map<PieceKind, Integer> pieces() {
     Map<PieceKind, Integer> pieces = new LinkedHashMap<>();
-    map("pieces", needed("pieces"), (key, raw) -> (int) whole(key, raw, MOST_COUNT))
+    map(
+            "pieces",
+            needed("pieces", Sort.COUNTS_BY_NAME),
+            (key, raw) -> (int) whole(key, raw, MOST_COUNT))
         .forEach((kind, count) -> pieces.put(new PieceKind(kind), count));
     return pieces;
   }
 
   Map<String, Double> decimals(String name) {
-    return map(name, needed(name), this::decimal);
+    return map(name, needed(name, Sort.DECIMALS_BY_NAME), this::decimal);
   }
 
   /** Numbers of any sign; empty if the field is absent. */
   Map<String, Double> someNumbers(String name) {
     return map(
         name,
-        found(name),
+        found(name, Sort.NUMBERS_BY_NAME),
         (key, raw) ->
             raw instanceof Number number && Math.abs(number.doubleValue()) <= MOST
                 ? number.doubleValue()
                 : wrong(key, raw, "a number", 0.0));
   }
 
+  /** Counts by name; empty if the field is absent. */
+  Map<String, Integer> someCounts(String name) {
+    return map(name, found(name), (key, raw) -> (int) whole(key, raw, MOST_COUNT));
+  }
+
   /** Groups of fields by their names; empty if the field is absent. */
   Map<String, FactIn> someGroups(String name) {
+    if (shapeOnly) {
+      FactIn group = ofShape();
+      groups.put(name, group);
+      return Map.of("", group);
+    }
     return map(
         name,
         found(name),
@@ -151,7 +188,7 @@ final class FactIn {
   }
 
   List<String> list(String name) {
-    Object raw = needed(name).orElse(List.of());
+    Object raw = needed(name, Sort.LIST).orElse(List.of());
     if (!(raw instanceof List<?> list)) {
       return wrong(name, raw, "a list", List.of());
     }
@@ -169,6 +206,16 @@ final class FactIn {
       wrong(name, raw, "a group of fields", "");
     }
     return read;
+  }
+
+  private Optional<Object> found(String name, Sort sort) {
+    asked.put(name, FieldShape.of(sort, false));
+    return found(name);
+  }
+
+  private Optional<Object> needed(String name, Sort sort) {
+    asked.put(name, FieldShape.of(sort, true));
+    return needed(name);
   }
 
   private Optional<Object> found(String name) {

@@ -10,8 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 import linkwright.books.DeviceId;
 import linkwright.files.Home;
-import linkwright.files.Slug;
 import linkwright.files.UserSettings;
+import linkwright.text.Slug;
 
 /** The name of this machine in the books. */
 public final class Device {
@@ -21,11 +21,14 @@ public final class Device {
 
   /** The name by which it signs the books of a home: chosen once and kept outside of it. */
   public static String id(UserSettings user, Surroundings here, Home home) {
+    return kept(here).of(home, name(user, here.environment().variables()));
+  }
+
+  /** Where such names are kept. */
+  public static DeviceId kept(Surroundings here) {
     Map<String, String> variables = here.environment().variables();
-    String name = name(user, variables);
     return new DeviceId(
-            DeviceId.stateFolder(variables, here.userHome()), DeviceId.machine(host(variables)))
-        .of(home, name);
+        DeviceId.stateFolder(variables, here.userHome()), DeviceId.machine(host(variables)));
   }
 
   /** The name that the user gave it, else the machine's own, made safe for a book. */

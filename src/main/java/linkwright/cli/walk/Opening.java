@@ -11,10 +11,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import linkwright.coach.kernel.TrayJob;
+import linkwright.disk.DiskTrouble;
 import linkwright.files.Home;
 import linkwright.files.Library;
 import linkwright.files.PlanFile;
-import linkwright.files.Slug;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.Nearest;
 import linkwright.quantity.Problem;
@@ -23,13 +23,15 @@ import linkwright.shell.Demo;
 import linkwright.shell.Start;
 import linkwright.shell.TrayReading;
 import linkwright.standing.Standing;
+import linkwright.text.Slug;
 
 /**
  * Which job a walk begins with.
  *
  * @param slug the job to open; empty for the demo of an empty folder, or a new job
  * @param begun the job to begin, if one is to be begun
- * @param problems what is wrong with its plan file, located; then nothing may be begun
+ * @param problems what is wrong with the folder of jobs or with the plan file of the job to be
+ *     begun, located; then nothing is opened or begun
  */
 public record Opening(Optional<String> slug, Optional<Begun> begun, List<Problem> problems) {
   private static final String USUAL_ROUTINE = "scroll-and-ring";
@@ -59,14 +61,19 @@ public record Opening(Optional<String> slug, Optional<Begun> begun, List<Problem
    * on, and in an empty folder the demo.
    */
   public static Read<Opening> open(Optional<String> job, Home home, Library library, Instant now) {
+    if (job.filter(Opening::isPath).isPresent()) {
+      return book(job.get());
+    }
+    Optional<String> trouble = home.jobsTrouble();
+    if (trouble.isPresent()) {
+      Problem told = new Problem(home.jobs().toString(), 0, 0, trouble.get(), "");
+      return Read.good(new Opening(Optional.empty(), Optional.empty(), List.of(told)));
+    }
     if (job.isEmpty()) {
       List<TrayJob> tray = TrayReading.of(home, Start.handbook(library), now);
       return Read.good(opening(tray.stream().map(TrayJob::slug).findFirst()));
     }
     String typed = job.get();
-    if (typed.endsWith(ENDING) || typed.contains("/")) {
-      return book(typed);
-    }
     List<String> slugs = home.books().stream().map(Opening::slug).toList();
     String demo =
         Slug.of(Demo.plan(library).texts().getOrDefault(WishKeys.JOB, ""), taken -> false);
@@ -85,6 +92,10 @@ public record Opening(Optional<String> slug, Optional<Begun> begun, List<Problem
     return meant.size() == 1
         ? Read.good(opening(Optional.of(meant.get(0))))
         : unknown(typed, slugs, named.values());
+  }
+
+  private static boolean isPath(String typed) {
+    return typed.endsWith(ENDING) || typed.contains("/");
   }
 
   private static Opening opening(Optional<String> slug) {
@@ -114,6 +125,10 @@ public record Opening(Optional<String> slug, Optional<Begun> begun, List<Problem
   private static Read<Opening> book(String typed) {
     try {
       Path path = Path.of(typed).toAbsolutePath();
+      Optional<String> hidden = DiskTrouble.toLookAt(path);
+      if (hidden.isPresent()) {
+        return Read.bad(hidden.get());
+      }
       if (!Files.isRegularFile(path) || !typed.endsWith(ENDING)) {
         return Read.bad("There is no job book " + typed + ": a book is a file that ends in .yaml.");
       }

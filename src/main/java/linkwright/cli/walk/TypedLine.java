@@ -12,11 +12,11 @@ import linkwright.coach.content.Prose;
 import linkwright.coach.content.Table;
 import linkwright.coach.handbook.LookedUp;
 import linkwright.coach.kernel.AtBench;
-import linkwright.coach.kernel.CardContent;
-import linkwright.coach.kernel.Cards;
 import linkwright.coach.kernel.EntryWords;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.PlaceId;
+import linkwright.coach.kernel.safety.CardContent;
+import linkwright.coach.kernel.safety.Cards;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
 import linkwright.job.Entry;
@@ -37,6 +37,14 @@ final class TypedLine {
           "weigh", Act.TO_WEIGH_IN,
           "tests", Act.TO_TESTS,
           "trial", Act.TO_TRIAL);
+
+  /** What the words of the bench do in a rehearsal. */
+  private static final Map<Act, Act> DRY =
+      Map.of(
+          Act.NEXT_STEP, Act.DRY_ON,
+          Act.LOOK_ON, Act.DRY_ON,
+          Act.PREVIOUS_STEP, Act.DRY_BACK,
+          Act.LOOK_BACK, Act.DRY_BACK);
 
   /** What comes before a step can be counted at. */
   private static final Set<Act> GATES = Set.of(Act.SEEN, Act.BACK_AT_BENCH, Act.LIT, Act.HOT_ON);
@@ -188,6 +196,10 @@ final class TypedLine {
       case WORDS -> words(rest);
       case AWAY -> away();
       case BENCH -> toBench();
+      case LESSON -> coach.go(Act.TO_LESSON);
+      case REHEARSE -> coach.go(Act.TO_REHEARSAL);
+      case STUDENT -> ofLesson(Act.TO_STUDENT);
+      case CLASS -> ofLesson(Act.TO_CLASS);
       case NEAREST -> coach.go(Act.TO_NEAREST);
       case TESTS -> coach.go(Act.TO_TESTS);
       case TRIAL -> coach.go(Act.TO_TRIAL);
@@ -235,6 +247,14 @@ final class TypedLine {
       default -> weigh(Act.REOPEN);
     }
     return form(rest);
+  }
+
+  /** What is come to from the lesson. */
+  private void ofLesson(Act act) {
+    if (!new WalkPage(coach.model()).opens(act)) {
+      coach.go(Act.TO_LESSON);
+    }
+    coach.choose(act);
   }
 
   private void weigh(Act act) {
@@ -304,6 +324,10 @@ final class TypedLine {
 
   /** Nothing is counted at a step that the user has not heard yet. */
   private void bench(Act act, String rest) {
+    if (coach.place() == PlaceId.REHEARSAL && DRY.containsKey(act)) {
+      coach.choose(DRY.get(act));
+      return;
+    }
     if (coach.place() != PlaceId.BENCH) {
       coach.go(Act.TO_BENCH);
       lines.say("You are at the bench now. Type it again if you mean the step that follows.");
@@ -338,7 +362,11 @@ final class TypedLine {
 
   private void number(int number) {
     WalkPage page = new WalkPage(coach.model());
-    if (coach.place() != PlaceId.BENCH || page.common().isEmpty() || coach.failing()) {
+    if (page.asks() && !coach.failing() && coach.place() != PlaceId.BENCH) {
+      coach.press(Key.of(number < 10 ? Integer.toString(number) : "0"));
+    } else if (page.table().isPresent() && new WalkPage(coach.model()).opens(Act.CHOOSE)) {
+      chosen(Act.CHOOSE, Integer.toString(number));
+    } else if (coach.place() != PlaceId.BENCH || page.common().isEmpty() || coach.failing()) {
       lines.say("A number counts pieces at the bench. bench leads there.");
     } else if (page.asks()) {
       coach.press(Key.of(number < 10 ? Integer.toString(number) : "0"));

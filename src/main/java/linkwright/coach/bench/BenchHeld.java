@@ -13,9 +13,11 @@ import linkwright.routine.Remedy;
  * @param part which part of the step's texts is shown; counts on, the drawing goes round
  * @param remedy the remedy of the last redo, shown until the next piece
  * @param cardPage the page of the caution that is to be seen
+ * @param drawn which drawing of the step is shown in place of its texts, from 1; 0 for none
  */
 public record BenchHeld(
-    String digits, BenchAsk ask, int part, Optional<Remedy> remedy, int cardPage) implements Held {
+    String digits, BenchAsk ask, int part, Optional<Remedy> remedy, int cardPage, int drawn)
+    implements Held {
   @Override
   public PlaceId place() {
     return PlaceId.BENCH;
@@ -28,5 +30,5 @@ public record BenchHeld(
   }
 
   public static final BenchHeld PLAIN =
-      new BenchHeld("", new BenchAsk.Nothing(), 0, Optional.empty(), 0);
+      new BenchHeld("", new BenchAsk.Nothing(), 0, Optional.empty(), 0, 0);
 }

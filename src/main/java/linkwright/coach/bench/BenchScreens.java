@@ -9,38 +9,53 @@ final class BenchScreens {
 
   /** Nothing typed, nothing asked, no remedy shown. */
   static BenchHeld plain(BenchHeld screen) {
-    return new BenchHeld("", new BenchAsk.Nothing(), screen.part(), Optional.empty(), 0);
+    return new BenchHeld("", new BenchAsk.Nothing(), screen.part(), Optional.empty(), 0, screen.drawn());
   }
 
   static BenchHeld digits(BenchHeld screen, String digits) {
-    return new BenchHeld(digits, screen.ask(), screen.part(), screen.remedy(), screen.cardPage());
+    return new BenchHeld(
+        digits, screen.ask(), screen.part(), screen.remedy(), screen.cardPage(), screen.drawn());
   }
 
   static BenchHeld asking(BenchHeld screen, BenchAsk ask) {
-    return new BenchHeld("", ask, screen.part(), Optional.empty(), 0);
+    return new BenchHeld("", ask, screen.part(), Optional.empty(), 0, 0);
   }
 
   /** An entry was kept: what was typed is in it, a question asked meanwhile stays. */
   static BenchHeld kept(BenchHeld screen) {
-    return new BenchHeld("", screen.ask(), 0, screen.remedy(), 0);
+    return new BenchHeld("", screen.ask(), 0, screen.remedy(), 0, screen.drawn());
   }
 
   static BenchHeld part(BenchHeld screen, int part) {
-    return new BenchHeld(screen.digits(), screen.ask(), part, screen.remedy(), screen.cardPage());
+    return new BenchHeld(
+        screen.digits(), screen.ask(), part, screen.remedy(), screen.cardPage(), screen.drawn());
+  }
+
+  /** The next drawing of the step; after the last its texts again. */
+  static BenchHeld nextDrawn(BenchHeld screen, int all) {
+    int next = screen.drawn() >= all ? 0 : screen.drawn() + 1;
+    return new BenchHeld(
+        screen.digits(), screen.ask(), 0, screen.remedy(), screen.cardPage(), next);
   }
 
   static BenchHeld remedy(BenchHeld screen, Remedy remedy) {
-    return new BenchHeld("", new BenchAsk.Nothing(), screen.part(), Optional.of(remedy), 0);
+    return new BenchHeld("", new BenchAsk.Nothing(), screen.part(), Optional.of(remedy), 0, 0);
   }
 
   /** The next page of the caution that is to be seen. */
   static BenchHeld turned(BenchHeld screen) {
     return new BenchHeld(
-        screen.digits(), screen.ask(), screen.part(), screen.remedy(), screen.cardPage() + 1);
+        screen.digits(),
+        screen.ask(),
+        screen.part(),
+        screen.remedy(),
+        screen.cardPage() + 1,
+        screen.drawn());
   }
 
   /** The first page, for the next caution. */
   static BenchHeld firstPage(BenchHeld screen) {
-    return new BenchHeld(screen.digits(), screen.ask(), screen.part(), screen.remedy(), 0);
+    return new BenchHeld(
+        screen.digits(), screen.ask(), screen.part(), screen.remedy(), 0, screen.drawn());
   }
 }

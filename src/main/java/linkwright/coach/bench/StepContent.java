@@ -14,10 +14,12 @@ import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.BendContent;
-import linkwright.coach.kernel.Cards;
 import linkwright.coach.kernel.JobWords;
+import linkwright.coach.kernel.LaidOut;
 import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.PictureContent;
 import linkwright.coach.kernel.WaitingWords;
+import linkwright.coach.kernel.safety.Cards;
 import linkwright.job.TimerRun;
 import linkwright.plan.LinksOfSize;
 import linkwright.plan.Plan;
@@ -34,6 +36,10 @@ final class StepContent {
   private StepContent() {}
 
   static List<Part> of(Model model, BenchHeld held, AtBench at) {
+    Optional<List<Part>> drawn = DrawnContent.of(model, held, at);
+    if (drawn.isPresent()) {
+      return drawn.get();
+    }
     List<Part> parts = new ArrayList<>();
     parts.add(new Prose(Prose.Kind.HEAD, JobWords.fill(at.step().title(), model)));
     if (at.counts()) {
@@ -56,7 +62,7 @@ final class StepContent {
     return new Figure(number, at.piece() + "s " + at.stage(), Emphasis.NOW);
   }
 
-  private static int wanted(Model model, AtBench at) {
+  static int wanted(Model model, AtBench at) {
     StillToDo left = model.job().orElseThrow().standing().left().get(at.piece());
     int wanted = left == null ? 0 : left.wanted();
     if (at.begins() && left != null) {
@@ -162,17 +168,24 @@ final class StepContent {
     for (Caution card : Cards.of(model, at).cautions()) {
       add(parts, model, Prose.Kind.CAUTION, card.shortLine());
     }
+    LaidOut laidOut = LaidOut.of(model);
+    parts.add(new Prose(Prose.Kind.STOP, laidOut.saysLacking(laidOut.at(step))));
     add(parts, model, Prose.Kind.DO, step.doText());
     parts.add(new Prose(Prose.Kind.MEASURE, BendContent.marks(step, model)));
     add(parts, model, Prose.Kind.LOOK_FOR, step.lookFor());
     add(parts, model, Prose.Kind.MIND, step.mind());
     add(parts, model, Prose.Kind.MEASURE, step.measure());
+    parts.add(new Prose(Prose.Kind.LAY_OUT, laidOut.says(laidOut.at(step))));
+    if (at.number() == 1) {
+      parts.add(new Prose(Prose.Kind.LAY_OUT, laidOut.saysWhole(at.routine())));
+    }
     add(parts, model, Prose.Kind.WHY, step.why());
     for (Remedy remedy : step.wrong()) {
       String text = remedy.sees() + ": " + remedy.means() + " " + remedy.remedy();
       add(parts, model, Prose.Kind.WRONG, text);
     }
     parts.addAll(BendContent.at(step, model));
+    parts.addAll(PictureContent.below(step, model));
   }
 
   private static void add(List<Part> parts, Model model, Prose.Kind kind, String text) {

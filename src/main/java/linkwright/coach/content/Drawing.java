@@ -8,11 +8,17 @@ import java.util.List;
  * @param shapes the shapes, from left to right
  * @param words the same in words, a sentence each, for an output that draws nothing; empty where
  *     the captions say enough
+ * @param spare whether it is left out where texts need the room: a key shows it by itself
  */
-public record Drawing(List<Outline> shapes, List<String> words) implements Part {
+public record Drawing(List<Outline> shapes, List<String> words, boolean spare) implements Part {
   public Drawing {
     shapes = List.copyOf(shapes);
     words = List.copyOf(words);
+  }
+
+  /** A drawing that has its room. */
+  public Drawing(List<Outline> shapes, List<String> words) {
+    this(shapes, words, false);
   }
 
   /**
@@ -23,29 +29,42 @@ public record Drawing(List<Outline> shapes, List<String> words) implements Part 
    */
   public record At(double xMm, double yMm) {}
 
+  /** How a stroke is drawn. */
+  public enum StrokeKind {
+    /** As thick as it is. */
+    PLAIN,
+    /** Thick enough, however small the scale, to be told from a line: what was just bent. */
+    NEW,
+    /** The patch inside of it is filled. */
+    SOLID
+  }
+
   /**
-   * A wire's centre line.
+   * A line of a shape.
+   *
+   * @param line its points, in order
+   * @param thickMm its thickness, mm; 0 for a thin line
+   * @param kind how it is drawn
+   */
+  public record Stroke(List<At> line, double thickMm, StrokeKind kind) {
+    public Stroke {
+      line = List.copyOf(line);
+    }
+  }
+
+  /**
+   * One shape.
    *
    * @param caption what it is; what an output that draws nothing says of it
-   * @param line its points, in order
-   * @param wireMm the wire's thickness, mm
+   * @param strokes its lines, around x = 0
    * @param lengthMm its extent along x, mm
    * @param widthMm its extent along y, mm
-   * @param bent the parts of it that were just bent, drawn thick where the rest is a thin line;
-   *     empty where it is drawn alike all along
    * @param emphasis how much it is to be minded
    */
   public record Outline(
-      String caption,
-      List<At> line,
-      double wireMm,
-      double lengthMm,
-      double widthMm,
-      List<List<At>> bent,
-      Emphasis emphasis) {
+      String caption, List<Stroke> strokes, double lengthMm, double widthMm, Emphasis emphasis) {
     public Outline {
-      line = List.copyOf(line);
-      bent = bent.stream().map(List::copyOf).toList();
+      strokes = List.copyOf(strokes);
     }
   }
 

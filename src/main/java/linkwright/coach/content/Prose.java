@@ -20,6 +20,8 @@ public record Prose(Kind kind, String text) implements Part {
     LOOK_FOR("look for", Emphasis.PLAIN),
     MIND("mind", Emphasis.PLAIN),
     MEASURE("measure", Emphasis.PLAIN),
+    /** The tools that are laid out. */
+    LAY_OUT("lay out", Emphasis.PLAIN),
     CAUTION("caution", Emphasis.TROUBLE),
     WHY("why", Emphasis.PLAIN),
     WRONG("wrong", Emphasis.PLAIN),
@@ -62,7 +64,7 @@ public record Prose(Kind kind, String text) implements Part {
 
     /** Whether it may wait for another page while what comes before it is read. */
     public boolean later() {
-      return this == WHY || this == WRONG;
+      return this == WHY || this == WRONG || this == LAY_OUT;
     }
   }
 

@@ -1,10 +1,14 @@
 package linkwright.coach.kernel;
 
+import java.time.Instant;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
 import linkwright.job.HotWork;
 import linkwright.job.JobState;
 import linkwright.job.Sittings;
 import linkwright.job.Timers;
+import linkwright.routine.Counts;
 import linkwright.routine.Hazard;
 import linkwright.routine.Step;
 import linkwright.standing.Handbook;
@@ -18,6 +22,7 @@ import linkwright.standing.Handbook;
  * @param timers its timers
  * @param flames what it tells of hot work
  * @param sittings device → whose sitting it was last there
+ * @param seenAt the last entry of a sitting that was not ended; empty where none is
  */
 public record BenchBook(
     String slug,
@@ -25,7 +30,8 @@ public record BenchBook(
     boolean closed,
     Timers timers,
     HotWork.OfBook flames,
-    Map<String, Sittings.Sat> sittings) {
+    Map<String, Sittings.Sat> sittings,
+    Optional<Instant> seenAt) {
   /** What a job's state gives. */
   public static BenchBook of(String slug, JobState state, Handbook handbook) {
     String job = state.course().name().isEmpty() ? slug : state.course().name();
@@ -38,21 +44,30 @@ public record BenchBook(
         new HotWork.OfBook(
             slug,
             state.flames().words(slug, job),
-            state.flames().lastHeat(step -> burnsGas(handbook, routine, step)),
+            state
+                .flames()
+                .lastHeat(
+                    step -> is(handbook, routine, step, BenchBook::burnsGas),
+                    step -> is(handbook, routine, step, BenchBook::countsEach)),
             state.flames().ended()),
-        state.sittings().last());
+        state.sittings().last(),
+        state.times().seenAt());
   }
 
-  private static boolean burnsGas(Handbook handbook, String routine, String step) {
-    return handbook
-        .routine(routine)
-        .flatMap(found -> found.step(step))
-        .map(Step::does)
-        .filter(does -> does.contains(Hazard.BURNS_GAS))
-        .isPresent();
+  private static boolean is(
+      Handbook handbook, String routine, String step, Predicate<Step> what) {
+    return handbook.routine(routine).flatMap(found -> found.step(step)).filter(what).isPresent();
+  }
+
+  private static boolean burnsGas(Step step) {
+    return step.does().contains(Hazard.BURNS_GAS);
+  }
+
+  private static boolean countsEach(Step step) {
+    return step.counts() == Counts.EACH;
   }
 
   BenchBook with(Timers others) {
-    return new BenchBook(slug, job, closed, others, flames, sittings);
+    return new BenchBook(slug, job, closed, others, flames, sittings, seenAt);
   }
 }

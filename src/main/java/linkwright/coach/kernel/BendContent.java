@@ -1,11 +1,13 @@
 package linkwright.coach.kernel;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import linkwright.coach.content.Drawing;
 import linkwright.coach.content.Part;
+import linkwright.coach.content.Prose;
 import linkwright.link.BendSteps;
 import linkwright.link.Formed;
 import linkwright.plan.SettledLink;
@@ -48,6 +50,18 @@ public final class BendContent {
         .flatMap(part -> part instanceof Drawing drawing ? drawing.words().stream() : Stream.of())
         .findFirst()
         .orElse("");
+  }
+
+  /** The bends by themselves, with what each is below them. */
+  public static List<Part> page(List<Part> bends) {
+    List<Part> page = new ArrayList<>(List.of(new Prose(Prose.Kind.HEAD, "Bend by bend")));
+    for (Part part : bends) {
+      if (part instanceof Drawing drawing) {
+        page.add(new Drawing(drawing.shapes(), List.of("Drawn: the wire after each bend")));
+        drawing.words().forEach(sentence -> page.add(Prose.says(sentence)));
+      }
+    }
+    return page;
   }
 
   private static List<Part> ofPlanned(SettledLink link, Model model) {

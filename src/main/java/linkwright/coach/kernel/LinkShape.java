@@ -23,11 +23,11 @@ public final class LinkShape {
   public static Drawing.Outline of(Formed link, String caption, Emphasis emphasis) {
     return new Drawing.Outline(
         caption,
-        at(link.centreLine().points(STEP_MM)),
-        link.wireMm(),
+        List.of(
+            new Drawing.Stroke(
+                at(link.centreLine().points(STEP_MM)), link.wireMm(), Drawing.StrokeKind.PLAIN)),
         link.lengthMm(),
         link.widthMm(),
-        List.of(),
         emphasis);
   }
 
@@ -40,14 +40,21 @@ public final class LinkShape {
       shapes.add(
           new Drawing.Outline(
               words.show(step.caption(units)),
-              line,
-              wireMm,
+              strokes(step, line, wireMm),
               2 * line.stream().mapToDouble(at -> Math.abs(at.xMm())).max().orElse(0) + wireMm,
               reach(line, Drawing.At::yMm) + wireMm,
-              step.bent().stream().map(LinkShape::at).toList(),
               last ? Emphasis.NOW : Emphasis.PLAIN));
     }
     return new Drawing(shapes, bends.says(units).stream().map(words::show).toList());
+  }
+
+  /** What was just bent is as thick as the wire, the rest a thin line. */
+  private static List<Drawing.Stroke> strokes(BendStep step, List<Drawing.At> line, double wireMm) {
+    List<Drawing.Stroke> strokes = new ArrayList<>();
+    strokes.add(new Drawing.Stroke(line, 0, Drawing.StrokeKind.PLAIN));
+    step.bent()
+        .forEach(part -> strokes.add(new Drawing.Stroke(at(part), wireMm, Drawing.StrokeKind.NEW)));
+    return strokes;
   }
 
   private static double reach(List<Drawing.At> line, ToDoubleFunction<Drawing.At> along) {

@@ -21,7 +21,7 @@ import linkwright.standing.Standing;
  * @param entries its book, struck entries too
  * @param state what they add up to
  * @param lookOnly whether another program writes the book
- * @param told what was wrong with the book when it was opened
+ * @param told what was wrong with the book when it was opened; last, why it may only be looked at
  * @param drafts form → what was typed in it and not entered yet
  * @param standing what follows from the state: plan, still to do, hours
  * @param doubtful lines of the book that are kept and not used
@@ -80,9 +80,9 @@ public record OpenJob(
         device,
         List.copyOf(all),
         next,
-        // What was kept was written here: the other program has gone.
+        // What was kept was written here: the other program has gone, and what told of it.
         false,
-        told,
+        lookOnly ? told.subList(0, Math.max(0, told.size() - 1)) : told,
         drafts,
         standing.after(state, next, handbook),
         doubtful,

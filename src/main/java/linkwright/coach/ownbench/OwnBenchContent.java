@@ -51,6 +51,7 @@ public record OwnBenchContent(UnitStyle units, LocalDate today) {
     say(rows, "bench", bench.name());
     say(rows, "who works here", String.join(", ", bench.persons()));
     say(rows, "formers", sizes(bench.formersMm()));
+    say(rows, "tools", String.join(", ", bench.tools()));
     say(
         rows,
         "plate",

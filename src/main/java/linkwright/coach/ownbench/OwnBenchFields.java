@@ -31,6 +31,8 @@ final class OwnBenchFields {
             sizes(bench.formersMm(), units),
             "small step=2.4 mm, mandrel=5 mm"));
     fields.add(
+        field("tools", "tools", String.join(", ", bench.tools()), "torch, saw, loupe, mallet"));
+    fields.add(
         field(
             "plate",
             "plate holes",

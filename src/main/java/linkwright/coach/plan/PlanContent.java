@@ -6,6 +6,7 @@ import java.util.Optional;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.kernel.JobWords;
+import linkwright.coach.kernel.LaidOut;
 import linkwright.coach.kernel.Model;
 import linkwright.routine.Routine;
 import linkwright.routine.SolderMap;
@@ -63,6 +64,10 @@ public final class PlanContent {
         .filter(known -> counted.holds())
         .map(SolderMap::of)
         .ifPresent(map -> solder(map, model, parts));
+    routine
+        .filter(known -> counted.holds())
+        .map(known -> LaidOut.of(model).lackedBy(known))
+        .ifPresent(lacks -> parts.add(Prose.stop(lacks)));
     if (!counted.holds() && counted.sentence().isEmpty()) {
       parts.add(Prose.says("Results come as you type. Still missing or wrong:"));
       counted.troubles().values().forEach(each -> parts.add(Prose.says(each)));

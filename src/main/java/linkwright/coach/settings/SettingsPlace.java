@@ -55,7 +55,13 @@ public final class SettingsPlace implements Place {
                 texts.put(key, text.strip());
               }
             });
-    return Turn.with(model.with(held(model).from()), new Effect.KeepSettings(texts));
+    return Turn.with(model, new Effect.KeepSettings(texts));
+  }
+
+  /** What was typed is left when it is on the disk, not before. */
+  @Override
+  public Turn settled(Model model) {
+    return Turn.to(model.with(held(model).from()));
   }
 
   @Override

@@ -36,21 +36,29 @@ final class TestsContent {
   static Content of(TestsHeld held, Model model) {
     return held.form()
         .map(form -> Content.of(TITLE, new Fields(form)))
-        .orElseGet(() -> new Content(TITLE, parts(held, model)));
+        .orElseGet(() -> new Content(TITLE, shown(held, model)));
+  }
+
+  private static List<Part> shown(TestsHeld held, Model model) {
+    List<Part> bends = bends(held, model);
+    return held.drawn() && !bends.isEmpty() ? BendContent.page(bends) : parts(held, model);
+  }
+
+  /** The next piece bend by bend; nothing where none is proposed or nothing is bent. */
+  static List<Part> bends(TestsHeld held, Model model) {
+    return held.taught().map(taught -> BendContent.ofNext(taught, model)).orElse(List.of());
   }
 
   private static List<Part> parts(TestsHeld held, Model model) {
     OpenJob job = model.job().orElseThrow();
     UnitStyle units = model.settings().units();
     List<Part> parts = new ArrayList<>();
-    List<Part> bends = new ArrayList<>();
     held.taught()
         .ifPresent(
             taught -> {
               parts.add(new Drawing(shapes(taught, held.at(), job, units), List.of()));
               parts.addAll(next("", taught, units));
               held.others().forEach((size, one) -> parts.addAll(next(size, one, units)));
-              bends.addAll(BendContent.ofNext(taught, model));
             });
     if (held.taught().isEmpty()) {
       parts.add(Prose.aside(noProposal(job)));
@@ -60,7 +68,7 @@ final class TestsContent {
     } else {
       parts.add(TestPieceTable.of(held, job.state().trials(), units));
     }
-    parts.addAll(bends);
+    parts.addAll(bends(held, model));
     return parts;
   }
 

@@ -17,13 +17,15 @@ import linkwright.standing.TestPieces;
  * @param others name of another link of the chain → what its pieces teach
  * @param form the piece that is being logged
  * @param turned how often its reader turned on
+ * @param drawn whether the next piece is shown bend by bend in place of the list
  */
 public record TestsHeld(
     int at,
     Optional<TestPieces> taught,
     Map<String, TestPieces> others,
     Optional<Form> form,
-    int turned)
+    int turned,
+    boolean drawn)
     implements Held {
   /** What is known of that link of the chain; the planned one has no name. */
   Optional<TestPieces> of(String size) {
@@ -36,14 +38,18 @@ public record TestsHeld(
   }
 
   TestsHeld with(Optional<Form> other) {
-    return new TestsHeld(at, taught, others, other, turned);
+    return new TestsHeld(at, taught, others, other, turned, drawn);
   }
 
   TestsHeld at(int other) {
-    return new TestsHeld(other, taught, others, Optional.empty(), turned);
+    return new TestsHeld(other, taught, others, Optional.empty(), turned, false);
   }
 
   TestsHeld turned(Act act) {
-    return new TestsHeld(at, taught, others, form, Turning.to(turned, act));
+    return new TestsHeld(at, taught, others, form, Turning.to(turned, act), drawn);
+  }
+
+  TestsHeld turnedOver() {
+    return new TestsHeld(at, taught, others, form, 0, !drawn);
   }
 }

@@ -38,12 +38,14 @@ public final class TestsPlace implements Place {
     return TestsContent.of((TestsHeld) model.held(), model);
   }
 
-  private static final String DRAFT = "test-piece";
 
   @Override
   public List<Act> acts(Model model) {
-    List<Act> acts =
-        List.of(Act.LOG, Act.SAMPLE, Act.UP, Act.DOWN, Act.TO_TRIAL, Act.TO_BENCH, Act.UNDO);
+    List<Act> acts = new ArrayList<>(List.of(Act.LOG, Act.SAMPLE, Act.UP, Act.DOWN));
+    if (!TestsContent.bends((TestsHeld) model.held(), model).isEmpty()) {
+      acts.add(Act.DRAWN);
+    }
+    acts.addAll(List.of(Act.TO_TRIAL, Act.TO_BENCH, Act.UNDO));
     return Turning.with(acts, model, content(model));
   }
 
@@ -56,6 +58,7 @@ public final class TestsPlace implements Place {
       case DOWN -> row(model, screen.at() + 1);
       case MORE, LESS -> Turn.to(model.with(screen.turned(act)));
       case SAMPLE -> sample(model, screen);
+      case DRAWN -> Turn.to(model.with(screen.turnedOver()));
       case UNDO -> Undo.last(model);
       default -> Turn.goTo(model, act);
     };
@@ -75,7 +78,15 @@ public final class TestsPlace implements Place {
         TestPieces.of(job.standing(), job.state(), ""),
         others(job),
         Optional.empty(),
-        0);
+        0,
+        false);
+  }
+
+  @Override
+  public String says(Model model, Act act) {
+    return act != Act.DRAWN
+        ? act.words()
+        : ((TestsHeld) model.held()).drawn() ? "back to the list" : "bend by bend";
   }
 
   private static Map<String, TestPieces> others(OpenJob job) {
@@ -173,9 +184,10 @@ public final class TestsPlace implements Place {
     fields.add(
         Field.choice("verdict2", "and", "", "a second direction, if there is one", words).aside());
     fields.add(Field.of("note", "note", "", "anything to remember").aside());
-    return Form.of(Form.Purpose.TEST_PIECE, "A test piece", "log it", fields)
-        .startingAt(next.isPresent() ? "length" : "blank")
-        .withTexts(job.drafts().getOrDefault(DRAFT, Map.of()));
+    return Drafting.resumed(
+        model,
+        Form.of(Form.Purpose.TEST_PIECE, "A test piece", "log it", fields)
+        .startingAt(next.isPresent() ? "length" : "blank"));
   }
 
   private static boolean named(Field field, String former) {
@@ -208,7 +220,7 @@ public final class TestsPlace implements Place {
   public Turn edited(Model model, Form form, boolean textChanged) {
     Form shown = textChanged ? checked(form) : form;
     Model next = model.with(((TestsHeld) model.held()).with(Optional.of(shown)));
-    return textChanged ? Drafting.keep(next, DRAFT, form) : Turn.to(next);
+    return textChanged ? Drafting.keep(next, form) : Turn.to(next);
   }
 
   private static Form checked(Form form) {

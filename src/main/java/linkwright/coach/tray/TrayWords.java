@@ -8,6 +8,7 @@ import java.util.Optional;
 import linkwright.coach.kernel.ShortageWords;
 import linkwright.coach.kernel.TrayJob;
 import linkwright.job.Entry;
+import linkwright.job.JobCard;
 import linkwright.job.JobState;
 import linkwright.routine.PieceKind;
 import linkwright.standing.ClosedChain;
@@ -41,7 +42,8 @@ public final class TrayWords {
             last,
             closed,
             ClosedChain.of(entries, state, standing, handbook),
-            closed ? Optional.empty() : WireWanted.of(standing));
+            closed ? Optional.empty() : WireWanted.of(standing),
+            state.card().away());
     return new TrayBook(job, state.timers(), state.cautions());
   }
 
@@ -59,7 +61,11 @@ public final class TrayWords {
             .flatMap(routine -> routine.step(state.course().step()))
             .map(open -> "at “" + open.title() + "”")
             .orElse("not begun");
-    return count + step;
+    return count + step + promised(state.card());
+  }
+
+  private static String promised(JobCard card) {
+    return card.promised().map(day -> ", promised " + day).orElse("");
   }
 
   /** How many of the first kind of piece came good: links, or what the routine makes. */

@@ -1,0 +1,151 @@
+package linkwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import linkwright.cli.console.Surroundings;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.ArgSpec;
+
+/** What holds of each command there is: its help, its example, its forms of an answer. */
+class EveryCommandTest {
+  /** Commands that answer nothing but what they wrote, or that are the program itself. */
+  private static final List<String> NO_FORM =
+      List.of(
+          "walk",
+          "rehearse",
+          "lesson",
+          "new-plan",
+          "new-pattern",
+          "new-routine",
+          "file-keys",
+          "schema",
+          "completion",
+          "man",
+          "help",
+          "reckon");
+
+  @TempDir private Path folder;
+  private Commandline line;
+
+  @BeforeEach
+  void begin() {
+    line = new Commandline(folder);
+  }
+
+  private static Map<String, CommandLine> commands() {
+    Surroundings here = Surroundings.here();
+    return Commands.line(here).getSubcommands();
+  }
+
+  @TestFactory
+  Stream<DynamicTest> its_help_has_an_example_and_shows_what_is_needed() {
+    return commands().entrySet().stream()
+        .filter(each -> !each.getKey().equals("help"))
+        .map(each -> DynamicTest.dynamicTest(each.getKey(), () -> help(each.getValue())));
+  }
+
+  private static void help(CommandLine command) {
+    String name = command.getCommandName();
+    String usage = command.getUsageMessage(CommandLine.Help.Ansi.OFF);
+    assertThat(usage).contains("Example: ").contains("linkwright " + name);
+    String synopsis = command.getHelp().synopsis(0);
+    for (ArgSpec argument : command.getCommandSpec().args()) {
+      if (argument.required() && argument.isOption()) {
+        String option = ((CommandLine.Model.OptionSpec) argument).longestName();
+        assertThat(synopsis).contains(option).doesNotContain("[" + option);
+      }
+      if (!argument.hidden() && argument.arity().max() > 0) {
+        assertThat(argument.paramLabel()).as(name).doesNotContain("<").isNotBlank();
+      }
+    }
+  }
+
+  @Test
+  void each_that_answers_does_in_every_form() {
+    List<String> without = new ArrayList<>();
+    commands()
+        .forEach(
+            (name, command) -> {
+              if (command.getCommandSpec().findOption("--as") == null) {
+                without.add(name);
+              }
+            });
+    assertThat(without).containsExactlyInAnyOrderElementsOf(NO_FORM);
+    commands()
+        .get("reckon")
+        .getSubcommands()
+        .forEach(
+            (name, sum) -> assertThat(sum.getCommandSpec().findOption("--as")).as(name).isNotNull());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"hands", "bench", "drawer", "doctor", "jobs", "check"})
+  void the_same_rows_stand_in_yaml_json_and_csv(String name) throws IOException {
+    line.run("drawer", "--came", "wire-9", "--wire", "0.9 mm", "--length", "3 m");
+    line.run("bench", "--set", "kerf=0.3 mm");
+    line.typing(List.of("esc", "quit"), "walk", "--plain", "--new", "Window chain");
+    assertThat(line.run(name, "--as", "json")).as(line.err()).isZero();
+    JsonNode json = new ObjectMapper().readTree(line.out());
+    assertThat(line.run(name, "--as", "yaml")).isZero();
+    JsonNode yaml = new YAMLMapper().readTree(line.out());
+    assertThat(yaml.properties().iterator().next().getValue().size())
+        .isEqualTo(json.properties().iterator().next().getValue().size());
+    assertThat(line.run(name, "--as", "csv")).isZero();
+    int rows = json.properties().iterator().next().getValue().size();
+    assertThat(line.out().lines().count()).isEqualTo(rows + 1);
+    assertThat(line.run(name, "--as", "table")).isEqualTo(2);
+  }
+
+  @Test
+  void a_bench_as_rows_says_what_its_lines_say() {
+    line.run("bench", "--set", "kerf=0.3 mm");
+    assertThat(line.run("bench", "--as", "csv")).isZero();
+    assertThat(line.out()).startsWith("of,what,value,unit,plus_minus,from,says\n");
+    assertThat(line.out()).contains("kerf,0.3,mm");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "plan", "routine", "caution", "pattern", "book", "settings", "keys", "bench", "drawer"
+      })
+  void the_schema_of_a_sort_of_file_is_json(String kind) throws IOException {
+    assertThat(line.run("schema", kind)).isZero();
+    JsonNode schema = new ObjectMapper().readTree(line.out());
+    assertThat(schema.get("$id").asText()).contains(kind);
+  }
+
+  @Test
+  void a_sort_of_file_that_is_none_is_told_with_the_nearest() {
+    assertThat(line.run("schema", "rutine")).isEqualTo(2);
+    assertThat(line.err()).contains("Did you mean routine?");
+  }
+
+  @Test
+  void a_book_on_standard_input_is_merged() throws IOException {
+    line.typing(List.of("esc", "quit"), "walk", "--plain", "--new", "Window chain");
+    Path book = line.home().resolve("jobs/window-chain.yaml");
+    String into = folder.resolve("one.yaml").toString();
+    assertThat(line.typing(Files.readAllLines(book), "merge", "-", "--into", into))
+        .as(line.err())
+        .isZero();
+    assertThat(Files.readString(Path.of(into))).contains("job-opened");
+  }
+}

@@ -1,0 +1,101 @@
+package linkwright.files;
+
+import static linkwright.files.ShippedSteps.LIBRARY;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.regex.Pattern;
+import linkwright.reference.Picture;
+import linkwright.reference.PicturePanel;
+import linkwright.reference.Tool;
+import linkwright.routine.Hazard;
+import linkwright.routine.Routine;
+import linkwright.routine.Step;
+import org.junit.jupiter.api.Test;
+
+/** What ships to be seen and laid out: drawings and tools, and the steps that use them. */
+class ShippedDrawingsTest {
+  private static final List<Picture> PICTURES = LIBRARY.reference().pictures();
+
+  private static List<Step> steps() {
+    return LIBRARY.routines().values().stream()
+        .flatMap(routine -> routine.steps().stream())
+        .toList();
+  }
+
+  @Test
+  void every_drawing_is_shown_by_some_step() {
+    Set<String> shown = new HashSet<>();
+    steps().forEach(step -> shown.addAll(step.detail().pictures()));
+    assertThat(PICTURES).extracting(Picture::id).hasSizeGreaterThan(6).hasSameElementsAs(shown);
+  }
+
+  @Test
+  void every_drawing_shows_what_is_right_first_and_what_is_not() {
+    for (Picture picture : PICTURES) {
+      assertThat(picture.panels().get(0).wrong()).as(picture.id()).isFalse();
+      assertThat(picture.panels()).as(picture.id()).anyMatch(PicturePanel::wrong);
+      assertThat(picture.panels()).as(picture.id()).hasSizeBetween(2, 4);
+    }
+  }
+
+  @Test
+  void what_is_drawn_is_said_too_shortly_enough_to_stand_below_it() {
+    for (Picture picture : PICTURES) {
+      for (PicturePanel panel : picture.panels()) {
+        assertThat(panel.says()).as(picture.id() + " " + panel.name()).hasSizeBetween(30, 120);
+        assertThat(panel.name()).as(picture.id()).hasSizeLessThan(18);
+      }
+    }
+  }
+
+  @Test
+  void who_solders_with_a_pallion_sees_the_joint_and_the_pallion() {
+    for (Step step : steps()) {
+      if (step.doText().contains("pallion") && step.does().contains(Hazard.FLUX_FUMES)) {
+        assertThat(step.detail().pictures()).as(step.id()).contains("pallions", "solder-joint");
+      }
+      if (step.does().contains(Hazard.LIGHTS)) {
+        assertThat(step.detail().pictures()).as(step.id()).contains("flames");
+      }
+    }
+  }
+
+  @Test
+  void every_tool_is_laid_out_somewhere_and_each_name_stands_once() {
+    Set<String> names = new HashSet<>();
+    for (Tool tool : LIBRARY.reference().tools()) {
+      List<String> all = new ArrayList<>(tool.alsoCalled());
+      all.add(tool.name());
+      all.forEach(name -> assertThat(names.add(name)).as(name).isTrue());
+      assertThat(steps())
+          .as(tool.name())
+          .anyMatch(
+              step ->
+                  step.detail().tools().contains(tool.name())
+                      || step.does().stream()
+                          .anyMatch(does -> tool.laidOutFor().contains(does.word())));
+    }
+  }
+
+  /** A tool that is taken in hand in a text, by its whole name. */
+  @Test
+  void what_a_step_takes_in_hand_is_laid_out() {
+    for (Routine routine : LIBRARY.routines().values()) {
+      for (Step step : routine.steps()) {
+        String text = step.doText().toLowerCase(Locale.ROOT);
+        for (String tool :
+            List.of("mallet", "loupe", "calipers", "round-nosed pliers", "cross-locking tweezers",
+                "wet cloth", "feeler", "awl", "dividers", "polished hammer", "hand vice")) {
+          if (Pattern.compile("\\b" + tool + "\\b").matcher(text).find()) {
+            assertThat(step.detail().tools()).as(routine.id() + " " + step.id()).contains(tool);
+          }
+        }
+      }
+    }
+  }
+}
