@@ -258,7 +258,7 @@ public final class Scenes {
   }
 
   private static TrayJob job(String slug, Bencher bencher) {
-    return TrayWords.of(slug, bencher.entries(), Bencher.SHELF, bencher.now());
+    return TrayWords.standing(slug, bencher.entries(), Bencher.SHELF).at(bencher.now());
   }
 
   private static Bencher closed() {
