@@ -80,6 +80,7 @@ public final class JobTables {
       row.put("verdict_2", piece.verdicts().size() < 2 ? "" : piece.verdicts().get(1));
       row.put("note", piece.note());
       row.put("lot", piece.lot());
+      row.put("size", piece.size());
       row.put("sample", entry.id().equals(sample));
       tables.get("test-pieces").add(row);
     }
