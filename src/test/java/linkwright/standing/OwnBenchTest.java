@@ -97,7 +97,9 @@ class OwnBenchTest {
                             clasp.source()))
                 .toList(),
             old.limits(),
-            old.glossary()),
+            old.glossary(),
+            old.pictures(),
+            old.tools()),
         now.patterns().stream()
             .map(
                 pattern -> {
