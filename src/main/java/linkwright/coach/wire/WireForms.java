@@ -152,23 +152,6 @@ final class WireForms {
             Field.of("why", "why", "", "kinked, cracked, lent")));
   }
 
-  static Form weighedOut(Model model) {
-    return Form.of(
-        Form.Purpose.WEIGH_OUT,
-        "Metal weighed out for this job",
-        "weigh out",
-        List.of(
-            Field.of(
-                    "mass",
-                    "mass",
-                    "",
-                    "what you took, {g:14.5}",
-                    Measure.MASS,
-                    model.settings().units())
-                .helped("What the scale said. What comes back is weighed against it."),
-            Field.of("what", "what", "wire", "wire, solder, sheet")));
-  }
-
   static Form drawnDown(Model model, double lengthMm) {
     return Form.of(
         Form.Purpose.DRAW_DOWN,
