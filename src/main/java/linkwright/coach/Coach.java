@@ -7,7 +7,6 @@ import java.util.Optional;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Drafting;
 import linkwright.coach.kernel.Effect;
-import linkwright.coach.kernel.StudentsAtHand;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.MessageCases;
 import linkwright.coach.kernel.Model;
@@ -16,6 +15,7 @@ import linkwright.coach.kernel.Paging;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Presses;
 import linkwright.coach.kernel.Settings;
+import linkwright.coach.kernel.StudentsAtHand;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.Writing;
 import linkwright.coach.keys.Act;
@@ -223,8 +223,7 @@ public final class Coach implements MessageCases<Turn> {
   @Override
   public Turn keptElsewhere(Message.KeptElsewhere message) {
     Model read = model.withBench(message.bench().device(), message.bench().books());
-    if (read.writing() instanceof Writing.Pending pending
-        && OneSitting.isEnding(pending.asked())) {
+    if (read.writing() instanceof Writing.Pending pending && OneSitting.isEnding(pending.asked())) {
       return OneSitting.ended(read, pending);
     }
     Model next = read.with(new Writing.Nothing());
@@ -289,8 +288,7 @@ public final class Coach implements MessageCases<Turn> {
 
   @Override
   public Turn classRead(Message.ClassRead message) {
-    return Turn.to(
-        model.with(model.learning().with(message.roster()).with(message.room())));
+    return Turn.to(model.with(model.learning().with(message.roster()).with(message.room())));
   }
 
   @Override
@@ -378,11 +376,11 @@ public final class Coach implements MessageCases<Turn> {
     if (model.settings().keys().find(key, List.of(Act.THROW_AWAY)).isPresent()) {
       return Drafting.thrownAway(model, place, form);
     }
-    Form.Outcome outcome = form.key(key);
-    if (outcome instanceof Form.Outcome.Edited edited) {
+    Form.KeyOutcome outcome = form.key(key);
+    if (outcome instanceof Form.KeyOutcome.Edited edited) {
       return place.edited(model, edited.form(), edited.textChanged());
     }
-    if (outcome instanceof Form.Outcome.Confirmed confirmed) {
+    if (outcome instanceof Form.KeyOutcome.Confirmed confirmed) {
       return place.confirmed(model, confirmed.form());
     }
     return key.is(Key.Kind.ESCAPE) ? place.formLeft(model) : place.typed(model, key);

@@ -9,6 +9,7 @@ import linkwright.job.Accounts;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.job.PriceList;
+import linkwright.plan.LinksOfSize;
 import linkwright.plan.Plan;
 import linkwright.routine.Part;
 import linkwright.routine.Routine;
@@ -136,10 +137,9 @@ public record Closing(
 
   /** Metal of the test pieces that are not in the chain: all but a sample that is link 1. */
   private static double trialMetalG(JobState state, Plan plan) {
+    LinksOfSize size = plan.sizes().get(0);
     double gramsPerMm =
-        plan.links() * plan.linkBlankMm() > 0
-            ? plan.massLinksG() / (plan.links() * plan.linkBlankMm())
-            : 0;
+        plan.linkBlankMm() > 0 ? size.massG() / (size.links() * plan.linkBlankMm()) : 0;
     double pieces =
         state.trials().inOrder().stream().mapToDouble(Fact.TestPieceTried::blankMm).sum();
     double kept =

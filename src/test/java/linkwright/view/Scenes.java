@@ -230,7 +230,7 @@ public final class Scenes {
                     new ClassRoom.Seat(
                         bencher.model().learning().student().orElseThrow(),
                         Bencher.MORNING,
-                        "scroll-and-ring/next/check-links",
+                        "scroll-and-ring/check-links",
                         "/media/class/bench-2/students/s-k7m2p.yaml")),
                 Optional.of(
                     new ClassRoom.LastFlame(Bencher.MORNING, "every flame out, gas shut", true)),
@@ -258,7 +258,7 @@ public final class Scenes {
   }
 
   private static TrayJob job(String slug, Bencher bencher) {
-    return TrayWords.of(slug, bencher.entries(), Bencher.SHELF, bencher.now());
+    return TrayWords.standing(slug, bencher.entries(), Bencher.SHELF).at(bencher.now());
   }
 
   private static Bencher closed() {

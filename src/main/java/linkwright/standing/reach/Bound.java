@@ -2,10 +2,10 @@ package linkwright.standing.reach;
 
 import java.util.OptionalDouble;
 import linkwright.plan.Plan;
+import linkwright.plan.WireToOrder;
 import linkwright.routine.PieceKind;
 import linkwright.standing.Quote;
 import linkwright.standing.Standing;
-import linkwright.standing.WireToOrder;
 
 /** What a chain takes that there may be only so much of. */
 public enum Bound {

@@ -15,13 +15,13 @@ import linkwright.bench.OwnPrices;
 import linkwright.bench.Pickle;
 import linkwright.job.PriceList;
 import linkwright.plan.Plan;
+import linkwright.plan.WireToOrder;
 import linkwright.plan.WishKeys;
 import linkwright.plan.Wishes;
 import linkwright.quantity.UnitStyle;
 import linkwright.standing.Handbook;
 import linkwright.standing.JobBook;
 import linkwright.standing.Standing;
-import linkwright.standing.WireToOrder;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 
