@@ -1,6 +1,7 @@
 package linkwright.coach.wire;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import linkwright.coach.form.Field;
@@ -68,7 +69,7 @@ final class WireForms {
     return Form.of(Form.Purpose.ADD_WIRE, "Wire that came", "enter it", fields);
   }
 
-  /** Lots of the plan's metal in which wire is left. */
+  /** Lots of the plan's metal in which wire is left, those of its thickness first. */
   private static List<String> lots(Model model) {
     return wish(model.job().orElseThrow())
         .map(
@@ -76,6 +77,8 @@ final class WireForms {
                 model.handbook().drawer().lots().stream()
                     .filter(lot -> lot.metal().equals(known.metal().id()))
                     .filter(lot -> lot.lengthMm().orElse(0) > 0)
+                    .sorted(
+                        Comparator.comparing(lot -> !lot.is(known.metal().id(), known.wireMm())))
                     .map(Lot::id)
                     .toList())
         .orElse(List.of());
