@@ -135,6 +135,10 @@ public record MadeAgain(
         anew(plan, changes);
       } else {
         link(plan.link());
+        if (plan.sized()) {
+          take(WishKeys.LINK_REPEAT, plan.wish().repeat().written(plan.sizes()));
+          carries.add("The other links of a repeat, as they were planned and measured.");
+        }
       }
     }
 

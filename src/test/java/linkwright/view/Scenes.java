@@ -170,10 +170,10 @@ public final class Scenes {
             "lighthouse",
             "sterling",
             0,
-            Optional.of(
-                new Fact.WeighedIn(
-                    OptionalDouble.of(6.1), none, OptionalDouble.of(2.2), OptionalDouble.of(0.8),
-                    OptionalDouble.of(0.6), OptionalDouble.of(0.4), OptionalDouble.of(0.1))));
+            new Fact.WeighedIn(
+                OptionalDouble.of(6.1), none, OptionalDouble.of(2.2), OptionalDouble.of(0.8),
+                OptionalDouble.of(0.6), OptionalDouble.of(0.4), OptionalDouble.of(0.1)),
+            Optional.of(Map.of()));
     Drawer drawer = Drawer.of(book, takings, List.of(work), Bencher.SHELF.reference());
     bencher.take(new Message.TrayRead(jobs(), 0, Optional.empty(), Optional.of(drawer)));
     return bencher;

@@ -15,7 +15,7 @@ import linkwright.quantity.UnitStyle;
 import linkwright.standing.Closing;
 import linkwright.standing.MadeAgain;
 import linkwright.standing.Standing;
-import linkwright.standing.WireToOrder;
+import linkwright.plan.WireToOrder;
 
 /**
  * What a chain made again comes to: the counts, what to order, the time and money of the first

@@ -50,6 +50,7 @@ public record ReachContent(UnitStyle units, String currency) {
                 Table.Column.words("heaviest wire")),
             lines,
             -1));
+    reach.unknown().forEach(sentence -> parts.add(Prose.stop(sentence)));
     parts.add(Prose.says(together(reach)));
     reach
         .together()

@@ -14,7 +14,7 @@ import linkwright.quantity.UnitStyle;
 import linkwright.standing.Quote;
 import linkwright.standing.Standing;
 import linkwright.standing.WhatIf;
-import linkwright.standing.WireToOrder;
+import linkwright.plan.WireToOrder;
 
 /**
  * Variants of one wish in one table, a column each.
@@ -27,7 +27,7 @@ public record WhatIfContent(UnitStyle units) {
   /** The table, and what is wrong with a variant that comes to nothing. */
   public List<Part> of(List<WhatIf> variants) {
     List<Table.Column> columns = new ArrayList<>(List.of(Table.Column.words("")));
-    variants.forEach(each -> columns.add(Table.Column.words(each.says())));
+    variants.forEach(each -> columns.add(Table.Column.numbers(each.says())));
     List<Table.Line> lines = new ArrayList<>();
     line(lines, variants, "links", plan -> Integer.toString(plan.links()));
     line(lines, variants, "rings", plan -> Integer.toString(plan.rings()));
