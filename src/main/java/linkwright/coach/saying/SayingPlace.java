@@ -10,7 +10,7 @@ import linkwright.coach.kernel.asking.AskedContent;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.safety.Cards;
 import linkwright.coach.kernel.Effect;
-import linkwright.coach.kernel.JobWords;
+import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.PlaceId;
