@@ -31,7 +31,8 @@ import linkwright.standing.WireStand;
 record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
   List<Part> of(Standing standing, Plan plan) {
     List<Part> parts = new ArrayList<>();
-    group(parts, plan.sized() ? "One " + plan.sizes().get(0).name() + ":" : "One link:", link(plan));
+    group(
+        parts, plan.sized() ? "One " + plan.sizes().get(0).name() + ":" : "One link:", link(plan));
     plan.sizes().stream()
         .skip(1)
         .forEach(size -> group(parts, "One " + size.name() + ":", size(plan, size)));
@@ -61,7 +62,8 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
         .forEach(
             (key, value) -> {
               String today = standing.since().getOrDefault(key, "");
-              // Loss and chance stand with the wire; of the files only what has changed is worth it.
+              // Loss and chance stand with the wire; of the files only what has changed is worth
+              // it.
               boolean told =
                   List.of(WishKeys.USUAL_LOSS, WishKeys.CONFIDENCE).contains(key)
                       && value.from() == Sourced.Source.USUAL;
