@@ -57,7 +57,11 @@ class ShippedCoverageTest {
           List<Step> bare =
               routine.steps().stream().map(each -> each.equals(step) ? bare(each) : each).toList();
           assertThat(
-                  RoutineChecks.check(with(routine, bare), LIBRARY.cautions().values(), formers(), LIBRARY.reference())
+                  RoutineChecks.check(
+                          with(routine, bare),
+                          LIBRARY.cautions().values(),
+                          formers(),
+                          LIBRARY.reference())
                       .stream()
                       .filter(finding -> finding.key().equals("cautions"))
                       .map(Finding::step))
@@ -93,8 +97,7 @@ class ShippedCoverageTest {
           if (step.does().contains(Hazard.BURNS_GAS)) {
             assertThat(seen)
                 .as(routine.id())
-                .contains(
-                    "soldering-surface", "ventilation", "oxygen", "lone-work", "torch-fuels");
+                .contains("soldering-surface", "ventilation", "oxygen", "lone-work", "torch-fuels");
             break;
           }
         }
@@ -141,7 +144,10 @@ class ShippedCoverageTest {
             routine.steps().stream().map(step -> changed(step, false, step.cautions())).toList();
         assertThat(
                 RoutineChecks.check(
-                    with(routine, unrinsed), LIBRARY.cautions().values(), formers(), LIBRARY.reference()))
+                    with(routine, unrinsed),
+                    LIBRARY.cautions().values(),
+                    formers(),
+                    LIBRARY.reference()))
             .as("%s without any rinse", routine.id())
             .extracting(Finding::expected)
             .anyMatch(text -> text.contains("rinse: yes"));

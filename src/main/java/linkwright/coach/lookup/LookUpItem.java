@@ -124,8 +124,7 @@ public record LookUpItem(String kind, String id, String name, List<String> words
   }
 
   private static LookUpItem of(Picture picture, TradeWords words) {
-    List<String> states =
-        picture.panels().stream().map(panel -> words.show(panel.name())).toList();
+    List<String> states = picture.panels().stream().map(panel -> words.show(panel.name())).toList();
     return new LookUpItem(
         "drawing",
         picture.id(),

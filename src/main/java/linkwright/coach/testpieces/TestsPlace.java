@@ -38,7 +38,6 @@ public final class TestsPlace implements Place {
     return TestsContent.of((TestsHeld) model.held(), model);
   }
 
-
   @Override
   public List<Act> acts(Model model) {
     TestsHeld held = (TestsHeld) model.held();
@@ -156,7 +155,7 @@ public final class TestsPlace implements Place {
     return Drafting.resumed(
         model,
         Form.of(Form.Purpose.TEST_PIECE, "A test piece", "log it", fields)
-        .startingAt(next.isPresent() ? "length" : "blank"));
+            .startingAt(next.isPresent() ? "length" : "blank"));
   }
 
   private static Field former(String name, String text, UnitStyle units) {
