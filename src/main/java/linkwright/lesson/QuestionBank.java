@@ -257,8 +257,12 @@ public final class QuestionBank {
             .filter(other -> !other.id().equals(card.id()))
             .filter(other -> other.covers().stream().noneMatch(card.covers()::contains))
             .flatMap(other -> of.apply(other).stream())
+            .filter(text -> isApart(card.title(), text))
             .toList();
     for (int i = 0; i < right.size(); i++) {
+      if (!isApart(card.title(), right.get(i))) {
+        continue;
+      }
       Item.TextItem item =
           new Item.TextItem(
               "card/" + card.id() + "/" + what + "/" + i,
@@ -274,6 +278,11 @@ public final class QuestionBank {
         return;
       }
     }
+  }
+
+  /** A text that speaks of the card's own subject would be right too, or give itself away. */
+  private boolean isApart(String title, String text) {
+    return Stems.shared(stems.of(title), stems.of(text)) == 0;
   }
 
   private void numbers() {
