@@ -2,8 +2,6 @@ package linkwright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import linkwright.cli.exchange.PlanYaml;
-import linkwright.cli.forms.YamlOut;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -23,6 +21,8 @@ import java.util.stream.LongStream;
 import linkwright.books.BookFile;
 import linkwright.books.BookLine;
 import linkwright.books.EntryLines;
+import linkwright.cli.forms.YamlOut;
+import linkwright.cli.exchange.PlanYaml;
 import linkwright.coach.Bencher;
 import linkwright.coach.Coach;
 import linkwright.coach.Pages;
@@ -43,7 +43,7 @@ import linkwright.plain.PlainLines;
 import linkwright.plan.Plan;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.PieceKind;
-import linkwright.standing.ChainChoices;
+import linkwright.standing.nearest.ChainChoices;
 import linkwright.standing.Standing;
 import linkwright.view.Glyphs;
 import linkwright.view.Shown;
@@ -267,7 +267,7 @@ class OneTruthTest {
   }
 
   private static TrayJob tray(Bencher bench) {
-    return TrayWords.of("job", bench.entries(), bench.model().handbook(), bench.now());
+    return TrayWords.standing("job", bench.entries(), bench.model().handbook()).at(bench.now());
   }
 
   private static String screen(Model model) {

@@ -19,7 +19,9 @@ import linkwright.routine.Hazard;
 import linkwright.routine.Part;
 import linkwright.routine.Routine;
 import linkwright.routine.RoutineChecks;
+import linkwright.routine.RoutineDetail;
 import linkwright.routine.Step;
+import linkwright.routine.StepDetail;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
@@ -182,7 +184,8 @@ class ShippedCoverageTest {
           step.waits(),
           step.measure(),
           cautions,
-          step.wrong());
+          step.wrong(),
+          StepDetail.NONE);
     }
 
     private static Routine with(Routine routine, List<Step> steps) {
@@ -197,7 +200,8 @@ class ShippedCoverageTest {
           routine.usualLoss(),
           routine.usualRedo(),
           routine.pieces(),
-          steps);
+          steps,
+          RoutineDetail.NONE);
     }
   }
 

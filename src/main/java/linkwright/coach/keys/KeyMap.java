@@ -10,7 +10,8 @@ import java.util.Set;
  * Which key does what. A screen offers acts in order; the first that has the key gets it.
  *
  * @param changed act id → the user's own keys for it, by the names of {@link KeyNames}
- * @param away acts of other places of the job: where a sentence names one, the way there comes first
+ * @param away acts of other places of the job: where a sentence names one, the way there comes
+ *     first
  */
 public record KeyMap(Map<String, List<String>> changed, Set<Act> away) {
   /** The keys as they are without the user's file. */

@@ -21,11 +21,6 @@ import linkwright.standing.WireWanted;
 public final class TrayWords {
   private TrayWords() {}
 
-  /** Where the job stands and what waits. */
-  public static TrayJob of(String slug, List<Entry> entries, Handbook handbook, Instant now) {
-    return standing(slug, entries, handbook).at(now);
-  }
-
   /** Where the job stands, for any time: only timers go on by themselves. */
   public static TrayBook standing(String slug, List<Entry> entries, Handbook handbook) {
     JobState state = JobState.replay(entries, handbook.stages());
