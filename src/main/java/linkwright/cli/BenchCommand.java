@@ -1,5 +1,6 @@
 package linkwright.cli;
 
+import linkwright.cli.forms.OutForm;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -1,5 +1,6 @@
 package linkwright.cli;
 
+import linkwright.cli.forms.OutForm;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;

@@ -1,5 +1,6 @@
 package linkwright.cli;
 
+import linkwright.cli.forms.OutForm;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -97,7 +98,11 @@ final class DrawerCommand implements Callable<Integer> {
     Drawer drawer = handbook.drawer();
     List<Part> parts =
         new DrawerContent(Choices.load(root.home()).user().units())
-            .of(drawer, -1, TrayReading.of(root.home(), handbook, here.clock().instant()));
+            .of(
+                drawer,
+                -1,
+                TrayReading.of(root.home(), handbook, here.clock().instant()),
+                handbook.reference());
     if (answer.forReading()) {
       here.out().sayAll(new PlainLines(Act::words).of(parts));
     } else {

@@ -1,5 +1,7 @@
 package linkwright.cli;
 
+import linkwright.cli.exchange.PlanYaml;
+import linkwright.cli.forms.OutForm;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -66,6 +68,15 @@ final class PlanCommand implements Callable<Integer> {
       paramLabel = "CHANGES",
       description = "A variant beside it, up to three: --or \"metal=copper, wire=1 mm\".")
   private List<String> variants = new ArrayList<>();
+
+  @Option(
+      names = "--from",
+      paramLabel = "WHAT",
+      description = {
+        "The longest chain and the heaviest wire from what there is, given once for each:",
+        "--from \"wire=420 mm, 260 mm\" --from \"metal=20 g\" --from money=90 --from hours=6"
+      })
+  private List<String> from = new ArrayList<>();
 
   @Option(
       names = "--no-bench",
@@ -149,6 +160,10 @@ final class PlanCommand implements Callable<Integer> {
         .forEach(question -> here.err().say(path + ": is this right? " + question));
     if (!variants.isEmpty()) {
       return compare(planned.get(), choices, as);
+    }
+    if (!from.isEmpty()) {
+      return FromWhatThereIs.tell(
+          root, from, planned.get().wish(), planned.get().state(), planned.get().handbook());
     }
     if (as != OutForm.TEXT) {
       List<ChainChoice> nearest =

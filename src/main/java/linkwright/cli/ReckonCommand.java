@@ -1,5 +1,6 @@
 package linkwright.cli;
 
+import linkwright.cli.forms.OutForm;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;

@@ -1,5 +1,6 @@
 package linkwright.cli;
 
+import linkwright.cli.forms.JsonOut;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;

@@ -34,11 +34,17 @@ record Findable(String kind, String name, List<String> words, PlaceId place, Str
           PlaceId.RECKONER,
           PlaceId.LOOKUP,
           PlaceId.HANDS,
+          PlaceId.OWN_BENCH,
+          PlaceId.DRAWER,
+          PlaceId.LESSON,
+          PlaceId.REHEARSAL,
+          PlaceId.STUDENT,
+          PlaceId.CLASS_ROOM,
           PlaceId.HANDBOOK,
           PlaceId.SETTINGS);
 
   private static final Set<PlaceId> NO_PLACE =
-      Set.of(PlaceId.FIND, PlaceId.HELP, PlaceId.MADE_AGAIN);
+      Set.of(PlaceId.FIND, PlaceId.HELP, PlaceId.MADE_AGAIN, PlaceId.SAYING);
 
   Findable {
     words = List.copyOf(words);

@@ -29,6 +29,8 @@ class EveryCommandTest {
   private static final List<String> NO_FORM =
       List.of(
           "walk",
+          "rehearse",
+          "lesson",
           "new-plan",
           "new-pattern",
           "new-routine",

@@ -21,13 +21,15 @@ import java.util.stream.LongStream;
 import linkwright.books.BookFile;
 import linkwright.books.BookLine;
 import linkwright.books.EntryLines;
+import linkwright.cli.forms.YamlOut;
+import linkwright.cli.exchange.PlanYaml;
 import linkwright.coach.Bencher;
 import linkwright.coach.Coach;
 import linkwright.coach.Pages;
 import linkwright.coach.content.Acts;
 import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
-import linkwright.coach.kernel.ForecastWords;
+import linkwright.coach.form.ForecastWords;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.PlaceId;
@@ -265,7 +267,7 @@ class OneTruthTest {
   }
 
   private static TrayJob tray(Bencher bench) {
-    return TrayWords.of("job", bench.entries(), bench.model().handbook(), bench.now());
+    return TrayWords.standing("job", bench.entries(), bench.model().handbook()).at(bench.now());
   }
 
   private static String screen(Model model) {

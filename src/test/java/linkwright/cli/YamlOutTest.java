@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import linkwright.cli.forms.YamlOut;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

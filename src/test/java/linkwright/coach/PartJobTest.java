@@ -91,7 +91,10 @@ class PartJobTest {
     assertThat(bench.job().state().accounts().weighedIn().chainG())
         .isEqualTo(OptionalDouble.of(2.1));
     assertThat(bench.job().state().course().closed()).isTrue();
-    assertThat(TrayWords.of("a", bench.job().entries(), Bencher.SHELF, Bencher.MORNING).stands())
+    assertThat(
+            TrayWords.standing("a", bench.job().entries(), Bencher.SHELF)
+                .at(Bencher.MORNING)
+                .stands())
         .isEqualTo("closed");
   }
 

@@ -7,10 +7,10 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.BenchNow;
-import linkwright.coach.kernel.Cards;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.PlaceId;
+import linkwright.coach.kernel.safety.Cards;
 import linkwright.job.BenchFact;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
@@ -218,6 +218,7 @@ enum Plant {
         model.rungAt(),
         model.presses(),
         model.writing(),
-        bench);
+        bench,
+        model.learning());
   }
 }

@@ -88,6 +88,7 @@ final class ScreenChecks {
         page.told(),
         page.trouble(),
         page.open(),
+        page.away(),
         page.across());
   }
 

@@ -161,6 +161,11 @@ final class FactIn {
                 : wrong(key, raw, "a number", 0.0));
   }
 
+  /** Counts by name; empty if the field is absent. */
+  Map<String, Integer> someCounts(String name) {
+    return map(name, found(name), (key, raw) -> (int) whole(key, raw, MOST_COUNT));
+  }
+
   /** Groups of fields by their names; empty if the field is absent. */
   Map<String, FactIn> someGroups(String name) {
     if (shapeOnly) {

@@ -65,6 +65,12 @@ final class WalkCoach {
     hear();
   }
 
+  /** Comes to a place at once. */
+  void lead(Message.Led place) {
+    take(place);
+    hear();
+  }
+
   void choose(Act act) {
     take(new Message.ActChosen(act));
     hear();

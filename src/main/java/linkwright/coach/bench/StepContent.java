@@ -12,12 +12,12 @@ import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.BendContent;
-import linkwright.coach.kernel.Cards;
 import linkwright.coach.kernel.JobWords;
 import linkwright.coach.kernel.LaidOut;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.PictureContent;
 import linkwright.coach.kernel.WaitingWords;
+import linkwright.coach.kernel.safety.Cards;
 import linkwright.job.TimerRun;
 import linkwright.plan.Plan;
 import linkwright.quantity.UnitStyle;
@@ -157,16 +157,16 @@ final class StepContent {
     add(parts, model, Prose.Kind.LOOK_FOR, step.lookFor());
     add(parts, model, Prose.Kind.MIND, step.mind());
     add(parts, model, Prose.Kind.MEASURE, step.measure());
-    parts.add(new Prose(Prose.Kind.LAY_OUT, laidOut.says(laidOut.at(step))));
-    if (at.number() == 1) {
-      parts.add(new Prose(Prose.Kind.LAY_OUT, laidOut.saysWhole(at.routine())));
-    }
+    parts.add(
+        at.number() == 1
+            ? new Prose(Prose.Kind.LAY_OUT, laidOut.saysWhole(at.routine()))
+            : new Prose(Prose.Kind.TOOLS, laidOut.says(laidOut.at(step))));
     add(parts, model, Prose.Kind.WHY, step.why());
     for (Remedy remedy : step.wrong()) {
       String text = remedy.sees() + ": " + remedy.means() + " " + remedy.remedy();
       add(parts, model, Prose.Kind.WRONG, text);
     }
-    parts.addAll(BendContent.at(step, model));
+    parts.addAll(BendContent.below(step, model));
     parts.addAll(PictureContent.below(step, model));
   }
 

@@ -21,7 +21,7 @@ public final class BendContent {
   private BendContent() {}
 
   /** The bends where a step forms links or a test piece; nothing where it does not. */
-  public static List<Part> at(Step step, Model model) {
+  static List<Part> at(Step step, Model model) {
     boolean trial =
         step.part() == linkwright.routine.Part.TRIAL && step.doText().contains("{former");
     if (!trial && !step.stage().containsValue(Stage.FORMED)) {
@@ -50,6 +50,17 @@ public final class BendContent {
         .flatMap(part -> part instanceof Drawing drawing ? drawing.words().stream() : Stream.of())
         .findFirst()
         .orElse("");
+  }
+
+  /** The bends below a step's texts, for whoever has the room; told in words without one. */
+  public static List<Part> below(Step step, Model model) {
+    return at(step, model).stream()
+        .map(
+            part ->
+                part instanceof Drawing drawing
+                    ? new Drawing(drawing.shapes(), drawing.words(), true)
+                    : part)
+        .toList();
   }
 
   /** The bends by themselves, with what each is below them. */

@@ -31,14 +31,22 @@ public final class DraftWords {
       case WEIGH_OUT -> "the weighing out";
       case PRICES -> "prices";
       case CLOSE -> "the closing";
+      case CARD -> "the job card";
+      case TAKE_SOLDER -> "solder taken";
       case NEW_JOB,
               OWN_BENCH,
               VARIANTS,
               LOT_CAME,
               LOT_COUNTED,
+              DRAW_LOT,
+              WHAT_THERE_IS,
               DRAW_DOWN,
               SEARCH,
               PERSON,
+              NEW_STUDENT,
+              SIGN_STEP,
+              STUDY_PIECE,
+              SET_PRACTICE,
               RECKON,
               SETTINGS ->
           "";

@@ -55,7 +55,7 @@ public record LaidOut(Reference reference, OwnBench own, TradeWords words) {
   /** The whole routine's in a sentence. */
   public String saysWhole(Routine routine) {
     String tools = says(of(routine));
-    return tools.isEmpty() ? "" : "For all of it: " + tools;
+    return tools.isEmpty() ? "" : "for all of it: " + tools;
   }
 
   /** What of these she has not, in a sentence; empty where nothing lacks. */

@@ -29,7 +29,7 @@ final class NearestContent {
           TITLE,
           Prose.says(
               job.makesChain()
-                  ? "What is nearest is told once there is a plan: {do:round}, then {do:to-plan}."
+                  ? "What is nearest is told once there is a plan: {do:to-plan}."
                   : "This makes no chain: there is no length to come near to."));
     }
     Plan plan = job.standing().counted().plan().get();

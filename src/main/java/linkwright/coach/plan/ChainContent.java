@@ -8,7 +8,7 @@ import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
-import linkwright.coach.kernel.ForecastWords;
+import linkwright.coach.form.ForecastWords;
 import linkwright.plan.FinenessWord;
 import linkwright.plan.Plan;
 import linkwright.plan.SettledLink;

@@ -41,9 +41,10 @@ public final class TestsPlace implements Place {
 
   @Override
   public List<Act> acts(Model model) {
+    TestsHeld held = (TestsHeld) model.held();
     List<Act> acts = new ArrayList<>(List.of(Act.LOG, Act.SAMPLE, Act.UP, Act.DOWN));
-    if (!TestsContent.bends((TestsHeld) model.held(), model).isEmpty()) {
-      acts.add(Act.DRAWN);
+    if (!TestsContent.bends(held, model).isEmpty()) {
+      acts.add(held.drawn() ? 0 : acts.size(), Act.DRAWN);
     }
     acts.addAll(List.of(Act.TO_TRIAL, Act.TO_BENCH, Act.UNDO));
     return Turning.with(acts, model, content(model));

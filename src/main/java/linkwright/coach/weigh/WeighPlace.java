@@ -20,6 +20,7 @@ import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.Turning;
+import linkwright.coach.kernel.TypedBefore;
 import linkwright.coach.kernel.Undo;
 import linkwright.coach.keys.Act;
 import linkwright.job.Accounts;
@@ -45,6 +46,9 @@ public final class WeighPlace implements Place {
   public List<Act> acts(Model model) {
     List<Act> acts = new ArrayList<>(List.of(Act.WEIGH, Act.WEIGH_OUT, Act.PRICE));
     acts.addAll(closed(model) ? List.of(Act.REOPEN, Act.MAKE_AGAIN) : List.of(Act.CLOSE));
+    if (TypedBefore.any(model)) {
+      acts.add(Act.KEEP_FOR_ALL);
+    }
     acts.addAll(List.of(Act.MORE, Act.LESS, Act.TO_BENCH, Act.UNDO));
     acts.add(closed(model) ? Act.CLOSE : Act.REOPEN);
     return acts;
@@ -67,6 +71,7 @@ public final class WeighPlace implements Place {
                       "This job is closed and its price stays; {do:reopen} opens it again."))
               : open(model, prices(model));
       case CLOSE -> close(model);
+      case KEEP_FOR_ALL -> TypedBefore.keep(model);
       case REOPEN ->
           closed(model)
               ? Turn.keep(model.told("The job is open again."), new Fact.JobReopened(""))

@@ -9,6 +9,7 @@ import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Table;
 import linkwright.plan.Plan;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
 import linkwright.standing.Quote;
 import linkwright.standing.Standing;
@@ -44,8 +45,13 @@ public record WhatIfContent(UnitStyle units) {
         "hours, the first",
         quote -> hours(quote.hoursFirst(), quote.hoursPlusMinus()));
     quoted(lines, variants, "hours again", quote -> hours(quote.hoursAgain(), 0));
-    quoted(lines, variants, "price, the first", WhatIfContent::first);
-    quoted(lines, variants, "price again", quote -> money(quote, quote.again().total()));
+    if (variants.stream().anyMatch(each -> each.standing().quote().filter(Quote::priced).isPresent())) {
+      quoted(lines, variants, "price, the first", WhatIfContent::first);
+      quoted(lines, variants, "price again", quote -> money(quote, quote.again().total()));
+    }
+    if (variants.stream().anyMatch(each -> each.standing().chance().isPresent())) {
+      cells(lines, variants, "the wire will do", WhatIfContent::chance);
+    }
     List<Part> parts = new ArrayList<>(List.of(new Table(columns, lines, -1)));
     for (WhatIf each : variants) {
       if (each.standing().quote().filter(Quote::lacksMetal).isPresent()) {
@@ -86,6 +92,13 @@ public record WhatIfContent(UnitStyle units) {
     List<String> cells = new ArrayList<>(List.of(label));
     variants.forEach(each -> cells.add(says.apply(each.standing())));
     lines.add(new Table.Line(cells, List.of(), Emphasis.PLAIN));
+  }
+
+  /** How sure it is that links and rings come good from the wire on hand. */
+  private static String chance(Standing standing) {
+    return standing.chance().isPresent()
+        ? Decimals.percent(standing.chance().getAsDouble(), 0)
+        : NONE;
   }
 
   private static String hours(double hours, double plusMinus) {

@@ -81,6 +81,28 @@ final class WireForms {
         .orElse(List.of());
   }
 
+  /** Lots that are solder. */
+  static List<String> solders(Model model) {
+    return model.handbook().drawer().lots().stream()
+        .filter(lot -> lot.what().equals("solder"))
+        .map(Lot::id)
+        .toList();
+  }
+
+  /** Solder that this job takes; which, is known by its lot when the chain comes back. */
+  static Form soldered(Model model) {
+    List<String> lots = solders(model);
+    return Form.of(
+        Form.Purpose.TAKE_SOLDER,
+        "Solder out of the drawer",
+        "take it",
+        List.of(
+            Field.choice("lot", "out of lot", lots.get(0), "left and right go through them", lots),
+            Field.of(
+                    "mass", "mass", "", "what you took, {g:1.2}", Measure.MASS, model.settings().units())
+                .helped("What the scale said of it. The job card names the lot.")));
+  }
+
   /** Wire that goes back into the drawer. */
   static Form returned(Model model) {
     List<String> lots = model.handbook().drawer().lots().stream().map(Lot::id).toList();
