@@ -16,6 +16,7 @@ import linkwright.disk.DiskTrouble;
 import linkwright.files.Checking;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
+import linkwright.shell.StudentsFile;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -73,6 +74,7 @@ final class CheckCommand implements Callable<Integer> {
     }
     List<Problem> problems = new ArrayList<>(Checking.check(root.home(), asked, BookChecks::of));
     if (asked.isEmpty()) {
+      problems.addAll(StudentsFile.load(root.home()).problems());
       Choices.load(root.home()).problems().stream()
           .filter(problem -> !problems.contains(problem))
           .forEach(problems::add);

@@ -164,7 +164,6 @@ public record Drawer(
       grams(pile.came, more)
           .ifPresent(
               grams -> {
-                pile.cameG += grams;
                 from.amount -= amount(from.came, OptionalDouble.empty(), OptionalDouble.of(grams));
               });
     }

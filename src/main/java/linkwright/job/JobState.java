@@ -104,7 +104,8 @@ public record JobState(
   private Piles piles(Piles before, Fact fact) {
     if (fact instanceof Fact.SampleChosen chosen) {
       return before.sampled(
-          trials.sample().filter(Fact.SampleChosen::firstLink).isPresent(), chosen.firstLink());
+          trials.before(chosen).filter(Fact.SampleChosen::firstLink).isPresent(),
+          chosen.firstLink());
     }
     if (fact instanceof Fact.TrialChosen chosen) {
       return Optional.ofNullable(trials.lengths().get(chosen.trial()))

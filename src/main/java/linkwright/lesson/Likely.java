@@ -1,10 +1,8 @@
 package linkwright.lesson;
 
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 
 /**
@@ -20,8 +18,6 @@ final class Likely {
   private static final int TRIED = 100;
   private static final int THIRD = 8;
   static final int WRONG = 3;
-  private static final int STEM = 5;
-  private static final int SHORTEST_WORD = 4;
 
   private Likely() {}
 
@@ -30,8 +26,9 @@ final class Likely {
 
   /** Three of a pool of at least three. */
   static List<String> three(String asks, String right, List<String> pool, Chance chance) {
-    int[] wanted = {chance.below(4), chance.below(4), chance.below(4)};
-    Set<String> question = stems(asks);
+    // Many answers share no word: ties fall to the middle, and give a guesser her share there.
+    int[] wanted = {chance.below(4), chance.below(4), (1 + chance.below(6)) / 2};
+    Set<String> question = Stems.taken(asks);
     Read own = read(question, right);
     List<Read> some = near(own, chance.shuffled(pool).stream().map(t -> read(question, t)).toList());
     List<Read> best = List.of();
@@ -58,7 +55,7 @@ final class Likely {
         .limit(THIRD)
         .forEach(some::add);
     all.stream()
-        .sorted(Comparator.comparingInt(read -> -shared(read.stems(), own.stems())))
+        .sorted(Comparator.comparingInt(read -> -Stems.shared(read.stems(), own.stems())))
         .limit(THIRD / 4)
         .forEach(some::add);
     all.stream().limit(2L * THIRD).forEach(some::add);
@@ -66,8 +63,8 @@ final class Likely {
   }
 
   private static Read read(Set<String> question, String text) {
-    Set<String> stems = stems(text);
-    return new Read(text, stems, shared(question, stems));
+    Set<String> stems = Stems.taken(text);
+    return new Read(text, stems, Stems.shared(question, stems));
   }
 
   private static List<Read> three(List<Read> all, Chance chance) {
@@ -101,20 +98,21 @@ final class Likely {
   }
 
   private static int alike(Read one, List<Read> some, Read own) {
-    int sum = one == own ? 0 : shared(one.stems(), own.stems());
+    int sum = one == own ? 0 : Stems.shared(one.stems(), own.stems());
     for (Read other : some) {
-      sum += other == one ? 0 : shared(one.stems(), other.stems());
+      sum += other == one ? 0 : Stems.shared(one.stems(), other.stems());
     }
     return sum;
   }
 
   /** The wrong answers that say something other than the right one. */
-  static List<String> other(String right, List<String> pool) {
-    Set<String> own = stems(right);
+  static List<String> other(String right, List<String> pool, Stems stems) {
+    Set<String> own = stems.of(right);
     return pool.stream()
         .distinct()
         .filter(text -> !text.isBlank() && !text.equals(right))
-        .filter(text -> shared(own, stems(text)) < SAME * Math.min(own.size(), stems(text).size()))
+        .filter(text -> Stems.shared(own, stems.of(text))
+                    < SAME * Math.min(own.size(), stems.of(text).size()))
         .toList();
   }
 
@@ -122,38 +120,15 @@ final class Likely {
    * Whether the pool has what it takes to hide the right answer: some that are longer and some that
    * are shorter, and as many with as many words of the question.
    */
-  static boolean hides(String asks, String right, List<String> pool) {
-    Set<String> question = stems(asks);
-    int own = shared(question, stems(right));
+  static boolean hides(String asks, String right, List<String> pool, Stems stems) {
+    Set<String> question = stems.of(asks);
+    int own = Stems.shared(question, stems.of(right));
     long longer = pool.stream().filter(text -> text.length() > right.length()).count();
     long shorter = pool.stream().filter(text -> text.length() < right.length()).count();
-    long sharing = pool.stream().filter(text -> shared(question, stems(text)) >= own).count();
+    long sharing = pool.stream().filter(text -> Stems.shared(question, stems.of(text)) >= own).count();
     return pool.size() >= WRONG
         && longer >= WRONG
         && shorter >= WRONG
         && (own == 0 || sharing >= WRONG);
-  }
-
-  static int shared(Set<String> one, Set<String> other) {
-    int shared = 0;
-    for (String stem : one) {
-      shared += other.contains(stem) ? 1 : 0;
-    }
-    return shared;
-  }
-
-  /** The words of a text without their endings; those too short to mean much are left out. */
-  static Set<String> stems(String text) {
-    Set<String> stems = new HashSet<>();
-    int from = 0;
-    for (int i = 0; i <= text.length(); i++) {
-      if (i == text.length() || !Character.isLetter(text.charAt(i))) {
-        if (i - from >= SHORTEST_WORD) {
-          stems.add(text.substring(from, Math.min(i, from + STEM)).toLowerCase(Locale.ROOT));
-        }
-        from = i + 1;
-      }
-    }
-    return stems;
   }
 }

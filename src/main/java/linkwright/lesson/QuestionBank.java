@@ -32,6 +32,7 @@ public final class QuestionBank {
   private final List<Step> sequence;
   private final Map<String, Caution> cautions = new LinkedHashMap<>();
   private final List<Item> items = new ArrayList<>();
+  private final Stems stems = new Stems();
 
   private QuestionBank(Routine routine, List<Caution> cautions) {
     this.routine = routine;
@@ -222,7 +223,7 @@ public final class QuestionBank {
         .flatMap(step -> step.wrong().stream())
         .filter(other -> !other.sees().equals(fault.sees()))
         .filter(other -> fault.reason().isEmpty() || !other.reason().equals(fault.reason()))
-        .filter(other -> Likely.other(fault.means(), List.of(other.means())).size() == 1)
+        .filter(other -> Likely.other(fault.means(), List.of(other.means()), stems).size() == 1)
         .map(text)
         .toList();
   }
@@ -256,8 +257,12 @@ public final class QuestionBank {
             .filter(other -> !other.id().equals(card.id()))
             .filter(other -> other.covers().stream().noneMatch(card.covers()::contains))
             .flatMap(other -> of.apply(other).stream())
+            .filter(text -> isApart(card.title(), text))
             .toList();
     for (int i = 0; i < right.size(); i++) {
+      if (!isApart(card.title(), right.get(i))) {
+        continue;
+      }
       Item.TextItem item =
           new Item.TextItem(
               "card/" + card.id() + "/" + what + "/" + i,
@@ -266,13 +271,18 @@ public final class QuestionBank {
               card.id(),
               asks,
               right.get(i),
-              Likely.other(right.get(i), others),
+              Likely.other(right.get(i), others, stems),
               card.shortLine());
-      if (Likely.hides(asks, item.right(), item.pool())) {
+      if (Likely.hides(asks, item.right(), item.pool(), stems)) {
         items.add(item);
         return;
       }
     }
+  }
+
+  /** A text that speaks of the card's own subject would be right too, or give itself away. */
+  private boolean isApart(String title, String text) {
+    return Stems.shared(stems.of(title), stems.of(text)) == 0;
   }
 
   private void numbers() {
@@ -302,8 +312,8 @@ public final class QuestionBank {
       String asks = "What is meant by “" + term.word() + "”?";
       List<String> others =
           glossary.stream().filter(other -> !other.equals(term)).map(TradeTerm::says).toList();
-      List<String> pool = Likely.other(term.says(), others);
-      if (texts.contains(term.word()) && Likely.hides(asks, term.says(), pool)) {
+      List<String> pool = Likely.other(term.says(), others, stems);
+      if (texts.contains(term.word()) && Likely.hides(asks, term.says(), pool, stems)) {
         items.add(
             new Item.TextItem(
                 "word/" + term.word(), Topic.WORD, "", "", asks, term.says(), pool, ""));
@@ -336,10 +346,10 @@ public final class QuestionBank {
       boolean hidden) {
     List<String> pool =
         hidden
-            ? Likely.other(right, texts)
+            ? Likely.other(right, texts, stems)
             : texts.stream().distinct().filter(text -> !text.equals(right)).toList();
     boolean asked =
-        hidden ? Likely.hides(asks, right, pool) : pool.size() >= Likely.WRONG;
+        hidden ? Likely.hides(asks, right, pool, stems) : pool.size() >= Likely.WRONG;
     if (!right.isBlank() && asked) {
       items.add(new Item.TextItem(id(name), topic, step, caution, asks, right, pool, after));
     }

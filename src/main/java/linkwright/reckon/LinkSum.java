@@ -68,7 +68,11 @@ final class LinkSum implements Working {
     }
     told(outcome, answers.units(), link, gaps, crossings);
     ringInside.ifPresent(
-        inside -> passes(outcome, Passage.of(link, inside, ringWire.orElse(link.wireMm()))));
+        inside ->
+            passes(
+                outcome,
+                answers.units(),
+                Passage.of(link, inside, ringWire.orElse(link.wireMm()))));
   }
 
   /** The formers that were named, each with its size. */
@@ -193,7 +197,20 @@ final class LinkSum implements Working {
         : "The wire would cross itself " + places + "take other formers or another blank.";
   }
 
-  private static void passes(Outcome outcome, List<Passage> passages) {
+  private static void passes(Outcome outcome, UnitStyle units, List<Passage> passages) {
+    passages.stream()
+        .map(
+            passage ->
+                "An eye of "
+                    + units.length(passage.eye().insideMm())
+                    + " is open "
+                    + units.length(Math.max(0, passage.openMm()))
+                    + " for a wire; its mouth is "
+                    + (passage.soldered()
+                        ? "closed by its joint."
+                        : units.length(passage.mouthMm()) + " wide."))
+        .distinct()
+        .forEach(outcome::line);
     List<String> troubles =
         passages.stream().flatMap(passage -> passage.troubles().stream()).distinct().toList();
     outcome.warn(troubles);

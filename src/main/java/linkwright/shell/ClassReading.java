@@ -95,13 +95,19 @@ final class ClassReading {
     for (Entry entry : entries) {
       Fact fact = entry.fact();
       if (fact instanceof LessonFact.QuestionAsked asked && asked.lesson().startsWith("bench/")) {
-        step = asked.item();
+        step = step(asked.item());
       } else if (fact instanceof LessonFact.PiecesMade made) {
-        step = made.routine() + "/next/" + made.step();
+        step = made.routine() + "/" + made.step();
       }
     }
     return new ClassRoom.Seat(
         Learner.of(id, entries, zone, gapDays), entries.get(entries.size() - 1).at(), step, book.toString());
+  }
+
+  /** The routine and the step that an item is about: its first name and its third. */
+  private static String step(String item) {
+    String[] names = item.split("/");
+    return names.length > 2 ? names[0] + "/" + names[2] : item;
   }
 
   private static List<Path> yaml(Path root, List<String> problems) {

@@ -58,7 +58,7 @@ public final class StudentBooks {
 
   /** Where a student's book is. */
   public static Path path(Home home, String id) {
-    return home.folder().resolve("students").resolve(id + ".yaml");
+    return home.students().resolve(id + ".yaml");
   }
 
   /** The class of a folder; from now on her own book there is the one that is written. */

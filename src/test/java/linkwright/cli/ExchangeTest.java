@@ -75,7 +75,8 @@ class ExchangeTest {
                     List.of("longer"),
                     "said \"almost\", then\nlaughed",
                     "",
-                    false),
+                    false,
+                    ""),
                 new Fact.PiecesThrough(
                     Map.of(PieceKind.LINK, 12), Stage.CUT, false, "cut-blanks")),
             Start.handbook(Library.load(home)))

@@ -43,7 +43,7 @@ import linkwright.plain.PlainLines;
 import linkwright.plan.Plan;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.PieceKind;
-import linkwright.standing.ChainChoices;
+import linkwright.standing.nearest.ChainChoices;
 import linkwright.standing.Standing;
 import linkwright.view.Glyphs;
 import linkwright.view.Shown;

@@ -81,7 +81,7 @@ class QuestionBankTest {
     GUESSERS.put(
         "words of the question",
         (asks, all) ->
-            most(all, text -> Likely.shared(Likely.stems(asks), Likely.stems(text))));
+            most(all, text -> Stems.shared(Stems.taken(asks), Stems.taken(text))));
     GUESSERS.put("largest", (asks, all) -> most(all, text -> (int) (1000 * number(text))));
     GUESSERS.put("smallest", (asks, all) -> most(all, text -> -(int) (1000 * number(text))));
   }
@@ -93,7 +93,7 @@ class QuestionBankTest {
   private static double alike(String text, List<String> all) {
     return all.stream()
         .filter(other -> !other.equals(text))
-        .mapToInt(other -> Likely.shared(Likely.stems(text), Likely.stems(other)))
+        .mapToInt(other -> Stems.shared(Stems.taken(text), Stems.taken(other)))
         .sum();
   }
 

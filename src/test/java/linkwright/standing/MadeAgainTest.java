@@ -11,6 +11,7 @@ import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.plan.Plan;
 import linkwright.plan.WishKeys;
+import linkwright.plan.WireToOrder;
 import linkwright.plan.Wishes;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;

@@ -170,10 +170,10 @@ public final class Scenes {
             "lighthouse",
             "sterling",
             0,
-            Optional.of(
-                new Fact.WeighedIn(
-                    OptionalDouble.of(6.1), none, OptionalDouble.of(2.2), OptionalDouble.of(0.8),
-                    OptionalDouble.of(0.6), OptionalDouble.of(0.4), OptionalDouble.of(0.1))));
+            new Fact.WeighedIn(
+                OptionalDouble.of(6.1), none, OptionalDouble.of(2.2), OptionalDouble.of(0.8),
+                OptionalDouble.of(0.6), OptionalDouble.of(0.4), OptionalDouble.of(0.1)),
+            Optional.of(Map.of()));
     Drawer drawer = Drawer.of(book, takings, List.of(work), Bencher.SHELF.reference());
     bencher.take(new Message.TrayRead(jobs(), 0, Optional.empty(), Optional.of(drawer)));
     return bencher;
@@ -230,7 +230,7 @@ public final class Scenes {
                     new ClassRoom.Seat(
                         bencher.model().learning().student().orElseThrow(),
                         Bencher.MORNING,
-                        "scroll-and-ring/next/check-links",
+                        "scroll-and-ring/check-links",
                         "/media/class/bench-2/students/s-k7m2p.yaml")),
                 Optional.of(
                     new ClassRoom.LastFlame(Bencher.MORNING, "every flame out, gas shut", true)),

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import linkwright.job.Entry;
-import linkwright.job.EntryId;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.job.LotFact;
@@ -69,7 +68,6 @@ public final class JobTables {
       Map<String, List<Map<String, Object>>> tables, Entry entry, JobState state) {
     Map<String, Object> row = row(entry);
     if (entry.fact() instanceof Fact.TestPieceTried piece) {
-      EntryId sample = state.trials().sample().map(Fact.SampleChosen::piece).orElse(null);
       row.put("wire_mm", piece.wireMm());
       row.put("blank_mm", piece.blankMm());
       piece.formersMm().forEach((name, mm) -> row.put("former_" + name + "_mm", mm));
@@ -80,7 +78,8 @@ public final class JobTables {
       row.put("verdict_2", piece.verdicts().size() < 2 ? "" : piece.verdicts().get(1));
       row.put("note", piece.note());
       row.put("lot", piece.lot());
-      row.put("sample", entry.id().equals(sample));
+      row.put("size", piece.size());
+      row.put("sample", state.trials().isSample(entry.id()));
       tables.get("test-pieces").add(row);
     }
     if (entry.fact() instanceof Fact.TrialMeasured trial) {

@@ -9,15 +9,17 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import linkwright.plan.ChainWish;
 import linkwright.plan.FinenessWord;
+import linkwright.plan.EndRings;
+import linkwright.plan.LinksOfSize;
 import linkwright.plan.Plan;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Reference;
-import linkwright.standing.ChainChoice;
+import linkwright.standing.nearest.ChainChoice;
 import linkwright.standing.JobHours;
 import linkwright.standing.Quote;
 import linkwright.standing.Standing;
 import linkwright.standing.WireStand;
-import linkwright.standing.WireToOrder;
+import linkwright.plan.WireToOrder;
 
 /** A plan as keys and values, for scripts: mm, g, N and counts; nothing where there is none. */
 public final class PlanYaml {
@@ -101,6 +103,22 @@ public final class PlanYaml {
     values.put("ring_turn_mm", plan.ringTurnMm());
     values.put("ring_inside_length_mm", plan.ringInsideLengthMm());
     values.put("blanks_to_cut", plan.blanksToCut());
+    values.put("end_rings", plan.endRings().isPresent() ? EndRings.COUNT : 0);
+    values.put(
+        "sizes",
+        plan.sized() ? plan.sizes().stream().map(size -> size(plan, size)).toList() : List.of());
+  }
+
+  private static Map<String, Object> size(Plan plan, LinksOfSize size) {
+    Map<String, Object> one = new LinkedHashMap<>();
+    one.put("name", size.name());
+    one.put("links", size.links());
+    one.put("blank_mm", size.link().blankMm());
+    one.put("inside_mm", size.link().insideMm());
+    one.put("blanks_to_cut", size.toCut());
+    one.put("wire_mm", size.links() * size.eachMm(plan.wish()));
+    one.put("mass_g", size.massG());
+    return one;
   }
 
   private static void wire(Map<String, Object> values, Standing standing, Plan plan) {

@@ -33,7 +33,17 @@ import linkwright.standing.Standing;
  */
 public record TakenIn(List<Fact> facts, List<Problem> problems) {
   private static final List<String> PIECES =
-      List.of("blank", "wire", "length", "width", "inside", "verdict", "verdict 2", "note", "lot");
+      List.of(
+          "blank",
+          "wire",
+          "length",
+          "width",
+          "inside",
+          "verdict",
+          "verdict 2",
+          "note",
+          "lot",
+          "size");
   private static final List<String> TALLIES = List.of("piece", "stage", "what", "count", "reason");
   private static final List<String> STOCK =
       List.of("lot", "what", "metal", "wire", "length", "mass", "temper", "batch", "note");
@@ -83,7 +93,8 @@ public record TakenIn(List<Fact> facts, List<Problem> problems) {
               verdicts,
               row.of("note"),
               row.of("lot"),
-              true));
+              true,
+              row.of("size")));
     }
     return rows.taken();
   }

@@ -58,7 +58,7 @@ public final class ClassContent {
       lines.add(
           Table.Line.of(
               roster.name(her.id()),
-              seat.step().isEmpty() ? "not said" : seat.step().replace("/next/", "/"),
+              seat.step().isEmpty() ? "not said" : seat.step(),
               WHEN.format(seat.at().atZone(zone)),
               "" + known,
               "" + due));

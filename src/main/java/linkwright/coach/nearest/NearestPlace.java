@@ -13,8 +13,8 @@ import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.keys.Act;
 import linkwright.quantity.UnitStyle;
-import linkwright.standing.ChainChoice;
-import linkwright.standing.ChainChoices;
+import linkwright.standing.nearest.ChainChoice;
+import linkwright.standing.nearest.ChainChoices;
 import linkwright.standing.PlanDefaults;
 
 /** Chains near the one wished: one key plans the chain so. */

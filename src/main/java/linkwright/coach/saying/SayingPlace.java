@@ -10,6 +10,7 @@ import linkwright.coach.kernel.asking.AskedContent;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.safety.Cards;
 import linkwright.coach.kernel.Effect;
+import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.PlaceId;
@@ -88,10 +89,38 @@ public final class SayingPlace implements Place {
     Optional<Learner.QuestionPut> last = learner.answeredLast();
     Optional<Item> item = last.flatMap(asking -> Sayings.find(model, asking.item()));
     Optional<Asked> asked = last.flatMap(asking -> asked(model, asking));
-    return item.isEmpty() || asked.isEmpty()
-        ? List.of(Prose.says("The step is shown next."))
-        : AskedContent.told(
-            model, learner, item.get(), asked.get(), last.get().given().orElseThrow());
+    if (item.isEmpty() || asked.isEmpty()) {
+      return List.of(Prose.says("The step is shown next."));
+    }
+    List<Part> parts =
+        new ArrayList<>(
+            AskedContent.told(
+                model, learner, item.get(), asked.get(), last.get().given().orElseThrow()));
+    AtBench.of(model).ifPresent(at -> parts.addAll(soFar(model, learner, at)));
+    return parts;
+  }
+
+  /** What went back here so far, and what helps: for the student and for whoever stands by. */
+  private static List<Part> soFar(Model model, Learner learner, AtBench at) {
+    String routine = at.routine().id();
+    int tried = learner.tried(routine, at.step().id());
+    List<Part> parts = new ArrayList<>();
+    learner
+        .redo(routine, at.step().id())
+        .forEach(
+            (reason, back) -> {
+              String helps =
+                  at.step().wrong().stream()
+                      .filter(remedy -> remedy.reason().equals(reason))
+                      .findFirst()
+                      .map(remedy -> ": " + JobWords.fill(remedy.remedy(), model))
+                      .orElse("");
+              parts.add(
+                  new Prose(
+                      Prose.Kind.REMEDY,
+                      "Here so far: " + reason + " " + back + " of " + tried + helps));
+            });
+    return parts;
   }
 
   private static Optional<Asked> asked(Model model, Learner.QuestionPut asking) {

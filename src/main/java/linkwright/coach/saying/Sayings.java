@@ -1,12 +1,15 @@
 package linkwright.coach.saying;
 
+import java.time.Duration;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.asking.Banks;
 import linkwright.coach.kernel.safety.Cards;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
+import linkwright.job.CautionsMet;
 import linkwright.lesson.Item;
 import linkwright.lesson.Learner;
 
@@ -99,6 +102,17 @@ public final class Sayings {
                     && asking.given().filter(Learner.AnswerGiven::right).isPresent());
   }
 
+  /** Whether it is a gap since she was last shown it whole. */
+  private static boolean isLongAgo(Model model, String caution) {
+    OpenJob job = model.job().orElseThrow();
+    int days = model.learning().roster().gapDays();
+    return Optional.ofNullable(
+            job.cautionsMet().last().getOrDefault(job.person(), Map.of()).get(caution))
+        .flatMap(CautionsMet.Last::whole)
+        .filter(shown -> !shown.plus(Duration.ofDays(days)).isAfter(model.now()))
+        .isPresent();
+  }
+
   /** The card that is asked about: met before, not asked for a gap, and none other today. */
   private static Optional<String> card(Model model) {
     Learner learner = model.learning().student().orElseThrow();
@@ -118,6 +132,7 @@ public final class Sayings {
     return Cards.of(model, at).all().stream()
         .filter(card -> !card.whole())
         .map(card -> card.caution().id())
+        .filter(id -> isLongAgo(model, id))
         .filter(
             id ->
                 learner.learnt().answers(danger(at, id)).isEmpty()

@@ -1,10 +1,12 @@
 package linkwright.coach.student;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import linkwright.coach.content.Emphasis;
 import linkwright.coach.content.Part;
@@ -28,17 +30,27 @@ public final class StudentContent {
   private StudentContent() {}
 
   /** Her report, of all routines that she met. */
-  public static StudentReport report(
-      Learner learner, Handbook handbook, java.time.LocalDate today) {
+  public static StudentReport report(Learner learner, Handbook handbook, LocalDate today) {
+    Function<Routine, List<Item>> bank =
+        routine ->
+            QuestionBank.of(routine, handbook.cautions(), handbook.reference().glossary());
+    return report(learner, handbook, bank, today);
+  }
+
+  /** The same, with what can be asked of a routine where it is at hand. */
+  static StudentReport report(
+      Learner learner,
+      Handbook handbook,
+      Function<Routine, List<Item>> bank,
+      LocalDate today) {
     Map<Routine, List<Item>> banks = new LinkedHashMap<>();
-    for (Routine routine : handbook.routines()) {
-      if (met(learner, routine.id())) {
-        banks.put(
-            routine,
-            QuestionBank.of(routine, handbook.cautions(), handbook.reference().glossary()));
-      }
-    }
+    met(learner, handbook).forEach(routine -> banks.put(routine, bank.apply(routine)));
     return StudentReport.of(learner, banks, today);
+  }
+
+  /** The routines that she was asked about, made something of, or had signed. */
+  static List<Routine> met(Learner learner, Handbook handbook) {
+    return handbook.routines().stream().filter(routine -> met(learner, routine.id())).toList();
   }
 
   private static boolean met(Learner learner, String routine) {

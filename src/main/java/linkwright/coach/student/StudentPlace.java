@@ -13,10 +13,12 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.Turning;
+import linkwright.coach.kernel.asking.Banks;
 import linkwright.coach.keys.Act;
 import linkwright.lesson.Learner;
 import linkwright.lesson.Roster;
 import linkwright.lesson.StudentReport;
+import linkwright.routine.Routine;
 
 /** A student's report; here a teacher signs and sets practice, and a piece is studied. */
 public final class StudentPlace implements Place {
@@ -58,7 +60,11 @@ public final class StudentPlace implements Place {
   }
 
   private static StudentReport report(Model model, Learner learner) {
-    return StudentContent.report(learner, model.handbook(), model.today());
+    return StudentContent.report(
+        learner,
+        model.handbook(),
+        routine -> Banks.of(model, routine.id()),
+        model.today());
   }
 
   @Override
@@ -92,6 +98,21 @@ public final class StudentPlace implements Place {
 
   private static Turn open(Model model, Form form) {
     return Turn.to(model.with(new StudentHeld(Optional.of(form), 0)));
+  }
+
+  /** What can be asked of the routines that she met is made once. */
+  @Override
+  public Turn settled(Model model) {
+    Model ready = model;
+    for (Routine routine :
+        model
+            .learning()
+            .student()
+            .map(learner -> StudentContent.met(learner, model.handbook()))
+            .orElse(List.of())) {
+      ready = Banks.ready(ready, routine.id());
+    }
+    return Turn.to(ready);
   }
 
   @Override

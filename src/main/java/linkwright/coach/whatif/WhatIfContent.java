@@ -14,7 +14,7 @@ import linkwright.quantity.UnitStyle;
 import linkwright.standing.Quote;
 import linkwright.standing.Standing;
 import linkwright.standing.WhatIf;
-import linkwright.standing.WireToOrder;
+import linkwright.plan.WireToOrder;
 
 /**
  * Variants of one wish in one table, a column each.
@@ -27,7 +27,7 @@ public record WhatIfContent(UnitStyle units) {
   /** The table, and what is wrong with a variant that comes to nothing. */
   public List<Part> of(List<WhatIf> variants) {
     List<Table.Column> columns = new ArrayList<>(List.of(Table.Column.words("")));
-    variants.forEach(each -> columns.add(Table.Column.words(each.says())));
+    variants.forEach(each -> columns.add(Table.Column.numbers(each.says())));
     List<Table.Line> lines = new ArrayList<>();
     line(lines, variants, "links", plan -> Integer.toString(plan.links()));
     line(lines, variants, "rings", plan -> Integer.toString(plan.rings()));
@@ -38,7 +38,7 @@ public record WhatIfContent(UnitStyle units) {
         lines,
         variants,
         "holds",
-        plan -> String.format(Locale.ROOT, "%.0f N", plan.pull().solderedN()));
+        plan -> Decimals.upTo(plan.pull().solderedN(), 0) + " N");
     quoted(
         lines,
         variants,
@@ -119,7 +119,7 @@ public record WhatIfContent(UnitStyle units) {
 
   private static String money(Quote quote, double amount) {
     return quote.priced()
-        ? String.format(Locale.ROOT, "%.2f %s", amount, quote.currency()).strip()
+        ? Decimals.money(amount, quote.currency())
         : NONE;
   }
 }

@@ -2,10 +2,10 @@ package linkwright.standing.reach;
 
 import java.util.OptionalDouble;
 import linkwright.plan.Plan;
+import linkwright.plan.WireToOrder;
 import linkwright.routine.PieceKind;
 import linkwright.standing.Quote;
 import linkwright.standing.Standing;
-import linkwright.standing.WireToOrder;
 
 /** What a chain takes that there may be only so much of. */
 public enum Bound {
@@ -68,6 +68,13 @@ public enum Bound {
 
   /** What a chain takes of it; empty where that is not known: no price, no routine. */
   abstract OptionalDouble takenBy(Standing standing);
+
+  /** Why it holds nothing back where what a chain takes of it is not known. */
+  String unknown() {
+    return this == MONEY
+        ? "No prices are known, so money holds nothing back here: your bench and weigh in take them."
+        : "No routine says how long this takes, so hours hold nothing back here.";
+  }
 
   /** Whether a chain can be had from that much; wire has to give every piece, length by length. */
   boolean allows(Standing standing, OnHand there) {

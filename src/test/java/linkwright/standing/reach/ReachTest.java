@@ -15,18 +15,20 @@ import linkwright.bench.OwnPrices;
 import linkwright.bench.Pickle;
 import linkwright.job.PriceList;
 import linkwright.plan.Plan;
+import linkwright.plan.WireToOrder;
 import linkwright.plan.WishKeys;
 import linkwright.plan.Wishes;
 import linkwright.quantity.UnitStyle;
 import linkwright.standing.Handbook;
 import linkwright.standing.JobBook;
 import linkwright.standing.Standing;
-import linkwright.standing.WireToOrder;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 
 /** The longest chain and the heaviest wire that can be had from what there is. */
 class ReachTest {
+  private static final OptionalDouble NONE = OptionalDouble.empty();
+
   private static final Handbook PRICED =
       JobBook.HANDBOOK.with(
           new OwnBench(
@@ -156,5 +158,11 @@ class ReachTest {
                     WISH, JobBook.scroll(WISH).state(), JobBook.HANDBOOK, money, UnitStyle.METRIC)
                 .trouble())
         .contains("No prices are known");
+    OnHand both = new OnHand("", OptionalDouble.of(8), OptionalDouble.of(90), NONE);
+    WithinReach metal =
+        WithinReach.of(
+            WISH, JobBook.scroll(WISH).state(), JobBook.HANDBOOK, both, UnitStyle.METRIC);
+    assertThat(metal.together().longest()).isPresent();
+    assertThat(metal.unknown()).hasSize(1);
   }
 }

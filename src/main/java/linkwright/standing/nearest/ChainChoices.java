@@ -1,7 +1,6 @@
-package linkwright.standing;
+package linkwright.standing.nearest;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -11,10 +10,14 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import linkwright.job.JobState;
 import linkwright.plan.ChainWish;
+import linkwright.plan.EndRings;
 import linkwright.plan.Plan;
 import linkwright.plan.SettledLink;
 import linkwright.plan.WishKeys;
+import linkwright.quantity.Decimals;
 import linkwright.reference.Clasp;
+import linkwright.standing.CountedPlan;
+import linkwright.standing.Handbook;
 
 /**
  * The nearest chains to the one wished that can be had: another ring, another link, one link fewer
@@ -56,11 +59,12 @@ public final class ChainChoices {
 
   private List<ChainChoice> all() {
     List<ChainChoice> choices = new ArrayList<>();
+    int each = plan.linksPerRepeat();
     ring().ifPresent(choices::add);
     link().ifPresent(choices::add);
     plan.oneFewerMm()
-        .ifPresent(mm -> choices.add(count(ChainChoice.Way.ONE_FEWER, plan.links() - 1, mm)));
-    choices.add(count(ChainChoice.Way.ONE_MORE, plan.links() + 1, plan.oneMoreMm()));
+        .ifPresent(mm -> choices.add(count(ChainChoice.Way.ONE_FEWER, plan.links() - each, mm)));
+    choices.add(count(ChainChoice.Way.ONE_MORE, plan.links() + each, plan.oneMoreMm()));
     jumpRings().ifPresent(choices::add);
     clasp().ifPresent(choices::add);
     return choices;
@@ -87,7 +91,7 @@ public final class ChainChoices {
     if (plan.wish().link().pattern().isEmpty() || link.lengthMm().isEmpty()) {
       return Optional.empty();
     }
-    double off = (plan.wish().finishedMm() - plan.lengthMm()) / plan.links();
+    double off = (plan.wish().finishedMm() - plan.lengthMm()) / plan.sizes().get(0).links();
     double length = rounded(link.lengthMm().getAsDouble() + off, LINK_STEP_MM);
     Map<String, String> change = new HashMap<>();
     change.put(WishKeys.LINK_LENGTH, exact(length));
@@ -110,14 +114,15 @@ public final class ChainChoices {
   /** What lacks at the ends, with as many links as leave room for a ring that two wires pass. */
   private Optional<ChainChoice> jumpRings() {
     ChainWish wish = plan.wish();
+    double there = plan.endRings().map(EndRings::addMm).orElse(0.0);
     for (OptionalDouble length : List.of(OptionalDouble.of(plan.lengthMm()), plan.oneFewerMm())) {
-      double each = (wish.finishedMm() - length.orElse(wish.finishedMm())) / 2;
+      double each = (wish.finishedMm() - length.orElse(wish.finishedMm()) + there) / 2;
       if (each >= 2 * wish.wireMm()) {
         return planned(
             ChainChoice.Way.JUMP_RINGS,
             "",
             OptionalDouble.of(rounded(each, RING_STEP_MM)),
-            Map.of(WishKeys.CLASP_LENGTH, exact(wish.claspMm() + 2 * each)));
+            Map.of(WishKeys.RING_ENDS, exact(each)));
       }
     }
     return Optional.empty();
@@ -160,10 +165,6 @@ public final class ChainChoices {
   }
 
   private static String exact(double mm) {
-    return BigDecimal.valueOf(mm)
-            .setScale(2, RoundingMode.HALF_UP)
-            .stripTrailingZeros()
-            .toPlainString()
-        + " mm";
+    return Decimals.upTo(mm, 2) + " mm";
   }
 }

@@ -1,7 +1,5 @@
-package linkwright.standing;
+package linkwright.plan;
 
-import linkwright.plan.Plan;
-import linkwright.plan.WishedRing;
 import linkwright.wire.WireMass;
 import linkwright.wire.WireSection;
 
@@ -16,7 +14,7 @@ import linkwright.wire.WireSection;
 public record WireToOrder(double linksMm, double linksG, double ringsMm, double ringsG) {
   /** What a plan asks for. Mass is length × section × density of the plan's metal. */
   public static WireToOrder of(Plan plan) {
-    double links = plan.wireLinksMm() + plan.wireSpareMm();
+    double links = plan.wireLinksMm() + plan.wireSpareMm() + plan.wireEndsMm();
     double rings = plan.wireRingsMm() + plan.wireSpareRingsMm();
     boolean same = plan.rings() == 0 || plan.wish().ringsOfSameWire();
     double own = same ? links + rings : links;

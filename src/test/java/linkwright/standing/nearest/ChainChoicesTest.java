@@ -1,15 +1,17 @@
-package linkwright.standing;
+package linkwright.standing.nearest;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import linkwright.standing.JobBook;
+import linkwright.standing.Standing;
 import linkwright.plan.Plan;
 import linkwright.plan.WishKeys;
 import linkwright.plan.Wishes;
 import linkwright.quantity.UnitStyle;
-import linkwright.standing.ChainChoice.Way;
+import linkwright.standing.nearest.ChainChoice.Way;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 

@@ -1,4 +1,4 @@
-package linkwright.coach.kernel;
+package linkwright.coach.kernel.drawn;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,6 +8,8 @@ import java.util.stream.Stream;
 import linkwright.coach.content.Drawing;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.OpenJob;
 import linkwright.link.BendSteps;
 import linkwright.link.Formed;
 import linkwright.plan.SettledLink;
@@ -29,7 +31,7 @@ public final class BendContent {
     }
     OpenJob job = model.job().orElseThrow();
     Optional<TestPieces> taught =
-        trial ? TestPieces.of(job.standing(), job.state()) : Optional.empty();
+        trial ? TestPieces.of(job.standing(), job.state(), "") : Optional.empty();
     return taught
         .map(pieces -> ofNext(pieces, model))
         .orElseGet(

@@ -1,4 +1,4 @@
-package linkwright.standing;
+package linkwright.standing.nearest;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;

@@ -1,4 +1,4 @@
-package linkwright.coach.kernel;
+package linkwright.coach.kernel.drawn;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -11,6 +11,7 @@ import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
+import linkwright.coach.kernel.Model;
 import linkwright.reference.Picture;
 import linkwright.reference.PicturePanel;
 import linkwright.reference.PictureStroke;

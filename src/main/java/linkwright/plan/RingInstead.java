@@ -1,6 +1,5 @@
-package linkwright.standing;
+package linkwright.plan;
 
-import linkwright.plan.WishedRing;
 
 /**
  * A ring wished after a trial length hung with another was chosen: the wish counts.
