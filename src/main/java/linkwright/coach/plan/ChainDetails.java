@@ -2,7 +2,6 @@ package linkwright.coach.plan;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import linkwright.coach.content.Part;
@@ -19,6 +18,7 @@ import linkwright.plan.SettledLink;
 import linkwright.plan.WireToOrder;
 import linkwright.plan.WishKeys;
 import linkwright.plan.WishedRing;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.Length;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.TradeWords;
@@ -177,8 +177,8 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
       rows.add(row("spare rings", length(plan.wireSpareRingsMm())));
     }
     rows.add(row("to order", units.mass(WireToOrder.of(plan).massG())).remark("all of it"));
-    rows.add(row("usual loss", percent(wish.usualLoss())));
-    rows.add(row("chance", percent(wish.confidence()) + " that so many blanks are enough"));
+    rows.add(row("usual loss", Decimals.percent(wish.usualLoss(), 0)));
+    rows.add(row("chance", Decimals.percent(wish.confidence(), 0) + " that so many blanks are enough"));
     return rows;
   }
 
@@ -228,9 +228,5 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
 
   private Row row(String label, String value) {
     return Row.of(words.show(label), words.show(value));
-  }
-
-  private static String percent(double share) {
-    return String.format(Locale.ROOT, "%.0f %%", 100 * share);
   }
 }

@@ -38,7 +38,7 @@ public record WhatIfContent(UnitStyle units) {
         lines,
         variants,
         "holds",
-        plan -> String.format(Locale.ROOT, "%.0f N", plan.pull().solderedN()));
+        plan -> Decimals.upTo(plan.pull().solderedN(), 0) + " N");
     quoted(
         lines,
         variants,
@@ -120,7 +120,7 @@ public record WhatIfContent(UnitStyle units) {
 
   private static String money(Quote quote, double amount) {
     return quote.priced()
-        ? String.format(Locale.ROOT, "%.2f %s", amount, quote.currency()).strip()
+        ? Decimals.money(amount, quote.currency())
         : NONE;
   }
 }
