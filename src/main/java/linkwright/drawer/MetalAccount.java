@@ -13,20 +13,21 @@ import linkwright.reference.Solder;
 
 /**
  * Where a metal went, in grams of alloy: what came into the drawer, what went into work, and what
- * came of that. What is lost is what went into work less all that was weighed in, of the jobs that
- * were weighed in; where nothing was weighed out for a job, what it took out of the drawer counts.
+ * came of that once a job was closed. What is lost is what the closing could not account for; where
+ * nothing was weighed out for a job, what it took out of the drawer counts.
  *
  * @param metal the metal, by id
  * @param fineShare its precious metal, 0 to 1; empty where its fineness is not known
  * @param cameG into the drawer
  * @param workG into work
- * @param chainG in finished chains, clasp and solder in them
+ * @param openG in work still: of jobs that are not closed
+ * @param chainG in finished chains, clasp and solder off
  * @param backG back as wire
  * @param cleanG clean scrap
  * @param solderedG soldered scrap
  * @param filingsG filings
  * @param sweepsG sweeps
- * @param lostG lost in work; below nothing where solder and clasp weigh more than was lost
+ * @param lostG lost in work
  * @param missedG what stocktaking missed
  * @param thereG in the drawer by the books
  */
@@ -35,6 +36,7 @@ public record MetalAccount(
     OptionalDouble fineShare,
     double cameG,
     double workG,
+    double openG,
     double chainG,
     double backG,
     double cleanG,
@@ -52,7 +54,6 @@ public record MetalAccount(
         ? OptionalDouble.of(alloyG * fineShare.getAsDouble())
         : OptionalDouble.empty();
   }
-
 
   /** The accounts of all metals of the drawer and of the jobs that weighed some. */
   public static List<MetalAccount> of(Drawer drawer, Reference reference) {
@@ -73,34 +74,32 @@ public record MetalAccount(
         sums.there += lot.massG().orElse(0);
       }
     }
-    drawer.works().stream().filter(work -> work.metal().equals(metal)).forEach(sums::work);
-    Set<String> weighed = new LinkedHashSet<>();
-    drawer.works().stream()
-        .filter(work -> work.metal().equals(metal) && work.outG() > 0)
-        .forEach(work -> weighed.add(work.job()));
-    Set<String> closed = new LinkedHashSet<>();
-    drawer.works().stream()
-        .filter(work -> work.metal().equals(metal) && work.in().isPresent())
-        .forEach(work -> closed.add(work.job()));
-    for (Taking taking : drawer.takings()) {
-      if (weighed.contains(taking.job()) || !drawer.isOf(taking, metal)) {
-        continue;
+    Set<String> told = new LinkedHashSet<>();
+    for (JobMetal job : drawer.works()) {
+      if (job.metal().equals(metal)) {
+        told.add(job.job());
+        sums.work(
+            job, taken(drawer, job.job(), metal, false), taken(drawer, job.job(), metal, true));
       }
-      double grams = drawer.gramsOf(taking);
-      boolean returnWeighed =
-          drawer.works().stream()
-              .filter(work -> work.job().equals(taking.job()))
-              .flatMap(work -> work.in().stream())
-              .anyMatch(in -> in.wireReturnedG().isPresent());
-      if (!taking.back()) {
-        sums.work += grams;
-        sums.lost += closed.contains(taking.job()) ? grams : 0;
-      } else if (!returnWeighed) {
-        sums.back += grams;
-        sums.lost -= closed.contains(taking.job()) ? grams : 0;
+    }
+    // Solder, and what was taken for a job that is of another metal, stays in work.
+    for (Taking taking : drawer.takings()) {
+      if (!told.contains(taking.job()) && drawer.isOf(taking, metal)) {
+        double grams = drawer.gramsOf(taking);
+        sums.work += taking.back() ? 0 : grams;
+        sums.back += taking.back() ? grams : 0;
+        sums.open += taking.back() ? -grams : grams;
       }
     }
     return sums.account(metal, share(metal, reference));
+  }
+
+  private static double taken(Drawer drawer, String job, String metal, boolean back) {
+    return drawer.takings().stream()
+        .filter(taking -> taking.job().equals(job) && taking.back() == back)
+        .filter(taking -> drawer.isOf(taking, metal))
+        .mapToDouble(drawer::gramsOf)
+        .sum();
   }
 
   private static OptionalDouble share(String metal, Reference reference) {
@@ -119,6 +118,7 @@ public record MetalAccount(
   private static final class Sums {
     private double came;
     private double work;
+    private double open;
     private double chain;
     private double back;
     private double clean;
@@ -129,32 +129,30 @@ public record MetalAccount(
     private double missed;
     private double there;
 
-    void work(JobMetal job) {
-      work += job.outG();
-      if (job.in().isEmpty()) {
+    /** One job: what the scale said goes before what it took out of lots. */
+    void work(JobMetal job, double takenG, double returnedG) {
+      double into = job.outG() > 0 ? job.outG() : takenG;
+      Fact.WeighedIn in = job.in();
+      double unweighed = in.wireReturnedG().isPresent() || job.outG() > 0 ? 0 : returnedG;
+      work += into;
+      back += unweighed;
+      if (job.figures().isEmpty()) {
+        open += into - unweighed;
         return;
       }
-      Fact.WeighedIn in = job.in().get();
-      chain += in.chainG().orElse(0);
+      chain += job.chainG();
       back += in.wireReturnedG().orElse(0);
       clean += in.cleanScrapG().orElse(0);
       soldered += in.solderedScrapG().orElse(0);
       filings += in.filingsG().orElse(0);
       sweeps += in.sweepsG().orElse(0);
-      lost +=
-          job.outG()
-              - in.chainG().orElse(0)
-              - in.wireReturnedG().orElse(0)
-              - in.cleanScrapG().orElse(0)
-              - in.solderedScrapG().orElse(0)
-              - in.filingsG().orElse(0)
-              - in.sweepsG().orElse(0);
+      lost += into > 0 ? into - unweighed - job.accountedG() : 0;
     }
 
     MetalAccount account(String metal, OptionalDouble share) {
       return new MetalAccount(
-          metal, share, came, work, chain, back, clean, soldered, filings, sweeps, lost, missed,
-          there);
+          metal, share, came, work, open, chain, back, clean, soldered, filings, sweeps, lost,
+          missed, there);
     }
   }
 }

@@ -152,8 +152,7 @@ public record WireStand(
               .filter(each -> each.fromRingStock() == ofRings && each.place() == place)
               .findFirst();
       WireLengths length = lengths.get(i);
-      int ends =
-          cut.map(each -> sum(each.blanks().subList(sizes, each.blanks().size()))).orElse(0);
+      int ends = cut.map(each -> sum(each.blanks().subList(sizes, each.blanks().size()))).orElse(0);
       double endsMm = ends * plan.wireEndsMm() / EndRings.COUNT;
       bars.add(
           new Bar(

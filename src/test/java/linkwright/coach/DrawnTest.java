@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import linkwright.coach.kernel.LaidOut;
+import linkwright.coach.kernel.drawn.LaidOut;
 import linkwright.files.BenchFile;
 import linkwright.files.Home;
 import linkwright.plain.PlainLines;

@@ -39,6 +39,7 @@ public final class ShelfTables {
       put(row, "fine_share", account.fineShare());
       row.put("came_g", account.cameG());
       row.put("into_work_g", account.workG());
+      row.put("in_work_still_g", account.openG());
       row.put("in_chains_g", account.chainG());
       row.put("back_as_wire_g", account.backG());
       row.put("clean_scrap_g", account.cleanG());
@@ -88,8 +89,6 @@ public final class ShelfTables {
   }
 
   private static void put(Map<String, Object> row, String key, OptionalDouble amount) {
-    row.put(
-        key,
-        amount.isPresent() ? Optional.of(amount.getAsDouble()) : Optional.<Double>empty());
+    row.put(key, amount.isPresent() ? Optional.of(amount.getAsDouble()) : Optional.<Double>empty());
   }
 }

@@ -11,9 +11,9 @@ import linkwright.coach.content.Prose;
 import linkwright.coach.content.Question;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Clock;
-import linkwright.coach.kernel.JobWords;
 import linkwright.coach.kernel.Model;
-import linkwright.coach.kernel.PictureContent;
+import linkwright.coach.kernel.drawn.JobWords;
+import linkwright.coach.kernel.drawn.PictureContent;
 import linkwright.coach.kernel.safety.CardContent;
 import linkwright.coach.kernel.safety.Cards;
 import linkwright.job.TimerRun;
@@ -33,7 +33,8 @@ final class BenchContent {
           "bench", Prose.stop("The routine of this job is not among the files at hand."));
     }
     AtBench at = found.get();
-    Optional<AtBench> looked = BenchSitting.away(model) ? Optional.empty() : BenchLook.at(model, at);
+    Optional<AtBench> looked =
+        BenchSitting.away(model) ? Optional.empty() : BenchLook.at(model, at);
     return looked
         .map(there -> BenchLook.content(model, at, there))
         .orElseGet(() -> new Content(title(at), parts(model, held, at)));

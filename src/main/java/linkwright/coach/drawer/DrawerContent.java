@@ -110,6 +110,7 @@ public record DrawerContent(UnitStyle units) {
     List<Table.Line> lines = new ArrayList<>();
     line(lines, account, "came", account.cameG());
     line(lines, account, "into work", account.workG());
+    line(lines, account, "in work still", account.openG());
     line(lines, account, "in chains", account.chainG());
     line(lines, account, "back as wire", account.backG());
     line(lines, account, "clean scrap", account.cleanG());

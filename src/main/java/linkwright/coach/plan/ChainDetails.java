@@ -2,7 +2,6 @@ package linkwright.coach.plan;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import linkwright.coach.content.Part;
@@ -19,6 +18,7 @@ import linkwright.plan.SettledLink;
 import linkwright.plan.WireToOrder;
 import linkwright.plan.WishKeys;
 import linkwright.plan.WishedRing;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.Length;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.TradeWords;
@@ -31,7 +31,8 @@ import linkwright.standing.WireStand;
 record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
   List<Part> of(Standing standing, Plan plan) {
     List<Part> parts = new ArrayList<>();
-    group(parts, plan.sized() ? "One " + plan.sizes().get(0).name() + ":" : "One link:", link(plan));
+    group(
+        parts, plan.sized() ? "One " + plan.sizes().get(0).name() + ":" : "One link:", link(plan));
     plan.sizes().stream()
         .skip(1)
         .forEach(size -> group(parts, "One " + size.name() + ":", size(plan, size)));
@@ -61,7 +62,8 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
         .forEach(
             (key, value) -> {
               String today = standing.since().getOrDefault(key, "");
-              // Loss and chance stand with the wire; of the files only what has changed is worth it.
+              // Loss and chance stand with the wire; of the files only what has changed is worth
+              // it.
               boolean told =
                   List.of(WishKeys.USUAL_LOSS, WishKeys.CONFIDENCE).contains(key)
                       && value.from() == Sourced.Source.USUAL;
@@ -175,8 +177,8 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
       rows.add(row("spare rings", length(plan.wireSpareRingsMm())));
     }
     rows.add(row("to order", units.mass(WireToOrder.of(plan).massG())).remark("all of it"));
-    rows.add(row("usual loss", percent(wish.usualLoss())));
-    rows.add(row("chance", percent(wish.confidence()) + " that so many blanks are enough"));
+    rows.add(row("usual loss", Decimals.percent(wish.usualLoss(), 0)));
+    rows.add(row("chance", Decimals.percent(wish.confidence(), 0) + " that so many blanks are enough"));
     return rows;
   }
 
@@ -235,9 +237,5 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
 
   private Row row(String label, String value) {
     return Row.of(words.show(label), words.show(value));
-  }
-
-  private static String percent(double share) {
-    return String.format(Locale.ROOT, "%.0f %%", 100 * share);
   }
 }

@@ -11,8 +11,8 @@ import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Table;
 import linkwright.coach.kernel.Clock;
-import linkwright.coach.kernel.JobWords;
 import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.routine.Caution;
 import linkwright.routine.Hazard;
 import linkwright.routine.Remedy;
@@ -45,9 +45,7 @@ final class RehearsalContent {
   private static Content list(Model model, RehearsalHeld held) {
     List<Table.Line> lines =
         model.handbook().routines().stream()
-            .map(
-                routine ->
-                    Table.Line.of(routine.id(), JobWords.fill(routine.title(), model)))
+            .map(routine -> Table.Line.of(routine.id(), JobWords.fill(routine.title(), model)))
             .toList();
     return Content.of(
         "rehearsal",

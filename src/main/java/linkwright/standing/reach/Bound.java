@@ -69,6 +69,13 @@ public enum Bound {
   /** What a chain takes of it; empty where that is not known: no price, no routine. */
   abstract OptionalDouble takenBy(Standing standing);
 
+  /** Why it holds nothing back where what a chain takes of it is not known. */
+  String unknown() {
+    return this == MONEY
+        ? "No prices are known, so money holds nothing back here: your bench and weigh in take them."
+        : "No routine says how long this takes, so hours hold nothing back here.";
+  }
+
   /** Whether a chain can be had from that much; wire has to give every piece, length by length. */
   boolean allows(Standing standing, OnHand there) {
     if (this == WIRE) {

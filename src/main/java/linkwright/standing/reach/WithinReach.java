@@ -1,6 +1,5 @@
 package linkwright.standing.reach;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -23,6 +22,7 @@ import linkwright.standing.Standing;
  * @param binding which limits hold the longest chain back
  * @param onceMore what one link more would take of each binding limit; not of wire that has no one
  *     number
+ * @param unknown why some of what there is holds nothing back: no price, no routine
  * @param trouble why nothing can be said; empty if it can
  */
 public record WithinReach(
@@ -30,11 +30,13 @@ public record WithinReach(
     Within together,
     List<Bound> binding,
     Map<Bound, Double> onceMore,
+    List<String> unknown,
     String trouble) {
   /** Copies the lists. */
   public WithinReach {
     each = List.copyOf(each);
     binding = List.copyOf(binding);
+    unknown = List.copyOf(unknown);
     onceMore = Map.copyOf(onceMore);
   }
 
@@ -72,11 +74,7 @@ public record WithinReach(
    * @param units the sizes in which wire is sold: tenths of a millimetre, or gauge numbers
    */
   public static WithinReach of(
-      Map<String, String> texts,
-      JobState state,
-      Handbook handbook,
-      OnHand there,
-      UnitStyle units) {
+      Map<String, String> texts, JobState state, Handbook handbook, OnHand there, UnitStyle units) {
     Variants variants = new Variants(texts, state, handbook, there);
     Standing wished = variants.wished();
     if (wished.counted().plan().isEmpty()) {
@@ -87,20 +85,23 @@ public record WithinReach(
                   .orElse("There is no plan yet: set one first.")
               : wished.counted().sentence());
     }
-    List<Within> each = new ArrayList<>();
-    for (Bound limit : there.limits()) {
-      if (limit != Bound.WIRE && limit.takenBy(wished).isEmpty()) {
-        return none(
-            limit == Bound.MONEY
-                ? "No prices are known: enter them at your bench or at weigh in."
-                : "No routine says how long this takes.");
-      }
-      each.add(within(variants, List.of(limit), units));
+    List<Bound> known =
+        there.limits().stream()
+            .filter(bound -> bound == Bound.WIRE || bound.takenBy(wished).isPresent())
+            .toList();
+    List<String> unknown =
+        there.limits().stream()
+            .filter(bound -> !known.contains(bound))
+            .map(Bound::unknown)
+            .toList();
+    if (known.isEmpty()) {
+      return none(
+          unknown.isEmpty()
+              ? "Say what there is: wire, metal, money or hours."
+              : String.join(" ", unknown));
     }
-    if (each.isEmpty()) {
-      return none("Say what there is: wire, metal, money or hours.");
-    }
-    Within together = each.size() == 1 ? each.get(0) : within(variants, there.limits(), units);
+    List<Within> each = known.stream().map(one -> within(variants, List.of(one), units)).toList();
+    Within together = each.size() == 1 ? each.get(0) : within(variants, known, units);
     List<Bound> binding =
         together.unbounded()
             ? List.of()
@@ -109,17 +110,14 @@ public record WithinReach(
                 .flatMap(one -> one.limits().stream())
                 .toList();
     return new WithinReach(
-        each,
-        together,
-        binding,
-        variants.taken(together.links() + 1, binding),
-        "");
+        each, together, binding, variants.taken(together.links() + 1, binding), unknown, "");
   }
 
   private static WithinReach none(String why) {
     Within nothing =
-        new Within(List.of(), Optional.empty(), OptionalDouble.empty(), false, OptionalDouble.empty());
-    return new WithinReach(List.of(), nothing, List.of(), Map.of(), why);
+        new Within(
+            List.of(), Optional.empty(), OptionalDouble.empty(), false, OptionalDouble.empty());
+    return new WithinReach(List.of(), nothing, List.of(), Map.of(), List.of(), why);
   }
 
   private static Within within(Variants variants, List<Bound> limits, UnitStyle units) {

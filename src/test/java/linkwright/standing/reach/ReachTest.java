@@ -27,6 +27,8 @@ import org.junit.jupiter.api.Test;
 
 /** The longest chain and the heaviest wire that can be had from what there is. */
 class ReachTest {
+  private static final OptionalDouble NONE = OptionalDouble.empty();
+
   private static final Handbook PRICED =
       JobBook.HANDBOOK.with(
           new OwnBench(
@@ -58,7 +60,8 @@ class ReachTest {
   private static WithinReach of(Map<String, String> typed) {
     OnHand.Reading read = OnHand.read(typed, WISH, PRICED);
     assertThat(read.troubles()).isEmpty();
-    return WithinReach.of(WISH, JobBook.scroll(WISH).state(), PRICED, read.onHand(), UnitStyle.METRIC);
+    return WithinReach.of(
+        WISH, JobBook.scroll(WISH).state(), PRICED, read.onHand(), UnitStyle.METRIC);
   }
 
   /** A chain of that many links, planned by itself. */
@@ -106,9 +109,7 @@ class ReachTest {
     for (int links : List.of(most, most + 1)) {
       Map<String, String> wish =
           new LinkedHashMap<>(planned(links).counted().plan().isPresent() ? WISH : Map.of());
-      wish.put(
-          WishKeys.FINISHED,
-          planned(links).counted().plan().orElseThrow().lengthMm() + " mm");
+      wish.put(WishKeys.FINISHED, planned(links).counted().plan().orElseThrow().lengthMm() + " mm");
       wish.put(WishKeys.STOCK, typed.get("wire"));
       assertThat(Standing.ofWish(wish, PRICED).missing().isEmpty())
           .as(links + " links")
@@ -156,5 +157,11 @@ class ReachTest {
                     WISH, JobBook.scroll(WISH).state(), JobBook.HANDBOOK, money, UnitStyle.METRIC)
                 .trouble())
         .contains("No prices are known");
+    OnHand both = new OnHand("", OptionalDouble.of(8), OptionalDouble.of(90), NONE);
+    WithinReach metal =
+        WithinReach.of(
+            WISH, JobBook.scroll(WISH).state(), JobBook.HANDBOOK, both, UnitStyle.METRIC);
+    assertThat(metal.together().longest()).isPresent();
+    assertThat(metal.unknown()).hasSize(1);
   }
 }

@@ -1,4 +1,4 @@
-package linkwright.coach.kernel;
+package linkwright.coach.kernel.drawn;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -11,6 +11,7 @@ import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
+import linkwright.coach.kernel.Model;
 import linkwright.reference.Picture;
 import linkwright.reference.PicturePanel;
 import linkwright.reference.PictureStroke;
@@ -46,7 +47,8 @@ public final class PictureContent {
         .toList();
   }
 
-  private static List<Part> page(Picture picture, TradeWords words) {
+  /** A picture with what each of its states is, below it. */
+  public static List<Part> page(Picture picture, TradeWords words) {
     List<Row> rows =
         picture.panels().stream()
             .map(

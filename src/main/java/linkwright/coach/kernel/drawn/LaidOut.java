@@ -1,4 +1,4 @@
-package linkwright.coach.kernel;
+package linkwright.coach.kernel.drawn;
 
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import linkwright.bench.OwnBench;
+import linkwright.coach.kernel.Model;
 import linkwright.quantity.Read;
 import linkwright.reference.Reference;
 import linkwright.reference.Tool;

@@ -1,4 +1,4 @@
-package linkwright.coach.kernel;
+package linkwright.coach.kernel.drawn;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,6 +8,8 @@ import java.util.stream.Stream;
 import linkwright.coach.content.Drawing;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.OpenJob;
 import linkwright.link.BendSteps;
 import linkwright.link.Formed;
 import linkwright.plan.SettledLink;

@@ -1,7 +1,8 @@
-package linkwright.coach.kernel;
+package linkwright.coach.kernel.drawn;
 
 import java.util.HashMap;
 import java.util.Map;
+import linkwright.coach.kernel.Model;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.TradeWords;
 import linkwright.routine.Wording;
