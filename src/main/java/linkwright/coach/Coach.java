@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import linkwright.coach.form.Form;
-import linkwright.coach.kernel.Drafting;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.MessageCases;
@@ -111,20 +110,12 @@ public final class Coach implements MessageCases<Turn> {
     return Places.of(model).row(model.quiet(), message.row());
   }
 
-  /** The line that keeps the form is chosen first and keeps it when clicked again. */
   @Override
   public Turn fieldChosen(Message.FieldChosen message) {
-    Place place = Places.of(model);
     return model
         .held()
         .form()
-        .map(
-            form ->
-                message.field() == form.foldLine()
-                    ? place.edited(model.quiet(), form.unfold(), false)
-                    : message.field() == form.fields().size() && form.at() == message.field()
-                        ? place.confirmed(model.quiet(), form.completed())
-                        : place.edited(model.quiet(), form.withAt(message.field()), false))
+        .map(form -> OpenForm.field(model.quiet(), form, message.field()))
         .orElseGet(() -> Turn.to(model));
   }
 
@@ -343,7 +334,7 @@ public final class Coach implements MessageCases<Turn> {
       return EverywhereActs.act(model, Act.COPY);
     }
     if (form.isPresent()) {
-      return inForm(model, place, form.get(), key);
+      return OpenForm.key(model, form.get(), key);
     }
     if (DueWaits.goes(model, key)) {
       return DueWaits.go(model);
@@ -372,30 +363,11 @@ public final class Coach implements MessageCases<Turn> {
         : turn;
   }
 
-  private static Turn inForm(Model model, Place place, Form form, Key key) {
-    if (model.settings().keys().find(key, List.of(Act.THROW_AWAY)).isPresent()) {
-      return Drafting.thrownAway(model, place, form);
-    }
-    Form.KeyOutcome outcome = form.key(key);
-    if (outcome instanceof Form.KeyOutcome.Edited edited) {
-      return place.edited(model, edited.form(), edited.textChanged());
-    }
-    if (outcome instanceof Form.KeyOutcome.Confirmed confirmed) {
-      return place.confirmed(model, confirmed.form());
-    }
-    return key.is(Key.Kind.ESCAPE) ? place.formLeft(model) : place.typed(model, key);
-  }
-
   /** An act by itself, whatever key it has: a click, or a word of the plain walk. */
   private static Turn act(Model model, Act act) {
     Place place = Places.of(model);
     if (model.held().form().isPresent()) {
-      return switch (act) {
-        case KEEP -> place.confirmed(model, model.held().form().get().completed());
-        case ROUND -> place.formLeft(model);
-        case THROW_AWAY -> Drafting.thrownAway(model, place, model.held().form().get());
-        default -> Turn.to(model.told("First keep or leave what is being typed."));
-      };
+      return OpenForm.act(model, model.held().form().get(), act);
     }
     if (act == Act.TO_DUE && DueWaits.next(model).isPresent()) {
       return DueWaits.go(model);

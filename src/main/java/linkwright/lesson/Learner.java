@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import linkwright.job.Entry;
 import linkwright.job.EntryId;
 import linkwright.job.Fact;
@@ -47,7 +48,12 @@ public record Learner(
 
   /** A question as it was put to her, and what she answered. */
   public record QuestionPut(
-      EntryId entry, String lesson, String item, long seed, LocalDate day, Optional<AnswerGiven> given) {}
+      EntryId entry,
+      String lesson,
+      String item,
+      long seed,
+      LocalDate day,
+      Optional<AnswerGiven> given) {}
 
   /** What she answered. */
   public record AnswerGiven(String said, boolean right) {}
@@ -134,6 +140,27 @@ public record Learner(
       }
     }
     return new Lesson(lesson, bank, learnt, today, given);
+  }
+
+  /** What went back at a step, by reason, over all that she made; empty where nothing did. */
+  public Map<String, Integer> redo(String routine, String step) {
+    Map<String, Integer> sums = new LinkedHashMap<>();
+    at(routine, step)
+        .forEach(made -> made.redo().forEach((reason, n) -> sums.merge(reason, n, Integer::sum)));
+    return sums;
+  }
+
+  /** How many came through a step or went back from it, over all that she made. */
+  public int tried(String routine, String step) {
+    return at(routine, step)
+        .mapToInt(made -> made.through() + made.redo().values().stream().mapToInt(n -> n).sum())
+        .sum();
+  }
+
+  private Stream<LessonFact.PiecesMade> at(String routine, String step) {
+    return made.stream()
+        .map(Made::fact)
+        .filter(fact -> fact.routine().equals(routine) && fact.step().equals(step));
   }
 
   /** Reads entry by entry. */

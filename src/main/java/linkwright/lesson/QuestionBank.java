@@ -19,8 +19,8 @@ import linkwright.routine.Step;
 import linkwright.routine.When;
 
 /**
- * What a student can be asked of a routine, from the routine's own data: in the order in which it is
- * taught, the sequence and its dangers first.
+ * What a student can be asked of a routine, from the routine's own data: in the order in which it
+ * is taught, the sequence and its dangers first.
  *
  * <p>An item is left out where its wrong answers could not hide the right one ({@link Likely}), so
  * that none is answered from its wording alone.
@@ -163,10 +163,7 @@ public final class QuestionBank {
 
   /** The texts of steps that do something else: of two alike both answers would be right. */
   private List<String> unlike(Step step, Function<Step, String> text) {
-    return routine.steps().stream()
-        .filter(other -> !alike(step, other))
-        .map(text)
-        .toList();
+    return routine.steps().stream().filter(other -> !alike(step, other)).map(text).toList();
   }
 
   private static boolean alike(Step one, Step other) {
@@ -257,8 +254,12 @@ public final class QuestionBank {
             .filter(other -> !other.id().equals(card.id()))
             .filter(other -> other.covers().stream().noneMatch(card.covers()::contains))
             .flatMap(other -> of.apply(other).stream())
+            .filter(text -> isApart(card.title(), text))
             .toList();
     for (int i = 0; i < right.size(); i++) {
+      if (!isApart(card.title(), right.get(i))) {
+        continue;
+      }
       Item.TextItem item =
           new Item.TextItem(
               "card/" + card.id() + "/" + what + "/" + i,
@@ -274,6 +275,11 @@ public final class QuestionBank {
         return;
       }
     }
+  }
+
+  /** A text that speaks of the card's own subject would be right too, or give itself away. */
+  private boolean isApart(String title, String text) {
+    return Stems.shared(stems.of(title), stems.of(text)) == 0;
   }
 
   private void numbers() {
@@ -339,8 +345,7 @@ public final class QuestionBank {
         hidden
             ? Likely.other(right, texts, stems)
             : texts.stream().distinct().filter(text -> !text.equals(right)).toList();
-    boolean asked =
-        hidden ? Likely.hides(asks, right, pool, stems) : pool.size() >= Likely.WRONG;
+    boolean asked = hidden ? Likely.hides(asks, right, pool, stems) : pool.size() >= Likely.WRONG;
     if (!right.isBlank() && asked) {
       items.add(new Item.TextItem(id(name), topic, step, caution, asks, right, pool, after));
     }

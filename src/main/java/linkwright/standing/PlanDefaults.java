@@ -1,7 +1,5 @@
 package linkwright.standing;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -12,6 +10,7 @@ import linkwright.job.Sourced;
 import linkwright.plan.HeldFigures;
 import linkwright.plan.Usually;
 import linkwright.plan.WishKeys;
+import linkwright.quantity.Decimals;
 import linkwright.routine.Makes;
 import linkwright.routine.PieceKind;
 
@@ -78,7 +77,7 @@ public final class PlanDefaults {
     if (blank(texts, WishKeys.KERF) && bench.kerfMm().isPresent()) {
       taken.put(
           WishKeys.KERF,
-          new Sourced(number(bench.kerfMm().getAsDouble(), 3) + " mm", Sourced.Source.BENCH));
+          new Sourced(Decimals.upTo(bench.kerfMm().getAsDouble(), 3) + " mm", Sourced.Source.BENCH));
     }
     if (blank(texts, WishKeys.USUAL_LOSS)) {
       double usual = ownLoss(bench).orElse(Usually.LOSS);
@@ -91,9 +90,9 @@ public final class PlanDefaults {
         taken.put(WishKeys.USUAL_LOSS, share(Usually.LOSS, Sourced.Source.USUAL));
       }
     }
-    usual(taken, texts, WishKeys.KERF, number(Usually.KERF_MM, 3) + " mm");
-    usual(taken, texts, WishKeys.COIL_TAIL, number(Usually.COIL_TAIL_MM, 3) + " mm");
-    usual(taken, texts, WishKeys.CONFIDENCE, number(100 * Usually.CHANCE, 1) + " %");
+    usual(taken, texts, WishKeys.KERF, Decimals.upTo(Usually.KERF_MM, 3) + " mm");
+    usual(taken, texts, WishKeys.COIL_TAIL, Decimals.upTo(Usually.COIL_TAIL_MM, 3) + " mm");
+    usual(taken, texts, WishKeys.CONFIDENCE, Decimals.upTo(100 * Usually.CHANCE, 1) + " %");
     HeldFigures.of(texts, handbook.reference(), handbook.patterns())
         .forEach((key, value) -> taken.put(key, new Sourced(value, Sourced.Source.USUAL)));
     return taken;
@@ -134,17 +133,10 @@ public final class PlanDefaults {
   }
 
   private static Sourced share(double share, Sourced.Source from) {
-    return new Sourced(number(100 * share, 1) + " %", from);
+    return new Sourced(Decimals.upTo(100 * share, 1) + " %", from);
   }
 
   private static boolean blank(Map<String, String> texts, String key) {
     return texts.getOrDefault(key, "").isBlank();
-  }
-
-  private static String number(double value, int decimals) {
-    return BigDecimal.valueOf(value)
-        .setScale(decimals, RoundingMode.HALF_UP)
-        .stripTrailingZeros()
-        .toPlainString();
   }
 }

@@ -27,10 +27,8 @@ class TypedBeforeTest {
                 Apprentice.BEGIN,
                 "bench",
                 new Fact.PlanSet(Wishes.common().with(WishKeys.KERF, kerf).texts())));
-    Hands hands =
-        Hands.of(List.of(bench.model().handbook().taught("gate", earlier)), Set.of());
-    return bench.take(
-        new Message.TrayRead(List.of(), 0, Optional.of(hands), Optional.empty()));
+    Hands hands = Hands.of(List.of(bench.model().handbook().taught("gate", earlier)), Set.of());
+    return bench.take(new Message.TrayRead(List.of(), 0, Optional.of(hands), Optional.empty()));
   }
 
   @Test

@@ -353,5 +353,4 @@ final class TypedLine {
         .orElse(List.of())
         .forEach(card -> lines.sayAll(page.plain().of(CardContent.of(model, card, ""))));
   }
-
 }

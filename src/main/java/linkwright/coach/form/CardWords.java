@@ -3,9 +3,9 @@ package linkwright.coach.form;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import linkwright.job.JobCard;
+import linkwright.quantity.Decimals;
 
 /** The job card in words, for its own place and for those that show a line of it. */
 public final class CardWords {
@@ -40,8 +40,7 @@ public final class CardWords {
   }
 
   private static Optional<String> days(JobCard card, LocalDate today) {
-    return when(card, today)
-        .map(when -> "promised " + card.promised().orElseThrow() + ", " + when);
+    return when(card, today).map(when -> "promised " + card.promised().orElseThrow() + ", " + when);
   }
 
   /** How long until the promised day: in 12 days, today, 3 days ago; empty without one. */
@@ -58,8 +57,7 @@ public final class CardWords {
   public static Optional<String> owed(JobCard card) {
     return card.owed().isPresent()
         ? Optional.of(
-            String.format(Locale.ROOT, "%.2f %s", card.owed().getAsDouble(), card.currency())
-                .strip())
+            Decimals.money(card.owed().getAsDouble(), card.currency()))
         : Optional.empty();
   }
 }

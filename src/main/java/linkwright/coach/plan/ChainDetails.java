@@ -2,7 +2,6 @@ package linkwright.coach.plan;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import linkwright.coach.content.Part;
@@ -19,6 +18,7 @@ import linkwright.plan.SettledLink;
 import linkwright.plan.WireToOrder;
 import linkwright.plan.WishKeys;
 import linkwright.plan.WishedRing;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.Length;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.TradeWords;
@@ -31,7 +31,8 @@ import linkwright.standing.WireStand;
 record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
   List<Part> of(Standing standing, Plan plan) {
     List<Part> parts = new ArrayList<>();
-    group(parts, plan.sized() ? "One " + plan.sizes().get(0).name() + ":" : "One link:", link(plan));
+    group(
+        parts, plan.sized() ? "One " + plan.sizes().get(0).name() + ":" : "One link:", link(plan));
     plan.sizes().stream()
         .skip(1)
         .forEach(size -> group(parts, "One " + size.name() + ":", size(plan, size)));
@@ -40,7 +41,7 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
     standing
         .wire()
         .filter(WireStand::known)
-        .ifPresent(wire -> group(parts, "Cut the wire on hand so:", cuts(wire)));
+        .ifPresent(wire -> group(parts, "Cut the wire on hand so:", cuts(plan, wire)));
     group(parts, "Taken where nothing was typed:", taken(standing));
     group(parts, "What it weighs:", mass(plan));
     group(parts, "Joints:", joints(plan));
@@ -61,7 +62,8 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
         .forEach(
             (key, value) -> {
               String today = standing.since().getOrDefault(key, "");
-              // Loss and chance stand with the wire; of the files only what has changed is worth it.
+              // Loss and chance stand with the wire; of the files only what has changed is worth
+              // it.
               boolean told =
                   List.of(WishKeys.USUAL_LOSS, WishKeys.CONFIDENCE).contains(key)
                       && value.from() == Sourced.Source.USUAL;
@@ -175,33 +177,42 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
       rows.add(row("spare rings", length(plan.wireSpareRingsMm())));
     }
     rows.add(row("to order", units.mass(WireToOrder.of(plan).massG())).remark("all of it"));
-    rows.add(row("usual loss", percent(wish.usualLoss())));
-    rows.add(row("chance", percent(wish.confidence()) + " that so many blanks are enough"));
+    rows.add(row("usual loss", Decimals.percent(wish.usualLoss(), 0)));
+    rows.add(row("chance", Decimals.percent(wish.confidence(), 0) + " that so many blanks are enough"));
     return rows;
   }
 
-  private List<Row> cuts(WireStand wire) {
+  private List<Row> cuts(Plan plan, WireStand wire) {
     List<Row> rows = new ArrayList<>();
-    wire.links().forEach(bar -> rows.add(row(length(bar.leftMm()), pieces(bar))));
+    wire.links().forEach(bar -> rows.add(row(length(bar.leftMm()), pieces(plan, bar))));
     wire.rings()
         .ifPresent(
             bars ->
-                bars.forEach(bar -> rows.add(row(length(bar.leftMm()) + " (rings)", pieces(bar)))));
+                bars.forEach(bar -> rows.add(row(length(bar.leftMm()) + " (rings)", pieces(plan, bar)))));
     return rows;
   }
 
-  private String pieces(WireStand.Bar bar) {
+  private String pieces(Plan plan, WireStand.Bar bar) {
     if (bar.next().none()) {
       return "stays whole";
     }
     List<String> parts = new ArrayList<>();
     int blanks = bar.next().links();
-    int rings = bar.next().rings();
-    if (blanks > 0) {
+    int rings = bar.next().rings() - bar.ends();
+    if (plan.sized()) {
+      for (int i = 0; i < bar.blanks().size(); i++) {
+        if (bar.blanks().get(i) > 0) {
+          parts.add(bar.blanks().get(i) + " " + plan.sizes().get(i).name());
+        }
+      }
+    } else if (blanks > 0) {
       parts.add(blanks + (blanks == 1 ? " blank" : " blanks"));
     }
     if (rings > 0) {
       parts.add("a coil for " + rings + (rings == 1 ? " ring" : " rings"));
+    }
+    if (bar.ends() > 0) {
+      parts.add(bar.ends() + " for the ends");
     }
     parts.add(length(bar.overMm()) + " left");
     return String.join(", ", parts);
@@ -226,9 +237,5 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
 
   private Row row(String label, String value) {
     return Row.of(words.show(label), words.show(value));
-  }
-
-  private static String percent(double share) {
-    return String.format(Locale.ROOT, "%.0f %%", 100 * share);
   }
 }

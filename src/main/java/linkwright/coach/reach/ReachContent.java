@@ -10,6 +10,7 @@ import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Table;
 import linkwright.plan.Plan;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
 import linkwright.standing.reach.Bound;
 import linkwright.standing.reach.WithinReach;
@@ -117,8 +118,7 @@ public record ReachContent(UnitStyle units, String currency) {
   }
 
   private String chain(WithinReach.Within each) {
-    return each
-        .longest()
+    return each.longest()
         .map(plan -> counted(plan.links(), "link") + ", " + length(plan, each.unbounded()))
         .orElse(NONE);
   }
@@ -139,8 +139,8 @@ public record ReachContent(UnitStyle units, String currency) {
     return switch (limit) {
       case WIRE -> units.length(amount);
       case METAL -> units.mass(amount);
-      case MONEY -> (String.format(Locale.ROOT, "%.2f", amount) + " " + currency).strip();
-      case HOURS -> String.format(Locale.ROOT, "%.1f h", amount);
+      case MONEY -> Decimals.money(amount, currency);
+      case HOURS -> Decimals.fixed(amount, 1) + " h";
     };
   }
 }

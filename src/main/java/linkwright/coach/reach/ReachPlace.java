@@ -1,7 +1,5 @@
 package linkwright.coach.reach;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,6 +19,7 @@ import linkwright.coach.kernel.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.plan.Plan;
 import linkwright.plan.WishKeys;
+import linkwright.quantity.Decimals;
 import linkwright.standing.JobPrices;
 import linkwright.standing.PlanDefaults;
 import linkwright.standing.reach.Bound;
@@ -111,7 +110,9 @@ public final class ReachPlace implements Place {
   private static Optional<Plan> longest(Model model) {
     boolean closed = model.job().orElseThrow().state().course().closed();
     return ((ReachHeld) model.held())
-        .reach().filter(any -> !closed).flatMap(reach -> reach.together().longest());
+        .reach()
+        .filter(any -> !closed)
+        .flatMap(reach -> reach.together().longest());
   }
 
   @Override
@@ -138,11 +139,7 @@ public final class ReachPlace implements Place {
     Map<String, String> wish = new LinkedHashMap<>(job.state().course().wish());
     wish.put(
         WishKeys.FINISHED,
-        BigDecimal.valueOf(longest.lengthMm())
-                .setScale(2, RoundingMode.HALF_UP)
-                .stripTrailingZeros()
-                .toPlainString()
-            + " mm");
+        Decimals.upTo(longest.lengthMm(), 2) + " mm");
     String told = "Planned " + model.settings().units().length(longest.lengthMm()) + " long.";
     return Turn.keep(model.told(told), PlanDefaults.kept(wish, job.state(), model.handbook()));
   }

@@ -3,7 +3,6 @@ package linkwright.coach.weigh;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -14,6 +13,7 @@ import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
 import linkwright.coach.form.Measure;
 import linkwright.coach.form.PriceWords;
+import linkwright.coach.form.WeighOutForm;
 import linkwright.coach.kernel.Drafting;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
@@ -63,7 +63,7 @@ public final class WeighPlace implements Place {
   public Turn act(Model model, Act act) {
     return switch (act) {
       case WEIGH -> open(model, weighIn(model));
-      case WEIGH_OUT -> open(model, weighOut(model));
+      case WEIGH_OUT -> open(model, WeighOutForm.of(model.settings().units()));
       case PRICE ->
           closed(model)
               ? Turn.to(
@@ -132,23 +132,6 @@ public final class WeighPlace implements Place {
     String text = last.isPresent() ? units.mass(last.getAsDouble()) : "";
     return Field.of(id, label, text, hint, Measure.MASS, units)
         .helped("What the scale says. All of it is set against what was weighed out.");
-  }
-
-  private static Form weighOut(Model model) {
-    return Form.of(
-        Form.Purpose.WEIGH_OUT,
-        "Metal weighed out for this job",
-        "weigh out",
-        List.of(
-            Field.of(
-                    "mass",
-                    "mass",
-                    "",
-                    "what you took, {g:14.5}",
-                    Measure.MASS,
-                    model.settings().units())
-                .helped("What the scale said. What comes back is weighed against it."),
-            Field.of("what", "what", "wire", "wire, solder, sheet")));
   }
 
   private static Form prices(Model model) {

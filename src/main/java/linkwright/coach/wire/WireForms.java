@@ -102,7 +102,12 @@ final class WireForms {
         List.of(
             Field.choice("lot", "out of lot", lots.get(0), "left and right go through them", lots),
             Field.of(
-                    "mass", "mass", "", "what you took, {g:1.2}", Measure.MASS, model.settings().units())
+                    "mass",
+                    "mass",
+                    "",
+                    "what you took, {g:1.2}",
+                    Measure.MASS,
+                    model.settings().units())
                 .helped("What the scale said of it. The job card names the lot.")));
   }
 
@@ -153,23 +158,6 @@ final class WireForms {
             Field.of("length", "length", "", "{mm:60}", Measure.LENGTH, model.settings().units())
                 .helped("The wire that is gone. It is missing from what is on hand."),
             Field.of("why", "why", "", "kinked, cracked, lent")));
-  }
-
-  static Form weighedOut(Model model) {
-    return Form.of(
-        Form.Purpose.WEIGH_OUT,
-        "Metal weighed out for this job",
-        "weigh out",
-        List.of(
-            Field.of(
-                    "mass",
-                    "mass",
-                    "",
-                    "what you took, {g:14.5}",
-                    Measure.MASS,
-                    model.settings().units())
-                .helped("What the scale said. What comes back is weighed against it."),
-            Field.of("what", "what", "wire", "wire, solder, sheet")));
   }
 
   static Form drawnDown(Model model, double lengthMm) {

@@ -11,6 +11,7 @@ import linkwright.coach.content.Content;
 import linkwright.coach.form.Amounts;
 import linkwright.coach.form.Asking;
 import linkwright.coach.form.Form;
+import linkwright.coach.form.WeighOutForm;
 import linkwright.coach.kernel.Drafting;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
@@ -86,7 +87,7 @@ public final class WirePlace implements Place {
       case DISCARD -> open(model, WireForms.discarded(model));
       case RETURN_WIRE -> open(model, WireForms.returned(model));
       case TAKE_SOLDER -> open(model, WireForms.soldered(model));
-      case WEIGH_OUT -> open(model, WireForms.weighedOut(model));
+      case WEIGH_OUT -> open(model, WeighOutForm.of(model.settings().units()));
       case DRAW -> draw(model);
       case MORE, LESS ->
           Turn.to(

@@ -1,7 +1,6 @@
 package linkwright.standing.nearest;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -15,6 +14,7 @@ import linkwright.plan.EndRings;
 import linkwright.plan.Plan;
 import linkwright.plan.SettledLink;
 import linkwright.plan.WishKeys;
+import linkwright.quantity.Decimals;
 import linkwright.reference.Clasp;
 import linkwright.standing.CountedPlan;
 import linkwright.standing.Handbook;
@@ -165,10 +165,6 @@ public final class ChainChoices {
   }
 
   private static String exact(double mm) {
-    return BigDecimal.valueOf(mm)
-            .setScale(2, RoundingMode.HALF_UP)
-            .stripTrailingZeros()
-            .toPlainString()
-        + " mm";
+    return Decimals.upTo(mm, 2) + " mm";
   }
 }

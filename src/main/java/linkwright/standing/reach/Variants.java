@@ -1,7 +1,5 @@
 package linkwright.standing.reach;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -13,6 +11,7 @@ import linkwright.job.JobState;
 import linkwright.plan.Plan;
 import linkwright.plan.WishKeys;
 import linkwright.plan.WishReading;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.Gauge;
 import linkwright.quantity.UnitStyle;
 import linkwright.standing.Handbook;
@@ -112,8 +111,7 @@ final class Variants {
     return passes
         && limits.stream()
             .allMatch(
-                limit ->
-                    limit == Bound.WIRE ? drawnDownDoes(mm) : limit.allows(standing, there));
+                limit -> limit == Bound.WIRE ? drawnDownDoes(mm) : limit.allows(standing, there));
   }
 
   private Standing inWire(double mm) {
@@ -217,10 +215,6 @@ final class Variants {
   }
 
   private static String exact(double mm) {
-    return BigDecimal.valueOf(mm)
-            .setScale(4, RoundingMode.HALF_UP)
-            .stripTrailingZeros()
-            .toPlainString()
-        + " mm";
+    return Decimals.upTo(mm, 4) + " mm";
   }
 }
