@@ -41,7 +41,7 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
     standing
         .wire()
         .filter(WireStand::known)
-        .ifPresent(wire -> group(parts, "Cut the wire on hand so:", cuts(wire)));
+        .ifPresent(wire -> group(parts, "Cut the wire on hand so:", cuts(plan, wire)));
     group(parts, "Taken where nothing was typed:", taken(standing));
     group(parts, "What it weighs:", mass(plan));
     group(parts, "Joints:", joints(plan));
@@ -182,28 +182,37 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
     return rows;
   }
 
-  private List<Row> cuts(WireStand wire) {
+  private List<Row> cuts(Plan plan, WireStand wire) {
     List<Row> rows = new ArrayList<>();
-    wire.links().forEach(bar -> rows.add(row(length(bar.leftMm()), pieces(bar))));
+    wire.links().forEach(bar -> rows.add(row(length(bar.leftMm()), pieces(plan, bar))));
     wire.rings()
         .ifPresent(
             bars ->
-                bars.forEach(bar -> rows.add(row(length(bar.leftMm()) + " (rings)", pieces(bar)))));
+                bars.forEach(bar -> rows.add(row(length(bar.leftMm()) + " (rings)", pieces(plan, bar)))));
     return rows;
   }
 
-  private String pieces(WireStand.Bar bar) {
+  private String pieces(Plan plan, WireStand.Bar bar) {
     if (bar.next().none()) {
       return "stays whole";
     }
     List<String> parts = new ArrayList<>();
     int blanks = bar.next().links();
-    int rings = bar.next().rings();
-    if (blanks > 0) {
+    int rings = bar.next().rings() - bar.ends();
+    if (plan.sized()) {
+      for (int i = 0; i < bar.blanks().size(); i++) {
+        if (bar.blanks().get(i) > 0) {
+          parts.add(bar.blanks().get(i) + " " + plan.sizes().get(i).name());
+        }
+      }
+    } else if (blanks > 0) {
       parts.add(blanks + (blanks == 1 ? " blank" : " blanks"));
     }
     if (rings > 0) {
       parts.add("a coil for " + rings + (rings == 1 ? " ring" : " rings"));
+    }
+    if (bar.ends() > 0) {
+      parts.add(bar.ends() + " for the ends");
     }
     parts.add(length(bar.overMm()) + " left");
     return String.join(", ", parts);
