@@ -28,7 +28,6 @@ public final class ActTable {
               Act.TO_HANDS,
               Act.TO_OWN_BENCH,
               Act.TO_DRAWER,
-              Act.TO_LOOKUP,
               Act.MORE,
               Act.LESS);
       case ROUND ->
@@ -43,7 +42,6 @@ public final class ActTable {
               Act.TO_CAUTIONS,
               Act.TO_TIMERS,
               Act.TO_RECKONER,
-              Act.TO_LOOKUP,
               Act.TO_TRAY,
               Act.TO_NEAREST,
               Act.TO_PILES,
@@ -180,7 +178,6 @@ public final class ActTable {
       case WHAT_IF -> List.of(Act.VARY, Act.TO_PLAN, Act.MORE, Act.LESS);
       case PILES ->
           List.of(Act.TAKE_UP, Act.SAY_WHERE, Act.UP, Act.DOWN, Act.TO_BENCH, Act.MORE, Act.LESS);
-      case HANDBOOK -> List.of(Act.UP, Act.DOWN, Act.TO_BENCH, Act.TO_TRAY, Act.MORE, Act.LESS);
       case SETTINGS, MADE_AGAIN -> List.of(Act.KEEP);
       case HELP -> List.of(Act.MORE, Act.LESS);
       case HOT_WORK -> List.of(Act.FLAMES_OUT, Act.STILL_LIT, Act.STAY);

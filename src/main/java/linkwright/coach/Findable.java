@@ -34,7 +34,6 @@ record Findable(String kind, String name, List<String> words, PlaceId place, Str
           PlaceId.RECKONER,
           PlaceId.LOOKUP,
           PlaceId.HANDS,
-          PlaceId.HANDBOOK,
           PlaceId.SETTINGS);
 
   private static final Set<PlaceId> NO_PLACE =

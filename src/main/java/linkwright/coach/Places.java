@@ -5,7 +5,6 @@ import linkwright.coach.bench.BenchPlace;
 import linkwright.coach.book.BookPlace;
 import linkwright.coach.cautions.CautionsPlace;
 import linkwright.coach.drawer.DrawerPlace;
-import linkwright.coach.handbook.HandbookPlace;
 import linkwright.coach.hands.HandsPlace;
 import linkwright.coach.joints.JointsPlace;
 import linkwright.coach.kernel.Model;
@@ -62,7 +61,6 @@ final class Places {
       case OWN_BENCH -> new OwnBenchPlace();
       case WHAT_IF -> new WhatIfPlace();
       case DRAWER -> new DrawerPlace();
-      case HANDBOOK -> new HandbookPlace();
       case HELP -> new HelpPlace();
       case HOT_WORK -> new HotWorkPlace();
       case PERSONS -> new PersonsPlace();

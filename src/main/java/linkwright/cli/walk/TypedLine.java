@@ -10,7 +10,7 @@ import java.util.TreeSet;
 import linkwright.coach.bench.Bench;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Table;
-import linkwright.coach.handbook.LookedUp;
+import linkwright.coach.lookup.LookedUp;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.CardContent;
 import linkwright.coach.kernel.Cards;
@@ -132,7 +132,6 @@ final class TypedLine {
       case REPEAT -> telling.repeat();
       case BRIEF -> telling.turnBrief();
       case FIND -> find(rest);
-      case MEANING -> new WalkHelp(lines, coach).look(rest);
       case SEARCH -> search(rest);
       case STRIKE -> {
         return strike(rest);
@@ -454,11 +453,11 @@ final class TypedLine {
   }
 
   private void words(String rest) {
-    Model model = coach.model();
-    lines.sayAll(
-        new WalkPage(model)
-            .plain()
-            .of(rest.isEmpty() ? LookedUp.ofStep(model) : LookedUp.of(rest, model)));
+    if (rest.isEmpty()) {
+      lines.sayAll(new WalkPage(coach.model()).plain().of(LookedUp.ofStep(coach.model())));
+    } else {
+      new WalkHelp(lines, coach).look(rest);
+    }
   }
 
   private void cards() {

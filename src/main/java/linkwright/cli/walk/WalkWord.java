@@ -79,12 +79,8 @@ enum WalkWord {
   WORDS(
       "words",
       "the words of this step explained; words and one of them: that word, a metal or a solder",
-      Act.TO_HANDBOOK),
-  FIND("find", "find WORDS: goes to the place, step, caution or metal of that name", Act.FIND),
-  MEANING(
-      "meaning",
-      "meaning WORDS: tells of a metal, a solder, a clasp, a word of the trade",
       Act.TO_LOOKUP),
+  FIND("find", "find WORDS: goes to the place, step, caution or metal of that name", Act.FIND),
   SEARCH("search", "search WORDS: the entries of the book that say so", Act.SEARCH),
   STRIKE("strike", "strike 12 miscounted: entry 12 counts no more, for that reason", Act.STRIKE),
   SETTINGS("settings", "units, trade words, colours", Act.TO_SETTINGS),

@@ -44,7 +44,6 @@ final class StepContent {
     } else {
       BenchContent.next(model).ifPresent(parts::add);
     }
-    parts.add(new Prose(Prose.Kind.ELSEWHERE, elsewhere(model, at)));
     held.remedy().ifPresent(remedy -> parts.addAll(remedy(model, remedy)));
     texts(parts, model, at);
     return parts;
@@ -150,6 +149,7 @@ final class StepContent {
     for (Caution card : Cards.of(model, at).cautions()) {
       add(parts, model, Prose.Kind.CAUTION, card.shortLine());
     }
+    parts.add(new Prose(Prose.Kind.ELSEWHERE, elsewhere(model, at)));
     LaidOut laidOut = LaidOut.of(model);
     parts.add(new Prose(Prose.Kind.STOP, laidOut.saysLacking(laidOut.at(step))));
     add(parts, model, Prose.Kind.DO, step.doText());

@@ -1,4 +1,4 @@
-package linkwright.coach.handbook;
+package linkwright.coach.lookup;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -9,7 +9,6 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
-import linkwright.coach.handbook.HandbookEntry.LookupKind;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.JobWords;
 import linkwright.coach.kernel.Model;
@@ -21,7 +20,7 @@ import linkwright.routine.TradeWords;
 final class GlossaryContent {
   private GlossaryContent() {}
 
-  static List<HandbookEntry> of(Model model) {
+  static List<LookUpItem> of(Model model) {
     String texts = AtBench.of(model).map(at -> texts(at.step())).orElse("");
     List<TradeTerm> here = new ArrayList<>();
     List<TradeTerm> others = new ArrayList<>();
@@ -30,6 +29,11 @@ final class GlossaryContent {
     }
     TradeWords words = JobWords.tradeWords(model);
     return Stream.concat(here.stream(), others.stream()).map(term -> entry(term, words)).toList();
+  }
+
+  /** The ids of the words that stand in the open step. */
+  static List<String> ofStep(Model model) {
+    return of(model).stream().limit(here(model)).map(LookUpItem::id).toList();
   }
 
   /** How many of the words stand in the open step. */
@@ -66,7 +70,7 @@ final class GlossaryContent {
                     .find());
   }
 
-  private static HandbookEntry entry(TradeTerm term, TradeWords words) {
+  private static LookUpItem entry(TradeTerm term, TradeWords words) {
     boolean differ = !term.american().equals(term.word());
     boolean british = words == TradeWords.BRITISH;
     String title = british ? term.word() : term.american();
@@ -77,9 +81,13 @@ final class GlossaryContent {
                     ? "In American words: " + term.american() + "."
                     : "In British words: " + term.word() + ".")
             : Optional.empty();
-    return new HandbookEntry(
-        LookupKind.WORD,
+    List<String> names = new ArrayList<>(term.seenAs());
+    names.addAll(List.of(term.word(), term.american()));
+    return new LookUpItem(
+        "word",
+        term.word(),
         title,
+        names,
         Stream.concat(
                 Stream.of(Prose.says(words.show(term.says()))), other.stream().map(Prose::aside))
             .map(Part.class::cast)

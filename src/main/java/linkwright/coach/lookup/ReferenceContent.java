@@ -1,4 +1,4 @@
-package linkwright.coach.handbook;
+package linkwright.coach.lookup;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,7 +8,6 @@ import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
-import linkwright.coach.handbook.HandbookEntry.LookupKind;
 import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Clasp;
@@ -25,21 +24,22 @@ public final class ReferenceContent {
   private ReferenceContent() {}
 
   /** Everything, kind by kind, in the order of the files. */
-  public static List<HandbookEntry> of(Reference reference, UnitStyle units) {
-    List<HandbookEntry> all = new ArrayList<>();
-    reference.metals().forEach(metal -> all.add(metal(metal)));
-    reference.solders().forEach(solder -> all.add(solder(solder, reference)));
+  public static List<LookUpItem> of(Reference reference, UnitStyle units) {
+    List<LookUpItem> all = new ArrayList<>();
+    reference.metals().forEach(metal -> all.add(metal(metal, units)));
+    reference.solders().forEach(solder -> all.add(solder(solder, reference, units)));
     reference.clasps().forEach(clasp -> all.add(clasp(clasp, units)));
     reference.finenessRules().forEach(rule -> all.add(mark(rule)));
     reference.limits().forEach(limit -> all.add(limit(limit)));
     return List.copyOf(all);
   }
 
-  static HandbookEntry metal(Metal metal) {
+  static LookUpItem metal(Metal metal, UnitStyle units) {
+    List<String> names = new ArrayList<>(metal.alsoCalled());
     List<Row> rows = new ArrayList<>();
     rows.add(figure("density", metal.densityGCm3(), 1, 2, "g/cm³"));
-    rows.add(range("melts", metal.meltC()));
-    rows.add(range("anneals", metal.annealC()));
+    rows.add(range("melts", metal.meltC(), units));
+    rows.add(range("anneals", metal.annealC(), units));
     rows.add(figure("anneal after", metal.reductionShare(), 100, 0, "% drawn off"));
     rows.add(figure("modulus", metal.modulusGpa(), 1, 0, "GPa"));
     rows.add(figure("yields, soft", metal.yieldSoftMpa(), 1, 0, "MPa"));
@@ -50,10 +50,14 @@ public final class ReferenceContent {
     if (!metal.notPlanned().isEmpty()) {
       parts.add(Prose.stop(metal.notPlanned()));
     }
+    metal.finenessPermille().ifPresent(fine -> names.add(Integer.toString(fine)));
     parts.add(new Rows(rows));
+    if (!metal.alsoCalled().isEmpty()) {
+      parts.add(Prose.says("Also called: " + String.join(", ", metal.alsoCalled()) + "."));
+    }
     parts.add(Prose.says("At annealing heat: " + metal.glow() + ". " + metal.quench()));
     metal.warnings().forEach(each -> parts.add(Prose.stop(each)));
-    return new HandbookEntry(LookupKind.METAL, metal.name(), parts);
+    return new LookUpItem("metal", metal.id(), metal.name(), names, parts);
   }
 
   private static Row figure(String label, Figure figure, double times, int digits, String unit) {
@@ -61,14 +65,17 @@ public final class ReferenceContent {
         .remark(figure.source());
   }
 
-  private static Row range(String label, Range range) {
-    String from = Decimals.upTo(range.from(), 1);
-    String to = Decimals.upTo(range.to(), 1);
-    return Row.of(label, (from.equals(to) ? from : from + " to " + to) + " °C")
+  private static Row range(String label, Range range, UnitStyle units) {
+    String from = units.temperature(range.from());
+    String to = units.temperature(range.to());
+    String unit = from.substring(from.indexOf(' '));
+    return Row.of(label, (from.equals(to) ? "" : from.replace(unit, "") + " to ") + to)
         .remark(range.source());
   }
 
-  static HandbookEntry solder(Solder solder, Reference reference) {
+  static LookUpItem solder(Solder solder, Reference reference, UnitStyle units) {
+    List<String> names = new ArrayList<>(solder.alsoCalled());
+    solder.finenessPermille().ifPresent(fine -> names.add(Integer.toString(fine)));
     List<Row> rows = new ArrayList<>();
     if (!solder.grade().isEmpty()) {
       rows.add(Row.of("grade", solder.grade()));
@@ -76,19 +83,20 @@ public final class ReferenceContent {
     rows.add(
         Row.of(
             "melts",
-            Decimals.upTo(solder.solidusC(), 0)
+            units.temperature(solder.solidusC())
                 + ", flows at "
-                + Decimals.upTo(solder.liquidusC(), 0)
-                + " °C"));
+                + units.temperature(solder.liquidusC())));
     rows.add(Row.of("density", Decimals.upTo(solder.densityGCm3(), 2) + " g/cm³"));
     if (!solder.alloy().isEmpty()) {
       rows.add(Row.of("alloy", solder.alloy()));
     }
     solder.finenessPermille().ifPresent(fine -> rows.add(Row.of("fineness", fine + " in 1000")));
     rows.add(Row.of("a mark", marks(solder, reference)));
-    return new HandbookEntry(
-        LookupKind.SOLDER,
+    return new LookUpItem(
+        "solder",
+        solder.id(),
         solder.name(),
+        names,
         List.of(
             new Rows(rows), Prose.says(solder.note()), Prose.aside("Source: " + solder.source())));
   }
@@ -110,7 +118,7 @@ public final class ReferenceContent {
     return words.isEmpty() ? "ask your assay office" : words;
   }
 
-  static HandbookEntry clasp(Clasp clasp, UnitStyle units) {
+  static LookUpItem clasp(Clasp clasp, UnitStyle units) {
     List<Part> parts = new ArrayList<>();
     parts.add(
         new Rows(
@@ -122,10 +130,10 @@ public final class ReferenceContent {
       parts.add(Prose.stop("A steel spring inside: never heated, never pickled; it goes on last."));
     }
     parts.add(Prose.aside("Source: " + clasp.source()));
-    return new HandbookEntry(LookupKind.CLASP, clasp.name(), parts);
+    return new LookUpItem("clasp", clasp.id(), clasp.name(), List.of(), parts);
   }
 
-  static HandbookEntry mark(FinenessRule rule) {
+  static LookUpItem mark(FinenessRule rule) {
     List<Row> rows = new ArrayList<>();
     rows.add(Row.of("compulsory", rule.compulsory() ? "yes" : "no"));
     rows.add(
@@ -140,9 +148,11 @@ public final class ReferenceContent {
                     Row.of("exempt below", Decimals.upTo(grams, 2) + " g")
                         .remark(rule.ofContained() ? "of the precious metal in it" : "")));
     rule.solderPermille().ifPresent(least -> rows.add(Row.of("solder", "at least " + least)));
-    return new HandbookEntry(
-        LookupKind.MARK,
+    return new LookUpItem(
+        "mark",
         rule.country() + ", " + rule.family().word(),
+        rule.country() + ", " + rule.family().word(),
+        List.of("hallmark", "fineness", rule.country()),
         List.of(
             new Rows(rows),
             Prose.says(rule.note()),
@@ -150,13 +160,15 @@ public final class ReferenceContent {
             Prose.aside("Not legal advice: check what applies where you sell.")));
   }
 
-  static HandbookEntry limit(Limit limit) {
-    return new HandbookEntry(
-        LookupKind.LIMIT,
+  static LookUpItem limit(Limit limit) {
+    return new LookUpItem(
+        "limit",
+        limit.id(),
         limit.id().substring(0, 1).toUpperCase(Locale.ROOT)
             + limit.id().substring(1)
             + ", "
             + limit.where(),
+        List.of(limit.where()),
         List.of(
             Prose.says(limit.says()),
             Prose.aside("Source: " + limit.source() + ". As of " + limit.date() + ".")));

@@ -1,4 +1,4 @@
-package linkwright.coach.handbook;
+package linkwright.coach.lookup;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -13,24 +13,24 @@ import linkwright.quantity.UnitStyle;
 import org.junit.jupiter.api.Test;
 
 class ReferenceContentTest {
-  private static final List<HandbookEntry> ALL =
+  private static final List<LookUpItem> ALL =
       ReferenceContent.of(Bencher.LIBRARY.reference(), UnitStyle.METRIC);
 
-  private static HandbookEntry entry(String title) {
-    return ALL.stream().filter(each -> each.title().equals(title)).findFirst().orElseThrow();
+  private static LookUpItem entry(String title) {
+    return ALL.stream().filter(each -> each.name().equals(title)).findFirst().orElseThrow();
   }
 
-  private static String said(HandbookEntry entry) {
-    return String.join("\n", new PlainLines(act -> "").of(entry.parts()));
+  private static String said(LookUpItem entry) {
+    return String.join("\n", new PlainLines(act -> "").of(entry.says()));
   }
 
   @Test
   void every_figure_of_a_metal_is_shown_with_its_source() {
-    for (HandbookEntry metal : ALL) {
-      if (metal.kind() == HandbookEntry.LookupKind.METAL) {
-        for (Part part : metal.parts()) {
+    for (LookUpItem metal : ALL) {
+      if (metal.kind().equals("metal")) {
+        for (Part part : metal.says()) {
           if (part instanceof Rows rows) {
-            assertThat(rows.rows()).as(metal.title()).hasSize(9);
+            assertThat(rows.rows()).as(metal.name()).hasSize(9);
             assertThat(rows.rows()).extracting(Row::remark).noneMatch(String::isBlank);
           }
         }
@@ -58,13 +58,13 @@ class ReferenceContentTest {
     assertThat(said(entry("Bolt ring, 6 mm"))).contains("never heated").contains("Source: ");
     assertThat(said(entry("Netherlands, gold"))).contains("BWBR0042284").contains("As of ");
     assertThat(ALL)
-        .filteredOn(each -> each.kind() == HandbookEntry.LookupKind.LIMIT)
+        .filteredOn(each -> each.kind().equals("limit"))
         .allSatisfy(each -> assertThat(said(each)).contains("1907/2006"));
   }
 
   @Test
   void platinum_says_why_it_is_not_planned() {
-    assertThat(entry("Platinum 950, with ruthenium").parts().get(0))
+    assertThat(entry("Platinum 950, with ruthenium").says().get(0))
         .isInstanceOfSatisfying(
             Prose.class, first -> assertThat(first.text()).startsWith("Platinum is not planned"));
   }
