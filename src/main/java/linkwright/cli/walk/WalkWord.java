@@ -116,7 +116,9 @@ enum WalkWord {
   }
 
   static Optional<WalkWord> of(String typed) {
-    String word = typed.toLowerCase(Locale.ROOT);
+    String lower = typed.toLowerCase(Locale.ROOT);
+    // The key that leads back on the screen leads back here.
+    String word = lower.equals("esc") ? WHERE.word : lower;
     return Arrays.stream(values()).filter(each -> each.word.equals(word)).findFirst();
   }
 

@@ -30,6 +30,9 @@ import linkwright.standing.StillToDo;
 
 /** A step that is open: its count or wait as the figure, its piles, then do, look for, mind. */
 final class StepContent {
+  /** How many steps ahead are named. */
+  private static final int AHEAD = 3;
+
   private StepContent() {}
 
   static List<Part> of(Model model, BenchHeld held, AtBench at) {
@@ -166,8 +169,19 @@ final class StepContent {
       String text = remedy.sees() + ": " + remedy.means() + " " + remedy.remedy();
       add(parts, model, Prose.Kind.WRONG, text);
     }
+    parts.add(new Prose(Prose.Kind.NEXT, next(model, at)));
     parts.addAll(BendContent.at(step, model));
     parts.addAll(PictureContent.below(step, model));
+  }
+
+  /** The steps after this one by their numbers, as far as one thinks ahead. */
+  private static String next(Model model, AtBench at) {
+    List<Step> steps = at.routine().steps();
+    List<String> next = new ArrayList<>();
+    for (int i = at.number(); i < Math.min(steps.size(), at.number() + AHEAD); i++) {
+      next.add((i + 1) + " " + JobWords.fill(steps.get(i).title(), model));
+    }
+    return next.isEmpty() ? "" : String.join("; ", next) + ".";
   }
 
   private static void add(List<Part> parts, Model model, Prose.Kind kind, String text) {
