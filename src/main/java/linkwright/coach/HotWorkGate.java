@@ -11,6 +11,7 @@ import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.safety.HotWorkWords;
 import linkwright.coach.keys.Act;
 import linkwright.job.Entry;
 import linkwright.job.Fact;

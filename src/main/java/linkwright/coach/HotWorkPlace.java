@@ -11,6 +11,7 @@ import linkwright.coach.content.Question;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.safety.HotWorkWords;
 import linkwright.coach.keys.Act;
 import linkwright.job.BenchFact;
 import linkwright.job.Fact;

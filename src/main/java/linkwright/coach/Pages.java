@@ -13,10 +13,13 @@ import linkwright.coach.content.Pieces;
 import linkwright.coach.content.Wait;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Clock;
+import linkwright.coach.kernel.DraftWords;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
+import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Writing;
+import linkwright.coach.kernel.safety.HotWorkWords;
 import linkwright.coach.keys.Act;
 
 /** What is to be shown of a model: what its place says, and what is said everywhere. */
@@ -41,7 +44,19 @@ public final class Pages {
         model.notice().text(),
         model.notice().trouble(),
         failed.isPresent() ? open(Failing.ACTS) : open(model, place, inBody(body)),
+        away(model, place),
         failed.isPresent() ? Optional.empty() : AcrossRoom.of(model, place, body));
+  }
+
+  /** What only the places of the job lead to. */
+  private static Set<Act> away(Model model, Place place) {
+    if (model.job().isEmpty()) {
+      return Set.of();
+    }
+    Set<Act> away = new HashSet<>(Places.of(PlaceId.ROUND).acts(model));
+    away.removeAll(place.acts(model));
+    away.removeAll(EverywhereActs.ALL);
+    return away;
   }
 
   private static Optional<Wait> wait(Model model) {
@@ -131,6 +146,9 @@ public final class Pages {
     }
     open.add(new Page.Open(Optional.empty(), "ctrl-u empty it"));
     open.add(Page.Open.always(Optional.of(Act.ROUND), "back, kept typed"));
+    if (!DraftWords.of(form.purpose()).isEmpty()) {
+      open.add(new Page.Open(Optional.of(Act.THROW_AWAY), "throw away"));
+    }
     open.add(Page.Open.always(Optional.of(Act.HELP), "what is it"));
     return open;
   }

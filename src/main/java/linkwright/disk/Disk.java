@@ -52,6 +52,11 @@ public final class Disk {
     syncFolder(path);
   }
 
+  /** The same, its name not waited for; after a power cut it may be the old text. */
+  public static void replaceSoon(Path path, byte[] bytes) throws IOException {
+    replace(path, bytes, true);
+  }
+
   /** The same without waiting for the disk; after a power cut it may be the old or nothing. */
   public static void replaceUnsynced(Path path, byte[] bytes) throws IOException {
     replace(path, bytes, false);

@@ -11,6 +11,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.Problem;
 import org.yaml.snakeyaml.nodes.MappingNode;
@@ -23,8 +24,11 @@ public final class Checking {
 
   private static final Set<String> PLAN_KEYS = Set.of(WishKeys.METAL, "finished-length", "link");
   private static final Set<String> BENCH_KEYS =
-      Set.of("bench", "persons", "plate", "flame", "pickle", "fire-watch");
-  private static final Set<String> SETTINGS_KEYS = Set.of("units", "words", "theme", "flash");
+      BenchKeys.ALL.stream()
+          .map(key -> key.key().replaceAll("\\..*", ""))
+          .filter(key -> !key.equals("units"))
+          .collect(Collectors.toSet());
+  private static final Set<String> SETTINGS_KEYS = Set.copyOf(UserSettings.KEYS);
 
   /** Finds the problems of a job book, which knows more than its file. */
   public interface BookCheck {
@@ -77,6 +81,7 @@ public final class Checking {
     library = Library.load(home);
     problems.addAll(written(home));
     check(home.books(problems));
+    check(home.studentBooks(problems));
     drawer();
   }
 

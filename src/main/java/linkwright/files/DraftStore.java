@@ -4,8 +4,10 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,15 +24,41 @@ import linkwright.text.Slug;
  */
 public final class DraftStore {
   private final Path folder;
+  private final Map<Path, Known> known = new HashMap<>();
+
+  /** What was read or written last, and how the file looked then. */
+  private record Known(String stamp, Map<String, Map<String, String>> drafts) {}
 
   /** The drafts in a folder, which need not exist yet. */
   public DraftStore(Path folder) {
     this.folder = folder;
   }
 
-  /** The drafts of a job: form → field → what was typed. */
+  /**
+   * The drafts of a job: form → field → what was typed. The file is read only if it is not as this
+   * store left it.
+   */
   public Map<String, Map<String, String>> of(String slug) {
     Path path = file(slug);
+    String stamp = stamp(path);
+    Known before = known.get(path);
+    if (before == null || !before.stamp().equals(stamp)) {
+      before = new Known(stamp, read(path));
+      known.put(path, before);
+    }
+    return before.drafts();
+  }
+
+  private static String stamp(Path path) {
+    try {
+      BasicFileAttributes now = Files.readAttributes(path, BasicFileAttributes.class);
+      return now.lastModifiedTime() + " " + now.size();
+    } catch (IOException notThere) {
+      return "";
+    }
+  }
+
+  private static Map<String, Map<String, String>> read(Path path) {
     List<Problem> trouble = new ArrayList<>();
     if (!Files.exists(path)) {
       return Map.of();
@@ -71,13 +99,16 @@ public final class DraftStore {
     try {
       if (drafts.isEmpty()) {
         Files.deleteIfExists(path);
-        return Optional.empty();
+      } else {
+        Disk.folders(folder);
+        Disk.replaceSoon(path, text(drafts).getBytes(StandardCharsets.UTF_8));
       }
-      Disk.folders(folder);
-      Disk.replace(path, text(drafts).getBytes(StandardCharsets.UTF_8));
       return Optional.empty();
     } catch (IOException trouble) {
       return Optional.of(DiskTrouble.writing(path, trouble));
+    } finally {
+      // What could not be written is written with the next that can be.
+      known.put(path, new Known(stamp(path), Collections.unmodifiableMap(drafts)));
     }
   }
 

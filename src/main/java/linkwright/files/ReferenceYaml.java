@@ -1,8 +1,11 @@
 package linkwright.files;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import linkwright.quantity.Read;
 import linkwright.quantity.Share;
 import linkwright.reference.Clasp;
 import linkwright.reference.Family;
@@ -55,7 +58,8 @@ final class ReferenceYaml {
       term(one).ifPresent(term -> shelves.glossary().put(term.word(), term, one, "word"));
     }
     for (Fields one : file.groups("tools", "a tool")) {
-      Tool tool = new Tool(
+      Tool tool =
+          new Tool(
               one.text("tool"),
               one.texts("also-called"),
               one.list("for", Values.word(Hazard::of, Hazard.words())).stream()
@@ -225,12 +229,34 @@ final class ReferenceYaml {
             from.optional("exempt-below-g", Values::notNegative),
             from.optional("of-contained", Values::flag).orElse(false),
             from.optional("any-fineness", Values::flag).orElse(false),
-            from.optional("solder-at-least", Values::whole),
+            solderAtLeast(from),
             from.value("compulsory", Values::flag, false),
             from.text("date"),
             from.text("source"),
             from.textOrEmpty("note"));
     return from.sound() ? Optional.of(rule) : Optional.empty();
+  }
+
+  /** {@code 650}, or by what is marked: {@code {585: 585, 916: 750}}. */
+  private static Map<Integer, Integer> solderAtLeast(Fields from) {
+    if (from.isScalar("solder-at-least")) {
+      return from.optional("solder-at-least", Values::whole)
+          .map(least -> Map.of(0, least))
+          .orElse(Map.of());
+    }
+    Map<Integer, Integer> byMark = new LinkedHashMap<>();
+    from.group("solder-at-least", "the solder's fineness")
+        .ifPresent(
+            group -> {
+              for (String marked : group.names()) {
+                Optional<Integer> least = group.optional(marked, Values::whole);
+                Read<Integer> fineness = Values.whole(marked);
+                fineness.problem().ifPresent(wrong -> group.wrong(marked, wrong, "585: 585"));
+                least.ifPresent(l -> fineness.found().ifPresent(f -> byMark.put(f, l)));
+              }
+              group.sound();
+            });
+    return byMark;
   }
 
   private static Optional<Clasp> clasp(Fields from) {

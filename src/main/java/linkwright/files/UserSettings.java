@@ -59,7 +59,7 @@ public record UserSettings(
 
   private static final String NAME = "settings.yaml";
 
-  private static final List<String> KEYS =
+  static final List<String> KEYS =
       List.of(
           "units", "words", "theme", "device", "font-size", "flash", "mouse", "say", "say-kinds");
 

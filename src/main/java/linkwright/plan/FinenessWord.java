@@ -132,7 +132,10 @@ public final class FinenessWord {
         + ", as of "
         + rule.date()
         + ")."
-        + rule.solderPermille().map(least -> solder(rule, least, reference)).orElse("")
+        + rule.markedAs(fineness)
+            .flatMap(rule::solderAtLeast)
+            .map(least -> solder(rule, least, reference))
+            .orElse("")
         + " Check what applies where you sell.";
   }
 

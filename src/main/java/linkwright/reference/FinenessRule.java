@@ -1,8 +1,11 @@
 package linkwright.reference;
 
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * What one country says of marking one metal's fineness.
@@ -14,7 +17,8 @@ import java.util.Optional;
  *     exemption
  * @param ofContained whether that weight is the precious metal's own, not its alloy's
  * @param anyFineness whether any fineness may be marked, not only those listed
- * @param solderPermille the least fineness of solder, parts in a thousand; empty if none is known
+ * @param solderAtLeast fineness marked → the least fineness of its solder, parts in a thousand; 0
+ *     stands for whatever is marked; empty if none is known
  * @param compulsory whether an article has to be marked at all before it is sold as this metal
  * @param date when it was read
  * @param source the law or the office
@@ -27,14 +31,17 @@ public record FinenessRule(
     Optional<Double> exemptBelowG,
     boolean ofContained,
     boolean anyFineness,
-    Optional<Integer> solderPermille,
+    Map<Integer, Integer> solderAtLeast,
     boolean compulsory,
     String date,
     String source,
     String note) {
-  /** Copies the list. */
+  private static final int WHATEVER = 0;
+
+  /** Copies the collections. */
   public FinenessRule {
     finenesses = List.copyOf(finenesses);
+    solderAtLeast = Collections.unmodifiableMap(new TreeMap<>(solderAtLeast));
   }
 
   /**
@@ -45,6 +52,13 @@ public record FinenessRule(
     return anyFineness
         ? Optional.of(permille)
         : finenesses.stream().filter(listed -> listed <= permille).max(Comparator.naturalOrder());
+  }
+
+  /** The least fineness of solder on what is marked so, parts in a thousand; empty if not known. */
+  public Optional<Integer> solderAtLeast(int marked) {
+    Integer all = solderAtLeast.get(WHATEVER);
+    Integer least = solderAtLeast.get(marked);
+    return Optional.ofNullable(least == null ? all : least);
   }
 
   /** What of an article of that mass and fineness counts against the exemption, g. */

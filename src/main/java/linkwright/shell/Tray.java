@@ -14,11 +14,14 @@ import java.util.Map;
 import java.util.Optional;
 import linkwright.books.BookFile;
 import linkwright.books.EntryLines;
+import linkwright.coach.kernel.DraftWords;
 import linkwright.coach.kernel.TrayJob;
 import linkwright.coach.tray.TrayBook;
 import linkwright.coach.tray.TrayWords;
 import linkwright.drawer.Drawer;
+import linkwright.drawer.JobMetal;
 import linkwright.drawer.Taking;
+import linkwright.files.DraftStore;
 import linkwright.files.HandsFile;
 import linkwright.files.Home;
 import linkwright.hands.Hands;
@@ -60,9 +63,11 @@ final class Tray {
       List<Entry> entries,
       Optional<TaughtJob> taught,
       List<Taking> takings,
+      Optional<JobMetal> metal,
       String why) {}
 
   private final Home home;
+  private final DraftStore drafts;
   private Map<Seen, Looked> read = Map.of();
   private Map<Seen, TrayBook> known = Map.of();
   private Hands hands = Hands.NONE;
@@ -71,6 +76,7 @@ final class Tray {
 
   Tray(Home home) {
     this.home = home;
+    this.drafts = new DraftStore(home.drafts());
   }
 
   /**
@@ -98,7 +104,8 @@ final class Tray {
           some.parallelStream().map(book -> standing(book, same, taughtBook)).toList();
       for (int i = 0; i < some.size(); i++) {
         reckoned.put(some.get(i), standings.get(i));
-        found.add(standings.get(i).at(now));
+        TrayJob job = standings.get(i).at(now);
+        found.add(job.alsoWaiting(DraftWords.badge(drafts.of(job.slug()))));
       }
     }
     unread += books.size() - found.size();
@@ -156,7 +163,9 @@ final class Tray {
   Drawer drawer(Handbook handbook) {
     List<Taking> takings =
         read.values().stream().flatMap(looked -> looked.takings().stream()).toList();
-    return Drawer.of(DrawerBook.entries(home), takings, handbook.reference());
+    List<JobMetal> works =
+        read.values().stream().flatMap(looked -> looked.metal().stream()).toList();
+    return Drawer.of(DrawerBook.entries(home), takings, works, handbook.reference());
   }
 
   /** What the books taught, as they were read for the last tray. */
@@ -178,11 +187,17 @@ final class Tray {
     String slug = TrayReading.slug(book.path());
     Read<BookFile> looked = BookFile.look(book.path());
     if (looked instanceof Read.Bad<BookFile> bad) {
-      return new Looked(slug, List.of(), Optional.empty(), List.of(), bad.sentence());
+      return new Looked(
+          slug, List.of(), Optional.empty(), List.of(), Optional.empty(), bad.sentence());
     }
     List<Entry> entries = EntryLines.entries(looked.orThrow().lines());
     return new Looked(
-        slug, entries, Optional.of(handbook.taught(slug, entries)), Taking.in(slug, entries), "");
+        slug,
+        entries,
+        Optional.of(handbook.taught(slug, entries)),
+        Taking.in(slug, entries),
+        JobMetal.in(slug, entries),
+        "");
   }
 
   /** A closed job stands as it stood, whatever was taught since. */

@@ -46,8 +46,8 @@ final class DrawingBlock implements Block {
   }
 
   @Override
-  public Yield yields() {
-    return drawing.spare() ? Yield.LEFT_OUT : Yield.SHRINKS;
+  public GivesWay yields() {
+    return drawing.spare() ? GivesWay.LEFT_OUT : GivesWay.SHRINKS;
   }
 
   @Override

@@ -58,8 +58,8 @@ final class FlowBlock implements Block {
   }
 
   @Override
-  public Yield yields() {
-    return Yield.TURNS;
+  public GivesWay yields() {
+    return GivesWay.TURNS;
   }
 
   @Override

@@ -5,9 +5,14 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.concurrent.TimeUnit;
 import linkwright.disk.FailPoint;
+import linkwright.files.BenchFile;
 import linkwright.files.DraftStore;
+import linkwright.files.Home;
+import linkwright.job.LotFact;
+import linkwright.shell.DrawerBook;
 
 /** A second program for the tests: does one thing and dies at a fail point on the way, by name. */
 final class DyingProgram {
@@ -34,6 +39,14 @@ final class DyingProgram {
     switch (what) {
       case "append" -> append(path);
       case "open" -> BookFile.open(path, "bench", NOW).orThrow();
+      case "drawer" ->
+          DrawerBook.keep(
+              new Home(path.getParent()),
+              "bench",
+              NOW,
+              new LotFact.LotCounted("march", OptionalDouble.empty(), OptionalDouble.of(9), ""));
+      case "bench" ->
+          BenchFile.change(new Home(path.getParent()), Map.of("kerf", "0.7 mm")).orThrow();
       case "draft" ->
           new DraftStore(path.getParent())
               .keep("trace", "plan", Map.of("wire", "1.1 mm", "link", "new"));

@@ -7,9 +7,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import linkwright.files.BenchFile;
 import linkwright.files.DraftStore;
+import linkwright.files.Home;
+import linkwright.job.LotFact;
 import linkwright.quantity.Problem;
+import linkwright.shell.DrawerBook;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -95,6 +100,40 @@ class FailPointDeathsTest {
     assertThat(drafts.of("trace")).containsEntry("plan", old);
     assertThat(drafts.keep("trace", "plan", Map.of("wire", "1.1 mm"))).isEmpty();
     assertThat(drafts.of("trace")).containsEntry("plan", Map.of("wire", "1.1 mm"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "lock-made",
+        "lock-taken",
+        "before-write",
+        "after-write",
+        "after-sync",
+        "before-show"
+      })
+  void whileTheDrawersFirstEntryIsWritten(String point) throws IOException {
+    Home home = new Home(folder);
+    assertThat(DyingProgram.run("drawer", point, home.drawer())).isEqualTo(DyingProgram.DEAD);
+    LotFact.LotCounted next =
+        new LotFact.LotCounted("april", OptionalDouble.empty(), OptionalDouble.of(4), "");
+    assertThat(DrawerBook.keep(home, "bench", DyingProgram.NOW, next)).isEmpty();
+    BookFile drawer = BookFile.look(home.drawer()).orThrow();
+    assertThat(drawer.problems()).isEmpty();
+    boolean written = point.startsWith("after") || point.equals("before-show");
+    assertThat(drawer.lines()).hasSize(written ? 2 : 1);
+  }
+
+  @Test
+  void whileTheBenchIsChanged() throws IOException {
+    Path bench = folder.resolve("bench.yaml");
+    String before = "format: 1\n# mine\nkerf: 0.2 mm\n";
+    Files.writeString(bench, before);
+    assertThat(DyingProgram.run("bench", "replacement-written", bench))
+        .isEqualTo(DyingProgram.DEAD);
+    assertThat(bench).hasContent(before);
+    assertThat(BenchFile.change(new Home(folder), Map.of("kerf", "0.7 mm")).isGood()).isTrue();
+    assertThat(bench).hasContent("format: 1\n# mine\nkerf: 0.7 mm\n");
   }
 
   private int deathOfADraft() {

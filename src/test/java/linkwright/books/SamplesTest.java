@@ -10,11 +10,13 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.KeyNames;
 import linkwright.files.BenchFile;
 import linkwright.files.DraftStore;
+import linkwright.files.HandsFile;
 import linkwright.files.Home;
 import linkwright.files.KeysFile;
 import linkwright.files.Library;
@@ -122,6 +124,13 @@ class SamplesTest {
     Home home = home("second-release", false);
     assertThat(BenchFile.load(home).problems()).isEmpty();
     assertThat(BenchFile.load(home).bench().persons()).containsExactly("Anna", "Ben");
+    assertThat(HandsFile.load(home))
+        .isEqualTo(new HandsFile(Set.of("gate-chain", "first try"), List.of()));
+    BookFile drawer = BookFile.look(home.drawer()).orThrow();
+    assertThat(drawer.problems()).isEmpty();
+    assertThat(EntryLines.entries(drawer.lines()))
+        .extracting(entry -> entry.fact().getClass().getSimpleName())
+        .containsExactly("LotArrived", "LotArrived", "LotCounted");
     assertThat(LastShown.of(folder.resolve("jobs/last.yaml")).of("bench-k7f3m2q9"))
         .as("it stands beside a book, by another ending")
         .isEmpty();

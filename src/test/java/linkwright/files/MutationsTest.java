@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Random;
 import java.util.stream.Stream;
 import linkwright.books.BookChecks;
@@ -18,6 +19,7 @@ import linkwright.books.DeviceId;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.KeyNames;
 import linkwright.quantity.Problem;
+import linkwright.quantity.Read;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -53,6 +55,9 @@ class MutationsTest {
     SETTINGS("settings"),
     KEYS("keys"),
     BENCH("bench"),
+    BENCH_CHANGED("bench"),
+    HANDS("hands"),
+    DRAWER("drawer"),
     ROUTINE("routine"),
     CAUTION("caution"),
     PATTERN("pattern"),
@@ -151,7 +156,7 @@ class MutationsTest {
   static List<Problem> told(Sort sort, byte[] bytes) throws IOException {
     DataFile file = new DataFile("it.yaml", bytes);
     return switch (sort) {
-      case BOOK, OLD_BOOK -> BookChecks.of(written("it.yaml", bytes), LIBRARY);
+      case BOOK, OLD_BOOK, DRAWER -> BookChecks.of(written("it.yaml", bytes), LIBRARY);
       case PLAN -> PlanFile.of(file, LIBRARY).problems();
       case TRIED -> TriedFile.of(file).problems();
       case SETTINGS -> UserSettings.of(file).problems();
@@ -162,9 +167,11 @@ class MutationsTest {
                   name -> KeyNames.read(name).isPresent())
               .problems();
       case BENCH -> BenchFile.of(file).problems();
+      case HANDS -> HandsFile.of(file).problems();
+      case BENCH_CHANGED -> changed(bytes);
       case DRAFT -> {
-        written("drafts/it.yaml", bytes);
-        assertThat(new DraftStore(folder.resolve("drafts")).of("it")).isNotNull();
+        Path drafts = written("drafts/it.yaml", bytes).getParent();
+        assertThat(new DraftStore(drafts).of("it")).isNotNull();
         yield List.of();
       }
       case LAST -> {
@@ -175,13 +182,31 @@ class MutationsTest {
             .toList();
       }
       case DEVICES -> {
-        written("state/devices.yaml", bytes);
-        DeviceId device = new DeviceId(folder.resolve("state"), "m1");
+        Path state = written("state/devices.yaml", bytes).getParent();
+        DeviceId device = new DeviceId(state, "m1");
         assertThat(device.of(new Home(folder), "bench")).isNotBlank();
         yield List.of();
       }
       default -> library(sort, file);
     };
+  }
+
+  /** A change is in the file and all else is as it was, or nothing is changed. */
+  private static List<Problem> changed(byte[] bytes) throws IOException {
+    Path file = written("changed/bench.yaml", bytes);
+    Home home = new Home(file.getParent());
+    List<Problem> before = BenchFile.load(home).problems();
+    Read<BenchFile> changed = BenchFile.change(home, Map.of("kerf", "0.7 mm"));
+    if (changed.isGood()) {
+      assertThat(BenchFile.load(home)).isEqualTo(changed.orThrow());
+      assertThat(changed.orThrow().problems().size()).isLessThanOrEqualTo(before.size() + 1);
+      if (before.isEmpty()) {
+        assertThat(changed.orThrow().bench().kerfMm()).hasValue(0.7);
+      }
+    } else {
+      assertThat(file).hasBinaryContent(bytes);
+    }
+    return before;
   }
 
   private static List<Problem> library(Sort sort, DataFile file) {
@@ -199,6 +224,10 @@ class MutationsTest {
   }
 
   private static Path written(String name, byte[] bytes) throws IOException {
+    if (folder == null) {
+      // A fuzzer, or whoever reads its corpus, comes without one.
+      folder = Files.createTempDirectory("mutations");
+    }
     Path file = folder.resolve(name);
     Files.createDirectories(file.getParent());
     return Files.write(file, bytes);

@@ -244,6 +244,16 @@ class OwnFilesTest {
     }
 
     @Test
+    void thatAnotherProgramWroteMeanwhileAreKeptToo() {
+      DraftStore store = new DraftStore(folder.resolve("drafts"));
+      store.keep("trace", "plan", Map.of("wire", "1 mm"));
+      new DraftStore(folder.resolve("drafts")).keep("trace", "note", Map.of("text", "lies flat"));
+      store.keep("trace", "plan", Map.of("wire", "1.2 mm"));
+      assertThat(new DraftStore(folder.resolve("drafts")).of("trace"))
+          .containsOnlyKeys("plan", "note");
+    }
+
+    @Test
     void thatAreBrokenAreNone() throws IOException {
       Files.createDirectories(folder.resolve("drafts"));
       Files.writeString(folder.resolve("drafts/trace.yaml"), "format: 1\nforms: {plan");

@@ -160,11 +160,17 @@ final class Shipped {
         Optional.ofNullable(m.get("exempt-below-g")).map(Shipped::number),
         m.get("of-contained") != null,
         m.get("any-fineness") != null,
-        Optional.ofNullable((Integer) m.get("solder-at-least")),
+        solderAtLeast(m.get("solder-at-least")),
         (Boolean) m.get("compulsory"),
         (String) m.get("date"),
         (String) m.get("source"),
         (String) m.get("note"));
+  }
+
+  private static Map<Integer, Integer> solderAtLeast(Object given) {
+    return given == null
+        ? Map.of()
+        : given instanceof Integer one ? Map.of(0, one) : (Map<Integer, Integer>) given;
   }
 
   private static Clasp clasp(Map<String, Object> m) {

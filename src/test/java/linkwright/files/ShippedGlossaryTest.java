@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import linkwright.reference.TradeTerm;
@@ -24,12 +25,118 @@ final class ShippedGlossaryTest {
           .collect(Collectors.joining(" "))
           .toLowerCase(Locale.ROOT);
 
+  /** What no word-book for everybody has, or has in another sense. */
+  private static final List<String> TRADE =
+      List.of(
+          "pallion",
+          "joint",
+          "flux",
+          "pickle",
+          "quench",
+          "anneal",
+          "firescale",
+          "former",
+          "blank",
+          "taper",
+          "loupe",
+          "mallet",
+          "planish",
+          "burnish",
+          "draw plate",
+          "draw tongs",
+          "bench pin",
+          "lemel",
+          "clean scrap",
+          "soldered scrap",
+          "ingot",
+          "crucible",
+          "mould",
+          "rolling mill",
+          "fuse",
+          "hallmark",
+          "fineness",
+          "assay",
+          "steel shot",
+          "liver of sulphur",
+          "fire watch",
+          "spark lighter",
+          "neutral",
+          "trial length",
+          "pinhole",
+          "fillet",
+          "hard solder",
+          "soft solder",
+          "soda water",
+          "dead soft",
+          "half hard",
+          "temper",
+          "aspect ratio",
+          "jump ring",
+          "trace",
+          "belcher",
+          "curb",
+          "bolt ring",
+          "calipers",
+          "flush cutters",
+          "cross-locking tweezers",
+          "flash",
+          "flooded",
+          "slumped",
+          "crept",
+          "waist",
+          "shank",
+          "stem",
+          "burr",
+          "kink",
+          "stop",
+          "jig",
+          "feeler",
+          "awl",
+          "steel point",
+          "hand vice",
+          "brass brush",
+          "temperature paint",
+          "charcoal block",
+          "boric dip",
+          "arrestor",
+          "purge",
+          "regulator",
+          "verdict",
+          "sample",
+          "repeat",
+          "tag",
+          "punch",
+          "bail",
+          "end caps",
+          "half-round",
+          "flush",
+          "grade",
+          "scrap",
+          "plating",
+          "tumble");
+
   @Test
   void explainsWhatABeginnerStumblesOver() {
     assertThat(TERMS)
         .extracting(TradeTerm::word)
         .contains("pallion", "taper", "loupe", "planish", "soda water", "former", "aspect ratio")
         .doesNotHaveDuplicates();
+  }
+
+  /**
+   * Words of the trade that stand in a routine or a card are explained, by themselves or as forms.
+   */
+  @Test
+  void explainsEveryTradeWordThatTheTextsUse() {
+    List<String> explained =
+        TERMS.stream()
+            .flatMap(term -> Stream.concat(Stream.of(term.word()), term.seenAs().stream()))
+            .map(word -> word.toLowerCase(Locale.ROOT))
+            .toList();
+    assertThat(TRADE)
+        .filteredOn(word -> Pattern.compile("\\b" + word + "\\b").matcher(TEXTS).find())
+        .hasSizeGreaterThan(60)
+        .isSubsetOf(explained);
   }
 
   @Test

@@ -65,7 +65,7 @@ final class ShippedReferenceTest {
           .isLessThanOrEqualTo(metal("18k").meltC().from() - 20);
     }
 
-    /** Melting ranges printed by a maker of brazing alloys (foxmet.com), °C. */
+    /** ISO 17672, class Ag, °C, from memory; it has 655 for Ag 156, where makers print 650. */
     @Test
     void brazingAlloysHaveTheirPublishedRanges() {
       Map<String, double[]> printed =
@@ -111,11 +111,26 @@ final class ShippedReferenceTest {
     @Test
     void theUkMarkTakesEasySolderAndNotTheBrazingAlloys() {
       int least =
-          SHIPPED.fineness("UK", Family.SILVER).orElseThrow().solderPermille().orElseThrow();
+          SHIPPED.fineness("UK", Family.SILVER).orElseThrow().solderAtLeast(925).orElseThrow();
       assertThat(least).isEqualTo(650);
       assertThat(SHIPPED.solder("easy-silver").orThrow().isAsFineAs(least)).isTrue();
       assertThat(SHIPPED.solder("extra-easy-silver").orThrow().isAsFineAs(least)).isFalse();
       assertThat(SHIPPED.solder("ag-156").orThrow().isAsFineAs(least)).isFalse();
+    }
+
+    /**
+     * UK: the assay offices' table of solders (Hallmarking Act 1973, s. 4(3) as amended), as it is
+     * quoted in public: 22 ct and finer take 750, else solder as fine as what is marked.
+     */
+    @Test
+    void theUkMarkTakesGoldSolderAsFineAsTheGoldBut22CaratTakes18() {
+      FinenessRule gold = SHIPPED.fineness("UK", Family.GOLD).orElseThrow();
+      assertThat(gold.solderAtLeast(375)).contains(375);
+      assertThat(gold.solderAtLeast(585)).contains(585);
+      assertThat(gold.solderAtLeast(750)).contains(750);
+      assertThat(gold.solderAtLeast(916)).contains(750);
+      assertThat(FinenessWord.of(metal("gold-22k-yellow"), 12, SHIPPED))
+          .anyMatch(word -> word.startsWith("UK: ") && word.contains("at least 750: by these"));
     }
 
     @Test

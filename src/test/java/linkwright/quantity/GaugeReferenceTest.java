@@ -35,9 +35,9 @@ class GaugeReferenceTest {
   }
 
   /**
-   * BS 3737:1964, millimetres as tabulated to three places (the inches are in the program), read at
-   * engineeringtoolbox.com, SWG - Standard Wire Gauge; 7/0 to 2/0 are −6 to −1. It prints 8.236 for
-   * 0, which is a slip: 0.324 in is 8.230 mm.
+   * BS 3737:1964, millimetres as tabulated to three places (the inches are in the program), as
+   * reprinted in a public table; 7/0 to 2/0 are −6 to −1. That prints 8.236 for 0, which is a slip:
+   * 0.324 in is 8.230 mm.
    */
   @ParameterizedTest
   @CsvSource({

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import linkwright.quantity.Read;
@@ -28,7 +29,7 @@ class ReferenceTest {
           Optional.of(7.78),
           false,
           false,
-          Optional.empty(),
+          Map.of(),
           true,
           "2026-01-01",
           "Hallmarking Act 1973, Schedule 1, Part II",
@@ -73,13 +74,7 @@ class ReferenceTest {
     void inAnEmptyReferenceFindsNothingAndSaysSo() {
       Reference empty =
           new Reference(
-              List.of(),
-              List.of(),
-              List.of(),
-              List.of(),
-              List.of(),
-              List.of(),
-              List.of(),
+              List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
               List.of());
       assertThat(empty.metal("")).isEqualTo(Read.bad("“” is not a known metal."));
     }
@@ -110,7 +105,7 @@ class ReferenceTest {
             Optional.empty(),
             false,
             false,
-            Optional.empty(),
+            Map.of(),
             false,
             "",
             "",
@@ -123,7 +118,7 @@ class ReferenceTest {
             Optional.empty(),
             false,
             false,
-            Optional.empty(),
+            Map.of(),
             true,
             "",
             "",

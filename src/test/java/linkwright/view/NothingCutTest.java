@@ -90,6 +90,7 @@ class NothingCutTest {
         page.told(),
         page.trouble(),
         page.open(),
+        page.away(),
         page.across());
   }
 

@@ -13,6 +13,7 @@ import linkwright.books.EntryLines;
 import linkwright.coach.kernel.EntryWords;
 import linkwright.coach.kernel.Settings;
 import linkwright.job.Fact;
+import linkwright.job.LotFact;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
 import linkwright.walks.KillPlan.Doing;
@@ -24,11 +25,14 @@ import linkwright.walks.KillPlan.Doing;
  * @param plan what the round did
  * @param before how many pieces and notes the book held when it began
  * @param shown what was shown, to the last byte before it died
- * @param book the book afterwards
+ * @param book the book afterwards: the job's, or the drawer's
+ * @param others what was found wrong in other files, a line each
  */
-record KillEvidence(KillPlan plan, int before, String shown, String book) {
+record KillEvidence(KillPlan plan, int before, String shown, String book, String others) {
   /** What the bench says of pieces that came through; all that were counted so far. */
   private static final Pattern THROUGH = Pattern.compile("through (\\d+)");
+
+  private static final Pattern LOT = Pattern.compile("(?m)^Lot (w-\\d+-\\d+),");
 
   private static final Pattern NOTED = Pattern.compile("note: (w-\\d+-\\d+)");
 
@@ -42,7 +46,14 @@ record KillEvidence(KillPlan plan, int before, String shown, String book) {
     Path path = Files.createTempFile("killed", ".yaml");
     try {
       Files.writeString(path, book);
-      return wrong(BookFile.look(path));
+      List<String> wrong = new ArrayList<>(others.lines().toList());
+      // Before the first lot came there is no book of the drawer.
+      if (!book.isEmpty()) {
+        wrong.addAll(wrong(BookFile.look(path)));
+      } else if (before > 0 || LOT.matcher(shown).find()) {
+        wrong.add("Lost: there is no book.");
+      }
+      return wrong;
     } finally {
       Files.deleteIfExists(path);
     }
@@ -67,10 +78,10 @@ record KillEvidence(KillPlan plan, int before, String shown, String book) {
       wrong.add("Of " + before + " earlier entries " + all.size() + " are left.");
     }
     madeUp(since, wrong);
-    if (plan.screen()) {
-      lostOnScreen(all, wrong);
-    } else {
-      lostInLines(since, wrong);
+    switch (plan.way()) {
+      case SCREEN -> lostOnScreen(all, wrong);
+      case LINES -> lostInLines(since, wrong);
+      case COMMANDS -> lostLots(all, wrong);
     }
     return wrong;
   }
@@ -79,6 +90,9 @@ record KillEvidence(KillPlan plan, int before, String shown, String book) {
   static Optional<Doing> done(Fact fact) {
     if (fact instanceof Fact.Noted noted) {
       return Optional.of(new Doing(0, noted.text()));
+    }
+    if (fact instanceof LotFact.LotArrived came) {
+      return Optional.of(new Doing(0, came.lot()));
     }
     if (fact instanceof Fact.WireCut begun) {
       return Optional.of(new Doing(begun.count(), ""));
@@ -146,6 +160,17 @@ record KillEvidence(KillPlan plan, int before, String shown, String book) {
     }
   }
 
+  /** Every lot that a command listed is in the drawer's book. */
+  private void lostLots(List<Fact> all, List<String> wrong) {
+    List<String> lots = all.stream().map(fact -> done(fact).orElseThrow().note()).toList();
+    Matcher listed = LOT.matcher(shown);
+    while (listed.find()) {
+      if (!lots.contains(listed.group(1))) {
+        wrong.add("Lost: the lot " + listed.group(1) + " was listed and is not in the drawer.");
+      }
+    }
+  }
+
   /** One file that holds the round. */
   Path keep(List<String> why) throws IOException {
     Path file =
@@ -165,6 +190,8 @@ record KillEvidence(KillPlan plan, int before, String shown, String book) {
             + plan
             + "\nwrong: "
             + String.join(" | ", why)
+            + "\nothers: "
+            + others.replace('\n', '|')
             + "\nshown:\n";
     String text = head + shown + "\nbook:\n" + book;
     return Files.writeString(file, text);
@@ -180,14 +207,19 @@ record KillEvidence(KillPlan plan, int before, String shown, String book) {
         KillPlan.of(number(head, "seed"), (int) number(head, "round")),
         (int) number(head, "before"),
         text.substring(shown + 8, book),
-        text.substring(book + 7));
+        text.substring(book + 7),
+        line(head, "others").replace('|', '\n'));
   }
 
   private static long number(String head, String key) {
-    Matcher found = Pattern.compile("(?m)^" + key + ": (-?\\d+)$").matcher(head);
+    return Long.parseLong(line(head, key));
+  }
+
+  private static String line(String head, String key) {
+    Matcher found = Pattern.compile("(?m)^" + key + ": (.*)$").matcher(head);
     if (!found.find()) {
       throw new IllegalArgumentException("the file names no " + key);
     }
-    return Long.parseLong(found.group(1));
+    return found.group(1);
   }
 }

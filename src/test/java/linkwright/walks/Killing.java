@@ -9,13 +9,17 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
+import java.util.stream.Stream;
 import linkwright.books.BookFile;
 import linkwright.books.EntryLines;
 import linkwright.coach.keys.Key;
+import linkwright.files.Checking;
+import linkwright.files.Home;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.walks.KillPlan.Doing;
@@ -61,6 +65,11 @@ final class Killing {
           usual-time: 5 s
       """;
 
+  /** What is started, given its home. */
+  interface Starter {
+    ShippedProgram in(Path home) throws IOException;
+  }
+
   private final Workbench bench;
   private final ShippedProgram program;
   private Path book;
@@ -69,10 +78,15 @@ final class Killing {
   private int shownInTime;
 
   Killing() throws IOException {
+    this(ShippedProgram::in);
+  }
+
+  /** The same with another program, which works in the home that it is given. */
+  Killing(Starter starter) throws IOException {
     bench = new Workbench();
     Path routines = Files.createDirectories(bench.home().resolve("routines"));
     Files.writeString(routines.resolve("tally.yaml"), ROUTINE);
-    program = ShippedProgram.in(bench.home());
+    program = starter.in(bench.home());
     book = fresh();
   }
 
@@ -88,6 +102,9 @@ final class Killing {
             new Fact.StepOpened("tell"));
     if (book != null) {
       Files.move(book, bench.home().resolve("done-" + book.getFileName()));
+      for (String name : List.of("drawer.yaml", "drawer.last", "drawer.lock", "bench.yaml")) {
+        Files.deleteIfExists(bench.home().resolve(name));
+      }
     }
     try (BookFile begun =
         BookFile.create(bench.home().resolve("jobs"), "Tally " + books, "tin-aaaaaaaa", now)
@@ -117,22 +134,36 @@ final class Killing {
     if (plan.round() % 40 == 39) {
       book = fresh();
     }
-    List<Fact> there = facts();
-    int before = (int) there.stream().filter(f -> KillEvidence.done(f).isPresent()).count();
-    int pieces =
-        there.stream()
-            .flatMap(fact -> KillEvidence.done(fact).stream())
-            .mapToInt(Doing::count)
-            .sum();
-    String shown = plan.screen() ? onScreen(plan, pieces) : inLines(plan);
-    return new KillEvidence(
-        plan, before, shown, new String(Files.readAllBytes(book), StandardCharsets.UTF_8));
+    boolean commands = plan.way() == KillPlan.Way.COMMANDS;
+    Path written = commands ? bench.home().resolve("drawer.yaml") : book;
+    List<Doing> there = done(written);
+    int pieces = there.stream().mapToInt(Doing::count).sum();
+    KillCommands last = new KillCommands(bench.home(), program);
+    String shown =
+        switch (plan.way()) {
+          case SCREEN -> onScreen(plan, pieces);
+          case LINES -> inLines(plan);
+          case COMMANDS -> last.run(plan);
+        };
+    List<String> others = new ArrayList<>(commands ? last.wrong() : List.of());
+    // Whatever else was written is whole.
+    List<Path> beside =
+        Stream.of("drafts", "bench.yaml").map(bench.home()::resolve).filter(Files::exists).toList();
+    Checking.check(new Home(bench.home()), beside, (each, library) -> List.of())
+        .forEach(problem -> others.add(problem.sentence().replace('\n', ' ')));
+    return new KillEvidence(plan, there.size(), shown, text(written), String.join("\n", others));
   }
 
-  private List<Fact> facts() {
-    return EntryLines.entries(BookFile.look(book).orThrow().lines()).stream()
-        .map(Entry::fact)
-        .toList();
+  private static String text(Path file) throws IOException {
+    return Files.exists(file) ? new String(Files.readAllBytes(file), StandardCharsets.UTF_8) : "";
+  }
+
+  private static List<Doing> done(Path book) {
+    return Files.exists(book)
+        ? EntryLines.entries(BookFile.look(book).orThrow().lines()).stream()
+            .flatMap(entry -> KillEvidence.done(entry.fact()).stream())
+            .toList()
+        : List.of();
   }
 
   private String onScreen(KillPlan plan, int pieces) throws IOException {

@@ -6,8 +6,12 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * The real program killed at random moments of a random workload, over a pseudo-terminal and line
@@ -21,6 +25,7 @@ class KillsIT {
   private static final int KILLS = Integer.getInteger("linkwright.kills", 50);
   private static final int FIRST = Integer.getInteger("linkwright.from", 0);
   private static final int REPLAYS = 20;
+  private static final int PLANTED = 12;
 
   @Test
   void noKillLosesOrDoublesWhatWasShown() throws IOException {
@@ -31,12 +36,12 @@ class KillsIT {
     }
     Killing killing = new Killing();
     List<String> failures = new ArrayList<>();
-    int screens = 0;
+    Map<KillPlan.Way, Integer> ways = new EnumMap<>(KillPlan.Way.class);
     int left = 0;
     for (int round = FIRST; round < FIRST + KILLS; round++) {
       KillPlan plan = KillPlan.of(SEED, round);
       KillEvidence evidence = killing.round(plan);
-      screens += plan.screen() ? 1 : 0;
+      ways.merge(plan.way(), 1, Integer::sum);
       left += plan.entries().size();
       List<String> wrong = evidence.wrong();
       if (!wrong.isEmpty()) {
@@ -44,17 +49,26 @@ class KillsIT {
       }
     }
     System.out.printf(
-        "%d kills (%d on a screen, %d line by line), seed %d: %d entries sent, %d waited for, the"
+        "%d kills %s, seed %d: %d entries sent, %d waited for, the"
             + " slowest shown after %d ms; %d rounds wrong%n",
-        KILLS,
-        screens,
-        KILLS - screens,
-        SEED,
-        left,
-        killing.shownInTime(),
-        killing.slowestMillis(),
-        failures.size());
+        KILLS, ways, SEED, left, killing.shownInTime(), killing.slowestMillis(), failures.size());
     assertThat(failures).isEmpty();
+  }
+
+  /** A harness that finds nothing has to be able to find something. */
+  @ParameterizedTest
+  @CsvSource({"late, Lost", "twice, Doubled"})
+  void aPlantedFaultIsFound(String fault, String found) throws IOException {
+    Killing killing = new Killing(home -> ShippedProgram.of(PlantedFault.class, fault));
+    List<String> wrong = new ArrayList<>();
+    for (int round = 0; round < PLANTED && wrong.isEmpty(); round++) {
+      KillPlan plan = KillPlan.of(SEED, round);
+      if (plan.way() != KillPlan.Way.COMMANDS && !plan.atStart()) {
+        wrong.addAll(killing.round(plan).wrong());
+      }
+    }
+    assertThat(wrong).as("of %d rounds, seed %d", PLANTED, SEED).isNotEmpty();
+    assertThat(String.join("\n", wrong)).contains(found);
   }
 
   /** What was kept is judged again, then its round is run again, for a kill never falls alike. */

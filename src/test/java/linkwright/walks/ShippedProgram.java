@@ -47,6 +47,11 @@ final class ShippedProgram {
     return new ShippedProgram(command);
   }
 
+  /** A class of this build in its place, started with these arguments before all others. */
+  static ShippedProgram of(Class<?> main, String... first) {
+    return new ShippedProgram(List.of(Walk.java(main, first)));
+  }
+
   private static void run(List<String> command, Path home) throws IOException {
     Process process =
         new ProcessBuilder(command)

@@ -28,7 +28,7 @@ final class FormTalk {
       "An empty line keeps what stands in a field, - empties it, < goes to the one before, ? shows"
           + " all, list tells what can be chosen, what explains the field, name: value sets any of"
           + " them, a line in double quotes is always the value, = keeps the form as it is, esc"
-          + " leaves it.";
+          + " leaves it, throw-away gives up what is typed.";
 
   private final WalkLines lines;
   private final WalkCoach coach;
@@ -104,6 +104,9 @@ final class FormTalk {
         if (quit) {
           return false;
         }
+      } else if (typed.equalsIgnoreCase(Act.THROW_AWAY.id())) {
+        coach.choose(Act.THROW_AWAY);
+        lines.sayAll(coach.takeTold());
       } else if (typed.equalsIgnoreCase(WalkWord.HELP.word())) {
         lines.say(HELP);
       } else if (typed.equals(SHOW)) {
@@ -225,6 +228,7 @@ final class FormTalk {
         coach.paste(text);
       }
     }
+    coach.takeTold().stream().filter(told::add).forEach(lines::say);
     Field after = form().orElseThrow().fields().get(index);
     tellTrouble(after);
     return after.trouble().isEmpty();

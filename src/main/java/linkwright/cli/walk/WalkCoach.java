@@ -65,6 +65,12 @@ final class WalkCoach {
     hear();
   }
 
+  /** Comes to a place at once. */
+  void lead(Message.Led place) {
+    take(place);
+    hear();
+  }
+
   void choose(Act act) {
     take(new Message.ActChosen(act));
     hear();
@@ -82,6 +88,7 @@ final class WalkCoach {
 
   void paste(String text) {
     take(new Message.Pasted(text));
+    hear();
   }
 
   /** Lets the clock go on. */

@@ -29,6 +29,6 @@ public final class Bench {
 
   /** Whether nobody is at the bench. */
   public static boolean away(Model model) {
-    return BenchPlace.away(model);
+    return BenchSitting.away(model);
   }
 }

@@ -10,11 +10,12 @@ import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Question;
 import linkwright.coach.kernel.AtBench;
-import linkwright.coach.kernel.CardContent;
-import linkwright.coach.kernel.Cards;
 import linkwright.coach.kernel.Clock;
-import linkwright.coach.kernel.JobWords;
 import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.drawn.JobWords;
+import linkwright.coach.kernel.drawn.PictureContent;
+import linkwright.coach.kernel.safety.CardContent;
+import linkwright.coach.kernel.safety.Cards;
 import linkwright.job.TimerRun;
 import linkwright.routine.Caution;
 import linkwright.routine.Remedy;
@@ -32,7 +33,8 @@ final class BenchContent {
           "bench", Prose.stop("The routine of this job is not among the files at hand."));
     }
     AtBench at = found.get();
-    Optional<AtBench> looked = BenchPlace.away(model) ? Optional.empty() : BenchLook.at(model, at);
+    Optional<AtBench> looked =
+        BenchSitting.away(model) ? Optional.empty() : BenchLook.at(model, at);
     return looked
         .map(there -> BenchLook.content(model, at, there))
         .orElseGet(() -> new Content(title(at), parts(model, held, at)));
@@ -43,15 +45,18 @@ final class BenchContent {
   }
 
   private static List<Part> parts(Model model, BenchHeld held, AtBench at) {
-    if (BenchPlace.away(model)) {
-      return away(model);
+    if (BenchSitting.away(model)) {
+      return BenchAway.parts(model, at);
     }
     Optional<Cards.Card> card = BenchGate.caution(model);
     if (card.isPresent()) {
       return card(model, at, card.get().caution());
     }
     if (held.ask() instanceof BenchAsk.Why why) {
-      return List.of(why(model, at, why));
+      List<Part> parts = new ArrayList<>(List.of(why(model, at, why)));
+      // What is seen is held against what it looks like.
+      parts.addAll(PictureContent.below(at.step(), model));
+      return parts;
     }
     if (held.ask() instanceof BenchAsk.Passing passing) {
       return List.of(
@@ -107,15 +112,6 @@ final class BenchContent {
         + left.wanted()
         + (left.wanted() == 1 ? " is" : " are")
         + " wanted.";
-  }
-
-  private static List<Part> away(Model model) {
-    List<Part> parts = new ArrayList<>();
-    parts.add(new Prose(Prose.Kind.HEAD, "Away from the bench"));
-    parts.add(Prose.says("The hours stand still; timers go on."));
-    parts.add(new Prose(Prose.Kind.MAIN, "{do:back-at-bench}: back at the bench"));
-    next(model).ifPresent(parts::add);
-    return parts;
   }
 
   /** The timer that ends first, of any step. */

@@ -3,10 +3,10 @@ package linkwright.coach.bench;
 import java.util.List;
 import java.util.Optional;
 import linkwright.coach.kernel.AtBench;
-import linkwright.coach.kernel.Cards;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.safety.Cards;
 import linkwright.job.Again;
 import linkwright.job.BenchFact;
 import linkwright.job.Fact;
@@ -25,7 +25,7 @@ final class BenchGate {
   /** What an entry leads to: a book that names no step of its routine has its step opened. */
   static Turn settle(Model model) {
     Optional<AtBench> open = AtBench.of(model);
-    if (open.isEmpty() || BenchPlace.away(model)) {
+    if (open.isEmpty() || BenchSitting.away(model)) {
       return Turn.to(model);
     }
     Step step = open.get().step();

@@ -6,23 +6,20 @@ import java.util.Optional;
 import java.util.Set;
 import linkwright.coach.content.Content;
 import linkwright.coach.kernel.AtBench;
-import linkwright.coach.kernel.Cards;
 import linkwright.coach.kernel.Model;
-import linkwright.coach.kernel.OpenJob;
-import linkwright.coach.kernel.PictureContent;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Ringing;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.Turning;
 import linkwright.coach.kernel.Undo;
+import linkwright.coach.kernel.drawn.PictureContent;
+import linkwright.coach.kernel.safety.Cards;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
 import linkwright.job.Again;
-import linkwright.job.Fact;
 import linkwright.routine.Counts;
 import linkwright.routine.Part;
-import linkwright.routine.Step;
 
 /**
  * The bench: one step at a time, its cautions first, then one key for the common act. Everything it
@@ -46,8 +43,8 @@ public final class BenchPlace implements Place {
   @Override
   public List<Act> acts(Model model) {
     BenchHeld screen = screen(model);
-    if (away(model)) {
-      return List.of(Act.BACK_AT_BENCH);
+    if (BenchSitting.away(model)) {
+      return List.of(Act.BACK_AT_BENCH, Act.MORE, Act.LESS);
     }
     if (screen.ask() instanceof BenchAsk.Looking) {
       return List.of(
@@ -203,7 +200,7 @@ public final class BenchPlace implements Place {
     BenchHeld screen = screen(model);
     Optional<AtBench> found = AtBench.of(model);
     if (found.isEmpty()) {
-      return Turn.to(noRoutine(model));
+      return Turn.to(BenchSitting.noRoutine(model));
     }
     if (COUNTING.contains(act) && number(screen).orElse(1) == 0) {
       return Turn.to(
@@ -215,7 +212,7 @@ public final class BenchPlace implements Place {
     return switch (act) {
       case SHUT_FIRST -> Turn.goTo(model, PlaceId.HOT_WORK);
       case LIT, HOT_ON -> BenchHot.said(model, at, act);
-      case SEEN, BACK_AT_BENCH, NONE_OF_THEM -> seen(model, screen);
+      case SEEN, BACK_AT_BENCH, NONE_OF_THEM -> BenchSitting.seen(model, screen);
       case LEAVE_QUESTION -> Turn.to(model.with(BenchScreens.plain(screen)));
       case HELD_REDO -> HeldKey.redo(model, at);
       case WAIT, WAIT_FIRST -> BenchWait.start(model, at);
@@ -248,9 +245,8 @@ public final class BenchPlace implements Place {
       case DRAWN ->
           Turn.to(
               model.with(
-                  BenchScreens.nextDrawn(
-                      screen, PictureContent.pages(at.step(), model).size())));
-      case STEP_AWAY -> stepAway(model, screen);
+                  BenchScreens.nextDrawn(screen, PictureContent.pages(at.step(), model).size())));
+      case STEP_AWAY -> BenchSitting.stepAway(model, screen);
       case UNDO -> Undo.last(model.with(BenchScreens.plain(screen)));
       case BRING_BACK -> Undo.bringBack(model.with(BenchScreens.plain(screen)));
       case ANSWER -> Ringing.answer(model);
@@ -289,7 +285,7 @@ public final class BenchPlace implements Place {
   /** While the bench asks or shows a caution, nothing behind it changes. */
   @Override
   public boolean undoes(Model model) {
-    return !away(model)
+    return !BenchSitting.away(model)
         && BenchGate.caution(model).isEmpty()
         && screen(model).ask() instanceof BenchAsk.Nothing;
   }
@@ -328,83 +324,14 @@ public final class BenchPlace implements Place {
     return BenchGate.settle(model);
   }
 
-  /** Comes to the bench: a sitting begins, and the step that was open is open again. */
   @Override
   public Turn enter(Model model) {
-    Model there = model.toward(Optional.empty()).with(BenchHeld.PLAIN);
-    if (AtBench.of(there).isEmpty()) {
-      return Turn.to(noRoutine(there));
-    }
-    if (model.job().map(OpenJob::lookOnly).orElse(true)) {
-      return Turn.to(there);
-    }
-    List<Fact> facts = new ArrayList<>();
-    if (away(model) && !closed(model)) {
-      facts.add(new Fact.SittingStarted(model.person()));
-    }
-    BenchWait.toward(model).ifPresent(step -> facts.add(new Fact.StepOpened(step.id())));
-    return facts.isEmpty() ? BenchGate.settle(there) : Turn.keep(there, facts);
+    return BenchSitting.enter(model);
   }
 
-  /** Comes to the bench and opens that step: its cautions are seen first. */
   @Override
   public Turn enterAt(Model model, String id) {
-    Model there = model.with(BenchHeld.PLAIN);
-    Optional<Step> step = AtBench.of(there).flatMap(at -> at.routine().step(id));
-    if (step.isEmpty() || model.job().map(OpenJob::lookOnly).orElse(true) || closed(model)) {
-      return enter(model);
-    }
-    return away(model)
-        ? Turn.keep(there, new Fact.SittingStarted(), new Fact.StepOpened(id))
-        : BenchGate.open(there, step.get());
-  }
-
-  private static Model noRoutine(Model model) {
-    return model.trouble(
-        "The routine of this job is not among the files at hand. Put it back into the"
-            + " routines folder and open the job again.");
-  }
-
-  private static boolean closed(Model model) {
-    return model.job().map(job -> job.state().course().closed()).orElse(false);
-  }
-
-  private static Turn seen(Model model, BenchHeld screen) {
-    if (screen.ask() instanceof BenchAsk.Why) {
-      return Turn.to(model.with(BenchScreens.plain(screen)).told("Nothing was counted."));
-    }
-    if (away(model) && closed(model)) {
-      return Turn.to(
-          model.trouble(
-              "This job is closed. Open it again where it was weighed in: {do:to-weigh-in} at the places of the job, there {do:reopen}."));
-    }
-    if (away(model)) {
-      return Turn.keep(model, new Fact.SittingStarted(model.person()));
-    }
-    Optional<Cards.Card> card = BenchGate.caution(model);
-    return card.map(seen -> seen(model, screen, seen)).orElseGet(() -> BenchGate.settle(model));
-  }
-
-  /** A card is seen once its last page was. */
-  private static Turn seen(Model model, BenchHeld screen, Cards.Card card) {
-    return screen.cardPage() + 1 < model.parts(BenchContent.of(model, screen))
-        ? Turn.to(model.with(BenchScreens.turned(screen)))
-        : Turn.keep(
-            model.with(BenchScreens.firstPage(screen)),
-            Cards.of(model, AtBench.of(model).orElseThrow()).seen(card));
-  }
-
-  /** What was asked of the flames before is entered with it. */
-  private static Turn stepAway(Model model, BenchHeld screen) {
-    boolean out = model.hotWork().lit().isEmpty();
-    return Turn.keep(
-        model.with(BenchScreens.plain(screen)),
-        new Fact.SteppedAway(out, out, !model.hotWork().open()));
-  }
-
-  /** Whether the bench was left, told or by a long silence, or no sitting was begun yet. */
-  static boolean away(Model model) {
-    return model.job().map(job -> !job.state().times().sittingAt(model.now())).orElse(true);
+    return BenchSitting.enterAt(model, id);
   }
 
   private static Optional<Integer> number(BenchHeld screen) {

@@ -1,6 +1,8 @@
 package linkwright.coach.kernel;
 
+import java.time.Instant;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Predicate;
 import linkwright.job.HotWork;
 import linkwright.job.JobState;
@@ -20,6 +22,7 @@ import linkwright.standing.Handbook;
  * @param timers its timers
  * @param flames what it tells of hot work
  * @param sittings device → whose sitting it was last there
+ * @param seenAt the last entry of a sitting that was not ended; empty where none is
  */
 public record BenchBook(
     String slug,
@@ -27,7 +30,8 @@ public record BenchBook(
     boolean closed,
     Timers timers,
     HotWork.OfBook flames,
-    Map<String, Sittings.Sat> sittings) {
+    Map<String, Sittings.Sat> sittings,
+    Optional<Instant> seenAt) {
   /** What a job's state gives. */
   public static BenchBook of(String slug, JobState state, Handbook handbook) {
     String job = state.course().name().isEmpty() ? slug : state.course().name();
@@ -46,11 +50,11 @@ public record BenchBook(
                     step -> is(handbook, routine, step, BenchBook::burnsGas),
                     step -> is(handbook, routine, step, BenchBook::countsEach)),
             state.flames().ended()),
-        state.sittings().last());
+        state.sittings().last(),
+        state.times().seenAt());
   }
 
-  private static boolean is(
-      Handbook handbook, String routine, String step, Predicate<Step> what) {
+  private static boolean is(Handbook handbook, String routine, String step, Predicate<Step> what) {
     return handbook.routine(routine).flatMap(found -> found.step(step)).filter(what).isPresent();
   }
 
@@ -63,6 +67,6 @@ public record BenchBook(
   }
 
   BenchBook with(Timers others) {
-    return new BenchBook(slug, job, closed, others, flames, sittings);
+    return new BenchBook(slug, job, closed, others, flames, sittings, seenAt);
   }
 }

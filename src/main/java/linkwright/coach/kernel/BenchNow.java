@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import linkwright.job.HotWork;
 import linkwright.job.Sittings;
+import linkwright.job.TimeSheet;
 import linkwright.job.TimerRun;
 import linkwright.job.Timers;
 import linkwright.standing.Handbook;
@@ -123,6 +124,25 @@ public record BenchNow(
   /** The fire watch while it runs. */
   Optional<TimerRun> watchRunning(Instant steady) {
     return watch.map(Watch::run).filter(run -> !run.rings(steady));
+  }
+
+  /** Another job in which this machine's sitting goes on still, though it began before that. */
+  public Optional<BenchBook> sitsElsewhere(String slug, Instant since, Instant now) {
+    return others.stream()
+        .filter(book -> !book.slug().equals(slug))
+        .filter(
+            book ->
+                Optional.ofNullable(book.sittings().get(device))
+                    .filter(sat -> !sat.over() && sat.since().isBefore(since))
+                    .isPresent())
+        .filter(
+            book ->
+                book.seenAt()
+                    .filter(
+                        seen ->
+                            Duration.between(seen, now).compareTo(TimeSheet.LONGEST_SILENCE) <= 0)
+                    .isPresent())
+        .findFirst();
   }
 
   /** Whose sitting it was last at this machine, in whatever job; empty if nobody said. */

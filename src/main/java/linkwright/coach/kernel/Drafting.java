@@ -1,20 +1,12 @@
 package linkwright.coach.kernel;
 
-import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import linkwright.coach.form.Form;
 
 /** Keeps what is typed until it is entered, so that neither a crash nor esc loses it. */
 public final class Drafting {
   private Drafting() {}
-
-  /** Keeps the form's texts beside the book. */
-  public static Turn keep(Model model, String draft, Form form) {
-    OpenJob job = model.job().orElseThrow();
-    return Turn.with(
-        model.with(job.withDraft(draft, form.texts())),
-        new Effect.KeepDraft(job.slug(), draft, form.texts()));
-  }
 
   /** The form with what was typed in it before, if it was left. */
   public static Form resumed(Model model, Form form) {
@@ -24,20 +16,47 @@ public final class Drafting {
         .orElse(form);
   }
 
-  /** Keeps what is typed now under the form's own name. */
+  /** Keeps what is typed now beside the book, under the form's own name. */
   public static Turn keep(Model model, Form form) {
-    return keep(model, name(form), form);
+    OpenJob job = model.job().orElseThrow();
+    return Turn.with(
+        model.with(job.withDraft(name(form), form.texts())),
+        new Effect.KeepDraft(job.slug(), name(form), form.texts()));
   }
 
   /** Forgets what was typed in a form that stayed open until its entry was on the disk. */
   public static Turn entered(Model model, Form form) {
+    return forgotten(model, form.purpose());
+  }
+
+  /** The form in which something waits that would be thrown away first. */
+  public static Optional<Form.Purpose> first(Model model) {
+    return model.job().flatMap(job -> DraftWords.waiting(job.drafts()).stream().findFirst());
+  }
+
+  /** Throws away what waits in such a form. */
+  public static Turn thrownAway(Model model, Form.Purpose purpose) {
+    return forgotten(model.told("Thrown away: " + DraftWords.of(purpose) + "."), purpose);
+  }
+
+  /** Throws away what is typed in the form that is open, and leaves it. */
+  public static Turn thrownAway(Model model, Place place, Form form) {
+    if (DraftWords.of(form.purpose()).isEmpty() || model.job().isEmpty()) {
+      return place.formLeft(model);
+    }
+    Turn thrown = thrownAway(model, form.purpose());
+    Turn left = place.formLeft(thrown.model());
+    return new Turn(left.model(), thrown.and(left.effects()).effects(), left.next());
+  }
+
+  private static Turn forgotten(Model model, Form.Purpose purpose) {
     OpenJob job = model.job().orElseThrow();
+    String draft = DraftWords.name(purpose);
     return Turn.with(
-        model.with(job.withDraft(name(form), Map.of())),
-        new Effect.DropDraft(job.slug(), name(form)));
+        model.with(job.withDraft(draft, Map.of())), new Effect.DropDraft(job.slug(), draft));
   }
 
   private static String name(Form form) {
-    return form.purpose().name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return DraftWords.name(form.purpose());
   }
 }

@@ -22,9 +22,23 @@ public final class ActHelp {
       case TRY_AGAIN -> "write once more what could not be written";
       case GIVE_UP -> "leave unwritten what could not be written";
       case MAKE_AGAIN -> "begin a new job with what this one settled";
+      case TO_LESSON -> "be asked before the step is shown; what is missed comes back";
+      case TO_SAYING -> "a student says what comes before the step is shown";
+      case TO_STUDENT -> "what a student knows, what she made, what to practise next";
+      case TO_CLASS -> "all students: who is where, what is got wrong, who waits for a mark";
+      case SIGN_STEP -> "a teacher's mark under a step or a piece: a mark, not a proof";
+      case STUDY_PIECE -> "what was expected of a piece, what came, what will change";
+      case SET_PRACTICE -> "so many pieces of a step, in so many days";
+      case TO_REHEARSAL -> "walk a routine dry, forwards and back; nothing is entered";
+      case NEXT_QUESTION -> "on to the next question";
+      case MORE_QUESTIONS -> "twelve questions more";
+      case NEW_STUDENT -> "begin a student's book; her name stays in your own file";
+      case DRY_ON -> "the next step of the rehearsal";
+      case DRY_BACK -> "the step before, in the rehearsal";
       case TO_DRAWER -> "wire and other metal on hand, by lot";
       case LOT_CAME -> "enter what came into the drawer, as a lot";
       case LOT_COUNTED -> "set a lot right by one weight";
+      case TAKE_SOLDER -> "solder for this job, by its lot";
       case RETURN_WIRE -> "wire of this job goes back into a lot";
       case TO_HANDS -> "what earlier pieces taught of your hands";
       case TO_NEAREST -> "the nearest lengths that you can have, and by what";
@@ -49,6 +63,13 @@ public final class ActHelp {
       case TO_WHAT_IF -> "the plan with one thing changed, beside the one that is kept";
       case CHANGE_BENCH -> "write down what is yours whatever the job";
       case KEEP_TYPED -> "keep what is typed in place of what is taken";
+      case TO_REACH -> "the longest chain from your wire, metal, money or hours";
+      case SAY_WHAT_THERE_IS -> "wire, metal, money or hours that there are";
+      case PLAN_SO_LONG -> "the longest chain becomes the one that is planned";
+      case TO_CARD -> "customer, promised day, price, deposit, clasp, mark";
+      case WRITE_CARD -> "what was agreed for this job";
+      case PUT_AWAY -> "out of the tray, or back; nothing is erased";
+      case KEEP_FOR_ALL -> "what was typed for another job too is taken in every job";
       case VARY -> "try the plan with one thing changed";
       case UP -> "the line above";
       case DOWN -> "the line below";
@@ -83,7 +104,8 @@ public final class ActHelp {
       case NEXT_STEP -> "open the next step, its cautions first";
       case PREVIOUS_STEP -> "open the step before";
       case WAIT -> "begin the wait of this step";
-      case DRAWN -> "the step drawn: its bends, joints, flames; once more: the next, then the texts";
+      case DRAWN ->
+          "the step drawn: its bends, joints, flames; once more: the next, then the texts";
       case SEEN -> "the caution was read: on";
       case TO_PLAN -> "what is wished and what it comes to";
       case TO_TESTS -> "pieces made to find the size";
@@ -123,6 +145,7 @@ public final class ActHelp {
       case LESS -> "back to what came before";
       case REOPEN -> "go on with a job that was closed";
       case KEEP -> "keep what is typed";
+      case THROW_AWAY -> "what waits in a form, typed and not entered";
     };
   }
 }

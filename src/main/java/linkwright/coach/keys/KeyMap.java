@@ -4,15 +4,32 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Which key does what. A screen offers acts in order; the first that has the key gets it.
  *
  * @param changed act id → the user's own keys for it, by the names of {@link KeyNames}
+ * @param away acts of other places of the job: where a sentence names one, the way there comes
+ *     first
  */
-public record KeyMap(Map<String, List<String>> changed) {
+public record KeyMap(Map<String, List<String>> changed, Set<Act> away) {
   /** The keys as they are without the user's file. */
   public static final KeyMap USUAL = new KeyMap(Map.of());
+
+  public KeyMap {
+    away = Set.copyOf(away);
+  }
+
+  /** These keys, wherever one is. */
+  public KeyMap(Map<String, List<String>> changed) {
+    this(changed, Set.of());
+  }
+
+  /** The same keys where those acts are of other places of the job. */
+  public KeyMap away(Set<Act> acts) {
+    return new KeyMap(changed, acts);
+  }
 
   /** The keys of an act, in order; the first is shown. */
   public List<String> keysOf(Act act) {
@@ -25,8 +42,12 @@ public record KeyMap(Map<String, List<String>> changed) {
     return keys.isEmpty() ? "(no key)" : keys.get(0);
   }
 
-  /** The first key of an act as a sentence names it: a sign by its name. */
+  /** The first key of an act as a sentence names it, a sign by its name, with the way to it. */
   public String spokenOf(Act act) {
+    return away.contains(act) ? spoken(Act.ROUND) + " " + spoken(act) : spoken(act);
+  }
+
+  private String spoken(Act act) {
     String key = firstOf(act);
     return switch (key) {
       case "." -> "full stop";

@@ -6,10 +6,17 @@ import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
-import linkwright.coach.kernel.JobWords;
 import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.drawn.JobWords;
+import linkwright.coach.kernel.drawn.PictureContent;
 import linkwright.link.Pattern;
 import linkwright.quantity.UnitStyle;
+import linkwright.reference.Clasp;
+import linkwright.reference.Metal;
+import linkwright.reference.Picture;
+import linkwright.reference.Range;
+import linkwright.reference.Solder;
+import linkwright.reference.TradeTerm;
 import linkwright.routine.TradeWords;
 
 /**
@@ -29,7 +36,7 @@ public record LookUpItem(String kind, String id, String name, List<String> words
 
   /**
    * All of them: the words of the open step, metals, solders, clasps, the law on marks, limits,
-   * patterns, then the other words of the trade.
+   * patterns, drawings, then the other words of the trade.
    */
   public static List<LookUpItem> all(Model model) {
     TradeWords words = JobWords.tradeWords(model);
@@ -40,6 +47,7 @@ public record LookUpItem(String kind, String id, String name, List<String> words
     ReferenceContent.of(model.handbook().reference(), units)
         .forEach(each -> all.add(each.in(words)));
     model.handbook().patterns().forEach(each -> all.add(of(each, words, units)));
+    model.handbook().reference().pictures().forEach(each -> all.add(of(each, words)));
     all.addAll(glossary.subList(here, glossary.size()));
     return all;
   }
@@ -61,5 +69,15 @@ public record LookUpItem(String kind, String id, String name, List<String> words
         pattern.id(),
         List.of(says),
         List.of(Prose.says(says), new Rows(rows)));
+  }
+
+  private static LookUpItem of(Picture picture, TradeWords words) {
+    List<String> states = picture.panels().stream().map(panel -> words.show(panel.name())).toList();
+    return new LookUpItem(
+        "drawing",
+        picture.id(),
+        words.show(picture.title()),
+        states,
+        PictureContent.page(picture, words));
   }
 }

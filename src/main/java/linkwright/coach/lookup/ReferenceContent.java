@@ -105,17 +105,24 @@ public final class ReferenceContent {
   private static String marks(Solder solder, Reference reference) {
     String words =
         reference.finenessRules().stream()
-            .filter(rule -> rule.family() == solder.family() && rule.solderPermille().isPresent())
-            .map(
-                rule ->
-                    rule.country()
-                        + ": "
-                        + (solder.isAsFineAs(rule.solderPermille().get()) ? "passes" : "too low")
-                        + " (at least "
-                        + rule.solderPermille().get()
-                        + ")")
+            .filter(rule -> rule.family() == solder.family() && !rule.solderAtLeast().isEmpty())
+            .map(rule -> rule.country() + ": " + passes(solder, rule))
             .collect(Collectors.joining("; "));
     return words.isEmpty() ? "ask your assay office" : words;
+  }
+
+  private static String passes(Solder solder, FinenessRule rule) {
+    List<String> words = new ArrayList<>();
+    rule.solderAtLeast()
+        .forEach(
+            (marked, least) ->
+                words.add(
+                    (solder.isAsFineAs(least) ? "passes" : "too low")
+                        + (marked == 0 ? "" : " for " + marked)
+                        + " (at least "
+                        + least
+                        + ")"));
+    return String.join(", ", words);
   }
 
   static LookUpItem clasp(Clasp clasp, UnitStyle units) {
@@ -147,7 +154,12 @@ public final class ReferenceContent {
                 rows.add(
                     Row.of("exempt below", Decimals.upTo(grams, 2) + " g")
                         .remark(rule.ofContained() ? "of the precious metal in it" : "")));
-    rule.solderPermille().ifPresent(least -> rows.add(Row.of("solder", "at least " + least)));
+    rule.solderAtLeast()
+        .forEach(
+            (marked, least) ->
+                rows.add(
+                    Row.of("solder", "at least " + least)
+                        .remark(marked == 0 ? "" : "for " + marked)));
     return new LookUpItem(
         "mark",
         rule.country() + ", " + rule.family().word(),

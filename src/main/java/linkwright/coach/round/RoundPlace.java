@@ -3,10 +3,13 @@ package linkwright.coach.round;
 import java.util.ArrayList;
 import java.util.List;
 import linkwright.coach.content.Content;
+import linkwright.coach.kernel.DraftWords;
+import linkwright.coach.kernel.Drafting;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.TypedBefore;
 import linkwright.coach.keys.Act;
 
 /** The way round a job: every place with its key; the bench is where enter leads. */
@@ -27,11 +30,14 @@ public final class RoundPlace implements Place {
           Act.TO_PILES,
           Act.TO_WIRE,
           Act.TO_WEIGH_IN,
+          Act.TO_CARD,
           Act.TO_BOOK,
           Act.TO_CAUTIONS,
           Act.TO_TIMERS,
           Act.TO_RECKONER,
           Act.TO_LOOKUP,
+          Act.TO_REHEARSAL,
+          Act.TO_LESSON,
           Act.TO_TRAY);
 
   @Override
@@ -45,13 +51,32 @@ public final class RoundPlace implements Place {
     acts.add(Act.TO_SETTINGS);
     boolean closed = model.job().orElseThrow().state().course().closed();
     acts.add(closed ? Act.MAKE_AGAIN : Act.TO_WHAT_IF);
+    acts.add(Act.TO_REACH);
+    if (TypedBefore.any(model)) {
+      acts.add(Act.KEEP_FOR_ALL);
+    }
+    if (Drafting.first(model).isPresent()) {
+      acts.add(Act.THROW_AWAY);
+    }
     acts.add(Act.LEAVE);
     return acts;
   }
 
   @Override
+  public String says(Model model, Act act) {
+    return act == Act.THROW_AWAY
+        ? "throw away " + Drafting.first(model).map(DraftWords::of).orElse("nothing")
+        : act.words();
+  }
+
+  @Override
   public Turn act(Model model, Act act) {
     return switch (act) {
+      case KEEP_FOR_ALL -> TypedBefore.keep(model);
+      case THROW_AWAY ->
+          Drafting.first(model)
+              .map(form -> Drafting.thrownAway(model, form))
+              .orElseGet(() -> Turn.to(model));
       case LEAVE -> Turn.with(model, new Effect.ShutBook(), new Effect.Leave());
       default -> Turn.goTo(model, act);
     };

@@ -39,7 +39,6 @@ public final class TrialPlace implements Place {
   /** What is asked of rings, and not where links join each other. */
   private static final List<String> OF_RINGS = List.of("rings", "ring", "oval");
 
-  private static final String DRAFT = "trial-length";
   private static final List<String> LENGTHS = List.of("ring", "oval", "hung", "clasp");
 
   @Override
@@ -144,12 +143,13 @@ public final class TrialPlace implements Place {
                 .helped("What of the hung length is the clasp."),
             Field.of("note", "note", "", "how it lies and moves"));
     boolean linked = ring.isEmpty() && linksJoinEachOther(model);
-    return Form.of(
+    return Drafting.resumed(
+        model,
+        Form.of(
             Form.Purpose.TRIAL_LENGTH,
             "A trial length, hung and measured",
             "log it",
-            fields.stream().filter(field -> !linked || !OF_RINGS.contains(field.id())).toList())
-        .withTexts(job.drafts().getOrDefault(DRAFT, Map.of()));
+            fields.stream().filter(field -> !linked || !OF_RINGS.contains(field.id())).toList()));
   }
 
   private static boolean linksJoinEachOther(Model model) {
@@ -165,7 +165,7 @@ public final class TrialPlace implements Place {
     TrialHeld screen = (TrialHeld) model.held();
     Form shown = textChanged ? form.withTroubles(new Amounts(form).troubles(LENGTHS, "")) : form;
     Model next = model.with(screen.with(Optional.of(shown)));
-    return textChanged ? Drafting.keep(next, DRAFT, form) : Turn.to(next);
+    return textChanged ? Drafting.keep(next, form) : Turn.to(next);
   }
 
   @Override

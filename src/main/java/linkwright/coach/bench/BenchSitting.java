@@ -1,0 +1,102 @@
+package linkwright.coach.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import linkwright.coach.kernel.AtBench;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.OpenJob;
+import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.safety.Cards;
+import linkwright.job.Fact;
+import linkwright.routine.Step;
+
+/** Coming to the bench and leaving it: sittings begin and end, cards are seen before the step. */
+final class BenchSitting {
+  private BenchSitting() {}
+
+  /**
+   * Comes to the bench: a sitting begins, and the step that was open is open again. After a long
+   * pause it is told first how the work stands.
+   */
+  static Turn enter(Model model) {
+    Model there = model.toward(Optional.empty()).with(BenchHeld.PLAIN);
+    if (AtBench.of(there).isEmpty()) {
+      return Turn.to(noRoutine(there));
+    }
+    if (model.job().map(OpenJob::lookOnly).orElse(true)) {
+      return Turn.to(there);
+    }
+    Optional<Step> toward = BenchWait.toward(model);
+    List<Fact> facts = new ArrayList<>();
+    if (away(model) && !closed(model)) {
+      if (toward.isEmpty() && BenchAway.toldFirst(model)) {
+        return Turn.to(there);
+      }
+      facts.add(new Fact.SittingStarted(model.person()));
+    }
+    toward.ifPresent(step -> facts.add(new Fact.StepOpened(step.id())));
+    return facts.isEmpty() ? BenchGate.settle(there) : Turn.keep(there, facts);
+  }
+
+  /** Comes to the bench and opens that step: its cautions are seen first. */
+  static Turn enterAt(Model model, String id) {
+    Model there = model.with(BenchHeld.PLAIN);
+    Optional<Step> step = AtBench.of(there).flatMap(at -> at.routine().step(id));
+    if (step.isEmpty() || model.job().map(OpenJob::lookOnly).orElse(true) || closed(model)) {
+      return enter(model);
+    }
+    return away(model)
+        ? Turn.keep(there, new Fact.SittingStarted(model.person()), new Fact.StepOpened(id))
+        : BenchGate.open(there, step.get());
+  }
+
+  static Model noRoutine(Model model) {
+    return model.trouble(
+        "The routine of this job is not among the files at hand. Put it back into the"
+            + " routines folder and open the job again.");
+  }
+
+  private static boolean closed(Model model) {
+    return model.job().map(job -> job.state().course().closed()).orElse(false);
+  }
+
+  static Turn seen(Model model, BenchHeld screen) {
+    if (screen.ask() instanceof BenchAsk.Why) {
+      return Turn.to(model.with(BenchScreens.plain(screen)).told("Nothing was counted."));
+    }
+    if (away(model) && closed(model)) {
+      return Turn.to(
+          model.trouble(
+              "This job is closed. Open it again where it was weighed in: {do:to-weigh-in}, there"
+                  + " {do:reopen}."));
+    }
+    if (away(model)) {
+      return Turn.keep(model, new Fact.SittingStarted(model.person()));
+    }
+    Optional<Cards.Card> card = BenchGate.caution(model);
+    return card.map(seen -> seen(model, screen, seen)).orElseGet(() -> BenchGate.settle(model));
+  }
+
+  /** A card is seen once its last page was. */
+  private static Turn seen(Model model, BenchHeld screen, Cards.Card card) {
+    return screen.cardPage() + 1 < model.parts(BenchContent.of(model, screen))
+        ? Turn.to(model.with(BenchScreens.turned(screen)))
+        : Turn.keep(
+            model.with(BenchScreens.firstPage(screen)),
+            Cards.of(model, AtBench.of(model).orElseThrow()).seen(card));
+  }
+
+  /** What was asked of the flames before is entered with it. */
+  static Turn stepAway(Model model, BenchHeld screen) {
+    boolean out = model.hotWork().lit().isEmpty();
+    return Turn.keep(
+        model.with(BenchScreens.plain(screen)),
+        new Fact.SteppedAway(out, out, !model.hotWork().open()));
+  }
+
+  /** Whether the bench was left, told or by a long silence, or no sitting was begun yet. */
+  static boolean away(Model model) {
+    return model.job().map(job -> !job.state().times().sittingAt(model.now())).orElse(true);
+  }
+}

@@ -1,0 +1,192 @@
+package linkwright.coach.kernel.safety;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.zip.CRC32;
+import linkwright.coach.kernel.AtBench;
+import linkwright.coach.kernel.Effect;
+import linkwright.coach.kernel.Effect.KeepFacts;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.OpenJob;
+import linkwright.coach.kernel.Turn;
+import linkwright.job.CautionMet;
+import linkwright.job.CautionsMet;
+import linkwright.job.Entry;
+import linkwright.job.Fact;
+import linkwright.routine.Caution;
+import linkwright.standing.CardTraits;
+
+/**
+ * The cautions of one step for one job and one person: which apply, which of them come whole, and
+ * what of that stands in the book afterwards.
+ *
+ * @param step the step's id
+ * @param person whom they are shown to; empty where nobody said who it is
+ * @param all those that apply, in the step's order
+ */
+public record Cards(String step, String person, List<Card> all) {
+  public Cards {
+    all = List.copyOf(all);
+  }
+
+  /**
+   * One caution.
+   *
+   * @param caution the caution
+   * @param digest of its text and of the reason for which it is shown
+   * @param whole whether it is to be shown whole before the step is worked at
+   */
+  public record Card(Caution caution, String digest, boolean whole) {}
+
+  /** Those of a step; none without a job. */
+  public static Cards of(Model model, AtBench at) {
+    Optional<OpenJob> job = model.job();
+    if (job.isEmpty()) {
+      return new Cards(at.step().id(), "", List.of());
+    }
+    List<Caution> named =
+        at.step().cautions().stream().flatMap(id -> model.handbook().caution(id).stream()).toList();
+    return new Cards(at.step().id(), job.get().person(), of(model, job.get(), named));
+  }
+
+  /** Those of some cautions that apply to a job, at whatever step. */
+  public static List<Card> of(Model model, OpenJob job, List<Caution> cautions) {
+    CardTraits traits = CardTraits.of(job.state().course().wish(), model.handbook());
+    CautionsMet met = job.cautionsMet();
+    String person = job.person();
+    List<Card> cards = new ArrayList<>();
+    cautions.stream()
+        .filter(traits::meet)
+        .forEach(
+            caution -> {
+              String digest = digest(caution, traits.reason(caution));
+              cards.add(
+                  new Card(
+                      caution, digest, met.comesWhole(person, caution.id(), digest, model.now())));
+            });
+    return cards;
+  }
+
+  /** Those of all steps of the job's routine that apply to it, each once. */
+  public static List<Card> ofRoutine(Model model, OpenJob job) {
+    List<Caution> named =
+        model.handbook().routine(job.state().course().routine()).stream()
+            .flatMap(routine -> routine.steps().stream())
+            .flatMap(step -> step.cautions().stream())
+            .distinct()
+            .flatMap(id -> model.handbook().caution(id).stream())
+            .toList();
+    return of(model, job, named);
+  }
+
+  private static String digest(Caution card, String reason) {
+    CRC32 sum = new CRC32();
+    List.of(
+            card.title(),
+            card.shortLine(),
+            card.canHappen(),
+            String.join("\n", card.doList()),
+            String.join("\n", card.doNot()),
+            String.join("\n", card.ifItGoesWrong()),
+            card.wear().toString(),
+            card.source(),
+            card.defers(),
+            reason)
+        .forEach(text -> add(sum, text));
+    return "%08x".formatted(sum.getValue());
+  }
+
+  private static void add(CRC32 sum, String text) {
+    text.chars()
+        .forEach(
+            sign -> {
+              sum.update(sign >> 8);
+              sum.update(sign);
+            });
+    sum.update(0);
+  }
+
+  /** The cautions that apply. */
+  public List<Caution> cautions() {
+    return all.stream().map(Card::caution).toList();
+  }
+
+  /** The one to be shown whole next. */
+  public Optional<Card> next() {
+    return all.stream().filter(Card::whole).findFirst();
+  }
+
+  /** Which of how many whole ones the next one is, as it is told: {@code card 2 of 3}. */
+  public String which(OpenJob job) {
+    int shown = shownBefore(job);
+    long left = all.stream().filter(Card::whole).count();
+    return "card " + (shown + 1) + " of " + (shown + left);
+  }
+
+  /** Those shown whole before this step, one after the other, up to now. */
+  private int shownBefore(OpenJob job) {
+    int shown = 0;
+    for (int i = job.entries().size() - 1; i >= 0; i--) {
+      Entry entry = job.entries().get(i);
+      boolean here =
+          entry.fact() instanceof Fact.CautionSeen seen
+              && seen.how() == CautionMet.WHOLE
+              && seen.step().equals(step);
+      if (!here) {
+        break;
+      }
+      shown++;
+    }
+    return shown;
+  }
+
+  /** What is entered when a card was shown whole. */
+  public Fact seen(Card card) {
+    return new Fact.CautionSeen(card.caution().id(), CautionMet.WHOLE, card.digest(), step);
+  }
+
+  /**
+   * A turn that enters work at the step: that it was done under the lines of its cautions is
+   * entered with it, once in half a day.
+   */
+  public Turn workedUnder(Model model, Turn turn) {
+    Optional<OpenJob> job = model.job();
+    boolean works =
+        turn.effects().stream()
+            .anyMatch(
+                effect ->
+                    effect instanceof KeepFacts keep
+                        && keep.facts().stream().anyMatch(Cards::isWork));
+    if (job.isEmpty() || !works) {
+      return turn;
+    }
+    List<Fact> lines = new ArrayList<>();
+    CautionsMet met = job.get().cautionsMet();
+    for (Card card : all) {
+      if (!met.lately(person, card.caution().id(), model.now())) {
+        lines.add(new Fact.CautionSeen(card.caution().id(), CautionMet.LINE, card.digest(), step));
+      }
+    }
+    List<Effect> effects = new ArrayList<>();
+    for (Effect effect : turn.effects()) {
+      if (effect instanceof KeepFacts keep) {
+        List<Fact> facts = new ArrayList<>(lines);
+        facts.addAll(keep.facts());
+        effects.add(new KeepFacts(facts));
+      } else {
+        effects.add(effect);
+      }
+    }
+    return new Turn(turn.model(), effects, turn.next());
+  }
+
+  private static boolean isWork(Fact fact) {
+    return fact instanceof Fact.PiecesThrough
+        || fact instanceof Fact.WireCut
+        || fact instanceof Fact.StepDone
+        || fact instanceof Fact.PiecesSentBack
+        || fact instanceof Fact.PiecesScrapped
+        || (fact instanceof Fact.TimerStarted timer && !timer.step().isEmpty());
+  }
+}
