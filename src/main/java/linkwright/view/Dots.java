@@ -12,7 +12,7 @@ import java.util.List;
  * constructor lands in the middle.
  */
 public final class Dots {
-  private static final int ACROSS = 2;
+  static final int ACROSS = 2;
 
   /** Dots in the height of a cell. */
   static final int DOWN = 4;

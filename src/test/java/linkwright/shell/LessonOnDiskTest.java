@@ -12,6 +12,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import linkwright.books.BookFile;
 import linkwright.coach.Coach;
 import linkwright.coach.Pages;
 import linkwright.coach.content.Part;
@@ -161,10 +162,28 @@ class LessonOnDiskTest {
       Files.write(book, Arrays.copyOf(whole, cut));
       Files.deleteIfExists(book.resolveSibling(Roster.OWN + ".last"));
       List<Entry> left = onDisk(Roster.OWN);
-      long lines = new String(whole, 0, cut, java.nio.charset.StandardCharsets.UTF_8)
-          .lines().filter(line -> line.startsWith("- {") && line.contains("# crc32c:")).count();
+      long lines =
+          new String(whole, 0, cut, java.nio.charset.StandardCharsets.UTF_8)
+              .lines()
+              .filter(line -> line.startsWith("- {") && line.contains("# crc32c:"))
+              .count();
       assertThat((long) left.size()).as("cut at " + cut).isGreaterThanOrEqualTo(lines - 1);
     }
+  }
+
+  @Test
+  void an_answer_that_cannot_be_written_is_not_told_and_is_tried_again() throws IOException {
+    lead(PlaceId.LESSON, "round-cable own");
+    try (BookFile other =
+        BookFile.open(StudentBooks.path(home, Roster.OWN), "other", now).orThrow()) {
+      assertThat(other.whyReadOnly()).isEmpty();
+      press("1");
+      assertThat(head()).isNotIn("Right", "Not so");
+      assertThat(learner(Roster.OWN).open()).isPresent();
+    }
+    press("space");
+    assertThat(head()).isIn("Right", "Not so");
+    assertThat(learner(Roster.OWN).open()).isEmpty();
   }
 
   @Test

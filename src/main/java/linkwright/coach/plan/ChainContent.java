@@ -9,8 +9,8 @@ import linkwright.coach.content.Prose;
 import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
 import linkwright.coach.form.ForecastWords;
-import linkwright.plan.FinenessWord;
 import linkwright.plan.EndRings;
+import linkwright.plan.FinenessWord;
 import linkwright.plan.Plan;
 import linkwright.plan.SettledLink;
 import linkwright.quantity.UnitStyle;
@@ -66,8 +66,7 @@ public record ChainContent(
     List<Row> rows = new ArrayList<>();
     rows.add(row("links", Integer.toString(plan.links())).with(Emphasis.MAIN));
     if (plan.sized()) {
-      plan.sizes()
-          .forEach(size -> rows.add(row(size.name(), size.links() + " of them")));
+      plan.sizes().forEach(size -> rows.add(row(size.name(), size.links() + " of them")));
     }
     if (plan.rings() > 0) {
       rows.add(row("rings", Integer.toString(plan.rings())).with(Emphasis.MAIN));
@@ -81,6 +80,15 @@ public record ChainContent(
     plan.plusMinusTrialMm()
         .ifPresent(mm -> rows.add(row("after a trial", "± " + units.roundedBy(mm, mm))));
     rows.add(row("wished", units.length(plan.wish().finishedMm())));
+    plan.exactRingInsideMm().ifPresent(mm -> rows.add(row("ring for that", units.length(mm))));
+    plan.tightRingInsideMm()
+        .ifPresent(
+            mm ->
+                rows.add(
+                    row("ring for that", units.length(mm))
+                        .remark(
+                            "too tight: two wires need "
+                                + units.length(plan.leastRingInsideMm()))));
     rows.add(row("chain weighs", units.mass(plan.massChainG())).with(Emphasis.MAIN));
     mark(rows, plan);
     int remarks = plan.remarks().size();
@@ -94,15 +102,6 @@ public record ChainContent(
             : "none";
     rows.add(row("one fewer", fewer));
     rows.add(row("one more", units.roundedBy(plan.oneMoreMm(), plan.plusMinusMm())));
-    plan.exactRingInsideMm().ifPresent(mm -> rows.add(row("exact ring", units.length(mm))));
-    plan.tightRingInsideMm()
-        .ifPresent(
-            mm ->
-                rows.add(
-                    row("exact ring", units.length(mm))
-                        .remark(
-                            "too tight: two wires need "
-                                + units.length(plan.leastRingInsideMm()))));
     sizes(rows, plan);
     wire(rows, standing, plan);
     rows.add(row("holds", units.pull(plan.pull().solderedN())));

@@ -247,7 +247,11 @@ public final class TestsPlace implements Place {
     OptionalDouble width = amounts.mm("width");
     if (verdicts.isEmpty() && length.isPresent() && width.isPresent()) {
       verdicts =
-          measured((TestsHeld) model.held(), form.text("size"), length.getAsDouble(), width.getAsDouble());
+          measured(
+              (TestsHeld) model.held(),
+              form.text("size"),
+              length.getAsDouble(),
+              width.getAsDouble());
     }
     Fact.TestPieceTried fact =
         new Fact.TestPieceTried(
