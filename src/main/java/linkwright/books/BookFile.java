@@ -35,7 +35,7 @@ public final class BookFile implements Closeable {
   private final Optional<BookWriter> writer;
   private final Optional<String> whyReadOnly;
   private final List<Problem> openingProblems;
-  private List<BookScan.Row> rows;
+  private List<BookScan.ScannedLine> rows;
   private int lineCount;
   private final LastShown shown;
   private BookReading reading;
@@ -107,8 +107,8 @@ public final class BookFile implements Closeable {
       Path path,
       String device,
       Instant now,
-      BookWriter.Opening channelOpening,
-      BookWriter.Opening lockOpening) {
+      BookWriter.ChannelOpening channelOpening,
+      BookWriter.ChannelOpening lockOpening) {
     if (device.isBlank()) {
       throw new IllegalArgumentException("device must not be blank: '" + device + "'");
     }
@@ -136,7 +136,7 @@ public final class BookFile implements Closeable {
   }
 
   /** Every line as it stands, used or not. */
-  synchronized List<BookScan.Row> rows() {
+  synchronized List<BookScan.ScannedLine> rows() {
     return rows;
   }
 
@@ -263,8 +263,8 @@ public final class BookFile implements Closeable {
   private void keep(List<BookLine> added, byte[] bytes) {
     secondFormat = true;
     BookScan scan = BookScan.of(bytes);
-    List<BookScan.Row> more = new ArrayList<>(rows);
-    for (BookScan.Row row : scan.rows()) {
+    List<BookScan.ScannedLine> more = new ArrayList<>(rows);
+    for (BookScan.ScannedLine row : scan.rows()) {
       more.add(row.movedDown(lineCount));
     }
     rows = List.copyOf(more);

@@ -26,7 +26,7 @@ final class BookLock implements Closeable {
   private static final Set<OpenOption> OPTIONS =
       Set.of(StandardOpenOption.CREATE, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS);
 
-  static final BookWriter.Opening LOCK_FILE =
+  static final BookWriter.ChannelOpening LOCK_FILE =
       path -> {
         if (Files.exists(path, LinkOption.NOFOLLOW_LINKS)
             && !Files.isRegularFile(path, LinkOption.NOFOLLOW_LINKS)) {
@@ -67,7 +67,7 @@ final class BookLock implements Closeable {
   }
 
   /** The lock on a book, or empty if someone else writes it now. */
-  static Optional<BookLock> take(Path book, BookWriter.Opening opening) throws IOException {
+  static Optional<BookLock> take(Path book, BookWriter.ChannelOpening opening) throws IOException {
     Path real = book.toRealPath();
     if (!HELD.add(real)) {
       return Optional.empty();

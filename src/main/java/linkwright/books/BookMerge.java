@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import linkwright.books.BookScan.Row;
+import linkwright.books.BookScan.ScannedLine;
 import linkwright.disk.Disk;
 import linkwright.disk.DiskTrouble;
 import linkwright.quantity.Problem;
@@ -41,10 +41,10 @@ public record BookMerge(List<String> texts, List<Problem> problems, List<String>
   }
 
   /** A book and its lines by their text. */
-  private record Source(Path path, Map<String, Row> rows) {
+  private record Source(Path path, Map<String, ScannedLine> rows) {
     Set<BookLine> openings() {
       Set<BookLine> openings = new HashSet<>();
-      for (Row row : rows.values()) {
+      for (ScannedLine row : rows.values()) {
         row.entry().filter(entry -> entry.kind().equals(OPENED)).ifPresent(openings::add);
       }
       return openings;
@@ -59,17 +59,17 @@ public record BookMerge(List<String> texts, List<Problem> problems, List<String>
   }
 
   /** A line with the time by which it is put between those of other devices. */
-  private record Placed(Instant time, Row row) {
+  private record Placed(Instant time, ScannedLine row) {
     static final Comparator<Placed> ORDER =
         Comparator.comparing(Placed::time)
             .thenComparing(placed -> entry(placed.row()).device())
             .thenComparing(Placed::row, BY_NUMBER);
   }
 
-  private static final Comparator<Row> BY_NUMBER =
-      Comparator.<Row>comparingInt(row -> entry(row).number())
+  private static final Comparator<ScannedLine> BY_NUMBER =
+      Comparator.<ScannedLine>comparingInt(row -> entry(row).number())
           .thenComparing(row -> entry(row).at())
-          .thenComparing(Row::text);
+          .thenComparing(ScannedLine::text);
 
   /**
    * Reads books and unites their lines; the books themselves stay as they are.
@@ -88,7 +88,7 @@ public record BookMerge(List<String> texts, List<Problem> problems, List<String>
           .ifPresent(
               book -> {
                 problems.addAll(book.problems());
-                Map<String, Row> rows = new LinkedHashMap<>();
+                Map<String, ScannedLine> rows = new LinkedHashMap<>();
                 book.rows().forEach(row -> rows.put(row.text(), row));
                 sources.add(new Source(path, rows));
               });
@@ -106,16 +106,16 @@ public record BookMerge(List<String> texts, List<Problem> problems, List<String>
                 + " books of one job are united.");
       }
     }
-    Map<String, Row> union = new TreeMap<>();
+    Map<String, ScannedLine> union = new TreeMap<>();
     sources.forEach(source -> union.putAll(source.rows()));
-    Map<String, List<Row>> byDevice = byDevice(union);
+    Map<String, List<ScannedLine>> byDevice = byDevice(union);
     problems.addAll(twice(byDevice));
     return Read.good(new BookMerge(inOrder(union, byDevice), problems, summary(sources, byDevice)));
   }
 
   /** The lines of two books, each given by its own, united. */
   static List<String> of(List<String> one, List<String> other) {
-    Map<String, Row> union = new TreeMap<>();
+    Map<String, ScannedLine> union = new TreeMap<>();
     for (List<String> texts : List.of(one, other)) {
       byte[] bytes = (String.join("\n", texts) + "\n").getBytes(StandardCharsets.UTF_8);
       BookScan.of(bytes).rows().forEach(row -> union.put(row.text(), row));
@@ -136,9 +136,9 @@ public record BookMerge(List<String> texts, List<Problem> problems, List<String>
     return !shared.isEmpty();
   }
 
-  private static Map<String, List<Row>> byDevice(Map<String, Row> union) {
-    Map<String, List<Row>> byDevice = new TreeMap<>();
-    for (Row row : union.values()) {
+  private static Map<String, List<ScannedLine>> byDevice(Map<String, ScannedLine> union) {
+    Map<String, List<ScannedLine>> byDevice = new TreeMap<>();
+    for (ScannedLine row : union.values()) {
       row.entry()
           .ifPresent(
               entry -> byDevice.computeIfAbsent(entry.device(), any -> new ArrayList<>()).add(row));
@@ -150,11 +150,12 @@ public record BookMerge(List<String> texts, List<Problem> problems, List<String>
   /**
    * A clock that was set back does not pull an entry before the ones that its device made first.
    */
-  private static List<String> inOrder(Map<String, Row> union, Map<String, List<Row>> byDevice) {
+  private static List<String> inOrder(
+      Map<String, ScannedLine> union, Map<String, List<ScannedLine>> byDevice) {
     List<Placed> placed = new ArrayList<>();
-    for (List<Row> rows : byDevice.values()) {
+    for (List<ScannedLine> rows : byDevice.values()) {
       Instant latest = Instant.MIN;
-      for (Row row : rows) {
+      for (ScannedLine row : rows) {
         latest = entry(row).at().isAfter(latest) ? entry(row).at() : latest;
         placed.add(new Placed(latest, row));
       }
@@ -167,7 +168,7 @@ public record BookMerge(List<String> texts, List<Problem> problems, List<String>
     return texts;
   }
 
-  private static List<Problem> twice(Map<String, List<Row>> byDevice) {
+  private static List<Problem> twice(Map<String, List<ScannedLine>> byDevice) {
     List<Problem> problems = new ArrayList<>();
     byDevice.forEach(
         (device, rows) -> {
@@ -190,7 +191,8 @@ public record BookMerge(List<String> texts, List<Problem> problems, List<String>
     return problems;
   }
 
-  private static List<String> summary(List<Source> sources, Map<String, List<Row>> byDevice) {
+  private static List<String> summary(
+      List<Source> sources, Map<String, List<ScannedLine>> byDevice) {
     List<String> summary = new ArrayList<>();
     for (Source source : sources) {
       List<Source> others =
@@ -219,7 +221,7 @@ public record BookMerge(List<String> texts, List<Problem> problems, List<String>
     return count == 1 ? "1 entry" : count + " entries";
   }
 
-  private static BookLine entry(Row row) {
+  private static BookLine entry(ScannedLine row) {
     return row.entry().orElseThrow();
   }
 

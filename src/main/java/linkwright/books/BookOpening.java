@@ -157,8 +157,8 @@ record BookOpening(
       Path asked,
       String device,
       Instant now,
-      BookWriter.Opening opening,
-      BookWriter.Opening lockOpening) {
+      BookWriter.ChannelOpening opening,
+      BookWriter.ChannelOpening lockOpening) {
     Path path = withoutLink(asked);
     Optional<String> refusal =
         read(path).flatMap(bytes -> known(bytes, BookMarks.whyNone(path, bytes))).problem();
@@ -197,7 +197,7 @@ record BookOpening(
   }
 
   private static Read<BookFile> locked(
-      Path path, String device, Instant now, BookWriter.Opening opening, BookLock lock) {
+      Path path, String device, Instant now, BookWriter.ChannelOpening opening, BookLock lock) {
     Read<byte[]> read = read(path);
     if (!(read instanceof Read.Good<byte[]> good)) {
       return Read.bad(read.problem().orElse(""));

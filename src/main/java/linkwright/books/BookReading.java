@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.Queue;
 import java.util.Set;
-import linkwright.books.BookScan.Row;
+import linkwright.books.BookScan.ScannedLine;
 import linkwright.books.facts.FactCodecs;
 import linkwright.files.ProblemList;
 import linkwright.quantity.Problem;
@@ -57,12 +57,12 @@ record BookReading(List<BookLine> lines, List<Suspect> suspects, List<Problem> p
     problems = List.copyOf(problems);
   }
 
-  static BookReading of(String file, List<Row> rows) {
+  static BookReading of(String file, List<ScannedLine> rows) {
     Set<String> accepted = acceptedChecks(rows);
-    List<Row> used = new ArrayList<>(rows.size());
+    List<ScannedLine> used = new ArrayList<>(rows.size());
     List<Suspect> suspects = new ArrayList<>();
     List<Problem> problems = new ArrayList<>();
-    for (Row row : rows) {
+    for (ScannedLine row : rows) {
       Optional<Problem> problem = problem(file, row, accepted.contains(row.check()));
       if (problem.isPresent()) {
         problems.add(problem.get());
@@ -81,14 +81,14 @@ record BookReading(List<BookLine> lines, List<Suspect> suspects, List<Problem> p
    * Every entry once. Two entries of one name are both used: two machines that were called alike
    * made them. The second goes by a device of its own, so that what names the first still does.
    */
-  private static List<BookLine> once(String file, List<Row> rows, List<Problem> problems) {
+  private static List<BookLine> once(String file, List<ScannedLine> rows, List<Problem> problems) {
     List<BookLine> lines = new ArrayList<>(rows.size());
-    Map<Name, Row> first = new HashMap<>();
+    Map<Name, ScannedLine> first = new HashMap<>();
     Map<Name, List<BookLine>> others = new HashMap<>();
-    for (Row row : rows) {
+    for (ScannedLine row : rows) {
       BookLine line = row.entry().orElseThrow();
       Name name = Name.of(line);
-      Row before = first.putIfAbsent(name, row);
+      ScannedLine before = first.putIfAbsent(name, row);
       if (before == null) {
         lines.add(line);
         continue;
@@ -116,7 +116,7 @@ record BookReading(List<BookLine> lines, List<Suspect> suspects, List<Problem> p
     return lines.stream().map(line -> byDevice.get(line.device()).remove()).toList();
   }
 
-  private static Optional<Problem> unusable(String file, Row row) {
+  private static Optional<Problem> unusable(String file, ScannedLine row) {
     BookLine line = row.entry().orElseThrow();
     return FactCodecs.wrong(line.kind(), line.fields())
         .map(
@@ -126,9 +126,9 @@ record BookReading(List<BookLine> lines, List<Suspect> suspects, List<Problem> p
   }
 
   /** Only a sound line can accept another: else one bad line could wave itself through. */
-  private static Set<String> acceptedChecks(List<Row> rows) {
+  private static Set<String> acceptedChecks(List<ScannedLine> rows) {
     Set<String> checks = new HashSet<>();
-    for (Row row : rows) {
+    for (ScannedLine row : rows) {
       if (row.sound() && row.entry().isPresent()) {
         BookLine line = row.entry().get();
         if (line.kind().equals(ACCEPTED)
@@ -140,7 +140,7 @@ record BookReading(List<BookLine> lines, List<Suspect> suspects, List<Problem> p
     return checks;
   }
 
-  private static Optional<Problem> problem(String file, Row row, boolean accepted) {
+  private static Optional<Problem> problem(String file, ScannedLine row, boolean accepted) {
     if (row.entry().isEmpty()) {
       return Optional.of(
           new Problem(
@@ -165,7 +165,7 @@ record BookReading(List<BookLine> lines, List<Suspect> suspects, List<Problem> p
                 + " Until then it is kept but not used."));
   }
 
-  private static Problem twice(String file, Row row, int before, boolean same) {
+  private static Problem twice(String file, ScannedLine row, int before, boolean same) {
     BookLine line = row.entry().orElseThrow();
     String which = "Entry " + line.number() + " of device " + line.device();
     return same

@@ -17,7 +17,7 @@ import java.util.Optional;
  * @param endsOpen whether the last whole line still lacks its line end
  * @param lines how many lines there are, blank ones and comments among them; a torn one is none
  */
-record BookScan(List<Row> rows, int wholeBytes, boolean endsOpen, int lines) {
+record BookScan(List<ScannedLine> rows, int wholeBytes, boolean endsOpen, int lines) {
   /**
    * One line.
    *
@@ -27,9 +27,10 @@ record BookScan(List<Row> rows, int wholeBytes, boolean endsOpen, int lines) {
    * @param text the line as it stands
    * @param parsed what it says, if it can be read
    */
-  record Row(int line, String check, boolean sound, String text, Optional<ParsedLine> parsed) {
-    Row movedDown(int lines) {
-      return new Row(line + lines, check, sound, text, parsed);
+  record ScannedLine(
+      int line, String check, boolean sound, String text, Optional<ParsedLine> parsed) {
+    ScannedLine movedDown(int lines) {
+      return new ScannedLine(line + lines, check, sound, text, parsed);
     }
 
     Optional<BookLine> entry() {
@@ -54,7 +55,7 @@ record BookScan(List<Row> rows, int wholeBytes, boolean endsOpen, int lines) {
   private static final byte[] TITLE = BookMarks.TITLE.getBytes(StandardCharsets.UTF_8);
 
   static BookScan of(byte[] bytes) {
-    List<Row> rows = new ArrayList<>();
+    List<ScannedLine> rows = new ArrayList<>();
     int from = startsWith(bytes, 0, BYTE_ORDER_MARK) ? BYTE_ORDER_MARK.length : 0;
     int line = 0;
     while (from < bytes.length) {
@@ -76,7 +77,7 @@ record BookScan(List<Row> rows, int wholeBytes, boolean endsOpen, int lines) {
    * A last line without a line end: torn if it begins as an entry or the header does and no check
    * shows it whole. Anything else was written by hand and stays.
    */
-  private static BookScan lastLine(List<Row> rows, byte[] bytes, int line, int from) {
+  private static BookScan lastLine(List<ScannedLine> rows, byte[] bytes, int line, int from) {
     int sound = soundEnd(bytes, from, bytes.length);
     if (sound > 0) {
       rows.add(soundRow(bytes, line, from, sound));
@@ -95,7 +96,7 @@ record BookScan(List<Row> rows, int wholeBytes, boolean endsOpen, int lines) {
     return Arrays.equals(bytes, from, from + length, start, 0, length);
   }
 
-  private static void addLine(List<Row> rows, byte[] bytes, int line, int from, int end) {
+  private static void addLine(List<ScannedLine> rows, byte[] bytes, int line, int from, int end) {
     int sound = soundEnd(bytes, from, end);
     if (sound > 0) {
       rows.add(soundRow(bytes, line, from, sound));
@@ -104,15 +105,15 @@ record BookScan(List<Row> rows, int wholeBytes, boolean endsOpen, int lines) {
     if (rest < end && !isRemark(bytes, rest, end)) {
       String text = new String(bytes, rest, end - rest, StandardCharsets.UTF_8);
       String check = BookText.check(bytes, rest, end - rest);
-      rows.add(new Row(line, check, false, text, suspectEntry(text)));
+      rows.add(new ScannedLine(line, check, false, text, suspectEntry(text)));
     }
   }
 
-  private static Row soundRow(byte[] bytes, int line, int from, int end) {
+  private static ScannedLine soundRow(byte[] bytes, int line, int from, int end) {
     String text = utf8(bytes, from, end - CHECK_LENGTH).orElse("");
     Optional<ParsedLine> entry = text.isEmpty() ? Optional.empty() : entry(text);
     String whole = new String(bytes, from, end - from, StandardCharsets.UTF_8);
-    return new Row(line, BookText.check(bytes, from, end - from), true, whole, entry);
+    return new ScannedLine(line, BookText.check(bytes, from, end - from), true, whole, entry);
   }
 
   private static Optional<ParsedLine> entry(String text) {

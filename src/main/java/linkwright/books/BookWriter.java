@@ -52,15 +52,15 @@ final class BookWriter implements Closeable {
   }
 
   /** Opens the end of a file; given its own so that a test can play a full disk. */
-  interface Opening {
+  interface ChannelOpening {
     FileChannel open(Path path) throws IOException;
   }
 
-  static final Opening APPENDING =
+  static final ChannelOpening APPENDING =
       path -> FileChannel.open(path, StandardOpenOption.APPEND, LinkOption.NOFOLLOW_LINKS);
 
   private final Path path;
-  private final Opening opening;
+  private final ChannelOpening opening;
   private final Object fileKey;
   private FileChannel channel;
   private long length;
@@ -69,7 +69,11 @@ final class BookWriter implements Closeable {
   private final CRC32C content = new CRC32C();
 
   private BookWriter(
-      Path path, Opening opening, FileChannel channel, BasicFileAttributes file, byte[] known) {
+      Path path,
+      ChannelOpening opening,
+      FileChannel channel,
+      BasicFileAttributes file,
+      byte[] known) {
     this.path = path;
     this.opening = opening;
     this.channel = channel;
@@ -84,7 +88,7 @@ final class BookWriter implements Closeable {
    *
    * @param known what stands in it, as it was read
    */
-  static BookWriter open(Path path, Opening opening, byte[] known) throws IOException {
+  static BookWriter open(Path path, ChannelOpening opening, byte[] known) throws IOException {
     FileChannel channel = opening.open(path);
     boolean opened = false;
     try {

@@ -8,7 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import linkwright.books.BookScan.Row;
+import linkwright.books.BookScan.ScannedLine;
 import linkwright.quantity.Problem;
 
 /**
@@ -17,15 +17,15 @@ import linkwright.quantity.Problem;
  * which order is known, however the lines of several devices lie between one another.
  */
 final class Continuity {
-  private static final Comparator<Row> BY_NUMBER =
+  private static final Comparator<ScannedLine> BY_NUMBER =
       Comparator.comparingInt(row -> entry(row).number());
 
   private Continuity() {}
 
   /** Device → the check that its next entry names, that of the last it made. */
-  static Map<String, String> lastChecks(List<Row> rows) {
-    Map<String, Row> last = new HashMap<>();
-    for (Row row : rows) {
+  static Map<String, String> lastChecks(List<ScannedLine> rows) {
+    Map<String, ScannedLine> last = new HashMap<>();
+    for (ScannedLine row : rows) {
       if (row.parsed().isPresent()) {
         last.merge(
             entry(row).device(),
@@ -39,7 +39,7 @@ final class Continuity {
   }
 
   /** What is missing and what was moved, device by device. */
-  static List<Problem> problems(String file, List<Row> rows) {
+  static List<Problem> problems(String file, List<ScannedLine> rows) {
     List<Problem> problems = new ArrayList<>();
     byDevice(rows)
         .forEach(
@@ -51,9 +51,9 @@ final class Continuity {
     return problems;
   }
 
-  private static Map<String, List<Row>> byDevice(List<Row> rows) {
-    Map<String, List<Row>> byDevice = new LinkedHashMap<>();
-    for (Row row : rows) {
+  private static Map<String, List<ScannedLine>> byDevice(List<ScannedLine> rows) {
+    Map<String, List<ScannedLine>> byDevice = new LinkedHashMap<>();
+    for (ScannedLine row : rows) {
       row.entry()
           .ifPresent(
               entry -> byDevice.computeIfAbsent(entry.device(), any -> new ArrayList<>()).add(row));
@@ -61,7 +61,8 @@ final class Continuity {
     return byDevice;
   }
 
-  private static void moved(String file, String device, List<Row> own, List<Problem> problems) {
+  private static void moved(
+      String file, String device, List<ScannedLine> own, List<Problem> problems) {
     for (int i = 1; i < own.size(); i++) {
       int number = entry(own.get(i)).number();
       int before = entry(own.get(i - 1)).number();
@@ -77,12 +78,13 @@ final class Continuity {
     }
   }
 
-  private static void missing(String file, String device, List<Row> own, List<Problem> problems) {
-    List<Row> inOrder = new ArrayList<>(own);
+  private static void missing(
+      String file, String device, List<ScannedLine> own, List<Problem> problems) {
+    List<ScannedLine> inOrder = new ArrayList<>(own);
     inOrder.sort(BY_NUMBER);
     int number = 0;
     Set<String> checks = new HashSet<>(Set.of(""));
-    for (Row row : inOrder) {
+    for (ScannedLine row : inOrder) {
       ParsedLine parsed = row.parsed().orElseThrow();
       int now = parsed.entry().number();
       if (now != number) {
@@ -98,7 +100,7 @@ final class Continuity {
     }
   }
 
-  private static Problem gone(String file, String device, Row row, int before, int now) {
+  private static Problem gone(String file, String device, ScannedLine row, int before, int now) {
     String which =
         now > before + 2
             ? "Entries " + (before + 1) + " to " + (now - 1) + " of " + device + " are missing"
@@ -116,7 +118,7 @@ final class Continuity {
         "Bring them back from a copy of the book: linkwright merge takes both together.");
   }
 
-  private static BookLine entry(Row row) {
+  private static BookLine entry(ScannedLine row) {
     return row.entry().orElseThrow();
   }
 }

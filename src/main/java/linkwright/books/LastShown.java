@@ -9,7 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import linkwright.books.BookScan.Row;
+import linkwright.books.BookScan.ScannedLine;
 import linkwright.disk.Disk;
 import linkwright.files.Fields;
 import linkwright.files.Home;
@@ -90,12 +90,12 @@ final class LastShown {
   }
 
   /** Whether anything is remembered and all of it is in the book. */
-  boolean allIn(List<Row> rows) {
+  boolean allIn(List<ScannedLine> rows) {
     return !byDevice.isEmpty() && problems("", rows, 0).isEmpty();
   }
 
   /** What was shown as done and is not in the book. */
-  List<Problem> problems(String book, List<Row> rows, int lastLine) {
+  List<Problem> problems(String book, List<ScannedLine> rows, int lastLine) {
     List<Problem> problems = new ArrayList<>();
     byDevice.forEach(
         (device, shown) -> {

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import linkwright.books.BookScan.Row;
+import linkwright.books.BookScan.ScannedLine;
 import linkwright.quantity.Nearest;
 import linkwright.quantity.Problem;
 import linkwright.routine.Routine;
@@ -20,7 +20,7 @@ final class StepNames {
 
   /** Every name that leads nowhere, where it first stands. */
   static List<Problem> problems(
-      String file, List<Row> rows, Function<String, Optional<Routine>> routines) {
+      String file, List<ScannedLine> rows, Function<String, Optional<Routine>> routines) {
     Optional<Routine> routine =
         rows.stream()
             .flatMap(row -> row.entry().stream())
@@ -30,7 +30,7 @@ final class StepNames {
             .flatMap(routines);
     List<Problem> problems = new ArrayList<>();
     Set<String> told = new HashSet<>();
-    for (Row row : rows) {
+    for (ScannedLine row : rows) {
       Optional<String> step = row.entry().flatMap(entry -> text(entry, "step"));
       if (routine.isPresent()
           && step.isPresent()
@@ -43,7 +43,7 @@ final class StepNames {
     return problems;
   }
 
-  private static Problem problem(String file, Row row, Routine routine, String step) {
+  private static Problem problem(String file, ScannedLine row, Routine routine, String step) {
     List<String> ids = routine.steps().stream().map(Step::id).toList();
     String near = Nearest.of(step, ids).orElse("the step that it is now");
     return new Problem(

@@ -11,10 +11,12 @@ import java.util.concurrent.Callable;
 import linkwright.books.BookChecks;
 import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
+import linkwright.cli.forms.OutForm;
 import linkwright.disk.DiskTrouble;
 import linkwright.files.Checking;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
+import linkwright.shell.StudentsFile;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -72,6 +74,7 @@ final class CheckCommand implements Callable<Integer> {
     }
     List<Problem> problems = new ArrayList<>(Checking.check(root.home(), asked, BookChecks::of));
     if (asked.isEmpty()) {
+      problems.addAll(StudentsFile.load(root.home()).problems());
       Choices.load(root.home()).problems().stream()
           .filter(problem -> !problems.contains(problem))
           .forEach(problems::add);

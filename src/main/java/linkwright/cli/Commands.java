@@ -33,7 +33,13 @@ public final class Commands {
     line.addSubcommand(new HandsCommand(root));
     line.addSubcommand(new BenchCommand(root));
     line.addSubcommand(new DrawerCommand(root));
+    line.addSubcommand(new ExportCommand(root));
+    line.addSubcommand(new TakeInCommand(root));
     line.addSubcommand(new WalkCommand(root));
+    line.addSubcommand(new RehearseCommand(root));
+    line.addSubcommand(new LessonCommand(root));
+    line.addSubcommand(new StudentCommand(root));
+    line.addSubcommand(new ClassCommand(root));
     line.addSubcommand(new CheckCommand(root));
     line.addSubcommand(new NewRoutineCommand(root));
     line.addSubcommand(new JobsCommand(root));

@@ -7,6 +7,7 @@ import java.util.concurrent.Callable;
 import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
+import linkwright.cli.forms.OutForm;
 import linkwright.coach.content.Part;
 import linkwright.coach.drawer.DrawerContent;
 import linkwright.coach.keys.Act;
@@ -34,10 +35,7 @@ import picocli.CommandLine.Option;
       "Wire and other metal on hand across jobs, by lot, and the metal account.",
       "--came LOT enters what came; --count LOT sets a lot right by what the scale says."
     },
-    footer = {
-      "",
-      "Example: linkwright drawer --came wire-9 --wire \"0.9 mm\" --length \"3 m\""
-    })
+    footer = {"", "Example: linkwright drawer --came wire-9 --wire \"0.9 mm\" --length \"3 m\""})
 final class DrawerCommand implements Callable<Integer> {
   private final Root root;
 
@@ -97,7 +95,11 @@ final class DrawerCommand implements Callable<Integer> {
     Drawer drawer = handbook.drawer();
     List<Part> parts =
         new DrawerContent(Choices.load(root.home()).user().units())
-            .of(drawer, -1, TrayReading.of(root.home(), handbook, here.clock().instant()));
+            .of(
+                drawer,
+                -1,
+                TrayReading.of(root.home(), handbook, here.clock().instant()),
+                handbook.reference());
     if (answer.forReading()) {
       here.out().sayAll(new PlainLines(Act::words).of(parts));
     } else {

@@ -9,6 +9,7 @@ import java.util.concurrent.Callable;
 import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
+import linkwright.cli.forms.OutForm;
 import linkwright.coach.kernel.Settings;
 import linkwright.coach.kernel.TrayJob;
 import linkwright.coach.tray.ClosedWords;
@@ -32,6 +33,9 @@ final class JobsCommand implements Callable<Integer> {
   @Option(names = "--as", paramLabel = "FORM", description = OutForm.SAYS)
   private String form = "text";
 
+  @Option(names = "--all", description = "Those that were put away too.")
+  private boolean all;
+
   JobsCommand(Root root) {
     this.root = root;
   }
@@ -47,7 +51,10 @@ final class JobsCommand implements Callable<Integer> {
     here.err().sayAll(Located.all(library.problems()));
     Handbook handbook = Start.handbook(library);
     Settings settings = Choices.load(root.home()).settings().in(ZoneId.systemDefault());
-    List<TrayJob> tray = TrayReading.of(root.home(), handbook, here.clock().instant());
+    List<TrayJob> tray =
+        TrayReading.of(root.home(), handbook, here.clock().instant()).stream()
+            .filter(job -> all || !job.away())
+            .toList();
     List<String> problems = TrayReading.problems(root.home());
     here.err().sayAll(problems);
     if (as.orThrow() == OutForm.TEXT) {
@@ -79,6 +86,7 @@ final class JobsCommand implements Callable<Integer> {
       row.put("stands", ClosedWords.stands(job, settings));
       row.put("waits", String.join("; ", job.waits()));
       row.put("closed", job.closed());
+      row.put("put-away", job.away());
       rows.add(row);
     }
     return rows;

@@ -14,6 +14,8 @@ import linkwright.books.EntryLines;
 import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
+import linkwright.cli.exchange.PlanYaml;
+import linkwright.cli.forms.OutForm;
 import linkwright.coach.content.Part;
 import linkwright.coach.keys.Act;
 import linkwright.coach.plan.ChainContent;
@@ -26,14 +28,14 @@ import linkwright.plain.PlainLines;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.Read;
 import linkwright.shell.Start;
-import linkwright.standing.ChainChoice;
-import linkwright.standing.ChainChoices;
 import linkwright.standing.CountedPlan;
 import linkwright.standing.Handbook;
 import linkwright.standing.JobTraits;
 import linkwright.standing.Questions;
 import linkwright.standing.Standing;
 import linkwright.standing.WhatIf;
+import linkwright.standing.nearest.ChainChoice;
+import linkwright.standing.nearest.ChainChoices;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -66,6 +68,15 @@ final class PlanCommand implements Callable<Integer> {
       paramLabel = "CHANGES",
       description = "A variant beside it, up to three: --or \"metal=copper, wire=1 mm\".")
   private List<String> variants = new ArrayList<>();
+
+  @Option(
+      names = "--from",
+      paramLabel = "WHAT",
+      description = {
+        "The longest chain and the heaviest wire from what there is, given once for each:",
+        "--from \"wire=420 mm, 260 mm\" --from \"metal=20 g\" --from money=90 --from hours=6"
+      })
+  private List<String> from = new ArrayList<>();
 
   @Option(
       names = "--no-bench",
@@ -149,6 +160,10 @@ final class PlanCommand implements Callable<Integer> {
         .forEach(question -> here.err().say(path + ": is this right? " + question));
     if (!variants.isEmpty()) {
       return compare(planned.get(), choices, as);
+    }
+    if (!from.isEmpty()) {
+      return FromWhatThereIs.tell(
+          root, from, planned.get().wish(), planned.get().state(), planned.get().handbook());
     }
     if (as != OutForm.TEXT) {
       List<ChainChoice> nearest =

@@ -14,6 +14,7 @@ import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
+import linkwright.coach.kernel.Message;
 import linkwright.files.Home;
 import linkwright.quantity.Read;
 import picocli.CommandLine.Command;
@@ -98,6 +99,11 @@ final class Root implements Callable<Integer> {
 
   /** Starts the coach as asked, with a job opened at once if one is named. */
   int start(boolean asPlain, Optional<String> job) {
+    return start(asPlain, job, Optional.empty());
+  }
+
+  /** The same, led to a place at once. */
+  int start(boolean asPlain, Optional<String> job, Optional<Message.Led> led) {
     List<String> typed = new ArrayList<>();
     home.ifPresent(folder -> typed.addAll(List.of("--home", folder)));
     theme.ifPresent(name -> typed.addAll(List.of("--theme", name)));
@@ -112,7 +118,7 @@ final class Root implements Callable<Integer> {
     return options
         .problem()
         .map(this::wrong)
-        .orElseGet(() -> Starting.run(options.orThrow(), here, job));
+        .orElseGet(() -> Starting.run(options.orThrow(), here, job, led));
   }
 
   /** The path that a user typed. */

@@ -9,6 +9,7 @@ import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
 import linkwright.cli.walk.Opening;
 import linkwright.cli.walk.Walk;
+import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Settings;
 import linkwright.files.Home;
 import linkwright.files.Library;
@@ -37,6 +38,12 @@ public final class Starting {
 
   /** The same, with a job's book opened at once. */
   static int run(StartOptions options, Surroundings here, Optional<String> job) {
+    return run(options, here, job, Optional.empty());
+  }
+
+  /** The same, led to a place at once. */
+  static int run(
+      StartOptions options, Surroundings here, Optional<String> job, Optional<Message.Led> led) {
     Home home;
     try {
       home = here.home(options.home());
@@ -45,7 +52,7 @@ public final class Starting {
       return Exit.PROBLEMS;
     }
     try {
-      return run(options, here, home, job);
+      return run(options, here, home, job, led);
     } catch (RuntimeException | Error fault) {
       // The display was closed on the way here, so this line is seen in the user's own terminal.
       here.err().say(TraceFile.keep(home, fault, here.clock().instant()));
@@ -53,10 +60,15 @@ public final class Starting {
     }
   }
 
-  private static int run(StartOptions options, Surroundings here, Home home, Optional<String> job) {
+  private static int run(
+      StartOptions options,
+      Surroundings here,
+      Home home,
+      Optional<String> job,
+      Optional<Message.Led> led) {
     Choices choices = Choices.load(home);
     if (options.plain()) {
-      return plain(home, choices, here, job);
+      return plain(home, choices, here, job, led);
     }
     Optional<Display> display = Displays.choose(here.environment(), wishes(options, choices));
     boolean noWindow = options.window() && !display.map(Starting::isWindow).orElse(false);
@@ -65,7 +77,7 @@ public final class Starting {
         here.err().say(NO_WINDOW);
       }
       return here.environment().isDumb()
-          ? plain(home, choices, here, job)
+          ? plain(home, choices, here, job, led)
           : glance(home, choices, here);
     }
     List<String> told = new ArrayList<>();
@@ -76,17 +88,25 @@ public final class Starting {
     choices.problems().forEach(problem -> told.add(problem.sentence()));
     Settings settings = choices.settings();
     String device = choices.device(here, home);
-    String parting = Start.run(home, settings, device, display.get(), job, told);
+    String parting = Start.run(home, settings, device, display.get(), job, led, told);
     if (!parting.isEmpty()) {
       here.out().say(parting);
     }
     return Exit.GOOD;
   }
 
-  private static int plain(Home home, Choices choices, Surroundings here, Optional<String> job) {
+  private static int plain(
+      Home home,
+      Choices choices,
+      Surroundings here,
+      Optional<String> job,
+      Optional<Message.Led> led) {
     Library library = Library.load(home);
     here.err().sayAll(Located.all(choices.problems()));
     here.err().sayAll(Located.all(library.problems()));
+    if (led.isPresent()) {
+      return Walk.led(here, home, choices, library, job, led.get());
+    }
     Read<Opening> opening =
         job.isPresent()
             ? Read.good(new Opening(job, Optional.empty(), List.of()))

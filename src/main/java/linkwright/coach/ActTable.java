@@ -23,12 +23,15 @@ public final class ActTable {
               Act.NEW_JOB,
               Act.MAKE_AGAIN,
               Act.SEARCH,
+              Act.PUT_AWAY,
+              Act.SHOW_ALL,
               Act.TO_RECKONER,
               Act.TO_CAUTIONS,
               Act.TO_HANDS,
               Act.TO_OWN_BENCH,
               Act.TO_DRAWER,
-              Act.TO_LOOKUP,
+              Act.TO_LESSON,
+              Act.TO_REHEARSAL,
               Act.MORE,
               Act.LESS);
       case ROUND ->
@@ -43,12 +46,16 @@ public final class ActTable {
               Act.TO_CAUTIONS,
               Act.TO_TIMERS,
               Act.TO_RECKONER,
-              Act.TO_LOOKUP,
               Act.TO_TRAY,
               Act.TO_NEAREST,
               Act.TO_PILES,
               Act.MAKE_AGAIN,
+              Act.TO_LESSON,
+              Act.TO_REHEARSAL,
               Act.TO_WHAT_IF,
+              Act.TO_REACH,
+              Act.TO_CARD,
+              Act.KEEP_FOR_ALL,
               Act.THROW_AWAY);
       case PLAN -> List.of(Act.KEEP);
       case NEAREST ->
@@ -134,6 +141,7 @@ public final class ActTable {
               Act.WEIGH_OUT,
               Act.TO_BENCH,
               Act.RETURN_WIRE,
+              Act.TAKE_SOLDER,
               Act.MORE,
               Act.LESS);
       case WEIGH_IN ->
@@ -143,6 +151,7 @@ public final class ActTable {
               Act.PRICE,
               Act.HOURS,
               Act.CLOSE,
+              Act.KEEP_FOR_ALL,
               Act.REOPEN,
               Act.MAKE_AGAIN,
               Act.TO_BENCH,
@@ -178,11 +187,57 @@ public final class ActTable {
           List.of(Act.OPEN_CARD, Act.UP, Act.DOWN, Act.SEARCH, Act.TO_TRAY, Act.MORE, Act.LESS);
       case OWN_BENCH -> List.of(Act.CHANGE_BENCH, Act.KEEP_TYPED, Act.TO_TRAY, Act.MORE, Act.LESS);
       case DRAWER ->
-          List.of(Act.LOT_CAME, Act.LOT_COUNTED, Act.UP, Act.DOWN, Act.TO_TRAY, Act.MORE, Act.LESS);
-      case WHAT_IF -> List.of(Act.VARY, Act.TO_PLAN, Act.MORE, Act.LESS);
+          List.of(
+              Act.LOT_CAME,
+              Act.LOT_COUNTED,
+              Act.DRAW,
+              Act.UP,
+              Act.DOWN,
+              Act.TO_TRAY,
+              Act.MORE,
+              Act.LESS);
+      case WHAT_IF -> List.of(Act.VARY, Act.TO_PLAN, Act.TO_REACH, Act.MORE, Act.LESS);
+      case REACH ->
+          List.of(Act.SAY_WHAT_THERE_IS, Act.PLAN_SO_LONG, Act.TO_PLAN, Act.MORE, Act.LESS);
+      case CARD -> List.of(Act.WRITE_CARD, Act.TO_WEIGH_IN, Act.TO_BENCH, Act.MORE, Act.LESS);
       case PILES ->
           List.of(Act.TAKE_UP, Act.SAY_WHERE, Act.UP, Act.DOWN, Act.TO_BENCH, Act.MORE, Act.LESS);
-      case HANDBOOK -> List.of(Act.UP, Act.DOWN, Act.TO_BENCH, Act.TO_TRAY, Act.MORE, Act.LESS);
+      case REHEARSAL ->
+          List.of(
+              Act.CHOOSE,
+              Act.UP,
+              Act.DOWN,
+              Act.DRY_ON,
+              Act.DRY_BACK,
+              Act.TO_TRAY,
+              Act.MORE,
+              Act.LESS);
+      case LESSON ->
+          List.of(
+              Act.CHOOSE,
+              Act.UP,
+              Act.DOWN,
+              Act.NEXT_QUESTION,
+              Act.MORE_QUESTIONS,
+              Act.NEW_STUDENT,
+              Act.TO_STUDENT,
+              Act.TO_CLASS,
+              Act.TO_TRAY,
+              Act.MORE,
+              Act.LESS);
+      case SAYING -> List.of(Act.NEXT_QUESTION, Act.MORE, Act.LESS);
+      case STUDENT ->
+          List.of(
+              Act.SIGN_STEP,
+              Act.STUDY_PIECE,
+              Act.SET_PRACTICE,
+              Act.TO_LESSON,
+              Act.TO_CLASS,
+              Act.TO_TRAY,
+              Act.MORE,
+              Act.LESS);
+      case CLASS_ROOM ->
+          List.of(Act.CHOOSE, Act.UP, Act.DOWN, Act.TO_LESSON, Act.TO_TRAY, Act.MORE, Act.LESS);
       case SETTINGS, MADE_AGAIN -> List.of(Act.KEEP);
       case HELP -> List.of(Act.MORE, Act.LESS);
       case HOT_WORK -> List.of(Act.FLAMES_OUT, Act.STILL_LIT, Act.STAY);

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import linkwright.coach.form.Form;
-import linkwright.coach.kernel.Drafting;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.MessageCases;
@@ -15,12 +14,14 @@ import linkwright.coach.kernel.Paging;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Presses;
 import linkwright.coach.kernel.Settings;
+import linkwright.coach.kernel.StudentsAtHand;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.Writing;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
 import linkwright.coach.keys.KeyMap;
 import linkwright.coach.tray.TrayHeld;
+import linkwright.lesson.Learner;
 import linkwright.standing.Handbook;
 
 /**
@@ -56,7 +57,7 @@ public final class Coach implements MessageCases<Turn> {
     if (model.writing() instanceof Writing.Failed failed && UserMessages.is(message)) {
       return Failing.answered(model, failed, message);
     }
-    return arrived(model, message.answer(new Coach(model)));
+    return StudentGate.after(arrived(model, DryGate.held(model, message.answer(new Coach(model)))));
   }
 
   /** Goes where the turn leads, then waits for what is to be written. */
@@ -109,20 +110,12 @@ public final class Coach implements MessageCases<Turn> {
     return Places.of(model).row(model.quiet(), message.row());
   }
 
-  /** The line that keeps the form is chosen first and keeps it when clicked again. */
   @Override
   public Turn fieldChosen(Message.FieldChosen message) {
-    Place place = Places.of(model);
     return model
         .held()
         .form()
-        .map(
-            form ->
-                message.field() == form.foldLine()
-                    ? place.edited(model.quiet(), form.unfold(), false)
-                    : message.field() == form.fields().size() && form.at() == message.field()
-                        ? place.confirmed(model.quiet(), form.completed())
-                        : place.edited(model.quiet(), form.withAt(message.field()), false))
+        .map(form -> OpenForm.field(model.quiet(), form, message.field()))
         .orElseGet(() -> Turn.to(model));
   }
 
@@ -221,8 +214,7 @@ public final class Coach implements MessageCases<Turn> {
   @Override
   public Turn keptElsewhere(Message.KeptElsewhere message) {
     Model read = model.withBench(message.bench().device(), message.bench().books());
-    if (read.writing() instanceof Writing.Pending pending
-        && OneSitting.isEnding(pending.asked())) {
+    if (read.writing() instanceof Writing.Pending pending && OneSitting.isEnding(pending.asked())) {
       return OneSitting.ended(read, pending);
     }
     Model next = read.with(new Writing.Nothing());
@@ -254,6 +246,40 @@ public final class Coach implements MessageCases<Turn> {
   public Turn drawerRead(Message.DrawerRead message) {
     Model next = model.with(model.handbook().with(message.drawer())).told("It is entered.");
     return Places.of(next).settled(next);
+  }
+
+  @Override
+  public Turn led(Message.Led message) {
+    return model.held() instanceof HotWorkHeld
+        ? Turn.to(model.told("First the flames; what was asked for has its key then."))
+        : Places.of(message.place()).enterAt(model, message.id());
+  }
+
+  /** What the place was to hold then, it holds now. */
+  @Override
+  public Turn studentRead(Message.StudentRead message) {
+    StudentsAtHand known = model.learning().with(message.roster());
+    if (!message.id().isEmpty()) {
+      known =
+          known.with(
+              Learner.of(
+                  message.id(),
+                  message.entries(),
+                  model.settings().zone(),
+                  message.roster().gapDays()));
+    }
+    Model next = model.with(known).with(new Writing.Nothing());
+    if (model.writing() instanceof Writing.Pending pending) {
+      next = next.with(pending.held()).with(pending.notice());
+      return UserMessages.read(arrived(next, Places.of(next).settled(next)), pending.waiting());
+    }
+    // Elsewhere it is only known from now on: nothing that is open there was asked for it.
+    return Places.of(next).isDry() ? Places.of(next).settled(next) : Turn.to(next);
+  }
+
+  @Override
+  public Turn classRead(Message.ClassRead message) {
+    return Turn.to(model.with(model.learning().with(message.roster()).with(message.room())));
   }
 
   @Override
@@ -308,7 +334,7 @@ public final class Coach implements MessageCases<Turn> {
       return EverywhereActs.act(model, Act.COPY);
     }
     if (form.isPresent()) {
-      return inForm(model, place, form.get(), key);
+      return OpenForm.key(model, form.get(), key);
     }
     if (DueWaits.goes(model, key)) {
       return DueWaits.go(model);
@@ -337,30 +363,11 @@ public final class Coach implements MessageCases<Turn> {
         : turn;
   }
 
-  private static Turn inForm(Model model, Place place, Form form, Key key) {
-    if (model.settings().keys().find(key, List.of(Act.THROW_AWAY)).isPresent()) {
-      return Drafting.thrownAway(model, place, form);
-    }
-    Form.Outcome outcome = form.key(key);
-    if (outcome instanceof Form.Outcome.Edited edited) {
-      return place.edited(model, edited.form(), edited.textChanged());
-    }
-    if (outcome instanceof Form.Outcome.Confirmed confirmed) {
-      return place.confirmed(model, confirmed.form());
-    }
-    return key.is(Key.Kind.ESCAPE) ? place.formLeft(model) : place.typed(model, key);
-  }
-
   /** An act by itself, whatever key it has: a click, or a word of the plain walk. */
   private static Turn act(Model model, Act act) {
     Place place = Places.of(model);
     if (model.held().form().isPresent()) {
-      return switch (act) {
-        case KEEP -> place.confirmed(model, model.held().form().get().completed());
-        case ROUND -> place.formLeft(model);
-        case THROW_AWAY -> Drafting.thrownAway(model, place, model.held().form().get());
-        default -> Turn.to(model.told("First keep or leave what is being typed."));
-      };
+      return OpenForm.act(model, model.held().form().get(), act);
     }
     if (act == Act.TO_DUE && DueWaits.next(model).isPresent()) {
       return DueWaits.go(model);

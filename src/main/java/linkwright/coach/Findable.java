@@ -3,10 +3,10 @@ package linkwright.coach;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import linkwright.coach.kernel.JobWords;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.TrayJob;
+import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.coach.keys.Act;
 import linkwright.coach.lookup.LookUpItem;
 import linkwright.reckon.Reckoner;
@@ -34,11 +34,16 @@ record Findable(String kind, String name, List<String> words, PlaceId place, Str
           PlaceId.RECKONER,
           PlaceId.LOOKUP,
           PlaceId.HANDS,
-          PlaceId.HANDBOOK,
+          PlaceId.OWN_BENCH,
+          PlaceId.DRAWER,
+          PlaceId.LESSON,
+          PlaceId.REHEARSAL,
+          PlaceId.STUDENT,
+          PlaceId.CLASS_ROOM,
           PlaceId.SETTINGS);
 
   private static final Set<PlaceId> NO_PLACE =
-      Set.of(PlaceId.FIND, PlaceId.HELP, PlaceId.MADE_AGAIN);
+      Set.of(PlaceId.FIND, PlaceId.HELP, PlaceId.MADE_AGAIN, PlaceId.SAYING);
 
   Findable {
     words = List.copyOf(words);

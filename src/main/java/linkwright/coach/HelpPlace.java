@@ -70,6 +70,7 @@ final class HelpPlace implements Place {
     if (counts) {
       lines.add(1, Table.Line.of("digits", "how many, then its key"));
     }
+    lines.add(Table.Line.of("ctrl-l", "draw the screen anew, where another program wrote over it"));
     List<Act> others =
         ActTable.of(there.held().place()).stream().filter(act -> !acts.contains(act)).toList();
     Prose chain = Prose.aside(model.job().isPresent() ? CHAIN : "");

@@ -53,6 +53,7 @@ final class LookRound {
     }
     List<Effect> effects = new ArrayList<>(there.effects());
     effects.add(new Effect.ReadBench());
+    effects.add(new Effect.OpenStudent("", ""));
     return new Turn(there.model(), effects, there.next());
   }
 }

@@ -17,6 +17,7 @@ import linkwright.coach.kernel.DraftWords;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
+import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Writing;
 import linkwright.coach.kernel.safety.HotWorkWords;
 import linkwright.coach.keys.Act;
@@ -43,7 +44,19 @@ public final class Pages {
         model.notice().text(),
         model.notice().trouble(),
         failed.isPresent() ? open(Failing.ACTS) : open(model, place, inBody(body)),
+        away(model, place),
         failed.isPresent() ? Optional.empty() : AcrossRoom.of(model, place, body));
+  }
+
+  /** What only the places of the job lead to. */
+  private static Set<Act> away(Model model, Place place) {
+    if (model.job().isEmpty()) {
+      return Set.of();
+    }
+    Set<Act> away = new HashSet<>(Places.of(PlaceId.ROUND).acts(model));
+    away.removeAll(place.acts(model));
+    away.removeAll(EverywhereActs.ALL);
+    return away;
   }
 
   private static Optional<Wait> wait(Model model) {

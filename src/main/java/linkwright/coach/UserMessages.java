@@ -53,6 +53,21 @@ final class UserMessages implements MessageCases<Boolean> {
   }
 
   @Override
+  public Boolean led(Message.Led message) {
+    return true;
+  }
+
+  @Override
+  public Boolean studentRead(Message.StudentRead message) {
+    return false;
+  }
+
+  @Override
+  public Boolean classRead(Message.ClassRead message) {
+    return false;
+  }
+
+  @Override
   public Boolean ticked(Message.Ticked message) {
     return false;
   }

@@ -6,13 +6,14 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.job.LotFact;
 import linkwright.job.Strikes;
-import linkwright.reference.Metal;
 import linkwright.reference.Reference;
+import linkwright.reference.Solder;
 import linkwright.wire.WireMass;
 import linkwright.wire.WireSection;
 
@@ -22,15 +23,59 @@ import linkwright.wire.WireSection;
  *
  * @param lots the lots in the order in which they came
  * @param takings what jobs took and gave back
+ * @param works what the scale said of jobs' metal
+ * @param gramsPerMm lot → what a millimetre of it weighs, g; none for what is counted in g
  */
-public record Drawer(List<Lot> lots, List<Taking> takings) {
+public record Drawer(
+    List<Lot> lots, List<Taking> takings, List<JobMetal> works, Map<String, Double> gramsPerMm) {
   /** An empty drawer. */
-  public static final Drawer EMPTY = new Drawer(List.of(), List.of());
+  public static final Drawer EMPTY = new Drawer(List.of(), List.of(), List.of(), Map.of());
 
   /** Copies the lists. */
   public Drawer {
     lots = List.copyOf(lots);
     takings = List.copyOf(takings);
+    works = List.copyOf(works);
+    gramsPerMm = Map.copyOf(gramsPerMm);
+  }
+
+  /** Whether it was taken out of a lot of that metal. */
+  boolean isOf(Taking taking, String metal) {
+    return lots.stream()
+        .anyMatch(lot -> lot.id().equals(taking.lot()) && lot.metal().equals(metal));
+  }
+
+  /** The lot that some would be drawn from, as it would lie there then. */
+  public Lot after(LotFact.LotTurned turned, Reference reference) {
+    Lot from = lots.stream().filter(lot -> lot.id().equals(turned.lot())).findFirst().orElseThrow();
+    double grams =
+        turned
+            .massG()
+            .orElseGet(
+                () ->
+                    turned.lengthMm().orElse(0)
+                        * Counting.each(
+                            Counting.density(from.metal(), reference).orElse(0.0),
+                            turned.wireMm().orElse(0)));
+    double left = from.lengthMm().orElse(0) - grams / gramsPerMm.getOrDefault(from.id(), 1.0);
+    return new Lot(
+        from.id(),
+        from.what(),
+        from.metal(),
+        from.wireMm(),
+        from.temper(),
+        from.batch(),
+        OptionalDouble.of(left),
+        OptionalDouble.of(from.massG().orElse(0) - grams),
+        from.cameG(),
+        from.unaccountedG());
+  }
+
+  /** What was taken, g; 0 where nothing says how heavy it is. */
+  double gramsOf(Taking taking) {
+    return taking
+        .massG()
+        .orElseGet(() -> taking.lengthMm().orElse(0) * gramsPerMm.getOrDefault(taking.lot(), 0.0));
   }
 
   /**
@@ -38,9 +83,11 @@ public record Drawer(List<Lot> lots, List<Taking> takings) {
    *
    * @param book the drawer's own entries
    * @param takings what all jobs took and gave back
+   * @param works what the scale said of jobs' metal
    * @param reference where densities are looked up
    */
-  public static Drawer of(List<Entry> book, List<Taking> takings, Reference reference) {
+  public static Drawer of(
+      List<Entry> book, List<Taking> takings, List<JobMetal> works, Reference reference) {
     Strikes strikes = Strikes.in(book);
     List<Happening> happenings = new ArrayList<>();
     for (Entry entry : book) {
@@ -54,7 +101,7 @@ public record Drawer(List<Lot> lots, List<Taking> takings) {
     happenings.sort(Comparator.comparing(Happening::at));
     Counting counting = new Counting(reference);
     happenings.forEach(each -> each.what().accept(counting));
-    return new Drawer(counting.lots(), takings);
+    return new Drawer(counting.lots(), takings, works, counting.gramsPerMm());
   }
 
   private record Happening(Instant at, java.util.function.Consumer<Counting> what) {}
@@ -116,7 +163,6 @@ public record Drawer(List<Lot> lots, List<Taking> takings) {
       grams(pile.came, more)
           .ifPresent(
               grams -> {
-                pile.cameG += grams;
                 from.amount -= amount(from.came, OptionalDouble.empty(), OptionalDouble.of(grams));
               });
     }
@@ -127,6 +173,12 @@ public record Drawer(List<Lot> lots, List<Taking> takings) {
         double some = amount(pile.came, taking.lengthMm(), taking.massG());
         pile.amount += taking.back() ? some : -some;
       }
+    }
+
+    Map<String, Double> gramsPerMm() {
+      Map<String, Double> grams = new LinkedHashMap<>();
+      piles.forEach((lot, pile) -> each(pile.came).ifPresent(each -> grams.put(lot, each)));
+      return grams;
     }
 
     List<Lot> lots() {
@@ -151,16 +203,22 @@ public record Drawer(List<Lot> lots, List<Taking> takings) {
     /** Grams of a millimetre; empty where thickness or density is not known. */
     private OptionalDouble each(LotFact.LotArrived lot) {
       return lot.wireMm().isPresent()
-          ? reference
-              .metal(lot.metal())
-              .found()
-              .map(metal -> OptionalDouble.of(each(metal, lot.wireMm().getAsDouble())))
+          ? density(lot.metal(), reference)
+              .map(each -> OptionalDouble.of(each(each, lot.wireMm().getAsDouble())))
               .orElse(OptionalDouble.empty())
           : OptionalDouble.empty();
     }
 
-    private static double each(Metal metal, double wireMm) {
-      return WireMass.grams(WireSection.round(wireMm).areaMm2(), 1, metal.densityGCm3().value());
+    private static Optional<Double> density(String metalOrSolder, Reference reference) {
+      return reference
+          .metal(metalOrSolder)
+          .found()
+          .map(metal -> metal.densityGCm3().value())
+          .or(() -> reference.solder(metalOrSolder).found().map(Solder::densityGCm3));
+    }
+
+    private static double each(double densityGCm3, double wireMm) {
+      return WireMass.grams(WireSection.round(wireMm).areaMm2(), 1, densityGCm3);
     }
 
     /** In mm for wire, in g for all else; what cannot be turned into it counts as nothing. */

@@ -81,6 +81,7 @@ public final class Checking {
     library = Library.load(home);
     problems.addAll(written(home));
     check(home.books(problems));
+    check(home.studentBooks(problems));
     drawer();
   }
 

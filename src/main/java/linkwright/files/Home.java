@@ -67,10 +67,24 @@ public record Home(Path folder) {
     return books(new ArrayList<>());
   }
 
+  /** Where students' books are. */
+  public Path students() {
+    return folder.resolve("students");
+  }
+
   /** The same, and what keeps books from being listed: a folder that cannot be read, a link. */
   public List<Path> books(List<Problem> problems) {
+    return books(jobs(), problems);
+  }
+
+  /** Students' books, by name, and what keeps them from being listed. */
+  public List<Path> studentBooks(List<Problem> problems) {
+    return books(students(), problems);
+  }
+
+  private List<Path> books(Path in, List<Problem> problems) {
     List<Path> books = new ArrayList<>();
-    for (Path path : yamlIn(jobs(), 1, problems)) {
+    for (Path path : yamlIn(in, 1, problems)) {
       leadsOut(path)
           .ifPresentOrElse(
               why -> problems.add(new Problem(path.toString(), 0, 0, why, "")),
@@ -144,9 +158,7 @@ public record Home(Path folder) {
 
   static List<Path> yamlIn(Path folder, int depth, List<Problem> problems) {
     Read<List<Path>> listed = listed(folder, depth);
-    listed
-        .problem()
-        .ifPresent(why -> problems.add(new Problem(folder.toString(), 0, 0, why, "")));
+    listed.problem().ifPresent(why -> problems.add(new Problem(folder.toString(), 0, 0, why, "")));
     List<Path> found = new ArrayList<>();
     for (Path path : listed.orElse(List.of())) {
       if (Files.isRegularFile(path)) {

@@ -61,7 +61,7 @@ final class PatternYaml {
     if (!from.sound()) {
       return Optional.empty();
     }
-    for (PatternCheck.Finding finding : PatternCheck.of(pattern)) {
+    for (PatternCheck.PatternFault finding : PatternCheck.of(pattern)) {
       Fields place = finding.bit().isPresent() ? bitFields.get(finding.bit().getAsInt()) : from;
       place.wrong(
           whole ? "whole" : "half", finding.wrong(), "Right would be: " + finding.expected());

@@ -47,7 +47,7 @@ public final class ProblemList {
     return problems.size();
   }
 
-  List<Problem> all() {
+  public List<Problem> all() {
     return first(file, problems);
   }
 

@@ -93,7 +93,8 @@ public record TaughtJob(
         pickle(counting));
   }
 
-  private static Map<String, String> typed(JobState state) {
+  /** Key of a bench → what was typed for a job, as it would be typed there. */
+  public static Map<String, String> typed(JobState state) {
     Map<String, String> typed = new LinkedHashMap<>();
     String kerf = state.course().wish().getOrDefault(WishKeys.KERF, "").strip();
     if (!kerf.isEmpty()) {

@@ -13,11 +13,16 @@ public final class TriedPieces {
 
   private TriedPieces() {}
 
-  /** The pieces of that wire, in order; pieces of other wire teach nothing of this one. */
+  /** Those of the planned link, in order; pieces of other wire teach nothing of this one. */
   public static List<Tried> of(Trials trials, double wireMm) {
+    return of(trials, wireMm, "");
+  }
+
+  /** Those of another link of the chain, by its name. */
+  public static List<Tried> of(Trials trials, double wireMm, String size) {
     List<Tried> tried = new ArrayList<>();
     for (Fact.TestPieceTried piece : trials.inOrder()) {
-      if (Math.abs(piece.wireMm() - wireMm) < SAME_WIRE_MM) {
+      if (piece.size().equals(size) && Math.abs(piece.wireMm() - wireMm) < SAME_WIRE_MM) {
         tried.add(
             new Tried(
                 piece.blankMm(),

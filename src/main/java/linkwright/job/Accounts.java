@@ -19,6 +19,12 @@ public record Accounts(
     Map<String, Double> prices,
     String currency,
     Map<String, Double> figures) {
+  /** Name of a figure of a closing: metal weighed out, or what was accounted for without, g. */
+  public static final String METAL_OUT_G = "metal_out_g";
+
+  /** Name of a figure of a closing: weighed out less all that was accounted for, g. */
+  public static final String UNACCOUNTED_G = "unaccounted_g";
+
   private static final OptionalDouble NONE = OptionalDouble.empty();
   static final Accounts EMPTY =
       new Accounts(

@@ -77,7 +77,8 @@ public sealed interface Fact
 
   /**
    * A test piece was formed and judged; verdicts say what the next one should be. The lot is the
-   * wire's in the drawer; confirmed: what was measured was asked about, and stands.
+   * wire's in the drawer; confirmed: what was measured was asked about, and stands. The size names
+   * another link of the chain than the planned one.
    */
   record TestPieceTried(
       double wireMm,
@@ -89,7 +90,8 @@ public sealed interface Fact
       List<String> verdicts,
       String note,
       String lot,
-      boolean confirmed)
+      boolean confirmed,
+      String size)
       implements Fact {
     public TestPieceTried {
       formersMm = copy(formersMm);
@@ -105,7 +107,7 @@ public sealed interface Fact
         OptionalDouble insideMm,
         List<String> verdicts,
         String note) {
-      this(wireMm, blankMm, formersMm, lengthMm, widthMm, insideMm, verdicts, note, "", false);
+      this(wireMm, blankMm, formersMm, lengthMm, widthMm, insideMm, verdicts, note, "", false, "");
     }
   }
 

@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param flames what was said of hot work, and what was heated when
  * @param sittings whose sitting it was last on each machine
  * @param cautions which cautions were met, and by whom
+ * @param card what was agreed for the job, and whether it was put away
  */
 public record JobState(
     Course course,
@@ -27,7 +28,8 @@ public record JobState(
     Accounts accounts,
     FlameLog flames,
     Sittings sittings,
-    CautionsMet cautions) {
+    CautionsMet cautions,
+    JobCard card) {
 
   private static final JobState BLANK =
       new JobState(
@@ -40,7 +42,8 @@ public record JobState(
           Accounts.EMPTY,
           FlameLog.NONE,
           Sittings.NONE,
-          CautionsMet.NONE);
+          CautionsMet.NONE,
+          JobCard.BLANK);
 
   /**
    * Replays a whole book. Struck entries are passed over; a strike that was struck itself does not
@@ -77,30 +80,32 @@ public record JobState(
         accounts.after(fact),
         flames.after(entry, course),
         sittings.after(entry),
-        cautions.after(entry));
+        cautions.after(entry),
+        card.after(fact));
   }
 
   private JobState with(FlameLog said) {
     return new JobState(
-        course, trials, piles, wire, timers, times, accounts, said, sittings, cautions);
+        course, trials, piles, wire, timers, times, accounts, said, sittings, cautions, card);
   }
 
   /** The same with other money. */
   public JobState with(Accounts others) {
     return new JobState(
-        course, trials, piles, wire, timers, times, others, flames, sittings, cautions);
+        course, trials, piles, wire, timers, times, others, flames, sittings, cautions, card);
   }
 
   /** The same with its timers by another clock. */
   public JobState with(Timers others) {
     return new JobState(
-        course, trials, piles, wire, others, times, accounts, flames, sittings, cautions);
+        course, trials, piles, wire, others, times, accounts, flames, sittings, cautions, card);
   }
 
   private Piles piles(Piles before, Fact fact) {
     if (fact instanceof Fact.SampleChosen chosen) {
       return before.sampled(
-          trials.sample().filter(Fact.SampleChosen::firstLink).isPresent(), chosen.firstLink());
+          trials.before(chosen).filter(Fact.SampleChosen::firstLink).isPresent(),
+          chosen.firstLink());
     }
     if (fact instanceof Fact.TrialChosen chosen) {
       return Optional.ofNullable(trials.lengths().get(chosen.trial()))

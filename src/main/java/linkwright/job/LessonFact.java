@@ -1,5 +1,7 @@
 package linkwright.job;
 
+import java.util.Map;
+
 /** What can be entered of learning: in a student's own book, or beside a job's steps. */
 public sealed interface LessonFact extends Fact
     permits LessonFact.StudentBookOpened,
@@ -7,7 +9,9 @@ public sealed interface LessonFact extends Fact
         LessonFact.QuestionAnswered,
         LessonFact.Signed,
         LessonFact.PieceStudied,
-        LessonFact.PracticeSet {
+        LessonFact.PracticeSet,
+        LessonFact.PiecesMade,
+        LessonFact.MetalCounted {
 
   /** A student's book was begun; she is an id, her name is her teacher's to keep. */
   record StudentBookOpened(String student) implements LessonFact {}
@@ -27,4 +31,25 @@ public sealed interface LessonFact extends Fact
 
   /** Practice was set: so many pieces of an exercise, so many days from now. */
   record PracticeSet(String exercise, int pieces, int days) implements LessonFact {}
+
+  /**
+   * What she made at a step of a job, brought over from the job's book up to that entry: pieces
+   * that came through, those that went back by reason, those that were scrapped.
+   */
+  record PiecesMade(
+      String job,
+      String routine,
+      String step,
+      int through,
+      Map<String, Integer> redo,
+      int scrapped,
+      EntryId upTo)
+      implements LessonFact {
+    public PiecesMade {
+      redo = Fact.copy(redo);
+    }
+  }
+
+  /** Metal of a job, g: what she was given, and what came back of it as chain and scrap. */
+  record MetalCounted(String job, double outG, double backG) implements LessonFact {}
 }

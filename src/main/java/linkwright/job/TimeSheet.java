@@ -92,6 +92,8 @@ public record TimeSheet(
         || fact instanceof Fact.PricesSet
         || fact instanceof Fact.WeighedIn
         || fact instanceof Fact.Noted
+        || fact instanceof BenchFact.CardSet
+        || fact instanceof BenchFact.JobPutAway
         || fact instanceof Fact.JobClosed
         || fact instanceof Fact.JobReopened
         || fact instanceof Fact.LineAccepted;

@@ -6,12 +6,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What was tried before the run: test pieces and trial lengths, and which were chosen.
  *
  * @param pieces test pieces by the entry that logged them, in order
  * @param sample which piece is the sample link
+ * @param samples name of another link of the chain → which piece is its sample, and the wish then
  * @param lengths trial lengths by their entries, in order
  * @param chosenLength which trial length the chain follows
  * @param wishAtSample the wish as it stood when the sample was chosen; empty before
@@ -20,12 +22,22 @@ import java.util.Optional;
 public record Trials(
     Map<EntryId, Fact.TestPieceTried> pieces,
     Optional<Fact.SampleChosen> sample,
+    Map<String, SampleOf> samples,
     Map<EntryId, Fact.TrialMeasured> lengths,
     Optional<EntryId> chosenLength,
     Map<String, String> wishAtSample,
     Map<String, String> wishAtChoice) {
   static final Trials NONE =
-      new Trials(Map.of(), Optional.empty(), Map.of(), Optional.empty(), Map.of(), Map.of());
+      new Trials(
+          Map.of(), Optional.empty(), Map.of(), Map.of(), Optional.empty(), Map.of(), Map.of());
+
+  /**
+   * The sample of another link of the chain than the planned one.
+   *
+   * @param choice which piece it is
+   * @param wish the wish as it stood when it was chosen
+   */
+  public record SampleOf(Fact.SampleChosen choice, Map<String, String> wish) {}
 
   /** The test pieces in the order they were made. */
   public List<Fact.TestPieceTried> inOrder() {
@@ -37,6 +49,31 @@ public record Trials(
     return sample.flatMap(choice -> Optional.ofNullable(pieces.get(choice.piece())));
   }
 
+  /** The test piece that is the sample of that link; the planned one has no name. */
+  public Optional<Fact.TestPieceTried> samplePiece(String size) {
+    return size.isEmpty()
+        ? samplePiece()
+        : Optional.ofNullable(samples.get(size))
+            .flatMap(sampled -> Optional.ofNullable(pieces.get(sampled.choice().piece())));
+  }
+
+  /** What was chosen before as the sample of the same link. */
+  Optional<Fact.SampleChosen> before(Fact.SampleChosen choice) {
+    String size = sizeOf(choice);
+    return size.isEmpty() ? sample : Optional.ofNullable(samples.get(size)).map(SampleOf::choice);
+  }
+
+  /** Whether that piece is a sample. */
+  public boolean isSample(EntryId piece) {
+    return Stream.concat(sample.stream(), samples.values().stream().map(SampleOf::choice))
+        .anyMatch(choice -> choice.piece().equals(piece));
+  }
+
+  private String sizeOf(Fact.SampleChosen choice) {
+    Fact.TestPieceTried piece = pieces.get(choice.piece());
+    return piece == null ? "" : piece.size();
+  }
+
   /** The trial length that was chosen. */
   public Optional<Fact.TrialMeasured> chosen() {
     return chosenLength.flatMap(id -> Optional.ofNullable(lengths.get(id)));
@@ -44,7 +81,7 @@ public record Trials(
 
   /** The same trials with that length followed, as if it were chosen under that wish. */
   public Trials following(EntryId length, Map<String, String> wish) {
-    return new Trials(pieces, sample, lengths, Optional.of(length), wishAtSample, wish);
+    return new Trials(pieces, sample, samples, lengths, Optional.of(length), wishAtSample, wish);
   }
 
   Trials after(Entry entry, Map<String, String> wish) {
@@ -53,18 +90,31 @@ public record Trials(
       return new Trials(
           plus(pieces, entry.id(), tried),
           sample,
+          samples,
           lengths,
           chosenLength,
           wishAtSample,
           wishAtChoice);
     }
     if (fact instanceof Fact.SampleChosen choice) {
-      return new Trials(pieces, Optional.of(choice), lengths, chosenLength, wish, wishAtChoice);
+      String size = sizeOf(choice);
+      return size.isEmpty()
+          ? new Trials(
+              pieces, Optional.of(choice), samples, lengths, chosenLength, wish, wishAtChoice)
+          : new Trials(
+              pieces,
+              sample,
+              plus(samples, size, new SampleOf(choice, wish)),
+              lengths,
+              chosenLength,
+              wishAtSample,
+              wishAtChoice);
     }
     if (fact instanceof Fact.TrialMeasured measured) {
       return new Trials(
           pieces,
           sample,
+          samples,
           plus(lengths, entry.id(), measured),
           chosenLength,
           wishAtSample,
@@ -73,8 +123,8 @@ public record Trials(
     return fact instanceof Fact.TrialChosen choice ? following(choice.trial(), wish) : this;
   }
 
-  private static <T> Map<EntryId, T> plus(Map<EntryId, T> map, EntryId id, T value) {
-    Map<EntryId, T> more = new LinkedHashMap<>(map);
+  private static <K, T> Map<K, T> plus(Map<K, T> map, K id, T value) {
+    Map<K, T> more = new LinkedHashMap<>(map);
     more.put(id, value);
     return Collections.unmodifiableMap(more);
   }

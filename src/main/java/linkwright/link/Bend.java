@@ -22,14 +22,4 @@ public record Bend(
     boolean eye,
     boolean curl,
     boolean overOnPurpose)
-    implements PatternPart {
-  /** A plain bend over one former. */
-  public static Bend of(String over, double turnDeg, Side side) {
-    return new Bend(over, Optional.empty(), turnDeg, side, false, false, false);
-  }
-
-  /** A bend that holds the next element. */
-  public static Bend eye(String over, double turnDeg, Side side) {
-    return new Bend(over, Optional.empty(), turnDeg, side, true, false, false);
-  }
-}
+    implements PatternPart {}

@@ -83,11 +83,6 @@ public final class Formed {
     return extent.maxY() - extent.minY() + wireMm;
   }
 
-  /** How thick the link lies: the wire's diameter, in millimetres. */
-  public double thicknessMm() {
-    return wireMm;
-  }
-
   /**
    * What the link adds to the chain, in millimetres: along the pull from the place where one
    * neighbour bears to the place where the other does. Length − 2d where the eyes end the link.

@@ -33,7 +33,7 @@ public final class Forming {
    */
   public static Read<Formed> form(
       Pattern pattern, double wireMm, double blankMm, Map<String, Double> formersMm, Bending hand) {
-    List<PatternCheck.Finding> findings = PatternCheck.of(pattern);
+    List<PatternCheck.PatternFault> findings = PatternCheck.of(pattern);
     if (!findings.isEmpty()) {
       return Read.bad(findings.get(0).sentence());
     }

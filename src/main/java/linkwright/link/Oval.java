@@ -48,11 +48,6 @@ public record Oval(Ring ring, double insideWidthMm, double insideLengthMm) {
     return endRadiusMm() > wireMm / 2;
   }
 
-  /** Whether it swings on wire like its own. */
-  public boolean swings() {
-    return swingsOn(ring.wireMm());
-  }
-
   /** A sentence where wire of a thickness, in millimetres, would jam in its ends; else empty. */
   public Optional<String> told(double wireMm) {
     if (swingsOn(wireMm)) {

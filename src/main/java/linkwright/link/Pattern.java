@@ -35,6 +35,11 @@ public record Pattern(
     joints = List.copyOf(joints);
   }
 
+  /** The same over other formers of the same names. */
+  public Pattern withFormers(Map<String, Double> othersMm) {
+    return new Pattern(id, says, othersMm, path, other, closed, joints, usual);
+  }
+
   /** Whether this is one closed bend and nothing else: a ring, which is pulled any way. */
   public boolean isRing() {
     return closed && other == OtherHalf.NONE && path.size() == 1 && path.get(0) instanceof Bend;

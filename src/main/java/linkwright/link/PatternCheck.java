@@ -16,7 +16,7 @@ public final class PatternCheck {
    * @param wrong what is wrong, without a full stop
    * @param expected what would be right, without a full stop
    */
-  public record Finding(OptionalInt bit, String wrong, String expected) {
+  public record PatternFault(OptionalInt bit, String wrong, String expected) {
     /** Both halves as one sentence. */
     public String sentence() {
       return wrong + ": " + expected + ".";
@@ -24,8 +24,8 @@ public final class PatternCheck {
   }
 
   /** Everything that is wrong with a pattern, in the order of its path; empty when it is sound. */
-  public static List<Finding> of(Pattern pattern) {
-    List<Finding> findings = new ArrayList<>();
+  public static List<PatternFault> of(Pattern pattern) {
+    List<PatternFault> findings = new ArrayList<>();
     if (pattern.path().isEmpty()) {
       findings.add(whole("The pattern has no runs and no bends", "write its path from the tip"));
       return List.copyOf(findings);
@@ -46,7 +46,7 @@ public final class PatternCheck {
     return List.copyOf(findings);
   }
 
-  private static void formers(Pattern pattern, List<Finding> findings) {
+  private static void formers(Pattern pattern, List<PatternFault> findings) {
     pattern
         .formersMm()
         .forEach(
@@ -60,7 +60,7 @@ public final class PatternCheck {
             });
   }
 
-  private static void bend(Pattern pattern, int at, Bend bend, List<Finding> findings) {
+  private static void bend(Pattern pattern, int at, Bend bend, List<PatternFault> findings) {
     named(pattern, at, bend.over(), findings);
     bend.to().ifPresent(name -> named(pattern, at, name, findings));
     if (!(bend.turnDeg() > 0 && bend.turnDeg() <= 3600)) {
@@ -72,7 +72,7 @@ public final class PatternCheck {
     }
   }
 
-  private static void named(Pattern pattern, int at, String name, List<Finding> findings) {
+  private static void named(Pattern pattern, int at, String name, List<PatternFault> findings) {
     if (!pattern.formersMm().containsKey(name)) {
       findings.add(
           bit(
@@ -83,7 +83,7 @@ public final class PatternCheck {
     }
   }
 
-  private static void run(int at, Run run, List<Finding> findings) {
+  private static void run(int at, Run run, List<PatternFault> findings) {
     if (run.mm().isPresent()) {
       double mm = run.mm().getAsDouble();
       if (!(mm > 0 && Double.isFinite(mm))) {
@@ -92,7 +92,7 @@ public final class PatternCheck {
     }
   }
 
-  private static void rest(Pattern pattern, List<Finding> findings) {
+  private static void rest(Pattern pattern, List<PatternFault> findings) {
     int rests = 0;
     int copies = 0;
     for (PatternPart bit : pattern.path()) {
@@ -110,7 +110,7 @@ public final class PatternCheck {
     }
   }
 
-  private static void eyes(Pattern pattern, List<Finding> findings) {
+  private static void eyes(Pattern pattern, List<PatternFault> findings) {
     int eyes = 0;
     for (PatternPart bit : pattern.path()) {
       eyes += bit instanceof Bend bend && bend.eye() ? 1 : 0;
@@ -132,7 +132,7 @@ public final class PatternCheck {
   }
 
   /** A loop comes back to its own heading: whole turns, or none at all for an eight. */
-  private static void loop(Pattern pattern, List<Finding> findings) {
+  private static void loop(Pattern pattern, List<PatternFault> findings) {
     if (!pattern.closed()) {
       return;
     }
@@ -151,7 +151,7 @@ public final class PatternCheck {
     }
   }
 
-  private static void joints(Pattern pattern, List<Finding> findings) {
+  private static void joints(Pattern pattern, List<PatternFault> findings) {
     int ofTips = 0;
     for (Joint joint : pattern.joints()) {
       ofTips += joint == Joint.CURL_TO_BODY ? 0 : joint == Joint.TIP_TO_TIP ? 2 : 1;
@@ -165,11 +165,11 @@ public final class PatternCheck {
     }
   }
 
-  private static Finding whole(String wrong, String expected) {
-    return new Finding(OptionalInt.empty(), wrong, expected);
+  private static PatternFault whole(String wrong, String expected) {
+    return new PatternFault(OptionalInt.empty(), wrong, expected);
   }
 
-  private static Finding bit(int at, String wrong, String expected) {
-    return new Finding(OptionalInt.of(at), wrong, expected);
+  private static PatternFault bit(int at, String wrong, String expected) {
+    return new PatternFault(OptionalInt.of(at), wrong, expected);
   }
 }

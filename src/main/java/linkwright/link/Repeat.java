@@ -16,7 +16,7 @@ import linkwright.quantity.Read;
  *
  * @param parts in their order along the chain, at least one
  */
-public record Repeat(List<Part> parts) {
+public record Repeat(List<RepeatPart> parts) {
   private static final java.util.regex.Pattern PART =
       java.util.regex.Pattern.compile("(\\d{1,4})\\s+([\\p{L}][\\p{L}\\d -]*)");
   private static final double MOST = 1e6;
@@ -31,7 +31,7 @@ public record Repeat(List<Part> parts) {
    * @param count how many, at least 1
    * @param kind the kind's name, such as a pattern's id
    */
-  public record Part(int count, String kind) {}
+  public record RepeatPart(int count, String kind) {}
 
   /**
    * A chain of whole repeats.
@@ -42,13 +42,13 @@ public record Repeat(List<Part> parts) {
    * @param oneFewerMm with one repeat fewer; empty where that leaves none
    * @param oneMoreMm with one repeat more
    */
-  public record Counted(
+  public record CountedRepeats(
       long repeats,
       Map<String, Long> pieces,
       double lengthMm,
       OptionalDouble oneFewerMm,
       double oneMoreMm) {
-    public Counted {
+    public CountedRepeats {
       pieces = Collections.unmodifiableMap(new LinkedHashMap<>(pieces));
     }
 
@@ -60,7 +60,7 @@ public record Repeat(List<Part> parts) {
 
   /** Reads "3 round + 1 long": counts and kinds with a plus between. */
   public static Read<Repeat> read(String written) {
-    List<Part> parts = new ArrayList<>();
+    List<RepeatPart> parts = new ArrayList<>();
     for (String part : written.split("\\+", -1)) {
       Matcher matcher = PART.matcher(part.strip());
       if (!matcher.matches() || Integer.parseInt(matcher.group(1)) == 0) {
@@ -71,14 +71,14 @@ public record Repeat(List<Part> parts) {
                 + written.strip()
                 + "\" is not a number of a kind: write it like 3 round + 1 long.");
       }
-      parts.add(new Part(Integer.parseInt(matcher.group(1)), matcher.group(2).strip()));
+      parts.add(new RepeatPart(Integer.parseInt(matcher.group(1)), matcher.group(2).strip()));
     }
     return Read.good(new Repeat(parts));
   }
 
   /** The kinds, each once, in the order in which they come. */
   public List<String> kinds() {
-    return parts.stream().map(Part::kind).distinct().toList();
+    return parts.stream().map(RepeatPart::kind).distinct().toList();
   }
 
   /**
@@ -88,7 +88,7 @@ public record Repeat(List<Part> parts) {
    */
   public Read<Double> lengthMm(Map<String, Double> insideMm) {
     double sum = 0;
-    for (Part part : parts) {
+    for (RepeatPart part : parts) {
       Double each = insideMm.get(part.kind());
       if (each == null) {
         return Read.bad(
@@ -119,11 +119,12 @@ public record Repeat(List<Part> parts) {
    * @param wishedMm the finished length wished for, clasp and all, in millimetres
    * @param claspMm the clasp's length, inside end to inside end, in millimetres; 0 for none
    */
-  public Read<Counted> counted(Map<String, Double> insideMm, double wishedMm, double claspMm) {
+  public Read<CountedRepeats> counted(
+      Map<String, Double> insideMm, double wishedMm, double claspMm) {
     return lengthMm(insideMm).flatMap(unitMm -> counted(unitMm, wishedMm, claspMm));
   }
 
-  private Read<Counted> counted(double unitMm, double wishedMm, double claspMm) {
+  private Read<CountedRepeats> counted(double unitMm, double wishedMm, double claspMm) {
     Optional<String> fault =
         SizeFault.first(
             SizeFault.faultIfNegative("The clasp's length", claspMm),
@@ -152,11 +153,11 @@ public record Repeat(List<Part> parts) {
     }
     long repeats = (long) Math.floor(real + 0.5 + 1e-9);
     Map<String, Long> pieces = new LinkedHashMap<>();
-    for (Part part : parts) {
+    for (RepeatPart part : parts) {
       pieces.merge(part.kind(), part.count() * repeats, Long::sum);
     }
     return Read.good(
-        new Counted(
+        new CountedRepeats(
             repeats,
             pieces,
             repeats * unitMm + claspMm,

@@ -47,9 +47,4 @@ public record Ring(double insideMm, double wireMm) {
   public double aspectRatio() {
     return insideMm / wireMm;
   }
-
-  /** The outside diameter, in millimetres: D + 2d. */
-  public double outsideMm() {
-    return insideMm + 2 * wireMm;
-  }
 }

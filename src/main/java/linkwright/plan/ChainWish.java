@@ -14,7 +14,9 @@ import linkwright.reference.Temper;
  * @param wireMm the links' wire, mm, above 0
  * @param temper the temper in which it is bent and worn
  * @param link the link
+ * @param repeat how many of it come again with which other links
  * @param ring the rings that join the links; empty where links join each other
+ * @param endRingMm inside diameter of a jump ring at each end, mm; empty without
  * @param finishedMm the finished length wished, clasp included, mm, above 0
  * @param claspMm the clasp from inside end to inside end, pulled, mm, 0 or more
  * @param claspG the clasp's mass, g, 0 or more
@@ -32,7 +34,9 @@ public record ChainWish(
     double wireMm,
     Temper temper,
     WishedLink link,
+    WishedRepeat repeat,
     Optional<WishedRing> ring,
+    OptionalDouble endRingMm,
     double finishedMm,
     double claspMm,
     double claspG,
@@ -50,13 +54,38 @@ public record ChainWish(
 
   /** The same wish with other rings. */
   public ChainWish withRing(WishedRing chosen) {
+    return with(link, repeat, Optional.of(chosen));
+  }
+
+  /** A chain of that link alone. */
+  ChainWish withLink(WishedLink other) {
+    return with(other, WishedRepeat.ALIKE, ring);
+  }
+
+  /** Names of the links beside the planned one. */
+  public List<String> others() {
+    return repeat.others().stream().map(OtherLink::name).toList();
+  }
+
+  /** The wish of a chain of one of its links alone; the planned one has no name. */
+  public ChainWish of(String size) {
+    return repeat.others().stream()
+        .filter(other -> other.name().equals(size))
+        .findFirst()
+        .map(other -> withLink(other.link()))
+        .orElseGet(() -> withLink(link));
+  }
+
+  private ChainWish with(WishedLink linked, WishedRepeat again, Optional<WishedRing> rings) {
     return new ChainWish(
         job,
         metal,
         wireMm,
         temper,
-        link,
-        Optional.of(chosen),
+        linked,
+        again,
+        rings,
+        endRingMm,
         finishedMm,
         claspMm,
         claspG,

@@ -1,5 +1,7 @@
 package linkwright.plan;
 
+import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import linkwright.link.ChainCount;
 import linkwright.link.Joining;
@@ -15,18 +17,37 @@ record Counted(
     OptionalDouble exactRingInsideMm,
     OptionalDouble tightRingInsideMm) {
 
-  static Read<Counted> of(ChainWish wish, double linkInsideMm, RingsCounted rings) {
-    Joining joining = wish.ring().isPresent() ? Joining.RING_AT_EACH_END : Joining.EACH_OTHER;
+  /** In whole repeats: each hangs from the next by a ring, as its own links do. */
+  static Read<Counted> of(
+      ChainWish wish, List<ChainLinks.Sized> sizes, RingsCounted rings, Optional<EndRings> ends) {
+    boolean ringed = wish.ring().isPresent();
+    Joining joining = ringed ? Joining.RING_AT_EACH_END : Joining.EACH_OTHER;
+    int each = ChainLinks.links(sizes);
+    double insideMm = ChainLinks.insideMm(sizes);
+    double beside = wish.claspMm() + ends.map(EndRings::addMm).orElse(0.0);
     return ChainCount.of(
-            linkInsideMm, rings.insideLengthMm(), wish.finishedMm(), wish.claspMm(), joining)
+            insideMm + (each - 1) * rings.insideLengthMm(),
+            rings.insideLengthMm(),
+            wish.finishedMm(),
+            beside,
+            joining)
         .map(
             count -> {
-              OptionalDouble ring = exactRing(wish, count.exactRingInsideMm());
+              int links = Math.toIntExact(count.links() * each);
+              int joined = ringed ? links + 1 : 0;
+              double lacks = wish.finishedMm() - beside - count.links() * insideMm;
+              OptionalDouble adds =
+                  each == 1
+                      ? count.exactRingInsideMm()
+                      : joined > 0 && lacks > 0
+                          ? OptionalDouble.of(lacks / joined)
+                          : OptionalDouble.empty();
+              OptionalDouble ring = exactRing(wish, adds);
               // One that the wires of two links do not pass is none.
               boolean passes = ring.orElse(0) >= 2 * wish.wireMm();
               return new Counted(
-                  Math.toIntExact(count.links()),
-                  Math.toIntExact(count.rings()),
+                  links,
+                  joined,
                   count.lengthMm(),
                   count.oneFewerMm(),
                   count.oneMoreMm(),

@@ -9,7 +9,12 @@ final class Cuttable {
   /** What is wrong, a sentence each. */
   static List<String> problems(Plan plan) {
     ChainWish wish = plan.wish();
-    return plan.order(plan.blanksToCut(), plan.ringsToCut(), wish.stockMm(), wish.ringStockMm())
+    return plan.order(
+            plan.bySize(plan.blanksToCut()),
+            plan.ringsToCut(),
+            EndRings.COUNT,
+            wish.stockMm(),
+            wish.ringStockMm())
         .problems();
   }
 }

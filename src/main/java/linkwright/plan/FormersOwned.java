@@ -3,7 +3,6 @@ package linkwright.plan;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import linkwright.fit.Maker;
 import linkwright.link.Pattern;
@@ -25,7 +24,14 @@ public final class FormersOwned {
   public static Map<String, List<Double>> of(ChainWish wish, Maker hands) {
     Map<String, List<Double>> owned = new LinkedHashMap<>();
     wish.link().formersMm().forEach((name, mm) -> owned.put(name, List.of(mm)));
-    mandrel(wish, hands).ifPresent(owned::putAll);
+    if (found(wish.link())) {
+      owned.putAll(
+          mandrel(
+              wish.link().pattern().orElseThrow(),
+              wish.wireMm(),
+              hands,
+              wish.link().lengthMm().orElseThrow()));
+    }
     return owned;
   }
 
@@ -37,26 +43,31 @@ public final class FormersOwned {
         && link.pattern().filter(Pattern::isRing).isPresent();
   }
 
-  private static Optional<Map<String, List<Double>>> mandrel(ChainWish wish, Maker hands) {
-    if (!found(wish.link())) {
-      return Optional.empty();
-    }
-    Pattern pattern = wish.link().pattern().orElseThrow();
+  /**
+   * The mandrel, to a tenth of a millimetre, over which a round link comes as long as wished.
+   *
+   * @param pattern a ring
+   * @param wireMm its wire, mm
+   * @param hands whose hands
+   * @param wishedMm the length wished, mm
+   * @return its name → the size; empty where none does
+   */
+  public static Map<String, List<Double>> mandrel(
+      Pattern pattern, double wireMm, Maker hands, double wishedMm) {
     String name = pattern.formersMm().keySet().iterator().next();
-    double length = wish.link().lengthMm().orElseThrow();
-    double inside = length - 2 * wish.wireMm();
+    double inside = wishedMm - 2 * wireMm;
     double best = 0;
     double nearest = Double.POSITIVE_INFINITY;
     int last = (int) Math.floor(inside / STEP_MM + 1e-9);
     for (int step = (int) Math.ceil(LEAST_SHARE * inside / STEP_MM); step <= last; step++) {
       double mm = step / (1 / STEP_MM);
-      OptionalDouble comes = lengthMm(pattern, wish.wireMm(), hands, Map.of(name, mm), length);
-      if (comes.isPresent() && Math.abs(comes.getAsDouble() - length) < nearest) {
-        nearest = Math.abs(comes.getAsDouble() - length);
+      OptionalDouble comes = lengthMm(pattern, wireMm, hands, Map.of(name, mm), wishedMm);
+      if (comes.isPresent() && Math.abs(comes.getAsDouble() - wishedMm) < nearest) {
+        nearest = Math.abs(comes.getAsDouble() - wishedMm);
         best = mm;
       }
     }
-    return best > 0 ? Optional.of(Map.of(name, List.of(best))) : Optional.empty();
+    return best > 0 ? Map.of(name, List.of(best)) : Map.of();
   }
 
   private static OptionalDouble lengthMm(

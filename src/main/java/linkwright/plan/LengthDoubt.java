@@ -1,5 +1,6 @@
 package linkwright.plan;
 
+import java.util.List;
 import java.util.OptionalDouble;
 
 /**
@@ -12,20 +13,41 @@ final class LengthDoubt {
 
   private LengthDoubt() {}
 
-  static double ofChain(SettledLink link, int links) {
-    return doubt(link.commonSpreadMm(), link.pieceSpreadMm(), links);
+  /**
+   * What was measured of one size says nothing of the next; what the same hands are believed to do
+   * is off for all sizes alike.
+   */
+  static double ofChain(List<LinksOfSize> sizes) {
+    double together = 0;
+    double squares = 0;
+    for (LinksOfSize size : sizes) {
+      SettledLink link = size.link();
+      double common = size.links() * link.commonSpreadMm();
+      boolean apart = link.insideFrom() == Source.MEASURED || link.insideFrom() == Source.HERS;
+      together += apart ? 0 : common;
+      squares += (apart ? common * common : 0) + size.links() * sq(link.pieceSpreadMm());
+    }
+    return Math.hypot(together, Math.sqrt(squares));
   }
 
   /** What would be left of it after a trial length; empty where one is followed already. */
-  static OptionalDouble afterTrial(SettledLink link, int links, LinkBasis basis) {
-    if (basis.followed().map(MeasuredLink::hungLinks).orElse(0) > 0) {
+  static OptionalDouble afterTrial(List<LinksOfSize> sizes, LinkBasis basis) {
+    if (basis.hungLinks() > 0) {
       return OptionalDouble.empty();
     }
-    double common = LinkSettling.hungSpreadMm(link.pieceSpreadMm(), TRIAL_LINKS);
-    return OptionalDouble.of(doubt(common, link.pieceSpreadMm(), links));
+    int links = sizes.stream().mapToInt(LinksOfSize::links).sum();
+    double pieces =
+        Math.sqrt(
+            sizes.stream()
+                .mapToDouble(size -> size.links() * sq(size.link().pieceSpreadMm()))
+                .sum());
+    int repeat = sizes.stream().mapToInt(LinksOfSize::perRepeat).sum();
+    int hung = sizes.size() == 1 ? TRIAL_LINKS : Math.max(TRIAL_LINKS, repeat);
+    double common = LinkSettling.hungSpreadMm(pieces / Math.sqrt(links), hung);
+    return OptionalDouble.of(Math.hypot(links * common, pieces));
   }
 
-  private static double doubt(double commonMm, double pieceMm, int links) {
-    return Math.hypot(links * commonMm, Math.sqrt(links) * pieceMm);
+  private static double sq(double x) {
+    return x * x;
   }
 }

@@ -1,5 +1,6 @@
 package linkwright.plan;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -14,19 +15,20 @@ import linkwright.wire.SolderNeed;
  * What a wish comes to, whatever wire is on hand.
  *
  * @param wish the wish it was reckoned for
- * @param links links, 1 or more
- * @param rings rings, n + 1 for n links; 0 where links join each other
+ * @param links links of all sizes, 1 or more
+ * @param rings rings that join them, n + 1 for n links; 0 where links join each other
  * @param lengthMm the chain's length with that many, clasp included, mm
  * @param plusMinusMm doubt of that length, one standard deviation, mm
  * @param plusMinusTrialMm the doubt that would be left after a trial length of three links, mm;
  *     empty where one is followed already
- * @param oneFewerMm its length with one link fewer; empty if there is no fewer
- * @param oneMoreMm its length with one link more, mm
+ * @param oneFewerMm its length with one link fewer, or one repeat; empty if there is no fewer
+ * @param oneMoreMm its length with one link more, or one repeat, mm
  * @param exactRingInsideMm inside diameter of the round ring that would make the length exact;
  *     empty where there is none that two wires pass
  * @param tightRingInsideMm the ring that would make it exact and that two wires do not pass, mm;
  *     empty where they do, or where there is none
- * @param link the link as it is counted
+ * @param sizes the links, size by size: the planned one first; one where all are alike
+ * @param endRings a jump ring at each end; empty without
  * @param ringBlankMm the ring's blank, mm, 0 without rings
  * @param ringTurnMm wire that one turn of the coil takes, mm, 0 without rings
  * @param ringInsideLengthMm what one ring adds along the pull, mm
@@ -37,7 +39,7 @@ import linkwright.wire.SolderNeed;
  * @param wireSpareMm spare blanks × (blank + kerf), mm
  * @param wireSpareRingsMm spare rings × turn, mm
  * @param massLinksG finished links, g
- * @param massRingsG finished rings, g
+ * @param massRingsG finished rings, those at the ends too, g
  * @param massSolderG solder that fills the joints, g
  * @param solderPlacedG solder placed at the joints, which stays in the chain, g
  * @param massChainG links, rings, clasp and the solder placed, g
@@ -57,7 +59,8 @@ public record Plan(
     double oneMoreMm,
     OptionalDouble exactRingInsideMm,
     OptionalDouble tightRingInsideMm,
-    SettledLink link,
+    List<LinksOfSize> sizes,
+    Optional<EndRings> endRings,
     double ringBlankMm,
     double ringTurnMm,
     double ringInsideLengthMm,
@@ -77,6 +80,7 @@ public record Plan(
     Pull pull,
     List<String> remarks) {
   public Plan {
+    sizes = List.copyOf(sizes);
     remarks = List.copyOf(remarks);
   }
 
@@ -84,7 +88,39 @@ public record Plan(
   public List<String> remarks(UnitStyle units) {
     return units == UnitStyle.METRIC
         ? remarks
-        : Remarks.of(wish, link, RingsCounted.of(wish).orThrow(), units);
+        : Remarks.of(wish, sizes, RingsCounted.of(wish).orThrow(), units);
+  }
+
+  /** The planned link as it is counted. */
+  public SettledLink link() {
+    return sizes.get(0).link();
+  }
+
+  /** Whether its links are of several sizes. */
+  public boolean sized() {
+    return sizes.size() > 1;
+  }
+
+  /** Links of one repeat; 1 where all are alike. */
+  public int linksPerRepeat() {
+    return sized() ? sizes.stream().mapToInt(LinksOfSize::perRepeat).sum() : 1;
+  }
+
+  /** What one link adds along the pull in the mean of all sizes, mm. */
+  public double meanInsideMm() {
+    return sized()
+        ? sizes.stream().mapToDouble(size -> size.links() * size.link().insideMm()).sum() / links
+        : linkInsideMm();
+  }
+
+  /** Wire of the jump rings at the ends, mm. */
+  public double wireEndsMm() {
+    return endRings.map(ends -> ends.wireMm(wish)).orElse(0.0);
+  }
+
+  /** Rings in all, those at the ends too. */
+  public int allRings() {
+    return rings + (endRings.isPresent() ? EndRings.COUNT : 0);
   }
 
   /** How much longer than wished it comes, mm; negative for shorter. */
@@ -99,12 +135,12 @@ public record Plan(
 
   /** The link's blank, mm. */
   public double linkBlankMm() {
-    return link.blankMm();
+    return link().blankMm();
   }
 
-  /** What one link adds along the pull, mm. */
+  /** What one of the planned links adds along the pull, mm. */
   public double linkInsideMm() {
-    return link.insideMm();
+    return link().insideMm();
   }
 
   /** The pallion to cut for one joint of the links' wire, mm. */
@@ -119,44 +155,74 @@ public record Plan(
 
   /** The link's shape; empty for one known by its measures alone. */
   public Optional<Formed> formed() {
-    return link.formed();
+    return link().formed();
   }
 
   /** Wire in all, spares of links and rings included, mm. */
   public double wireTotalMm() {
-    return wireLinksMm + wireRingsMm + wireSpareMm + wireSpareRingsMm;
+    return wireLinksMm + wireRingsMm + wireSpareMm + wireSpareRingsMm + wireEndsMm();
   }
 
   /**
-   * What is asked of the cutting for so many blanks and rings of this plan.
+   * What is asked of the cutting for so many blanks and rings of this plan: blanks size by size,
+   * then those of the rings at the ends, where there are any.
    *
+   * @param blanks blanks wanted of each size
+   * @param rings rings wanted of those that join
+   * @param ends rings wanted of those at the ends
    * @param stockMm lengths of the links' wire
    * @param ringStockMm lengths of the rings' wire; empty where they are cut from the links' wire
    */
   public CutOrder order(
-      int blanks, int rings, List<Double> stockMm, Optional<List<Double>> ringStockMm) {
-    return order(wish, linkBlankMm(), blanks, ringTurnMm, rings, stockMm, ringStockMm);
-  }
-
-  static CutOrder order(
-      ChainWish wish,
-      double blankMm,
-      int blanks,
-      double turnMm,
+      List<Integer> blanks,
       int rings,
+      int ends,
       List<Double> stockMm,
       Optional<List<Double>> ringStockMm) {
     boolean ringed = rings > 0;
+    List<BlanksWanted> wanted = new ArrayList<>();
+    for (int i = 0; i < sizes.size(); i++) {
+      LinksOfSize size = sizes.get(i);
+      wanted.add(new BlanksWanted(size.link().blankMm(), blanks.get(i), size.perRepeat()));
+    }
+    endRings.ifPresent(ring -> wanted.add(new BlanksWanted(ring.blankMm(), ends, EndRings.COUNT)));
     return new CutOrder(
         stockMm,
         ringed ? ringStockMm : Optional.empty(),
-        List.of(BlanksWanted.each(blankMm, blanks)),
-        ringed ? Optional.of(RingsWanted.each(turnMm, wish.coilTailMm(), rings)) : Optional.empty(),
+        wanted,
+        ringed
+            ? Optional.of(new RingsWanted(ringTurnMm, wish.coilTailMm(), rings, linksPerRepeat()))
+            : Optional.empty(),
         wish.kerfMm());
   }
 
-  /** Wire that one link's blank takes with its kerf, mm. */
+  /**
+   * How many blanks of each size are still to cut, of so many in all. They are taken to be cut in
+   * the order in which the sizes were named, so that what is left is of those named last.
+   */
+  public List<Integer> bySize(int toCut) {
+    Integer[] left = new Integer[sizes.size()];
+    int rest = toCut;
+    for (int i = sizes.size() - 1; i >= 0; i--) {
+      left[i] = i == 0 ? rest : Math.min(rest, sizes.get(i).toCut());
+      rest -= left[i];
+    }
+    return List.of(left);
+  }
+
+  /** The size that is cut next, with so many blanks still to cut in all. */
+  public LinksOfSize next(int toCut) {
+    List<Integer> left = bySize(toCut);
+    for (int i = 0; i < left.size(); i++) {
+      if (left.get(i) > 0) {
+        return sizes.get(i);
+      }
+    }
+    return sizes.get(sizes.size() - 1);
+  }
+
+  /** Wire that one link's blank takes with its kerf in the mean of all sizes, mm. */
   public double linkEachMm() {
-    return link.blankMm() + wish.kerfMm();
+    return sized() ? wireLinksMm / links : linkBlankMm() + wish.kerfMm();
   }
 }

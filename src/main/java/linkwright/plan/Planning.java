@@ -1,6 +1,7 @@
 package linkwright.plan;
 
 import java.util.List;
+import java.util.Optional;
 import linkwright.fit.Maker;
 import linkwright.quantity.Read;
 import linkwright.quantity.UnitStyle;
@@ -41,7 +42,12 @@ public final class Planning {
 
   /** The plan for a wish, with what is known of the link beyond it. */
   public static Read<Plan> plan(ChainWish wish, LinkBasis basis) {
-    return new LinkSettling(wish, basis).settle().flatMap(link -> plan(wish, basis, link));
+    return ChainLinks.settle(wish, basis)
+        .flatMap(
+            sizes ->
+                ChainLinks.problem(sizes)
+                    .map(sentence -> Read.<Plan>bad(sentence))
+                    .orElseGet(() -> plan(wish, basis, sizes)));
   }
 
   /** A maker of whom nothing is known yet but the metal and its temper. */
@@ -49,63 +55,95 @@ public final class Planning {
     return Maker.unknown(wish.metal().bendingShare(wish.temper()));
   }
 
-  private static Read<Plan> plan(ChainWish wish, LinkBasis basis, SettledLink link) {
+  private static Read<Plan> plan(ChainWish wish, LinkBasis basis, List<ChainLinks.Sized> sizes) {
     return RingsCounted.of(wish)
         .flatMap(
             rings ->
-                Counted.of(wish, link.insideMm(), rings)
-                    .flatMap(count -> counted(wish, basis, link, rings, count)));
+                endRings(wish)
+                    .flatMap(
+                        ends ->
+                            Counted.of(wish, sizes, rings, ends)
+                                .flatMap(
+                                    count -> counted(wish, basis, sizes, rings, ends, count))));
+  }
+
+  private static Read<Optional<EndRings>> endRings(ChainWish wish) {
+    return wish.endRingMm().isEmpty()
+        ? Read.good(Optional.empty())
+        : EndRings.of(wish, wish.endRingMm().getAsDouble()).map(Optional::of);
   }
 
   /** Sizes that no wire can be cut to are told here, whatever wire there is. */
   private static Read<Plan> counted(
-      ChainWish wish, LinkBasis basis, SettledLink link, RingsCounted rings, Counted count) {
+      ChainWish wish,
+      LinkBasis basis,
+      List<ChainLinks.Sized> sizes,
+      RingsCounted rings,
+      Optional<EndRings> ends,
+      Counted count) {
     if (Yield.cut(count.links(), 0, 0, wish.usualLoss(), wish.confidence())
         instanceof BlanksToCut.OutOfReach never) {
       return Read.bad(never.sentence());
     }
-    Plan plan = plan(wish, basis, link, rings, count);
+    Plan plan = plan(wish, basis, sizes, rings, ends, count);
     List<String> problems = Cuttable.problems(plan);
     return problems.isEmpty() ? Read.good(plan) : Read.bad(String.join(" ", problems));
   }
 
   private static Plan plan(
-      ChainWish wish, LinkBasis basis, SettledLink link, RingsCounted rings, Counted count) {
+      ChainWish wish,
+      LinkBasis basis,
+      List<ChainLinks.Sized> settled,
+      RingsCounted rings,
+      Optional<EndRings> ends,
+      Counted count) {
     double density = wish.metal().densityGCm3().value();
-    double each = link.blankMm() + wish.kerfMm();
-    int blanks = toCut(wish, count.links());
+    int repeats = count.links() / ChainLinks.links(settled);
+    List<LinksOfSize> sizes =
+        settled.stream()
+            .map(
+                size ->
+                    LinksOfSize.of(
+                        wish,
+                        size.name(),
+                        size.perRepeat(),
+                        size.perRepeat() * repeats,
+                        toCut(wish, size.perRepeat() * repeats),
+                        size.link()))
+            .toList();
     int ringsToCut = toCut(wish, count.rings());
     double wireRings = count.rings() == 0 ? 0 : count.rings() * rings.turnMm() + wish.coilTailMm();
-    double area = WireSection.round(wish.wireMm()).areaMm2();
-    double massLinks = WireMass.grams(area, count.links() * link.blankMm(), density);
+    double massLinks = sizes.stream().mapToDouble(LinksOfSize::massG).sum();
     double massRings =
-        count.rings() == 0
-            ? 0
-            : WireMass.grams(
-                WireSection.round(rings.wireMm()).areaMm2(),
-                count.rings() * rings.blankMm(),
-                density);
-    SolderOfChain solder = SolderOfChain.of(wish, count, rings);
+        (count.rings() == 0
+                ? 0
+                : WireMass.grams(
+                    WireSection.round(rings.wireMm()).areaMm2(),
+                    count.rings() * rings.blankMm(),
+                    density))
+            + ends.map(EndRings::massG).orElse(0.0);
+    SolderOfChain solder = SolderOfChain.of(wish, sizes, count.rings(), rings, ends);
     return new Plan(
         wish,
         count.links(),
         count.rings(),
         count.lengthMm(),
-        LengthDoubt.ofChain(link, count.links()),
-        LengthDoubt.afterTrial(link, count.links(), basis),
+        LengthDoubt.ofChain(sizes),
+        LengthDoubt.afterTrial(sizes, basis),
         count.oneFewerMm(),
         count.oneMoreMm(),
         count.exactRingInsideMm(),
         count.tightRingInsideMm(),
-        link,
+        sizes,
+        ends,
         rings.blankMm(),
         rings.turnMm(),
         rings.insideLengthMm(),
-        blanks,
+        sizes.stream().mapToInt(LinksOfSize::toCut).sum(),
         ringsToCut,
-        count.links() * each,
+        sizes.stream().mapToDouble(size -> size.links() * size.eachMm(wish)).sum(),
         wireRings,
-        (blanks - count.links()) * each,
+        sizes.stream().mapToDouble(size -> (size.toCut() - size.links()) * size.eachMm(wish)).sum(),
         (ringsToCut - count.rings()) * rings.turnMm(),
         massLinks,
         massRings,
@@ -114,8 +152,8 @@ public final class Planning {
         massLinks + massRings + solder.placedG() + wish.claspG(),
         solder.joints(),
         solder(wish.wireMm(), wish.metal()),
-        PullReckoning.of(wish, link.formed()),
-        Remarks.of(wish, link, rings, UnitStyle.METRIC));
+        PullReckoning.of(wish, sizes),
+        Remarks.of(wish, sizes, rings, UnitStyle.METRIC));
   }
 
   /** What one butted joint of that wire takes. */

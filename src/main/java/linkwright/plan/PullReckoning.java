@@ -2,7 +2,6 @@ package linkwright.plan;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import linkwright.link.Eye;
 import linkwright.link.Formed;
 import linkwright.wire.Strength;
@@ -11,7 +10,7 @@ import linkwright.wire.Strength;
 final class PullReckoning {
   private PullReckoning() {}
 
-  static Pull of(ChainWish wish, Optional<Formed> formed) {
+  static Pull of(ChainWish wish, List<LinksOfSize> sizes) {
     List<Pull> pulls = new ArrayList<>();
     wish.ring()
         .ifPresent(
@@ -23,12 +22,14 @@ final class PullReckoning {
                         ring.wireMm(),
                         ring.ovalInsideMm().orElse(ring.insideMm()),
                         RingLength.insideLengthMm(ring))));
-    formed.ifPresent(
-        link -> {
-          for (Eye eye : link.eyes()) {
-            pulls.add(pull(wish, "eye of the link", wish.wireMm(), eye.insideMm(), eye.insideMm()));
-          }
-        });
+    wish.endRingMm()
+        .ifPresent(mm -> pulls.add(pull(wish, "ring at the end", wish.wireMm(), mm, mm)));
+    for (LinksOfSize size : sizes) {
+      String of = size.name().isEmpty() ? "link" : size.name() + " link";
+      for (Eye eye : size.link().formed().map(Formed::eyes).orElse(List.of())) {
+        pulls.add(pull(wish, "eye of the " + of, wish.wireMm(), eye.insideMm(), eye.insideMm()));
+      }
+    }
     return pulls.stream()
         .min((a, b) -> Double.compare(a.buttedN(), b.buttedN()))
         .orElseGet(() -> measured(wish));

@@ -13,7 +13,32 @@ import linkwright.quantity.UnitStyle;
 final class Remarks {
   private Remarks() {}
 
-  static List<String> of(ChainWish wish, SettledLink settled, RingsCounted rings, UnitStyle units) {
+  static List<String> of(
+      ChainWish wish, List<LinksOfSize> sizes, RingsCounted rings, UnitStyle units) {
+    List<String> remarks = new ArrayList<>();
+    for (int i = 0; i < sizes.size(); i++) {
+      WishedLink link = i == 0 ? wish.link() : wish.repeat().others().get(i - 1).link();
+      String of = sizes.size() == 1 ? "" : sizes.get(i).name() + ": ";
+      of(wish, link, sizes.get(i).link(), units).forEach(each -> remarks.add(of + each));
+    }
+    rings.remark().ifPresent(remarks::add);
+    wish.endRingMm()
+        .ifPresent(
+            mm -> {
+              if (mm < 2 * wish.wireMm()) {
+                remarks.add(
+                    "The wires of two links do not pass the jump ring at the end: it needs "
+                        + units.length(2 * wish.wireMm())
+                        + " inside.");
+              }
+            });
+    remarks.addAll(wish.metal().warnings());
+    // Both eyes of a link give the same sentence.
+    return remarks.stream().distinct().toList();
+  }
+
+  private static List<String> of(
+      ChainWish wish, WishedLink wished, SettledLink settled, UnitStyle units) {
     List<String> remarks = new ArrayList<>();
     Optional<Formed> formed = settled.formed();
     if (!settled.followed()) {
@@ -24,7 +49,7 @@ final class Remarks {
       } else {
         formed.ifPresent(link -> crossings(remarks, link, units));
       }
-      if (FormersOwned.found(wish.link())) {
+      if (FormersOwned.found(wished)) {
         settled
             .formersMm()
             .forEach(
@@ -35,7 +60,6 @@ final class Remarks {
                             + " the link comes as long as wished."));
       }
     }
-    rings.remark().ifPresent(remarks::add);
     wish.ring()
         .ifPresent(
             ring ->
@@ -43,9 +67,7 @@ final class Remarks {
                     link ->
                         Passage.of(link, ring.insideMm(), ring.wireMm())
                             .forEach(passage -> remarks.addAll(passage.troubles()))));
-    remarks.addAll(wish.metal().warnings());
-    // Both eyes of a link give the same sentence.
-    return remarks.stream().distinct().toList();
+    return remarks;
   }
 
   private static void gaps(List<String> remarks, Formed link, UnitStyle units) {

@@ -1,8 +1,12 @@
 package linkwright.plan;
 
 import java.util.List;
+import java.util.Optional;
 import linkwright.link.Joint;
 import linkwright.link.Pattern;
+import linkwright.reference.Metal;
+import linkwright.reference.Reference;
+import linkwright.reference.Solder;
 import linkwright.wire.JointKind;
 import linkwright.wire.SolderNeed;
 
@@ -15,18 +19,41 @@ import linkwright.wire.SolderNeed;
  */
 record SolderOfChain(int joints, double fillsG, double placedG) {
 
-  static SolderOfChain of(ChainWish wish, Counted count, RingsCounted rings) {
-    List<Joint> ofLink = wish.link().pattern().map(Pattern::joints).orElse(List.of());
-    SolderOfChain none = new SolderOfChain(0, 0, 0);
-    SolderOfChain one = ofLink.isEmpty() ? none.with(1, wish, wish.wireMm(), JointKind.BUTT) : none;
-    for (Joint joint : ofLink) {
-      JointKind kind = joint == Joint.TIP_TO_TIP ? JointKind.BUTT : JointKind.SIDE;
-      one = one.with(1, wish, wish.wireMm(), kind);
+  static SolderOfChain of(
+      ChainWish wish,
+      List<LinksOfSize> sizes,
+      int rings,
+      RingsCounted ring,
+      Optional<EndRings> ends) {
+    SolderOfChain all = new SolderOfChain(0, 0, 0);
+    for (int i = 0; i < sizes.size(); i++) {
+      WishedLink link = i == 0 ? wish.link() : wish.repeat().others().get(i - 1).link();
+      List<Joint> joints = link.pattern().map(Pattern::joints).orElse(List.of());
+      int links = sizes.get(i).links();
+      if (joints.isEmpty()) {
+        all = all.with(links, wish, wish.wireMm(), JointKind.BUTT);
+      }
+      for (Joint joint : joints) {
+        JointKind kind = joint == Joint.TIP_TO_TIP ? JointKind.BUTT : JointKind.SIDE;
+        all = all.with(links, wish, wish.wireMm(), kind);
+      }
     }
-    SolderOfChain links = one.times(count.links());
-    return count.rings() == 0
-        ? links
-        : links.with(count.rings(), wish, rings.wireMm(), JointKind.BUTT);
+    if (ends.isPresent()) {
+      all = all.with(EndRings.COUNT, wish, wish.wireMm(), JointKind.BUTT);
+    }
+    return rings == 0 ? all : all.with(rings, wish, ring.wireMm(), JointKind.BUTT);
+  }
+
+  /** The hard grade goes first; where no solder of the metal's family is known, hard silver. */
+  static double densityGCm3(Metal metal, Reference reference) {
+    List<Solder> family = reference.soldersFor(metal.family());
+    return family.stream()
+        .filter(solder -> solder.id().startsWith("hard-"))
+        .findFirst()
+        .or(() -> family.stream().findFirst())
+        .or(() -> reference.solder("hard-silver").found())
+        .map(Solder::densityGCm3)
+        .orElse(metal.densityGCm3().value());
   }
 
   private SolderOfChain with(int more, ChainWish wish, double wireMm, JointKind kind) {
@@ -46,9 +73,5 @@ record SolderOfChain(int joints, double fillsG, double placedG) {
             * wish.solderGCm3()
             / 1000;
     return new SolderOfChain(joints + more, fillsG + more * need.massG(), placedG + more * pieceG);
-  }
-
-  private SolderOfChain times(int pieces) {
-    return new SolderOfChain(joints * pieces, fillsG * pieces, placedG * pieces);
   }
 }

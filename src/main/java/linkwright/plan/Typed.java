@@ -15,6 +15,10 @@ final class Typed {
     this.texts = texts;
   }
 
+  Map<String, String> texts() {
+    return texts;
+  }
+
   String text(String key) {
     return texts.getOrDefault(key, "").strip();
   }

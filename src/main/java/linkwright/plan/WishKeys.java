@@ -17,9 +17,11 @@ public final class WishKeys {
   public static final String LINK_LENGTH = "link.length";
   public static final String LINK_WIDTH = "link.width";
   public static final String LINK_INSIDE = "link.inside-length";
+  public static final String LINK_REPEAT = "link.repeat";
   public static final String RING_INSIDE = "ring.inside";
   public static final String RING_WIRE = "ring.wire";
   public static final String RING_OVAL = "ring.oval-inside";
+  public static final String RING_ENDS = "ring.at-ends";
   public static final String FINISHED = "finished-length";
   public static final String CLASP_LENGTH = "clasp.length";
   public static final String CLASP_MASS = "clasp.mass";
@@ -43,9 +45,11 @@ public final class WishKeys {
           LINK_LENGTH,
           LINK_WIDTH,
           LINK_INSIDE,
+          LINK_REPEAT,
           RING_INSIDE,
           RING_WIRE,
           RING_OVAL,
+          RING_ENDS,
           FINISHED,
           CLASP_LENGTH,
           CLASP_MASS,

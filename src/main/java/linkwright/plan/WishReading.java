@@ -16,7 +16,6 @@ import linkwright.quantity.Share;
 import linkwright.reference.Clasp;
 import linkwright.reference.Metal;
 import linkwright.reference.Reference;
-import linkwright.reference.Solder;
 import linkwright.reference.Temper;
 import linkwright.yield.BlanksToCut;
 import linkwright.yield.Yield;
@@ -58,10 +57,14 @@ public record WishReading(Optional<ChainWish> wish, Map<String, String> troubles
 
     WishReading read() {
       Optional<Metal> metal =
-          typed.needed(WishKeys.METAL, reference::metal, "Name the metal, such as sterling.");
+          typed
+              .needed(WishKeys.METAL, reference::metal, "Name the metal, such as sterling.")
+              .map(known -> HeldFigures.metal(known, typed.texts()));
       Optional<Double> wire = wire(WishKeys.WIRE, "Give the wire, such as 0.9 mm or 19 AWG.");
       Temper temper = typed.optional(WishKeys.TEMPER, Temper::read).orElse(Temper.SOFT);
       WishedLink link = link();
+      WishedRepeat repeat =
+          typed.optional(WishKeys.LINK_REPEAT, this::repeat).orElse(WishedRepeat.ALIKE);
       Optional<WishedRing> ring = ring(wire);
       Optional<Double> finished =
           typed
@@ -73,14 +76,14 @@ public record WishReading(Optional<ChainWish> wish, Map<String, String> troubles
       Optional<Clasp> named = reference.clasp(typed.text(WishKeys.CLASP_LENGTH)).found();
       double clasp =
           named
-              .map(Clasp::insideLengthMm)
+              .map(known -> HeldFigures.claspMm(known, typed.texts()))
               .or(() -> typed.optional(WishKeys.CLASP_LENGTH, Length::read).map(Length::mm))
               .orElse(0.0);
       double claspG =
           typed
               .optional(WishKeys.CLASP_MASS, Mass::read)
               .map(Mass::grams)
-              .or(() -> named.map(Clasp::massG))
+              .or(() -> named.map(known -> HeldFigures.claspG(known, typed.texts())))
               .orElse(0.0);
       double kerf =
           typed.optional(WishKeys.KERF, Length::read).map(Length::mm).orElse(Usually.KERF_MM);
@@ -106,6 +109,7 @@ public record WishReading(Optional<ChainWish> wish, Map<String, String> troubles
       StockReading stock = new StockReading(typed, metal);
       List<Double> lengths = stock.lengths(WishKeys.STOCK, wire);
       Optional<List<Double>> ringLengths = ringStock(stock, wire, ring);
+      OptionalDouble endRing = size(WishKeys.RING_ENDS);
       if (!typed.troubles().isEmpty()) {
         return new WishReading(Optional.empty(), typed.troubles());
       }
@@ -117,7 +121,9 @@ public record WishReading(Optional<ChainWish> wish, Map<String, String> troubles
                   wire.orElseThrow(),
                   temper,
                   link,
+                  repeat,
                   ring,
+                  endRing,
                   finished.orElseThrow(),
                   clasp,
                   claspG,
@@ -125,22 +131,10 @@ public record WishReading(Optional<ChainWish> wish, Map<String, String> troubles
                   tail,
                   loss,
                   confidence,
-                  solderGCm3(metal.orElseThrow()),
+                  HeldFigures.solderGCm3(metal.orElseThrow(), reference, typed.texts()),
                   lengths,
                   ringLengths)),
           Map.of());
-    }
-
-    /** The hard grade goes first; where no solder of the metal's family is known, hard silver. */
-    private double solderGCm3(Metal metal) {
-      List<Solder> family = reference.soldersFor(metal.family());
-      return family.stream()
-          .filter(solder -> solder.id().startsWith("hard-"))
-          .findFirst()
-          .or(() -> family.stream().findFirst())
-          .or(() -> reference.solder("hard-silver").found())
-          .map(Solder::densityGCm3)
-          .orElse(metal.densityGCm3().value());
     }
 
     private WishedLink link() {
@@ -169,11 +163,33 @@ public record WishReading(Optional<ChainWish> wish, Map<String, String> troubles
           pattern, blank, formers, length, size(WishKeys.LINK_WIDTH), size(WishKeys.LINK_INSIDE));
     }
 
+    private Read<WishedRepeat> repeat(String text) {
+      return new RepeatReading(
+              typed.text(WishKeys.LINK_PATTERN),
+              patterns.stream().map(Pattern::id).toList(),
+              this::other)
+          .read(text);
+    }
+
+    /** A further link of the chain, by the same keys as the planned one. */
+    private Read<WishedLink> other(String name, Map<String, String> texts) {
+      Map<String, String> all = new LinkedHashMap<>(typed.texts());
+      all.keySet().removeIf(key -> !HeldFigures.isOne(key));
+      all.putAll(texts);
+      Reader reader = new Reader(all, reference, patterns);
+      WishedLink link = reader.link();
+      return reader.typed.troubles().values().stream()
+          .findFirst()
+          .map(sentence -> Read.<WishedLink>bad(sentence))
+          .orElse(Read.good(link));
+    }
+
     private Read<Pattern> pattern(String id) {
       Optional<Pattern> found =
           patterns.stream().filter(one -> one.id().equals(id.strip())).findFirst();
       List<String> known = patterns.stream().map(Pattern::id).toList();
       return found
+          .map(pattern -> HeldFigures.pattern(pattern, typed.texts()))
           .map(Read::good)
           .orElseGet(
               () ->

@@ -28,4 +28,14 @@ public record WishedLink(
   public WishedLink {
     formersMm = Collections.unmodifiableMap(new LinkedHashMap<>(formersMm));
   }
+
+  /** Whether the same link was wished, whatever the pattern's file says of it now. */
+  public boolean wishedLike(WishedLink other) {
+    return pattern.map(Pattern::id).equals(other.pattern.map(Pattern::id))
+        && blankMm.equals(other.blankMm)
+        && formersMm.equals(other.formersMm)
+        && lengthMm.equals(other.lengthMm)
+        && widthMm.equals(other.widthMm)
+        && insideMm.equals(other.insideMm);
+  }
 }

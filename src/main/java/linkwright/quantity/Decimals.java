@@ -29,6 +29,11 @@ public final class Decimals {
     return text(exact(value).setScale(places, RoundingMode.HALF_UP));
   }
 
+  /** An amount of money with what it is counted in, where that is said. */
+  public static String money(double amount, String currency) {
+    return (fixed(amount, 2) + " " + currency).strip();
+  }
+
   /**
    * So many digits that count, more where the whole part has more, without zeros at the end.
    *

@@ -11,6 +11,7 @@ import linkwright.fit.Proposal;
 import linkwright.fit.Tried;
 import linkwright.link.Forming;
 import linkwright.link.Pattern;
+import linkwright.plan.FormersOwned;
 import linkwright.quantity.Nearest;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Metal;
@@ -74,7 +75,17 @@ final class BlankSum implements Working {
     Maker prior = Maker.unknown(metal.orElseThrow().bendingShare(temper));
     Maker maker = Fit.learn(pattern.orElseThrow(), wireMm, prior, tried, wish);
     Optional<Proposal> found =
-        answers.found("", Fit.next(pattern.get(), wireMm, maker, wish, owned, STEP_MM));
+        answers.found(
+            "",
+            Fit.next(
+                pattern.get(),
+                wireMm,
+                maker,
+                wish,
+                owned.isEmpty() && pattern.get().isRing()
+                    ? FormersOwned.mandrel(pattern.get(), wireMm, maker, wish.lengthMm())
+                    : owned,
+                STEP_MM));
     found.ifPresent(
         proposal -> {
           put(outcome, proposal);

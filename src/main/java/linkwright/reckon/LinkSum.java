@@ -46,39 +46,10 @@ final class LinkSum implements Working {
 
   @Override
   public void work(Answers answers, Outcome outcome) {
-    Optional<Pattern> pattern = answers.pattern();
-    Optional<Double> wire = answers.wire("wire");
-    Optional<Double> blank = answers.size("blank");
-    Map<String, Double> formers =
-        pattern
-            .flatMap(
-                known ->
-                    answers.read(
-                        "former",
-                        text ->
-                            FormerSizes.readOneEach(text, known.formersMm().keySet(), "former")))
-            .orElse(Map.of());
-    Optional<Metal> metal = answers.metal();
-    Temper temper = answers.temper();
     Optional<Double> ringInside = answers.size("ring-inside");
     Optional<Double> ringWire = answers.wire("ring-wire");
-    if (wire.isPresent() && blank.isPresent()) {
-      checkLength(answers, "blank", blank.get(), wire.get());
-    }
-    if (answers.wrong()) {
-      return;
-    }
-    Optional<Formed> formed =
-        answers.found(
-            "",
-            Forming.form(
-                pattern.orElseThrow(),
-                wire.orElseThrow(),
-                blank.orElseThrow(),
-                formers,
-                metal
-                    .map(known -> Bending.springing(known.bendingShare(temper)))
-                    .orElse(Bending.TRUE)));
+    Map<String, Double> formers = formers(answers);
+    Optional<Formed> formed = formed(answers, formers);
     if (formed.isEmpty()) {
       return;
     }
@@ -97,7 +68,48 @@ final class LinkSum implements Working {
     }
     told(outcome, answers.units(), link, gaps, crossings);
     ringInside.ifPresent(
-        inside -> passes(outcome, Passage.of(link, inside, ringWire.orElse(wire.get()))));
+        inside ->
+            passes(
+                outcome,
+                answers.units(),
+                Passage.of(link, inside, ringWire.orElse(link.wireMm()))));
+  }
+
+  /** The formers that were named, each with its size. */
+  static Map<String, Double> formers(Answers answers) {
+    return answers
+        .pattern()
+        .flatMap(
+            known ->
+                answers.read(
+                    "former",
+                    text -> FormerSizes.readOneEach(text, known.formersMm().keySet(), "former")))
+        .orElse(Map.of());
+  }
+
+  /** The link of what is asked for it; empty where something is wrong, which is told. */
+  static Optional<Formed> formed(Answers answers, Map<String, Double> formers) {
+    Optional<Pattern> pattern = answers.pattern();
+    Optional<Double> wire = answers.wire("wire");
+    Optional<Double> blank = answers.size("blank");
+    Optional<Metal> metal = answers.metal();
+    Temper temper = answers.temper();
+    if (wire.isPresent() && blank.isPresent()) {
+      checkLength(answers, "blank", blank.get(), wire.get());
+    }
+    if (answers.wrong()) {
+      return Optional.empty();
+    }
+    return answers.found(
+        "",
+        Forming.form(
+            pattern.orElseThrow(),
+            wire.orElseThrow(),
+            blank.orElseThrow(),
+            formers,
+            metal
+                .map(known -> Bending.springing(known.bendingShare(temper)))
+                .orElse(Bending.TRUE)));
   }
 
   private static void bends(Outcome outcome, UnitStyle units, BendSteps bends) {
@@ -185,7 +197,20 @@ final class LinkSum implements Working {
         : "The wire would cross itself " + places + "take other formers or another blank.";
   }
 
-  private static void passes(Outcome outcome, List<Passage> passages) {
+  private static void passes(Outcome outcome, UnitStyle units, List<Passage> passages) {
+    passages.stream()
+        .map(
+            passage ->
+                "An eye of "
+                    + units.length(passage.eye().insideMm())
+                    + " is open "
+                    + units.length(Math.max(0, passage.openMm()))
+                    + " for a wire; its mouth is "
+                    + (passage.soldered()
+                        ? "closed by its joint."
+                        : units.length(passage.mouthMm()) + " wide."))
+        .distinct()
+        .forEach(outcome::line);
     List<String> troubles =
         passages.stream().flatMap(passage -> passage.troubles().stream()).distinct().toList();
     outcome.warn(troubles);

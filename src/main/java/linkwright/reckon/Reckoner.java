@@ -12,6 +12,7 @@ public final class Reckoner {
           new RingSum(),
           new FormerSum(),
           new LinkSum(),
+          new PlanishSum(),
           new BlankSum(),
           new ChainSum(),
           new SpareSum(),

@@ -90,7 +90,7 @@ final class RepeatCount {
   }
 
   private static void put(
-      Outcome outcome, Repeat.Counted counted, Map<String, Double> inside, double wishedMm) {
+      Outcome outcome, Repeat.CountedRepeats counted, Map<String, Double> inside, double wishedMm) {
     Map<String, Long> rings = new HashMap<>(counted.pieces());
     rings.keySet().retainAll(RINGS);
     long count = rings.values().stream().mapToLong(Long::longValue).sum();
@@ -113,7 +113,7 @@ final class RepeatCount {
   private static void told(
       Outcome outcome,
       UnitStyle units,
-      Repeat.Counted counted,
+      Repeat.CountedRepeats counted,
       double wishedMm,
       List<String> usual) {
     outcome.line(

@@ -57,6 +57,7 @@ final class RingSum implements Working {
     outcome.put("blank_mm", ring.get().blankMm());
     outcome.put("inside_length_mm", length);
     outcome.put("aspect_ratio", ring.get().aspectRatio());
+    outcome.put("turn_mm", coil.orElseThrow().turnMm());
     UnitStyle units = answers.units();
     outcome.line(
         "A ring of "

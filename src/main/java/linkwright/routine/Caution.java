@@ -34,34 +34,6 @@ public record Caution(
     String source,
     String defers,
     When when) {
-  /** A card for every job. */
-  public Caution(
-      String id,
-      String title,
-      Set<Hazard> covers,
-      String shortLine,
-      String canHappen,
-      List<String> doList,
-      List<String> doNot,
-      List<String> ifItGoesWrong,
-      List<Gear> wear,
-      String source,
-      String defers) {
-    this(
-        id,
-        title,
-        covers,
-        shortLine,
-        canHappen,
-        doList,
-        doNot,
-        ifItGoesWrong,
-        wear,
-        source,
-        defers,
-        When.ALWAYS);
-  }
-
   public Caution {
     EnumSet<Hazard> ordered = EnumSet.noneOf(Hazard.class);
     ordered.addAll(covers);

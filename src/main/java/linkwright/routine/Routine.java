@@ -36,34 +36,6 @@ public record Routine(
     Map<PieceKind, List<Stage>> pieces,
     List<Step> steps,
     RoutineDetail detail) {
-  /** A routine that says nothing besides. */
-  public Routine(
-      String id,
-      String title,
-      String says,
-      Makes makes,
-      String plan,
-      List<String> patterns,
-      Ends ends,
-      double usualLoss,
-      double usualRedo,
-      Map<PieceKind, List<Stage>> pieces,
-      List<Step> steps) {
-    this(
-        id,
-        title,
-        says,
-        makes,
-        plan,
-        patterns,
-        ends,
-        usualLoss,
-        usualRedo,
-        pieces,
-        steps,
-        RoutineDetail.NONE);
-  }
-
   public Routine {
     patterns = List.copyOf(patterns);
     Map<PieceKind, List<Stage>> ordered = new LinkedHashMap<>();

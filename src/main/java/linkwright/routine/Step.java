@@ -51,44 +51,6 @@ public record Step(
     List<String> cautions,
     List<Remedy> wrong,
     StepDetail detail) {
-  /** A step that says nothing besides. */
-  public Step(
-      String id,
-      String title,
-      Part part,
-      Map<PieceKind, Stage> stage,
-      Counts counts,
-      Set<Hazard> does,
-      boolean rinses,
-      String doText,
-      String lookFor,
-      String why,
-      String mind,
-      OptionalLong usualSeconds,
-      List<Wait> waits,
-      String measure,
-      List<String> cautions,
-      List<Remedy> wrong) {
-    this(
-        id,
-        title,
-        part,
-        stage,
-        counts,
-        does,
-        rinses,
-        doText,
-        lookFor,
-        why,
-        mind,
-        usualSeconds,
-        waits,
-        measure,
-        cautions,
-        wrong,
-        StepDetail.NONE);
-  }
-
   public Step {
     stage = Collections.unmodifiableMap(new LinkedHashMap<>(stage));
     EnumSet<Hazard> ordered = EnumSet.noneOf(Hazard.class);

@@ -1,6 +1,5 @@
 package linkwright.shell;
 
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.time.Instant;
@@ -23,7 +22,9 @@ public final class DrawerBook {
 
   /** Its entries; none while there is no book, or while it cannot be read. */
   static List<Entry> entries(Home home) {
-    return look(home).map(read -> read.map(DrawerBook::entries).orElse(List.of())).orElse(List.of());
+    return look(home)
+        .map(read -> read.map(DrawerBook::entries).orElse(List.of()))
+        .orElse(List.of());
   }
 
   private static List<Entry> entries(BookFile book) {
@@ -55,8 +56,7 @@ public final class DrawerBook {
 
   /** A job's book that was laid there is not to be counted in, or added to. */
   private static Read<BookFile> ofDrawer(BookFile book) {
-    boolean jobs =
-        entries(book).stream().anyMatch(entry -> entry.fact() instanceof Fact.JobOpened);
+    boolean jobs = entries(book).stream().anyMatch(entry -> entry.fact() instanceof Fact.JobOpened);
     return jobs
         ? Read.bad(book.path() + " is a job's book, not the drawer's: move it away.")
         : Read.good(book);
@@ -64,25 +64,14 @@ public final class DrawerBook {
 
   /** Enters a fact and syncs it; answers with what is wrong, if it is not there then. */
   public static Optional<String> keep(Home home, String device, Instant now, Fact fact) {
+    return keep(home, device, now, List.of(fact));
+  }
+
+  /** The same for several, in one write. */
+  public static Optional<String> keep(Home home, String device, Instant now, List<Fact> facts) {
     Optional<String> none = look(home).flatMap(Read::problem);
-    if (none.isPresent()) {
-      return none;
-    }
-    Read<BookFile> opened = BookFile.openOrMake(home.drawer(), device, now);
-    if (opened instanceof Read.Bad<BookFile> bad) {
-      return Optional.of(bad.sentence());
-    }
-    try (BookFile book = opened.orThrow()) {
-      if (book.whyReadOnly().isPresent()) {
-        return book.whyReadOnly();
-      }
-      Entry entry = new Entry(book.nextNumber(), now, device, "", fact);
-      Optional<String> unkept = book.append(List.of(EntryLines.line(entry))).problem();
-      unkept.ifPresent(why -> book.discard());
-      return unkept;
-    } catch (IOException alreadySafe) {
-      // The entry was synced when it was made; a close that fails loses nothing.
-      return Optional.empty();
-    }
+    return none.isPresent()
+        ? none
+        : Appending.into(BookFile.openOrMake(home.drawer(), device, now), device, now, facts);
   }
 }

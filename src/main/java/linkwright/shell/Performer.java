@@ -17,6 +17,7 @@ import linkwright.coach.kernel.Turn;
 import linkwright.files.DraftStore;
 import linkwright.files.Home;
 import linkwright.job.Fact;
+import linkwright.quantity.Read;
 
 /**
  * Performs the effects of updates and feeds what became of them back, until nothing more is asked.
@@ -28,6 +29,7 @@ public final class Performer {
   private final Runnable bell;
   private final Predicate<String> clipboard;
   private final Home home;
+  private final StudentBooks students;
   private boolean left;
   private String parting = "";
 
@@ -61,6 +63,7 @@ public final class Performer {
     this.books = new Books(home, device, clock, drafts, patience);
     this.bell = bell;
     this.home = home;
+    this.students = new StudentBooks(home, device, clock);
   }
 
   /**
@@ -74,7 +77,8 @@ public final class Performer {
       books.begin(opened.name(), first, model.handbook());
       books.shut();
     }
-    Model ready = take(model, books.tray(model.handbook()));
+    Model read = take(model, books.tray(model.handbook()));
+    Model ready = take(read, students.open("", ""));
     return job.map(slug -> take(ready, books.open(slug, ready.handbook()))).orElse(ready);
   }
 
@@ -109,6 +113,11 @@ public final class Performer {
     return take(model, books.open(slug, model.handbook()));
   }
 
+  /** Opens a job by its book's name to look at only. */
+  public Model look(Model model, String slug) {
+    return take(model, books.look(slug, model.handbook()));
+  }
+
   /** Lets go of the open book; for leaving by any way. */
   public void shut() {
     books.shut();
@@ -139,7 +148,16 @@ public final class Performer {
 
     @Override
     public Optional<Message> beginJob(Effect.BeginJob effect) {
-      return Optional.of(books.begin(effect.name(), effect.facts(), model.handbook()));
+      if (effect.planFile().isEmpty()) {
+        return Optional.of(books.begin(effect.name(), effect.facts(), model.handbook()));
+      }
+      Read<Fact> plan = SavedPlan.read(home, effect.planFile(), effect.facts(), model.handbook());
+      if (plan instanceof Read.Bad<Fact> bad) {
+        return Optional.of(new Message.JobNotOpened(bad.sentence()));
+      }
+      List<Fact> facts = new ArrayList<>(effect.facts());
+      facts.add(plan.orThrow());
+      return Optional.of(books.begin(effect.name(), facts, model.handbook()));
     }
 
     @Override
@@ -162,7 +180,8 @@ public final class Performer {
     public Optional<Message> keepDraft(Effect.KeepDraft effect) {
       return drafts
           .keep(effect.slug(), effect.form(), effect.texts())
-          .map(why -> new Message.Troubled("What is typed stays here, but not on the disk: " + why));
+          .map(
+              why -> new Message.Troubled("What is typed stays here, but not on the disk: " + why));
     }
 
     @Override
@@ -195,6 +214,27 @@ public final class Performer {
     @Override
     public Optional<Message> keepInDrawer(Effect.KeepInDrawer effect) {
       return Optional.of(books.keepInDrawer(effect.facts(), model.handbook()));
+    }
+
+    @Override
+    public Optional<Message> openStudent(Effect.OpenStudent effect) {
+      return Optional.of(students.open(effect.id(), effect.name()));
+    }
+
+    @Override
+    public Optional<Message> keepOfStudent(Effect.KeepOfStudent effect) {
+      return Optional.of(students.keep(effect.id(), effect.by(), effect.facts()));
+    }
+
+    @Override
+    public Optional<Message> bringOver(Effect.BringOver effect) {
+      return Optional.of(students.bringOver(effect.id(), model.handbook()));
+    }
+
+    @Override
+    public Optional<Message> readClass(Effect.ReadClass effect) {
+      return Optional.of(students.room(
+              effect.folder(), model.settings().zone(), model.handbook()));
     }
 
     @Override

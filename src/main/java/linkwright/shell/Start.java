@@ -50,6 +50,7 @@ public final class Start {
    * @param device the name of this machine in the books
    * @param shown where to show it
    * @param job the book to open at once, if any
+   * @param led the place to come to at once, if any
    * @param told what was found wrong before, told on the first screen
    */
   public static String run(
@@ -58,11 +59,11 @@ public final class Start {
       String device,
       Display shown,
       Optional<String> job,
+      Optional<Message.Led> led,
       List<String> told) {
     InstantSource clock = InstantSource.system();
     Waiting display = new Waiting(shown, clock);
-    Performer performer = 
-        new Performer(home, device, clock, display::bell, display, display::copy);
+    Performer performer = new Performer(home, device, clock, display::bell, display, display::copy);
     try (display) {
       Display.GridSize size = display.size();
       // Reading takes a moment on a slow machine; the screen says so meanwhile.
@@ -77,7 +78,13 @@ public final class Start {
               clock.instant(),
               size.columns(),
               size.rows());
-      model = performer.begin(model, Demo.facts(library), job);
+      Optional<String> worked = led.isPresent() ? Optional.empty() : job;
+      model = performer.begin(model, Demo.facts(library), worked);
+      if (led.isPresent()) {
+        // Whoever is led to a place beside the work looks at a job and enters nothing in it.
+        model = job.isPresent() ? performer.look(model, job.get()) : model;
+        model = performer.take(model, led.get());
+      }
       List<String> wrong = new ArrayList<>(told);
       wrong.addAll(handbook.told());
       wrong.addAll(TrayReading.problems(home));

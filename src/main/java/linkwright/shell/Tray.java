@@ -19,6 +19,7 @@ import linkwright.coach.kernel.TrayJob;
 import linkwright.coach.tray.TrayBook;
 import linkwright.coach.tray.TrayWords;
 import linkwright.drawer.Drawer;
+import linkwright.drawer.JobMetal;
 import linkwright.drawer.Taking;
 import linkwright.files.DraftStore;
 import linkwright.files.HandsFile;
@@ -62,6 +63,7 @@ final class Tray {
       List<Entry> entries,
       Optional<TaughtJob> taught,
       List<Taking> takings,
+      Optional<JobMetal> metal,
       String why) {}
 
   private final Home home;
@@ -161,7 +163,9 @@ final class Tray {
   Drawer drawer(Handbook handbook) {
     List<Taking> takings =
         read.values().stream().flatMap(looked -> looked.takings().stream()).toList();
-    return Drawer.of(DrawerBook.entries(home), takings, handbook.reference());
+    List<JobMetal> works =
+        read.values().stream().flatMap(looked -> looked.metal().stream()).toList();
+    return Drawer.of(DrawerBook.entries(home), takings, works, handbook.reference());
   }
 
   /** What the books taught, as they were read for the last tray. */
@@ -183,11 +187,17 @@ final class Tray {
     String slug = TrayReading.slug(book.path());
     Read<BookFile> looked = BookFile.look(book.path());
     if (looked instanceof Read.Bad<BookFile> bad) {
-      return new Looked(slug, List.of(), Optional.empty(), List.of(), bad.sentence());
+      return new Looked(
+          slug, List.of(), Optional.empty(), List.of(), Optional.empty(), bad.sentence());
     }
     List<Entry> entries = EntryLines.entries(looked.orThrow().lines());
     return new Looked(
-        slug, entries, Optional.of(handbook.taught(slug, entries)), Taking.in(slug, entries), "");
+        slug,
+        entries,
+        Optional.of(handbook.taught(slug, entries)),
+        Taking.in(slug, entries),
+        JobMetal.in(slug, entries),
+        "");
   }
 
   /** A closed job stands as it stood, whatever was taught since. */

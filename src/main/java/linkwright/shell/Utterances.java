@@ -11,6 +11,7 @@ import linkwright.coach.content.Figure;
 import linkwright.coach.content.Page;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
+import linkwright.coach.content.Question;
 import linkwright.coach.content.Wait;
 
 /** What is new on a page since the one before, as sentences to be said aloud. */
@@ -35,8 +36,15 @@ final class Utterances {
       String number = figure.get().number().replace("/", " of ");
       said.add(new Utterance(Utterance.Kind.COUNT, number + " " + plain(figure.get().word())));
     }
+    String asks = question(now);
+    if (!asks.isEmpty() && !asks.equals(question(before))) {
+      said.add(new Utterance(Utterance.Kind.STEP, asks));
+    }
     if (!head(now).isEmpty() && !sameStep) {
       said.add(new Utterance(Utterance.Kind.STEP, step(now)));
+      if (!now.still().isEmpty() && !now.still().equals(before.still())) {
+        said.add(new Utterance(Utterance.Kind.STILL, now.still() + "."));
+      }
     }
     return said;
   }
@@ -59,7 +67,10 @@ final class Utterances {
   }
 
   private static String step(Page page) {
-    return head(page) + ". " + texts(page, Prose.Kind.DO).collect(Collectors.joining(" "));
+    return Stream.of(Prose.Kind.HEAD, Prose.Kind.MAIN, Prose.Kind.DO)
+        .flatMap(kind -> texts(page, kind))
+        .map(text -> text.endsWith(".") ? text : text + ".")
+        .collect(Collectors.joining(" "));
   }
 
   private static String caution(Page page) {
@@ -72,6 +83,21 @@ final class Utterances {
             + texts(page, Prose.Kind.SAYS).collect(Collectors.joining(" "))
             + " "
             + texts(page, Prose.Kind.DO).collect(Collectors.joining(" "));
+  }
+
+  /** A question with its answers, each by the number that is pressed for it. */
+  private static String question(Page page) {
+    return flat(page.body().parts())
+        .filter(Question.class::isInstance)
+        .map(Question.class::cast)
+        .map(
+            question ->
+                plain(question.asks())
+                    + " "
+                    + question.answers().stream()
+                        .map(answer -> answer.key() + ": " + plain(answer.says()))
+                        .collect(Collectors.joining(" ")))
+        .collect(Collectors.joining(" "));
   }
 
   private static Optional<Figure> figure(Page page) {

@@ -1,10 +1,13 @@
 package linkwright.standing;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import linkwright.job.JobState;
+import linkwright.plan.LinksOfSize;
 import linkwright.plan.Plan;
 import linkwright.plan.Pull;
 import linkwright.plan.SettledLink;
@@ -89,7 +92,8 @@ public final class ClosedFigures {
         kept.of("one_more_mm", now.oneMoreMm()),
         kept.perhaps("exact_ring_inside_mm"),
         kept.perhaps("tight_ring_inside_mm"),
-        frozen(now.link(), kept),
+        frozen(now.sizes(), kept),
+        now.endRings(),
         kept.of("ring_blank_mm", now.ringBlankMm()),
         kept.of("ring_turn_mm", now.ringTurnMm()),
         kept.of("ring_inside_length_mm", now.ringInsideLengthMm()),
@@ -111,6 +115,23 @@ public final class ClosedFigures {
             kept.of("butted_n", now.pull().buttedN()),
             kept.of("soldered_n", now.pull().solderedN())),
         now.remarks());
+  }
+
+  /** Of several sizes the planned link is the first. */
+  private static List<LinksOfSize> frozen(List<LinksOfSize> now, Kept kept) {
+    List<LinksOfSize> sizes = new ArrayList<>(now);
+    LinksOfSize first = now.get(0);
+    boolean alone = now.size() == 1;
+    sizes.set(
+        0,
+        new LinksOfSize(
+            first.name(),
+            first.perRepeat(),
+            alone ? kept.count(LINKS, first.links()) : first.links(),
+            alone ? kept.count("blanks_to_cut", first.toCut()) : first.toCut(),
+            frozen(first.link(), kept),
+            alone ? kept.of("mass_links_g", first.massG()) : first.massG()));
+    return sizes;
   }
 
   private static SettledLink frozen(SettledLink now, Kept kept) {

@@ -9,6 +9,7 @@ import linkwright.job.Accounts;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.job.PriceList;
+import linkwright.plan.LinksOfSize;
 import linkwright.plan.Plan;
 import linkwright.routine.Part;
 import linkwright.routine.Routine;
@@ -38,15 +39,13 @@ public record Closing(
   private static final String HOURS = "hours";
 
   private static final String TRIAL_HOURS = "trial_hours";
-  private static final String METAL_OUT = "metal_out_g";
-  private static final String UNACCOUNTED = "unaccounted_g";
   private static final String FIRST = "price";
   private static final String AGAIN = "price_again";
 
   /** Puts what stays among the figures of a job that is being closed. */
   void into(Map<String, Double> figures) {
-    figures.put(METAL_OUT, metalOutG);
-    unaccountedG.ifPresent(grams -> figures.put(UNACCOUNTED, grams));
+    figures.put(Accounts.METAL_OUT_G, metalOutG);
+    unaccountedG.ifPresent(grams -> figures.put(Accounts.UNACCOUNTED_G, grams));
     figures.put(HOURS, hours);
     figures.put(TRIAL_HOURS, trialHours);
     first.into(FIRST, figures);
@@ -54,9 +53,9 @@ public record Closing(
   }
 
   private static Closing kept(Map<String, Double> figures) {
-    Double unaccounted = figures.get(UNACCOUNTED);
+    Double unaccounted = figures.get(Accounts.UNACCOUNTED_G);
     return new Closing(
-        figures.getOrDefault(METAL_OUT, 0.0),
+        figures.getOrDefault(Accounts.METAL_OUT_G, 0.0),
         unaccounted == null ? OptionalDouble.empty() : OptionalDouble.of(unaccounted),
         figures.getOrDefault(HOURS, 0.0),
         figures.getOrDefault(TRIAL_HOURS, 0.0),
@@ -138,10 +137,9 @@ public record Closing(
 
   /** Metal of the test pieces that are not in the chain: all but a sample that is link 1. */
   private static double trialMetalG(JobState state, Plan plan) {
+    LinksOfSize size = plan.sizes().get(0);
     double gramsPerMm =
-        plan.links() * plan.linkBlankMm() > 0
-            ? plan.massLinksG() / (plan.links() * plan.linkBlankMm())
-            : 0;
+        plan.linkBlankMm() > 0 ? size.massG() / (size.links() * plan.linkBlankMm()) : 0;
     double pieces =
         state.trials().inOrder().stream().mapToDouble(Fact.TestPieceTried::blankMm).sum();
     double kept =

@@ -11,6 +11,7 @@ import linkwright.plan.LinkBasis;
 import linkwright.plan.PartPlan;
 import linkwright.plan.Plan;
 import linkwright.plan.Planning;
+import linkwright.plan.RingInstead;
 import linkwright.plan.WishKeys;
 import linkwright.plan.WishReading;
 import linkwright.quantity.Read;
@@ -151,7 +152,8 @@ public record CountedPlan(
   }
 
   private static Read<Plan> planned(Followed followed, LinkBasis basis) {
-    return Planning.plan(followed.wish(), followed.link().map(basis::following).orElse(basis));
+    return Planning.plan(
+        followed.wish(), basis.following(followed.link(), followed.samples(), followed.hung()));
   }
 
   /** What the chain would be with other pieces chosen. */

@@ -1,12 +1,15 @@
 package linkwright.standing;
 
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import linkwright.job.Fact;
 import linkwright.job.Trials;
 import linkwright.plan.ChainWish;
+import linkwright.plan.HungMean;
 import linkwright.plan.MeasuredLink;
+import linkwright.plan.RingInstead;
 import linkwright.plan.RingLength;
 import linkwright.plan.WishReading;
 import linkwright.plan.WishedRing;
@@ -17,9 +20,16 @@ import linkwright.plan.WishedRing;
  *
  * @param wish the wish with the rings that are followed
  * @param link the link that is followed; empty where only the wish counts
+ * @param samples name of another link of the chain → its sample that is followed
+ * @param hung what a hung length says of links of several sizes
  * @param ring a ring wished after the trial length was chosen, with the one it replaces
  */
-record Followed(ChainWish wish, Optional<MeasuredLink> link, Optional<RingInstead> ring) {
+record Followed(
+    ChainWish wish,
+    Optional<MeasuredLink> link,
+    Map<String, MeasuredLink> samples,
+    Optional<HungMean> hung,
+    Optional<RingInstead> ring) {
 
   /**
    * What is followed.
@@ -38,7 +48,32 @@ record Followed(ChainWish wish, Optional<MeasuredLink> link, Optional<RingInstea
         trials.chosen().filter(any -> sameLink(wish, trials.wishAtChoice(), handbook));
     return trial
         .map(hung -> followed(wish, sample, hung, read(trials.wishAtChoice(), handbook)))
-        .orElse(new Followed(wish, sample, Optional.empty()));
+        .orElse(new Followed(wish, sample, Map.of(), Optional.empty(), Optional.empty()))
+        .with(samples(wish, trials, handbook));
+  }
+
+  private Followed with(Map<String, MeasuredLink> others) {
+    return new Followed(wish, link, others, hung, ring);
+  }
+
+  private static Map<String, MeasuredLink> samples(
+      ChainWish wish, Trials trials, Handbook handbook) {
+    Map<String, MeasuredLink> samples = new LinkedHashMap<>();
+    for (String size : wish.others()) {
+      trials
+          .samplePiece(size)
+          .filter(
+              any ->
+                  read(trials.samples().get(size).wish(), handbook)
+                      .map(then -> same(then.of(size), wish.of(size)))
+                      .orElse(true))
+          .ifPresent(piece -> samples.put(size, measured(piece)));
+    }
+    return samples;
+  }
+
+  private static boolean same(ChainWish then, ChainWish now) {
+    return then.link().wishedLike(now.link()) && Math.abs(then.wireMm() - now.wireMm()) < 0.0005;
   }
 
   private static MeasuredLink measured(Fact.TestPieceTried sample) {
@@ -59,17 +94,20 @@ record Followed(ChainWish wish, Optional<MeasuredLink> link, Optional<RingInstea
     Optional<WishedRing> tried = ringOf(hung, wish);
     double rings = tried.map(ring -> hung.rings() * RingLength.insideLengthMm(ring)).orElse(0.0);
     double each = (hung.hungMm() - hung.claspMm() - rings) / hung.links();
+    boolean known = each > 0 && each < Double.POSITIVE_INFINITY;
+    boolean alike = wish.repeat().others().isEmpty();
     Optional<MeasuredLink> link =
-        each > 0 && each < Double.POSITIVE_INFINITY
-            ? Optional.of(sample.orElse(unmeasured()).hung(each, hung.links()))
-            : sample;
+        known && alike ? Optional.of(sample.orElse(unmeasured()).hung(each, hung.links())) : sample;
+    Optional<HungMean> mean =
+        known && !alike ? Optional.of(new HungMean(each, hung.links())) : Optional.empty();
     boolean wishedSince = wishThen.filter(then -> !then.ring().equals(wish.ring())).isPresent();
     if (tried.isEmpty() || wish.ring().equals(tried)) {
-      return new Followed(wish, link, Optional.empty());
+      return new Followed(wish, link, Map.of(), mean, Optional.empty());
     }
     return wishedSince
-        ? new Followed(wish, link, wish.ring().map(ring -> new RingInstead(tried.get(), ring)))
-        : new Followed(wish.withRing(tried.get()), link, Optional.empty());
+        ? new Followed(
+            wish, link, Map.of(), mean, wish.ring().map(ring -> new RingInstead(tried.get(), ring)))
+        : new Followed(wish.withRing(tried.get()), link, Map.of(), mean, Optional.empty());
   }
 
   private static Optional<WishedRing> ringOf(Fact.TrialMeasured hung, ChainWish wish) {
@@ -88,12 +126,7 @@ record Followed(ChainWish wish, Optional<MeasuredLink> link, Optional<RingInstea
   }
 
   private static boolean sameLink(ChainWish wish, Map<String, String> then, Handbook handbook) {
-    return read(then, handbook)
-        .map(
-            before ->
-                before.link().equals(wish.link())
-                    && Math.abs(before.wireMm() - wish.wireMm()) < 0.0005)
-        .orElse(true);
+    return read(then, handbook).map(before -> same(before, wish)).orElse(true);
   }
 
   private static Optional<ChainWish> read(Map<String, String> texts, Handbook handbook) {

@@ -63,7 +63,7 @@ public record Learnt(
         longer,
         longer.isPresent()
             ? OptionalDouble.of(
-                plan.orElseThrow().linkInsideMm()
+                plan.orElseThrow().meanInsideMm()
                     + longer.getAsDouble() / plan.orElseThrow().links())
             : OptionalDouble.empty());
   }

@@ -53,11 +53,30 @@ final class LinkKnowledge {
                                 pattern.get(), wish.wireMm(), known, fresh, tried, size)
                             : Fit.learn(pattern.get(), wish.wireMm(), fresh, tried, size))
                 .orElse(known);
+    boolean others = wish.others().stream().anyMatch(size -> !tried(wish, trials, size).isEmpty());
+    Maker all = others ? othersToo(wish, trials, maker) : maker;
     return new LinkBasis(
-        maker,
-        !tried.isEmpty() || earlier.isPresent(),
-        owned(wish, maker, pattern.get(), trials, handbook.own()),
-        Optional.empty());
+        all,
+        !tried.isEmpty() || others || earlier.isPresent(),
+        owned(wish, all, pattern.get(), trials, handbook.own()));
+  }
+
+  private static List<Tried> tried(ChainWish wish, Trials trials, String size) {
+    return TriedPieces.of(trials, wish.wireMm(), size);
+  }
+
+  /** Pieces of the chain's other links teach of the same hands. */
+  private static Maker othersToo(ChainWish wish, Trials trials, Maker known) {
+    Maker maker = known;
+    for (String other : wish.others()) {
+      List<Tried> tried = tried(wish, trials, other);
+      ChainWish alone = wish.of(other);
+      Optional<linkwright.fit.LinkSize> size = size(alone);
+      if (!tried.isEmpty() && size.isPresent() && alone.link().pattern().isPresent()) {
+        maker = Fit.learn(alone.link().pattern().get(), wish.wireMm(), maker, tried, size.get());
+      }
+    }
+    return maker;
   }
 
   /** The size wished; where only a blank was planned, the size that its pattern gives. */
@@ -89,8 +108,8 @@ final class LinkKnowledge {
         .forEach(
             (name, mm) ->
                 owned.put(name, new ArrayList<>(planned.getOrDefault(name, hers(bench, mm)))));
-    trials
-        .inOrder()
+    trials.inOrder().stream()
+        .filter(piece -> piece.size().isEmpty())
         .forEach(piece -> piece.formersMm().forEach((name, mm) -> add(owned, name, mm)));
     return owned;
   }

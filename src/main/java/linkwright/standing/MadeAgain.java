@@ -1,7 +1,5 @@
 package linkwright.standing;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -20,6 +18,7 @@ import linkwright.plan.SettledLink;
 import linkwright.plan.Source;
 import linkwright.plan.WishKeys;
 import linkwright.plan.WishedRing;
+import linkwright.quantity.Decimals;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
 
@@ -135,6 +134,10 @@ public record MadeAgain(
         anew(plan, changes);
       } else {
         link(plan.link());
+        if (plan.sized()) {
+          take(WishKeys.LINK_REPEAT, plan.wish().repeat().written(plan.sizes()));
+          carries.add("The other links of a repeat, as they were planned and measured.");
+        }
       }
     }
 
@@ -221,7 +224,7 @@ public record MadeAgain(
       StillToDo links = standing.left().get(PieceKind.LINK);
       int scrapped = state.piles().of(PieceKind.LINK).scrapped();
       if (links != null && links.good() + scrapped > 0) {
-        String share = number(100 * links.lossShare(), 1) + " %";
+        String share = Decimals.upTo(100 * links.lossShare(), 1) + " %";
         take(WishKeys.USUAL_LOSS, share);
         carries.add("A loss of " + share + ", as it was.");
       }
@@ -234,13 +237,6 @@ public record MadeAgain(
   }
 
   private static String mm(double mm) {
-    return number(mm, 2) + " mm";
-  }
-
-  private static String number(double value, int decimals) {
-    return BigDecimal.valueOf(value)
-        .setScale(decimals, RoundingMode.HALF_UP)
-        .stripTrailingZeros()
-        .toPlainString();
+    return Decimals.upTo(mm, 2) + " mm";
   }
 }

@@ -1,7 +1,5 @@
 package linkwright.standing;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -9,14 +7,17 @@ import linkwright.bench.OwnBench;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.job.Sourced;
+import linkwright.plan.HeldFigures;
 import linkwright.plan.Usually;
 import linkwright.plan.WishKeys;
+import linkwright.quantity.Decimals;
+import linkwright.routine.Makes;
 import linkwright.routine.PieceKind;
 
 /**
- * What a wish is reckoned with where she typed nothing: her bench's values, and what her books
- * taught. A plan that is kept holds them, so that it stays as it was kept whatever her bench says
- * later.
+ * What a wish is reckoned with where she typed nothing: her bench's values, what her books taught,
+ * what is usual, and the figures of the reference files. A plan that is kept holds them, so that it
+ * stays as it was kept whatever bench and files say later.
  */
 public final class PlanDefaults {
   private PlanDefaults() {}
@@ -30,16 +31,44 @@ public final class PlanDefaults {
     Map<String, Sourced> taken = new LinkedHashMap<>(of(texts, handbook));
     kept.forEach(
         (key, value) -> {
-          if (blank(texts, key)) {
+          // A figure of a metal or clasp that is no more in the wish counts no more.
+          if (HeldFigures.isOne(key) ? taken.containsKey(key) : blank(texts, key)) {
             taken.put(key, value);
           }
         });
     return taken;
   }
 
+  /**
+   * Key → what would be taken today in the place of what a plan was kept with, where that differs.
+   */
+  static Map<String, String> since(
+      Map<String, String> texts, Map<String, Sourced> kept, Handbook handbook) {
+    Map<String, String> since = new LinkedHashMap<>();
+    Map<String, Sourced> today = of(texts, handbook);
+    kept.forEach(
+        (key, value) -> {
+          Sourced now = today.get(key);
+          if (now != null && !now.value().equals(value.value())) {
+            since.put(key, now.value());
+          }
+        });
+    return since;
+  }
+
   /** The entry that keeps a wish with what it was reckoned with. */
   public static Fact.PlanSet kept(Map<String, String> wish, JobState state, Handbook handbook) {
-    return new Fact.PlanSet(wish, of(wish, state.course().reckonedWith(), handbook));
+    Map<String, Sourced> taken = of(wish, state.course().reckonedWith(), handbook);
+    boolean chain =
+        handbook
+            .routine(state.course().routine())
+            .map(routine -> routine.makes() == Makes.CHAIN)
+            .orElse(true);
+    if (!chain) {
+      // What is no chain is reckoned with what its routine says is usual.
+      taken.values().removeIf(value -> value.from() == Sourced.Source.USUAL);
+    }
+    return new Fact.PlanSet(wish, taken);
   }
 
   static Map<String, Sourced> of(Map<String, String> texts, Handbook handbook) {
@@ -48,7 +77,7 @@ public final class PlanDefaults {
     if (blank(texts, WishKeys.KERF) && bench.kerfMm().isPresent()) {
       taken.put(
           WishKeys.KERF,
-          new Sourced(number(bench.kerfMm().getAsDouble(), 3) + " mm", Sourced.Source.BENCH));
+          new Sourced(Decimals.upTo(bench.kerfMm().getAsDouble(), 3) + " mm", Sourced.Source.BENCH));
     }
     if (blank(texts, WishKeys.USUAL_LOSS)) {
       double usual = ownLoss(bench).orElse(Usually.LOSS);
@@ -57,8 +86,15 @@ public final class PlanDefaults {
         taken.put(WishKeys.USUAL_LOSS, share(taught.getAsDouble(), Sourced.Source.HANDS));
       } else if (ownLoss(bench).isPresent()) {
         taken.put(WishKeys.USUAL_LOSS, share(usual, Sourced.Source.BENCH));
+      } else {
+        taken.put(WishKeys.USUAL_LOSS, share(Usually.LOSS, Sourced.Source.USUAL));
       }
     }
+    usual(taken, texts, WishKeys.KERF, Decimals.upTo(Usually.KERF_MM, 3) + " mm");
+    usual(taken, texts, WishKeys.COIL_TAIL, Decimals.upTo(Usually.COIL_TAIL_MM, 3) + " mm");
+    usual(taken, texts, WishKeys.CONFIDENCE, Decimals.upTo(100 * Usually.CHANCE, 1) + " %");
+    HeldFigures.of(texts, handbook.reference(), handbook.patterns())
+        .forEach((key, value) -> taken.put(key, new Sourced(value, Sourced.Source.USUAL)));
     return taken;
   }
 
@@ -77,6 +113,13 @@ public final class PlanDefaults {
     return all;
   }
 
+  private static void usual(
+      Map<String, Sourced> taken, Map<String, String> texts, String key, String value) {
+    if (blank(texts, key)) {
+      taken.putIfAbsent(key, new Sourced(value, Sourced.Source.USUAL));
+    }
+  }
+
   private static OptionalDouble ownLoss(OwnBench bench) {
     Double all = bench.losses().get("all");
     if (all != null) {
@@ -90,17 +133,10 @@ public final class PlanDefaults {
   }
 
   private static Sourced share(double share, Sourced.Source from) {
-    return new Sourced(number(100 * share, 1) + " %", from);
+    return new Sourced(Decimals.upTo(100 * share, 1) + " %", from);
   }
 
   private static boolean blank(Map<String, String> texts, String key) {
     return texts.getOrDefault(key, "").isBlank();
-  }
-
-  private static String number(double value, int decimals) {
-    return BigDecimal.valueOf(value)
-        .setScale(decimals, RoundingMode.HALF_UP)
-        .stripTrailingZeros()
-        .toPlainString();
   }
 }

@@ -166,13 +166,13 @@ public final class Questions {
                         trial.ovalInsideMm()));
     double each = (trial.hungMm() - trial.claspMm() - rings) / trial.links();
     ask(
-        Math.abs(each - plan.linkInsideMm()) > FAR_LINK * plan.linkInsideMm(),
+        Math.abs(each - plan.meanInsideMm()) > FAR_LINK * plan.meanInsideMm(),
         "hung",
         each > 0
             ? "Each link would add "
                 + units.length(each)
                 + ", where "
-                + units.length(plan.linkInsideMm())
+                + units.length(plan.meanInsideMm())
                 + " is counted: is it hung and measured so?"
             : "Rings and clasp alone are longer than that: is it hung and measured so?");
   }

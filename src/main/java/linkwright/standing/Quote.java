@@ -120,7 +120,7 @@ public record Quote(
         Forecast.workLeft(
                 routine,
                 fresh,
-                piece -> PieceKind.RING.equals(piece) ? plan.rings() : plan.links(),
+                piece -> PieceKind.RING.equals(piece) ? plan.allRings() : plan.links(),
                 redosPerJoint,
                 handbook.hands())
             .stream()

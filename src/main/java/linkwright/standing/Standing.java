@@ -40,6 +40,7 @@ import linkwright.routine.Routine;
  * @param spentSeconds seconds at the bench so far
  * @param redos how often a joint is still expected to be done again; empty where no routine says
  * @param taken key of the wish → what was taken where nothing was typed, and where it comes from
+ * @param since key → what would be taken today, where a kept plan holds another value
  * @param quote what the chain takes and costs, the first and again; empty without a plan of one
  */
 public record Standing(
@@ -53,6 +54,7 @@ public record Standing(
     double spentSeconds,
     OptionalDouble redos,
     Map<String, Sourced> taken,
+    Map<String, String> since,
     Optional<Quote> quote) {
   /** More pieces than anybody cuts: wire is no limit where it is not counted. */
   private static final int NO_LIMIT = 100_000;
@@ -151,7 +153,11 @@ public record Standing(
               if (plan.rings() > 0) {
                 left.put(
                     PieceKind.RING,
-                    still(plan, state, PieceKind.RING, plan.rings(), stock, plan.ringTurnMm()));
+                    still(plan, state, PieceKind.RING, plan.allRings(), stock, plan.ringTurnMm()));
+              }
+              if (plan.sized()) {
+                int toCut = left.get(PieceKind.LINK).toCutOrAsMany();
+                each.put(PieceKind.LINK, plan.next(toCut).eachMm(plan.wish()));
               }
             });
     counted.part().ifPresent(part -> pieces(left, each, part, state, handbook));
@@ -177,6 +183,7 @@ public record Standing(
         state.times().totalSeconds(),
         redos.expected(),
         taken,
+        PlanDefaults.since(state.course().wish(), state.course().reckonedWith(), handbook),
         counted
             .plan()
             .filter(any -> redos.expected().isPresent())

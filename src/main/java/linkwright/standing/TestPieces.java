@@ -31,7 +31,8 @@ import linkwright.quantity.Read;
  * @param next the blank and formers to take next, or why there are none
  * @param wished the link as it is planned, to be drawn; empty if it cannot be formed
  * @param proposed the next piece as it is expected, to be drawn
- * @param made each piece of the book as it is reckoned in these hands, in order
+ * @param made each piece of the book as it is reckoned in these hands, in order; empty for those of
+ *     another link of the chain
  */
 public record TestPieces(
     linkwright.fit.LinkSize wish,
@@ -47,19 +48,26 @@ public record TestPieces(
 
   private static final double WIDTH_NEAR = 0.06;
 
-  /** What the job's test pieces teach; empty where the link has no pattern or no plan. */
-  public static Optional<TestPieces> of(Standing standing, JobState state) {
-    Optional<ChainWish> planned = standing.counted().wish();
+  /**
+   * What the job's test pieces teach of one of its links; empty where it has no pattern or no plan.
+   *
+   * @param size the link's name; the planned one has none
+   */
+  public static Optional<TestPieces> of(Standing standing, JobState state, String size) {
+    Optional<ChainWish> planned =
+        standing.counted().wish().map(wish -> size.isEmpty() ? wish : wish.of(size));
     if (planned.isEmpty() || planned.get().link().pattern().isEmpty()) {
       return Optional.empty();
     }
     ChainWish wish = planned.get();
     LinkBasis basis = standing.counted().basis().orElseThrow();
-    return LinkKnowledge.size(wish).map(size -> of(wish, basis, size, state));
+    return LinkKnowledge.size(wish)
+        .map(
+            wished -> of(wish, size.isEmpty() ? basis : basis.of(size, wish), wished, state, size));
   }
 
   private static TestPieces of(
-      ChainWish wish, LinkBasis basis, linkwright.fit.LinkSize size, JobState state) {
+      ChainWish wish, LinkBasis basis, linkwright.fit.LinkSize size, JobState state, String name) {
     Pattern pattern = wish.link().pattern().orElseThrow();
     Maker maker = basis.hands();
     Read<Proposal> next =
@@ -73,7 +81,11 @@ public record TestPieces(
         Planning.plan(wish).found().flatMap(Plan::formed),
         next.found().flatMap(piece -> formed(wish, maker, piece.blankMm(), piece.formersMm())),
         state.trials().inOrder().stream()
-            .map(piece -> formed(wish, maker, piece.blankMm(), piece.formersMm()))
+            .map(
+                piece ->
+                    piece.size().equals(name)
+                        ? formed(wish, maker, piece.blankMm(), piece.formersMm())
+                        : Optional.<Formed>empty())
             .toList());
   }
 

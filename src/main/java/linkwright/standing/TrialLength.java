@@ -52,7 +52,7 @@ public record TrialLength(
 
   /** What one link adds by this trial, mm; empty if it cannot be told. */
   public OptionalDouble linkInsideMm() {
-    return plan.map(counted -> OptionalDouble.of(counted.linkInsideMm()))
+    return plan.map(counted -> OptionalDouble.of(counted.meanInsideMm()))
         .orElse(OptionalDouble.empty());
   }
 }

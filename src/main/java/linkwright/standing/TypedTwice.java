@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import linkwright.bench.OwnBench;
 import linkwright.hands.TaughtJob;
+import linkwright.job.JobState;
 
 /** Values that she typed alike for two jobs and that her bench does not hold yet. */
 public final class TypedTwice {
@@ -30,7 +31,25 @@ public final class TypedTwice {
                 .max(Map.Entry.comparingByValue())
                 .filter(each -> !holds(handbook.own(), key))
                 .ifPresent(each -> twice.put(key, each.getKey())));
-    // A price without its money is a bare number.
+    return withMoney(twice, handbook);
+  }
+
+  /** The same of what is typed in one job, and was typed alike in another. */
+  public static Map<String, String> here(String slug, JobState state, Handbook handbook) {
+    Map<String, String> twice = new LinkedHashMap<>(TaughtJob.typed(state));
+    twice
+        .entrySet()
+        .removeIf(
+            each ->
+                holds(handbook.own(), each.getKey())
+                    || handbook.hands().jobs().stream()
+                        .filter(job -> !job.slug().equals(slug))
+                        .noneMatch(job -> each.getValue().equals(job.typed().get(each.getKey()))));
+    return withMoney(twice, handbook);
+  }
+
+  /** A price without its money is a bare number. */
+  private static Map<String, String> withMoney(Map<String, String> twice, Handbook handbook) {
     if (handbook.own().prices().currency().isEmpty() && !twice.containsKey("prices.currency")) {
       twice.keySet().removeIf(key -> key.startsWith("prices."));
     }

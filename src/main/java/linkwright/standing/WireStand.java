@@ -9,6 +9,7 @@ import linkwright.cutting.CutPlan;
 import linkwright.cutting.Cutting;
 import linkwright.cutting.LengthCut;
 import linkwright.job.WireLedger;
+import linkwright.plan.EndRings;
 import linkwright.plan.Plan;
 import linkwright.routine.PieceKind;
 
@@ -55,6 +56,8 @@ public record WireStand(
    * @param next what is to be cut from it
    * @param nextLinksMm wire that these links take, kerf included, mm
    * @param nextRingsMm wire that these rings take, the coil's tail included, mm
+   * @param blanks blanks to be cut from it of each size
+   * @param ends of the rings, those for the ends of the chain, which come off no coil
    */
   public record Bar(
       double mm,
@@ -62,7 +65,13 @@ public record WireStand(
       double lostMm,
       LinksAndRings next,
       double nextLinksMm,
-      double nextRingsMm) {
+      double nextRingsMm,
+      List<Integer> blanks,
+      int ends) {
+    public Bar {
+      blanks = List.copyOf(blanks);
+    }
+
     /** What is on hand of it now, mm. */
     public double leftMm() {
       return Math.max(0, mm - cutMm - lostMm);
@@ -87,17 +96,40 @@ public record WireStand(
     LinksAndRings toCut =
         new LinksAndRings(
             toCut(left, PieceKind.LINK), plan.rings() == 0 ? 0 : toCut(left, PieceKind.RING));
+    int ends = endRings(plan, left, toCut);
     CutPlan cuts =
         Cutting.plan(
             plan.order(
-                toCut.links(), toCut.rings(), left(links), rings.map(lengths -> left(lengths))));
+                plan.bySize(toCut.links()),
+                plan.rings() == 0 ? 0 : toCut.rings() - ends,
+                ends,
+                left(links),
+                rings.map(lengths -> left(lengths))));
+    int sizes = plan.sizes().size();
     return new WireStand(
-        bars(links, cuts, false),
-        rings.map(lengths -> bars(lengths, cuts, true)),
+        bars(plan, links, cuts, false),
+        rings.map(lengths -> bars(plan, lengths, cuts, true)),
         toCut,
-        new LinksAndRings(cuts.shortBlanks().get(0), cuts.shortRings()),
+        new LinksAndRings(
+            sum(cuts.shortBlanks().subList(0, sizes)),
+            cuts.shortRings() + sum(cuts.shortBlanks().subList(sizes, cuts.shortBlanks().size()))),
         cuts.shortLinksMm(),
         cuts.shortRingsMm());
+  }
+
+  private static int sum(List<Integer> counts) {
+    return counts.stream().mapToInt(Integer::intValue).sum();
+  }
+
+  /** The rings at the ends are cut last; without other rings, until every link is good. */
+  private static int endRings(Plan plan, Map<PieceKind, StillToDo> left, LinksAndRings toCut) {
+    if (plan.endRings().isEmpty()) {
+      return 0;
+    }
+    StillToDo links = left.get(PieceKind.LINK);
+    return plan.rings() > 0
+        ? Math.min(EndRings.COUNT, toCut.rings())
+        : links == null || links.more() > 0 ? EndRings.COUNT : 0;
   }
 
   private static int toCut(Map<PieceKind, StillToDo> left, PieceKind piece) {
@@ -109,7 +141,9 @@ public record WireStand(
     return lengths.stream().map(WireLengths::leftMm).toList();
   }
 
-  private static List<Bar> bars(List<WireLengths> lengths, CutPlan cuts, boolean ofRings) {
+  private static List<Bar> bars(
+      Plan plan, List<WireLengths> lengths, CutPlan cuts, boolean ofRings) {
+    int sizes = plan.sizes().size();
     List<Bar> bars = new ArrayList<>();
     for (int i = 0; i < lengths.size(); i++) {
       int place = i;
@@ -118,16 +152,20 @@ public record WireStand(
               .filter(each -> each.fromRingStock() == ofRings && each.place() == place)
               .findFirst();
       WireLengths length = lengths.get(i);
+      int ends = cut.map(each -> sum(each.blanks().subList(sizes, each.blanks().size()))).orElse(0);
+      double endsMm = ends * plan.wireEndsMm() / EndRings.COUNT;
       bars.add(
           new Bar(
               length.mm(),
               length.cutMm(),
               length.lostMm(),
               new LinksAndRings(
-                  cut.map(each -> each.blanks().stream().mapToInt(n -> n).sum()).orElse(0),
-                  cut.map(LengthCut::rings).orElse(0)),
-              cut.map(each -> each.piecesMm() + each.kerfsMm()).orElse(0.0),
-              cut.map(LengthCut::coilMm).orElse(0.0)));
+                  cut.map(each -> sum(each.blanks().subList(0, sizes))).orElse(0),
+                  ends + cut.map(LengthCut::rings).orElse(0)),
+              cut.map(each -> Math.max(0, each.piecesMm() + each.kerfsMm() - endsMm)).orElse(0.0),
+              endsMm + cut.map(LengthCut::coilMm).orElse(0.0),
+              cut.map(each -> each.blanks().subList(0, sizes)).orElse(List.of()),
+              ends));
     }
     return bars;
   }

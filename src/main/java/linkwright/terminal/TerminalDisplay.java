@@ -1,25 +1,20 @@
 package linkwright.terminal;
 
 import java.io.FileDescriptor;
-import java.io.FileInputStream;
 import java.io.FileOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.ByteBuffer;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
-import java.util.Arrays;
 import java.util.Optional;
 import java.util.Queue;
-import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Function;
 import linkwright.coach.keys.Key;
+import linkwright.terminal.TerminalEvents.Event;
 import linkwright.view.Glyphs;
 import linkwright.view.Grid;
 
@@ -38,18 +33,7 @@ public final class TerminalDisplay implements Display {
    */
   private static final int MILLIS_TO_ANSWER = 120;
 
-  /** What the other threads have to tell to the one that polls. */
-  private sealed interface Event {
-    record Bytes(ByteBuffer bytes, long atNanos) implements Event {}
-
-    record SizeMayHaveChanged() implements Event {}
-
-    record GoesOnAfterStop() implements Event {}
-
-    record Lost() implements Event {}
-  }
-
-  private final BlockingQueue<Event> events;
+  private final TerminalEvents events;
   private final AtomicBoolean closed = new AtomicBoolean();
   private final ReentrantLock writing = new ReentrantLock();
   private final CountDownLatch finished = new CountDownLatch(1);
@@ -69,7 +53,7 @@ public final class TerminalDisplay implements Display {
   private boolean lost;
 
   private TerminalDisplay(
-      BlockingQueue<Event> events,
+      TerminalEvents events,
       TtyMode mode,
       Environment environment,
       Function<TerminalAnswers, Theme> themes,
@@ -96,9 +80,9 @@ public final class TerminalDisplay implements Display {
   static TerminalDisplay open(
       Environment environment, Function<TerminalAnswers, Theme> themes, boolean mouse)
       throws IOException {
-    BlockingQueue<Event> events = new LinkedBlockingQueue<>();
+    TerminalEvents events = new TerminalEvents();
     // Before the size is read, so that no change of it goes unheard.
-    Signals.on("WINCH", () -> events.add(new Event.SizeMayHaveChanged()));
+    Signals.on("WINCH", () -> events.tell(new Event.SizeMayHaveChanged()));
     TerminalDisplay display =
         new TerminalDisplay(events, TtyMode.enter(), environment, themes, mouse);
     try {
@@ -112,17 +96,16 @@ public final class TerminalDisplay implements Display {
 
   private void start() throws IOException {
     Runtime.getRuntime().addShutdownHook(hook);
-    Signals.on("CONT", () -> events.add(new Event.GoesOnAfterStop()));
+    Signals.on("CONT", () -> events.tell(new Event.GoesOnAfterStop()));
     Signals.endTheProgram();
     terminal.enterPrivateMode();
     terminal.tellPastesAndClicks(mouse);
     terminal.flush();
-    Thread reader = new Thread(this::read, "reads keys");
-    reader.setDaemon(true);
-    reader.start();
+    events.readKeys();
     ask();
     painter =
-        Optional.of(new Painter(
+        Optional.of(
+            new Painter(
                 terminal,
                 themes.apply(answers),
                 glyphs,
@@ -151,7 +134,7 @@ public final class TerminalDisplay implements Display {
     terminal.flush();
     long deadline = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(MILLIS_TO_ANSWER);
     while (deadline - System.nanoTime() > 0) {
-      Optional<Event> event = await(deadline - System.nanoTime());
+      Optional<Event> event = events.await(deadline - System.nanoTime());
       event.flatMap(this::handle).ifPresent(ahead::add);
       Optional<String> answer = decoder.answer();
       while (answer.isPresent()) {
@@ -166,21 +149,6 @@ public final class TerminalDisplay implements Display {
       }
     }
     return false;
-  }
-
-  private void read() {
-    byte[] bytes = new byte[4096];
-    // Not System.in: that one has a buffer and a lock that others may hold.
-    try (InputStream in = new FileInputStream(FileDescriptor.in)) {
-      int read = in.read(bytes);
-      while (read >= 0) {
-        events.add(new Event.Bytes(ByteBuffer.wrap(Arrays.copyOf(bytes, read)), System.nanoTime()));
-        read = in.read(bytes);
-      }
-    } catch (IOException e) {
-      // The terminal is gone, as at the end of the input.
-    }
-    events.add(new Event.Lost());
   }
 
   /** When its last byte came: the program may have been busy since. */
@@ -220,7 +188,8 @@ public final class TerminalDisplay implements Display {
         return Optional.of(new Input.Ended());
       }
       long left = deadline - System.nanoTime();
-      Optional<Event> event = await(decoder.isPending() ? Math.min(left, patienceLeft()) : left);
+      Optional<Event> event =
+          events.await(decoder.isPending() ? Math.min(left, patienceLeft()) : left);
       if (event.isPresent()) {
         Optional<Input> told = handle(event.get());
         if (told.isPresent()) {
@@ -240,15 +209,6 @@ public final class TerminalDisplay implements Display {
 
   private long patienceNanos() {
     return TimeUnit.MILLISECONDS.toNanos(decoder.patienceMillis());
-  }
-
-  private Optional<Event> await(long nanos) {
-    try {
-      return Optional.ofNullable(events.poll(Math.max(0, nanos), TimeUnit.NANOSECONDS));
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      return Optional.of(new Event.Lost());
-    }
   }
 
   private Optional<Input> handle(Event event) {
@@ -361,14 +321,14 @@ public final class TerminalDisplay implements Display {
         what.run();
       }
     } catch (IOException e) {
-      events.add(new Event.Lost());
+      events.tell(new Event.Lost());
     } finally {
       writing.unlock();
     }
   }
 
   private void endFromOutside() {
-    events.add(new Event.Lost());
+    events.tell(new Event.Lost());
     try {
       finished.await(MILLIS_TO_FINISH, TimeUnit.MILLISECONDS);
     } catch (InterruptedException e) {

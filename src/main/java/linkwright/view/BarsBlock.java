@@ -42,8 +42,8 @@ final class BarsBlock implements Block {
   }
 
   @Override
-  public Yield yields() {
-    return Yield.SCROLLS;
+  public GivesWay yields() {
+    return GivesWay.SCROLLS;
   }
 
   @Override

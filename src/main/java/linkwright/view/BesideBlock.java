@@ -61,8 +61,8 @@ final class BesideBlock implements Block {
   }
 
   @Override
-  public Yield yields() {
-    return has(beside.first(), Figure.class) ? Yield.SHRINKS : Yield.TURNS;
+  public GivesWay yields() {
+    return has(beside.first(), Figure.class) ? GivesWay.SHRINKS : GivesWay.TURNS;
   }
 
   @Override

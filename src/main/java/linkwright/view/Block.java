@@ -9,7 +9,7 @@ interface Block {
   int least();
 
   /** How willingly it gives rows up; the willing go first. */
-  Yield yields();
+  GivesWay yields();
 
   /** Draws from the top of the area, in its height. */
   void draw(Canvas area, int turned);
@@ -25,7 +25,7 @@ interface Block {
   }
 
   /** How willingly rows are given up. */
-  enum Yield {
+  enum GivesWay {
     /** It is left out: a key shows it by itself. */
     LEFT_OUT,
     /** It moves up and down under its chosen line. */

@@ -145,7 +145,7 @@ final class BodyView {
   /** What each block gets: all it wants if there is room, else less, the willing first. */
   private static int[] rows(List<Block> blocks, int height) {
     int[] rows = blocks.stream().mapToInt(Block::wanted).toArray();
-    for (Block.Yield willing : Block.Yield.values()) {
+    for (Block.GivesWay willing : Block.GivesWay.values()) {
       take(blocks, rows, height, willing);
     }
     for (int i = rows.length - 1; i >= 0; i--) {
@@ -156,7 +156,7 @@ final class BodyView {
   }
 
   /** The last of them gives first: what comes first is read first. */
-  private static void take(List<Block> blocks, int[] rows, int height, Block.Yield willing) {
+  private static void take(List<Block> blocks, int[] rows, int height, Block.GivesWay willing) {
     for (int i = rows.length - 1; i >= 0; i--) {
       int over = sum(rows) - height;
       if (over > 0 && blocks.get(i).yields() == willing) {

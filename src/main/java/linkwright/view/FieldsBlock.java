@@ -30,8 +30,8 @@ final class FieldsBlock implements Block {
   }
 
   @Override
-  public Yield yields() {
-    return Yield.SCROLLS;
+  public GivesWay yields() {
+    return GivesWay.SCROLLS;
   }
 
   @Override

@@ -32,8 +32,8 @@ final class FigureBlock implements Block {
   }
 
   @Override
-  public Yield yields() {
-    return Yield.SHRINKS;
+  public GivesWay yields() {
+    return GivesWay.SHRINKS;
   }
 
   @Override

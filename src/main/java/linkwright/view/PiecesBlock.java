@@ -22,8 +22,8 @@ final class PiecesBlock implements Block {
   }
 
   @Override
-  public Yield yields() {
-    return Yield.SHRINKS;
+  public GivesWay yields() {
+    return GivesWay.SHRINKS;
   }
 
   @Override

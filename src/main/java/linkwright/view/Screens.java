@@ -18,24 +18,25 @@ public final class Screens {
   /** The whole picture. */
   public static Grid draw(Page page, int width, int height, Glyphs glyphs, KeyMap keys) {
     Canvas canvas = new Canvas(width, height, glyphs);
+    KeyMap here = keys.away(page.away());
     if (width < LEAST_WIDTH || height < LEAST_HEIGHT) {
       tooSmall(canvas);
       return canvas.toGrid();
     }
     if (page.across().isPresent()) {
-      AcrossView.draw(canvas, page.across().get(), keys);
+      AcrossView.draw(canvas, page.across().get(), here);
       return canvas.toGrid();
     }
-    Frame frame = new Frame(page, keys);
+    Frame frame = new Frame(page, here);
     Canvas body = frame.draw(canvas);
-    new BodyView(glyphs, keys, page.turns()).draw(body, page.body(), page.turned());
+    new BodyView(glyphs, here, page.turns()).draw(body, page.body(), page.turned());
     frame.foot(canvas);
     return canvas.toGrid();
   }
 
   /** How many parts a place takes in a window of that size, with a job open or none. */
   public static int parts(Content content, int width, int height, boolean chain) {
-    int high = Math.max(1, height - Frame.head(chain) - Frame.FOOT);
+    int high = Math.max(1, height - Frame.head(chain, height) - Frame.FOOT);
     BodyView body = new BodyView(Glyphs.FULL, KeyMap.USUAL, Act.MORE);
     return body.parts(content, Math.max(2, width - 2), high);
   }

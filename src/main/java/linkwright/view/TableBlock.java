@@ -64,8 +64,8 @@ final class TableBlock implements Block {
   }
 
   @Override
-  public Yield yields() {
-    return Yield.SCROLLS;
+  public GivesWay yields() {
+    return GivesWay.SCROLLS;
   }
 
   @Override

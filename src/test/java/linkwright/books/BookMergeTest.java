@@ -11,13 +11,16 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import linkwright.files.Checking;
 import linkwright.files.Home;
 import linkwright.job.Fact;
+import linkwright.job.LotFact;
 import linkwright.quantity.Problem;
+import linkwright.shell.DrawerBook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -159,12 +162,14 @@ class BookMergeTest {
     return books;
   }
 
+  /** A job's book and the drawer's, written by three machines between two meetings. */
   @Test
-  void a_merge_by_git_with_union_leaves_a_book_in_which_check_finds_nothing() throws Exception {
+  void a_merge_by_git_with_union_leaves_books_in_which_check_finds_nothing() throws Exception {
     assumeTrue(hasGit(), "there is no git on this machine");
     Path home = Files.createDirectories(folder.resolve("repository"));
     Path jobs = Files.createDirectories(home.resolve("jobs"));
-    Files.writeString(home.resolve(".gitattributes"), "jobs/*.yaml merge=union\n");
+    Files.writeString(
+        home.resolve(".gitattributes"), "jobs/*.yaml merge=union\ndrawer.yaml merge=union\n");
     git(home, "init", "-q", "-b", "main");
     git(home, "config", "user.email", "bench@example.org");
     git(home, "config", "user.name", "Bench");
@@ -173,16 +178,65 @@ class BookMergeTest {
       path = book.path();
       book.append(List.of(OPENED)).orThrow();
     }
+    lots(new Home(home), "bench-k7f3m2q9", 1);
     commit(home, "begun");
-    git(home, "checkout", "-q", "-b", "laptop");
-    add(path, "lap-a2b3c4d5", 5);
-    commit(home, "laptop");
+    for (String device : List.of("lap-a2b3c4d5", "shop-b3c4d5e6")) {
+      git(home, "checkout", "-q", "-b", device, "main");
+      onItsOwn(home);
+      add(path, device, 5);
+      lots(new Home(home), device, 2);
+      commit(home, device);
+    }
     git(home, "checkout", "-q", "main");
+    onItsOwn(home);
     add(path, "bench-k7f3m2q9", 7);
+    lots(new Home(home), "bench-k7f3m2q9", 3);
     commit(home, "bench");
-    git(home, "merge", "-q", "-m", "both", "laptop");
-    assertThat(BookFile.look(path).orThrow().lines()).hasSize(13);
-    assertThat(Checking.check(new Home(home), List.of(), BookChecks::of)).isEmpty();
+    for (int meeting = 0; meeting < 2; meeting++) {
+      git(home, "merge", "-q", "-m", "both", "lap-a2b3c4d5");
+      git(home, "merge", "-q", "-m", "all", "shop-b3c4d5e6");
+      assertThat(BookFile.look(path).orThrow().lines()).hasSize(18 + 2 * meeting);
+      assertThat(BookFile.look(new Home(home).drawer()).orThrow().lines()).hasSize(8);
+      assertThat(Checking.check(new Home(home), List.of(), BookChecks::of)).isEmpty();
+      git(home, "checkout", "-q", "lap-a2b3c4d5");
+      git(home, "merge", "-q", "-m", "back", "main");
+      onItsOwn(home);
+      add(path, "lap-a2b3c4d5", 2);
+      commit(home, "laptop goes on");
+      git(home, "checkout", "-q", "main");
+      onItsOwn(home);
+    }
+  }
+
+  private static void lots(Home home, String device, int count) {
+    for (int i = 0; i < count; i++) {
+      LotFact.LotCounted counted =
+          new LotFact.LotCounted("march", OptionalDouble.empty(), OptionalDouble.of(9 - i), "");
+      assertThat(DrawerBook.keep(home, device, NOW.plusSeconds(i), counted)).isEmpty();
+    }
+  }
+
+  /** What is remembered beside a book is each machine's own; here one folder plays them all. */
+  private static void onItsOwn(Path home) throws IOException {
+    try (Stream<Path> files = Files.walk(home)) {
+      for (Path each : files.filter(file -> file.toString().endsWith(".last")).toList()) {
+        Files.delete(each);
+      }
+    }
+  }
+
+  @Test
+  void two_drawers_that_never_met_are_united() throws IOException {
+    Home one = new Home(folder.resolve("one"));
+    Home two = new Home(folder.resolve("two"));
+    lots(one, "bench-k7f3m2q9", 2);
+    lots(two, "lap-a2b3c4d5", 3);
+    BookMerge merge = BookMerge.of(List.of(one.drawer(), two.drawer())).orThrow();
+    assertThat(merge.problems()).isEmpty();
+    assertThat(merge.texts()).hasSize(5);
+    Path job = book("job.yaml", List.of(OPENED));
+    assertThat(BookMerge.of(List.of(one.drawer(), job)).problem())
+        .hasValueSatisfying(why -> assertThat(why).contains("are books of two jobs"));
   }
 
   private static boolean hasGit() throws InterruptedException {
@@ -204,7 +258,7 @@ class BookMergeTest {
   }
 
   private static void commit(Path home, String message) throws Exception {
-    git(home, "add", "jobs/trace.yaml", ".gitattributes");
+    git(home, "add", "jobs/trace.yaml", "drawer.yaml", ".gitattributes");
     git(home, "commit", "-q", "-m", message);
   }
 

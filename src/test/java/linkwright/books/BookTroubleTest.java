@@ -30,7 +30,7 @@ class BookTroubleTest {
     }
   }
 
-  private BookFile open(BookWriter.Opening opening) {
+  private BookFile open(BookWriter.ChannelOpening opening) {
     return BookFile.open(path, "bench", BookFileTest.NOW, opening, BookLock.LOCK_FILE).orThrow();
   }
 
@@ -154,7 +154,7 @@ class BookTroubleTest {
   @Test
   void anEntryIsSyncedBeforeItIsToldAsKept() throws IOException {
     List<String> done = new ArrayList<>();
-    BookWriter.Opening watched =
+    BookWriter.ChannelOpening watched =
         file ->
             new PassingChannel(BookWriter.APPENDING.open(file)) {
               @Override
@@ -177,7 +177,7 @@ class BookTroubleTest {
 
   @Test
   void aDiskThatKnowsNoLocksIsToldAndCanBeWritten() throws IOException {
-    BookWriter.Opening noLocks =
+    BookWriter.ChannelOpening noLocks =
         lockFile ->
             new PassingChannel(BookLock.LOCK_FILE.open(lockFile)) {
               @Override

@@ -80,7 +80,7 @@ class WriteFaultsTest {
     }
   }
 
-  private BookFile open(Path path, BookWriter.Opening opening) {
+  private BookFile open(Path path, BookWriter.ChannelOpening opening) {
     return BookFile.open(path, "bench", BookFileTest.NOW, opening, BookLock.LOCK_FILE).orThrow();
   }
 

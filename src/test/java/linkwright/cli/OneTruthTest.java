@@ -21,13 +21,15 @@ import java.util.stream.LongStream;
 import linkwright.books.BookFile;
 import linkwright.books.BookLine;
 import linkwright.books.EntryLines;
+import linkwright.cli.exchange.PlanYaml;
+import linkwright.cli.forms.YamlOut;
 import linkwright.coach.Bencher;
 import linkwright.coach.Coach;
 import linkwright.coach.Pages;
 import linkwright.coach.content.Acts;
 import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
-import linkwright.coach.kernel.ForecastWords;
+import linkwright.coach.form.ForecastWords;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.PlaceId;
@@ -41,8 +43,8 @@ import linkwright.plain.PlainLines;
 import linkwright.plan.Plan;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.PieceKind;
-import linkwright.standing.ChainChoices;
 import linkwright.standing.Standing;
+import linkwright.standing.nearest.ChainChoices;
 import linkwright.view.Glyphs;
 import linkwright.view.Shown;
 import org.junit.jupiter.api.io.TempDir;
@@ -265,7 +267,7 @@ class OneTruthTest {
   }
 
   private static TrayJob tray(Bencher bench) {
-    return TrayWords.of("job", bench.entries(), bench.model().handbook(), bench.now());
+    return TrayWords.standing("job", bench.entries(), bench.model().handbook()).at(bench.now());
   }
 
   private static String screen(Model model) {

@@ -73,6 +73,8 @@ class PlanCommandTest {
           "ring_turn_mm",
           "ring_inside_length_mm",
           "blanks_to_cut",
+          "end_rings",
+          "sizes",
           "wire_links_mm",
           "wire_rings_mm",
           "wire_spare_mm",

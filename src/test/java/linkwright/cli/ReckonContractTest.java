@@ -50,7 +50,7 @@ class ReckonContractTest {
 
   @Test
   void ring() {
-    String[] keys = {"blank_mm", "inside_length_mm", "aspect_ratio"};
+    String[] keys = {"blank_mm", "inside_length_mm", "aspect_ratio", "turn_mm"};
     keysOf("ring --wire '0.9 mm' --inside '3 mm'", keys);
     keysOf("ring --wire '0.9 mm' --inside '3 mm' --oval-inside '2.4 mm'", keys);
   }

@@ -25,6 +25,7 @@ import linkwright.job.Fact;
 import linkwright.plan.WishKeys;
 import linkwright.routine.Caution;
 import linkwright.routine.Gear;
+import linkwright.routine.When;
 import linkwright.shell.Start;
 import linkwright.standing.Handbook;
 import linkwright.view.Glyphs;
@@ -120,7 +121,8 @@ public final class Apprentice {
         List.of("Cool it under the tap for 20 min."),
         List.of(new Gear("M004", "eye protection")),
         "common practice, no source",
-        "Local rules come first.");
+        "Local rules come first.",
+        When.ALWAYS);
   }
 
   /** Opens the book as it stands, with lines whose check failed. */
@@ -159,7 +161,7 @@ public final class Apprentice {
   /** Lets time go by. */
   public Apprentice wait(int seconds) {
     waited += seconds;
-    return take(new Message.Ticked(now()));
+    return take(new Message.Ticked(now(), now()));
   }
 
   /** Presses keys by their names: {@code "n"}, {@code "enter"}. */
@@ -205,7 +207,7 @@ public final class Apprentice {
     for (Fact fact : keep.facts()) {
       book.add(new Entry(book.size() + 1, at, "bench", fact));
     }
-    take(new Message.Ticked(now()));
+    take(new Message.Ticked(now(), now()));
     return new Message.Kept(List.copyOf(book.subList(before, book.size())));
   }
 

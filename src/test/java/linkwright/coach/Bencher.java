@@ -6,11 +6,13 @@ import java.time.Instant;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import linkwright.coach.bench.Bench;
 import linkwright.coach.bench.BenchHeld;
+import linkwright.coach.content.Prose;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Effect;
@@ -28,6 +30,7 @@ import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.job.Pile;
+import linkwright.lesson.Roster;
 import linkwright.routine.Caution;
 import linkwright.routine.PieceKind;
 import linkwright.shell.Demo;
@@ -46,6 +49,8 @@ public final class Bencher {
 
   private final List<Entry> entries = new ArrayList<>();
   private final List<Effect> performed = new ArrayList<>();
+  private final Map<String, List<Entry>> students = new LinkedHashMap<>();
+  private Roster roster = Roster.EMPTY;
   private Model model;
   private Instant now = MORNING;
   private Instant steady = MORNING;
@@ -205,11 +210,36 @@ public final class Bencher {
               diskFull || lookOnly
                   ? new Message.NotKept(keep.facts(), diskFull ? "the disk is full." : WRITTEN)
                   : new Message.Kept(enter(keep.facts())));
+        } else if (effect instanceof Effect.OpenStudent open) {
+          messages.add(student(open.id()));
+        } else if (effect instanceof Effect.BringOver over) {
+          messages.add(student(over.id()));
+        } else if (effect instanceof Effect.KeepOfStudent keep) {
+          enterOfStudent(keep.id(), keep.by(), keep.facts());
+          messages.add(student(keep.id()));
         } else if (effect instanceof Effect.RingBell) {
           bells++;
         }
       }
     }
+  }
+
+  /** In front of a class in which that student is known by her name. */
+  public Bencher teaching(String id, String name) {
+    roster = roster.and(id, name);
+    take(student(""));
+    return this;
+  }
+
+  /** Enters facts in a student's book, as if they were made before. */
+  public Bencher enterOfStudent(String id, String by, List<Fact> facts) {
+    List<Entry> book = students.computeIfAbsent(id, any -> new ArrayList<>());
+    facts.forEach(fact -> book.add(new Entry(book.size() + 1, now, "bench", by, fact)));
+    return this;
+  }
+
+  private Message student(String id) {
+    return new Message.StudentRead(roster, id, students.getOrDefault(id, List.of()));
   }
 
   private List<Entry> enter(List<Fact> facts) {
@@ -289,6 +319,11 @@ public final class Bencher {
   /** The effects of that kind that were asked for, in order. */
   public <T extends Effect> List<T> performed(Class<T> kind) {
     return performed.stream().filter(kind::isInstance).map(kind::cast).toList();
+  }
+
+  /** Whether the page says that in a head. */
+  public boolean shows(String head) {
+    return Pages.of(model).body().parts().contains(new Prose(Prose.Kind.HEAD, head));
   }
 
   public int bells() {

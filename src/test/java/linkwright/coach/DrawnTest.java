@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import linkwright.coach.kernel.LaidOut;
+import linkwright.coach.kernel.drawn.LaidOut;
 import linkwright.files.BenchFile;
 import linkwright.files.Home;
 import linkwright.plain.PlainLines;
@@ -93,9 +93,9 @@ class DrawnTest {
   void the_whole_bench_is_laid_out_at_the_first_step_and_each_step_lays_out_its_own() {
     Bencher bench = Bencher.withTheDemo().press("enter");
     assertThat(said(bench.goTo("lay-out")))
-        .contains("Lay out: For all of it: ")
+        .contains("Lay out: for all of it: ")
         .contains("torch", "pickle pot", "hard solder", "mallet");
-    assertThat(said(bench.goTo("check-links"))).contains("Lay out: loupe, two flat pliers.");
+    assertThat(said(bench.goTo("check-links"))).contains("Tools: loupe, two flat pliers.");
   }
 
   private LaidOut with(String tools) throws Exception {

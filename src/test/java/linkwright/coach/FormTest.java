@@ -25,15 +25,15 @@ class FormTest {
 
   private FormTest press(String... names) {
     for (String name : names) {
-      Form.Outcome outcome = form.key(KeyNames.read(name).orElseThrow());
-      form = ((Form.Outcome.Edited) outcome).form();
+      Form.KeyOutcome outcome = form.key(KeyNames.read(name).orElseThrow());
+      form = ((Form.KeyOutcome.Edited) outcome).form();
     }
     return this;
   }
 
   /** Types a character as the terminal gives it, which may be several code points. */
   private FormTest type(String grapheme) {
-    form = ((Form.Outcome.Edited) form.key(Key.of(grapheme))).form();
+    form = ((Form.KeyOutcome.Edited) form.key(Key.of(grapheme))).form();
     return this;
   }
 
@@ -110,7 +110,7 @@ class FormTest {
     void enter_goes_through_the_fields_to_the_line_that_keeps_it() {
       press("enter", "enter");
       assertThat(form.at()).isEqualTo(2);
-      assertThat(form.key(Key.of(Key.Kind.ENTER))).isInstanceOf(Form.Outcome.Confirmed.class);
+      assertThat(form.key(Key.of(Key.Kind.ENTER))).isInstanceOf(Form.KeyOutcome.Confirmed.class);
       press("down");
       assertThat(form.at()).isZero();
       press("up");
@@ -119,7 +119,7 @@ class FormTest {
 
     @Test
     void ctrl_k_keeps_it_from_anywhere() {
-      assertThat(form.key(Key.ctrl("k"))).isInstanceOf(Form.Outcome.Confirmed.class);
+      assertThat(form.key(Key.ctrl("k"))).isInstanceOf(Form.KeyOutcome.Confirmed.class);
     }
 
     @Test

@@ -75,4 +75,18 @@ class KeyMapTest {
     assertThat(own.find(Key.of("u"), List.of(Act.UNDO))).isEmpty();
     assertThat(own.keysOf(Act.REDO)).isEqualTo(Act.REDO.keys());
   }
+
+  @Test
+  void an_act_of_another_place_is_named_with_the_way_to_it() {
+    KeyMap here = KeyMap.USUAL.away(Set.of(Act.TO_WIRE));
+    assertThat(here.spokenOf(Act.TO_WIRE)).isEqualTo("esc w");
+    assertThat(here.spokenOf(Act.REDO)).isEqualTo("r");
+
+    Bencher bench = Bencher.withTheDemo();
+    assertThat(Pages.of(bench.model()).away()).as("at the places of the job").isEmpty();
+    assertThat(Pages.of(bench.press("b").model()).away())
+        .as("at the bench")
+        .contains(Act.TO_WIRE, Act.TO_WEIGH_IN)
+        .doesNotContain(Act.TO_PILES);
+  }
 }

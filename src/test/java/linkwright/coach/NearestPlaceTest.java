@@ -12,8 +12,8 @@ import linkwright.plain.PlainLines;
 import linkwright.plan.Plan;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.UnitStyle;
-import linkwright.standing.ChainChoice;
-import linkwright.standing.ChainChoices;
+import linkwright.standing.nearest.ChainChoice;
+import linkwright.standing.nearest.ChainChoices;
 import org.junit.jupiter.api.Test;
 
 /** What is offered near the wish is really planned by its key. */

@@ -8,9 +8,9 @@ import java.util.OptionalDouble;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.AtBench;
-import linkwright.coach.kernel.JobWords;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Settings;
+import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.coach.keys.Key;
 import linkwright.coach.keys.KeyMap;
 import linkwright.coach.round.RoundHeld;
@@ -91,7 +91,10 @@ class PartJobTest {
     assertThat(bench.job().state().accounts().weighedIn().chainG())
         .isEqualTo(OptionalDouble.of(2.1));
     assertThat(bench.job().state().course().closed()).isTrue();
-    assertThat(TrayWords.of("a", bench.job().entries(), Bencher.SHELF, Bencher.MORNING).stands())
+    assertThat(
+            TrayWords.standing("a", bench.job().entries(), Bencher.SHELF)
+                .at(Bencher.MORNING)
+                .stands())
         .isEqualTo("closed");
   }
 

@@ -27,7 +27,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** The foot pedal sends Page Down and nothing else; it is enough to run the bench. */
 class PedalTest {
-  private static final int MOST_PRESSES = 8000;
+  /** The longest of the routines took 391 presses and the demo with losses 249, 2026-11-26. */
+  private static final int MOST_PRESSES = 500;
 
   @Test
   void the_pedal_alone_takes_the_demo_from_its_first_step_to_its_last() {

@@ -2,9 +2,11 @@ package linkwright.coach;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import linkwright.coach.bench.BenchHeld;
 import linkwright.coach.form.Field;
@@ -21,7 +23,9 @@ import linkwright.job.EntryId;
 import linkwright.job.Fact;
 import linkwright.job.PriceList;
 import linkwright.routine.PieceKind;
+import linkwright.routine.Routine;
 import linkwright.routine.Stage;
+import linkwright.standing.Closing;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -285,6 +289,33 @@ class PlacesTest {
       bench.press("p");
       assertThat(bench.form().text(PriceList.MARGIN)).isEqualTo("40 %");
       assertThat(bench.form().text(PriceList.HOUR)).isEqualTo("28");
+    }
+
+    @Test
+    void the_price_stands_still_while_it_is_read_and_typed() {
+      Map<String, String> typed = Map.of(PriceList.HOUR, "60", "currency", "EUR");
+      fill(bench.press("p"), typed).press("ctrl-k");
+      double price = price();
+      for (int i = 0; i < 6; i++) {
+        bench.pass(Duration.ofMinutes(4)).press("down", "up", "v", "?", "esc");
+        assertThat(price()).as("after %d minutes of reading", 4 * i).isEqualTo(price);
+      }
+      for (int i = 0; i < 3; i++) {
+        bench.pass(Duration.ofMinutes(9)).press("p");
+        fill(bench, typed).press("ctrl-k");
+        assertThat(price()).as("typed %d times", i + 2).isEqualTo(price);
+      }
+    }
+
+    private double price() {
+      return Closing.of(
+              bench.state(), bench.job().standing().counted().plan().orElseThrow(), routine())
+          .first()
+          .total();
+    }
+
+    private Optional<Routine> routine() {
+      return Bencher.SHELF.routine(bench.state().course().routine());
     }
 
     @Test

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 
 class TrayWordsTest {
   private static TrayJob of(Bencher bench, Instant now) {
-    return TrayWords.of("job", bench.entries(), Bencher.SHELF, now);
+    return TrayWords.standing("job", bench.entries(), Bencher.SHELF).at(now);
   }
 
   private static TrayJob of(Bencher bench) {
@@ -47,7 +47,7 @@ class TrayWordsTest {
 
   @Test
   void an_empty_book_is_no_exception() {
-    TrayJob empty = TrayWords.of("empty", List.of(), Bencher.SHELF, Bencher.MORNING);
+    TrayJob empty = TrayWords.standing("empty", List.of(), Bencher.SHELF).at(Bencher.MORNING);
     assertThat(empty.name()).isEqualTo("empty");
     assertThat(empty.stands()).isEqualTo("no plan yet");
   }

@@ -4,6 +4,7 @@ import static linkwright.files.ShippedSteps.LIBRARY;
 import static linkwright.files.ShippedSteps.in;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
@@ -18,7 +19,9 @@ import linkwright.routine.Hazard;
 import linkwright.routine.Part;
 import linkwright.routine.Routine;
 import linkwright.routine.RoutineChecks;
+import linkwright.routine.RoutineDetail;
 import linkwright.routine.Step;
+import linkwright.routine.StepDetail;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
@@ -56,7 +59,11 @@ class ShippedCoverageTest {
           List<Step> bare =
               routine.steps().stream().map(each -> each.equals(step) ? bare(each) : each).toList();
           assertThat(
-                  RoutineChecks.check(with(routine, bare), LIBRARY.cautions().values(), formers(), LIBRARY.reference())
+                  RoutineChecks.check(
+                          with(routine, bare),
+                          LIBRARY.cautions().values(),
+                          formers(),
+                          LIBRARY.reference())
                       .stream()
                       .filter(finding -> finding.key().equals("cautions"))
                       .map(Finding::step))
@@ -79,6 +86,23 @@ class ShippedCoverageTest {
                   assertThat(first.does()).as(routine.id()).contains(Hazard.LIGHTS);
                   assertThat(first.cautions()).as(routine.id()).contains("torch-lighting");
                 });
+      }
+    }
+
+    /** Fume, block, fuel, oxygen and who is near are known before the first flame, not after it. */
+    @Test
+    void aboutTheTorchPlaceComeBeforeTheFirstFlame() {
+      for (Routine routine : LIBRARY.routines().values()) {
+        List<String> seen = new ArrayList<>();
+        for (Step step : routine.steps()) {
+          seen.addAll(step.cautions());
+          if (step.does().contains(Hazard.BURNS_GAS)) {
+            assertThat(seen)
+                .as(routine.id())
+                .contains("soldering-surface", "ventilation", "oxygen", "lone-work", "torch-fuels");
+            break;
+          }
+        }
       }
     }
 
@@ -122,7 +146,10 @@ class ShippedCoverageTest {
             routine.steps().stream().map(step -> changed(step, false, step.cautions())).toList();
         assertThat(
                 RoutineChecks.check(
-                    with(routine, unrinsed), LIBRARY.cautions().values(), formers(), LIBRARY.reference()))
+                    with(routine, unrinsed),
+                    LIBRARY.cautions().values(),
+                    formers(),
+                    LIBRARY.reference()))
             .as("%s without any rinse", routine.id())
             .extracting(Finding::expected)
             .anyMatch(text -> text.contains("rinse: yes"));
@@ -157,7 +184,8 @@ class ShippedCoverageTest {
           step.waits(),
           step.measure(),
           cautions,
-          step.wrong());
+          step.wrong(),
+          StepDetail.NONE);
     }
 
     private static Routine with(Routine routine, List<Step> steps) {
@@ -172,7 +200,8 @@ class ShippedCoverageTest {
           routine.usualLoss(),
           routine.usualRedo(),
           routine.pieces(),
-          steps);
+          steps,
+          RoutineDetail.NONE);
     }
   }
 
@@ -180,19 +209,33 @@ class ShippedCoverageTest {
   class Marks {
     /** What a do text cannot speak of without doing it. */
     private static final Map<String, Hazard> SPEAKS_OF =
-        Map.of(
-            "\\bflame\\b(?! once)|until (it|solder) (runs|flashes)|\\b[Aa]nneal (it|all|the)\\b",
-                Hazard.HEATS,
-            "pallion", Hazard.FLUX_FUMES,
-            "\\b(into|in) warm pickle\\b|(?<!warm )\\b[Pp]ickle, (soda|rinse|neutralise)",
-                Hazard.PICKLES,
-            "\\b[Qq]uench\\b(?! water)(?! bowl)", Hazard.QUENCHES,
-            "\\bsaw (along|it|them)\\b|\\b[Cc]ut (a blank|\\{|the bar)|\\bsawn\\b", Hazard.CUTS,
-            "\\b[Tt]ap it\\b|\\bmallet (on|first)|\\b[Ss]trike\\b", Hazard.HAMMERS,
-            "\\b[Tt]umble (it|a)\\b", Hazard.TUMBLES,
-            "draw tongs|wooden plate", Hazard.DRAWS,
-            "\\bfile (both|the) ends?\\b|\\bFile off\\b", Hazard.DUST,
-            "liver of sulphur", Hazard.CHEMICALS);
+        Map.ofEntries(
+            Map.entry(
+                "\\bflame\\b(?! once)|until (it|solder) (runs|flashes)"
+                    + "|\\b[Aa]nneal (it|all|the)\\b",
+                Hazard.HEATS),
+            Map.entry("pallion", Hazard.FLUX_FUMES),
+            Map.entry(
+                "\\b(into|in) warm pickle\\b|(?<!warm )\\b[Pp]ickle, (soda|rinse|neutralise)",
+                Hazard.PICKLES),
+            Map.entry("\\b[Qq]uench\\b(?! water)(?! bowl)", Hazard.QUENCHES),
+            Map.entry(
+                "\\bsaw (along|it|them)\\b|\\b[Cc]ut (a blank|\\{|the bar)|\\bsawn\\b",
+                Hazard.CUTS),
+            Map.entry(
+                "\\b[Tt]ap it\\b|\\bmallet (on|first)|\\b[Ss]trike (it|the|that|along)\\b",
+                Hazard.HAMMERS),
+            Map.entry("\\b[Tt]umble (it|a)\\b", Hazard.TUMBLES),
+            Map.entry("draw tongs|wooden plate", Hazard.DRAWS),
+            Map.entry("\\bfile (both|the) ends?\\b|\\bFile off\\b", Hazard.DUST),
+            Map.entry("liver of sulphur", Hazard.CHEMICALS),
+            Map.entry("\\bmelt the metal\\b", Hazard.MELTS),
+            Map.entry("\\bpour in one go\\b|\\b[Pp]our (it|the)\\b", Hazard.POURS),
+            Map.entry("spark lighter from|\\b[Ll]ight the torch\\b", Hazard.LIGHTS),
+            Map.entry("hand vice[^.]*[,;.] pull", Hazard.TWISTS),
+            Map.entry("flat rolls|grooves of the mill", Hazard.ROLLS),
+            Map.entry("\\bDrill\\b", Hazard.SPINS),
+            Map.entry("File along|file its two ends|File the end to", Hazard.FILES));
 
     @Test
     void nameWhatTheTextSpeaksOf() {

@@ -3,6 +3,9 @@ package linkwright.files;
 import static linkwright.files.ShippedSteps.LIBRARY;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -32,6 +35,13 @@ class ShippedDrawingsTest {
     Set<String> shown = new HashSet<>();
     steps().forEach(step -> shown.addAll(step.detail().pictures()));
     assertThat(PICTURES).extracting(Picture::id).hasSizeGreaterThan(6).hasSameElementsAs(shown);
+  }
+
+  @Test
+  void whoever_writes_a_routine_finds_cards_and_drawings_by_name_in_the_guide() throws IOException {
+    String guide = Files.readString(Path.of("routines/README.md"));
+    assertThat(LIBRARY.cautions().keySet()).allMatch(id -> guide.contains("`" + id + "`"));
+    assertThat(PICTURES).allMatch(picture -> guide.contains("`" + picture.id() + "`"));
   }
 
   @Test
@@ -89,8 +99,18 @@ class ShippedDrawingsTest {
       for (Step step : routine.steps()) {
         String text = step.doText().toLowerCase(Locale.ROOT);
         for (String tool :
-            List.of("mallet", "loupe", "calipers", "round-nosed pliers", "cross-locking tweezers",
-                "wet cloth", "feeler", "awl", "dividers", "polished hammer", "hand vice")) {
+            List.of(
+                "mallet",
+                "loupe",
+                "calipers",
+                "round-nosed pliers",
+                "cross-locking tweezers",
+                "wet cloth",
+                "feeler",
+                "awl",
+                "dividers",
+                "polished hammer",
+                "hand vice")) {
           if (Pattern.compile("\\b" + tool + "\\b").matcher(text).find()) {
             assertThat(step.detail().tools()).as(routine.id() + " " + step.id()).contains(tool);
           }

@@ -8,8 +8,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Random;
 import linkwright.link.Bending;
 import linkwright.link.Formed;
@@ -88,7 +86,7 @@ class FitTest {
               0.9,
               NEW,
               List.of(
-                  Tried.measured(
+                  TriedPieces.measured(
                       first.blankMm(), first.formersMm(), made.lengthMm(), made.widthMm())),
               WISH);
       Proposal second = next(learned, WISH, 0);
@@ -103,7 +101,7 @@ class FitTest {
     void followsAVerdictWithoutAnyMeasure() {
       Proposal first = next(NEW, WISH, 0);
       for (Verdict verdict : List.of(Verdict.LONGER, Verdict.SHORTER)) {
-        Tried judged = Tried.judged(first.blankMm(), first.formersMm(), List.of(verdict));
+        Tried judged = TriedPieces.judged(first.blankMm(), first.formersMm(), List.of(verdict));
         Proposal second = next(Fit.learn(HOOK, 0.9, NEW, List.of(judged), WISH), WISH, 0);
         double longer = second.blankMm() - first.blankMm();
         assertThat(verdict == Verdict.LONGER ? longer : -longer).isBetween(0.3, 2.0);
@@ -113,7 +111,7 @@ class FitTest {
     @Test
     void staysWhereItWasOnceAPieceIsRight() {
       Proposal first = next(NEW, WISH, 0);
-      Tried right = Tried.judged(first.blankMm(), first.formersMm(), List.of(Verdict.RIGHT));
+      Tried right = TriedPieces.judged(first.blankMm(), first.formersMm(), List.of(Verdict.RIGHT));
       Proposal second = next(Fit.learn(HOOK, 0.9, NEW, List.of(right), WISH), WISH, 0);
       assertThat(second.blankMm()).isCloseTo(first.blankMm(), within(0.1));
       assertThat(second.expected().lengthSpreadMm())
@@ -226,7 +224,7 @@ class FitTest {
           .isThrownBy(() -> new LinkSize(0, 5))
           .withMessageContaining("lengthMm");
       assertThatIllegalArgumentException()
-          .isThrownBy(() -> Tried.measured(30, Map.of("eye", -1.0), 15, 5))
+          .isThrownBy(() -> TriedPieces.measured(30, Map.of("eye", -1.0), 15, 5))
           .withMessageContaining("former eye");
       assertThatIllegalArgumentException()
           .isThrownBy(() -> next(NEW, WISH, Double.NaN))
@@ -234,47 +232,6 @@ class FitTest {
       assertThatIllegalArgumentException()
           .isThrownBy(() -> Maker.unknown(Double.NaN))
           .withMessageContaining("stressShare");
-    }
-  }
-
-  @Nested
-  class WhatIsAskedBeforeItIsKept {
-    private static final Tried FIRST = Tried.measured(27.5, Map.of("eye", 2.5), 14.1, 4.6);
-    private static final Maker KNOWN =
-        Fit.learn(HOOK, 0.9, NEW, List.of(FIRST, FIRST), new LinkSize(14, 4.6));
-
-    private static Expected expected(Maker maker) {
-      return Fit.expect(HOOK, 0.9, maker, 27.5, Map.of("eye", 2.5)).orThrow();
-    }
-
-    private static Optional<Misfit> length(Maker maker, double mm) {
-      return expected(maker).misfitOfLength(OptionalDouble.of(mm));
-    }
-
-    @Test
-    void whatIsInReasonIsNot() {
-      assertThat(length(KNOWN, 14.3)).isEmpty();
-      assertThat(length(NEW, 15.5)).isEmpty();
-      assertThat(expected(KNOWN).misfitOfWidth(OptionalDouble.of(4.7))).isEmpty();
-    }
-
-    @Test
-    void aDecimalSignThatSlippedIsSuggested() {
-      assertThat(length(KNOWN, 140).orElseThrow().meantMm()).hasValue(14);
-      assertThat(length(KNOWN, 14.1 / 25.4).orElseThrow().meantMm().getAsDouble())
-          .isCloseTo(14.1, within(1e-9));
-      assertThat(length(NEW, 140)).isPresent();
-    }
-
-    @Test
-    void anotherMissIsToBeMeasuredAgain() {
-      assertThat(length(KNOWN, 16.9).orElseThrow().meantMm()).isEmpty();
-      assertThat(expected(KNOWN).misfitOfWidth(OptionalDouble.of(6.5))).isPresent();
-    }
-
-    @Test
-    void aPieceThatWasOnlyJudgedIsNot() {
-      assertThat(expected(KNOWN).misfitOfLength(OptionalDouble.empty())).isEmpty();
     }
   }
 
@@ -289,7 +246,9 @@ class FitTest {
               HOOK,
               0.9,
               NEW,
-              List.of(Tried.measured(27.5, eye, 14.0, 4.6), Tried.measured(27.5, eye, 15.4, 4.6)),
+              List.of(
+                  TriedPieces.measured(27.5, eye, 14.0, 4.6),
+                  TriedPieces.measured(27.5, eye, 15.4, 4.6)),
               new LinkSize(14, 4.6));
       Expected expected = Fit.expect(HOOK, 0.9, maker, 27.5, eye).orThrow();
       // Two readings as far apart have themselves a standard deviation of 1.4/√2, 0.99.
@@ -300,9 +259,9 @@ class FitTest {
     @Test
     void onePieceMisreadHardlyTurnsTheHandsOnceOthersSpeakAgainstIt() {
       Map<String, Double> eye = Map.of("eye", 2.5);
-      Tried good = Tried.measured(27.5, eye, 14.1, 4.6);
+      Tried good = TriedPieces.measured(27.5, eye, 14.1, 4.6);
       Maker clean = Fit.learn(HOOK, 0.9, NEW, List.of(good, good, good), WISH);
-      Tried slip = Tried.measured(27.5, eye, 12.6, 4.6);
+      Tried slip = TriedPieces.measured(27.5, eye, 12.6, 4.6);
       Maker slipped = Fit.learn(HOOK, 0.9, NEW, List.of(good, slip, good), WISH);
       double off =
           Fit.expect(HOOK, 0.9, slipped, 27.5, eye).orThrow().lengthMm()
@@ -317,8 +276,8 @@ class FitTest {
       List<Tried> alike = new ArrayList<>();
       List<Tried> unlike = new ArrayList<>();
       for (int i = 0; i < 8; i++) {
-        alike.add(Tried.measured(27.5, eye, 14.1 + (i % 2 == 0 ? 0.03 : -0.03), 4.6));
-        unlike.add(Tried.measured(27.5, eye, 14.1 + (i % 2 == 0 ? 0.6 : -0.6), 4.6));
+        alike.add(TriedPieces.measured(27.5, eye, 14.1 + (i % 2 == 0 ? 0.03 : -0.03), 4.6));
+        unlike.add(TriedPieces.measured(27.5, eye, 14.1 + (i % 2 == 0 ? 0.6 : -0.6), 4.6));
       }
       Maker steady = Fit.learn(HOOK, 0.9, NEW, alike, WISH);
       Maker loose = Fit.learn(HOOK, 0.9, NEW, unlike, WISH);

@@ -31,7 +31,7 @@ class LearningTest {
   private static Tried measured(double blankMm, double endMm, Bending hands) {
     Map<String, Double> formers = Map.of("end", endMm);
     FormedSize size = BAR.size(blankMm, formers, hands).orElseThrow();
-    return Tried.measured(blankMm, formers, size.lengthMm(), size.widthMm());
+    return TriedPieces.measured(blankMm, formers, size.lengthMm(), size.widthMm());
   }
 
   private static double lengthMm(Maker maker, double blankMm) {
@@ -39,7 +39,7 @@ class LearningTest {
   }
 
   private static Tried judged(Verdict... verdicts) {
-    return Tried.judged(28, END, List.of(verdicts));
+    return TriedPieces.judged(28, END, List.of(verdicts));
   }
 
   @Nested
@@ -95,7 +95,7 @@ class LearningTest {
 
     @Test
     void aBlankThatSuchHandsCouldNotFormTeachesNothing() {
-      Maker maker = learn(Tried.measured(10, END, 15, 4));
+      Maker maker = learn(TriedPieces.measured(10, END, 15, 4));
       assertThat(grown(maker)).isCloseTo(1.03, within(1e-9));
       assertThat(maker.extraTurnSpreadDeg()).isCloseTo(12, within(1e-9));
     }
@@ -110,13 +110,13 @@ class LearningTest {
 
     @Test
     void shorterTeachesTheOpposite() {
-      Tried tooLong = Tried.judged(27, END, List.of(Verdict.SHORTER));
+      Tried tooLong = TriedPieces.judged(27, END, List.of(Verdict.SHORTER));
       assertThat(lengthMm(learn(tooLong), 27)).isGreaterThan(lengthMm(PRIOR, 27) + 0.2);
     }
 
     @Test
     void whatWasAlreadySureIsHardlyMoved() {
-      Tried plain = Tried.judged(40, END, List.of(Verdict.SHORTER));
+      Tried plain = TriedPieces.judged(40, END, List.of(Verdict.SHORTER));
       assertThat(lengthMm(learn(plain), 40)).isCloseTo(lengthMm(PRIOR, 40), within(0.001));
     }
 

@@ -129,11 +129,11 @@ final class MakersSimulation {
     double noiseW = random.nextGaussian();
     double sign = random.nextBoolean() ? 1.5 : -1.5;
     if (made.isEmpty()) {
-      return Tried.judged(proposal.blankMm(), proposal.formersMm(), List.of(Verdict.LONGER));
+      return TriedPieces.judged(proposal.blankMm(), proposal.formersMm(), List.of(Verdict.LONGER));
     }
     Formed link = made.get();
     if (world.verdictsOnly()) {
-      return Tried.judged(
+      return TriedPieces.judged(
           proposal.blankMm(),
           proposal.formersMm(),
           verdicts(
@@ -143,13 +143,13 @@ final class MakersSimulation {
     double length = link.lengthMm() + 0.1 * noiseL;
     double width = link.widthMm() + 0.1 * noiseW;
     double read = piece == world.misread() ? length + sign : length;
-    Tried said = Tried.measured(proposal.blankMm(), proposal.formersMm(), read, width);
+    Tried said = TriedPieces.measured(proposal.blankMm(), proposal.formersMm(), read, width);
     boolean asks =
         proposal.expected().misfitOfLength(said.lengthMm()).isPresent()
             || proposal.expected().misfitOfWidth(said.widthMm()).isPresent();
     asked += asks ? 1 : 0;
     return asks && world.measuredAgain()
-        ? Tried.measured(proposal.blankMm(), proposal.formersMm(), length, width)
+        ? TriedPieces.measured(proposal.blankMm(), proposal.formersMm(), length, width)
         : said;
   }
 

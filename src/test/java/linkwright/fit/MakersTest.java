@@ -2,18 +2,29 @@ package linkwright.fit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * How good the proposals are, beside an oracle that knows its maker; fewer makers than the
- * benchmark has, so the bounds leave room for chance: with 250 makers a share of 70 % has a
- * standard deviation of 3 %, a ratio of medians one of 0.1. Prints the figures.
+ * How good the proposals are, beside an oracle that knows its maker. Fewer makers than the
+ * benchmark has, and always the same ones. Prints the figures.
  */
 class MakersTest {
   private static final long SEED = 20_261_126;
   private static final int MAKERS = 250;
+
+  /**
+   * What these very makers came to on 2026-11-26, and a twentieth more: error untried, then ratio
+   * to the oracle after one piece, after two, and that of the tenth that errs most. The makers are
+   * the same at every run, so it is the fit that moves these figures, not chance.
+   */
+  private static final Map<String, double[]> MOST =
+      Map.of(
+          "hook-link", new double[] {0.0501, 1.30, 1.33, 1.65},
+          "scroll", new double[] {0.0591, 1.48, 1.60, 1.32},
+          "oval", new double[] {0.0133, 1.62, 1.29, 1.34});
 
   private static MakersSimulation run(World world, int pieces) {
     MakersSimulation simulation = new MakersSimulation(world, pieces, SEED).run(MAKERS);
@@ -29,10 +40,11 @@ class MakersTest {
   @ValueSource(strings = {"hook-link", "scroll", "oval"})
   void makersComeNearTheOracleAndWhatIsStatedHolds(String id) {
     MakersSimulation simulation = run(World.alike(id), 2);
-    assertThat(simulation.error(0, 0.5)).as(simulation.table()).isLessThan(0.07);
-    assertThat(simulation.ratio(1, 0.5)).as(simulation.table()).isLessThan(1.75);
-    assertThat(simulation.ratio(2, 0.5)).as(simulation.table()).isLessThan(1.6);
-    assertThat(simulation.ratio(2, 0.9)).as(simulation.table()).isLessThan(1.75);
+    double[] most = MOST.get(id);
+    assertThat(simulation.error(0, 0.5)).as(simulation.table()).isLessThan(most[0]);
+    assertThat(simulation.ratio(1, 0.5)).as(simulation.table()).isLessThan(most[1]);
+    assertThat(simulation.ratio(2, 0.5)).as(simulation.table()).isLessThan(most[2]);
+    assertThat(simulation.ratio(2, 0.9)).as(simulation.table()).isLessThan(most[3]);
     for (int after = 0; after <= 2; after++) {
       holds(simulation, after);
     }
@@ -41,6 +53,7 @@ class MakersTest {
   @Test
   void growthThatDiffersByFormerIsStatedHonestly() {
     MakersSimulation simulation = run(World.perFormer("hook-link"), 2);
+    assertThat(simulation.ratio(2, 0.5)).as(simulation.table()).isLessThan(1.16);
     holds(simulation, 1);
     holds(simulation, 2);
   }
@@ -49,7 +62,7 @@ class MakersTest {
   void onePieceMisreadCostsLittleOnceThreeOthersSpeakAgainstIt() {
     MakersSimulation clean = run(World.alike("hook-link"), 4);
     MakersSimulation misread = run(World.misread("hook-link", 1, false), 4);
-    assertThat(misread.error(4, 0.5)).as(misread.table()).isLessThan(1.3 * clean.error(4, 0.5));
+    assertThat(misread.error(4, 0.5)).as(misread.table()).isLessThan(1.18 * clean.error(4, 0.5));
     holds(misread, 3);
     holds(misread, 4);
   }
@@ -59,7 +72,7 @@ class MakersTest {
     MakersSimulation simulation = run(World.verdicts("hook-link"), 2);
     assertThat(simulation.error(2, 0.5))
         .as(simulation.table())
-        .isLessThan(0.6 * simulation.error(0, 0.5));
+        .isLessThan(0.45 * simulation.error(0, 0.5));
     holds(simulation, 2);
   }
 }

@@ -65,7 +65,7 @@ class BendStepsTest {
 
   @Test
   void half_a_circle_in_the_middle_of_nothing_bent_stands_where_geometry_says() {
-    Pattern s = Shapes.half(2.0, OtherHalf.TURNED, Bend.eye("eye", 180, Side.LEFT), Run.rest());
+    Pattern s = Shapes.half(2.0, OtherHalf.TURNED, Bends.eye("eye", 180, Side.LEFT), Run.rest());
     BendStep only = steps(s, 1.0, 3 * Math.PI + 8, Bending.TRUE).steps().get(0);
     // Half circles of radius 1.5 at both ends of a stem of 8 mm: the tips lie 3 mm off the stem.
     assertThat(only.line().get(0).yMm()).isCloseTo(3, within(1e-9));
@@ -76,7 +76,7 @@ class BendStepsTest {
 
   @Test
   void what_springs_back_is_bent_further_round_on_its_former() {
-    Pattern s = Shapes.half(5.0, OtherHalf.TURNED, Bend.eye("eye", 180, Side.LEFT), Run.rest());
+    Pattern s = Shapes.half(5.0, OtherHalf.TURNED, Bends.eye("eye", 180, Side.LEFT), Run.rest());
     BendStep soft = steps(s, 1.0, 40, Bending.TRUE).steps().get(0);
     assertThat(soft.overDeg()).isCloseTo(180, EXACT);
     BendStep springy = steps(s, 1.0, 40, Bending.springing(0.004)).steps().get(0);

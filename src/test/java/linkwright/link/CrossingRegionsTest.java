@@ -70,12 +70,12 @@ class CrossingRegionsTest {
             false,
             List.of(),
             Run.of(0.2 + 4 * chance.nextDouble()),
-            Bend.of(
+            Bends.of(
                 "small",
                 30 + 300 * chance.nextDouble(),
                 chance.nextBoolean() ? Side.LEFT : Side.RIGHT),
-            Bend.eye("large", 100 + 220 * chance.nextDouble(), Side.LEFT),
-            Bend.of("small", 1 + 60 * chance.nextDouble(), Side.RIGHT),
+            Bends.eye("large", 100 + 220 * chance.nextDouble(), Side.LEFT),
+            Bends.of("small", 1 + 60 * chance.nextDouble(), Side.RIGHT),
             Run.rest());
     double shortestMm = Shapes.form(pattern, 1, 500).shortestBlankMm();
     return Shapes.form(pattern, 1, shortestMm + 1 + 10 * chance.nextDouble());

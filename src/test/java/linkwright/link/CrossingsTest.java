@@ -23,7 +23,7 @@ class CrossingsTest {
         Run.of(tipRunMm),
         new Bend("eye", Optional.empty(), 270, Side.LEFT, true, false, onPurpose),
         Run.rest(),
-        Bend.eye("eye", 180, Side.LEFT));
+        Bends.eye("eye", 180, Side.LEFT));
   }
 
   private static final double BLANK_MM = 40;
@@ -66,9 +66,9 @@ class CrossingsTest {
         Shapes.whole(
             3,
             List.of(),
-            Bend.eye("eye", 400, Side.LEFT),
+            Bends.eye("eye", 400, Side.LEFT),
             Run.rest(),
-            Bend.eye("eye", 180, Side.LEFT));
+            Bends.eye("eye", 180, Side.LEFT));
     assertThat(Shapes.form(twice, 1, BLANK_MM).crossings()).hasSize(1);
     Pattern meant =
         Shapes.whole(
@@ -76,14 +76,14 @@ class CrossingsTest {
             List.of(),
             new Bend("eye", Optional.empty(), 400, Side.LEFT, true, false, true),
             Run.rest(),
-            Bend.eye("eye", 180, Side.LEFT));
+            Bends.eye("eye", 180, Side.LEFT));
     assertThat(Shapes.form(meant, 1, BLANK_MM).crossings()).isEmpty();
   }
 
   @Test
   void twoSeparateCrossingsAreTwo() {
     Pattern knots =
-        Shapes.half(3, OtherHalf.TURNED, Run.of(6), Bend.eye("eye", 270, Side.LEFT), Run.rest());
+        Shapes.half(3, OtherHalf.TURNED, Run.of(6), Bends.eye("eye", 270, Side.LEFT), Run.rest());
     Formed formed = Shapes.form(knots, 1, 2 * (6 + 3 * Math.PI) + 40);
     assertThat(formed.crossings()).hasSize(2);
     double lengthMm = formed.centreLine().lengthMm();
@@ -107,7 +107,7 @@ class CrossingsTest {
             true,
             List.of(Joint.TIP_TO_TIP),
             Run.rest(),
-            Bend.eye("eye", 270, Side.LEFT),
+            Bends.eye("eye", 270, Side.LEFT),
             Run.likeRest());
     double blankMm = 4 * 2 + 6 * Math.PI;
     Formed formed = Shapes.form(eight, 1, blankMm);

@@ -52,7 +52,7 @@ class FormedPropertyTest {
             true,
             false,
             false));
-    path.add(Bend.of("tip", 5 + 60 * chance.nextDouble(), Side.RIGHT));
+    path.add(Bends.of("tip", 5 + 60 * chance.nextDouble(), Side.RIGHT));
     path.add(Run.rest());
     Pattern pattern =
         Shapes.of(

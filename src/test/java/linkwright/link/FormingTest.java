@@ -24,7 +24,7 @@ class FormingTest {
       assertThat(ring.lengthMm()).isCloseTo(6.0, EXACT);
       assertThat(ring.widthMm()).isCloseTo(6.0, EXACT);
       assertThat(ring.insideLengthMm()).isCloseTo(4.0, EXACT);
-      assertThat(ring.thicknessMm()).isEqualTo(1.0);
+      assertThat(ring.wireMm()).isEqualTo(1.0);
       assertThat(ring.shortestBlankMm()).isCloseTo(5 * Math.PI, EXACT);
     }
 
@@ -38,7 +38,7 @@ class FormingTest {
               true,
               List.of(Joint.TIP_TO_TIP),
               Run.rest(),
-              Bend.eye("end", 180, Side.LEFT),
+              Bends.eye("end", 180, Side.LEFT),
               Run.likeRest());
       Formed formed = Shapes.form(oval, 1.0, 4 * Math.PI + 20);
       assertThat(formed.lengthMm()).isCloseTo(10 + 3 + 2, EXACT);
@@ -50,7 +50,7 @@ class FormingTest {
     @Test
     void anSOfTwoHalfCirclesIsPulledAlongTheDiagonal() {
       // Centres 8 mm apart along the stem and 2 × 1.5 mm across it: 2·√(4² + 1.5²) apart.
-      Pattern s = Shapes.half(2.0, OtherHalf.TURNED, Bend.eye("eye", 180, Side.LEFT), Run.rest());
+      Pattern s = Shapes.half(2.0, OtherHalf.TURNED, Bends.eye("eye", 180, Side.LEFT), Run.rest());
       Formed formed = Shapes.form(s, 1.0, 2 * Math.PI * 1.5 + 8);
       double centres = 2 * Math.hypot(4, 1.5);
       assertThat(formed.lengthMm()).isCloseTo(centres + 3 + 1, EXACT);
@@ -62,7 +62,8 @@ class FormingTest {
 
     @Test
     void aMirroredHalfMakesAC() {
-      Pattern c = Shapes.half(2.0, OtherHalf.MIRRORED, Bend.eye("eye", 180, Side.LEFT), Run.rest());
+      Pattern c =
+          Shapes.half(2.0, OtherHalf.MIRRORED, Bends.eye("eye", 180, Side.LEFT), Run.rest());
       Formed formed = Shapes.form(c, 1.0, 2 * Math.PI * 1.5 + 8);
       assertThat(formed.lengthMm()).isCloseTo(8 + 3 + 1, EXACT);
       assertThat(formed.widthMm()).isCloseTo(3 + 1, EXACT);
@@ -77,8 +78,8 @@ class FormingTest {
               2.0,
               OtherHalf.MIRRORED,
               Run.of(4),
-              Bend.of("eye", 90, Side.RIGHT),
-              Bend.eye("eye", 135, Side.LEFT),
+              Bends.of("eye", 90, Side.RIGHT),
+              Bends.eye("eye", 135, Side.LEFT),
               Run.rest());
       Formed formed = Shapes.form(horns, 1.0, 2 * (4 + Math.toRadians(225) * 1.5) + 8);
       assertThat(formed.insideLengthMm()).isCloseTo(8 + 2, EXACT);
@@ -107,7 +108,8 @@ class FormingTest {
 
     @Test
     void aHandsClearanceLossAndExtraTurnShowInTheLink() {
-      Pattern c = Shapes.half(2.0, OtherHalf.MIRRORED, Bend.eye("eye", 180, Side.LEFT), Run.rest());
+      Pattern c =
+          Shapes.half(2.0, OtherHalf.MIRRORED, Bends.eye("eye", 180, Side.LEFT), Run.rest());
       Formed grown = Forming.form(c, 1.0, 30, Map.of(), new Bending(0, 0.15, 2, 10)).orThrow();
       double arc = Math.toRadians(190) * 1.65;
       assertThat(grown.shortestBlankMm()).isCloseTo(2 * arc + 2, EXACT);
@@ -121,7 +123,7 @@ class FormingTest {
       Bending springs = Bending.springing(200.0 / 75_000);
       for (double former : new double[] {1, 3, 12}) {
         Pattern c =
-            Shapes.half(former, OtherHalf.MIRRORED, Bend.eye("eye", 180, Side.LEFT), Run.rest());
+            Shapes.half(former, OtherHalf.MIRRORED, Bends.eye("eye", 180, Side.LEFT), Run.rest());
         Formed formed = Forming.form(c, 0.9, 200, Map.of(), springs).orThrow();
         assertThat(formed.eyes().get(0).insideMm())
             .isCloseTo(Springback.insideMm(0.9, former, 75_000, 200).orElseThrow(), EXACT);
@@ -130,7 +132,8 @@ class FormingTest {
 
     @Test
     void wireThatOnlySpringsIsTold() {
-      Pattern c = Shapes.half(600, OtherHalf.MIRRORED, Bend.eye("eye", 180, Side.LEFT), Run.rest());
+      Pattern c =
+          Shapes.half(600, OtherHalf.MIRRORED, Bends.eye("eye", 180, Side.LEFT), Run.rest());
       assertThat(
               Forming.form(c, 0.9, 9000, Map.of(), Bending.springing(124.0 / 75_000))
                   .problem()
@@ -141,7 +144,8 @@ class FormingTest {
 
     @Test
     void theUsersFormersReplaceThePatternsByName() {
-      Pattern c = Shapes.half(2.0, OtherHalf.MIRRORED, Bend.eye("eye", 180, Side.LEFT), Run.rest());
+      Pattern c =
+          Shapes.half(2.0, OtherHalf.MIRRORED, Bends.eye("eye", 180, Side.LEFT), Run.rest());
       Formed formed = Forming.form(c, 1.0, 30, Map.of("eye", 3.0), Bending.TRUE).orThrow();
       assertThat(formed.widthMm()).isCloseTo(5, EXACT);
     }
@@ -241,8 +245,8 @@ class FormingTest {
           Shapes.whole(
               3,
               List.of(),
-              Bend.eye("eye", 180, Side.LEFT),
-              Bend.eye("eye", 90, Side.LEFT),
+              Bends.eye("eye", 180, Side.LEFT),
+              Bends.eye("eye", 90, Side.LEFT),
               Run.rest());
       assertThat(bad(Shapes.read(pretzel, 1, 20))).startsWith("The two eyes have the same centre");
     }

@@ -20,7 +20,7 @@ class JointGapsTest {
             OtherHalf.TURNED,
             false,
             List.of(Joint.TIP_TO_BODY, Joint.TIP_TO_BODY),
-            Bend.eye("eye", turnDeg, Side.LEFT),
+            Bends.eye("eye", turnDeg, Side.LEFT),
             Run.rest());
     return Shapes.form(hook, 1, 60);
   }

@@ -16,7 +16,7 @@ class PassageTest {
             OtherHalf.TURNED,
             false,
             joints,
-            Bend.eye("eye", 270, Side.LEFT),
+            Bends.eye("eye", 270, Side.LEFT),
             Run.rest());
     return Shapes.form(pattern, 1, 60);
   }

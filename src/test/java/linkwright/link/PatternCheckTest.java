@@ -7,7 +7,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 class PatternCheckTest {
-  private static final Bend EYE = Bend.eye("eye", 180, Side.LEFT);
+  private static final Bend EYE = Bends.eye("eye", 180, Side.LEFT);
 
   @Test
   void everythingWrongIsToldAtOnceWithItsPlace() {
@@ -17,10 +17,10 @@ class PatternCheckTest {
             OtherHalf.TURNED,
             false,
             List.of(),
-            Bend.eye("eyes", 0, Side.LEFT),
+            Bends.eye("eyes", 0, Side.LEFT),
             Run.of(-1));
     assertThat(PatternCheck.of(pattern))
-        .extracting(PatternCheck.Finding::sentence)
+        .extracting(PatternCheck.PatternFault::sentence)
         .containsExactly(
             "The former \"eye\" is −2 mm: an inside diameter of more than 0 mm.",
             "There is no former \"eyes\": one of the pattern's formers, eye.",
@@ -58,7 +58,7 @@ class PatternCheckTest {
   void aClosedPatternComesBackToItsHeadingAndHasAJoint() {
     Pattern gaping =
         Shapes.of(
-            Map.of("eye", 3.0), OtherHalf.NONE, true, List.of(), Bend.of("eye", 350, Side.LEFT));
+            Map.of("eye", 3.0), OtherHalf.NONE, true, List.of(), Bends.of("eye", 350, Side.LEFT));
     assertThat(sentences(gaping))
         .containsExactly(
             "The pattern is closed, yet no joint closes it: a joint \"tip to tip\".",
@@ -87,6 +87,6 @@ class PatternCheckTest {
   }
 
   private static List<String> sentences(Pattern pattern) {
-    return PatternCheck.of(pattern).stream().map(PatternCheck.Finding::sentence).toList();
+    return PatternCheck.of(pattern).stream().map(PatternCheck.PatternFault::sentence).toList();
   }
 }

@@ -89,7 +89,7 @@ class PatternsTest {
     Formed scroll = Shapes.form(PatternFiles.named("scroll"), 0.9, 38.1);
     assertThat(scroll.lengthMm()).isCloseTo(14, Percentage.withPercentage(5));
     assertThat(scroll.widthMm()).isCloseTo(5, Percentage.withPercentage(8));
-    assertThat(scroll.thicknessMm()).isEqualTo(0.9);
+    assertThat(scroll.wireMm()).isEqualTo(0.9);
     assertThat(scroll.crossings()).isEmpty();
   }
 

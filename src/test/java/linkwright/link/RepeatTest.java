@@ -15,7 +15,7 @@ class RepeatTest {
   @Test
   void countsAndKindsAreReadWithAPlusBetween() {
     assertThat(figaro.parts())
-        .containsExactly(new Repeat.Part(3, "round"), new Repeat.Part(1, "long"));
+        .containsExactly(new Repeat.RepeatPart(3, "round"), new Repeat.RepeatPart(1, "long"));
     assertThat(Repeat.read("  2 bar-two-eyes+10  small rings ").orThrow().kinds())
         .containsExactly("bar-two-eyes", "small rings");
   }
@@ -23,7 +23,7 @@ class RepeatTest {
   @Test
   void theNearestWholeRepeatsAreCounted() {
     // Each adds 27 mm: (406 − 12)/27 = 14.59.
-    Repeat.Counted chain = figaro.counted(inside, 406, 12).orThrow();
+    Repeat.CountedRepeats chain = figaro.counted(inside, 406, 12).orThrow();
     assertThat(chain.repeats()).isEqualTo(15);
     assertThat(chain.pieces()).containsExactly(entry("round", 45L), entry("long", 15L));
     assertThat(chain.total()).isEqualTo(60);

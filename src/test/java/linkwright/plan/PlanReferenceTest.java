@@ -38,7 +38,7 @@ class PlanReferenceTest {
               .orThrow();
       assertThat(onItsFormers.lengthMm()).isCloseTo(14, TO_THE_WHOLE);
       assertThat(onItsFormers.widthMm()).isCloseTo(5, TO_THE_WHOLE);
-      assertThat(onItsFormers.thicknessMm()).isEqualTo(0.9);
+      assertThat(onItsFormers.wireMm()).isEqualTo(0.9);
       assertThat(Wishes.common().plan().link().lengthMm().orElseThrow())
           .isCloseTo(14, TO_THE_WHOLE);
     }

@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Map;
 import linkwright.fit.Tried;
+import linkwright.fit.TriedPieces;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
@@ -40,6 +41,49 @@ class ReckonChainReferenceTest {
   }
 
   @Nested
+  class Planish {
+    /**
+     * Constancy of volume: a strip 0.7 mm thick of 1 mm round wire is π/4/0.7 = 1.12200 mm wide.
+     */
+    @Test
+    void aRingGrowsOutwardsAndInwardsAlike() {
+      Reckoning flat =
+          reckon(
+              "planish",
+              "pattern",
+              "round",
+              "wire",
+              "1 mm",
+              "blank",
+              Math.PI * 5 + " mm",
+              "thickness",
+              "0.7 mm");
+
+      assertThat(number(flat, "wire_width_mm")).isCloseTo(1.122, within(5e-5));
+      assertThat(number(flat, "length_mm")).isCloseTo(6.122, within(5e-5));
+      assertThat(number(flat, "inside_length_mm")).isCloseTo(3.878, within(5e-5));
+    }
+
+    @Test
+    void toMoreThanTheWireIsRefused() {
+      assertThat(
+              reckon(
+                      "planish",
+                      "pattern",
+                      "round",
+                      "wire",
+                      "1 mm",
+                      "blank",
+                      "16 mm",
+                      "thickness",
+                      "1.2 mm")
+                  .problems())
+          .containsEntry(
+              "thickness", "That is thicker than the wire: planishing makes it thinner.");
+    }
+  }
+
+  @Nested
   class Blank {
     /**
      * A maker whose piece came out as the pattern says has nothing to mend: the geometry itself.
@@ -50,9 +94,9 @@ class ReckonChainReferenceTest {
       double length = number(formed, "length_mm");
       double width = number(formed, "width_mm");
       Tried[] same = {
-        Tried.measured(40, Map.of(), length, width),
-        Tried.measured(40, Map.of(), length, width),
-        Tried.measured(40, Map.of(), length, width)
+        TriedPieces.measured(40, Map.of(), length, width),
+        TriedPieces.measured(40, Map.of(), length, width),
+        TriedPieces.measured(40, Map.of(), length, width)
       };
 
       Reckoning next =
@@ -89,7 +133,7 @@ class ReckonChainReferenceTest {
               "14 mm",
               "width",
               "5 mm");
-      Tried piece = Tried.measured(38, Map.of("bow", 3.5), 14.1, 5.4);
+      Tried piece = TriedPieces.measured(38, Map.of("bow", 3.5), 14.1, 5.4);
 
       double before = number(Reckoner.reckon("blank", wish, Sums.given()), "length_spread_mm");
       double after = number(Reckoner.reckon("blank", wish, Sums.given(piece)), "length_spread_mm");

@@ -100,7 +100,8 @@ final class Bench {
         0.05,
         0.1,
         pieces,
-        steps);
+        steps,
+        RoutineDetail.NONE);
   }
 
   /** What the checks say, one sentence a line. */
@@ -128,7 +129,8 @@ final class Bench {
         List.of(),
         List.of(new Gear("M004", "eye protection")),
         "common practice, no source",
-        "Local rules come first.");
+        "Local rules come first.",
+        When.ALWAYS);
   }
 
   /** A step being written. */

@@ -25,7 +25,8 @@ class CautionChecksTest {
         List.of(),
         List.of(new Gear(sign, "eyes")),
         source,
-        defers);
+        defers,
+        When.ALWAYS);
   }
 
   @Test
@@ -62,7 +63,18 @@ class CautionChecksTest {
   void aCautionThatSaysNothingIsToldForEachThingThatItLacks() {
     Caution empty =
         new Caution(
-            "void", "", Set.of(), "", "", List.of(), List.of(), List.of(), List.of(), "", "");
+            "void",
+            "",
+            Set.of(),
+            "",
+            "",
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            "",
+            "",
+            When.ALWAYS);
     assertThat(CautionChecks.check(empty).stream().map(Finding::key))
         .containsExactly("source", "defers", "short", "can-happen", "do");
   }

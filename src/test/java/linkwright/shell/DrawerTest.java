@@ -8,6 +8,7 @@ import java.time.Instant;
 import java.time.InstantSource;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import linkwright.books.BookFile;
 import linkwright.books.EntryLines;
@@ -15,6 +16,7 @@ import linkwright.coach.content.Prose;
 import linkwright.coach.drawer.DrawerContent;
 import linkwright.drawer.Drawer;
 import linkwright.drawer.Lot;
+import linkwright.drawer.MetalAccount;
 import linkwright.drawer.Taking;
 import linkwright.files.DraftStore;
 import linkwright.files.Home;
@@ -162,7 +164,11 @@ class DrawerTest {
           state.wire().addedMm(PieceKind.LINK).stream().mapToDouble(Double::doubleValue).sum()
               - state.wire().discardedMm(PieceKind.LINK);
       Drawer drawer =
-          Drawer.of(DrawerBook.entries(home), Taking.in("gate", entries), handbook.reference());
+          Drawer.of(
+              DrawerBook.entries(home),
+              Taking.in("gate", entries),
+              List.of(),
+              handbook.reference());
       assertThat(drawer.lots().get(0).lengthMm().orElseThrow() + has)
           .as("cut at byte %d", bytes)
           .isEqualTo(3000);
@@ -229,11 +235,107 @@ class DrawerTest {
     Handbook now = Start.handbook(Library.load(home), home);
     List<String> told =
         new DrawerContent(UnitStyle.METRIC)
-            .of(now.drawer(), -1, TrayReading.of(home, now, NOW)).stream()
+            .of(now.drawer(), -1, TrayReading.of(home, now, NOW), now.reference()).stream()
                 .filter(Prose.class::isInstance)
                 .map(part -> ((Prose) part).text())
                 .toList();
     assertThat(told).hasSize(1);
     assertThat(told.get(0)).contains("2 jobs lack the wire of march", "Gate chain", "Porch chain");
+  }
+
+  /** Sterling is 925 parts of silver in a thousand by its name; 0.9 mm weighs 6.59 g a metre. */
+  @Test
+  void the_account_says_where_the_metal_went_in_alloy_and_fine() {
+    begin();
+    take(2000);
+    giveBack(100);
+    books.keep(
+        List.of(
+            new Fact.WeighedIn(
+                OptionalDouble.of(9.0),
+                NONE,
+                NONE,
+                OptionalDouble.of(1.0),
+                OptionalDouble.of(0.8),
+                OptionalDouble.of(0.5),
+                OptionalDouble.of(0.2)),
+            new Fact.JobClosed("")),
+        handbook);
+    Handbook now = Start.handbook(Library.load(home), home);
+    MetalAccount account = MetalAccount.of(now.drawer(), now.reference()).get(0);
+    double metre = Math.PI * 0.81 / 4 * 10.36;
+    Offset<Double> near = Offset.offset(0.001);
+    assertThat(account.cameG()).isCloseTo(3 * metre, near);
+    assertThat(account.workG()).isCloseTo(2 * metre, near);
+    assertThat(account.backG()).isCloseTo(0.1 * metre, near);
+    assertThat(account.thereG()).isCloseTo(1.1 * metre, near);
+    assertThat(account.lostG()).isCloseTo(1.9 * metre - 11.5, near);
+    assertThat(account.fine(account.cameG()).orElseThrow()).isCloseTo(0.925 * 3 * metre, near);
+    // What came is in the drawer, in chains, in scrap, or lost: nothing twice and nothing missing.
+    assertThat(
+            account.thereG()
+                + account.chainG()
+                + account.cleanG()
+                + account.solderedG()
+                + account.filingsG()
+                + account.sweepsG()
+                + account.lostG())
+        .isCloseTo(account.cameG(), near);
+  }
+
+  @Test
+  void what_was_weighed_out_and_in_for_a_job_goes_before_what_it_took() {
+    begin();
+    take(2000);
+    books.keep(
+        List.of(
+            new Fact.MetalWeighedOut(14, "wire"),
+            new Fact.WeighedIn(
+                OptionalDouble.of(9.0), NONE, OptionalDouble.of(3.0), NONE, NONE, NONE, NONE),
+            new Fact.JobClosed("", Map.of("metal_out_g", 14.0, "unaccounted_g", 2.3))),
+        handbook);
+    Handbook now = Start.handbook(Library.load(home), home);
+    MetalAccount account = MetalAccount.of(now.drawer(), now.reference()).get(0);
+    assertThat(account.workG()).isEqualTo(14);
+    assertThat(account.backG()).isEqualTo(3);
+    // The closing took 0.3 g of clasp and solder off the chain; the account says the same.
+    assertThat(account.lostG()).isCloseTo(2.3, Offset.offset(1e-9));
+    assertThat(account.chainG()).isCloseTo(8.7, Offset.offset(1e-9));
+  }
+
+  @Test
+  void what_is_in_work_is_told_until_the_job_is_closed_and_drawing_down_brings_nothing() {
+    begin();
+    take(1000);
+    DrawerBook.keep(
+        home,
+        "bench",
+        now,
+        new LotFact.LotTurned(
+            "march", "thin", OptionalDouble.of(0.6), OptionalDouble.of(900), NONE, ""));
+    Handbook now = Start.handbook(Library.load(home), home);
+    MetalAccount account = MetalAccount.of(now.drawer(), now.reference()).get(0);
+    double metre = Math.PI * 0.81 / 4 * 10.36;
+    assertThat(account.openG()).isCloseTo(metre, Offset.offset(0.001));
+    assertThat(account.lostG()).isZero();
+    assertThat(account.cameG()).isCloseTo(3 * metre, Offset.offset(0.001));
+    assertThat(account.thereG()).isCloseTo(2 * metre, Offset.offset(0.001));
+  }
+
+  @Test
+  void solder_is_a_lot_by_weight_that_a_job_takes_from() {
+    DrawerBook.keep(
+        home,
+        "bench",
+        now,
+        new LotFact.LotArrived(
+            "hard strip", "solder", "hard-silver", NONE, "", "", NONE, OptionalDouble.of(20), ""));
+    begin();
+    books.keep(
+        List.of(
+            new LotFact.StockTaken("hard strip", PieceKind.NONE, NONE, OptionalDouble.of(1.5), "")),
+        handbook);
+    Lot strip = Start.handbook(Library.load(home), home).drawer().lots().get(1);
+    assertThat(strip.massG().orElseThrow()).isEqualTo(18.5);
   }
 }

@@ -10,6 +10,7 @@ import linkwright.job.EntryId;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.plan.Plan;
+import linkwright.plan.WireToOrder;
 import linkwright.plan.WishKeys;
 import linkwright.plan.Wishes;
 import linkwright.routine.PieceKind;

@@ -2,6 +2,7 @@ package linkwright.standing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,8 +16,13 @@ import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.job.PriceList;
 import linkwright.job.Sourced;
+import linkwright.plan.Plan;
 import linkwright.plan.WishKeys;
 import linkwright.plan.Wishes;
+import linkwright.reference.Clasp;
+import linkwright.reference.Figure;
+import linkwright.reference.Metal;
+import linkwright.reference.Reference;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 
@@ -68,6 +74,109 @@ class OwnBenchTest {
     assertThat(later.counted().plan().orElseThrow().wish().kerfMm()).isEqualTo(0.3);
     Standing typed = Standing.ofTyped(wish, book.state(), with(0.5, 90));
     assertThat(typed.counted().plan().orElseThrow().wish().kerfMm()).isEqualTo(0.3);
+  }
+
+  /** Files that a supplier's sheet has changed since: other density, springier, another clasp. */
+  private static Handbook changedFiles() {
+    Handbook now = JobBook.HANDBOOK;
+    Reference old = now.reference();
+    return new Handbook(
+        new Reference(
+            old.metals().stream().map(OwnBenchTest::heavier).toList(),
+            old.solders(),
+            old.finenessRules(),
+            old.clasps().stream()
+                .map(
+                    clasp ->
+                        new Clasp(
+                            clasp.id(),
+                            clasp.name(),
+                            clasp.insideLengthMm() + 5,
+                            3,
+                            clasp.springInside(),
+                            clasp.source()))
+                .toList(),
+            old.limits(),
+            old.glossary(),
+            old.pictures(),
+            old.tools()),
+        now.patterns().stream()
+            .map(
+                pattern -> {
+                  Map<String, Double> formers = new LinkedHashMap<>(pattern.formersMm());
+                  formers.replaceAll((name, mm) -> mm + 0.4);
+                  return pattern.withFormers(formers);
+                })
+            .toList(),
+        now.routines(),
+        now.cautions(),
+        now.told(),
+        now.own());
+  }
+
+  private static Metal heavier(Metal metal) {
+    Figure twice = new Figure(2 * metal.densityGCm3().value(), "a changed file");
+    Figure springy = new Figure(2 * metal.yieldSoftMpa().value(), "a changed file");
+    return new Metal(
+        metal.id(),
+        metal.name(),
+        metal.alsoCalled(),
+        metal.family(),
+        metal.finenessPermille(),
+        twice,
+        metal.meltC(),
+        metal.annealC(),
+        metal.glow(),
+        metal.quench(),
+        metal.modulusGpa(),
+        springy,
+        metal.yieldHardMpa(),
+        metal.tensileSoftMpa(),
+        metal.tensileHardMpa(),
+        metal.reductionShare(),
+        metal.warnings(),
+        metal.notPlanned());
+  }
+
+  @Test
+  void a_kept_plan_does_not_move_with_the_reference_files_and_tells_what_would_be_other() {
+    Map<String, String> wish =
+        Wishes.common()
+            .with(WishKeys.CLASP_LENGTH, JobBook.HANDBOOK.reference().clasps().get(0).id())
+            .texts();
+    JobBook book = JobBook.of("scroll-and-ring");
+    book.enter(PlanDefaults.kept(wish, book.state(), JobBook.HANDBOOK));
+    Standing before = book.standing();
+    Standing after = Standing.of(book.state(), changedFiles());
+
+    assertThat(before.since()).isEmpty();
+    assertThat(figures(after)).isEqualTo(figures(before));
+    assertThat(after.since())
+        .containsKeys("sterling density, g/cm3", "sterling yield soft, MPa", "scroll former bow");
+    assertThat(figures(Standing.ofWish(wish, changedFiles()))).isNotEqualTo(figures(before));
+  }
+
+  @Test
+  void in_another_metal_the_plan_takes_that_metals_figures() {
+    JobBook book = JobBook.of("scroll-and-ring");
+    book.enter(PlanDefaults.kept(Wishes.common().texts(), book.state(), JobBook.HANDBOOK));
+    Map<String, String> brass = Wishes.common().with(WishKeys.METAL, "brass").texts();
+
+    assertThat(figures(Standing.ofTyped(brass, book.state(), JobBook.HANDBOOK)))
+        .isEqualTo(figures(Standing.ofWish(brass, JobBook.HANDBOOK)));
+  }
+
+  private static List<Double> figures(Standing standing) {
+    Plan plan = standing.counted().plan().orElseThrow();
+    return List.of(
+        plan.lengthMm(),
+        plan.linkInsideMm(),
+        plan.wireTotalMm(),
+        plan.massChainG(),
+        plan.solderPlacedG(),
+        plan.pull().solderedN(),
+        plan.wish().claspMm(),
+        plan.wish().usualLoss());
   }
 
   @Test

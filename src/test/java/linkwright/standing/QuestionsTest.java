@@ -29,7 +29,7 @@ class QuestionsTest {
     OptionalDouble none = OptionalDouble.empty();
     Fact.TestPieceTried piece =
         new Fact.TestPieceTried(0.9, 38, Map.of(), lengthMm, none, none, verdicts, "");
-    return Questions.ofTestPiece(piece, TestPieces.of(standing, book.state()), standing, UNITS);
+    return Questions.ofTestPiece(piece, TestPieces.of(standing, book.state(), ""), standing, UNITS);
   }
 
   @Test

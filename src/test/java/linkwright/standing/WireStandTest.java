@@ -99,9 +99,11 @@ class WireStandTest {
     @Test
     void comes_to_what_a_new_job_with_it_comes_to() {
       Map<String, String> wish = Wishes.common().with(WishKeys.STOCK, "500 mm, 96 mm").texts();
+      JobBook job = JobBook.of("scroll-and-ring");
+      job.enter(PlanDefaults.kept(wish, job.state(), JobBook.HANDBOOK));
       assertThat(Standing.ofWish(wish, JobBook.HANDBOOK))
           .usingRecursiveComparison()
-          .isEqualTo(JobBook.scroll(wish).standing());
+          .isEqualTo(job.standing());
     }
 
     @Test

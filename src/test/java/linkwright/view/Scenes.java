@@ -4,6 +4,8 @@ import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 import linkwright.coach.Bencher;
 import linkwright.coach.kernel.Message;
@@ -11,7 +13,15 @@ import linkwright.coach.kernel.Settings;
 import linkwright.coach.kernel.TrayJob;
 import linkwright.coach.keys.KeyMap;
 import linkwright.coach.tray.TrayWords;
+import linkwright.drawer.Drawer;
+import linkwright.drawer.JobMetal;
+import linkwright.drawer.Taking;
+import linkwright.job.Entry;
+import linkwright.job.EntryId;
 import linkwright.job.Fact;
+import linkwright.job.LessonFact;
+import linkwright.job.LotFact;
+import linkwright.lesson.ClassRoom;
 import linkwright.quantity.UnitStyle;
 import linkwright.shell.Demo;
 
@@ -62,6 +72,10 @@ public final class Scenes {
     all.put("tray", bencher -> trayWith(bencher, jobs()).press("down"));
     all.put("tray-empty", bencher -> bencher);
     all.put("tray-new-job", bencher -> trayWith(bencher, jobs()).press("n").type("Šárka’s 鎖"));
+    all.put("tray-drawer", bencher -> lots(bencher).press("d"));
+    all.put("tray-drawer-drawn", bencher -> lots(bencher).press("d", "d").put("wire", "1.4 mm"));
+    all.put("tray-hands", bencher -> bencher.press("h"));
+    all.put("tray-own-bench", bencher -> bencher.press("o"));
     all.put("round", bencher -> formed(bencher).press("esc"));
     all.put("plan", bencher -> bencher.press("p"));
     all.put("plan-trouble", Scenes::planTrouble);
@@ -96,6 +110,11 @@ public final class Scenes {
     all.put("timers", Scenes::timers);
     all.put("reckoner", bencher -> bencher.press("r"));
     all.put("reckoner-sum", bencher -> bencher.press("r", "enter").put("length", "2 m"));
+    all.put("what-if", bencher -> bencher.press("x", "n").put("wire 2", "0.9 mm").press("ctrl-k"));
+    all.put("what-there-is", bencher -> thereIs(bencher).press("ctrl-k"));
+    all.put("what-there-is-form", bencher -> thereIs(bencher).put("hours", "soon"));
+    all.put("job-card", bencher -> card(bencher).press("ctrl-k"));
+    all.put("job-card-form", bencher -> card(bencher).put("promised", "soon").press("ctrl-k"));
     all.put("names-round", bencher -> bencher);
     all.put("names-bench", bencher -> bencher.goTo("cut-blanks").press("space"));
     all.put("inch-plan", bencher -> bencher.press("p", "down"));
@@ -106,13 +125,150 @@ public final class Scenes {
     all.put("weigh-in", Scenes::weighed);
     all.put("weigh-in-prices", bencher -> weighed(bencher).press("p", "down"));
     all.put("find", bencher -> bencher.press("f").type("pick"));
-    all.put("look-up", bencher -> bencher.press("esc", "g").press(3, "down").press("enter"));
+    all.put("look-up", bencher -> bencher.press("esc", "e").press(3, "down").press("enter"));
     all.put("settings", bencher -> bencher.press(","));
+    all.put("rehearsal", bencher -> bencher.press("esc", "y").press(5, "right"));
+    all.put("lesson", bencher -> bencher.press("esc", "s"));
+    all.put("lesson-not-so", bencher -> bencher.press("esc", "s", "0"));
+    all.put("lesson-over", Scenes::lessonOver);
+    all.put("students", bencher -> mara(bencher).press("esc", "s"));
+    all.put("her-book", Scenes::herBook);
+    all.put("class", Scenes::classRoom);
     all.put("plan-explained", bencher -> bencher.press("p").toField("wire").press("?"));
     all.put("across", bencher -> formed(bencher).press("="));
     all.put("across-due", bencher -> pickling(bencher).pass(Duration.ofMinutes(9)).press("="));
     all.put("keys", bencher -> formed(bencher).press("?"));
     return all;
+  }
+
+  private static Bencher thereIs(Bencher bencher) {
+    bencher.press("h").put("wire", "420 mm, 260 mm").put("metal", "9 g");
+    return bencher.put("hours", "6");
+  }
+
+  private static Bencher card(Bencher bencher) {
+    bencher
+        .press("d", "n")
+        .put("customer", "The keeper’s niece, Ána")
+        .put("promised", "2026-03-14");
+    bencher.put("quote", "180 EUR").put("deposit", "60 EUR").put("own-metal", "old ring, 4.2 g");
+    return bencher.put("clasp", "scroll hook, her own").put("mark", "925");
+  }
+
+  /** Wire and solder in the drawer, some of it taken and weighed by a job. */
+  private static Bencher lots(Bencher bencher) {
+    OptionalDouble none = OptionalDouble.empty();
+    List<Entry> book =
+        List.of(
+            lot(
+                1,
+                new LotFact.LotArrived(
+                    "silver 1.2 March",
+                    "wire",
+                    "sterling",
+                    OptionalDouble.of(1.2),
+                    "soft",
+                    "b7",
+                    OptionalDouble.of(3000),
+                    none,
+                    "")),
+            lot(
+                2,
+                new LotFact.LotArrived(
+                    "hard strip",
+                    "solder",
+                    "hard-silver",
+                    none,
+                    "",
+                    "",
+                    none,
+                    OptionalDouble.of(20),
+                    "")));
+    List<Taking> takings =
+        List.of(
+            new Taking(
+                "lighthouse",
+                Bencher.MORNING,
+                "silver 1.2 March",
+                OptionalDouble.of(900),
+                none,
+                false));
+    JobMetal work =
+        new JobMetal(
+            "lighthouse",
+            "sterling",
+            0,
+            new Fact.WeighedIn(
+                OptionalDouble.of(6.1),
+                none,
+                OptionalDouble.of(2.2),
+                OptionalDouble.of(0.8),
+                OptionalDouble.of(0.6),
+                OptionalDouble.of(0.4),
+                OptionalDouble.of(0.1)),
+            Optional.of(Map.of()));
+    Drawer drawer = Drawer.of(book, takings, List.of(work), Bencher.SHELF.reference());
+    bencher.take(new Message.TrayRead(jobs(), 0, Optional.empty(), Optional.of(drawer)));
+    return bencher;
+  }
+
+  private static Entry lot(int number, Fact fact) {
+    return new Entry(number, Bencher.MORNING, "bench", fact);
+  }
+
+  private static final String MARA = "s-k7m2p";
+
+  private static Bencher mara(Bencher bencher) {
+    return bencher.teaching(MARA, "Mara");
+  }
+
+  private static Bencher lessonOver(Bencher bencher) {
+    bencher.press("esc", "s");
+    for (int i = 0; i < 200 && !bencher.shows("The lesson is over"); i++) {
+      bencher.press("1", "space");
+    }
+    return bencher;
+  }
+
+  private static Bencher herBook(Bencher bencher) {
+    mara(bencher)
+        .enterOfStudent(
+            MARA,
+            MARA,
+            List.of(
+                new LessonFact.QuestionAsked(
+                    "scroll-and-ring/2026-03-01/1", "scroll-and-ring/next/lay-out", 1),
+                new LessonFact.QuestionAnswered(new EntryId("bench", 1), "", false),
+                new LessonFact.PiecesMade(
+                    "lighthouse-keeper-s-bracelet-demo",
+                    "scroll-and-ring",
+                    "check-links",
+                    5,
+                    Map.of("gap", 4),
+                    0,
+                    new EntryId("bench", 40)),
+                new LessonFact.MetalCounted("lighthouse-keeper-s-bracelet-demo", 12.5, 9)));
+    return bencher.press("esc", "s", "enter").press("t");
+  }
+
+  private static Bencher classRoom(Bencher bencher) {
+    herBook(bencher);
+    bencher.press("c");
+    bencher.take(
+        new Message.ClassRead(
+            bencher.model().learning().roster(),
+            new ClassRoom(
+                "/media/class",
+                List.of(
+                    new ClassRoom.Seat(
+                        bencher.model().learning().student().orElseThrow(),
+                        Bencher.MORNING,
+                        "scroll-and-ring/check-links",
+                        "/media/class/bench-2/students/s-k7m2p.yaml")),
+                Optional.of(
+                    new ClassRoom.LastFlame(Bencher.MORNING, "every flame out, gas shut", true)),
+                List.of())));
+    return bencher;
   }
 
   private static Bencher trayWith(Bencher bencher, List<TrayJob> jobs) {
@@ -135,7 +291,7 @@ public final class Scenes {
   }
 
   private static TrayJob job(String slug, Bencher bencher) {
-    return TrayWords.of(slug, bencher.entries(), Bencher.SHELF, bencher.now());
+    return TrayWords.standing(slug, bencher.entries(), Bencher.SHELF).at(bencher.now());
   }
 
   private static Bencher closed() {

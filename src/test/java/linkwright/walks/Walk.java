@@ -286,7 +286,16 @@ public final class Walk implements AutoCloseable {
 
   /** Sends a signal, by its name without SIG, to the program. */
   public Walk signal(String name) throws IOException {
-    new ProcessBuilder("kill", "-" + name, String.valueOf(program().pid())).inheritIO().start();
+    Process kill =
+        new ProcessBuilder("kill", "-" + name, String.valueOf(program().pid()))
+            .inheritIO()
+            .start();
+    try {
+      // Left to itself it might come late, when the number is another program's.
+      kill.waitFor();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
     return this;
   }
 

@@ -52,8 +52,7 @@ final class FactIn {
   Map<String, FieldShape> asked() {
     groups.forEach(
         (name, group) ->
-            asked.put(
-                name, new FieldShape(Sort.GROUPS_BY_NAME, false, List.of(), group.asked())));
+            asked.put(name, new FieldShape(Sort.GROUPS_BY_NAME, false, List.of(), group.asked())));
     return asked;
   }
 
@@ -159,6 +158,11 @@ final class FactIn {
             raw instanceof Number number && Math.abs(number.doubleValue()) <= MOST
                 ? number.doubleValue()
                 : wrong(key, raw, "a number", 0.0));
+  }
+
+  /** Counts by name; empty if the field is absent. */
+  Map<String, Integer> someCounts(String name) {
+    return map(name, found(name), (key, raw) -> (int) whole(key, raw, MOST_COUNT));
   }
 
   /** Groups of fields by their names; empty if the field is absent. */

@@ -63,7 +63,37 @@ final class LessonCodecs {
                       .whole("days", fact.days()),
               in ->
                   new LessonFact.PracticeSet(
-                      in.text("exercise"), in.count("pieces"), in.count("days"))));
+                      in.text("exercise"), in.count("pieces"), in.count("days"))),
+          new FactCodec<>(
+              "pieces-made",
+              LessonFact.PiecesMade.class,
+              (fact, out) ->
+                  out.text("job", fact.job())
+                      .text("routine", fact.routine())
+                      .text("step", fact.step())
+                      .whole("through", fact.through())
+                      .someOf("redo", fact.redo())
+                      .whole("scrapped", fact.scrapped())
+                      .entry("up-to", fact.upTo()),
+              in ->
+                  new LessonFact.PiecesMade(
+                      in.text("job"),
+                      in.text("routine"),
+                      in.text("step"),
+                      in.count("through"),
+                      in.someCounts("redo"),
+                      in.count("scrapped"),
+                      in.entry("up-to"))),
+          new FactCodec<>(
+              "metal-counted",
+              LessonFact.MetalCounted.class,
+              (fact, out) ->
+                  out.text("job", fact.job())
+                      .decimal("out-g", fact.outG())
+                      .decimal("back-g", fact.backG()),
+              in ->
+                  new LessonFact.MetalCounted(
+                      in.text("job"), in.decimal("out-g"), in.decimal("back-g"))));
 
   private LessonCodecs() {}
 }

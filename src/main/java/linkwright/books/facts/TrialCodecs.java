@@ -20,7 +20,8 @@ final class TrialCodecs {
                       .list("verdicts", fact.verdicts())
                       .text("note", fact.note())
                       .some("lot", fact.lot())
-                      .raised("confirmed", fact.confirmed()),
+                      .raised("confirmed", fact.confirmed())
+                      .some("size", fact.size()),
               in ->
                   new Fact.TestPieceTried(
                       in.decimal("wire-mm"),
@@ -32,7 +33,8 @@ final class TrialCodecs {
                       in.list("verdicts"),
                       in.text("note"),
                       in.some("lot"),
-                      in.raised("confirmed"))),
+                      in.raised("confirmed"),
+                      in.some("size"))),
           new FactCodec<>(
               "sample-chosen",
               Fact.SampleChosen.class,

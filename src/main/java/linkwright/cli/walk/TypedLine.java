@@ -1,33 +1,25 @@
 package linkwright.cli.walk;
 
-import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeSet;
 import linkwright.coach.bench.Bench;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Table;
-import linkwright.coach.handbook.LookedUp;
 import linkwright.coach.kernel.AtBench;
-import linkwright.coach.kernel.EntryWords;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.safety.CardContent;
 import linkwright.coach.kernel.safety.Cards;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
-import linkwright.job.Entry;
+import linkwright.coach.lookup.LookedUp;
 import linkwright.quantity.Nearest;
-import linkwright.reckon.Reckoner;
-import linkwright.reckon.Sum;
 
 /** Does what a typed line asks for, by the coach's own acts. */
 final class TypedLine {
-  private static final int LAST_ENTRIES = 10;
-
   /** Where undo has something to do, by the words that lead there. */
   private static final Map<String, Act> UNDONE_AT =
       Map.of(
@@ -38,19 +30,22 @@ final class TypedLine {
           "tests", Act.TO_TESTS,
           "trial", Act.TO_TRIAL);
 
-  /** What comes before a step can be counted at. */
-  private static final Set<Act> GATES = Set.of(Act.SEEN, Act.BACK_AT_BENCH, Act.LIT, Act.HOT_ON);
-
   private final WalkLines lines;
   private final WalkCoach coach;
   private final WalkTelling telling;
   private final ShortVisits visits;
+  private final WalkChoice choice;
+  private final WalkBench bench;
+  private final WalkBook book;
 
   TypedLine(WalkLines lines, WalkCoach coach, WalkTelling telling) {
     this.lines = lines;
     this.coach = coach;
     this.telling = telling;
     this.visits = new ShortVisits(lines, coach, this::form);
+    this.choice = new WalkChoice(lines, coach);
+    this.bench = new WalkBench(lines, coach, choice);
+    this.book = new WalkBook(lines, coach, visits, choice, this::form);
   }
 
   /** Does it; false when the walk is to end. */
@@ -59,7 +54,7 @@ final class TypedLine {
       return common();
     }
     if (line.matches("[0-9]{1,4}")) {
-      number(Integer.parseInt(line));
+      bench.number(Integer.parseInt(line));
       return true;
     }
     String[] parts = line.split("\\s+", 2);
@@ -121,7 +116,7 @@ final class TypedLine {
     if (new WalkPage(coach.model()).opens(act)) {
       coach.choose(act);
     } else {
-      refuse(act);
+      bench.refuse(act);
     }
     return form("");
   }
@@ -132,67 +127,70 @@ final class TypedLine {
       case REPEAT -> telling.repeat();
       case BRIEF -> telling.turnBrief();
       case FIND -> find(rest);
-      case MEANING -> new WalkHelp(lines, coach).look(rest);
-      case SEARCH -> search(rest);
+      case SEARCH -> book.search(rest);
       case STRIKE -> {
-        return strike(rest);
+        return book.strike(rest);
       }
       case WHERE -> where();
       case TIMERS -> visits.look(Act.TO_TIMERS);
-      case LIT -> bench(Act.LIT, "");
+      case LIT -> bench.act(Act.LIT, "");
       case SHUT -> shut();
       case CAUTIONS -> visits.look(Act.TO_CAUTIONS);
-      case BOOK -> book(rest);
+      case BOOK -> book.tell(rest);
       case UNDO -> undo(Act.UNDO, rest);
       case RESTORE -> undo(Act.BRING_BACK, rest);
       case ANSWER -> coach.choose(Act.ANSWER);
-      case LOOKED -> bench(Act.LOOKED, "");
-      case ALL -> bench(Act.ALL, "");
-      case REDO -> bench(Act.REDO, rest);
-      case SCRAP -> bench(Act.SCRAP, rest);
-      case TAKE -> bench(Act.TAKE, rest);
+      case LOOKED -> bench.act(Act.LOOKED, "");
+      case ALL -> bench.act(Act.ALL, "");
+      case REDO -> bench.act(Act.REDO, rest);
+      case SCRAP -> bench.act(Act.SCRAP, rest);
+      case TAKE -> bench.act(Act.TAKE, rest);
       case JOINTS -> {
-        bench(Act.TO_JOINTS, "");
+        bench.act(Act.TO_JOINTS, "");
         return form(rest);
       }
-      case LOOK -> bench(Act.LOOK_ON, "");
+      case LOOK -> bench.act(Act.LOOK_ON, "");
       case PILES -> {
         if (rest.isEmpty()) {
           coach.go(Act.TO_PILES);
         } else {
-          chosenAt(Act.TO_PILES, Act.TAKE_UP, rest);
+          choice.chosenAt(Act.TO_PILES, Act.TAKE_UP, rest);
         }
       }
       case LIES -> {
-        chosenAt(Act.TO_PILES, Act.SAY_WHERE, rest);
+        choice.chosenAt(Act.TO_PILES, Act.SAY_WHERE, rest);
         return form("");
       }
-      case NEXT -> bench(Act.NEXT_STEP, "");
-      case BACK -> bench(Act.PREVIOUS_STEP, "");
+      case NEXT -> bench.act(Act.NEXT_STEP, "");
+      case BACK -> bench.act(Act.PREVIOUS_STEP, "");
       case TIMER -> {
         if (!rest.isEmpty()) {
           return visits.timer(rest);
         }
-        bench(Act.WAIT, "");
+        bench.act(Act.WAIT, "");
       }
       case STOP -> {
         return visits.to(
             Act.TO_TIMERS,
             () -> {
-              chosen(Act.STOP_TIMER, rest);
+              choice.chosen(Act.STOP_TIMER, rest);
               return form("");
             });
       }
       case WHY -> why();
       case CARDS -> cards();
       case WORDS -> words(rest);
-      case AWAY -> away();
+      case AWAY -> bench.away();
       case BENCH -> toBench();
+      case LESSON -> coach.go(Act.TO_LESSON);
+      case REHEARSE -> coach.go(Act.TO_REHEARSAL);
+      case STUDENT -> ofLesson(Act.TO_STUDENT);
+      case CLASS -> ofLesson(Act.TO_CLASS);
       case NEAREST -> coach.go(Act.TO_NEAREST);
       case TESTS -> coach.go(Act.TO_TESTS);
       case TRIAL -> coach.go(Act.TO_TRIAL);
-      case SAMPLE -> chosenAt(Act.TO_TESTS, Act.SAMPLE, rest);
-      case FOLLOW -> chosenAt(Act.TO_TRIAL, Act.CHOOSE_TRIAL, rest);
+      case SAMPLE -> choice.chosenAt(Act.TO_TESTS, Act.SAMPLE, rest);
+      case FOLLOW -> choice.chosenAt(Act.TO_TRIAL, Act.CHOOSE_TRIAL, rest);
       case NOTE -> {
         return visits.note(rest);
       }
@@ -216,12 +214,25 @@ final class TypedLine {
       case PLAN -> coach.go(Act.TO_PLAN);
       case RECKONER -> {
         coach.go(Act.TO_RECKONER);
-        if (!rest.isEmpty() && !sum(rest)) {
+        if (!rest.isEmpty() && !choice.sum(rest)) {
           return true;
         }
         return form("");
       }
       case SETTINGS -> coach.choose(Act.TO_SETTINGS);
+      case CARD -> {
+        coach.go(Act.TO_CARD);
+        if (rest.isEmpty()) {
+          return true;
+        }
+        coach.choose(Act.WRITE_CARD);
+      }
+      case THERE -> {
+        coach.go(Act.TO_REACH);
+        if (!rest.isEmpty() && coach.model().held().form().isEmpty()) {
+          coach.choose(Act.SAY_WHAT_THERE_IS);
+        }
+      }
       case LOG -> {
         if (coach.place() != PlaceId.TRIAL_LENGTH) {
           coach.go(Act.TO_TESTS);
@@ -236,6 +247,14 @@ final class TypedLine {
       default -> weigh(Act.REOPEN);
     }
     return form(rest);
+  }
+
+  /** What is come to from the lesson. */
+  private void ofLesson(Act act) {
+    if (!new WalkPage(coach.model()).opens(act)) {
+      coach.go(Act.TO_LESSON);
+    }
+    coach.choose(act);
   }
 
   private void weigh(Act act) {
@@ -303,150 +322,17 @@ final class TypedLine {
     }
   }
 
-  /** Nothing is counted at a step that the user has not heard yet. */
-  private void bench(Act act, String rest) {
-    if (coach.place() != PlaceId.BENCH) {
-      coach.go(Act.TO_BENCH);
-      lines.say("You are at the bench now. Type it again if you mean the step that follows.");
-      return;
-    }
-    if (!rest.isEmpty() && !rest.matches("[0-9]{1,4}")) {
-      lines.say("“" + rest + "” is not a number of pieces. Nothing was entered.");
-      return;
-    }
-    if (!new WalkPage(coach.model()).opens(act)) {
-      refuse(act);
-      return;
-    }
-    type(rest);
-    coach.choose(act);
-  }
-
-  /** The coach says that it is not for now; what comes first is told with it. */
-  private void refuse(Act act) {
-    coach.choose(act);
-    lines.sayAll(coach.takeTold());
-    WalkPage page = new WalkPage(coach.model());
-    page.inFront()
-        .map(first -> page.plain().prose(Prose.says("First: " + first)))
-        .ifPresent(lines::sayAll);
-    lines.sayAll(page.emptyLine());
-  }
-
-  private void type(String digits) {
-    digits.codePoints().forEach(digit -> coach.press(Key.of(Character.toString(digit))));
-  }
-
-  private void number(int number) {
-    WalkPage page = new WalkPage(coach.model());
-    if (coach.place() != PlaceId.BENCH || page.common().isEmpty() || coach.failing()) {
-      lines.say("A number counts pieces at the bench. bench leads there.");
-    } else if (page.asks()) {
-      coach.press(Key.of(number < 10 ? Integer.toString(number) : "0"));
-    } else if (page.common().filter(GATES::contains).isPresent()) {
-      refuse(Act.THROUGH);
-    } else if (number == 0) {
-      lines.say("None came through; nothing was entered.");
-    } else {
-      type(Integer.toString(number));
-      coach.choose(page.common().get());
-    }
-  }
-
-  private void away() {
-    if (coach.place() != PlaceId.BENCH) {
-      coach.go(Act.TO_BENCH);
-    }
-    if (!Bench.away(coach.model())) {
-      bench(Act.STEP_AWAY, "");
-    }
-  }
-
-  private void chosenAt(Act place, Act act, String rest) {
-    if (coach.place().act() != place || rest.isEmpty()) {
-      coach.go(place);
-    }
-    chosen(act, rest);
-  }
-
-  /** An act on the line of a list with that number; without one, on the line that is chosen. */
-  private void chosen(Act act, String rest) {
-    if (!rest.isEmpty()) {
-      if (!rest.matches("[0-9]{1,3}")) {
-        lines.say("“" + rest + "” is not the number of one. Nothing was entered.");
-        return;
-      }
-      int wanted = Integer.parseInt(rest) - 1;
-      for (int at = at(); at != wanted; at = at()) {
-        coach.choose(at < wanted ? Act.DOWN : Act.UP);
-        if (at() == at) {
-          lines.say("There is no number " + rest + ". Nothing was entered.");
-          return;
-        }
-      }
-    }
-    coach.choose(act);
-  }
-
-  private int at() {
-    return new WalkPage(coach.model()).table().map(Table::chosen).orElse(0);
-  }
-
-  /** Opens the sum of that name; false when there is none, which is told. */
-  private boolean sum(String name) {
-    List<String> ids = Reckoner.sums().stream().map(Sum::id).toList();
-    int at = ids.indexOf(name.toLowerCase(Locale.ROOT));
-    if (at < 0) {
-      lines.say("“" + name + "” is no sum. There are: " + String.join(", ", ids) + ".");
-      return false;
-    }
-    chosen(Act.CHOOSE, Integer.toString(at + 1));
-    return true;
-  }
-
   private void find(String words) {
     if (words.isEmpty()) {
       lines.say("Write what to find, such as find pickle.");
       return;
     }
     coach.choose(Act.FIND);
-    type(words);
+    bench.type(words);
     coach.press(Key.of(Key.Kind.ENTER));
     if (coach.place() == PlaceId.FIND) {
       coach.press(Key.of(Key.Kind.ESCAPE));
     }
-  }
-
-  private void search(String words) {
-    Model model = coach.model();
-    List<Entry> all = model.job().map(job -> job.entries()).orElse(List.of());
-    List<Integer> found = model.job().map(job -> job.words().holding(words)).orElse(List.of());
-    lines.say(found.size() + " of " + all.size() + " entries say so.");
-    found.stream().limit(2L * LAST_ENTRIES).forEach(at -> lines.say(told(all.get(at), model)));
-  }
-
-  /** Strikes the entry of that number of this machine, for a reason. */
-  private boolean strike(String rest) {
-    String[] parts = rest.split("\\s+", 2);
-    List<Entry> all = coach.model().job().map(job -> job.entries()).orElse(List.of());
-    int at = -1;
-    for (int i = 0; i < all.size(); i++) {
-      String id = all.get(i).id().toString();
-      if (id.equals(parts[0]) || id.endsWith("-" + parts[0])) {
-        at = i;
-      }
-    }
-    if (parts[0].isEmpty() || at < 0) {
-      lines.say("Write the entry's number, as book tells it, and why: strike 12 miscounted.");
-      return true;
-    }
-    int row = all.size() - 1 - at;
-    return visits.to(
-        Act.TO_BOOK,
-        () -> {
-          chosen(Act.STRIKE, Integer.toString(row + 1));
-          return form(parts.length > 1 ? "why: " + parts[1].replace(';', ',') : "");
-        });
   }
 
   private void why() {
@@ -455,11 +341,11 @@ final class TypedLine {
   }
 
   private void words(String rest) {
-    Model model = coach.model();
-    lines.sayAll(
-        new WalkPage(model)
-            .plain()
-            .of(rest.isEmpty() ? LookedUp.ofStep(model) : LookedUp.of(rest, model)));
+    if (rest.isEmpty()) {
+      lines.sayAll(new WalkPage(coach.model()).plain().of(LookedUp.ofStep(coach.model())));
+    } else {
+      new WalkHelp(lines, coach).look(rest);
+    }
   }
 
   private void cards() {
@@ -469,22 +355,5 @@ final class TypedLine {
         .map(at -> Cards.of(model, at).cautions())
         .orElse(List.of())
         .forEach(card -> lines.sayAll(page.plain().of(CardContent.of(model, card, ""))));
-  }
-
-  private void book(String rest) {
-    int wanted = rest.matches("[0-9]{1,4}") ? Integer.parseInt(rest) : LAST_ENTRIES;
-    Model model = coach.model();
-    List<Entry> all = model.job().map(job -> job.entries()).orElse(List.of());
-    for (Entry entry : all.subList(Math.max(0, all.size() - wanted), all.size())) {
-      lines.say(told(entry, model));
-    }
-  }
-
-  private static String told(Entry entry, Model model) {
-    return entry.id()
-        + ", "
-        + entry.at().truncatedTo(ChronoUnit.SECONDS)
-        + ": "
-        + EntryWords.of(entry.fact(), model.settings());
   }
 }

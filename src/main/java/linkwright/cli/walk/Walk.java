@@ -1,5 +1,6 @@
 package linkwright.cli.walk;
 
+import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -8,6 +9,7 @@ import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
 import linkwright.coach.Coach;
 import linkwright.coach.form.Form;
+import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Paging;
 import linkwright.coach.keys.Act;
@@ -56,6 +58,57 @@ public final class Walk {
     }
   }
 
+  /** Walks from a place to which one is led at once, with a job's book opened or without. */
+  public static int led(
+      Surroundings here,
+      Home home,
+      Choices choices,
+      Library library,
+      Optional<String> job,
+      Message.Led place) {
+    Performer performer = new Performer(home, choices.device(here, home), here.clock(), () -> {});
+    Model model =
+        Coach.begin(
+            Start.handbook(library, home),
+            choices.withUsualKeys().in(ZoneId.systemDefault()),
+            Paging.WHOLE,
+            here.clock().instant(),
+            ANY,
+            ANY);
+    WalkCoach coach = new WalkCoach(performer, model);
+    try {
+      job.ifPresent(coach::look);
+      coach.lead(place);
+      Walk walk = new Walk(here, library, coach);
+      walk.goOn(new WalkTelling(walk.lines, coach));
+      return Exit.GOOD;
+    } finally {
+      coach.shut();
+    }
+  }
+
+  /** Line by line, until the user quits or the lines end. */
+  private void goOn(WalkTelling telling) {
+    TypedLine typed = new TypedLine(lines, coach, telling);
+    boolean goesOn = true;
+    while (goesOn && !coach.left()) {
+      telling.tell();
+      Optional<String> line = lines.next();
+      goesOn = line.isPresent() && typed.obey(line.get());
+    }
+    end(telling);
+  }
+
+  private void end(WalkTelling telling) {
+    telling.tell();
+    lines.sayAll(coach.parting());
+    lines.say(
+        coach.failing()
+            ? "Left. What was asked last could not be written and is not counted; all before it is"
+                + " in the book."
+            : "Left. Everything entered is in the book.");
+  }
+
   /** Begins a job and lets go of it: its book's name; empty if it could not be, which is told. */
   public static Optional<String> begun(
       Surroundings here, Home home, Choices choices, Library library, Opening.Begun begun) {
@@ -95,20 +148,11 @@ public final class Walk {
     }
     WalkTelling telling = new WalkTelling(lines, coach);
     telling.tell();
-    boolean goesOn = askForPlan();
-    TypedLine typed = new TypedLine(lines, coach, telling);
-    while (goesOn && !coach.left()) {
-      telling.tell();
-      Optional<String> line = lines.next();
-      goesOn = line.isPresent() && typed.obey(line.get());
+    if (askForPlan()) {
+      goOn(telling);
+    } else {
+      end(telling);
     }
-    telling.tell();
-    lines.sayAll(coach.parting());
-    lines.say(
-        coach.failing()
-            ? "Left. What was asked last could not be written and is not counted; all before it is"
-                + " in the book."
-            : "Left. Everything entered is in the book.");
     return Exit.GOOD;
   }
 

@@ -42,6 +42,8 @@ final class WalkPage {
             .flatMap(open -> open.act().stream())
             .findFirst()
             .filter(act -> stays && act != Act.UNDO && !EVERYWHERE.contains(act))
+            // What is asked is answered by its number; an empty line leads nowhere else.
+            .filter(act -> !(asks() && PlaceId.ledToBy(act).isPresent()))
             // What is closed is not weighed again by a line that is empty by mistake.
             .filter(act -> !(closed && act == Act.WEIGH));
     this.round = model.held().place() == PlaceId.ROUND;

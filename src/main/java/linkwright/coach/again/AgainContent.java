@@ -2,7 +2,6 @@ package linkwright.coach.again;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import linkwright.coach.content.Emphasis;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
@@ -11,11 +10,12 @@ import linkwright.coach.content.Rows;
 import linkwright.coach.kernel.Clock;
 import linkwright.job.Accounts;
 import linkwright.plan.Plan;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
 import linkwright.standing.Closing;
 import linkwright.standing.MadeAgain;
 import linkwright.standing.Standing;
-import linkwright.standing.WireToOrder;
+import linkwright.plan.WireToOrder;
 
 /**
  * What a chain made again comes to: the counts, what to order, the time and money of the first
@@ -80,6 +80,6 @@ public record AgainContent(UnitStyle units, Accounts accounts) {
   }
 
   private String money(double amount) {
-    return (String.format(Locale.ROOT, "%.2f", amount) + " " + accounts.currency()).strip();
+    return Decimals.money(amount, accounts.currency());
   }
 }

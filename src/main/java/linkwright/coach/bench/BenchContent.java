@@ -11,8 +11,9 @@ import linkwright.coach.content.Prose;
 import linkwright.coach.content.Question;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Clock;
-import linkwright.coach.kernel.JobWords;
 import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.drawn.JobWords;
+import linkwright.coach.kernel.drawn.PictureContent;
 import linkwright.coach.kernel.safety.CardContent;
 import linkwright.coach.kernel.safety.Cards;
 import linkwright.job.TimerRun;
@@ -32,7 +33,8 @@ final class BenchContent {
           "bench", Prose.stop("The routine of this job is not among the files at hand."));
     }
     AtBench at = found.get();
-    Optional<AtBench> looked = BenchSitting.away(model) ? Optional.empty() : BenchLook.at(model, at);
+    Optional<AtBench> looked =
+        BenchSitting.away(model) ? Optional.empty() : BenchLook.at(model, at);
     return looked
         .map(there -> BenchLook.content(model, at, there))
         .orElseGet(() -> new Content(title(at), parts(model, held, at)));
@@ -51,7 +53,10 @@ final class BenchContent {
       return card(model, at, card.get().caution());
     }
     if (held.ask() instanceof BenchAsk.Why why) {
-      return List.of(why(model, at, why));
+      List<Part> parts = new ArrayList<>(List.of(why(model, at, why)));
+      // What is seen is held against what it looks like.
+      parts.addAll(PictureContent.below(at.step(), model));
+      return parts;
     }
     if (held.ask() instanceof BenchAsk.Passing passing) {
       return List.of(

@@ -7,22 +7,19 @@ import java.util.Set;
 import linkwright.coach.content.Content;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Model;
-import linkwright.coach.kernel.OpenJob;
-import linkwright.coach.kernel.PictureContent;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Ringing;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.Turning;
 import linkwright.coach.kernel.Undo;
+import linkwright.coach.kernel.drawn.PictureContent;
 import linkwright.coach.kernel.safety.Cards;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
 import linkwright.job.Again;
-import linkwright.job.Fact;
 import linkwright.routine.Counts;
 import linkwright.routine.Part;
-import linkwright.routine.Step;
 
 /**
  * The bench: one step at a time, its cautions first, then one key for the common act. Everything it
@@ -248,8 +245,7 @@ public final class BenchPlace implements Place {
       case DRAWN ->
           Turn.to(
               model.with(
-                  BenchScreens.nextDrawn(
-                      screen, PictureContent.pages(at.step(), model).size())));
+                  BenchScreens.nextDrawn(screen, PictureContent.pages(at.step(), model).size())));
       case STEP_AWAY -> BenchSitting.stepAway(model, screen);
       case UNDO -> Undo.last(model.with(BenchScreens.plain(screen)));
       case BRING_BACK -> Undo.bringBack(model.with(BenchScreens.plain(screen)));

@@ -68,7 +68,8 @@ final class BenchSitting {
     if (away(model) && closed(model)) {
       return Turn.to(
           model.trouble(
-              "This job is closed. Open it again where it was weighed in: {do:to-weigh-in} at the places of the job, there {do:reopen}."));
+              "This job is closed. Open it again where it was weighed in: {do:to-weigh-in}, there"
+                  + " {do:reopen}."));
     }
     if (away(model)) {
       return Turn.keep(model, new Fact.SittingStarted(model.person()));

@@ -7,9 +7,9 @@ import linkwright.coach.content.Part;
 import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
 import linkwright.coach.kernel.AtBench;
-import linkwright.coach.kernel.JobWords;
 import linkwright.coach.kernel.Model;
-import linkwright.coach.kernel.PictureContent;
+import linkwright.coach.kernel.drawn.JobWords;
+import linkwright.coach.kernel.drawn.PictureContent;
 
 /** A drawing of the open step in place of its texts; the step stays open and counts as before. */
 final class DrawnContent {

@@ -3,6 +3,8 @@ package linkwright.coach.bench;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import linkwright.coach.content.Beside;
 import linkwright.coach.content.Emphasis;
 import linkwright.coach.content.Figure;
@@ -11,14 +13,15 @@ import linkwright.coach.content.Prose;
 import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
 import linkwright.coach.kernel.AtBench;
-import linkwright.coach.kernel.BendContent;
-import linkwright.coach.kernel.JobWords;
-import linkwright.coach.kernel.LaidOut;
 import linkwright.coach.kernel.Model;
-import linkwright.coach.kernel.PictureContent;
 import linkwright.coach.kernel.WaitingWords;
+import linkwright.coach.kernel.drawn.BendContent;
+import linkwright.coach.kernel.drawn.JobWords;
+import linkwright.coach.kernel.drawn.LaidOut;
+import linkwright.coach.kernel.drawn.PictureContent;
 import linkwright.coach.kernel.safety.Cards;
 import linkwright.job.TimerRun;
+import linkwright.plan.LinksOfSize;
 import linkwright.plan.Plan;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.Caution;
@@ -30,6 +33,9 @@ import linkwright.standing.StillToDo;
 
 /** A step that is open: its count or wait as the figure, its piles, then do, look for, mind. */
 final class StepContent {
+  /** How many steps ahead are named. */
+  private static final int AHEAD = 3;
+
   private StepContent() {}
 
   static List<Part> of(Model model, BenchHeld held, AtBench at) {
@@ -44,7 +50,6 @@ final class StepContent {
     } else {
       BenchContent.next(model).ifPresent(parts::add);
     }
-    parts.add(new Prose(Prose.Kind.ELSEWHERE, elsewhere(model, at)));
     held.remedy().ifPresent(remedy -> parts.addAll(remedy(model, remedy)));
     texts(parts, model, at);
     return parts;
@@ -116,11 +121,26 @@ final class StepContent {
     UnitStyle units = model.settings().units();
     Optional<Plan> plan = model.job().orElseThrow().standing().counted().plan();
     if (plan.isPresent() && at.piece().equals(PieceKind.LINK)) {
+      StillToDo links = model.job().orElseThrow().standing().left().get(PieceKind.LINK);
+      LinksOfSize size = plan.get().next(links.toCutOrAsMany());
+      double blank = size.link().blankMm();
       // What the stop is set to stands first; the kerf is wire, not blank.
-      String taken = each > plan.get().linkBlankMm() ? "takes " + units.length(each) : "";
-      return Optional.of(Row.of("blank", units.length(plan.get().linkBlankMm())).remark(taken));
+      String taken = each > blank ? "takes " + units.length(each) : "";
+      return Optional.of(
+          plan.get().sized()
+              ? Row.of(size.name() + " blank", units.length(blank))
+                  .remark(bySize(plan.get(), links.toCutOrAsMany()))
+              : Row.of("blank", units.length(blank)).remark(taken));
     }
     return Optional.of(Row.of("each", units.length(each) + " of wire"));
+  }
+
+  /** What is still to cut of each size, in the order in which they are cut. */
+  private static String bySize(Plan plan, int toCut) {
+    List<Integer> left = plan.bySize(toCut);
+    return IntStream.range(0, left.size())
+        .mapToObj(i -> left.get(i) + " " + plan.sizes().get(i).name())
+        .collect(Collectors.joining(", ", "", " to cut"));
   }
 
   private static String reasons(AtBench at) {
@@ -150,6 +170,7 @@ final class StepContent {
     for (Caution card : Cards.of(model, at).worstFirst(step.does())) {
       add(parts, model, Prose.Kind.CAUTION, card.shortLine());
     }
+    parts.add(new Prose(Prose.Kind.ELSEWHERE, elsewhere(model, at)));
     LaidOut laidOut = LaidOut.of(model);
     parts.add(new Prose(Prose.Kind.STOP, laidOut.saysLacking(laidOut.at(step))));
     add(parts, model, Prose.Kind.DO, step.doText());
@@ -157,17 +178,28 @@ final class StepContent {
     add(parts, model, Prose.Kind.LOOK_FOR, step.lookFor());
     add(parts, model, Prose.Kind.MIND, step.mind());
     add(parts, model, Prose.Kind.MEASURE, step.measure());
-    parts.add(new Prose(Prose.Kind.LAY_OUT, laidOut.says(laidOut.at(step))));
-    if (at.number() == 1) {
-      parts.add(new Prose(Prose.Kind.LAY_OUT, laidOut.saysWhole(at.routine())));
-    }
+    parts.add(
+        at.number() == 1
+            ? new Prose(Prose.Kind.LAY_OUT, laidOut.saysWhole(at.routine()))
+            : new Prose(Prose.Kind.TOOLS, laidOut.says(laidOut.at(step))));
     add(parts, model, Prose.Kind.WHY, step.why());
     for (Remedy remedy : step.wrong()) {
       String text = remedy.sees() + ": " + remedy.means() + " " + remedy.remedy();
       add(parts, model, Prose.Kind.WRONG, text);
     }
-    parts.addAll(BendContent.at(step, model));
+    parts.add(new Prose(Prose.Kind.NEXT, next(model, at)));
+    parts.addAll(BendContent.below(step, model));
     parts.addAll(PictureContent.below(step, model));
+  }
+
+  /** The steps after this one by their numbers, as far as one thinks ahead. */
+  private static String next(Model model, AtBench at) {
+    List<Step> steps = at.routine().steps();
+    List<String> next = new ArrayList<>();
+    for (int i = at.number(); i < Math.min(steps.size(), at.number() + AHEAD); i++) {
+      next.add((i + 1) + " " + JobWords.fill(steps.get(i).title(), model));
+    }
+    return next.isEmpty() ? "" : String.join("; ", next) + ".";
   }
 
   private static void add(List<Part> parts, Model model, Prose.Kind kind, String text) {

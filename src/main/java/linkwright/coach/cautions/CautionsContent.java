@@ -8,8 +8,8 @@ import linkwright.coach.content.Fields;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Table;
-import linkwright.coach.kernel.JobWords;
 import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.coach.kernel.safety.CardContent;
 
 /** The cautions: a line each with what it has to do with the job, or the chosen one whole. */

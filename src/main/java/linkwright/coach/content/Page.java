@@ -2,6 +2,7 @@ package linkwright.coach.content;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import linkwright.coach.keys.Act;
 
 /**
@@ -18,6 +19,7 @@ import linkwright.coach.keys.Act;
  * @param told a sentence that the next act takes away; empty for none
  * @param trouble whether that sentence tells of something wrong
  * @param open the acts that are open here, with what each would do now
+ * @param away what can be done at the places of the job and not here
  * @param across what is shown in place of everything, to be read across the room
  */
 public record Page(
@@ -32,6 +34,7 @@ public record Page(
     String told,
     boolean trouble,
     List<Open> open,
+    Set<Act> away,
     Optional<Across> across) {
   /**
    * One number, one word, one key.
@@ -46,6 +49,7 @@ public record Page(
 
   public Page {
     open = List.copyOf(open);
+    away = Set.copyOf(away);
   }
 
   /**

@@ -20,11 +20,15 @@ public record Prose(Kind kind, String text) implements Part {
     LOOK_FOR("look for", Emphasis.PLAIN),
     MIND("mind", Emphasis.PLAIN),
     MEASURE("measure", Emphasis.PLAIN),
-    /** The tools that are laid out. */
+    /** All that is laid out before a routine begins. */
     LAY_OUT("lay out", Emphasis.PLAIN),
+    /** What a step takes in hand. */
+    TOOLS("tools", Emphasis.PLAIN),
     CAUTION("caution", Emphasis.TROUBLE),
     WHY("why", Emphasis.PLAIN),
     WRONG("wrong", Emphasis.PLAIN),
+    /** The steps after this one. */
+    NEXT("next", Emphasis.ASIDE),
     REMEDY("remedy", Emphasis.NOW),
     IF_SO("if so", Emphasis.PLAIN),
     WEAR("wear", Emphasis.PLAIN),
@@ -64,7 +68,7 @@ public record Prose(Kind kind, String text) implements Part {
 
     /** Whether it may wait for another page while what comes before it is read. */
     public boolean later() {
-      return this == WHY || this == WRONG || this == LAY_OUT;
+      return this == WHY || this == WRONG || this == TOOLS || this == NEXT;
     }
   }
 

@@ -1,9 +1,7 @@
 package linkwright.coach.drawer;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
@@ -14,8 +12,9 @@ import linkwright.coach.content.Table;
 import linkwright.coach.kernel.TrayJob;
 import linkwright.drawer.Drawer;
 import linkwright.drawer.Lot;
-import linkwright.drawer.Taking;
+import linkwright.drawer.MetalAccount;
 import linkwright.quantity.UnitStyle;
+import linkwright.reference.Reference;
 
 /**
  * The lots, what stocktaking missed, and what came, went and is there of each metal.
@@ -25,9 +24,12 @@ import linkwright.quantity.UnitStyle;
 public record DrawerContent(UnitStyle units) {
   private static final String NONE = "-";
 
+  /** What no scale of a bench shows, g. */
+  private static final double LEAST_G = 0.005;
+
   /** All of it; at is the lot that is looked at, −1 for none; jobs are those at hand. */
-  public List<Part> of(Drawer drawer, int at, List<TrayJob> jobs) {
-    if (drawer.lots().isEmpty()) {
+  public List<Part> of(Drawer drawer, int at, List<TrayJob> jobs, Reference reference) {
+    if (drawer.lots().isEmpty() && drawer.works().isEmpty()) {
       return List.of(
           Prose.says(
               "Nothing is entered in the drawer yet. What comes is entered once as a lot; a job"
@@ -59,7 +61,7 @@ public record DrawerContent(UnitStyle units) {
             lines,
             at));
     drawer.lots().forEach(lot -> wanted(lot, jobs).ifPresent(parts::add));
-    parts.add(account(drawer));
+    MetalAccount.of(drawer, reference).forEach(account -> parts.add(account(account)));
     drawer.lots().stream()
         .filter(lot -> lot.lengthMm().orElse(0) < 0)
         .forEach(
@@ -103,45 +105,37 @@ public record DrawerContent(UnitStyle units) {
     return grams.isPresent() ? units.mass(grams.getAsDouble()) : NONE;
   }
 
-  /** Of each metal what came, what jobs have, and what is there. */
-  private Table account(Drawer drawer) {
-    Map<String, double[]> metals = new LinkedHashMap<>();
-    for (Lot lot : drawer.lots()) {
-      double[] sums = metals.computeIfAbsent(lot.metal(), any -> new double[3]);
-      sums[0] += lot.cameG();
-      sums[1] += lot.massG().orElse(0);
-      sums[2] += lot.unaccountedG().orElse(0);
-    }
+  /** Of one metal what came, what went into work and what came of that, in alloy and fine. */
+  private Table account(MetalAccount account) {
     List<Table.Line> lines = new ArrayList<>();
-    metals.forEach(
-        (metal, sums) -> {
-          long jobs =
-              drawer.takings().stream()
-                  .filter(taking -> isOf(drawer, taking, metal))
-                  .map(Taking::job)
-                  .distinct()
-                  .count();
-          lines.add(
-              Table.Line.of(
-                  metal,
-                  units.mass(sums[0]),
-                  units.mass(sums[1]),
-                  units.mass(sums[2]),
-                  Long.toString(jobs)));
-        });
+    line(lines, account, "came", account.cameG());
+    line(lines, account, "into work", account.workG());
+    line(lines, account, "in work still", account.openG());
+    line(lines, account, "in chains", account.chainG());
+    line(lines, account, "back as wire", account.backG());
+    line(lines, account, "clean scrap", account.cleanG());
+    line(lines, account, "soldered scrap", account.solderedG());
+    line(lines, account, "filings", account.filingsG());
+    line(lines, account, "sweeps", account.sweepsG());
+    line(lines, account, "lost", account.lostG());
+    line(lines, account, "missed by the scale", account.missedG());
+    lines.add(cells(account, "there", account.thereG()));
     return new Table(
         List.of(
-            Table.Column.words("metal account"),
-            Table.Column.numbers("came"),
-            Table.Column.numbers("there"),
-            Table.Column.numbers("missed"),
-            Table.Column.numbers("jobs that took")),
+            Table.Column.words("account of " + account.metal()),
+            Table.Column.numbers("alloy"),
+            Table.Column.numbers("fine")),
         lines,
         -1);
   }
 
-  private static boolean isOf(Drawer drawer, Taking taking, String metal) {
-    return drawer.lots().stream()
-        .anyMatch(lot -> lot.id().equals(taking.lot()) && lot.metal().equals(metal));
+  private void line(List<Table.Line> lines, MetalAccount account, String label, double grams) {
+    if (Math.abs(grams) >= LEAST_G) {
+      lines.add(cells(account, label, grams));
+    }
+  }
+
+  private Table.Line cells(MetalAccount account, String label, double grams) {
+    return Table.Line.of(label, units.mass(grams), mass(account.fine(grams)));
   }
 }

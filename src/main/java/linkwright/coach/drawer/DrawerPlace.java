@@ -23,6 +23,8 @@ import linkwright.job.Fact;
 import linkwright.job.LotFact;
 import linkwright.quantity.Length;
 import linkwright.reference.Metal;
+import linkwright.reference.Reference;
+import linkwright.reference.Solder;
 
 /** The drawer: what came is entered, and a lot is set right by one weight. */
 public final class DrawerPlace implements Place {
@@ -41,7 +43,7 @@ public final class DrawerPlace implements Place {
                 new Content(
                     "the drawer",
                     new DrawerContent(model.settings().units())
-                        .of(drawer(model), held.at(), model.tray())));
+                        .of(drawer(model), held.at(), model.tray(), model.handbook().reference())));
   }
 
   private static Drawer drawer(Model model) {
@@ -52,7 +54,7 @@ public final class DrawerPlace implements Place {
   public List<Act> acts(Model model) {
     List<Act> acts = new ArrayList<>(List.of(Act.LOT_CAME));
     if (!drawer(model).lots().isEmpty()) {
-      acts.addAll(List.of(Act.LOT_COUNTED, Act.UP, Act.DOWN));
+      acts.addAll(List.of(Act.LOT_COUNTED, Act.DRAW, Act.UP, Act.DOWN));
     }
     acts.add(Act.TO_TRAY);
     return Turning.with(acts, model, content(model));
@@ -68,6 +70,7 @@ public final class DrawerPlace implements Place {
           Turn.to(model.with(new DrawerHeld(Math.min(last, held.at() + 1), held.form(), 0)));
       case LOT_CAME -> open(model, came(model));
       case LOT_COUNTED -> open(model, counted(drawer(model).lots().get(Math.min(last, held.at()))));
+      case DRAW -> draw(model, drawer(model).lots().get(Math.min(last, held.at())));
       case MORE, LESS ->
           Turn.to(
               model.with(
@@ -82,15 +85,18 @@ public final class DrawerPlace implements Place {
   }
 
   private static Form came(Model model) {
-    List<String> metals = model.handbook().reference().metals().stream().map(Metal::id).toList();
+    List<String> metals =
+        new ArrayList<>(model.handbook().reference().metals().stream().map(Metal::id).toList());
+    metals.addAll(model.handbook().reference().solders().stream().map(Solder::id).toList());
     return Form.of(
         Form.Purpose.LOT_CAME,
         "What came into the drawer",
         "enter it",
         List.of(
             Field.of("lot", "lot", "", "your name for it, silver 0.9 March"),
-            Field.choice("metal", "metal", "sterling", "left and right go through them", metals),
-            Field.of("wire", "wire", "", "0.9 mm or 19 AWG; empty for sheet and scrap"),
+            Field.choice(
+                "metal", "metal", "sterling", "left and right: metals, then solders", metals),
+            Field.of("wire", "wire", "", "0.9 mm or 19 AWG; empty for strip, sheet and scrap"),
             Field.of("length", "length", "", "3 m; or its mass below"),
             Field.of("mass", "mass", "", "20 g"),
             Field.choice("temper", "temper", "soft", "soft or hard", List.of("soft", "hard")),
@@ -108,12 +114,32 @@ public final class DrawerPlace implements Place {
             Field.of("length", "length", "", "or measured, 1.8 m")));
   }
 
-  @Override
-  public Turn edited(Model model, Form form, boolean textChanged) {
-    return open(model, textChanged ? form.withTroubles(troubles(form)) : form);
+  /**
+   * Only wire is drawn; what it becomes is another lot, and as many grams leave the one as come.
+   */
+  private static Turn draw(Model model, Lot lot) {
+    return lot.lengthMm().isEmpty()
+        ? Turn.to(model.trouble(lot.id() + " is no wire: only wire is drawn down."))
+        : open(
+            model,
+            Form.of(
+                Form.Purpose.DRAW_LOT,
+                "Drawn down: what became of " + lot.id(),
+                "enter it",
+                List.of(
+                    Field.of("lot", "lot", lot.id(), "the lot it was drawn from"),
+                    Field.of("into", "into lot", "", "your name for it, silver 0.8 April"),
+                    Field.of("wire", "wire", "", "its thickness now, 0.8 mm"),
+                    Field.of("length", "length", "", "what came of it, 3.8 m"),
+                    Field.of("mass", "mass", "", "or by the scale, 20 g"))));
   }
 
-  private static Map<String, String> troubles(Form form) {
+  @Override
+  public Turn edited(Model model, Form form, boolean textChanged) {
+    return open(model, textChanged ? form.withTroubles(troubles(model, form)) : form);
+  }
+
+  private static Map<String, String> troubles(Model model, Form form) {
     Amounts amounts = new Amounts(form);
     Map<String, String> troubles = new LinkedHashMap<>();
     troubles.putAll(amounts.massTroubles(List.of("mass")));
@@ -123,37 +149,96 @@ public final class DrawerPlace implements Place {
           .problem()
           .ifPresent(sentence -> troubles.put("wire", sentence));
     }
+    if (form.purpose() == Form.Purpose.DRAW_LOT
+        && troubles.isEmpty()
+        && !form.text("wire").isEmpty()) {
+      drawn(model, form, troubles);
+    }
     return troubles;
+  }
+
+  /** Wire comes out thinner and no heavier than it went in. */
+  private static void drawn(Model model, Form form, Map<String, String> troubles) {
+    Optional<Lot> from =
+        drawer(model).lots().stream().filter(lot -> lot.id().equals(form.text("lot"))).findFirst();
+    if (from.isEmpty()) {
+      troubles.put("lot", "There is no lot “" + form.text("lot") + "” in the drawer.");
+      return;
+    }
+    double was = from.get().wireMm().orElse(0);
+    if (Length.readWire(form.text("wire")).orThrow().mm() > was - 1e-6) {
+      troubles.put(
+          "wire",
+          "Drawn wire is thinner than it was: "
+              + from.get().id()
+              + " is "
+              + model.settings().units().wire(was)
+              + ".");
+      return;
+    }
+    Lot gone =
+        drawer(model)
+            .after(
+                (LotFact.LotTurned) fact(form, model.handbook().reference()),
+                model.handbook().reference());
+    if (gone.lengthMm().orElse(0) < -1) {
+      troubles.put(
+          form.text("length").isEmpty() ? "mass" : "length",
+          "That is more metal than is left of "
+              + from.get().id()
+              + " by the books: weigh it first.");
+    }
   }
 
   @Override
   public Turn confirmed(Model model, Form form) {
-    Map<String, String> troubles = troubles(form);
+    Map<String, String> troubles = troubles(model, form);
     if (form.text("lot").isEmpty()) {
       troubles.put("lot", "Give the lot a name, such as silver 0.9 March.");
     }
     if (form.text("mass").isEmpty() && form.text("length").isEmpty()) {
       troubles.put("mass", "Give its mass or its length, such as 20 g.");
     }
+    if (form.purpose() == Form.Purpose.DRAW_LOT) {
+      Map.of(
+              "into", "Give the new lot a name, such as silver 0.8 April.",
+              "wire", "Give its thickness now, such as 0.8 mm.")
+          .forEach(
+              (id, sentence) -> {
+                if (form.text(id).isEmpty()) {
+                  troubles.put(id, sentence);
+                }
+              });
+    }
     if (!troubles.isEmpty()) {
       return open(model, form.withTroubles(troubles).atFirstTrouble());
     }
-    return Turn.with(model, new Effect.KeepInDrawer(List.of(fact(form))));
+    return Turn.with(
+        model, new Effect.KeepInDrawer(List.of(fact(form, model.handbook().reference()))));
   }
 
-  private static Fact fact(Form form) {
+  private static Fact fact(Form form, Reference reference) {
     Amounts amounts = new Amounts(form);
     if (form.purpose() == Form.Purpose.LOT_COUNTED) {
       return new LotFact.LotCounted(
           form.text("lot"), amounts.mm("length"), amounts.grams("mass"), "");
     }
     OptionalDouble wire =
-        form.text("wire").isEmpty()
+        form.text("wire").isEmpty() || !Length.readWire(form.text("wire")).isGood()
             ? OptionalDouble.empty()
             : OptionalDouble.of(Length.readWire(form.text("wire")).orThrow().mm());
+    if (form.purpose() == Form.Purpose.DRAW_LOT) {
+      return new LotFact.LotTurned(
+          form.text("lot"),
+          form.text("into"),
+          wire,
+          amounts.mm("length"),
+          amounts.grams("mass"),
+          "");
+    }
     return new LotFact.LotArrived(
         form.text("lot"),
-        wire.isPresent() ? "wire" : "metal",
+        what(form.text("metal"), wire, reference),
         form.text("metal"),
         wire,
         form.text("temper"),
@@ -161,6 +246,12 @@ public final class DrawerPlace implements Place {
         amounts.mm("length"),
         amounts.grams("mass"),
         "");
+  }
+
+  private static String what(String metal, OptionalDouble wire, Reference reference) {
+    return reference.metal(metal).found().isEmpty() && reference.solder(metal).isGood()
+        ? "solder"
+        : wire.isPresent() ? "wire" : "metal";
   }
 
   @Override

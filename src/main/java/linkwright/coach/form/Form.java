@@ -36,8 +36,12 @@ public record Form(
     MAKE_AGAIN,
     OWN_BENCH,
     VARIANTS,
+    WHAT_THERE_IS,
+    CARD,
     LOT_CAME,
     LOT_COUNTED,
+    DRAW_LOT,
+    TAKE_SOLDER,
     RETURN_WIRE,
     TEST_PIECE,
     TRIAL_LENGTH,
@@ -53,6 +57,10 @@ public record Form(
     TIMER,
     END_WAIT,
     PERSON,
+    NEW_STUDENT,
+    SIGN_STEP,
+    STUDY_PIECE,
+    SET_PRACTICE,
     WEIGH_IN,
     WEIGH_OUT,
     PRICES,
@@ -72,35 +80,35 @@ public record Form(
   }
 
   /** What a key made of a form. */
-  public sealed interface Outcome {
+  public sealed interface KeyOutcome {
     /** It changed, or its caret moved. */
-    record Edited(Form form, boolean textChanged) implements Outcome {}
+    record Edited(Form form, boolean textChanged) implements KeyOutcome {}
 
     /** It is to be kept. */
-    record Confirmed(Form form) implements Outcome {}
+    record Confirmed(Form form) implements KeyOutcome {}
 
     /** The key means nothing to a form. */
-    record PassedOn() implements Outcome {}
+    record PassedOn() implements KeyOutcome {}
   }
 
   /** What the key makes of this form. */
-  public Outcome key(Key key) {
+  public KeyOutcome key(Key key) {
     if (key.equals(Key.ctrl("k")) || (key.is(Key.Kind.ENTER) && at == fields.size())) {
-      return new Outcome.Confirmed(completed());
+      return new KeyOutcome.Confirmed(completed());
     }
     if (key.is("?") && !questionIsTyped()) {
-      return new Outcome.Edited(explained(!explained), false);
+      return new KeyOutcome.Edited(explained(!explained), false);
     }
     if (explained && key.is(Key.Kind.ESCAPE)) {
-      return new Outcome.Edited(explained(false), false);
+      return new KeyOutcome.Edited(explained(false), false);
     }
     if (at == foldLine() && (key.is(Key.Kind.ENTER) || key.is(Key.Kind.RIGHT) || key.is(" "))) {
-      return new Outcome.Edited(unfold(), false);
+      return new KeyOutcome.Edited(unfold(), false);
     }
     return switch (key.kind()) {
       case ENTER, TAB, DOWN -> moved(1);
       case BACK_TAB, UP -> moved(-1);
-      case ESCAPE, PAGE_UP, PAGE_DOWN -> new Outcome.PassedOn();
+      case ESCAPE, PAGE_UP, PAGE_DOWN -> new KeyOutcome.PassedOn();
       default -> typed(key);
     };
   }
@@ -113,21 +121,21 @@ public record Form(
         && !fields.get(at).line().marked();
   }
 
-  private Outcome typed(Key key) {
+  private KeyOutcome typed(Key key) {
     boolean edits = !key.ctrl() || "uwae".contains(key.text());
     if (at >= fields.size() || !edits) {
-      return new Outcome.PassedOn();
+      return new KeyOutcome.PassedOn();
     }
     Field before = fields.get(at);
     Field after = before.key(key);
-    return new Outcome.Edited(with(at, after), !after.text().equals(before.text()));
+    return new KeyOutcome.Edited(with(at, after), !after.text().equals(before.text()));
   }
 
-  private Outcome moved(int by) {
+  private KeyOutcome moved(int by) {
     List<Integer> lines = lines();
     int here = lines.indexOf(at);
     Form next = withAt(lines.get(Math.floorMod(here + by, lines.size())));
-    return new Outcome.Edited(next, !next.texts().equals(texts()) || !sameAsTyped(next));
+    return new KeyOutcome.Edited(next, !next.texts().equals(texts()) || !sameAsTyped(next));
   }
 
   private boolean sameAsTyped(Form other) {
@@ -167,7 +175,7 @@ public record Form(
   /** The words on the line that unfolds the rest. */
   public String foldWords() {
     int hidden = fields.size() - (lines().size() - 2);
-    return "the rest, " + hidden + " more, as usual";
+    return hidden + " more, as usual";
   }
 
   /** The same form with all its fields shown, the caret in the first that was not. */

@@ -101,11 +101,11 @@ public record HandsContent(Handbook handbook, Settings settings) {
     return new Table(
         List.of(
             Table.Column.words("bending"),
-            Table.Column.words("gives way at"),
-            Table.Column.words("stands off"),
-            Table.Column.words("lost of a blank"),
-            Table.Column.words("eyes turned on"),
-            Table.Column.words("scatter")),
+            Table.Column.numbers("gives way at"),
+            Table.Column.numbers("stands off"),
+            Table.Column.numbers("lost of a blank"),
+            Table.Column.numbers("eyes turned on"),
+            Table.Column.numbers("scatter")),
         lines,
         -1);
   }
@@ -197,8 +197,8 @@ public record HandsContent(Handbook handbook, Settings settings) {
           new Table(
               List.of(
                   Table.Column.words("time for one"),
-                  Table.Column.words("now"),
-                  Table.Column.words("from job to job")),
+                  Table.Column.numbers("now"),
+                  Table.Column.numbers("from job to job")),
               lines,
               -1));
     }

@@ -17,6 +17,11 @@ public sealed interface Effect {
     return false;
   }
 
+  /** Whether it enters something in a job's book, or begins one. */
+  default boolean entersInJob() {
+    return false;
+  }
+
   /** Writes facts to the open book and syncs it; answers {@link Message.Kept}. */
   record KeepFacts(List<Fact> facts) implements Effect {
     public KeepFacts {
@@ -25,6 +30,11 @@ public sealed interface Effect {
 
     @Override
     public boolean writes() {
+      return true;
+    }
+
+    @Override
+    public boolean entersInJob() {
       return true;
     }
 
@@ -48,6 +58,11 @@ public sealed interface Effect {
     }
 
     @Override
+    public boolean entersInJob() {
+      return true;
+    }
+
+    @Override
     public <R> R answer(EffectCases<R> cases) {
       return cases.keepElsewhere(this);
     }
@@ -61,14 +76,27 @@ public sealed interface Effect {
     }
   }
 
-  /** Begins a book with these facts and opens it; answers {@link Message.JobOpened}. */
-  record BeginJob(String name, List<Fact> facts) implements Effect {
+  /**
+   * Begins a book with these facts, and with the plan of that file if one is named, and opens it;
+   * answers {@link Message.JobOpened}.
+   */
+  record BeginJob(String name, List<Fact> facts, String planFile) implements Effect {
     public BeginJob {
       facts = List.copyOf(facts);
     }
 
+    /** Without a plan file. */
+    public BeginJob(String name, List<Fact> facts) {
+      this(name, facts, "");
+    }
+
     @Override
     public boolean writes() {
+      return true;
+    }
+
+    @Override
+    public boolean entersInJob() {
       return true;
     }
 
@@ -124,6 +152,11 @@ public sealed interface Effect {
    */
   record AcceptLine(String check) implements Effect {
     @Override
+    public boolean entersInJob() {
+      return true;
+    }
+
+    @Override
     public <R> R answer(EffectCases<R> cases) {
       return cases.acceptLine(this);
     }
@@ -172,6 +205,56 @@ public sealed interface Effect {
     @Override
     public <R> R answer(EffectCases<R> cases) {
       return cases.keepInDrawer(this);
+    }
+  }
+
+  /**
+   * Reads a student's book, and begins it if there is none; an empty id reads the roster alone. A
+   * name puts a new student into the roster. Answers {@link Message.StudentRead}.
+   */
+  record OpenStudent(String id, String name) implements Effect {
+    @Override
+    public <R> R answer(EffectCases<R> cases) {
+      return cases.openStudent(this);
+    }
+  }
+
+  /**
+   * Enters facts in a student's book and syncs it, by that person; answers {@link
+   * Message.StudentRead}.
+   */
+  record KeepOfStudent(String id, String by, List<Fact> facts) implements Effect {
+    public KeepOfStudent {
+      facts = List.copyOf(facts);
+    }
+
+    @Override
+    public boolean writes() {
+      return true;
+    }
+
+    @Override
+    public <R> R answer(EffectCases<R> cases) {
+      return cases.keepOfStudent(this);
+    }
+  }
+
+  /**
+   * Brings over into a student's book what she made in the jobs of this folder since last time;
+   * answers {@link Message.StudentRead}.
+   */
+  record BringOver(String id) implements Effect {
+    @Override
+    public <R> R answer(EffectCases<R> cases) {
+      return cases.bringOver(this);
+    }
+  }
+
+  /** Reads the students' books of a folder; answers {@link Message.ClassRead}. */
+  record ReadClass(String folder) implements Effect {
+    @Override
+    public <R> R answer(EffectCases<R> cases) {
+      return cases.readClass(this);
     }
   }
 

@@ -48,6 +48,18 @@ public interface EffectCases<R> {
   /** Facts for the drawer's book. */
   R keepInDrawer(Effect.KeepInDrawer effect);
 
+  /** A student's book to be read. */
+  R openStudent(Effect.OpenStudent effect);
+
+  /** Facts for a student's book. */
+  R keepOfStudent(Effect.KeepOfStudent effect);
+
+  /** What a student made, to be brought over. */
+  R bringOver(Effect.BringOver effect);
+
+  /** A class to be read. */
+  R readClass(Effect.ReadClass effect);
+
   /** What the place says to be copied. */
   R copy(Effect.Copy effect);
 

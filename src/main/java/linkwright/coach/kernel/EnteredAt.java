@@ -55,7 +55,7 @@ public final class EnteredAt {
           at(BenchFact.HoursCorrected.class, PlaceId.WEIGH_IN),
           nowhere(BenchFact.RedoPlanned.class),
           at(BenchFact.PilePlaced.class, PlaceId.PILES),
-          nowhere(BenchFact.CardSet.class),
+          at(BenchFact.CardSet.class, PlaceId.CARD),
           nowhere(BenchFact.JobPutAway.class),
           nowhere(LotFact.LotArrived.class),
           nowhere(LotFact.LotCounted.class),
@@ -67,7 +67,9 @@ public final class EnteredAt {
           nowhere(LessonFact.QuestionAnswered.class),
           nowhere(LessonFact.Signed.class),
           nowhere(LessonFact.PieceStudied.class),
-          nowhere(LessonFact.PracticeSet.class));
+          nowhere(LessonFact.PracticeSet.class),
+          nowhere(LessonFact.PiecesMade.class),
+          nowhere(LessonFact.MetalCounted.class));
 
   private EnteredAt() {}
 

@@ -21,6 +21,11 @@ public interface Held {
     return Optional.empty();
   }
 
+  /** Whether something moves there from second to second. */
+  default boolean moves() {
+    return false;
+  }
+
   /** How often the reader turned on to what had no room; goes round. */
   default int turned() {
     return 0;

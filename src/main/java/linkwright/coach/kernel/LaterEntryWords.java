@@ -138,6 +138,12 @@ final class LaterEntryWords {
           + practice.days()
           + " days";
     }
+    if (fact instanceof LessonFact.PiecesMade made) {
+      return "made at " + words(made.step()) + ": " + made.through() + " through";
+    }
+    if (fact instanceof LessonFact.MetalCounted counted) {
+      return "metal of " + counted.job() + " counted";
+    }
     return "book of a student begun";
   }
 

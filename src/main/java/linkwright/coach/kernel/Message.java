@@ -12,6 +12,8 @@ import linkwright.hands.Hands;
 import linkwright.job.CautionsMet;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
+import linkwright.lesson.ClassRoom;
+import linkwright.lesson.Roster;
 
 /**
  * What reaches the coach: keys, acts, time, and what became of the effects it asked for. Each kind
@@ -232,6 +234,37 @@ public sealed interface Message {
     @Override
     public <R> R answer(MessageCases<R> cases) {
       return cases.drawerRead(this);
+    }
+  }
+
+  /** Someone is to come to a place at once, to one thing of it: as the command line asked. */
+  record Led(PlaceId place, String id) implements Message {
+    @Override
+    public <R> R answer(MessageCases<R> cases) {
+      return cases.led(this);
+    }
+  }
+
+  /**
+   * A student's book as it is on the disk, after what was entered in it; empty id and no entries
+   * where only the roster was read.
+   */
+  record StudentRead(Roster roster, String id, List<Entry> entries) implements Message {
+    public StudentRead {
+      entries = List.copyOf(entries);
+    }
+
+    @Override
+    public <R> R answer(MessageCases<R> cases) {
+      return cases.studentRead(this);
+    }
+  }
+
+  /** The class of a folder was read. */
+  record ClassRead(Roster roster, ClassRoom room) implements Message {
+    @Override
+    public <R> R answer(MessageCases<R> cases) {
+      return cases.classRead(this);
     }
   }
 

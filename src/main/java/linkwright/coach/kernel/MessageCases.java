@@ -54,6 +54,15 @@ public interface MessageCases<R> {
   /** Choices that are on the disk, or what stood in the way. */
   R settingsKept(Message.SettingsKept message);
 
+  /** The way to a place. */
+  R led(Message.Led message);
+
+  /** A student's book. */
+  R studentRead(Message.StudentRead message);
+
+  /** A class. */
+  R classRead(Message.ClassRead message);
+
   /** What became of copying. */
   R copied(Message.Copied message);
 

@@ -1,6 +1,7 @@
 package linkwright.coach.kernel;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -29,6 +30,7 @@ import linkwright.standing.Handbook;
  * @param presses what was pressed last, so that a key that bounces or is held counts once
  * @param writing what is asked to be written and not known to be on the disk
  * @param bench what is the bench's and no job's: hot work, the fire watch, waits of other jobs
+ * @param learning whom one teaches here, and the student whose book is at hand
  */
 public record Model(
     Handbook handbook,
@@ -45,7 +47,8 @@ public record Model(
     long rungAt,
     Presses presses,
     Writing writing,
-    BenchNow bench) {
+    BenchNow bench,
+    StudentsAtHand learning) {
   public Model {
     tray = List.copyOf(tray);
   }
@@ -74,7 +77,8 @@ public record Model(
         0,
         Presses.NONE,
         new Writing.Nothing(),
-        BenchNow.UNKNOWN);
+        BenchNow.UNKNOWN,
+        StudentsAtHand.NOBODY);
   }
 
   /** In how many parts the output shows this. */
@@ -86,14 +90,14 @@ public record Model(
   public Model with(Handbook other) {
     return new Model(
         other, settings, paging, now, steady, width, height, tray, job, held, notice, rungAt,
-        presses, writing, bench);
+        presses, writing, bench, learning);
   }
 
   /** The same, holding something else. */
   public Model with(Held next) {
     return new Model(
         handbook, settings, paging, now, steady, width, height, tray, job, next, notice, rungAt,
-        presses, writing, bench);
+        presses, writing, bench, learning);
   }
 
   /** The same with that job. */
@@ -123,7 +127,20 @@ public record Model(
         rungAt,
         presses,
         writing,
-        left.reckoned(written(next), handbook, now, steady));
+        left.reckoned(written(next), handbook, now, steady),
+        learning);
+  }
+
+  /** The same with what is known of students. */
+  public Model with(StudentsAtHand next) {
+    return new Model(
+        handbook, settings, paging, now, steady, width, height, tray, job, held, notice, rungAt,
+        presses, writing, bench, next);
+  }
+
+  /** The day at the bench. */
+  public LocalDate today() {
+    return now.atZone(settings.zone()).toLocalDate();
   }
 
   /** What is open only to be looked at grows elsewhere: it is known as the other books are. */
@@ -159,7 +176,7 @@ public record Model(
   private Model with(BenchNow next) {
     return new Model(
         handbook, settings, paging, now, steady, width, height, tray, job, held, notice, rungAt,
-        presses, writing, next);
+        presses, writing, next, learning);
   }
 
   /** The timers of a book that is about to be opened, as they ran until now. */
@@ -215,7 +232,7 @@ public record Model(
   public Model withTray(List<TrayJob> jobs) {
     return new Model(
         handbook, settings, paging, now, steady, width, height, jobs, job, held, notice, rungAt,
-        presses, writing, bench);
+        presses, writing, bench, learning);
   }
 
   /** The same at another moment. */
@@ -235,21 +252,22 @@ public record Model(
         rungAt,
         presses,
         writing,
-        bench);
+        bench,
+        learning);
   }
 
   /** The same in another room. */
   public Model sized(int columns, int rows) {
     return new Model(
         handbook, settings, paging, now, steady, columns, rows, tray, job, held, notice, rungAt,
-        presses, writing, bench);
+        presses, writing, bench, learning);
   }
 
   /** The same, the bell rung in that second. */
   public Model rung(long second) {
     return new Model(
         handbook, settings, paging, now, steady, width, height, tray, job, held, notice, second,
-        presses, writing, bench);
+        presses, writing, bench, learning);
   }
 
   /** No timer rings: the next one that does rings at once. */
@@ -261,7 +279,7 @@ public record Model(
   public Model with(Presses pressed) {
     return new Model(
         handbook, settings, paging, now, steady, width, height, tray, job, held, notice, rungAt,
-        pressed, writing, bench);
+        pressed, writing, bench, learning);
   }
 
   /** The timers of the job on the bench, by the steady clock; a closed job has none. */
@@ -275,7 +293,7 @@ public record Model(
   public Model with(Writing asked) {
     return new Model(
         handbook, settings, paging, now, steady, width, height, tray, job, held, notice, rungAt,
-        presses, asked, bench);
+        presses, asked, bench, learning);
   }
 
   /** The same with a sentence told. */
@@ -297,7 +315,7 @@ public record Model(
   public Model with(Notice next) {
     return new Model(
         handbook, settings, paging, now, steady, width, height, tray, job, held, next, rungAt,
-        presses, writing, bench);
+        presses, writing, bench, learning);
   }
 
   /** The same with other choices; a book's entries are told in them. */
@@ -306,6 +324,6 @@ public record Model(
         other.units() == settings.units() ? job : job.map(open -> open.in(other));
     return new Model(
         handbook, other, paging, now, steady, width, height, tray, told, held, notice, rungAt,
-        presses, writing, bench);
+        presses, writing, bench, learning);
   }
 }

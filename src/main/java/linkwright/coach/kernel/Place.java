@@ -53,6 +53,11 @@ public interface Place {
     return Turn.to(model.told("The key is held: it counts once. Let go."));
   }
 
+  /** Whether nothing that is done here may enter anything in a job's book. */
+  default boolean isDry() {
+    return false;
+  }
+
   /** Whether undo reaches what was entered here; not while something in front of it is asked. */
   default boolean undoes(Model model) {
     return true;

@@ -18,6 +18,7 @@ import linkwright.standing.WireWanted;
  * @param closed whether it is closed
  * @param came what it came to; empty while it is not closed
  * @param wants wire that it still lacks; empty once it is closed
+ * @param away whether it was put away
  */
 public record TrayJob(
     String slug,
@@ -27,7 +28,8 @@ public record TrayJob(
     Instant lastEntry,
     boolean closed,
     Optional<ClosedChain> came,
-    Optional<WireWanted> wants) {
+    Optional<WireWanted> wants,
+    boolean away) {
   public TrayJob {
     waits = List.copyOf(waits);
   }
@@ -36,7 +38,7 @@ public record TrayJob(
   public TrayJob alsoWaiting(List<String> more) {
     List<String> all = new ArrayList<>(waits);
     all.addAll(more);
-    return new TrayJob(slug, name, stands, all, lastEntry, closed, came, wants);
+    return new TrayJob(slug, name, stands, all, lastEntry, closed, came, wants, away);
   }
 
   /** A job of which nothing more is known. */
@@ -47,6 +49,6 @@ public record TrayJob(
       List<String> waits,
       Instant lastEntry,
       boolean closed) {
-    this(slug, name, stands, waits, lastEntry, closed, Optional.empty(), Optional.empty());
+    this(slug, name, stands, waits, lastEntry, closed, Optional.empty(), Optional.empty(), false);
   }
 }

@@ -171,7 +171,7 @@ public final class Undo {
   /** Why it cannot be taken back: what was chosen since hangs on it. */
   private Optional<String> heldBy(Entry entry) {
     Trials trials = job.state().trials();
-    if (trials.sample().filter(choice -> choice.piece().equals(entry.id())).isPresent()) {
+    if (trials.isSample(entry.id())) {
       return Optional.of(
           "The last test piece is the sample link, which undo does not reach: make another one the"
               + " sample link, or strike it in the book ({do:to-book}).");

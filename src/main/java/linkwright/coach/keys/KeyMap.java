@@ -12,8 +12,10 @@ import java.util.Set;
  * Which key does what. A screen offers acts in order; the first that has the key gets it.
  *
  * @param changed act id → the user's own keys for it, by the names of {@link KeyNames}
+ * @param away acts of other places of the job: where a sentence names one, the way there comes
+ *     first
  */
-public record KeyMap(Map<String, List<String>> changed) {
+public record KeyMap(Map<String, List<String>> changed, Set<Act> away) {
   /** What nobody may lay another act over: flames, cautions, and what says that it burns. */
   private static final Set<Act> SAFETY =
       EnumSet.of(Act.TO_HOT_WORK, Act.SEEN, Act.LIT, Act.HOT_ON, Act.SHUT_FIRST);
@@ -30,6 +32,7 @@ public record KeyMap(Map<String, List<String>> changed) {
       }
     }
     changed = Map.copyOf(safe);
+    away = Set.copyOf(away);
   }
 
   /** Whether a key that an act is to have is one of safety, which keeps it. */
@@ -43,6 +46,16 @@ public record KeyMap(Map<String, List<String>> changed) {
   /** The keys as they are without the user's file. */
   public static final KeyMap USUAL = new KeyMap(Map.of());
 
+  /** These keys, wherever one is. */
+  public KeyMap(Map<String, List<String>> changed) {
+    this(changed, Set.of());
+  }
+
+  /** The same keys where those acts are of other places of the job. */
+  public KeyMap away(Set<Act> acts) {
+    return new KeyMap(changed, acts);
+  }
+
   /** The keys of an act, in order; the first is shown. */
   public List<String> keysOf(Act act) {
     return changed.getOrDefault(act.id(), act.keys());
@@ -54,8 +67,12 @@ public record KeyMap(Map<String, List<String>> changed) {
     return keys.isEmpty() ? "(no key)" : keys.get(0);
   }
 
-  /** The first key of an act as a sentence names it: a sign by its name. */
+  /** The first key of an act as a sentence names it, a sign by its name, with the way to it. */
   public String spokenOf(Act act) {
+    return away.contains(act) ? spoken(Act.ROUND) + " " + spoken(act) : spoken(act);
+  }
+
+  private String spoken(Act act) {
     String key = firstOf(act);
     return switch (key) {
       case "." -> "full stop";

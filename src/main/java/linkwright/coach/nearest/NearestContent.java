@@ -9,12 +9,12 @@ import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
-import linkwright.coach.kernel.JobWords;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
+import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.plan.Plan;
 import linkwright.quantity.UnitStyle;
-import linkwright.standing.ChainChoice;
+import linkwright.standing.nearest.ChainChoice;
 
 /** What was wished, what is counted, and what could be had in its place, each with its length. */
 final class NearestContent {
@@ -29,7 +29,7 @@ final class NearestContent {
           TITLE,
           Prose.says(
               job.makesChain()
-                  ? "What is nearest is told once there is a plan: {do:round}, then {do:to-plan}."
+                  ? "What is nearest is told once there is a plan: {do:to-plan}."
                   : "This makes no chain: there is no length to come near to."));
     }
     Plan plan = job.standing().counted().plan().get();

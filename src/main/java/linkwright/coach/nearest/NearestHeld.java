@@ -3,7 +3,7 @@ package linkwright.coach.nearest;
 import java.util.List;
 import linkwright.coach.kernel.Held;
 import linkwright.coach.kernel.PlaceId;
-import linkwright.standing.ChainChoice;
+import linkwright.standing.nearest.ChainChoice;
 
 /**
  * The chains that can be had near the one wished, as they were when the plan was kept last.

@@ -51,7 +51,10 @@ public final class PersonsPlace implements Place {
 
   @Override
   public Content content(Model model) {
-    String now = model.person().isEmpty() ? "Nobody said so far." : "Now: " + model.person() + ".";
+    String now =
+        model.person().isEmpty()
+            ? "Nobody said so far."
+            : "Now: " + name(model, model.person()) + ".";
     return ((PersonsHeld) model.held())
         .form()
         .map(form -> Content.of("who works", Prose.says(now), new Fields(form)))
@@ -77,7 +80,12 @@ public final class PersonsPlace implements Place {
             .filter(
                 name -> name.toLowerCase(Locale.ROOT).startsWith(typed.toLowerCase(Locale.ROOT)))
             .toList();
-    String person = known.size() == 1 ? known.get(0) : typed;
+    String person =
+        model
+            .learning()
+            .roster()
+            .find(typed)
+            .orElseGet(() -> known.size() == 1 ? known.get(0) : typed);
     boolean sits = model.job().orElseThrow().state().times().sittingAt(model.now());
     List<Fact> facts = new ArrayList<>();
     if (sits) {
@@ -85,7 +93,15 @@ public final class PersonsPlace implements Place {
     }
     facts.add(new Fact.SittingStarted(person));
     return Turn.keep(
-        model.with(new PersonsHeld(Optional.empty())).told("At the bench: " + person + "."), facts);
+        model
+            .with(new PersonsHeld(Optional.empty()))
+            .told("At the bench: " + name(model, person) + "."),
+        facts);
+  }
+
+  /** A student is an id in the book, and is called by her name. */
+  private static String name(Model model, String person) {
+    return model.learning().roster().name(person);
   }
 
   @Override

@@ -8,9 +8,9 @@ import linkwright.coach.content.Fields;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Table;
-import linkwright.coach.kernel.JobWords;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.WaitingWords;
+import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.standing.WaitingPiece;
 
 /** Every pile: how many pieces of what, how far they have come, where they lie and go on. */

@@ -8,7 +8,8 @@ import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
-import linkwright.coach.kernel.ForecastWords;
+import linkwright.coach.form.ForecastWords;
+import linkwright.plan.EndRings;
 import linkwright.plan.FinenessWord;
 import linkwright.plan.Plan;
 import linkwright.plan.SettledLink;
@@ -48,6 +49,12 @@ public record ChainContent(
                             + "; the rings wished since, of "
                             + units.length(ring.wished().insideMm())
                             + ", are counted in their place.")));
+    if (!standing.since().isEmpty()) {
+      parts.add(
+          Prose.says(
+              words.show(
+                  "Kept with values that would be others today; they are held, and told below.")));
+    }
     plan.remarks(units).forEach(each -> parts.add(Prose.stop(words.show(each))));
     FinenessWord.of(plan.wish().metal(), plan.massChainG(), reference)
         .forEach(each -> parts.add(Prose.says(words.show(each))));
@@ -58,13 +65,30 @@ public record ChainContent(
   private List<Row> figures(Standing standing, Plan plan) {
     List<Row> rows = new ArrayList<>();
     rows.add(row("links", Integer.toString(plan.links())).with(Emphasis.MAIN));
+    if (plan.sized()) {
+      plan.sizes().forEach(size -> rows.add(row(size.name(), size.links() + " of them")));
+    }
     if (plan.rings() > 0) {
       rows.add(row("rings", Integer.toString(plan.rings())).with(Emphasis.MAIN));
     }
+    plan.endRings()
+        .ifPresent(
+            ends ->
+                rows.add(
+                    row("at the ends", EndRings.COUNT + " of " + units.length(ends.insideMm()))));
     rows.add(row("length", units.about(plan.lengthMm(), plan.plusMinusMm())).with(Emphasis.MAIN));
     plan.plusMinusTrialMm()
         .ifPresent(mm -> rows.add(row("after a trial", "± " + units.roundedBy(mm, mm))));
     rows.add(row("wished", units.length(plan.wish().finishedMm())));
+    plan.exactRingInsideMm().ifPresent(mm -> rows.add(row("ring for that", units.length(mm))));
+    plan.tightRingInsideMm()
+        .ifPresent(
+            mm ->
+                rows.add(
+                    row("ring for that", units.length(mm))
+                        .remark(
+                            "too tight: two wires need "
+                                + units.length(plan.leastRingInsideMm()))));
     rows.add(row("chain weighs", units.mass(plan.massChainG())).with(Emphasis.MAIN));
     mark(rows, plan);
     int remarks = plan.remarks().size();
@@ -78,15 +102,6 @@ public record ChainContent(
             : "none";
     rows.add(row("one fewer", fewer));
     rows.add(row("one more", units.roundedBy(plan.oneMoreMm(), plan.plusMinusMm())));
-    plan.exactRingInsideMm().ifPresent(mm -> rows.add(row("exact ring", units.length(mm))));
-    plan.tightRingInsideMm()
-        .ifPresent(
-            mm ->
-                rows.add(
-                    row("exact ring", units.length(mm))
-                        .remark(
-                            "too tight: two wires need "
-                                + units.length(plan.leastRingInsideMm()))));
     sizes(rows, plan);
     wire(rows, standing, plan);
     rows.add(row("holds", units.pull(plan.pull().solderedN())));

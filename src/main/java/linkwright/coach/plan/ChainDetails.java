@@ -2,22 +2,28 @@ package linkwright.coach.plan;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
+import linkwright.job.Sourced;
 import linkwright.link.Formed;
 import linkwright.plan.ChainWish;
+import linkwright.plan.HeldFigures;
+import linkwright.plan.LinksOfSize;
 import linkwright.plan.Plan;
+import linkwright.plan.SettledLink;
+import linkwright.plan.WireToOrder;
+import linkwright.plan.WishKeys;
 import linkwright.plan.WishedRing;
+import linkwright.quantity.Decimals;
+import linkwright.quantity.Length;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.TradeWords;
 import linkwright.standing.Standing;
 import linkwright.standing.WireStand;
-import linkwright.standing.WireToOrder;
 
 /**
  * What a plan holds besides its first figures: the link, the ring, the wire to take, how to cut.
@@ -25,13 +31,17 @@ import linkwright.standing.WireToOrder;
 record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
   List<Part> of(Standing standing, Plan plan) {
     List<Part> parts = new ArrayList<>();
-    group(parts, "One link:", link(plan));
+    group(
+        parts, plan.sized() ? "One " + plan.sizes().get(0).name() + ":" : "One link:", link(plan));
+    plan.sizes().stream()
+        .skip(1)
+        .forEach(size -> group(parts, "One " + size.name() + ":", size(plan, size)));
     plan.wish().ring().ifPresent(ring -> group(parts, "One ring:", ring(plan, ring)));
     group(parts, "Wire to take:", wire(plan));
     standing
         .wire()
         .filter(WireStand::known)
-        .ifPresent(wire -> group(parts, "Cut the wire on hand so:", cuts(wire)));
+        .ifPresent(wire -> group(parts, "Cut the wire on hand so:", cuts(plan, wire)));
     group(parts, "Taken where nothing was typed:", taken(standing));
     group(parts, "What it weighs:", mass(plan));
     group(parts, "Joints:", joints(plan));
@@ -50,11 +60,28 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
     standing
         .taken()
         .forEach(
-            (key, value) ->
+            (key, value) -> {
+              String today = standing.since().getOrDefault(key, "");
+              // Loss and chance stand with the wire; of the files only what has changed is worth
+              // it.
+              boolean told =
+                  List.of(WishKeys.USUAL_LOSS, WishKeys.CONFIDENCE).contains(key)
+                      && value.from() == Sourced.Source.USUAL;
+              if (!today.isEmpty() || !told && !HeldFigures.isOne(key)) {
+                String since = today.isEmpty() ? "" : "; today it would be " + inUnits(today);
                 rows.add(
-                    row(key.replace('-', ' '), value.value())
-                        .remark(SourceWords.of(value.from()))));
+                    row(key.replace('-', ' '), inUnits(value.value()))
+                        .remark(SourceWords.of(value.from()) + since));
+              }
+            });
     return rows;
+  }
+
+  /** A length as it is held, in the units that are shown. */
+  private String inUnits(String held) {
+    return held.endsWith(" mm")
+        ? Length.read(held).map(mm -> length(mm.mm())).found().orElse(held)
+        : held;
   }
 
   private List<Row> link(Plan plan) {
@@ -78,6 +105,26 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
                         "size wished",
                         length(mm)
                             + (wide.isPresent() ? " x " + length(wide.getAsDouble()) : ""))));
+    return rows;
+  }
+
+  /** Another link of the chain: what is cut for it, what it adds, what it weighs. */
+  private List<Row> size(Plan plan, LinksOfSize size) {
+    SettledLink link = size.link();
+    List<Row> rows = new ArrayList<>();
+    rows.add(row("blank", length(link.blankMm())).remark(link.blankFrom().word()));
+    rows.add(row("inside", length(link.insideMm())).remark(link.insideFrom().word()));
+    if (!link.formersMm().isEmpty()) {
+      rows.add(
+          row(
+              "formers",
+              link.formersMm().entrySet().stream()
+                  .map(each -> each.getKey() + " " + length(each.getValue()))
+                  .collect(Collectors.joining(", "))));
+    }
+    rows.add(row("to cut", size.toCut() + " for " + size.links()));
+    rows.add(row("wire", length(size.toCut() * size.eachMm(plan.wish()))));
+    rows.add(row("they weigh", units.mass(size.massG())));
     return rows;
   }
 
@@ -122,38 +169,50 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
     if (plan.rings() > 0) {
       rows.add(row("for rings", length(plan.wireRingsMm())));
     }
+    if (plan.endRings().isPresent()) {
+      rows.add(row("at the ends", length(plan.wireEndsMm())));
+    }
     rows.add(row("for spares", length(plan.wireSpareMm())));
     if (plan.rings() > 0) {
       rows.add(row("spare rings", length(plan.wireSpareRingsMm())));
     }
     rows.add(row("to order", units.mass(WireToOrder.of(plan).massG())).remark("all of it"));
-    rows.add(row("usual loss", percent(wish.usualLoss())));
-    rows.add(row("chance", percent(wish.confidence()) + " that so many blanks are enough"));
+    rows.add(row("usual loss", Decimals.percent(wish.usualLoss(), 0)));
+    rows.add(row("chance", Decimals.percent(wish.confidence(), 0) + " that so many blanks are enough"));
     return rows;
   }
 
-  private List<Row> cuts(WireStand wire) {
+  private List<Row> cuts(Plan plan, WireStand wire) {
     List<Row> rows = new ArrayList<>();
-    wire.links().forEach(bar -> rows.add(row(length(bar.leftMm()), pieces(bar))));
+    wire.links().forEach(bar -> rows.add(row(length(bar.leftMm()), pieces(plan, bar))));
     wire.rings()
         .ifPresent(
             bars ->
-                bars.forEach(bar -> rows.add(row(length(bar.leftMm()) + " (rings)", pieces(bar)))));
+                bars.forEach(bar -> rows.add(row(length(bar.leftMm()) + " (rings)", pieces(plan, bar)))));
     return rows;
   }
 
-  private String pieces(WireStand.Bar bar) {
+  private String pieces(Plan plan, WireStand.Bar bar) {
     if (bar.next().none()) {
       return "stays whole";
     }
     List<String> parts = new ArrayList<>();
     int blanks = bar.next().links();
-    int rings = bar.next().rings();
-    if (blanks > 0) {
+    int rings = bar.next().rings() - bar.ends();
+    if (plan.sized()) {
+      for (int i = 0; i < bar.blanks().size(); i++) {
+        if (bar.blanks().get(i) > 0) {
+          parts.add(bar.blanks().get(i) + " " + plan.sizes().get(i).name());
+        }
+      }
+    } else if (blanks > 0) {
       parts.add(blanks + (blanks == 1 ? " blank" : " blanks"));
     }
     if (rings > 0) {
       parts.add("a coil for " + rings + (rings == 1 ? " ring" : " rings"));
+    }
+    if (bar.ends() > 0) {
+      parts.add(bar.ends() + " for the ends");
     }
     parts.add(length(bar.overMm()) + " left");
     return String.join(", ", parts);
@@ -178,9 +237,5 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
 
   private Row row(String label, String value) {
     return Row.of(words.show(label), words.show(value));
-  }
-
-  private static String percent(double share) {
-    return String.format(Locale.ROOT, "%.0f %%", 100 * share);
   }
 }

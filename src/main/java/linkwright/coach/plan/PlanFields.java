@@ -11,8 +11,8 @@ import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
 import linkwright.coach.form.Offered;
 import linkwright.coach.form.PriceWords;
-import linkwright.coach.kernel.JobWords;
 import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.job.Sourced;
 import linkwright.link.Pattern;
 import linkwright.link.Usual;
@@ -47,7 +47,9 @@ final class PlanFields {
               }
               boolean known =
                   PlanDefaults.of(Map.of(), Map.of(), model.handbook())
-                      .containsKey(WishKeys.USUAL_LOSS);
+                          .get(WishKeys.USUAL_LOSS)
+                          .from()
+                      != Sourced.Source.USUAL;
               if (routine.usualLoss() > 0 && !known) {
                 usual.put(WishKeys.USUAL_LOSS, PriceWords.plain(100 * routine.usualLoss()) + " %");
               }
@@ -121,7 +123,7 @@ final class PlanFields {
   /** What is taken where a field stays empty, and whose that is. */
   private static Field hers(Field field, Map<String, Sourced> taken) {
     Sourced value = taken.get(field.id());
-    return value == null
+    return value == null || value.from() == Sourced.Source.USUAL
         ? field
         : field.hinted("empty: " + value.value() + ", " + SourceWords.of(value.from()));
   }
@@ -172,9 +174,11 @@ final class PlanFields {
         field(model, WishKeys.LINK_BLANK, "blank").aside(),
         field(model, WishKeys.LINK_FORMERS, "formers").aside(),
         field(model, WishKeys.LINK_INSIDE, "link inside").aside(),
+        field(model, WishKeys.LINK_REPEAT, "repeat").aside(),
         field(model, WishKeys.RING_INSIDE, "ring inside"),
         field(model, WishKeys.RING_WIRE, "ring thickness").aside(),
         field(model, WishKeys.RING_OVAL, "oval inside").aside(),
+        field(model, WishKeys.RING_ENDS, "rings at ends").aside(),
         field(model, WishKeys.FINISHED, "finished length"),
         field(model, WishKeys.CLASP_LENGTH, "clasp length").aside(),
         field(model, WishKeys.CLASP_MASS, "clasp mass").aside(),

@@ -75,6 +75,14 @@ public final class PlanHelp {
               "What one link adds to the chain, measured on finished links. It goes before what is"
                   + " reckoned from the pattern."),
           entry(
+              WishKeys.LINK_REPEAT,
+              Measure.WORDS,
+              "only if links differ: 1 link + 2 round ring={mm:3}",
+              "How the links follow one another where they are of several sizes: how many of the"
+                  + " planned link, then how many of each other, by its pattern's name and its own"
+                  + " sizes: blank, length, width, inside, formers. Each size is counted, cut and"
+                  + " weighed by itself."),
+          entry(
               WishKeys.RING_INSIDE,
               Measure.LENGTH,
               "{mm:3}; the ring between two links",
@@ -91,6 +99,12 @@ public final class PlanHelp {
               "width once squeezed, {mm:2.4}; empty: round",
               "The inside width of a ring once it is squeezed to an oval. The ring gets longer by"
                   + " it, and so does the chain."),
+          entry(
+              WishKeys.RING_ENDS,
+              Measure.LENGTH,
+              "a jump ring at each end, {mm:5}; empty: none",
+              "The inside diameter of a jump ring at each end, of the links' wire. Both add their"
+                  + " length, their wire and a joint each."),
           entry(
               WishKeys.FINISHED,
               Measure.LENGTH,

@@ -12,9 +12,9 @@ import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Table;
 import linkwright.coach.form.Form;
-import linkwright.coach.kernel.JobWords;
-import linkwright.coach.kernel.LinkShape;
 import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.drawn.JobWords;
+import linkwright.coach.kernel.drawn.LinkShape;
 import linkwright.quantity.UnitStyle;
 import linkwright.reckon.Reckoner;
 import linkwright.reckon.Reckoning;
@@ -91,7 +91,7 @@ final class ReckonContent {
                       .orElseGet(
                           () ->
                               new Drawing(
-                                  List.of(LinkShape.of(link, size, Emphasis.NOW)), List.of())));
+                                  List.of(LinkShape.of(link, size, Emphasis.NOW)), List.of(), units)));
             });
     return parts;
   }

@@ -101,7 +101,7 @@ final class ReckonFill {
     switch (sum) {
       case "link" -> texts.put("blank", exact(plan.linkBlankMm(), units));
       case "chain" -> {
-        texts.put("link-inside", exact(plan.linkInsideMm(), units));
+        texts.put("link-inside", exact(plan.meanInsideMm(), units));
         texts.put("ring-inside", plan.rings() > 0 ? exact(plan.ringInsideLengthMm(), units) : "");
         texts.put("joining", plan.rings() > 0 ? "" : "each-other");
       }

@@ -8,12 +8,14 @@ import linkwright.coach.content.Acts;
 import linkwright.coach.content.Content;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
+import linkwright.coach.form.CardWords;
+import linkwright.coach.form.ForecastWords;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.DraftWords;
-import linkwright.coach.kernel.ForecastWords;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.ShortageWords;
+import linkwright.coach.kernel.TypedBefore;
 import linkwright.coach.kernel.WaitingWords;
 import linkwright.coach.kernel.safety.Cards;
 import linkwright.coach.keys.Act;
@@ -40,6 +42,7 @@ final class RoundContent {
     if (!job.state().course().closed() && job.standing().counted().plan().isPresent()) {
       ForecastWords.of(job.standing()).ifPresent(words -> parts.add(Prose.aside(words)));
     }
+    TypedBefore.offer(model).ifPresent(parts::add);
     job.told().stream()
         .filter(sentence -> !sentence.equals(model.notice().text()))
         .forEach(sentence -> parts.add(Prose.stop(sentence)));
@@ -88,6 +91,7 @@ final class RoundContent {
           state.course().closed()
               ? "closed"
               : state.accounts().weighedIn().chainG().isPresent() ? "weighed" : "not yet";
+      case TO_CARD -> CardWords.line(state.card(), model.today());
       case TO_BOOK -> job.entries().size() + " entries";
       case TO_TIMERS ->
           model.waits().isEmpty()
@@ -97,7 +101,9 @@ final class RoundContent {
       case TO_WIRE -> wire(model, job);
       case TO_CAUTIONS -> cautions(model, job);
       case TO_RECKONER -> "sums on wire, rings, blanks and solder";
-      case TO_LOOKUP -> "metals, solders, clasps, words of the trade";
+      case TO_LOOKUP -> "words, metals, solders, clasps, marks";
+      case TO_REHEARSAL -> "the steps dry, nothing is entered";
+      case TO_LESSON -> "be asked before the step is shown";
       case TO_TRAY -> "all jobs";
       default -> "";
     };

@@ -9,6 +9,7 @@ import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.TypedBefore;
 import linkwright.coach.keys.Act;
 
 /** The way round a job: every place with its key; the bench is where enter leads. */
@@ -29,11 +30,14 @@ public final class RoundPlace implements Place {
           Act.TO_PILES,
           Act.TO_WIRE,
           Act.TO_WEIGH_IN,
+          Act.TO_CARD,
           Act.TO_BOOK,
           Act.TO_CAUTIONS,
           Act.TO_TIMERS,
           Act.TO_RECKONER,
           Act.TO_LOOKUP,
+          Act.TO_REHEARSAL,
+          Act.TO_LESSON,
           Act.TO_TRAY);
 
   @Override
@@ -47,6 +51,10 @@ public final class RoundPlace implements Place {
     acts.add(Act.TO_SETTINGS);
     boolean closed = model.job().orElseThrow().state().course().closed();
     acts.add(closed ? Act.MAKE_AGAIN : Act.TO_WHAT_IF);
+    acts.add(Act.TO_REACH);
+    if (TypedBefore.any(model)) {
+      acts.add(Act.KEEP_FOR_ALL);
+    }
     if (Drafting.first(model).isPresent()) {
       acts.add(Act.THROW_AWAY);
     }
@@ -64,6 +72,7 @@ public final class RoundPlace implements Place {
   @Override
   public Turn act(Model model, Act act) {
     return switch (act) {
+      case KEEP_FOR_ALL -> TypedBefore.keep(model);
       case THROW_AWAY ->
           Drafting.first(model)
               .map(form -> Drafting.thrownAway(model, form))

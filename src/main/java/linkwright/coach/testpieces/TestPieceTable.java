@@ -31,8 +31,7 @@ final class TestPieceTable {
   static Table of(TestsHeld held, Trials trials, UnitStyle units) {
     List<Table.Line> lines = new ArrayList<>();
     for (Map.Entry<EntryId, Fact.TestPieceTried> each : trials.pieces().entrySet()) {
-      boolean sample =
-          trials.sample().map(choice -> choice.piece().equals(each.getKey())).orElse(false);
+      boolean sample = trials.isSample(each.getKey());
       lines.add(line(lines.size(), each.getValue(), sample, held, units));
     }
     return new Table(COLUMNS, lines, held.at());
@@ -45,15 +44,16 @@ final class TestPieceTable {
             Integer.toString(i + 1),
             units.length(piece.blankMm()),
             size(piece.lengthMm(), piece.widthMm(), units),
-            reckoned(held, i, units),
-            String.join(" and ", piece.verdicts()),
+            reckoned(held, i, piece.size(), units),
+            (piece.size().isEmpty() ? "" : piece.size() + ": ")
+                + String.join(" and ", piece.verdicts()),
             sample ? "sample link" : ""),
         List.of(Prose.aside(piece.note())),
         sample ? Emphasis.MAIN : Emphasis.PLAIN);
   }
 
-  private static String reckoned(TestsHeld held, int i, UnitStyle units) {
-    List<Optional<Formed>> made = held.taught().map(TestPieces::made).orElse(List.of());
+  private static String reckoned(TestsHeld held, int i, String size, UnitStyle units) {
+    List<Optional<Formed>> made = held.of(size).map(TestPieces::made).orElse(List.of());
     return made.stream()
         .skip(i)
         .findFirst()

@@ -13,10 +13,10 @@ import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
-import linkwright.coach.kernel.BendContent;
-import linkwright.coach.kernel.LinkShape;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
+import linkwright.coach.kernel.drawn.BendContent;
+import linkwright.coach.kernel.drawn.LinkShape;
 import linkwright.coach.keys.Act;
 import linkwright.fit.LinkSize;
 import linkwright.fit.Proposal;
@@ -56,8 +56,9 @@ final class TestsContent {
     held.taught()
         .ifPresent(
             taught -> {
-              parts.add(new Drawing(shapes(taught, held.at(), job, units), List.of()));
-              parts.addAll(next(taught, units));
+              parts.add(new Drawing(shapes(taught, held.at(), job, units), List.of(), units));
+              parts.addAll(next("", taught, units));
+              held.others().forEach((size, one) -> parts.addAll(next(size, one, units)));
             });
     if (held.taught().isEmpty()) {
       parts.add(Prose.aside(noProposal(job)));
@@ -106,11 +107,13 @@ final class TestsContent {
     return shapes;
   }
 
-  private static List<Part> next(TestPieces taught, UnitStyle units) {
+  private static List<Part> next(String size, TestPieces taught, UnitStyle units) {
+    String of = size.isEmpty() ? "" : size + " ";
     LinkSize wish = taught.wish();
     List<Row> rows = new ArrayList<>();
     rows.add(
-        Row.of("wished", units.length(wish.lengthMm()) + " x " + units.length(wish.widthMm())));
+        Row.of(
+            of + "wished", units.length(wish.lengthMm()) + " x " + units.length(wish.widthMm())));
     Optional<Proposal> found = taught.next().found();
     Optional<String> wrong =
         found.flatMap(next -> next.shortfall(units)).or(() -> taught.next().problem());
@@ -120,9 +123,11 @@ final class TestsContent {
     found.ifPresent(
         next -> {
           rows.add(
-              Row.of("next blank", units.length(next.blankMm()) + " over " + formers(next, units))
+              Row.of(
+                      of + "next blank",
+                      units.length(next.blankMm()) + " over " + formers(next, units))
                   .with(Emphasis.NOW));
-          rows.add(Row.of("reckoned", expected(next, units)));
+          rows.add(Row.of(of + "reckoned", expected(next, units)));
         });
     return List.of(new Rows(rows));
   }

@@ -38,12 +38,12 @@ public final class TestsPlace implements Place {
     return TestsContent.of((TestsHeld) model.held(), model);
   }
 
-
   @Override
   public List<Act> acts(Model model) {
+    TestsHeld held = (TestsHeld) model.held();
     List<Act> acts = new ArrayList<>(List.of(Act.LOG, Act.SAMPLE, Act.UP, Act.DOWN));
-    if (!TestsContent.bends((TestsHeld) model.held(), model).isEmpty()) {
-      acts.add(Act.DRAWN);
+    if (!TestsContent.bends(held, model).isEmpty()) {
+      acts.add(held.drawn() ? 0 : acts.size(), Act.DRAWN);
     }
     acts.addAll(List.of(Act.TO_TRIAL, Act.TO_BENCH, Act.UNDO));
     return Turning.with(acts, model, content(model));
@@ -75,7 +75,8 @@ public final class TestsPlace implements Place {
     int last = Math.max(0, pieces(model).size() - 1);
     return new TestsHeld(
         Math.max(0, Math.min(last, wanted)),
-        TestPieces.of(job.standing(), job.state()),
+        TestPieces.of(job.standing(), job.state(), ""),
+        others(job),
         Optional.empty(),
         0,
         false);
@@ -86,6 +87,19 @@ public final class TestsPlace implements Place {
     return act != Act.DRAWN
         ? act.words()
         : ((TestsHeld) model.held()).drawn() ? "back to the list" : "bend by bend";
+  }
+
+  private static Map<String, TestPieces> others(OpenJob job) {
+    Map<String, TestPieces> others = new LinkedHashMap<>();
+    for (String size : sizes(job)) {
+      TestPieces.of(job.standing(), job.state(), size).ifPresent(one -> others.put(size, one));
+    }
+    return others;
+  }
+
+  /** Names of the chain's links beside the planned one. */
+  private static List<String> sizes(OpenJob job) {
+    return job.standing().counted().wish().map(wish -> wish.others()).orElse(List.of());
   }
 
   @Override
@@ -107,6 +121,13 @@ public final class TestsPlace implements Place {
         next.map(proposal -> units.length(proposal.blankMm()))
             .orElse(job.state().course().wish().getOrDefault(WishKeys.LINK_BLANK, ""));
     List<Field> fields = new ArrayList<>();
+    if (!sizes(job).isEmpty()) {
+      List<String> links = new ArrayList<>(List.of(""));
+      links.addAll(sizes(job));
+      fields.add(
+          Field.choice("size", "which link", "", "empty: the planned one", links)
+              .helped("Each link of the chain has test pieces and a sample of its own."));
+    }
     fields.add(
         Field.of("blank", "blank", blank, "what you cut, {mm:38}", Measure.LENGTH, units)
             .helped(
@@ -117,6 +138,17 @@ public final class TestsPlace implements Place {
             proposal
                 .formersMm()
                 .forEach((name, mm) -> fields.add(former(name, units.length(mm), units))));
+    screen
+        .others()
+        .forEach(
+            (size, other) ->
+                other.next().found().stream()
+                    .flatMap(proposal -> proposal.formersMm().entrySet().stream())
+                    .filter(each -> fields.stream().noneMatch(one -> named(one, each.getKey())))
+                    .forEach(
+                        each ->
+                            fields.add(
+                                former(each.getKey(), units.length(each.getValue()), units))));
     fields.add(
         Field.of(
                 "length",
@@ -155,7 +187,22 @@ public final class TestsPlace implements Place {
     return Drafting.resumed(
         model,
         Form.of(Form.Purpose.TEST_PIECE, "A test piece", "log it", fields)
-        .startingAt(next.isPresent() ? "length" : "blank"));
+            .startingAt(next.isPresent() ? "length" : "blank"));
+  }
+
+  private static boolean named(Field field, String former) {
+    return field.id().equals("former." + former);
+  }
+
+  /** Of several links each has formers of its own. */
+  private static Map<String, Double> formers(TestsHeld screen, Form form) {
+    Map<String, Double> formers = new LinkedHashMap<>(new Amounts(form).byName("former."));
+    if (!screen.others().isEmpty()) {
+      screen
+          .of(form.text("size"))
+          .ifPresent(one -> formers.keySet().retainAll(one.pattern().formersMm().keySet()));
+    }
+    return formers;
   }
 
   private static Field former(String name, String text, UnitStyle units) {
@@ -199,21 +246,32 @@ public final class TestsPlace implements Place {
     OptionalDouble length = amounts.mm("length");
     OptionalDouble width = amounts.mm("width");
     if (verdicts.isEmpty() && length.isPresent() && width.isPresent()) {
-      verdicts = measured((TestsHeld) model.held(), length.getAsDouble(), width.getAsDouble());
+      verdicts =
+          measured(
+              (TestsHeld) model.held(),
+              form.text("size"),
+              length.getAsDouble(),
+              width.getAsDouble());
     }
     Fact.TestPieceTried fact =
         new Fact.TestPieceTried(
             job.standing().counted().wish().map(wish -> wish.wireMm()).orElse(0.0),
             amounts.mm("blank").orElseThrow(),
-            amounts.byName("former."),
+            formers((TestsHeld) model.held(), form),
             length,
             width,
             amounts.mm("inside"),
             verdicts,
-            form.text("note"));
+            form.text("note"),
+            "",
+            false,
+            form.text("size"));
     Map<String, String> questions =
         Questions.ofTestPiece(
-            fact, ((TestsHeld) model.held()).taught(), job.standing(), model.settings().units());
+            fact,
+            ((TestsHeld) model.held()).of(fact.size()),
+            job.standing(),
+            model.settings().units());
     Optional<Form> asking = Asking.first(form, questions);
     return asking.isPresent()
         ? Turn.to(
@@ -221,9 +279,10 @@ public final class TestsPlace implements Place {
         : Turn.keep(model, fact);
   }
 
-  private static List<String> measured(TestsHeld screen, double lengthMm, double widthMm) {
+  private static List<String> measured(
+      TestsHeld screen, String size, double lengthMm, double widthMm) {
     return screen
-        .taught()
+        .of(size)
         .map(tests -> tests.verdictOf(lengthMm, widthMm).stream().map(Verdicts::word).toList())
         .orElse(List.of());
   }

@@ -3,10 +3,10 @@ package linkwright.coach.tray;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import linkwright.coach.kernel.Clock;
 import linkwright.coach.kernel.Settings;
 import linkwright.coach.kernel.TrayJob;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
 import linkwright.standing.ClosedChain;
 
@@ -31,10 +31,7 @@ public final class ClosedWords {
       words.add(Clock.spoken(came.seconds()));
     }
     came.price()
-        .ifPresent(
-            price ->
-                words.add(
-                    (String.format(Locale.ROOT, "%.2f", price) + " " + came.currency()).strip()));
+        .ifPresent(price -> words.add(Decimals.money(price, came.currency())));
     String day = DateTimeFormatter.ISO_LOCAL_DATE.withZone(settings.zone()).format(came.closedAt());
     return " " + day + (words.isEmpty() ? "" : ": " + String.join(", ", words));
   }

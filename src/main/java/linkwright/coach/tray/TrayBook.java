@@ -31,6 +31,7 @@ public record TrayBook(TrayJob job, Timers timers, CautionsMet met) {
         job.lastEntry(),
         job.closed(),
         job.came(),
-        job.wants());
+        job.wants(),
+        job.away());
   }
 }

@@ -21,7 +21,8 @@ final class TrayContent {
 
   /** The jobs that hold what the list is narrowed by. */
   static List<TrayJob> shown(Model model, TrayHeld held) {
-    return Narrowing.of(held.search(), model.tray(), TrayContent::names);
+    List<TrayJob> jobs = model.tray().stream().filter(job -> held.all() || !job.away()).toList();
+    return Narrowing.of(held.search(), jobs, TrayContent::names);
   }
 
   private static List<String> names(TrayJob job) {
@@ -44,7 +45,10 @@ final class TrayContent {
     held.form().ifPresent(form -> parts.add(new Fields(form)));
     parts.add(
         lines.isEmpty()
-            ? Prose.says("No job is called that. {do:search} narrows the list by another word.")
+            ? Prose.says(
+                held.search().isEmpty()
+                    ? "Every job is put away: {do:show-all} shows them, {do:new-job} begins one."
+                    : "No job is called that. {do:search} narrows the list by another word.")
             : new Table(List.of(Table.Column.words("")), lines, held.at()));
     parts.add(
         Prose.aside("{do:to-my-bench} shows your bench, {do:to-hands} what your books taught."));
@@ -55,7 +59,10 @@ final class TrayContent {
     String waits = job.waits().isEmpty() ? "" : "waits: " + String.join(", ", job.waits());
     return new Table.Line(
         List.of(job.name()),
-        List.of(Prose.aside(ClosedWords.stands(job, model.settings())), Prose.stop(waits)),
+        List.of(
+            Prose.aside(
+                (job.away() ? "put away; " : "") + ClosedWords.stands(job, model.settings())),
+            Prose.stop(waits)),
         Emphasis.PLAIN);
   }
 }

@@ -11,17 +11,24 @@ import linkwright.coach.kernel.PlaceId;
  * @param at which one is chosen among those shown
  * @param search what the list is narrowed by; empty for all
  * @param form the form that is open
+ * @param all whether those that were put away are shown too
  * @param again whether the one that is about to be opened is to be made again
  */
-public record TrayHeld(int at, String search, Optional<Form> form, boolean again) implements Held {
+public record TrayHeld(int at, String search, Optional<Form> form, boolean all, boolean again)
+    implements Held {
   /** All of them, or one form of the place. */
   public TrayHeld(int at, Optional<Form> form) {
-    this(at, "", form, false);
+    this(at, "", form, false, false);
   }
 
-  /** Those that hold what is searched for. */
-  TrayHeld(int at, String search, Optional<Form> form) {
-    this(at, search, form, false);
+  /** The same at another line, or with another form. */
+  TrayHeld at(int line, Optional<Form> other) {
+    return new TrayHeld(line, search, other, all, false);
+  }
+
+  /** The same narrowed by other words. */
+  TrayHeld narrowed(String words, Optional<Form> other) {
+    return new TrayHeld(0, words, other, all, false);
   }
 
   @Override

@@ -11,12 +11,13 @@ import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
 import linkwright.coach.form.SearchForm;
 import linkwright.coach.kernel.Effect;
-import linkwright.coach.kernel.JobWords;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.TrayJob;
 import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.coach.keys.Act;
+import linkwright.job.BenchFact;
 import linkwright.job.Fact;
 
 /** The tray: the jobs at hand; one is opened, or a new one begun. */
@@ -41,6 +42,12 @@ public final class TrayPlace implements Place {
     if (chosen(model).filter(TrayJob::closed).isPresent()) {
       acts.add(Act.MAKE_AGAIN);
     }
+    if (chosen(model).isPresent()) {
+      acts.add(Act.PUT_AWAY);
+    }
+    if (model.tray().stream().anyMatch(TrayJob::away)) {
+      acts.add(Act.SHOW_ALL);
+    }
     acts.addAll(
         List.of(
             Act.SEARCH,
@@ -50,6 +57,8 @@ public final class TrayPlace implements Place {
             Act.TO_OWN_BENCH,
             Act.TO_DRAWER,
             Act.TO_LOOKUP,
+            Act.TO_LESSON,
+            Act.TO_REHEARSAL,
             Act.TO_SETTINGS,
             Act.LEAVE));
     return acts;
@@ -66,17 +75,49 @@ public final class TrayPlace implements Place {
               ? Turn.to(model.told("The tray is empty: {do:new-job} begins a new job."))
               : Turn.with(
                   model, new Effect.OpenBook(shown(model).get(at(model, tray.at()).at()).slug()));
-      case NEW_JOB -> Turn.to(model.with(new TrayHeld(tray.at(), Optional.of(form(model)))));
+      case NEW_JOB -> Turn.to(model.with(tray.at(tray.at(), Optional.of(form(model)))));
       case SEARCH ->
           Turn.to(
-              model.with(
-                  new TrayHeld(0, tray.search(), Optional.of(SearchForm.of(tray.search())))));
+              model.with(tray.narrowed(tray.search(), Optional.of(SearchForm.of(tray.search())))));
+      case SHOW_ALL ->
+          Turn.to(model.with(new TrayHeld(0, "", Optional.empty(), !tray.all(), false)));
+      case PUT_AWAY -> chosen(model).map(job -> put(model, job)).orElse(Turn.to(model));
       case MAKE_AGAIN ->
           Turn.with(
-              model.with(new TrayHeld(tray.at(), tray.search(), Optional.empty(), true)),
+              model.with(
+                  new TrayHeld(tray.at(), tray.search(), Optional.empty(), tray.all(), true)),
               new Effect.OpenBook(chosen(model).orElseThrow().slug()));
       case LEAVE -> Turn.with(model, new Effect.Leave());
       default -> Turn.goTo(model, act);
+    };
+  }
+
+  private static TrayHeld held(Model model, Form form) {
+    TrayHeld held = (TrayHeld) model.held();
+    return held.at(held.at(), Optional.of(form));
+  }
+
+  /** Out of the tray or back into it: an entry of the job's own book. */
+  private static Turn put(Model model, TrayJob job) {
+    boolean away = !job.away();
+    String told =
+        job.name() + (away ? " is put away: {do:show-all} shows it." : " is back in the tray.");
+    return Turn.keepIn(model.told(told), job.slug(), new BenchFact.JobPutAway(away));
+  }
+
+  @Override
+  public Turn settled(Model model) {
+    return Turn.with(model, new Effect.ReadTray());
+  }
+
+  @Override
+  public String says(Model model, Act act) {
+    return switch (act) {
+      case PUT_AWAY ->
+          chosen(model).filter(TrayJob::away).isPresent() ? "back into the tray" : act.words();
+      case SHOW_ALL ->
+          ((TrayHeld) model.held()).all() ? "hide what is put away" : "show what is put away";
+      default -> act.words();
     };
   }
 
@@ -86,9 +127,9 @@ public final class TrayPlace implements Place {
   }
 
   private static TrayHeld at(Model model, int wanted) {
-    String search = ((TrayHeld) model.held()).search();
     int last = Math.max(0, shown(model).size() - 1);
-    return new TrayHeld(Math.max(0, Math.min(last, wanted)), search, Optional.empty());
+    int at = Math.max(0, Math.min(last, wanted));
+    return ((TrayHeld) model.held()).at(at, Optional.empty());
   }
 
   private static List<TrayJob> shown(Model model) {
@@ -114,7 +155,11 @@ public final class TrayPlace implements Place {
                     "Routine",
                     first,
                     "",
-                    Choosing.routines(model.handbook().routines())))));
+                    Choosing.routines(model.handbook().routines()))),
+            Field.of("plan", "Plan file", "", "its path, or its name in plans; empty: none")
+                .helped(
+                    "A plan that was saved: linkwright plan JOB --into FILE writes one. Empty: the"
+                        + " plan is set here.")));
   }
 
   /** The routine's field says what the routine makes: its name alone tells a beginner little. */
@@ -132,18 +177,19 @@ public final class TrayPlace implements Place {
   public Turn edited(Model model, Form form, boolean textChanged) {
     if (form.purpose() == Form.Purpose.SEARCH) {
       Optional<Form> open = form.at() == 0 ? Optional.of(form) : Optional.empty();
-      return Turn.to(model.with(new TrayHeld(0, SearchForm.text(form), open)));
+      return Turn.to(model.with(((TrayHeld) model.held()).narrowed(SearchForm.text(form), open)));
     }
     Form shown =
         form.withTroubles(Map.of())
             .mapFields(field -> field.id().equals("routine") ? told(model, field) : field);
-    return Turn.to(model.with(new TrayHeld(((TrayHeld) model.held()).at(), Optional.of(shown))));
+    return Turn.to(model.with(held(model, shown)));
   }
 
   @Override
   public Turn confirmed(Model model, Form form) {
     if (form.purpose() == Form.Purpose.SEARCH) {
-      return Turn.to(model.with(new TrayHeld(0, SearchForm.text(form), Optional.empty())));
+      TrayHeld held = (TrayHeld) model.held();
+      return Turn.to(model.with(held.narrowed(SearchForm.text(form), Optional.empty())));
     }
     Map<String, String> troubles = new HashMap<>();
     if (form.text("name").isEmpty()) {
@@ -158,13 +204,14 @@ public final class TrayPlace implements Place {
     }
     if (!troubles.isEmpty()) {
       Form told = form.withTroubles(troubles).atFirstTrouble();
-      return Turn.to(model.with(new TrayHeld(((TrayHeld) model.held()).at(), Optional.of(told))));
+      return Turn.to(model.with(held(model, told)));
     }
     return Turn.with(
-        model.with(at(model, ((TrayHeld) model.held()).at())),
+        model.with(held(model, form)),
         new Effect.BeginJob(
             form.text("name"),
-            List.of(new Fact.JobOpened(form.text("name"), form.text("routine")))));
+            List.of(new Fact.JobOpened(form.text("name"), form.text("routine"))),
+            form.text("plan")));
   }
 
   @Override
@@ -174,7 +221,7 @@ public final class TrayPlace implements Place {
         held.form().filter(form -> form.purpose() == Form.Purpose.SEARCH).isPresent();
     return Turn.to(
         narrowing
-            ? model.with(new TrayHeld(0, Optional.empty()))
+            ? model.with(held.narrowed("", Optional.empty()))
             : model.with(at(model, held.at())));
   }
 

@@ -8,6 +8,7 @@ import java.util.Optional;
 import linkwright.coach.kernel.ShortageWords;
 import linkwright.coach.kernel.TrayJob;
 import linkwright.job.Entry;
+import linkwright.job.JobCard;
 import linkwright.job.JobState;
 import linkwright.routine.PieceKind;
 import linkwright.standing.ClosedChain;
@@ -19,11 +20,6 @@ import linkwright.standing.WireWanted;
 /** A job as it lies in the tray, told from its book. */
 public final class TrayWords {
   private TrayWords() {}
-
-  /** Where the job stands and what waits. */
-  public static TrayJob of(String slug, List<Entry> entries, Handbook handbook, Instant now) {
-    return standing(slug, entries, handbook).at(now);
-  }
 
   /** Where the job stands, for any time: only timers go on by themselves. */
   public static TrayBook standing(String slug, List<Entry> entries, Handbook handbook) {
@@ -41,7 +37,8 @@ public final class TrayWords {
             last,
             closed,
             ClosedChain.of(entries, state, standing, handbook),
-            closed ? Optional.empty() : WireWanted.of(standing));
+            closed ? Optional.empty() : WireWanted.of(standing),
+            state.card().away());
     return new TrayBook(job, state.timers(), state.cautions());
   }
 
@@ -59,7 +56,11 @@ public final class TrayWords {
             .flatMap(routine -> routine.step(state.course().step()))
             .map(open -> "at “" + open.title() + "”")
             .orElse("not begun");
-    return count + step;
+    return count + step + promised(state.card());
+  }
+
+  private static String promised(JobCard card) {
+    return card.promised().map(day -> ", promised " + day).orElse("");
   }
 
   /** How many of the first kind of piece came good: links, or what the routine makes. */

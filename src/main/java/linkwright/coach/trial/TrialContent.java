@@ -46,7 +46,7 @@ final class TrialContent {
                 "The chain now: "
                     + plan.links()
                     + " links of "
-                    + units.length(plan.linkInsideMm())
+                    + units.length(plan.meanInsideMm())
                     + " inside, "
                     + plan.rings()
                     + " rings, "

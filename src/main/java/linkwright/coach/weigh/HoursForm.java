@@ -10,7 +10,7 @@ import linkwright.coach.form.Form;
 import linkwright.coach.form.Measure;
 import linkwright.coach.kernel.Clock;
 import linkwright.coach.kernel.EntryWords;
-import linkwright.coach.kernel.JobWords;
+import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.job.BenchFact;

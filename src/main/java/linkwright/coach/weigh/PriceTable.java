@@ -2,7 +2,6 @@ package linkwright.coach.weigh;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import linkwright.coach.content.Emphasis;
@@ -10,6 +9,7 @@ import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Table;
 import linkwright.job.Accounts;
+import linkwright.quantity.Decimals;
 import linkwright.standing.Closing;
 import linkwright.standing.Price;
 
@@ -46,6 +46,6 @@ final class PriceTable {
   }
 
   private static String money(double amount, String currency) {
-    return (String.format(Locale.ROOT, "%.2f", amount) + " " + currency).strip();
+    return Decimals.money(amount, currency);
   }
 }

@@ -11,10 +11,13 @@ import linkwright.coach.content.Fields;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Table;
+import linkwright.coach.form.CardWords;
 import linkwright.coach.kernel.Clock;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
+import linkwright.coach.kernel.TypedBefore;
 import linkwright.job.Fact;
+import linkwright.job.JobCard;
 import linkwright.job.Pile;
 import linkwright.plan.FinenessWord;
 import linkwright.plan.Plan;
@@ -129,6 +132,11 @@ final class WeighContent {
           .forEach(sentence -> parts.add(Prose.says("Next time: " + sentence)));
     }
     HoursForm.said(model).ifPresent(said -> parts.add(Prose.aside(said)));
+    TypedBefore.offer(model).ifPresent(parts::add);
+    JobCard card = job.state().card();
+    if (!card.said().isEmpty()) {
+      parts.add(Prose.says("Job card: " + CardWords.line(card, model.today()) + "."));
+    }
     fineness(model, job).forEach(word -> parts.add(Prose.aside(word)));
     FinenessWord.limits(model.handbook().reference())
         .ifPresent(limits -> parts.add(Prose.aside(limits)));

@@ -3,7 +3,6 @@ package linkwright.coach.weigh;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -14,12 +13,14 @@ import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
 import linkwright.coach.form.Measure;
 import linkwright.coach.form.PriceWords;
+import linkwright.coach.form.WeighOutForm;
 import linkwright.coach.kernel.Drafting;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.Turning;
+import linkwright.coach.kernel.TypedBefore;
 import linkwright.coach.kernel.Undo;
 import linkwright.coach.keys.Act;
 import linkwright.job.Accounts;
@@ -45,6 +46,9 @@ public final class WeighPlace implements Place {
   public List<Act> acts(Model model) {
     List<Act> acts = new ArrayList<>(List.of(Act.WEIGH, Act.WEIGH_OUT, Act.PRICE, Act.HOURS));
     acts.addAll(closed(model) ? List.of(Act.REOPEN, Act.MAKE_AGAIN) : List.of(Act.CLOSE));
+    if (TypedBefore.any(model)) {
+      acts.add(Act.KEEP_FOR_ALL);
+    }
     acts.addAll(List.of(Act.MORE, Act.LESS, Act.TO_BENCH, Act.UNDO));
     acts.add(closed(model) ? Act.CLOSE : Act.REOPEN);
     return acts;
@@ -59,7 +63,7 @@ public final class WeighPlace implements Place {
   public Turn act(Model model, Act act) {
     return switch (act) {
       case WEIGH -> open(model, weighIn(model));
-      case WEIGH_OUT -> open(model, weighOut(model));
+      case WEIGH_OUT -> open(model, WeighOutForm.of(model.settings().units()));
       case PRICE, HOURS ->
           closed(model)
               ? Turn.to(
@@ -67,6 +71,7 @@ public final class WeighPlace implements Place {
                       "This job is closed and its price stays; {do:reopen} opens it again."))
               : open(model, act == Act.PRICE ? prices(model) : HoursForm.of(model));
       case CLOSE -> close(model);
+      case KEEP_FOR_ALL -> TypedBefore.keep(model);
       case REOPEN ->
           closed(model)
               ? Turn.keep(model.told("The job is open again."), new Fact.JobReopened(""))
@@ -127,23 +132,6 @@ public final class WeighPlace implements Place {
     String text = last.isPresent() ? units.mass(last.getAsDouble()) : "";
     return Field.of(id, label, text, hint, Measure.MASS, units)
         .helped("What the scale says. All of it is set against what was weighed out.");
-  }
-
-  private static Form weighOut(Model model) {
-    return Form.of(
-        Form.Purpose.WEIGH_OUT,
-        "Metal weighed out for this job",
-        "weigh out",
-        List.of(
-            Field.of(
-                    "mass",
-                    "mass",
-                    "",
-                    "what you took, {g:14.5}",
-                    Measure.MASS,
-                    model.settings().units())
-                .helped("What the scale said. What comes back is weighed against it."),
-            Field.of("what", "what", "wire", "wire, solder, sheet")));
   }
 
   private static Form prices(Model model) {

@@ -9,11 +9,12 @@ import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Table;
 import linkwright.plan.Plan;
+import linkwright.plan.WireToOrder;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
 import linkwright.standing.Quote;
 import linkwright.standing.Standing;
 import linkwright.standing.WhatIf;
-import linkwright.standing.WireToOrder;
 
 /**
  * Variants of one wish in one table, a column each.
@@ -26,7 +27,7 @@ public record WhatIfContent(UnitStyle units) {
   /** The table, and what is wrong with a variant that comes to nothing. */
   public List<Part> of(List<WhatIf> variants) {
     List<Table.Column> columns = new ArrayList<>(List.of(Table.Column.words("")));
-    variants.forEach(each -> columns.add(Table.Column.words(each.says())));
+    variants.forEach(each -> columns.add(Table.Column.numbers(each.says())));
     List<Table.Line> lines = new ArrayList<>();
     line(lines, variants, "links", plan -> Integer.toString(plan.links()));
     line(lines, variants, "rings", plan -> Integer.toString(plan.rings()));
@@ -37,15 +38,21 @@ public record WhatIfContent(UnitStyle units) {
         lines,
         variants,
         "holds",
-        plan -> String.format(Locale.ROOT, "%.0f N", plan.pull().solderedN()));
+        plan -> Decimals.upTo(plan.pull().solderedN(), 0) + " N");
     quoted(
         lines,
         variants,
         "hours, the first",
         quote -> hours(quote.hoursFirst(), quote.hoursPlusMinus()));
     quoted(lines, variants, "hours again", quote -> hours(quote.hoursAgain(), 0));
-    quoted(lines, variants, "price, the first", WhatIfContent::first);
-    quoted(lines, variants, "price again", quote -> money(quote, quote.again().total()));
+    if (variants.stream()
+        .anyMatch(each -> each.standing().quote().filter(Quote::priced).isPresent())) {
+      quoted(lines, variants, "price, the first", WhatIfContent::first);
+      quoted(lines, variants, "price again", quote -> money(quote, quote.again().total()));
+    }
+    if (variants.stream().anyMatch(each -> each.standing().chance().isPresent())) {
+      cells(lines, variants, "the wire will do", WhatIfContent::chance);
+    }
     List<Part> parts = new ArrayList<>(List.of(new Table(columns, lines, -1)));
     for (WhatIf each : variants) {
       if (each.standing().quote().filter(Quote::lacksMetal).isPresent()) {
@@ -88,6 +95,13 @@ public record WhatIfContent(UnitStyle units) {
     lines.add(new Table.Line(cells, List.of(), Emphasis.PLAIN));
   }
 
+  /** How sure it is that links and rings come good from the wire on hand. */
+  private static String chance(Standing standing) {
+    return standing.chance().isPresent()
+        ? Decimals.percent(standing.chance().getAsDouble(), 0)
+        : NONE;
+  }
+
   private static String hours(double hours, double plusMinus) {
     String about = String.format(Locale.ROOT, "%.1f h", hours);
     return plusMinus > 0 ? String.format(Locale.ROOT, "%.1f ± %.1f h", hours, plusMinus) : about;
@@ -106,7 +120,7 @@ public record WhatIfContent(UnitStyle units) {
 
   private static String money(Quote quote, double amount) {
     return quote.priced()
-        ? String.format(Locale.ROOT, "%.2f %s", amount, quote.currency()).strip()
+        ? Decimals.money(amount, quote.currency())
         : NONE;
   }
 }

@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import linkwright.coach.content.Content;
 import linkwright.coach.content.Fields;
+import linkwright.coach.content.Part;
+import linkwright.coach.content.Prose;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Effect;
@@ -47,7 +49,10 @@ public final class WhatIfPlace implements Place {
     List<WhatIf> variants =
         WhatIf.of(
             job.state().course().wish(), job.state(), model.handbook(), variants(held.typed()));
-    return new Content("what if", new WhatIfContent(model.settings().units()).of(variants));
+    List<Part> parts = new ArrayList<>(new WhatIfContent(model.settings().units()).of(variants));
+    parts.add(
+        Prose.aside("{do:what-there-is} finds the longest from your wire, metal, money or hours."));
+    return new Content("what if", parts);
   }
 
   private static List<Map<String, String>> variants(Map<String, String> typed) {
@@ -64,7 +69,7 @@ public final class WhatIfPlace implements Place {
 
   @Override
   public List<Act> acts(Model model) {
-    return Turning.with(List.of(Act.VARY, Act.TO_PLAN), model, content(model));
+    return Turning.with(List.of(Act.VARY, Act.TO_PLAN, Act.TO_REACH), model, content(model));
   }
 
   @Override

@@ -58,8 +58,6 @@ final class WireContent {
         : "This routine makes no chain: its wire is not counted. "
             + ActMention.of(Act.WEIGH_OUT)
             + " weighs metal out; the reckoner ("
-            + ActMention.of(Act.ROUND)
-            + ", then "
             + ActMention.of(Act.TO_RECKONER)
             + ") works out how to draw wire down.";
   }

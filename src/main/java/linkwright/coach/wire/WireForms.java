@@ -1,6 +1,7 @@
 package linkwright.coach.wire;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import linkwright.coach.form.Field;
@@ -68,7 +69,7 @@ final class WireForms {
     return Form.of(Form.Purpose.ADD_WIRE, "Wire that came", "enter it", fields);
   }
 
-  /** Lots of the plan's metal in which wire is left. */
+  /** Lots of the plan's metal in which wire is left, those of its thickness first. */
   private static List<String> lots(Model model) {
     return wish(model.job().orElseThrow())
         .map(
@@ -76,9 +77,38 @@ final class WireForms {
                 model.handbook().drawer().lots().stream()
                     .filter(lot -> lot.metal().equals(known.metal().id()))
                     .filter(lot -> lot.lengthMm().orElse(0) > 0)
+                    .sorted(
+                        Comparator.comparing(lot -> !lot.is(known.metal().id(), known.wireMm())))
                     .map(Lot::id)
                     .toList())
         .orElse(List.of());
+  }
+
+  /** Lots that are solder. */
+  static List<String> solders(Model model) {
+    return model.handbook().drawer().lots().stream()
+        .filter(lot -> lot.what().equals("solder"))
+        .map(Lot::id)
+        .toList();
+  }
+
+  /** Solder that this job takes; which, is known by its lot when the chain comes back. */
+  static Form soldered(Model model) {
+    List<String> lots = solders(model);
+    return Form.of(
+        Form.Purpose.TAKE_SOLDER,
+        "Solder out of the drawer",
+        "take it",
+        List.of(
+            Field.choice("lot", "out of lot", lots.get(0), "left and right go through them", lots),
+            Field.of(
+                    "mass",
+                    "mass",
+                    "",
+                    "what you took, {g:1.2}",
+                    Measure.MASS,
+                    model.settings().units())
+                .helped("What the scale said of it. The job card names the lot.")));
   }
 
   /** Wire that goes back into the drawer. */
@@ -128,23 +158,6 @@ final class WireForms {
             Field.of("length", "length", "", "{mm:60}", Measure.LENGTH, model.settings().units())
                 .helped("The wire that is gone. It is missing from what is on hand."),
             Field.of("why", "why", "", "kinked, cracked, lent")));
-  }
-
-  static Form weighedOut(Model model) {
-    return Form.of(
-        Form.Purpose.WEIGH_OUT,
-        "Metal weighed out for this job",
-        "weigh out",
-        List.of(
-            Field.of(
-                    "mass",
-                    "mass",
-                    "",
-                    "what you took, {g:14.5}",
-                    Measure.MASS,
-                    model.settings().units())
-                .helped("What the scale said. What comes back is weighed against it."),
-            Field.of("what", "what", "wire", "wire, solder, sheet")));
   }
 
   static Form drawnDown(Model model, double lengthMm) {

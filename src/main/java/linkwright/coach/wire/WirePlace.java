@@ -11,6 +11,7 @@ import linkwright.coach.content.Content;
 import linkwright.coach.form.Amounts;
 import linkwright.coach.form.Asking;
 import linkwright.coach.form.Form;
+import linkwright.coach.form.WeighOutForm;
 import linkwright.coach.kernel.Drafting;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
@@ -55,6 +56,9 @@ public final class WirePlace implements Place {
     if (!model.handbook().drawer().lots().isEmpty()) {
       acts.add(Act.RETURN_WIRE);
     }
+    if (!WireForms.solders(model).isEmpty()) {
+      acts.add(Act.TAKE_SOLDER);
+    }
     return Turning.with(acts, model, content(model));
   }
 
@@ -82,7 +86,8 @@ public final class WirePlace implements Place {
       case CUT -> open(model, WireForms.cut(model));
       case DISCARD -> open(model, WireForms.discarded(model));
       case RETURN_WIRE -> open(model, WireForms.returned(model));
-      case WEIGH_OUT -> open(model, WireForms.weighedOut(model));
+      case TAKE_SOLDER -> open(model, WireForms.soldered(model));
+      case WEIGH_OUT -> open(model, WeighOutForm.of(model.settings().units()));
       case DRAW -> draw(model);
       case MORE, LESS ->
           Turn.to(
@@ -95,7 +100,9 @@ public final class WirePlace implements Place {
   }
 
   private static Turn open(Model model, Form form) {
-    if (form.purpose() != Form.Purpose.WEIGH_OUT && shown(model).stand().isEmpty()) {
+    boolean byWeight =
+        form.purpose() == Form.Purpose.WEIGH_OUT || form.purpose() == Form.Purpose.TAKE_SOLDER;
+    if (!byWeight && shown(model).stand().isEmpty()) {
       return Turn.to(
           model.trouble(
               model.job().orElseThrow().makesChain()
@@ -201,6 +208,7 @@ public final class WirePlace implements Place {
           case CUT_WIRE -> Map.of("count", "Give how many were cut, such as 12.");
           case RETURN_WIRE -> Map.of("length", "Give the length that goes back, such as 60 mm.");
           case DISCARD_WIRE -> Map.of("length", "Give the length that is gone, such as 60 mm.");
+          case TAKE_SOLDER -> Map.of("mass", "Give what you took, such as 1.2 g.");
           default -> Map.of("mass", "Give what was weighed out, such as 14.5 g.");
         };
     asked.forEach(
@@ -229,7 +237,12 @@ public final class WirePlace implements Place {
         }
       }
       case DISCARD_WIRE, RETURN_WIRE -> troubles.putAll(amounts.troubles(List.of("length"), ""));
-      default -> troubles.putAll(amounts.massTroubles(List.of("mass")));
+      default -> {
+        troubles.putAll(amounts.massTroubles(List.of("mass")));
+        if (form.purpose() == Form.Purpose.TAKE_SOLDER && troubles.isEmpty()) {
+          tooMuch(model, form).ifPresent(sentence -> troubles.put("mass", sentence));
+        }
+      }
     }
     return troubles;
   }
@@ -271,6 +284,19 @@ public final class WirePlace implements Place {
         : Optional.empty();
   }
 
+  private static Optional<String> tooMuch(Model model, Form form) {
+    double left =
+        model.handbook().drawer().lots().stream()
+            .filter(lot -> lot.id().equals(form.text("lot")))
+            .mapToDouble(lot -> lot.massG().orElse(0))
+            .sum();
+    return new Amounts(form).grams("mass").orElse(0) > left
+        ? Optional.of(
+            model.settings().units().mass(left)
+                + " are left of it by the books: weigh the lot, or take less.")
+        : Optional.empty();
+  }
+
   private static Optional<Integer> count(Form form) {
     return Count.read(form.text("count"), 1, Count.MOST).found();
   }
@@ -293,6 +319,15 @@ public final class WirePlace implements Place {
         yield Turn.keep(told, new Fact.WireCut(piece, count, each));
       }
       case DISCARD_WIRE, RETURN_WIRE -> discard(model, form, piece);
+      case TAKE_SOLDER ->
+          Turn.keep(
+              model,
+              new LotFact.StockTaken(
+                  form.text("lot"),
+                  PieceKind.NONE,
+                  OptionalDouble.empty(),
+                  new Amounts(form).grams("mass"),
+                  ""));
       default ->
           Turn.keep(
               model,

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
+import linkwright.plan.LinksOfSize;
 import linkwright.plan.Plan;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.PieceKind;
@@ -37,8 +38,16 @@ record WireWords(WireStand stand, Plan plan, UnitStyle units) {
     }
     List<String> parts = new ArrayList<>();
     if (stand.toCut().links() > 0) {
-      parts.add(
-          PieceKind.LINK.counted(stand.toCut().links()) + " of " + units.length(plan.linkEachMm()));
+      List<Integer> left = plan.bySize(stand.toCut().links());
+      for (int i = 0; i < left.size(); i++) {
+        LinksOfSize size = plan.sizes().get(i);
+        if (left.get(i) > 0) {
+          parts.add(
+              (plan.sized() ? left.get(i) + " " + size.name() : PieceKind.LINK.counted(left.get(i)))
+                  + " of "
+                  + units.length(size.eachMm(plan.wish())));
+        }
+      }
     }
     if (stand.toCut().rings() > 0) {
       parts.add(

@@ -1,0 +1,46 @@
+package linkwright.cli.exchange;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import linkwright.books.BookFile;
+import linkwright.books.EntryLines;
+import linkwright.files.Home;
+import linkwright.job.Entry;
+import linkwright.job.JobState;
+import linkwright.quantity.Nearest;
+import linkwright.quantity.Read;
+import linkwright.standing.Handbook;
+
+/**
+ * A job that a command line names, read to look at.
+ *
+ * @param path its book
+ * @param entries the book's entries
+ * @param state what they add up to
+ * @param handbook the handbook as this job sees it
+ */
+public record BookOfJob(Path path, List<Entry> entries, JobState state, Handbook handbook) {
+  /** The job of that name; a sentence where there is none, with the nearest that there is. */
+  public static Read<BookOfJob> named(String job, Home home, Handbook handbook) {
+    Path path = home.jobs().resolve(job + ".yaml");
+    if (!Files.isRegularFile(path)) {
+      List<String> slugs =
+          home.books().stream()
+              .map(book -> book.getFileName().toString().replaceFirst("\\.yaml$", ""))
+              .toList();
+      return Read.bad(
+          "There is no job \""
+              + job
+              + "\" in the tray."
+              + Nearest.of(job, slugs).map(near -> " Did you mean " + near + "?").orElse(""));
+    }
+    return BookFile.look(path)
+        .map(
+            book -> {
+              List<Entry> entries = EntryLines.entries(book.lines());
+              Handbook own = handbook.forJob(job, entries);
+              return new BookOfJob(path, entries, JobState.replay(entries, own.stages()), own);
+            });
+  }
+}

@@ -1,0 +1,178 @@
+package linkwright.cli.exchange;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import linkwright.plan.ChainWish;
+import linkwright.plan.EndRings;
+import linkwright.plan.FinenessWord;
+import linkwright.plan.LinksOfSize;
+import linkwright.plan.Plan;
+import linkwright.plan.WireToOrder;
+import linkwright.quantity.UnitStyle;
+import linkwright.reference.Reference;
+import linkwright.standing.JobHours;
+import linkwright.standing.Quote;
+import linkwright.standing.Standing;
+import linkwright.standing.WireStand;
+import linkwright.standing.nearest.ChainChoice;
+
+/** A plan as keys and values, for scripts: mm, g, N and counts; nothing where there is none. */
+public final class PlanYaml {
+  private PlanYaml() {}
+
+  /** All of it; nearest are the other chains that can be had. */
+  public static Map<String, Object> of(
+      Standing standing, List<ChainChoice> nearest, Reference reference) {
+    Plan plan = standing.counted().plan().orElseThrow();
+    Map<String, Object> values = new LinkedHashMap<>();
+    wished(values, plan.wish());
+    counted(values, plan);
+    wire(values, standing, plan);
+    mass(values, plan);
+    values.put("joints", plan.joints());
+    values.put("solder_pieces", plan.joints());
+    values.put("solder_piece_mm", plan.solderPieceMm());
+    values.put("weakest", plan.pull().what());
+    values.put("butted_n", plan.pull().buttedN());
+    values.put("soldered_n", plan.pull().solderedN());
+    hours(values, standing);
+    values.put("nearest", nearest.stream().map(PlanYaml::choice).toList());
+    values.put("wire_to_order_g", WireToOrder.of(plan).massG());
+    Map<String, Object> taken = new LinkedHashMap<>();
+    standing
+        .taken()
+        .forEach(
+            (key, value) ->
+                taken.put(
+                    key, value.value() + ", " + value.from().name().toLowerCase(Locale.ROOT)));
+    values.put("reckoned_with", taken);
+    values.put("remarks", plan.remarks());
+    values.put("fineness", FinenessWord.of(plan.wish().metal(), plan.massChainG(), reference));
+    return values;
+  }
+
+  private static void hours(Map<String, Object> values, Standing standing) {
+    values.put("hours", standing.jobHours().map(JobHours::hours));
+    values.put("hours_plus_minus", standing.jobHours().map(JobHours::plusMinus));
+    values.put("hours_to_go", standing.jobHours().map(JobHours::hoursToGo));
+    values.put("hours_again", standing.quote().map(Quote::hoursAgain));
+    values.put("price", standing.quote().flatMap(Quote::price));
+    values.put(
+        "price_again", standing.quote().filter(Quote::priced).map(quote -> quote.again().total()));
+    values.put(
+        "price_plus_minus", standing.quote().filter(Quote::priced).map(Quote::pricePlusMinus));
+    values.put("redos", optional(standing.redos()));
+    values.put("chance", optional(standing.chance()));
+  }
+
+  private static Map<String, Object> choice(ChainChoice choice) {
+    Map<String, Object> one = new LinkedHashMap<>();
+    one.put("way", choice.way().id());
+    one.put("says", choice.says(UnitStyle.METRIC));
+    one.put("length_mm", choice.lengthMm());
+    return one;
+  }
+
+  private static void wished(Map<String, Object> values, ChainWish wish) {
+    values.put("job", wish.job());
+    values.put("metal", wish.metal().id());
+    values.put("wire_mm", wish.wireMm());
+    values.put("temper", wish.temper().word());
+    values.put("finished_length_mm", wish.finishedMm());
+    values.put("clasp_length_mm", wish.claspMm());
+    values.put("clasp_mass_g", wish.claspG());
+  }
+
+  private static void counted(Map<String, Object> values, Plan plan) {
+    values.put("links", plan.links());
+    values.put("rings", plan.rings());
+    values.put("length_mm", plan.lengthMm());
+    values.put("length_plus_minus_mm", plan.plusMinusMm());
+    values.put("one_fewer_mm", optional(plan.oneFewerMm()));
+    values.put("one_more_mm", plan.oneMoreMm());
+    values.put("exact_ring_inside_mm", optional(plan.exactRingInsideMm()));
+    values.put("link_blank_mm", plan.linkBlankMm());
+    values.put("link_inside_mm", plan.linkInsideMm());
+    values.put("link_length_mm", optional(plan.link().lengthMm()));
+    values.put("link_width_mm", optional(plan.link().widthMm()));
+    values.put("ring_blank_mm", plan.ringBlankMm());
+    values.put("ring_turn_mm", plan.ringTurnMm());
+    values.put("ring_inside_length_mm", plan.ringInsideLengthMm());
+    values.put("blanks_to_cut", plan.blanksToCut());
+    values.put("end_rings", plan.endRings().isPresent() ? EndRings.COUNT : 0);
+    values.put(
+        "sizes",
+        plan.sized() ? plan.sizes().stream().map(size -> size(plan, size)).toList() : List.of());
+  }
+
+  private static Map<String, Object> size(Plan plan, LinksOfSize size) {
+    Map<String, Object> one = new LinkedHashMap<>();
+    one.put("name", size.name());
+    one.put("links", size.links());
+    one.put("blank_mm", size.link().blankMm());
+    one.put("inside_mm", size.link().insideMm());
+    one.put("blanks_to_cut", size.toCut());
+    one.put("wire_mm", size.links() * size.eachMm(plan.wish()));
+    one.put("mass_g", size.massG());
+    return one;
+  }
+
+  private static void wire(Map<String, Object> values, Standing standing, Plan plan) {
+    WireStand wire = standing.wire().orElseThrow();
+    values.put("wire_links_mm", plan.wireLinksMm());
+    values.put("wire_rings_mm", plan.wireRingsMm());
+    values.put("wire_spare_mm", plan.wireSpareMm());
+    values.put("wire_spare_rings_mm", plan.wireSpareRingsMm());
+    values.put("wire_total_mm", plan.wireTotalMm());
+    values.put("wire_short_mm", wire.shortMm());
+    List<Object> cuts = new ArrayList<>();
+    ChainWish wish = plan.wish();
+    asTyped(wish.stockMm(), wire.links()).forEach(bar -> cuts.add(cut(bar, false)));
+    wire.rings()
+        .ifPresent(
+            bars ->
+                asTyped(wish.ringStockMm().orElse(List.of()), bars)
+                    .forEach(bar -> cuts.add(cut(bar, true))));
+    values.put("cuts", cuts);
+  }
+
+  /** The lengths in the order in which they were typed, then those that came later. */
+  private static List<WireStand.Bar> asTyped(List<Double> typedMm, List<WireStand.Bar> bars) {
+    List<WireStand.Bar> left = new ArrayList<>(bars);
+    List<WireStand.Bar> ordered = new ArrayList<>();
+    for (double mm : typedMm) {
+      Optional<WireStand.Bar> bar = left.stream().filter(one -> one.mm() == mm).findFirst();
+      bar.ifPresent(ordered::add);
+      bar.ifPresent(left::remove);
+    }
+    ordered.addAll(left);
+    return ordered;
+  }
+
+  private static Map<String, Object> cut(WireStand.Bar bar, boolean ringStock) {
+    Map<String, Object> one = new LinkedHashMap<>();
+    one.put("stock_mm", bar.leftMm());
+    one.put("ring_stock", ringStock);
+    one.put("blanks", bar.next().links());
+    one.put("rings", bar.next().rings());
+    one.put("left_mm", bar.overMm());
+    return one;
+  }
+
+  private static void mass(Map<String, Object> values, Plan plan) {
+    values.put("mass_links_g", plan.massLinksG());
+    values.put("mass_rings_g", plan.massRingsG());
+    values.put("mass_solder_g", plan.massSolderG());
+    values.put("solder_placed_g", plan.solderPlacedG());
+    values.put("mass_chain_g", plan.massChainG());
+  }
+
+  private static Optional<Double> optional(OptionalDouble value) {
+    return value.isPresent() ? Optional.of(value.getAsDouble()) : Optional.empty();
+  }
+}

@@ -1,0 +1,145 @@
+package linkwright.coach.classroom;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import linkwright.coach.content.Part;
+import linkwright.coach.content.Prose;
+import linkwright.coach.content.Table;
+import linkwright.lesson.ClassRoom;
+import linkwright.lesson.Learner;
+import linkwright.lesson.Roster;
+
+/** A class in a table: where each is as of when, what is got wrong most, who waits for a mark. */
+public final class ClassContent {
+  private static final String NONE = "-";
+  private static final int WORST = 5;
+  private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm");
+
+  private ClassContent() {}
+
+  /** All of it; at is the student who is looked at, -1 for none. */
+  public static List<Part> of(ClassRoom room, Roster roster, Instant now, ZoneId zone, int at) {
+    List<Part> parts = new ArrayList<>();
+    parts.add(Prose.aside(room.folder()));
+    room.problems().forEach(problem -> parts.add(Prose.stop(problem)));
+    if (room.students().isEmpty()) {
+      parts.add(
+          Prose.says(
+              "No student's book is in this folder. Each stands in a folder called students."));
+      return parts;
+    }
+    parts.add(table(room, roster, now, zone, at));
+    parts.add(Prose.says(worst(room)));
+    parts.add(Prose.says(marks(room, roster)));
+    parts.add(flame(room, now, zone));
+    return parts;
+  }
+
+  private static Table table(ClassRoom room, Roster roster, Instant now, ZoneId zone, int at) {
+    List<Table.Line> lines = new ArrayList<>();
+    for (ClassRoom.Seat seat : room.students()) {
+      Learner her = seat.learner();
+      long known = her.learnt().items().keySet().stream().filter(her.learnt()::known).count();
+      long due =
+          her.learnt().items().keySet().stream()
+              .flatMap(item -> her.learnt().due(item).stream())
+              .filter(day -> !day.isAfter(now.atZone(zone).toLocalDate()))
+              .count();
+      lines.add(
+          Table.Line.of(
+              roster.name(her.id()),
+              seat.step().isEmpty() ? "not said" : seat.step(),
+              WHEN.format(seat.at().atZone(zone)),
+              "" + known,
+              "" + due));
+    }
+    return new Table(
+        List.of(
+            Table.Column.words("who"),
+            Table.Column.words("last at step"),
+            Table.Column.words("as of"),
+            Table.Column.numbers("known"),
+            Table.Column.numbers("due")),
+        lines,
+        at);
+  }
+
+  private static String worst(ClassRoom room) {
+    Map<String, Integer> wrong = new TreeMap<>();
+    for (ClassRoom.Seat seat : room.students()) {
+      for (Learner.QuestionPut asking : seat.learner().askings()) {
+        if (asking.given().filter(given -> !given.right()).isPresent()) {
+          wrong.merge(asking.item(), 1, Integer::sum);
+        }
+      }
+    }
+    return wrong.isEmpty()
+        ? "Nothing was got wrong yet."
+        : "Got wrong most: "
+            + wrong.entrySet().stream()
+                .sorted(Map.Entry.<String, Integer>comparingByValue().reversed())
+                .limit(WORST)
+                .map(each -> each.getKey() + " " + each.getValue())
+                .collect(Collectors.joining(", "))
+            + ".";
+  }
+
+  /** Whoever made something at a step that nobody has signed since. */
+  private static String marks(ClassRoom room, Roster roster) {
+    Map<String, List<String>> waits = new LinkedHashMap<>();
+    for (ClassRoom.Seat seat : room.students()) {
+      for (Learner.Made made : seat.learner().made()) {
+        String step = made.fact().routine() + "/" + made.fact().step();
+        boolean signed =
+            seat.learner().signed().stream()
+                .anyMatch(
+                    mark -> mark.fact().step().equals(step) && !mark.day().isBefore(made.day()));
+        List<String> steps =
+            waits.computeIfAbsent(roster.name(seat.learner().id()), any -> new ArrayList<>());
+        if (!signed && !steps.contains(step)) {
+          steps.add(step);
+        }
+      }
+    }
+    waits.values().removeIf(List::isEmpty);
+    return waits.isEmpty()
+        ? "Nobody waits for a mark."
+        : "Waits for a mark: "
+            + waits.entrySet().stream()
+                .map(each -> each.getKey() + " (" + String.join(", ", each.getValue()) + ")")
+                .collect(Collectors.joining("; "))
+            + ".";
+  }
+
+  /** What was said last of a flame in this room; silence is never shut. */
+  private static Part flame(ClassRoom room, Instant now, ZoneId zone) {
+    if (room.lastFlame().isEmpty()) {
+      return Prose.stop(
+          "No book here says anything of a flame. That is not the same as shut: look.");
+    }
+    ClassRoom.LastFlame flame = room.lastFlame().get();
+    String said =
+        "The last word on a flame: " + flame.words() + ", " + when(flame.at(), zone) + ".";
+    Instant ends = flame.at().plus(Duration.ofHours(1));
+    boolean watched = ends.isAfter(now);
+    return Prose.stop(
+        flame.shut()
+            ? said
+                + (watched
+                    ? " The hour's watch ends at " + when(ends, zone) + "."
+                    : " The hour after it is over.")
+            : said + " Nobody has said shut since: look.");
+  }
+
+  private static String when(Instant at, ZoneId zone) {
+    return WHEN.format(at.atZone(zone));
+  }
+}

@@ -1,0 +1,59 @@
+package linkwright.coach.kernel;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import linkwright.lesson.ClassRoom;
+import linkwright.lesson.Item;
+import linkwright.lesson.Learner;
+import linkwright.lesson.Roster;
+
+/**
+ * Whom one teaches here, and the student whose book is at hand.
+ *
+ * @param roster names, in the teacher's own words
+ * @param student the student whose book is at hand, as it tells of her
+ * @param room the class that is looked at
+ * @param banks routine → what can be asked of it, where that was made already
+ */
+public record StudentsAtHand(
+    Roster roster,
+    Optional<Learner> student,
+    Optional<ClassRoom> room,
+    Map<String, List<Item>> banks) {
+  /** Nobody. */
+  public static final StudentsAtHand NOBODY =
+      new StudentsAtHand(Roster.EMPTY, Optional.empty(), Optional.empty(), Map.of());
+
+  public StudentsAtHand {
+    banks = Map.copyOf(banks);
+  }
+
+  /** The same with that roster. */
+  public StudentsAtHand with(Roster names) {
+    return new StudentsAtHand(names, student, room, banks);
+  }
+
+  /** The same with that student's book at hand. */
+  public StudentsAtHand with(Learner learner) {
+    return new StudentsAtHand(roster, Optional.of(learner), room, banks);
+  }
+
+  /** The same with that class looked at. */
+  public StudentsAtHand with(ClassRoom other) {
+    return new StudentsAtHand(roster, student, Optional.of(other), banks);
+  }
+
+  /** The same with what can be asked of a routine. */
+  public StudentsAtHand with(String routine, List<Item> bank) {
+    Map<String, List<Item>> more = new HashMap<>(banks);
+    more.put(routine, bank);
+    return new StudentsAtHand(roster, student, room, more);
+  }
+
+  /** What the student at hand is called; empty if none is. */
+  public String name() {
+    return student.map(learner -> roster.name(learner.id())).orElse("");
+  }
+}

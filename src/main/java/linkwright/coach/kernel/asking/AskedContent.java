@@ -1,0 +1,87 @@
+package linkwright.coach.kernel.asking;
+
+import java.util.ArrayList;
+import java.util.List;
+import linkwright.coach.content.Content;
+import linkwright.coach.content.Part;
+import linkwright.coach.content.Prose;
+import linkwright.coach.content.Question;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.Turning;
+import linkwright.coach.kernel.drawn.JobWords;
+import linkwright.coach.kernel.safety.CardContent;
+import linkwright.coach.keys.Act;
+import linkwright.lesson.Asked;
+import linkwright.lesson.Item;
+import linkwright.lesson.Learner;
+import linkwright.lesson.Recall;
+
+/** A student's question as it is put, and what is said once it is answered. */
+public final class AskedContent {
+  /** What is pressed by whoever does not know. */
+  public static final String NOT_KNOWN = "0";
+
+  private AskedContent() {}
+
+  /** The question with its answers, below a line that says which one it is. */
+  public static List<Part> question(Model model, String which, Asked asked) {
+    List<Question.Answer> answers = new ArrayList<>();
+    for (int i = 0; i < asked.answers().size(); i++) {
+      answers.add(
+          new Question.Answer(
+              Integer.toString(i + 1), JobWords.fill(asked.answers().get(i), model), ""));
+    }
+    answers.add(new Question.Answer(NOT_KNOWN, "I do not know", ""));
+    return List.of(Prose.aside(which), new Question(JobWords.fill(asked.asks(), model), answers));
+  }
+
+  /** Whether it was right, what is right, and why; a caution that was missed is shown whole. */
+  public static List<Part> told(
+      Model model, Learner learner, Item item, Asked asked, Learner.AnswerGiven given) {
+    List<Part> parts = new ArrayList<>();
+    parts.add(new Prose(Prose.Kind.HEAD, given.right() ? "Right" : "Not so"));
+    parts.add(Prose.aside(JobWords.fill(asked.asks(), model)));
+    if (!given.right()) {
+      String said = JobWords.fill(given.said(), model);
+      parts.add(Prose.says(said.isEmpty() ? "Not answered." : "Said: " + said));
+    }
+    parts.add(new Prose(Prose.Kind.MAIN, "It is: " + JobWords.fill(asked.rightAnswer(), model)));
+    boolean card = !given.right() && !item.caution().isEmpty();
+    if (!asked.after().isBlank() && !card) {
+      parts.add(new Prose(Prose.Kind.WHY, JobWords.fill(asked.after(), model)));
+    }
+    parts.add(Prose.aside(back(learner.learnt(), item, given.right())));
+    if (card) {
+      model
+          .handbook()
+          .caution(item.caution())
+          .map(missed -> CardContent.of(model, missed, ""))
+          .ifPresent(parts::addAll);
+    }
+    return parts;
+  }
+
+  /**
+   * The acts where an answer is told: what has no room at once is turned to before anything goes
+   * on, so that no card is passed unread.
+   */
+  public static List<Act> acts(Model model, Content content, List<Act> acts) {
+    boolean unread = model.held().turned() < model.parts(content) - 1;
+    if (!unread) {
+      return Turning.with(acts, model, content);
+    }
+    List<Act> first = new ArrayList<>(List.of(Act.MORE, Act.LESS));
+    first.addAll(acts);
+    first.remove(Act.NEXT_QUESTION);
+    return List.copyOf(first);
+  }
+
+  /** When it comes back. */
+  private static String back(Recall learnt, Item item, boolean right) {
+    if (learnt.known(item.id())) {
+      return "Right on " + Recall.DAYS_RIGHT + " days: it is known.";
+    }
+    String day = learnt.due(item.id()).map(on -> "on " + on).orElse("");
+    return right ? "It comes back " + day + "." : "It comes back now, and " + day + ".";
+  }
+}

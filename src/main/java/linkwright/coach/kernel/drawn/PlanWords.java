@@ -1,0 +1,89 @@
+package linkwright.coach.kernel.drawn;
+
+import java.util.HashMap;
+import java.util.Map;
+import linkwright.plan.ChainWish;
+import linkwright.plan.PartPlan;
+import linkwright.plan.Plan;
+import linkwright.quantity.UnitStyle;
+import linkwright.reference.Metal;
+import linkwright.standing.Standing;
+
+/** A plan's sizes by the placeholders of routine texts. */
+public final class PlanWords {
+  private PlanWords() {}
+
+  /** The job's own sizes; none while it has no plan. */
+  public static Map<String, String> of(Standing standing, UnitStyle units) {
+    return standing
+        .counted()
+        .plan()
+        .map(plan -> of(plan, units))
+        .or(() -> standing.counted().part().map(part -> of(part, units)))
+        .orElse(Map.of());
+  }
+
+  public static Map<String, String> of(Plan plan, UnitStyle units) {
+    ChainWish wish = plan.wish();
+    Map<String, String> words = new HashMap<>();
+    words.put("wire", units.wire(wish.wireMm()));
+    words.put("blank", units.length(plan.linkBlankMm()));
+    words.put("links", Integer.toString(plan.links()));
+    words.put("rings", Integer.toString(plan.rings()));
+    words.put("blanks", Integer.toString(plan.blanksToCut()));
+    words.put("solder piece", units.length(plan.solderPieceMm()));
+    metal(words, wish.metal(), units);
+    wish.ring()
+        .ifPresent(
+            ring -> {
+              words.put("ring inside", units.length(ring.insideMm()));
+              words.put("ring wire", units.wire(ring.wireMm()));
+              words.put("ring blank", units.length(plan.ringBlankMm()));
+              ring.ovalInsideMm().ifPresent(oval -> words.put("oval inside", units.length(oval)));
+            });
+    plan.formed()
+        .ifPresent(
+            formed -> {
+              words.put(
+                  "link length", units.length(plan.link().lengthMm().orElse(formed.lengthMm())));
+              words.put("link width", units.length(plan.link().widthMm().orElse(formed.widthMm())));
+              Map<String, Double> formers = new HashMap<>(formed.pattern().formersMm());
+              formers.putAll(plan.link().formersMm());
+              formers.forEach((name, mm) -> words.put("former " + name, units.length(mm)));
+            });
+    return words;
+  }
+
+  private static void metal(Map<String, String> words, Metal metal, UnitStyle units) {
+    double from = metal.annealC().from();
+    double to = metal.annealC().to();
+    String celsius = "%.0f to %.0f °C".formatted(from, to);
+    words.put(
+        "anneals",
+        units == UnitStyle.INCH
+            ? "%d to %d °F (%s)".formatted(fahrenheit(from), fahrenheit(to), celsius)
+            : celsius);
+    words.put("glow", metal.glow());
+    words.put("quench", metal.quench());
+  }
+
+  /** To the nearest ten: heat is judged by colour, not to a degree. */
+  private static long fahrenheit(double celsius) {
+    return 10 * Math.round((celsius * 9 / 5 + 32) / 10);
+  }
+
+  /** The sizes of what is no chain; what its plan leaves open has no word. */
+  public static Map<String, String> of(PartPlan plan, UnitStyle units) {
+    Map<String, String> words = new HashMap<>();
+    plan.metal().ifPresent(metal -> metal(words, metal, units));
+    plan.wireMm().ifPresent(wire -> words.put("wire", units.wire(wire)));
+    plan.wireMm().ifPresent(wire -> words.put("ring wire", units.wire(wire)));
+    plan.blankMm().ifPresent(blank -> words.put("blank", units.length(blank)));
+    plan.ringInsideMm().ifPresent(inside -> words.put("ring inside", units.length(inside)));
+    plan.solderPieceMm().ifPresent(piece -> words.put("solder piece", units.length(piece)));
+    plan.formersMm().forEach((name, mm) -> words.put("former " + name, units.length(mm)));
+    words.put("rings", Integer.toString(plan.pieces()));
+    words.put("links", Integer.toString(plan.pieces()));
+    return words;
+  }
+}

@@ -1,0 +1,141 @@
+package linkwright.coach.lesson;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import linkwright.coach.content.Content;
+import linkwright.coach.content.Part;
+import linkwright.coach.content.Prose;
+import linkwright.coach.content.Table;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.asking.AskedContent;
+import linkwright.coach.kernel.drawn.JobWords;
+import linkwright.lesson.Asked;
+import linkwright.lesson.Item;
+import linkwright.lesson.Learner;
+import linkwright.lesson.Lesson;
+
+/** A question with its answers, what was right and why, and how the lesson went. */
+final class LessonContent {
+  private LessonContent() {}
+
+  static Content of(Model model, LessonHeld held) {
+    if (held.student().isEmpty()) {
+      return students(model, held);
+    }
+    if (held.routine().isEmpty()) {
+      return routines(model, held);
+    }
+    Optional<LessonNow> now = LessonNow.of(model, held);
+    if (now.isEmpty()) {
+      return Content.of(
+          title(held), Prose.stop("The student's book could not be read. {do:round} leads out."));
+    }
+    if (held.told()) {
+      return new Content(title(held), told(model, now.get()));
+    }
+    return now.get()
+        .waits()
+        .flatMap(asking -> now.get().asked(asking, model))
+        .map(
+            asked ->
+                new Content(
+                    title(held), AskedContent.question(model, asWhich(model, now.get()), asked)))
+        .orElseGet(() -> new Content(title(held), over(model, now.get())));
+  }
+
+  private static String title(LessonHeld held) {
+    return "lesson on " + held.routine();
+  }
+
+  private static Content students(Model model, LessonHeld held) {
+    List<Table.Line> lines = new ArrayList<>();
+    model
+        .learning()
+        .roster()
+        .ids()
+        .forEach(id -> lines.add(Table.Line.of(model.learning().roster().name(id))));
+    lines.add(Table.Line.of("you, without a name"));
+    return Content.of(
+        "lesson",
+        Prose.says("Who learns?"),
+        new Table(List.of(Table.Column.words("")), lines, held.at()));
+  }
+
+  private static Content routines(Model model, LessonHeld held) {
+    List<Table.Line> lines =
+        model.handbook().routines().stream()
+            .map(routine -> Table.Line.of(routine.id(), JobWords.fill(routine.title(), model)))
+            .toList();
+    return Content.of(
+        "lesson",
+        Prose.says("What is to be learned?"),
+        new Table(
+            List.of(Table.Column.words("routine"), Table.Column.words("makes")), lines, held.at()));
+  }
+
+  private static String asWhich(Model model, LessonNow now) {
+    Lesson lesson = now.lesson();
+    String item = now.waits().map(Learner.QuestionPut::item).orElse("");
+    boolean again = lesson.asked().stream().anyMatch(given -> given.item().equals(item));
+    boolean due = !again && !now.learner().learnt().answers(item).isEmpty();
+    int number = Math.min(Lesson.LENGTH, lesson.taken() + (again ? 0 : 1));
+    return model.learning().name()
+        + ", question "
+        + number
+        + " of "
+        + Lesson.LENGTH
+        + (again ? ", asked again" : due ? ", from an earlier day" : "");
+  }
+
+  private static List<Part> told(Model model, LessonNow now) {
+    Optional<Learner.QuestionPut> last = now.learner().answeredLast();
+    Optional<Asked> asked = last.flatMap(asking -> now.asked(asking, model));
+    if (asked.isEmpty()) {
+      return over(model, now);
+    }
+    Item item = now.item(last.get().item()).orElseThrow();
+    return AskedContent.told(
+        model, now.learner(), item, asked.get(), last.get().given().orElseThrow());
+  }
+
+  private static List<Part> over(Model model, LessonNow now) {
+    Lesson lesson = now.lesson();
+    List<Part> parts = new ArrayList<>();
+    long missed =
+        lesson.asked().stream()
+            .filter(given -> !given.right())
+            .map(Lesson.LessonAnswer::item)
+            .distinct()
+            .count();
+    parts.add(new Prose(Prose.Kind.HEAD, "The lesson is over"));
+    parts.add(
+        Prose.says(
+            model.learning().name()
+                + ": "
+                + lesson.taken()
+                + " asked, "
+                + missed
+                + " missed, each of them right since."));
+    long known =
+        now.bank().stream().filter(item -> now.learner().learnt().known(item.id())).count();
+    long met =
+        now.bank().stream()
+            .filter(item -> !now.learner().learnt().answers(item.id()).isEmpty())
+            .count();
+    parts.add(
+        Prose.says(
+            known
+                + " known, "
+                + (met - known)
+                + " under way, "
+                + (now.bank().size() - met)
+                + " not asked yet."));
+    lesson
+        .nextDue()
+        .ifPresent(
+            day -> parts.add(new Prose(Prose.Kind.MAIN, "The next are due on " + day + ".")));
+    parts.add(Prose.aside("{do:more-questions} asks twelve more that are new or due today."));
+    return parts;
+  }
+}

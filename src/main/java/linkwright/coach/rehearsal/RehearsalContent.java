@@ -1,0 +1,106 @@
+package linkwright.coach.rehearsal;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import linkwright.coach.content.Content;
+import linkwright.coach.content.Emphasis;
+import linkwright.coach.content.Figure;
+import linkwright.coach.content.Part;
+import linkwright.coach.content.Prose;
+import linkwright.coach.content.Table;
+import linkwright.coach.kernel.Clock;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.drawn.JobWords;
+import linkwright.routine.Caution;
+import linkwright.routine.Hazard;
+import linkwright.routine.Remedy;
+import linkwright.routine.Routine;
+import linkwright.routine.Step;
+import linkwright.routine.Wait;
+
+/** A step as it is rehearsed: what is done and how it is seen to be right, and nothing counted. */
+final class RehearsalContent {
+  /** A minute of a wait goes by in a second. */
+  private static final int FASTER = 60;
+
+  private RehearsalContent() {}
+
+  /** A routine as it is walked: a job leaves out the steps that are not meant for it. */
+  static Optional<Routine> routine(Model model, String id) {
+    return model
+        .job()
+        .filter(job -> job.state().course().routine().equals(id))
+        .flatMap(job -> model.handbook().walked(job.state()))
+        .or(() -> model.handbook().routine(id));
+  }
+
+  static Content of(Model model, RehearsalHeld held) {
+    return routine(model, held.routine())
+        .map(routine -> step(model, held, routine))
+        .orElseGet(() -> list(model, held));
+  }
+
+  private static Content list(Model model, RehearsalHeld held) {
+    List<Table.Line> lines =
+        model.handbook().routines().stream()
+            .map(routine -> Table.Line.of(routine.id(), JobWords.fill(routine.title(), model)))
+            .toList();
+    return Content.of(
+        "rehearsal",
+        Prose.says("Which routine is to be rehearsed? Nothing is entered, no torch is lit."),
+        new Table(
+            List.of(Table.Column.words("routine"), Table.Column.words("makes")), lines, held.at()));
+  }
+
+  private static Content step(Model model, RehearsalHeld held, Routine routine) {
+    Step step = routine.steps().get(held.at());
+    List<Part> parts = new ArrayList<>();
+    parts.add(new Prose(Prose.Kind.HEAD, JobWords.fill(step.title(), model)));
+    step.waits().stream().findFirst().ifPresent(wait -> parts.add(wait(model, held, wait)));
+    if (step.does().contains(Hazard.BURNS_GAS)) {
+      parts.add(Prose.stop("No torch now: show with a cold one how you hold and move it."));
+    }
+    for (String id : step.cautions()) {
+      model
+          .handbook()
+          .caution(id)
+          .map(Caution::shortLine)
+          .ifPresent(line -> add(parts, model, Prose.Kind.CAUTION, line));
+    }
+    add(parts, model, Prose.Kind.DO, step.doText());
+    add(parts, model, Prose.Kind.LOOK_FOR, step.lookFor());
+    add(parts, model, Prose.Kind.MIND, step.mind());
+    add(parts, model, Prose.Kind.MEASURE, step.measure());
+    add(parts, model, Prose.Kind.WHY, step.why());
+    for (Remedy remedy : step.wrong()) {
+      add(
+          parts,
+          model,
+          Prose.Kind.WRONG,
+          remedy.sees() + ": " + remedy.means() + " " + remedy.remedy());
+    }
+    return new Content(
+        "rehearsal of "
+            + routine.id()
+            + ", step "
+            + (held.at() + 1)
+            + " of "
+            + routine.steps().size(),
+        parts);
+  }
+
+  private static Figure wait(Model model, RehearsalHeld held, Wait wait) {
+    long gone = Duration.between(held.since(), model.steady()).toSeconds() * FASTER;
+    long left = Math.max(0, wait.seconds() - gone);
+    return new Figure(
+        Clock.running(left),
+        wait.name() + (left == 0 ? ": over" : ", " + FASTER + " times as fast"),
+        left == 0 ? Emphasis.MAIN : Emphasis.NOW);
+  }
+
+  private static void add(List<Part> parts, Model model, Prose.Kind kind, String text) {
+    parts.add(new Prose(kind, JobWords.fill(text, model)));
+  }
+}

@@ -1,0 +1,117 @@
+package linkwright.coach.rehearsal;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import linkwright.coach.content.Content;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.Place;
+import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.Turning;
+import linkwright.coach.keys.Act;
+import linkwright.routine.Routine;
+
+/**
+ * A rehearsal: the steps of a routine dry, forwards and back. It asks for nothing to be written.
+ */
+public final class RehearsalPlace implements Place {
+  @Override
+  public boolean isDry() {
+    return true;
+  }
+
+  /** The open job's routine, from its open step on; without a job the routines to choose from. */
+  @Override
+  public Turn enter(Model model) {
+    Optional<String> routine = model.job().map(job -> job.state().course().routine());
+    return routine
+        .filter(id -> model.handbook().routine(id).isPresent())
+        .map(id -> enterAt(model, id))
+        .orElseGet(() -> Turn.to(model.with(held(model, "", 0))));
+  }
+
+  @Override
+  public Turn enterAt(Model model, String id) {
+    if (id.isEmpty()) {
+      return enter(model);
+    }
+    return model.handbook().routine(id).isPresent()
+        ? Turn.to(model.with(held(model, id, 0)))
+        : Turn.to(model.with(held(model, "", 0)).trouble("There is no routine “" + id + "”."));
+  }
+
+  private static RehearsalHeld held(Model model, String routine, int at) {
+    boolean waits =
+        RehearsalContent.routine(model, routine)
+            .map(found -> !found.steps().get(at).waits().isEmpty())
+            .orElse(false);
+    return new RehearsalHeld(routine, at, model.steady(), waits, 0);
+  }
+
+  @Override
+  public Content content(Model model) {
+    return RehearsalContent.of(model, (RehearsalHeld) model.held());
+  }
+
+  @Override
+  public List<Act> acts(Model model) {
+    boolean chosen = !((RehearsalHeld) model.held()).routine().isEmpty();
+    List<Act> acts =
+        new ArrayList<>(
+            chosen ? List.of(Act.DRY_ON, Act.DRY_BACK) : List.of(Act.CHOOSE, Act.UP, Act.DOWN));
+    if (model.job().isEmpty()) {
+      acts.add(Act.TO_TRAY);
+    }
+    return Turning.with(acts, model, content(model));
+  }
+
+  @Override
+  public Turn act(Model model, Act act) {
+    RehearsalHeld held = (RehearsalHeld) model.held();
+    List<Routine> routines = model.handbook().routines();
+    return switch (act) {
+      case UP -> Turn.to(model.with(held(model, "", Math.max(0, held.at() - 1))));
+      case DOWN ->
+          Turn.to(model.with(held(model, "", Math.min(routines.size() - 1, held.at() + 1))));
+      case CHOOSE -> Turn.to(model.with(held(model, routines.get(held.at()).id(), 0)));
+      case DRY_ON -> by(model, held, 1);
+      case DRY_BACK -> by(model, held, -1);
+      case MORE, LESS ->
+          Turn.to(
+              model.with(
+                  new RehearsalHeld(
+                      held.routine(),
+                      held.at(),
+                      held.since(),
+                      held.waits(),
+                      Turning.to(held.turned(), act))));
+      default -> Turn.goTo(model, act);
+    };
+  }
+
+  private static Turn by(Model model, RehearsalHeld held, int by) {
+    int steps =
+        RehearsalContent.routine(model, held.routine()).map(r -> r.steps().size()).orElse(0);
+    int to = held.at() + by;
+    if (to < 0 || to >= steps) {
+      return Turn.to(
+          model.told(
+              to < 0
+                  ? "This is the first step."
+                  : "That was the last step: all of it is rehearsed. {do:round} leads out."));
+    }
+    return Turn.to(model.with(held(model, held.routine(), to)));
+  }
+
+  @Override
+  public boolean undoes(Model model) {
+    return false;
+  }
+
+  @Override
+  public Turn row(Model model, int row) {
+    RehearsalHeld held = (RehearsalHeld) model.held();
+    boolean list = held.routine().isEmpty() && row >= 0 && row < model.handbook().routines().size();
+    return list ? Turn.to(model.with(held(model, "", row))) : Turn.to(model);
+  }
+}

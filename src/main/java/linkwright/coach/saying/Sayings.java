@@ -1,0 +1,152 @@
+package linkwright.coach.saying;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import linkwright.coach.kernel.AtBench;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.OpenJob;
+import linkwright.coach.kernel.asking.Banks;
+import linkwright.coach.kernel.safety.Cards;
+import linkwright.job.CautionsMet;
+import linkwright.lesson.Item;
+import linkwright.lesson.Learner;
+
+/**
+ * What a student has still to say before the open step: which step comes; and now and then, in
+ * place of a card that she has met before, what can happen there. Nothing is asked while hot work
+ * is open: a lit torch wants both eyes.
+ */
+public final class Sayings {
+  private static final String SLASH = "/";
+
+  private Sayings() {}
+
+  /** Whether she has to say something; cheap, for it is asked after every key. */
+  public static boolean asks(Model model) {
+    Optional<AtBench> at = open(model);
+    return at.isPresent()
+        && model
+            .learning()
+            .student()
+            .filter(learner -> waits(model, learner, at.get()))
+            .isPresent();
+  }
+
+  /** The open step, where a student stands at it and no flame is lit. */
+  private static Optional<AtBench> open(Model model) {
+    Optional<OpenJob> job = model.job().filter(open -> !open.lookOnly());
+    boolean hers =
+        model
+            .learning()
+            .student()
+            .filter(her -> job.filter(open -> open.person().equals(her.id())).isPresent())
+            .isPresent();
+    return job.isPresent() && hers && !model.hotWork().open()
+        ? AtBench.of(model)
+        : Optional.empty();
+  }
+
+  private static boolean waits(Model model, Learner learner, AtBench at) {
+    String lesson = lesson(model);
+    boolean says =
+        !isRight(learner, lesson, next(at)) && find(bank(model, at), next(at)).isPresent();
+    return says || card(model).isPresent();
+  }
+
+  /** The item that waits for an answer; empty for none. */
+  static Optional<Item> item(Model model) {
+    Optional<AtBench> at = open(model);
+    Optional<Learner> learner = model.learning().student();
+    if (at.isEmpty() || learner.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Item> bank = bank(model, at.get());
+    if (!isRight(learner.get(), lesson(model), next(at.get()))) {
+      Optional<Item> next = find(bank, next(at.get()));
+      if (next.isPresent()) {
+        return next;
+      }
+    }
+    return card(model).flatMap(card -> find(bank, danger(at.get(), card)));
+  }
+
+  static Optional<Item> find(Model model, String id) {
+    return AtBench.of(model).flatMap(at -> find(bank(model, at), id));
+  }
+
+  private static Optional<Item> find(List<Item> bank, String id) {
+    return bank.stream().filter(item -> item.id().equals(id)).findFirst();
+  }
+
+  private static List<Item> bank(Model model, AtBench at) {
+    // All of the routine: a step that this job leaves out is a likely answer all the same.
+    return Banks.of(model, at.routine().id());
+  }
+
+  /** By what her book knows what is said at this job. */
+  static String lesson(Model model) {
+    return "bench/" + model.job().map(OpenJob::slug).orElse("");
+  }
+
+  private static String next(AtBench at) {
+    return at.routine().id() + "/next/" + at.step().id();
+  }
+
+  private static String danger(AtBench at, String card) {
+    return at.routine().id() + "/danger/" + at.step().id() + SLASH + card;
+  }
+
+  private static boolean isRight(Learner learner, String lesson, String item) {
+    return learner.askings().stream()
+        .anyMatch(
+            asking ->
+                asking.lesson().equals(lesson)
+                    && asking.item().equals(item)
+                    && asking.given().filter(Learner.AnswerGiven::right).isPresent());
+  }
+
+  /** Whether it is a gap since she was last shown it whole. */
+  private static boolean isLongAgo(Model model, String caution) {
+    OpenJob job = model.job().orElseThrow();
+    int days = model.learning().roster().gapDays();
+    return Optional.ofNullable(
+            job.cautionsMet().last().getOrDefault(job.person(), Map.of()).get(caution))
+        .flatMap(CautionsMet.Last::whole)
+        .filter(shown -> !shown.plus(Duration.ofDays(days)).isAfter(model.now()))
+        .isPresent();
+  }
+
+  /** The card that is asked about: met before, not asked for a gap, and none other today. */
+  private static Optional<String> card(Model model) {
+    Learner learner = model.learning().student().orElseThrow();
+    AtBench at = open(model).orElseThrow();
+    String lesson = lesson(model);
+    boolean askedToday =
+        learner.askings().stream()
+            .anyMatch(
+                asking ->
+                    asking.lesson().equals(lesson)
+                        && asking.item().contains("/danger/")
+                        && asking.day().equals(model.today())
+                        && asking.given().filter(Learner.AnswerGiven::right).isPresent());
+    if (askedToday) {
+      return Optional.empty();
+    }
+    return Cards.of(model, at).all().stream()
+        .filter(card -> !card.whole())
+        .map(card -> card.caution().id())
+        .filter(id -> isLongAgo(model, id))
+        .filter(
+            id ->
+                learner.learnt().answers(danger(at, id)).isEmpty()
+                    || learner
+                        .learnt()
+                        .due(danger(at, id))
+                        .filter(day -> !day.isAfter(model.today()))
+                        .isPresent())
+        .filter(id -> find(bank(model, at), danger(at, id)).isPresent())
+        .findFirst();
+  }
+}

@@ -1,0 +1,122 @@
+package linkwright.coach.student;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import linkwright.coach.form.Field;
+import linkwright.coach.form.Form;
+import linkwright.coach.kernel.Model;
+import linkwright.job.LessonFact;
+import linkwright.lesson.StudentReport;
+import linkwright.routine.Routine;
+
+/** What a teacher signs and sets, and what a student writes of a piece. */
+final class StudentForms {
+  private static final int MOST = 999;
+
+  private StudentForms() {}
+
+  static Form sign(Model model, StudentReport report) {
+    return Form.of(
+        Form.Purpose.SIGN_STEP,
+        "A teacher's mark: a mark, not a proof",
+        "sign it",
+        List.of(
+            Field.of("mark", "your mark", "", "as you sign, three letters do"),
+            step(model, report),
+            Field.of("piece", "piece", "", "link 4; empty for the step as such"),
+            Field.of("note", "note", "", "what you saw")));
+  }
+
+  static Form study() {
+    return Form.of(
+        Form.Purpose.STUDY_PIECE,
+        "A piece, looked at",
+        "enter it",
+        List.of(
+            Field.of("piece", "piece", "", "link 4"),
+            Field.of("expected", "I expected", "", "what it was to be"),
+            Field.of("got", "I got", "", "what it is"),
+            Field.of("change", "I will change", "", "one thing, the next time")));
+  }
+
+  static Form practice(Model model, StudentReport report) {
+    String pieces = report.practice().stream().findFirst().map(p -> "" + p.pieces()).orElse("8");
+    return Form.of(
+        Form.Purpose.SET_PRACTICE,
+        "Practice",
+        "set it",
+        List.of(
+            step(model, report),
+            Field.of("pieces", "pieces", pieces, "how many"),
+            Field.of(
+                "days",
+                "in days",
+                "" + model.learning().roster().gapDays(),
+                "and again at that gap")));
+  }
+
+  /** The steps that she met stand first. */
+  private static Field step(Model model, StudentReport report) {
+    List<String> steps = new ArrayList<>();
+    report.practice().forEach(each -> steps.add(each.routine() + "/" + each.step()));
+    report.made().forEach(each -> steps.add(each.routine() + "/" + each.step()));
+    report.steps().forEach(each -> steps.add(each.routine() + "/" + each.step()));
+    for (Routine routine : model.handbook().routines()) {
+      routine.steps().forEach(step -> steps.add(routine.id() + "/" + step.id()));
+    }
+    List<String> once = steps.stream().distinct().toList();
+    return Field.choice("step", "step", once.get(0), "left and right go through them", once);
+  }
+
+  static Map<String, String> troubles(Form form) {
+    Map<String, String> troubles = new LinkedHashMap<>();
+    switch (form.purpose()) {
+      case SIGN_STEP -> need(form, "mark", "Sign with your mark, such as EK.", troubles);
+      case STUDY_PIECE -> {
+        need(form, "piece", "Say which piece it is.", troubles);
+        need(form, "change", "Name one thing that you will do otherwise.", troubles);
+      }
+      default -> {
+        count(form, "pieces", troubles);
+        count(form, "days", troubles);
+      }
+    }
+    return troubles;
+  }
+
+  private static void need(Form form, String id, String why, Map<String, String> troubles) {
+    if (form.text(id).isBlank()) {
+      troubles.put(id, why);
+    }
+  }
+
+  private static void count(Form form, String id, Map<String, String> troubles) {
+    String typed = form.text(id).strip();
+    if (!typed.matches("[0-9]{1,3}") || Integer.parseInt(typed) < 1) {
+      troubles.put(id, "A whole number from 1 to " + MOST + ".");
+    }
+  }
+
+  static LessonFact fact(Form form) {
+    return switch (form.purpose()) {
+      case SIGN_STEP ->
+          new LessonFact.Signed(
+              form.text("mark").strip(), form.text("step"), form.text("piece"), form.text("note"));
+      case STUDY_PIECE ->
+          new LessonFact.PieceStudied(
+              form.text("piece"), form.text("expected"), form.text("got"), form.text("change"));
+      default ->
+          new LessonFact.PracticeSet(
+              form.text("step"),
+              Integer.parseInt(form.text("pieces").strip()),
+              Integer.parseInt(form.text("days").strip()));
+    };
+  }
+
+  /** By whom it is entered: a mark is the teacher's, all else the student's. */
+  static String by(Form form, String student) {
+    return form.purpose() == Form.Purpose.SIGN_STEP ? form.text("mark").strip() : student;
+  }
+}

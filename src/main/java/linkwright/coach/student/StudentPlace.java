@@ -1,0 +1,140 @@
+package linkwright.coach.student;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import linkwright.coach.content.Content;
+import linkwright.coach.content.Fields;
+import linkwright.coach.content.Prose;
+import linkwright.coach.form.Form;
+import linkwright.coach.kernel.Effect;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.Place;
+import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.Turning;
+import linkwright.coach.kernel.asking.Banks;
+import linkwright.coach.keys.Act;
+import linkwright.lesson.Learner;
+import linkwright.lesson.Roster;
+import linkwright.lesson.StudentReport;
+import linkwright.routine.Routine;
+
+/** A student's report; here a teacher signs and sets practice, and a piece is studied. */
+public final class StudentPlace implements Place {
+  @Override
+  public boolean isDry() {
+    return true;
+  }
+
+  /** Of the student at hand, else of oneself; what she made since is brought over first. */
+  @Override
+  public Turn enter(Model model) {
+    return enterAt(model, model.learning().student().map(Learner::id).orElse(Roster.OWN));
+  }
+
+  @Override
+  public Turn enterAt(Model model, String id) {
+    return Turn.with(model.with(StudentHeld.PLAIN), new Effect.BringOver(id));
+  }
+
+  @Override
+  public Content content(Model model) {
+    StudentHeld held = (StudentHeld) model.held();
+    if (held.form().isPresent()) {
+      return Content.of(title(model), new Fields(held.form().get()));
+    }
+    return model
+        .learning()
+        .student()
+        .map(
+            learner ->
+                new Content(
+                    title(model),
+                    StudentContent.of(report(model, learner), learner, model.settings().units())))
+        .orElseGet(() -> Content.of("her book", Prose.says("No student's book is at hand.")));
+  }
+
+  private static String title(Model model) {
+    return "the book of " + model.learning().name();
+  }
+
+  private static StudentReport report(Model model, Learner learner) {
+    return StudentContent.report(
+        learner, model.handbook(), routine -> Banks.of(model, routine.id()), model.today());
+  }
+
+  @Override
+  public List<Act> acts(Model model) {
+    List<Act> acts = new ArrayList<>();
+    if (model.learning().student().isPresent()) {
+      acts.addAll(List.of(Act.SIGN_STEP, Act.STUDY_PIECE, Act.SET_PRACTICE));
+    }
+    acts.addAll(List.of(Act.TO_LESSON, Act.TO_CLASS));
+    if (model.job().isEmpty()) {
+      acts.add(Act.TO_TRAY);
+    }
+    return Turning.with(acts, model, content(model));
+  }
+
+  @Override
+  public Turn act(Model model, Act act) {
+    StudentHeld held = (StudentHeld) model.held();
+    Optional<StudentReport> report =
+        model.learning().student().map(learner -> report(model, learner));
+    return switch (act) {
+      case SIGN_STEP -> open(model, StudentForms.sign(model, report.orElseThrow()));
+      case STUDY_PIECE -> open(model, StudentForms.study());
+      case SET_PRACTICE -> open(model, StudentForms.practice(model, report.orElseThrow()));
+      case MORE, LESS ->
+          Turn.to(model.with(new StudentHeld(Optional.empty(), Turning.to(held.turned(), act))));
+      default -> Turn.goTo(model, act);
+    };
+  }
+
+  private static Turn open(Model model, Form form) {
+    return Turn.to(model.with(new StudentHeld(Optional.of(form), 0)));
+  }
+
+  /** What can be asked of the routines that she met is made once. */
+  @Override
+  public Turn settled(Model model) {
+    Model ready = model;
+    for (Routine routine :
+        model
+            .learning()
+            .student()
+            .map(learner -> StudentContent.met(learner, model.handbook()))
+            .orElse(List.of())) {
+      ready = Banks.ready(ready, routine.id());
+    }
+    return Turn.to(ready);
+  }
+
+  @Override
+  public Turn edited(Model model, Form form, boolean textChanged) {
+    return open(model, textChanged ? form.withTroubles(Map.of()) : form);
+  }
+
+  @Override
+  public Turn confirmed(Model model, Form form) {
+    Map<String, String> troubles = StudentForms.troubles(form);
+    if (!troubles.isEmpty()) {
+      return open(model, form.withTroubles(troubles).atFirstTrouble());
+    }
+    String id = model.learning().student().orElseThrow().id();
+    return Turn.with(
+        model.with(StudentHeld.PLAIN).told("It stands in her book."),
+        new Effect.KeepOfStudent(id, StudentForms.by(form, id), List.of(StudentForms.fact(form))));
+  }
+
+  @Override
+  public Turn formLeft(Model model) {
+    return Turn.to(model.with(StudentHeld.PLAIN));
+  }
+
+  @Override
+  public boolean undoes(Model model) {
+    return false;
+  }
+}

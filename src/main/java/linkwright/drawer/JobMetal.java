@@ -1,0 +1,84 @@
+package linkwright.drawer;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import linkwright.job.Accounts;
+import linkwright.job.Entry;
+import linkwright.job.Fact;
+import linkwright.job.Strikes;
+
+/**
+ * What a job's scale said of its metal, in grams of alloy.
+ *
+ * @param job the name of its book
+ * @param metal the metal of its plan, by id
+ * @param outG weighed out for it, g; 0 where nothing was
+ * @param in what was weighed in
+ * @param figures the figures with which it was closed; empty while it is not
+ */
+public record JobMetal(
+    String job,
+    String metal,
+    double outG,
+    Fact.WeighedIn in,
+    Optional<Map<String, Double>> figures) {
+  private static final OptionalDouble NONE = OptionalDouble.empty();
+
+  /** The key of a wish that names its metal. */
+  private static final String METAL = "metal";
+
+  /** What a book says; struck entries count no more. Empty for a job without a metal. */
+  public static Optional<JobMetal> in(String job, List<Entry> entries) {
+    Strikes strikes = Strikes.in(entries);
+    String metal = "";
+    double out = 0;
+    Fact.WeighedIn in = new Fact.WeighedIn(NONE, NONE, NONE, NONE, NONE, NONE, NONE);
+    Optional<Map<String, Double>> figures = Optional.empty();
+    for (Entry entry : entries) {
+      Fact fact = entry.fact();
+      if (strikes.has(entry)) {
+        continue;
+      }
+      if (fact instanceof Fact.PlanSet plan) {
+        metal = plan.wish().getOrDefault(METAL, "").strip();
+      } else if (fact instanceof Fact.MetalWeighedOut weighed) {
+        out += weighed.massG();
+      } else if (fact instanceof Fact.WeighedIn weighed) {
+        in = weighed;
+      } else if (fact instanceof Fact.JobClosed closed) {
+        figures = Optional.of(closed.figures());
+      } else if (fact instanceof Fact.JobReopened) {
+        figures = Optional.empty();
+      }
+    }
+    return metal.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new JobMetal(job, metal, out, in, figures));
+  }
+
+  /** Scrap of all kinds, g. */
+  private double scrapG() {
+    return in.cleanScrapG().orElse(0)
+        + in.solderedScrapG().orElse(0)
+        + in.filingsG().orElse(0)
+        + in.sweepsG().orElse(0);
+  }
+
+  /**
+   * What was accounted for when it was closed, g: as the closing had it, clasp and solder off the
+   * chain; of a job closed before figures were kept the chain as it was weighed.
+   */
+  double accountedG() {
+    Map<String, Double> kept = figures.orElse(Map.of());
+    return kept.containsKey(Accounts.METAL_OUT_G)
+        ? kept.get(Accounts.METAL_OUT_G) - kept.getOrDefault(Accounts.UNACCOUNTED_G, 0.0)
+        : in.chainG().orElse(0) + in.wireReturnedG().orElse(0) + scrapG();
+  }
+
+  /** Metal in the finished chain, g. */
+  double chainG() {
+    return Math.max(0, accountedG() - in.wireReturnedG().orElse(0) - scrapG());
+  }
+}

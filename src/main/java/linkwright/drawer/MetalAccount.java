@@ -1,0 +1,160 @@
+package linkwright.drawer;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+import linkwright.job.Fact;
+import linkwright.reference.Metal;
+import linkwright.reference.Reference;
+import linkwright.reference.Solder;
+
+/**
+ * Where a metal went, in grams of alloy: what came into the drawer, what went into work, and what
+ * came of that once a job was closed. What is lost is what the closing could not account for; where
+ * nothing was weighed out for a job, what it took out of the drawer counts.
+ *
+ * @param metal the metal, by id
+ * @param fineShare its precious metal, 0 to 1; empty where its fineness is not known
+ * @param cameG into the drawer
+ * @param workG into work
+ * @param openG in work still: of jobs that are not closed
+ * @param chainG in finished chains, clasp and solder off
+ * @param backG back as wire
+ * @param cleanG clean scrap
+ * @param solderedG soldered scrap
+ * @param filingsG filings
+ * @param sweepsG sweeps
+ * @param lostG lost in work
+ * @param missedG what stocktaking missed
+ * @param thereG in the drawer by the books
+ */
+public record MetalAccount(
+    String metal,
+    OptionalDouble fineShare,
+    double cameG,
+    double workG,
+    double openG,
+    double chainG,
+    double backG,
+    double cleanG,
+    double solderedG,
+    double filingsG,
+    double sweepsG,
+    double lostG,
+    double missedG,
+    double thereG) {
+  private static final double WHOLE_PERMILLE = 1000;
+
+  /** So many grams of alloy as grams of fine metal; empty where its fineness is not known. */
+  public OptionalDouble fine(double alloyG) {
+    return fineShare.isPresent()
+        ? OptionalDouble.of(alloyG * fineShare.getAsDouble())
+        : OptionalDouble.empty();
+  }
+
+  /** The accounts of all metals of the drawer and of the jobs that weighed some. */
+  public static List<MetalAccount> of(Drawer drawer, Reference reference) {
+    Set<String> metals = new LinkedHashSet<>();
+    drawer.lots().forEach(lot -> metals.add(lot.metal()));
+    drawer.works().stream()
+        .filter(work -> work.outG() > 0 || work.figures().isPresent())
+        .forEach(work -> metals.add(work.metal()));
+    List<MetalAccount> accounts = new ArrayList<>();
+    metals.forEach(metal -> accounts.add(of(metal, drawer, reference)));
+    return List.copyOf(accounts);
+  }
+
+  private static MetalAccount of(String metal, Drawer drawer, Reference reference) {
+    Sums sums = new Sums();
+    for (Lot lot : drawer.lots()) {
+      if (lot.metal().equals(metal)) {
+        sums.came += lot.cameG();
+        sums.missed += lot.unaccountedG().orElse(0);
+        sums.there += lot.massG().orElse(0);
+      }
+    }
+    Set<String> told = new LinkedHashSet<>();
+    for (JobMetal job : drawer.works()) {
+      if (job.metal().equals(metal)) {
+        told.add(job.job());
+        sums.work(
+            job, taken(drawer, job.job(), metal, false), taken(drawer, job.job(), metal, true));
+      }
+    }
+    // Solder, and what was taken for a job that is of another metal, stays in work.
+    for (Taking taking : drawer.takings()) {
+      if (!told.contains(taking.job()) && drawer.isOf(taking, metal)) {
+        double grams = drawer.gramsOf(taking);
+        sums.work += taking.back() ? 0 : grams;
+        sums.back += taking.back() ? grams : 0;
+        sums.open += taking.back() ? -grams : grams;
+      }
+    }
+    return sums.account(metal, share(metal, reference));
+  }
+
+  private static double taken(Drawer drawer, String job, String metal, boolean back) {
+    return drawer.takings().stream()
+        .filter(taking -> taking.job().equals(job) && taking.back() == back)
+        .filter(taking -> drawer.isOf(taking, metal))
+        .mapToDouble(drawer::gramsOf)
+        .sum();
+  }
+
+  private static OptionalDouble share(String metal, Reference reference) {
+    OptionalInt permille =
+        reference
+            .metal(metal)
+            .found()
+            .map(Metal::finenessPermille)
+            .or(() -> reference.solder(metal).found().map(Solder::finenessPermille))
+            .orElse(OptionalInt.empty());
+    return permille.isPresent()
+        ? OptionalDouble.of(permille.getAsInt() / WHOLE_PERMILLE)
+        : OptionalDouble.empty();
+  }
+
+  private static final class Sums {
+    private double came;
+    private double work;
+    private double open;
+    private double chain;
+    private double back;
+    private double clean;
+    private double soldered;
+    private double filings;
+    private double sweeps;
+    private double lost;
+    private double missed;
+    private double there;
+
+    /** One job: what the scale said goes before what it took out of lots. */
+    void work(JobMetal job, double takenG, double returnedG) {
+      double into = job.outG() > 0 ? job.outG() : takenG;
+      Fact.WeighedIn in = job.in();
+      double unweighed = in.wireReturnedG().isPresent() || job.outG() > 0 ? 0 : returnedG;
+      work += into;
+      back += unweighed;
+      if (job.figures().isEmpty()) {
+        open += into - unweighed;
+        return;
+      }
+      chain += job.chainG();
+      back += in.wireReturnedG().orElse(0);
+      clean += in.cleanScrapG().orElse(0);
+      soldered += in.solderedScrapG().orElse(0);
+      filings += in.filingsG().orElse(0);
+      sweeps += in.sweepsG().orElse(0);
+      lost += into > 0 ? into - unweighed - job.accountedG() : 0;
+    }
+
+    MetalAccount account(String metal, OptionalDouble share) {
+      return new MetalAccount(
+          metal, share, came, work, open, chain, back, clean, soldered, filings, sweeps, lost,
+          missed, there);
+    }
+  }
+}

@@ -1,0 +1,32 @@
+package linkwright.lesson;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A question as it is put: its answers in the order in which they are shown.
+ *
+ * @param asks the question
+ * @param answers the answers, shuffled
+ * @param right which of them is right, from 0
+ * @param after what is said once it is answered: the working, or why; may be empty
+ */
+public record Asked(String asks, List<String> answers, int right, String after) {
+  public Asked {
+    answers = List.copyOf(answers);
+  }
+
+  /** One whose answers a seed shuffles. */
+  static Asked shuffled(
+      String asks, String right, List<String> wrong, String after, Chance chance) {
+    List<String> all = new ArrayList<>(wrong);
+    all.add(right);
+    List<String> shown = chance.shuffled(all);
+    return new Asked(asks, shown, shown.indexOf(right), after);
+  }
+
+  /** The right answer. */
+  public String rightAnswer() {
+    return answers.get(right);
+  }
+}

@@ -1,0 +1,117 @@
+package linkwright.lesson;
+
+import java.util.List;
+import linkwright.quantity.UnitStyle;
+
+/**
+ * One thing to be known. However often it is asked, with whatever answers beside the right one and
+ * whatever numbers, it is the same item.
+ */
+public sealed interface Item {
+  /** By what books know it. */
+  String id();
+
+  /** What it is about. */
+  Topic topic();
+
+  /** The step it belongs to; empty if to none. */
+  String step();
+
+  /** The caution that a wrong answer shows whole; empty for none. */
+  String caution();
+
+  /** The question as a seed puts it; answers that fit the question are drawn, and shuffled. */
+  Asked draw(long seed, UnitStyle units);
+
+  /**
+   * One whose right answer is a text, among others of its kind.
+   *
+   * @param pool answers that are likely and wrong; at least three
+   */
+  record TextItem(
+      String id,
+      Topic topic,
+      String step,
+      String caution,
+      String asks,
+      String right,
+      List<String> pool,
+      String after)
+      implements Item {
+    public TextItem {
+      pool = List.copyOf(pool);
+    }
+
+    @Override
+    public Asked draw(long seed, UnitStyle units) {
+      Chance chance = new Chance(seed);
+      return Asked.shuffled(asks, right, Likely.three(asks, right, pool, chance), after, chance);
+    }
+  }
+
+  /** What becomes of a piece: redo, scrap, or go on. */
+  record FateItem(String id, String step, String asks, linkwright.routine.Then then, String after)
+      implements Item {
+    @Override
+    public Topic topic() {
+      return Topic.FATE;
+    }
+
+    @Override
+    public String caution() {
+      return "";
+    }
+
+    @Override
+    public Asked draw(long seed, UnitStyle units) {
+      return Fates.draw(this, new Chance(seed));
+    }
+  }
+
+  /** A sum whose numbers are drawn anew each time. */
+  record NumbersItem(String id, Numbers numbers) implements Item {
+    @Override
+    public Topic topic() {
+      return Topic.NUMBER;
+    }
+
+    @Override
+    public String step() {
+      return "";
+    }
+
+    @Override
+    public String caution() {
+      return "";
+    }
+
+    @Override
+    public Asked draw(long seed, UnitStyle units) {
+      return numbers.draw(new Chance(seed), units);
+    }
+  }
+
+  /** A question with answers of its own; the right one stands first. */
+  record OwnItem(String id, String step, String asks, List<String> answers, String after)
+      implements Item {
+    public OwnItem {
+      answers = List.copyOf(answers);
+    }
+
+    @Override
+    public Topic topic() {
+      return Topic.OWN;
+    }
+
+    @Override
+    public String caution() {
+      return "";
+    }
+
+    @Override
+    public Asked draw(long seed, UnitStyle units) {
+      List<String> wrong = answers.subList(1, answers.size());
+      return Asked.shuffled(asks, answers.get(0), wrong, after, new Chance(seed));
+    }
+  }
+}

@@ -1,0 +1,112 @@
+package linkwright.lesson;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * One lesson: which item comes next, by what was answered in it so far.
+ *
+ * @param id by what her book knows it
+ * @param bank what can be asked, in the order in which it is taught
+ * @param learnt what she has shown
+ * @param today the day
+ * @param asked the items answered in this lesson, in their order, with how
+ */
+public record Lesson(
+    String id, List<Item> bank, Recall learnt, LocalDate today, List<LessonAnswer> asked) {
+  /** So many items are taken up in a lesson; those missed come on top. */
+  public static final int LENGTH = 12;
+
+  /** So many others come between a miss and its return. */
+  static final int BETWEEN = 3;
+
+  public Lesson {
+    bank = List.copyOf(bank);
+    asked = List.copyOf(asked);
+  }
+
+  /** An answer of this lesson. */
+  public record LessonAnswer(String item, boolean right) {}
+
+  /** What comes next; empty when the lesson is over. */
+  public Optional<Item> next() {
+    Map<String, Integer> missed = missedAt();
+    Optional<Item> card = first(missed, item -> !item.caution().isEmpty());
+    if (card.isPresent()) {
+      return card;
+    }
+    Optional<Item> returns = first(missed, item -> asked.size() - missed.get(item.id()) > BETWEEN);
+    if (returns.isPresent()) {
+      return returns;
+    }
+    return taken() < LENGTH
+        ? fresh().or(() -> first(missed, any -> true))
+        : first(missed, any -> true);
+  }
+
+  /** Items whose last answer here was wrong → after how many answers that was. */
+  private Map<String, Integer> missedAt() {
+    Map<String, Integer> missed = new LinkedHashMap<>();
+    for (int i = 0; i < asked.size(); i++) {
+      LessonAnswer given = asked.get(i);
+      missed.remove(given.item());
+      if (!given.right()) {
+        missed.put(given.item(), i);
+      }
+    }
+    return missed;
+  }
+
+  private Optional<Item> first(
+      Map<String, Integer> missed, java.util.function.Predicate<Item> which) {
+    return missed.keySet().stream().flatMap(id -> item(id).stream()).filter(which).findFirst();
+  }
+
+  private Optional<Item> item(String id) {
+    return bank.stream().filter(item -> item.id().equals(id)).findFirst();
+  }
+
+  /** How many items were taken up here. */
+  public int taken() {
+    return (int) asked.stream().map(LessonAnswer::item).distinct().count();
+  }
+
+  /** What is due before what is new; of what is due, what was missed before the rest. */
+  private Optional<Item> fresh() {
+    List<Item> due = new ArrayList<>(due().stream().filter(item -> !isTaken(item)).toList());
+    return due.stream()
+        .findFirst()
+        .or(
+            () ->
+                bank.stream()
+                    .filter(item -> !isTaken(item) && learnt.answers(item.id()).isEmpty())
+                    .findFirst());
+  }
+
+  private boolean isTaken(Item item) {
+    return asked.stream().anyMatch(given -> given.item().equals(item.id()));
+  }
+
+  /** What is due today, what was missed first, then what is due longest. */
+  public List<Item> due() {
+    return bank.stream()
+        .filter(item -> learnt.due(item.id()).filter(day -> !day.isAfter(today)).isPresent())
+        .sorted(
+            Comparator.comparing((Item item) -> !learnt.missed(item.id()))
+                .thenComparing(item -> learnt.due(item.id()).orElse(today)))
+        .toList();
+  }
+
+  /** When something is due next after today; empty if nothing waits. */
+  public Optional<LocalDate> nextDue() {
+    return bank.stream()
+        .flatMap(item -> learnt.due(item.id()).stream())
+        .filter(day -> day.isAfter(today))
+        .min(Comparator.naturalOrder());
+  }
+}

@@ -1,0 +1,41 @@
+package linkwright.plan;
+
+import linkwright.link.Ring;
+import linkwright.quantity.Read;
+import linkwright.wire.WireMass;
+import linkwright.wire.WireSection;
+
+/**
+ * A jump ring at each end of a chain, of the links' wire: two in all, beside the rings that join.
+ *
+ * @param insideMm inside diameter of one, mm
+ * @param blankMm its blank, mm
+ * @param massG both together, g
+ */
+public record EndRings(double insideMm, double blankMm, double massG) {
+  /** One at each end. */
+  public static final int COUNT = 2;
+
+  static Read<EndRings> of(ChainWish wish, double insideMm) {
+    return Ring.of(insideMm, wish.wireMm())
+        .map(
+            ring ->
+                new EndRings(
+                    insideMm,
+                    ring.blankMm(),
+                    WireMass.grams(
+                        WireSection.round(wish.wireMm()).areaMm2(),
+                        COUNT * ring.blankMm(),
+                        wish.metal().densityGCm3().value())));
+  }
+
+  /** What both add to the chain, mm. */
+  public double addMm() {
+    return COUNT * insideMm;
+  }
+
+  /** Wire that both take with their kerfs, mm. */
+  public double wireMm(ChainWish wish) {
+    return COUNT * (blankMm + wish.kerfMm());
+  }
+}

@@ -1,0 +1,140 @@
+package linkwright.plan;
+
+import java.math.BigDecimal;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import linkwright.link.Pattern;
+import linkwright.reference.Clasp;
+import linkwright.reference.Figure;
+import linkwright.reference.Metal;
+import linkwright.reference.Reference;
+
+/**
+ * Figures of the reference files that a plan rests on, by name, so that a kept plan can hold them:
+ * each name says of what it is, and one of another metal, clasp or pattern counts no more.
+ */
+public final class HeldFigures {
+  private static final String DENSITY = " density, g/cm3";
+  private static final String MODULUS = " modulus, GPa";
+  private static final String YIELD_SOFT = " yield soft, MPa";
+  private static final String YIELD_HARD = " yield hard, MPa";
+  private static final String TENSILE_SOFT = " tensile soft, MPa";
+  private static final String TENSILE_HARD = " tensile hard, MPa";
+  private static final String SOLDER = " solder's density, g/cm3";
+  private static final String CLASP_LENGTH = " inside, mm";
+  private static final String CLASP_MASS = " mass, g";
+  private static final String FORMER = " former ";
+
+  private HeldFigures() {}
+
+  /** What the reference files and patterns say now of what a wish names. */
+  public static Map<String, String> of(
+      Map<String, String> texts, Reference reference, List<Pattern> patterns) {
+    Map<String, String> held = new LinkedHashMap<>();
+    text(texts, WishKeys.METAL)
+        .flatMap(name -> reference.metal(name).found())
+        .ifPresent(
+            metal -> {
+              put(held, metal.id() + DENSITY, metal.densityGCm3().value());
+              put(held, metal.id() + MODULUS, metal.modulusGpa().value());
+              put(held, metal.id() + YIELD_SOFT, metal.yieldSoftMpa().value());
+              put(held, metal.id() + YIELD_HARD, metal.yieldHardMpa().value());
+              put(held, metal.id() + TENSILE_SOFT, metal.tensileSoftMpa().value());
+              put(held, metal.id() + TENSILE_HARD, metal.tensileHardMpa().value());
+              put(held, metal.id() + SOLDER, SolderOfChain.densityGCm3(metal, reference));
+            });
+    text(texts, WishKeys.CLASP_LENGTH)
+        .flatMap(name -> reference.clasp(name).found())
+        .ifPresent(
+            clasp -> {
+              put(held, clasp.id() + CLASP_LENGTH, clasp.insideLengthMm());
+              put(held, clasp.id() + CLASP_MASS, clasp.massG());
+            });
+    text(texts, WishKeys.LINK_PATTERN)
+        .flatMap(id -> patterns.stream().filter(each -> each.id().equals(id)).findFirst())
+        .ifPresent(
+            pattern ->
+                pattern
+                    .formersMm()
+                    .forEach((name, mm) -> put(held, pattern.id() + FORMER + name, mm)));
+    return held;
+  }
+
+  /** Whether that is a figure of the reference files and none that is typed. */
+  public static boolean isOne(String key) {
+    return !WishKeys.ALL.contains(key);
+  }
+
+  private static Optional<String> text(Map<String, String> texts, String key) {
+    return Optional.of(texts.getOrDefault(key, "").strip()).filter(text -> !text.isEmpty());
+  }
+
+  private static void put(Map<String, String> held, String name, double value) {
+    held.put(name, BigDecimal.valueOf(value).toPlainString());
+  }
+
+  /** The metal with the figures that are held of it, in the place of its own. */
+  static Metal metal(Metal now, Map<String, String> texts) {
+    return new Metal(
+        now.id(),
+        now.name(),
+        now.alsoCalled(),
+        now.family(),
+        now.finenessPermille(),
+        figure(now.densityGCm3(), texts, now.id() + DENSITY),
+        now.meltC(),
+        now.annealC(),
+        now.glow(),
+        now.quench(),
+        figure(now.modulusGpa(), texts, now.id() + MODULUS),
+        figure(now.yieldSoftMpa(), texts, now.id() + YIELD_SOFT),
+        figure(now.yieldHardMpa(), texts, now.id() + YIELD_HARD),
+        figure(now.tensileSoftMpa(), texts, now.id() + TENSILE_SOFT),
+        figure(now.tensileHardMpa(), texts, now.id() + TENSILE_HARD),
+        now.reductionShare(),
+        now.warnings(),
+        now.notPlanned());
+  }
+
+  static double solderGCm3(Metal metal, Reference reference, Map<String, String> texts) {
+    return number(texts, metal.id() + SOLDER)
+        .orElseGet(() -> SolderOfChain.densityGCm3(metal, reference));
+  }
+
+  static double claspMm(Clasp clasp, Map<String, String> texts) {
+    return number(texts, clasp.id() + CLASP_LENGTH).orElse(clasp.insideLengthMm());
+  }
+
+  static double claspG(Clasp clasp, Map<String, String> texts) {
+    return number(texts, clasp.id() + CLASP_MASS).orElse(clasp.massG());
+  }
+
+  /** The pattern with the formers that are held of it. */
+  static Pattern pattern(Pattern now, Map<String, String> texts) {
+    Map<String, Double> formers = new LinkedHashMap<>();
+    now.formersMm()
+        .forEach(
+            (name, mm) -> formers.put(name, number(texts, now.id() + FORMER + name).orElse(mm)));
+    return formers.equals(now.formersMm()) ? now : now.withFormers(formers);
+  }
+
+  private static Figure figure(Figure now, Map<String, String> texts, String name) {
+    return number(texts, name)
+        .filter(held -> held != now.value())
+        .map(held -> new Figure(held, now.source()))
+        .orElse(now);
+  }
+
+  /** A book may hold anything; what is no number counts as not held. */
+  private static Optional<Double> number(Map<String, String> texts, String name) {
+    String text = texts.getOrDefault(name, "");
+    try {
+      double value = text.isEmpty() ? Double.NaN : Double.parseDouble(text);
+      return Double.isFinite(value) && value > 0 ? Optional.of(value) : Optional.empty();
+    } catch (NumberFormatException noNumber) {
+      return Optional.empty();
+    }
+  }
+}

@@ -1,0 +1,33 @@
+package linkwright.plan;
+
+import linkwright.wire.WireMass;
+import linkwright.wire.WireSection;
+
+/**
+ * The links of one size of a chain.
+ *
+ * @param name what they are called; empty where all links are alike
+ * @param perRepeat how many one repeat of the chain takes
+ * @param links how many the chain takes
+ * @param toCut blanks so that enough come good with the wished chance
+ * @param link the link as it is counted
+ * @param massG those of the chain, g
+ */
+public record LinksOfSize(
+    String name, int perRepeat, int links, int toCut, SettledLink link, double massG) {
+
+  static LinksOfSize of(
+      ChainWish wish, String name, int perRepeat, int links, int toCut, SettledLink link) {
+    double massG =
+        WireMass.grams(
+            WireSection.round(wish.wireMm()).areaMm2(),
+            links * link.blankMm(),
+            wish.metal().densityGCm3().value());
+    return new LinksOfSize(name, perRepeat, links, toCut, link, massG);
+  }
+
+  /** Wire that one blank takes with its kerf, mm. */
+  public double eachMm(ChainWish wish) {
+    return link.blankMm() + wish.kerfMm();
+  }
+}

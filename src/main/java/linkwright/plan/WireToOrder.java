@@ -1,0 +1,36 @@
+package linkwright.plan;
+
+import linkwright.wire.WireMass;
+import linkwright.wire.WireSection;
+
+/**
+ * Wire to order for a chain from nothing, kerf, coil tail and spares for the usual loss included.
+ *
+ * @param linksMm of the links' wire, and of the rings' where they are of the same, mm
+ * @param linksG its mass, g
+ * @param ringsMm of the rings' own wire, mm; 0 where they are cut from the links'
+ * @param ringsG its mass, g
+ */
+public record WireToOrder(double linksMm, double linksG, double ringsMm, double ringsG) {
+  /** What a plan asks for. Mass is length × section × density of the plan's metal. */
+  public static WireToOrder of(Plan plan) {
+    double links = plan.wireLinksMm() + plan.wireSpareMm() + plan.wireEndsMm();
+    double rings = plan.wireRingsMm() + plan.wireSpareRingsMm();
+    boolean same = plan.rings() == 0 || plan.wish().ringsOfSameWire();
+    double own = same ? links + rings : links;
+    double others = same ? 0 : rings;
+    double ringWire = plan.wish().ring().map(WishedRing::wireMm).orElse(plan.wish().wireMm());
+    return new WireToOrder(
+        own, grams(plan, plan.wish().wireMm(), own), others, grams(plan, ringWire, others));
+  }
+
+  private static double grams(Plan plan, double wireMm, double lengthMm) {
+    return WireMass.grams(
+        WireSection.round(wireMm).areaMm2(), lengthMm, plan.wish().metal().densityGCm3().value());
+  }
+
+  /** The mass of both, g. */
+  public double massG() {
+    return linksG + ringsG;
+  }
+}

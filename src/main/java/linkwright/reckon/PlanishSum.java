@@ -1,0 +1,70 @@
+package linkwright.reckon;
+
+import java.util.List;
+import java.util.Optional;
+import linkwright.link.Formed;
+import linkwright.link.Planished;
+import linkwright.quantity.UnitStyle;
+
+/** What planishing makes of a link: wire hammered thinner spreads, and the link grows with it. */
+final class PlanishSum implements Working {
+  private static final Sum SUM =
+      new Sum(
+          "planish",
+          "a link planished",
+          "How a link grows, and loses inside, as its wire is hammered thinner.",
+          List.of(
+              Ask.pattern(),
+              Ask.needed("wire", "wire", "0.9 mm or 19 AWG"),
+              Ask.needed("blank", "blank", "38 mm"),
+              Ask.needed("thickness", "planished to", "0.7 mm"),
+              Ask.optional("former", "former", "bow=3.5 mm; the pattern's own").as(Ask.Kind.MANY),
+              Ask.metal(false),
+              Ask.temper()));
+
+  @Override
+  public Sum sum() {
+    return SUM;
+  }
+
+  @Override
+  public void work(Answers answers, Outcome outcome) {
+    Optional<Double> thickness = answers.size("thickness");
+    Optional<Double> wire = answers.wire("wire");
+    if (thickness.isPresent() && wire.isPresent()) {
+      answers.check(
+          "thickness",
+          thickness.get() <= wire.get(),
+          "That is thicker than the wire: planishing makes it thinner.");
+    }
+    LinkSum.formed(answers, LinkSum.formers(answers))
+        .ifPresent(link -> told(outcome, answers.units(), link, thickness.orElseThrow()));
+  }
+
+  private static void told(Outcome outcome, UnitStyle units, Formed link, double thicknessMm) {
+    Planished flat = link.planished(thicknessMm);
+    outcome.put("wire_width_mm", flat.wireWidthMm());
+    outcome.put("length_mm", flat.lengthMm());
+    outcome.put("width_mm", flat.widthMm());
+    outcome.put("inside_length_mm", flat.insideLengthMm());
+    outcome.line(
+        "Planished to "
+            + units.length(flat.thicknessMm())
+            + " the wire is "
+            + units.length(flat.wireWidthMm())
+            + " wide.");
+    outcome.line(
+        "The link becomes "
+            + units.length(flat.lengthMm())
+            + " long and "
+            + units.length(flat.widthMm())
+            + " wide, and adds "
+            + units.length(flat.insideLengthMm())
+            + " to the chain in place of "
+            + units.length(link.insideLengthMm())
+            + ".");
+    outcome.line(
+        "A first estimate: hammer a few, and measure the inside on a trial length before the run is"
+            + " cut.");
+  }
+}

@@ -1,0 +1,182 @@
+package linkwright.shell;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import linkwright.coach.kernel.Message;
+import linkwright.disk.DiskTrouble;
+import linkwright.files.Home;
+import linkwright.job.BenchFact;
+import linkwright.job.Entry;
+import linkwright.job.Fact;
+import linkwright.job.HotWorkState;
+import linkwright.job.JobState;
+import linkwright.job.LessonFact;
+import linkwright.lesson.BroughtOver;
+import linkwright.lesson.ClassRoom;
+import linkwright.lesson.Learner;
+import linkwright.quantity.Read;
+import linkwright.standing.Handbook;
+
+/**
+ * Reads a class: all students' books of a folder and below it, to look at only. The same student
+ * met in two places is read from the book with more entries.
+ */
+final class ClassReading {
+  private static final int DEEP = 4;
+
+  private ClassReading() {}
+
+  static Message.ClassRead of(Home home, String folder, ZoneId zone, Handbook handbook) {
+    StudentsFile file = StudentsFile.load(home);
+    List<String> problems = new ArrayList<>();
+    List<ClassRoom.Seat> seats = new ArrayList<>();
+    Optional<ClassRoom.LastFlame> flame = Optional.empty();
+    Instant flameAt = Instant.MIN;
+    Path root = folder.isEmpty() ? home.folder() : Path.of(folder);
+    List<Book> books = new ArrayList<>();
+    for (Path path : yaml(root, problems)) {
+      Read<List<Entry>> read = StudentBooks.entries(path);
+      read.problem().ifPresent(problems::add);
+      read.found().ifPresent(entries -> books.add(new Book(path, entries)));
+    }
+    for (Book book : books) {
+      Optional<String> student = student(book.entries());
+      if (student.isPresent()) {
+        List<Book> jobs = books.stream().filter(other -> other.isBeside(book)).toList();
+        seats.add(seat(student.get(), book, jobs, zone, file.roster().gapDays(), handbook));
+      }
+      for (Entry entry : book.entries()) {
+        if (entry.fact() instanceof BenchFact.HotWorkSaid said && !entry.at().isBefore(flameAt)) {
+          flameAt = entry.at();
+          flame =
+              Optional.of(
+                  new ClassRoom.LastFlame(
+                      entry.at(), words(said.state()), said.state() == HotWorkState.SHUT));
+        }
+      }
+    }
+    seats.sort(
+        Comparator.comparing((ClassRoom.Seat seat) -> file.roster().name(seat.learner().id())));
+    return new Message.ClassRead(
+        file.roster(), new ClassRoom(root.toString(), onceEach(seats), flame, problems));
+  }
+
+  private static List<ClassRoom.Seat> onceEach(List<ClassRoom.Seat> seats) {
+    List<ClassRoom.Seat> once = new ArrayList<>();
+    for (ClassRoom.Seat seat : seats) {
+      Optional<ClassRoom.Seat> other =
+          once.stream().filter(each -> each.learner().id().equals(seat.learner().id())).findFirst();
+      if (other.isEmpty()) {
+        once.add(seat);
+      } else if (seat.at().isAfter(other.get().at())) {
+        once.set(once.indexOf(other.get()), seat);
+      }
+    }
+    return once;
+  }
+
+  private static String words(HotWorkState state) {
+    return switch (state) {
+      case LIT -> "lit";
+      case HOT -> "hot, no flame";
+      case SHUT -> "every flame out, gas shut";
+      case NOT_KNOWN -> "not known";
+    };
+  }
+
+  private static Optional<String> student(List<Entry> entries) {
+    return entries.stream()
+        .map(Entry::fact)
+        .filter(LessonFact.StudentBookOpened.class::isInstance)
+        .map(fact -> ((LessonFact.StudentBookOpened) fact).student())
+        .findFirst();
+  }
+
+  /** What she made since her book was opened last is told with it, and written nowhere. */
+  private static ClassRoom.Seat seat(
+      String id, Book hers, List<Book> jobs, ZoneId zone, int gapDays, Handbook handbook) {
+    List<Entry> entries = new ArrayList<>(hers.entries());
+    Learner known = Learner.of(id, entries, zone, gapDays);
+    Instant at = entries.get(entries.size() - 1).at();
+    for (Book job : jobs) {
+      Optional<Instant> last =
+          job.entries().stream()
+              .filter(entry -> entry.person().equals(id))
+              .map(Entry::at)
+              .max(Comparator.naturalOrder());
+      at = last.filter(at::isBefore).orElse(at);
+      for (LessonFact fact : made(known, job, handbook)) {
+        entries.add(new Entry(entries.size() + 1, last.orElse(at), "class", id, fact));
+      }
+    }
+    String step = "";
+    for (Entry entry : entries) {
+      if (entry.fact() instanceof LessonFact.QuestionAsked asked
+          && asked.lesson().startsWith("bench/")) {
+        step = step(asked.item());
+      } else if (entry.fact() instanceof LessonFact.PiecesMade made) {
+        step = made.routine() + "/" + made.step();
+      }
+    }
+    return new ClassRoom.Seat(
+        Learner.of(id, entries, zone, gapDays), at, step, hers.path().toString());
+  }
+
+  private static List<LessonFact> made(Learner learner, Book job, Handbook handbook) {
+    String routine = JobState.replay(job.entries(), handbook.stages()).course().routine();
+    return handbook
+        .routine(routine)
+        .map(
+            known ->
+                BroughtOver.of(learner, TrayReading.slug(job.path()), job.entries(), known))
+        .orElse(List.of());
+  }
+
+  /** A book of the folder. */
+  private record Book(Path path, List<Entry> entries) {
+    /** Whether it is a job's in the folder that a student's book lies in. */
+    boolean isBeside(Book student) {
+      Path jobs = path.toAbsolutePath().getParent();
+      Path students = student.path().toAbsolutePath().getParent();
+      return !jobs.equals(students) && String.valueOf(jobs.getParent()).equals(String.valueOf(students.getParent()));
+    }
+  }
+
+  /** The routine and the step that an item is about: its first name and its third. */
+  private static String step(String item) {
+    String[] names = item.split("/", -1);
+    return names.length > 2 ? names[0] + "/" + names[2] : item;
+  }
+
+  private static List<Path> yaml(Path root, List<String> problems) {
+    try (Stream<Path> paths = Files.walk(root, DEEP)) {
+      return paths
+          .filter(path -> path.toString().endsWith(".yaml"))
+          .filter(Files::isRegularFile)
+          .filter(ClassReading::isInBooks)
+          .sorted()
+          .toList();
+    } catch (IOException | java.io.UncheckedIOException trouble) {
+      problems.add(
+          trouble instanceof IOException refused
+              ? DiskTrouble.reading(root, refused)
+              : root + " cannot be read.");
+      return List.of();
+    }
+  }
+
+  /** Books lie in folders of their kind; all else there is no book and not opened. */
+  private static boolean isInBooks(Path path) {
+    Path folder = path.getParent();
+    String name = folder == null ? "" : String.valueOf(folder.getFileName());
+    return name.equals("students") || name.equals("jobs");
+  }
+}

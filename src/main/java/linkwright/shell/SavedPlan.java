@@ -1,0 +1,69 @@
+package linkwright.shell;
+
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import linkwright.files.Home;
+import linkwright.files.Library;
+import linkwright.files.PlanFile;
+import linkwright.job.Entry;
+import linkwright.job.Fact;
+import linkwright.job.JobState;
+import linkwright.quantity.Read;
+import linkwright.standing.Handbook;
+import linkwright.standing.PlanDefaults;
+
+/** A plan that was saved to a file, for a job that begins with it. */
+final class SavedPlan {
+  private static final String FOLDER = "plans";
+  private static final String ENDING = ".yaml";
+
+  private SavedPlan() {}
+
+  /**
+   * The entry that keeps the plan of a file.
+   *
+   * @param typed a path, or a name in the folder {@code plans} of the user's, with or without its
+   *     ending
+   * @param before the entries that the job begins with
+   */
+  static Read<Fact> read(Home home, String typed, List<Fact> before, Handbook handbook) {
+    Path path;
+    try {
+      path = found(home, typed);
+    } catch (InvalidPathException no) {
+      return Read.bad("“" + typed + "” is no path: write the plan file's name.");
+    }
+    if (!Files.isRegularFile(path)) {
+      return Read.bad(
+          "There is no plan file “" + typed + "”, nor one of that name in " + FOLDER + ".");
+    }
+    PlanFile plan = PlanFile.read(path, Library.load(home));
+    if (!plan.problems().isEmpty()) {
+      return Read.bad(plan.problems().get(0).sentence());
+    }
+    List<Entry> entries = new ArrayList<>();
+    for (Fact fact : before) {
+      entries.add(new Entry(entries.size() + 1, Instant.EPOCH, "plan", fact));
+    }
+    return Read.good(
+        PlanDefaults.kept(plan.texts(), JobState.replay(entries, handbook.stages()), handbook));
+  }
+
+  private static Path found(Home home, String typed) {
+    Path path = Path.of(typed);
+    if (path.isAbsolute()) {
+      return path;
+    }
+    Path folder = home.folder().resolve(FOLDER);
+    for (String name : List.of(typed, typed + ENDING)) {
+      if (Files.isRegularFile(folder.resolve(name))) {
+        return folder.resolve(name);
+      }
+    }
+    return path;
+  }
+}

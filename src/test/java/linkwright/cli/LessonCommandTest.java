@@ -1,0 +1,84 @@
+package linkwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Lessons, rehearsals and reports from the command line, heard and not seen. */
+class LessonCommandTest {
+  @TempDir private Path folder;
+  private Commandline line;
+
+  @BeforeEach
+  void begin() {
+    line = new Commandline(folder);
+  }
+
+  @Test
+  void a_lesson_is_heard_answered_by_a_number_and_goes_on_by_an_empty_line() {
+    line.typing(
+        List.of("0", "", "1", "", "quit"), "lesson", "round-cable", "--student", "Mara", "--plain");
+    assertThat(line.out())
+        .contains("Mara, question 1 of 12.")
+        .contains("1: ")
+        .contains("0: I do not know.")
+        .contains("Not so.")
+        .contains("It is: ")
+        .contains("An empty line: go on.");
+  }
+
+  @Test
+  void no_answer_is_given_by_an_empty_line() {
+    line.typing(List.of("", "", "quit"), "lesson", "round-cable", "--plain");
+    assertThat(line.out()).contains("An empty line does nothing here.").doesNotContain("Not so.");
+  }
+
+  @Test
+  void a_rehearsal_goes_on_and_back_by_words_and_writes_nothing() throws IOException {
+    line.typing(List.of("", "next", "back", "quit"), "rehearse", "round-cable", "--plain");
+    assertThat(line.out())
+        .contains("step 1 of 17")
+        .contains("step 2 of 17")
+        .contains("step 3 of 17")
+        .contains("60 times as fast");
+    assertThat(line.home().resolve("jobs")).doesNotExist();
+  }
+
+  @Test
+  void a_report_names_her_by_her_id_unless_her_name_is_asked_for() {
+    line.typing(List.of("0", "", "quit"), "lesson", "round-cable", "--student", "Mara", "--plain");
+    for (String form : List.of("text", "yaml", "csv", "json")) {
+      assertThat(line.run("student", "Mara", "--as", form)).as(line.err()).isZero();
+      assertThat(line.out()).as(form).contains("what comes next").doesNotContain("Mara");
+    }
+    line.run("student", "Mara", "--names");
+    assertThat(line.out()).contains("Mara");
+    line.run("student", "Mara", "--seeds");
+    assertThat(line.out()).contains("round-cable/next/");
+    assertThat(line.run("class", "--as", "csv")).isZero();
+    assertThat(line.out()).doesNotContain("Mara");
+  }
+
+  @Test
+  void she_is_handed_over_and_removed_whole() throws IOException {
+    line.typing(List.of("0", "", "quit"), "lesson", "round-cable", "--student", "Mara", "--plain");
+    Path into = folder.resolve("mara.yaml");
+    assertThat(line.run("student", "Mara", "--hand-over", into.toString(), "--remove")).isZero();
+    assertThat(Files.readString(into)).contains("question-asked").doesNotContain("Mara");
+    assertThat(line.run("student", "Mara")).isEqualTo(2);
+    assertThat(Files.readString(line.home().resolve("students.yaml"))).doesNotContain("Mara");
+  }
+
+  @Test
+  void a_routine_that_there_is_not_is_told_with_the_nearest() {
+    assertThat(line.run("lesson", "round-cabel")).isEqualTo(2);
+    assertThat(line.err()).contains("Did you mean round-cable?");
+    assertThat(line.run("rehearse", "round-cabel")).isEqualTo(2);
+  }
+}

@@ -1,0 +1,111 @@
+package linkwright.coach;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import linkwright.coach.kernel.Effect;
+import linkwright.coach.kernel.Message;
+import linkwright.drawer.Drawer;
+import linkwright.job.Entry;
+import linkwright.job.Fact;
+import linkwright.job.LotFact;
+import linkwright.routine.PieceKind;
+import org.junit.jupiter.api.Test;
+
+/** Lots of the drawer by its keys: wire drawn down into another lot, solder taken for a job. */
+class DrawerPlaceTest {
+  private static final OptionalDouble NONE = OptionalDouble.empty();
+
+  private static Apprentice withLots(Apprentice bench) {
+    List<Entry> book =
+        List.of(
+            entry(
+                1,
+                new LotFact.LotArrived(
+                    "march",
+                    "wire",
+                    "sterling",
+                    OptionalDouble.of(1.2),
+                    "soft",
+                    "",
+                    OptionalDouble.of(2000),
+                    NONE,
+                    "")),
+            entry(
+                2,
+                new LotFact.LotArrived(
+                    "strip",
+                    "solder",
+                    "hard-silver",
+                    NONE,
+                    "",
+                    "",
+                    NONE,
+                    OptionalDouble.of(20),
+                    "")));
+    Drawer drawer = Drawer.of(book, List.of(), List.of(), bench.model().handbook().reference());
+    return bench.take(new Message.TrayRead(List.of(), 0, Optional.empty(), Optional.of(drawer)));
+  }
+
+  private static Entry entry(int number, Fact fact) {
+    return new Entry(number, Apprentice.BEGIN, "bench", fact);
+  }
+
+  private static Apprentice drawing(String wire, String length) {
+    return withLots(Apprentice.withAJob(Map.of()).press("a"))
+        .press("d", "d", "down")
+        .type("april")
+        .press("down")
+        .type(wire)
+        .press("down")
+        .type(length)
+        .press("ctrl-k");
+  }
+
+  /** 1.2 to 0.9 mm makes a length 1.7778 times as long: L1 = L0 (d0/d1)^2. */
+  @Test
+  void wire_drawn_down_becomes_another_lot_in_one_entry() {
+    Apprentice bench = drawing("0.9 mm", "3.5 m");
+    assertThat(bench.asked())
+        .contains(
+            new Effect.KeepInDrawer(
+                List.of(
+                    new LotFact.LotTurned(
+                        "march",
+                        "april",
+                        OptionalDouble.of(0.9),
+                        OptionalDouble.of(3500),
+                        NONE,
+                        ""))));
+  }
+
+  @Test
+  void thicker_wire_and_more_metal_than_there_was_are_told_and_not_entered() {
+    for (Apprentice bench : List.of(drawing("1.4 mm", "1 m"), drawing("0.9 mm", "3.7 m"))) {
+      assertThat(bench.asked()).noneMatch(Effect.KeepInDrawer.class::isInstance);
+      assertThat(bench.model().held().form().orElseThrow().hasTrouble()).isTrue();
+    }
+  }
+
+  @Test
+  void a_job_takes_solder_by_its_lot_and_the_card_names_it() {
+    Apprentice bench = withLots(Apprentice.withAJob(Map.of()));
+    bench.press("w", "s", "down").type("1.5 g").press("ctrl-k");
+    assertThat(bench.model().job().orElseThrow().entries())
+        .extracting(Entry::fact)
+        .contains(
+            new LotFact.StockTaken("strip", PieceKind.NONE, NONE, OptionalDouble.of(1.5), ""));
+    bench.press("esc", "d");
+    assertThat(bench.shown()).contains("lots used", "strip");
+  }
+
+  @Test
+  void more_solder_than_is_left_is_told() {
+    Apprentice bench = withLots(Apprentice.withAJob(Map.of()));
+    bench.press("w", "s", "down").type("21 g").press("ctrl-k");
+    assertThat(bench.model().held().form().orElseThrow().hasTrouble()).isTrue();
+  }
+}

@@ -1,0 +1,176 @@
+package linkwright.lesson;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import linkwright.files.Home;
+import linkwright.files.Library;
+import linkwright.routine.Routine;
+import org.junit.jupiter.api.Test;
+
+/** What is missed comes back, and is not known. */
+class LessonTest {
+  private static final LocalDate FIRST = LocalDate.of(2026, 3, 2);
+  private static final long SEED = 20261126;
+  private static final Library SHIPPED = Library.load(new Home(Path.of("target/no-such-home")));
+
+  private static List<Item> bank(String routine) {
+    Routine found = SHIPPED.routines().get(routine);
+    return QuestionBankTest.bank(found);
+  }
+
+  private static Lesson lesson(String id, List<Item> bank, Recall learnt, LocalDate day) {
+    return new Lesson(id, bank, learnt, day, List.of());
+  }
+
+  private static Recall and(Recall learnt, String item, LocalDate day, boolean right) {
+    Map<String, List<Recall.Answer>> more = new HashMap<>(learnt.items());
+    List<Recall.Answer> all = new ArrayList<>(learnt.answers(item));
+    all.add(new Recall.Answer(day, right));
+    more.put(item, all);
+    return new Recall(more, learnt.gapDays());
+  }
+
+  private static Lesson and(Lesson lesson, Item item, boolean right) {
+    List<Lesson.LessonAnswer> more = new ArrayList<>(lesson.asked());
+    more.add(new Lesson.LessonAnswer(item.id(), right));
+    Recall now = and(lesson.learnt(), item.id(), lesson.today(), right);
+    return new Lesson(lesson.id(), lesson.bank(), now, lesson.today(), more);
+  }
+
+  /** A thousand lessons of a hundred students, each with her own share of right answers. */
+  @Test
+  void each_miss_returns_in_its_lesson_and_at_its_gap_and_none_is_known_after_a_miss() {
+    Random chance = new Random(SEED);
+    List<String> routines =
+        List.of("round-cable", "scroll-and-ring", "torch-practice", "byzantine");
+    int lessons = 0;
+    int misses = 0;
+    int known = 0;
+    Map<String, List<Item>> banks = new HashMap<>();
+    for (int student = 0; student < 100; student++) {
+      List<Item> bank =
+          banks.computeIfAbsent(routines.get(student % routines.size()), LessonTest::bank);
+      double share = 0.4 + 0.55 * chance.nextDouble();
+      Recall learnt = new Recall(Map.of(), Recall.GAP_DAYS);
+      Map<String, LocalDate> wrongOn = new HashMap<>();
+      Map<String, Set<LocalDate>> rightSince = new HashMap<>();
+      LocalDate day = FIRST;
+      for (int round = 0; round < 10; round++) {
+        String as = "seed " + SEED + ", student " + student + ", lesson " + round;
+        LocalDate today = day;
+        Lesson lesson = lesson("l" + round, bank, learnt, day);
+        // What was missed and is due comes before all that is new.
+        List<Item> due = lesson.due();
+        Set<String> missedHere = new HashSet<>();
+        Set<String> rightAfterMiss = new HashSet<>();
+        List<String> order = new ArrayList<>();
+        for (Optional<Item> next = lesson.next(); next.isPresent(); next = lesson.next()) {
+          Item item = next.get();
+          boolean again = missedHere.contains(item.id());
+          boolean right = chance.nextDouble() < (again ? 0.7 : share);
+          order.add(item.id());
+          lesson = and(lesson, item, right);
+          if (right) {
+            if (again) {
+              rightAfterMiss.add(item.id());
+            }
+            rightSince.computeIfAbsent(item.id(), any -> new HashSet<>()).add(day);
+          } else {
+            misses++;
+            missedHere.add(item.id());
+            rightAfterMiss.remove(item.id());
+            wrongOn.put(item.id(), day);
+            rightSince.remove(item.id());
+            assertThat(lesson.learnt().known(item.id())).as(as).isFalse();
+            if (!item.caution().isEmpty()) {
+              assertThat(lesson.next().map(Item::id)).as(as).contains(item.id());
+            }
+          }
+          assertThat(order.size()).as(as).isLessThan(500);
+        }
+        learnt = lesson.learnt();
+        lessons++;
+        assertThat(rightAfterMiss)
+            .as(as + ": each came back till it was right")
+            .isEqualTo(missedHere);
+        List<String> dueMissed =
+            due.stream()
+                .filter(item -> wrongOn.containsKey(item.id()) && !missedHere.contains(item.id()))
+                .map(Item::id)
+                .limit(1)
+                .toList();
+        assertThat(order).as(as).containsAll(dueMissed);
+        for (String item : missedHere) {
+          assertThat(learnt.due(item)).as(as).contains(today.plusDays(Recall.GAP_DAYS));
+        }
+        for (Item item : bank) {
+          if (learnt.known(item.id())) {
+            known++;
+            LocalDate wrong = wrongOn.getOrDefault(item.id(), FIRST.minusYears(1));
+            long days =
+                rightSince.getOrDefault(item.id(), Set.of()).stream()
+                    .filter(on -> on.isAfter(wrong))
+                    .count();
+            assertThat(days).as(as + " " + item.id()).isGreaterThanOrEqualTo(3);
+          }
+        }
+        day = day.plusDays(chance.nextInt(4) == 0 ? 3 : 7);
+      }
+    }
+    assertThat(lessons).isEqualTo(1000);
+    assertThat(misses).isGreaterThan(1000);
+    assertThat(known).isGreaterThan(100);
+  }
+
+  @Test
+  void a_miss_comes_back_after_three_others_and_then_at_equal_gaps_till_right_on_three_days() {
+    List<Item> bank =
+        bank("round-cable").stream().filter(item -> item.caution().isEmpty()).toList();
+    Lesson lesson = lesson("one", bank, new Recall(Map.of(), 7), FIRST);
+    Item missed = lesson.next().orElseThrow();
+    lesson = and(lesson, missed, false);
+    for (int i = 0; i < 3; i++) {
+      Item other = lesson.next().orElseThrow();
+      assertThat(other).isNotEqualTo(missed);
+      lesson = and(lesson, other, true);
+    }
+    assertThat(lesson.next()).contains(missed);
+    lesson = and(lesson, missed, true);
+    Recall learnt = lesson.learnt();
+    assertThat(learnt.daysRight(missed.id())).isZero();
+    for (int week = 1; week <= 3; week++) {
+      LocalDate day = FIRST.plusDays(7L * week);
+      assertThat(learnt.known(missed.id())).isFalse();
+      assertThat(learnt.due(missed.id())).contains(day);
+      Lesson next = lesson("week " + week, bank, learnt, day);
+      assertThat(next.next()).contains(missed);
+      // A day too early it is not asked, and would not count.
+      assertThat(lesson("early", bank, learnt, day.minusDays(1)).due()).doesNotContain(missed);
+      learnt = and(next, missed, true).learnt();
+    }
+    assertThat(learnt.known(missed.id())).isTrue();
+    assertThat(learnt.due(missed.id())).isEmpty();
+    Recall forgot = and(learnt, missed.id(), FIRST.plusDays(60), false);
+    assertThat(forgot.known(missed.id())).isFalse();
+    assertThat(forgot.due(missed.id())).contains(FIRST.plusDays(67));
+  }
+
+  @Test
+  void a_right_answer_within_the_gap_is_no_day_more() {
+    Recall learnt = new Recall(Map.of(), 7);
+    for (int day = 0; day < 6; day++) {
+      learnt = and(learnt, "x", FIRST.plusDays(day), true);
+    }
+    assertThat(learnt.daysRight("x")).isEqualTo(1);
+  }
+}

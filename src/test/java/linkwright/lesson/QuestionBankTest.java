@@ -1,0 +1,146 @@
+package linkwright.lesson;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.BiFunction;
+import java.util.stream.Stream;
+import linkwright.files.Home;
+import linkwright.files.Library;
+import linkwright.quantity.UnitStyle;
+import linkwright.routine.Makes;
+import linkwright.routine.Routine;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What the shipped routines can be asked, and that no question is answered from its wording. */
+class QuestionBankTest {
+  private static final Library SHIPPED = Library.load(new Home(Path.of("target/no-such-home")));
+  private static final long SEED = 20261126;
+  private static final int DRAWS = 6;
+
+  static Stream<Routine> routines() {
+    return SHIPPED.routines().values().stream();
+  }
+
+  static List<Item> bank(Routine routine) {
+    return QuestionBank.of(
+        routine, List.copyOf(SHIPPED.cautions().values()), SHIPPED.reference().glossary());
+  }
+
+  @ParameterizedTest
+  @MethodSource("routines")
+  void a_chain_has_forty_questions_and_all_else_twenty_five(Routine routine) {
+    List<Item> bank = bank(routine);
+    assertThat(bank).extracting(Item::id).doesNotHaveDuplicates();
+    assertThat(bank).hasSizeGreaterThanOrEqualTo(routine.makes() == Makes.CHAIN ? 40 : 25);
+  }
+
+  @ParameterizedTest
+  @MethodSource("routines")
+  void each_has_one_right_answer_among_different_ones(Routine routine) {
+    for (Item item : bank(routine)) {
+      for (long seed = SEED; seed < SEED + 2; seed++) {
+        Asked asked = item.draw(seed, UnitStyle.METRIC);
+        assertThat(asked.answers()).as(item.id() + " " + seed).doesNotHaveDuplicates();
+        assertThat(asked.answers().size()).as(item.id()).isBetween(2, 6);
+        assertThat(asked).isEqualTo(item.draw(seed, UnitStyle.METRIC));
+      }
+    }
+  }
+
+  @Test
+  void new_numbers_are_no_new_question() {
+    Routine chain = SHIPPED.routines().get("scroll-and-ring");
+    List<Item> sums = bank(chain).stream().filter(item -> item.topic() == Topic.NUMBER).toList();
+    assertThat(sums).extracting(Item::id).contains("sum/rings", "sum/links", "sum/wire");
+    for (Item sum : sums) {
+      Asked one = sum.draw(1, UnitStyle.METRIC);
+      Asked other = sum.draw(2, UnitStyle.METRIC);
+      assertThat(one.asks()).isNotEqualTo(other.asks());
+    }
+  }
+
+  /** Ways to guess that need no knowledge: question and answers → the number of one. */
+  private static final Map<String, BiFunction<String, List<String>, Integer>> GUESSERS =
+      new LinkedHashMap<>();
+
+  static {
+    GUESSERS.put("first", (asks, all) -> 0);
+    GUESSERS.put("last", (asks, all) -> all.size() - 1);
+    GUESSERS.put("longest", (asks, all) -> most(all, String::length));
+    GUESSERS.put("shortest", (asks, all) -> most(all, text -> -text.length()));
+    GUESSERS.put("odd one", (asks, all) -> most(all, text -> -(int) alike(text, all)));
+    GUESSERS.put("least odd", (asks, all) -> most(all, text -> (int) alike(text, all)));
+    GUESSERS.put(
+        "words of the question",
+        (asks, all) -> most(all, text -> Stems.shared(Stems.taken(asks), Stems.taken(text))));
+    GUESSERS.put("largest", (asks, all) -> most(all, text -> (int) (1000 * number(text))));
+    GUESSERS.put("smallest", (asks, all) -> most(all, text -> -(int) (1000 * number(text))));
+  }
+
+  private static int most(List<String> all, java.util.function.ToIntFunction<String> of) {
+    return all.indexOf(all.stream().max(Comparator.comparingInt(of)).orElseThrow());
+  }
+
+  private static double alike(String text, List<String> all) {
+    return all.stream()
+        .filter(other -> !other.equals(text))
+        .mapToInt(other -> Stems.shared(Stems.taken(text), Stems.taken(other)))
+        .sum();
+  }
+
+  private static double number(String text) {
+    String digits = text.replaceAll("[^0-9.].*$", "");
+    return digits.isEmpty() || digits.equals(".") ? 0 : Double.parseDouble(digits);
+  }
+
+  /**
+   * Each item of each routine drawn six times: no guesser does better than chance by more than
+   * chance allows, over all and by routine and topic.
+   */
+  @Test
+  void who_guesses_by_the_look_of_the_answers_does_no_better_than_chance() {
+    Map<String, Map<String, double[]>> told = new LinkedHashMap<>();
+    for (Routine routine : routines().toList()) {
+      for (Item item : bank(routine)) {
+        for (long seed = SEED; seed < SEED + DRAWS; seed++) {
+          Asked asked = item.draw(seed * 31 + item.id().hashCode(), UnitStyle.METRIC);
+          double share = 1.0 / asked.answers().size();
+          GUESSERS.forEach(
+              (name, guess) -> {
+                boolean right = guess.apply(asked.asks(), asked.answers()) == asked.right();
+                for (String group : List.of(routine.id(), "topic " + item.topic(), "all")) {
+                  double[] sums =
+                      told.computeIfAbsent(name, any -> new LinkedHashMap<>())
+                          .computeIfAbsent(group, any -> new double[3]);
+                  sums[0] += right ? 1 : 0;
+                  sums[1] += share;
+                  sums[2] += share * (1 - share);
+                }
+              });
+        }
+      }
+    }
+    List<String> better = new ArrayList<>();
+    told.forEach(
+        (name, groups) ->
+            groups.forEach(
+                (group, sums) -> {
+                  // Of so many groups one alone lies three deviations off by chance now and then.
+                  int most = group.equals("all") ? 3 : 4;
+                  if (sums[0] > sums[1] + most * Math.sqrt(sums[2])) {
+                    better.add(
+                        "%s in %s: %.0f right, %.0f by chance"
+                            .formatted(name, group, sums[0], sums[1]));
+                  }
+                }));
+    assertThat(better).as("seed " + SEED).isEmpty();
+  }
+}

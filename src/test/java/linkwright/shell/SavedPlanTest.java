@@ -1,0 +1,59 @@
+package linkwright.shell;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import linkwright.files.Home;
+import linkwright.files.Library;
+import linkwright.files.PlanFile;
+import linkwright.job.Fact;
+import linkwright.plan.WishKeys;
+import linkwright.plan.Wishes;
+import linkwright.quantity.Read;
+import linkwright.standing.Handbook;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A job begins with a plan that was saved to a file. */
+class SavedPlanTest {
+  private static final List<Fact> BEFORE = List.of(new Fact.JobOpened("Gate", "scroll-and-ring"));
+
+  @TempDir private Path folder;
+  private Home home;
+  private Handbook handbook;
+
+  @BeforeEach
+  void aSavedPlan() throws IOException {
+    home = new Home(folder);
+    handbook = Start.handbook(Library.load(home));
+    Files.createDirectories(folder.resolve("plans"));
+    PlanFile.write(folder.resolve("plans").resolve("gate.yaml"), Wishes.common().texts()).orThrow();
+  }
+
+  @Test
+  void it_is_found_by_its_name_and_by_its_path_and_is_what_was_typed() {
+    String whole = folder.resolve("plans").resolve("gate.yaml").toString();
+    for (String typed : List.of("gate", "gate.yaml", whole)) {
+      assertThat(SavedPlan.read(home, typed, BEFORE, handbook).orThrow())
+          .isInstanceOfSatisfying(
+              Fact.PlanSet.class,
+              plan ->
+                  assertThat(plan.wish())
+                      .containsEntry(
+                          WishKeys.FINISHED, Wishes.common().texts().get(WishKeys.FINISHED)));
+    }
+  }
+
+  @Test
+  void one_that_is_not_there_or_cannot_be_read_begins_nothing() throws IOException {
+    Files.writeString(folder.resolve("plans").resolve("bad.yaml"), "format: 1\nwire: [");
+    for (String typed : List.of("gat", "bad", "\0")) {
+      Read<Fact> read = SavedPlan.read(home, typed, BEFORE, handbook);
+      assertThat(read.problem()).as(typed).isPresent();
+    }
+  }
+}

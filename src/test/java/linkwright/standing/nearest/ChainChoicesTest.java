@@ -1,0 +1,64 @@
+package linkwright.standing.nearest;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import linkwright.plan.Plan;
+import linkwright.plan.WishKeys;
+import linkwright.plan.Wishes;
+import linkwright.quantity.UnitStyle;
+import linkwright.standing.JobBook;
+import linkwright.standing.Standing;
+import linkwright.standing.nearest.ChainChoice.Way;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Test;
+
+class ChainChoicesTest {
+  private static final Map<String, String> WISH =
+      Wishes.common()
+          .without(WishKeys.LINK_BLANK)
+          .with(WishKeys.LINK_LENGTH, "14 mm")
+          .with(WishKeys.LINK_WIDTH, "5.6 mm")
+          .with(WishKeys.RING_INSIDE, "3 mm")
+          .texts();
+
+  private final JobBook book = JobBook.scroll(WISH);
+  private final List<ChainChoice> choices = ChainChoices.of(WISH, book.state(), JobBook.HANDBOOK);
+
+  @Test
+  void each_gives_what_it_promises_when_it_is_taken() {
+    assertThat(choices).extracting(ChainChoice::way).contains(Way.FIT_LINK, Way.ONE_MORE);
+    for (ChainChoice choice : choices) {
+      Map<String, String> taken = new HashMap<>(WISH);
+      taken.putAll(choice.change());
+      Plan plan =
+          Standing.ofTyped(taken, book.state(), JobBook.HANDBOOK).counted().plan().orElseThrow();
+      assertThat(plan.lengthMm())
+          .as(choice.says(UnitStyle.METRIC))
+          .isCloseTo(choice.lengthMm(), Offset.offset(0.01));
+    }
+  }
+
+  @Test
+  void the_fitted_ones_come_nearer_the_wish_than_the_chain_counted() {
+    Plan counted = book.standing().counted().plan().orElseThrow();
+    double off = Math.abs(counted.lengthMm() - 406);
+    assertThat(choices)
+        .filteredOn(choice -> choice.way() == Way.FIT_LINK || choice.way() == Way.FIT_RING)
+        .isNotEmpty()
+        .allSatisfy(choice -> assertThat(Math.abs(choice.lengthMm() - 406)).isLessThan(off));
+  }
+
+  @Test
+  void no_ring_is_proposed_that_two_wires_do_not_pass() {
+    for (int tenths = 18; tenths < 40; tenths++) {
+      Map<String, String> wish =
+          Wishes.common().with(WishKeys.RING_INSIDE, tenths / 10.0 + " mm").texts();
+      Plan plan = JobBook.scroll(wish).standing().counted().plan().orElseThrow();
+      plan.exactRingInsideMm()
+          .ifPresent(mm -> assertThat(mm).isGreaterThanOrEqualTo(2 * plan.wish().wireMm()));
+    }
+  }
+}
