@@ -150,7 +150,7 @@ final class ClassReading {
 
   /** The routine and the step that an item is about: its first name and its third. */
   private static String step(String item) {
-    String[] names = item.split("/");
+    String[] names = item.split("/", -1);
     return names.length > 2 ? names[0] + "/" + names[2] : item;
   }
 

@@ -113,6 +113,11 @@ public final class Performer {
     return take(model, books.open(slug, model.handbook()));
   }
 
+  /** Opens a job by its book's name to look at only. */
+  public Model look(Model model, String slug) {
+    return take(model, books.look(slug, model.handbook()));
+  }
+
   /** Lets go of the open book; for leaving by any way. */
   public void shut() {
     books.shut();
