@@ -123,7 +123,7 @@ final class RoundContent {
       case TO_WIRE -> wire(model, job);
       case TO_CAUTIONS -> cautions(model, job);
       case TO_RECKONER -> "sums on wire, rings, blanks and solder";
-      case TO_LOOKUP -> "metals, solders, clasps, words of the trade";
+      case TO_LOOKUP -> "words, metals, solders, clasps, marks";
       case TO_REHEARSAL -> "the steps dry, nothing is entered";
       case TO_LESSON -> "be asked before the step is shown";
       case TO_TRAY -> "all jobs";
