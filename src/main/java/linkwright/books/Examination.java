@@ -78,7 +78,8 @@ public record Examination(List<Examined> findings) {
             .map(
                 why ->
                     new Examined(
-                        false, "Your folder " + folder + " is not there and cannot be made: " + why))
+                        false,
+                        "Your folder " + folder + " is not there and cannot be made: " + why))
             .orElseGet(
                 () ->
                     new Examined(

@@ -1,6 +1,5 @@
 package linkwright.cli;
 
-import linkwright.cli.forms.OutForm;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -12,6 +11,7 @@ import java.util.concurrent.Callable;
 import linkwright.books.BookChecks;
 import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
+import linkwright.cli.forms.OutForm;
 import linkwright.disk.DiskTrouble;
 import linkwright.files.Checking;
 import linkwright.quantity.Problem;

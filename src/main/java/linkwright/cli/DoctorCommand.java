@@ -1,6 +1,5 @@
 package linkwright.cli;
 
-import linkwright.cli.forms.OutForm;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -15,6 +14,7 @@ import linkwright.cli.console.Choices;
 import linkwright.cli.console.Device;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
+import linkwright.cli.forms.OutForm;
 import linkwright.files.Checking;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;

@@ -158,9 +158,7 @@ public record Home(Path folder) {
 
   static List<Path> yamlIn(Path folder, int depth, List<Problem> problems) {
     Read<List<Path>> listed = listed(folder, depth);
-    listed
-        .problem()
-        .ifPresent(why -> problems.add(new Problem(folder.toString(), 0, 0, why, "")));
+    listed.problem().ifPresent(why -> problems.add(new Problem(folder.toString(), 0, 0, why, "")));
     List<Path> found = new ArrayList<>();
     for (Path path : listed.orElse(List.of())) {
       if (Files.isRegularFile(path)) {

@@ -22,7 +22,9 @@ public final class DrawerBook {
 
   /** Its entries; none while there is no book, or while it cannot be read. */
   static List<Entry> entries(Home home) {
-    return look(home).map(read -> read.map(DrawerBook::entries).orElse(List.of())).orElse(List.of());
+    return look(home)
+        .map(read -> read.map(DrawerBook::entries).orElse(List.of()))
+        .orElse(List.of());
   }
 
   private static List<Entry> entries(BookFile book) {
@@ -54,8 +56,7 @@ public final class DrawerBook {
 
   /** A job's book that was laid there is not to be counted in, or added to. */
   private static Read<BookFile> ofDrawer(BookFile book) {
-    boolean jobs =
-        entries(book).stream().anyMatch(entry -> entry.fact() instanceof Fact.JobOpened);
+    boolean jobs = entries(book).stream().anyMatch(entry -> entry.fact() instanceof Fact.JobOpened);
     return jobs
         ? Read.bad(book.path() + " is a job's book, not the drawer's: move it away.")
         : Read.good(book);

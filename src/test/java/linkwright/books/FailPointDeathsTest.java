@@ -104,7 +104,14 @@ class FailPointDeathsTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"lock-made", "lock-taken", "before-write", "after-write", "after-sync", "before-show"})
+      strings = {
+        "lock-made",
+        "lock-taken",
+        "before-write",
+        "after-write",
+        "after-sync",
+        "before-show"
+      })
   void whileTheDrawersFirstEntryIsWritten(String point) throws IOException {
     Home home = new Home(folder);
     assertThat(DyingProgram.run("drawer", point, home.drawer())).isEqualTo(DyingProgram.DEAD);

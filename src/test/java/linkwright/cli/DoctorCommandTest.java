@@ -81,6 +81,7 @@ class DoctorCommandTest {
   void says_that_a_folder_cannot_be_made() {
     assertThat(line.run("--home", "/dev/null/there", "doctor")).isEqualTo(Exit.PROBLEMS);
     assertThat(line.out())
-        .contains("wrong: Your folder /dev/null/there is not there and cannot be made: /dev/null is");
+        .contains(
+            "wrong: Your folder /dev/null/there is not there and cannot be made: /dev/null is");
   }
 }

@@ -164,7 +164,11 @@ class DrawerTest {
           state.wire().addedMm(PieceKind.LINK).stream().mapToDouble(Double::doubleValue).sum()
               - state.wire().discardedMm(PieceKind.LINK);
       Drawer drawer =
-          Drawer.of(DrawerBook.entries(home), Taking.in("gate", entries), List.of(), handbook.reference());
+          Drawer.of(
+              DrawerBook.entries(home),
+              Taking.in("gate", entries),
+              List.of(),
+              handbook.reference());
       assertThat(drawer.lots().get(0).lengthMm().orElseThrow() + has)
           .as("cut at byte %d", bytes)
           .isEqualTo(3000);
@@ -329,8 +333,7 @@ class DrawerTest {
     begin();
     books.keep(
         List.of(
-            new LotFact.StockTaken(
-                "hard strip", PieceKind.NONE, NONE, OptionalDouble.of(1.5), "")),
+            new LotFact.StockTaken("hard strip", PieceKind.NONE, NONE, OptionalDouble.of(1.5), "")),
         handbook);
     Lot strip = Start.handbook(Library.load(home), home).drawer().lots().get(1);
     assertThat(strip.massG().orElseThrow()).isEqualTo(18.5);

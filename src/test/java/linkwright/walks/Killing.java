@@ -148,19 +148,14 @@ final class Killing {
     List<String> others = new ArrayList<>(commands ? last.wrong() : List.of());
     // Whatever else was written is whole.
     List<Path> beside =
-        Stream.of("drafts", "bench.yaml")
-            .map(bench.home()::resolve)
-            .filter(Files::exists)
-            .toList();
+        Stream.of("drafts", "bench.yaml").map(bench.home()::resolve).filter(Files::exists).toList();
     Checking.check(new Home(bench.home()), beside, (each, library) -> List.of())
         .forEach(problem -> others.add(problem.sentence().replace('\n', ' ')));
     return new KillEvidence(plan, there.size(), shown, text(written), String.join("\n", others));
   }
 
   private static String text(Path file) throws IOException {
-    return Files.exists(file)
-        ? new String(Files.readAllBytes(file), StandardCharsets.UTF_8)
-        : "";
+    return Files.exists(file) ? new String(Files.readAllBytes(file), StandardCharsets.UTF_8) : "";
   }
 
   private static List<Doing> done(Path book) {

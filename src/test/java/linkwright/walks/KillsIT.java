@@ -51,13 +51,7 @@ class KillsIT {
     System.out.printf(
         "%d kills %s, seed %d: %d entries sent, %d waited for, the"
             + " slowest shown after %d ms; %d rounds wrong%n",
-        KILLS,
-        ways,
-        SEED,
-        left,
-        killing.shownInTime(),
-        killing.slowestMillis(),
-        failures.size());
+        KILLS, ways, SEED, left, killing.shownInTime(), killing.slowestMillis(), failures.size());
     assertThat(failures).isEmpty();
   }
 

@@ -66,8 +66,7 @@ public final class Walk {
       Library library,
       Optional<String> job,
       Message.Led place) {
-    Performer performer =
-        new Performer(home, choices.device(here, home), here.clock(), () -> {});
+    Performer performer = new Performer(home, choices.device(here, home), here.clock(), () -> {});
     Model model =
         Coach.begin(
             Start.handbook(library, home),
