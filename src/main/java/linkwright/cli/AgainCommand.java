@@ -1,6 +1,5 @@
 package linkwright.cli;
 
-import linkwright.cli.forms.OutForm;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -14,6 +13,7 @@ import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
 import linkwright.cli.console.Teller;
+import linkwright.cli.forms.OutForm;
 import linkwright.coach.again.AgainContent;
 import linkwright.coach.content.Part;
 import linkwright.files.Home;

@@ -1,6 +1,5 @@
 package linkwright.cli;
 
-import linkwright.cli.forms.OutForm;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneId;
@@ -9,14 +8,17 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import linkwright.cli.console.Exit;
+import linkwright.cli.forms.OutForm;
 import linkwright.coach.classroom.ClassContent;
 import linkwright.coach.content.Part;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.keys.Act;
+import linkwright.files.Library;
 import linkwright.lesson.Roster;
 import linkwright.plain.PlainLines;
 import linkwright.quantity.Read;
+import linkwright.shell.Start;
 import linkwright.shell.StudentBooks;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -79,7 +81,8 @@ final class ClassCommand implements Callable<Integer> {
       return root.wrong(bad.sentence());
     }
     ZoneId zone = ZoneId.systemDefault();
-    Message.ClassRead read = StudentBooks.classOf(root.home(), folderName, zone);
+    Message.ClassRead read = StudentBooks.classOf(
+            root.home(), folderName, zone, Start.handbook(Library.load(root.home())));
     Roster roster = names ? read.roster() : new Roster(Map.of(), read.roster().gapDays());
     List<Part> parts =
         ClassContent.of(read.room(), roster, root.here().clock().instant(), zone, -1);

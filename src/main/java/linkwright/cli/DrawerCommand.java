@@ -1,6 +1,5 @@
 package linkwright.cli;
 
-import linkwright.cli.forms.OutForm;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -8,6 +7,7 @@ import java.util.concurrent.Callable;
 import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
+import linkwright.cli.forms.OutForm;
 import linkwright.coach.content.Part;
 import linkwright.coach.drawer.DrawerContent;
 import linkwright.coach.keys.Act;
@@ -35,10 +35,7 @@ import picocli.CommandLine.Option;
       "Wire and other metal on hand across jobs, by lot, and the metal account.",
       "--came LOT enters what came; --count LOT sets a lot right by what the scale says."
     },
-    footer = {
-      "",
-      "Example: linkwright drawer --came wire-9 --wire \"0.9 mm\" --length \"3 m\""
-    })
+    footer = {"", "Example: linkwright drawer --came wire-9 --wire \"0.9 mm\" --length \"3 m\""})
 final class DrawerCommand implements Callable<Integer> {
   private final Root root;
 

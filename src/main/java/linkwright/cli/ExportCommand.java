@@ -1,7 +1,5 @@
 package linkwright.cli;
 
-import linkwright.cli.exchange.PlanYaml;
-import linkwright.cli.exchange.BookOfJob;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,7 +7,9 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
+import linkwright.cli.exchange.BookOfJob;
 import linkwright.cli.exchange.JobTables;
+import linkwright.cli.exchange.PlanYaml;
 import linkwright.cli.exchange.ShelfTables;
 import linkwright.cli.forms.OutForm;
 import linkwright.files.Library;

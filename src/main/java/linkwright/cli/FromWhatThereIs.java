@@ -23,18 +23,16 @@ final class FromWhatThereIs {
 
   /** Tells it; from holds a {@code limit=amount} each. */
   static int tell(
-      Root root,
-      List<String> from,
-      Map<String, String> wish,
-      JobState state,
-      Handbook handbook) {
+      Root root, List<String> from, Map<String, String> wish, JobState state, Handbook handbook) {
     List<String> words = Arrays.stream(Bound.values()).map(Bound::word).toList();
     Map<String, String> typed = new LinkedHashMap<>();
     for (String each : from) {
       String[] pair = each.split("=", 2);
       if (pair.length < 2 || !words.contains(pair[0].strip())) {
         return root.wrong(
-            "\"" + each + "\" says nothing of what there is: write --from \"metal=20 g\"; one of "
+            "\""
+                + each
+                + "\" says nothing of what there is: write --from \"metal=20 g\"; one of "
                 + String.join(", ", words)
                 + ".");
       }

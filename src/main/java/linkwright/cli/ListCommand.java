@@ -1,6 +1,5 @@
 package linkwright.cli;
 
-import linkwright.cli.forms.OutForm;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -9,6 +8,7 @@ import java.util.concurrent.Callable;
 import java.util.function.Function;
 import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
+import linkwright.cli.forms.OutForm;
 import linkwright.files.Library;
 import linkwright.quantity.Decimals;
 import linkwright.quantity.Read;

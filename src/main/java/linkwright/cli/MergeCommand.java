@@ -1,6 +1,5 @@
 package linkwright.cli;
 
-import linkwright.cli.forms.OutForm;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -9,6 +8,7 @@ import java.util.concurrent.Callable;
 import linkwright.books.BookMerge;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
+import linkwright.cli.forms.OutForm;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Row;
@@ -26,10 +26,7 @@ import picocli.CommandLine.Parameters;
     description =
         "Unites books of one job from several machines; they stay as they are. One alone is put in"
             + " order and becomes a book of the newest format.",
-    footer = {
-      "",
-      "Example: linkwright merge laptop/chain.yaml bench/chain.yaml --into chain.yaml"
-    })
+    footer = {"", "Example: linkwright merge laptop/chain.yaml bench/chain.yaml --into chain.yaml"})
 final class MergeCommand implements Callable<Integer> {
   private final Root root;
 

@@ -1,12 +1,12 @@
 package linkwright.cli;
 
-import linkwright.cli.forms.OutForm;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import linkwright.cli.forms.OutForm;
 import linkwright.coach.form.AskMeasure;
 import linkwright.files.Home;
 import linkwright.quantity.Read;
@@ -14,9 +14,9 @@ import linkwright.reckon.Ask;
 import linkwright.reckon.Reckoner;
 import linkwright.reckon.Sum;
 import linkwright.text.Text;
+import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
-import picocli.CommandLine;
 
 /** {@code linkwright reckon SUM …}: each sum of the reckoner as a command of its own. */
 public final class ReckonCommand {

@@ -45,8 +45,7 @@ final class RehearseCommand implements Callable<Integer> {
     Read<Opening> job =
         Opening.open(Optional.of(what), home, library, root.here().clock().instant());
     if (job instanceof Read.Bad<Opening>) {
-      return root.wrong(
-          RoutineNames.unknown(what, library) + " Nor is there a job of that name.");
+      return root.wrong(RoutineNames.unknown(what, library) + " Nor is there a job of that name.");
     }
     return root.start(
         plain, job.orThrow().slug(), Optional.of(new Message.Led(PlaceId.REHEARSAL, "")));

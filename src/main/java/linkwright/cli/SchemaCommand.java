@@ -1,10 +1,10 @@
 package linkwright.cli;
 
-import linkwright.cli.forms.JsonOut;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import linkwright.cli.console.Exit;
+import linkwright.cli.forms.JsonOut;
 import linkwright.quantity.Nearest;
 import linkwright.schema.FileSchemas;
 import picocli.CommandLine.Command;

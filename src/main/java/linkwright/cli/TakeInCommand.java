@@ -1,6 +1,5 @@
 package linkwright.cli;
 
-import linkwright.cli.exchange.BookOfJob;
 import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
@@ -10,6 +9,7 @@ import java.util.concurrent.Callable;
 import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
+import linkwright.cli.exchange.BookOfJob;
 import linkwright.cli.exchange.CsvTable;
 import linkwright.cli.exchange.TakenIn;
 import linkwright.files.Library;

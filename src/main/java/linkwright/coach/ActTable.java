@@ -197,18 +197,23 @@ public final class ActTable {
               Act.TO_TRAY,
               Act.MORE,
               Act.LESS);
-      case WHAT_IF ->
-          List.of(Act.VARY, Act.TO_PLAN, Act.TO_REACH, Act.MORE, Act.LESS);
+      case WHAT_IF -> List.of(Act.VARY, Act.TO_PLAN, Act.TO_REACH, Act.MORE, Act.LESS);
       case REACH ->
-          List.of(
-              Act.SAY_WHAT_THERE_IS, Act.PLAN_SO_LONG, Act.TO_PLAN, Act.MORE, Act.LESS);
+          List.of(Act.SAY_WHAT_THERE_IS, Act.PLAN_SO_LONG, Act.TO_PLAN, Act.MORE, Act.LESS);
       case CARD -> List.of(Act.WRITE_CARD, Act.TO_WEIGH_IN, Act.TO_BENCH, Act.MORE, Act.LESS);
       case PILES ->
           List.of(Act.TAKE_UP, Act.SAY_WHERE, Act.UP, Act.DOWN, Act.TO_BENCH, Act.MORE, Act.LESS);
       case HANDBOOK -> List.of(Act.UP, Act.DOWN, Act.TO_BENCH, Act.TO_TRAY, Act.MORE, Act.LESS);
       case REHEARSAL ->
           List.of(
-              Act.CHOOSE, Act.UP, Act.DOWN, Act.DRY_ON, Act.DRY_BACK, Act.TO_TRAY, Act.MORE, Act.LESS);
+              Act.CHOOSE,
+              Act.UP,
+              Act.DOWN,
+              Act.DRY_ON,
+              Act.DRY_BACK,
+              Act.TO_TRAY,
+              Act.MORE,
+              Act.LESS);
       case LESSON ->
           List.of(
               Act.CHOOSE,

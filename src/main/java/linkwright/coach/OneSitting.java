@@ -49,7 +49,9 @@ final class OneSitting {
                         new BenchFact.SittingEnded(book.sittings().get(job.device()).person()))));
   }
 
-  /** Whether that was asked for: where another program holds the book, its sitting is that one's. */
+  /**
+   * Whether that was asked for: where another program holds the book, its sitting is that one's.
+   */
   static boolean isEnding(Effect asked) {
     return asked instanceof Effect.KeepElsewhere keep
         && keep.facts().stream().allMatch(BenchFact.SittingEnded.class::isInstance);
@@ -57,8 +59,7 @@ final class OneSitting {
 
   /** On from there, whether it could be entered or not: nothing that is typed is touched. */
   static Turn ended(Model model, Writing.Pending pending) {
-    Model next =
-        model.with(new Writing.Nothing()).with(pending.held()).with(pending.notice());
+    Model next = model.with(new Writing.Nothing()).with(pending.held()).with(pending.notice());
     return UserMessages.read(Turn.to(next), pending.waiting());
   }
 }

@@ -1,13 +1,13 @@
 package linkwright.coach;
 
 import linkwright.coach.bench.Bench;
-import linkwright.coach.kernel.asking.Banks;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.Writing;
+import linkwright.coach.kernel.asking.Banks;
 import linkwright.coach.saying.Sayings;
 
 /** At the bench a student says what comes before the step is shown. */

@@ -41,13 +41,13 @@ public record Drawer(
 
   /** Whether it was taken out of a lot of that metal. */
   boolean isOf(Taking taking, String metal) {
-    return lots.stream().anyMatch(lot -> lot.id().equals(taking.lot()) && lot.metal().equals(metal));
+    return lots.stream()
+        .anyMatch(lot -> lot.id().equals(taking.lot()) && lot.metal().equals(metal));
   }
 
   /** The lot that some would be drawn from, as it would lie there then. */
   public Lot after(LotFact.LotTurned turned, Reference reference) {
-    Lot from =
-        lots.stream().filter(lot -> lot.id().equals(turned.lot())).findFirst().orElseThrow();
+    Lot from = lots.stream().filter(lot -> lot.id().equals(turned.lot())).findFirst().orElseThrow();
     double grams =
         turned
             .massG()
@@ -75,8 +75,7 @@ public record Drawer(
   double gramsOf(Taking taking) {
     return taking
         .massG()
-        .orElseGet(
-            () -> taking.lengthMm().orElse(0) * gramsPerMm.getOrDefault(taking.lot(), 0.0));
+        .orElseGet(() -> taking.lengthMm().orElse(0) * gramsPerMm.getOrDefault(taking.lot(), 0.0));
   }
 
   /**

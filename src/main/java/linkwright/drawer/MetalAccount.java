@@ -55,12 +55,13 @@ public record MetalAccount(
         : OptionalDouble.empty();
   }
 
-
   /** The accounts of all metals of the drawer and of the jobs that weighed some. */
   public static List<MetalAccount> of(Drawer drawer, Reference reference) {
     Set<String> metals = new LinkedHashSet<>();
     drawer.lots().forEach(lot -> metals.add(lot.metal()));
-    drawer.works().forEach(work -> metals.add(work.metal()));
+    drawer.works().stream()
+        .filter(work -> work.outG() > 0 || work.figures().isPresent())
+        .forEach(work -> metals.add(work.metal()));
     List<MetalAccount> accounts = new ArrayList<>();
     metals.forEach(metal -> accounts.add(of(metal, drawer, reference)));
     return List.copyOf(accounts);
@@ -79,7 +80,8 @@ public record MetalAccount(
     for (JobMetal job : drawer.works()) {
       if (job.metal().equals(metal)) {
         told.add(job.job());
-        sums.work(job, taken(drawer, job.job(), metal, false), taken(drawer, job.job(), metal, true));
+        sums.work(
+            job, taken(drawer, job.job(), metal, false), taken(drawer, job.job(), metal, true));
       }
     }
     // Solder, and what was taken for a job that is of another metal, stays in work.

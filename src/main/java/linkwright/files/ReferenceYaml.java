@@ -58,7 +58,8 @@ final class ReferenceYaml {
       term(one).ifPresent(term -> shelves.glossary().put(term.word(), term, one, "word"));
     }
     for (Fields one : file.groups("tools", "a tool")) {
-      Tool tool = new Tool(
+      Tool tool =
+          new Tool(
               one.text("tool"),
               one.texts("also-called"),
               one.list("for", Values.word(Hazard::of, Hazard.words())).stream()

@@ -62,8 +62,7 @@ public record FlameLog(
   private boolean isTakenOut(String step, Fact fact, Heat heat, Course before) {
     boolean counts = fact instanceof Fact.PiecesThrough || fact instanceof Fact.StepDone;
     boolean waited = before.waitsBegun().stream().anyMatch(wait -> wait.step().equals(step));
-    boolean sameAct =
-        takenOut.containsKey(step) && takenOut.get(step).at().equals(heat.at());
+    boolean sameAct = takenOut.containsKey(step) && takenOut.get(step).at().equals(heat.at());
     return counts && (waited || sameAct);
   }
 

@@ -79,8 +79,7 @@ public record JobCard(Map<String, String> said, boolean away) {
 
   /** Reads a day, {@code 2026-12-20} or {@code 20.12.2026}. */
   public static Read<LocalDate> readDay(String typed) {
-    String text =
-        typed.strip().replaceFirst("^(\\d{1,2})\\.(\\d{1,2})\\.(\\d{4})$", "$3-0$2-0$1");
+    String text = typed.strip().replaceFirst("^(\\d{1,2})\\.(\\d{1,2})\\.(\\d{4})$", "$3-0$2-0$1");
     try {
       return Read.good(LocalDate.parse(text.replaceAll("-0(\\d{2})(?!\\d)", "-$1")));
     } catch (DateTimeParseException noDay) {

@@ -33,8 +33,8 @@ public sealed interface LessonFact extends Fact
   record PracticeSet(String exercise, int pieces, int days) implements LessonFact {}
 
   /**
-   * What she made at a step of a job, brought over from the job's book up to that entry: pieces that
-   * came through, those that went back by reason, those that were scrapped.
+   * What she made at a step of a job, brought over from the job's book up to that entry: pieces
+   * that came through, those that went back by reason, those that were scrapped.
    */
   record PiecesMade(
       String job,

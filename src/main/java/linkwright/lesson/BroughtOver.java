@@ -46,7 +46,9 @@ public final class BroughtOver {
       from = last.filter(entries.get(i).id()::equals).isPresent() ? i + 1 : from;
     }
     List<Entry> fresh = entries.subList(from, entries.size());
-    fresh.stream().filter(entry -> !strikes.has(entry)).forEach(entry -> over.entry(entry, routine));
+    fresh.stream()
+        .filter(entry -> !strikes.has(entry))
+        .forEach(entry -> over.entry(entry, routine));
     List<LessonFact> facts = new ArrayList<>();
     over.counts.forEach(
         (step, count) ->

@@ -9,8 +9,8 @@ import java.util.Optional;
  *
  * @param folder where the books are
  * @param students each with what her book tells
- * @param lastFlame when a flame was last said to be lit or out in any of the jobs there, and by which
- *     word; empty if nothing was said
+ * @param lastFlame when a flame was last said to be lit or out in any of the jobs there, and by
+ *     which word; empty if nothing was said
  * @param problems what is wrong with books there, a sentence each
  */
 public record ClassRoom(

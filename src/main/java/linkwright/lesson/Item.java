@@ -45,8 +45,7 @@ public sealed interface Item {
     @Override
     public Asked draw(long seed, UnitStyle units) {
       Chance chance = new Chance(seed);
-      return Asked.shuffled(
-          asks, right, Likely.three(asks, right, pool, chance), after, chance);
+      return Asked.shuffled(asks, right, Likely.three(asks, right, pool, chance), after, chance);
     }
   }
 

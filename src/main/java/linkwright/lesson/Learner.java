@@ -48,7 +48,12 @@ public record Learner(
 
   /** A question as it was put to her, and what she answered. */
   public record QuestionPut(
-      EntryId entry, String lesson, String item, long seed, LocalDate day, Optional<AnswerGiven> given) {}
+      EntryId entry,
+      String lesson,
+      String item,
+      long seed,
+      LocalDate day,
+      Optional<AnswerGiven> given) {}
 
   /** What she answered. */
   public record AnswerGiven(String said, boolean right) {}
@@ -148,8 +153,7 @@ public record Learner(
   /** How many came through a step or went back from it, over all that she made. */
   public int tried(String routine, String step) {
     return at(routine, step)
-        .mapToInt(
-            made -> made.through() + made.redo().values().stream().mapToInt(n -> n).sum())
+        .mapToInt(made -> made.through() + made.redo().values().stream().mapToInt(n -> n).sum())
         .sum();
   }
 

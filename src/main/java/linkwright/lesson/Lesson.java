@@ -40,12 +40,13 @@ public record Lesson(
     if (card.isPresent()) {
       return card;
     }
-    Optional<Item> returns =
-        first(missed, item -> asked.size() - missed.get(item.id()) > BETWEEN);
+    Optional<Item> returns = first(missed, item -> asked.size() - missed.get(item.id()) > BETWEEN);
     if (returns.isPresent()) {
       return returns;
     }
-    return taken() < LENGTH ? fresh().or(() -> first(missed, any -> true)) : first(missed, any -> true);
+    return taken() < LENGTH
+        ? fresh().or(() -> first(missed, any -> true))
+        : first(missed, any -> true);
   }
 
   /** Items whose last answer here was wrong → after how many answers that was. */

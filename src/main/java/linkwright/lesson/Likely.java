@@ -30,7 +30,8 @@ final class Likely {
     int[] wanted = {chance.below(4), chance.below(4), (1 + chance.below(6)) / 2};
     Set<String> question = Stems.taken(asks);
     Read own = read(question, right);
-    List<Read> some = near(own, chance.shuffled(pool).stream().map(t -> read(question, t)).toList());
+    List<Read> some =
+        near(own, chance.shuffled(pool).stream().map(t -> read(question, t)).toList());
     List<Read> best = List.of();
     double least = Double.MAX_VALUE;
     for (int i = 0; i < TRIED; i++) {
@@ -111,7 +112,9 @@ final class Likely {
     return pool.stream()
         .distinct()
         .filter(text -> !text.isBlank() && !text.equals(right))
-        .filter(text -> Stems.shared(own, stems.of(text))
+        .filter(
+            text ->
+                Stems.shared(own, stems.of(text))
                     < SAME * Math.min(own.size(), stems.of(text).size()))
         .toList();
   }
@@ -125,7 +128,8 @@ final class Likely {
     int own = Stems.shared(question, stems.of(right));
     long longer = pool.stream().filter(text -> text.length() > right.length()).count();
     long shorter = pool.stream().filter(text -> text.length() < right.length()).count();
-    long sharing = pool.stream().filter(text -> Stems.shared(question, stems.of(text)) >= own).count();
+    long sharing =
+        pool.stream().filter(text -> Stems.shared(question, stems.of(text)) >= own).count();
     return pool.size() >= WRONG
         && longer >= WRONG
         && shorter >= WRONG

@@ -23,7 +23,12 @@ enum Numbers {
           "A chain of " + links + " links, with a ring at each end: how many rings?",
           rings,
           slips(links - 1, links, links - 2, links + 2, links + 3, 2L * links),
-          links + " links have " + (links - 1) + " gaps, and a ring more at each end: " + rings + ".",
+          links
+              + " links have "
+              + (links - 1)
+              + " gaps, and a ring more at each end: "
+              + rings
+              + ".",
           chance);
     }
   },

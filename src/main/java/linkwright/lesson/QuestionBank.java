@@ -19,8 +19,8 @@ import linkwright.routine.Step;
 import linkwright.routine.When;
 
 /**
- * What a student can be asked of a routine, from the routine's own data: in the order in which it is
- * taught, the sequence and its dangers first.
+ * What a student can be asked of a routine, from the routine's own data: in the order in which it
+ * is taught, the sequence and its dangers first.
  *
  * <p>An item is left out where its wrong answers could not hide the right one ({@link Likely}), so
  * that none is answered from its wording alone.
@@ -163,10 +163,7 @@ public final class QuestionBank {
 
   /** The texts of steps that do something else: of two alike both answers would be right. */
   private List<String> unlike(Step step, Function<Step, String> text) {
-    return routine.steps().stream()
-        .filter(other -> !alike(step, other))
-        .map(text)
-        .toList();
+    return routine.steps().stream().filter(other -> !alike(step, other)).map(text).toList();
   }
 
   private static boolean alike(Step one, Step other) {
@@ -348,8 +345,7 @@ public final class QuestionBank {
         hidden
             ? Likely.other(right, texts, stems)
             : texts.stream().distinct().filter(text -> !text.equals(right)).toList();
-    boolean asked =
-        hidden ? Likely.hides(asks, right, pool, stems) : pool.size() >= Likely.WRONG;
+    boolean asked = hidden ? Likely.hides(asks, right, pool, stems) : pool.size() >= Likely.WRONG;
     if (!right.isBlank() && asked) {
       items.add(new Item.TextItem(id(name), topic, step, caution, asks, right, pool, after));
     }

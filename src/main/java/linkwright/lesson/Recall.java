@@ -57,7 +57,10 @@ public record Recall(Map<String, List<Answer>> items, int gapDays) {
   /** When it is to be asked again; empty for one that was never asked, or is known. */
   public Optional<LocalDate> due(String item) {
     Stand stand = stand(item);
-    return stand.last().filter(last -> stand.right() < DAYS_RIGHT).map(last -> last.plusDays(gapDays));
+    return stand
+        .last()
+        .filter(last -> stand.right() < DAYS_RIGHT)
+        .map(last -> last.plusDays(gapDays));
   }
 
   private record Stand(int right, Optional<LocalDate> last) {}

@@ -123,8 +123,7 @@ public record StudentReport(
    * @param banks routine → what can be asked of it
    * @param today the day
    */
-  public static StudentReport of(
-      Learner learner, Map<Routine, List<Item>> banks, LocalDate today) {
+  public static StudentReport of(Learner learner, Map<Routine, List<Item>> banks, LocalDate today) {
     List<StepKnown> steps = new ArrayList<>();
     banks.forEach((routine, bank) -> steps.addAll(steps(learner, routine, bank)));
     List<StepMade> made = made(learner, banks);
@@ -147,9 +146,7 @@ public record StudentReport(
       int known = (int) here.stream().filter(item -> learner.learnt().known(item.id())).count();
       int met =
           (int)
-              here.stream()
-                  .filter(item -> !learner.learnt().answers(item.id()).isEmpty())
-                  .count();
+              here.stream().filter(item -> !learner.learnt().answers(item.id()).isEmpty()).count();
       String signed = "";
       for (Learner.Marked mark : learner.signed()) {
         boolean its = mark.fact().step().equals(routine.id() + "/" + step.id());
@@ -157,8 +154,7 @@ public record StudentReport(
       }
       if (met > 0 || !signed.isEmpty()) {
         rows.add(
-            new StepKnown(
-                routine.id(), step.id(), step.title(), known, met, here.size(), signed));
+            new StepKnown(routine.id(), step.id(), step.title(), known, met, here.size(), signed));
       }
     }
     return rows;
@@ -189,8 +185,7 @@ public record StudentReport(
     return !answers.get(answers.size() - 1).right();
   }
 
-  private static List<CautionKnown> cautions(
-      Learner learner, Map<Routine, List<Item>> banks) {
+  private static List<CautionKnown> cautions(Learner learner, Map<Routine, List<Item>> banks) {
     Map<String, List<String>> items = new TreeMap<>();
     banks.values().stream()
         .flatMap(List::stream)
@@ -299,7 +294,8 @@ public record StudentReport(
             .filter(routine -> routine.id().equals(made.routine()))
             .flatMap(routine -> routine.steps().stream())
             .toList();
-    Optional<String> here = remedy(steps.stream().filter(s -> s.id().equals(made.step())).toList(), reason);
+    Optional<String> here =
+        remedy(steps.stream().filter(s -> s.id().equals(made.step())).toList(), reason);
     return here.or(() -> remedy(steps, reason)).orElse("");
   }
 

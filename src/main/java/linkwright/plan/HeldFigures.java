@@ -116,8 +116,7 @@ public final class HeldFigures {
     Map<String, Double> formers = new LinkedHashMap<>();
     now.formersMm()
         .forEach(
-            (name, mm) ->
-                formers.put(name, number(texts, now.id() + FORMER + name).orElse(mm)));
+            (name, mm) -> formers.put(name, number(texts, now.id() + FORMER + name).orElse(mm)));
     return formers.equals(now.formersMm()) ? now : now.withFormers(formers);
   }
 

@@ -60,8 +60,6 @@ public record LinkBasis(
 
   /** Links of the hung length that is followed; 0 without one. */
   int hungLinks() {
-    return hung.map(HungMean::links)
-        .or(() -> followed.map(MeasuredLink::hungLinks))
-        .orElse(0);
+    return hung.map(HungMean::links).or(() -> followed.map(MeasuredLink::hungLinks)).orElse(0);
   }
 }

@@ -191,8 +191,7 @@ public record Plan(
         ringed ? ringStockMm : Optional.empty(),
         wanted,
         ringed
-            ? Optional.of(
-                new RingsWanted(ringTurnMm, wish.coilTailMm(), rings, linksPerRepeat()))
+            ? Optional.of(new RingsWanted(ringTurnMm, wish.coilTailMm(), rings, linksPerRepeat()))
             : Optional.empty(),
         wish.kerfMm());
   }

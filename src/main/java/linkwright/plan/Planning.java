@@ -55,8 +55,7 @@ public final class Planning {
     return Maker.unknown(wish.metal().bendingShare(wish.temper()));
   }
 
-  private static Read<Plan> plan(
-      ChainWish wish, LinkBasis basis, List<ChainLinks.Sized> sizes) {
+  private static Read<Plan> plan(ChainWish wish, LinkBasis basis, List<ChainLinks.Sized> sizes) {
     return RingsCounted.of(wish)
         .flatMap(
             rings ->
@@ -144,9 +143,7 @@ public final class Planning {
         ringsToCut,
         sizes.stream().mapToDouble(size -> size.links() * size.eachMm(wish)).sum(),
         wireRings,
-        sizes.stream()
-            .mapToDouble(size -> (size.toCut() - size.links()) * size.eachMm(wish))
-            .sum(),
+        sizes.stream().mapToDouble(size -> (size.toCut() - size.links()) * size.eachMm(wish)).sum(),
         (ringsToCut - count.rings()) * rings.turnMm(),
         massLinks,
         massRings,

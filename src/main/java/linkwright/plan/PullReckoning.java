@@ -27,8 +27,7 @@ final class PullReckoning {
     for (LinksOfSize size : sizes) {
       String of = size.name().isEmpty() ? "link" : size.name() + " link";
       for (Eye eye : size.link().formed().map(Formed::eyes).orElse(List.of())) {
-        pulls.add(
-            pull(wish, "eye of the " + of, wish.wireMm(), eye.insideMm(), eye.insideMm()));
+        pulls.add(pull(wish, "eye of the " + of, wish.wireMm(), eye.insideMm(), eye.insideMm()));
       }
     }
     return pulls.stream()

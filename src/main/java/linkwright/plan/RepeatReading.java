@@ -13,9 +13,9 @@ import java.util.regex.Pattern;
 import linkwright.quantity.Read;
 
 /**
- * Reads what comes again along a chain: {@code 1 long + 2 round ring=3 mm}. The planned link goes by
- * its pattern's name or by {@code link}; each other by its pattern's name, or by a name of its own
- * with {@code pattern=…}, and says its sizes: blank, length, width, inside, its formers.
+ * Reads what comes again along a chain: {@code 1 long + 2 round ring=3 mm}. The planned link goes
+ * by its pattern's name or by {@code link}; each other by its pattern's name, or by a name of its
+ * own with {@code pattern=…}, and says its sizes: blank, length, width, inside, its formers.
  */
 final class RepeatReading {
   private static final Pattern PART =
@@ -61,7 +61,9 @@ final class RepeatReading {
       Matcher part = PART.matcher(written.strip());
       if (!part.matches() || Integer.parseInt(part.group(1)) == 0) {
         return Read.bad(
-            "“" + written.strip() + "” is not a number of links: write 1 long + 1 round ring=3 mm.");
+            "“"
+                + written.strip()
+                + "” is not a number of links: write 1 long + 1 round ring=3 mm.");
       }
       String name = part.group(2);
       int many = Integer.parseInt(part.group(1));

@@ -1,6 +1,5 @@
 package linkwright.plan;
 
-
 /**
  * A ring wished after a trial length hung with another was chosen: the wish counts.
  *

@@ -11,7 +11,8 @@ import java.util.regex.Pattern;
  */
 public record Money(double amount, String currency) {
   private static final Pattern TYPED =
-      Pattern.compile("(\\p{Sc}|\\p{L}{1,4})? ?(\\d{1,9}(?:[.,]\\d{1,4})?) ?(\\p{Sc}|\\p{L}{1,4})?");
+      Pattern.compile(
+          "(\\p{Sc}|\\p{L}{1,4})? ?(\\d{1,9}(?:[.,]\\d{1,4})?) ?(\\p{Sc}|\\p{L}{1,4})?");
 
   /** Reads it; a word on both sides of the number is refused, for one of them is a slip. */
   public static Read<Money> read(String typed) {

@@ -16,8 +16,7 @@ import linkwright.reference.Reference;
  * @param formers id of a link pattern → the names of its formers
  * @param reference drawings and tools
  */
-record Known(
-    Map<String, Caution> cautions, Map<String, Set<String>> formers, Reference reference) {
+record Known(Map<String, Caution> cautions, Map<String, Set<String>> formers, Reference reference) {
   static Known of(
       Collection<Caution> cautions, Map<String, Set<String>> formers, Reference reference) {
     Map<String, Caution> byId = new LinkedHashMap<>();

@@ -89,8 +89,7 @@ final class OwnFileSchemas {
     Map<String, Object> time = text("A time: 8 min.");
     KeyGroup prices = new KeyGroup().needed("currency", text("EUR"));
     for (String name : PriceList.NAMES) {
-      prices.some(
-          name, name.equals(PriceList.METAL_PER_G) ? named(notNegative()) : notNegative());
+      prices.some(name, name.equals(PriceList.METAL_PER_G) ? named(notNegative()) : notNegative());
     }
     KeyGroup strip = new KeyGroup().some("width", size).some("thickness", size);
     KeyGroup solder =

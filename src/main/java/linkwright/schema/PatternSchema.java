@@ -42,7 +42,8 @@ final class PatternSchema {
         .with(
             "oneOf",
             List.of(
-                Map.of(REQUIRED, List.of("half", "other"), "not", Map.of(REQUIRED, List.of("whole"))),
+                Map.of(
+                    REQUIRED, List.of("half", "other"), "not", Map.of(REQUIRED, List.of("whole"))),
                 Map.of(REQUIRED, List.of("whole"), "not", Map.of(REQUIRED, List.of("other")))))
         .file("pattern", "A link pattern: its centre line as runs, bends and curls over formers");
   }

@@ -103,7 +103,9 @@ public final class BenchLoop {
   }
 
   private static long untilNextSecond(Model model, InstantSource clock) {
-    return !model.waits().isEmpty() || model.held().moves() ? SECOND - clock.millis() % SECOND : IDLE;
+    return !model.waits().isEmpty() || model.held().moves()
+        ? SECOND - clock.millis() % SECOND
+        : IDLE;
   }
 
   /** The message for an input; a click beside every marked place is none. */

@@ -17,10 +17,13 @@ import linkwright.job.BenchFact;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.job.HotWorkState;
+import linkwright.job.JobState;
 import linkwright.job.LessonFact;
+import linkwright.lesson.BroughtOver;
 import linkwright.lesson.ClassRoom;
 import linkwright.lesson.Learner;
 import linkwright.quantity.Read;
+import linkwright.standing.Handbook;
 
 /**
  * Reads a class: all students' books of a folder and below it, to look at only. The same student
@@ -31,29 +34,37 @@ final class ClassReading {
 
   private ClassReading() {}
 
-  static Message.ClassRead of(Home home, String folder, ZoneId zone) {
+  static Message.ClassRead of(Home home, String folder, ZoneId zone, Handbook handbook) {
     StudentsFile file = StudentsFile.load(home);
     List<String> problems = new ArrayList<>();
     List<ClassRoom.Seat> seats = new ArrayList<>();
     Optional<ClassRoom.LastFlame> flame = Optional.empty();
     Instant flameAt = Instant.MIN;
     Path root = folder.isEmpty() ? home.folder() : Path.of(folder);
+    List<Book> books = new ArrayList<>();
     for (Path path : yaml(root, problems)) {
       Read<List<Entry>> read = StudentBooks.entries(path);
-      List<Entry> entries = read.found().orElse(List.of());
-      Optional<String> student = student(entries);
+      read.problem().ifPresent(problems::add);
+      read.found().ifPresent(entries -> books.add(new Book(path, entries)));
+    }
+    for (Book book : books) {
+      Optional<String> student = student(book.entries());
       if (student.isPresent()) {
-        seats.add(seat(student.get(), path, entries, zone, file.roster().gapDays()));
+        List<Book> jobs = books.stream().filter(other -> other.isBeside(book)).toList();
+        seats.add(seat(student.get(), book, jobs, zone, file.roster().gapDays(), handbook));
       }
-      for (Entry entry : entries) {
+      for (Entry entry : book.entries()) {
         if (entry.fact() instanceof BenchFact.HotWorkSaid said && !entry.at().isBefore(flameAt)) {
           flameAt = entry.at();
-          flame = Optional.of(new ClassRoom.LastFlame(
+          flame =
+              Optional.of(
+                  new ClassRoom.LastFlame(
                       entry.at(), words(said.state()), said.state() == HotWorkState.SHUT));
         }
       }
     }
-    seats.sort(Comparator.comparing((ClassRoom.Seat seat) -> file.roster().name(seat.learner().id())));
+    seats.sort(
+        Comparator.comparing((ClassRoom.Seat seat) -> file.roster().name(seat.learner().id())));
     return new Message.ClassRead(
         file.roster(), new ClassRoom(root.toString(), onceEach(seats), flame, problems));
   }
@@ -89,19 +100,54 @@ final class ClassReading {
         .findFirst();
   }
 
+  /** What she made since her book was opened last is told with it, and written nowhere. */
   private static ClassRoom.Seat seat(
-      String id, Path book, List<Entry> entries, ZoneId zone, int gapDays) {
+      String id, Book hers, List<Book> jobs, ZoneId zone, int gapDays, Handbook handbook) {
+    List<Entry> entries = new ArrayList<>(hers.entries());
+    Learner known = Learner.of(id, entries, zone, gapDays);
+    Instant at = entries.get(entries.size() - 1).at();
+    for (Book job : jobs) {
+      Optional<Instant> last =
+          job.entries().stream()
+              .filter(entry -> entry.person().equals(id))
+              .map(Entry::at)
+              .max(Comparator.naturalOrder());
+      at = last.filter(at::isBefore).orElse(at);
+      for (LessonFact fact : made(known, job, handbook)) {
+        entries.add(new Entry(entries.size() + 1, last.orElse(at), "class", id, fact));
+      }
+    }
     String step = "";
     for (Entry entry : entries) {
-      Fact fact = entry.fact();
-      if (fact instanceof LessonFact.QuestionAsked asked && asked.lesson().startsWith("bench/")) {
+      if (entry.fact() instanceof LessonFact.QuestionAsked asked
+          && asked.lesson().startsWith("bench/")) {
         step = step(asked.item());
-      } else if (fact instanceof LessonFact.PiecesMade made) {
+      } else if (entry.fact() instanceof LessonFact.PiecesMade made) {
         step = made.routine() + "/" + made.step();
       }
     }
     return new ClassRoom.Seat(
-        Learner.of(id, entries, zone, gapDays), entries.get(entries.size() - 1).at(), step, book.toString());
+        Learner.of(id, entries, zone, gapDays), at, step, hers.path().toString());
+  }
+
+  private static List<LessonFact> made(Learner learner, Book job, Handbook handbook) {
+    String routine = JobState.replay(job.entries(), handbook.stages()).course().routine();
+    return handbook
+        .routine(routine)
+        .map(
+            known ->
+                BroughtOver.of(learner, TrayReading.slug(job.path()), job.entries(), known))
+        .orElse(List.of());
+  }
+
+  /** A book of the folder. */
+  private record Book(Path path, List<Entry> entries) {
+    /** Whether it is a job's in the folder that a student's book lies in. */
+    boolean isBeside(Book student) {
+      Path jobs = path.toAbsolutePath().getParent();
+      Path students = student.path().toAbsolutePath().getParent();
+      return !jobs.equals(students) && String.valueOf(jobs.getParent()).equals(String.valueOf(students.getParent()));
+    }
   }
 
   /** The routine and the step that an item is about: its first name and its third. */

@@ -24,7 +24,6 @@ record CopiedText(String name, String text) {
       return new CopiedText(words, words);
     }
     List<String> lines = plain.of(page.body());
-    return new CopiedText(
-        "all of “" + page.body().title() + "”", String.join("\n", lines) + "\n");
+    return new CopiedText("all of “" + page.body().title() + "”", String.join("\n", lines) + "\n");
   }
 }

@@ -175,7 +175,8 @@ public final class Performer {
     public Optional<Message> keepDraft(Effect.KeepDraft effect) {
       return drafts
           .keep(effect.slug(), effect.form(), effect.texts())
-          .map(why -> new Message.Troubled("What is typed stays here, but not on the disk: " + why));
+          .map(
+              why -> new Message.Troubled("What is typed stays here, but not on the disk: " + why));
     }
 
     @Override
@@ -227,7 +228,8 @@ public final class Performer {
 
     @Override
     public Optional<Message> readClass(Effect.ReadClass effect) {
-      return Optional.of(students.room(effect.folder(), model.settings().zone()));
+      return Optional.of(students.room(
+              effect.folder(), model.settings().zone(), model.handbook()));
     }
 
     @Override

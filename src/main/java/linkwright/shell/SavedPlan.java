@@ -50,8 +50,7 @@ final class SavedPlan {
       entries.add(new Entry(entries.size() + 1, Instant.EPOCH, "plan", fact));
     }
     return Read.good(
-        PlanDefaults.kept(
-            plan.texts(), JobState.replay(entries, handbook.stages()), handbook));
+        PlanDefaults.kept(plan.texts(), JobState.replay(entries, handbook.stages()), handbook));
   }
 
   private static Path found(Home home, String typed) {

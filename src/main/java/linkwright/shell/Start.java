@@ -63,8 +63,7 @@ public final class Start {
       List<String> told) {
     InstantSource clock = InstantSource.system();
     Waiting display = new Waiting(shown, clock);
-    Performer performer = 
-        new Performer(home, device, clock, display::bell, display, display::copy);
+    Performer performer = new Performer(home, device, clock, display::bell, display, display::copy);
     try (display) {
       Display.GridSize size = display.size();
       // Reading takes a moment on a slow machine; the screen says so meanwhile.

@@ -62,8 +62,8 @@ public final class StudentBooks {
   }
 
   /** The class of a folder; from now on her own book there is the one that is written. */
-  Message room(String folder, ZoneId zone) {
-    Message.ClassRead read = ClassReading.of(home, folder, zone);
+  Message room(String folder, ZoneId zone, Handbook handbook) {
+    Message.ClassRead read = ClassReading.of(home, folder, zone, handbook);
     elsewhere.clear();
     for (ClassRoom.Seat seat : read.room().students()) {
       elsewhere.put(seat.learner().id(), Path.of(seat.book()));
@@ -72,8 +72,9 @@ public final class StudentBooks {
   }
 
   /** The class of a folder, to look at only. */
-  public static Message.ClassRead classOf(Home home, String folder, ZoneId zone) {
-    return ClassReading.of(home, folder, zone);
+  public static Message.ClassRead classOf(
+      Home home, String folder, ZoneId zone, Handbook handbook) {
+    return ClassReading.of(home, folder, zone, handbook);
   }
 
   private Path path(String id) {
@@ -137,8 +138,7 @@ public final class StudentBooks {
     return kept.problem()
         .<Message>map(why -> new Message.NotKept(facts, why))
         .orElseGet(
-            () ->
-                new Message.StudentRead(StudentsFile.load(home).roster(), id, kept.orThrow()));
+            () -> new Message.StudentRead(StudentsFile.load(home).roster(), id, kept.orThrow()));
   }
 
   private Optional<String> begin(String id) {
@@ -158,7 +158,8 @@ public final class StudentBooks {
     Message read = new StudentBooks(home, device, clock).bringOver(id, handbook);
     return read instanceof Message.StudentRead told
         ? Read.good(Learner.of(id, told.entries(), zone, told.roster().gapDays()))
-        : Read.bad("Her book could not be read: " + path(home, id) + ". linkwright check tells why.");
+        : Read.bad(
+            "Her book could not be read: " + path(home, id) + ". linkwright check tells why.");
   }
 
   /** Copies her whole book into a new file; answers with what is wrong, if it could not be. */
@@ -176,9 +177,7 @@ public final class StudentBooks {
     Path book = path(home, id);
     try (Stream<Path> beside = Files.list(book.getParent())) {
       List<Path> hers =
-          beside
-              .filter(path -> String.valueOf(path.getFileName()).startsWith(id + "."))
-              .toList();
+          beside.filter(path -> String.valueOf(path.getFileName()).startsWith(id + ".")).toList();
       for (Path path : hers) {
         Files.delete(path);
       }
@@ -243,8 +242,7 @@ public final class StudentBooks {
       for (Fact fact : facts) {
         entries.add(new Entry(book.nextNumber() + entries.size(), now, device, by, fact));
       }
-      return book.append(entries.stream().map(EntryLines::line).toList())
-          .map(EntryLines::entries);
+      return book.append(entries.stream().map(EntryLines::line).toList()).map(EntryLines::entries);
     } catch (IOException alreadySafe) {
       // Every entry was synced when it was made; a close that fails loses nothing.
       return entries(path);

@@ -8,12 +8,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import linkwright.disk.DiskTrouble;
 import linkwright.files.DataFile;
 import linkwright.files.Fields;
 import linkwright.files.Home;
 import linkwright.files.ProblemList;
 import linkwright.files.YamlScalar;
-import linkwright.disk.DiskTrouble;
 import linkwright.lesson.Recall;
 import linkwright.lesson.Roster;
 import linkwright.quantity.Problem;
@@ -70,8 +70,7 @@ public record StudentsFile(Roster roster, List<Problem> problems) {
   /** Writes it; answers with what is wrong, if it could not be. */
   public Optional<String> save(Home home) {
     if (!problems.isEmpty()) {
-      return Optional.of(
-          "students.yaml has to be mended first: " + problems.get(0).sentence());
+      return Optional.of("students.yaml has to be mended first: " + problems.get(0).sentence());
     }
     StringBuilder text =
         new StringBuilder("format: 1\n# Names stand here alone; students' books hold the ids.\n");

@@ -97,9 +97,7 @@ record Followed(
     boolean known = each > 0 && each < Double.POSITIVE_INFINITY;
     boolean alike = wish.repeat().others().isEmpty();
     Optional<MeasuredLink> link =
-        known && alike
-            ? Optional.of(sample.orElse(unmeasured()).hung(each, hung.links()))
-            : sample;
+        known && alike ? Optional.of(sample.orElse(unmeasured()).hung(each, hung.links())) : sample;
     Optional<HungMean> mean =
         known && !alike ? Optional.of(new HungMean(each, hung.links())) : Optional.empty();
     boolean wishedSince = wishThen.filter(then -> !then.ring().equals(wish.ring())).isPresent();

@@ -73,8 +73,7 @@ final class LinkKnowledge {
       ChainWish alone = wish.of(other);
       Optional<linkwright.fit.LinkSize> size = size(alone);
       if (!tried.isEmpty() && size.isPresent() && alone.link().pattern().isPresent()) {
-        maker =
-            Fit.learn(alone.link().pattern().get(), wish.wireMm(), maker, tried, size.get());
+        maker = Fit.learn(alone.link().pattern().get(), wish.wireMm(), maker, tried, size.get());
       }
     }
     return maker;
@@ -109,8 +108,7 @@ final class LinkKnowledge {
         .forEach(
             (name, mm) ->
                 owned.put(name, new ArrayList<>(planned.getOrDefault(name, hers(bench, mm)))));
-    trials
-        .inOrder().stream()
+    trials.inOrder().stream()
         .filter(piece -> piece.size().isEmpty())
         .forEach(piece -> piece.formersMm().forEach((name, mm) -> add(owned, name, mm)));
     return owned;

@@ -31,8 +31,8 @@ import linkwright.quantity.Read;
  * @param next the blank and formers to take next, or why there are none
  * @param wished the link as it is planned, to be drawn; empty if it cannot be formed
  * @param proposed the next piece as it is expected, to be drawn
- * @param made each piece of the book as it is reckoned in these hands, in order; empty for those
- *     of another link of the chain
+ * @param made each piece of the book as it is reckoned in these hands, in order; empty for those of
+ *     another link of the chain
  */
 public record TestPieces(
     linkwright.fit.LinkSize wish,
@@ -63,16 +63,11 @@ public record TestPieces(
     LinkBasis basis = standing.counted().basis().orElseThrow();
     return LinkKnowledge.size(wish)
         .map(
-            wished ->
-                of(wish, size.isEmpty() ? basis : basis.of(size, wish), wished, state, size));
+            wished -> of(wish, size.isEmpty() ? basis : basis.of(size, wish), wished, state, size));
   }
 
   private static TestPieces of(
-      ChainWish wish,
-      LinkBasis basis,
-      linkwright.fit.LinkSize size,
-      JobState state,
-      String name) {
+      ChainWish wish, LinkBasis basis, linkwright.fit.LinkSize size, JobState state, String name) {
     Pattern pattern = wish.link().pattern().orElseThrow();
     Maker maker = basis.hands();
     Read<Proposal> next =

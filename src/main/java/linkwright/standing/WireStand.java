@@ -56,6 +56,8 @@ public record WireStand(
    * @param next what is to be cut from it
    * @param nextLinksMm wire that these links take, kerf included, mm
    * @param nextRingsMm wire that these rings take, the coil's tail included, mm
+   * @param blanks blanks to be cut from it of each size
+   * @param ends of the rings, those for the ends of the chain, which come off no coil
    */
   public record Bar(
       double mm,
@@ -63,7 +65,13 @@ public record WireStand(
       double lostMm,
       LinksAndRings next,
       double nextLinksMm,
-      double nextRingsMm) {
+      double nextRingsMm,
+      List<Integer> blanks,
+      int ends) {
+    public Bar {
+      blanks = List.copyOf(blanks);
+    }
+
     /** What is on hand of it now, mm. */
     public double leftMm() {
       return Math.max(0, mm - cutMm - lostMm);
@@ -144,8 +152,7 @@ public record WireStand(
               .filter(each -> each.fromRingStock() == ofRings && each.place() == place)
               .findFirst();
       WireLengths length = lengths.get(i);
-      int ends =
-          cut.map(each -> sum(each.blanks().subList(sizes, each.blanks().size()))).orElse(0);
+      int ends = cut.map(each -> sum(each.blanks().subList(sizes, each.blanks().size()))).orElse(0);
       double endsMm = ends * plan.wireEndsMm() / EndRings.COUNT;
       bars.add(
           new Bar(
@@ -156,7 +163,9 @@ public record WireStand(
                   cut.map(each -> sum(each.blanks().subList(0, sizes))).orElse(0),
                   ends + cut.map(LengthCut::rings).orElse(0)),
               cut.map(each -> Math.max(0, each.piecesMm() + each.kerfsMm() - endsMm)).orElse(0.0),
-              endsMm + cut.map(LengthCut::coilMm).orElse(0.0)));
+              endsMm + cut.map(LengthCut::coilMm).orElse(0.0),
+              cut.map(each -> each.blanks().subList(0, sizes)).orElse(List.of()),
+              ends));
     }
     return bars;
   }

@@ -104,7 +104,8 @@ public final class TerminalDisplay implements Display {
     events.readKeys();
     ask();
     painter =
-        Optional.of(new Painter(
+        Optional.of(
+            new Painter(
                 terminal,
                 themes.apply(answers),
                 glyphs,
@@ -187,7 +188,8 @@ public final class TerminalDisplay implements Display {
         return Optional.of(new Input.Ended());
       }
       long left = deadline - System.nanoTime();
-      Optional<Event> event = events.await(decoder.isPending() ? Math.min(left, patienceLeft()) : left);
+      Optional<Event> event =
+          events.await(decoder.isPending() ? Math.min(left, patienceLeft()) : left);
       if (event.isPresent()) {
         Optional<Input> told = handle(event.get());
         if (told.isPresent()) {

@@ -24,11 +24,7 @@ class DraftWalkTest {
   void aPlanIsTypedAndLeft() {
     line = new Commandline(folder);
     line.typing(
-        List.of("finished length: 45.5 cm", "esc", "quit"),
-        "walk",
-        "--plain",
-        "--new",
-        "Trace");
+        List.of("finished length: 45.5 cm", "esc", "quit"), "walk", "--plain", "--new", "Trace");
     draft = line.home().resolve("drafts/trace.yaml");
     assertThat(draft).as(line.out()).exists();
   }

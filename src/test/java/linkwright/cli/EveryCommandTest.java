@@ -92,7 +92,8 @@ class EveryCommandTest {
         .get("reckon")
         .getSubcommands()
         .forEach(
-            (name, sum) -> assertThat(sum.getCommandSpec().findOption("--as")).as(name).isNotNull());
+            (name, sum) ->
+                assertThat(sum.getCommandSpec().findOption("--as")).as(name).isNotNull());
   }
 
   @ParameterizedTest
@@ -124,7 +125,15 @@ class EveryCommandTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "plan", "routine", "caution", "pattern", "book", "settings", "keys", "bench", "drawer"
+        "plan",
+        "routine",
+        "caution",
+        "pattern",
+        "book",
+        "settings",
+        "keys",
+        "bench",
+        "drawer"
       })
   void the_schema_of_a_sort_of_file_is_json(String kind) throws IOException {
     assertThat(line.run("schema", kind)).isZero();

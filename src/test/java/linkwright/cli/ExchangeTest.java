@@ -77,8 +77,7 @@ class ExchangeTest {
                     "",
                     false,
                     ""),
-                new Fact.PiecesThrough(
-                    Map.of(PieceKind.LINK, 12), Stage.CUT, false, "cut-blanks")),
+                new Fact.PiecesThrough(Map.of(PieceKind.LINK, 12), Stage.CUT, false, "cut-blanks")),
             Start.handbook(Library.load(home)))
         .orThrow();
   }
@@ -91,16 +90,14 @@ class ExchangeTest {
   }
 
   private static List<CSVRecord> csv(String text) throws IOException {
-    CSVFormat format =
-        CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
+    CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
     try (CSVParser parser = CSVParser.parse(new StringReader(text), format)) {
       return parser.getRecords();
     }
   }
 
   private List<Fact> facts(String job) {
-    return EntryLines.entries(
-            BookFile.look(home.jobs().resolve(job + ".yaml")).orThrow().lines())
+    return EntryLines.entries(BookFile.look(home.jobs().resolve(job + ".yaml")).orThrow().lines())
         .stream()
         .map(Entry::fact)
         .toList();
@@ -108,8 +105,7 @@ class ExchangeTest {
 
   @Test
   void another_reader_finds_in_the_csv_what_stands_in_the_book() throws IOException {
-    CSVRecord piece =
-        csv(export("ida-chain", "--table", "test-pieces", "--as", "csv")).get(0);
+    CSVRecord piece = csv(export("ida-chain", "--table", "test-pieces", "--as", "csv")).get(0);
     assertThat(piece.get("blank_mm")).isIn("38", "38.0");
     assertThat(piece.get("length_mm")).isEqualTo("14.3");
     assertThat(piece.get("width_mm")).isEmpty();

@@ -26,7 +26,12 @@ class BenchAwayTest {
     int sittings = bench.entered(Fact.SittingStarted.class).size();
     bench.press("b");
     assertThat(shown(bench))
-        .contains("Last entered", "3 links", "Open: step", "Waiting: 3 links at step 14", "No flame is lit");
+        .contains(
+            "Last entered",
+            "3 links",
+            "Open: step",
+            "Waiting: 3 links at step 14",
+            "No flame is lit");
     assertThat(bench.entered(Fact.SittingStarted.class)).hasSize(sittings);
     bench.press("space");
     assertThat(bench.entered(Fact.SittingStarted.class)).hasSize(sittings + 1);

@@ -234,8 +234,7 @@ public final class Bencher {
   /** Enters facts in a student's book, as if they were made before. */
   public Bencher enterOfStudent(String id, String by, List<Fact> facts) {
     List<Entry> book = students.computeIfAbsent(id, any -> new ArrayList<>());
-    facts.forEach(
-        fact -> book.add(new Entry(book.size() + 1, now, "bench", by, fact)));
+    facts.forEach(fact -> book.add(new Entry(book.size() + 1, now, "bench", by, fact)));
     return this;
   }
 

@@ -52,10 +52,13 @@ class BesideContentTest {
     @Test
     void are_drawn_as_large_as_they_are() {
       for (Drawing.Outline shape : one(parts, Drawing.class).shapes()) {
-        double least = shape.strokes().get(0).line().stream().mapToDouble(Drawing.At::xMm).min().orElseThrow();
-        double most = shape.strokes().get(0).line().stream().mapToDouble(Drawing.At::xMm).max().orElseThrow();
+        double least =
+            shape.strokes().get(0).line().stream().mapToDouble(Drawing.At::xMm).min().orElseThrow();
+        double most =
+            shape.strokes().get(0).line().stream().mapToDouble(Drawing.At::xMm).max().orElseThrow();
         // The centre line is a wire's thickness shorter than the link; its points a step apart.
-        assertThat(most - least).isCloseTo(shape.lengthMm() - shape.strokes().get(0).thickMm(), within(0.3));
+        assertThat(most - least)
+            .isCloseTo(shape.lengthMm() - shape.strokes().get(0).thickMm(), within(0.3));
       }
     }
 

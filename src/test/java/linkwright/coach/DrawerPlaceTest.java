@@ -37,11 +37,17 @@ class DrawerPlaceTest {
             entry(
                 2,
                 new LotFact.LotArrived(
-                    "strip", "solder", "hard-silver", NONE, "", "", NONE, OptionalDouble.of(20), "")));
-    Drawer drawer =
-        Drawer.of(book, List.of(), List.of(), bench.model().handbook().reference());
-    return bench.take(
-        new Message.TrayRead(List.of(), 0, Optional.empty(), Optional.of(drawer)));
+                    "strip",
+                    "solder",
+                    "hard-silver",
+                    NONE,
+                    "",
+                    "",
+                    NONE,
+                    OptionalDouble.of(20),
+                    "")));
+    Drawer drawer = Drawer.of(book, List.of(), List.of(), bench.model().handbook().reference());
+    return bench.take(new Message.TrayRead(List.of(), 0, Optional.empty(), Optional.of(drawer)));
   }
 
   private static Entry entry(int number, Fact fact) {
@@ -91,8 +97,7 @@ class DrawerPlaceTest {
     assertThat(bench.model().job().orElseThrow().entries())
         .extracting(Entry::fact)
         .contains(
-            new LotFact.StockTaken(
-                "strip", PieceKind.NONE, NONE, OptionalDouble.of(1.5), ""));
+            new LotFact.StockTaken("strip", PieceKind.NONE, NONE, OptionalDouble.of(1.5), ""));
     bench.press("esc", "d");
     assertThat(bench.shown()).contains("lots used", "strip");
   }

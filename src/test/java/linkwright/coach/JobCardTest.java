@@ -88,8 +88,7 @@ class JobCardTest {
     bench.take(new Message.TrayRead(List.of(demo, job("gate-chain", false))));
     bench.press("x");
     assertThat(bench.asked())
-        .contains(
-            new Effect.KeepElsewhere("demo", List.of(new BenchFact.JobPutAway(true))));
+        .contains(new Effect.KeepElsewhere("demo", List.of(new BenchFact.JobPutAway(true))));
     Apprentice after = Apprentice.withAJob(Map.of()).press("a");
     after.take(new Message.TrayRead(List.of(job("demo", true), job("gate-chain", false))));
     assertThat(after.shown()).doesNotContain("The demo").contains("gate-chain chain");

@@ -29,15 +29,17 @@ class NumbersAlignedTest {
     bench.take(
         new Message.Kept(
             List.of(
-                entry(bench, new Fact.TestPieceTried(
-                    0.9,
-                    38,
-                    Map.of("bow", 3.5, "tip", 1.0),
-                    OptionalDouble.of(14.2),
-                    OptionalDouble.of(5.3),
-                    OptionalDouble.empty(),
-                    List.of("right"),
-                    "")))));
+                entry(
+                    bench,
+                    new Fact.TestPieceTried(
+                        0.9,
+                        38,
+                        Map.of("bow", 3.5, "tip", 1.0),
+                        OptionalDouble.of(14.2),
+                        OptionalDouble.of(5.3),
+                        OptionalDouble.empty(),
+                        List.of("right"),
+                        "")))));
     List<String> wrong = new ArrayList<>();
     int tables = 0;
     for (PlaceId place : PlaceId.values()) {

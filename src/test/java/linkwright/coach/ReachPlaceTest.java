@@ -28,8 +28,7 @@ class ReachPlaceTest {
   @Test
   void the_longest_is_planned_by_one_key_and_is_what_was_told() {
     Apprentice bench = told().press("k");
-    Plan plan =
-        bench.model().job().orElseThrow().standing().counted().plan().orElseThrow();
+    Plan plan = bench.model().job().orElseThrow().standing().counted().plan().orElseThrow();
     assertThat(bench.shown()).contains(plan.links() + " links");
     assertThat(bench.model().job().orElseThrow().state().course().wish())
         .containsKey(WishKeys.FINISHED);

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 /** What is typed for a second job is offered to be kept where it was typed. */
 class TypedBeforeTest {
   private static Apprentice afterAJobWithKerf(String kerf) {
-    Apprentice bench = Apprentice.withAJob(Map.of());
+    Apprentice bench = Apprentice.withAJob(Map.of()).window(100, 40);
     List<Entry> earlier =
         List.of(
             new Entry(1, Apprentice.BEGIN, "bench", new Fact.JobOpened("Gate", "scroll-and-ring")),
@@ -27,10 +27,8 @@ class TypedBeforeTest {
                 Apprentice.BEGIN,
                 "bench",
                 new Fact.PlanSet(Wishes.common().with(WishKeys.KERF, kerf).texts())));
-    Hands hands =
-        Hands.of(List.of(bench.model().handbook().taught("gate", earlier)), Set.of());
-    return bench.take(
-        new Message.TrayRead(List.of(), 0, Optional.of(hands), Optional.empty()));
+    Hands hands = Hands.of(List.of(bench.model().handbook().taught("gate", earlier)), Set.of());
+    return bench.take(new Message.TrayRead(List.of(), 0, Optional.of(hands), Optional.empty()));
   }
 
   @Test

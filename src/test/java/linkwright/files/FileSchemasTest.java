@@ -162,8 +162,7 @@ class FileSchemasTest {
     assertThat(told).as("reader, with a key more at " + path).hasSize(1);
     Set<String> known =
         new LinkedHashSet<>(
-            Arrays.asList(
-                told.get(0).expected().replaceAll("^Known here: |\\.$", "").split(", ")));
+            Arrays.asList(told.get(0).expected().replaceAll("^Known here: |\\.$", "").split(", ")));
     Set<String> all = new LinkedHashSet<>();
     groups.forEach(group -> group.fieldNames().forEachRemaining(all::add));
     JsonNode own =
@@ -181,8 +180,7 @@ class FileSchemasTest {
               }
             });
     for (Map.Entry<String, JsonNode> each : at.properties()) {
-      walk(
-          kind, file, each.getValue(), own.get(each.getKey()), path + "/" + each.getKey(), unsaid);
+      walk(kind, file, each.getValue(), own.get(each.getKey()), path + "/" + each.getKey(), unsaid);
     }
   }
 

@@ -4,6 +4,7 @@ import static linkwright.files.ShippedSteps.LIBRARY;
 import static linkwright.files.ShippedSteps.in;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
@@ -85,6 +86,23 @@ class ShippedCoverageTest {
                   assertThat(first.does()).as(routine.id()).contains(Hazard.LIGHTS);
                   assertThat(first.cautions()).as(routine.id()).contains("torch-lighting");
                 });
+      }
+    }
+
+    /** Fume, block, fuel, oxygen and who is near are known before the first flame, not after it. */
+    @Test
+    void aboutTheTorchPlaceComeBeforeTheFirstFlame() {
+      for (Routine routine : LIBRARY.routines().values()) {
+        List<String> seen = new ArrayList<>();
+        for (Step step : routine.steps()) {
+          seen.addAll(step.cautions());
+          if (step.does().contains(Hazard.BURNS_GAS)) {
+            assertThat(seen)
+                .as(routine.id())
+                .contains("soldering-surface", "ventilation", "oxygen", "lone-work", "torch-fuels");
+            break;
+          }
+        }
       }
     }
 

@@ -99,8 +99,18 @@ class ShippedDrawingsTest {
       for (Step step : routine.steps()) {
         String text = step.doText().toLowerCase(Locale.ROOT);
         for (String tool :
-            List.of("mallet", "loupe", "calipers", "round-nosed pliers", "cross-locking tweezers",
-                "wet cloth", "feeler", "awl", "dividers", "polished hammer", "hand vice")) {
+            List.of(
+                "mallet",
+                "loupe",
+                "calipers",
+                "round-nosed pliers",
+                "cross-locking tweezers",
+                "wet cloth",
+                "feeler",
+                "awl",
+                "dividers",
+                "polished hammer",
+                "hand vice")) {
           if (Pattern.compile("\\b" + tool + "\\b").matcher(text).find()) {
             assertThat(step.detail().tools()).as(routine.id() + " " + step.id()).contains(tool);
           }

@@ -170,10 +170,7 @@ final class ShippedMetalReferenceTest {
   @Test
   void figuresComeFromStandardsInstitutesHandbooksAndMakers() {
     assertThat(SHIPPED.metals())
-        .allSatisfy(
-            metal ->
-                assertThat(metal.toString())
-                    .doesNotContainPattern(NO_SOURCE));
+        .allSatisfy(metal -> assertThat(metal.toString()).doesNotContainPattern(NO_SOURCE));
     assertThat(SHIPPED.solders())
         .allSatisfy(solder -> assertThat(solder.source()).doesNotContainPattern(NO_SOURCE));
     assertThat(SHIPPED.clasps())

@@ -8,17 +8,17 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * How good the proposals are, beside an oracle that knows its maker. Fewer makers than the benchmark
- * has, and always the same ones. Prints the figures.
+ * How good the proposals are, beside an oracle that knows its maker. Fewer makers than the
+ * benchmark has, and always the same ones. Prints the figures.
  */
 class MakersTest {
   private static final long SEED = 20_261_126;
   private static final int MAKERS = 250;
 
   /**
-   * What these very makers came to on 2026-11-26, and a twentieth more: error untried, then ratio to
-   * the oracle after one piece, after two, and that of the tenth that errs most. The makers are the
-   * same at every run, so it is the fit that moves these figures, not chance.
+   * What these very makers came to on 2026-11-26, and a twentieth more: error untried, then ratio
+   * to the oracle after one piece, after two, and that of the tenth that errs most. The makers are
+   * the same at every run, so it is the fit that moves these figures, not chance.
    */
   private static final Map<String, double[]> MOST =
       Map.of(

@@ -51,7 +51,8 @@ class LessonTest {
   @Test
   void each_miss_returns_in_its_lesson_and_at_its_gap_and_none_is_known_after_a_miss() {
     Random chance = new Random(SEED);
-    List<String> routines = List.of("round-cable", "scroll-and-ring", "torch-practice", "byzantine");
+    List<String> routines =
+        List.of("round-cable", "scroll-and-ring", "torch-practice", "byzantine");
     int lessons = 0;
     int misses = 0;
     int known = 0;
@@ -99,9 +100,15 @@ class LessonTest {
         }
         learnt = lesson.learnt();
         lessons++;
-        assertThat(rightAfterMiss).as(as + ": each came back till it was right").isEqualTo(missedHere);
+        assertThat(rightAfterMiss)
+            .as(as + ": each came back till it was right")
+            .isEqualTo(missedHere);
         List<String> dueMissed =
-            due.stream().filter(item -> wrongOn.containsKey(item.id()) && !missedHere.contains(item.id())).map(Item::id).limit(1).toList();
+            due.stream()
+                .filter(item -> wrongOn.containsKey(item.id()) && !missedHere.contains(item.id()))
+                .map(Item::id)
+                .limit(1)
+                .toList();
         assertThat(order).as(as).containsAll(dueMissed);
         for (String item : missedHere) {
           assertThat(learnt.due(item)).as(as).contains(today.plusDays(Recall.GAP_DAYS));

@@ -80,8 +80,7 @@ class QuestionBankTest {
     GUESSERS.put("least odd", (asks, all) -> most(all, text -> (int) alike(text, all)));
     GUESSERS.put(
         "words of the question",
-        (asks, all) ->
-            most(all, text -> Stems.shared(Stems.taken(asks), Stems.taken(text))));
+        (asks, all) -> most(all, text -> Stems.shared(Stems.taken(asks), Stems.taken(text))));
     GUESSERS.put("largest", (asks, all) -> most(all, text -> (int) (1000 * number(text))));
     GUESSERS.put("smallest", (asks, all) -> most(all, text -> -(int) (1000 * number(text))));
   }

@@ -67,8 +67,7 @@ class SizesTest {
     /** The mean of long and round, as one plans without a repeat, gives other wire. */
     @Test
     void the_mean_link_is_no_substitute() {
-      Plan mean =
-          figaro().without(WishKeys.LINK_REPEAT).with(WishKeys.LINK_INSIDE, "9 mm").plan();
+      Plan mean = figaro().without(WishKeys.LINK_REPEAT).with(WishKeys.LINK_INSIDE, "9 mm").plan();
 
       assertThat(mean.lengthMm()).isCloseTo(447, EXACT);
       assertThat(mean.wireLinksMm()).isCloseTo(36 * 38, EXACT);
@@ -100,7 +99,9 @@ class SizesTest {
               .plan();
 
       assertThat(plan.sizes()).extracting(LinksOfSize::links).containsExactly(2, 4, 6);
-      assertThat(plan.sizes()).extracting(LinksOfSize::name).containsExactly("long", "mid", "small");
+      assertThat(plan.sizes())
+          .extracting(LinksOfSize::name)
+          .containsExactly("long", "mid", "small");
       assertThat(plan.sizes().get(2).link().formersMm()).containsEntry("end", 2.5);
       assertThat(plan.sizes().get(1).link().insideMm())
           .isGreaterThan(plan.sizes().get(2).link().insideMm());
@@ -132,12 +133,16 @@ class SizesTest {
       assertThat(figaro().with(WishKeys.LINK_REPEAT, "1 long + round").wrong())
           .contains("“round” is not a number of links");
       assertThat(figaro().with(WishKeys.LINK_REPEAT, "1 long + 1 round eye=3 mm").wrong())
-          .contains("round").contains("no former “eye”");
+          .contains("round")
+          .contains("no former “eye”");
       assertThat(figaro().with(WishKeys.LINK_REPEAT, "1 long + 1 round").wrong())
-          .contains("round").contains("Give the mandrel");
+          .contains("round")
+          .contains("Give the mandrel");
       assertThat(figaro().with(WishKeys.LINK_REPEAT, "1 long + 1 round ring=3 mm big").wrong())
-          .contains("round").contains("“mm big” is not a unit");
-      assertThat(figaro().with(WishKeys.LINK_REPEAT, "1 long blank=3 mm + 1 round ring=3 mm").wrong())
+          .contains("round")
+          .contains("“mm big” is not a unit");
+      assertThat(
+              figaro().with(WishKeys.LINK_REPEAT, "1 long blank=3 mm + 1 round ring=3 mm").wrong())
           .contains("its own fields");
     }
   }
@@ -156,8 +161,7 @@ class SizesTest {
       assertThat(with.lengthMm() - without.lengthMm()).isCloseTo(12, EXACT);
       assertThat(with.wireTotalMm() - without.wireTotalMm()).isCloseTo(wire, EXACT);
       assertThat(with.massRingsG() - without.massRingsG())
-          .isCloseTo(
-              wire * Math.PI / 4 * with.wish().metal().densityGCm3().value() / 1000, EXACT);
+          .isCloseTo(wire * Math.PI / 4 * with.wish().metal().densityGCm3().value() / 1000, EXACT);
       assertThat(with.joints() - without.joints()).isEqualTo(2);
       assertThat(with.solderPlacedG()).isGreaterThan(without.solderPlacedG());
       assertThat(with.massChainG() - without.massChainG())

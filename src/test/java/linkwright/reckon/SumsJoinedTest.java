@@ -23,8 +23,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * What one sum gives, typed into the next, gives the same chain: seeded wishes are planned, and each
- * sum of the reckoner is asked for its part of the plan.
+ * What one sum gives, typed into the next, gives the same chain: seeded wishes are planned, and
+ * each sum of the reckoner is asked for its part of the plan.
  */
 class SumsJoinedTest {
   private static final List<String> METALS =
@@ -60,8 +60,7 @@ class SumsJoinedTest {
 
   @Test
   void most_of_the_wishes_can_be_had() {
-    assertThat(seeds().filter(seed -> plan(wish(seed)).isPresent()).count())
-        .isGreaterThan(100);
+    assertThat(seeds().filter(seed -> plan(wish(seed)).isPresent()).count()).isGreaterThan(100);
   }
 
   /** The blank and the formers that were found, typed in, give the same chain. */
@@ -103,9 +102,7 @@ class SumsJoinedTest {
 
   private static void link(String where, Map<String, String> wish, Plan plan) {
     Reckoning link =
-        reckon(
-            "link",
-            linked(wish, "blank", exact(plan.linkBlankMm()), "former", formers(plan)));
+        reckon("link", linked(wish, "blank", exact(plan.linkBlankMm()), "former", formers(plan)));
     near(where + " link's inside", Sums.number(link, "inside_length_mm"), plan.linkInsideMm());
     near(where + " link's length", Sums.number(link, "length_mm"), length(plan));
     near(
@@ -256,8 +253,7 @@ class SumsJoinedTest {
     return Sums.number(
         reckon(
             "wire",
-            Sums.typed(
-                "metal", wish.get(WishKeys.METAL), "wire", wire, "length", exact(lengthMm))),
+            Sums.typed("metal", wish.get(WishKeys.METAL), "wire", wire, "length", exact(lengthMm))),
         "mass_g");
   }
 

@@ -19,14 +19,16 @@ class PictureStrokeTest {
     assertThat(stroke("line 0 0, 10 0, 10 5.5"))
         .isEqualTo(
             new PictureStroke(
-                List.of(new StrokePoint(0, 0), new StrokePoint(10, 0), new StrokePoint(10, 5.5)), false));
+                List.of(new StrokePoint(0, 0), new StrokePoint(10, 0), new StrokePoint(10, 5.5)),
+                false));
     assertThat(stroke("solid 0 0, 4 0, 4 -8").solid()).isTrue();
   }
 
   @Test
   void a_curve_goes_through_its_points_and_rounds_the_way_between() {
     PictureStroke curve = stroke("curve 0 0, 5 4, 10 0");
-    assertThat(curve.points()).contains(new StrokePoint(0, 0), new StrokePoint(5, 4), new StrokePoint(10, 0));
+    assertThat(curve.points())
+        .contains(new StrokePoint(0, 0), new StrokePoint(5, 4), new StrokePoint(10, 0));
     assertThat(curve.points().size()).isGreaterThan(3);
   }
 
@@ -63,8 +65,7 @@ class PictureStrokeTest {
     assertThat(PictureStroke.read("lime 0 0, 1 1"))
         .isEqualTo(Read.bad("\"lime\" is no stroke. Did you mean line?"));
     assertThat(PictureStroke.read("line 0 0"))
-        .isEqualTo(
-            Read.bad("\"line 0 0\" can't be drawn. Write it so: line 0 0, 10 0, 10 5."));
+        .isEqualTo(Read.bad("\"line 0 0\" can't be drawn. Write it so: line 0 0, 10 0, 10 5."));
     assertThat(PictureStroke.read("ball 1 1 0").problem()).isPresent();
     assertThat(PictureStroke.read("arc 1 1 2 0").problem()).isPresent();
     assertThat(PictureStroke.read("line 0 0, 900 0").problem().orElse(""))

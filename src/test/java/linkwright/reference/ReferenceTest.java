@@ -74,13 +74,7 @@ class ReferenceTest {
     void inAnEmptyReferenceFindsNothingAndSaysSo() {
       Reference empty =
           new Reference(
-              List.of(),
-              List.of(),
-              List.of(),
-              List.of(),
-              List.of(),
-              List.of(),
-              List.of(),
+              List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
               List.of());
       assertThat(empty.metal("")).isEqualTo(Read.bad("“” is not a known metal."));
     }

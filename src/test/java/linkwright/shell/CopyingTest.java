@@ -44,8 +44,7 @@ class CopyingTest {
             () -> {},
             Patience.ENDLESS,
             text -> takes && taken.add(text));
-    Model start =
-        Coach.begin(Start.handbook(library), Settings.USUAL, Paging.WHOLE, NOW, 80, 24);
+    Model start = Coach.begin(Start.handbook(library), Settings.USUAL, Paging.WHOLE, NOW, 80, 24);
     model = performer.begin(start, Demo.facts(library), Optional.empty());
     press(Key.of(Key.Kind.ENTER));
   }
@@ -71,7 +70,8 @@ class CopyingTest {
       press(Key.of(" "));
       press(Key.ctrl("y"));
     }
-    assertThat(taken).anySatisfy(text -> assertThat(text).matches("\\d+(:\\d\\d| of \\d+)? [A-Za-z ]+"));
+    assertThat(taken)
+        .anySatisfy(text -> assertThat(text).matches("\\d+(:\\d\\d| of \\d+)? [A-Za-z ]+"));
   }
 
   @Test

@@ -66,6 +66,13 @@ class FloodTest {
   }
 
   private void run(ScriptedDisplay shown) {
-    Start.run(new Home(folder), Settings.USUAL, "bench", shown, Optional.empty(), Optional.empty(), List.of());
+    Start.run(
+        new Home(folder),
+        Settings.USUAL,
+        "bench",
+        shown,
+        Optional.empty(),
+        Optional.empty(),
+        List.of());
   }
 }

@@ -161,8 +161,11 @@ class LessonOnDiskTest {
       Files.write(book, Arrays.copyOf(whole, cut));
       Files.deleteIfExists(book.resolveSibling(Roster.OWN + ".last"));
       List<Entry> left = onDisk(Roster.OWN);
-      long lines = new String(whole, 0, cut, java.nio.charset.StandardCharsets.UTF_8)
-          .lines().filter(line -> line.startsWith("- {") && line.contains("# crc32c:")).count();
+      long lines =
+          new String(whole, 0, cut, java.nio.charset.StandardCharsets.UTF_8)
+              .lines()
+              .filter(line -> line.startsWith("- {") && line.contains("# crc32c:"))
+              .count();
       assertThat((long) left.size()).as("cut at " + cut).isGreaterThanOrEqualTo(lines - 1);
     }
   }

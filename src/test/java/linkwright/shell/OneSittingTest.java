@@ -40,7 +40,8 @@ class OneSittingTest {
     home = new Home(folder);
     handbook = Start.handbook(Library.load(home));
     Books books =
-        new Books(home, "window-a2b3c4d5", () -> now, new DraftStore(home.drafts()), Patience.ENDLESS);
+        new Books(
+            home, "window-a2b3c4d5", () -> now, new DraftStore(home.drafts()), Patience.ENDLESS);
     for (String name : List.of("one", "two")) {
       List<Fact> facts = new ArrayList<>(Demo.facts(Library.load(home)));
       facts.set(0, new Fact.JobOpened(name, "scroll-and-ring"));
@@ -49,7 +50,8 @@ class OneSittingTest {
     }
     performer = new Performer(home, "window-a2b3c4d5", () -> now, () -> {});
     model = Coach.begin(handbook, Settings.USUAL, Paging.WHOLE, now, 80, 24);
-    model = performer.begin(model, List.of(new Fact.JobOpened("x", "byzantine")), Optional.of("one"));
+    model =
+        performer.begin(model, List.of(new Fact.JobOpened("x", "byzantine")), Optional.of("one"));
   }
 
   private void press(String... keys) {
@@ -86,7 +88,10 @@ class OneSittingTest {
     press("b");
     pass(Duration.ofMinutes(10));
     go("two");
-    assertThat(book("one")).last().extracting(Entry::fact).isInstanceOf(BenchFact.SittingEnded.class);
+    assertThat(book("one"))
+        .last()
+        .extracting(Entry::fact)
+        .isInstanceOf(BenchFact.SittingEnded.class);
     assertThat(minutes("one")).isBetween(10.0, 10.5);
     pass(Duration.ofMinutes(30));
     go("one");
@@ -130,7 +135,10 @@ class OneSittingTest {
     now = now.plusSeconds(5);
     there = other.take(there, new Message.KeyPressed(KeyNames.read("b").orElseThrow()));
     assertThat(there.notice().text()).doesNotContain("Not written");
-    assertThat(book("one")).last().extracting(Entry::fact).isNotInstanceOf(BenchFact.SittingEnded.class);
+    assertThat(book("one"))
+        .last()
+        .extracting(Entry::fact)
+        .isNotInstanceOf(BenchFact.SittingEnded.class);
     other.shut();
   }
 }

@@ -31,8 +31,7 @@ class SavedPlanTest {
     home = new Home(folder);
     handbook = Start.handbook(Library.load(home));
     Files.createDirectories(folder.resolve("plans"));
-    PlanFile.write(folder.resolve("plans").resolve("gate.yaml"), Wishes.common().texts())
-        .orThrow();
+    PlanFile.write(folder.resolve("plans").resolve("gate.yaml"), Wishes.common().texts()).orThrow();
   }
 
   @Test

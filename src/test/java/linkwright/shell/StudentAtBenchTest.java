@@ -21,10 +21,10 @@ import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Question;
 import linkwright.coach.kernel.Message;
-import linkwright.coach.kernel.asking.Banks;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Settings;
+import linkwright.coach.kernel.asking.Banks;
 import linkwright.coach.keys.KeyNames;
 import linkwright.coach.student.StudentContent;
 import linkwright.files.Home;
@@ -59,10 +59,10 @@ class StudentAtBenchTest {
     mara = StudentBooks.named(home, "Mara Quill").orThrow();
     Library library = Library.load(home);
     performer = new Performer(home, "bench", clock(), () -> {});
-    model =
-        Coach.begin(Start.handbook(library), Settings.USUAL, Screens::parts, now, 80, 24);
+    model = Coach.begin(Start.handbook(library), Settings.USUAL, Screens::parts, now, 80, 24);
     model = performer.begin(model, Demo.facts(library), Optional.empty());
-    model = performer.open(model, home.books().get(0).getFileName().toString().replace(".yaml", ""));
+    model =
+        performer.open(model, home.books().get(0).getFileName().toString().replace(".yaml", ""));
   }
 
   private InstantSource clock() {
@@ -76,8 +76,7 @@ class StudentAtBenchTest {
     for (String name : names) {
       now = now.plusSeconds(1);
       model = performer.take(model, new Message.Ticked(now));
-      model =
-          performer.take(model, new Message.KeyPressed(KeyNames.read(name).orElseThrow()));
+      model = performer.take(model, new Message.KeyPressed(KeyNames.read(name).orElseThrow()));
     }
   }
 
@@ -104,16 +103,12 @@ class StudentAtBenchTest {
 
   private Learner learner() {
     return Learner.of(
-        mara,
-        StudentBooks.entries(StudentBooks.path(home, mara)).orThrow(),
-        ZoneOffset.UTC,
-        7);
+        mara, StudentBooks.entries(StudentBooks.path(home, mara)).orThrow(), ZoneOffset.UTC, 7);
   }
 
   private String rightKey() {
     Question asked = question().orElseThrow();
-    String title =
-        model.handbook().routine("scroll-and-ring").orElseThrow().steps().get(0).title();
+    String title = model.handbook().routine("scroll-and-ring").orElseThrow().steps().get(0).title();
     return asked.answers().stream()
         .filter(answer -> answer.says().equals(title))
         .map(Question.Answer::key)
@@ -189,14 +184,12 @@ class StudentAtBenchTest {
     assertThat(made).hasSize(1);
     assertThat(made.get(0).fact().through()).isEqualTo(4);
     assertThat(made.get(0).fact().redo()).isEqualTo(Map.of("gap", 3));
-    StudentReport report =
-        StudentContent.report(learner(), model.handbook(), model.today());
+    StudentReport report = StudentContent.report(learner(), model.handbook(), model.today());
     assertThat(report.practice()).hasSize(1);
     assertThat(report.practice().get(0).reason()).isEqualTo("gap");
     assertThat(report.practice().get(0).helps()).isNotBlank();
     assertThat(report.practice().get(0).days()).isEqualTo(7);
-    assertThat(report.metal())
-        .containsExactly(new LessonFact.MetalCounted(slug(), 12.5, 9.0));
+    assertThat(report.metal()).containsExactly(new LessonFact.MetalCounted(slug(), 12.5, 9.0));
     assertThat(StudentContent.of(report, learner(), UnitStyle.METRIC).toString())
         .contains("gap 3 of 7");
     write(mara, through(2));
@@ -222,6 +215,49 @@ class StudentAtBenchTest {
         .contains("EK");
     press("c");
     assertThat(parts().toString()).contains("Nobody waits for a mark.");
+  }
+
+  @Test
+  void twelve_are_seen_at_a_glance_and_no_book_changes_by_it() throws IOException {
+    for (int i = 1; i <= 12; i++) {
+      Path there = folder.resolve("class/bench-" + i);
+      Files.createDirectories(there.resolve("students"));
+      Files.createDirectories(there.resolve("jobs"));
+      String id = "s-" + i;
+      try (BookFile book =
+          BookFile.create(there.resolve("students"), id, "bench-" + i, now).orThrow()) {
+        book.append(
+                List.of(
+                    EntryLines.line(
+                        new Entry(
+                            1, now, "bench-" + i, id, new LessonFact.StudentBookOpened(id)))))
+            .orThrow();
+      }
+      try (BookFile job = BookFile.create(there.resolve("jobs"), "chain", "b", now).orThrow()) {
+        job.append(
+                List.of(
+                    EntryLines.line(
+                        new Entry(1, now, "b", "", new Fact.JobOpened("chain", "scroll-and-ring"))),
+                    EntryLines.line(new Entry(2, now, "b", id, through(3)))))
+            .orThrow();
+      }
+    }
+    byte[] before = all(folder.resolve("class"));
+    lead(PlaceId.CLASS_ROOM, folder.resolve("class").toString());
+    assertThat(model.learning().room().orElseThrow().students()).hasSize(12);
+    assertThat(parts().toString()).contains("s-7 (scroll-and-ring/check-links)");
+    assertThat(all(folder.resolve("class"))).isEqualTo(before);
+  }
+
+  private static byte[] all(Path folder) throws IOException {
+    java.io.ByteArrayOutputStream bytes = new java.io.ByteArrayOutputStream();
+    try (var files = Files.walk(folder)) {
+      for (Path path : files.filter(Files::isRegularFile).sorted().toList()) {
+        bytes.write(path.toString().getBytes(java.nio.charset.StandardCharsets.UTF_8));
+        bytes.write(Files.readAllBytes(path));
+      }
+    }
+    return bytes.toByteArray();
   }
 
   @Test

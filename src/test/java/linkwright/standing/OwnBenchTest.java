@@ -2,12 +2,8 @@ package linkwright.standing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.List;
 import java.util.LinkedHashMap;
-import linkwright.reference.Clasp;
-import linkwright.reference.Figure;
-import linkwright.reference.Metal;
-import linkwright.reference.Reference;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -23,6 +19,10 @@ import linkwright.job.Sourced;
 import linkwright.plan.Plan;
 import linkwright.plan.WishKeys;
 import linkwright.plan.Wishes;
+import linkwright.reference.Clasp;
+import linkwright.reference.Figure;
+import linkwright.reference.Metal;
+import linkwright.reference.Reference;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 

@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Test;
 /** A chain of long and round links on its way, against reckoning by hand. */
 class SizesAtBenchTest {
   private static final Offset<Double> EXACT = Offset.offset(1e-9);
+
   /** One turn of the coil: π · (3 + 1), a wire's thickness to the side. */
   private static final double TURN = Math.hypot(4 * Math.PI, 1);
 
@@ -78,7 +79,9 @@ class SizesAtBenchTest {
         .isCloseTo(cut - next, Offset.offset(0.1));
   }
 
-  /** Two repeats hung: 4 links and 5 rings in 53 mm, so 38 of links, 9.5 each where 9 is counted. */
+  /**
+   * Two repeats hung: 4 links and 5 rings in 53 mm, so 38 of links, 9.5 each where 9 is counted.
+   */
   @Test
   void a_hung_length_moves_all_sizes_alike() {
     JobBook job = job(wish());

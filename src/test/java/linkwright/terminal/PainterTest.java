@@ -206,8 +206,7 @@ class PainterTest {
             true);
     painter.paint(grid(40, 2, "from lfa-wire.com, data sheet"), new Display.GridSize(40, 2));
     assertThat(written.toString(StandardCharsets.UTF_8))
-        .containsOnlyOnce(
-            "\u001b]8;;https://lfa-wire.com\u001b\\lfa-wire.com\u001b]8;;\u001b\\,");
+        .containsOnlyOnce("\u001b]8;;https://lfa-wire.com\u001b\\lfa-wire.com\u001b]8;;\u001b\\,");
     written.reset();
     new Painter(terminal, Theme.of(Look.DARK, ColourDepth.RGB), Glyphs.FULL, Painter.Blocks.LETTERS)
         .paint(grid(40, 2, "from lfa-wire.com"), new Display.GridSize(40, 2));

@@ -19,8 +19,7 @@ class AddressesTest {
     assertThat(urls("art. 1 (BWBR0042284); art. 2 (BWBR0043723)"))
         .containsExactly(
             "https://wetten.overheid.nl/BWBR0042284", "https://wetten.overheid.nl/BWBR0043723");
-    assertThat(urls("see https://example.org/a, page 2"))
-        .containsExactly("https://example.org/a");
+    assertThat(urls("see https://example.org/a, page 2")).containsExactly("https://example.org/a");
   }
 
   @Test

@@ -147,7 +147,10 @@ public final class Scenes {
   }
 
   private static Bencher card(Bencher bencher) {
-    bencher.press("d", "n").put("customer", "The keeper’s niece, Ána").put("promised", "2026-03-14");
+    bencher
+        .press("d", "n")
+        .put("customer", "The keeper’s niece, Ána")
+        .put("promised", "2026-03-14");
     bencher.put("quote", "180 EUR").put("deposit", "60 EUR").put("own-metal", "old ring, 4.2 g");
     return bencher.put("clasp", "scroll hook, her own").put("mark", "925");
   }
@@ -157,22 +160,52 @@ public final class Scenes {
     OptionalDouble none = OptionalDouble.empty();
     List<Entry> book =
         List.of(
-            lot(1, new LotFact.LotArrived("silver 1.2 March", "wire", "sterling",
-                OptionalDouble.of(1.2), "soft", "b7", OptionalDouble.of(3000), none, "")),
-            lot(2, new LotFact.LotArrived("hard strip", "solder", "hard-silver",
-                none, "", "", none, OptionalDouble.of(20), "")));
+            lot(
+                1,
+                new LotFact.LotArrived(
+                    "silver 1.2 March",
+                    "wire",
+                    "sterling",
+                    OptionalDouble.of(1.2),
+                    "soft",
+                    "b7",
+                    OptionalDouble.of(3000),
+                    none,
+                    "")),
+            lot(
+                2,
+                new LotFact.LotArrived(
+                    "hard strip",
+                    "solder",
+                    "hard-silver",
+                    none,
+                    "",
+                    "",
+                    none,
+                    OptionalDouble.of(20),
+                    "")));
     List<Taking> takings =
         List.of(
             new Taking(
-                "lighthouse", Bencher.MORNING, "silver 1.2 March", OptionalDouble.of(900), none, false));
+                "lighthouse",
+                Bencher.MORNING,
+                "silver 1.2 March",
+                OptionalDouble.of(900),
+                none,
+                false));
     JobMetal work =
         new JobMetal(
             "lighthouse",
             "sterling",
             0,
             new Fact.WeighedIn(
-                OptionalDouble.of(6.1), none, OptionalDouble.of(2.2), OptionalDouble.of(0.8),
-                OptionalDouble.of(0.6), OptionalDouble.of(0.4), OptionalDouble.of(0.1)),
+                OptionalDouble.of(6.1),
+                none,
+                OptionalDouble.of(2.2),
+                OptionalDouble.of(0.8),
+                OptionalDouble.of(0.6),
+                OptionalDouble.of(0.4),
+                OptionalDouble.of(0.1)),
             Optional.of(Map.of()));
     Drawer drawer = Drawer.of(book, takings, List.of(work), Bencher.SHELF.reference());
     bencher.take(new Message.TrayRead(jobs(), 0, Optional.empty(), Optional.of(drawer)));

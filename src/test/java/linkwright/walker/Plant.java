@@ -77,7 +77,9 @@ enum Plant {
       case LOOKED_AT_WHAT_IS_NOT_PICKLED ->
           ended(after, run -> !pickles(after, run.step().orElse("")), WaitEnd.LOOKED);
       case COUNTED_TWICE ->
-          lastOf(after, Fact.PiecesThrough.class).map(last -> countedTwice(after, last)).orElse(after);
+          lastOf(after, Fact.PiecesThrough.class)
+              .map(last -> countedTwice(after, last))
+              .orElse(after);
       case MORE_MOVED_THAN_THERE_WERE ->
           at.filter(open -> open.counts() && !open.begins())
               .map(
@@ -185,8 +187,7 @@ enum Plant {
     if (!moves) {
       return model;
     }
-    OpenJob twice =
-        job.after(List.of(next(model, through)), model.handbook(), model.settings());
+    OpenJob twice = job.after(List.of(next(model, through)), model.handbook(), model.settings());
     return model.with(
         new OpenJob(
             job.slug(),

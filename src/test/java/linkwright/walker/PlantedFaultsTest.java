@@ -16,6 +16,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 class PlantedFaultsTest {
   /** With the seed that has an occasion now; the others follow if the program changes. */
   private static final int WALKS = 40;
+
   private static final int WALK = 250;
 
   @TempDir private Path folder;

@@ -73,6 +73,7 @@ final class RandomWalk {
   private final HotWorkChecks hotWork = new HotWorkChecks();
   private final EntryChecks checks = new EntryChecks(Bencher.SHELF);
   private final List<WalkEvent> events = new ArrayList<>();
+
   /** As it really is; the computer's clock beside it, and the one that the program follows. */
   private Instant real = Bencher.MORNING;
 
@@ -382,7 +383,8 @@ final class RandomWalk {
   private List<String> screens() {
     List<String> wrong = new ArrayList<>();
     String columnsAndRows = WalkChance.SIZES.get(looks++ % WalkChance.SIZES.size());
-    if (plant != Plant.LINE_OVER_ANOTHER && !LOOKED_AT.add(columnsAndRows + " " + Pages.of(model).hashCode())) {
+    if (plant != Plant.LINE_OVER_ANOTHER
+        && !LOOKED_AT.add(columnsAndRows + " " + Pages.of(model).hashCode())) {
       return wrong;
     }
     String[] size = columnsAndRows.split("x", -1);

@@ -34,8 +34,7 @@ final class ScreenChecks {
   private ScreenChecks() {}
 
   /** What is wrong with the page of a model in a room of that size; empty if nothing is. */
-  static Optional<String> check(
-      Model model, int width, int height, UnaryOperator<String> picture) {
+  static Optional<String> check(Model model, int width, int height, UnaryOperator<String> picture) {
     Page page = Pages.of(model);
     List<String> lines = new PlainLines(Act::words).of(page.body());
     if (lines.isEmpty()) {

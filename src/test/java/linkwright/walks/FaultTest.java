@@ -81,6 +81,13 @@ class FaultTest {
   }
 
   private static void run(Path folder, Display display) {
-    Start.run(new Home(folder), Settings.USUAL, "bench", display, Optional.empty(), Optional.empty(), List.of());
+    Start.run(
+        new Home(folder),
+        Settings.USUAL,
+        "bench",
+        display,
+        Optional.empty(),
+        Optional.empty(),
+        List.of());
   }
 }

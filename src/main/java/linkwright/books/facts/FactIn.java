@@ -52,8 +52,7 @@ final class FactIn {
   Map<String, FieldShape> asked() {
     groups.forEach(
         (name, group) ->
-            asked.put(
-                name, new FieldShape(Sort.GROUPS_BY_NAME, false, List.of(), group.asked())));
+            asked.put(name, new FieldShape(Sort.GROUPS_BY_NAME, false, List.of(), group.asked())));
     return asked;
   }
 

@@ -71,9 +71,7 @@ public record CsvTable(List<String> headings, List<CsvRow> rows, List<Problem> p
   /** A bare number takes the unit of its heading; what has one of its own keeps it. */
   private static String value(String heading, String cell) {
     boolean number = cell.matches("[-+]?[0-9][0-9.,/ ]*");
-    return number
-        ? withUnit(heading).map(unit -> cell + " " + unit.group(2)).orElse(cell)
-        : cell;
+    return number ? withUnit(heading).map(unit -> cell + " " + unit.group(2)).orElse(cell) : cell;
   }
 
   private static final class Reading {
@@ -111,7 +109,8 @@ public record CsvTable(List<String> headings, List<CsvRow> rows, List<Problem> p
         }
       }
       if (headings.isEmpty()) {
-        problems.add(new Problem(file, 1, 0, "nothing stands in it", "The first line is headings."));
+        problems.add(
+            new Problem(file, 1, 0, "nothing stands in it", "The first line is headings."));
       }
       return new CsvTable(headings, rows, problems);
     }
@@ -125,7 +124,11 @@ public record CsvTable(List<String> headings, List<CsvRow> rows, List<Problem> p
               each ->
                   problems.add(
                       new Problem(
-                          file, begun, 0, "“" + each + "” heads two columns", "Keep one of them.")));
+                          file,
+                          begun,
+                          0,
+                          "“" + each + "” heads two columns",
+                          "Keep one of them.")));
     }
 
     private CsvRow row(int begun, List<String> headings, List<String> cells) {

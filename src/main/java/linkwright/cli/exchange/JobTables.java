@@ -59,9 +59,7 @@ public final class JobTables {
   }
 
   private static void put(Map<String, Object> row, String key, OptionalDouble amount) {
-    row.put(
-        key,
-        amount.isPresent() ? Optional.of(amount.getAsDouble()) : Optional.<Double>empty());
+    row.put(key, amount.isPresent() ? Optional.of(amount.getAsDouble()) : Optional.<Double>empty());
   }
 
   private static void pieces(
@@ -103,12 +101,10 @@ public final class JobTables {
                   rows.add(tally(entry, piece, through.stage().id(), "through", count, "")));
     }
     if (entry.fact() instanceof Fact.PiecesSentBack back) {
-      rows.add(
-          tally(entry, back.piece(), back.to().id(), "redo", back.count(), back.reason()));
+      rows.add(tally(entry, back.piece(), back.to().id(), "redo", back.count(), back.reason()));
     }
     if (entry.fact() instanceof Fact.PiecesScrapped gone) {
-      rows.add(
-          tally(entry, gone.piece(), gone.stage().id(), "scrap", gone.count(), gone.reason()));
+      rows.add(tally(entry, gone.piece(), gone.stage().id(), "scrap", gone.count(), gone.reason()));
     }
   }
 
@@ -141,8 +137,7 @@ public final class JobTables {
       rows.add(moved(entry, "lost", gone.piece(), length, none, ""));
     }
     if (fact instanceof LotFact.StockTaken taken) {
-      rows.add(
-          moved(entry, "taken", taken.piece(), taken.lengthMm(), taken.massG(), taken.lot()));
+      rows.add(moved(entry, "taken", taken.piece(), taken.lengthMm(), taken.massG(), taken.lot()));
     }
     if (fact instanceof LotFact.StockReturned back) {
       rows.add(moved(entry, "back", back.piece(), back.lengthMm(), back.massG(), back.lot()));

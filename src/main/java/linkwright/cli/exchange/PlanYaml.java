@@ -8,25 +8,26 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import linkwright.plan.ChainWish;
-import linkwright.plan.FinenessWord;
 import linkwright.plan.EndRings;
+import linkwright.plan.FinenessWord;
 import linkwright.plan.LinksOfSize;
 import linkwright.plan.Plan;
+import linkwright.plan.WireToOrder;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Reference;
-import linkwright.standing.nearest.ChainChoice;
 import linkwright.standing.JobHours;
 import linkwright.standing.Quote;
 import linkwright.standing.Standing;
 import linkwright.standing.WireStand;
-import linkwright.plan.WireToOrder;
+import linkwright.standing.nearest.ChainChoice;
 
 /** A plan as keys and values, for scripts: mm, g, N and counts; nothing where there is none. */
 public final class PlanYaml {
   private PlanYaml() {}
 
   /** All of it; nearest are the other chains that can be had. */
-  public static Map<String, Object> of(Standing standing, List<ChainChoice> nearest, Reference reference) {
+  public static Map<String, Object> of(
+      Standing standing, List<ChainChoice> nearest, Reference reference) {
     Plan plan = standing.counted().plan().orElseThrow();
     Map<String, Object> values = new LinkedHashMap<>();
     wished(values, plan.wish());

@@ -89,8 +89,6 @@ public final class ShelfTables {
   }
 
   private static void put(Map<String, Object> row, String key, OptionalDouble amount) {
-    row.put(
-        key,
-        amount.isPresent() ? Optional.of(amount.getAsDouble()) : Optional.<Double>empty());
+    row.put(key, amount.isPresent() ? Optional.of(amount.getAsDouble()) : Optional.<Double>empty());
   }
 }

@@ -139,16 +139,13 @@ public record TakenIn(List<Fact> facts, List<Problem> problems) {
       }
       Read<String> metal = reference.metal(row.of("metal")).map(found -> found.id());
       Read<String> alloy =
-          metal.isGood()
-              ? metal
-              : reference.solder(row.of("metal")).map(found -> found.id());
+          metal.isGood() ? metal : reference.solder(row.of("metal")).map(found -> found.id());
       if (!alloy.isGood()) {
         rows.wrong(row, "metal", metal.problem().orElse(""));
       }
       OptionalDouble wire = rows.thickness(row);
       OptionalDouble length = rows.size(row, "length");
-      OptionalDouble mass =
-          rows.number(row, "mass", text -> Mass.read(text).map(Mass::grams));
+      OptionalDouble mass = rows.number(row, "mass", text -> Mass.read(text).map(Mass::grams));
       if (length.isEmpty() && mass.isEmpty()) {
         rows.missing(row, "mass", "20 g, or a length");
       }
@@ -223,7 +220,8 @@ public record TakenIn(List<Fact> facts, List<Problem> problems) {
       }
     }
 
-    OptionalDouble number(CsvTable.CsvRow row, String column, Function<String, Read<Double>> reading) {
+    OptionalDouble number(
+        CsvTable.CsvRow row, String column, Function<String, Read<Double>> reading) {
       if (row.of(column).isEmpty()) {
         return OptionalDouble.empty();
       }

@@ -17,7 +17,8 @@ public enum OutForm {
   CSV;
 
   /** What stands in each command's help. */
-  public static final String SAYS = "text (for reading), yaml, json or csv (for other programs); text.";
+  public static final String SAYS =
+      "text (for reading), yaml, json or csv (for other programs); text.";
 
   /** The form of that name. */
   public static Read<OutForm> named(String typed) {

@@ -218,6 +218,19 @@ final class TypedLine {
         return form("");
       }
       case SETTINGS -> coach.choose(Act.TO_SETTINGS);
+      case CARD -> {
+        coach.go(Act.TO_CARD);
+        if (rest.isEmpty()) {
+          return true;
+        }
+        coach.choose(Act.WRITE_CARD);
+      }
+      case THERE -> {
+        coach.go(Act.TO_REACH);
+        if (!rest.isEmpty() && coach.model().held().form().isEmpty()) {
+          coach.choose(Act.SAY_WHAT_THERE_IS);
+        }
+      }
       case LOG -> {
         if (coach.place() != PlaceId.TRIAL_LENGTH) {
           coach.go(Act.TO_TESTS);
@@ -340,5 +353,4 @@ final class TypedLine {
         .orElse(List.of())
         .forEach(card -> lines.sayAll(page.plain().of(CardContent.of(model, card, ""))));
   }
-
 }

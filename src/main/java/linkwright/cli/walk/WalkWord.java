@@ -46,6 +46,12 @@ enum WalkWord {
       Act.STOP_TIMER),
   WHY("why", "why this step is done so, and what may go wrong", Act.MORE),
   CARDS("cards", "the step's cautions, whole"),
+  CARD("card", "the job card; card mark: 925 writes it", Act.WRITE_CARD, Act.TO_CARD),
+  THERE(
+      "there",
+      "the longest chain from what there is; there metal: 20 g; hours: 6",
+      Act.SAY_WHAT_THERE_IS,
+      Act.TO_REACH),
   CAUTIONS("cautions", "all cautions of this job", Act.TO_CAUTIONS),
   AWAY("away", "step away from the bench", Act.STEP_AWAY),
   BENCH("bench", "to the bench", Act.TO_BENCH),

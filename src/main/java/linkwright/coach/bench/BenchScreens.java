@@ -9,7 +9,8 @@ final class BenchScreens {
 
   /** Nothing typed, nothing asked, no remedy shown. */
   static BenchHeld plain(BenchHeld screen) {
-    return new BenchHeld("", new BenchAsk.Nothing(), screen.part(), Optional.empty(), 0, screen.drawn());
+    return new BenchHeld(
+        "", new BenchAsk.Nothing(), screen.part(), Optional.empty(), 0, screen.drawn());
   }
 
   static BenchHeld digits(BenchHeld screen, String digits) {

@@ -7,9 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import linkwright.coach.content.Content;
 import linkwright.coach.content.Fields;
+import linkwright.coach.form.CardWords;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
-import linkwright.coach.form.CardWords;
 import linkwright.coach.kernel.Drafting;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
@@ -97,9 +97,7 @@ public final class CardPlace implements Place {
     }
     for (String key : List.of(JobCard.QUOTE, JobCard.DEPOSIT)) {
       if (!form.text(key).isEmpty()) {
-        Money.read(form.text(key))
-            .problem()
-            .ifPresent(sentence -> troubles.put(key, sentence));
+        Money.read(form.text(key)).problem().ifPresent(sentence -> troubles.put(key, sentence));
       }
     }
     return troubles;

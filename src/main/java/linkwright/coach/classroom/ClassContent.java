@@ -26,8 +26,7 @@ public final class ClassContent {
   private ClassContent() {}
 
   /** All of it; at is the student who is looked at, -1 for none. */
-  public static List<Part> of(
-      ClassRoom room, Roster roster, Instant now, ZoneId zone, int at) {
+  public static List<Part> of(ClassRoom room, Roster roster, Instant now, ZoneId zone, int at) {
     List<Part> parts = new ArrayList<>();
     parts.add(Prose.aside(room.folder()));
     room.problems().forEach(problem -> parts.add(Prose.stop(problem)));
@@ -44,8 +43,7 @@ public final class ClassContent {
     return parts;
   }
 
-  private static Table table(
-      ClassRoom room, Roster roster, Instant now, ZoneId zone, int at) {
+  private static Table table(ClassRoom room, Roster roster, Instant now, ZoneId zone, int at) {
     List<Table.Line> lines = new ArrayList<>();
     for (ClassRoom.Seat seat : room.students()) {
       Learner her = seat.learner();
@@ -103,8 +101,7 @@ public final class ClassContent {
         boolean signed =
             seat.learner().signed().stream()
                 .anyMatch(
-                    mark ->
-                        mark.fact().step().equals(step) && !mark.day().isBefore(made.day()));
+                    mark -> mark.fact().step().equals(step) && !mark.day().isBefore(made.day()));
         List<String> steps =
             waits.computeIfAbsent(roster.name(seat.learner().id()), any -> new ArrayList<>());
         if (!signed && !steps.contains(step)) {
@@ -125,10 +122,12 @@ public final class ClassContent {
   /** What was said last of a flame in this room; silence is never shut. */
   private static Part flame(ClassRoom room, Instant now, ZoneId zone) {
     if (room.lastFlame().isEmpty()) {
-      return Prose.stop("No book here says anything of a flame. That is not the same as shut: look.");
+      return Prose.stop(
+          "No book here says anything of a flame. That is not the same as shut: look.");
     }
     ClassRoom.LastFlame flame = room.lastFlame().get();
-    String said = "The last word on a flame: " + flame.words() + ", " + when(flame.at(), zone) + ".";
+    String said =
+        "The last word on a flame: " + flame.words() + ", " + when(flame.at(), zone) + ".";
     Instant ends = flame.at().plus(Duration.ofHours(1));
     boolean watched = ends.isAfter(now);
     return Prose.stop(

@@ -92,8 +92,7 @@ public final class ClassPlace implements Place {
     return id.map(
             her ->
                 Turn.goTo(
-                    model.with(
-                        model.learning().with(seats(model).get(at).learner())),
+                    model.with(model.learning().with(seats(model).get(at).learner())),
                     PlaceId.STUDENT))
         .orElseGet(() -> Turn.to(model));
   }

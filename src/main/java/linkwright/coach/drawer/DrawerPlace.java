@@ -43,11 +43,7 @@ public final class DrawerPlace implements Place {
                 new Content(
                     "the drawer",
                     new DrawerContent(model.settings().units())
-                        .of(
-                            drawer(model),
-                            held.at(),
-                            model.tray(),
-                            model.handbook().reference())));
+                        .of(drawer(model), held.at(), model.tray(), model.handbook().reference())));
   }
 
   private static Drawer drawer(Model model) {
@@ -118,7 +114,9 @@ public final class DrawerPlace implements Place {
             Field.of("length", "length", "", "or measured, 1.8 m")));
   }
 
-  /** Only wire is drawn; what it becomes is another lot, and as many grams leave the one as come. */
+  /**
+   * Only wire is drawn; what it becomes is another lot, and as many grams leave the one as come.
+   */
   private static Turn draw(Model model, Lot lot) {
     return lot.lengthMm().isEmpty()
         ? Turn.to(model.trouble(lot.id() + " is no wire: only wire is drawn down."))
@@ -178,12 +176,17 @@ public final class DrawerPlace implements Place {
               + ".");
       return;
     }
-    Lot gone = drawer(model).after((LotFact.LotTurned) fact(form, model.handbook().reference()),
+    Lot gone =
+        drawer(model)
+            .after(
+                (LotFact.LotTurned) fact(form, model.handbook().reference()),
                 model.handbook().reference());
     if (gone.lengthMm().orElse(0) < -1) {
       troubles.put(
           form.text("length").isEmpty() ? "mass" : "length",
-          "That is more metal than is left of " + from.get().id() + " by the books: weigh it first.");
+          "That is more metal than is left of "
+              + from.get().id()
+              + " by the books: weigh it first.");
     }
   }
 
@@ -210,7 +213,8 @@ public final class DrawerPlace implements Place {
     if (!troubles.isEmpty()) {
       return open(model, form.withTroubles(troubles).atFirstTrouble());
     }
-    return Turn.with(model, new Effect.KeepInDrawer(List.of(fact(form, model.handbook().reference()))));
+    return Turn.with(
+        model, new Effect.KeepInDrawer(List.of(fact(form, model.handbook().reference()))));
   }
 
   private static Fact fact(Form form, Reference reference) {

@@ -40,8 +40,7 @@ public final class CardWords {
   }
 
   private static Optional<String> days(JobCard card, LocalDate today) {
-    return when(card, today)
-        .map(when -> "promised " + card.promised().orElseThrow() + ", " + when);
+    return when(card, today).map(when -> "promised " + card.promised().orElseThrow() + ", " + when);
   }
 
   /** How long until the promised day: in 12 days, today, 3 days ago; empty without one. */

@@ -54,8 +54,7 @@ public record BenchBook(
         state.times().seenAt());
   }
 
-  private static boolean is(
-      Handbook handbook, String routine, String step, Predicate<Step> what) {
+  private static boolean is(Handbook handbook, String routine, String step, Predicate<Step> what) {
     return handbook.routine(routine).flatMap(found -> found.step(step)).filter(what).isPresent();
   }
 

@@ -34,21 +34,21 @@ public final class DraftWords {
       case CARD -> "the job card";
       case TAKE_SOLDER -> "solder taken";
       case NEW_JOB,
-              OWN_BENCH,
-              VARIANTS,
-              LOT_CAME,
-              LOT_COUNTED,
-              DRAW_LOT,
-              WHAT_THERE_IS,
-              DRAW_DOWN,
-              SEARCH,
-              PERSON,
-              NEW_STUDENT,
-              SIGN_STEP,
-              STUDY_PIECE,
-              SET_PRACTICE,
-              RECKON,
-              SETTINGS ->
+          OWN_BENCH,
+          VARIANTS,
+          LOT_CAME,
+          LOT_COUNTED,
+          DRAW_LOT,
+          WHAT_THERE_IS,
+          DRAW_DOWN,
+          SEARCH,
+          PERSON,
+          NEW_STUDENT,
+          SIGN_STEP,
+          STUDY_PIECE,
+          SET_PRACTICE,
+          RECKON,
+          SETTINGS ->
           "";
     };
   }
@@ -72,8 +72,6 @@ public final class DraftWords {
   /** The badge of a job in which something waits, one line or none. */
   public static List<String> badge(Map<String, Map<String, String>> drafts) {
     List<String> words = waiting(drafts).stream().map(DraftWords::of).toList();
-    return words.isEmpty()
-        ? List.of()
-        : List.of("typed, not entered: " + String.join(", ", words));
+    return words.isEmpty() ? List.of() : List.of("typed, not entered: " + String.join(", ", words));
   }
 }

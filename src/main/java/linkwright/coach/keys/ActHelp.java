@@ -105,7 +105,8 @@ public final class ActHelp {
       case NEXT_STEP -> "open the next step, its cautions first";
       case PREVIOUS_STEP -> "open the step before";
       case WAIT -> "begin the wait of this step";
-      case DRAWN -> "the step drawn: its bends, joints, flames; once more: the next, then the texts";
+      case DRAWN ->
+          "the step drawn: its bends, joints, flames; once more: the next, then the texts";
       case SEEN -> "the caution was read: on";
       case TO_PLAN -> "what is wished and what it comes to";
       case TO_TESTS -> "pieces made to find the size";

@@ -7,8 +7,8 @@ import linkwright.coach.content.Content;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Table;
-import linkwright.coach.kernel.asking.AskedContent;
 import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.asking.AskedContent;
 import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.lesson.Asked;
 import linkwright.lesson.Item;
@@ -37,7 +37,10 @@ final class LessonContent {
     return now.get()
         .waits()
         .flatMap(asking -> now.get().asked(asking, model))
-        .map(asked -> new Content(title(held), AskedContent.question(model, asWhich(model, now.get()), asked)))
+        .map(
+            asked ->
+                new Content(
+                    title(held), AskedContent.question(model, asWhich(model, now.get()), asked)))
         .orElseGet(() -> new Content(title(held), over(model, now.get())));
   }
 
@@ -62,8 +65,7 @@ final class LessonContent {
   private static Content routines(Model model, LessonHeld held) {
     List<Table.Line> lines =
         model.handbook().routines().stream()
-            .map(
-                routine -> Table.Line.of(routine.id(), JobWords.fill(routine.title(), model)))
+            .map(routine -> Table.Line.of(routine.id(), JobWords.fill(routine.title(), model)))
             .toList();
     return Content.of(
         "lesson",
@@ -131,7 +133,8 @@ final class LessonContent {
                 + " not asked yet."));
     lesson
         .nextDue()
-        .ifPresent(day -> parts.add(new Prose(Prose.Kind.MAIN, "The next are due on " + day + ".")));
+        .ifPresent(
+            day -> parts.add(new Prose(Prose.Kind.MAIN, "The next are due on " + day + ".")));
     parts.add(Prose.aside("{do:more-questions} asks twelve more that are new or due today."));
     return parts;
   }

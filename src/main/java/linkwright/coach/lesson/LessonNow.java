@@ -2,8 +2,8 @@ package linkwright.coach.lesson;
 
 import java.util.List;
 import java.util.Optional;
-import linkwright.coach.kernel.asking.Banks;
 import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.asking.Banks;
 import linkwright.lesson.Asked;
 import linkwright.lesson.Item;
 import linkwright.lesson.Learner;
@@ -47,7 +47,6 @@ record LessonNow(Learner learner, List<Item> bank, Lesson lesson) {
 
   /** A question as its seed puts it. */
   Optional<Asked> asked(Learner.QuestionPut asking, Model model) {
-    return item(asking.item())
-        .map(item -> item.draw(asking.seed(), model.settings().units()));
+    return item(asking.item()).map(item -> item.draw(asking.seed(), model.settings().units()));
   }
 }

@@ -8,13 +8,13 @@ import linkwright.coach.content.Content;
 import linkwright.coach.content.Fields;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
-import linkwright.coach.kernel.asking.AskedContent;
-import linkwright.coach.kernel.asking.Banks;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.Turning;
+import linkwright.coach.kernel.asking.AskedContent;
+import linkwright.coach.kernel.asking.Banks;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
 import linkwright.job.LessonFact;
@@ -74,14 +74,16 @@ public final class LessonPlace implements Place {
     if (now.isEmpty() || held.told() || now.get().waits().isPresent()) {
       return Turn.to(model);
     }
-    return now.get().lesson().next().map(item -> ask(model, held, now.get().lesson(), item))
+    return now.get()
+        .lesson()
+        .next()
+        .map(item -> ask(model, held, now.get().lesson(), item))
         .orElseGet(() -> Turn.to(model));
   }
 
   private static Turn chosen(Model model, LessonHeld held) {
     return Turn.with(
-        Banks.ready(model, held.routine()).with(held),
-        new Effect.OpenStudent(held.student(), ""));
+        Banks.ready(model, held.routine()).with(held), new Effect.OpenStudent(held.student(), ""));
   }
 
   private static Turn ask(Model model, LessonHeld held, Lesson lesson, Item item) {
@@ -174,7 +176,8 @@ public final class LessonPlace implements Place {
   public Turn typed(Model model, Key key) {
     LessonHeld held = (LessonHeld) model.held();
     Optional<LessonNow> now = LessonNow.of(model, held);
-    Optional<Learner.QuestionPut> waits = held.told() ? Optional.empty() : now.flatMap(LessonNow::waits);
+    Optional<Learner.QuestionPut> waits =
+        held.told() ? Optional.empty() : now.flatMap(LessonNow::waits);
     if (waits.isEmpty()) {
       return Turn.to(model);
     }
@@ -184,7 +187,9 @@ public final class LessonPlace implements Place {
         return answer(model, held, waits.get(), asked.answers().get(i), i == asked.right());
       }
     }
-    return key.is(AskedContent.NOT_KNOWN) ? answer(model, held, waits.get(), "", false) : Turn.to(model);
+    return key.is(AskedContent.NOT_KNOWN)
+        ? answer(model, held, waits.get(), "", false)
+        : Turn.to(model);
   }
 
   private static Turn answer(

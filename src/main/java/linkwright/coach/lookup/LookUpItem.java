@@ -8,11 +8,13 @@ import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.drawn.JobWords;
+import linkwright.coach.kernel.drawn.PictureContent;
 import linkwright.link.Pattern;
 import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Clasp;
 import linkwright.reference.Metal;
+import linkwright.reference.Picture;
 import linkwright.reference.Range;
 import linkwright.reference.Solder;
 import linkwright.reference.TradeTerm;
@@ -33,7 +35,7 @@ public record LookUpItem(String kind, String id, String name, List<String> words
     says = List.copyOf(says);
   }
 
-  /** All of them: metals, solders, clasps, patterns, then the words of the trade. */
+  /** All of them: metals, solders, clasps, patterns, drawings, then the words of the trade. */
   public static List<LookUpItem> all(Model model) {
     TradeWords words = JobWords.tradeWords(model);
     UnitStyle units = model.settings().units();
@@ -42,6 +44,7 @@ public record LookUpItem(String kind, String id, String name, List<String> words
     model.handbook().reference().solders().forEach(each -> all.add(of(each, units)));
     model.handbook().reference().clasps().forEach(each -> all.add(of(each, words, units)));
     model.handbook().patterns().forEach(each -> all.add(of(each, words, units)));
+    model.handbook().reference().pictures().forEach(each -> all.add(of(each, words)));
     model.handbook().reference().glossary().forEach(each -> all.add(of(each, words)));
     return all;
   }
@@ -118,6 +121,16 @@ public record LookUpItem(String kind, String id, String name, List<String> words
         pattern.id(),
         List.of(says),
         List.of(Prose.says(says), new Rows(rows)));
+  }
+
+  private static LookUpItem of(Picture picture, TradeWords words) {
+    List<String> states = picture.panels().stream().map(panel -> words.show(panel.name())).toList();
+    return new LookUpItem(
+        "drawing",
+        picture.id(),
+        words.show(picture.title()),
+        states,
+        PictureContent.page(picture, words));
   }
 
   private static LookUpItem of(TradeTerm term, TradeWords words) {

@@ -13,9 +13,9 @@ import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.keys.Act;
 import linkwright.quantity.UnitStyle;
+import linkwright.standing.PlanDefaults;
 import linkwright.standing.nearest.ChainChoice;
 import linkwright.standing.nearest.ChainChoices;
-import linkwright.standing.PlanDefaults;
 
 /** Chains near the one wished: one key plans the chain so. */
 public final class NearestPlace implements Place {

@@ -51,7 +51,10 @@ public final class PersonsPlace implements Place {
 
   @Override
   public Content content(Model model) {
-    String now = model.person().isEmpty() ? "Nobody said so far." : "Now: " + name(model, model.person()) + ".";
+    String now =
+        model.person().isEmpty()
+            ? "Nobody said so far."
+            : "Now: " + name(model, model.person()) + ".";
     return ((PersonsHeld) model.held())
         .form()
         .map(form -> Content.of("who works", Prose.says(now), new Fields(form)))
@@ -90,7 +93,10 @@ public final class PersonsPlace implements Place {
     }
     facts.add(new Fact.SittingStarted(person));
     return Turn.keep(
-        model.with(new PersonsHeld(Optional.empty())).told("At the bench: " + name(model, person) + "."), facts);
+        model
+            .with(new PersonsHeld(Optional.empty()))
+            .told("At the bench: " + name(model, person) + "."),
+        facts);
   }
 
   /** A student is an id in the book, and is called by her name. */

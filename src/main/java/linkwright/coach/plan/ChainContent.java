@@ -9,8 +9,8 @@ import linkwright.coach.content.Prose;
 import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
 import linkwright.coach.form.ForecastWords;
-import linkwright.plan.FinenessWord;
 import linkwright.plan.EndRings;
+import linkwright.plan.FinenessWord;
 import linkwright.plan.Plan;
 import linkwright.plan.SettledLink;
 import linkwright.quantity.UnitStyle;
@@ -66,8 +66,7 @@ public record ChainContent(
     List<Row> rows = new ArrayList<>();
     rows.add(row("links", Integer.toString(plan.links())).with(Emphasis.MAIN));
     if (plan.sized()) {
-      plan.sizes()
-          .forEach(size -> rows.add(row(size.name(), size.links() + " of them")));
+      plan.sizes().forEach(size -> rows.add(row(size.name(), size.links() + " of them")));
     }
     if (plan.rings() > 0) {
       rows.add(row("rings", Integer.toString(plan.rings())).with(Emphasis.MAIN));

@@ -31,7 +31,8 @@ import linkwright.standing.WireStand;
 record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
   List<Part> of(Standing standing, Plan plan) {
     List<Part> parts = new ArrayList<>();
-    group(parts, plan.sized() ? "One " + plan.sizes().get(0).name() + ":" : "One link:", link(plan));
+    group(
+        parts, plan.sized() ? "One " + plan.sizes().get(0).name() + ":" : "One link:", link(plan));
     plan.sizes().stream()
         .skip(1)
         .forEach(size -> group(parts, "One " + size.name() + ":", size(plan, size)));
@@ -40,7 +41,7 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
     standing
         .wire()
         .filter(WireStand::known)
-        .ifPresent(wire -> group(parts, "Cut the wire on hand so:", cuts(wire)));
+        .ifPresent(wire -> group(parts, "Cut the wire on hand so:", cuts(plan, wire)));
     group(parts, "Taken where nothing was typed:", taken(standing));
     group(parts, "What it weighs:", mass(plan));
     group(parts, "Joints:", joints(plan));
@@ -61,7 +62,8 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
         .forEach(
             (key, value) -> {
               String today = standing.since().getOrDefault(key, "");
-              // Loss and chance stand with the wire; of the files only what has changed is worth it.
+              // Loss and chance stand with the wire; of the files only what has changed is worth
+              // it.
               boolean told =
                   List.of(WishKeys.USUAL_LOSS, WishKeys.CONFIDENCE).contains(key)
                       && value.from() == Sourced.Source.USUAL;
@@ -180,28 +182,37 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
     return rows;
   }
 
-  private List<Row> cuts(WireStand wire) {
+  private List<Row> cuts(Plan plan, WireStand wire) {
     List<Row> rows = new ArrayList<>();
-    wire.links().forEach(bar -> rows.add(row(length(bar.leftMm()), pieces(bar))));
+    wire.links().forEach(bar -> rows.add(row(length(bar.leftMm()), pieces(plan, bar))));
     wire.rings()
         .ifPresent(
             bars ->
-                bars.forEach(bar -> rows.add(row(length(bar.leftMm()) + " (rings)", pieces(bar)))));
+                bars.forEach(bar -> rows.add(row(length(bar.leftMm()) + " (rings)", pieces(plan, bar)))));
     return rows;
   }
 
-  private String pieces(WireStand.Bar bar) {
+  private String pieces(Plan plan, WireStand.Bar bar) {
     if (bar.next().none()) {
       return "stays whole";
     }
     List<String> parts = new ArrayList<>();
     int blanks = bar.next().links();
-    int rings = bar.next().rings();
-    if (blanks > 0) {
+    int rings = bar.next().rings() - bar.ends();
+    if (plan.sized()) {
+      for (int i = 0; i < bar.blanks().size(); i++) {
+        if (bar.blanks().get(i) > 0) {
+          parts.add(bar.blanks().get(i) + " " + plan.sizes().get(i).name());
+        }
+      }
+    } else if (blanks > 0) {
       parts.add(blanks + (blanks == 1 ? " blank" : " blanks"));
     }
     if (rings > 0) {
       parts.add("a coil for " + rings + (rings == 1 ? " ring" : " rings"));
+    }
+    if (bar.ends() > 0) {
+      parts.add(bar.ends() + " for the ends");
     }
     parts.add(length(bar.overMm()) + " left");
     return String.join(", ", parts);

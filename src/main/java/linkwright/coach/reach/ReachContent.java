@@ -118,8 +118,7 @@ public record ReachContent(UnitStyle units, String currency) {
   }
 
   private String chain(WithinReach.Within each) {
-    return each
-        .longest()
+    return each.longest()
         .map(plan -> counted(plan.links(), "link") + ", " + length(plan, each.unbounded()))
         .orElse(NONE);
   }

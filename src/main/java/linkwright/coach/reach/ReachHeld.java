@@ -15,7 +15,8 @@ import linkwright.standing.reach.WithinReach;
  * @param form what there is while it is typed
  * @param turned how often its reader turned on
  */
-record ReachHeld(Map<String, String> typed, Optional<WithinReach> reach, Optional<Form> form, int turned)
+record ReachHeld(
+    Map<String, String> typed, Optional<WithinReach> reach, Optional<Form> form, int turned)
     implements Held {
   ReachHeld {
     typed = Map.copyOf(typed);

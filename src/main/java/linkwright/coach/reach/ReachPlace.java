@@ -110,7 +110,9 @@ public final class ReachPlace implements Place {
   private static Optional<Plan> longest(Model model) {
     boolean closed = model.job().orElseThrow().state().course().closed();
     return ((ReachHeld) model.held())
-        .reach().filter(any -> !closed).flatMap(reach -> reach.together().longest());
+        .reach()
+        .filter(any -> !closed)
+        .flatMap(reach -> reach.together().longest());
   }
 
   @Override

@@ -45,9 +45,7 @@ final class RehearsalContent {
   private static Content list(Model model, RehearsalHeld held) {
     List<Table.Line> lines =
         model.handbook().routines().stream()
-            .map(
-                routine ->
-                    Table.Line.of(routine.id(), JobWords.fill(routine.title(), model)))
+            .map(routine -> Table.Line.of(routine.id(), JobWords.fill(routine.title(), model)))
             .toList();
     return Content.of(
         "rehearsal",

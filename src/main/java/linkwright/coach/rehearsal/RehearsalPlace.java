@@ -11,7 +11,9 @@ import linkwright.coach.kernel.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.routine.Routine;
 
-/** A rehearsal: the steps of a routine dry, forwards and back. It asks for nothing to be written. */
+/**
+ * A rehearsal: the steps of a routine dry, forwards and back. It asks for nothing to be written.
+ */
 public final class RehearsalPlace implements Place {
   @Override
   public boolean isDry() {
@@ -53,9 +55,7 @@ public final class RehearsalPlace implements Place {
     boolean chosen = !((RehearsalHeld) model.held()).routine().isEmpty();
     List<Act> acts =
         new ArrayList<>(
-            chosen
-                ? List.of(Act.DRY_ON, Act.DRY_BACK)
-                : List.of(Act.CHOOSE, Act.UP, Act.DOWN));
+            chosen ? List.of(Act.DRY_ON, Act.DRY_BACK) : List.of(Act.CHOOSE, Act.UP, Act.DOWN));
     if (model.job().isEmpty()) {
       acts.add(Act.TO_TRAY);
     }

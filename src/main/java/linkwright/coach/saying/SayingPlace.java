@@ -6,16 +6,16 @@ import java.util.Optional;
 import linkwright.coach.content.Content;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
-import linkwright.coach.kernel.asking.AskedContent;
 import linkwright.coach.kernel.AtBench;
-import linkwright.coach.kernel.safety.Cards;
 import linkwright.coach.kernel.Effect;
-import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.Turning;
+import linkwright.coach.kernel.asking.AskedContent;
+import linkwright.coach.kernel.drawn.JobWords;
+import linkwright.coach.kernel.safety.Cards;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
 import linkwright.job.CautionMet;
@@ -27,7 +27,8 @@ import linkwright.lesson.Learner;
 
 /**
  * A student says what comes before the step is shown; a wrong answer is told, stands in her book,
- * and is asked again at once. What she says of a card stands in the job too, as a card that was met.
+ * and is asked again at once. What she says of a card stands in the job too, as a card that was
+ * met.
  */
 public final class SayingPlace implements Place {
   @Override
@@ -146,13 +147,14 @@ public final class SayingPlace implements Place {
       case NEXT_QUESTION -> onward(model, held);
       case MORE, LESS ->
           Turn.to(
-              model.with(
-                  new SayingHeld(held.told(), held.card(), Turning.to(held.turned(), act))));
+              model.with(new SayingHeld(held.told(), held.card(), Turning.to(held.turned(), act))));
       default -> Turn.goTo(model, act);
     };
   }
 
-  /** A card that was asked about is entered in the job as met, right or wrong; then what is next. */
+  /**
+   * A card that was asked about is entered in the job as met, right or wrong; then what is next.
+   */
   private static Turn onward(Model model, SayingHeld held) {
     boolean right =
         model
@@ -175,8 +177,7 @@ public final class SayingPlace implements Place {
     CautionMet how = right ? CautionMet.ASKED_RIGHT : CautionMet.ASKED_WRONG;
     return Turn.keep(
         model.with(new SayingHeld(false, "", 0)),
-        new Fact.CautionSeen(
-            held.card(), how, card.get().digest(), at.orElseThrow().step().id()));
+        new Fact.CautionSeen(held.card(), how, card.get().digest(), at.orElseThrow().step().id()));
   }
 
   @Override

@@ -5,18 +5,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import linkwright.coach.kernel.AtBench;
-import linkwright.coach.kernel.asking.Banks;
-import linkwright.coach.kernel.safety.Cards;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
+import linkwright.coach.kernel.asking.Banks;
+import linkwright.coach.kernel.safety.Cards;
 import linkwright.job.CautionsMet;
 import linkwright.lesson.Item;
 import linkwright.lesson.Learner;
 
 /**
  * What a student has still to say before the open step: which step comes; and now and then, in
- * place of a card that she has met before, what can happen there. Nothing is asked while hot work is
- * open: a lit torch wants both eyes.
+ * place of a card that she has met before, what can happen there. Nothing is asked while hot work
+ * is open: a lit torch wants both eyes.
  */
 public final class Sayings {
   private static final String SLASH = "/";
@@ -27,7 +27,11 @@ public final class Sayings {
   public static boolean asks(Model model) {
     Optional<AtBench> at = open(model);
     return at.isPresent()
-        && model.learning().student().filter(learner -> waits(model, learner, at.get())).isPresent();
+        && model
+            .learning()
+            .student()
+            .filter(learner -> waits(model, learner, at.get()))
+            .isPresent();
   }
 
   /** The open step, where a student stands at it and no flame is lit. */
@@ -46,7 +50,8 @@ public final class Sayings {
 
   private static boolean waits(Model model, Learner learner, AtBench at) {
     String lesson = lesson(model);
-    boolean says = !isRight(learner, lesson, next(at)) && find(bank(model, at), next(at)).isPresent();
+    boolean says =
+        !isRight(learner, lesson, next(at)) && find(bank(model, at), next(at)).isPresent();
     return says || card(model).isPresent();
   }
 

@@ -32,17 +32,13 @@ public final class StudentContent {
   /** Her report, of all routines that she met. */
   public static StudentReport report(Learner learner, Handbook handbook, LocalDate today) {
     Function<Routine, List<Item>> bank =
-        routine ->
-            QuestionBank.of(routine, handbook.cautions(), handbook.reference().glossary());
+        routine -> QuestionBank.of(routine, handbook.cautions(), handbook.reference().glossary());
     return report(learner, handbook, bank, today);
   }
 
   /** The same, with what can be asked of a routine where it is at hand. */
   static StudentReport report(
-      Learner learner,
-      Handbook handbook,
-      Function<Routine, List<Item>> bank,
-      LocalDate today) {
+      Learner learner, Handbook handbook, Function<Routine, List<Item>> bank, LocalDate today) {
     Map<Routine, List<Item>> banks = new LinkedHashMap<>();
     met(learner, handbook).forEach(routine -> banks.put(routine, bank.apply(routine)));
     return StudentReport.of(learner, banks, today);
@@ -199,9 +195,7 @@ public final class StudentContent {
     }
     return new Table(
         List.of(
-            Table.Column.words("week of"),
-            Table.Column.numbers("redo"),
-            Table.Column.words("")),
+            Table.Column.words("week of"), Table.Column.numbers("redo"), Table.Column.words("")),
         lines,
         -1);
   }

@@ -61,10 +61,7 @@ public final class StudentPlace implements Place {
 
   private static StudentReport report(Model model, Learner learner) {
     return StudentContent.report(
-        learner,
-        model.handbook(),
-        routine -> Banks.of(model, routine.id()),
-        model.today());
+        learner, model.handbook(), routine -> Banks.of(model, routine.id()), model.today());
   }
 
   @Override
@@ -90,8 +87,7 @@ public final class StudentPlace implements Place {
       case STUDY_PIECE -> open(model, StudentForms.study());
       case SET_PRACTICE -> open(model, StudentForms.practice(model, report.orElseThrow()));
       case MORE, LESS ->
-          Turn.to(
-              model.with(new StudentHeld(Optional.empty(), Turning.to(held.turned(), act))));
+          Turn.to(model.with(new StudentHeld(Optional.empty(), Turning.to(held.turned(), act))));
       default -> Turn.goTo(model, act);
     };
   }
@@ -129,8 +125,7 @@ public final class StudentPlace implements Place {
     String id = model.learning().student().orElseThrow().id();
     return Turn.with(
         model.with(StudentHeld.PLAIN).told("It stands in her book."),
-        new Effect.KeepOfStudent(
-            id, StudentForms.by(form, id), List.of(StudentForms.fact(form))));
+        new Effect.KeepOfStudent(id, StudentForms.by(form, id), List.of(StudentForms.fact(form))));
   }
 
   @Override

@@ -112,7 +112,8 @@ final class TestsContent {
     LinkSize wish = taught.wish();
     List<Row> rows = new ArrayList<>();
     rows.add(
-        Row.of(of + "wished", units.length(wish.lengthMm()) + " x " + units.length(wish.widthMm())));
+        Row.of(
+            of + "wished", units.length(wish.lengthMm()) + " x " + units.length(wish.widthMm())));
     Optional<Proposal> found = taught.next().found();
     Optional<String> wrong =
         found.flatMap(next -> next.shortfall(units)).or(() -> taught.next().problem());
@@ -122,7 +123,9 @@ final class TestsContent {
     found.ifPresent(
         next -> {
           rows.add(
-              Row.of(of + "next blank", units.length(next.blankMm()) + " over " + formers(next, units))
+              Row.of(
+                      of + "next blank",
+                      units.length(next.blankMm()) + " over " + formers(next, units))
                   .with(Emphasis.NOW));
           rows.add(Row.of(of + "reckoned", expected(next, units)));
         });

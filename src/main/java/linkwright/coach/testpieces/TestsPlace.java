@@ -38,7 +38,6 @@ public final class TestsPlace implements Place {
     return TestsContent.of((TestsHeld) model.held(), model);
   }
 
-
   @Override
   public List<Act> acts(Model model) {
     TestsHeld held = (TestsHeld) model.held();
@@ -188,7 +187,7 @@ public final class TestsPlace implements Place {
     return Drafting.resumed(
         model,
         Form.of(Form.Purpose.TEST_PIECE, "A test piece", "log it", fields)
-        .startingAt(next.isPresent() ? "length" : "blank"));
+            .startingAt(next.isPresent() ? "length" : "blank"));
   }
 
   private static boolean named(Field field, String former) {
@@ -248,7 +247,11 @@ public final class TestsPlace implements Place {
     OptionalDouble width = amounts.mm("width");
     if (verdicts.isEmpty() && length.isPresent() && width.isPresent()) {
       verdicts =
-          measured((TestsHeld) model.held(), form.text("size"), length.getAsDouble(), width.getAsDouble());
+          measured(
+              (TestsHeld) model.held(),
+              form.text("size"),
+              length.getAsDouble(),
+              width.getAsDouble());
     }
     Fact.TestPieceTried fact =
         new Fact.TestPieceTried(

@@ -21,8 +21,7 @@ final class TrayContent {
 
   /** The jobs that hold what the list is narrowed by. */
   static List<TrayJob> shown(Model model, TrayHeld held) {
-    List<TrayJob> jobs =
-        model.tray().stream().filter(job -> held.all() || !job.away()).toList();
+    List<TrayJob> jobs = model.tray().stream().filter(job -> held.all() || !job.away()).toList();
     return Narrowing.of(held.search(), jobs, TrayContent::names);
   }
 
@@ -61,7 +60,8 @@ final class TrayContent {
     return new Table.Line(
         List.of(job.name()),
         List.of(
-            Prose.aside((job.away() ? "put away; " : "") + ClosedWords.stands(job, model.settings())),
+            Prose.aside(
+                (job.away() ? "put away; " : "") + ClosedWords.stands(job, model.settings())),
             Prose.stop(waits)),
         Emphasis.PLAIN);
   }

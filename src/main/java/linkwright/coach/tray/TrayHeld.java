@@ -14,8 +14,8 @@ import linkwright.coach.kernel.PlaceId;
  * @param all whether those that were put away are shown too
  * @param again whether the one that is about to be opened is to be made again
  */
-public record TrayHeld(
-    int at, String search, Optional<Form> form, boolean all, boolean again) implements Held {
+public record TrayHeld(int at, String search, Optional<Form> form, boolean all, boolean again)
+    implements Held {
   /** All of them, or one form of the place. */
   public TrayHeld(int at, Optional<Form> form) {
     this(at, "", form, false, false);

@@ -78,13 +78,14 @@ public final class TrayPlace implements Place {
       case NEW_JOB -> Turn.to(model.with(tray.at(tray.at(), Optional.of(form(model)))));
       case SEARCH ->
           Turn.to(
-              model.with(
-                  tray.narrowed(tray.search(), Optional.of(SearchForm.of(tray.search())))));
-      case SHOW_ALL -> Turn.to(model.with(new TrayHeld(0, "", Optional.empty(), !tray.all(), false)));
+              model.with(tray.narrowed(tray.search(), Optional.of(SearchForm.of(tray.search())))));
+      case SHOW_ALL ->
+          Turn.to(model.with(new TrayHeld(0, "", Optional.empty(), !tray.all(), false)));
       case PUT_AWAY -> chosen(model).map(job -> put(model, job)).orElse(Turn.to(model));
       case MAKE_AGAIN ->
           Turn.with(
-              model.with(new TrayHeld(tray.at(), tray.search(), Optional.empty(), tray.all(), true)),
+              model.with(
+                  new TrayHeld(tray.at(), tray.search(), Optional.empty(), tray.all(), true)),
               new Effect.OpenBook(chosen(model).orElseThrow().slug()));
       case LEAVE -> Turn.with(model, new Effect.Leave());
       default -> Turn.goTo(model, act);
@@ -100,8 +101,7 @@ public final class TrayPlace implements Place {
   private static Turn put(Model model, TrayJob job) {
     boolean away = !job.away();
     String told =
-        job.name()
-            + (away ? " is put away: {do:show-all} shows it." : " is back in the tray.");
+        job.name() + (away ? " is put away: {do:show-all} shows it." : " is back in the tray.");
     return Turn.keepIn(model.told(told), job.slug(), new BenchFact.JobPutAway(away));
   }
 

@@ -9,12 +9,12 @@ import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Table;
 import linkwright.plan.Plan;
+import linkwright.plan.WireToOrder;
 import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
 import linkwright.standing.Quote;
 import linkwright.standing.Standing;
 import linkwright.standing.WhatIf;
-import linkwright.plan.WireToOrder;
 
 /**
  * Variants of one wish in one table, a column each.
@@ -45,7 +45,8 @@ public record WhatIfContent(UnitStyle units) {
         "hours, the first",
         quote -> hours(quote.hoursFirst(), quote.hoursPlusMinus()));
     quoted(lines, variants, "hours again", quote -> hours(quote.hoursAgain(), 0));
-    if (variants.stream().anyMatch(each -> each.standing().quote().filter(Quote::priced).isPresent())) {
+    if (variants.stream()
+        .anyMatch(each -> each.standing().quote().filter(Quote::priced).isPresent())) {
       quoted(lines, variants, "price, the first", WhatIfContent::first);
       quoted(lines, variants, "price again", quote -> money(quote, quote.again().total()));
     }

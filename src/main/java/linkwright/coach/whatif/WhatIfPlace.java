@@ -49,8 +49,7 @@ public final class WhatIfPlace implements Place {
     List<WhatIf> variants =
         WhatIf.of(
             job.state().course().wish(), job.state(), model.handbook(), variants(held.typed()));
-    List<Part> parts =
-        new ArrayList<>(new WhatIfContent(model.settings().units()).of(variants));
+    List<Part> parts = new ArrayList<>(new WhatIfContent(model.settings().units()).of(variants));
     parts.add(
         Prose.aside("{do:what-there-is} finds the longest from your wire, metal, money or hours."));
     return new Content("what if", parts);

@@ -102,7 +102,12 @@ final class WireForms {
         List.of(
             Field.choice("lot", "out of lot", lots.get(0), "left and right go through them", lots),
             Field.of(
-                    "mass", "mass", "", "what you took, {g:1.2}", Measure.MASS, model.settings().units())
+                    "mass",
+                    "mass",
+                    "",
+                    "what you took, {g:1.2}",
+                    Measure.MASS,
+                    model.settings().units())
                 .helped("What the scale said of it. The job card names the lot.")));
   }
 

@@ -43,9 +43,7 @@ record WireWords(WireStand stand, Plan plan, UnitStyle units) {
         LinksOfSize size = plan.sizes().get(i);
         if (left.get(i) > 0) {
           parts.add(
-              (plan.sized()
-                      ? left.get(i) + " " + size.name()
-                      : PieceKind.LINK.counted(left.get(i)))
+              (plan.sized() ? left.get(i) + " " + size.name() : PieceKind.LINK.counted(left.get(i)))
                   + " of "
                   + units.length(size.eachMm(plan.wish())));
         }

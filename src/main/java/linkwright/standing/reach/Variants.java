@@ -111,8 +111,7 @@ final class Variants {
     return passes
         && limits.stream()
             .allMatch(
-                limit ->
-                    limit == Bound.WIRE ? drawnDownDoes(mm) : limit.allows(standing, there));
+                limit -> limit == Bound.WIRE ? drawnDownDoes(mm) : limit.allows(standing, there));
   }
 
   private Standing inWire(double mm) {

@@ -74,11 +74,7 @@ public record WithinReach(
    * @param units the sizes in which wire is sold: tenths of a millimetre, or gauge numbers
    */
   public static WithinReach of(
-      Map<String, String> texts,
-      JobState state,
-      Handbook handbook,
-      OnHand there,
-      UnitStyle units) {
+      Map<String, String> texts, JobState state, Handbook handbook, OnHand there, UnitStyle units) {
     Variants variants = new Variants(texts, state, handbook, there);
     Standing wished = variants.wished();
     if (wished.counted().plan().isEmpty()) {
@@ -94,7 +90,10 @@ public record WithinReach(
             .filter(bound -> bound == Bound.WIRE || bound.takenBy(wished).isPresent())
             .toList();
     List<String> unknown =
-        there.limits().stream().filter(bound -> !known.contains(bound)).map(Bound::unknown).toList();
+        there.limits().stream()
+            .filter(bound -> !known.contains(bound))
+            .map(Bound::unknown)
+            .toList();
     if (known.isEmpty()) {
       return none(
           unknown.isEmpty()
@@ -111,17 +110,13 @@ public record WithinReach(
                 .flatMap(one -> one.limits().stream())
                 .toList();
     return new WithinReach(
-        each,
-        together,
-        binding,
-        variants.taken(together.links() + 1, binding),
-        unknown,
-        "");
+        each, together, binding, variants.taken(together.links() + 1, binding), unknown, "");
   }
 
   private static WithinReach none(String why) {
     Within nothing =
-        new Within(List.of(), Optional.empty(), OptionalDouble.empty(), false, OptionalDouble.empty());
+        new Within(
+            List.of(), Optional.empty(), OptionalDouble.empty(), false, OptionalDouble.empty());
     return new WithinReach(List.of(), nothing, List.of(), Map.of(), List.of(), why);
   }
 

@@ -60,7 +60,8 @@ class ReachTest {
   private static WithinReach of(Map<String, String> typed) {
     OnHand.Reading read = OnHand.read(typed, WISH, PRICED);
     assertThat(read.troubles()).isEmpty();
-    return WithinReach.of(WISH, JobBook.scroll(WISH).state(), PRICED, read.onHand(), UnitStyle.METRIC);
+    return WithinReach.of(
+        WISH, JobBook.scroll(WISH).state(), PRICED, read.onHand(), UnitStyle.METRIC);
   }
 
   /** A chain of that many links, planned by itself. */
@@ -108,9 +109,7 @@ class ReachTest {
     for (int links : List.of(most, most + 1)) {
       Map<String, String> wish =
           new LinkedHashMap<>(planned(links).counted().plan().isPresent() ? WISH : Map.of());
-      wish.put(
-          WishKeys.FINISHED,
-          planned(links).counted().plan().orElseThrow().lengthMm() + " mm");
+      wish.put(WishKeys.FINISHED, planned(links).counted().plan().orElseThrow().lengthMm() + " mm");
       wish.put(WishKeys.STOCK, typed.get("wire"));
       assertThat(Standing.ofWish(wish, PRICED).missing().isEmpty())
           .as(links + " links")

@@ -32,8 +32,7 @@ public final class AskedContent {
               Integer.toString(i + 1), JobWords.fill(asked.answers().get(i), model), ""));
     }
     answers.add(new Question.Answer(NOT_KNOWN, "I do not know", ""));
-    return List.of(
-        Prose.aside(which), new Question(JobWords.fill(asked.asks(), model), answers));
+    return List.of(Prose.aside(which), new Question(JobWords.fill(asked.asks(), model), answers));
   }
 
   /** Whether it was right, what is right, and why; a caution that was missed is shown whole. */
@@ -46,8 +45,7 @@ public final class AskedContent {
       String said = JobWords.fill(given.said(), model);
       parts.add(Prose.says(said.isEmpty() ? "Not answered." : "Said: " + said));
     }
-    parts.add(
-        new Prose(Prose.Kind.MAIN, "It is: " + JobWords.fill(asked.rightAnswer(), model)));
+    parts.add(new Prose(Prose.Kind.MAIN, "It is: " + JobWords.fill(asked.rightAnswer(), model)));
     boolean card = !given.right() && !item.caution().isEmpty();
     if (!asked.after().isBlank() && !card) {
       parts.add(new Prose(Prose.Kind.WHY, JobWords.fill(asked.after(), model)));
@@ -64,8 +62,8 @@ public final class AskedContent {
   }
 
   /**
-   * The acts where an answer is told: what has no room at once is turned to before anything goes on,
-   * so that no card is passed unread.
+   * The acts where an answer is told: what has no room at once is turned to before anything goes
+   * on, so that no card is passed unread.
    */
   public static List<Act> acts(Model model, Content content, List<Act> acts) {
     boolean unread = model.held().turned() < model.parts(content) - 1;

@@ -47,7 +47,8 @@ public final class PictureContent {
         .toList();
   }
 
-  private static List<Part> page(Picture picture, TradeWords words) {
+  /** A picture with what each of its states is, below it. */
+  public static List<Part> page(Picture picture, TradeWords words) {
     List<Row> rows =
         picture.panels().stream()
             .map(
