@@ -85,12 +85,8 @@ enum WalkWord {
   WORDS(
       "words",
       "the words of this step explained; words and one of them: that word, a metal or a solder",
-      Act.TO_HANDBOOK),
-  FIND("find", "find WORDS: goes to the place, step, caution or metal of that name", Act.FIND),
-  MEANING(
-      "meaning",
-      "meaning WORDS: tells of a metal, a solder, a clasp, a word of the trade",
       Act.TO_LOOKUP),
+  FIND("find", "find WORDS: goes to the place, step, caution or metal of that name", Act.FIND),
   SEARCH("search", "search WORDS: the entries of the book that say so", Act.SEARCH),
   STRIKE("strike", "strike 12 miscounted: entry 12 counts no more, for that reason", Act.STRIKE),
   LESSON("lesson", "be asked before you are told; a number answers", Act.TO_LESSON),
@@ -130,7 +126,9 @@ enum WalkWord {
   }
 
   static Optional<WalkWord> of(String typed) {
-    String word = typed.toLowerCase(Locale.ROOT);
+    String lower = typed.toLowerCase(Locale.ROOT);
+    // The key that leads back on the screen leads back here.
+    String word = lower.equals("esc") ? WHERE.word : lower;
     return Arrays.stream(values()).filter(each -> each.word.equals(word)).findFirst();
   }
 
