@@ -30,7 +30,6 @@ public final class ActTable {
               Act.TO_HANDS,
               Act.TO_OWN_BENCH,
               Act.TO_DRAWER,
-              Act.TO_LOOKUP,
               Act.TO_LESSON,
               Act.TO_REHEARSAL,
               Act.MORE,
@@ -47,7 +46,6 @@ public final class ActTable {
               Act.TO_CAUTIONS,
               Act.TO_TIMERS,
               Act.TO_RECKONER,
-              Act.TO_LOOKUP,
               Act.TO_TRAY,
               Act.TO_NEAREST,
               Act.TO_PILES,
@@ -203,7 +201,6 @@ public final class ActTable {
       case CARD -> List.of(Act.WRITE_CARD, Act.TO_WEIGH_IN, Act.TO_BENCH, Act.MORE, Act.LESS);
       case PILES ->
           List.of(Act.TAKE_UP, Act.SAY_WHERE, Act.UP, Act.DOWN, Act.TO_BENCH, Act.MORE, Act.LESS);
-      case HANDBOOK -> List.of(Act.UP, Act.DOWN, Act.TO_BENCH, Act.TO_TRAY, Act.MORE, Act.LESS);
       case REHEARSAL ->
           List.of(
               Act.CHOOSE,

@@ -17,7 +17,7 @@ final class EverywhereActs {
           Act.ROUND,
           Act.HELP,
           Act.FIND,
-          Act.TO_HANDBOOK,
+          Act.TO_LOOKUP,
           Act.UNDO,
           Act.BRING_BACK,
           Act.ANSWER,
@@ -45,7 +45,7 @@ final class EverywhereActs {
           model.job().isPresent()
               ? Turn.with(model, new Effect.ShutBook(), new Effect.Leave())
               : Turn.with(model, new Effect.Leave());
-      case TO_HANDBOOK -> Turn.goTo(model, PlaceId.HANDBOOK);
+      case TO_LOOKUP -> Turn.goTo(model, PlaceId.LOOKUP);
       case UNDO -> reaches(model) ? Undo.last(model) : asked(model);
       case BRING_BACK -> reaches(model) ? Undo.bringBack(model) : asked(model);
       case TO_PERSONS -> Turn.goTo(model, PlaceId.PERSONS);

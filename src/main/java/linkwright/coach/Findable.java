@@ -40,7 +40,6 @@ record Findable(String kind, String name, List<String> words, PlaceId place, Str
           PlaceId.REHEARSAL,
           PlaceId.STUDENT,
           PlaceId.CLASS_ROOM,
-          PlaceId.HANDBOOK,
           PlaceId.SETTINGS);
 
   private static final Set<PlaceId> NO_PLACE =

@@ -7,7 +7,6 @@ import linkwright.coach.card.CardPlace;
 import linkwright.coach.cautions.CautionsPlace;
 import linkwright.coach.classroom.ClassPlace;
 import linkwright.coach.drawer.DrawerPlace;
-import linkwright.coach.handbook.HandbookPlace;
 import linkwright.coach.hands.HandsPlace;
 import linkwright.coach.joints.JointsPlace;
 import linkwright.coach.kernel.Model;
@@ -76,7 +75,6 @@ final class Places {
       case SAYING -> new SayingPlace();
       case STUDENT -> new StudentPlace();
       case CLASS_ROOM -> new ClassPlace();
-      case HANDBOOK -> new HandbookPlace();
       case HELP -> new HelpPlace();
       case HOT_WORK -> new HotWorkPlace();
       case PERSONS -> new PersonsPlace();

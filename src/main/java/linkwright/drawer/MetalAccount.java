@@ -59,7 +59,9 @@ public record MetalAccount(
   public static List<MetalAccount> of(Drawer drawer, Reference reference) {
     Set<String> metals = new LinkedHashSet<>();
     drawer.lots().forEach(lot -> metals.add(lot.metal()));
-    drawer.works().forEach(work -> metals.add(work.metal()));
+    drawer.works().stream()
+        .filter(work -> work.outG() > 0 || work.figures().isPresent())
+        .forEach(work -> metals.add(work.metal()));
     List<MetalAccount> accounts = new ArrayList<>();
     metals.forEach(metal -> accounts.add(of(metal, drawer, reference)));
     return List.copyOf(accounts);

@@ -67,7 +67,7 @@ public record PictureStroke(List<StrokePoint> points, boolean solid) {
   private static Optional<List<double[]>> numbers(String text) {
     List<double[]> all = new ArrayList<>();
     for (String point : text.split(",", -1)) {
-      String[] parts = point.strip().split("\\s+");
+      String[] parts = point.strip().split("\\s+", -1);
       double[] numbers = new double[parts.length];
       for (int i = 0; i < parts.length; i++) {
         if (!parts[i].matches("-?\\d{1,4}(\\.\\d{1,3})?")) {

@@ -31,8 +31,10 @@ public final class BenchLoop {
 
   /** Runs until the user leaves or the display ends. The caller closes the display. */
   public static void run(Model begin, Display display, Performer performer, InstantSource clock) {
-    try (Voice voice = voice(begin)) {
-      run(begin, display, performer, clock, new Outward(display, voice));
+    String kinds = begin.settings().chosen().getOrDefault("say-kinds", "");
+    try (Voice voice = voice(begin);
+        Sounds sounds = Sounds.of(kinds)) {
+      run(begin, display, performer, clock, new Outward(display, voice, sounds));
     }
     performer.shut();
   }

@@ -15,7 +15,6 @@ import linkwright.disk.DiskTrouble;
 import linkwright.files.Home;
 import linkwright.job.BenchFact;
 import linkwright.job.Entry;
-import linkwright.job.Fact;
 import linkwright.job.HotWorkState;
 import linkwright.job.JobState;
 import linkwright.job.LessonFact;
@@ -134,9 +133,7 @@ final class ClassReading {
     String routine = JobState.replay(job.entries(), handbook.stages()).course().routine();
     return handbook
         .routine(routine)
-        .map(
-            known ->
-                BroughtOver.of(learner, TrayReading.slug(job.path()), job.entries(), known))
+        .map(known -> BroughtOver.of(learner, TrayReading.slug(job.path()), job.entries(), known))
         .orElse(List.of());
   }
 
@@ -146,13 +143,14 @@ final class ClassReading {
     boolean isBeside(Book student) {
       Path jobs = path.toAbsolutePath().getParent();
       Path students = student.path().toAbsolutePath().getParent();
-      return !jobs.equals(students) && String.valueOf(jobs.getParent()).equals(String.valueOf(students.getParent()));
+      return !jobs.equals(students)
+          && String.valueOf(jobs.getParent()).equals(String.valueOf(students.getParent()));
     }
   }
 
   /** The routine and the step that an item is about: its first name and its third. */
   private static String step(String item) {
-    String[] names = item.split("/");
+    String[] names = item.split("/", -1);
     return names.length > 2 ? names[0] + "/" + names[2] : item;
   }
 

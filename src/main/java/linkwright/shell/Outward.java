@@ -13,12 +13,14 @@ import linkwright.terminal.Display;
 final class Outward {
   private final Display display;
   private final Voice voice;
+  private final Sounds sounds;
   private Optional<Page> before = Optional.empty();
   private String title = "";
 
-  Outward(Display display, Voice voice) {
+  Outward(Display display, Voice voice, Sounds sounds) {
     this.display = display;
     this.voice = voice;
+    this.sounds = sounds;
   }
 
   /** Tells what is new on a page. */
@@ -31,8 +33,15 @@ final class Outward {
     Optional<String> due = due(now);
     if (due.isPresent() && !due.equals(before.flatMap(Outward::due))) {
       display.notice(due.get());
+      sounds.tone();
     }
-    before.ifPresent(last -> voice.say(Utterances.between(last, now)));
+    if (before.isPresent()) {
+      List<Utterance> said = Utterances.between(before.get(), now);
+      voice.say(said);
+      if (said.stream().anyMatch(each -> each.kind() == Utterance.Kind.COUNT)) {
+        sounds.click();
+      }
+    }
     before = Optional.of(now);
   }
 

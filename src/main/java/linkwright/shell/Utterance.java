@@ -9,9 +9,21 @@ package linkwright.shell;
 record Utterance(Kind kind, String text) {
   /** What is said, the most urgent first. */
   enum Kind {
-    CAUTION,
-    WAIT,
-    COUNT,
-    STEP
+    CAUTION("cautions"),
+    WAIT("waits"),
+    COUNT("counts"),
+    STEP("steps"),
+    STILL("still-to-do");
+
+    private final String word;
+
+    Kind(String word) {
+      this.word = word;
+    }
+
+    /** The word by which it is chosen in the settings. */
+    String word() {
+      return word;
+    }
   }
 }

@@ -42,6 +42,9 @@ final class Utterances {
     }
     if (!head(now).isEmpty() && !sameStep) {
       said.add(new Utterance(Utterance.Kind.STEP, step(now)));
+      if (!now.still().isEmpty() && !now.still().equals(before.still())) {
+        said.add(new Utterance(Utterance.Kind.STILL, now.still() + "."));
+      }
     }
     return said;
   }

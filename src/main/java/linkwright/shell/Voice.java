@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -34,14 +33,13 @@ public final class Voice implements AutoCloseable {
    * A voice.
    *
    * @param command the command and its first arguments, with spaces between; blank for silence
-   * @param kinds what is said: cautions, waits, counts, steps; blank for all
+   * @param kinds what is said: cautions, waits, counts, steps, still-to-do; blank for all
    */
   public static Voice of(String command, String kinds) {
     List<String> words = command.isBlank() ? List.of() : List.of(command.strip().split("\\s+"));
     Set<Utterance.Kind> wanted = new HashSet<>();
     for (Utterance.Kind kind : Utterance.Kind.values()) {
-      String word = kind.name().toLowerCase(Locale.ROOT) + "s";
-      if (kinds.isBlank() || List.of(kinds.split("[,\\s]+")).contains(word)) {
+      if (kinds.isBlank() || List.of(kinds.split("[,\\s]+")).contains(kind.word())) {
         wanted.add(kind);
       }
     }

@@ -12,7 +12,7 @@ import java.util.List;
  * constructor lands in the middle.
  */
 public final class Dots {
-  private static final int ACROSS = 2;
+  static final int ACROSS = 2;
 
   /** Dots in the height of a cell. */
   static final int DOWN = 4;
@@ -99,7 +99,7 @@ public final class Dots {
     for (int i = 0; i < edge.size(); i++) {
       At from = edge.get(i);
       At to = edge.get((i + 1) % edge.size());
-      boolean crosses = dotY(from) > y != dotY(to) > y;
+      boolean crosses = (dotY(from) > y) != (dotY(to) > y);
       odd ^=
           crosses
               && x

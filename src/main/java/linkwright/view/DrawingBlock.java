@@ -27,7 +27,8 @@ final class DrawingBlock implements Block {
     double widest = most(Drawing.Outline::widthMm);
     double dotsPerMm = Dots.scale(longest, widest, wide, Integer.MAX_VALUE / Dots.DOWN);
     int captions = captionsFit(wide) ? 1 : 2;
-    return (int) Math.ceil((widest * dotsPerMm + 1) / Dots.DOWN) + captions;
+    int bar = drawing.bars().isEmpty() ? 0 : 1;
+    return (int) Math.ceil((widest * dotsPerMm + 1) / Dots.DOWN) + captions + bar;
   }
 
   private double most(ToDoubleFunction<Drawing.Outline> of) {
@@ -62,7 +63,8 @@ final class DrawingBlock implements Block {
     }
     int wide = area.width() / Math.max(shapes.size() == 1 ? 1 : 2, shapes.size());
     int captions = area.height() > LEAST && !captionsFit(wide - 1) ? 2 : 1;
-    int high = area.height() - captions;
+    int bar = drawing.bars().isEmpty() || area.height() < LEAST + captions ? 0 : 1;
+    int high = area.height() - captions - bar;
     double scale =
         Dots.scale(
             most(Drawing.Outline::lengthMm),
@@ -73,6 +75,21 @@ final class DrawingBlock implements Block {
       Tone tone = Tones.of(shapes.get(i).emphasis());
       shape(area.area(i * wide, 0, wide - 2, high), shapes.get(i), scale, tone);
       area.wrapped(i * wide, high, wide - 1, captions, shapes.get(i).caption(), tone);
+    }
+    if (bar > 0) {
+      bar(area.area(0, area.height() - 1, area.width(), 1), scale);
+    }
+  }
+
+  /** The longest length that is no longer than a shape may be, with its words. */
+  private void bar(Canvas area, double dotsPerMm) {
+    for (Drawing.ScaleBar bar : drawing.bars()) {
+      int columns = (int) Math.round(bar.mm() * dotsPerMm / Dots.ACROSS);
+      if (columns <= area.width() / 3 && columns >= 2) {
+        String line = area.glyphs().pick("├" + "─".repeat(columns - 2) + "┤", "|" + "-".repeat(columns - 2) + "|");
+        area.text(0, 0, area.width(), line + " " + bar.says(), Tone.FAINT);
+        return;
+      }
     }
   }
 

@@ -8,6 +8,7 @@ import linkwright.coach.content.Question;
 import linkwright.coach.content.Rows;
 import linkwright.coach.content.Table;
 import linkwright.coach.content.Wait;
+import linkwright.text.Text;
 
 /** Text in rows, turned over where not all of it has room at once: nothing of it is cut. */
 final class FlowBlock implements Block {
@@ -89,7 +90,9 @@ final class FlowBlock implements Block {
           shown == 0 && parts.get(next).get(0).later() && !parts.get(0).get(0).later();
       String more = laterNext ? key + ": why, and what may go wrong" : key + " goes on";
       String told = "part " + (shown + 1) + " of " + turns + "  " + more;
-      area.right(area.height() - 1, told, Tone.FAINT);
+      boolean room = Text.width(told) <= area.width();
+      String brief = (shown + 1) + " of " + turns + "  " + key;
+      area.right(area.height() - 1, room ? told : brief, Tone.FAINT);
     }
   }
 

@@ -20,8 +20,11 @@ final class Frame {
 
   private static final int GAP = 2;
 
-  /** Rows that a sentence may take; more is cut with its mark. */
-  private static final int MOST_TOLD = 3;
+  /** Lower windows have no row to be left free. */
+  private static final int LOW = 16;
+
+  /** What stands before the line of what is still to do, where it has room. */
+  private static final String STILL = "Still to do: ";
 
   private final Page page;
   private final KeyMap keys;
@@ -31,17 +34,17 @@ final class Frame {
     this.keys = keys;
   }
 
-  /** Rows at the head: title and, with a job open, its chain. */
-  static int head(boolean chain) {
-    return chain ? 3 : 2;
+  /** Rows at the head: title, with a job open its chain, and a free row where there is room. */
+  static int head(boolean chain, int height) {
+    return (chain ? 2 : 1) + (height < LOW ? 0 : 1);
   }
 
   /** Draws the head and returns the room that is left for the place itself. */
   Canvas draw(Canvas canvas) {
     head(canvas);
-    int head = head(page.chain().isPresent());
+    int head = head(page.chain().isPresent(), canvas.height());
     // A long sentence takes rows of the place: nothing lies under it.
-    int more = told(canvas.width() - 2).size() - 1;
+    int more = told(canvas.width() - 2, canvas.height()).size() - 1;
     int high = Math.max(1, canvas.height() - head - FOOT - Math.max(0, more));
     return canvas.area(1, head, Math.max(2, canvas.width() - 2), high);
   }
@@ -78,7 +81,7 @@ final class Frame {
   }
 
   /** What is told, in rows; before a caution in one, for nothing of a card may be pushed away. */
-  private List<String> told(int width) {
+  private List<String> told(int width, int height) {
     if (page.told().isEmpty()) {
       return List.of();
     }
@@ -92,11 +95,12 @@ final class Frame {
     if (card || lines.size() == 1) {
       return List.of(text);
     }
-    if (lines.size() <= MOST_TOLD) {
+    int most = Math.max(3, (height - 4) / 2);
+    if (lines.size() <= most) {
       return lines;
     }
-    List<String> first = new ArrayList<>(lines.subList(0, MOST_TOLD - 1));
-    first.add(String.join(" ", lines.subList(MOST_TOLD - 1, lines.size())));
+    List<String> first = new ArrayList<>(lines.subList(0, most - 1));
+    first.add(String.join(" ", lines.subList(most - 1, lines.size())));
     return first;
   }
 
@@ -105,10 +109,12 @@ final class Frame {
     int width = canvas.width() - 2;
     int row = canvas.height() - 2;
     if (page.told().isEmpty()) {
-      canvas.text(1, row, width, page.still(), Tone.PLAIN);
+      boolean room = Text.width(page.still()) <= width;
+      String still = room ? page.still() : page.still().replace(STILL, "");
+      canvas.text(1, row, width, still, Tone.PLAIN);
     } else {
       Tone tone = page.trouble() ? Tone.WARNING : Tone.STRONG;
-      List<String> lines = told(width);
+      List<String> lines = told(width, canvas.height());
       for (int i = 0; i < lines.size(); i++) {
         canvas.text(1, row - lines.size() + 1 + i, width, lines.get(i), tone);
       }
@@ -116,18 +122,25 @@ final class Frame {
     acts(canvas, width);
   }
 
-  /** As many as fit; those that are always told have their room kept. */
+  /**
+   * As many as fit. What comes first is the common key and has its word, whatever else is left off;
+   * those that are always told have their room kept, if need be for the key alone.
+   */
   private void acts(Canvas canvas, int width) {
     int y = canvas.height() - 1;
     int x = 1;
     List<Page.Open> open = page.open();
-    int kept = 0;
-    for (Page.Open each : open) {
-      kept += each.always() ? Text.width(word(each)) + GAP : 0;
+    List<String> words = new ArrayList<>(open.stream().map(this::word).toList());
+    for (int i = open.size() - 1; i > 0 && kept(open, words) > width; i--) {
+      if (open.get(i).always() && open.get(i).act().isPresent()) {
+        words.set(i, keys.firstOf(open.get(i).act().get()));
+      }
     }
-    for (Page.Open each : open) {
-      String word = word(each);
-      if (each.always()) {
+    int kept = kept(open, words) + GAP;
+    for (int i = 0; i < open.size(); i++) {
+      Page.Open each = open.get(i);
+      String word = words.get(i);
+      if (i == 0 || each.always()) {
         kept -= Text.width(word) + GAP;
       } else if (x + Text.width(word) + GAP > width + 1 - Math.max(0, kept - GAP)) {
         continue;
@@ -138,6 +151,15 @@ final class Frame {
       each.act().ifPresent(act -> canvas.spot(from, y, wide, 1, new Spot.ToAct(act)));
       x += GAP;
     }
+  }
+
+  /** Columns that the common key and what is always told take. */
+  private static int kept(List<Page.Open> open, List<String> words) {
+    int kept = -GAP;
+    for (int i = 0; i < open.size(); i++) {
+      kept += i == 0 || open.get(i).always() ? Text.width(words.get(i)) + GAP : 0;
+    }
+    return kept;
   }
 
   private String word(Page.Open open) {

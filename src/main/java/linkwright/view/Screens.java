@@ -36,7 +36,7 @@ public final class Screens {
 
   /** How many parts a place takes in a window of that size, with a job open or none. */
   public static int parts(Content content, int width, int height, boolean chain) {
-    int high = Math.max(1, height - Frame.head(chain) - Frame.FOOT);
+    int high = Math.max(1, height - Frame.head(chain, height) - Frame.FOOT);
     BodyView body = new BodyView(Glyphs.FULL, KeyMap.USUAL, Act.MORE);
     return body.parts(content, Math.max(2, width - 2), high);
   }

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 /** What is typed for a second job is offered to be kept where it was typed. */
 class TypedBeforeTest {
   private static Apprentice afterAJobWithKerf(String kerf) {
-    Apprentice bench = Apprentice.withAJob(Map.of());
+    Apprentice bench = Apprentice.withAJob(Map.of()).window(100, 40);
     List<Entry> earlier =
         List.of(
             new Entry(1, Apprentice.BEGIN, "bench", new Fact.JobOpened("Gate", "scroll-and-ring")),

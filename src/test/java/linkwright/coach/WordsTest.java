@@ -26,6 +26,8 @@ class WordsTest {
           "none runs",
           "next one",
           "answer timer",
+          "exact ring",
+          "words explained",
           "(Etc/UTC)");
 
   @Test

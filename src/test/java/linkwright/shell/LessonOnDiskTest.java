@@ -12,6 +12,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import linkwright.books.BookFile;
 import linkwright.coach.Coach;
 import linkwright.coach.Pages;
 import linkwright.coach.content.Part;
@@ -171,6 +172,21 @@ class LessonOnDiskTest {
   }
 
   @Test
+  void an_answer_that_cannot_be_written_is_not_told_and_is_tried_again() throws IOException {
+    lead(PlaceId.LESSON, "round-cable own");
+    try (BookFile other =
+        BookFile.open(StudentBooks.path(home, Roster.OWN), "other", now).orThrow()) {
+      assertThat(other.whyReadOnly()).isEmpty();
+      press("1");
+      assertThat(head()).isNotIn("Right", "Not so");
+      assertThat(learner(Roster.OWN).open()).isPresent();
+    }
+    press("space");
+    assertThat(head()).isIn("Right", "Not so");
+    assertThat(learner(Roster.OWN).open()).isEmpty();
+  }
+
+  @Test
   void what_the_screen_knows_of_her_is_what_the_disk_holds_after_every_key() {
     lead(PlaceId.LESSON, "torch-practice own");
     Random chance = new Random(SEED);
@@ -213,6 +229,17 @@ class LessonOnDiskTest {
         assertThat(bytes(book)).as("seed %d, key %d at %s", SEED, i, place).isEqualTo(now);
       }
     }
+  }
+
+  @Test
+  void a_job_that_is_rehearsed_is_only_looked_at() {
+    Path book = home.books().get(0);
+    byte[] before = bytes(book);
+    model = performer.look(model, "lighthouse-keeper-s-bracelet-demo");
+    lead(PlaceId.REHEARSAL, "");
+    assertThat(head()).isEqualTo("Make the bench ready");
+    press("space", "space", "left", "u", ".", "esc", "b", "space", "space", "n");
+    assertThat(bytes(book)).isEqualTo(before);
   }
 
   @Test

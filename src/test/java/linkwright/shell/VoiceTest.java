@@ -7,10 +7,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
+import java.util.stream.Stream;
+import javax.sound.sampled.AudioInputStream;
+import javax.sound.sampled.AudioSystem;
 import linkwright.coach.Bencher;
 import linkwright.coach.Pages;
 import linkwright.coach.content.Page;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -113,5 +117,63 @@ class VoiceTest {
     assertThat(Utterances.between(step, Pages.of(bench.model())))
         .extracting(Utterance::kind)
         .contains(Utterance.Kind.COUNT);
+  }
+
+  @Test
+  void what_is_still_to_do_is_said_with_a_new_step_and_can_be_left_out() throws Exception {
+    try (Voice counts = Voice.of(folder.resolve("say").toString(), "counts, still-to-do")) {
+      open();
+      counts.say(
+          List.of(
+              new Utterance(Utterance.Kind.STEP, "A step."),
+              new Utterance(Utterance.Kind.STILL, "Still to do: 9 links.")));
+      assertThat(lines(1)).containsExactly("Still to do: 9 links.");
+    }
+  }
+
+  /** With a real speech program where there is one: what it speaks lies in files, by their order. */
+  @Test
+  void a_speech_program_speaks_cautions_first_and_counts_briefly() throws Exception {
+    Assumptions.assumeTrue(
+        Stream.of(System.getenv().getOrDefault("PATH", "").split(":", -1))
+            .anyMatch(bin -> Files.isExecutable(Path.of(bin, "espeak-ng"))),
+        "espeak-ng is not here");
+    Path spoken = Files.createDirectory(folder.resolve("spoken"));
+    Path script = folder.resolve("say");
+    String text = Files.readString(script);
+    Files.writeString(
+        script,
+        text.replace("echo", "espeak-ng -w " + spoken + "/$(ls " + spoken + " | wc -l) \"$1\"\necho"));
+    voice.say(List.of(count("first")));
+    Thread.sleep(300);
+    voice.say(
+        List.of(
+            count("5 of 9 links soldered"),
+            new Utterance(Utterance.Kind.CAUTION, "Caution. Pickle. " + "Lid on. ".repeat(20))));
+    open();
+    assertThat(lines(3)).hasSize(3).element(2).isEqualTo("5 of 9 links soldered");
+    assertThat(seconds(spoken.resolve("1"))).as("the caution, whole").isGreaterThan(8);
+    assertThat(seconds(spoken.resolve("2"))).as("a count").isBetween(0.5, 3.0);
+  }
+
+  private static double seconds(Path wav) throws Exception {
+    try (AudioInputStream in = AudioSystem.getAudioInputStream(wav.toFile())) {
+      return in.getFrameLength() / in.getFormat().getFrameRate();
+    }
+  }
+
+  @Test
+  void a_click_is_short_and_a_tone_has_its_pitch() {
+    byte[] tone = Sounds.samples(660, 0.6);
+    assertThat(tone).hasSize(2 * Math.round(0.6f * Sounds.RATE));
+    int crossings = 0;
+    for (int i = 2; i + 1 < tone.length; i += 2) {
+      crossings += tone[i - 1] < 0 != tone[i + 1] < 0 ? 1 : 0;
+    }
+    assertThat(crossings / 2 / 0.6).isBetween(640.0, 680.0);
+    try (Sounds silent = Sounds.of("cautions, counts")) {
+      silent.click();
+      silent.tone();
+    }
   }
 }

@@ -49,13 +49,19 @@ class GoldenScreensTest {
     Golden.looks("200x60/" + scene, drawn(scene, 200, 60, Glyphs.FULL));
   }
 
+  /** Without colour, in the letters that every terminal has; in all sizes. */
   @ParameterizedTest
   @MethodSource("scenes")
-  void inAsciiOnATerminal(String scene) {
-    ScriptedDisplay display = new ScriptedDisplay(80, 24, Glyphs.ASCII, Look.DARK);
-    display.show(drawn(scene, 80, 24, Glyphs.ASCII));
-    Golden.looks("ascii/" + scene, display.text());
-    assertThat(display.text()).matches("[\\n -~]*");
+  void inAsciiOnATerminalWithoutColour(String scene) {
+    for (String size : List.of("40x12", "80x24", "60x20", "140x45", "200x60")) {
+      int width = Integer.parseInt(size.substring(0, size.indexOf('x')));
+      int height = Integer.parseInt(size.substring(size.indexOf('x') + 1));
+      ScriptedDisplay display =
+          new ScriptedDisplay(width, height, Glyphs.ASCII, Look.NO_COLOUR);
+      display.show(drawn(scene, width, height, Glyphs.ASCII));
+      Golden.looks("ascii" + (width == 80 ? "" : "-" + size) + "/" + scene, display.text());
+      assertThat(display.text()).matches("[\\n -~]*");
+    }
   }
 
   @ParameterizedTest
@@ -75,6 +81,9 @@ class GoldenScreensTest {
       for (String size : List.of("40x12", "80x24", "60x20", "140x45", "200x60")) {
         compared.add(size + "/" + scene + ".txt");
         compared.add(size + "/" + scene + ".tones");
+        if (!size.equals("80x24")) {
+          compared.add("ascii-" + size + "/" + scene + ".txt");
+        }
       }
     }
     for (String beside : List.of("timers", "book", "cautions", "a-caution-whole")) {

@@ -125,7 +125,7 @@ public final class Scenes {
     all.put("weigh-in", Scenes::weighed);
     all.put("weigh-in-prices", bencher -> weighed(bencher).press("p", "down"));
     all.put("find", bencher -> bencher.press("f").type("pick"));
-    all.put("look-up", bencher -> bencher.press("esc", "g").press(3, "down").press("enter"));
+    all.put("look-up", bencher -> bencher.press("esc", "e").press(3, "down").press("enter"));
     all.put("settings", bencher -> bencher.press(","));
     all.put("rehearsal", bencher -> bencher.press("esc", "y").press(5, "right"));
     all.put("lesson", bencher -> bencher.press("esc", "s"));

@@ -5,7 +5,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
-import linkwright.coach.handbook.LookedUp;
+import linkwright.coach.bench.Bench;
+import linkwright.coach.content.Prose;
+import linkwright.coach.content.Table;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.PlaceId;
@@ -13,6 +15,7 @@ import linkwright.coach.kernel.safety.CardContent;
 import linkwright.coach.kernel.safety.Cards;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
+import linkwright.coach.lookup.LookedUp;
 import linkwright.quantity.Nearest;
 
 /** Does what a typed line asks for, by the coach's own acts. */
@@ -124,7 +127,6 @@ final class TypedLine {
       case REPEAT -> telling.repeat();
       case BRIEF -> telling.turnBrief();
       case FIND -> find(rest);
-      case MEANING -> new WalkHelp(lines, coach).look(rest);
       case SEARCH -> book.search(rest);
       case STRIKE -> {
         return book.strike(rest);
@@ -218,6 +220,19 @@ final class TypedLine {
         return form("");
       }
       case SETTINGS -> coach.choose(Act.TO_SETTINGS);
+      case CARD -> {
+        coach.go(Act.TO_CARD);
+        if (rest.isEmpty()) {
+          return true;
+        }
+        coach.choose(Act.WRITE_CARD);
+      }
+      case THERE -> {
+        coach.go(Act.TO_REACH);
+        if (!rest.isEmpty() && coach.model().held().form().isEmpty()) {
+          coach.choose(Act.SAY_WHAT_THERE_IS);
+        }
+      }
       case LOG -> {
         if (coach.place() != PlaceId.TRIAL_LENGTH) {
           coach.go(Act.TO_TESTS);
@@ -325,11 +340,11 @@ final class TypedLine {
   }
 
   private void words(String rest) {
-    Model model = coach.model();
-    lines.sayAll(
-        new WalkPage(model)
-            .plain()
-            .of(rest.isEmpty() ? LookedUp.ofStep(model) : LookedUp.of(rest, model)));
+    if (rest.isEmpty()) {
+      lines.sayAll(new WalkPage(coach.model()).plain().of(LookedUp.ofStep(coach.model())));
+    } else {
+      new WalkHelp(lines, coach).look(rest);
+    }
   }
 
   private void cards() {

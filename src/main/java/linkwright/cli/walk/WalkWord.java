@@ -46,6 +46,12 @@ enum WalkWord {
       Act.STOP_TIMER),
   WHY("why", "why this step is done so, and what may go wrong", Act.MORE),
   CARDS("cards", "the step's cautions, whole"),
+  CARD("card", "the job card; card mark: 925 writes it", Act.WRITE_CARD, Act.TO_CARD),
+  THERE(
+      "there",
+      "the longest chain from what there is; there metal: 20 g; hours: 6",
+      Act.SAY_WHAT_THERE_IS,
+      Act.TO_REACH),
   CAUTIONS("cautions", "all cautions of this job", Act.TO_CAUTIONS),
   AWAY("away", "step away from the bench", Act.STEP_AWAY),
   BENCH("bench", "to the bench", Act.TO_BENCH),
@@ -79,12 +85,8 @@ enum WalkWord {
   WORDS(
       "words",
       "the words of this step explained; words and one of them: that word, a metal or a solder",
-      Act.TO_HANDBOOK),
-  FIND("find", "find WORDS: goes to the place, step, caution or metal of that name", Act.FIND),
-  MEANING(
-      "meaning",
-      "meaning WORDS: tells of a metal, a solder, a clasp, a word of the trade",
       Act.TO_LOOKUP),
+  FIND("find", "find WORDS: goes to the place, step, caution or metal of that name", Act.FIND),
   SEARCH("search", "search WORDS: the entries of the book that say so", Act.SEARCH),
   STRIKE("strike", "strike 12 miscounted: entry 12 counts no more, for that reason", Act.STRIKE),
   LESSON("lesson", "be asked before you are told; a number answers", Act.TO_LESSON),
@@ -124,7 +126,9 @@ enum WalkWord {
   }
 
   static Optional<WalkWord> of(String typed) {
-    String word = typed.toLowerCase(Locale.ROOT);
+    String lower = typed.toLowerCase(Locale.ROOT);
+    // The key that leads back on the screen leads back here.
+    String word = lower.equals("esc") ? WHERE.word : lower;
     return Arrays.stream(values()).filter(each -> each.word.equals(word)).findFirst();
   }
 

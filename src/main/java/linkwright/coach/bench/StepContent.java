@@ -33,6 +33,9 @@ import linkwright.standing.StillToDo;
 
 /** A step that is open: its count or wait as the figure, its piles, then do, look for, mind. */
 final class StepContent {
+  /** How many steps ahead are named. */
+  private static final int AHEAD = 3;
+
   private StepContent() {}
 
   static List<Part> of(Model model, BenchHeld held, AtBench at) {
@@ -47,7 +50,6 @@ final class StepContent {
     } else {
       BenchContent.next(model).ifPresent(parts::add);
     }
-    parts.add(new Prose(Prose.Kind.ELSEWHERE, elsewhere(model, at)));
     held.remedy().ifPresent(remedy -> parts.addAll(remedy(model, remedy)));
     texts(parts, model, at);
     return parts;
@@ -168,6 +170,7 @@ final class StepContent {
     for (Caution card : Cards.of(model, at).cautions()) {
       add(parts, model, Prose.Kind.CAUTION, card.shortLine());
     }
+    parts.add(new Prose(Prose.Kind.ELSEWHERE, elsewhere(model, at)));
     LaidOut laidOut = LaidOut.of(model);
     parts.add(new Prose(Prose.Kind.STOP, laidOut.saysLacking(laidOut.at(step))));
     add(parts, model, Prose.Kind.DO, step.doText());
@@ -184,8 +187,19 @@ final class StepContent {
       String text = remedy.sees() + ": " + remedy.means() + " " + remedy.remedy();
       add(parts, model, Prose.Kind.WRONG, text);
     }
+    parts.add(new Prose(Prose.Kind.NEXT, next(model, at)));
     parts.addAll(BendContent.below(step, model));
     parts.addAll(PictureContent.below(step, model));
+  }
+
+  /** The steps after this one by their numbers, as far as one thinks ahead. */
+  private static String next(Model model, AtBench at) {
+    List<Step> steps = at.routine().steps();
+    List<String> next = new ArrayList<>();
+    for (int i = at.number(); i < Math.min(steps.size(), at.number() + AHEAD); i++) {
+      next.add((i + 1) + " " + JobWords.fill(steps.get(i).title(), model));
+    }
+    return next.isEmpty() ? "" : String.join("; ", next) + ".";
   }
 
   private static void add(List<Part> parts, Model model, Prose.Kind kind, String text) {

@@ -1,6 +1,7 @@
 package linkwright.coach.content;
 
 import java.util.List;
+import linkwright.quantity.UnitStyle;
 
 /**
  * Shapes drawn to one scale.
@@ -9,16 +10,52 @@ import java.util.List;
  * @param words the same in words, a sentence each, for an output that draws nothing; empty where
  *     the captions say enough
  * @param spare whether it is left out where texts need the room: a key shows it by itself
+ * @param bars lengths of which one that has room is drawn beside, so that sizes can be read off;
+ *     empty for a drawing that is no measure of anything
  */
-public record Drawing(List<Outline> shapes, List<String> words, boolean spare) implements Part {
+public record Drawing(List<Outline> shapes, List<String> words, boolean spare, List<ScaleBar> bars)
+    implements Part {
   public Drawing {
     shapes = List.copyOf(shapes);
     words = List.copyOf(words);
+    bars = List.copyOf(bars);
   }
 
-  /** A drawing that has its room. */
-  public Drawing(List<Outline> shapes, List<String> words) {
-    this(shapes, words, false);
+  /** A drawing that measures nothing. */
+  public Drawing(List<Outline> shapes, List<String> words, boolean spare) {
+    this(shapes, words, spare, List.of());
+  }
+
+  /** A drawing that has its room, of something that has a size. */
+  public Drawing(List<Outline> shapes, List<String> words, UnitStyle units) {
+    this(shapes, words, false, ScaleBar.in(units));
+  }
+
+  /**
+   * A length to read sizes off by.
+   *
+   * @param mm how long it is
+   * @param says the same in the user's units
+   */
+  public record ScaleBar(double mm, String says) {
+    private static final double INCH = 25.4;
+
+    /** Round lengths, the longest first. */
+    static List<ScaleBar> in(UnitStyle units) {
+      return units == UnitStyle.INCH
+          ? List.of(
+              new ScaleBar(INCH, "1 in"),
+              new ScaleBar(INCH / 2, "1/2 in"),
+              new ScaleBar(INCH / 4, "1/4 in"),
+              new ScaleBar(INCH / 8, "1/8 in"),
+              new ScaleBar(INCH / 16, "1/16 in"))
+          : List.of(
+              new ScaleBar(20, "20 mm"),
+              new ScaleBar(10, "10 mm"),
+              new ScaleBar(5, "5 mm"),
+              new ScaleBar(2, "2 mm"),
+              new ScaleBar(1, "1 mm"));
+    }
   }
 
   /**

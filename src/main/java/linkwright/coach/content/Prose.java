@@ -27,6 +27,8 @@ public record Prose(Kind kind, String text) implements Part {
     CAUTION("caution", Emphasis.TROUBLE),
     WHY("why", Emphasis.PLAIN),
     WRONG("wrong", Emphasis.PLAIN),
+    /** The steps after this one. */
+    NEXT("next", Emphasis.ASIDE),
     REMEDY("remedy", Emphasis.NOW),
     IF_SO("if so", Emphasis.PLAIN),
     WEAR("wear", Emphasis.PLAIN),
@@ -66,7 +68,7 @@ public record Prose(Kind kind, String text) implements Part {
 
     /** Whether it may wait for another page while what comes before it is read. */
     public boolean later() {
-      return this == WHY || this == WRONG || this == TOOLS;
+      return this == WHY || this == WRONG || this == TOOLS || this == NEXT;
     }
   }
 

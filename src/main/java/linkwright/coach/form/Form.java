@@ -174,7 +174,7 @@ public record Form(
   /** The words on the line that unfolds the rest. */
   public String foldWords() {
     int hidden = fields.size() - (lines().size() - 2);
-    return "the rest, " + hidden + " more, as usual";
+    return hidden + " more, as usual";
   }
 
   /** The same form with all its fields shown, the caret in the first that was not. */

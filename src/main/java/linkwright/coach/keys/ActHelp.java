@@ -59,7 +59,6 @@ public final class ActHelp {
       case SAY_WHERE -> "note where the chosen pieces lie";
       case TO_PILES -> "what waits between the steps, and where";
       case TO_JOINTS -> "joints as you count them: so many failed of so many";
-      case TO_HANDBOOK -> "the words of the trade that stand here, explained";
       case TO_OWN_BENCH -> "what is yours whatever the job";
       case TO_WHAT_IF -> "the plan with one thing changed, beside the one that is kept";
       case CHANGE_BENCH -> "write down what is yours whatever the job";
@@ -117,7 +116,7 @@ public final class ActHelp {
       case TO_CAUTIONS -> "all safety cards";
       case TO_TIMERS -> "every timer, set and stopped";
       case TO_RECKONER -> "one sum at a time";
-      case TO_LOOKUP -> "metals, solders, clasps, patterns and words of the trade";
+      case TO_LOOKUP -> "the words of this step, metals, solders, clasps, patterns, the law on marks";
       case TO_WEIGH_IN -> "weigh, price, close";
       case TO_TRAY -> "all jobs at hand";
       case LOG -> "enter one that was made and measured";

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import linkwright.coach.content.Content;
+import linkwright.coach.content.Emphasis;
 import linkwright.coach.content.Fields;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
@@ -132,9 +133,16 @@ public final class LookUpPlace implements Place {
       return new Content(TITLE, parts);
     }
     List<Table.Column> columns = List.of(Table.Column.words(""), Table.Column.words(""));
-    List<Table.Line> lines =
-        found.stream().map(each -> Table.Line.of(each.kind(), each.name())).toList();
+    List<String> here = GlossaryContent.ofStep(model);
+    List<Table.Line> lines = found.stream().map(each -> line(each, here)).toList();
     parts.add(new Table(columns, lines, at));
     return new Content(TITLE, parts);
+  }
+
+  /** The words of the open step are told as that. */
+  private static Table.Line line(LookUpItem item, List<String> here) {
+    boolean stands = item.kind().equals("word") && here.contains(item.id());
+    return Table.Line.of(item.kind() + (stands ? " of this step" : ""), item.name())
+        .with(stands ? Emphasis.NOW : Emphasis.PLAIN);
   }
 }

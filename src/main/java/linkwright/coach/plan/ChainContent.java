@@ -80,6 +80,15 @@ public record ChainContent(
     plan.plusMinusTrialMm()
         .ifPresent(mm -> rows.add(row("after a trial", "± " + units.roundedBy(mm, mm))));
     rows.add(row("wished", units.length(plan.wish().finishedMm())));
+    plan.exactRingInsideMm().ifPresent(mm -> rows.add(row("ring for that", units.length(mm))));
+    plan.tightRingInsideMm()
+        .ifPresent(
+            mm ->
+                rows.add(
+                    row("ring for that", units.length(mm))
+                        .remark(
+                            "too tight: two wires need "
+                                + units.length(plan.leastRingInsideMm()))));
     rows.add(row("chain weighs", units.mass(plan.massChainG())).with(Emphasis.MAIN));
     mark(rows, plan);
     int remarks = plan.remarks().size();
@@ -93,15 +102,6 @@ public record ChainContent(
             : "none";
     rows.add(row("one fewer", fewer));
     rows.add(row("one more", units.roundedBy(plan.oneMoreMm(), plan.plusMinusMm())));
-    plan.exactRingInsideMm().ifPresent(mm -> rows.add(row("exact ring", units.length(mm))));
-    plan.tightRingInsideMm()
-        .ifPresent(
-            mm ->
-                rows.add(
-                    row("exact ring", units.length(mm))
-                        .remark(
-                            "too tight: two wires need "
-                                + units.length(plan.leastRingInsideMm()))));
     sizes(rows, plan);
     wire(rows, standing, plan);
     rows.add(row("holds", units.pull(plan.pull().solderedN())));

@@ -91,7 +91,7 @@ final class ReckonContent {
                       .orElseGet(
                           () ->
                               new Drawing(
-                                  List.of(LinkShape.of(link, size, Emphasis.NOW)), List.of())));
+                                  List.of(LinkShape.of(link, size, Emphasis.NOW)), List.of(), units)));
             });
     return parts;
   }

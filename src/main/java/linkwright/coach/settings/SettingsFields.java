@@ -79,10 +79,12 @@ public final class SettingsFields {
                   + " spd-say or say. Empty: nothing is said."),
           new Setting(
               "say-kinds",
-              "what is said",
+              "what is heard",
               "",
               List.of(),
-              "Any of cautions, waits, counts, steps, with commas. Empty: all of them."));
+              "Of what is said any of cautions, waits, counts, steps, still-to-do, with commas; empty:"
+                  + " all of them. With clicks each count clicks, with tones a wait that is due"
+                  + " sounds, whether anything is said or not."));
 
   private static final int SMALLEST = 8;
   private static final int LARGEST = 72;

@@ -56,7 +56,7 @@ final class TestsContent {
     held.taught()
         .ifPresent(
             taught -> {
-              parts.add(new Drawing(shapes(taught, held.at(), job, units), List.of()));
+              parts.add(new Drawing(shapes(taught, held.at(), job, units), List.of(), units));
               parts.addAll(next("", taught, units));
               held.others().forEach((size, one) -> parts.addAll(next(size, one, units)));
             });

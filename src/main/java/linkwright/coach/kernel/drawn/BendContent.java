@@ -70,7 +70,11 @@ public final class BendContent {
     List<Part> page = new ArrayList<>(List.of(new Prose(Prose.Kind.HEAD, "Bend by bend")));
     for (Part part : bends) {
       if (part instanceof Drawing drawing) {
-        page.add(new Drawing(drawing.shapes(), List.of("Drawn: the wire after each bend")));
+        page.add(new Drawing(
+                drawing.shapes(),
+                List.of("Drawn: the wire after each bend"),
+                false,
+                drawing.bars()));
         drawing.words().forEach(sentence -> page.add(Prose.says(sentence)));
       }
     }

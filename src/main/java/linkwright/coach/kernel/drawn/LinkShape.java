@@ -45,7 +45,7 @@ public final class LinkShape {
               reach(line, Drawing.At::yMm) + wireMm,
               last ? Emphasis.NOW : Emphasis.PLAIN));
     }
-    return new Drawing(shapes, bends.says(units).stream().map(words::show).toList());
+    return new Drawing(shapes, bends.says(units).stream().map(words::show).toList(), false);
   }
 
   /** What was just bent is as thick as the wire, the rest a thin line. */

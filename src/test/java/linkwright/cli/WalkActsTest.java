@@ -1,0 +1,61 @@
+package linkwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import linkwright.coach.keys.Act;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Whatever the screen can do, a line can ask for, by its name; nothing of it is no word. */
+class WalkActsTest {
+  @TempDir private Path folder;
+  private Commandline line;
+
+  @BeforeEach
+  void begin() {
+    line = new Commandline(folder);
+  }
+
+  @Test
+  void every_act_of_the_screen_can_be_typed() {
+    List<String> typed = new ArrayList<>();
+    for (Act act : Act.values()) {
+      if (act != Act.LEAVE) {
+        typed.addAll(List.of(act.id(), "esc"));
+      }
+    }
+    typed.addAll(List.of("esc", "quit"));
+    line.typing(typed, "walk", "--plain", "--new", "Window chain");
+    assertThat(line.out()).doesNotContain("is no word here");
+    assertThat(line.err()).doesNotContain("fault");
+  }
+
+  @Test
+  void places_of_hers_open_and_speak() {
+    line.typing(
+        List.of("esc", "to-tray", "to-hands", "to-tray", "to-drawer", "to-tray", "to-my-bench", "quit"),
+        "walk",
+        "--plain",
+        "--new",
+        "Window chain");
+    assertThat(line.out()).doesNotContain("is no word here", "Not for now");
+  }
+
+  @Test
+  void help_tells_of_words_and_things_and_where_of_the_job() {
+    line.typing(
+        List.of("esc", "help redo", "help pallion", "where", "repeat", "brief", "quit"),
+        "walk",
+        "--plain",
+        "--new",
+        "Window chain");
+    assertThat(line.out())
+        .contains("one fails and is done again")
+        .containsIgnoringCase("pallion (word)")
+        .contains("Places of the job");
+  }
+}
