@@ -60,7 +60,7 @@ public final class DraftWords {
   }
 
   /** The forms in which something waits, of all that is kept by their names. */
-  static List<Form.Purpose> waiting(Map<String, Map<String, String>> drafts) {
+  public static List<Form.Purpose> waiting(Map<String, Map<String, String>> drafts) {
     return Arrays.stream(Form.Purpose.values())
         .filter(purpose -> !of(purpose).isEmpty())
         .filter(
