@@ -233,8 +233,7 @@ public final class Performer {
 
     @Override
     public Optional<Message> readClass(Effect.ReadClass effect) {
-      return Optional.of(students.room(
-              effect.folder(), model.settings().zone(), model.handbook()));
+      return Optional.of(students.room(effect.folder(), model.settings().zone(), model.handbook()));
     }
 
     @Override
