@@ -81,7 +81,8 @@ final class ClassCommand implements Callable<Integer> {
       return root.wrong(bad.sentence());
     }
     ZoneId zone = ZoneId.systemDefault();
-    Message.ClassRead read = StudentBooks.classOf(
+    Message.ClassRead read =
+        StudentBooks.classOf(
             root.home(), folderName, zone, Start.handbook(Library.load(root.home())));
     Roster roster = names ? read.roster() : new Roster(Map.of(), read.roster().gapDays());
     List<Part> parts =

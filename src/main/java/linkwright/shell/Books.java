@@ -152,6 +152,18 @@ final class Books {
     return opened(open.orElseThrow(), handbook);
   }
 
+  /** A book to look at: nothing is locked, and nothing can be entered in it. */
+  Message look(String slug, Handbook handbook) {
+    shut();
+    Path path = home.jobs().resolve(slug + ".yaml");
+    Read<BookFile> found =
+        home.leadsOut(path).map(Read::<BookFile>bad).orElseGet(() -> BookFile.look(path));
+    return found
+        .problem()
+        .<Message>map(Message.JobNotOpened::new)
+        .orElseGet(() -> opened(found.orThrow(), handbook));
+  }
+
   /** Accepts a line whose check fails, and reads the book anew. */
   Message accept(String check, Handbook handbook) {
     if (open.isEmpty()) {

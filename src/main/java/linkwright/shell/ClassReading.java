@@ -15,7 +15,6 @@ import linkwright.disk.DiskTrouble;
 import linkwright.files.Home;
 import linkwright.job.BenchFact;
 import linkwright.job.Entry;
-import linkwright.job.Fact;
 import linkwright.job.HotWorkState;
 import linkwright.job.JobState;
 import linkwright.job.LessonFact;
@@ -134,9 +133,7 @@ final class ClassReading {
     String routine = JobState.replay(job.entries(), handbook.stages()).course().routine();
     return handbook
         .routine(routine)
-        .map(
-            known ->
-                BroughtOver.of(learner, TrayReading.slug(job.path()), job.entries(), known))
+        .map(known -> BroughtOver.of(learner, TrayReading.slug(job.path()), job.entries(), known))
         .orElse(List.of());
   }
 
@@ -146,7 +143,8 @@ final class ClassReading {
     boolean isBeside(Book student) {
       Path jobs = path.toAbsolutePath().getParent();
       Path students = student.path().toAbsolutePath().getParent();
-      return !jobs.equals(students) && String.valueOf(jobs.getParent()).equals(String.valueOf(students.getParent()));
+      return !jobs.equals(students)
+          && String.valueOf(jobs.getParent()).equals(String.valueOf(students.getParent()));
     }
   }
 

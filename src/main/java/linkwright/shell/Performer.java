@@ -113,6 +113,11 @@ public final class Performer {
     return take(model, books.open(slug, model.handbook()));
   }
 
+  /** Opens a job by its book's name to look at only. */
+  public Model look(Model model, String slug) {
+    return take(model, books.look(slug, model.handbook()));
+  }
+
   /** Lets go of the open book; for leaving by any way. */
   public void shut() {
     books.shut();
@@ -228,8 +233,7 @@ public final class Performer {
 
     @Override
     public Optional<Message> readClass(Effect.ReadClass effect) {
-      return Optional.of(students.room(
-              effect.folder(), model.settings().zone(), model.handbook()));
+      return Optional.of(students.room(effect.folder(), model.settings().zone(), model.handbook()));
     }
 
     @Override

@@ -78,8 +78,11 @@ public final class Start {
               clock.instant(),
               size.columns(),
               size.rows());
-      model = performer.begin(model, Demo.facts(library), job);
+      Optional<String> worked = led.isPresent() ? Optional.empty() : job;
+      model = performer.begin(model, Demo.facts(library), worked);
       if (led.isPresent()) {
+        // Whoever is led to a place beside the work looks at a job and enters nothing in it.
+        model = job.isPresent() ? performer.look(model, job.get()) : model;
         model = performer.take(model, led.get());
       }
       List<String> wrong = new ArrayList<>(told);

@@ -77,7 +77,8 @@ public final class PlanDefaults {
     if (blank(texts, WishKeys.KERF) && bench.kerfMm().isPresent()) {
       taken.put(
           WishKeys.KERF,
-          new Sourced(Decimals.upTo(bench.kerfMm().getAsDouble(), 3) + " mm", Sourced.Source.BENCH));
+          new Sourced(
+              Decimals.upTo(bench.kerfMm().getAsDouble(), 3) + " mm", Sourced.Source.BENCH));
     }
     if (blank(texts, WishKeys.USUAL_LOSS)) {
       double usual = ownLoss(bench).orElse(Usually.LOSS);

@@ -99,7 +99,7 @@ public final class Dots {
     for (int i = 0; i < edge.size(); i++) {
       At from = edge.get(i);
       At to = edge.get((i + 1) % edge.size());
-      boolean crosses = dotY(from) > y != dotY(to) > y;
+      boolean crosses = (dotY(from) > y) != (dotY(to) > y);
       odd ^=
           crosses
               && x

@@ -39,7 +39,9 @@ class DraftWalkTest {
     assertThat(Files.readString(draft)).contains("45.5 cm");
     line.run("jobs");
     assertThat(line.out()).contains("waits: " + BADGE);
-    assertThat(walk("esc", "quit")).contains(BADGE);
+    assertThat(walk("esc", "quit"))
+        .contains("Plan: not set yet; typed, not entered.")
+        .contains(BADGE);
   }
 
   @Test

@@ -40,6 +40,21 @@ class CheckingTest {
   }
 
   @Test
+  void oneKeyOfAFileOfHersIsEnough() throws IOException {
+    for (String text : List.of("kerf: 0.3 mm", "left-out: [a]", "mouse: false")) {
+      assertThat(check(file("any/own.yaml", "format: 1\n" + text + "\n"))).as(text).isEmpty();
+    }
+  }
+
+  @Test
+  void whatIsNoOrdinaryFileAmongTheJobsIsTold() throws IOException {
+    Path odd = folder.resolve("jobs/odd.yaml");
+    Files.createDirectories(odd.getParent());
+    Files.createSymbolicLink(odd, Path.of("nowhere.yaml"));
+    assertThat(check()).singleElement().asString().contains(odd + " is not an ordinary file.");
+  }
+
+  @Test
   void aFileThatIsNoneOfOursIsTold() throws IOException {
     Path other = file("x.yaml", "format: 1\nrutine: a\n");
     assertThat(check(other))

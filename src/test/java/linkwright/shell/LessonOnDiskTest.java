@@ -232,6 +232,17 @@ class LessonOnDiskTest {
   }
 
   @Test
+  void a_job_that_is_rehearsed_is_only_looked_at() {
+    Path book = home.books().get(0);
+    byte[] before = bytes(book);
+    model = performer.look(model, "lighthouse-keeper-s-bracelet-demo");
+    lead(PlaceId.REHEARSAL, "");
+    assertThat(head()).isEqualTo("Make the bench ready");
+    press("space", "space", "left", "u", ".", "esc", "b", "space", "space", "n");
+    assertThat(bytes(book)).isEqualTo(before);
+  }
+
+  @Test
   void a_rehearsal_walks_all_steps_forwards_and_back_and_its_waits_run_sixty_times_as_fast() {
     lead(PlaceId.REHEARSAL, "round-cable");
     int steps = model.handbook().routine("round-cable").orElseThrow().steps().size();

@@ -229,8 +229,7 @@ class StudentAtBenchTest {
         book.append(
                 List.of(
                     EntryLines.line(
-                        new Entry(
-                            1, now, "bench-" + i, id, new LessonFact.StudentBookOpened(id)))))
+                        new Entry(1, now, "bench-" + i, id, new LessonFact.StudentBookOpened(id)))))
             .orThrow();
       }
       try (BookFile job = BookFile.create(there.resolve("jobs"), "chain", "b", now).orThrow()) {

@@ -287,9 +287,7 @@ public final class Walk implements AutoCloseable {
   /** Sends a signal, by its name without SIG, to the program. */
   public Walk signal(String name) throws IOException {
     Process kill =
-        new ProcessBuilder("kill", "-" + name, String.valueOf(program().pid()))
-            .inheritIO()
-            .start();
+        new ProcessBuilder("kill", "-" + name, String.valueOf(program().pid())).inheritIO().start();
     try {
       // Left to itself it might come late, when the number is another program's.
       kill.waitFor();

@@ -77,7 +77,7 @@ public final class Walk {
             ANY);
     WalkCoach coach = new WalkCoach(performer, model);
     try {
-      job.ifPresent(coach::open);
+      job.ifPresent(coach::look);
       coach.lead(place);
       Walk walk = new Walk(here, library, coach);
       walk.goOn(new WalkTelling(walk.lines, coach));

@@ -65,6 +65,11 @@ final class WalkCoach {
     hear();
   }
 
+  /** Opens a job to look at only. */
+  void look(String slug) {
+    model = performer.look(model, slug);
+  }
+
   /** Comes to a place at once. */
   void lead(Message.Led place) {
     take(place);

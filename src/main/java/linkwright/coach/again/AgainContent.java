@@ -10,12 +10,12 @@ import linkwright.coach.content.Rows;
 import linkwright.coach.kernel.Clock;
 import linkwright.job.Accounts;
 import linkwright.plan.Plan;
+import linkwright.plan.WireToOrder;
 import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
 import linkwright.standing.Closing;
 import linkwright.standing.MadeAgain;
 import linkwright.standing.Standing;
-import linkwright.plan.WireToOrder;
 
 /**
  * What a chain made again comes to: the counts, what to order, the time and money of the first

@@ -56,8 +56,7 @@ public final class CardWords {
   /** What is still to be paid, with its money; empty where no price was named. */
   public static Optional<String> owed(JobCard card) {
     return card.owed().isPresent()
-        ? Optional.of(
-            Decimals.money(card.owed().getAsDouble(), card.currency()))
+        ? Optional.of(Decimals.money(card.owed().getAsDouble(), card.currency()))
         : Optional.empty();
   }
 }

@@ -30,6 +30,7 @@ public final class DraftWords {
       case WEIGH_IN -> "the weighing in";
       case WEIGH_OUT -> "the weighing out";
       case PRICES -> "prices";
+      case HOURS -> "hours put right";
       case CLOSE -> "the closing";
       case CARD -> "the job card";
       case TAKE_SOLDER -> "solder taken";
@@ -59,7 +60,7 @@ public final class DraftWords {
   }
 
   /** The forms in which something waits, of all that is kept by their names. */
-  static List<Form.Purpose> waiting(Map<String, Map<String, String>> drafts) {
+  public static List<Form.Purpose> waiting(Map<String, Map<String, String>> drafts) {
     return Arrays.stream(Form.Purpose.values())
         .filter(purpose -> !of(purpose).isEmpty())
         .filter(

@@ -178,7 +178,8 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
     }
     rows.add(row("to order", units.mass(WireToOrder.of(plan).massG())).remark("all of it"));
     rows.add(row("usual loss", Decimals.percent(wish.usualLoss(), 0)));
-    rows.add(row("chance", Decimals.percent(wish.confidence(), 0) + " that so many blanks are enough"));
+    rows.add(
+        row("chance", Decimals.percent(wish.confidence(), 0) + " that so many blanks are enough"));
     return rows;
   }
 
@@ -188,7 +189,8 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
     wire.rings()
         .ifPresent(
             bars ->
-                bars.forEach(bar -> rows.add(row(length(bar.leftMm()) + " (rings)", pieces(plan, bar)))));
+                bars.forEach(
+                    bar -> rows.add(row(length(bar.leftMm()) + " (rings)", pieces(plan, bar)))));
     return rows;
   }
 

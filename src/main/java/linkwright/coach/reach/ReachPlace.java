@@ -137,9 +137,7 @@ public final class ReachPlace implements Place {
   private static Turn take(Model model, Plan longest) {
     OpenJob job = model.job().orElseThrow();
     Map<String, String> wish = new LinkedHashMap<>(job.state().course().wish());
-    wish.put(
-        WishKeys.FINISHED,
-        Decimals.upTo(longest.lengthMm(), 2) + " mm");
+    wish.put(WishKeys.FINISHED, Decimals.upTo(longest.lengthMm(), 2) + " mm");
     String told = "Planned " + model.settings().units().length(longest.lengthMm()) + " long.";
     return Turn.keep(model.told(told), PlanDefaults.kept(wish, job.state(), model.handbook()));
   }

@@ -32,6 +32,9 @@ public final class RehearsalPlace implements Place {
 
   @Override
   public Turn enterAt(Model model, String id) {
+    if (id.isEmpty()) {
+      return enter(model);
+    }
     return model.handbook().routine(id).isPresent()
         ? Turn.to(model.with(held(model, id, 0)))
         : Turn.to(model.with(held(model, "", 0)).trouble("There is no routine “" + id + "”."));

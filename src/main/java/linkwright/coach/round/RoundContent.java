@@ -10,6 +10,7 @@ import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.form.CardWords;
 import linkwright.coach.form.ForecastWords;
+import linkwright.coach.form.Form;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.DraftWords;
 import linkwright.coach.kernel.Model;
@@ -33,7 +34,8 @@ final class RoundContent {
     List<Acts.Choice> choices = new ArrayList<>();
     for (Act act : RoundPlace.PLACES) {
       boolean groupEnds = act == Act.TO_WEIGH_IN;
-      choices.add(new Acts.Choice(act, stands(act, model, job), act == now(job), groupEnds));
+      String stands = stands(act, model, job) + typed(act, job);
+      choices.add(new Acts.Choice(act, stands, act == now(job), groupEnds));
     }
     List<Part> parts = new ArrayList<>(List.of(new Acts(choices)));
     String away = "; " + ActMention.of(Act.THROW_AWAY) + " throws away, one by one";
@@ -47,6 +49,28 @@ final class RoundContent {
         .filter(sentence -> !sentence.equals(model.notice().text()))
         .forEach(sentence -> parts.add(Prose.stop(sentence)));
     return new Content("places of the job", parts);
+  }
+
+  private static String typed(Act act, OpenJob job) {
+    boolean waits =
+        DraftWords.waiting(job.drafts()).stream().anyMatch(form -> placeOf(form) == act);
+    return waits ? "; typed, not entered" : "";
+  }
+
+  /** Where such a form is opened. */
+  private static Act placeOf(Form.Purpose form) {
+    return switch (form) {
+      case TEST_PIECE -> Act.TO_TESTS;
+      case TRIAL_LENGTH -> Act.TO_TRIAL;
+      case ADD_WIRE, CUT_WIRE, DISCARD_WIRE, RETURN_WIRE, TAKE_SOLDER -> Act.TO_WIRE;
+      case CARD -> Act.TO_CARD;
+      case PILE -> Act.TO_PILES;
+      case NOTE, STRIKE -> Act.TO_BOOK;
+      case JOINTS -> Act.TO_BENCH;
+      case TIMER, END_WAIT -> Act.TO_TIMERS;
+      case WEIGH_IN, WEIGH_OUT, PRICES, CLOSE -> Act.TO_WEIGH_IN;
+      default -> Act.TO_PLAN;
+    };
   }
 
   private static Act now(OpenJob job) {

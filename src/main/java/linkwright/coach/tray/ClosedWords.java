@@ -30,8 +30,7 @@ public final class ClosedWords {
     if (came.seconds() > 0) {
       words.add(Clock.spoken(came.seconds()));
     }
-    came.price()
-        .ifPresent(price -> words.add(Decimals.money(price, came.currency())));
+    came.price().ifPresent(price -> words.add(Decimals.money(price, came.currency())));
     String day = DateTimeFormatter.ISO_LOCAL_DATE.withZone(settings.zone()).format(came.closedAt());
     return " " + day + (words.isEmpty() ? "" : ": " + String.join(", ", words));
   }

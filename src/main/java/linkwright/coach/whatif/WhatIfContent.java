@@ -34,11 +34,7 @@ public record WhatIfContent(UnitStyle units) {
     line(lines, variants, "length", plan -> units.length(plan.lengthMm()));
     line(lines, variants, "chain weighs", plan -> units.mass(plan.massChainG()));
     line(lines, variants, "wire to order", plan -> units.mass(WireToOrder.of(plan).massG()));
-    line(
-        lines,
-        variants,
-        "holds",
-        plan -> Decimals.upTo(plan.pull().solderedN(), 0) + " N");
+    line(lines, variants, "holds", plan -> Decimals.upTo(plan.pull().solderedN(), 0) + " N");
     quoted(
         lines,
         variants,
@@ -119,8 +115,6 @@ public record WhatIfContent(UnitStyle units) {
   }
 
   private static String money(Quote quote, double amount) {
-    return quote.priced()
-        ? Decimals.money(amount, quote.currency())
-        : NONE;
+    return quote.priced() ? Decimals.money(amount, quote.currency()) : NONE;
   }
 }

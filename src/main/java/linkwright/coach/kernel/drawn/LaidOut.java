@@ -95,8 +95,8 @@ public record LaidOut(Reference reference, OwnBench own, TradeWords words) {
   private Predicate<String> hers(String tool) {
     return each ->
         same(each, tool)
-            || reference.tool(each) instanceof Read.Good<Tool> known
-                && known.value().name().equals(tool);
+            || (reference.tool(each) instanceof Read.Good<Tool> known
+                && known.value().name().equals(tool));
   }
 
   private static boolean same(String one, String other) {
