@@ -239,6 +239,7 @@ final class TypedLine {
       case WEIGH -> weigh(Act.WEIGH);
       case OUT -> weigh(Act.WEIGH_OUT);
       case PRICES -> weigh(Act.PRICE);
+      case HOURS -> weigh(Act.HOURS);
       case CLOSE -> weigh(Act.CLOSE);
       default -> weigh(Act.REOPEN);
     }

@@ -140,6 +140,7 @@ public final class ActHelp {
       case WEIGH -> "what came of it, piece by piece on the scale";
       case WEIGH_OUT -> "metal that the job took";
       case PRICE -> "your own figures for the price";
+      case HOURS -> "what was really worked, where the count is wrong, with the reason";
       case CLOSE -> "the job is done; it can be opened again";
       case TURN -> "what had no room";
       case MORE -> "what had no room";
