@@ -149,6 +149,7 @@ public final class ActTable {
               Act.WEIGH,
               Act.WEIGH_OUT,
               Act.PRICE,
+              Act.HOURS,
               Act.CLOSE,
               Act.KEEP_FOR_ALL,
               Act.REOPEN,

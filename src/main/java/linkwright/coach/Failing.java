@@ -18,7 +18,7 @@ import linkwright.coach.keys.Key;
  */
 final class Failing {
   /** What can be done then. */
-  static final List<Act> ACTS = List.of(Act.TRY_AGAIN, Act.GIVE_UP);
+  static final List<Act> ACTS = List.of(Act.TRY_AGAIN, Act.GIVE_UP, Act.LEAVE);
 
   /** Where it is not known whether an entry was kept, nobody says that it was not. */
   private static final String NOT_KNOWN = "It is not known";
@@ -35,7 +35,7 @@ final class Failing {
     Optional<Act> act = Optional.empty();
     if (message instanceof Message.KeyPressed pressed) {
       if (pressed.key().equals(Key.ctrl("c"))) {
-        return Turn.with(model, new Effect.ShutBook(), new Effect.Leave());
+        return Turn.with(model, new Effect.ShutBook(), HotWorkGate.leave(model));
       }
       act = model.settings().keys().find(pressed.key(), ACTS);
     } else if (message instanceof Message.ActChosen chosen) {
@@ -43,6 +43,10 @@ final class Failing {
     }
     if (act.isEmpty()) {
       return Turn.to(model);
+    }
+    if (act.get() == Act.LEAVE) {
+      Model given = model.with(new Writing.Nothing());
+      return HotWorkGate.act(given, Places.of(given), Act.LEAVE);
     }
     if (act.get() == Act.GIVE_UP) {
       return Turn.to(model.with(new Writing.Nothing()).trouble("Given up: it was not entered."));
@@ -60,6 +64,7 @@ final class Failing {
         Prose.stop(failed.why()),
         Prose.says(
             "Nothing else is counted before this is answered. {do:try-again} tries the same once"
-                + " more; {do:give-up} gives it up, and what was typed stays."));
+                + " more; {do:give-up} gives it up, and what was typed stays."
+                + " {do:leave} leaves, and it is not entered."));
   }
 }

@@ -58,7 +58,9 @@ final class HelpPlace implements Place {
   public Content content(Model model) {
     Model there = model.with(((HelpHeld) model.held()).from());
     List<Act> acts = new ArrayList<>(Places.of(there).acts(there));
-    EverywhereActs.ALL.stream().filter(act -> !acts.contains(act)).forEach(acts::add);
+    if (!(there.held() instanceof HotWorkHeld)) {
+      EverywhereActs.ALL.stream().filter(act -> !acts.contains(act)).forEach(acts::add);
+    }
     List<Table.Line> lines = new ArrayList<>();
     for (Act act : acts) {
       lines.add(Table.Line.of(keys(model, act, acts), explained(there, act)));

@@ -117,6 +117,11 @@ public final class Pages {
         open.add(new Page.Open(Optional.of(act), place.says(model, act)));
       }
     }
+    if (model.held() instanceof HotWorkHeld) {
+      // What is asked here is answered here: no other key does anything.
+      open.add(Page.Open.always(Optional.of(Act.HELP), Act.HELP.words()));
+      return open;
+    }
     open.add(new Page.Open(Optional.of(Act.FIND), Act.FIND.words()));
     back(model).ifPresent(open::add);
     if (model.job().filter(job -> !job.lookOnly()).isPresent()) {

@@ -10,6 +10,7 @@ import linkwright.reference.Metal;
 import linkwright.reference.Reference;
 import linkwright.routine.Routine;
 import linkwright.routine.When;
+import linkwright.wire.Section;
 
 /**
  * What is known of a job that a step or a caution may be tied to. What is not known excludes
@@ -44,6 +45,8 @@ public record JobTraits(Map<String, String> words, OptionalDouble wireMm) {
         wire.isEmpty()
             ? OptionalDouble.empty()
             : Length.readWire(wire).found().stream().mapToDouble(Length::mm).findFirst();
+    // A plan's wire is typed by its diameter.
+    wireMm.ifPresent(any -> words.put("section", Section.ROUND.word()));
     return new JobTraits(words, wireMm);
   }
 

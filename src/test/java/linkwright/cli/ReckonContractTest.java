@@ -80,7 +80,8 @@ class ReckonContractTest {
     Ran ran =
         Ran.reckon(
             split(
-                "link --pattern scroll --wire '0.9 mm' --blank '38 mm' --former 'bow=1.5 mm' --as yaml"));
+                "link --pattern scroll --wire '0.9 mm' --blank '38 mm' --former 'bow=1.5 mm' --as"
+                    + " yaml"));
     List<?> crossings = (List<?>) ran.yaml().get("crossings");
 
     assertThat(crossings).isNotEmpty();
@@ -139,8 +140,8 @@ class ReckonContractTest {
   @Test
   void solder() {
     keysOf(
-        "solder --wire '0.9 mm' --gap '0.05 mm' --strip '1 mm x 0.3 mm' --density 9.6 --fillet '50 %'"
-            + " --joint side",
+        "solder --wire '0.9 mm' --gap '0.05 mm' --strip '1 mm x 0.3 mm' --density 9.6 --fillet '50"
+            + " %' --joint side",
         "least_piece_mm", "piece_mm", "mass_g", "placed_g");
   }
 

@@ -50,7 +50,11 @@ final class EntryChecks {
           PlaceId.TRIAL_LENGTH,
           Set.of(Fact.TrialMeasured.class),
           PlaceId.WEIGH_IN,
-          Set.of(Fact.MetalWeighedOut.class, Fact.WeighedIn.class, Fact.PricesSet.class),
+          Set.of(
+              Fact.MetalWeighedOut.class,
+              Fact.WeighedIn.class,
+              Fact.PricesSet.class,
+              BenchFact.HoursCorrected.class),
           PlaceId.BOOK,
           Set.of(Fact.Noted.class, Fact.Struck.class),
           PlaceId.PILES,

@@ -3,6 +3,7 @@ package linkwright.cli.console;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import linkwright.coach.KeyClashes;
 import linkwright.coach.kernel.Settings;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.KeyMap;
@@ -33,6 +34,8 @@ public record Choices(Settings settings, UserSettings user, List<Problem> proble
     KeysFile keys = KeysFile.load(home, acts, name -> KeyNames.read(name).isPresent());
     List<Problem> problems = new ArrayList<>(loaded.problems());
     problems.addAll(keys.problems());
+    KeyClashes.of(keys.keys())
+        .forEach(clash -> problems.add(new Problem("keys.yaml", 0, 0, clash, "")));
     UserSettings user = loaded.settings();
     return new Choices(SettingsKeeping.of(user, new KeyMap(keys.keys())), user, problems);
   }

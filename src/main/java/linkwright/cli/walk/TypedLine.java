@@ -5,9 +5,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
-import linkwright.coach.bench.Bench;
-import linkwright.coach.content.Prose;
-import linkwright.coach.content.Table;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.PlaceId;
@@ -242,6 +239,7 @@ final class TypedLine {
       case WEIGH -> weigh(Act.WEIGH);
       case OUT -> weigh(Act.WEIGH_OUT);
       case PRICES -> weigh(Act.PRICE);
+      case HOURS -> weigh(Act.HOURS);
       case CLOSE -> weigh(Act.CLOSE);
       default -> weigh(Act.REOPEN);
     }

@@ -73,6 +73,7 @@ enum WalkWord {
       "weigh and measure what came of it; weigh chain 9 g; length 19 cm",
       Act.WEIGH,
       Act.TO_WEIGH_IN),
+  HOURS("hours", "put the hours right; hours time 3 h; why forgot to step away", Act.HOURS),
   PRICES("prices", "your own figures for the price", Act.PRICE),
   CLOSE("close", "close the job", Act.CLOSE),
   REOPEN("reopen", "open a closed job again", Act.REOPEN),

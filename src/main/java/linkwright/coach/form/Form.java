@@ -64,6 +64,7 @@ public record Form(
     WEIGH_IN,
     WEIGH_OUT,
     PRICES,
+    HOURS,
     CLOSE,
     RECKON,
     SETTINGS

@@ -30,6 +30,7 @@ public final class DraftWords {
       case WEIGH_IN -> "the weighing in";
       case WEIGH_OUT -> "the weighing out";
       case PRICES -> "prices";
+      case HOURS -> "hours put right";
       case CLOSE -> "the closing";
       case CARD -> "the job card";
       case TAKE_SOLDER -> "solder taken";

@@ -52,7 +52,7 @@ public final class EnteredAt {
           nowhere(BenchFact.StepSkipped.class),
           at(BenchFact.JointsChecked.class, PlaceId.BENCH),
           at(BenchFact.CountCorrected.class, PlaceId.BENCH),
-          nowhere(BenchFact.HoursCorrected.class),
+          at(BenchFact.HoursCorrected.class, PlaceId.WEIGH_IN),
           nowhere(BenchFact.RedoPlanned.class),
           at(BenchFact.PilePlaced.class, PlaceId.PILES),
           at(BenchFact.CardSet.class, PlaceId.CARD),

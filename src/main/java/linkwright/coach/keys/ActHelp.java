@@ -116,7 +116,8 @@ public final class ActHelp {
       case TO_CAUTIONS -> "all safety cards";
       case TO_TIMERS -> "every timer, set and stopped";
       case TO_RECKONER -> "one sum at a time";
-      case TO_LOOKUP -> "the words of this step, metals, solders, clasps, patterns, the law on marks";
+      case TO_LOOKUP ->
+          "the words of this step, metals, solders, clasps, patterns, the law on marks";
       case TO_WEIGH_IN -> "weigh, price, close";
       case TO_TRAY -> "all jobs at hand";
       case LOG -> "enter one that was made and measured";
@@ -139,6 +140,7 @@ public final class ActHelp {
       case WEIGH -> "what came of it, piece by piece on the scale";
       case WEIGH_OUT -> "metal that the job took";
       case PRICE -> "your own figures for the price";
+      case HOURS -> "what was really worked, where the count is wrong, with the reason";
       case CLOSE -> "the job is done; it can be opened again";
       case TURN -> "what had no room";
       case MORE -> "what had no room";

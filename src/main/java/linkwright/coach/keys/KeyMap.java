@@ -1,5 +1,7 @@
 package linkwright.coach.keys;
 
+import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -14,12 +16,35 @@ import java.util.Set;
  *     first
  */
 public record KeyMap(Map<String, List<String>> changed, Set<Act> away) {
-  /** The keys as they are without the user's file. */
-  public static final KeyMap USUAL = new KeyMap(Map.of());
+  /** What nobody may lay another act over: flames, cautions, and what says that it burns. */
+  private static final Set<Act> SAFETY =
+      EnumSet.of(Act.TO_HOT_WORK, Act.SEEN, Act.LIT, Act.HOT_ON, Act.SHUT_FIRST);
 
+  /** A key of safety stays with it: no other act has it that has not got it without a file. */
   public KeyMap {
+    Map<String, List<String>> wished = changed;
+    Map<String, List<String>> safe = new HashMap<>(changed);
+    for (Act act : changed.isEmpty() ? new Act[0] : Act.values()) {
+      List<String> keys = changed.getOrDefault(act.id(), act.keys());
+      List<String> left = keys.stream().filter(key -> !isOfSafety(wished, act, key)).toList();
+      if (left.size() < keys.size()) {
+        safe.put(act.id(), left);
+      }
+    }
+    changed = Map.copyOf(safe);
     away = Set.copyOf(away);
   }
+
+  /** Whether a key that an act is to have is one of safety, which keeps it. */
+  public static boolean isOfSafety(Map<String, List<String>> wished, Act act, String key) {
+    return !SAFETY.contains(act)
+        && SAFETY.stream()
+            .filter(safety -> wished.getOrDefault(safety.id(), safety.keys()).contains(key))
+            .anyMatch(safety -> !(safety.keys().contains(key) && act.keys().contains(key)));
+  }
+
+  /** The keys as they are without the user's file. */
+  public static final KeyMap USUAL = new KeyMap(Map.of());
 
   /** These keys, wherever one is. */
   public KeyMap(Map<String, List<String>> changed) {

@@ -34,7 +34,8 @@ final class RoundContent {
     List<Acts.Choice> choices = new ArrayList<>();
     for (Act act : RoundPlace.PLACES) {
       boolean groupEnds = act == Act.TO_WEIGH_IN;
-      choices.add(new Acts.Choice(act, stands(act, model, job) + typed(act, job), act == now(job), groupEnds));
+      String stands = stands(act, model, job) + typed(act, job);
+      choices.add(new Acts.Choice(act, stands, act == now(job), groupEnds));
     }
     List<Part> parts = new ArrayList<>(List.of(new Acts(choices)));
     String away = "; " + ActMention.of(Act.THROW_AWAY) + " throws away, one by one";
@@ -61,7 +62,8 @@ final class RoundContent {
     return switch (form) {
       case TEST_PIECE -> Act.TO_TESTS;
       case TRIAL_LENGTH -> Act.TO_TRIAL;
-      case ADD_WIRE, CUT_WIRE, DISCARD_WIRE, RETURN_WIRE -> Act.TO_WIRE;
+      case ADD_WIRE, CUT_WIRE, DISCARD_WIRE, RETURN_WIRE, TAKE_SOLDER -> Act.TO_WIRE;
+      case CARD -> Act.TO_CARD;
       case PILE -> Act.TO_PILES;
       case NOTE, STRIKE -> Act.TO_BOOK;
       case JOINTS -> Act.TO_BENCH;

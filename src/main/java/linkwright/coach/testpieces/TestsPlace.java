@@ -314,7 +314,8 @@ public final class TestsPlace implements Place {
     boolean right = piece.verdicts().contains(Verdicts.word(Verdict.RIGHT));
     String told =
         right
-            ? "This is the sample link, and link 1 of the chain. Keep it in the job's envelope until the end."
+            ? "This is the sample link, and link 1 of the chain. Keep it in the job's envelope"
+                + " until the end."
             : "This is the sample link; it was not called right, so it is not counted as link 1.";
     return Turn.keep(model.told(told), new Fact.SampleChosen(chosen, right));
   }

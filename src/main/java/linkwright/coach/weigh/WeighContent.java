@@ -131,6 +131,7 @@ final class WeighContent {
       NextTime.of(job, model.settings().units())
           .forEach(sentence -> parts.add(Prose.says("Next time: " + sentence)));
     }
+    HoursForm.said(model).ifPresent(said -> parts.add(Prose.aside(said)));
     TypedBefore.offer(model).ifPresent(parts::add);
     JobCard card = job.state().card();
     if (!card.said().isEmpty()) {

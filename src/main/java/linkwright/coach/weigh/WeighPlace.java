@@ -44,7 +44,7 @@ public final class WeighPlace implements Place {
 
   @Override
   public List<Act> acts(Model model) {
-    List<Act> acts = new ArrayList<>(List.of(Act.WEIGH, Act.WEIGH_OUT, Act.PRICE));
+    List<Act> acts = new ArrayList<>(List.of(Act.WEIGH, Act.WEIGH_OUT, Act.PRICE, Act.HOURS));
     acts.addAll(closed(model) ? List.of(Act.REOPEN, Act.MAKE_AGAIN) : List.of(Act.CLOSE));
     if (TypedBefore.any(model)) {
       acts.add(Act.KEEP_FOR_ALL);
@@ -64,12 +64,12 @@ public final class WeighPlace implements Place {
     return switch (act) {
       case WEIGH -> open(model, weighIn(model));
       case WEIGH_OUT -> open(model, WeighOutForm.of(model.settings().units()));
-      case PRICE ->
+      case PRICE, HOURS ->
           closed(model)
               ? Turn.to(
                   model.trouble(
                       "This job is closed and its price stays; {do:reopen} opens it again."))
-              : open(model, prices(model));
+              : open(model, act == Act.PRICE ? prices(model) : HoursForm.of(model));
       case CLOSE -> close(model);
       case KEEP_FOR_ALL -> TypedBefore.keep(model);
       case REOPEN ->
@@ -186,6 +186,7 @@ public final class WeighPlace implements Place {
       }
       case WEIGH_OUT -> troubles.putAll(amounts.massTroubles(List.of("mass")));
       case PRICES -> troubles.putAll(PriceWords.troubles(form));
+      case HOURS -> troubles.putAll(HoursForm.troubles(form, false));
       default -> {}
     }
     return troubles;
@@ -199,6 +200,9 @@ public final class WeighPlace implements Place {
     }
     if (form.purpose() == Form.Purpose.WEIGH_IN && form.text("chain").isEmpty()) {
       troubles.put("chain", "Give what the chain weighs, such as 9.2 g.");
+    }
+    if (form.purpose() == Form.Purpose.HOURS) {
+      troubles.putAll(HoursForm.troubles(form, true));
     }
     if (!troubles.isEmpty()) {
       Form told = form.withTroubles(troubles).atFirstTrouble();
@@ -230,6 +234,7 @@ public final class WeighPlace implements Place {
     return switch (form.purpose()) {
       case WEIGH_OUT ->
           new Fact.MetalWeighedOut(amounts.grams("mass").orElseThrow(), form.text("what"));
+      case HOURS -> HoursForm.fact(model, form);
       case PRICES -> new Fact.PricesSet(PriceWords.prices(form), form.text("currency"));
       case CLOSE ->
           new Fact.JobClosed(

@@ -72,7 +72,8 @@ public enum Bound {
   /** Why it holds nothing back where what a chain takes of it is not known. */
   String unknown() {
     return this == MONEY
-        ? "No prices are known, so money holds nothing back here: your bench and weigh in take them."
+        ? "No prices are known, so money holds nothing back here: your bench and weigh in take"
+            + " them."
         : "No routine says how long this takes, so hours hold nothing back here.";
   }
 

@@ -1,8 +1,10 @@
 package linkwright.coach.kernel.safety;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.zip.CRC32;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Effect;
@@ -15,6 +17,7 @@ import linkwright.job.CautionsMet;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.routine.Caution;
+import linkwright.routine.Hazard;
 import linkwright.standing.CardTraits;
 
 /**
@@ -26,6 +29,21 @@ import linkwright.standing.CardTraits;
  * @param all those that apply, in the step's order
  */
 public record Cards(String step, String person, List<Card> all) {
+  /** What burns, blinds or poisons at once before what harms slowly. */
+  private static final List<Hazard> WORST =
+      List.of(
+          Hazard.LIGHTS,
+          Hazard.BURNS_GAS,
+          Hazard.POURS,
+          Hazard.MELTS,
+          Hazard.CHEMICALS,
+          Hazard.PICKLES,
+          Hazard.QUENCHES,
+          Hazard.SPINS,
+          Hazard.ROLLS,
+          Hazard.DRAWS,
+          Hazard.FLUX_FUMES);
+
   public Cards {
     all = List.copyOf(all);
   }
@@ -110,6 +128,20 @@ public record Cards(String step, String person, List<Card> all) {
   /** The cautions that apply. */
   public List<Caution> cautions() {
     return all.stream().map(Card::caution).toList();
+  }
+
+  /** The same, what is worst of what the step does before the rest: not all may have room. */
+  public List<Caution> worstFirst(Set<Hazard> does) {
+    return cautions().stream().sorted(Comparator.comparingInt(card -> rank(card, does))).toList();
+  }
+
+  private static int rank(Caution card, Set<Hazard> does) {
+    for (int i = 0; i < WORST.size(); i++) {
+      if (does.contains(WORST.get(i)) && card.covers().contains(WORST.get(i))) {
+        return i;
+      }
+    }
+    return WORST.size();
   }
 
   /** The one to be shown whole next. */
