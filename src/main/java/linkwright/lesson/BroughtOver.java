@@ -121,7 +121,7 @@ public final class BroughtOver {
     }
     LessonFact.MetalCounted counted = new LessonFact.MetalCounted(slug, out, back);
     boolean known = counted.equals(learner.metal().get(slug));
-    return out == 0 && back == 0 || known ? Optional.empty() : Optional.of(counted);
+    return (out == 0 && back == 0) || known ? Optional.empty() : Optional.of(counted);
   }
 
   private static double back(Fact.WeighedIn in) {

@@ -10,6 +10,7 @@ import linkwright.routine.Then;
  * which of them is said at length.
  */
 final class Fates {
+  private static final List<Then> ALL = List.of(Then.values());
   private static final Map<Then, List<String>> WORDS = new EnumMap<>(Then.class);
 
   static {
@@ -29,9 +30,9 @@ final class Fates {
 
   static Asked draw(Item.FateItem item, Chance chance) {
     List<Integer> lengths = chance.shuffled(List.of(0, 1, 2));
-    List<Then> order = chance.shuffled(List.of(Then.values()));
+    List<Then> order = chance.shuffled(ALL);
     List<String> answers =
-        order.stream().map(then -> WORDS.get(then).get(lengths.get(then.ordinal()))).toList();
+        order.stream().map(then -> WORDS.get(then).get(lengths.get(ALL.indexOf(then)))).toList();
     return new Asked(item.asks(), answers, order.indexOf(item.then()), item.after());
   }
 }

@@ -99,9 +99,9 @@ final class Likely {
   }
 
   private static int alike(Read one, List<Read> some, Read own) {
-    int sum = one == own ? 0 : Stems.shared(one.stems(), own.stems());
+    int sum = one.equals(own) ? 0 : Stems.shared(one.stems(), own.stems());
     for (Read other : some) {
-      sum += other == one ? 0 : Stems.shared(one.stems(), other.stems());
+      sum += other.equals(one) ? 0 : Stems.shared(one.stems(), other.stems());
     }
     return sum;
   }

@@ -226,7 +226,7 @@ enum Numbers {
 
   private static Asked counts(
       String asks, long right, List<Double> slips, String working, Chance chance) {
-    return asked(asks, right, slips, value -> "" + Math.round(value), working, chance);
+    return asked(asks, (double) right, slips, value -> "" + Math.round(value), working, chance);
   }
 
   private static Asked amounts(

@@ -86,7 +86,9 @@ final class DrawingBlock implements Block {
     for (Drawing.ScaleBar bar : drawing.bars()) {
       int columns = (int) Math.round(bar.mm() * dotsPerMm / Dots.ACROSS);
       if (columns <= area.width() / 3 && columns >= 2) {
-        String line = area.glyphs().pick("├" + "─".repeat(columns - 2) + "┤", "|" + "-".repeat(columns - 2) + "|");
+        String line =
+            area.glyphs()
+                .pick("├" + "─".repeat(columns - 2) + "┤", "|" + "-".repeat(columns - 2) + "|");
         area.text(0, 0, area.width(), line + " " + bar.says(), Tone.FAINT);
         return;
       }

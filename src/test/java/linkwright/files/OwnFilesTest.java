@@ -179,8 +179,8 @@ class OwnFilesTest {
           .containsExactly(
               "2:8: \"units\": \"metrik\" is not known here. Did you mean metric?",
               "4:12: \"font-size\": A font of 400 points can't be read; 8 to 72 can.",
-              "5:1: The key \"colour\" is not known in the settings."
-                  + " Known here: format, units, words, theme, device, font-size, flash, mouse, say, say-kinds.");
+              "5:1: The key \"colour\" is not known in the settings. Known here: format, units,"
+                  + " words, theme, device, font-size, flash, mouse, say, say-kinds.");
       assertThat(loaded.settings().theme()).hasValue("light");
       assertThat(loaded.settings().fontSize()).isEqualTo(18);
     }

@@ -55,8 +55,8 @@ class CautionChecksTest {
   void aSignThatIsNoCodeIsTold() {
     assertThat(sentences(caution("a book", "Local rules first.", "goggles")))
         .containsExactly(
-            "The caution \"heat\" has the sign \"goggles\", which is no ISO 7010 code. A code is one"
-                + " of W, M, P, E, F and three digits, such as M004.");
+            "The caution \"heat\" has the sign \"goggles\", which is no ISO 7010 code. A code is"
+                + " one of W, M, P, E, F and three digits, such as M004.");
   }
 
   @Test

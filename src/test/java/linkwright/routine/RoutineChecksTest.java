@@ -48,8 +48,8 @@ class RoutineChecksTest {
                   .put(step("check").stage("checked").does(Hazard.SPINS).cautions("blow"))
                   .sentences())
           .containsExactly(
-              "Step check says that it does \"spins\", and none of its cautions covers that. Write a"
-                  + " caution with \"covers: [spins]\" and name it here.");
+              "Step check says that it does \"spins\", and none of its cautions covers that. Write"
+                  + " a caution with \"covers: [spins]\" and name it here.");
     }
 
     @Test
@@ -89,7 +89,8 @@ class RoutineChecksTest {
           .singleElement()
           .asString()
           .startsWith(
-              "Step solder burns gas, and no step after it shuts the gas and keeps the fire watch.");
+              "Step solder burns gas, and no step after it shuts the gas and keeps the fire"
+                  + " watch.");
       assertThat(Bench.sound().put(solder.waits("fire", WaitEnds.WATCH)).sentences())
           .as("the flame is still on in that step")
           .hasSize(1);
@@ -117,8 +118,8 @@ class RoutineChecksTest {
     void aStepThatCountsMovesPieces() {
       assertThat(Bench.sound().add(step("look").counts(Counts.BATCH)).sentences())
           .containsExactly(
-              "Step look counts pieces but names no stage that they reach. Add \"stage: {link: …}\","
-                  + " or leave counts out.");
+              "Step look counts pieces but names no stage that they reach. Add \"stage: {link:"
+                  + " …}\", or leave counts out.");
     }
 
     @Test
@@ -240,8 +241,8 @@ class RoutineChecksTest {
       assertThat(withRemedy(Then.REDO, "trued", "gap"))
           .containsExactly(
               "Step check, \"it shows\": it goes back to \"trued\", which the link has not reached"
-                  + " yet. Write under back-to the stage that is to be reached again: cut, soldered,"
-                  + " pickled, checked.");
+                  + " yet. Write under back-to the stage that is to be reached again: cut,"
+                  + " soldered, pickled, checked.");
     }
 
     @Test

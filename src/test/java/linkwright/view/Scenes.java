@@ -29,7 +29,8 @@ import linkwright.shell.Demo;
 public final class Scenes {
   /** Wide signs, combining ones, an accent over a letter that has none of its own, a flag. */
   private static final String LONG_NAME =
-      "銀の鎖 for A\u0301na-Lœ\u0323 \uD83C\uDDE6\uD83C\uDDF9, to match the 金 earrings she had of her grandmother in 1961";
+      "銀の鎖 for A\u0301na-Lœ\u0323 \uD83C\uDDE6\uD83C\uDDF9, to match the 金 earrings she had of her"
+          + " grandmother in 1961";
 
   private static final Map<String, Function<Bencher, Bencher>> ALL = all();
 
@@ -284,7 +285,8 @@ public final class Scenes {
             "fresh",
             Bencher.with(
                 new Fact.JobOpened(
-                    "Neck chain in red gold for the goldsmith’s own daughter, to match the earrings of 2019",
+                    "Neck chain in red gold for the goldsmith’s own daughter, to match the earrings"
+                        + " of 2019",
                     "oval-and-long"))),
         job("wide", Bencher.with(new Fact.JobOpened("銀の鎖 — Ána’s nȯte", "round-cable"))),
         job("done", closed()));

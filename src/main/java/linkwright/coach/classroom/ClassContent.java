@@ -19,7 +19,6 @@ import linkwright.lesson.Roster;
 
 /** A class in a table: where each is as of when, what is got wrong most, who waits for a mark. */
 public final class ClassContent {
-  private static final String NONE = "-";
   private static final int WORST = 5;
   private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm");
 

@@ -116,7 +116,8 @@ public final class ActHelp {
       case TO_CAUTIONS -> "all safety cards";
       case TO_TIMERS -> "every timer, set and stopped";
       case TO_RECKONER -> "one sum at a time";
-      case TO_LOOKUP -> "the words of this step, metals, solders, clasps, patterns, the law on marks";
+      case TO_LOOKUP ->
+          "the words of this step, metals, solders, clasps, patterns, the law on marks";
       case TO_WEIGH_IN -> "weigh, price, close";
       case TO_TRAY -> "all jobs at hand";
       case LOG -> "enter one that was made and measured";

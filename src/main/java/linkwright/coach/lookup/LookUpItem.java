@@ -11,12 +11,7 @@ import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.coach.kernel.drawn.PictureContent;
 import linkwright.link.Pattern;
 import linkwright.quantity.UnitStyle;
-import linkwright.reference.Clasp;
-import linkwright.reference.Metal;
 import linkwright.reference.Picture;
-import linkwright.reference.Range;
-import linkwright.reference.Solder;
-import linkwright.reference.TradeTerm;
 import linkwright.routine.TradeWords;
 
 /**

@@ -91,7 +91,9 @@ final class ReckonContent {
                       .orElseGet(
                           () ->
                               new Drawing(
-                                  List.of(LinkShape.of(link, size, Emphasis.NOW)), List.of(), units)));
+                                  List.of(LinkShape.of(link, size, Emphasis.NOW)),
+                                  List.of(),
+                                  units)));
             });
     return parts;
   }

@@ -114,7 +114,8 @@ public final class TrialPlace implements Place {
                     Measure.LENGTH,
                     units)
                 .helped(
-                    "The rings' inside before they were ovalled. The chain is counted with it if it follows this trial."),
+                    "The rings' inside before they were ovalled. The chain is counted with it if it"
+                        + " follows this trial."),
             Field.of(
                     "oval",
                     "oval inside",
@@ -132,7 +133,8 @@ public final class TrialPlace implements Place {
                     Measure.LENGTH,
                     units)
                 .helped(
-                    "What the whole measures as it hangs. What a link adds to the chain follows from it."),
+                    "What the whole measures as it hangs. What a link adds to the chain follows"
+                        + " from it."),
             Field.of(
                     "clasp",
                     "clasp in it",

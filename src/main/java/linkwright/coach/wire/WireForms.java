@@ -39,8 +39,8 @@ final class WireForms {
                         Measure.LENGTH,
                         model.settings().units())
                     .helped(
-                        "What came, one length after the other, or its weight. It changes what is short"
-                            + " and how sure it is that the wire will do."),
+                        "What came, one length after the other, or its weight. It changes what is"
+                            + " short and how sure it is that the wire will do."),
                 Field.of(
                         "wire",
                         "thickness",

@@ -70,7 +70,8 @@ public final class BendContent {
     List<Part> page = new ArrayList<>(List.of(new Prose(Prose.Kind.HEAD, "Bend by bend")));
     for (Part part : bends) {
       if (part instanceof Drawing drawing) {
-        page.add(new Drawing(
+        page.add(
+            new Drawing(
                 drawing.shapes(),
                 List.of("Drawn: the wire after each bend"),
                 false,
