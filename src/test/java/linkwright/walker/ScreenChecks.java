@@ -15,6 +15,7 @@ import linkwright.coach.content.Prose;
 import linkwright.coach.content.Question;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.keys.Act;
+import linkwright.coach.keys.KeyMap;
 import linkwright.plain.PlainLines;
 import linkwright.view.Glyphs;
 import linkwright.view.Grid;
@@ -45,7 +46,7 @@ final class ScreenChecks {
       return Optional.empty();
     }
     StringBuilder shown = new StringBuilder();
-    Set<String> missing = words(page.body(), model);
+    Set<String> missing = words(page, model);
     // A long sentence takes rows of the place, so there may be more parts than without it.
     for (int turned = 0; turned < MOST_PARTS && (turned == 0 || !missing.isEmpty()); turned++) {
       Grid grid =
@@ -62,9 +63,9 @@ final class ScreenChecks {
             "not on the screen at %d x %d: %s%n%s".formatted(width, height, missing, shown));
   }
 
-  private static Set<String> words(Content content, Model model) {
+  private static Set<String> words(Page page, Model model) {
     Set<String> words = new LinkedHashSet<>();
-    for (String text : texts(content, model)) {
+    for (String text : texts(page.body(), model.settings().keys().away(page.away()))) {
       for (String word : text.split("\\s+", 0)) {
         if (!word.isBlank() && word.length() < LONG) {
           words.add(word);
@@ -91,20 +92,20 @@ final class ScreenChecks {
         page.across());
   }
 
-  private static List<String> texts(Content content, Model model) {
+  private static List<String> texts(Content content, KeyMap keys) {
     List<String> texts = new ArrayList<>();
     for (Part part : content.parts()) {
       if (part instanceof Prose prose) {
-        texts.add(filled(prose.text(), model));
+        texts.add(filled(prose.text(), keys));
       } else if (part instanceof Question question) {
-        texts.add(filled(question.asks(), model));
-        question.answers().forEach(answer -> texts.add(filled(answer.says(), model)));
+        texts.add(filled(question.asks(), keys));
+        question.answers().forEach(answer -> texts.add(filled(answer.says(), keys)));
       }
     }
     return texts;
   }
 
-  private static String filled(String text, Model model) {
-    return ActMention.fill(text, model.settings().keys()::spokenOf);
+  private static String filled(String text, KeyMap keys) {
+    return ActMention.fill(text, keys::spokenOf);
   }
 }
