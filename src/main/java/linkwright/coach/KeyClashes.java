@@ -46,7 +46,13 @@ public final class KeyClashes {
       boolean usual = one.keys().contains(key) && other.keys().contains(key);
       if (keys.keysOf(other).contains(key) && !usual) {
         told.add(
-            "“" + key + "” is " + one.id() + " and " + other.id() + " at one place: the first wins");
+            "“"
+                + key
+                + "” is "
+                + one.id()
+                + " and "
+                + other.id()
+                + " at one place: the first wins");
       }
     }
   }

@@ -37,7 +37,8 @@ class WalkActsTest {
   @Test
   void places_of_hers_open_and_speak() {
     line.typing(
-        List.of("esc", "to-tray", "to-hands", "to-tray", "to-drawer", "to-tray", "to-my-bench", "quit"),
+        List.of(
+            "esc", "to-tray", "to-hands", "to-tray", "to-drawer", "to-tray", "to-my-bench", "quit"),
         "walk",
         "--plain",
         "--new",

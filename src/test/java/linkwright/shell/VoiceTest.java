@@ -131,7 +131,9 @@ class VoiceTest {
     }
   }
 
-  /** With a real speech program where there is one: what it speaks lies in files, by their order. */
+  /**
+   * With a real speech program where there is one: what it speaks lies in files, by their order.
+   */
   @Test
   void a_speech_program_speaks_cautions_first_and_counts_briefly() throws Exception {
     Assumptions.assumeTrue(
@@ -143,7 +145,8 @@ class VoiceTest {
     String text = Files.readString(script);
     Files.writeString(
         script,
-        text.replace("echo", "espeak-ng -w " + spoken + "/$(ls " + spoken + " | wc -l) \"$1\"\necho"));
+        text.replace(
+            "echo", "espeak-ng -w " + spoken + "/$(ls " + spoken + " | wc -l) \"$1\"\necho"));
     voice.say(List.of(count("first")));
     Thread.sleep(300);
     voice.say(

@@ -56,8 +56,7 @@ class GoldenScreensTest {
     for (String size : List.of("40x12", "80x24", "60x20", "140x45", "200x60")) {
       int width = Integer.parseInt(size.substring(0, size.indexOf('x')));
       int height = Integer.parseInt(size.substring(size.indexOf('x') + 1));
-      ScriptedDisplay display =
-          new ScriptedDisplay(width, height, Glyphs.ASCII, Look.NO_COLOUR);
+      ScriptedDisplay display = new ScriptedDisplay(width, height, Glyphs.ASCII, Look.NO_COLOUR);
       display.show(drawn(scene, width, height, Glyphs.ASCII));
       Golden.looks("ascii" + (width == 80 ? "" : "-" + size) + "/" + scene, display.text());
       assertThat(display.text()).matches("[\\n -~]*");

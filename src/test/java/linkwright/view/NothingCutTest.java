@@ -56,8 +56,7 @@ class NothingCutTest {
       List<String> said = said(page.body().parts());
       said.add(page.told());
       Set<String> lost = new LinkedHashSet<>();
-      said.forEach(
-          text -> words(ActMention.fill(text, KeyMap.USUAL::spokenOf)).forEach(lost::add));
+      said.forEach(text -> words(ActMention.fill(text, KeyMap.USUAL::spokenOf)).forEach(lost::add));
       turnThrough(page, width, height, lost);
       if (!lost.isEmpty()) {
         cut.add(width + "x" + height + ": " + lost);
@@ -69,7 +68,8 @@ class NothingCutTest {
   /** Strikes off what comes by, turning on as long as anything has not. */
   private static void turnThrough(Page page, int width, int height, Set<String> lost) {
     int parts = Screens.parts(page.body(), width, height, page.chain().isPresent());
-    // What is told at the foot takes rows, and so may make more parts: a turn too many does no harm.
+    // What is told at the foot takes rows, and so may make more parts: a turn too many does no
+    // harm.
     for (int part = 0; part < 2 * parts + 8 && !lost.isEmpty(); part++) {
       Page at = turned(page, part);
       words(Screens.draw(at, width, height, Glyphs.FULL, KeyMap.USUAL).text())

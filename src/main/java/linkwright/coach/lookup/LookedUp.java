@@ -24,7 +24,6 @@ public final class LookedUp {
   }
 
   private static Stream<Part> said(LookUpItem item) {
-    return Stream.concat(
-        Stream.of(new Prose(Prose.Kind.HEAD, item.name())), item.says().stream());
+    return Stream.concat(Stream.of(new Prose(Prose.Kind.HEAD, item.name())), item.says().stream());
   }
 }
