@@ -39,7 +39,8 @@ class EveryCommandTest {
           "completion",
           "man",
           "help",
-          "reckon");
+          "reckon",
+          "take-in");
 
   @TempDir private Path folder;
   private Commandline line;
