@@ -42,7 +42,7 @@ final class WalkCommand implements Callable<Integer> {
   @Option(
       names = "--routine",
       paramLabel = "ID",
-      description = "With --new: the routine to go by; scroll-and-ring.")
+      description = "With --new: the routine to go by; by the plan's pattern, or scroll-and-ring.")
   private Optional<String> routine = Optional.empty();
 
   @Option(names = "--plan", paramLabel = "FILE", description = "With --new: its plan file.")

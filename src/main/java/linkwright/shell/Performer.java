@@ -151,13 +151,12 @@ public final class Performer {
       if (effect.planFile().isEmpty()) {
         return Optional.of(books.begin(effect.name(), effect.facts(), model.handbook()));
       }
-      Read<Fact> plan = SavedPlan.read(home, effect.planFile(), effect.facts(), model.handbook());
-      if (plan instanceof Read.Bad<Fact> bad) {
+      Read<List<Fact>> facts =
+          SavedPlan.read(home, effect.planFile(), effect.facts(), model.handbook());
+      if (facts instanceof Read.Bad<List<Fact>> bad) {
         return Optional.of(new Message.JobNotOpened(bad.sentence()));
       }
-      List<Fact> facts = new ArrayList<>(effect.facts());
-      facts.add(plan.orThrow());
-      return Optional.of(books.begin(effect.name(), facts, model.handbook()));
+      return Optional.of(books.begin(effect.name(), facts.orThrow(), model.handbook()));
     }
 
     @Override

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import linkwright.files.Home;
 import linkwright.files.Library;
 import linkwright.files.PlanFile;
@@ -13,24 +14,30 @@ import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.quantity.Read;
+import linkwright.routine.Routine;
 import linkwright.standing.Handbook;
 import linkwright.standing.PlanDefaults;
+import linkwright.standing.Standing;
 
 /** A plan that was saved to a file, for a job that begins with it. */
 final class SavedPlan {
   private static final String FOLDER = "plans";
   private static final String ENDING = ".yaml";
 
+  /** Where no routine is made for the plan's pattern. */
+  private static final String USUAL_ROUTINE = "scroll-and-ring";
+
   private SavedPlan() {}
 
   /**
-   * The entry that keeps the plan of a file.
+   * The entries that begin a job with the plan of a file: those before it, a routine that was not
+   * chosen being the one for the plan's pattern, and the plan.
    *
    * @param typed a path, or a name in the folder {@code plans} of the user's, with or without its
    *     ending
    * @param before the entries that the job begins with
    */
-  static Read<Fact> read(Home home, String typed, List<Fact> before, Handbook handbook) {
+  static Read<List<Fact>> read(Home home, String typed, List<Fact> before, Handbook handbook) {
     Path path;
     try {
       path = found(home, typed);
@@ -45,12 +52,23 @@ final class SavedPlan {
     if (!plan.problems().isEmpty()) {
       return Read.bad(plan.problems().get(0).sentence());
     }
+    List<Fact> facts = new ArrayList<>();
+    before.forEach(fact -> facts.add(routined(fact, plan.texts(), handbook)));
     List<Entry> entries = new ArrayList<>();
-    for (Fact fact : before) {
+    for (Fact fact : facts) {
       entries.add(new Entry(entries.size() + 1, Instant.EPOCH, "plan", fact));
     }
-    return Read.good(
+    facts.add(
         PlanDefaults.kept(plan.texts(), JobState.replay(entries, handbook.stages()), handbook));
+    return Read.good(List.copyOf(facts));
+  }
+
+  private static Fact routined(Fact fact, Map<String, String> wish, Handbook handbook) {
+    return fact instanceof Fact.JobOpened opened && opened.routine().isEmpty()
+        ? new Fact.JobOpened(
+            opened.name(),
+            Standing.routineFor(wish, handbook).map(Routine::id).orElse(USUAL_ROUTINE))
+        : fact;
   }
 
   private static Path found(Home home, String typed) {

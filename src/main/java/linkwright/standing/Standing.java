@@ -109,7 +109,7 @@ public record Standing(
   }
 
   /** The routine that makes chain of the wish's pattern and, of several, of the fewest others. */
-  private static Optional<Routine> routineFor(Map<String, String> texts, Handbook handbook) {
+  public static Optional<Routine> routineFor(Map<String, String> texts, Handbook handbook) {
     String pattern = texts.getOrDefault(WishKeys.LINK_PATTERN, "").strip();
     boolean rings = !texts.getOrDefault(WishKeys.RING_INSIDE, "").isBlank();
     return handbook.routines().stream()

@@ -14,6 +14,7 @@ import linkwright.plan.WishKeys;
 import linkwright.plan.Wishes;
 import linkwright.quantity.Read;
 import linkwright.standing.Handbook;
+import linkwright.standing.Standing;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -38,7 +39,7 @@ class SavedPlanTest {
   void it_is_found_by_its_name_and_by_its_path_and_is_what_was_typed() {
     String whole = folder.resolve("plans").resolve("gate.yaml").toString();
     for (String typed : List.of("gate", "gate.yaml", whole)) {
-      assertThat(SavedPlan.read(home, typed, BEFORE, handbook).orThrow())
+      assertThat(SavedPlan.read(home, typed, BEFORE, handbook).orThrow().get(1))
           .isInstanceOfSatisfying(
               Fact.PlanSet.class,
               plan ->
@@ -49,10 +50,29 @@ class SavedPlanTest {
   }
 
   @Test
+  void its_pattern_says_which_routine_unless_one_was_chosen() throws IOException {
+    String oval = "oval";
+    PlanFile.write(
+            folder.resolve("plans").resolve("oval.yaml"),
+            Wishes.common().with(WishKeys.LINK_PATTERN, oval).texts())
+        .orThrow();
+    Fact.JobOpened open = new Fact.JobOpened("Gate", "");
+    String byFile =
+        Standing.newJob(Wishes.common().with(WishKeys.LINK_PATTERN, oval).texts(), handbook)
+            .course()
+            .routine();
+    assertThat(byFile).isNotEmpty().isNotEqualTo("scroll-and-ring");
+    assertThat(SavedPlan.read(home, "oval", List.of(open), handbook).orThrow().get(0))
+        .isEqualTo(new Fact.JobOpened("Gate", byFile));
+    assertThat(SavedPlan.read(home, "oval", BEFORE, handbook).orThrow().get(0))
+        .isEqualTo(BEFORE.get(0));
+  }
+
+  @Test
   void one_that_is_not_there_or_cannot_be_read_begins_nothing() throws IOException {
     Files.writeString(folder.resolve("plans").resolve("bad.yaml"), "format: 1\nwire: [");
     for (String typed : List.of("gat", "bad", "\0")) {
-      Read<Fact> read = SavedPlan.read(home, typed, BEFORE, handbook);
+      Read<List<Fact>> read = SavedPlan.read(home, typed, BEFORE, handbook);
       assertThat(read.problem()).as(typed).isPresent();
     }
   }

@@ -19,6 +19,7 @@ import linkwright.plan.WishKeys;
 import linkwright.quantity.Nearest;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
+import linkwright.routine.Routine;
 import linkwright.shell.Demo;
 import linkwright.shell.Start;
 import linkwright.shell.TrayReading;
@@ -150,7 +151,7 @@ public record Opening(Optional<String> slug, Optional<Begun> begun, List<Problem
     if (name.isBlank()) {
       return Read.bad("Give the job a name, such as --new \"Anna's bracelet\".");
     }
-    String by = routine.orElse(USUAL_ROUTINE);
+    String by = routine.orElseGet(() -> proposed(plan, library));
     if (!library.routines().containsKey(by)) {
       return Read.bad(
           "There is no routine \""
@@ -175,6 +176,16 @@ public record Opening(Optional<String> slug, Optional<Begun> begun, List<Problem
       }
     }
     return Read.good(begun(new Begun(name, by, file.texts()), problems));
+  }
+
+  /** The routine for the pattern of a plan file; the usual one without a plan. */
+  private static String proposed(Optional<String> plan, Library library) {
+    return plan.map(Path::of)
+        .filter(Files::isRegularFile)
+        .map(path -> PlanFile.read(path, library).texts())
+        .flatMap(texts -> Standing.routineFor(texts, Start.handbook(library)))
+        .map(Routine::id)
+        .orElse(USUAL_ROUTINE);
   }
 
   private static Opening begun(Begun begun, List<Problem> problems) {

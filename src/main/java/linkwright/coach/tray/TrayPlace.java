@@ -136,12 +136,16 @@ public final class TrayPlace implements Place {
     return TrayContent.shown(model, (TrayHeld) model.held());
   }
 
-  private static Form form(Model model) {
+  /** The routine that is offered before one is chosen. */
+  private static String proposed(Model model) {
     List<String> routines = model.handbook().routines().stream().map(r -> r.id()).toList();
-    String first =
-        routines.contains("scroll-and-ring")
-            ? "scroll-and-ring"
-            : routines.isEmpty() ? "" : routines.get(0);
+    return routines.contains("scroll-and-ring")
+        ? "scroll-and-ring"
+        : routines.isEmpty() ? "" : routines.get(0);
+  }
+
+  private static Form form(Model model) {
+    String first = proposed(model);
     return Form.of(
         Form.Purpose.NEW_JOB,
         "A new job",
@@ -158,7 +162,8 @@ public final class TrayPlace implements Place {
                     Choosing.routines(model.handbook().routines()))),
             Field.of("plan", "Plan file", "", "its path, or its name in plans; empty: none")
                 .helped(
-                    "A plan that was saved: linkwright plan JOB --into FILE writes one. Empty: the"
+                    "A plan that was saved: linkwright plan JOB --into FILE writes one. Its"
+                        + " pattern says which routine unless you choose another. Empty: the"
                         + " plan is set here.")));
   }
 
@@ -206,11 +211,15 @@ public final class TrayPlace implements Place {
       Form told = form.withTroubles(troubles).atFirstTrouble();
       return Turn.to(model.with(held(model, told)));
     }
+    // The plan file's pattern says which routine, unless another was chosen by hand.
+    boolean byPlan =
+        !form.text("plan").isEmpty() && form.text("routine").equals(proposed(model));
     return Turn.with(
         model.with(held(model, form)),
         new Effect.BeginJob(
             form.text("name"),
-            List.of(new Fact.JobOpened(form.text("name"), form.text("routine"))),
+            List.of(
+                new Fact.JobOpened(form.text("name"), byPlan ? "" : form.text("routine"))),
             form.text("plan")));
   }
 
