@@ -154,7 +154,10 @@ public final class Coach implements MessageCases<Turn> {
   public Turn jobOpened(Message.JobOpened message) {
     Optional<OpenJob> open = model.job();
     boolean readAnew = open.map(job -> job.slug().equals(message.slug())).orElse(false);
-    Handbook handbook = model.handbook().forJob(message.slug(), message.entries());
+    // The handbook of the job before it knows nothing of what was learnt after that was closed.
+    Handbook all =
+        message.hands().map(hands -> model.handbook().with(hands)).orElse(model.handbook());
+    Handbook handbook = all.forJob(message.slug(), message.entries());
     OpenJob job =
         OpenJob.of(message, handbook, model.settings())
             .steadied(model.ran(message.slug()), model.now(), model.steady());

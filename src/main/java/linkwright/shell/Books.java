@@ -184,6 +184,7 @@ final class Books {
   private Message opened(BookFile book, Handbook handbook) {
     person = personIn(EntryLines.entries(book.lines()));
     String slug = TrayReading.slug(book.path());
+    CautionsMet met = met(handbook);
     return new Message.JobOpened(
         slug,
         device,
@@ -192,7 +193,8 @@ final class Books {
         told(book, handbook),
         drafts.of(slug),
         book.suspects().stream().map(Books::doubtful).toList(),
-        met(handbook));
+        met,
+        Optional.of(tray.hands()));
   }
 
   /** A caution that was seen in one job is known in all of them. */

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import linkwright.coach.kernel.Message;
 import linkwright.files.DraftStore;
 import linkwright.files.HandsFile;
 import linkwright.files.Home;
@@ -101,6 +102,28 @@ class HandsOfManyBooksTest {
     Hands one = Start.handbook(Library.load(home), home).hands();
     assertThat(one.counting()).extracting(job -> job.slug()).containsExactly("short-one");
     assertThat(one.jobs()).hasSize(2);
+  }
+
+  /** A job begun from one that was closed long ago knows what every book taught till now. */
+  @Test
+  void aBookThatIsOpenedBringsWhatAllBooksTaught() {
+    book("Long one", 3, 1.5);
+    Books books =
+        new Books(
+            home, "bench", InstantSource.fixed(NOW), new DraftStore(home.drafts()), Patience.ENDLESS);
+    Handbook narrowed =
+        handbook.with(
+            Start.handbook(Library.load(home), home).hands().forJob("x", "", "", Instant.EPOCH));
+    Message begun =
+        books.begin("Next", List.of(new Fact.JobOpened("Next", "scroll-and-ring")), narrowed);
+    books.shut();
+    assertThat(begun)
+        .isInstanceOfSatisfying(
+            Message.JobOpened.class,
+            opened ->
+                assertThat(opened.hands().orElseThrow().jobs())
+                    .extracting(job -> job.slug())
+                    .contains("long-one"));
   }
 
   @Test

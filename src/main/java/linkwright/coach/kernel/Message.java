@@ -95,7 +95,7 @@ public sealed interface Message {
   /**
    * A job book was opened; device is this machine's name in it, lookOnly says that another program
    * writes it, doubtful are the lines that are kept and not used, met the cautions that were met in
-   * any of the books.
+   * any of the books, hands what all books taught till now, as far as they were read.
    */
   record JobOpened(
       String slug,
@@ -105,7 +105,8 @@ public sealed interface Message {
       List<String> told,
       Map<String, Map<String, String>> drafts,
       List<DoubtfulLine> doubtful,
-      CautionsMet met)
+      CautionsMet met,
+      Optional<Hands> hands)
       implements Message {
     /** One book alone. */
     public JobOpened(
@@ -116,7 +117,16 @@ public sealed interface Message {
         List<String> told,
         Map<String, Map<String, String>> drafts,
         List<DoubtfulLine> doubtful) {
-      this(slug, device, entries, lookOnly, told, drafts, doubtful, CautionsMet.NONE);
+      this(
+          slug,
+          device,
+          entries,
+          lookOnly,
+          told,
+          drafts,
+          doubtful,
+          CautionsMet.NONE,
+          Optional.empty());
     }
 
     /** A book of which every line passed its check. */
