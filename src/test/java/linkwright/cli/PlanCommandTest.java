@@ -261,4 +261,16 @@ class PlanCommandTest {
       assertThat(line.err()).contains("Did you mean plan?");
     }
   }
+
+  @Test
+  void what_is_within_reach_is_written_in_the_form_that_is_asked_for() {
+    assertThat(plan(PLAN, "--from", "metal=20 g", "--as", "yaml")).isEqualTo(Exit.GOOD);
+    assertThat(new Yaml().<Map<String, Object>>load(line.out())).containsKey("within-reach");
+  }
+
+  @Test
+  void a_saw_that_takes_thirty_millimetres_is_asked_about() {
+    assertThat(plan(PLAN + "kerf: 30 mm\n")).isEqualTo(Exit.GOOD);
+    assertThat(line.err()).contains("A cut that takes 30 mm?");
+  }
 }

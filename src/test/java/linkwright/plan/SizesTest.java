@@ -180,4 +180,24 @@ class SizesTest {
           .anyMatch(each -> each.contains("do not pass the jump ring at the end"));
     }
   }
+
+  /** Of 488 rings of 0.9 mm three hung against a rule of 0.3 mm tell less than is known of them. */
+  @Test
+  void a_trial_that_would_tell_less_than_is_known_promises_nothing() {
+    Wishes fine =
+        new Wishes()
+            .with(WishKeys.METAL, "sterling")
+            .with(WishKeys.WIRE, "0.3 mm")
+            .with(WishKeys.LINK_PATTERN, "round")
+            .with(WishKeys.LINK_FORMERS, "ring=0.9 mm")
+            .with(WishKeys.FINISHED, "450 mm");
+    assertThat(fine.plan().links()).isGreaterThan(400);
+    assertThat(fine.plan().plusMinusTrialMm()).isEmpty();
+    assertThat(fine.with(WishKeys.WIRE, "1 mm").with(WishKeys.LINK_FORMERS, "ring=4 mm").plan())
+        .satisfies(
+            coarse ->
+                assertThat(coarse.plusMinusTrialMm().orElse(0))
+                    .isPositive()
+                    .isLessThan(coarse.plusMinusMm()));
+  }
 }

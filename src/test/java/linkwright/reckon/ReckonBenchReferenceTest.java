@@ -64,6 +64,31 @@ class ReckonBenchReferenceTest {
   }
 
   /** 41.44 g of sterling (10.36 g/cm³, supplier's data sheet) are 1 m of 2 mm square. */
+  /** What is usual: common practice, no source. */
+  @Test
+  void sizes_that_no_wrist_no_melt_and_no_hammered_wire_has_are_refused_with_the_usual() {
+    assertThat(reckon("body", "around", "165 cm").problems().toString()).contains("130 mm");
+    assertThat(reckon("body", "around", "6.5 mm").problems()).containsKey("around");
+    assertThat(
+            reckon("ingot", "metal", "sterling", "mass", "42 g", "size", "2 mm", "loss", "100 %")
+                .problems())
+        .containsKey("loss");
+    assertThat(
+            reckon(
+                    "planish",
+                    "pattern",
+                    "round",
+                    "wire",
+                    "1 mm",
+                    "blank",
+                    "15.71 mm",
+                    "thickness",
+                    "0.05 mm")
+                .problems()
+                .toString())
+        .contains("0.6 mm to 0.9 mm");
+  }
+
   @Test
   void an_ingot_gives_its_volume() {
     Reckoning rod =
