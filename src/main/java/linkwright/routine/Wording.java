@@ -10,6 +10,8 @@ import linkwright.quantity.UnitStyle;
  * words.
  */
 public final class Wording {
+  private static final String OF = " of";
+
   private Wording() {}
 
   /**
@@ -32,8 +34,13 @@ public final class Wording {
     while (braces.find()) {
       filled.append(words.show(text.substring(from, braces.start())));
       String shown = one(braces.group(1).strip(), values, units, words);
-      filled.append(afterSentence(filled) ? capital(shown) : shown);
       from = braces.end();
+      // “the planned number of” goes before a noun; “3 of them” says its “of” itself.
+      boolean noun = text.startsWith(" ", from) && !text.startsWith(OF + " ", from);
+      if (shown.endsWith(OF) && !noun) {
+        shown = shown.substring(0, shown.length() - OF.length());
+      }
+      filled.append(afterSentence(filled) ? capital(shown) : shown);
     }
     filled.append(words.show(text.substring(from)));
     return Degrees.inUnits(filled.toString().replace("{", "").replace("}", ""), units);
