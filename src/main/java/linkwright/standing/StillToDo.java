@@ -49,10 +49,10 @@ public record StillToDo(
    */
   public static StillToDo of(
       int wanted, Pile pile, double usualLoss, double confidence, int canCut) {
-    int good = pile.stages().contains(JUDGED) ? pile.atOrPast(JUDGED) : pile.finished();
+    int good = good(pile);
     int inWork = pile.alive() - good;
     int more = Math.max(0, wanted - good);
-    Rate loss = Rate.usual(usualLoss).seen(good, pile.scrapped());
+    Rate loss = loss(pile, usualLoss);
     OptionalInt toCut =
         Yield.cut(more, loss, confidence) instanceof BlanksToCut.Blanks enough
             ? OptionalInt.of(Math.max(0, enough.blanks() - inWork))
@@ -68,6 +68,15 @@ public record StillToDo(
         canCut,
         Yield.chance(more, blanks, loss),
         loss);
+  }
+
+  /** What is believed of the share lost: the habit that was typed, and what this run showed. */
+  static Rate loss(Pile pile, double usualLoss) {
+    return Rate.usual(usualLoss).seen(good(pile), pile.scrapped());
+  }
+
+  private static int good(Pile pile) {
+    return pile.stages().contains(JUDGED) ? pile.atOrPast(JUDGED) : pile.finished();
   }
 
   /** Further blanks to cut; where no number is enough, as many as still lack. */
