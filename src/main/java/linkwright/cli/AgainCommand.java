@@ -24,9 +24,9 @@ import linkwright.job.JobState;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.Nearest;
 import linkwright.quantity.Read;
+import linkwright.quantity.UnitStyle;
 import linkwright.shell.NewBook;
 import linkwright.shell.Start;
-import linkwright.quantity.UnitStyle;
 import linkwright.standing.CountedPlan;
 import linkwright.standing.Handbook;
 import linkwright.standing.MadeAgain;
@@ -130,8 +130,7 @@ final class AgainCommand implements Callable<Integer> {
       return root.wrong(wrong.get());
     }
     here.err().sayAll(Located.all(choices.problems()));
-    List<Part> parts =
-        new AgainContent(units, earlier.accounts()).of(again, standing);
+    List<Part> parts = new AgainContent(units, earlier.accounts()).of(again, standing);
     if (answer.forReading()) {
       String called = again.wish().getOrDefault(WishKeys.JOB, earlier.course().name());
       here.out().sayAll(PlanText.of(called, parts));

@@ -74,8 +74,7 @@ final class AnswerRows {
       String name = c < table.columns().size() ? table.columns().get(c).name() : "";
       // A number in a cell has its unit apart, as a labelled row has.
       Row cell = Row.of(name, line.cells().get(c).strip());
-      rows.add(
-          row(c == 0 ? "" : first, name, cell.value(), cell.unit(), cell.plusMinus(), "", ""));
+      rows.add(row(c == 0 ? "" : first, name, cell.value(), cell.unit(), cell.plusMinus(), "", ""));
     }
     line.below()
         .forEach(below -> rows.add(row(first, below.kind().label(), "", "", "", "", below.text())));

@@ -61,8 +61,7 @@ public record CountedPlan(
   public CountedPlan saidIn(UnitStyle units) {
     Map<String, String> said = new LinkedHashMap<>(troubles);
     said.replaceAll((key, trouble) -> SaidIn.units(trouble, units));
-    return new CountedPlan(
-        wish, plan, part, said, SaidIn.units(sentence, units), basis, instead);
+    return new CountedPlan(wish, plan, part, said, SaidIn.units(sentence, units), basis, instead);
   }
 
   /** A closed job keeps its figures. */

@@ -59,7 +59,8 @@ public record MadeAgain(
    * @param changes what is to differ, by the keys of {@link #ASKED}
    * @param units what the fields of the new plan are written in
    */
-  public static MadeAgain of(JobState state, Handbook handbook, Map<String, String> changes, UnitStyle units) {
+  public static MadeAgain of(
+      JobState state, Handbook handbook, Map<String, String> changes, UnitStyle units) {
     Standing standing = Standing.of(state, handbook);
     Map<String, String> wish = new LinkedHashMap<>(state.course().wish());
     wish.remove(WishKeys.STOCK);

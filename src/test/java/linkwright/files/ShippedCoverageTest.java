@@ -109,7 +109,9 @@ class ShippedCoverageTest {
     /** What a joint lies on is known at each step that solders, not only at the first. */
     @Test
     void aboutTheBlockStandAtEachStepThatSolders() {
-      Pattern joint = Pattern.compile("(?i)\\b(solder (a|the last|those|its|it|with)|(easi|hard|easy)\\w*\\s+solder|pallion)");
+      Pattern joint =
+          Pattern.compile(
+              "(?i)\\b(solder (a|the last|those|its|it|with)|(easi|hard|easy)\\w*\\s+solder|pallion)");
       assertThat(
               in(
                   step ->
@@ -119,7 +121,9 @@ class ShippedCoverageTest {
           .isEmpty();
     }
 
-    /** Links that touch, and a cap over them, hold pickle: whatever is pickled once it is joined. */
+    /**
+     * Links that touch, and a cap over them, hold pickle: whatever is pickled once it is joined.
+     */
     @Test
     void aboutTrappedPickleStandWhereverJoinedWorkIsPickled() {
       Set<Part> joined = EnumSet.of(Part.SAMPLE, Part.JOIN, Part.FINISH);

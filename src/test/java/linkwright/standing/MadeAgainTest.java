@@ -81,7 +81,11 @@ class MadeAgainTest {
   @Test
   void in_another_metal_the_look_stays_and_the_blank_is_found_anew() {
     MadeAgain gold =
-        MadeAgain.of(earlier().state(), HANDBOOK, Map.of(WishKeys.METAL, "gold-14k-yellow"), UnitStyle.METRIC);
+        MadeAgain.of(
+            earlier().state(),
+            HANDBOOK,
+            Map.of(WishKeys.METAL, "gold-14k-yellow"),
+            UnitStyle.METRIC);
     assertThat(gold.wish()).doesNotContainKeys(WishKeys.LINK_BLANK, WishKeys.LINK_INSIDE);
     assertThat(gold.wish()).containsEntry(WishKeys.LINK_LENGTH, "14.2 mm");
     assertThat(gold.anew()).hasSize(3);
@@ -128,7 +132,8 @@ class MadeAgainTest {
 
   @Test
   void a_plan_written_to_a_file_is_read_as_it_was_typed() {
-    Map<String, String> wish = MadeAgain.of(earlier().state(), HANDBOOK, Map.of(), UnitStyle.METRIC).wish();
+    Map<String, String> wish =
+        MadeAgain.of(earlier().state(), HANDBOOK, Map.of(), UnitStyle.METRIC).wish();
     assertThat(PlanFiles.readBack(wish)).containsExactlyInAnyOrderEntriesOf(wish);
   }
 

@@ -80,7 +80,9 @@ public record Field(
 
   /** The same field with what it is and what it changes. */
   public Field helped(String help) {
-    return with(new Nature(nature.measure(), nature.units(), SaidIn.units(help, nature.units()), nature.aside()));
+    return with(
+        new Nature(
+            nature.measure(), nature.units(), SaidIn.units(help, nature.units()), nature.aside()));
   }
 
   /** The same field, folded away. */

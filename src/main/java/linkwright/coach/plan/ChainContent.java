@@ -56,7 +56,8 @@ public record ChainContent(
               words.show(
                   "Kept with values that would be others today; they are held, and told below.")));
     }
-    plan.remarks(units).forEach(each -> parts.add(Prose.stop(words.show(SaidIn.units(each, units)))));
+    plan.remarks(units)
+        .forEach(each -> parts.add(Prose.stop(words.show(SaidIn.units(each, units)))));
     FinenessWord.of(plan.wish().metal(), plan.massChainG(), reference)
         .forEach(each -> parts.add(Prose.says(words.show(each))));
     parts.addAll(new ChainDetails(units, words, solders).of(standing, plan));

@@ -61,7 +61,8 @@ public final class PlanPlace implements Place {
     JobState state = model.job().orElseThrow().state();
     Standing preview = Standing.ofTyped(form.texts(), state, model.handbook());
     // A field that nobody has come to yet is not wrong; it is only still empty.
-    Map<String, String> troubles = new LinkedHashMap<>(preview.counted().saidIn(model.settings().units()).troubles());
+    Map<String, String> troubles =
+        new LinkedHashMap<>(preview.counted().saidIn(model.settings().units()).troubles());
     form.fields().stream()
         .filter(field -> field.text().isBlank())
         .forEach(field -> troubles.remove(field.id()));
