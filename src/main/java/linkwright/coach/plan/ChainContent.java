@@ -134,7 +134,7 @@ public record ChainContent(
   private void wire(List<Row> rows, Standing standing, Plan plan) {
     rows.add(row("to cut", plan.blanksToCut() + " for " + plan.links()));
     if (plan.rings() > 0) {
-      rows.add(row("rings to cut", plan.ringsToCut() + " for " + plan.rings()));
+      rows.add(row("rings to cut", plan.allRingsToCut() + " for " + plan.allRings()));
     }
     rows.add(row("wire", units.length(plan.wireTotalMm())));
     Optional<WireStand> known = standing.wire().filter(WireStand::known);
@@ -146,7 +146,7 @@ public record ChainContent(
             rows.add(
                 wire.shortMm() > 0
                     ? row("wire to buy", units.length(wire.shortMm())).with(Emphasis.TROUBLE)
-                    : row("wire to buy", "nothing")));
+                    : row("wire to buy", "nothing").remark("what is on hand does")));
     standing
         .chance()
         .ifPresent(chance -> rows.add(row("will do", Math.round(100 * chance) + " % sure")));

@@ -68,6 +68,7 @@ public final class PlanContent {
     routine
         .filter(known -> counted.holds())
         .map(known -> LaidOut.of(model).lackedBy(known))
+        .filter(lacks -> !lacks.isEmpty())
         .ifPresent(lacks -> parts.add(Prose.stop(lacks)));
     if (!counted.holds() && counted.sentence().isEmpty()) {
       parts.add(Prose.says("Results come as you type. Still missing or wrong:"));
