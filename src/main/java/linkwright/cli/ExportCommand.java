@@ -18,6 +18,7 @@ import linkwright.quantity.Read;
 import linkwright.shell.Start;
 import linkwright.standing.Handbook;
 import linkwright.standing.Standing;
+import linkwright.standing.nearest.ChainChoices;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -110,7 +111,10 @@ final class ExportCommand implements Callable<Integer> {
   private static List<Map<String, Object>> plan(Standing standing, BookOfJob book) {
     return standing.counted().plan().isEmpty()
         ? List.of()
-        : List.of(PlanYaml.of(standing, List.of(), book.handbook().reference()));
+        : List.of(PlanYaml.of(
+                standing,
+                ChainChoices.of(book.state().course().wish(), book.state(), book.handbook()),
+                book.handbook().reference()));
   }
 
   private Read<String> written(Map<String, List<Map<String, Object>>> tables, OutForm as) {

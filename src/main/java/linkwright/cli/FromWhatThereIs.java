@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
+import linkwright.cli.forms.OutForm;
+import linkwright.coach.content.Part;
 import linkwright.coach.keys.Act;
 import linkwright.coach.reach.ReachContent;
 import linkwright.job.JobState;
@@ -23,7 +25,12 @@ final class FromWhatThereIs {
 
   /** Tells it; from holds a {@code limit=amount} each. */
   static int tell(
-      Root root, List<String> from, Map<String, String> wish, JobState state, Handbook handbook) {
+      Root root,
+      List<String> from,
+      Map<String, String> wish,
+      JobState state,
+      Handbook handbook,
+      OutForm as) {
     List<String> words = Arrays.stream(Bound.values()).map(Bound::word).toList();
     Map<String, String> typed = new LinkedHashMap<>();
     for (String each : from) {
@@ -48,10 +55,14 @@ final class FromWhatThereIs {
       root.here().err().say(reach.trouble());
       return Exit.PROBLEMS;
     }
-    PlainLines plain = new PlainLines(Act::words);
-    new ReachContent(units, JobPrices.of(state, handbook).currency())
-        .of(reach, typed)
-        .forEach(part -> root.here().out().sayAll(part.answer(plain)));
+    List<Part> parts =
+        new ReachContent(units, JobPrices.of(state, handbook).currency()).of(reach, typed);
+    if (as == OutForm.TEXT) {
+      PlainLines plain = new PlainLines(Act::words);
+      parts.forEach(part -> root.here().out().sayAll(part.answer(plain)));
+    } else {
+      root.here().out().print(as.written("within-reach", AnswerRows.rows(parts)));
+    }
     return Exit.GOOD;
   }
 }

@@ -163,7 +163,7 @@ final class PlanCommand implements Callable<Integer> {
     }
     if (!from.isEmpty()) {
       return FromWhatThereIs.tell(
-          root, from, planned.get().wish(), planned.get().state(), planned.get().handbook());
+          root, from, planned.get().wish(), planned.get().state(), planned.get().handbook(), as);
     }
     if (as != OutForm.TEXT) {
       List<ChainChoice> nearest =

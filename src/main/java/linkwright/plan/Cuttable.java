@@ -12,7 +12,7 @@ final class Cuttable {
     return plan.order(
             plan.bySize(plan.blanksToCut()),
             plan.ringsToCut(),
-            EndRings.COUNT,
+            plan.endRings().map(EndRings::toCut).orElse(0),
             wish.stockMm(),
             wish.ringStockMm())
         .problems();

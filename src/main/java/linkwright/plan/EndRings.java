@@ -10,9 +10,10 @@ import linkwright.wire.WireSection;
  *
  * @param insideMm inside diameter of one, mm
  * @param blankMm its blank, mm
+ * @param toCut blanks so that both come good with the wished chance
  * @param massG both together, g
  */
-public record EndRings(double insideMm, double blankMm, double massG) {
+public record EndRings(double insideMm, double blankMm, int toCut, double massG) {
   /** One at each end. */
   public static final int COUNT = 2;
 
@@ -23,6 +24,7 @@ public record EndRings(double insideMm, double blankMm, double massG) {
                 new EndRings(
                     insideMm,
                     ring.blankMm(),
+                    Planning.toCut(wish, COUNT),
                     WireMass.grams(
                         WireSection.round(wish.wireMm()).areaMm2(),
                         COUNT * ring.blankMm(),
@@ -34,8 +36,13 @@ public record EndRings(double insideMm, double blankMm, double massG) {
     return COUNT * insideMm;
   }
 
-  /** Wire that both take with their kerfs, mm. */
+  /** Wire that they take with their spares and kerfs, mm. */
   public double wireMm(ChainWish wish) {
-    return COUNT * (blankMm + wish.kerfMm());
+    return toCut * eachMm(wish);
+  }
+
+  /** Wire that one takes with its kerf, mm. */
+  public double eachMm(ChainWish wish) {
+    return blankMm + wish.kerfMm();
   }
 }

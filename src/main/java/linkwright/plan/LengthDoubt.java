@@ -30,7 +30,10 @@ final class LengthDoubt {
     return Math.hypot(together, Math.sqrt(squares));
   }
 
-  /** What would be left of it after a trial length; empty where one is followed already. */
+  /**
+   * What would be left of it after a trial length; empty where one is followed already, and where
+   * so short a one, read by a rule, would tell less than is known: of many small links.
+   */
   static OptionalDouble afterTrial(List<LinksOfSize> sizes, LinkBasis basis) {
     if (basis.hungLinks() > 0) {
       return OptionalDouble.empty();
@@ -44,7 +47,8 @@ final class LengthDoubt {
     int repeat = sizes.stream().mapToInt(LinksOfSize::perRepeat).sum();
     int hung = sizes.size() == 1 ? TRIAL_LINKS : Math.max(TRIAL_LINKS, repeat);
     double common = LinkSettling.hungSpreadMm(pieces / Math.sqrt(links), hung);
-    return OptionalDouble.of(Math.hypot(links * common, pieces));
+    double after = Math.hypot(links * common, pieces);
+    return after < ofChain(sizes) ? OptionalDouble.of(after) : OptionalDouble.empty();
   }
 
   private static double sq(double x) {

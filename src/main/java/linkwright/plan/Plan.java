@@ -20,7 +20,7 @@ import linkwright.wire.SolderNeed;
  * @param lengthMm the chain's length with that many, clasp included, mm
  * @param plusMinusMm doubt of that length, one standard deviation, mm
  * @param plusMinusTrialMm the doubt that would be left after a trial length of three links, mm;
- *     empty where one is followed already
+ *     empty where one is followed already or would tell no more
  * @param oneFewerMm its length with one link fewer, or one repeat; empty if there is no fewer
  * @param oneMoreMm its length with one link more, or one repeat, mm
  * @param exactRingInsideMm inside diameter of the round ring that would make the length exact;
@@ -113,7 +113,7 @@ public record Plan(
         : linkInsideMm();
   }
 
-  /** Wire of the jump rings at the ends, mm. */
+  /** Wire of the jump rings at the ends, spares included, mm. */
   public double wireEndsMm() {
     return endRings.map(ends -> ends.wireMm(wish)).orElse(0.0);
   }
@@ -121,6 +121,23 @@ public record Plan(
   /** Rings in all, those at the ends too. */
   public int allRings() {
     return rings + (endRings.isPresent() ? EndRings.COUNT : 0);
+  }
+
+  /** Rings to cut in all, those at the ends too: each kind with spares of its own. */
+  public int allRingsToCut() {
+    return ringsToCut + endRings.map(EndRings::toCut).orElse(0);
+  }
+
+  /** Links still lacking, size by size; those named last are made last. */
+  public List<Integer> linksLacking(int more) {
+    return lastFirst(more, sizes.stream().map(LinksOfSize::links).toList());
+  }
+
+  /** Rings still lacking: those that join, then those at the ends, which are made last. */
+  public List<Integer> ringsLacking(int more) {
+    return endRings.isPresent()
+        ? lastFirst(more, List.of(rings, EndRings.COUNT))
+        : List.of(more);
   }
 
   /** How much longer than wished it comes, mm; negative for shorter. */
@@ -185,7 +202,7 @@ public record Plan(
       LinksOfSize size = sizes.get(i);
       wanted.add(new BlanksWanted(size.link().blankMm(), blanks.get(i), size.perRepeat()));
     }
-    endRings.ifPresent(ring -> wanted.add(new BlanksWanted(ring.blankMm(), ends, EndRings.COUNT)));
+    endRings.ifPresent(ring -> wanted.add(new BlanksWanted(ring.blankMm(), ends, 1)));
     return new CutOrder(
         stockMm,
         ringed ? ringStockMm : Optional.empty(),
@@ -201,10 +218,14 @@ public record Plan(
    * the order in which the sizes were named, so that what is left is of those named last.
    */
   public List<Integer> bySize(int toCut) {
-    Integer[] left = new Integer[sizes.size()];
-    int rest = toCut;
-    for (int i = sizes.size() - 1; i >= 0; i--) {
-      left[i] = i == 0 ? rest : Math.min(rest, sizes.get(i).toCut());
+    return lastFirst(toCut, sizes.stream().map(LinksOfSize::toCut).toList());
+  }
+
+  private static List<Integer> lastFirst(int all, List<Integer> most) {
+    Integer[] left = new Integer[most.size()];
+    int rest = all;
+    for (int i = most.size() - 1; i >= 0; i--) {
+      left[i] = i == 0 ? rest : Math.min(rest, most.get(i));
       rest -= left[i];
     }
     return List.of(left);

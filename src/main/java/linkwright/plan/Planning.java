@@ -169,7 +169,7 @@ public final class Planning {
   }
 
   /** Pieces so that enough of them come good with the wished chance; as many if none is enough. */
-  private static int toCut(ChainWish wish, int wanted) {
+  static int toCut(ChainWish wish, int wanted) {
     return Yield.cut(wanted, 0, 0, wish.usualLoss(), wish.confidence())
             instanceof BlanksToCut.Blanks enough
         ? enough.blanks()

@@ -8,6 +8,16 @@ import linkwright.quantity.Length;
 final class BodySum implements Working {
   private static final double INCH_MM = 25.4;
 
+  /** A newborn's wrist, and more than any neck, mm. Common practice, no source. */
+  private static final double LEAST_MM = 60;
+
+  private static final double MOST_MM = 700;
+
+  /** What is usual of grown people, mm. Common practice, no source. */
+  private static final List<Double> WRIST_MM = List.of(130.0, 220.0);
+
+  private static final List<Double> NECK_MM = List.of(300.0, 450.0);
+
   private static final Sum SUM =
       new Sum(
           "body",
@@ -32,6 +42,20 @@ final class BodySum implements Working {
   @Override
   public void work(Answers answers, Outcome outcome) {
     Optional<Double> around = answers.size("around");
+    around.ifPresent(
+        mm ->
+            answers.check(
+                "around",
+                mm >= LEAST_MM && mm <= MOST_MM,
+                "That is no wrist or neck: a wrist is usually "
+                    + answers.units().length(WRIST_MM.get(0))
+                    + " to "
+                    + answers.units().length(WRIST_MM.get(1))
+                    + " around, a neck "
+                    + answers.units().length(NECK_MM.get(0))
+                    + " to "
+                    + answers.units().length(NECK_MM.get(1))
+                    + "."));
     String word = answers.read("ease", linkwright.quantity.Read::good).orElse("comfortable");
     Optional<Double> own = answers.read("own-ease", Length::read).map(Length::mm);
     Optional<Double> thick = answers.size("thick");

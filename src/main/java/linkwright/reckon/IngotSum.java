@@ -12,6 +12,8 @@ final class IngotSum implements Working {
   /** What melting and pouring take. Common practice, no source. */
   private static final double MELT_LOSS = 0.01;
 
+  private static final double MOST_LOSS = 0.5;
+
   private static final Sum SUM =
       new Sum(
           "ingot",
@@ -37,6 +39,10 @@ final class IngotSum implements Working {
     Section section = answers.read("section", Section::read).orElse(Section.SQUARE);
     Optional<WireSection> size = answers.read("size", text -> WireSection.read(section, text));
     double loss = answers.share("loss").orElse(MELT_LOSS);
+    answers.check(
+        "loss",
+        loss <= MOST_LOSS,
+        "More than half lost is no melt: usual are 0.5 to 2 %, more with dirty scrap.");
     if (answers.wrong()) {
       return;
     }

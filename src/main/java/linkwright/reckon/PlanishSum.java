@@ -8,6 +8,14 @@ import linkwright.quantity.UnitStyle;
 
 /** What planishing makes of a link: wire hammered thinner spreads, and the link grows with it. */
 final class PlanishSum implements Working {
+  /** Below that share of its thickness wire tears. Common practice, no source. */
+  private static final double LEAST_SHARE = 0.25;
+
+  /** What links are planished to, of the wire's thickness. Common practice, no source. */
+  private static final double USUAL_FROM = 0.6;
+
+  private static final double USUAL_TO = 0.9;
+
   private static final Sum SUM =
       new Sum(
           "planish",
@@ -36,6 +44,14 @@ final class PlanishSum implements Working {
           "thickness",
           thickness.get() <= wire.get(),
           "That is thicker than the wire: planishing makes it thinner.");
+      answers.check(
+          "thickness",
+          thickness.get() >= LEAST_SHARE * wire.get(),
+          "That is less than a quarter of the wire, which no link stands: usual are "
+              + answers.units().length(USUAL_FROM * wire.get())
+              + " to "
+              + answers.units().length(USUAL_TO * wire.get())
+              + ".");
     }
     LinkSum.formed(answers, LinkSum.formers(answers))
         .ifPresent(link -> told(outcome, answers.units(), link, thickness.orElseThrow()));

@@ -48,6 +48,6 @@ final class SectionSum implements Working {
     outcome.line(
         "Makers start thicker, from about "
             + answers.units().length(start)
-            + ": trueing and edges take a quarter of the area (common practice, no source).");
+            + ": a quarter more area, of which trueing and edges take a fifth (common practice, no source).");
   }
 }

@@ -131,6 +131,7 @@ final class OwnFileSchemas {
         .some("redos", said("redos", named(share)))
         .some("fire-watch", said("fire-watch", text()))
         .some("waits", said("waits", named(time)))
+        .some("tools", said("tools", list(text())))
         .file("bench", "bench.yaml: what is the maker's own whatever the job");
   }
 

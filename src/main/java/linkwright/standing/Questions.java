@@ -29,6 +29,11 @@ public final class Questions {
   /** More wire than this is a coil, not what one job takes, mm. */
   private static final double MUCH_WIRE_MM = 50_000;
 
+  /** No saw of a jeweller's takes more, mm. Common practice, no source. */
+  private static final double MUCH_KERF_MM = 1.0;
+
+  private static final List<Double> SAW_KERF_MM = List.of(0.2, 0.5);
+
   /** Half of all pieces lost is no habit. */
   private static final double MUCH_LOSS = 0.5;
 
@@ -70,6 +75,16 @@ public final class Questions {
         plan.wish().usualLoss() >= MUCH_LOSS,
         WishKeys.USUAL_LOSS,
         "%.0f of a hundred links lost as a rule?".formatted(100 * plan.wish().usualLoss()));
+    ask(
+        plan.wish().kerfMm() > MUCH_KERF_MM,
+        WishKeys.KERF,
+        "A cut that takes "
+            + units.length(plan.wish().kerfMm())
+            + "? Usual are 0 for cutters and "
+            + units.length(SAW_KERF_MM.get(0))
+            + " to "
+            + units.length(SAW_KERF_MM.get(1))
+            + " for a saw.");
     ask(
         plan.blanksToCut() > MANY_PIECES,
         WishKeys.FINISHED,

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.IntFunction;
 import linkwright.hands.Hands;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
@@ -149,11 +150,25 @@ public record Standing(
               each.put(PieceKind.RING, plan.ringTurnMm());
               left.put(
                   PieceKind.LINK,
-                  still(plan, state, PieceKind.LINK, plan.links(), stock, plan.linkEachMm()));
+                  still(
+                      plan,
+                      state,
+                      PieceKind.LINK,
+                      plan.links(),
+                      plan::linksLacking,
+                      stock,
+                      plan.linkEachMm()));
               if (plan.rings() > 0) {
                 left.put(
                     PieceKind.RING,
-                    still(plan, state, PieceKind.RING, plan.allRings(), stock, plan.ringTurnMm()));
+                    still(
+                        plan,
+                        state,
+                        PieceKind.RING,
+                        plan.allRings(),
+                        plan::ringsLacking,
+                        stock,
+                        plan.ringTurnMm()));
               }
               if (plan.sized()) {
                 int toCut = left.get(PieceKind.LINK).toCutOrAsMany();
@@ -241,9 +256,16 @@ public record Standing(
   }
 
   private static StillToDo still(
-      Plan plan, JobState state, PieceKind piece, int wanted, StockLeft stock, double eachMm) {
+      Plan plan,
+      JobState state,
+      PieceKind piece,
+      int wanted,
+      IntFunction<List<Integer>> bySize,
+      StockLeft stock,
+      double eachMm) {
     return StillToDo.of(
         wanted,
+        bySize,
         state.piles().of(piece),
         plan.wish().usualLoss(),
         plan.wish().confidence(),

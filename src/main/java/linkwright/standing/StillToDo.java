@@ -1,6 +1,8 @@
 package linkwright.standing;
 
+import java.util.List;
 import java.util.OptionalInt;
+import java.util.function.IntFunction;
 import linkwright.job.Pile;
 import linkwright.routine.Stage;
 import linkwright.yield.BlanksToCut;
@@ -49,14 +51,26 @@ public record StillToDo(
    */
   public static StillToDo of(
       int wanted, Pile pile, double usualLoss, double confidence, int canCut) {
-    int good = pile.stages().contains(JUDGED) ? pile.atOrPast(JUDGED) : pile.finished();
+    return of(wanted, List::of, pile, usualLoss, confidence, canCut);
+  }
+
+  /**
+   * The same of pieces of several sizes, each of which needs spares of its own.
+   *
+   * @param bySize pieces still lacking → how many of them of each size
+   */
+  static StillToDo of(
+      int wanted,
+      IntFunction<List<Integer>> bySize,
+      Pile pile,
+      double usualLoss,
+      double confidence,
+      int canCut) {
+    int good = good(pile);
     int inWork = pile.alive() - good;
     int more = Math.max(0, wanted - good);
-    Rate loss = Rate.usual(usualLoss).seen(good, pile.scrapped());
-    OptionalInt toCut =
-        Yield.cut(more, loss, confidence) instanceof BlanksToCut.Blanks enough
-            ? OptionalInt.of(Math.max(0, enough.blanks() - inWork))
-            : OptionalInt.empty();
+    Rate loss = loss(pile, usualLoss);
+    OptionalInt toCut = blanks(bySize.apply(more), loss, confidence, inWork);
     int blanks = Math.min(Yield.MOST_BLANKS, inWork + canCut);
     return new StillToDo(
         wanted,
@@ -68,6 +82,27 @@ public record StillToDo(
         canCut,
         Yield.chance(more, blanks, loss),
         loss);
+  }
+
+  /** What is believed of the share lost: the habit that was typed, and what this run showed. */
+  static Rate loss(Pile pile, double usualLoss) {
+    return Rate.usual(usualLoss).seen(good(pile), pile.scrapped());
+  }
+
+  private static int good(Pile pile) {
+    return pile.stages().contains(JUDGED) ? pile.atOrPast(JUDGED) : pile.finished();
+  }
+
+  private static OptionalInt blanks(
+      List<Integer> lacking, Rate loss, double confidence, int inWork) {
+    int blanks = 0;
+    for (int more : lacking) {
+      if (!(Yield.cut(more, loss, confidence) instanceof BlanksToCut.Blanks enough)) {
+        return OptionalInt.empty();
+      }
+      blanks += enough.blanks();
+    }
+    return OptionalInt.of(Math.max(0, blanks - inWork));
   }
 
   /** Further blanks to cut; where no number is enough, as many as still lack. */

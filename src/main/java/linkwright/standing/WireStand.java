@@ -9,7 +9,6 @@ import linkwright.cutting.CutPlan;
 import linkwright.cutting.Cutting;
 import linkwright.cutting.LengthCut;
 import linkwright.job.WireLedger;
-import linkwright.plan.EndRings;
 import linkwright.plan.Plan;
 import linkwright.routine.PieceKind;
 
@@ -127,9 +126,10 @@ public record WireStand(
       return 0;
     }
     StillToDo links = left.get(PieceKind.LINK);
+    int ends = plan.endRings().get().toCut();
     return plan.rings() > 0
-        ? Math.min(EndRings.COUNT, toCut.rings())
-        : links == null || links.more() > 0 ? EndRings.COUNT : 0;
+        ? Math.min(ends, toCut.rings())
+        : links == null || links.more() > 0 ? ends : 0;
   }
 
   private static int toCut(Map<PieceKind, StillToDo> left, PieceKind piece) {
@@ -153,7 +153,7 @@ public record WireStand(
               .findFirst();
       WireLengths length = lengths.get(i);
       int ends = cut.map(each -> sum(each.blanks().subList(sizes, each.blanks().size()))).orElse(0);
-      double endsMm = ends * plan.wireEndsMm() / EndRings.COUNT;
+      double endsMm = ends * plan.endRings().map(one -> one.eachMm(plan.wish())).orElse(0.0);
       bars.add(
           new Bar(
               length.mm(),

@@ -34,6 +34,15 @@ class LessonCommandTest {
   }
 
   @Test
+  void each_verdict_is_told_whole_however_like_the_last_it_is() {
+    line.typing(
+        List.of("0", "", "0", "", "0", "", "0", "quit"), "lesson", "round-cable", "--plain");
+    for (String told : List.of("Not so.", "Not answered.", "It is: ", "It comes back now")) {
+      assertThat(line.out().split(told, -1)).as(told + line.out()).hasSize(5);
+    }
+  }
+
+  @Test
   void no_answer_is_given_by_an_empty_line() {
     line.typing(List.of("", "", "quit"), "lesson", "round-cable", "--plain");
     assertThat(line.out()).contains("An empty line does nothing here.").doesNotContain("Not so.");

@@ -64,7 +64,15 @@ class PlanContentTest {
     Plan plan = held(bench).preview().counted().plan().orElseThrow();
     assertThat(rows(bench).stream().map(Row::label))
         .startsWith(
-            "links", "rings", "length", "after a trial", "wished", "chain weighs", "mark", "mind");
+            "links",
+            "rings",
+            "length",
+            "after a trial",
+            "wished",
+            "ring for that",
+            "chain weighs",
+            "mark",
+            "mind");
     assertThat(row(bench, "links").value()).isEqualTo(Integer.toString(plan.links()));
     assertThat(row(bench, "rings").value()).isEqualTo(Integer.toString(plan.rings()));
     assertThat(row(bench, "length").amount()).isEqualTo("181 ± 13 mm");

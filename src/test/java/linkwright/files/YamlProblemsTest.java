@@ -301,7 +301,7 @@ class YamlProblemsTest {
       assertTold(
           TRIGGER + "colour: red\n",
           "9:1: The key \"colour\" is not known in this file."
-              + " Known here: format, metals, solders, fineness, clasps, limits, glossary.");
+              + " Known here: format, metals, solders, fineness, clasps, limits, glossary, tools.");
     }
   }
 }

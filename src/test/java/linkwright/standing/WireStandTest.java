@@ -2,6 +2,7 @@ package linkwright.standing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Map;
 import linkwright.job.Fact;
 import linkwright.plan.Plan;
@@ -30,6 +31,32 @@ class WireStandTest {
 
   @Nested
   class WireThatLacks {
+    @Test
+    void is_what_the_plan_says_with_rings_at_the_ends_and_with_repeats() {
+      Wishes ends = Wishes.common().with(WishKeys.RING_ENDS, "5 mm");
+      Wishes repeat =
+          Wishes.common()
+              .with(WishKeys.LINK_PATTERN, "oval")
+              .with(WishKeys.LINK_BLANK, "20 mm")
+              .with(WishKeys.LINK_FORMERS, "end=2.8 mm")
+              .with(WishKeys.LINK_REPEAT, "1 link + 2 round ring=3 mm");
+      for (Wishes wishes : List.of(ends, repeat)) {
+        Standing standing = Standing.ofWish(wishes.texts(), JobBook.HANDBOOK);
+        Plan plan = plan(standing);
+        WireStand wire = standing.wire().orElseThrow();
+        assertThat(wire.toCut().links()).isEqualTo(plan.blanksToCut());
+        assertThat(wire.toCut().rings()).isEqualTo(plan.allRingsToCut());
+        assertThat(wire.shortMm()).isCloseTo(plan.wireTotalMm(), Offset.offset(0.01));
+        String enough = plan.wireTotalMm() + 0.2 + " mm"; // a micrometre for each piece
+        assertThat(
+                Standing.ofWish(wishes.with(WishKeys.STOCK, enough).texts(), JobBook.HANDBOOK)
+                    .wire()
+                    .orElseThrow()
+                    .shortMm())
+            .isZero();
+      }
+    }
+
     @Test
     void is_none_where_there_is_plenty() {
       assertThat(shortMm(Wishes.common().with(WishKeys.STOCK, "3 m"))).isZero();

@@ -31,6 +31,12 @@ final class HotWorkChecks {
   private Instant restartedAt = Instant.MIN;
   private Instant lastHeat = Instant.MIN;
   private boolean ended;
+  private boolean clockSet;
+
+  /** Between heat and statement a clock that is set moves where the watch begins: not held here. */
+  void clockSet() {
+    clockSet = true;
+  }
 
   void restarted(Instant real) {
     restartedAt = real;
@@ -151,7 +157,7 @@ final class HotWorkChecks {
     }
     boolean heatedSince = lastHeat.isAfter(restartedAt);
     boolean watch =
-        !lit && !ended && heatedSince && Duration.between(lastHeat, real).compareTo(WATCH) < 0;
+        !lit && !ended && !clockSet && heatedSince && Duration.between(lastHeat, real).compareTo(WATCH) < 0;
     Optional<TimerRun> runs =
         model.bench().watch().map(each -> each.run()).filter(run -> !run.rings(model.steady()));
     if (watch && runs.isEmpty()) {

@@ -117,7 +117,7 @@ public final class PlanYaml {
     one.put("blank_mm", size.link().blankMm());
     one.put("inside_mm", size.link().insideMm());
     one.put("blanks_to_cut", size.toCut());
-    one.put("wire_mm", size.links() * size.eachMm(plan.wish()));
+    one.put("wire_mm", size.toCut() * size.eachMm(plan.wish()));
     one.put("mass_g", size.massG());
     return one;
   }
@@ -159,7 +159,8 @@ public final class PlanYaml {
     one.put("stock_mm", bar.leftMm());
     one.put("ring_stock", ringStock);
     one.put("blanks", bar.next().links());
-    one.put("rings", bar.next().rings());
+    one.put("rings", bar.next().rings() - bar.ends());
+    one.put("end_rings", bar.ends());
     one.put("left_mm", bar.overMm());
     return one;
   }

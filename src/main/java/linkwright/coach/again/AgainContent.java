@@ -32,10 +32,10 @@ public record AgainContent(UnitStyle units, Accounts accounts) {
     List<Part> parts = new ArrayList<>();
     List<Row> rows = new ArrayList<>();
     standing.counted().plan().ifPresent(plan -> chain(rows, plan));
-    again.earlier().ifPresent(earlier -> work(rows, earlier));
+    again.earlier().ifPresent(earlier -> work(rows, earlier, again, standing));
     parts.add(new Rows(rows));
     if (!standing.counted().sentence().isEmpty()) {
-      parts.add(Prose.stop(standing.counted().sentence()));
+      parts.add(Prose.stop(standing.counted().saidIn(units).sentence()));
     }
     list(parts, "To be tried anew:", again.anew());
     list(parts, "Carries over:", again.carries());
@@ -67,7 +67,7 @@ public record AgainContent(UnitStyle units, Accounts accounts) {
     rows.add(Row.of("it weighs", units.mass(order.massG())));
   }
 
-  private void work(List<Row> rows, Closing earlier) {
+  private void work(List<Row> rows, Closing earlier, MadeAgain again, Standing standing) {
     if (earlier.hours() > 0) {
       rows.add(Row.of("the first took", Clock.spoken(earlier.hours() * SECONDS_PER_HOUR)));
       double second = Math.max(0, earlier.hours() - earlier.trialHours());
@@ -75,8 +75,20 @@ public record AgainContent(UnitStyle units, Accounts accounts) {
     }
     if (!accounts.prices().isEmpty()) {
       rows.add(Row.of("its price", money(earlier.first().total())));
-      rows.add(Row.of("made again", money(earlier.again().total())));
+      rows.add(Row.of("made again", madeAgain(earlier, again, standing)));
     }
+  }
+
+  /** In another metal or wire by the new plan and the prices known for it; never by the old. */
+  private String madeAgain(Closing earlier, MadeAgain again, Standing standing) {
+    if (again.anew().isEmpty()) {
+      return money(earlier.again().total());
+    }
+    return standing
+        .quote()
+        .filter(quote -> quote.priced() && !quote.lacksMetal())
+        .map(quote -> Decimals.money(quote.again().total(), quote.currency()))
+        .orElse("not known: no price for this metal");
   }
 
   private String money(double amount) {

@@ -13,6 +13,7 @@ import linkwright.plan.EndRings;
 import linkwright.plan.FinenessWord;
 import linkwright.plan.Plan;
 import linkwright.plan.SettledLink;
+import linkwright.quantity.SaidIn;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Reference;
 import linkwright.routine.TradeWords;
@@ -55,7 +56,8 @@ public record ChainContent(
               words.show(
                   "Kept with values that would be others today; they are held, and told below.")));
     }
-    plan.remarks(units).forEach(each -> parts.add(Prose.stop(words.show(each))));
+    plan.remarks(units)
+        .forEach(each -> parts.add(Prose.stop(words.show(SaidIn.units(each, units)))));
     FinenessWord.of(plan.wish().metal(), plan.massChainG(), reference)
         .forEach(each -> parts.add(Prose.says(words.show(each))));
     parts.addAll(new ChainDetails(units, words, solders).of(standing, plan));
@@ -132,7 +134,7 @@ public record ChainContent(
   private void wire(List<Row> rows, Standing standing, Plan plan) {
     rows.add(row("to cut", plan.blanksToCut() + " for " + plan.links()));
     if (plan.rings() > 0) {
-      rows.add(row("rings to cut", plan.ringsToCut() + " for " + plan.rings()));
+      rows.add(row("rings to cut", plan.allRingsToCut() + " for " + plan.allRings()));
     }
     rows.add(row("wire", units.length(plan.wireTotalMm())));
     Optional<WireStand> known = standing.wire().filter(WireStand::known);
@@ -144,7 +146,7 @@ public record ChainContent(
             rows.add(
                 wire.shortMm() > 0
                     ? row("wire to buy", units.length(wire.shortMm())).with(Emphasis.TROUBLE)
-                    : row("wire to buy", "nothing")));
+                    : row("wire to buy", "nothing").remark("what is on hand does")));
     standing
         .chance()
         .ifPresent(chance -> rows.add(row("will do", Math.round(100 * chance) + " % sure")));

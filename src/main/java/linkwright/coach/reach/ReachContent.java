@@ -83,7 +83,12 @@ public record ReachContent(UnitStyle units, String currency) {
     WithinReach.Within all = reach.together();
     String of = reach.each().size() == 1 ? "" : "From all of it: ";
     if (all.longest().isEmpty()) {
-      return of + "not even one link. " + bind(reach) + " too little.";
+      return capital(
+          of
+              + "not even one link, or one repeat, can be had"
+              + (reach.binding().isEmpty()
+                  ? "."
+                  : ": there is too little " + words(reach) + "."));
     }
     String wire =
         all.heaviestMm().isPresent()
@@ -103,15 +108,24 @@ public record ReachContent(UnitStyle units, String currency) {
             + wire
             + ". "
             + bind(reach)
-            + (more.isEmpty() ? "." : ": one link more takes " + more + "."));
+            + (more.isEmpty() ? "." : ": one " + grows(all.longest().get()) + " more takes " + more + "."));
   }
 
   private static String capital(String text) {
     return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 
+  /** By what a chain grows. */
+  private static String grows(Plan plan) {
+    return plan.sized() ? "repeat" : "link";
+  }
+
+  private static String words(WithinReach reach) {
+    return reach.binding().stream().map(Bound::word).collect(Collectors.joining(" and "));
+  }
+
   private static String bind(WithinReach reach) {
-    String words = reach.binding().stream().map(Bound::word).collect(Collectors.joining(" and "));
+    String words = words(reach);
     boolean many = reach.binding().size() > 1 || reach.binding().contains(Bound.HOURS);
     return (words.isEmpty() ? "All together" : capital(words))
         + (words.isEmpty() || many ? " bind" : " binds");

@@ -20,7 +20,7 @@ import linkwright.standing.Standing;
 /** The same wish in other lengths and wires, each planned once and from nothing. */
 final class Variants {
   /** Longer chain than that nobody makes by hand. */
-  static final int MOST_LINKS = 4096;
+  private static final int MOST_LINKS = 4096;
 
   /** Wire that is soldered into chain by hand, mm; common practice, no source. */
   private static final double THINNEST_MM = 0.3;
@@ -56,26 +56,38 @@ final class Variants {
     return byLinks.computeIfAbsent(links, n -> planned(lengthOf(n), true));
   }
 
-  /** The most links that these limits allow, by halving: what a chain takes grows with it. */
+  /** The most links that these limits allow, in whole repeats: what a chain takes grows with it. */
   int mostLinks(List<Bound> limits) {
+    int each = oneMore();
+    int most = MOST_LINKS / each;
     int does = 0;
     int fails = 1;
-    while (fails < MOST_LINKS && allow(fails, limits)) {
+    while (fails < most && allow(fails * each, limits)) {
       does = fails;
-      fails = Math.min(MOST_LINKS, fails * 2);
+      fails = Math.min(most, fails * 2);
     }
-    if (fails == MOST_LINKS && allow(fails, limits)) {
-      return MOST_LINKS;
+    if (fails == most && allow(fails * each, limits)) {
+      return most * each;
     }
     while (fails - does > 1) {
       int middle = (does + fails) / 2;
-      if (allow(middle, limits)) {
+      if (allow(middle * each, limits)) {
         does = middle;
       } else {
         fails = middle;
       }
     }
-    return does;
+    return does * each;
+  }
+
+  /** Links by which a chain grows: one, or a whole repeat. */
+  int oneMore() {
+    return wishedPlan().linksPerRepeat();
+  }
+
+  /** Whether so many are more than anybody makes. */
+  boolean unbounded(int links) {
+    return links > MOST_LINKS - oneMore();
   }
 
   private boolean allow(int links, List<Bound> limits) {
@@ -178,7 +190,7 @@ final class Variants {
 
   private Map<String, String> lengthOf(int links) {
     Plan plan = wishedPlan();
-    double pitch = plan.oneMoreMm() - plan.lengthMm();
+    double pitch = (plan.oneMoreMm() - plan.lengthMm()) / oneMore();
     Map<String, String> wish = new LinkedHashMap<>(texts);
     wish.put(WishKeys.FINISHED, exact(plan.lengthMm() + (links - plan.links()) * pitch));
     return wish;

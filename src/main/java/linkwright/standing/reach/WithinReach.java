@@ -20,7 +20,7 @@ import linkwright.standing.Standing;
  * @param each a limit's own chains, in the order of {@link OnHand#limits}
  * @param together what all of them leave
  * @param binding which limits hold the longest chain back
- * @param onceMore what one link more would take of each binding limit; not of wire that has no one
+ * @param onceMore what one link more, or one repeat, would take of each binding limit; not of wire that has no one
  *     number
  * @param unknown why some of what there is holds nothing back: no price, no routine
  * @param trouble why nothing can be said; empty if it can
@@ -110,7 +110,7 @@ public record WithinReach(
                 .flatMap(one -> one.limits().stream())
                 .toList();
     return new WithinReach(
-        each, together, binding, variants.taken(together.links() + 1, binding), unknown, "");
+        each, together, binding, variants.taken(together.links() + variants.oneMore(), binding), unknown, "");
   }
 
   private static WithinReach none(String why) {
@@ -132,7 +132,7 @@ public record WithinReach(
             .findFirst()
             .map(OptionalDouble::of)
             .orElse(OptionalDouble.empty()),
-        most >= Variants.MOST_LINKS,
+        variants.unbounded(most),
         longest.map(limits.get(0)::takenBy).orElse(OptionalDouble.empty()));
   }
 }

@@ -164,4 +164,27 @@ class ReachTest {
     assertThat(metal.together().longest()).isPresent();
     assertThat(metal.unknown()).hasSize(1);
   }
+
+  /** A chain of a repeat grows by whole repeats; fewer links than one repeat are no chain. */
+  @Test
+  void a_chain_of_repeats_is_as_many_repeats_as_there_is_metal_for() {
+    Map<String, String> wish =
+        Wishes.common()
+            .without(WishKeys.STOCK)
+            .with(WishKeys.LINK_PATTERN, "oval")
+            .with(WishKeys.LINK_BLANK, "20 mm")
+            .with(WishKeys.LINK_FORMERS, "end=2.8 mm")
+            .with(WishKeys.LINK_REPEAT, "1 link + 2 round ring=3 mm")
+            .texts();
+    OnHand there =
+        new OnHand("", OptionalDouble.of(8), OptionalDouble.empty(), OptionalDouble.empty());
+    WithinReach reach =
+        WithinReach.of(wish, Standing.newJob(wish, PRICED), PRICED, there, UnitStyle.METRIC);
+    assertThat(reach.trouble()).isEmpty();
+    Plan longest = reach.together().longest().orElseThrow();
+    assertThat(longest.links() % 3).isZero();
+    assertThat(longest.links()).isGreaterThan(3);
+    assertThat(WireToOrder.of(longest).massG()).isLessThanOrEqualTo(8);
+    assertThat(reach.onceMore().get(Bound.METAL)).isGreaterThan(8);
+  }
 }
