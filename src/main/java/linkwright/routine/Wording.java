@@ -3,6 +3,7 @@ package linkwright.routine;
 import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
+import linkwright.quantity.Degrees;
 import linkwright.quantity.UnitStyle;
 
 /**
