@@ -24,8 +24,10 @@ import linkwright.job.JobState;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.Nearest;
 import linkwright.quantity.Read;
+import linkwright.quantity.UnitStyle;
 import linkwright.shell.NewBook;
 import linkwright.shell.Start;
+import linkwright.standing.CountedPlan;
 import linkwright.standing.Handbook;
 import linkwright.standing.MadeAgain;
 import linkwright.standing.Standing;
@@ -114,20 +116,21 @@ final class AgainCommand implements Callable<Integer> {
 
   private int again(JobState earlier, Handbook handbook) {
     Surroundings here = root.here();
-    MadeAgain again = MadeAgain.of(earlier, handbook, changes());
+    Choices choices = Choices.load(root.home());
+    UnitStyle units = choices.user().units();
+    MadeAgain again = MadeAgain.of(earlier, handbook, changes(), units);
     Handbook next = handbook.forJob("", List.of());
     Standing standing = Standing.ofTyped(again.wish(), again.begun(earlier, next), next);
+    CountedPlan counted = standing.counted().saidIn(units);
     Optional<String> wrong =
-        standing.counted().troubles().values().stream()
+        counted.troubles().values().stream()
             .findFirst()
-            .or(() -> Optional.of(standing.counted().sentence()).filter(said -> !said.isEmpty()));
+            .or(() -> Optional.of(counted.sentence()).filter(said -> !said.isEmpty()));
     if (wrong.isPresent()) {
       return root.wrong(wrong.get());
     }
-    Choices choices = Choices.load(root.home());
     here.err().sayAll(Located.all(choices.problems()));
-    List<Part> parts =
-        new AgainContent(choices.user().units(), earlier.accounts()).of(again, standing);
+    List<Part> parts = new AgainContent(units, earlier.accounts()).of(again, standing);
     if (answer.forReading()) {
       String called = again.wish().getOrDefault(WishKeys.JOB, earlier.course().name());
       here.out().sayAll(PlanText.of(called, parts));

@@ -72,7 +72,9 @@ final class AnswerRows {
     String first = line.cells().isEmpty() ? "" : line.cells().get(0).strip();
     for (int c = line.cells().size() > 1 ? 1 : 0; c < line.cells().size(); c++) {
       String name = c < table.columns().size() ? table.columns().get(c).name() : "";
-      rows.add(row(c == 0 ? "" : first, name, line.cells().get(c).strip(), "", "", "", ""));
+      // A number in a cell has its unit apart, as a labelled row has.
+      Row cell = Row.of(name, line.cells().get(c).strip());
+      rows.add(row(c == 0 ? "" : first, name, cell.value(), cell.unit(), cell.plusMinus(), "", ""));
     }
     line.below()
         .forEach(below -> rows.add(row(first, below.kind().label(), "", "", "", "", below.text())));

@@ -32,7 +32,7 @@ final class EverywhereActs {
 
   static Turn act(Model model, Act act) {
     if (model.held() instanceof HotWorkHeld && act != Act.HELP) {
-      return asked(model);
+      return act == Act.UNDO || act == Act.BRING_BACK ? asked(model) : first(model);
     }
     return switch (act) {
       case ROUND -> Turn.goTo(model, model.job().isPresent() ? PlaceId.ROUND : PlaceId.TRAY);
@@ -64,6 +64,11 @@ final class EverywhereActs {
 
   private static boolean reaches(Model model) {
     return model.job().map(OpenJob::lookOnly).orElse(true) || Places.of(model).undoes(model);
+  }
+
+  /** What was chosen instead of an answer is told as what it is, not as an undo. */
+  private static Turn first(Model model) {
+    return Turn.to(model.told("First what is asked here: the flames."));
   }
 
   private static Turn asked(Model model) {

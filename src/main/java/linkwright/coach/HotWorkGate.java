@@ -32,9 +32,14 @@ final class HotWorkGate {
     if (!LEAVING.contains(act) || model.held() instanceof HotWorkHeld) {
       return done(model, place, act);
     }
-    return model.hotWork().open()
+    return asks(model)
         ? Turn.to(model.with(new HotWorkHeld(model.held(), Optional.of(act), false)))
         : leave(model, place, act);
+  }
+
+  /** Whoever only looks at a job could enter no answer: she is told of the flame as she leaves. */
+  private static boolean asks(Model model) {
+    return model.hotWork().open() && model.job().filter(OpenJob::lookOnly).isEmpty();
   }
 
   /** Answered: on with what was about to be done. */
@@ -77,7 +82,7 @@ final class HotWorkGate {
       return model;
     }
     Model asked = model.askedAbout();
-    return model.hotWork().open() ? asked.with(HotWorkHeld.before(model.held())) : asked;
+    return asks(model) ? asked.with(HotWorkHeld.before(model.held())) : asked;
   }
 
   /** Where a step opened and nothing hot is left to do in this job, it is asked. */

@@ -2,6 +2,7 @@ package linkwright.coach;
 
 import java.util.List;
 import java.util.Optional;
+import linkwright.coach.content.ActMention;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.keys.Act;
@@ -30,7 +31,8 @@ final class NotNow {
   /** What an act is for that is not open now. */
   static String sentence(Model model, Act act) {
     boolean asked = !Places.of(model).undoes(model);
-    return "Not for now: " + act.words() + ". " + (asked ? "First what is asked here." : why(act));
+    String what = act.words().replaceFirst(":.*", "");
+    return "Not for now: " + what + ". " + (asked ? "First what is asked here." : why(act));
   }
 
   private static String why(Act act) {
@@ -46,6 +48,10 @@ final class NotNow {
       case ACCEPT -> "No line of this book fails its check.";
       case SHOW_ALL -> "All of them are shown already.";
       case STOP_TIMER -> "No timer runs.";
+      case LIT ->
+          "A step with a flame asks for it first; "
+              + ActMention.of(Act.TO_HOT_WORK)
+              + " asks for the flames at any time.";
       case REOPEN -> "The job is open.";
       case CLOSE -> "The job is closed.";
       case TO_BENCH -> "No job is open.";

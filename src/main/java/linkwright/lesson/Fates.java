@@ -3,6 +3,9 @@ package linkwright.lesson;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
+import linkwright.routine.Remedy;
+import linkwright.routine.Step;
 import linkwright.routine.Then;
 
 /**
@@ -20,13 +23,35 @@ final class Fates {
             "Redo.", "Redo: it goes back a stage.", "Redo: it goes back, and is done once more."));
     WORDS.put(
         Then.SCRAP,
-        List.of("Scrap.", "Scrap: it is lost, alas.", "Scrap: it is lost, and one more is made."));
+        List.of("Scrap.", "Scrap: into the scrap tin.", "Scrap: it is lost, and one more is made."));
     WORDS.put(
         Then.CARRY_ON,
         List.of("Go on.", "Go on: it is put right.", "Go on: put right on the spot, it stays."));
   }
 
+  /** Words of a remedy by which a piece is lost. */
+  private static final Pattern LOST =
+      Pattern.compile("(?i)\\b(scrap|new|another|fresh blank|cut (it|them) out|spare)\\b");
+
+  /** Words of a remedy by which work is done once more. */
+  private static final Pattern AGAIN =
+      Pattern.compile("(?i)\\b(again|once more|longer|anneal|solder|undo|cut|back)\\b");
+
   private Fates() {}
+
+  /**
+   * Whether the remedy decides it: a piece that is counted, and goes back or is lost. What is put
+   * right by the way, or is no piece yet, is work that could be called by either name.
+   */
+  static boolean isPlain(Step step, Remedy fault) {
+    boolean again = AGAIN.matcher(fault.remedy()).find();
+    return !step.stage().isEmpty()
+        && switch (fault.then()) {
+          case REDO -> !LOST.matcher(fault.remedy()).find();
+          case SCRAP -> LOST.matcher(fault.remedy()).find();
+          case CARRY_ON -> !again && !LOST.matcher(fault.remedy()).find();
+        };
+  }
 
   static Asked draw(Item.FateItem item, Chance chance) {
     List<Integer> lengths = chance.shuffled(List.of(0, 1, 2));

@@ -81,11 +81,30 @@ public record Lesson(
     List<Item> due = new ArrayList<>(due().stream().filter(item -> !isTaken(item)).toList());
     return due.stream()
         .findFirst()
-        .or(
-            () ->
-                bank.stream()
-                    .filter(item -> !isTaken(item) && learnt.answers(item.id()).isEmpty())
-                    .findFirst());
+        .or(this::mixed);
+  }
+
+  /**
+   * What is new: of the kind that was asked least in this lesson, at a step that was not asked about
+   * if there is one, and in the order in which it is taught. The sequence is
+   * first; how the other kinds follow, the lesson's own name decides.
+   */
+  private Optional<Item> mixed() {
+    List<Topic> kinds =
+        new ArrayList<>(new Chance(id.hashCode()).shuffled(List.of(Topic.values())));
+    kinds.remove(Topic.NEXT);
+    kinds.add(0, Topic.NEXT);
+    List<Item> taken = bank.stream().filter(this::isTaken).toList();
+    return bank.stream()
+        .filter(item -> !isTaken(item) && learnt.answers(item.id()).isEmpty())
+        .min(
+            Comparator.comparingLong(
+                    (Item item) -> taken.stream().filter(t -> t.topic() == item.topic()).count())
+                .thenComparingInt(item -> kinds.indexOf(item.topic()))
+                .thenComparing(
+                    item ->
+                        !item.step().isEmpty()
+                            && taken.stream().anyMatch(t -> t.step().equals(item.step()))));
   }
 
   private boolean isTaken(Item item) {

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import linkwright.reference.TradeTerm;
 import linkwright.routine.Caution;
 import linkwright.routine.Ends;
+import linkwright.routine.Hazard;
 import linkwright.routine.Makes;
 import linkwright.routine.Question;
 import linkwright.routine.Remedy;
@@ -84,13 +85,10 @@ public final class QuestionBank {
 
   private void danger(Step step) {
     List<Caution> here = step.cautions().stream().flatMap(id -> card(id).stream()).toList();
+    List<String> elsewhere =
+        new Elsewhere(step, here, stems)
+            .of(cautions.values()).stream().map(Caution::canHappen).toList();
     for (Caution card : here) {
-      List<String> elsewhere =
-          cautions.values().stream()
-              .filter(other -> !step.cautions().contains(other.id()))
-              .filter(other -> other.covers().stream().noneMatch(step.does()::contains))
-              .map(Caution::canHappen)
-              .toList();
       add(
           Topic.DANGER,
           "danger/" + step.id() + "/" + card.id(),
@@ -101,28 +99,6 @@ public final class QuestionBank {
           elsewhere,
           card.shortLine(),
           true);
-    }
-    if (here.size() > 1) {
-      Caution first = here.get(0);
-      List<String> later =
-          cautions.values().stream()
-              .filter(other -> !step.cautions().contains(other.id()))
-              .flatMap(other -> other.doList().stream())
-              .toList();
-      first.doList().stream()
-          .limit(1)
-          .forEach(
-              text ->
-                  add(
-                      Topic.DANGER,
-                      "before/" + step.id(),
-                      step.id(),
-                      first.id(),
-                      "You come to “" + step.title() + "”. What do you see to first?",
-                      text,
-                      later,
-                      first.shortLine(),
-                      true));
     }
   }
 
@@ -140,7 +116,7 @@ public final class QuestionBank {
           "“" + step.title() + "”: how do you see that it is right?",
           step.lookFor(),
           unlike(step, Step::lookFor),
-          "",
+          step.why(),
           true);
       ownQuestions(step.id(), step.detail().questions());
     }
@@ -170,7 +146,10 @@ public final class QuestionBank {
     boolean sameStage = one.stage().values().stream().anyMatch(other.stage().values()::contains);
     boolean sameVerb = verb(one).equals(verb(other));
     boolean sameDoing = !one.does().isEmpty() && one.does().equals(other.does());
-    return sameStage || sameVerb || sameDoing;
+    // A good joint looks the same in the trial, in the run and in the chain.
+    boolean bothJoin =
+        one.does().contains(Hazard.FLUX_FUMES) && other.does().contains(Hazard.FLUX_FUMES);
+    return sameStage || sameVerb || sameDoing || bothJoin;
   }
 
   private static String verb(Step step) {
@@ -203,13 +182,15 @@ public final class QuestionBank {
             otherFaults(fault, Remedy::remedy),
             fault.means(),
             true);
-        items.add(
-            new Item.FateItem(
-                id("fate/" + at),
-                step.id(),
-                seen + " Redo it, scrap it, or go on?",
-                fault.then(),
-                fault.means() + " " + fault.remedy()));
+        if (Fates.isPlain(step, fault)) {
+          items.add(
+              new Item.FateItem(
+                  id("fate/" + at),
+                  step.id(),
+                  seen + " What becomes of it?",
+                  fault.then(),
+                  fault.means() + " " + fault.remedy()));
+        }
       }
     }
   }

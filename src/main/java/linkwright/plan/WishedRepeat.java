@@ -1,7 +1,7 @@
 package linkwright.plan;
 
 import java.util.List;
-import linkwright.quantity.Decimals;
+import linkwright.quantity.UnitStyle;
 
 /**
  * What comes again along a chain: so many of the link that is planned, and other links between.
@@ -23,23 +23,19 @@ public record WishedRepeat(String name, int planned, List<OtherLink> others) {
    *
    * @param settled the links of the chain, the planned one first
    */
-  public String written(List<LinksOfSize> settled) {
+  public String written(List<LinksOfSize> settled, UnitStyle units) {
     StringBuilder text = new StringBuilder(planned + " link");
     for (int i = 0; i < others.size(); i++) {
       OtherLink other = others.get(i);
       SettledLink link = settled.get(i + 1).link();
       text.append(" + ").append(other.perRepeat()).append(' ').append(other.name());
       other.link().pattern().ifPresent(any -> text.append(" pattern=").append(any.id()));
-      text.append(" blank=").append(mm(link.blankMm()));
-      link.formersMm().forEach((name, mm) -> text.append(' ' + name + "=" + mm(mm)));
+      text.append(" blank=").append(units.typed(link.blankMm()));
+      link.formersMm().forEach((name, mm) -> text.append(' ' + name + "=" + units.typed(mm)));
       if (link.insideFrom() == Source.MEASURED || link.insideFrom() == Source.HERS) {
-        text.append(" inside=").append(mm(link.insideMm()));
+        text.append(" inside=").append(units.typed(link.insideMm()));
       }
     }
     return text.toString();
-  }
-
-  private static String mm(double mm) {
-    return Decimals.upTo(mm, 2) + " mm";
   }
 }

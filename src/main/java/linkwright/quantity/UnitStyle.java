@@ -81,6 +81,21 @@ public enum UnitStyle {
         : Math.round(newtons) + " N";
   }
 
+  /** A stress: megapascals, or thousands of pounds of force per square inch. */
+  public String stress(double mpa, double doubtMpa) {
+    double one = this == INCH ? 6.894757 : 1;
+    int places = this == INCH ? 1 : 0;
+    return Decimals.upTo(mpa / one, places)
+        + " ± "
+        + Decimals.upTo(doubtMpa / one, places)
+        + (this == INCH ? " ksi" : " MPa");
+  }
+
+  /** A length as it stands in a field, to 0.01 mm or finer, whatever {@link #length} rounds to. */
+  public String typed(double mm) {
+    return this == INCH ? Decimals.upTo(mm / 25.4, 4) + " in" : Decimals.upTo(mm, 2) + " mm";
+  }
+
   /** The unit of a length that was typed without one. */
   public String lengthUnit() {
     return "mm";

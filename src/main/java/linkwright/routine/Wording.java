@@ -3,6 +3,7 @@ package linkwright.routine;
 import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
+import linkwright.quantity.Degrees;
 import linkwright.quantity.UnitStyle;
 
 /**
@@ -10,6 +11,8 @@ import linkwright.quantity.UnitStyle;
  * words.
  */
 public final class Wording {
+  private static final String OF = " of";
+
   private Wording() {}
 
   /**
@@ -32,8 +35,13 @@ public final class Wording {
     while (braces.find()) {
       filled.append(words.show(text.substring(from, braces.start())));
       String shown = one(braces.group(1).strip(), values, units, words);
-      filled.append(afterSentence(filled) ? capital(shown) : shown);
       from = braces.end();
+      // “the planned number of” goes before a noun; “3 of them” says its “of” itself.
+      boolean noun = text.startsWith(" ", from) && !text.startsWith(OF + " ", from);
+      if (shown.endsWith(OF) && !noun) {
+        shown = shown.substring(0, shown.length() - OF.length());
+      }
+      filled.append(afterSentence(filled) ? capital(shown) : shown);
     }
     filled.append(words.show(text.substring(from)));
     return Degrees.inUnits(filled.toString().replace("{", "").replace("}", ""), units);

@@ -15,6 +15,8 @@ import linkwright.plan.RingInstead;
 import linkwright.plan.WishKeys;
 import linkwright.plan.WishReading;
 import linkwright.quantity.Read;
+import linkwright.quantity.SaidIn;
+import linkwright.quantity.UnitStyle;
 import linkwright.reference.Metal;
 import linkwright.routine.Ends;
 import linkwright.routine.Makes;
@@ -53,6 +55,13 @@ public record CountedPlan(
     }
     return chain(WishReading.of(texts, handbook.reference(), handbook.patterns()), state, handbook)
         .frozen(state.accounts().figures());
+  }
+
+  /** The same, with what is wrong said in these units. */
+  public CountedPlan saidIn(UnitStyle units) {
+    Map<String, String> said = new LinkedHashMap<>(troubles);
+    said.replaceAll((key, trouble) -> SaidIn.units(trouble, units));
+    return new CountedPlan(wish, plan, part, said, SaidIn.units(sentence, units), basis, instead);
   }
 
   /** A closed job keeps its figures. */

@@ -9,7 +9,6 @@ import linkwright.job.JobState;
 import linkwright.job.Pile;
 import linkwright.plan.Plan;
 import linkwright.routine.PieceKind;
-import linkwright.yield.Rate;
 
 /**
  * What a job teaches for the next one like it.
@@ -69,7 +68,7 @@ public record Learnt(
   }
 
   private static double loss(Plan plan, Pile links) {
-    return Rate.usual(plan.wish().usualLoss()).seen(plan.links(), links.scrapped()).mean();
+    return StillToDo.loss(links, plan.wish().usualLoss()).mean();
   }
 
   private static OptionalDouble longer(OptionalDouble measuredMm, Plan plan) {

@@ -19,6 +19,7 @@ import linkwright.plan.Source;
 import linkwright.plan.WishKeys;
 import linkwright.plan.WishedRing;
 import linkwright.quantity.Decimals;
+import linkwright.quantity.UnitStyle;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
 
@@ -56,8 +57,10 @@ public record MadeAgain(
    *
    * @param state the earlier job
    * @param changes what is to differ, by the keys of {@link #ASKED}
+   * @param units what the fields of the new plan are written in
    */
-  public static MadeAgain of(JobState state, Handbook handbook, Map<String, String> changes) {
+  public static MadeAgain of(
+      JobState state, Handbook handbook, Map<String, String> changes, UnitStyle units) {
     Standing standing = Standing.of(state, handbook);
     Map<String, String> wish = new LinkedHashMap<>(state.course().wish());
     wish.remove(WishKeys.STOCK);
@@ -68,7 +71,7 @@ public record MadeAgain(
             wish.put(key, text.strip());
           }
         });
-    Making making = new Making(wish);
+    Making making = new Making(wish, units);
     Optional<Plan> plan = standing.counted().plan();
     plan.ifPresent(settledPlan -> making.chain(settledPlan, standing, state, handbook, changes));
     Optional<Routine> routine = handbook.routine(state.course().routine());
@@ -104,12 +107,14 @@ public record MadeAgain(
   /** Gathers what carries over. */
   private static final class Making {
     private final Map<String, String> wish;
+    private final UnitStyle units;
     private final Map<String, Sourced> settled = new LinkedHashMap<>();
     private final List<String> carries = new ArrayList<>();
     private final List<String> anew = new ArrayList<>();
 
-    Making(Map<String, String> wish) {
+    Making(Map<String, String> wish, UnitStyle units) {
       this.wish = wish;
+      this.units = units;
     }
 
     void chain(
@@ -135,7 +140,7 @@ public record MadeAgain(
       } else {
         link(plan.link());
         if (plan.sized()) {
-          take(WishKeys.LINK_REPEAT, plan.wish().repeat().written(plan.sizes()));
+          take(WishKeys.LINK_REPEAT, plan.wish().repeat().written(plan.sizes(), units));
           carries.add("The other links of a repeat, as they were planned and measured.");
         }
       }
@@ -143,17 +148,17 @@ public record MadeAgain(
 
     private void link(SettledLink link) {
       if (link.blankMm() > 0) {
-        take(WishKeys.LINK_BLANK, mm(link.blankMm()));
+        take(WishKeys.LINK_BLANK, units.typed(link.blankMm()));
         boolean cut = link.blankFrom() == Source.MEASURED;
         carries.add(
             "Blanks of "
-                + mm(link.blankMm())
+                + units.typed(link.blankMm())
                 + (cut ? ", as the sample's was." : ", as they were planned."));
       }
       formers(link);
       if (link.insideFrom() == Source.MEASURED || link.insideFrom() == Source.HERS) {
-        take(WishKeys.LINK_INSIDE, mm(link.insideMm()));
-        carries.add("Each link adds " + mm(link.insideMm()) + ", as measured.");
+        take(WishKeys.LINK_INSIDE, units.typed(link.insideMm()));
+        carries.add("Each link adds " + units.typed(link.insideMm()) + ", as measured.");
       }
       size(link);
     }
@@ -173,7 +178,7 @@ public record MadeAgain(
       anew.add(
           (metal ? "This metal springs otherwise" : "This wire springs otherwise")
               + ": the blank, "
-              + (plan.link().blankMm() > 0 ? mm(plan.link().blankMm()) + " before, " : "")
+              + (plan.link().blankMm() > 0 ? units.typed(plan.link().blankMm()) + " before, " : "")
               + "is reckoned anew; make a test piece before the run.");
       anew.add("What a link adds to the chain: hang a trial length again.");
       anew.add(
@@ -186,7 +191,7 @@ public record MadeAgain(
       if (!link.formersMm().isEmpty()) {
         String over =
             link.formersMm().entrySet().stream()
-                .map(each -> each.getKey() + "=" + mm(each.getValue()))
+                .map(each -> each.getKey() + "=" + units.typed(each.getValue()))
                 .collect(Collectors.joining(", "));
         take(WishKeys.LINK_FORMERS, over);
         carries.add("Formers: " + over.replace("=", " ") + ".");
@@ -195,8 +200,8 @@ public record MadeAgain(
 
     private void size(SettledLink link) {
       if (link.lengthMm().isPresent() && link.widthMm().isPresent()) {
-        take(WishKeys.LINK_LENGTH, mm(link.lengthMm().getAsDouble()));
-        take(WishKeys.LINK_WIDTH, mm(link.widthMm().getAsDouble()));
+        take(WishKeys.LINK_LENGTH, units.typed(link.lengthMm().getAsDouble()));
+        take(WishKeys.LINK_WIDTH, units.typed(link.widthMm().getAsDouble()));
       }
     }
 
@@ -205,18 +210,18 @@ public record MadeAgain(
     }
 
     private void ring(WishedRing ring) {
-      take(WishKeys.RING_INSIDE, mm(ring.insideMm()));
-      ring.ovalInsideMm().ifPresent(oval -> take(WishKeys.RING_OVAL, mm(oval)));
+      take(WishKeys.RING_INSIDE, units.typed(ring.insideMm()));
+      ring.ovalInsideMm().ifPresent(oval -> take(WishKeys.RING_OVAL, units.typed(oval)));
       carries.add(
           "Rings of "
-              + mm(ring.insideMm())
+              + units.typed(ring.insideMm())
               + " inside"
               + oval(ring.ovalInsideMm())
               + ", as they were chosen.");
     }
 
-    private static String oval(OptionalDouble oval) {
-      return oval.isPresent() ? ", squeezed to " + mm(oval.getAsDouble()) : "";
+    private String oval(OptionalDouble oval) {
+      return oval.isPresent() ? ", squeezed to " + units.typed(oval.getAsDouble()) : "";
     }
 
     /** The loss believed after the run, where one was made. */
@@ -226,7 +231,7 @@ public record MadeAgain(
       if (links != null && links.good() + scrapped > 0) {
         String share = Decimals.upTo(100 * links.lossShare(), 1) + " %";
         take(WishKeys.USUAL_LOSS, share);
-        carries.add("A loss of " + share + ", as it was.");
+        carries.add("A loss of " + share + " to reckon with, habit and that run together.");
       }
     }
 
@@ -234,9 +239,5 @@ public record MadeAgain(
       wish.put(key, text);
       settled.put(key, new Sourced(text, Sourced.Source.HANDS));
     }
-  }
-
-  private static String mm(double mm) {
-    return Decimals.upTo(mm, 2) + " mm";
   }
 }

@@ -66,10 +66,10 @@ public record StillToDo(
       double usualLoss,
       double confidence,
       int canCut) {
-    int good = pile.stages().contains(JUDGED) ? pile.atOrPast(JUDGED) : pile.finished();
+    int good = good(pile);
     int inWork = pile.alive() - good;
     int more = Math.max(0, wanted - good);
-    Rate loss = Rate.usual(usualLoss).seen(good, pile.scrapped());
+    Rate loss = loss(pile, usualLoss);
     OptionalInt toCut = blanks(bySize.apply(more), loss, confidence, inWork);
     int blanks = Math.min(Yield.MOST_BLANKS, inWork + canCut);
     return new StillToDo(
@@ -82,6 +82,15 @@ public record StillToDo(
         canCut,
         Yield.chance(more, blanks, loss),
         loss);
+  }
+
+  /** What is believed of the share lost: the habit that was typed, and what this run showed. */
+  static Rate loss(Pile pile, double usualLoss) {
+    return Rate.usual(usualLoss).seen(good(pile), pile.scrapped());
+  }
+
+  private static int good(Pile pile) {
+    return pile.stages().contains(JUDGED) ? pile.atOrPast(JUDGED) : pile.finished();
   }
 
   private static OptionalInt blanks(

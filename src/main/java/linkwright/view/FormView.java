@@ -79,9 +79,7 @@ final class FormView {
 
   private static List<Below> explained(Field field, int width) {
     List<Below> lines = new ArrayList<>();
-    String example = field.hint().isBlank() ? "" : "Example: " + field.hint() + ".";
-    String help = field.help().isBlank() ? "No more is said of this field." : field.help();
-    for (String text : List.of(help, example)) {
+    for (String text : field.explained()) {
       for (String line : Text.wrap(text, Math.max(2, Math.min(80, width)))) {
         if (!line.isBlank() && lines.size() < MOST_EXPLAINED) {
           lines.add(new Below(line, Tone.PLAIN));

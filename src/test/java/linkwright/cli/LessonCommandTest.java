@@ -34,6 +34,15 @@ class LessonCommandTest {
   }
 
   @Test
+  void each_verdict_is_told_whole_however_like_the_last_it_is() {
+    line.typing(
+        List.of("0", "", "0", "", "0", "", "0", "quit"), "lesson", "round-cable", "--plain");
+    for (String told : List.of("Not so.", "Not answered.", "It is: ", "It comes back now")) {
+      assertThat(line.out().split(told, -1)).as(told + line.out()).hasSize(5);
+    }
+  }
+
+  @Test
   void no_answer_is_given_by_an_empty_line() {
     line.typing(List.of("", "", "quit"), "lesson", "round-cable", "--plain");
     assertThat(line.out()).contains("An empty line does nothing here.").doesNotContain("Not so.");
@@ -48,6 +57,55 @@ class LessonCommandTest {
         .contains("step 3 of 17")
         .contains("60 times as fast");
     assertThat(line.home().resolve("jobs")).doesNotExist();
+  }
+
+  @Test
+  void nothing_leaves_a_rehearsal_but_by_leaving() throws IOException {
+    line.run("walk", "--new", "Anna", "--routine", "round-cable");
+    String job = "anna";
+    String before = Files.readString(line.home().resolve("jobs").resolve(job + ".yaml"));
+    line.typing(
+        List.of("3", "redo 1", "note kept?", "log", "bench", "cards", "next", "quit"),
+        "rehearse",
+        job,
+        "--plain");
+    assertThat(line.out().split("This is a rehearsal", -1)).as(line.out() + line.err()).hasSize(6);
+    assertThat(line.out())
+        .contains("step 2 of", "Left. It was a rehearsal: nothing was entered.")
+        .contains("If so: Block spits")
+        .doesNotContain("could not be written");
+    assertThat(Files.readString(line.home().resolve("jobs").resolve(job + ".yaml")))
+        .isEqualTo(before);
+  }
+
+  @Test
+  void a_job_whose_flame_is_lit_is_rehearsed_and_the_flame_is_told_at_the_end() throws IOException {
+    java.util.List<String> answers = new java.util.ArrayList<>(List.of("", "3", "lit", "3"));
+    boolean[] open = {false};
+    line.talking(
+        heard -> {
+          open[0] |= heard.contains("An empty line: torch lit");
+          return answers.isEmpty()
+              ? java.util.Optional.empty()
+              : java.util.Optional.of(open[0] ? answers.remove(0) : "");
+        },
+        "walk",
+        "--plain");
+    assertThat(line.out()).contains("Entered: hot work: lit.");
+    String job;
+    try (var books = Files.list(line.home().resolve("jobs"))) {
+      job =
+          books
+              .map(path -> String.valueOf(path.getFileName()))
+              .filter(name -> name.endsWith(".yaml"))
+              .findFirst()
+              .orElseThrow()
+              .replace(".yaml", "");
+    }
+    line.typing(List.of("next", "quit"), "rehearse", job, "--plain");
+    assertThat(line.out())
+        .contains("Rehearsal of ", "every flame out", "nothing was entered")
+        .doesNotContain("No book is open");
   }
 
   @Test

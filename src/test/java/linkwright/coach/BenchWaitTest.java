@@ -180,10 +180,15 @@ class BenchWaitTest {
     }
 
     @Test
-    void is_shown_no_more_once_the_job_is_closed() {
+    void is_the_benchs_and_goes_on_when_the_job_is_closed() {
       watching();
       assertThat(shown()).contains("Fire watch");
-      bench.press("esc", "i", "c", "ctrl-k", "esc").pass(Duration.ofDays(365));
+      bench.press("esc", "i", "c", "ctrl-k", "esc");
+      assertThat(bench.state().course().closed()).isTrue();
+      assertThat(bench.model().watch()).isPresent();
+      bench.press("m");
+      assertThat(shown()).contains("Fire watch").doesNotContain("No timer runs.");
+      bench.press("esc").pass(Duration.ofDays(365));
       bench.press("m");
       assertThat(shown()).contains("No timer runs.").doesNotContain("Fire watch");
     }

@@ -21,6 +21,8 @@ import linkwright.job.Fact;
 import linkwright.routine.Caution;
 import linkwright.routine.Step;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Cards come whole when they are due, before the step that they belong to, and else in a line. */
 class CardsTest {
@@ -142,6 +144,22 @@ class CardsTest {
     assertThat(whole.subList(0, 3).stream().flatMap(List::stream))
         .doesNotHaveDuplicates()
         .containsExactlyInAnyOrderElementsOf(apply);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"n", "right g"})
+  void no_key_passes_a_step_whose_cards_were_not_all_turned_over(String keys) {
+    Bencher bench = Bencher.withTheDemo().press("esc", "b");
+    int all = applying(STEPS.get(0)).size();
+    for (int i = 0; i < all; i++) {
+      bench.press(keys.split(" ", -1));
+      assertThat(bench.at().number()).isEqualTo(1);
+      assertThat(bench.notice()).startsWith("The cards of step 1 come before a later step");
+      bench.press("space");
+    }
+    assertThat(bench.entered(linkwright.job.BenchFact.StepSkipped.class)).isEmpty();
+    bench.press("n");
+    assertThat(bench.at().number()).isEqualTo(2);
   }
 
   @Test

@@ -12,6 +12,8 @@ import linkwright.standing.Standing;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What follows from a job's entries: the wire left and whether it will do. */
 class ShortageWordsTest {
@@ -99,6 +101,31 @@ class ShortageWordsTest {
       int missing = bench.job().standing().left().get(PieceKind.LINK).toCut().orElseThrow() - 2;
       assertThat(ShortageWords.of(bench.job().standing()))
           .containsExactly("wire for " + missing + " more links");
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {0, 1, 5})
+    void are_told_with_a_cut_only_if_any_is_to_be_cut_after_it(int fewer) {
+      Bencher full = with("5 m");
+      int links = full.job().standing().left().get(PieceKind.LINK).toCut().orElseThrow();
+      // As much as the links take and no more: the rings, of the same wire, lack some.
+      Bencher bench = with(links * 38.1 + 1 + " mm");
+      Standing before = bench.job().standing();
+      int count = links - fewer;
+      Fact cut = new Fact.WireCut(PieceKind.LINK, count, 38.1);
+      Standing after = bench.job().standingWith(cut, bench.now(), Bencher.SHELF);
+      bench.take(kept(bench, cut));
+      assertThat(after.missing()).isEqualTo(bench.job().standing().missing());
+      String told = ShortageWords.after(before, after, PieceKind.LINK, count);
+      int lack = bench.job().standing().missing().getOrDefault(PieceKind.LINK, 0);
+      assertThat(told)
+          .isEqualTo(
+              lack == 0
+                  ? ""
+                  : "The wire on hand will not do: it lacks " + lack + " of this piece.");
+      if (fewer == 0) {
+        assertThat(told).isEmpty();
+      }
     }
 
     @Test

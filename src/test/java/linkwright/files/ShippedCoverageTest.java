@@ -106,6 +106,36 @@ class ShippedCoverageTest {
       }
     }
 
+    /** What a joint lies on is known at each step that solders, not only at the first. */
+    @Test
+    void aboutTheBlockStandAtEachStepThatSolders() {
+      Pattern joint =
+          Pattern.compile(
+              "(?i)\\b(solder (a|the last|those|its|it|with)|(easi|hard|easy)\\w*\\s+solder|pallion)");
+      assertThat(
+              in(
+                  step ->
+                      step.does().contains(Hazard.HEATS)
+                          && joint.matcher(step.doText()).find()
+                          && !step.cautions().contains("soldering-surface")))
+          .isEmpty();
+    }
+
+    /**
+     * Links that touch, and a cap over them, hold pickle: whatever is pickled once it is joined.
+     */
+    @Test
+    void aboutTrappedPickleStandWhereverJoinedWorkIsPickled() {
+      Set<Part> joined = EnumSet.of(Part.SAMPLE, Part.JOIN, Part.FINISH);
+      assertThat(
+              in(
+                  step ->
+                      step.does().contains(Hazard.PICKLES)
+                          && joined.contains(step.part())
+                          && !step.cautions().contains("trapped-pickle")))
+          .isEmpty();
+    }
+
     /** What a joint is soldered with stands in the solder map, wherever pieces are made. */
     @Test
     void nameTheGradeOfEveryJointThatIsMade() {
@@ -227,6 +257,7 @@ class ShippedCoverageTest {
                 Hazard.HAMMERS),
             Map.entry("\\b[Tt]umble (it|a)\\b", Hazard.TUMBLES),
             Map.entry("draw tongs|wooden plate", Hazard.DRAWS),
+            Map.entry("\\b[Ss]aw (off|it|them|along)\\b|\\band saw\\b|; saw\\.", Hazard.DUST),
             Map.entry("\\bfile (both|the) ends?\\b|\\bFile off\\b", Hazard.DUST),
             Map.entry("liver of sulphur", Hazard.CHEMICALS),
             Map.entry("\\bmelt the metal\\b", Hazard.MELTS),

@@ -55,6 +55,67 @@ class QuestionBankTest {
     }
   }
 
+  /** What a card warns of that applies at a step is right there, whatever the key says. */
+  @ParameterizedTest
+  @MethodSource("routines")
+  void no_danger_that_may_apply_is_counted_as_wrong(Routine routine) {
+    List<String> anywhere =
+        SHIPPED.cautions().values().stream()
+            .filter(card -> card.covers().isEmpty())
+            .flatMap(card -> Stream.concat(Stream.of(card.canHappen()), card.doList().stream()))
+            .toList();
+    List<Item.TextItem> dangers =
+        bank(routine).stream()
+            .filter(item -> item.topic() == Topic.DANGER)
+            .map(Item.TextItem.class::cast)
+            .toList();
+    for (Item.TextItem danger : dangers) {
+      assertThat(danger.pool()).as(danger.id()).doesNotContainAnyElementsOf(anywhere);
+      routine.steps().stream()
+          .filter(step -> step.id().equals(danger.step()))
+          .flatMap(step -> step.cautions().stream())
+          .map(id -> SHIPPED.cautions().get(id).canHappen())
+          .forEach(own -> assertThat(danger.pool()).as(danger.id()).doesNotContain(own));
+    }
+  }
+
+  @Test
+  void where_wire_is_pulled_no_end_that_whips_is_wrong() {
+    assertThat(bank(SHIPPED.routines().get("jump-rings")))
+        .filteredOn(item -> item.topic() == Topic.DANGER && item.step().equals("anneal-wire"))
+        .allSatisfy(
+            item -> assertThat(((Item.TextItem) item).pool()).noneMatch(t -> t.contains("whips")));
+  }
+
+  @Test
+  void whether_to_go_on_is_asked_only_where_the_remedy_says_it() {
+    assertThat(bank(SHIPPED.routines().get("jump-rings")))
+        .extracting(Item::id)
+        .doesNotContain("jump-rings/fate/anneal-wire/0")
+        .anyMatch(id -> id.startsWith("jump-rings/fate/"));
+  }
+
+  @ParameterizedTest
+  @MethodSource("routines")
+  void a_first_lesson_mixes_its_kinds(Routine routine) {
+    Lesson lesson =
+        new Lesson(
+            routine.id() + "/2026-03-02/1",
+            bank(routine),
+            new Recall(Map.of(), Recall.GAP_DAYS),
+            java.time.LocalDate.of(2026, 3, 2),
+            List.of());
+    Map<Topic, Integer> kinds = new LinkedHashMap<>();
+    for (int i = 0; i < 8; i++) {
+      Item item = lesson.next().orElseThrow();
+      kinds.merge(item.topic(), 1, Integer::sum);
+      List<Lesson.LessonAnswer> more = new ArrayList<>(lesson.asked());
+      more.add(new Lesson.LessonAnswer(item.id(), true));
+      lesson = new Lesson(lesson.id(), lesson.bank(), lesson.learnt(), lesson.today(), more);
+    }
+    assertThat(kinds.values()).allMatch(times -> times <= 2);
+  }
+
   @Test
   void new_numbers_are_no_new_question() {
     Routine chain = SHIPPED.routines().get("scroll-and-ring");

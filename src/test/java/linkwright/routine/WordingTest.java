@@ -30,6 +30,12 @@ class WordingTest {
   }
 
   @Test
+  void aNumberOfSomethingIsNoNumberOfOf() {
+    assertThat(british("Cut {links} of them, {rings} rings, {links}.", Map.of()))
+        .isEqualTo("Cut the planned number of them, the planned number of rings, the planned number.");
+  }
+
+  @Test
   void noBraceIsEverLeftEvenIfTheTextIsBroken() {
     assertThat(british("Of {wier} and {wire", Map.of())).isEqualTo("Of the planned wier and wire");
   }

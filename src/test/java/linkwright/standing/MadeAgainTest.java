@@ -13,6 +13,7 @@ import linkwright.plan.Plan;
 import linkwright.plan.WireToOrder;
 import linkwright.plan.WishKeys;
 import linkwright.plan.Wishes;
+import linkwright.quantity.UnitStyle;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
 import org.assertj.core.data.Offset;
@@ -51,7 +52,7 @@ class MadeAgainTest {
   }
 
   private static Plan again(JobState state, Map<String, String> changes) {
-    MadeAgain again = MadeAgain.of(state, HANDBOOK, changes);
+    MadeAgain again = MadeAgain.of(state, HANDBOOK, changes, UnitStyle.METRIC);
     return Standing.of(again.begun(state, HANDBOOK), HANDBOOK).counted().plan().orElseThrow();
   }
 
@@ -80,7 +81,11 @@ class MadeAgainTest {
   @Test
   void in_another_metal_the_look_stays_and_the_blank_is_found_anew() {
     MadeAgain gold =
-        MadeAgain.of(earlier().state(), HANDBOOK, Map.of(WishKeys.METAL, "gold-14k-yellow"));
+        MadeAgain.of(
+            earlier().state(),
+            HANDBOOK,
+            Map.of(WishKeys.METAL, "gold-14k-yellow"),
+            UnitStyle.METRIC);
     assertThat(gold.wish()).doesNotContainKeys(WishKeys.LINK_BLANK, WishKeys.LINK_INSIDE);
     assertThat(gold.wish()).containsEntry(WishKeys.LINK_LENGTH, "14.2 mm");
     assertThat(gold.anew()).hasSize(3);
@@ -102,14 +107,14 @@ class MadeAgainTest {
     book.enter(new Fact.PiecesTaken(Map.of(PieceKind.LINK, 20), Stage.CUT, false));
     book.enter(new Fact.WireCut(PieceKind.LINK, 20, 38.1));
     book.enter(new Fact.PiecesScrapped(PieceKind.LINK, 6, Stage.ANNEALED, false, "melted"));
-    MadeAgain again = MadeAgain.of(book.state(), HANDBOOK, Map.of());
+    MadeAgain again = MadeAgain.of(book.state(), HANDBOOK, Map.of(), UnitStyle.METRIC);
     double loss = book.standing().left().get(PieceKind.LINK).lossShare();
     assertThat(again.wish().get(WishKeys.USUAL_LOSS)).startsWith("" + (int) (100 * loss));
   }
 
   @Test
   void it_is_kept_with_what_it_was_reckoned_with() {
-    MadeAgain again = MadeAgain.of(earlier().state(), HANDBOOK, Map.of());
+    MadeAgain again = MadeAgain.of(earlier().state(), HANDBOOK, Map.of(), UnitStyle.METRIC);
     assertThat(again.facts("earlier", earlier().state()).get(1))
         .isEqualTo(new Fact.PlanSet(again.wish(), again.settled()));
     Plan kept =
@@ -127,7 +132,15 @@ class MadeAgainTest {
 
   @Test
   void a_plan_written_to_a_file_is_read_as_it_was_typed() {
-    Map<String, String> wish = MadeAgain.of(earlier().state(), HANDBOOK, Map.of()).wish();
+    Map<String, String> wish =
+        MadeAgain.of(earlier().state(), HANDBOOK, Map.of(), UnitStyle.METRIC).wish();
     assertThat(PlanFiles.readBack(wish)).containsExactlyInAnyOrderEntriesOf(wish);
+  }
+
+  @Test
+  void whoReadsInchesCarriesInchesOver() {
+    MadeAgain again = MadeAgain.of(earlier().state(), HANDBOOK, Map.of(), UnitStyle.INCH);
+    assertThat(again.carries()).isNotEmpty().noneMatch(says -> says.contains(" mm"));
+    assertThat(again.wish().get(WishKeys.LINK_BLANK)).endsWith(" in");
   }
 }

@@ -134,7 +134,8 @@ class SizesAtBenchTest {
     EntryId trial = job.enter(new Fact.TrialMeasured(4, 5, 3, NONE, 53, 0, ""));
     job.enter(new Fact.TrialChosen(trial));
     Plan first = plan(job);
-    String written = first.wish().repeat().written(first.sizes());
+    String written =
+        first.wish().repeat().written(first.sizes(), linkwright.quantity.UnitStyle.METRIC);
     Plan again =
         wish().with(WishKeys.LINK_INSIDE, "15.5 mm").with(WishKeys.LINK_REPEAT, written).plan();
 

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import linkwright.coach.Bencher;
+import linkwright.coach.form.Measure;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Settings;
 import linkwright.coach.kernel.TrayJob;
@@ -45,6 +46,25 @@ public final class Scenes {
     Bencher bencher = begin(name);
     bencher.take(new Message.Resized(width, height));
     return ALL.get(name).apply(bencher);
+  }
+
+  /** The same for a reader of inches and American words. */
+  public static Bencher inInches(String name, int width, int height) {
+    List<Fact> facts = Demo.facts(Bencher.LIBRARY).stream().map(Scenes::typedInInches).toList();
+    Bencher bencher =
+        Bencher.with(new Settings(UnitStyle.INCH, false, KeyMap.USUAL, true), false, facts);
+    bencher.take(new Message.Resized(width, height));
+    return ALL.get(name).apply(bencher);
+  }
+
+  private static Fact typedInInches(Fact fact) {
+    if (!(fact instanceof Fact.PlanSet plan)) {
+      return fact;
+    }
+    Map<String, String> wish = new LinkedHashMap<>(plan.wish());
+    wish.replaceAll(
+        (key, text) -> Measure.translated(text.replace("0.9 mm", "19 AWG"), UnitStyle.INCH));
+    return new Fact.PlanSet(wish);
   }
 
   private static Bencher begin(String name) {

@@ -196,9 +196,7 @@ final class FormTalk {
   }
 
   private void explain(Field field) {
-    String example = field.hint().isBlank() ? "" : " Example: " + field.hint() + ".";
-    String help = field.help().isBlank() ? "No more is said of this field." : field.help();
-    lines.say(help + example);
+    lines.say(String.join(" ", field.explained()));
   }
 
   private static String now(Field field) {

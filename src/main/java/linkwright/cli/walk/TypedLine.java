@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Model;
@@ -13,7 +14,9 @@ import linkwright.coach.kernel.safety.Cards;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
 import linkwright.coach.lookup.LookedUp;
+import linkwright.coach.rehearsal.RehearsalPlace;
 import linkwright.quantity.Nearest;
+import linkwright.routine.Caution;
 
 /** Does what a typed line asks for, by the coach's own acts. */
 final class TypedLine {
@@ -26,6 +29,23 @@ final class TypedLine {
           "weigh", Act.TO_WEIGH_IN,
           "tests", Act.TO_TESTS,
           "trial", Act.TO_TRIAL);
+
+  /** What a rehearsal answers to; all else would leave it, or be about a job. */
+  private static final Set<WalkWord> DRY =
+      Set.of(
+          WalkWord.HELP,
+          WalkWord.REPEAT,
+          WalkWord.BRIEF,
+          WalkWord.NEXT,
+          WalkWord.BACK,
+          WalkWord.LOOK,
+          WalkWord.WHY,
+          WalkWord.CARDS,
+          WalkWord.WORDS,
+          WalkWord.QUIT);
+
+  /** The words by which a rehearsal in a job that is worked on is left for the job. */
+  private static final Set<WalkWord> OUT = Set.of(WalkWord.BENCH, WalkWord.WHERE);
 
   private final WalkLines lines;
   private final WalkCoach coach;
@@ -50,6 +70,13 @@ final class TypedLine {
     if (line.isEmpty()) {
       return common();
     }
+    if (coach.place() == PlaceId.REHEARSAL && !isDry(line)) {
+      lines.say(
+          "This is a rehearsal: nothing is entered, and nothing was. next and back walk on, "
+              + (atWork() ? "bench leads to the job" : "quit leaves")
+              + ".");
+      return true;
+    }
     if (line.matches("[0-9]{1,4}")) {
       bench.number(Integer.parseInt(line));
       return true;
@@ -71,6 +98,23 @@ final class TypedLine {
       return true;
     }
     return named.map(this::act).orElseGet(() -> obey(word.orElseThrow(), rest));
+  }
+
+  /** Whether a line means something in a rehearsal; what is no word at all is told as such. */
+  private boolean isDry(String line) {
+    String first = line.split("\\s+", 2)[0];
+    if (first.matches("[0-9]+")) {
+      return new WalkPage(coach.model()).table().isPresent();
+    }
+    Optional<WalkWord> word = WalkWord.of(first);
+    return word.isPresent()
+        ? DRY.contains(word.get()) || (atWork() && OUT.contains(word.get()))
+        : Act.withId(first).isEmpty() || new WalkPage(coach.model()).opens(Act.withId(first).get());
+  }
+
+  /** Whether a job is open to be worked on. */
+  private boolean atWork() {
+    return coach.model().job().filter(job -> !job.lookOnly()).isPresent();
   }
 
   private boolean common() {
@@ -348,9 +392,13 @@ final class TypedLine {
   private void cards() {
     Model model = coach.model();
     WalkPage page = new WalkPage(model);
-    AtBench.of(model)
-        .map(at -> Cards.of(model, at).cautions())
-        .orElse(List.of())
-        .forEach(card -> lines.sayAll(page.plain().of(CardContent.of(model, card, ""))));
+    List<Caution> cautions =
+        coach.place() == PlaceId.REHEARSAL
+            ? RehearsalPlace.cautions(model)
+            : AtBench.of(model).map(at -> Cards.of(model, at).cautions()).orElse(List.of());
+    if (cautions.isEmpty()) {
+      lines.say("No caution belongs to this step.");
+    }
+    cautions.forEach(card -> lines.sayAll(page.plain().of(CardContent.of(model, card, ""))));
   }
 }

@@ -12,6 +12,7 @@ import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Paging;
+import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.keys.Act;
 import linkwright.files.Home;
 import linkwright.files.Library;
@@ -27,6 +28,9 @@ public final class Walk {
   private final Library library;
   private final WalkCoach coach;
   private final WalkLines lines;
+
+  /** Whether it is a rehearsal from beginning to end. */
+  private boolean dry;
 
   private Walk(Surroundings here, Library library, WalkCoach coach) {
     this.here = here;
@@ -80,6 +84,7 @@ public final class Walk {
       job.ifPresent(coach::look);
       coach.lead(place);
       Walk walk = new Walk(here, library, coach);
+      walk.dry = place.place() == PlaceId.REHEARSAL;
       walk.goOn(new WalkTelling(walk.lines, coach));
       return Exit.GOOD;
     } finally {
@@ -102,6 +107,11 @@ public final class Walk {
   private void end(WalkTelling telling) {
     telling.tell();
     lines.sayAll(coach.parting());
+    boolean atWork = coach.model().job().filter(job -> !job.lookOnly()).isPresent();
+    if (dry && !atWork) {
+      lines.say("Left. It was a rehearsal: nothing was entered.");
+      return;
+    }
     lines.say(
         coach.failing()
             ? "Left. What was asked last could not be written and is not counted; all before it is"

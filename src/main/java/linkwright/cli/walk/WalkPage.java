@@ -16,6 +16,7 @@ import linkwright.coach.content.Question;
 import linkwright.coach.content.Table;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.PlaceId;
+import linkwright.coach.kernel.asking.AskedContent;
 import linkwright.coach.keys.Act;
 import linkwright.plain.PlainLines;
 
@@ -101,6 +102,11 @@ final class WalkPage {
 
   boolean asks() {
     return page.body().parts().stream().anyMatch(Question.class::isInstance);
+  }
+
+  /** Whether it tells how an answer was. */
+  boolean tellsAnswer() {
+    return AskedContent.tells(page.body().parts());
   }
 
   /** The table that an act would be about; empty if there is none. */

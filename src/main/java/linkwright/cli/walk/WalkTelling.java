@@ -65,7 +65,7 @@ final class WalkTelling {
       whole(page);
     }
     last = Optional.of(now);
-    if (!page.asks()) {
+    if (!page.asks() && !page.tellsAnswer()) {
       behind = last;
     }
   }

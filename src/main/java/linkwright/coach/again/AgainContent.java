@@ -35,7 +35,7 @@ public record AgainContent(UnitStyle units, Accounts accounts) {
     again.earlier().ifPresent(earlier -> work(rows, earlier, again, standing));
     parts.add(new Rows(rows));
     if (!standing.counted().sentence().isEmpty()) {
-      parts.add(Prose.stop(standing.counted().sentence()));
+      parts.add(Prose.stop(standing.counted().saidIn(units).sentence()));
     }
     list(parts, "To be tried anew:", again.anew());
     list(parts, "Carries over:", again.carries());

@@ -89,7 +89,8 @@ public final class AgainPlace implements Place {
 
   private static MadeAgain again(Model model, Form form) {
     OpenJob job = model.job().orElseThrow();
-    return MadeAgain.of(job.state(), model.handbook(), changes(job, form));
+    return MadeAgain.of(
+        job.state(), model.handbook(), changes(job, form), model.settings().units());
   }
 
   @Override
@@ -143,6 +144,7 @@ public final class AgainPlace implements Place {
       MadeAgain again = again(model, form);
       Standing.ofTyped(again.wish(), again.begun(job.state(), model.handbook()), model.handbook())
           .counted()
+          .saidIn(model.settings().units())
           .troubles()
           .forEach(
               (key, sentence) ->

@@ -89,10 +89,12 @@ final class BenchCount {
   }
 
   private static Turn cut(Model model, AtBench at, int count) {
-    Standing standing = model.job().orElseThrow().standing();
+    OpenJob job = model.job().orElseThrow();
+    Standing standing = job.standing();
     double each = standing.eachMm().getOrDefault(at.piece(), 0.0);
     Fact cut = new Fact.WireCut(at.piece(), count, each);
-    String missing = ShortageWords.after(standing, at.piece(), count);
+    String missing = ShortageWords.after(
+            standing, job.standingWith(cut, model.now(), model.handbook()), at.piece(), count);
     return Turn.keep(missing.isEmpty() ? model : model.trouble(missing), cut);
   }
 

@@ -22,6 +22,12 @@ final class BenchGate {
     return AtBench.of(model).flatMap(at -> Cards.of(model, at).next());
   }
 
+  /** No step is passed while cards of it were not turned over: some stand nowhere else. */
+  static Model cardsFirst(Model model, AtBench at) {
+    return model.trouble(
+        "The cards of step " + at.number() + " come before a later step ({do:seen} turns them).");
+  }
+
   /** What an entry leads to: a book that names no step of its routine has its step opened. */
   static Turn settle(Model model) {
     Optional<AtBench> open = AtBench.of(model);
@@ -37,6 +43,9 @@ final class BenchGate {
 
   /** Opens the step so many further on. */
   static Turn step(Model model, AtBench at, int by) {
+    if (by > 0 && caution(model).isPresent()) {
+      return Turn.to(cardsFirst(model, at));
+    }
     List<Step> steps = at.routine().steps();
     int next = at.number() - 1 + by;
     if (next < 0) {

@@ -34,7 +34,7 @@ final class ScrapWords {
     String moved =
         "To %s: %d, not %d".formatted(at.pile().begins(Stage.CUT) ? "cut" : "begin", is, was);
     String share =
-        "%.0f %% are lost by now, %.0f %% before"
+        "a loss of %.0f %% is reckoned with, habit and this run together, not %.0f %%"
             .formatted(100 * after.get().lossShare(), 100 * before.get().lossShare());
     return Optional.of(
         moved + ", for " + lost + (lost == 1 ? " is" : " are") + " scrapped and " + share + ".");

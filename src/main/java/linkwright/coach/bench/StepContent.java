@@ -173,10 +173,10 @@ final class StepContent {
     parts.add(new Prose(Prose.Kind.ELSEWHERE, elsewhere(model, at)));
     LaidOut laidOut = LaidOut.of(model);
     parts.add(new Prose(Prose.Kind.STOP, laidOut.saysLacking(laidOut.at(step))));
+    add(parts, model, Prose.Kind.MIND, step.mind());
     add(parts, model, Prose.Kind.DO, step.doText());
     parts.add(new Prose(Prose.Kind.MEASURE, BendContent.marks(step, model)));
     add(parts, model, Prose.Kind.LOOK_FOR, step.lookFor());
-    add(parts, model, Prose.Kind.MIND, step.mind());
     add(parts, model, Prose.Kind.MEASURE, step.measure());
     parts.add(
         at.number() == 1

@@ -2,7 +2,9 @@ package linkwright.coach.form;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import linkwright.coach.keys.Key;
+import linkwright.quantity.SaidIn;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.TradeWords;
 import linkwright.text.Narrowing;
@@ -48,7 +50,8 @@ public record Field(
   /** A field for an amount, with its examples in the user's units. */
   public static Field of(
       String id, String label, String text, String hint, Measure measure, UnitStyle units) {
-    return of(id, label, text, Measure.inUnits(hint, units)).takes(measure, units);
+    String example = SaidIn.units(Measure.inUnits(hint, units), units);
+    return of(id, label, text, example).takes(measure, units);
   }
 
   /** A field that takes one of a few words. */
@@ -77,7 +80,9 @@ public record Field(
 
   /** The same field with what it is and what it changes. */
   public Field helped(String help) {
-    return with(new Nature(nature.measure(), nature.units(), help, nature.aside()));
+    return with(
+        new Nature(
+            nature.measure(), nature.units(), SaidIn.units(help, nature.units()), nature.aside()));
   }
 
   /** The same field, folded away. */
@@ -92,7 +97,8 @@ public record Field(
 
   /** The same field with that trouble told beside it, or with none. */
   public Field with(Optional<String> told) {
-    return new Field(id, label, line, hint, choices, told, nature);
+    Optional<String> said = told.map(sentence -> SaidIn.units(sentence, nature.units()));
+    return new Field(id, label, line, hint, choices, said, nature);
   }
 
   /** The same field with another example beside it. */
@@ -203,5 +209,12 @@ public record Field(
 
   private Field with(Nature other) {
     return new Field(id, label, line, hint, choices, trouble, other);
+  }
+
+  /** What it is and an example of it, as far as there is something to say. */
+  public List<String> explained() {
+    String example = hint.isBlank() ? "" : "Example: " + hint.replaceAll("[.…]+$", "") + ".";
+    String said = help().isBlank() && example.isEmpty() ? "There is no more to it." : help();
+    return Stream.of(said, example).filter(text -> !text.isBlank()).toList();
   }
 }

@@ -18,6 +18,8 @@ import linkwright.hands.StageResult;
 import linkwright.hands.TaughtJob;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.PieceKind;
+import linkwright.routine.TradeWords;
+import linkwright.routine.Wording;
 import linkwright.standing.Handbook;
 import linkwright.standing.HandsInMetal;
 
@@ -89,7 +91,7 @@ public record HandsContent(Handbook handbook, Settings settings) {
       lines.add(
           Table.Line.of(
               one.metal().name() + ", " + one.temper().word(),
-              number(one.stressMpa(), 0) + " ± " + number(one.stressSpreadMpa(), 0) + " MPa",
+              units.stress(one.stressMpa(), one.stressSpreadMpa()),
               number(100 * one.clearanceShare(), 1)
                   + " ± "
                   + number(100 * one.clearanceSpread(), 1)
@@ -105,7 +107,7 @@ public record HandsContent(Handbook handbook, Settings settings) {
             Table.Column.numbers("stands off"),
             Table.Column.numbers("lost of a blank"),
             Table.Column.numbers("eyes turned on"),
-            Table.Column.numbers("scatter")),
+            Table.Column.numbers("differ, to the usual")),
         lines,
         -1);
   }
@@ -131,7 +133,7 @@ public record HandsContent(Handbook handbook, Settings settings) {
                                               + " of a hundred went back to be done again")
                                   .findFirst()
                                   .orElse("")
-                              + "; the last jobs count most.")));
+                              + " over all jobs that count, the last ones most.")));
     }
   }
 
@@ -176,6 +178,20 @@ public record HandsContent(Handbook handbook, Settings settings) {
         .orElse("");
   }
 
+  /** A step by its title, as some routine has it; a stage is its own name. */
+  private String called(String what) {
+    return handbook.routines().stream()
+        .flatMap(routine -> routine.steps().stream())
+        .filter(step -> step.id().equals(what))
+        .map(step -> Wording.fill(step.title(), Map.of(), settings.units(), words()))
+        .findFirst()
+        .orElse(what);
+  }
+
+  private TradeWords words() {
+    return settings.british() ? TradeWords.BRITISH : TradeWords.AMERICAN;
+  }
+
   private void times(Hands hands, List<Part> parts) {
     List<Table.Line> lines = new ArrayList<>();
     hands
@@ -186,7 +202,7 @@ public record HandsContent(Handbook handbook, Settings settings) {
               double most = each.stream().mapToDouble(Double::doubleValue).max().orElse(0);
               lines.add(
                   Table.Line.of(
-                      what,
+                      called(what),
                       Clock.spoken(hands.secondsEach(what).orElse(0)),
                       each.size() == 1
                           ? "one job"

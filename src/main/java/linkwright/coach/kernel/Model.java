@@ -191,10 +191,9 @@ public record Model(
     return bench.hotWork();
   }
 
-  /** The fire watch while it runs; a closed job shows none. */
+  /** The fire watch while it runs: the bench's, whatever job is open and whether it is closed. */
   public Optional<TimerRun> watch() {
-    boolean closed = job.map(open -> open.state().course().closed()).orElse(false);
-    return closed ? Optional.empty() : bench.watchRunning(steady);
+    return bench.watchRunning(steady);
   }
 
   /** Who works at this machine; empty if she did not say. */

@@ -90,6 +90,13 @@ public record OpenJob(
         earlier);
   }
 
+  /** How it will stand once that is entered. */
+  public Standing standingWith(Fact fact, Instant now, Handbook handbook) {
+    Entry entry = new Entry(entries.size() + 1, now, device, fact);
+    JobState next = state.after(entry, handbook.stages());
+    return standing.after(state, next, handbook);
+  }
+
   /** The same with its entries in other words. */
   OpenJob in(Settings settings) {
     return new OpenJob(

@@ -22,8 +22,13 @@ public final class ShortageWords {
     return shortages;
   }
 
-  /** What to say when so many are cut and the wire will not do for the rest; empty if it will. */
-  public static String after(Standing standing, PieceKind piece, int count) {
+  /**
+   * What to say when so many are cut and the wire will not do for the rest; empty if it will.
+   *
+   * @param standing before they are cut
+   * @param cut the same after that
+   */
+  public static String after(Standing standing, Standing cut, PieceKind piece, int count) {
     StillToDo todo = standing.left().get(piece);
     if (todo == null || !standing.wireKnown()) {
       return "";
@@ -33,7 +38,7 @@ public final class ShortageWords {
           + todo.canCut()
           + " more: enter wire that came ({do:to-wire}), or undo.";
     }
-    int missing = standing.missing().getOrDefault(piece, 0);
+    int missing = cut.missing().getOrDefault(piece, 0);
     return missing > 0
         ? "The wire on hand will not do: it lacks " + missing + " of this piece."
         : "";

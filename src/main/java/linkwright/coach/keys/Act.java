@@ -44,7 +44,7 @@ public enum Act {
   TO_PERSONS("to-persons", "who works", "@"),
   TO_HOT_WORK("to-hot-work", "every flame out?", "!"),
   SHUT_FIRST("shut-first", "every flame out?", "space", "page-down", "enter"),
-  FLAMES_OUT("flames-out", "yes: every flame out, gas shut", "space", "page-down", "enter"),
+  FLAMES_OUT("flames-out", "yes: every flame out, gas shut", "space", "page-down"),
   STILL_LIT("still-lit", "no: it stays so, someone stays with it", "n"),
   STAY("stay", "stay here", "esc"),
   LOOKED("looked", "looked: done", "d"),

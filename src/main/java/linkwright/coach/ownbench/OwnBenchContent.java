@@ -111,8 +111,8 @@ public record OwnBenchContent(UnitStyle units, LocalDate today) {
       words.add("for " + solder.alloy());
     }
     solder.finenessPermille().ifPresent(p -> words.add(p + " fine"));
-    solder.solidusC().ifPresent(c -> words.add("melts from " + Math.round(c) + " °C"));
-    solder.liquidusC().ifPresent(c -> words.add("flows at " + Math.round(c) + " °C"));
+    solder.solidusC().ifPresent(c -> words.add("melts from " + units.temperature(c)));
+    solder.liquidusC().ifPresent(c -> words.add("flows at " + units.temperature(c)));
     solder
         .stripWidthMm()
         .ifPresent(

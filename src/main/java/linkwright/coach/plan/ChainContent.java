@@ -13,6 +13,7 @@ import linkwright.plan.EndRings;
 import linkwright.plan.FinenessWord;
 import linkwright.plan.Plan;
 import linkwright.plan.SettledLink;
+import linkwright.quantity.SaidIn;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Reference;
 import linkwright.routine.TradeWords;
@@ -55,7 +56,8 @@ public record ChainContent(
               words.show(
                   "Kept with values that would be others today; they are held, and told below.")));
     }
-    plan.remarks(units).forEach(each -> parts.add(Prose.stop(words.show(each))));
+    plan.remarks(units)
+        .forEach(each -> parts.add(Prose.stop(words.show(SaidIn.units(each, units)))));
     FinenessWord.of(plan.wish().metal(), plan.massChainG(), reference)
         .forEach(each -> parts.add(Prose.says(words.show(each))));
     parts.addAll(new ChainDetails(units, words, solders).of(standing, plan));

@@ -30,10 +30,11 @@ public final class PlanContent {
     }
     List<Part> parts = new ArrayList<>();
     // What is wrong with a field stands beside it; what is missing has no field of its own to say.
-    standing.counted().troubles().entrySet().stream()
+    CountedPlan counted = standing.counted().saidIn(model.settings().units());
+    counted.troubles().entrySet().stream()
         .filter(each -> held.open().text(each.getKey()).isEmpty())
         .forEach(each -> parts.add(Prose.stop(each.getValue())));
-    parts.add(Prose.stop(standing.counted().sentence()));
+    parts.add(Prose.stop(counted.sentence()));
     parts.add(new Prose(Prose.Kind.MAIN, "As it was before, not as it is typed now:"));
     parts.addAll(comesTo(last.get(), model));
     return parts;
@@ -41,7 +42,7 @@ public final class PlanContent {
 
   /** What the plan comes to, in this job's and this user's words. */
   public static List<Part> comesTo(Standing standing, Model model) {
-    CountedPlan counted = standing.counted();
+    CountedPlan counted = standing.counted().saidIn(model.settings().units());
     Optional<Routine> routine = routine(model);
     List<Part> parts = new ArrayList<>();
     if (counted.plan().isPresent()) {

@@ -61,7 +61,8 @@ public final class PlanPlace implements Place {
     JobState state = model.job().orElseThrow().state();
     Standing preview = Standing.ofTyped(form.texts(), state, model.handbook());
     // A field that nobody has come to yet is not wrong; it is only still empty.
-    Map<String, String> troubles = new LinkedHashMap<>(preview.counted().troubles());
+    Map<String, String> troubles =
+        new LinkedHashMap<>(preview.counted().saidIn(model.settings().units()).troubles());
     form.fields().stream()
         .filter(field -> field.text().isBlank())
         .forEach(field -> troubles.remove(field.id()));
@@ -93,7 +94,7 @@ public final class PlanPlace implements Place {
   public Turn confirmed(Model model, Form form) {
     OpenJob job = model.job().orElseThrow();
     Standing typed = Standing.ofTyped(form.texts(), job.state(), model.handbook());
-    CountedPlan counted = typed.counted();
+    CountedPlan counted = typed.counted().saidIn(model.settings().units());
     if (!counted.holds()) {
       Form told = form.withTroubles(counted.troubles()).atFirstTrouble();
       String sentence =

@@ -19,7 +19,6 @@ import linkwright.coach.kernel.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.plan.Plan;
 import linkwright.plan.WishKeys;
-import linkwright.quantity.Decimals;
 import linkwright.standing.JobPrices;
 import linkwright.standing.PlanDefaults;
 import linkwright.standing.reach.Bound;
@@ -137,7 +136,7 @@ public final class ReachPlace implements Place {
   private static Turn take(Model model, Plan longest) {
     OpenJob job = model.job().orElseThrow();
     Map<String, String> wish = new LinkedHashMap<>(job.state().course().wish());
-    wish.put(WishKeys.FINISHED, Decimals.upTo(longest.lengthMm(), 2) + " mm");
+    wish.put(WishKeys.FINISHED, model.settings().units().typed(longest.lengthMm()));
     String told = "Planned " + model.settings().units().length(longest.lengthMm()) + " long.";
     return Turn.keep(model.told(told), PlanDefaults.kept(wish, job.state(), model.handbook()));
   }

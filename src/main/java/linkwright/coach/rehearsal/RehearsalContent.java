@@ -69,9 +69,9 @@ final class RehearsalContent {
           .map(Caution::shortLine)
           .ifPresent(line -> add(parts, model, Prose.Kind.CAUTION, line));
     }
+    add(parts, model, Prose.Kind.MIND, step.mind());
     add(parts, model, Prose.Kind.DO, step.doText());
     add(parts, model, Prose.Kind.LOOK_FOR, step.lookFor());
-    add(parts, model, Prose.Kind.MIND, step.mind());
     add(parts, model, Prose.Kind.MEASURE, step.measure());
     add(parts, model, Prose.Kind.WHY, step.why());
     for (Remedy remedy : step.wrong()) {

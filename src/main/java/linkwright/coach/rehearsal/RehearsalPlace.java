@@ -9,6 +9,7 @@ import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.Turning;
 import linkwright.coach.keys.Act;
+import linkwright.routine.Caution;
 import linkwright.routine.Routine;
 
 /**
@@ -38,6 +39,16 @@ public final class RehearsalPlace implements Place {
     return model.handbook().routine(id).isPresent()
         ? Turn.to(model.with(held(model, id, 0)))
         : Turn.to(model.with(held(model, "", 0)).trouble("There is no routine “" + id + "”."));
+  }
+
+  /** The cautions of the step that is rehearsed; none anywhere else. */
+  public static List<Caution> cautions(Model model) {
+    return model.held() instanceof RehearsalHeld held
+        ? RehearsalContent.routine(model, held.routine()).stream()
+            .flatMap(routine -> routine.steps().get(held.at()).cautions().stream())
+            .flatMap(id -> model.handbook().caution(id).stream())
+            .toList()
+        : List.of();
   }
 
   private static RehearsalHeld held(Model model, String routine, int at) {

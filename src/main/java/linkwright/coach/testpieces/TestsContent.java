@@ -20,6 +20,8 @@ import linkwright.coach.kernel.drawn.LinkShape;
 import linkwright.coach.keys.Act;
 import linkwright.fit.LinkSize;
 import linkwright.fit.Proposal;
+import linkwright.fit.Verdict;
+import linkwright.hands.Verdicts;
 import linkwright.job.Fact;
 import linkwright.quantity.UnitStyle;
 import linkwright.standing.TestPieces;
@@ -68,16 +70,44 @@ final class TestsContent {
     } else {
       parts.add(TestPieceTable.of(held, job.state().trials(), units));
     }
+    otherWire(job).ifPresent(says -> parts.add(Prose.stop(says)));
     parts.addAll(bends(held, model));
     return parts;
   }
 
   private static String noProposal(OpenJob job) {
+    if (job.makesChain() && job.standing().counted().wish().isEmpty()) {
+      return "There is no plan yet, so no blank can be proposed: "
+          + ActMention.of(Act.TO_PLAN)
+          + " makes one; pieces are logged all the same.";
+    }
     return job.makesChain()
         ? "This link is known by its measures, not by a pattern, so no blank can be proposed;"
             + " pieces are logged all the same."
         : "This routine makes no chain, so no blank is proposed; what you try can be logged all"
             + " the same.";
+  }
+
+  /** Of another wire nothing is proposed here: it is chosen in the plan, and tried anew. */
+  private static Optional<String> otherWire(OpenJob job) {
+    List<Fact.TestPieceTried> pieces = job.state().trials().inOrder();
+    double nowMm = job.standing().counted().wish().map(wish -> wish.wireMm()).orElse(0.0);
+    return pieces.stream()
+        .skip(Math.max(0, pieces.size() - 1L))
+        .filter(last -> nowMm > 0 && Math.abs(last.wireMm() - nowMm) < 0.0005)
+        .flatMap(last -> last.verdicts().stream())
+        .filter(
+            word ->
+                word.equals(Verdicts.word(Verdict.LIGHTER_WIRE))
+                    || word.equals(Verdicts.word(Verdict.HEAVIER_WIRE)))
+        .findFirst()
+        .map(
+            word ->
+                "The last piece asks for "
+                    + word
+                    + ": the blank proposed is still for this one. "
+                    + ActMention.of(Act.TO_PLAN)
+                    + " takes another wire, and the next piece is reckoned for it.");
   }
 
   private static String howTo() {

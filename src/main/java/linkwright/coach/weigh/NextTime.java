@@ -38,8 +38,8 @@ public final class NextTime {
                         + " lost, most often for “"
                         + learnt.lostFor()
                         + "”: reckon with a usual loss of "
-                        + Decimals.percent(share, 0)
-                        + "."));
+                        + Decimals.percent(share, 1)
+                        + ", habit and this run together."));
     learnt
         .longerMm()
         .ifPresent(

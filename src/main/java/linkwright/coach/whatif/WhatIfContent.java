@@ -11,6 +11,7 @@ import linkwright.coach.content.Table;
 import linkwright.plan.Plan;
 import linkwright.plan.WireToOrder;
 import linkwright.quantity.Decimals;
+import linkwright.quantity.SaidIn;
 import linkwright.quantity.UnitStyle;
 import linkwright.standing.Quote;
 import linkwright.standing.Standing;
@@ -34,7 +35,7 @@ public record WhatIfContent(UnitStyle units) {
     line(lines, variants, "length", plan -> units.length(plan.lengthMm()));
     line(lines, variants, "chain weighs", plan -> units.mass(plan.massChainG()));
     line(lines, variants, "wire to order", plan -> units.mass(WireToOrder.of(plan).massG()));
-    line(lines, variants, "holds", plan -> Decimals.upTo(plan.pull().solderedN(), 0) + " N");
+    line(lines, variants, "holds", plan -> units.pull(plan.pull().solderedN()));
     quoted(
         lines,
         variants,
@@ -55,7 +56,7 @@ public record WhatIfContent(UnitStyle units) {
         parts.add(Prose.stop(each.says() + ": no price of its metal is known, so none is in it."));
       }
       if (each.standing().counted().plan().isEmpty()) {
-        parts.add(Prose.stop(each.says() + ": " + why(each.standing())));
+        parts.add(Prose.stop(each.says() + ": " + SaidIn.units(why(each.standing()), units)));
       }
     }
     return parts;

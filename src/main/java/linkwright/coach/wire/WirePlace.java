@@ -314,9 +314,17 @@ public final class WirePlace implements Place {
         double each = job.standing().eachMm().getOrDefault(piece, 0.0);
         StillToDo left = job.standing().left().get(piece);
         boolean tooMany = left != null && count > left.canCut();
-        String lacking = tooMany ? ShortageWords.after(job.standing(), piece, count) : "";
+        Fact cut = new Fact.WireCut(piece, count, each);
+        String lacking =
+            tooMany
+                ? ShortageWords.after(
+                    job.standing(),
+                    job.standingWith(cut, model.now(), model.handbook()),
+                    piece,
+                    count)
+                : "";
         Model told = lacking.isEmpty() ? model : model.trouble(lacking);
-        yield Turn.keep(told, new Fact.WireCut(piece, count, each));
+        yield Turn.keep(told, cut);
       }
       case DISCARD_WIRE, RETURN_WIRE -> discard(model, form, piece);
       case TAKE_SOLDER ->

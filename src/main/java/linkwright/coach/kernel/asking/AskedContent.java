@@ -21,7 +21,20 @@ public final class AskedContent {
   /** What is pressed by whoever does not know. */
   public static final String NOT_KNOWN = "0";
 
+  private static final String RIGHT = "Right";
+  private static final String NOT_SO = "Not so";
+
   private AskedContent() {}
+
+  /** Whether an answer is told here: each verdict is news, however like the last it is. */
+  public static boolean tells(List<Part> parts) {
+    return parts.stream()
+        .anyMatch(
+            part ->
+                part instanceof Prose prose
+                    && prose.kind() == Prose.Kind.HEAD
+                    && List.of(RIGHT, NOT_SO).contains(prose.text()));
+  }
 
   /** The question with its answers, below a line that says which one it is. */
   public static List<Part> question(Model model, String which, Asked asked) {
@@ -39,7 +52,7 @@ public final class AskedContent {
   public static List<Part> told(
       Model model, Learner learner, Item item, Asked asked, Learner.AnswerGiven given) {
     List<Part> parts = new ArrayList<>();
-    parts.add(new Prose(Prose.Kind.HEAD, given.right() ? "Right" : "Not so"));
+    parts.add(new Prose(Prose.Kind.HEAD, given.right() ? RIGHT : NOT_SO));
     parts.add(Prose.aside(JobWords.fill(asked.asks(), model)));
     if (!given.right()) {
       String said = JobWords.fill(given.said(), model);
@@ -48,7 +61,7 @@ public final class AskedContent {
     parts.add(new Prose(Prose.Kind.MAIN, "It is: " + JobWords.fill(asked.rightAnswer(), model)));
     boolean card = !given.right() && !item.caution().isEmpty();
     if (!asked.after().isBlank() && !card) {
-      parts.add(new Prose(Prose.Kind.WHY, JobWords.fill(asked.after(), model)));
+      parts.add(new Prose(Prose.Kind.MAIN, JobWords.fill(asked.after(), model)));
     }
     parts.add(Prose.aside(back(learner.learnt(), item, given.right())));
     if (card) {

@@ -1,20 +1,20 @@
-package linkwright.routine;
+package linkwright.quantity;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import linkwright.quantity.UnitStyle;
 
 /**
  * Temperatures in texts, which are written in degrees Celsius, in the user's degrees. What stands
  * in brackets behind degrees Fahrenheit is in both already.
  */
-final class Degrees {
+public final class Degrees {
   private static final Pattern CELSIUS =
       Pattern.compile("°F \\([^)]*\\)|(\\d{1,4})(?: ?(to|–|-) ?(\\d{1,4}))? ?°C");
 
   private Degrees() {}
 
-  static String inUnits(String text, UnitStyle units) {
+  /** The text with its temperatures in these units. */
+  public static String inUnits(String text, UnitStyle units) {
     if (units == UnitStyle.METRIC) {
       return text;
     }

@@ -1,0 +1,71 @@
+package linkwright.lesson;
+
+import java.util.Collection;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import linkwright.routine.Caution;
+import linkwright.routine.Hazard;
+import linkwright.routine.Step;
+
+/**
+ * The cautions that cannot apply at a step, so that what they warn of is wrong there. A card that
+ * covers no kind of work may apply anywhere, and is none of them; nor is one of work that goes with
+ * what is done here, or one that warns of the same as such a card of the step.
+ */
+final class Elsewhere {
+  /** Work of one kind brings the dangers of its kind along. */
+  private static final List<Set<Hazard>> KINDS =
+      List.of(
+          EnumSet.of(
+              Hazard.HEATS,
+              Hazard.BURNS_GAS,
+              Hazard.LIGHTS,
+              Hazard.FLUX_FUMES,
+              Hazard.QUENCHES,
+              Hazard.DIPS,
+              Hazard.MELTS,
+              Hazard.POURS),
+          EnumSet.of(Hazard.PICKLES, Hazard.CHEMICALS, Hazard.TUMBLES),
+          EnumSet.of(Hazard.DRAWS, Hazard.ROLLS, Hazard.TWISTS),
+          EnumSet.of(Hazard.CUTS, Hazard.FILES, Hazard.DUST, Hazard.HAMMERS, Hazard.SPINS));
+
+  /** So many words in common, and two cards may warn of the same. */
+  private static final int SAME = 2;
+
+  private final Step step;
+  private final List<Caution> here;
+  private final Stems stems;
+
+  Elsewhere(Step step, List<Caution> here, Stems stems) {
+    this.step = step;
+    this.here = List.copyOf(here);
+    this.stems = stems;
+  }
+
+  /** Those of the cards that cannot apply; none where the step does not say what is done. */
+  List<Caution> of(Collection<Caution> all) {
+    return step.does().isEmpty() ? List.of() : all.stream().filter(this::isApart).toList();
+  }
+
+  private boolean isApart(Caution card) {
+    return !card.covers().isEmpty()
+        && KINDS.stream().noneMatch(kind -> meets(kind, card.covers()) && meets(kind, done()))
+        && here.stream().noneMatch(own -> own.equals(card) || (own.covers().isEmpty() && warnsAlike(own, card)));
+  }
+
+  /** What is done here, by the step and by the cards that stand at it. */
+  private Set<Hazard> done() {
+    Set<Hazard> done = EnumSet.copyOf(step.does());
+    here.forEach(card -> done.addAll(card.covers()));
+    return done;
+  }
+
+  private static boolean meets(Set<Hazard> kind, Set<Hazard> some) {
+    return some.stream().anyMatch(kind::contains);
+  }
+
+  private boolean warnsAlike(Caution one, Caution other) {
+    return Stems.shared(stems.of(one.canHappen()), stems.of(other.canHappen())) >= SAME;
+  }
+}
