@@ -146,7 +146,7 @@ public record ChainContent(
             rows.add(
                 wire.shortMm() > 0
                     ? row("wire to buy", units.length(wire.shortMm())).with(Emphasis.TROUBLE)
-                    : row("wire to buy", "nothing").remark("what is on hand does")));
+                    : row("wire to buy", "nothing")));
     standing
         .chance()
         .ifPresent(chance -> rows.add(row("will do", Math.round(100 * chance) + " % sure")));

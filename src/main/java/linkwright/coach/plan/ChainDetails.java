@@ -176,7 +176,7 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
     if (plan.rings() > 0) {
       rows.add(row("spare rings", length(plan.wireSpareRingsMm())));
     }
-    rows.add(row("all the wire", units.mass(WireToOrder.of(plan).massG())).remark("with none on hand"));
+    rows.add(row("to order", units.mass(WireToOrder.of(plan).massG())).remark("all of it"));
     rows.add(row("usual loss", Decimals.percent(wish.usualLoss(), 0)));
     rows.add(
         row("chance", Decimals.percent(wish.confidence(), 0) + " that so many blanks are enough"));
