@@ -56,7 +56,9 @@ public final class ActTable {
               Act.TO_REACH,
               Act.TO_CARD,
               Act.KEEP_FOR_ALL,
-              Act.THROW_AWAY);
+              Act.THROW_AWAY,
+              Act.MORE,
+              Act.LESS);
       case PLAN -> List.of(Act.KEEP);
       case NEAREST ->
           List.of(
@@ -66,7 +68,9 @@ public final class ActTable {
               Act.ONE_MORE,
               Act.JUMP_RINGS,
               Act.OTHER_CLASP,
-              Act.TO_PLAN);
+              Act.TO_PLAN,
+              Act.MORE,
+              Act.LESS);
       case HANDS -> List.of(Act.LEAVE_OUT, Act.UP, Act.DOWN, Act.TO_TRAY, Act.MORE, Act.LESS);
       case TEST_PIECES ->
           List.of(
@@ -181,7 +185,9 @@ public final class ActTable {
               Act.TO_TRAY,
               Act.MORE,
               Act.LESS);
-      case TIMERS -> List.of(Act.STOP_TIMER, Act.SET_TIMER, Act.UP, Act.DOWN, Act.TO_BENCH);
+      case TIMERS ->
+          List.of(
+              Act.STOP_TIMER, Act.SET_TIMER, Act.UP, Act.DOWN, Act.TO_BENCH, Act.MORE, Act.LESS);
       case RECKONER -> List.of(Act.CHOOSE, Act.UP, Act.DOWN, Act.TO_TRAY, Act.MORE, Act.LESS);
       case LOOKUP ->
           List.of(Act.OPEN_CARD, Act.UP, Act.DOWN, Act.SEARCH, Act.TO_TRAY, Act.MORE, Act.LESS);

@@ -11,6 +11,7 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.quantity.UnitStyle;
 import linkwright.standing.PlanDefaults;
@@ -41,7 +42,7 @@ public final class NearestPlace implements Place {
   private static NearestHeld held(Model model) {
     OpenJob job = model.job().orElseThrow();
     return new NearestHeld(
-        ChainChoices.of(job.state().course().wish(), job.state(), model.handbook()));
+        ChainChoices.of(job.state().course().wish(), job.state(), model.handbook()), 0);
   }
 
   @Override
@@ -54,14 +55,18 @@ public final class NearestPlace implements Place {
     List<Act> acts = new ArrayList<>();
     ((NearestHeld) model.held()).choices().forEach(choice -> acts.add(actOf(choice.way())));
     acts.add(Act.TO_PLAN);
-    return acts;
+    return Turning.with(acts, model, content(model));
   }
 
   @Override
   public Turn act(Model model, Act act) {
+    NearestHeld held = (NearestHeld) model.held();
+    if (act == Act.MORE || act == Act.LESS) {
+      return Turn.to(
+          model.with(new NearestHeld(held.choices(), Turning.to(held.turned(), act))));
+    }
     Optional<ChainChoice> chosen =
-        ((NearestHeld) model.held())
-            .choices().stream().filter(choice -> actOf(choice.way()) == act).findFirst();
+        held.choices().stream().filter(choice -> actOf(choice.way()) == act).findFirst();
     return chosen.map(choice -> take(model, choice)).orElseGet(() -> Turn.goTo(model, act));
   }
 

@@ -13,6 +13,7 @@ import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.Turning;
 import linkwright.coach.kernel.Undo;
 import linkwright.coach.kernel.WaitingWords;
 import linkwright.coach.keys.Act;
@@ -39,7 +40,7 @@ public final class PilesPlace implements Place {
     }
     acts.add(Act.TO_BENCH);
     acts.add(Act.UNDO);
-    return acts;
+    return Turning.with(acts, model, content(model));
   }
 
   @Override
@@ -49,6 +50,10 @@ public final class PilesPlace implements Place {
       case UP -> Turn.to(model.with(at(model, held.at() - 1)));
       case DOWN -> Turn.to(model.with(at(model, held.at() + 1)));
       case TAKE_UP -> takeUp(model);
+      case MORE, LESS ->
+          Turn.to(
+              model.with(
+                  new PilesHeld(held.at(), Optional.empty(), Turning.to(held.turned(), act))));
       case SAY_WHERE ->
           chosen(model)
               .map(

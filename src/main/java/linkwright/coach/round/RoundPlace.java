@@ -9,6 +9,7 @@ import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.Turning;
 import linkwright.coach.kernel.TypedBefore;
 import linkwright.coach.keys.Act;
 
@@ -42,7 +43,7 @@ public final class RoundPlace implements Place {
 
   @Override
   public Turn enter(Model model) {
-    return Turn.to(model.with(new RoundHeld()));
+    return Turn.to(model.with(new RoundHeld(0)));
   }
 
   @Override
@@ -59,7 +60,7 @@ public final class RoundPlace implements Place {
       acts.add(Act.THROW_AWAY);
     }
     acts.add(Act.LEAVE);
-    return acts;
+    return Turning.with(acts, model, content(model));
   }
 
   @Override
@@ -77,6 +78,8 @@ public final class RoundPlace implements Place {
           Drafting.first(model)
               .map(form -> Drafting.thrownAway(model, form))
               .orElseGet(() -> Turn.to(model));
+      case MORE, LESS ->
+          Turn.to(model.with(new RoundHeld(Turning.to(model.held().turned(), act))));
       case LEAVE -> Turn.with(model, new Effect.ShutBook(), new Effect.Leave());
       default -> Turn.goTo(model, act);
     };

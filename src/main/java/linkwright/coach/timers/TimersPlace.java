@@ -15,6 +15,7 @@ import linkwright.coach.kernel.JobWait;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.job.BenchFact;
 import linkwright.job.Fact;
@@ -38,7 +39,7 @@ public final class TimersPlace implements Place {
       acts.add(Act.STOP_TIMER);
     }
     acts.addAll(List.of(Act.SET_TIMER, Act.UP, Act.DOWN, Act.TO_BENCH));
-    return acts;
+    return Turning.with(acts, model, content(model));
   }
 
   @Override
@@ -49,6 +50,11 @@ public final class TimersPlace implements Place {
       case UP -> Turn.to(model.with(at(model, screen.at() - 1)));
       case DOWN -> Turn.to(model.with(at(model, screen.at() + 1)));
       case STOP_TIMER -> stop(model, screen);
+      case MORE, LESS ->
+          Turn.to(
+              model.with(
+                  new TimersHeld(
+                      screen.at(), Optional.empty(), Turning.to(screen.turned(), act))));
       default -> Turn.goTo(model, act);
     };
   }

@@ -15,6 +15,7 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.TrayJob;
 import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.Turning;
 import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.coach.keys.Act;
 import linkwright.job.BenchFact;
@@ -61,7 +62,7 @@ public final class TrayPlace implements Place {
             Act.TO_REHEARSAL,
             Act.TO_SETTINGS,
             Act.LEAVE));
-    return acts;
+    return Turning.with(acts, model, content(model));
   }
 
   @Override
@@ -80,13 +81,14 @@ public final class TrayPlace implements Place {
           Turn.to(
               model.with(tray.narrowed(tray.search(), Optional.of(SearchForm.of(tray.search())))));
       case SHOW_ALL ->
-          Turn.to(model.with(new TrayHeld(0, "", Optional.empty(), !tray.all(), false)));
+          Turn.to(model.with(new TrayHeld(0, "", Optional.empty(), !tray.all(), false, 0)));
       case PUT_AWAY -> chosen(model).map(job -> put(model, job)).orElse(Turn.to(model));
       case MAKE_AGAIN ->
           Turn.with(
               model.with(
-                  new TrayHeld(tray.at(), tray.search(), Optional.empty(), tray.all(), true)),
+                  new TrayHeld(tray.at(), tray.search(), Optional.empty(), tray.all(), true, 0)),
               new Effect.OpenBook(chosen(model).orElseThrow().slug()));
+      case MORE, LESS -> Turn.to(model.with(tray.turned(Turning.to(tray.turned(), act))));
       case LEAVE -> Turn.with(model, new Effect.Leave());
       default -> Turn.goTo(model, act);
     };
