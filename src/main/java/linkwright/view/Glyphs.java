@@ -25,9 +25,14 @@ public enum Glyphs {
     return this == FULL;
   }
 
-  /** The text with signs spelt that have no like in ASCII: give or take is {@code +/-}. */
+  /**
+   * The text with signs spelt that have no like in ASCII: give or take is {@code +/-}, a degree
+   * {@code deg}.
+   */
   public String spelt(String text) {
-    return this == ASCII ? text.replace("±", "+/-") : text;
+    return this == ASCII
+        ? text.replace("±", "+/-").replaceAll("°(?=[CF]\\b)", "").replaceAll(" ?°", " deg")
+        : text;
   }
 
   /** One of two signs: the first when Unicode can be drawn. */
