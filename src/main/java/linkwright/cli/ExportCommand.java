@@ -111,7 +111,8 @@ final class ExportCommand implements Callable<Integer> {
   private static List<Map<String, Object>> plan(Standing standing, BookOfJob book) {
     return standing.counted().plan().isEmpty()
         ? List.of()
-        : List.of(PlanYaml.of(
+        : List.of(
+            PlanYaml.of(
                 standing,
                 ChainChoices.of(book.state().course().wish(), book.state(), book.handbook()),
                 book.handbook().reference()));

@@ -51,7 +51,9 @@ final class Elsewhere {
   private boolean isApart(Caution card) {
     return !card.covers().isEmpty()
         && KINDS.stream().noneMatch(kind -> meets(kind, card.covers()) && meets(kind, done()))
-        && here.stream().noneMatch(own -> own.equals(card) || (own.covers().isEmpty() && warnsAlike(own, card)));
+        && here.stream()
+            .noneMatch(
+                own -> own.equals(card) || (own.covers().isEmpty() && warnsAlike(own, card)));
   }
 
   /** What is done here, by the step and by the cards that stand at it. */

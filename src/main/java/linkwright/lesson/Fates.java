@@ -23,7 +23,8 @@ final class Fates {
             "Redo.", "Redo: it goes back a stage.", "Redo: it goes back, and is done once more."));
     WORDS.put(
         Then.SCRAP,
-        List.of("Scrap.", "Scrap: into the scrap tin.", "Scrap: it is lost, and one more is made."));
+        List.of(
+            "Scrap.", "Scrap: into the scrap tin.", "Scrap: it is lost, and one more is made."));
     WORDS.put(
         Then.CARRY_ON,
         List.of("Go on.", "Go on: it is put right.", "Go on: put right on the spot, it stays."));

@@ -79,15 +79,13 @@ public record Lesson(
   /** What is due before what is new; of what is due, what was missed before the rest. */
   private Optional<Item> fresh() {
     List<Item> due = new ArrayList<>(due().stream().filter(item -> !isTaken(item)).toList());
-    return due.stream()
-        .findFirst()
-        .or(this::mixed);
+    return due.stream().findFirst().or(this::mixed);
   }
 
   /**
-   * What is new: of the kind that was asked least in this lesson, at a step that was not asked about
-   * if there is one, and in the order in which it is taught. The sequence is
-   * first; how the other kinds follow, the lesson's own name decides.
+   * What is new: of the kind that was asked least in this lesson, at a step that was not asked
+   * about if there is one, and in the order in which it is taught. The sequence is first; how the
+   * other kinds follow, the lesson's own name decides.
    */
   private Optional<Item> mixed() {
     List<Topic> kinds =

@@ -135,9 +135,7 @@ public record Plan(
 
   /** Rings still lacking: those that join, then those at the ends, which are made last. */
   public List<Integer> ringsLacking(int more) {
-    return endRings.isPresent()
-        ? lastFirst(more, List.of(rings, EndRings.COUNT))
-        : List.of(more);
+    return endRings.isPresent() ? lastFirst(more, List.of(rings, EndRings.COUNT)) : List.of(more);
   }
 
   /** How much longer than wished it comes, mm; negative for shorter. */

@@ -198,7 +198,15 @@ class CardsTest {
     CautionsMet met = seen.state().cautions();
     bench.take(
         new Message.JobOpened(
-            "job", "bench", job.entries(), false, List.of(), java.util.Map.of(), List.of(), met, Optional.empty()));
+            "job",
+            "bench",
+            job.entries(),
+            false,
+            List.of(),
+            java.util.Map.of(),
+            List.of(),
+            met,
+            Optional.empty()));
     AtBench at = AtBench.of(bench.model()).orElseThrow();
     assertThat(Cards.of(bench.model(), at).next()).isEmpty();
 

@@ -182,7 +182,7 @@ class LeftBehindTest {
     @Test
     void that_are_lost_say_why_more_are_to_be_cut() {
       checked(12, 12).type("4").press("s", "1");
-      assertThat(bench.notice()).contains("To cut:", "scrapped and", "lost by now");
+      assertThat(bench.notice()).contains("To cut:", "scrapped and", "this run together");
     }
   }
 

@@ -262,14 +262,16 @@ class PartJobTest {
   @Nested
   class WhereNothingIsCut {
     @Test
-    void the_ingot_is_passed_over_before_its_cautions_are_seen() {
+    void the_ingot_is_passed_over_once_its_cautions_are_seen() {
       Bencher bench = job("wire-drawing").press("esc").goTo("plan-draw").press("space");
       assertThat(AtBench.of(bench.model()).orElseThrow().step().id()).isEqualTo("pour-ingot");
 
       int seen = bench.entered(Fact.CautionSeen.class).size();
-      bench.press("n", "n");
+      bench.press("n");
+      assertThat(bench.at().step().id()).isEqualTo("pour-ingot");
+      bench.seeCautions().press("n", "n");
 
-      assertThat(bench.entered(Fact.CautionSeen.class)).hasSize(seen);
+      assertThat(bench.entered(Fact.CautionSeen.class)).hasSizeGreaterThan(seen);
       assertThat(bench.seeCautions().at().step().id()).isEqualTo("anneal-rod");
       assertThat(bench.entered(Fact.StepDone.class))
           .extracting(Fact.StepDone::step)

@@ -32,7 +32,8 @@ class WordingTest {
   @Test
   void aNumberOfSomethingIsNoNumberOfOf() {
     assertThat(british("Cut {links} of them, {rings} rings, {links}.", Map.of()))
-        .isEqualTo("Cut the planned number of them, the planned number of rings, the planned number.");
+        .isEqualTo(
+            "Cut the planned number of them, the planned number of rings, the planned number.");
   }
 
   @Test

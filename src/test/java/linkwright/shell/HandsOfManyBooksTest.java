@@ -110,7 +110,11 @@ class HandsOfManyBooksTest {
     book("Long one", 3, 1.5);
     Books books =
         new Books(
-            home, "bench", InstantSource.fixed(NOW), new DraftStore(home.drafts()), Patience.ENDLESS);
+            home,
+            "bench",
+            InstantSource.fixed(NOW),
+            new DraftStore(home.drafts()),
+            Patience.ENDLESS);
     Handbook narrowed =
         handbook.with(
             Start.handbook(Library.load(home), home).hands().forJob("x", "", "", Instant.EPOCH));

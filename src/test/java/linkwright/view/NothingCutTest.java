@@ -56,7 +56,10 @@ class NothingCutTest {
       List<String> said = said(page.body().parts());
       said.add(page.told());
       Set<String> lost = new LinkedHashSet<>();
-      said.forEach(text -> words(ActMention.fill(text, KeyMap.USUAL.away(page.away())::spokenOf)).forEach(lost::add));
+      said.forEach(
+          text ->
+              words(ActMention.fill(text, KeyMap.USUAL.away(page.away())::spokenOf))
+                  .forEach(lost::add));
       turnThrough(page, width, height, lost);
       if (!lost.isEmpty()) {
         cut.add(width + "x" + height + ": " + lost);

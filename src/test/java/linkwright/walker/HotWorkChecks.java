@@ -157,7 +157,11 @@ final class HotWorkChecks {
     }
     boolean heatedSince = lastHeat.isAfter(restartedAt);
     boolean watch =
-        !lit && !ended && !clockSet && heatedSince && Duration.between(lastHeat, real).compareTo(WATCH) < 0;
+        !lit
+            && !ended
+            && !clockSet
+            && heatedSince
+            && Duration.between(lastHeat, real).compareTo(WATCH) < 0;
     Optional<TimerRun> runs =
         model.bench().watch().map(each -> each.run()).filter(run -> !run.rings(model.steady()));
     if (watch && runs.isEmpty()) {

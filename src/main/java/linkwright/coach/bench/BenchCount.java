@@ -93,7 +93,8 @@ final class BenchCount {
     Standing standing = job.standing();
     double each = standing.eachMm().getOrDefault(at.piece(), 0.0);
     Fact cut = new Fact.WireCut(at.piece(), count, each);
-    String missing = ShortageWords.after(
+    String missing =
+        ShortageWords.after(
             standing, job.standingWith(cut, model.now(), model.handbook()), at.piece(), count);
     return Turn.keep(missing.isEmpty() ? model : model.trouble(missing), cut);
   }

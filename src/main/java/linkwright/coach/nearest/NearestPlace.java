@@ -62,8 +62,7 @@ public final class NearestPlace implements Place {
   public Turn act(Model model, Act act) {
     NearestHeld held = (NearestHeld) model.held();
     if (act == Act.MORE || act == Act.LESS) {
-      return Turn.to(
-          model.with(new NearestHeld(held.choices(), Turning.to(held.turned(), act))));
+      return Turn.to(model.with(new NearestHeld(held.choices(), Turning.to(held.turned(), act))));
     }
     Optional<ChainChoice> chosen =
         held.choices().stream().filter(choice -> actOf(choice.way()) == act).findFirst();

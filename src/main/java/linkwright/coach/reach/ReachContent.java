@@ -86,9 +86,7 @@ public record ReachContent(UnitStyle units, String currency) {
       return capital(
           of
               + "not even one link, or one repeat, can be had"
-              + (reach.binding().isEmpty()
-                  ? "."
-                  : ": there is too little " + words(reach) + "."));
+              + (reach.binding().isEmpty() ? "." : ": there is too little " + words(reach) + "."));
     }
     String wire =
         all.heaviestMm().isPresent()
@@ -108,7 +106,9 @@ public record ReachContent(UnitStyle units, String currency) {
             + wire
             + ". "
             + bind(reach)
-            + (more.isEmpty() ? "." : ": one " + grows(all.longest().get()) + " more takes " + more + "."));
+            + (more.isEmpty()
+                ? "."
+                : ": one " + grows(all.longest().get()) + " more takes " + more + "."));
   }
 
   private static String capital(String text) {

@@ -78,8 +78,7 @@ public final class RoundPlace implements Place {
           Drafting.first(model)
               .map(form -> Drafting.thrownAway(model, form))
               .orElseGet(() -> Turn.to(model));
-      case MORE, LESS ->
-          Turn.to(model.with(new RoundHeld(Turning.to(model.held().turned(), act))));
+      case MORE, LESS -> Turn.to(model.with(new RoundHeld(Turning.to(model.held().turned(), act))));
       case LEAVE -> Turn.with(model, new Effect.ShutBook(), new Effect.Leave());
       default -> Turn.goTo(model, act);
     };

@@ -53,8 +53,7 @@ public final class TimersPlace implements Place {
       case MORE, LESS ->
           Turn.to(
               model.with(
-                  new TimersHeld(
-                      screen.at(), Optional.empty(), Turning.to(screen.turned(), act))));
+                  new TimersHeld(screen.at(), Optional.empty(), Turning.to(screen.turned(), act))));
       default -> Turn.goTo(model, act);
     };
   }

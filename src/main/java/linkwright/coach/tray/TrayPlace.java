@@ -214,14 +214,12 @@ public final class TrayPlace implements Place {
       return Turn.to(model.with(held(model, told)));
     }
     // The plan file's pattern says which routine, unless another was chosen by hand.
-    boolean byPlan =
-        !form.text("plan").isEmpty() && form.text("routine").equals(proposed(model));
+    boolean byPlan = !form.text("plan").isEmpty() && form.text("routine").equals(proposed(model));
     return Turn.with(
         model.with(held(model, form)),
         new Effect.BeginJob(
             form.text("name"),
-            List.of(
-                new Fact.JobOpened(form.text("name"), byPlan ? "" : form.text("routine"))),
+            List.of(new Fact.JobOpened(form.text("name"), byPlan ? "" : form.text("routine"))),
             form.text("plan")));
   }
 

@@ -20,8 +20,8 @@ import linkwright.standing.Standing;
  * @param each a limit's own chains, in the order of {@link OnHand#limits}
  * @param together what all of them leave
  * @param binding which limits hold the longest chain back
- * @param onceMore what one link more, or one repeat, would take of each binding limit; not of wire that has no one
- *     number
+ * @param onceMore what one link more, or one repeat, would take of each binding limit; not of wire
+ *     that has no one number
  * @param unknown why some of what there is holds nothing back: no price, no routine
  * @param trouble why nothing can be said; empty if it can
  */
@@ -110,7 +110,12 @@ public record WithinReach(
                 .flatMap(one -> one.limits().stream())
                 .toList();
     return new WithinReach(
-        each, together, binding, variants.taken(together.links() + variants.oneMore(), binding), unknown, "");
+        each,
+        together,
+        binding,
+        variants.taken(together.links() + variants.oneMore(), binding),
+        unknown,
+        "");
   }
 
   private static WithinReach none(String why) {
