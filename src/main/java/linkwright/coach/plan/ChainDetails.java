@@ -67,7 +67,7 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
               boolean told =
                   List.of(WishKeys.USUAL_LOSS, WishKeys.CONFIDENCE).contains(key)
                       && value.from() == Sourced.Source.USUAL;
-              if (!today.isEmpty() || !told && !HeldFigures.isOne(key)) {
+              if (!today.isEmpty() || (!told && !HeldFigures.isOne(key))) {
                 String since = today.isEmpty() ? "" : "; today it would be " + inUnits(today);
                 rows.add(
                     row(key.replace('-', ' '), inUnits(value.value()))
