@@ -162,9 +162,12 @@ class ExchangeTest {
     Path file = folder.resolve("stock.csv");
     Files.writeString(
         file,
-        "\uFEFFlot;metal;wire (mm);length (m);mass (g)\r\n"
-            + "silver March;sterling;0,9;2,5;\r\n"
-            + "\"strip; hard\";hard-silver;;;\"12,4\"\r\n");
+        String.join(
+            "\r\n",
+            "\uFEFFlot;metal;wire (mm);length (m);mass (g)",
+            "silver March;sterling;0,9;2,5;",
+            "\"strip; hard\";hard-silver;;;\"12,4\"",
+            ""));
     int ended = line.run("take-in", "drawer", file.toString());
     assertThat(ended).as(line.err()).isZero();
     List<CSVRecord> lots = csv(export("drawer", "--table", "lots", "--as", "csv"));
