@@ -272,7 +272,7 @@ class PartJobTest {
       bench.seeCautions().press("n", "n");
 
       assertThat(bench.entered(Fact.CautionSeen.class)).hasSizeGreaterThan(seen);
-      assertThat(bench.seeCautions().at().step().id()).isEqualTo("anneal-rod");
+      assertThat(bench.seeCautions().at().step().id()).isEqualTo("clean-ingot");
       assertThat(bench.entered(Fact.StepDone.class))
           .extracting(Fact.StepDone::step)
           .doesNotContain("pour-ingot");
