@@ -116,8 +116,14 @@ class DrawnTest {
     assertThat(some.lackedBy(routine)).contains("torch", "pickle pot").doesNotContain("mallet");
     LaidOut told =
         with(
-            "format: 1\ntools: [loupe]\nflame: {fuel: propane}\npickle: {kind: citric}\n"
-                + "solders:\n- {solder: mine, grade: easy}\n");
+            """
+            format: 1
+            tools: [loupe]
+            flame: {fuel: propane}
+            pickle: {kind: citric}
+            solders:
+            - {solder: mine, grade: easy}
+            """);
     assertThat(told.lackedBy(routine))
         .contains("hard solder", "medium solder")
         .doesNotContain("easy solder", "pickle pot", " torch", "loupe");

@@ -203,8 +203,15 @@ class OwnFilesTest {
       assertThat(UserSettings.ofTexts(changed).orThrow().save(new Home(folder))).isEmpty();
       assertThat(file)
           .hasContent(
-              "# mine\nformat: 1\nunits: metric # as at school\nlater: yes\n\nflash: false\n"
-                  + "theme: light\n");
+              """
+              # mine
+              format: 1
+              units: metric # as at school
+              later: yes
+
+              flash: false
+              theme: light
+              """);
     }
   }
 

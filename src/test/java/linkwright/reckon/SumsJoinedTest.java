@@ -259,7 +259,7 @@ class SumsJoinedTest {
 
   /** As much wire as the plan says does, and a tenth of a millimetre less does not. */
   private static void cut(String where, Map<String, String> wish, Plan plan) {
-    if (plan.rings() > 0 && !plan.wish().ringsOfSameWire() || plan.blanksToCut() > 400) {
+    if ((plan.rings() > 0 && !plan.wish().ringsOfSameWire()) || plan.blanksToCut() > 400) {
       return;
     }
     // The cutting goes by whole micrometres, rounded up for each piece.

@@ -173,7 +173,7 @@ class VoiceTest {
     for (int i = 2; i + 1 < tone.length; i += 2) {
       crossings += tone[i - 1] < 0 != tone[i + 1] < 0 ? 1 : 0;
     }
-    assertThat(crossings / 2 / 0.6).isBetween(640.0, 680.0);
+    assertThat(crossings / 2.0 / 0.6).isBetween(640.0, 680.0);
     try (Sounds silent = Sounds.of("cautions, counts")) {
       silent.click();
       silent.tone();
