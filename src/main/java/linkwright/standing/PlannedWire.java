@@ -4,7 +4,6 @@ import linkwright.plan.ChainWish;
 import linkwright.plan.WishedRing;
 import linkwright.routine.PieceKind;
 import linkwright.wire.WireMass;
-import linkwright.wire.WireSection;
 
 /** The wire that a plan asks for, of links and of rings. */
 public final class PlannedWire {
@@ -28,6 +27,8 @@ public final class PlannedWire {
   /** How long so much of it is, mm. */
   public static double lengthMm(double grams, PieceKind piece, ChainWish wish) {
     return WireMass.lengthMm(
-        WireSection.round(mm(piece, wish)).areaMm2(), grams, wish.metal().densityGCm3().value());
+        PieceKind.RING.equals(piece) ? wish.ringAreaMm2() : wish.wireAreaMm2(),
+        grams,
+        wish.metal().densityGCm3().value());
   }
 }

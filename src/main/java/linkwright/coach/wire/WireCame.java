@@ -12,6 +12,7 @@ import linkwright.quantity.Read;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.PieceKind;
 import linkwright.standing.PlannedWire;
+import linkwright.wire.WireSection;
 
 /** Wire that came, as typed: its lengths or its weight, and whether it is the plan's wire. */
 final class WireCame {
@@ -27,12 +28,12 @@ final class WireCame {
       troubles.put("wire", "Give the wire's thickness; the plan's is " + units.wire(planned) + ".");
       return troubles;
     }
-    Read<Length> wire = Length.readWire(form.text("wire"));
+    Read<Double> wire = WireSection.read(form.text("wire")).map(WireSection::thicknessMm);
     wire.problem().ifPresent(sentence -> troubles.put("wire", sentence));
-    if (wire.map(size -> !PlannedWire.is(size.mm(), WireForms.piece(form), wish))
+    if (wire.map(mm -> !PlannedWire.is(mm, WireForms.piece(form), wish))
         .found()
         .orElse(false)) {
-      troubles.put("wire", another(wire.orThrow().mm(), planned, WireForms.piece(form), units));
+      troubles.put("wire", another(wire.orThrow(), planned, WireForms.piece(form), units));
     }
     return troubles;
   }
@@ -45,7 +46,7 @@ final class WireCame {
   }
 
   static List<Fact> facts(Form form, ChainWish wish) {
-    double wireMm = Length.readWire(form.text("wire")).orThrow().mm();
+    double wireMm = WireSection.read(form.text("wire")).orThrow().thicknessMm();
     return lengths(form, wish).orThrow().stream()
         .map(
             mm ->
