@@ -45,7 +45,11 @@ final class ClassCommand implements Callable<Integer> {
   @Option(names = "--plain", description = "Line by line over standard input and output.")
   private boolean plain;
 
-  @Option(names = "--as", paramLabel = "FORM", description = OutForm.SAYS)
+  @Option(
+      names = "--as",
+      paramLabel = "FORM",
+      completionCandidates = OutForm.Words.class,
+      description = OutForm.SAYS)
   private Optional<String> form = Optional.empty();
 
   @Option(names = "--names", description = "With --as: names, not ids.")

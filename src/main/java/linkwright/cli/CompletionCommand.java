@@ -40,7 +40,9 @@ final class CompletionCommand implements Callable<Integer> {
       return root.wrong("“" + shell + "” is no shell that is known here: write bash or zsh.");
     }
     CommandLine line = spec.root().commandLine();
-    String script = AutoComplete.bash("linkwright", line);
+    // Where no word of ours fits, a file may be meant: the shell's own completion goes on then.
+    String script =
+        AutoComplete.bash("linkwright", line).replaceAll("(?m)^ *type compopt .*\\R", "");
     root.here().out().print(shell.equals("zsh") ? ZSH + script : script);
     return Exit.GOOD;
   }

@@ -60,7 +60,11 @@ final class PlanCommand implements Callable<Integer> {
       description = "A plan file, - for standard input, or the name of a job's book.")
   private String file = "";
 
-  @Option(names = "--as", paramLabel = "FORM", description = OutForm.SAYS)
+  @Option(
+      names = "--as",
+      paramLabel = "FORM",
+      completionCandidates = OutForm.Words.class,
+      description = OutForm.SAYS)
   private String form = "text";
 
   @Option(
