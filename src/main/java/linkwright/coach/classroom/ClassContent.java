@@ -55,7 +55,7 @@ public final class ClassContent {
       lines.add(
           Table.Line.of(
               roster.name(her.id()),
-              seat.step().isEmpty() ? "not said" : seat.step(),
+              seat.step().isEmpty() ? "none yet" : seat.step(),
               WHEN.format(seat.at().atZone(zone)),
               "" + known,
               "" + due));
