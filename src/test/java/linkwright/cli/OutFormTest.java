@@ -19,9 +19,9 @@ class OutFormTest {
 
   @Test
   void a_hint_is_an_example_only_where_it_gives_figures_and_ends_once() {
-    assertThat(Field.of("name", "Name", "", "what you will look for it by").hintTold())
-        .isEqualTo("What you will look for it by.");
-    assertThat(Field.of("time", "how long", "", "8 min or 45 s.").hintTold())
-        .isEqualTo("Example: 8 min or 45 s.");
+    assertThat(Field.of("name", "Name", "", "what you will look for it by").explained())
+        .containsExactly("What you will look for it by.");
+    assertThat(Field.of("time", "how long", "", "8 min or 45 s.").explained())
+        .containsExactly("Example: 8 min or 45 s.");
   }
 }
