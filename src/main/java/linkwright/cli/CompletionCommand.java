@@ -16,7 +16,8 @@ import picocli.CommandLine.Spec;
     description = "Writes a script by which your shell completes commands and options.",
     footer = {
       "",
-      "Example: linkwright completion bash > ~/.local/share/bash-completion/completions/linkwright",
+      "Example: linkwright completion bash \\",
+      "           > ~/.local/share/bash-completion/completions/linkwright",
       "         source <(linkwright completion zsh)"
     })
 final class CompletionCommand implements Callable<Integer> {

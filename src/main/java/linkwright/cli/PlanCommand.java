@@ -70,7 +70,10 @@ final class PlanCommand implements Callable<Integer> {
   @Option(
       names = "--or",
       paramLabel = "CHANGES",
-      description = "A variant beside it, up to three: --or \"metal=copper, wire=1 mm\".")
+      description = {
+        "A variant beside it, up to three, such as",
+        "--or \"metal=copper, wire=1 mm\""
+      })
   private List<String> variants = new ArrayList<>();
 
   @Option(
@@ -78,7 +81,8 @@ final class PlanCommand implements Callable<Integer> {
       paramLabel = "WHAT",
       description = {
         "The longest chain and the heaviest wire from what there is, given once for each:",
-        "--from \"wire=420 mm, 260 mm\" --from \"metal=20 g\" --from money=90 --from hours=6"
+        "--from \"wire=420 mm, 260 mm\" --from \"metal=20 g\"",
+        "--from money=90 --from hours=6"
       })
   private List<String> from = new ArrayList<>();
 

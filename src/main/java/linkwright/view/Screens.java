@@ -1,5 +1,6 @@
 package linkwright.view;
 
+import java.util.OptionalDouble;
 import linkwright.coach.content.Content;
 import linkwright.coach.content.Page;
 import linkwright.coach.keys.Act;
@@ -17,7 +18,17 @@ public final class Screens {
 
   /** The whole picture. */
   public static Grid draw(Page page, int width, int height, Glyphs glyphs, KeyMap keys) {
-    Canvas canvas = new Canvas(width, height, glyphs);
+    return draw(page, width, height, glyphs, keys, OptionalDouble.empty());
+  }
+
+  /**
+   * The whole picture, for a screen of which it is known how large it is.
+   *
+   * @param life half columns that are a millimetre there
+   */
+  public static Grid draw(
+      Page page, int width, int height, Glyphs glyphs, KeyMap keys, OptionalDouble life) {
+    Canvas canvas = new Canvas(width, height, glyphs, life);
     KeyMap here = keys.away(page.away());
     if (width < LEAST_WIDTH || height < LEAST_HEIGHT) {
       tooSmall(canvas);

@@ -28,7 +28,7 @@ import linkwright.standing.WaitingPiece;
 final class BenchPassing {
   private BenchPassing() {}
 
-  /** Pieces that failed, of which nobody said yet when they are done again. */
+  /** Pieces that failed, of which nobody said yet when they are redone. */
   static Optional<BenchAsk> failed(Model model, AtBench at) {
     return earlier(model, at).stream()
         .filter(pile -> pile.spot().redo() && pile.again() == Again.NOT_SAID)
@@ -170,7 +170,7 @@ final class BenchPassing {
             () -> Turn.goTo(plain, at.step().part() == Part.TRIAL ? Act.TO_TESTS : Act.TO_TRIAL));
   }
 
-  /** When those that failed are done again. */
+  /** When those that failed are redone. */
   static Turn answered(Model model, AtBench at, BenchAsk.WhenAgain asked, Key key) {
     return switch (key.text()) {
       case "1" -> planned(model, at, asked, Again.NEXT_HEAT);

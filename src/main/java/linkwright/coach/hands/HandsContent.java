@@ -130,7 +130,7 @@ public record HandsContent(Handbook handbook, Settings settings) {
                                       again ->
                                           ", and "
                                               + number(100 * again, 0)
-                                              + " of a hundred went back to be done again")
+                                              + " of a hundred went back to be redone")
                                   .findFirst()
                                   .orElse("")
                               + " over all jobs that count, the last ones most.")));

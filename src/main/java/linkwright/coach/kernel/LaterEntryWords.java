@@ -70,14 +70,14 @@ final class LaterEntryWords {
     if (fact instanceof BenchFact.PilePlaced pile) {
       return pile.piece()
           + "s "
-          + (pile.redo() ? "to do again at " : "")
+          + (pile.redo() ? "to redo at " : "")
           + pile.stage()
           + " lie in: "
           + pile.place();
     }
     if (fact instanceof BenchFact.RedoPlanned planned) {
       return planned.piece()
-          + "s to do again at "
+          + "s to redo at "
           + planned.stage()
           + ": "
           + switch (planned.again()) {
