@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import linkwright.routine.StepId;
 
 /**
  * How far a job has come through its routine.
@@ -25,14 +26,14 @@ public record Course(
     String routine,
     Map<String, String> wish,
     Map<String, Sourced> reckonedWith,
-    String step,
-    Set<String> stepsDone,
+    StepId step,
+    Set<StepId> stepsDone,
     Set<StepWait> waitsBegun,
-    Map<String, String> passed,
+    Map<StepId, String> passed,
     boolean closed,
     String nextTime) {
   static final Course BLANK =
-      new Course("", "", Map.of(), Map.of(), "", Set.of(), Set.of(), Map.of(), false, "");
+      new Course("", "", Map.of(), Map.of(), StepId.NONE, Set.of(), Set.of(), Map.of(), false, "");
 
   Course after(Fact fact) {
     if (fact instanceof Fact.JobOpened opened) {
@@ -71,11 +72,11 @@ public record Course(
       return with(step, stepsDone, without(through.step()), notPassed(through.step()));
     }
     if (fact instanceof Fact.TimerStarted timer && !timer.step().isEmpty()) {
-      StepWait wait = new StepWait(timer.step(), timer.name());
+      StepWait wait = new StepWait(timer.step(), timer.waitId());
       return with(step, stepsDone, plus(waitsBegun, wait), passed);
     }
     if (fact instanceof BenchFact.StepSkipped skipped) {
-      Map<String, String> more = new HashMap<>(passed);
+      Map<StepId, String> more = new HashMap<>(passed);
       more.put(skipped.step(), skipped.why());
       return with(step, stepsDone, waitsBegun, Map.copyOf(more));
     }
@@ -91,23 +92,23 @@ public record Course(
   }
 
   private Course with(
-      String newStep, Set<String> newDone, Set<StepWait> newWaits, Map<String, String> newPassed) {
+      StepId newStep, Set<StepId> newDone, Set<StepWait> newWaits, Map<StepId, String> newPassed) {
     return new Course(
         name, routine, wish, reckonedWith, newStep, newDone, newWaits, newPassed, closed, nextTime);
   }
 
   /** What was worked at after all is not passed any more. */
-  private Map<String, String> notPassed(String stepId) {
+  private Map<StepId, String> notPassed(StepId stepId) {
     if (!passed.containsKey(stepId)) {
       return passed;
     }
-    Map<String, String> left = new HashMap<>(passed);
+    Map<StepId, String> left = new HashMap<>(passed);
     left.remove(stepId);
     return Map.copyOf(left);
   }
 
   /** What is through has had its wait; what comes to the step next has not. */
-  private Set<StepWait> without(String stepId) {
+  private Set<StepWait> without(StepId stepId) {
     return waitsBegun.stream()
         .filter(wait -> !wait.step().equals(stepId))
         .collect(Collectors.toUnmodifiableSet());

@@ -1,9 +1,12 @@
 package linkwright.job;
 
+import linkwright.routine.StepId;
+import linkwright.routine.WaitId;
+
 /**
  * Which wait of which step. A timer of one's own is none, whatever it is called.
  *
- * @param step the step's id
- * @param name the wait's name in it
+ * @param step which step
+ * @param id which of its waits
  */
-public record StepWait(String step, String name) {}
+public record StepWait(StepId step, WaitId id) {}

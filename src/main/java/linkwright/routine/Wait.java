@@ -10,7 +10,7 @@ import java.util.Locale;
  * @param seconds how long, above zero
  * @param ends by what it ends
  */
-public record Wait(String id, String name, long seconds, WaitEnds ends) {
+public record Wait(WaitId id, String name, long seconds, WaitEnds ends) {
   public Wait {
     if (seconds <= 0) {
       throw new IllegalArgumentException("seconds must be above zero, was " + seconds);
@@ -19,6 +19,10 @@ public record Wait(String id, String name, long seconds, WaitEnds ends) {
 
   /** A wait that ends by its time, known by its name. */
   public Wait(String name, long seconds) {
-    this(name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-"), name, seconds, WaitEnds.TIME);
+    this(
+        new WaitId(name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-")),
+        name,
+        seconds,
+        WaitEnds.TIME);
   }
 }

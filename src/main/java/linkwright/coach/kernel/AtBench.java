@@ -169,7 +169,7 @@ public record AtBench(
   public Optional<Wait> nextWait(Model model) {
     Set<StepWait> begun = model.job().orElseThrow().state().course().waitsBegun();
     return timed().stream()
-        .filter(wait -> !begun.contains(new StepWait(step.id(), wait.name())))
+        .filter(wait -> !begun.contains(new StepWait(step.id(), wait.id())))
         .findFirst();
   }
 
