@@ -62,7 +62,7 @@ public record FlameLog(
   /** What is counted after its wait was heated before that; one act may count twice. */
   private boolean isTakenOut(StepId step, Fact fact, Heat heat, Course before) {
     boolean counts = fact instanceof Fact.PiecesThrough || fact instanceof Fact.StepDone;
-    boolean waited = before.waitsBegun().stream().anyMatch(wait -> wait.step().equals(step));
+    boolean waited = before.waitsBegun().containsKey(step);
     boolean sameAct = takenOut.containsKey(step) && takenOut.get(step).at().equals(heat.at());
     return counts && (waited || sameAct);
   }

@@ -1,7 +1,5 @@
 package linkwright.routine;
 
-import java.util.Locale;
-
 /**
  * A wait that a step offers as a timer.
  *
@@ -15,14 +13,5 @@ public record Wait(WaitId id, String name, long seconds, WaitEnds ends) {
     if (seconds <= 0) {
       throw new IllegalArgumentException("seconds must be above zero, was " + seconds);
     }
-  }
-
-  /** A wait that ends by its time, known by its name. */
-  public Wait(String name, long seconds) {
-    this(
-        new WaitId(name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-")),
-        name,
-        seconds,
-        WaitEnds.TIME);
   }
 }

@@ -8,11 +8,6 @@ package linkwright.routine;
 public record WaitId(String word) {
   public static final WaitId NONE = new WaitId("");
 
-  /** Whether it names no wait. */
-  public boolean isEmpty() {
-    return word.isEmpty();
-  }
-
   /** The word for it, as it is shown. */
   @Override
   public String toString() {

@@ -3,6 +3,7 @@ package linkwright.job;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Map;
+import java.util.Set;
 import linkwright.routine.StepId;
 import linkwright.routine.WaitId;
 import org.junit.jupiter.api.Nested;
@@ -39,7 +40,7 @@ class CourseTest {
     assertThat(course.step()).isEqualTo(new StepId("form-links"));
     assertThat(course.stepsDone()).containsExactly(new StepId("form-links"));
     assertThat(course.waitsBegun())
-        .containsExactly(new StepWait(new StepId("form-links"), new WaitId("pickle")));
+        .containsExactly(Map.entry(new StepId("form-links"), Set.of(new WaitId("pickle"))));
     assertThat(course.nextTime()).isEqualTo("a longer mandrel");
     assertThat(course.closed()).isFalse();
   }
@@ -82,7 +83,7 @@ class CourseTest {
           new Fact.TimerStarted("Pickle", 480, new WaitId("pickle"), new StepId("pickle-links"));
       Fact own = new Fact.TimerStarted("Pickle", 480);
       assertThat(course(pickle, own, new Fact.StepOpened(new StepId("check"))).waitsBegun())
-          .containsExactly(new StepWait(new StepId("pickle-links"), new WaitId("pickle")));
+          .containsExactly(Map.entry(new StepId("pickle-links"), Set.of(new WaitId("pickle"))));
     }
   }
 
