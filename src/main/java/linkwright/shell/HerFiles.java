@@ -50,10 +50,10 @@ public final class HerFiles {
       } else {
         Disk.create(file, bytes);
       }
-      return new Message.WrittenOut(Message.WrittenOut.Outcome.WRITTEN, file.toString());
+      return new Message.WrittenOut(Message.WrittenOut.FileFate.WRITTEN, file.toString());
     } catch (FileAlreadyExistsException already) {
       return already.getFile().equals(file.toString())
-          ? new Message.WrittenOut(Message.WrittenOut.Outcome.THERE, file.toString())
+          ? new Message.WrittenOut(Message.WrittenOut.FileFate.THERE, file.toString())
           : refused(already.getFile() + " is no folder.");
     } catch (IOException failed) {
       return refused(DiskTrouble.writing(file, failed));
@@ -61,7 +61,7 @@ public final class HerFiles {
   }
 
   private static Message.WrittenOut refused(String sentence) {
-    return new Message.WrittenOut(Message.WrittenOut.Outcome.REFUSED, sentence);
+    return new Message.WrittenOut(Message.WrittenOut.FileFate.REFUSED, sentence);
   }
 
   /** Inside her folder only the folder for such files may be written to, links followed. */

@@ -170,7 +170,7 @@ public final class ExchangePlace implements Place {
     if (open.isEmpty()) {
       return Turn.to(model);
     }
-    return switch (written.outcome()) {
+    return switch (written.fate()) {
       case WRITTEN -> shown(model, "Written: " + written.says());
       case REFUSED -> told(model, open.get(), OutForms.FILE, written.says());
       case THERE ->

@@ -236,9 +236,9 @@ public sealed interface Message {
    * What became of a text that was to be written: where it lies, that something lies there already
    * and is as it was, or a sentence that says why it is not written.
    */
-  record WrittenOut(Outcome outcome, String says) implements Message {
+  record WrittenOut(FileFate fate, String says) implements Message {
     /** What became of it. */
-    public enum Outcome {
+    public enum FileFate {
       WRITTEN,
       THERE,
       REFUSED
