@@ -16,7 +16,7 @@ import java.util.OptionalDouble;
 import java.util.Random;
 import linkwright.books.BookFile;
 import linkwright.books.EntryLines;
-import linkwright.cli.exchange.CsvTable;
+import linkwright.exchange.CsvTable;
 import linkwright.files.Home;
 import linkwright.files.Library;
 import linkwright.job.BenchFact;
