@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import linkwright.cli.forms.OutForm;
+import linkwright.exchange.forms.OutForm;
 import linkwright.coach.content.Beside;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Row;

@@ -11,7 +11,7 @@ import java.util.concurrent.Callable;
 import linkwright.books.BookChecks;
 import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
-import linkwright.cli.forms.OutForm;
+import linkwright.exchange.forms.OutForm;
 import linkwright.disk.DiskTrouble;
 import linkwright.files.Checking;
 import linkwright.quantity.Problem;

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import linkwright.cli.console.Exit;
-import linkwright.cli.forms.OutForm;
+import linkwright.exchange.forms.OutForm;
 import linkwright.coach.classroom.ClassContent;
 import linkwright.coach.content.Part;
 import linkwright.coach.kernel.Message;

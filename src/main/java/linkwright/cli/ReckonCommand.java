@@ -6,7 +6,7 @@ import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import linkwright.cli.forms.OutForm;
+import linkwright.exchange.forms.OutForm;
 import linkwright.coach.form.AskMeasure;
 import linkwright.files.Home;
 import linkwright.quantity.Read;

@@ -37,6 +37,7 @@ import linkwright.lesson.StudentReport;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
+import linkwright.routine.StepId;
 import linkwright.view.Screens;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -310,7 +311,7 @@ class StudentAtBenchTest {
 
   private static Fact through(int count) {
     return new Fact.PiecesThrough(
-        Map.of(PieceKind.LINK, count), new Stage("checked"), false, "check-links");
+        Map.of(PieceKind.LINK, count), new Stage("checked"), false, new StepId("check-links"));
   }
 
   private static Fact back(int count, String reason) {

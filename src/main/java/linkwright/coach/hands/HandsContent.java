@@ -182,7 +182,7 @@ public record HandsContent(Handbook handbook, Settings settings) {
   private String called(String what) {
     return handbook.routines().stream()
         .flatMap(routine -> routine.steps().stream())
-        .filter(step -> step.id().equals(what))
+        .filter(step -> step.id().word().equals(what))
         .map(step -> Wording.fill(step.title(), Map.of(), settings.units(), words()))
         .findFirst()
         .orElse(what);

@@ -54,10 +54,10 @@ public final class EntryWords {
       return "the chain follows trial length " + chosen.trial();
     }
     if (fact instanceof Fact.StepOpened opened) {
-      return "step opened: " + words(opened.step());
+      return "step opened: " + words(opened.step().word());
     }
     if (fact instanceof Fact.StepDone done) {
-      return "step done: " + words(done.step());
+      return "step done: " + words(done.step().word());
     }
     if (fact instanceof Fact.CautionSeen seen) {
       return "caution seen: " + words(seen.caution());

@@ -40,6 +40,9 @@ public final class ActHelp {
       case LOT_COUNTED -> "set a lot right by one weight";
       case TAKE_SOLDER -> "solder for this job, by its lot";
       case RETURN_WIRE -> "wire of this job goes back into a lot";
+      case TO_EXCHANGE -> "files for other programs, and rows out of theirs";
+      case WRITE_OUT -> "this job, its plan, the drawer or your hands into a file";
+      case TAKE_ROWS -> "enter test pieces, tallies or stock out of a file of rows";
       case TO_HANDS -> "what earlier pieces taught of your hands";
       case TO_NEAREST -> "the nearest lengths that you can have, and by what";
       case FIT_RING -> "other rings, so that the length comes out";

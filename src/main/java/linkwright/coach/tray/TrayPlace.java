@@ -62,6 +62,7 @@ public final class TrayPlace implements Place {
             Act.TO_HANDS,
             Act.TO_OWN_BENCH,
             Act.TO_DRAWER,
+            Act.TO_EXCHANGE,
             Act.TO_LOOKUP,
             Act.TO_LESSON,
             Act.TO_REHEARSAL,
