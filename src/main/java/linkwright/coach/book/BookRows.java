@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import linkwright.coach.kernel.DoubtfulLine;
 import linkwright.coach.kernel.EntryWords;
+import linkwright.routine.StepId;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Settings;
@@ -35,10 +36,10 @@ public final class BookRows {
   private final Settings settings;
   private final List<Integer> found;
   private final Strikes strikes;
-  private final Map<String, String> titles;
+  private final Map<StepId, String> titles;
 
   private BookRows(
-      OpenJob job, Settings settings, List<Integer> found, Map<String, String> titles) {
+      OpenJob job, Settings settings, List<Integer> found, Map<StepId, String> titles) {
     this.titles = titles;
     this.job = job;
     this.settings = settings;
@@ -49,7 +50,7 @@ public final class BookRows {
   /** The rows of the book that is shown. */
   public static BookRows of(Model model, BookHeld screen) {
     OpenJob job = model.job().orElseThrow();
-    Map<String, String> titles = new HashMap<>();
+    Map<StepId, String> titles = new HashMap<>();
     model
         .handbook()
         .routine(job.state().course().routine())

@@ -17,6 +17,7 @@ import linkwright.lesson.ClassRoom;
 import linkwright.lesson.Learner;
 import linkwright.lesson.Roster;
 import linkwright.routine.Step;
+import linkwright.routine.StepId;
 import linkwright.standing.Handbook;
 
 /** A class in a table: where each is as of when, what is got wrong most, who waits for a mark. */
@@ -130,7 +131,7 @@ public final class ClassContent {
         .routine(ids.get(0))
         .flatMap(
             routine ->
-                ids.stream().skip(1).flatMap(id -> routine.step(id).stream()).findFirst())
+                ids.stream().skip(1).flatMap(id -> routine.step(new StepId(id)).stream()).findFirst())
         .map(Step::title)
         .orElse(path);
   }
