@@ -24,7 +24,7 @@ final class AnswerRows {
   @Option(
       names = "--as",
       paramLabel = "FORM",
-      completionCandidates = OutForm.Words.class,
+      completionCandidates = OutForm.Named.class,
       description = OutForm.SAYS)
   private String form = "text";
 

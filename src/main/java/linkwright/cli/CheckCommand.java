@@ -48,7 +48,7 @@ final class CheckCommand implements Callable<Integer> {
   @Option(
       names = "--as",
       paramLabel = "FORM",
-      completionCandidates = OutForm.Words.class,
+      completionCandidates = OutForm.Named.class,
       description = OutForm.SAYS)
   private String form = "text";
 

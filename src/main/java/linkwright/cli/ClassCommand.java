@@ -49,7 +49,7 @@ final class ClassCommand implements Callable<Integer> {
   @Option(
       names = "--as",
       paramLabel = "FORM",
-      completionCandidates = OutForm.Words.class,
+      completionCandidates = OutForm.Named.class,
       description = OutForm.SAYS)
   private Optional<String> form = Optional.empty();
 

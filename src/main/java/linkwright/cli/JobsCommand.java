@@ -36,7 +36,7 @@ final class JobsCommand implements Callable<Integer> {
   @Option(
       names = "--as",
       paramLabel = "FORM",
-      completionCandidates = OutForm.Words.class,
+      completionCandidates = OutForm.Named.class,
       description = OutForm.SAYS)
   private String form = "text";
 

@@ -62,7 +62,7 @@ final class ListCommand {
         OptionSpec.builder(AS)
             .type(String.class)
             .paramLabel("FORM")
-            .completionCandidates(new OutForm.Words())
+            .completionCandidates(new OutForm.Named())
             .description(OutForm.SAYS)
             .build());
     return spec;

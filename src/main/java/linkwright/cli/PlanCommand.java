@@ -63,7 +63,7 @@ final class PlanCommand implements Callable<Integer> {
   @Option(
       names = "--as",
       paramLabel = "FORM",
-      completionCandidates = OutForm.Words.class,
+      completionCandidates = OutForm.Named.class,
       description = OutForm.SAYS)
   private String form = "text";
 

@@ -55,7 +55,7 @@ final class StudentCommand implements Callable<Integer> {
   @Option(
       names = "--as",
       paramLabel = "FORM",
-      completionCandidates = OutForm.Words.class,
+      completionCandidates = OutForm.Named.class,
       description = OutForm.SAYS)
   private String form = "text";
 

@@ -16,15 +16,10 @@ public final class Screens {
 
   private Screens() {}
 
-  /** The whole picture. */
-  public static Grid draw(Page page, int width, int height, Glyphs glyphs, KeyMap keys) {
-    return draw(page, width, height, glyphs, keys, OptionalDouble.empty());
-  }
-
   /**
-   * The whole picture, for a screen of which it is known how large it is.
+   * The whole picture.
    *
-   * @param life half columns that are a millimetre there
+   * @param life half columns that are a millimetre on this screen; empty where that is not known
    */
   public static Grid draw(
       Page page, int width, int height, Glyphs glyphs, KeyMap keys, OptionalDouble life) {

@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.Optional;
 import linkwright.coach.kernel.DoubtfulLine;
 import linkwright.coach.kernel.EntryWords;
-import linkwright.routine.StepId;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Settings;
@@ -18,6 +17,7 @@ import linkwright.job.Entry;
 import linkwright.job.EntryId;
 import linkwright.job.Fact;
 import linkwright.job.Strikes;
+import linkwright.routine.StepId;
 
 /**
  * The rows of the book's screen: doubtful lines first, then the entries found, the newest first.

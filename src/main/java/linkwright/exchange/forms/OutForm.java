@@ -23,7 +23,7 @@ public enum OutForm {
       "text (for reading), yaml, json or csv (for other programs); text.";
 
   /** What a shell offers for it. */
-  public static final class Words implements Iterable<String> {
+  public static final class Named implements Iterable<String> {
     @Override
     public Iterator<String> iterator() {
       return Arrays.stream(values()).map(OutForm::word).iterator();
