@@ -3,6 +3,7 @@ package linkwright.plan;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import linkwright.quantity.UnitStyle;
 import linkwright.reference.Metal;
 import linkwright.reference.Temper;
 import linkwright.wire.WireSection;
@@ -60,6 +61,16 @@ public record ChainWish(
     return wire.thicknessMm();
   }
 
+  /** The links' wire as it is called, the section too where it is not round. */
+  public String wireSaid(UnitStyle units) {
+    return wire.said(units);
+  }
+
+  /** The rings' wire as it is called. */
+  public String ringWireSaid(UnitStyle units) {
+    return ringWireNow().said(units);
+  }
+
   /** Section of the links' wire, mm². */
   public double wireAreaMm2() {
     return wire.areaMm2();
@@ -71,7 +82,7 @@ public record ChainWish(
   }
 
   /** The rings' wire; a ring that was tried in another thickness is of round wire. */
-  public WireSection ringWireNow() {
+  private WireSection ringWireNow() {
     double mm = ring.map(WishedRing::wireMm).orElse(wireMm());
     return Math.abs(ringWire.thicknessMm() - mm) < 0.0005 ? ringWire : WireSection.round(mm);
   }

@@ -121,7 +121,7 @@ public final class Planning {
                     count.rings() * rings.blankMm(),
                     density))
             + ends.map(EndRings::massG).orElse(0.0);
-    SolderOfChain solder = SolderOfChain.of(wish, sizes, count.rings(), rings, ends);
+    SolderOfChain solder = SolderOfChain.of(wish, sizes, count.rings(), ends);
     return new Plan(
         wish,
         count.links(),

@@ -23,7 +23,6 @@ record SolderOfChain(int joints, double fillsG, double placedG) {
       ChainWish wish,
       List<LinksOfSize> sizes,
       int rings,
-      RingsCounted ring,
       Optional<EndRings> ends) {
     SolderOfChain all = new SolderOfChain(0, 0, 0);
     for (int i = 0; i < sizes.size(); i++) {

@@ -2,8 +2,10 @@ package linkwright.standing;
 
 import linkwright.plan.ChainWish;
 import linkwright.plan.WishedRing;
+import linkwright.quantity.Read;
 import linkwright.routine.PieceKind;
 import linkwright.wire.WireMass;
+import linkwright.wire.WireSection;
 
 /** The wire that a plan asks for, of links and of rings. */
 public final class PlannedWire {
@@ -11,6 +13,11 @@ public final class PlannedWire {
   private static final double NEAR = 0.02;
 
   private PlannedWire() {}
+
+  /** Reads the thickness of a wire, with or without its section. */
+  public static Read<Double> read(String typed) {
+    return WireSection.read(typed).map(WireSection::thicknessMm);
+  }
 
   /** Its thickness for that kind of piece, mm. */
   public static double mm(PieceKind piece, ChainWish wish) {

@@ -37,7 +37,7 @@ class SectionsTest {
     assertThat(WireToOrder.of(belcher).massG())
         .isCloseTo(2 * WireToOrder.of(trace).massG(), Percentage.withPercentage(1e-6));
     assertThat(belcher.wish().ringsOfSameWire()).isTrue();
-    assertThat(belcher.wish().wire().said(UnitStyle.METRIC)).isEqualTo("half-round 2 mm x 1 mm");
+    assertThat(belcher.wish().wireSaid(UnitStyle.METRIC)).isEqualTo("half-round 2 mm x 1 mm");
   }
 
   @Test

@@ -12,7 +12,6 @@ import linkwright.quantity.Read;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.PieceKind;
 import linkwright.standing.PlannedWire;
-import linkwright.wire.WireSection;
 
 /** Wire that came, as typed: its lengths or its weight, and whether it is the plan's wire. */
 final class WireCame {
@@ -28,7 +27,7 @@ final class WireCame {
       troubles.put("wire", "Give the wire's thickness; the plan's is " + units.wire(planned) + ".");
       return troubles;
     }
-    Read<Double> wire = WireSection.read(form.text("wire")).map(WireSection::thicknessMm);
+    Read<Double> wire = PlannedWire.read(form.text("wire"));
     wire.problem().ifPresent(sentence -> troubles.put("wire", sentence));
     if (wire.map(mm -> !PlannedWire.is(mm, WireForms.piece(form), wish))
         .found()
@@ -39,14 +38,14 @@ final class WireCame {
   }
 
   private static String another(double mm, double planned, PieceKind piece, UnitStyle units) {
-    String what = "The plan's wire for " + piece + "s is " + units.wire(planned) + ". ";
+    String what = "The plan's wire for " + piece.many() + " is " + units.wire(planned) + ". ";
     return mm > planned
         ? what + "Draw this one down first (esc, then draw), and enter what it gives."
         : what + "This one is thinner: change the plan, or keep it for another job.";
   }
 
   static List<Fact> facts(Form form, ChainWish wish) {
-    double wireMm = WireSection.read(form.text("wire")).orThrow().thicknessMm();
+    double wireMm = PlannedWire.read(form.text("wire")).orThrow();
     return lengths(form, wish).orThrow().stream()
         .map(
             mm ->

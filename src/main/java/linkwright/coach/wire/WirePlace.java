@@ -29,10 +29,10 @@ import linkwright.plan.ChainWish;
 import linkwright.quantity.Count;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.PieceKind;
+import linkwright.standing.PlannedWire;
 import linkwright.standing.Questions;
 import linkwright.standing.StillToDo;
 import linkwright.standing.WireStand;
-import linkwright.wire.WireSection;
 
 /** Wire: what came, what was cut and lost, what is short, and drawing it down. */
 public final class WirePlace implements Place {
@@ -261,7 +261,7 @@ public final class WirePlace implements Place {
     if (lot.isEmpty()) {
       return Optional.of("There is no lot “" + name + "” in the drawer.");
     }
-    double wire = WireSection.read(form.text("wire")).orThrow().thicknessMm();
+    double wire = PlannedWire.read(form.text("wire")).orThrow();
     if (!lot.get().is(wish.metal().id(), wire)) {
       return Optional.of(
           name
