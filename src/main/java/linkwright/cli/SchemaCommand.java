@@ -21,7 +21,7 @@ final class SchemaCommand implements Callable<Integer> {
 
   @Parameters(
       paramLabel = "KIND",
-      description = "plan, routine, caution, pattern, book, settings, keys, bench or drawer.")
+      description = "plan, routine, caution, pattern, book, settings, keys, bench, students or drawer.")
   private String kind = "";
 
   SchemaCommand(Root root) {

@@ -33,7 +33,7 @@ public final class Pages {
     Place place = Places.of(model);
     Content body = failed.map(Failing::content).orElseGet(() -> place.content(model));
     return new Page(
-        model.job().map(open -> open.state().course().name()).orElse("Linkwright"),
+        model.job().map(Pages::name).orElse("Linkwright"),
         body,
         failed.isPresent() ? 0 : model.held().turned(),
         model.held().form().isPresent() ? Act.TURN : Act.MORE,
@@ -46,6 +46,11 @@ public final class Pages {
         failed.isPresent() ? open(Failing.ACTS) : open(model, place, inBody(body)),
         away(model, place),
         failed.isPresent() ? Optional.empty() : AcrossRoom.of(model, place, body));
+  }
+
+  /** The job's name, and at every place of it whether anything can be entered. */
+  private static String name(OpenJob open) {
+    return open.state().course().name() + (open.lookOnly() ? ", looked at only" : "");
   }
 
   /** What only the places of the job lead to. */

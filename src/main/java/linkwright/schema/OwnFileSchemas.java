@@ -19,10 +19,11 @@ import linkwright.coach.plan.PlanHelp;
 import linkwright.coach.settings.SettingsFields;
 import linkwright.files.BenchKeys;
 import linkwright.job.PriceList;
+import linkwright.lesson.Recall;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.UnitStyle;
 
-/** What may stand in the files that a maker writes herself: plan, settings, keys, bench. */
+/** What may stand in the files that a maker writes herself: plan, settings, keys, bench, students. */
 final class OwnFileSchemas {
   private OwnFileSchemas() {}
 
@@ -133,6 +134,20 @@ final class OwnFileSchemas {
         .some("waits", said("waits", named(time)))
         .some("tools", said("tools", list(text())))
         .file("bench", "bench.yaml: what is the maker's own whatever the job");
+  }
+
+  static Map<String, Object> students() {
+    Map<String, Object> gap = whole();
+    gap.put("maximum", Recall.LONGEST_GAP_DAYS);
+    gap.put("pattern", "^[0-9]{1,2}$");
+    gap.put("description", "Days between one asking and the next.");
+    Map<String, Object> names = named(text("What the teacher calls her."));
+    names.put("description", "The id by which books know her, and her name.");
+    return new KeyGroup()
+        .needed("format", KeyGroup.format())
+        .some("gap-days", gap)
+        .some("students", names)
+        .file("students", "students.yaml: the names of those who learn here");
   }
 
   private static Map<String, Object> said(String key, Map<String, Object> value) {

@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
@@ -19,7 +18,6 @@ import linkwright.lesson.Roster;
 
 /** A class in a table: where each is as of when, what is got wrong most, who waits for a mark. */
 public final class ClassContent {
-  private static final int WORST = 5;
   private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm");
 
   private ClassContent() {}
@@ -36,7 +34,7 @@ public final class ClassContent {
       return parts;
     }
     parts.add(table(room, roster, now, zone, at));
-    parts.add(Prose.says(worst(room)));
+    parts.addAll(worst(room));
     parts.add(Prose.says(marks(room, roster)));
     parts.add(flame(room, now, zone));
     return parts;
@@ -55,7 +53,7 @@ public final class ClassContent {
       lines.add(
           Table.Line.of(
               roster.name(her.id()),
-              seat.step().isEmpty() ? "not said" : seat.step(),
+              seat.step().isEmpty() ? "not said" : room.calls(seat.step()),
               WHEN.format(seat.at().atZone(zone)),
               "" + known,
               "" + due));
@@ -71,24 +69,14 @@ public final class ClassContent {
         at);
   }
 
-  private static String worst(ClassRoom room) {
-    Map<String, Integer> wrong = new TreeMap<>();
-    for (ClassRoom.Seat seat : room.students()) {
-      for (Learner.QuestionPut asking : seat.learner().askings()) {
-        if (asking.given().filter(given -> !given.right()).isPresent()) {
-          wrong.merge(asking.item(), 1, Integer::sum);
-        }
-      }
-    }
-    return wrong.isEmpty()
-        ? "Nothing was got wrong yet."
-        : "Got wrong most: "
-            + wrong.entrySet().stream()
-                .sorted(Map.Entry.<String, Integer>comparingByValue().reversed())
-                .limit(WORST)
-                .map(each -> each.getKey() + " " + each.getValue())
-                .collect(Collectors.joining(", "))
-            + ".";
+  /** Each in a line of its own, in the words in which it is asked. */
+  private static List<Part> worst(ClassRoom room) {
+    List<ClassRoom.Missed> worst = ClassRoom.worst(room.students());
+    List<Part> parts = new ArrayList<>();
+    parts.add(Prose.says(worst.isEmpty() ? "Nothing was got wrong yet." : "Got wrong most:"));
+    worst.forEach(
+        each -> parts.add(Prose.says(each.times() + " times: " + room.calls(each.item()))));
+    return parts;
   }
 
   /** Whoever made something at a step that nobody has signed since. */
@@ -103,8 +91,8 @@ public final class ClassContent {
                     mark -> mark.fact().step().equals(step) && !mark.day().isBefore(made.day()));
         List<String> steps =
             waits.computeIfAbsent(roster.name(seat.learner().id()), any -> new ArrayList<>());
-        if (!signed && !steps.contains(step)) {
-          steps.add(step);
+        if (!signed && !steps.contains(room.calls(step))) {
+          steps.add(room.calls(step));
         }
       }
     }
