@@ -10,7 +10,7 @@ public enum Topic {
   FAULT("what a fault means"),
   REMEDY("what helps"),
   FATE("redo, scrap or go on"),
-  DRAWN("told from a drawing"),
+  DRAWN("what a drawing shows"),
   GRADE("which solder"),
   WAIT("how long it waits"),
   NUMBER("how many, how much"),

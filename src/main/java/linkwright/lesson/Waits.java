@@ -13,6 +13,7 @@ import linkwright.routine.WaitEnds;
 /** How long a wait usually is, and what tells that it is over: each kind once in a routine. */
 final class Waits {
   private static final int TIMES = 4;
+  private static final String FIRE_WATCH = "fire-watch";
 
   private Waits() {}
 
@@ -40,7 +41,7 @@ final class Waits {
         routine.id() + "/wait/" + step.id() + "/" + wait.id(),
         Topic.WAIT,
         step.id(),
-        wait.ends() == WaitEnds.WATCH ? step.cautions().stream().findFirst().orElse("") : "",
+        step.cautions().stream().filter(card -> isOf(wait, card)).findFirst().orElse(""),
         "“" + step.title() + "”: how long is it usually, and what tells that it is over?",
         times,
         wait.ends() == WaitEnds.WATCH
@@ -51,6 +52,10 @@ final class Waits {
                 new Half("a look at the metal", "a look at the metal; the clock only reminds"),
                 new Half("the clock alone", "the clock alone; to look in before harms it")),
         step.lookFor());
+  }
+
+  private static boolean isOf(Wait wait, String card) {
+    return wait.ends() == WaitEnds.WATCH && card.equals(FIRE_WATCH);
   }
 
   private static Half time(long minutes) {

@@ -49,7 +49,8 @@ final class WalkTelling {
     List<Entry> more = all.subList(Math.min(entries, all.size()), all.size());
     more.forEach(entry -> words(entry, model).ifPresent(lines::say));
     entries = all.size();
-    if (model.held().form().isPresent() && !coach.failing()) {
+    boolean asked = model.held().form().isPresent() && !coach.failing();
+    if (asked || coach.left()) {
       return;
     }
     WalkPage page = new WalkPage(model);
@@ -61,6 +62,9 @@ final class WalkTelling {
       // One line a count: the entry was told.
     } else if (before.isPresent()) {
       said.stream().filter(line -> !before.get().lines().contains(line)).forEach(lines::say);
+    } else if (asksOn(page, now)) {
+      // Where question follows on question, whoever listens hears each time what is new alone.
+      lines.sayAll(said.subList(1, said.size()));
     } else {
       whole(page);
     }
@@ -75,6 +79,14 @@ final class WalkTelling {
     return last.filter(
             shown -> shown.place() == page.place() || shown.place() == PlaceId.HOT_WORK)
         .isPresent();
+  }
+
+  /** Whether a question or its answer follows on another at the same place. */
+  private boolean asksOn(WalkPage page, Heard now) {
+    return (page.asks() || page.tellsAnswer())
+        && last.filter(shown -> shown.place() == now.place())
+            .filter(shown -> !now.lines().isEmpty() && shown.lines().contains(now.lines().get(0)))
+            .isPresent();
   }
 
   /** From now on one line a count, or everything again; tells which. */
