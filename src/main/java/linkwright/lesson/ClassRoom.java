@@ -15,7 +15,7 @@ import java.util.TreeMap;
  * @param lastFlame when a flame was last said to be lit or out in any of the jobs there, and by
  *     which word; empty if nothing was said
  * @param problems what is wrong with books there, a sentence each
- * @param called how the routine and step of a seat, and each item got wrong, is called
+ * @param called item → the question, for those that were got wrong most
  */
 public record ClassRoom(
     String folder,
@@ -31,7 +31,7 @@ public record ClassRoom(
     called = Map.copyOf(called);
   }
 
-  /** What a step or an item is called; itself where no routine here knows it. */
+  /** The question of an item; itself where no routine here asks it. */
   public String calls(String id) {
     return called.getOrDefault(id, id);
   }

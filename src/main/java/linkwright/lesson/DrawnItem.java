@@ -4,6 +4,7 @@ import java.util.List;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Picture;
 import linkwright.reference.PicturePanel;
+import linkwright.routine.StepId;
 
 /**
  * Which of the states that a picture shows is meant. Every state of it is asked for once, so that
@@ -24,8 +25,8 @@ record DrawnItem(Picture picture, PicturePanel right) implements Item {
   }
 
   @Override
-  public String step() {
-    return "";
+  public StepId step() {
+    return StepId.NONE;
   }
 
   @Override

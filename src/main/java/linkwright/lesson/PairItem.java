@@ -3,6 +3,7 @@ package linkwright.lesson;
 import java.util.ArrayList;
 import java.util.List;
 import linkwright.quantity.UnitStyle;
+import linkwright.routine.StepId;
 
 /**
  * A question of two halves, such as which solder and why: what is right and what is wrong of each
@@ -15,7 +16,7 @@ import linkwright.quantity.UnitStyle;
 record PairItem(
     String id,
     Topic topic,
-    String step,
+    StepId step,
     String caution,
     String asks,
     List<Half> first,

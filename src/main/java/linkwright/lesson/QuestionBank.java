@@ -15,13 +15,12 @@ import linkwright.reference.Reference;
 import linkwright.reference.TradeTerm;
 import linkwright.routine.Caution;
 import linkwright.routine.Ends;
-import linkwright.routine.Hazard;
 import linkwright.routine.Makes;
 import linkwright.routine.Question;
 import linkwright.routine.Remedy;
 import linkwright.routine.Routine;
-import linkwright.routine.Stage;
 import linkwright.routine.Step;
+import linkwright.routine.StepId;
 import linkwright.routine.When;
 
 /**
@@ -66,7 +65,7 @@ public final class QuestionBank {
   public static List<Item> of(Routine routine, List<Caution> cautions, Reference reference) {
     QuestionBank bank = new QuestionBank(routine, cautions);
     bank.sequenceAndDangers();
-    bank.ownQuestions("", routine.detail().questions());
+    bank.ownQuestions(StepId.NONE, routine.detail().questions());
     bank.lookFors();
     bank.items.addAll(Grades.of(routine));
     bank.drawn(reference);
@@ -196,25 +195,7 @@ public final class QuestionBank {
 
   /** The texts of steps that do something else: of two alike both answers would be right. */
   private List<String> unlike(Step step, Function<Step, String> text) {
-    return routine.steps().stream().filter(other -> !alike(step, other)).map(text).toList();
-  }
-
-  private static boolean alike(Step one, Step other) {
-    boolean sameStage = one.stage().values().stream().anyMatch(other.stage().values()::contains);
-    boolean sameVerb = verb(one).equals(verb(other));
-    boolean sameDoing = !one.does().isEmpty() && one.does().equals(other.does());
-    return sameStage || sameVerb || sameDoing || (showsJoints(one) && showsJoints(other));
-  }
-
-  /** A good joint looks the same at the flame, out of the pickle and under the loupe. */
-  private static boolean showsJoints(Step step) {
-    return step.does().contains(Hazard.FLUX_FUMES)
-        || step.does().contains(Hazard.PICKLES)
-        || step.stage().containsValue(Stage.CHECKED);
-  }
-
-  private static String verb(Step step) {
-    return step.title().split(" ", 2)[0].toLowerCase(Locale.ROOT);
+    return routine.steps().stream().filter(other -> !Alike.steps(step, other)).map(text).toList();
   }
 
   private void faults() {
@@ -241,7 +222,7 @@ public final class QuestionBank {
             seen + " What helps?",
             fault.remedy(),
             otherFaults(fault, Remedy::remedy).stream()
-                .filter(other -> !sameAct(fault.remedy(), other))
+                .filter(other -> !Alike.remedies(fault.remedy(), other, stems))
                 .toList(),
             fault.means(),
             true);
@@ -267,18 +248,6 @@ public final class QuestionBank {
         .filter(other -> Likely.other(fault.means(), List.of(other.means()), stems).size() == 1)
         .map(text)
         .toList();
-  }
-
-  /** Whether one does what the other does too, such as anneal: both would help. */
-  private boolean sameAct(String one, String other) {
-    return stems.of(one).containsAll(stems.of(first(other)))
-        || stems.of(other).containsAll(stems.of(first(one)));
-  }
-
-  /** The first word, if it is long enough to mean something; else all. */
-  private static String first(String text) {
-    String word = text.split("[^A-Za-z]", 2)[0];
-    return Stems.taken(word).isEmpty() ? text : word;
   }
 
   private void cards() {
@@ -318,7 +287,7 @@ public final class QuestionBank {
           new Item.TextItem(
               "card/" + card.id() + "/" + what + "/" + i,
               Topic.CARD,
-              "",
+              StepId.NONE,
               card.id(),
               asks,
               right.get(i),
@@ -372,12 +341,12 @@ public final class QuestionBank {
       if (texts.contains(term.word()) && Likely.hides(asks, term.says(), pool, stems)) {
         items.add(
             new Item.TextItem(
-                "word/" + term.word(), Topic.WORD, "", "", asks, term.says(), pool, ""));
+                "word/" + term.word(), Topic.WORD, StepId.NONE, "", asks, term.says(), pool, ""));
       }
     }
   }
 
-  private void ownQuestions(String step, List<Question> questions) {
+  private void ownQuestions(StepId step, List<Question> questions) {
     for (int i = 0; i < questions.size(); i++) {
       Question own = questions.get(i);
       items.add(
@@ -393,7 +362,7 @@ public final class QuestionBank {
   private boolean add(
       Topic topic,
       String name,
-      String step,
+      StepId step,
       String caution,
       String asks,
       String right,

@@ -17,9 +17,6 @@ public record Recall(Map<String, List<Answer>> items, int gapDays) {
   /** So many days lie between one asking and the next, always as many. */
   public static final int GAP_DAYS = 7;
 
-  /** The longest gap that a teacher may set. */
-  public static final int LONGEST_GAP_DAYS = 90;
-
   /** Right on so many days, and never wrong since, is known. */
   public static final int DAYS_RIGHT = 3;
 

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import linkwright.job.LessonFact;
 import linkwright.routine.Routine;
+import linkwright.routine.StepId;
 
 /**
  * What a student made at a step, over all jobs.
@@ -21,7 +22,7 @@ import linkwright.routine.Routine;
  */
 public record StepMade(
     String routine,
-    String step,
+    StepId step,
     String title,
     int through,
     Map<String, Integer> redo,
@@ -56,7 +57,7 @@ public record StepMade(
               fact.step(),
               of.flatMap(routine -> routine.step(fact.step()))
                   .map(step -> step.title())
-                  .orElse(fact.step()),
+                  .orElse(fact.step().word()),
               fact.through(),
               fact.redo(),
               fact.scrapped(),

@@ -13,6 +13,7 @@ import java.util.function.Predicate;
 import linkwright.job.LessonFact;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
+import linkwright.routine.StepId;
 
 /**
  * What a teacher wants to know of a student: what she knows, what she made, what comes next.
@@ -52,7 +53,7 @@ public record StudentReport(
   public record Score(int known, int met, int all, int wrong) {}
 
   /** A step, and who signed it; empty if nobody did. */
-  public record StepKnown(String routine, String step, String title, Score score, String signed) {}
+  public record StepKnown(String routine, StepId step, String title, Score score, String signed) {}
 
   /** A topic. */
   public record TopicKnown(Topic topic, Score score) {}

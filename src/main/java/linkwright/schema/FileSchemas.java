@@ -19,8 +19,9 @@ public final class FileSchemas {
     ALL.put("settings", OwnFileSchemas::settings);
     ALL.put("keys", OwnFileSchemas::keys);
     ALL.put("bench", OwnFileSchemas::bench);
-    ALL.put("students", OwnFileSchemas::students);
     ALL.put("drawer", () -> BookSchema.book("drawer", "drawer.yaml, an entry a line"));
+    ALL.put("students", OwnFileSchemas::students);
+    ALL.put("student", () -> BookSchema.book("student", "A student's book, an entry a line"));
   }
 
   private FileSchemas() {}

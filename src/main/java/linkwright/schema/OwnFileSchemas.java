@@ -19,11 +19,11 @@ import linkwright.coach.plan.PlanHelp;
 import linkwright.coach.settings.SettingsFields;
 import linkwright.files.BenchKeys;
 import linkwright.job.PriceList;
-import linkwright.lesson.Recall;
+import linkwright.lesson.Roster;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.UnitStyle;
 
-/** What may stand in the files that a maker writes herself: plan, settings, keys, bench, students. */
+/** What may stand in the files that a maker writes herself: plan, settings, keys, bench. */
 final class OwnFileSchemas {
   private OwnFileSchemas() {}
 
@@ -137,17 +137,15 @@ final class OwnFileSchemas {
   }
 
   static Map<String, Object> students() {
-    Map<String, Object> gap = whole();
-    gap.put("maximum", Recall.LONGEST_GAP_DAYS);
-    gap.put("pattern", "^[0-9]{1,2}$");
-    gap.put("description", "Days between one asking and the next.");
-    Map<String, Object> names = named(text("What the teacher calls her."));
-    names.put("description", "The id by which books know her, and her name.");
+    Map<String, Object> days = whole();
+    days.put("maximum", Roster.LONGEST_GAP_DAYS);
+    days.put("description", "Days between one asking and the next.");
+    Map<String, Object> names = named(text("Her name, as her teacher writes it."));
     return new KeyGroup()
         .needed("format", KeyGroup.format())
-        .some("gap-days", gap)
+        .some("gap-days", days)
         .some("students", names)
-        .file("students", "students.yaml: the names of those who learn here");
+        .file("students", "students.yaml: names by id, which stand here alone");
   }
 
   private static Map<String, Object> said(String key, Map<String, Object> value) {

@@ -82,11 +82,6 @@ final class ClassReading {
       List<String> problems,
       Handbook handbook) {
     Map<String, String> called = new HashMap<>();
-    for (Routine routine : handbook.routines()) {
-      routine
-          .steps()
-          .forEach(step -> called.put(routine.id() + "/" + step.id(), step.title()));
-    }
     Map<String, List<Item>> banks = new HashMap<>();
     for (ClassRoom.Missed missed : ClassRoom.worst(seats)) {
       Stream.of(missed.item(), missed.lesson())

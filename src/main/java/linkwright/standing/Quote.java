@@ -16,6 +16,7 @@ import linkwright.routine.Part;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
+import linkwright.routine.StepId;
 import linkwright.wire.WireMass;
 import linkwright.wire.WireSection;
 
@@ -105,7 +106,7 @@ public record Quote(
   /** The work of the same plan with nothing done, but for the steps in which something is tried. */
   private static double againSeconds(
       Plan plan, double redosPerJoint, Routine routine, JobState state, Handbook handbook) {
-    Set<String> trials =
+    Set<StepId> trials =
         routine.steps().stream()
             .filter(step -> step.part() == Part.TRIAL || step.part() == Part.SAMPLE)
             .map(Step::id)

@@ -118,12 +118,12 @@ public record WaitingPiece(
     return step.isPresent();
   }
 
-  /** How many of what: {@code 6 links}, {@code 2 links to do again}. */
+  /** How many of what: {@code 6 links}, {@code 2 links to redo}. */
   public String counted() {
     return count
         + " "
         + spot.piece()
         + (count == 1 ? "" : "s")
-        + (spot.redo() ? " to do again" : wanted || !waits() ? "" : " over");
+        + (spot.redo() ? " to redo" : wanted || !waits() ? "" : " over");
   }
 }

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 class RehearsalTest {
   private static List<Prose.Kind> kinds(Content content) {
     return content.parts().stream()
-        .filter(Prose.class::isInstance)
+        .filter(part -> part instanceof Prose prose && !prose.text().isBlank())
         .map(part -> ((Prose) part).kind())
         .toList();
   }

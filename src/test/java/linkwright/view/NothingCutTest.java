@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -75,7 +76,7 @@ class NothingCutTest {
     // harm.
     for (int part = 0; part < 2 * parts + 8 && !lost.isEmpty(); part++) {
       Page at = turned(page, part);
-      words(Screens.draw(at, width, height, Glyphs.FULL, KeyMap.USUAL).text())
+      words(Screens.draw(at, width, height, Glyphs.FULL, KeyMap.USUAL, OptionalDouble.empty()).text())
           .forEach(lost::remove);
     }
   }

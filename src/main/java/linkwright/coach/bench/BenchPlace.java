@@ -20,6 +20,7 @@ import linkwright.coach.keys.Key;
 import linkwright.job.Again;
 import linkwright.routine.Counts;
 import linkwright.routine.Part;
+import linkwright.routine.StepId;
 
 /**
  * The bench: one step at a time, its cautions first, then one key for the common act. Everything it
@@ -174,7 +175,7 @@ public final class BenchPlace implements Place {
     if (at.watches() && model.hotWork().open()) {
       return Act.SHUT_FIRST;
     }
-    Set<String> done = model.job().orElseThrow().state().course().stepsDone();
+    Set<StepId> done = model.job().orElseThrow().state().course().stepsDone();
     boolean isDone = done.contains(at.step().id());
     if (isDone && !BenchWait.over(model, at).isEmpty()) {
       return Act.WAIT_OVER;
@@ -331,7 +332,7 @@ public final class BenchPlace implements Place {
 
   @Override
   public Turn enterAt(Model model, String id) {
-    return BenchSitting.enterAt(model, id);
+    return BenchSitting.enterAt(model, new StepId(id));
   }
 
   private static Optional<Integer> number(BenchHeld screen) {

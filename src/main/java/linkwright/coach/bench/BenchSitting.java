@@ -10,6 +10,7 @@ import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.safety.Cards;
 import linkwright.job.Fact;
 import linkwright.routine.Step;
+import linkwright.routine.StepId;
 
 /** Coming to the bench and leaving it: sittings begin and end, cards are seen before the step. */
 final class BenchSitting {
@@ -40,7 +41,7 @@ final class BenchSitting {
   }
 
   /** Comes to the bench and opens that step: its cautions are seen first. */
-  static Turn enterAt(Model model, String id) {
+  static Turn enterAt(Model model, StepId id) {
     Model there = model.with(BenchHeld.PLAIN);
     Optional<Step> step = AtBench.of(there).flatMap(at -> at.routine().step(id));
     if (step.isEmpty() || model.job().map(OpenJob::lookOnly).orElse(true) || closed(model)) {

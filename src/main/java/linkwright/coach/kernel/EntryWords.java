@@ -54,10 +54,10 @@ public final class EntryWords {
       return "the chain follows trial length " + chosen.trial();
     }
     if (fact instanceof Fact.StepOpened opened) {
-      return "step opened: " + words(opened.step());
+      return "step opened: " + words(opened.step().word());
     }
     if (fact instanceof Fact.StepDone done) {
-      return "step done: " + words(done.step());
+      return "step done: " + words(done.step().word());
     }
     if (fact instanceof Fact.CautionSeen seen) {
       return "caution seen: " + words(seen.caution());
@@ -72,17 +72,17 @@ public final class EntryWords {
 
   private static String pieces(Fact fact, UnitStyle units) {
     if (fact instanceof Fact.PiecesTaken taken) {
-      return "in hand: " + counted(taken.pieces()) + (taken.redo() ? ", to be done again" : "");
+      return "in hand: " + counted(taken.pieces()) + (taken.redo() ? ", to be redone" : "");
     }
     if (fact instanceof Fact.PiecesThrough through) {
       return counted(through.pieces())
           + " "
           + through.stage()
-          + (through.redo() ? ", done again" : "");
+          + (through.redo() ? ", redone" : "");
     }
     if (fact instanceof Fact.PiecesSentBack back) {
       return counted(Map.of(back.piece(), back.count()))
-          + " to do again at "
+          + " to redo at "
           + back.to()
           + ": "
           + back.reason();
@@ -132,7 +132,7 @@ public final class EntryWords {
       return "timer set: " + timer.name() + ", " + Clock.spoken((double) timer.seconds());
     }
     if (fact instanceof Fact.TimerAnswered answered) {
-      return "timer answered: "
+      return "timer quieted: entry "
           + answered.timer()
           + (answered.reason().isEmpty() ? "" : ", before its time: " + answered.reason());
     }

@@ -84,7 +84,7 @@ public final class TrayWords {
     for (Map.Entry<PieceKind, StillToDo> each : standing.left().entrySet()) {
       if (each.getValue().redo() > 0) {
         int redo = each.getValue().redo();
-        waits.add(redo + " " + each.getKey() + (redo == 1 ? "" : "s") + " to do again");
+        waits.add(redo + " " + each.getKey() + (redo == 1 ? "" : "s") + " to redo");
       }
     }
     waits.addAll(ShortageWords.of(standing));

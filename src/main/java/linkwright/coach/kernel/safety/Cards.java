@@ -18,6 +18,7 @@ import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.routine.Caution;
 import linkwright.routine.Hazard;
+import linkwright.routine.StepId;
 import linkwright.standing.CardTraits;
 
 /**
@@ -28,7 +29,7 @@ import linkwright.standing.CardTraits;
  * @param person whom they are shown to; empty where nobody said who it is
  * @param all those that apply, in the step's order
  */
-public record Cards(String step, String person, List<Card> all) {
+public record Cards(StepId step, String person, List<Card> all) {
   /** What burns, blinds or poisons at once before what harms slowly. */
   private static final List<Hazard> WORST =
       List.of(
