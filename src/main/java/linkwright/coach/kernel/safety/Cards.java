@@ -1,5 +1,6 @@
 package linkwright.coach.kernel.safety;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -117,12 +118,7 @@ public record Cards(StepId step, String person, List<Card> all) {
   }
 
   private static void add(CRC32 sum, String text) {
-    text.chars()
-        .forEach(
-            sign -> {
-              sum.update(sign >> 8);
-              sum.update(sign);
-            });
+    sum.update(text.getBytes(StandardCharsets.UTF_16BE));
     sum.update(0);
   }
 
