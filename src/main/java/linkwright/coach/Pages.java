@@ -20,6 +20,7 @@ import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Writing;
+import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.coach.kernel.safety.HotWorkWords;
 import linkwright.coach.keys.Act;
 
@@ -32,7 +33,8 @@ public final class Pages {
     Optional<Writing.Failed> failed =
         model.writing() instanceof Writing.Failed not ? Optional.of(not) : Optional.empty();
     Place place = Places.of(model);
-    Content body = failed.map(Failing::content).orElseGet(() -> place.content(model));
+    InTradeWords words = new InTradeWords(JobWords.tradeWords(model));
+    Content body = words.of(failed.map(Failing::content).orElseGet(() -> place.content(model)));
     return new Page(
         model.job().map(Pages::name).orElse("Linkwright"),
         body,
@@ -42,7 +44,7 @@ public final class Pages {
         HotWorkWords.head(model),
         model.job().flatMap(Pages::chain),
         model.job().map(job -> StillToDoWords.line(model, job)).orElse(""),
-        model.notice().text(),
+        words.said(model.notice().text()),
         model.notice().trouble(),
         failed.isPresent() ? open(Failing.ACTS) : open(model, place, body),
         away(model, place),

@@ -120,10 +120,7 @@ public record WaitingPiece(
 
   /** How many of what: {@code 6 links}, {@code 2 links to redo}. */
   public String counted() {
-    return count
-        + " "
-        + spot.piece()
-        + (count == 1 ? "" : "s")
+    return spot.piece().counted(count)
         + (spot.redo() ? " to redo" : wanted || !waits() ? "" : " over");
   }
 }

@@ -132,7 +132,7 @@ final class BenchPassing {
       return at.through() == 0 ? "none " + at.stage() : "";
     }
     int left = at.redo() + (at.enough() ? 0 : at.waiting());
-    return left == 0 ? "" : left + " " + at.piece() + (left == 1 ? "" : "s") + " left waiting";
+    return left == 0 ? "" : at.piece().counted(left) + " left waiting";
   }
 
   /** Goes on past what was told, which is entered. */

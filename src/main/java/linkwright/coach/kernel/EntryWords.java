@@ -100,8 +100,8 @@ public final class EntryWords {
     }
     if (fact instanceof Fact.WireAdded wire) {
       return "wire came for "
-          + wire.piece()
-          + "s: "
+          + wire.piece().many()
+          + ": "
           + units.length(wire.lengthMm())
           + " of "
           + units.wire(wire.wireMm())
@@ -110,8 +110,8 @@ public final class EntryWords {
     }
     if (fact instanceof Fact.WireDiscarded gone) {
       return "wire for "
-          + gone.piece()
-          + "s lost: "
+          + gone.piece().many()
+          + " lost: "
           + units.length(gone.lengthMm())
           + noted(gone.why());
     }
