@@ -65,6 +65,7 @@ final class ListCommand {
         OptionSpec.builder(AS)
             .type(String.class)
             .paramLabel("FORM")
+            .completionCandidates(new OutForm.Named())
             .description(OutForm.SAYS)
             .build());
     return spec;

@@ -22,6 +22,7 @@ import linkwright.quantity.Read;
 import linkwright.reference.Reference;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
+import linkwright.routine.StepId;
 import linkwright.standing.Handbook;
 import linkwright.standing.Standing;
 
@@ -147,7 +148,7 @@ public record TakenIn(List<Fact> facts, List<Problem> problems) {
     return switch (what) {
       case "redo" -> new Fact.PiecesSentBack(kind, count, stage, stage, false, reason);
       case "scrap" -> new Fact.PiecesScrapped(kind, count, stage, false, reason);
-      default -> new Fact.PiecesThrough(Map.of(kind, count), stage, false, "");
+      default -> new Fact.PiecesThrough(Map.of(kind, count), stage, false, StepId.NONE);
     };
   }
 

@@ -257,7 +257,7 @@ class OwnBenchTest {
   void a_hundred_rings_are_closed_in_the_time_that_makers_tell() {
     long seconds =
         JobBook.HANDBOOK.routine("jump-rings").orElseThrow().steps().stream()
-            .filter(step -> step.id().equals("close-rings"))
+            .filter(step -> step.id().word().equals("close-rings"))
             .findFirst()
             .orElseThrow()
             .usualSeconds()
