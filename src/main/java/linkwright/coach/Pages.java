@@ -19,6 +19,7 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Writing;
+import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.coach.kernel.safety.HotWorkWords;
 import linkwright.coach.keys.Act;
 import linkwright.coach.round.RoundPlace;
@@ -32,10 +33,11 @@ public final class Pages {
     Optional<Writing.Failed> failed =
         model.writing() instanceof Writing.Failed not ? Optional.of(not) : Optional.empty();
     Place place = Places.of(model);
-    Content body = failed.map(Failing::content).orElseGet(() -> place.content(model));
+    InTradeWords words = new InTradeWords(JobWords.tradeWords(model));
+    Content body = words.of(failed.map(Failing::content).orElseGet(() -> place.content(model)));
     List<Act> acts = place.acts(model);
     return new Page(
-        model.job().map(open -> open.state().course().name()).orElse("Linkwright"),
+        model.job().map(Pages::name).orElse("Linkwright"),
         body,
         failed.isPresent() ? 0 : model.held().turned(),
         model.held().form().isPresent() ? Act.TURN : Act.MORE,
@@ -43,11 +45,16 @@ public final class Pages {
         HotWorkWords.head(model),
         model.job().flatMap(Pages::chain),
         model.job().map(job -> StillToDoWords.line(model, job)).orElse(""),
-        model.notice().text(),
+        words.said(model.notice().text()),
         model.notice().trouble(),
         failed.isPresent() ? open(Failing.ACTS) : open(model, place, acts, body),
         away(model, acts),
         failed.isPresent() ? Optional.empty() : AcrossRoom.of(model, place, acts, body));
+  }
+
+  /** The job's name, and at every place of it whether anything can be entered. */
+  private static String name(OpenJob open) {
+    return open.state().course().name() + (open.lookOnly() ? ", looked at only" : "");
   }
 
   /** What only the places of the job lead to. */
