@@ -44,7 +44,8 @@ public record StudentsFile(Roster roster, List<Problem> problems) {
         : new StudentsFile(Roster.EMPTY, trouble);
   }
 
-  static StudentsFile of(DataFile file) {
+  /** Reads what the file says. */
+  public static StudentsFile of(DataFile file) {
     ProblemList problems = new ProblemList(file.name());
     Map<String, String> names = new LinkedHashMap<>();
     int[] gap = {Recall.GAP_DAYS};

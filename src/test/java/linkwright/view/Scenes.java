@@ -289,7 +289,8 @@ public final class Scenes {
                         "/media/class/bench-2/students/s-k7m2p.yaml")),
                 Optional.of(
                     new ClassRoom.LastFlame(Bencher.MORNING, "every flame out, gas shut", true)),
-                List.of())));
+                List.of(),
+                Map.of())));
     return bencher;
   }
 
