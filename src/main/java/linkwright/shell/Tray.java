@@ -92,8 +92,7 @@ final class Tray {
     leftOut.problems().forEach(problem -> problems.add(problem.sentence()));
     // Compared in one order: books are read by the age of their files.
     Hands fresh = Hands.of(taught, leftOut.leftOut());
-    boolean same =
-        fresh.jobs().equals(hands.jobs()) && fresh.leftOut().equals(hands.leftOut());
+    boolean same = fresh.jobs().equals(hands.jobs()) && fresh.leftOut().equals(hands.leftOut());
     if (!same) {
       hands = fresh;
     }
