@@ -4,7 +4,6 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /**
  * How far a job has come through its routine.
@@ -15,7 +14,7 @@ import java.util.stream.Collectors;
  * @param reckonedWith key of the wish → what was taken where nothing was typed
  * @param step the step that is open, empty if none was opened yet
  * @param stepsDone steps without a count that were done
- * @param waitsBegun waits begun for what is not done yet
+ * @param waits what is in the waits of its steps and has not come out
  * @param passed step → what was left there when it was passed with nothing done
  * @param closed whether the job is closed
  * @param nextTime what to do differently next time
@@ -27,14 +26,21 @@ public record Course(
     Map<String, Sourced> reckonedWith,
     String step,
     Set<String> stepsDone,
-    Set<StepWait> waitsBegun,
+    InWaits waits,
     Map<String, String> passed,
     boolean closed,
     String nextTime) {
   static final Course BLANK =
-      new Course("", "", Map.of(), Map.of(), "", Set.of(), Set.of(), Map.of(), false, "");
+      new Course("", "", Map.of(), Map.of(), "", Set.of(), InWaits.NONE, Map.of(), false, "");
 
-  Course after(Fact fact) {
+  Course after(Entry entry) {
+    Fact fact = entry.fact();
+    Course next = after(fact);
+    InWaits now = waits.after(entry);
+    return now.equals(waits) ? next : next.with(now);
+  }
+
+  private Course after(Fact fact) {
     if (fact instanceof Fact.JobOpened opened) {
       return new Course(
           opened.name(),
@@ -43,7 +49,7 @@ public record Course(
           reckonedWith,
           step,
           stepsDone,
-          waitsBegun,
+          waits,
           passed,
           false,
           nextTime);
@@ -56,28 +62,24 @@ public record Course(
           plan.reckonedWith(),
           step,
           stepsDone,
-          waitsBegun,
+          waits,
           passed,
           closed,
           nextTime);
     }
     if (fact instanceof Fact.StepOpened opened) {
-      return with(opened.step(), stepsDone, waitsBegun, passed);
+      return with(opened.step(), stepsDone, passed);
     }
     if (fact instanceof Fact.StepDone done) {
-      return with(step, plus(stepsDone, done.step()), without(done.step()), notPassed(done.step()));
+      return with(step, plus(stepsDone, done.step()), notPassed(done.step()));
     }
     if (fact instanceof Fact.PiecesThrough through) {
-      return with(step, stepsDone, without(through.step()), notPassed(through.step()));
-    }
-    if (fact instanceof Fact.TimerStarted timer && !timer.step().isEmpty()) {
-      StepWait wait = new StepWait(timer.step(), timer.name());
-      return with(step, stepsDone, plus(waitsBegun, wait), passed);
+      return with(step, stepsDone, notPassed(through.step()));
     }
     if (fact instanceof BenchFact.StepSkipped skipped) {
       Map<String, String> more = new HashMap<>(passed);
       more.put(skipped.step(), skipped.why());
-      return with(step, stepsDone, waitsBegun, Map.copyOf(more));
+      return with(step, stepsDone, Map.copyOf(more));
     }
     if (fact instanceof Fact.JobClosed done) {
       return closed(true, done.nextTime());
@@ -87,13 +89,23 @@ public record Course(
 
   private Course closed(boolean nowClosed, String learnt) {
     return new Course(
-        name, routine, wish, reckonedWith, step, stepsDone, waitsBegun, passed, nowClosed, learnt);
+        name, routine, wish, reckonedWith, step, stepsDone, waits, passed, nowClosed, learnt);
   }
 
-  private Course with(
-      String newStep, Set<String> newDone, Set<StepWait> newWaits, Map<String, String> newPassed) {
+  private Course with(String newStep, Set<String> newDone, Map<String, String> newPassed) {
     return new Course(
-        name, routine, wish, reckonedWith, newStep, newDone, newWaits, newPassed, closed, nextTime);
+        name, routine, wish, reckonedWith, newStep, newDone, waits, newPassed, closed, nextTime);
+  }
+
+  private Course with(InWaits others) {
+    return new Course(
+        name, routine, wish, reckonedWith, step, stepsDone, others, passed, closed, nextTime);
+  }
+
+  /** The same with no more in its waits than the piles hold. */
+  Course within(Piles piles) {
+    InWaits left = waits.within(piles);
+    return left.equals(waits) ? this : with(left);
   }
 
   /** What was worked at after all is not passed any more. */
@@ -104,13 +116,6 @@ public record Course(
     Map<String, String> left = new HashMap<>(passed);
     left.remove(stepId);
     return Map.copyOf(left);
-  }
-
-  /** What is through has had its wait; what comes to the step next has not. */
-  private Set<StepWait> without(String stepId) {
-    return waitsBegun.stream()
-        .filter(wait -> !wait.step().equals(stepId))
-        .collect(Collectors.toUnmodifiableSet());
   }
 
   private static <T> Set<T> plus(Set<T> set, T item) {

@@ -3,6 +3,8 @@ package linkwright.job;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Map;
+import java.util.Set;
+import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
@@ -28,7 +30,7 @@ class CourseTest {
             new Fact.PlanSet(Map.of("wire", "1 mm")),
             new Fact.StepOpened("form-links"),
             new Fact.StepDone("form-links"),
-            new Fact.TimerStarted("Pickle", 480, "pickle", "form-links"),
+            new Fact.TimerStarted("Pickle", 480, "pickle", "form-links", Map.of()),
             new Fact.JobClosed("a longer mandrel"),
             new Fact.JobOpened("Harbour chain, again", "belcher"));
     assertThat(course.name()).isEqualTo("Harbour chain, again");
@@ -36,7 +38,7 @@ class CourseTest {
     assertThat(course.wish()).containsExactly(Map.entry("wire", "1 mm"));
     assertThat(course.step()).isEqualTo("form-links");
     assertThat(course.stepsDone()).containsExactly("form-links");
-    assertThat(course.waitsBegun()).containsExactly(new StepWait("form-links", "Pickle"));
+    assertThat(course.waits().at("form-links")).hasSize(1);
     assertThat(course.nextTime()).isEqualTo("a longer mandrel");
     assertThat(course.closed()).isFalse();
   }
@@ -68,10 +70,11 @@ class CourseTest {
 
     @Test
     void a_wait_is_begun_for_its_step_whatever_step_is_opened_and_one_of_her_own_for_none() {
-      Fact pickle = new Fact.TimerStarted("Pickle", 480, "pickle", "pickle-links");
+      Fact pickle = new Fact.TimerStarted("Pickle", 480, "pickle", "pickle-links", Map.of());
       Fact own = new Fact.TimerStarted("Pickle", 480);
-      assertThat(course(pickle, own, new Fact.StepOpened("check")).waitsBegun())
-          .containsExactly(new StepWait("pickle-links", "Pickle"));
+      assertThat(course(pickle, own, new Fact.StepOpened("check")).waits().all())
+          .extracting(InWait::step, InWait::begun)
+          .containsExactly(Assertions.tuple("pickle-links", Set.of("Pickle")));
     }
   }
 

@@ -97,10 +97,19 @@ final class SittingCodecs {
                   out.text("name", fact.name())
                       .whole("seconds", fact.seconds())
                       .some("wait", fact.waitId())
-                      .some("step", fact.step()),
+                      .some("step", fact.step())
+                      .someCounts("pieces", fact.pieces())
+                      .someCounts("redo", fact.redo())
+                      .someStages("stages", fact.stages()),
               in ->
                   new Fact.TimerStarted(
-                      in.text("name"), in.seconds("seconds"), in.some("wait"), in.some("step"))),
+                      in.text("name"),
+                      in.seconds("seconds"),
+                      in.some("wait"),
+                      in.some("step"),
+                      in.someCounted("pieces"),
+                      in.someCounted("redo"),
+                      in.someStages("stages"))),
           new FactCodec<>(
               "timer-answered",
               Fact.TimerAnswered.class,

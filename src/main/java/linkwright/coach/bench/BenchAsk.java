@@ -45,6 +45,12 @@ public sealed interface BenchAsk {
   /** When the pieces of a redo pile are to be done again. */
   record WhenAgain(WaitingPiece pile) implements BenchAsk {}
 
+  /** Nothing is asked: on the way to that step, the cards that are due before it are seen first. */
+  record Onto(String step) implements BenchAsk {}
+
+  /** Whether so many are cut, which is out of reason: the same key once more says so. */
+  record Sure(int count) implements BenchAsk {}
+
   /** Nothing is asked: another step is looked at, and nothing changes by it. */
   record Looking(String step) implements BenchAsk {}
 }

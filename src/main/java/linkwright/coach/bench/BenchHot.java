@@ -41,8 +41,7 @@ final class BenchHot {
     boolean done = model.job().orElseThrow().state().course().stepsDone().contains(at.step().id());
     boolean waited =
         !at.timed().isEmpty()
-            && model.job().orElseThrow().state().course().waitsBegun().stream()
-                .anyMatch(wait -> wait.step().equals(at.step().id()));
+            && !model.job().orElseThrow().state().course().waits().at(at.step().id()).isEmpty();
     return (act == Act.TOGETHER || (act == Act.DONE && !done)) && !waited;
   }
 
