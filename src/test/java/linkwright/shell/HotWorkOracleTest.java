@@ -9,7 +9,6 @@ import java.nio.file.StandardOpenOption;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -17,7 +16,6 @@ import java.util.Set;
 import linkwright.coach.Coach;
 import linkwright.coach.Pages;
 import linkwright.coach.kernel.AtBench;
-import linkwright.coach.kernel.JobWait;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Paging;
@@ -46,17 +44,10 @@ class HotWorkOracleTest {
   private static final List<String> JOBS = List.of("gate-chain", "anklet", "hook");
   private static final List<String> PEOPLE = List.of("Ana", "Bo", "Cleo");
   private static final Duration WATCH = Duration.ofMinutes(60);
-  private static final Duration A_SECOND = Duration.ofSeconds(1);
 
   /** What counts or begins a wait, if the step burns gas. */
   private static final Set<Act> HEATS =
       Set.of(Act.THROUGH, Act.TOGETHER, Act.DONE, Act.WAIT_FIRST, Act.CUT_ONE, Act.BEGIN_ONE);
-
-  /** By how much the clocks of both machines are wrong. */
-  private Duration off = Duration.ZERO;
-
-  /** When they were set last, really. */
-  private Instant setAt = BEGIN.minusSeconds(1);
 
   @TempDir private Path folder;
 
@@ -64,39 +55,7 @@ class HotWorkOracleTest {
   private static final class Oracle {
     private record Pressed(char what, Instant at) {}
 
-    /** A wait that was begun at a step of a job. */
-    private record Waits(String job, String step, Instant begun, Duration runs) {}
-
     private final List<Pressed> pressed = new ArrayList<>();
-    private final List<Waits> waits = new ArrayList<>();
-
-    /** Jobs of whose waits no clock that stands tells all, since a program began after a setting. */
-    private final Set<String> vague = new HashSet<>();
-
-    void startedAfter(Instant set) {
-      waits.stream().filter(each -> !set.isBefore(each.begun())).forEach(each -> vague.add(each.job()));
-    }
-
-    void begun(String job, String step, Instant at, long seconds) {
-      waits.add(new Waits(job, step, at, Duration.ofSeconds(seconds)));
-    }
-
-    /** What was over by then is taken out. */
-    void takenOut(String job, String step, Instant at) {
-      waits.removeIf(
-          each ->
-              each.job().equals(job)
-                  && each.step().equals(step)
-                  && !each.begun().plus(each.runs()).isAfter(at));
-    }
-
-    /** With what the watch begins. */
-    Instant from() {
-      int shut = last('s', pressed.size());
-      int lit = shut < 0 ? -1 : last('l', shut);
-      int heat = last('h', pressed.size());
-      return shut < 0 ? BEGIN : pressed.get(heat > lit ? heat : shut).at();
-    }
 
     void heard(char what, Instant at) {
       pressed.add(new Pressed(what, at));
@@ -116,7 +75,10 @@ class HotWorkOracleTest {
       if (open() || shut < 0) {
         return Optional.empty();
       }
-      Duration left = Duration.between(now, from().plus(WATCH));
+      int lit = last('l', shut);
+      int heat = last('h', pressed.size());
+      Instant from = pressed.get(heat > lit ? heat : shut).at();
+      Duration left = Duration.between(now, from.plus(WATCH));
       return left.compareTo(Duration.ZERO) > 0 ? Optional.of(left) : Optional.empty();
     }
 
@@ -135,7 +97,6 @@ class HotWorkOracleTest {
     private final String device;
     private Performer performer;
     private Model model;
-    private Instant startedAt = BEGIN;
 
     Machine(String device) {
       this.device = device;
@@ -143,9 +104,8 @@ class HotWorkOracleTest {
     }
 
     void start() {
-      startedAt = now;
-      performer = new Performer(home, device, () -> now.plus(off), () -> {});
-      model = Coach.begin(handbook, Settings.USUAL, Paging.WHOLE, now.plus(off), 80, 24);
+      performer = new Performer(home, device, () -> now, () -> {});
+      model = Coach.begin(handbook, Settings.USUAL, Paging.WHOLE, now, 80, 24);
       model = performer.begin(model, List.of(new Fact.JobOpened("x", "byzantine")), job());
       look();
     }
@@ -161,7 +121,7 @@ class HotWorkOracleTest {
 
     /** Time goes by for it, so that it looks at the other books too. */
     void look() {
-      take(new Message.Ticked(now.plus(off), now));
+      take(new Message.Ticked(now, now));
     }
 
     void take(Message message) {
@@ -184,7 +144,7 @@ class HotWorkOracleTest {
       List<Entry> entries = model.job().map(job -> job.entries()).orElse(List.of());
       return entries.size() > before
           && entries.get(entries.size() - 1).device().equals(device)
-          && entries.get(entries.size() - 1).at().equals(now.plus(off));
+          && entries.get(entries.size() - 1).at().equals(now);
     }
 
     int entries() {
@@ -217,16 +177,8 @@ class HotWorkOracleTest {
       boolean waited =
           (act == Act.TOGETHER || act == Act.DONE)
               && AtBench.of(model).filter(at -> !at.timed().isEmpty()).isPresent();
-      String job = model.job().map(atHand -> atHand.slug()).orElse("");
-      Optional<AtBench> here = AtBench.of(model);
       press("space");
       boolean entered = entered(before);
-      if (act == Act.WAIT_FIRST && entered) {
-        oracle.begun(
-            job, here.orElseThrow().step().id(), now, here.get().timed().get(0).seconds());
-      } else if (entered && Set.of(Act.TOGETHER, Act.DONE, Act.WAIT_OVER).contains(act)) {
-        here.ifPresent(at -> oracle.takenOut(job, at.step().id(), now));
-      }
       if (act == Act.LIT && entered) {
         oracle.heard('l', now);
       } else if (act == Act.FLAMES_OUT && open && !model.hotWork().open()) {
@@ -288,20 +240,13 @@ class HotWorkOracleTest {
     if (throwOf == 0) {
       machine.kill();
       machine.start();
-      oracle.startedAfter(setAt);
       return "killed";
     }
     if (throwOf == 1) {
       machine.kill();
       halfALine(machine);
       machine.start();
-      oracle.startedAfter(setAt);
       return "power cut";
-    }
-    if (throwOf == 3) {
-      off = Duration.ofSeconds(chance.nextInt(4 * 3600) - 2 * 3600);
-      setAt = now;
-      return "clocks set to " + off;
     }
     if (throwOf == 2 && place == PlaceId.BENCH) {
       machine.press("@");
@@ -324,13 +269,13 @@ class HotWorkOracleTest {
       } else {
         machine.press("n");
       }
-      restartIfLeft(machine, oracle);
+      restartIfLeft(machine);
       return "asked: " + act;
     }
     if (place != PlaceId.BENCH) {
       String key = List.of("b", "b", "b", "a", "q", "enter").get(chance.nextInt(6));
       machine.press(key);
-      restartIfLeft(machine, oracle);
+      restartIfLeft(machine);
       return key + " at " + place;
     }
     String key =
@@ -345,11 +290,10 @@ class HotWorkOracleTest {
     return key + " at the bench";
   }
 
-  private void restartIfLeft(Machine machine, Oracle oracle) {
+  private void restartIfLeft(Machine machine) {
     if (machine.performer.left()) {
       machine.kill();
       machine.start();
-      oracle.startedAfter(setAt);
     }
   }
 
@@ -365,7 +309,6 @@ class HotWorkOracleTest {
 
   private void holds(Machine machine, Oracle oracle, String way) {
     Model model = machine.model;
-    waitsHold(machine, oracle, way);
     assertThat(model.hotWork().lit().isPresent()).as("open, %s", way).isEqualTo(oracle.open());
     Optional<Duration> left =
         model
@@ -375,57 +318,12 @@ class HotWorkOracleTest {
             .filter(run -> !run.rings(model.steady()))
             .map(run -> run.left(model.steady()));
     Optional<Duration> wanted = oracle.left(now);
-    if (onlyTheClockTells(machine, oracle.from())) {
-      left.ifPresent(
-          is -> assertThat(is).as("its time, %s", way).isLessThanOrEqualTo(WATCH));
-      return;
-    }
     assertThat(left.isPresent()).as("a watch, %s", way).isEqualTo(wanted.isPresent());
     left.ifPresent(
         is ->
             assertThat(is.minus(wanted.orElseThrow()).abs())
                 .as("its time, %s", way)
                 .isLessThanOrEqualTo(Duration.ofSeconds(1)));
-  }
-
-  /** What was before the program began, and before the clock was set, no clock that stands knows. */
-  private boolean onlyTheClockTells(Machine machine, Instant at) {
-    return at.isBefore(machine.startedAt) && !setAt.isBefore(at);
-  }
-
-  /** The waits of all jobs, as they were begun and taken out. */
-  private void waitsHold(Machine machine, Oracle oracle, String way) {
-    Model model = machine.model;
-    if (model.job().filter(job -> !job.lookOnly()).isEmpty()) {
-      return;
-    }
-    for (String job : JOBS) {
-      List<JobWait> known =
-          model.waits().stream()
-              .filter(wait -> wait.slug().equals(job) && wait.run().step().isPresent())
-              .toList();
-      if (oracle.vague.contains(job)) {
-        if (known.isEmpty()) {
-          oracle.waits.removeIf(each -> each.job().equals(job));
-          oracle.vague.remove(job);
-        }
-        continue;
-      }
-      List<Oracle.Waits> begun =
-          oracle.waits.stream().filter(each -> each.job().equals(job)).toList();
-      assertThat(known).as("waits of %s, %s", job, way).hasSameSizeAs(begun);
-      for (Oracle.Waits each : begun) {
-        Duration left = Duration.between(now, each.begun().plus(each.runs()));
-        if (left.isNegative()) {
-          continue;
-        }
-        assertThat(known)
-            .as("time of %s, %s", each, way)
-            .anyMatch(
-                wait ->
-                    wait.run().left(model.steady()).minus(left).abs().compareTo(A_SECOND) <= 0);
-      }
-    }
   }
 
   private static List<String> tail(List<String> way) {

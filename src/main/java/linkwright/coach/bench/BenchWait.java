@@ -99,6 +99,7 @@ final class BenchWait {
             .map(timer -> till(timer, model))
             .orElse("The wait runs still");
     return other(model, at)
+        .or(() -> waits.equals(at) ? Optional.empty() : Optional.of(waits.step()))
         .map(
             step -> BenchGate.open(model.told(left + ". Meanwhile: “" + step.title() + "”."), step))
         .orElseGet(() -> Turn.to(model.told(left + ", and no other work waits. " + ends(waits))));
@@ -136,7 +137,7 @@ final class BenchWait {
   private static boolean hasWork(Model model, AtBench at, AtBench there) {
     boolean waits = there.waitRunning(model).isPresent();
     boolean more = there.together() && AtWait.of(model, there).hasWork();
-    if (!there.counts() || (waits && !more)) {
+    if (!there.counts() || (waits && !more) || chainIn(model, there).isPresent()) {
       return false;
     }
     if (there.begins()) {
