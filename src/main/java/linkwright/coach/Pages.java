@@ -124,9 +124,7 @@ public final class Pages {
 
   /** Whether a key leads somewhere here: one that is about a line needs one. */
   private static boolean leads(Act act, boolean list, int lines) {
-    return act == Act.UP
-        ? lines > 1
-        : !list || lines > 0 || !OF_A_LINE.contains(act);
+    return act == Act.UP ? lines > 1 : !list || lines > 0 || !OF_A_LINE.contains(act);
   }
 
   private static List<Page.Open> open(Model model, Place place, Content body) {
