@@ -21,7 +21,11 @@ import picocli.CommandLine.Option;
  * first; what is said in sentences is a row without a value.
  */
 final class AnswerRows {
-  @Option(names = "--as", paramLabel = "FORM", description = OutForm.SAYS)
+  @Option(
+      names = "--as",
+      paramLabel = "FORM",
+      completionCandidates = OutForm.Named.class,
+      description = OutForm.SAYS)
   private String form = "text";
 
   /** The form that was asked for. */

@@ -21,7 +21,9 @@ final class SchemaCommand implements Callable<Integer> {
 
   @Parameters(
       paramLabel = "KIND",
-      description = "plan, routine, caution, pattern, book, settings, keys, bench or drawer.")
+      description =
+          "plan, routine, caution, pattern, book, settings, keys, bench, drawer, students or"
+              + " student.")
   private String kind = "";
 
   SchemaCommand(Root root) {

@@ -52,7 +52,11 @@ final class StudentCommand implements Callable<Integer> {
       description = "Her name or id; without it your own book.")
   private Optional<String> name = Optional.empty();
 
-  @Option(names = "--as", paramLabel = "FORM", description = OutForm.SAYS)
+  @Option(
+      names = "--as",
+      paramLabel = "FORM",
+      completionCandidates = OutForm.Named.class,
+      description = OutForm.SAYS)
   private String form = "text";
 
   @Option(names = "--names", description = "Names her by her name, not by her id.")

@@ -222,6 +222,7 @@ public final class ActTable {
               Act.DOWN,
               Act.DRY_ON,
               Act.DRY_BACK,
+              Act.TO_CAUTIONS,
               Act.TO_TRAY,
               Act.MORE,
               Act.LESS);

@@ -35,7 +35,7 @@ public sealed interface BenchFact extends Fact
   record JointsChecked(PieceKind piece, int failed, int of, String reason, StepId step)
       implements BenchFact {}
 
-  /** The count of a pile was put right by hand; redo: of the pieces to be done again there. */
+  /** The count of a pile was put right by hand; redo: of the pieces to be redone there. */
   record CountCorrected(
       PieceKind piece, Stage stage, boolean redo, int wasCounted, int thereAre, String why)
       implements BenchFact {}
@@ -44,7 +44,7 @@ public sealed interface BenchFact extends Fact
   record HoursCorrected(StepId step, double wasSeconds, double isSeconds, String why)
       implements BenchFact {}
 
-  /** When the pieces of a redo pile are to be done again. */
+  /** When the pieces of a redo pile are to be redone. */
   record RedoPlanned(PieceKind piece, Stage stage, Again again) implements BenchFact {}
 
   /**

@@ -161,7 +161,7 @@ public sealed interface Fact
     }
   }
 
-  /** Pieces failed at a stage and go back to be done again; redo: they came from its redo pile. */
+  /** Pieces failed at a stage and go back to be redone; redo: they came from its redo pile. */
   record PiecesSentBack(
       PieceKind piece, int count, Stage from, Stage to, boolean redo, String reason, Again again)
       implements Fact {

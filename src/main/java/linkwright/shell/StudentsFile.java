@@ -29,7 +29,6 @@ import linkwright.quantity.Read;
  */
 public record StudentsFile(Roster roster, List<Problem> problems) {
   private static final String NAME = "students.yaml";
-  private static final int LONGEST_GAP = 90;
 
   public StudentsFile {
     problems = List.copyOf(problems);
@@ -46,7 +45,8 @@ public record StudentsFile(Roster roster, List<Problem> problems) {
         : new StudentsFile(Roster.EMPTY, trouble);
   }
 
-  static StudentsFile of(DataFile file) {
+  /** Reads what the file says. */
+  public static StudentsFile of(DataFile file) {
     ProblemList problems = new ProblemList(file.name());
     Map<String, String> names = new LinkedHashMap<>();
     int[] gap = {Recall.GAP_DAYS};
@@ -63,9 +63,9 @@ public record StudentsFile(Roster roster, List<Problem> problems) {
 
   private static Read<Integer> days(String typed) {
     int days = Count.inDigits(typed, 2).orElse(0);
-    return days >= 1 && days <= LONGEST_GAP
+    return days >= 1 && days <= Roster.LONGEST_GAP_DAYS
         ? Read.good(days)
-        : Read.bad("A gap is a whole number of days from 1 to " + LONGEST_GAP + ".");
+        : Read.bad("A gap is a whole number of days from 1 to " + Roster.LONGEST_GAP_DAYS + ".");
   }
 
   /** Writes it; answers with what is wrong, if it could not be. */

@@ -210,7 +210,7 @@ public final class Questions {
     questions.ask(
         count > 10 * wanted,
         "count",
-        count + " " + piece + "s cut, where the chain takes " + wanted + "?");
+        count + " " + piece.many() + " cut, where the chain takes " + wanted + "?");
     return questions.asked;
   }
 

@@ -149,7 +149,7 @@ class LeftBehindTest {
       sixFail().press("space");
       assertThat(bench.at().step().id()).isEqualTo(new StepId("check-links"));
       assertThat(question(bench).orElseThrow().asks())
-          .startsWith("6 links to do again, at step 16");
+          .startsWith("6 links to redo, at step 16");
       assertThat(question(bench).orElseThrow().answers())
           .extracting(Question.Answer::says)
           .containsExactly("with the next heat", "now", "let spares cover");
@@ -164,7 +164,7 @@ class LeftBehindTest {
       bench.press("space");
       assertThat(bench.at().step().id()).isEqualTo(new StepId("true-links"));
       assertThat(said(bench, Prose.Kind.ELSEWHERE))
-          .isEqualTo("6 links to do again with the next heat at step 16");
+          .isEqualTo("6 links to redo with the next heat at step 16");
     }
 
     @Test
@@ -177,7 +177,7 @@ class LeftBehindTest {
     @Test
     void to_do_again_are_told_with_their_step() {
       sixFail();
-      assertThat(Pages.of(bench.model()).still()).contains("6 to do again at step 16");
+      assertThat(Pages.of(bench.model()).still()).contains("6 to redo at step 16");
     }
 
     @Test

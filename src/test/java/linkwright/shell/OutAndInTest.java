@@ -141,6 +141,15 @@ class OutAndInTest {
   }
 
   @Test
+  void a_word_that_is_no_choice_writes_nothing() {
+    press("n");
+    type("everything");
+    press("ctrl-k");
+    assertThat(said()).contains("Choose one of these: this job, its plan, the drawer.");
+    assertThat(home.folder().resolve("exchange")).doesNotExist();
+  }
+
+  @Test
   void test_pieces_are_told_first_and_entered_when_that_is_meant() throws IOException {
     rows("pieces.csv", "blank (mm);length (mm)\r\n38;14,3\r\n38,5;14,6\r\n");
     Path book = home.jobs().resolve("gate-chain.yaml");

@@ -65,7 +65,8 @@ final class LearningScenes {
                         "/media/class/bench-2/students/s-k7m2p.yaml")),
                 Optional.of(
                     new ClassRoom.LastFlame(Bencher.MORNING, "every flame out, gas shut", true)),
-                List.of())));
+                List.of(),
+                Map.of())));
     return bencher;
   }
 }

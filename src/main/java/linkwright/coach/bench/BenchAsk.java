@@ -25,7 +25,7 @@ public sealed interface BenchAsk {
     }
   }
 
-  /** Whether the piece just counted is to be done again: its key was held. */
+  /** Whether the piece just counted is to be redone: its key was held. */
   record Repeated() implements BenchAsk {}
 
   /**
@@ -43,7 +43,7 @@ public sealed interface BenchAsk {
     }
   }
 
-  /** When the pieces of a redo pile are to be done again. */
+  /** When the pieces of a redo pile are to be redone. */
   record WhenAgain(WaitingPiece pile) implements BenchAsk {}
 
   /** Nothing is asked: another step is looked at, and nothing changes by it. */

@@ -29,7 +29,7 @@ import linkwright.standing.WaitingPiece;
 final class BenchPassing {
   private BenchPassing() {}
 
-  /** Pieces that failed, of which nobody said yet when they are done again. */
+  /** Pieces that failed, of which nobody said yet when they are redone. */
   static Optional<BenchAsk> failed(Model model, AtBench at) {
     return earlier(model, at).stream()
         .filter(pile -> pile.spot().redo() && pile.again() == Again.NOT_SAID)
@@ -132,7 +132,7 @@ final class BenchPassing {
       return at.through() == 0 ? "none " + at.stage() : "";
     }
     int left = at.redo() + (at.enough() ? 0 : at.waiting());
-    return left == 0 ? "" : left + " " + at.piece() + (left == 1 ? "" : "s") + " left waiting";
+    return left == 0 ? "" : at.piece().counted(left) + " left waiting";
   }
 
   /** Goes on past what was told, which is entered. */
@@ -171,7 +171,7 @@ final class BenchPassing {
             () -> Turn.goTo(plain, at.step().part() == Part.TRIAL ? Act.TO_TESTS : Act.TO_TRIAL));
   }
 
-  /** When those that failed are done again. */
+  /** When those that failed are redone. */
   static Turn answered(Model model, AtBench at, BenchAsk.WhenAgain asked, Key key) {
     return switch (key.text()) {
       case "1" -> planned(model, at, asked, Again.NEXT_HEAT);

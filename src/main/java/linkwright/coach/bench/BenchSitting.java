@@ -8,6 +8,7 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.safety.Cards;
+import linkwright.coach.keys.Act;
 import linkwright.job.Fact;
 import linkwright.routine.Step;
 import linkwright.routine.StepId;
@@ -81,11 +82,23 @@ final class BenchSitting {
 
   /** A card is seen once its last page was. */
   private static Turn seen(Model model, BenchHeld screen, Cards.Card card) {
-    return screen.cardPage() + 1 < model.parts(BenchContent.of(model, screen))
-        ? Turn.to(model.with(BenchScreens.turned(screen)))
+    return screen.cardPage() + 1 < cardPages(model, screen)
+        ? Turn.to(model.with(BenchScreens.turned(screen, screen.cardPage() + 1)))
         : Turn.keep(
             model.with(BenchScreens.firstPage(screen)),
             Cards.of(model, AtBench.of(model).orElseThrow()).seen(card));
+  }
+
+  /** On how many pages the card stands that is to be seen. */
+  static int cardPages(Model model, BenchHeld screen) {
+    return model.parts(BenchContent.of(model, screen));
+  }
+
+  /** The card turned over, on or back; that alone is not its having been seen. */
+  static BenchHeld cardTurned(Model model, BenchHeld screen, Act act) {
+    int wanted = screen.cardPage() + (act == Act.MORE ? 1 : -1);
+    int last = cardPages(model, screen) - 1;
+    return BenchScreens.turned(screen, Math.max(0, Math.min(last, wanted)));
   }
 
   /** What was asked of the flames before is entered with it. */

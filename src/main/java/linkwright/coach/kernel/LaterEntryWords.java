@@ -55,8 +55,8 @@ final class LaterEntryWords {
           + " and not "
           + count.wasCounted()
           + " "
-          + count.piece()
-          + "s "
+          + count.piece().many()
+          + " "
           + count.stage()
           + because(count.why());
     }
@@ -68,16 +68,16 @@ final class LaterEntryWords {
           + because(hours.why());
     }
     if (fact instanceof BenchFact.PilePlaced pile) {
-      return pile.piece()
-          + "s "
-          + (pile.redo() ? "to do again at " : "")
+      return pile.piece().many()
+          + " "
+          + (pile.redo() ? "to redo at " : "")
           + pile.stage()
           + " lie in: "
           + pile.place();
     }
     if (fact instanceof BenchFact.RedoPlanned planned) {
-      return planned.piece()
-          + "s to do again at "
+      return planned.piece().many()
+          + " to redo at "
           + planned.stage()
           + ": "
           + switch (planned.again()) {

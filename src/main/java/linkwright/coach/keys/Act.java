@@ -50,7 +50,7 @@ public enum Act {
   LOOKED("looked", "looked: done", "d"),
   TO_DUE("to-due", "to the wait that is over", "space", "page-down", "enter"),
   WAIT_OVER("wait-over", "its wait is over", "space", "page-down", "enter"),
-  HELD_REDO("held-redo", "to be done again", "space", "page-down", "enter"),
+  HELD_REDO("held-redo", "to be redone", "space", "page-down", "enter"),
   LEAVE_QUESTION("leave-question", "back to the bench", "esc"),
   BACK_AT_BENCH("back-at-bench", "back at the bench", "space", "page-down", "enter"),
   NONE_OF_THEM("none-of-them", "none of them", "space", "page-down", "enter"),

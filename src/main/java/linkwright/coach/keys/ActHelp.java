@@ -101,9 +101,9 @@ public final class ActHelp {
       case TO_PERSONS -> "another person's sitting begins here";
       case NONE_OF_THEM -> "none of these reasons: nothing is counted";
       case ALL -> "all pieces that wait here have come through";
-      case REDO -> "one piece failed and is to be done again; a number before it: so many";
+      case REDO -> "one piece failed and is to be redone; a number before it: so many";
       case SCRAP -> "one piece is lost for good; a number before it: so many";
-      case TAKE -> "take pieces that are to be done again, or new ones again";
+      case TAKE -> "take pieces that are to be redone, or new ones again";
       case NEXT_STEP -> "open the next step, its cautions first";
       case PREVIOUS_STEP -> "open the step before";
       case WAIT -> "begin the wait of this step";

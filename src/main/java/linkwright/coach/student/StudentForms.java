@@ -61,7 +61,7 @@ final class StudentForms {
   /** The steps that she met stand first. */
   private static Field step(Model model, StudentReport report) {
     List<String> steps = new ArrayList<>();
-    report.practice().forEach(each -> steps.add(each.routine() + "/" + each.step()));
+    report.practice().forEach(each -> steps.add(each.at().routine() + "/" + each.at().step()));
     report.made().forEach(each -> steps.add(each.routine() + "/" + each.step()));
     report.steps().forEach(each -> steps.add(each.routine() + "/" + each.step()));
     for (Routine routine : model.handbook().routines()) {

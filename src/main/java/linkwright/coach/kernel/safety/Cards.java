@@ -117,13 +117,12 @@ public record Cards(StepId step, String person, List<Card> all) {
   }
 
   private static void add(CRC32 sum, String text) {
-    text.chars()
-        .forEach(
-            sign -> {
-              sum.update(sign >> 8);
-              sum.update(sign);
-            });
-    sum.update(0);
+    byte[] bytes = new byte[2 * text.length() + 1];
+    for (int i = 0; i < text.length(); i++) {
+      bytes[2 * i] = (byte) (text.charAt(i) >> 8);
+      bytes[2 * i + 1] = (byte) text.charAt(i);
+    }
+    sum.update(bytes);
   }
 
   /** The cautions that apply. */
