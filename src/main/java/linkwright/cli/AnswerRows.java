@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import linkwright.cli.forms.OutForm;
 import linkwright.coach.content.Beside;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
 import linkwright.coach.content.Table;
 import linkwright.coach.keys.Act;
+import linkwright.exchange.forms.OutForm;
 import linkwright.plain.PlainLines;
 import linkwright.quantity.Read;
 import picocli.CommandLine.Option;
@@ -21,7 +21,11 @@ import picocli.CommandLine.Option;
  * first; what is said in sentences is a row without a value.
  */
 final class AnswerRows {
-  @Option(names = "--as", paramLabel = "FORM", description = OutForm.SAYS)
+  @Option(
+      names = "--as",
+      paramLabel = "FORM",
+      completionCandidates = OutForm.Named.class,
+      description = OutForm.SAYS)
   private String form = "text";
 
   /** The form that was asked for. */

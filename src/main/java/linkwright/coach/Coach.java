@@ -140,14 +140,7 @@ public final class Coach implements MessageCases<Turn> {
     if (message.drawer().isPresent()) {
       ready = ready.with(ready.handbook().with(message.drawer().get()));
     }
-    int unread = message.unread();
-    return LookRound.now(
-        unread == 0
-            ? ready
-            : ready.told(
-                unread
-                    + (unread == 1 ? " job is" : " jobs are")
-                    + " not read yet: that goes on when you come back to the tray."));
+    return LookRound.now(LookRound.told(ready, message.unread(), message.problems()));
   }
 
   @Override
@@ -307,6 +300,16 @@ public final class Coach implements MessageCases<Turn> {
             : model.trouble(
                 "Nothing was copied: this terminal does not say that it takes copies. The command"
                     + " line tells a plan too: linkwright plan, and the name of the job's book."));
+  }
+
+  @Override
+  public Turn writtenOut(Message.WrittenOut message) {
+    return Places.of(model).writtenOut(model, message);
+  }
+
+  @Override
+  public Turn rowsRead(Message.RowsRead message) {
+    return Places.of(model).rowsRead(model, message);
   }
 
   @Override

@@ -18,6 +18,7 @@ import linkwright.job.Fact;
 import linkwright.routine.Hazard;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
+import linkwright.routine.StepId;
 import linkwright.standing.StillToDo;
 
 /** Nobody leaves an open flame unasked, nor a fire watch untold. */
@@ -72,8 +73,7 @@ final class HotWorkGate {
 
   /** The end, with what is to be said of flame and watch. */
   static Effect.Leave leave(Model model) {
-    return new Effect.Leave(
-        model.hotWork().open() ? HotWorkWords.asks(model) : HotWorkWords.watch(model).orElse(""));
+    return new Effect.Leave(HotWorkWords.parting(model));
   }
 
   /** What was found open when the program began is asked about before all else. */
@@ -103,7 +103,7 @@ final class HotWorkGate {
   private static boolean hotIsLeft(Model model, AtBench at) {
     OpenJob job = model.job().orElseThrow();
     Routine routine = at.routine();
-    Set<String> done = job.state().course().stepsDone();
+    Set<StepId> done = job.state().course().stepsDone();
     for (Step step : routine.steps()) {
       AtBench there = AtBench.of(routine, job, step);
       boolean ahead = there.number() >= at.number();

@@ -6,7 +6,8 @@ package linkwright.cutting;
  *
  * @param lacking repeats that are let go
  * @param counts what is cut from each length
- * @param proved whether no way lets fewer repeats go, nor as few from fewer lengths
+ * @param proved whether no way lets fewer repeats go, nor, where none is let go, takes fewer
+ *     lengths
  */
 record BestCut(int lacking, CutCounts counts, boolean proved) {
 
@@ -19,7 +20,32 @@ record BestCut(int lacking, CutCounts counts, boolean proved) {
     boolean proved = lacking == fewest && cut.opened() == wire.fewestLengths(pieces);
     BestCut found = new BestCut(lacking, cut, proved);
     CuttingBudget budget = new CuttingBudget();
-    return (proved ? found : found.orBetter(wire, fewest, budget)).withFewerCoils(wire, budget);
+    BestCut best = proved ? found : found.orBetter(wire, fewest, budget);
+    boolean over = best.lacking > 0 && wire.lengths().length > 0;
+    return (over ? best.lessMissing(wire) : best).withFewerCoils(wire, budget);
+  }
+
+  /**
+   * The same chain, and from what is over the further pieces after which the least wire is missing.
+   * The rest of the chain needs them too, whenever its wire comes.
+   */
+  private BestCut lessMissing(WireToCut wire) {
+    CuttingBudget budget = new CuttingBudget();
+    CutTable table = new CutTable(wire, wire.wanted(), CutTable.ANY, budget);
+    for (int j = 0; j < wire.lengths().length; j++) {
+      if (!table.grow()) {
+        return new BestCut(lacking, counts.filled(wire), proved);
+      }
+    }
+    int[] most = table.leastMissing(wire.without(lacking));
+    if (wire.missing(most) >= wire.missing(counts.pieces(wire.kinds()))) {
+      return this;
+    }
+    int lengths = 1;
+    while (!table.yields(lengths, most, CutTable.ANY)) {
+      lengths++;
+    }
+    return new BestCut(lacking, table.cut(lengths, most, CutTable.ANY), proved);
   }
 
   private BestCut orBetter(WireToCut wire, int fewest, CuttingBudget budget) {
@@ -41,7 +67,7 @@ record BestCut(int lacking, CutCounts counts, boolean proved) {
   }
 
   private BestCut withFewerCoils(WireToCut wire, CuttingBudget budget) {
-    int[] pieces = wire.without(lacking);
+    int[] pieces = counts.pieces(wire.kinds());
     int known = counts.coils();
     int fewest = wire.fewestCoils(pieces[wire.ring()]);
     int lengths = counts.opened();

@@ -7,15 +7,16 @@ import java.util.stream.IntStream;
  * The best way found to cut an order.
  *
  * <p>Best means, in this order: (1) the most chain: the fewest repeats for which some piece is
- * lacking; what would make no further chain is left uncut. Then the least waste: (2) the fewest
- * lengths opened, for each opened leaves an end; (3) from those the fewest coils, for each loses a
- * tail, as far as all ways can be tried. Beyond that the shorter of the lengths that will do are
- * opened, so that long ones stay whole.
+ * lacking; (2) the least wire missing for the rest, so that what is over serves it as far as it
+ * will. Then, for the same pieces, the least waste: (3) the fewest lengths opened, for each opened
+ * leaves an end; (4) from those the fewest coils, for each loses a tail, as far as all ways can be
+ * tried. Beyond that the shorter of the lengths that will do are opened, so that long ones stay
+ * whole.
  *
  * @param order what was asked
  * @param cuts one for each length, in the order's own order, links' wire first
- * @param proved whether no plan makes more chain, nor as much from fewer lengths; if not, this is
- *     the best found
+ * @param proved whether no plan makes more chain, nor, where all is cut, takes fewer lengths; if
+ *     not, this is the best found
  */
 public record CutPlan(CutOrder order, List<LengthCut> cuts, boolean proved) {
 

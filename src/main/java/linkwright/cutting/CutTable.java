@@ -126,6 +126,39 @@ final class CutTable {
     return found;
   }
 
+  /**
+   * The pieces after which the least wire is missing, of all that the lengths yield: no fewer of
+   * any kind than those. Coils are not counted.
+   */
+  int[] leastMissing(int[] least) {
+    int[] rings = layer(ways.size() - 1);
+    int[] best = least;
+    long missing = wire.missing(least);
+    for (int cell = 0; cell < rings.length; cell++) {
+      int[] pieces = pieces(cell, rings[cell]);
+      boolean enough = rings[cell] >= 0;
+      for (int k = 0; enough && k < pieces.length; k++) {
+        enough = pieces[k] >= least[k];
+      }
+      if (enough && wire.missing(pieces) < missing) {
+        best = pieces;
+        missing = wire.missing(pieces);
+      }
+    }
+    return best;
+  }
+
+  private int[] pieces(int cell, int rings) {
+    int[] pieces = new int[wire.kinds()];
+    int left = cell;
+    for (int k = wire.ring() - 1; k >= 0; k--) {
+      pieces[k] = left % (most[k] + 1);
+      left /= most[k] + 1;
+    }
+    pieces[wire.ring()] = Math.min(most[wire.ring()], rings);
+    return pieces;
+  }
+
   /** What to cut from each length so that the first so many yield the pieces, which they must. */
   CutCounts cut(int lengths, int[] pieces, int coils) {
     int[][] cut = new int[wire.lengths().length][wire.kinds()];

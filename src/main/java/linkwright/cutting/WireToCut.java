@@ -62,6 +62,20 @@ record WireToCut(
     return Math.max(0, left / turn);
   }
 
+  /** Whether a length that yields these pieces yields one blank more beside them. */
+  boolean holdsOneMore(int[] pieces, int kind, int length) {
+    return ringsBeside(ofBlanks(pieces) + blank[kind], length) >= pieces[ring()];
+  }
+
+  /** Wire that is missing when no more than these pieces is cut: a tail for what lacks of rings. */
+  long missing(int[] pieces) {
+    long missing = 0;
+    for (int k = 0; k < kinds(); k++) {
+      missing += each(k) * Math.max(0, wanted[k] - pieces[k]);
+    }
+    return missing + (pieces[ring()] < wanted[ring()] ? tail : 0);
+  }
+
   /** What is to be cut when so many repeats of the chain are let go. */
   int[] without(int repeats) {
     int[] pieces = new int[kinds()];

@@ -19,7 +19,7 @@ public final class BenchKeys {
           new BenchKey("persons", "Who works there: [Ana, Jo]."),
           new BenchKey("units", "metric or inch."),
           new BenchKey(
-              "formers", "Plier steps and mandrels by your own names: {small step: 2.5 mm}."),
+              "formers", "Plier steps and other formers by your own names: {small step: 2.5 mm}."),
           new BenchKey("plate", "The holes of your drawplate: [1.2 mm, 1.1 mm, 1 mm]."),
           new BenchKey("kerf", "What your saw takes: 0.3 mm."),
           new BenchKey("flame.torch", "Your torch, in your own words."),
@@ -40,7 +40,7 @@ public final class BenchKeys {
           new BenchKey("prices.currency", "What prices are in: EUR. Needed with any price."),
           new BenchKey(
               "losses", "Share of pieces that you lose, by stage or all: {soldered: 3 %}."),
-          new BenchKey("redos", "Share of joints that you do again, by stage or all: {all: 5 %}."),
+          new BenchKey("redos", "Share of joints that you redo, by stage or all: {all: 5 %}."),
           new BenchKey("fire-watch", "How long you watch after the last heat: 60 min."),
           new BenchKey("waits", "Your own waits by id or name: {pickle: 10 min}."),
           new BenchKey("tools", "The tools you have: [torch, saw, loupe]; what lacks is told."));

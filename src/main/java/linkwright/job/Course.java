@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
+import linkwright.routine.StepId;
 
 /**
  * How far a job has come through its routine.
@@ -24,14 +25,14 @@ public record Course(
     String routine,
     Map<String, String> wish,
     Map<String, Sourced> reckonedWith,
-    String step,
-    Set<String> stepsDone,
+    StepId step,
+    Set<StepId> stepsDone,
     InWaits waits,
-    Map<String, String> passed,
+    Map<StepId, String> passed,
     boolean closed,
     String nextTime) {
   static final Course BLANK =
-      new Course("", "", Map.of(), Map.of(), "", Set.of(), InWaits.NONE, Map.of(), false, "");
+      new Course("", "", Map.of(), Map.of(), StepId.NONE, Set.of(), InWaits.NONE, Map.of(), false, "");
 
   Course after(Entry entry) {
     Fact fact = entry.fact();
@@ -71,15 +72,13 @@ public record Course(
       return with(opened.step(), stepsDone, passed);
     }
     if (fact instanceof Fact.StepDone done) {
-      return with(step, plus(stepsDone, done.step()), notPassed(done.step()));
+      return with(step, plus(stepsDone, done.step()), without(passed, done.step()));
     }
     if (fact instanceof Fact.PiecesThrough through) {
-      return with(step, stepsDone, notPassed(through.step()));
+      return with(step, stepsDone, without(passed, through.step()));
     }
     if (fact instanceof BenchFact.StepSkipped skipped) {
-      Map<String, String> more = new HashMap<>(passed);
-      more.put(skipped.step(), skipped.why());
-      return with(step, stepsDone, Map.copyOf(more));
+      return with(step, stepsDone, with(passed, skipped.step(), skipped.why()));
     }
     if (fact instanceof Fact.JobClosed done) {
       return closed(true, done.nextTime());
@@ -92,7 +91,7 @@ public record Course(
         name, routine, wish, reckonedWith, step, stepsDone, waits, passed, nowClosed, learnt);
   }
 
-  private Course with(String newStep, Set<String> newDone, Map<String, String> newPassed) {
+  private Course with(StepId newStep, Set<StepId> newDone, Map<StepId, String> newPassed) {
     return new Course(
         name, routine, wish, reckonedWith, newStep, newDone, waits, newPassed, closed, nextTime);
   }
@@ -108,13 +107,18 @@ public record Course(
     return left.equals(waits) ? this : with(left);
   }
 
-  /** What was worked at after all is not passed any more. */
-  private Map<String, String> notPassed(String stepId) {
-    if (!passed.containsKey(stepId)) {
-      return passed;
-    }
-    Map<String, String> left = new HashMap<>(passed);
-    left.remove(stepId);
+  private static <T> Map<StepId, T> with(Map<StepId, T> map, StepId step, T value) {
+    Map<StepId, T> more = new HashMap<>(map);
+    more.put(step, value);
+    return Map.copyOf(more);
+  }
+
+  /**
+   * What was worked at after all is not passed any more.
+   */
+  private static <T> Map<StepId, T> without(Map<StepId, T> map, StepId step) {
+    Map<StepId, T> left = new HashMap<>(map);
+    left.remove(step);
     return Map.copyOf(left);
   }
 

@@ -4,19 +4,21 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
+import linkwright.routine.StepId;
+import linkwright.routine.WaitId;
 
 /**
  * What went into a step's wait together, and has not come out.
  *
  * @param step the step's id
  * @param pieces what is on its way there → how many went in; empty for all that is there
- * @param begun the names of the waits that were begun for it
+ * @param begun the waits that were begun for it
  * @param running the timers of these that were not answered yet
  */
 public record InWait(
-    String step, Map<OnWay, Integer> pieces, Set<String> begun, Set<EntryId> running) {
+    StepId step, Map<OnWay, Integer> pieces, Set<WaitId> begun, Set<EntryId> running) {
   static InWait of(Fact.TimerStarted started, EntryId timer) {
-    return new InWait(started.step(), started.goesIn(), Set.of(started.name()), Set.of(timer));
+    return new InWait(started.step(), started.goesIn(), Set.of(started.waitId()), Set.of(timer));
   }
 
   /** Whether it is all that waits there, whatever comes later: a step that counts nothing. */
@@ -30,8 +32,8 @@ public record InWait(
   }
 
   InWait again(Fact.TimerStarted started, EntryId timer) {
-    Set<String> names = new HashSet<>(begun);
-    names.add(started.name());
+    Set<WaitId> names = new HashSet<>(begun);
+    names.add(started.waitId());
     return new InWait(step, pieces, Set.copyOf(names), Set.of(timer));
   }
 

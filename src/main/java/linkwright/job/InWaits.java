@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
+import linkwright.routine.StepId;
 
 /**
  * What is in the waits of a job's steps: pieces that went in later have a wait of their own.
@@ -20,7 +21,7 @@ public record InWaits(List<InWait> all) {
   }
 
   /** What is in the waits of a step. */
-  public List<InWait> at(String step) {
+  public List<InWait> at(StepId step) {
     return all.stream().filter(each -> each.step().equals(step)).toList();
   }
 
@@ -66,7 +67,7 @@ public record InWaits(List<InWait> all) {
     return left;
   }
 
-  private InWaits less(OnWay way, int count, String step) {
+  private InWaits less(OnWay way, int count, StepId step) {
     List<InWait> left = new ArrayList<>(all);
     int gone = count;
     for (boolean running : List.of(false, true)) {
@@ -100,12 +101,12 @@ public record InWaits(List<InWait> all) {
    */
   InWaits within(Piles piles) {
     InWaits left = this;
-    Map<String, Map<OnWay, Integer>> sums = new HashMap<>();
+    Map<StepId, Map<OnWay, Integer>> sums = new HashMap<>();
     for (InWait each : all) {
       Map<OnWay, Integer> sum = sums.computeIfAbsent(each.step(), step -> new HashMap<>());
       each.pieces().forEach((way, count) -> sum.merge(way, count, Integer::sum));
     }
-    for (Map.Entry<String, Map<OnWay, Integer>> step : sums.entrySet()) {
+    for (Map.Entry<StepId, Map<OnWay, Integer>> step : sums.entrySet()) {
       for (Map.Entry<OnWay, Integer> sum : step.getValue().entrySet()) {
         int over = sum.getValue() - there(piles, sum.getKey());
         if (over > 0) {

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import linkwright.routine.PieceKind;
+import linkwright.routine.StepId;
 
 /**
  * A timer that was set and not answered yet. It holds its end, not its rest, so it goes on while
@@ -23,7 +24,7 @@ public record TimerRun(
     String name,
     Instant startedAt,
     long seconds,
-    Optional<String> step,
+    Optional<StepId> step,
     Map<PieceKind, Integer> pieces) {
   private static final Duration LONG_OVER = Duration.ofHours(1);
 
@@ -52,7 +53,7 @@ public record TimerRun(
   }
 
   /** Whether it is the wait of that step. */
-  public boolean isOf(String stepId) {
+  public boolean isOf(StepId stepId) {
     return step.filter(stepId::equals).isPresent();
   }
 

@@ -15,6 +15,8 @@ import linkwright.job.EntryId;
 import linkwright.job.Fact;
 import linkwright.job.LessonFact;
 import linkwright.job.Strikes;
+import linkwright.quantity.Count;
+import linkwright.routine.StepId;
 
 /**
  * A student as her own book tells of her, across jobs and routines.
@@ -121,13 +123,9 @@ public record Learner(
     String day = routine + "/" + today + "/";
     return askings.stream()
         .filter(asking -> asking.lesson().startsWith(day))
-        .mapToInt(asking -> number(asking.lesson().substring(day.length())))
+        .mapToInt(asking -> Count.inDigits(asking.lesson().substring(day.length()), 4).orElse(0))
         .max()
         .orElse(0);
-  }
-
-  private static int number(String text) {
-    return text.matches("[0-9]{1,4}") ? Integer.parseInt(text) : 0;
   }
 
   private Lesson begun(String lesson, List<Item> bank, LocalDate today) {
@@ -143,7 +141,7 @@ public record Learner(
   }
 
   /** What went back at a step, by reason, over all that she made; empty where nothing did. */
-  public Map<String, Integer> redo(String routine, String step) {
+  public Map<String, Integer> redo(String routine, StepId step) {
     Map<String, Integer> sums = new LinkedHashMap<>();
     at(routine, step)
         .forEach(made -> made.redo().forEach((reason, n) -> sums.merge(reason, n, Integer::sum)));
@@ -151,13 +149,13 @@ public record Learner(
   }
 
   /** How many came through a step or went back from it, over all that she made. */
-  public int tried(String routine, String step) {
+  public int tried(String routine, StepId step) {
     return at(routine, step)
         .mapToInt(made -> made.through() + made.redo().values().stream().mapToInt(n -> n).sum())
         .sum();
   }
 
-  private Stream<LessonFact.PiecesMade> at(String routine, String step) {
+  private Stream<LessonFact.PiecesMade> at(String routine, StepId step) {
     return made.stream()
         .map(Made::fact)
         .filter(fact -> fact.routine().equals(routine) && fact.step().equals(step));

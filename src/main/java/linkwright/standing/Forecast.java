@@ -2,6 +2,7 @@ package linkwright.standing;
 
 import java.util.List;
 import java.util.function.ToIntFunction;
+import linkwright.hands.Fineness;
 import linkwright.hands.Hands;
 import linkwright.hands.Pace;
 import linkwright.job.JobState;
@@ -11,6 +12,7 @@ import linkwright.routine.Counts;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
+import linkwright.routine.StepId;
 
 /**
  * Hours still to go, with their spread.
@@ -37,7 +39,7 @@ public record Forecast(double seconds, double spread) {
    * @param usualSeconds the routine's usual time for each
    * @param batch whether they are batches
    */
-  public record Work(String step, double pieces, double usualSeconds, boolean batch) {}
+  public record Work(StepId step, double pieces, double usualSeconds, boolean batch) {}
 
   /** Hours to go for that work, at the pace of those hours. */
   public static Forecast of(List<Work> work, TimeSheet times) {
@@ -54,11 +56,11 @@ public record Forecast(double seconds, double spread) {
     return new Forecast(seconds, Math.sqrt(variance));
   }
 
-  private static int come(String step, boolean batch, TimeSheet times) {
+  private static int come(StepId step, boolean batch, TimeSheet times) {
     return (batch ? times.timesByStep() : times.throughByStep()).getOrDefault(step, 0);
   }
 
-  private static double pace(String step, double usualSeconds, int come, TimeSheet times) {
+  private static double pace(StepId step, double usualSeconds, int come, TimeSheet times) {
     double spent = come > 0 ? times.secondsByStep().getOrDefault(step, 0.0) : 0;
     return (spent + USUAL_WEIGHT * usualSeconds) / (come + USUAL_WEIGHT);
   }
@@ -71,16 +73,18 @@ public record Forecast(double seconds, double spread) {
    * @param wantedOf kind of piece → pieces the chain takes
    * @param redosPerJoint how often a joint is made again before it holds
    * @param hands how long it took her before; where she never did it the routine says what is usual
+   * @param fineness how much longer a piece of this chain's wire takes
    */
   public static List<Work> workLeft(
       Routine routine,
       JobState state,
       ToIntFunction<PieceKind> wantedOf,
       double redosPerJoint,
-      Hands hands) {
+      Hands hands,
+      Fineness fineness) {
     return routine.steps().stream()
         .filter(step -> step.usualSeconds().isPresent())
-        .map(step -> left(step, state, wantedOf, redosPerJoint, hands))
+        .map(step -> left(step, state, wantedOf, redosPerJoint, hands, fineness))
         .filter(work -> work.pieces() > 0)
         .toList();
   }
@@ -90,9 +94,13 @@ public record Forecast(double seconds, double spread) {
       JobState state,
       ToIntFunction<PieceKind> wantedOf,
       double redosPerJoint,
-      Hands hands) {
+      Hands hands,
+      Fineness fineness) {
     double usual =
-        hands.secondsEach(Pace.of(step)).orElse((double) step.usualSeconds().getAsLong());
+        Pace.pieceOf(step).map(fineness::times).orElse(1.0)
+            * hands
+                .ordinarySecondsEach(Pace.of(step))
+                .orElse((double) step.usualSeconds().getAsLong());
     if (step.counts() == Counts.NOTHING || step.stage().isEmpty()) {
       boolean done = state.course().stepsDone().contains(step.id());
       return new Work(step.id(), done ? 0 : 1, usual, true);

@@ -7,7 +7,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import linkwright.cli.console.Exit;
 import org.junit.jupiter.api.BeforeEach;
@@ -84,11 +86,11 @@ class PlainWalkTest {
       assertThat(line.err()).isEmpty();
       assertThat(jeweller.typed()).contains("redo 2").endsWith("", "quit");
       assertThat(line.out())
-          .contains("Entered: 2 links to do again at soldered")
+          .contains("Entered: 2 links to redo at soldered")
           .contains("Remedy: ")
           .contains("Some go back: on to “Solder the links”.")
           .contains("In hand: 1, from redo.")
-          .contains("Entered: 2 links soldered, done again.")
+          .contains("Entered: 2 links soldered, redone.")
           .contains("no link, all 7 are good; no ring, all 8 are good")
           .contains("Length, planned 208.0 ± 2.6 mm, came out 221 mm.")
           .contains("Entered: job closed: start with the longer blank.")
@@ -215,7 +217,7 @@ class PlainWalkTest {
       assertThat(told)
           .contains(
               "Timer: kettle is due.",
-              "Kettle: due. “answer” answers it.",
+              "Kettle: due. “answer” quiets it.",
               "kettle: answered.",
               "No timer runs.");
     }
@@ -238,6 +240,39 @@ class PlainWalkTest {
       assertThat(line.out())
           .contains("Entered: hot work: lit.", "every flame out, gas shut?", "Fire watch: ")
           .contains("Entered: hot work: every flame out, gas shut.");
+    }
+
+    @Test
+    void says_of_a_lit_flame_on_every_page_and_last_of_all_when_its_lines_end() {
+      List<String> answers =
+          new ArrayList<>(List.of("where", "timers", "wire", "lesson", "where", "brief", "repeat"));
+      boolean[] asked = {false};
+      boolean[] lit = {false};
+      Map<String, String> pages = new LinkedHashMap<>();
+      String[] typed = {""};
+      line.talking(
+          heard -> {
+            asked[0] |= heard.contains("An empty line: torch lit");
+            lit[0] |= heard.contains("Entered: hot work: lit.");
+            if (lit[0]) {
+              pages.put(pages.size() + " " + typed[0], heard);
+            }
+            typed[0] = lit[0] && !answers.isEmpty() ? answers.remove(0) : asked[0] ? "lit" : "";
+            return lit[0] && answers.isEmpty() ? Optional.empty() : Optional.of(typed[0]);
+          },
+          "walk",
+          "--plain");
+      assertThat(pages).hasSize(7);
+      pages.forEach(
+          (word, page) ->
+              assertThat(page)
+                  .as(word)
+                  .containsPattern(
+                      word.endsWith("brief")
+                          ? "Brief: one line"
+                          : "A flame is lit since [^.]*\\. “shut” says: every flame out, gas shut"));
+      assertThat(line.out())
+          .containsPattern("Left\\. [^\n]*\nLit at [0-9: A-Za-z]*: every flame out, gas shut\\?\n\\z");
     }
 
     @Test

@@ -13,11 +13,16 @@ import linkwright.job.Pile;
 import linkwright.plan.WishKeys;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
+import linkwright.routine.StepId;
 import linkwright.standing.JobBook;
 
-/** A job's book as chance has it: planned, tried, cut, soldered, failed, scrapped, planned anew. */
+/**
+ * A job's book as chance has it: planned with one size of link or several, with and without rings
+ * at the ends, tried, cut, soldered, failed, scrapped, planned anew.
+ */
 final class RandomBook {
   private static final int ENTRIES = 22;
+  private static final String ROUND_BETWEEN = "1 link + 2 small pattern=round ring=3 mm";
 
   private final Random chance;
   private final JobBook book = JobBook.of("scroll-and-ring");
@@ -56,6 +61,8 @@ final class RandomBook {
     wish.put(WishKeys.LINK_PATTERN, "scroll");
     wish.put(WishKeys.LINK_LENGTH, pick("14 mm", "15 mm"));
     wish.put(WishKeys.LINK_BLANK, pick("", "", "40 mm"));
+    wish.put(WishKeys.LINK_REPEAT, pick("", "", ROUND_BETWEEN, "2 link + 1 oval blank=30 mm"));
+    wish.put(WishKeys.RING_ENDS, pick("", "", "3 mm", "4 mm"));
     wish.put(WishKeys.RING_INSIDE, pick("2.5 mm", "3 mm", "3.4 mm"));
     wish.put(WishKeys.RING_WIRE, pick("", "", "0.8 mm"));
     wish.put(WishKeys.FINISHED, pick("12 cm", "19 cm", "45 cm"));
@@ -119,7 +126,9 @@ final class RandomBook {
           case 0 -> enter(new Fact.PiecesScrapped(kind, 1, stage, false, "melted"));
           case 1 -> enter(new Fact.PiecesSentBack(kind, 1, stage, stage, false, "gap"));
           default ->
-              enter(new Fact.PiecesThrough(Map.of(kind, count), stage, false, "solder-links"));
+              enter(
+                  new Fact.PiecesThrough(
+                      Map.of(kind, count), stage, false, new StepId("solder-links")));
         }
         return;
       }

@@ -229,7 +229,7 @@ class BenchTest {
     @Test
     void with_no_redo_pile_here_it_says_so() {
       toSolder(2).press("x");
-      assertThat(bench.notice()).isEqualTo("Nothing is to be done again.");
+      assertThat(bench.notice()).isEqualTo("Nothing is to be redone.");
     }
   }
 
@@ -264,7 +264,7 @@ class BenchTest {
       bench.goTo("anneal-wire").press("space", "y");
       assertThat(bench.entered(Fact.SteppedAway.class)).isEmpty();
       bench.press("esc");
-      assertThat(bench.state().times().sitting()).isTrue();
+      assertThat(bench.state().times().seenAt()).isPresent();
       bench.press("y", "space");
       assertThat(bench.entered(Fact.SteppedAway.class))
           .containsExactly(new Fact.SteppedAway(true, true, true));

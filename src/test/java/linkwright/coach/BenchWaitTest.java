@@ -12,6 +12,7 @@ import linkwright.job.BenchFact;
 import linkwright.job.Fact;
 import linkwright.job.TimerRun;
 import linkwright.routine.Stage;
+import linkwright.routine.StepId;
 import linkwright.view.Glyphs;
 import linkwright.view.Shown;
 import org.junit.jupiter.api.Nested;
@@ -49,9 +50,9 @@ class BenchWaitTest {
     void no_press_ends_the_wait_before_it_is_over(String key) {
       bench.goTo("pickle-wire").press("space");
       bench.press(20, key);
-      assertThat(bench.at().step().id()).isEqualTo("pickle-wire");
+      assertThat(bench.at().step().id()).isEqualTo(new StepId("pickle-wire"));
       assertThat(bench.entered(Fact.TimerAnswered.class)).isEmpty();
-      assertThat(bench.state().course().stepsDone()).doesNotContain("pickle-wire");
+      assertThat(bench.state().course().stepsDone()).doesNotContain(new StepId("pickle-wire"));
       assertThat(running()).isPresent();
     }
 
@@ -70,7 +71,7 @@ class BenchWaitTest {
       assertThat(running()).isEmpty();
       assertThat(bench.state().course().stepsDone()).isEmpty();
       bench.press("space");
-      assertThat(bench.state().course().stepsDone()).contains("pickle-wire");
+      assertThat(bench.state().course().stepsDone()).contains(new StepId("pickle-wire"));
     }
 
     @Test
@@ -80,12 +81,12 @@ class BenchWaitTest {
       bench.pass(Duration.ofMinutes(9));
       int entries = bench.entered(Fact.StepDone.class).size();
       bench.press("space");
-      assertThat(bench.at().step().id()).isEqualTo("pickle-wire");
+      assertThat(bench.at().step().id()).isEqualTo(new StepId("pickle-wire"));
       assertThat(bench.entered(Fact.StepDone.class)).hasSize(entries);
       assertThat(bench.entered(Fact.TimerAnswered.class)).isEmpty();
       bench.press("space");
       assertThat(running()).isEmpty();
-      assertThat(bench.state().course().stepsDone()).contains("pickle-wire");
+      assertThat(bench.state().course().stepsDone()).contains(new StepId("pickle-wire"));
     }
   }
 
@@ -94,7 +95,7 @@ class BenchWaitTest {
     @Test
     void the_key_goes_to_the_nearest_other_work_and_leaves_it_running() {
       pickling().press("space").seeCautions();
-      assertThat(bench.at().step().id()).isEqualTo("solder-links");
+      assertThat(bench.at().step().id()).isEqualTo(new StepId("solder-links"));
       assertThat(bench.pile("link").waitingFor(Stage.CHECKED)).isZero();
       assertThat(running()).isPresent();
     }
@@ -158,7 +159,7 @@ class BenchWaitTest {
         assertThat(Pages.of(bench.model()).open().get(0).act()).contains(Act.MEANWHILE);
         bench.press("w", "a");
         bench.goTo(later).press("space");
-        assertThat(bench.entered(Fact.StepDone.class)).noneMatch(d -> d.step().equals(later));
+        assertThat(bench.entered(Fact.StepDone.class)).noneMatch(d -> d.step().word().equals(later));
       }
       assertThat(bench.state().timers().running()).hasSize(1);
       assertThat(bench.pile("link").finished()).isZero();
@@ -220,12 +221,12 @@ class BenchWaitTest {
         bench.pass(Duration.ofSeconds(52)).press("space", "a", "d", "z", "enter");
       }
       assertThat(bench.model().watch()).isPresent();
-      assertThat(bench.state().course().stepsDone()).doesNotContain("look-over");
+      assertThat(bench.state().course().stepsDone()).doesNotContain(new StepId("look-over"));
       // An hour without an entry is a break: the first press comes back to the bench.
       bench.pass(Duration.ofMinutes(20)).press("space").seeCautions();
       bench.press("space");
       assertThat(bench.model().watch()).isEmpty();
-      assertThat(bench.state().course().stepsDone()).contains("look-over");
+      assertThat(bench.state().course().stepsDone()).contains(new StepId("look-over"));
     }
 
     @Test

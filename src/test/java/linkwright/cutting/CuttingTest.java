@@ -84,7 +84,8 @@ class CuttingTest {
   class WithRings {
     @Test
     void ofOneWireTooShortForAllEachLinkCutHasItsRing() {
-      // 100 mm: two links (76.5) leave 23.2 for a coil of one ring; one link leaves 61.6
+      // 100 mm: two links (76.5) leave 23.2 for a coil of one ring; one link leaves 61.6, enough
+      // for two rings and for two of those to come
       CutOrder order =
           CutOrder.of(
               List.of(100.0),
@@ -94,8 +95,8 @@ class CuttingTest {
       CutPlan plan = Cutting.plan(order);
 
       assertThat(plan.blanks()).containsExactly(1);
-      assertThat(plan.rings()).isEqualTo(2);
-      assertThat(plan.leftMm()).containsExactly(29.6);
+      assertThat(plan.rings()).isEqualTo(4);
+      assertThat(plan.leftMm()).containsExactly(7.6);
     }
 
     @Test
@@ -114,7 +115,7 @@ class CuttingTest {
     }
 
     @Test
-    void whatWouldMakeNoFurtherChainStaysUncut() {
+    void whatIsOverServesTheRestOfTheChain() {
       // two links and three rings take 119.8 mm; 11.2 are enough for a ring more, not for a link
       CutPlan plan =
           Cutting.plan(
@@ -125,8 +126,24 @@ class CuttingTest {
                   0.3));
 
       assertThat(plan.blanks()).containsExactly(2);
-      assertThat(plan.rings()).isEqualTo(3);
-      assertThat(plan.leftMm()).containsExactly(11.2);
+      assertThat(plan.rings()).isEqualTo(4);
+      assertThat(plan.leftMm()).containsExactly(0.2);
+    }
+
+    @Test
+    void ofAWireAHairTooShortOneRingIsMissingAndNoWholeRepeat() {
+      // seven links and eight rings take 7 x 30.3 + 8 x 11 + 10 - 0.3 = 309.8 mm
+      CutPlan plan =
+          Cutting.plan(
+              CutOrder.of(
+                  List.of(309.79),
+                  List.of(BlanksWanted.each(30, 7)),
+                  Optional.of(RingsWanted.each(11, 10, 8)),
+                  0.3));
+
+      assertThat(plan.shortBlanks()).containsExactly(0);
+      assertThat(plan.shortRings()).isEqualTo(1);
+      assertThat(plan.shortMm()).isEqualTo(21, within(1e-9));
     }
 
     @Test

@@ -1,6 +1,7 @@
 package linkwright.cutting;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -23,11 +24,12 @@ class ExhaustiveComparisonTest {
     for (int seed = 1; seed <= RUNS; seed++) {
       CutOrder order = order(new Random(seed));
       CutPlan plan = Cutting.plan(order);
-      Best best = best(order);
+      Best best = best(order, plan);
       String told = "seed " + seed + " " + order;
 
       assertThat(plan.proved()).as(told).isTrue();
       assertThat(PlanCounts.lacking(plan)).as("lacking, " + told).isEqualTo(best.lacking);
+      assertThat(plan.shortMm()).as("missing, " + told).isEqualTo(best.missing, within(1e-6));
       assertThat(PlanCounts.opened(plan)).as("opened, " + told).isEqualTo(best.cost / 100);
       assertThat(PlanCounts.coils(plan)).as("coils, " + told).isEqualTo(best.cost % 100);
     }
@@ -56,10 +58,20 @@ class ExhaustiveComparisonTest {
         random.nextInt(3));
   }
 
-  /** The fewest repeats lacking; then opened lengths × 100 + coils, the least. */
-  private record Best(int lacking, int cost) {}
+  /**
+   * The fewest repeats lacking; then the least wire missing, mm; and for the pieces of the plan
+   * opened lengths × 100 + coils, the least.
+   */
+  private record Best(int lacking, double missing, int cost) {
+    boolean beats(Best other) {
+      if (lacking != other.lacking) {
+        return lacking < other.lacking;
+      }
+      return missing < other.missing - 1e-6;
+    }
+  }
 
-  private static Best best(CutOrder order) {
+  private static Best best(CutOrder order, CutPlan plan) {
     Map<List<Integer>, Integer> reached = new HashMap<>();
     int kinds = order.blanks().size() + 1;
     reached.put(new ArrayList<>(Collections.nCopies(kinds, 0)), 0);
@@ -75,14 +87,25 @@ class ExhaustiveComparisonTest {
           });
       reached = further;
     }
-    Best best = new Best(Integer.MAX_VALUE, 0);
+    Best best = new Best(Integer.MAX_VALUE, 0, 0);
     for (Map.Entry<List<Integer>, Integer> way : reached.entrySet()) {
-      int lacking = lacking(order, way.getKey());
-      if (lacking < best.lacking || (lacking == best.lacking && way.getValue() < best.cost)) {
-        best = new Best(lacking, way.getValue());
-      }
+      List<Integer> made = way.getKey();
+      Best one = new Best(lacking(order, made), missing(order, made), way.getValue());
+      best = one.beats(best) ? one : best;
     }
-    return best;
+    List<Integer> pieces = new ArrayList<>(plan.blanks());
+    pieces.add(plan.rings());
+    return new Best(best.lacking, best.missing, reached.getOrDefault(pieces, 0));
+  }
+
+  private static double missing(CutOrder order, List<Integer> made) {
+    double missing = 0;
+    for (int k = 0; k < order.blanks().size(); k++) {
+      BlanksWanted blank = order.blanks().get(k);
+      missing += (blank.wanted() - made.get(k)) * (blank.mm() + order.kerfMm());
+    }
+    int rings = order.rings().map(RingsWanted::wanted).orElse(0) - made.get(made.size() - 1);
+    return rings > 0 ? missing + order.rings().orElseThrow().coilMm(rings) : missing;
   }
 
   /** PlanCounts up one by one: so many repeats fewer are wanted until what is made is enough. */

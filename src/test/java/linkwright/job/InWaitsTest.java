@@ -7,9 +7,12 @@ import java.util.List;
 import java.util.Map;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
+import linkwright.routine.StepId;
+import linkwright.routine.WaitId;
 import org.junit.jupiter.api.Test;
 
 class InWaitsTest {
+  private static final StepId STEP = new StepId("pickle-links");
   private static final OnWay FRESH = new OnWay(PieceKind.LINK, Stage.CHECKED, false);
   private static final OnWay AGAIN = new OnWay(PieceKind.LINK, Stage.CHECKED, true);
 
@@ -17,12 +20,12 @@ class InWaitsTest {
   private final Fact second = in(Map.of(FRESH, 2, AGAIN, 1));
 
   private static Fact in(Map<OnWay, Integer> what) {
-    return new Fact.TimerStarted("Pickle", 480, "pickle", "pickle-links", what);
+    return new Fact.TimerStarted("Pickle", 480, new WaitId("pickle"), STEP, what);
   }
 
   private static Fact out(int count, boolean redo) {
     return new Fact.PiecesThrough(
-        Map.of(PieceKind.LINK, count), Stage.CHECKED, redo, "pickle-links");
+        Map.of(PieceKind.LINK, count), Stage.CHECKED, redo, STEP);
   }
 
   private static List<InWait> after(Fact... facts) {
@@ -30,7 +33,7 @@ class InWaitsTest {
     for (int i = 0; i < facts.length; i++) {
       waits = waits.after(new Entry(i + 1, Instant.EPOCH, "bench", facts[i]));
     }
-    return waits.at("pickle-links");
+    return waits.at(STEP);
   }
 
   private static Fact answered(int timer) {
@@ -62,7 +65,7 @@ class InWaitsTest {
 
   @Test
   void a_step_that_is_done_has_nothing_in_its_wait() {
-    assertThat(after(first, new Fact.StepDone("pickle-links"))).isEmpty();
-    assertThat(after(first, new Fact.StepDone("clean-test"))).hasSize(1);
+    assertThat(after(first, new Fact.StepDone(STEP))).isEmpty();
+    assertThat(after(first, new Fact.StepDone(new StepId("clean-test")))).hasSize(1);
   }
 }

@@ -24,6 +24,7 @@ import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
 import linkwright.routine.WaitEnds;
+import linkwright.routine.StepId;
 import linkwright.standing.Handbook;
 
 /**
@@ -196,7 +197,7 @@ final class EntryChecks {
         .map(each -> "came out of no wait: " + entry + ", of which were over " + over);
   }
 
-  private boolean pickles(List<Entry> book, String step) {
+  private boolean pickles(List<Entry> book, StepId step) {
     return routine(book)
         .flatMap(routine -> routine.step(step))
         .filter(found -> found.does().contains(Hazard.PICKLES))

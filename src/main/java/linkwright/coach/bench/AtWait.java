@@ -80,7 +80,7 @@ record AtWait(
   }
 
   private static boolean begun(InWait each, Wait wait) {
-    return each.begun().contains(wait.name());
+    return each.begun().contains(wait.id());
   }
 
   /** Whether anything can be done with what is here before a wait ends. */

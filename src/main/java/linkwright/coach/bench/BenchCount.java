@@ -19,6 +19,7 @@ import linkwright.job.Pile;
 import linkwright.routine.Counts;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
+import linkwright.routine.StepId;
 import linkwright.standing.Standing;
 import linkwright.standing.StillToDo;
 
@@ -161,7 +162,7 @@ final class BenchCount {
       return BenchGate.onward(model, at);
     }
     List<Fact> facts = new ArrayList<>(BenchWait.over(model, at));
-    String step = at.step().id();
+    StepId step = at.step().id();
     Map<Stage, Map<PieceKind, Integer>> fresh = new LinkedHashMap<>();
     out.forEach(
         (way, count) -> {
@@ -184,7 +185,7 @@ final class BenchCount {
     along(model, at, count)
         .forEach((piece, going) -> put(fresh, at.step().stage().get(piece), piece, going));
     List<Fact> facts = new ArrayList<>();
-    String step = at.step().id();
+    StepId step = at.step().id();
     if (redo) {
       facts.add(new Fact.PiecesThrough(Map.of(at.piece(), count), at.stage(), true, step));
     }

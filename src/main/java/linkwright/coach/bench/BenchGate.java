@@ -25,7 +25,7 @@ final class BenchGate {
   /** No step is passed while cards of it were not turned over: some stand nowhere else. */
   static Model cardsFirst(Model model, AtBench at) {
     return model.trouble(
-        "The cards of step " + at.number() + " come before a later step ({do:seen} turns them).");
+        "First this card: {do:seen} turns it. Step " + at.number() + " is not passed without.");
   }
 
   /** What an entry leads to: a book that names no step of its routine has its step opened. */
@@ -178,7 +178,7 @@ final class BenchGate {
         .filter(back -> AtBench.of(at.routine(), job, back).waiting() > 0);
   }
 
-  /** The earliest step before this one with pieces to be done again that are still wanted. */
+  /** The earliest step before this one with pieces to be redone that are still wanted. */
   private static Optional<Step> redoBefore(Model model, AtBench at) {
     OpenJob job = model.job().orElseThrow();
     return at.routine().steps().stream()
@@ -201,6 +201,6 @@ final class BenchGate {
         .filter(step -> AtBench.of(at.routine(), job, step).redo() > 0)
         .findFirst()
         .map(step -> open(model, step))
-        .orElseGet(() -> Turn.to(model.told("Nothing is to be done again.")));
+        .orElseGet(() -> Turn.to(model.told("Nothing is to be redone.")));
   }
 }

@@ -3,11 +3,15 @@ package linkwright.coach.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import linkwright.coach.content.Drawing;
+import linkwright.coach.content.Emphasis;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.coach.kernel.drawn.LaidOut;
+import linkwright.coach.kernel.drawn.LinkShape;
+import linkwright.coach.kernel.drawn.SharedWire;
 import linkwright.routine.Routine;
 import linkwright.routine.SolderMap;
 import linkwright.routine.Stage;
@@ -40,12 +44,28 @@ public final class PlanContent {
     return parts;
   }
 
+  /** The link as it is planned, where there is room below the fields. */
+  static List<Part> drawn(PlanHeld held, Model model) {
+    return held.preview()
+        .counted()
+        .plan()
+        .flatMap(plan -> plan.link().formed())
+        .map(link -> LinkShape.of(link, "the link as planned", Emphasis.NOW))
+        .map(
+            shape ->
+                List.<Part>of(
+                    new Drawing(List.of(shape), List.of(), model.settings().units())
+                        .whereThereIsRoom()))
+        .orElse(List.of());
+  }
+
   /** What the plan comes to, in this job's and this user's words. */
   public static List<Part> comesTo(Standing standing, Model model) {
     CountedPlan counted = standing.counted().saidIn(model.settings().units());
     Optional<Routine> routine = routine(model);
     List<Part> parts = new ArrayList<>();
     if (counted.plan().isPresent()) {
+      parts.addAll(SharedWire.of(model, standing));
       parts.addAll(chain(model, routine).of(standing));
     }
     counted

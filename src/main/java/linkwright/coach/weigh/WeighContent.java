@@ -92,7 +92,7 @@ final class WeighContent {
         length(in.lengthMm(), units));
     line(lines, "chain", units.mass(plan.massChainG()), mass(in.chainG(), units));
     line(lines, "links", "" + plan.links(), "" + links.atOrPast(StillToDo.JUDGED));
-    line(lines, "done again", "", "" + links.sentBack());
+    line(lines, "redone", "", "" + links.sentBack());
     line(lines, "scrapped", "" + (plan.blanksToCut() - plan.links()), "" + links.scrapped());
   }
 
@@ -110,7 +110,7 @@ final class WeighContent {
       again += pile.sentBack();
       scrapped += pile.scrapped();
     }
-    line(lines, "done again", "", "" + again);
+    line(lines, "redone", "", "" + again);
     line(lines, "scrapped", "", "" + scrapped);
   }
 

@@ -5,6 +5,7 @@ import java.util.Map;
 import linkwright.plan.ChainWish;
 import linkwright.plan.PartPlan;
 import linkwright.plan.Plan;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Metal;
 import linkwright.routine.PieceKind;
@@ -37,7 +38,7 @@ public final class PlanWords {
   public static Map<String, String> of(Plan plan, UnitStyle units) {
     ChainWish wish = plan.wish();
     Map<String, String> words = new HashMap<>();
-    words.put("wire", units.wire(wish.wireMm()));
+    words.put("wire", wish.wireSaid(units));
     words.put("blank", units.length(plan.linkBlankMm()));
     words.put("links", Integer.toString(plan.links()));
     words.put("rings", Integer.toString(plan.rings()));
@@ -48,7 +49,7 @@ public final class PlanWords {
         .ifPresent(
             ring -> {
               words.put("ring inside", units.length(ring.insideMm()));
-              words.put("ring wire", units.wire(ring.wireMm()));
+              words.put("ring wire", wish.ringWireSaid(units));
               words.put("ring blank", units.length(plan.ringBlankMm()));
               ring.ovalInsideMm().ifPresent(oval -> words.put("oval inside", units.length(oval)));
             });
@@ -68,7 +69,7 @@ public final class PlanWords {
   private static void metal(Map<String, String> words, Metal metal, UnitStyle units) {
     double from = metal.annealC().from();
     double to = metal.annealC().to();
-    String celsius = "%.0f to %.0f °C".formatted(from, to);
+    String celsius = Decimals.fixed(from, 0) + " to " + Decimals.fixed(to, 0) + " °C";
     words.put(
         "anneals",
         units == UnitStyle.INCH
