@@ -1,6 +1,5 @@
 package linkwright.hands;
 
-import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -23,6 +22,7 @@ import linkwright.link.Pattern;
 import linkwright.plan.ChainWish;
 import linkwright.plan.WishKeys;
 import linkwright.plan.WishReading;
+import linkwright.quantity.Decimals;
 import linkwright.reference.Reference;
 import linkwright.routine.Counts;
 import linkwright.routine.Routine;
@@ -111,9 +111,7 @@ public record TaughtJob(
             (name, value) -> {
               boolean ofMetal = name.equals(PriceList.METAL_PER_G);
               if (!ofMetal || !metal.isEmpty()) {
-                typed.put(
-                    "prices." + name + (ofMetal ? "." + metal : ""),
-                    BigDecimal.valueOf(value).stripTrailingZeros().toPlainString());
+                typed.put("prices." + name + (ofMetal ? "." + metal : ""), Decimals.upTo(value, 9));
               }
             });
     return typed;

@@ -34,7 +34,7 @@ class JobCardTest {
             Optional.of(new WireWanted(metal, 1.0, lacksMm)),
             false);
     return Apprentice.withAJob(Map.of(WishKeys.STOCK, "20 mm"))
-        .take(new Message.TrayRead(List.of(other)));
+        .take(new Message.TrayRead(List.of(other), 0, List.of(), Optional.empty(), Optional.empty()));
   }
 
   private static String told(Apprentice bench) {
@@ -122,12 +122,24 @@ class JobCardTest {
   void a_job_is_put_away_by_one_key_hidden_and_brought_back() {
     Apprentice bench = Apprentice.withAJob(Map.of()).press("a");
     TrayJob demo = job("demo", false);
-    bench.take(new Message.TrayRead(List.of(demo, job("gate-chain", false))));
+    bench.take(
+        new Message.TrayRead(
+            List.of(demo, job("gate-chain", false)),
+            0,
+            List.of(),
+            Optional.empty(),
+            Optional.empty()));
     bench.press("x");
     assertThat(bench.asked())
         .contains(new Effect.KeepElsewhere("demo", List.of(new BenchFact.JobPutAway(true))));
     Apprentice after = Apprentice.withAJob(Map.of()).press("a");
-    after.take(new Message.TrayRead(List.of(job("demo", true), job("gate-chain", false))));
+    after.take(
+        new Message.TrayRead(
+            List.of(job("demo", true), job("gate-chain", false)),
+            0,
+            List.of(),
+            Optional.empty(),
+            Optional.empty()));
     assertThat(after.shown()).doesNotContain("The demo").contains("gate-chain chain");
     after.press("a");
     assertThat(after.shown()).contains("demo chain", "put away");

@@ -91,10 +91,7 @@ public final class ExchangePlace implements Place {
     return switch (act) {
       case WRITE_OUT -> open(model, resumed(held, OutForms.form(model)));
       case TAKE_ROWS -> open(model, resumed(held, rowsForm(model)));
-      case MORE, LESS ->
-          Turn.to(
-              model.with(
-                  held.turned(Turning.to(held.turned(), act))));
+      case MORE, LESS -> Turn.to(model.with(held.turned(Turning.to(held.turned(), act))));
       default -> Turn.goTo(model, act);
     };
   }
@@ -110,8 +107,7 @@ public final class ExchangePlace implements Place {
 
   private static Form rowsForm(Model model) {
     boolean job = model.job().isPresent();
-    List<String> into =
-        job ? List.of(OutForms.JOB, OutForms.DRAWER) : List.of(OutForms.DRAWER);
+    List<String> into = job ? List.of(OutForms.JOB, OutForms.DRAWER) : List.of(OutForms.DRAWER);
     return Form.of(
         Form.Purpose.TAKE_ROWS,
         "Rows out of a CSV file",
@@ -138,12 +134,7 @@ public final class ExchangePlace implements Place {
         : Turn.to(
             model.with(
                 new ExchangeHeld(
-                    Optional.of(fitted),
-                    held.said(),
-                    held.asked(),
-                    held.rows(),
-                    held.left(),
-                    0)));
+                    Optional.of(fitted), held.said(), held.asked(), held.rows(), held.left(), 0)));
   }
 
   @Override
