@@ -52,7 +52,7 @@ public record WireSection(Section section, double widthMm, double thicknessMm) {
    */
   public static Read<WireSection> read(Section section, String typed) {
     boolean twoSizes = BY.matcher(typed).find();
-    if (section == Section.STRIP || section == Section.HALF_ROUND && twoSizes) {
+    if (section == Section.STRIP || (section == Section.HALF_ROUND && twoSizes)) {
       return readTwo(section, typed);
     }
     return Length.readWire(typed).map(width -> new WireSection(section, width.mm(), width.mm()));
