@@ -148,8 +148,7 @@ class LeftBehindTest {
     void six_at_the_check_do_not_lead_to_flattening_in_silence() {
       sixFail().press("space");
       assertThat(bench.at().step().id()).isEqualTo(new StepId("check-links"));
-      assertThat(question(bench).orElseThrow().asks())
-          .startsWith("6 links to redo, at step 16");
+      assertThat(question(bench).orElseThrow().asks()).startsWith("6 links to redo, at step 16");
       assertThat(question(bench).orElseThrow().answers())
           .extracting(Question.Answer::says)
           .containsExactly("with the next heat", "now", "let spares cover");

@@ -60,8 +60,7 @@ final class BenchWait {
     Optional<Wait> next = at.nextWait(model);
     if (next.isEmpty() && runs.isPresent()) {
       Instant due = model.now().plus(runs.get().left(model.steady()));
-      return Turn.to(
-          model.told("It runs already, until " + HotWorkWords.at(model, due) + "."));
+      return Turn.to(model.told("It runs already, until " + HotWorkWords.at(model, due) + "."));
     }
     return next.or(() -> at.timed().stream().findFirst())
         .map(

@@ -75,10 +75,7 @@ public final class EntryWords {
       return "in hand: " + counted(taken.pieces()) + (taken.redo() ? ", to be redone" : "");
     }
     if (fact instanceof Fact.PiecesThrough through) {
-      return counted(through.pieces())
-          + " "
-          + through.stage()
-          + (through.redo() ? ", redone" : "");
+      return counted(through.pieces()) + " " + through.stage() + (through.redo() ? ", redone" : "");
     }
     if (fact instanceof Fact.PiecesSentBack back) {
       return counted(Map.of(back.piece(), back.count()))
