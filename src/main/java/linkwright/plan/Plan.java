@@ -106,6 +106,19 @@ public record Plan(
     return sized() ? sizes.stream().mapToInt(LinksOfSize::perRepeat).sum() : 1;
   }
 
+  /** Links and rings of one repeat; of one link with its ring where all are alike. */
+  public int repeatPieces() {
+    return linksPerRepeat() * (rings > 0 ? 2 : 1);
+  }
+
+  /** Wire that one repeat more takes, its rings and kerfs included, mm. */
+  public double repeatMm() {
+    return sizes.stream().mapToDouble(size -> size.perRepeat() * size.eachMm(wish)).sum()
+            * linksPerRepeat()
+            / sizes.stream().mapToInt(LinksOfSize::perRepeat).sum()
+        + (rings > 0 ? linksPerRepeat() * ringTurnMm : 0);
+  }
+
   /** What one link adds along the pull in the mean of all sizes, mm. */
   public double meanInsideMm() {
     return sized()

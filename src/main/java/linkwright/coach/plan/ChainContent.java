@@ -165,7 +165,7 @@ public record ChainContent(
 
   /** The price, and what the same takes made again: without test pieces and trial. */
   private void quoted(List<Row> rows, Quote quote) {
-    rows.add(row("hours again", "about %.0f".formatted(Math.max(1, quote.hoursAgain()))));
+    rows.add(row("hours again", "about " + ForecastWords.hours(quote.hoursAgain(), 0)));
     if (quote.priced()) {
       String money = quote.currency().isBlank() ? "" : " " + quote.currency();
       rows.add(

@@ -7,6 +7,7 @@ import linkwright.plan.PartPlan;
 import linkwright.plan.Plan;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Metal;
+import linkwright.routine.PieceKind;
 import linkwright.standing.Standing;
 
 /** A plan's sizes by the placeholders of routine texts. */
@@ -18,9 +19,18 @@ public final class PlanWords {
     return standing
         .counted()
         .plan()
-        .map(plan -> of(plan, units))
+        .map(plan -> toCut(of(plan, units), standing))
         .or(() -> standing.counted().part().map(part -> of(part, units)))
         .orElse(Map.of());
+  }
+
+  /** Blanks are those still to cut, as the bench counts them; all of the plan once none is. */
+  private static Map<String, String> toCut(Map<String, String> words, Standing standing) {
+    int blanks = standing.left().get(PieceKind.LINK).toCutOrAsMany();
+    if (blanks > 0) {
+      words.put("blanks", Integer.toString(blanks));
+    }
+    return words;
   }
 
   public static Map<String, String> of(Plan plan, UnitStyle units) {
