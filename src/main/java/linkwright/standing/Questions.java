@@ -92,7 +92,7 @@ public final class Questions {
     ask(
         plan.wish().finishedMm() < plan.lengthMm() / (1 + FAR_LENGTH),
         WishKeys.FINISHED,
-        "The nearest chain is " + units.length(plan.lengthMm()) + ": is that what you want?");
+        "The nearest chain is " + units.roundedBy(plan.lengthMm(), plan.plusMinusMm()) + ": is that what you want?");
   }
 
   private static double sum(List<Double> lengthsMm) {
@@ -236,7 +236,7 @@ public final class Questions {
                   "length",
                   units.length(length)
                       + ", where "
-                      + units.length(plan.lengthMm())
+                      + units.roundedBy(plan.lengthMm(), plan.plusMinusMm())
                       + " was reckoned: is that the chain's length?");
             });
     return questions.asked;
