@@ -186,7 +186,9 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
         row("all of that", units.mass(WireToOrder.of(plan).massG()))
             .remark("whatever of it is on hand"));
     if (plan.repeatPieces() > 1) {
-      rows.add(row("one more", length(plan.repeatMm())).remark("of wire: " + repeat(plan)));
+      rows.add(
+          row(plan.sized() ? "a repeat more" : "a link more", length(plan.repeatMm()))
+              .remark(repeat(plan)));
     }
     rows.add(row("usual loss", Decimals.percent(wish.usualLoss(), 0)));
     rows.add(
