@@ -130,7 +130,7 @@ public final class HeldFigures {
     now.formersMm()
         .forEach(
             (name, mm) -> formers.put(name, number(texts, now.id() + FORMER + name).orElse(mm)));
-    Map<String, Double> held = new LinkedHashMap<>(formers);
+    Map<String, Double> held = new LinkedHashMap<>();
     texts.keySet().stream()
         .filter(key -> key.startsWith(now.id() + FORMER))
         .forEach(
