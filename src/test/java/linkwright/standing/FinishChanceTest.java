@@ -23,7 +23,7 @@ class FinishChanceTest {
   @CsvSource(
       delimiter = ';',
       value = {
-        "1350 mm; 5 %",
+        "1390 mm; 5 %",
         "1420 mm; 5 %",
         "500 mm, 500 mm, 520 mm; 5 %",
         "700 mm, 300 mm, 300 mm, 200 mm; 10 %",
