@@ -48,7 +48,7 @@ public record ReachContent(UnitStyle units, String currency) {
                 Table.Column.words("there is"),
                 Table.Column.words("longest chain"),
                 Table.Column.words("it takes"),
-                Table.Column.words("heaviest wire")),
+                Table.Column.numbers("heaviest wire")),
             lines,
             -1));
     reach.unknown().forEach(sentence -> parts.add(Prose.stop(sentence)));
