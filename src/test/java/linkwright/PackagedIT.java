@@ -17,6 +17,8 @@ import org.junit.jupiter.api.Test;
 class PackagedIT {
   private static final Path JAR = Path.of(System.getProperty("linkwright.jar"));
   private static final Path FOLDER = JAR.getParent();
+  private static final String JAVA =
+      Path.of(System.getProperty("java.home"), "bin", "java").toString();
 
   private static List<Path> libraries() throws IOException {
     try (Stream<Path> files = Files.list(FOLDER.resolve("lib"))) {
@@ -79,14 +81,44 @@ class PackagedIT {
   }
 
   @Test
-  void the_jar_tells_the_version_of_the_build_file() throws Exception {
-    String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
-    Process process =
-        new ProcessBuilder(java, "-jar", JAR.toString(), "--version")
-            .redirectErrorStream(true)
-            .start();
+  void the_manual_page_has_a_section_for_every_command() throws Exception {
+    List<String> page = Files.readAllLines(FOLDER.resolve("linkwright.1"));
+    assertThat(page.get(0)).startsWith(".TH LINKWRIGHT 1 ");
+    List<String> listed =
+        Pattern.compile("(?m)^  ([a-z-]+) {2,}\\S")
+            .matcher(ran(JAVA, "-jar", JAR.toString(), "--help").split("Commands:", 2)[1])
+            .results()
+            .map(found -> found.group(1))
+            .toList();
+    assertThat(listed).hasSizeGreaterThan(20).contains("plan", "reckon");
+    for (String command : listed) {
+      assertThat(page).contains(".SS linkwright " + command.replace("-", "\\-"));
+    }
+    for (String sum : List.of("ring", "blank", "chain")) {
+      assertThat(page).contains(".SS linkwright reckon " + sum);
+    }
+    assertThat(page).contains(".SH NAME", ".SH OPTIONS", ".SH FILES", ".SH EXIT STATUS");
+  }
+
+  @Test
+  void the_manual_page_is_set_without_a_warning() throws Exception {
+    assumeThat(Files.isExecutable(Path.of("/usr/bin/groff"))).isTrue();
+    String set =
+        ran("/usr/bin/groff", "-man", "-Tascii", "-ww", FOLDER.resolve("linkwright.1").toString());
+    assertThat(set).doesNotContain("warning", "error:").contains("EXIT STATUS");
+  }
+
+  /** What a program says, errors too, once it ended well. */
+  private static String ran(String... words) throws Exception {
+    Process process = new ProcessBuilder(words).redirectErrorStream(true).start();
     String told = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     assertThat(process.waitFor()).as(told).isZero();
+    return told;
+  }
+
+  @Test
+  void the_jar_tells_the_version_of_the_build_file() throws Exception {
+    String told = ran(JAVA, "-jar", JAR.toString(), "--version");
     String version = told.strip().substring("linkwright ".length());
     assertThat(Files.readString(Path.of("pom.xml")))
         .contains("<artifactId>linkwright</artifactId>\n  <version>" + version + "<");

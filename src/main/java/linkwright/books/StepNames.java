@@ -11,6 +11,7 @@ import linkwright.quantity.Nearest;
 import linkwright.quantity.Problem;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
+import linkwright.routine.StepId;
 
 /** Whether the steps that a book names are in its routine still, under this or a former name. */
 final class StepNames {
@@ -35,7 +36,7 @@ final class StepNames {
       if (routine.isPresent()
           && step.isPresent()
           && !step.get().isEmpty()
-          && routine.get().step(step.get()).isEmpty()
+          && routine.get().step(new StepId(step.get())).isEmpty()
           && told.add(step.get())) {
         problems.add(problem(file, row, routine.get(), step.get()));
       }
@@ -44,8 +45,8 @@ final class StepNames {
   }
 
   private static Problem problem(String file, ScannedLine row, Routine routine, String step) {
-    List<String> ids = routine.steps().stream().map(Step::id).toList();
-    String near = Nearest.of(step, ids).orElse("the step that it is now");
+    List<StepId> ids = routine.steps().stream().map(Step::id).toList();
+    String near = Nearest.of(step, StepId.words(ids)).orElse("the step that it is now");
     return new Problem(
         file,
         row.line(),

@@ -13,7 +13,7 @@ import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
 import linkwright.cli.console.Teller;
-import linkwright.cli.forms.OutForm;
+import linkwright.exchange.forms.OutForm;
 import linkwright.coach.again.AgainContent;
 import linkwright.coach.content.Part;
 import linkwright.files.Home;

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import linkwright.cli.forms.OutForm;
+import linkwright.exchange.forms.OutForm;
 import linkwright.coach.content.Beside;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Row;
@@ -21,7 +21,11 @@ import picocli.CommandLine.Option;
  * first; what is said in sentences is a row without a value.
  */
 final class AnswerRows {
-  @Option(names = "--as", paramLabel = "FORM", description = OutForm.SAYS)
+  @Option(
+      names = "--as",
+      paramLabel = "FORM",
+      completionCandidates = OutForm.Named.class,
+      description = OutForm.SAYS)
   private String form = "text";
 
   /** The form that was asked for. */

@@ -5,11 +5,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
-import linkwright.cli.forms.OutForm;
+import linkwright.exchange.forms.OutForm;
 import linkwright.coach.content.Part;
 import linkwright.coach.keys.Act;
 import linkwright.coach.ownbench.OwnBenchContent;
@@ -66,6 +67,10 @@ final class BenchCommand implements Callable<Integer> {
       changes.put(each.substring(0, equals).strip(), each.substring(equals + 1).strip());
     }
     if (!changes.isEmpty()) {
+      Optional<String> wrong = BenchFile.wrong(changes);
+      if (wrong.isPresent()) {
+        return root.wrong(wrong.get());
+      }
       Read<BenchFile> changed = BenchFile.change(root.home(), changes);
       if (changed instanceof Read.Bad<BenchFile> bad) {
         here.err().say(bad.sentence());

@@ -11,7 +11,7 @@ import java.util.concurrent.Callable;
 import linkwright.books.BookChecks;
 import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
-import linkwright.cli.forms.OutForm;
+import linkwright.exchange.forms.OutForm;
 import linkwright.disk.DiskTrouble;
 import linkwright.files.Checking;
 import linkwright.quantity.Problem;
@@ -43,7 +43,13 @@ final class CheckCommand implements Callable<Integer> {
           "Files or folders; without any, all that came with Linkwright and all of yours.")
   private List<String> paths = new ArrayList<>();
 
-  @Option(names = "--as", paramLabel = "FORM", description = OutForm.SAYS)
+  private static final List<String> COLUMNS = List.of("file", "line", "column", "wrong", "right");
+
+  @Option(
+      names = "--as",
+      paramLabel = "FORM",
+      completionCandidates = OutForm.Named.class,
+      description = OutForm.SAYS)
   private String form = "text";
 
   CheckCommand(Root root) {
@@ -83,7 +89,7 @@ final class CheckCommand implements Callable<Integer> {
       root.here().out().sayAll(Located.all(problems));
       root.here().out().say(count(problems.size()));
     } else {
-      root.here().out().print(as.orThrow().written("problems", rows(problems)));
+      root.here().out().print(as.orThrow().written("problems", rows(problems), COLUMNS));
     }
     return problems.isEmpty() ? Exit.GOOD : Exit.PROBLEMS;
   }

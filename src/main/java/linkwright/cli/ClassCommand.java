@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import linkwright.cli.console.Exit;
-import linkwright.cli.forms.OutForm;
+import linkwright.exchange.forms.OutForm;
 import linkwright.coach.classroom.ClassContent;
 import linkwright.coach.content.Part;
 import linkwright.coach.kernel.Message;
@@ -20,6 +20,7 @@ import linkwright.plain.PlainLines;
 import linkwright.quantity.Read;
 import linkwright.shell.Start;
 import linkwright.shell.StudentBooks;
+import linkwright.standing.Handbook;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -29,8 +30,8 @@ import picocli.CommandLine.Parameters;
     name = "class",
     mixinStandardHelpOptions = true,
     description = {
-      "Shows the students whose books lie in a folder: who is at which step as of when,",
-      "what is got wrong most, who waits for a mark, the room's last flame."
+      "Shows the students whose books lie in a folder, and who waits for a mark.",
+      "Who is at which step as of when, what is got wrong most, the room's last flame."
     },
     footer = {"", "Example: linkwright class /media/class --plain"})
 final class ClassCommand implements Callable<Integer> {
@@ -45,7 +46,11 @@ final class ClassCommand implements Callable<Integer> {
   @Option(names = "--plain", description = "Line by line over standard input and output.")
   private boolean plain;
 
-  @Option(names = "--as", paramLabel = "FORM", description = OutForm.SAYS)
+  @Option(
+      names = "--as",
+      paramLabel = "FORM",
+      completionCandidates = OutForm.Named.class,
+      description = OutForm.SAYS)
   private Optional<String> form = Optional.empty();
 
   @Option(names = "--names", description = "With --as: names, not ids.")
@@ -81,12 +86,11 @@ final class ClassCommand implements Callable<Integer> {
       return root.wrong(bad.sentence());
     }
     ZoneId zone = ZoneId.systemDefault();
-    Message.ClassRead read =
-        StudentBooks.classOf(
-            root.home(), folderName, zone, Start.handbook(Library.load(root.home())));
+    Handbook handbook = Start.handbook(Library.load(root.home()));
+    Message.ClassRead read = StudentBooks.classOf(root.home(), folderName, zone, handbook);
     Roster roster = names ? read.roster() : new Roster(Map.of(), read.roster().gapDays());
     List<Part> parts =
-        ClassContent.of(read.room(), roster, root.here().clock().instant(), zone, -1);
+        ClassContent.of(read.room(), roster, handbook, root.here().clock().instant(), zone, -1);
     if (as.orThrow() == OutForm.TEXT) {
       PlainLines lines = new PlainLines(Act::words);
       parts.forEach(part -> root.here().out().sayAll(part.answer(lines)));

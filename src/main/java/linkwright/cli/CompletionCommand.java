@@ -16,7 +16,8 @@ import picocli.CommandLine.Spec;
     description = "Writes a script by which your shell completes commands and options.",
     footer = {
       "",
-      "Example: linkwright completion bash > ~/.local/share/bash-completion/completions/linkwright",
+      "Example: linkwright completion bash \\",
+      "           > ~/.local/share/bash-completion/completions/linkwright",
       "         source <(linkwright completion zsh)"
     })
 final class CompletionCommand implements Callable<Integer> {
@@ -40,7 +41,9 @@ final class CompletionCommand implements Callable<Integer> {
       return root.wrong("“" + shell + "” is no shell that is known here: write bash or zsh.");
     }
     CommandLine line = spec.root().commandLine();
-    String script = AutoComplete.bash("linkwright", line);
+    // Where no word of ours fits, a file may be meant: the shell's own completion goes on then.
+    String script =
+        AutoComplete.bash("linkwright", line).replaceAll("(?m)^ *type compopt .*\\R", "");
     root.here().out().print(shell.equals("zsh") ? ZSH + script : script);
     return Exit.GOOD;
   }

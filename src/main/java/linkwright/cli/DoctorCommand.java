@@ -14,7 +14,7 @@ import linkwright.cli.console.Choices;
 import linkwright.cli.console.Device;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
-import linkwright.cli.forms.OutForm;
+import linkwright.exchange.forms.OutForm;
 import linkwright.files.Checking;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;

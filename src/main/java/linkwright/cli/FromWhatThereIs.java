@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
-import linkwright.cli.forms.OutForm;
+import linkwright.exchange.forms.OutForm;
 import linkwright.coach.content.Part;
 import linkwright.coach.keys.Act;
 import linkwright.coach.reach.ReachContent;

@@ -8,7 +8,7 @@ import java.util.concurrent.Callable;
 import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
-import linkwright.cli.forms.OutForm;
+import linkwright.exchange.forms.OutForm;
 import linkwright.coach.content.Part;
 import linkwright.coach.hands.HandsContent;
 import linkwright.coach.keys.Act;

@@ -9,7 +9,7 @@ import java.util.concurrent.Callable;
 import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
-import linkwright.cli.forms.OutForm;
+import linkwright.exchange.forms.OutForm;
 import linkwright.coach.kernel.Settings;
 import linkwright.coach.kernel.TrayJob;
 import linkwright.coach.tray.ClosedWords;
@@ -30,7 +30,14 @@ import picocli.CommandLine.Option;
 final class JobsCommand implements Callable<Integer> {
   private final Root root;
 
-  @Option(names = "--as", paramLabel = "FORM", description = OutForm.SAYS)
+  private static final List<String> COLUMNS =
+      List.of("book", "name", "stands", "waits", "closed", "put-away");
+
+  @Option(
+      names = "--as",
+      paramLabel = "FORM",
+      completionCandidates = OutForm.Named.class,
+      description = OutForm.SAYS)
   private String form = "text";
 
   @Option(names = "--all", description = "Those that were put away too.")
@@ -60,7 +67,7 @@ final class JobsCommand implements Callable<Integer> {
     if (as.orThrow() == OutForm.TEXT) {
       text(here, tray, problems, settings);
     } else {
-      here.out().print(as.orThrow().written("jobs", rows(tray, settings)));
+      here.out().print(as.orThrow().written("jobs", rows(tray, settings), COLUMNS));
     }
     boolean unread = tray.stream().anyMatch(job -> job.stands().startsWith("cannot be read"));
     return problems.isEmpty() && !unread ? Exit.GOOD : Exit.PROBLEMS;

@@ -8,7 +8,7 @@ import java.util.concurrent.Callable;
 import java.util.function.Function;
 import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
-import linkwright.cli.forms.OutForm;
+import linkwright.exchange.forms.OutForm;
 import linkwright.files.Library;
 import linkwright.quantity.Decimals;
 import linkwright.quantity.Read;
@@ -62,6 +62,7 @@ final class ListCommand {
         OptionSpec.builder(AS)
             .type(String.class)
             .paramLabel("FORM")
+            .completionCandidates(new OutForm.Named())
             .description(OutForm.SAYS)
             .build());
     return spec;

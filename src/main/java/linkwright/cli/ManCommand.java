@@ -50,8 +50,11 @@ final class ManCommand implements Callable<Integer> {
     entry(page, "TERM", "With dumb the coach talks line by line.");
     page.append(".SH EXIT STATUS\n");
     entry(page, "0", "Good.");
-    entry(page, "1", "Problems found.");
-    entry(page, "2", "Wrong use.");
+    entry(page, "1", "What was asked for has problems, which are told.");
+    entry(
+        page,
+        "2",
+        "It was asked wrongly: a command, option, value, name or file that is not there.");
     root.here().out().print(page.toString());
     return Exit.GOOD;
   }

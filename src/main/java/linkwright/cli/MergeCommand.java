@@ -8,7 +8,7 @@ import java.util.concurrent.Callable;
 import linkwright.books.BookMerge;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
-import linkwright.cli.forms.OutForm;
+import linkwright.exchange.forms.OutForm;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Row;

@@ -14,8 +14,8 @@ import linkwright.books.EntryLines;
 import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
-import linkwright.cli.exchange.PlanYaml;
-import linkwright.cli.forms.OutForm;
+import linkwright.exchange.PlanYaml;
+import linkwright.exchange.forms.OutForm;
 import linkwright.coach.content.Part;
 import linkwright.coach.keys.Act;
 import linkwright.coach.plan.ChainContent;
@@ -60,13 +60,20 @@ final class PlanCommand implements Callable<Integer> {
       description = "A plan file, - for standard input, or the name of a job's book.")
   private String file = "";
 
-  @Option(names = "--as", paramLabel = "FORM", description = OutForm.SAYS)
+  @Option(
+      names = "--as",
+      paramLabel = "FORM",
+      completionCandidates = OutForm.Named.class,
+      description = OutForm.SAYS)
   private String form = "text";
 
   @Option(
       names = "--or",
       paramLabel = "CHANGES",
-      description = "A variant beside it, up to three: --or \"metal=copper, wire=1 mm\".")
+      description = {
+        "A variant beside it, up to three, such as",
+        "--or \"metal=copper, wire=1 mm\""
+      })
   private List<String> variants = new ArrayList<>();
 
   @Option(
@@ -74,7 +81,8 @@ final class PlanCommand implements Callable<Integer> {
       paramLabel = "WHAT",
       description = {
         "The longest chain and the heaviest wire from what there is, given once for each:",
-        "--from \"wire=420 mm, 260 mm\" --from \"metal=20 g\" --from money=90 --from hours=6"
+        "--from \"wire=420 mm, 260 mm\" --from \"metal=20 g\"",
+        "--from money=90 --from hours=6"
       })
   private List<String> from = new ArrayList<>();
 

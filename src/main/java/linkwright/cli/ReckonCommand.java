@@ -6,7 +6,7 @@ import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import linkwright.cli.forms.OutForm;
+import linkwright.exchange.forms.OutForm;
 import linkwright.coach.form.AskMeasure;
 import linkwright.files.Home;
 import linkwright.quantity.Read;
@@ -24,6 +24,7 @@ public final class ReckonCommand {
   static final String AS = "--as";
 
   private static final int SYNOPSIS = 70;
+  private static final int EXAMPLE = 70;
 
   private ReckonCommand() {}
 
@@ -95,13 +96,18 @@ public final class ReckonCommand {
     return Text.wrap(line.toString(), SYNOPSIS).toArray(String[]::new);
   }
 
-  /** The sum with what is needed, in the words of its own hints. */
+  /**
+   * The sum with what is needed, in the words of its own hints. It breaks between options only, as
+   * a shell takes it.
+   */
   private static String example(Sum sum) {
     StringBuilder line = new StringBuilder("linkwright reckon " + sum.id());
     for (Ask ask : sum.asks()) {
       if (ask.needed()) {
         String first = ask.hint().replaceAll("( or |;|,(?= )).*", "");
-        line.append(" --").append(ask.key()).append(" \"").append(first).append('"');
+        String option = " --" + ask.key() + " \"" + first + "\"";
+        boolean room = line.length() - line.lastIndexOf("\n") + option.length() < EXAMPLE;
+        line.append(room ? "" : " \\\n        ").append(option);
       }
     }
     return line.toString();

@@ -10,7 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
-import linkwright.cli.forms.OutForm;
+import linkwright.cli.console.Exit;
+import linkwright.exchange.forms.OutForm;
 import linkwright.files.Home;
 import linkwright.files.Library;
 import linkwright.files.PatternFile;
@@ -39,6 +40,7 @@ final class ReckonRun {
   private final Consumer<String> err;
   private final Map<String, String> typed = new LinkedHashMap<>();
   private final List<String> sentences = new ArrayList<>();
+  private boolean noFile;
 
   private ReckonRun(
       Sum sum,
@@ -74,7 +76,7 @@ final class ReckonRun {
     Read<OutForm> as = OutForm.named(form);
     if (as instanceof Read.Bad<OutForm> bad) {
       err.accept(bad.sentence());
-      return WrongUse.EXIT;
+      return Exit.WRONG_USE;
     }
     Library library = Library.load(home);
     library.problems().stream()
@@ -83,14 +85,15 @@ final class ReckonRun {
     List<Pattern> patterns = patterns(library);
     List<Tried> tried = tried();
     if (!sentences.isEmpty()) {
-      return told(1);
+      return told(noFile ? Exit.WRONG_USE : Exit.PROBLEMS);
     }
     UserSettings settings = UserSettings.load(home).settings();
     Given given = new Given(library.reference(), patterns, tried, settings.units());
     Reckoning reckoning = Reckoner.reckon(sum.id(), typed, given).inWords(settings.words()::show);
     if (!reckoning.good()) {
       reckoning.problems().forEach((key, wrong) -> sentences.add(located(key, wrong)));
-      return told(reckoning.missing().isEmpty() ? 1 : WrongUse.EXIT);
+      boolean typedWrong = reckoning.problems().keySet().stream().anyMatch(key -> !key.isEmpty());
+      return told(typedWrong ? Exit.WRONG_USE : Exit.PROBLEMS);
     }
     if (as.orThrow() != OutForm.TEXT) {
       out.accept(as.orThrow().written(reckoning.values()).stripTrailing());
@@ -98,7 +101,7 @@ final class ReckonRun {
       reckoning.lines().forEach(out);
     }
     sentences.addAll(reckoning.warnings());
-    return told(0);
+    return told(Exit.GOOD);
   }
 
   private int told(int exit) {
@@ -131,6 +134,7 @@ final class ReckonRun {
     String wanted = typed.getOrDefault("pattern", "");
     Optional<Path> path = patterns.containsKey(wanted) ? Optional.empty() : file(wanted);
     if (path.isPresent()) {
+      noFile |= !Files.exists(path.get());
       PatternFile file = PatternFile.read(path.get());
       tell(file.problems());
       file.pattern()
@@ -150,9 +154,11 @@ final class ReckonRun {
     }
     Read<Path> path = input.apply(name);
     if (path instanceof Read.Bad<Path> bad) {
+      noFile = true;
       sentences.add("--tried: " + bad.sentence());
       return List.of();
     }
+    noFile |= !Files.exists(path.orThrow());
     TriedFile file = TriedFile.read(path.orThrow());
     tell(file.problems());
     return file.pieces();

@@ -31,7 +31,8 @@ import picocli.CommandLine.ScopeType;
     synopsisSubcommandLabel = "[COMMAND]",
     footer = {
       "",
-      "Exit codes: 0 good, 1 problems found, 2 wrong use.",
+      "Exit codes: 0 good; 1 what was asked for has problems, which are told; 2 it was",
+      "asked wrongly: a command, option, value, name or file that is not there.",
       "linkwright help COMMAND tells what a command does and how it is written."
     })
 final class Root implements Callable<Integer> {

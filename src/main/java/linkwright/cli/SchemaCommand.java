@@ -4,7 +4,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import linkwright.cli.console.Exit;
-import linkwright.cli.forms.JsonOut;
+import linkwright.exchange.forms.JsonOut;
 import linkwright.quantity.Nearest;
 import linkwright.schema.FileSchemas;
 import picocli.CommandLine.Command;
@@ -21,7 +21,9 @@ final class SchemaCommand implements Callable<Integer> {
 
   @Parameters(
       paramLabel = "KIND",
-      description = "plan, routine, caution, pattern, book, settings, keys, bench or drawer.")
+      description =
+          "plan, routine, caution, pattern, book, settings, keys, bench, drawer, students or"
+              + " student.")
   private String kind = "";
 
   SchemaCommand(Root root) {

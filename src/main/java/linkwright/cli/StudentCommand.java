@@ -9,7 +9,7 @@ import java.util.concurrent.Callable;
 import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
-import linkwright.cli.forms.OutForm;
+import linkwright.exchange.forms.OutForm;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.kernel.Settings;
@@ -52,7 +52,11 @@ final class StudentCommand implements Callable<Integer> {
       description = "Her name or id; without it your own book.")
   private Optional<String> name = Optional.empty();
 
-  @Option(names = "--as", paramLabel = "FORM", description = OutForm.SAYS)
+  @Option(
+      names = "--as",
+      paramLabel = "FORM",
+      completionCandidates = OutForm.Named.class,
+      description = OutForm.SAYS)
   private String form = "text";
 
   @Option(names = "--names", description = "Names her by her name, not by her id.")

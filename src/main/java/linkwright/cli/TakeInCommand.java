@@ -1,21 +1,20 @@
 package linkwright.cli;
 
-import java.io.IOException;
-import java.nio.charset.CharacterCodingException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
-import linkwright.cli.exchange.BookOfJob;
-import linkwright.cli.exchange.CsvTable;
-import linkwright.cli.exchange.TakenIn;
+import linkwright.shell.BookOfJob;
+import linkwright.exchange.CsvTable;
+import linkwright.exchange.TakenIn;
 import linkwright.files.Library;
+import linkwright.job.JobState;
 import linkwright.quantity.Read;
 import linkwright.shell.Appending;
 import linkwright.shell.DrawerBook;
+import linkwright.shell.HerFiles;
 import linkwright.shell.Start;
 import linkwright.standing.Handbook;
 import linkwright.standing.Standing;
@@ -41,9 +40,6 @@ import picocli.CommandLine.Parameters;
 final class TakeInCommand implements Callable<Integer> {
   private static final String DRAWER = "drawer";
 
-  /** More than that is no list from a bench. */
-  private static final long MOST_BYTES = 4_000_000;
-
   private final Root root;
 
   @Parameters(index = "0", paramLabel = "WHERE", description = "The name of a job, or drawer.")
@@ -65,7 +61,7 @@ final class TakeInCommand implements Callable<Integer> {
     root.here().err().sayAll(Located.all(library.problems()));
     Handbook handbook = Start.handbook(library, root.home());
     Read<Path> path = root.input(file);
-    Read<String> text = path.flatMap(TakeInCommand::text);
+    Read<String> text = path.flatMap(HerFiles::text);
     if (text instanceof Read.Bad<String> bad) {
       return root.wrong(bad.sentence());
     }
@@ -78,29 +74,14 @@ final class TakeInCommand implements Callable<Integer> {
     if (book instanceof Read.Bad<BookOfJob> bad) {
       return root.wrong(bad.sentence());
     }
-    return enter(job(name, table, book.orThrow()), Optional.of(book.orThrow().path()));
-  }
-
-  private static TakenIn job(String name, CsvTable table, BookOfJob book) {
-    return table.columns().contains("stage")
-        ? TakenIn.tallies(name, table, book.state(), book.handbook())
-        : TakenIn.pieces(name, table, Standing.of(book.state(), book.handbook()));
-  }
-
-  private static Read<String> text(Path path) {
-    try {
-      if (!Files.isRegularFile(path)) {
-        return Read.bad("There is no file " + path + ".");
-      }
-      if (Files.size(path) > MOST_BYTES) {
-        return Read.bad(path + " is too long to be a list from a bench.");
-      }
-      return Read.good(Files.readString(path));
-    } catch (CharacterCodingException otherwise) {
-      return Read.bad(path + " is not UTF-8: save it as UTF-8.");
-    } catch (IOException refused) {
-      return Read.bad(path + " could not be read: " + refused.getMessage() + ".");
+    JobState state = book.orThrow().state();
+    if (state.course().closed()) {
+      return root.wrong(TakenIn.CLOSED);
     }
+    Handbook own = book.orThrow().handbook();
+    return enter(
+        TakenIn.job(name, table, state, Standing.of(state, own), own),
+        Optional.of(book.orThrow().path()));
   }
 
   private int enter(TakenIn taken, Optional<Path> book) {
@@ -110,8 +91,7 @@ final class TakeInCommand implements Callable<Integer> {
       here.err().say("Nothing was entered.");
       return Exit.PROBLEMS;
     }
-    int rows = taken.facts().size();
-    String count = rows + (rows == 1 ? " row" : " rows");
+    String count = taken.count();
     if (onlyTried) {
       here.out().say(count + " can be entered. Nothing was entered.");
       return Exit.GOOD;

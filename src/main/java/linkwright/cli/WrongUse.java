@@ -15,6 +15,9 @@ import picocli.CommandLine.UnmatchedArgumentException;
 
 /** Says what is wrong with how a command was written, with the nearest known word. */
 final class WrongUse {
+  /** Options that say how a command answers, not about what. */
+  private static final List<String> OWN = List.of("--as", "--home");
+
   /** The exit code of wrong use. */
   static final int EXIT = 2;
 
@@ -43,6 +46,9 @@ final class WrongUse {
           ? "“" + name + "” needs " + name(first) + "."
           : "The option " + name(first) + " needs a value behind it.";
     }
+    if (wrong.getArgSpec() == null && wrong.getValue() != null) {
+      return unmatched(command, name, wrong.getValue());
+    }
     if (!command.getSubcommands().isEmpty()) {
       return "Write a command behind “" + name + "”, one of: " + words(command) + ".";
     }
@@ -70,6 +76,12 @@ final class WrongUse {
           + name
           + "”."
           + hint(Nearest.of(word, List.copyOf(command.getSubcommands().keySet())), words(command));
+    }
+    boolean takesNone =
+        command.getCommandSpec().args().stream()
+            .noneMatch(each -> each.arity().max() > 0 && !OWN.contains(name(each)));
+    if (takesNone) {
+      return "“" + name + "” takes nothing behind it, and there stands “" + word + "”.";
     }
     return "“"
         + word

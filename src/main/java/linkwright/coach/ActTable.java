@@ -30,6 +30,7 @@ public final class ActTable {
               Act.TO_HANDS,
               Act.TO_OWN_BENCH,
               Act.TO_DRAWER,
+              Act.TO_EXCHANGE,
               Act.TO_LESSON,
               Act.TO_REHEARSAL,
               Act.MORE,
@@ -55,6 +56,7 @@ public final class ActTable {
               Act.TO_WHAT_IF,
               Act.TO_REACH,
               Act.TO_CARD,
+              Act.TO_EXCHANGE,
               Act.KEEP_FOR_ALL,
               Act.THROW_AWAY,
               Act.MORE,
@@ -71,7 +73,18 @@ public final class ActTable {
               Act.TO_PLAN,
               Act.MORE,
               Act.LESS);
-      case HANDS -> List.of(Act.LEAVE_OUT, Act.UP, Act.DOWN, Act.TO_TRAY, Act.MORE, Act.LESS);
+      case HANDS ->
+          List.of(
+              Act.LEAVE_OUT,
+              Act.UP,
+              Act.DOWN,
+              Act.TO_EXCHANGE,
+              Act.TO_TRAY,
+              Act.MORE,
+              Act.LESS);
+      case EXCHANGE ->
+          List.of(
+              Act.WRITE_OUT, Act.TAKE_ROWS, Act.TO_BENCH, Act.TO_TRAY, Act.MORE, Act.LESS);
       case TEST_PIECES ->
           List.of(
               Act.DRAWN,
@@ -199,6 +212,7 @@ public final class ActTable {
               Act.DRAW,
               Act.UP,
               Act.DOWN,
+              Act.TO_EXCHANGE,
               Act.TO_TRAY,
               Act.MORE,
               Act.LESS);

@@ -310,6 +310,16 @@ public final class Coach implements MessageCases<Turn> {
   }
 
   @Override
+  public Turn writtenOut(Message.WrittenOut message) {
+    return Places.of(model).writtenOut(model, message);
+  }
+
+  @Override
+  public Turn rowsRead(Message.RowsRead message) {
+    return Places.of(model).rowsRead(model, message);
+  }
+
+  @Override
   public Turn ended(Message.Ended message) {
     return Turn.with(model, new Effect.ShutBook(), HotWorkGate.leave(model));
   }

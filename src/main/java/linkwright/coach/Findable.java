@@ -105,7 +105,7 @@ record Findable(String kind, String name, List<String> words, PlaceId place, Str
 
   private static Findable of(Step step, Model model) {
     String title = JobWords.fill(step.title(), model);
-    return new Findable("step", title, List.of(), PlaceId.BENCH, step.id());
+    return new Findable("step", title, List.of(), PlaceId.BENCH, step.id().word());
   }
 
   private static void ofTrade(List<Findable> all, Model model) {

@@ -45,7 +45,7 @@ final class HelpPlace implements Place {
 
   @Override
   public List<String> keyWords() {
-    return List.of("v the next page", "any other key goes back");
+    return List.of("v the next page", "other keys go back");
   }
 
   /** Any key that does not turn on goes back. */

@@ -18,6 +18,7 @@ import linkwright.job.Fact;
 import linkwright.routine.Hazard;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
+import linkwright.routine.StepId;
 import linkwright.standing.StillToDo;
 
 /** Nobody leaves an open flame unasked, nor a fire watch untold. */
@@ -103,7 +104,7 @@ final class HotWorkGate {
   private static boolean hotIsLeft(Model model, AtBench at) {
     OpenJob job = model.job().orElseThrow();
     Routine routine = at.routine();
-    Set<String> done = job.state().course().stepsDone();
+    Set<StepId> done = job.state().course().stepsDone();
     for (Step step : routine.steps()) {
       AtBench there = AtBench.of(routine, job, step);
       boolean ahead = there.number() >= at.number();

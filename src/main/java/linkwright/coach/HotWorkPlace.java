@@ -18,6 +18,7 @@ import linkwright.job.Fact;
 import linkwright.job.FlameWord;
 import linkwright.job.HotWork;
 import linkwright.job.HotWorkState;
+import linkwright.routine.StepId;
 
 /**
  * The one statement by which hot work is shut, asked in front of any place; it stands above the
@@ -57,7 +58,8 @@ final class HotWorkPlace implements Place {
     if (word.isEmpty()) {
       return HotWorkGate.passed(model, held);
     }
-    Fact fact = new BenchFact.HotWorkSaid(HotWorkState.SHUT, "", HotWorkWords.statement(open));
+    Fact fact =
+        new BenchFact.HotWorkSaid(HotWorkState.SHUT, StepId.NONE, HotWorkWords.statement(open));
     Model answered = model.with(held.answer());
     return Turn.keepIn(answered, word.get().book(), fact);
   }

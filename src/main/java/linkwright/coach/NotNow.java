@@ -37,7 +37,7 @@ final class NotNow {
 
   private static String why(Act act) {
     return switch (act) {
-      case REDO, SCRAP, ALL -> "Nothing is counted at this step.";
+      case REDO, SCRAP, ALL -> "No pieces come to this step from another.";
       case TAKE -> "There is nothing to take pieces from at this step.";
       case LOOKED -> "No wait runs here that ends by a look.";
       case WAIT -> "This step has no wait.";

@@ -10,6 +10,7 @@ import linkwright.coach.content.Content;
 import linkwright.coach.content.Page;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Pieces;
+import linkwright.coach.content.Table;
 import linkwright.coach.content.Wait;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Clock;
@@ -43,7 +44,7 @@ public final class Pages {
         model.job().map(job -> StillToDoWords.line(model, job)).orElse(""),
         model.notice().text(),
         model.notice().trouble(),
-        failed.isPresent() ? open(Failing.ACTS) : open(model, place, inBody(body)),
+        failed.isPresent() ? open(Failing.ACTS) : open(model, place, body),
         away(model, place),
         failed.isPresent() ? Optional.empty() : AcrossRoom.of(model, place, body));
   }
@@ -94,20 +95,58 @@ public final class Pages {
     return acts;
   }
 
-  private static List<Page.Open> open(Model model, Place place, Set<Act> shown) {
+  /** What is about one line of a list. */
+  private static final Set<Act> OF_A_LINE =
+      Set.of(
+          Act.CHOOSE,
+          Act.LEAVE_OUT,
+          Act.SAMPLE,
+          Act.CHOOSE_TRIAL,
+          Act.SAY_WHERE,
+          Act.PUT_AWAY,
+          Act.SEARCH);
+
+  /** How many lines the place's list has; as many as you like where it shows one of them whole. */
+  private static int lines(Place place, Model model, Content body) {
+    if (place.acts(model).contains(Act.OPEN_CARD)) {
+      return Integer.MAX_VALUE;
+    }
+    int lines = 0;
+    for (Part part : body.parts()) {
+      if (part instanceof Table table && table.chosen() >= 0) {
+        lines = Math.max(lines, table.all());
+      }
+    }
+    return lines;
+  }
+
+  /** Whether a key leads somewhere here: one that is about a line needs one. */
+  private static boolean leads(Act act, boolean list, int lines) {
+    return act == Act.UP
+        ? lines > 1
+        : !list || lines > 0 || !OF_A_LINE.contains(act);
+  }
+
+  private static List<Page.Open> open(Model model, Place place, Content body) {
+    Set<Act> shown = inBody(body);
     if (model.held().form().isPresent()) {
       return ofForm(model.held().form().get());
     }
     if (place.takesEveryKey()) {
       return place.keyWords().stream()
-          .map(words -> Page.Open.always(Optional.empty(), words))
+          .map(words -> new Page.Open(Optional.empty(), words, !words.startsWith("up ")))
           .toList();
     }
     List<Page.Open> open = new ArrayList<>();
     if (DueWaits.next(model).isPresent()) {
       open.add(new Page.Open(Optional.of(Act.TO_DUE), Act.TO_DUE.words()));
     }
+    boolean list = place.acts(model).contains(Act.UP);
+    int lines = lines(place, model, body);
     for (Act act : place.acts(model)) {
+      if (!leads(act, list, lines)) {
+        continue;
+      }
       if (shown.contains(act) || act == Act.UNDO || act == Act.LESS || act == Act.LEAVE) {
         continue;
       }
@@ -123,7 +162,10 @@ public final class Pages {
       return open;
     }
     open.add(new Page.Open(Optional.of(Act.FIND), Act.FIND.words()));
-    back(model).ifPresent(open::add);
+    // A question that is left by the same key says so in its own words.
+    if (!place.acts(model).contains(Act.LEAVE_QUESTION)) {
+      back(model).ifPresent(open::add);
+    }
     if (model.job().filter(job -> !job.lookOnly()).isPresent()) {
       open.add(Page.Open.always(Optional.of(Act.UNDO), Act.UNDO.words()));
     }

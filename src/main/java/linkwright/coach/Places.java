@@ -7,6 +7,7 @@ import linkwright.coach.card.CardPlace;
 import linkwright.coach.cautions.CautionsPlace;
 import linkwright.coach.classroom.ClassPlace;
 import linkwright.coach.drawer.DrawerPlace;
+import linkwright.coach.exchange.ExchangePlace;
 import linkwright.coach.hands.HandsPlace;
 import linkwright.coach.joints.JointsPlace;
 import linkwright.coach.kernel.Model;
@@ -70,6 +71,7 @@ final class Places {
       case REACH -> new ReachPlace();
       case CARD -> new CardPlace();
       case DRAWER -> new DrawerPlace();
+      case EXCHANGE -> new ExchangePlace();
       case REHEARSAL -> new RehearsalPlace();
       case LESSON -> new LessonPlace();
       case SAYING -> new SayingPlace();

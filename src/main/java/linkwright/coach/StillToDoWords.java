@@ -39,7 +39,7 @@ final class StillToDoWords {
                 ? ""
                 : ", " + left.toCut().getAsInt() + begin + why(left);
     String redo = WaitingWords.redo(model, piece).map(words -> ", " + words).orElse("");
-    return left.more() + " " + piece + (left.more() == 1 ? "" : "s") + cut + redo;
+    return piece.counted(left.more()) + cut + redo;
   }
 
   /** Once pieces were lost, why more are to be cut than lack. */

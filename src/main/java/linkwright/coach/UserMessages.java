@@ -141,4 +141,14 @@ final class UserMessages implements MessageCases<Boolean> {
   public Boolean drawerRead(Message.DrawerRead message) {
     return false;
   }
+
+  @Override
+  public Boolean writtenOut(Message.WrittenOut message) {
+    return false;
+  }
+
+  @Override
+  public Boolean rowsRead(Message.RowsRead message) {
+    return false;
+  }
 }

@@ -97,6 +97,17 @@ public record BenchFile(OwnBench bench, List<Problem> problems) {
     }
   }
 
+  /** What is wrong with changes that were typed, whatever stands in the file. */
+  public static Optional<String> wrong(Map<String, String> changes) {
+    String text = "format: 1\n";
+    for (Map.Entry<String, String> each : changes.entrySet()) {
+      text = BenchEdit.set(text, each.getKey(), each.getValue());
+    }
+    return of(file(Path.of(NAME), text)).problems().stream()
+        .map(problem -> problem.wrong() + " " + problem.expected())
+        .findFirst();
+  }
+
   private static DataFile file(Path path, String text) {
     return new DataFile(path.toString(), text.getBytes(StandardCharsets.UTF_8));
   }

@@ -40,7 +40,7 @@ public final class BenchKeys {
           new BenchKey("prices.currency", "What prices are in: EUR. Needed with any price."),
           new BenchKey(
               "losses", "Share of pieces that you lose, by stage or all: {soldered: 3 %}."),
-          new BenchKey("redos", "Share of joints that you do again, by stage or all: {all: 5 %}."),
+          new BenchKey("redos", "Share of joints that you redo, by stage or all: {all: 5 %}."),
           new BenchKey("fire-watch", "How long you watch after the last heat: 60 min."),
           new BenchKey("waits", "Your own waits by id or name: {pickle: 10 min}."),
           new BenchKey("tools", "The tools you have: [torch, saw, loupe]; what lacks is told."));

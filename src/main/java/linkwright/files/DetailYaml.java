@@ -13,6 +13,7 @@ import linkwright.routine.PieceKind;
 import linkwright.routine.Question;
 import linkwright.routine.RoutineDetail;
 import linkwright.routine.StepDetail;
+import linkwright.routine.StepId;
 import linkwright.routine.Suits;
 import linkwright.routine.When;
 
@@ -49,7 +50,7 @@ final class DetailYaml {
               group.sound();
             });
     return new StepDetail(
-        from.list("was", Values::id),
+        from.list("was", RoutineYaml::stepId),
         when(from),
         solder,
         from.group("loop", "the loop").map(DetailYaml::loop),
@@ -103,7 +104,8 @@ final class DetailYaml {
   }
 
   private static Loop loop(Fields from) {
-    Loop loop = new Loop(from.value("back-to", Values::id, ""), from.text("until"));
+    Loop loop =
+        new Loop(from.value("back-to", RoutineYaml::stepId, StepId.NONE), from.text("until"));
     from.sound();
     return loop;
   }

@@ -8,7 +8,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,6 +16,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import linkwright.disk.Disk;
 import linkwright.disk.DiskTrouble;
+import linkwright.exchange.PlanFileText;
 import linkwright.plan.ChainWish;
 import linkwright.plan.WishKeys;
 import linkwright.plan.WishReading;
@@ -75,46 +75,13 @@ public record PlanFile(
    */
   public static Read<Path> write(Path path, Map<String, String> texts) {
     try {
-      Disk.create(path, text(texts).getBytes(StandardCharsets.UTF_8));
+      Disk.create(path, PlanFileText.of(texts).getBytes(StandardCharsets.UTF_8));
       return Read.good(path);
     } catch (FileAlreadyExistsException there) {
       return Read.bad(path + " is there already, and stays as it is: take another name.");
     } catch (IOException failed) {
       return Read.bad(DiskTrouble.writing(path, failed));
     }
-  }
-
-  /** The text of a plan file; every value is quoted, as it was typed. */
-  static String text(Map<String, String> texts) {
-    StringBuilder text = new StringBuilder("format: 1\n");
-    String group = "";
-    for (String key : WishKeys.ALL) {
-      String value = texts.getOrDefault(key, "").strip();
-      if (value.isEmpty()) {
-        continue;
-      }
-      int dot = key.indexOf('.');
-      String at = dot < 0 ? "" : key.substring(0, dot);
-      if (!at.isEmpty() && !at.equals(group)) {
-        text.append(at).append(":\n");
-      }
-      group = at;
-      String indent = at.isEmpty() ? "" : "  ";
-      text.append(indent).append(key.substring(dot + 1)).append(": ");
-      text.append(key.equals(WishKeys.LINK_FORMERS) ? formers(value) : quoted(value)).append('\n');
-    }
-    return text.toString();
-  }
-
-  private static String formers(String value) {
-    return Arrays.stream(value.split(",", -1))
-        .map(each -> each.split("=", 2))
-        .map(pair -> quoted(pair[0].strip()) + ": " + quoted(pair[pair.length - 1].strip()))
-        .collect(Collectors.joining(", ", "{", "}"));
-  }
-
-  private static String quoted(String value) {
-    return '"' + value.replace("\\", "\\\\").replace("\"", "\\\"") + '"';
   }
 
   static PlanFile of(DataFile file, Library library) {

@@ -23,9 +23,11 @@ import linkwright.routine.RoutineDetail;
 import linkwright.routine.Stage;
 import linkwright.routine.Step;
 import linkwright.routine.StepDetail;
+import linkwright.routine.StepId;
 import linkwright.routine.Then;
 import linkwright.routine.Wait;
 import linkwright.routine.WaitEnds;
+import linkwright.routine.WaitId;
 
 /** A routine from its file. How its steps hang together is for the routine room's checks. */
 final class RoutineYaml {
@@ -72,8 +74,12 @@ final class RoutineYaml {
         : Optional.empty();
   }
 
+  static Read<StepId> stepId(String text) {
+    return Values.id(text).map(StepId::new);
+  }
+
   private static Optional<Step> step(Fields from) {
-    String id = from.value("step", Values::id, "");
+    StepId id = from.value("step", RoutineYaml::stepId, StepId.NONE);
     String title = from.text("title");
     Part part = from.value("part", Values.word(Part::of, Part.words()), Part.RUN);
     Map<PieceKind, Stage> stage = new LinkedHashMap<>();
@@ -132,7 +138,7 @@ final class RoutineYaml {
 
   /** A wait; without an id of its own books know it by its step's, whatever it is called. */
   private static Optional<Wait> wait(Fields from, String usualId, WaitEnds usualEnd) {
-    String id = from.optional("id", Values::id).orElse(usualId);
+    WaitId id = new WaitId(from.optional("id", Values::id).orElse(usualId));
     String name = from.text("name");
     WaitEnds ends =
         from.optional("ends", Values.word(WaitEnds::of, WaitEnds.words())).orElse(usualEnd);
@@ -165,7 +171,7 @@ final class RoutineYaml {
   /** Tells what a check found at the place in the file that it is about. */
   static void tell(Fields file, Finding finding) {
     for (Fields step : file.groupsAgain("steps")) {
-      if (!finding.step().isEmpty() && step.saysPlainly("step", finding.step())) {
+      if (!finding.step().isEmpty() && step.saysPlainly("step", finding.step().word())) {
         step.wrong(finding.key(), finding.wrong(), finding.expected());
         return;
       }

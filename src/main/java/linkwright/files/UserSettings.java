@@ -30,6 +30,7 @@ import linkwright.routine.TradeWords;
  * @param mouse whether clicks are taken
  * @param say the command that says sentences aloud; empty for silence
  * @param sayKinds what is said: cautions, waits, counts, steps; empty for all
+ * @param screenBars how long the measured bar is on each screen; empty where none was measured
  */
 public record UserSettings(
     UnitStyle units,
@@ -40,7 +41,8 @@ public record UserSettings(
     boolean flash,
     boolean mouse,
     Optional<String> say,
-    Optional<String> sayKinds) {
+    Optional<String> sayKinds,
+    Optional<String> screenBars) {
   /** The themes there are, the usual one first. */
   public static final List<String> THEMES = List.of("dark", "light", "high-contrast", "plain");
 
@@ -55,13 +57,23 @@ public record UserSettings(
           true,
           true,
           Optional.empty(),
+          Optional.empty(),
           Optional.empty());
 
   private static final String NAME = "settings.yaml";
 
   static final List<String> KEYS =
       List.of(
-          "units", "words", "theme", "device", "font-size", "flash", "mouse", "say", "say-kinds");
+          "units",
+          "words",
+          "theme",
+          "device",
+          "font-size",
+          "screen-bars",
+          "flash",
+          "mouse",
+          "say",
+          "say-kinds");
 
   private static final int SMALLEST_FONT = 8;
   private static final int LARGEST_FONT = 72;
@@ -106,7 +118,8 @@ public record UserSettings(
             from.optional("flash", Values::flag).orElse(USUAL.flash),
             from.optional("mouse", Values::flag).orElse(USUAL.mouse),
             from.optional("say", Read::good),
-            from.optional("say-kinds", Read::good));
+            from.optional("say-kinds", Read::good),
+            from.optional("screen-bars", Read::good));
     from.sound();
     return settings;
   }
@@ -164,6 +177,7 @@ public record UserSettings(
     theme.ifPresent(name -> texts.put("theme", name));
     device.ifPresent(name -> texts.put("device", name));
     texts.put("font-size", Integer.toString(fontSize));
+    screenBars.ifPresent(bars -> texts.put("screen-bars", bars));
     texts.put("flash", Boolean.toString(flash));
     texts.put("mouse", Boolean.toString(mouse));
     say.ifPresent(command -> texts.put("say", command));

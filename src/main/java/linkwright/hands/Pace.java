@@ -23,10 +23,10 @@ public record Pace(double seconds, int times) {
   /** What a step is known by: the kind of piece and the stage it reaches, else the step itself. */
   public static String of(Step step) {
     return step.counts() == Counts.NOTHING || step.stage().isEmpty()
-        ? step.id()
+        ? step.id().word()
         : step.stage().entrySet().stream()
             .findFirst()
             .map(each -> each.getKey() + " " + each.getValue())
-            .orElse(step.id());
+            .orElse(step.id().word());
   }
 }

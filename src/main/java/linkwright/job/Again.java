@@ -1,6 +1,6 @@
 package linkwright.job;
 
-/** When pieces that failed are to be done again. */
+/** When pieces that failed are to be redone. */
 public enum Again {
   /** It was not said. */
   NOT_SAID,

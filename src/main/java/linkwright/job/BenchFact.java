@@ -3,6 +3,7 @@ package linkwright.job;
 import java.util.Map;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
+import linkwright.routine.StepId;
 
 /** What can be entered since the second format, of the work at the bench and of the job. */
 public sealed interface BenchFact extends Fact
@@ -19,7 +20,7 @@ public sealed interface BenchFact extends Fact
         BenchFact.JobPutAway {
 
   /** The state of hot work was said, with the words it was said in. */
-  record HotWorkSaid(HotWorkState state, String step, String statement) implements BenchFact {}
+  record HotWorkSaid(HotWorkState state, StepId step, String statement) implements BenchFact {}
 
   /** A fire watch was ended before its time; from: the heat or statement that it began with. */
   record WatchEnded(EntryId from, String why) implements BenchFact {}
@@ -28,22 +29,22 @@ public sealed interface BenchFact extends Fact
   record SittingEnded(String person) implements BenchFact {}
 
   /** A step was passed with nothing done at it. */
-  record StepSkipped(String step, String why) implements BenchFact {}
+  record StepSkipped(StepId step, String why) implements BenchFact {}
 
   /** Joints of a kind of piece were looked at: so many failed of so many. */
-  record JointsChecked(PieceKind piece, int failed, int of, String reason, String step)
+  record JointsChecked(PieceKind piece, int failed, int of, String reason, StepId step)
       implements BenchFact {}
 
-  /** The count of a pile was put right by hand; redo: of the pieces to be done again there. */
+  /** The count of a pile was put right by hand; redo: of the pieces to be redone there. */
   record CountCorrected(
       PieceKind piece, Stage stage, boolean redo, int wasCounted, int thereAre, String why)
       implements BenchFact {}
 
   /** The time spent at a step was put right by hand, s; without a step that of the whole job. */
-  record HoursCorrected(String step, double wasSeconds, double isSeconds, String why)
+  record HoursCorrected(StepId step, double wasSeconds, double isSeconds, String why)
       implements BenchFact {}
 
-  /** When the pieces of a redo pile are to be done again. */
+  /** When the pieces of a redo pile are to be redone. */
   record RedoPlanned(PieceKind piece, Stage stage, Again again) implements BenchFact {}
 
   /**

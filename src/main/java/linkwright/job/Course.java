@@ -4,7 +4,8 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
+import linkwright.routine.StepId;
+import linkwright.routine.WaitId;
 
 /**
  * How far a job has come through its routine.
@@ -15,7 +16,7 @@ import java.util.stream.Collectors;
  * @param reckonedWith key of the wish → what was taken where nothing was typed
  * @param step the step that is open, empty if none was opened yet
  * @param stepsDone steps without a count that were done
- * @param waitsBegun waits begun for what is not done yet
+ * @param waitsBegun step → its waits begun for what is not done yet
  * @param passed step → what was left there when it was passed with nothing done
  * @param closed whether the job is closed
  * @param nextTime what to do differently next time
@@ -25,14 +26,14 @@ public record Course(
     String routine,
     Map<String, String> wish,
     Map<String, Sourced> reckonedWith,
-    String step,
-    Set<String> stepsDone,
-    Set<StepWait> waitsBegun,
-    Map<String, String> passed,
+    StepId step,
+    Set<StepId> stepsDone,
+    Map<StepId, Set<WaitId>> waitsBegun,
+    Map<StepId, String> passed,
     boolean closed,
     String nextTime) {
   static final Course BLANK =
-      new Course("", "", Map.of(), Map.of(), "", Set.of(), Set.of(), Map.of(), false, "");
+      new Course("", "", Map.of(), Map.of(), StepId.NONE, Set.of(), Map.of(), Map.of(), false, "");
 
   Course after(Fact fact) {
     if (fact instanceof Fact.JobOpened opened) {
@@ -65,19 +66,23 @@ public record Course(
       return with(opened.step(), stepsDone, waitsBegun, passed);
     }
     if (fact instanceof Fact.StepDone done) {
-      return with(step, plus(stepsDone, done.step()), without(done.step()), notPassed(done.step()));
+      return with(
+          step,
+          plus(stepsDone, done.step()),
+          without(waitsBegun, done.step()),
+          without(passed, done.step()));
     }
     if (fact instanceof Fact.PiecesThrough through) {
-      return with(step, stepsDone, without(through.step()), notPassed(through.step()));
+      return with(
+          step, stepsDone, without(waitsBegun, through.step()), without(passed, through.step()));
     }
     if (fact instanceof Fact.TimerStarted timer && !timer.step().isEmpty()) {
-      StepWait wait = new StepWait(timer.step(), timer.name());
-      return with(step, stepsDone, plus(waitsBegun, wait), passed);
+      Set<WaitId> begun = waitsBegun.getOrDefault(timer.step(), Set.of());
+      return with(
+          step, stepsDone, with(waitsBegun, timer.step(), plus(begun, timer.waitId())), passed);
     }
     if (fact instanceof BenchFact.StepSkipped skipped) {
-      Map<String, String> more = new HashMap<>(passed);
-      more.put(skipped.step(), skipped.why());
-      return with(step, stepsDone, waitsBegun, Map.copyOf(more));
+      return with(step, stepsDone, waitsBegun, with(passed, skipped.step(), skipped.why()));
     }
     if (fact instanceof Fact.JobClosed done) {
       return closed(true, done.nextTime());
@@ -91,26 +96,28 @@ public record Course(
   }
 
   private Course with(
-      String newStep, Set<String> newDone, Set<StepWait> newWaits, Map<String, String> newPassed) {
+      StepId newStep,
+      Set<StepId> newDone,
+      Map<StepId, Set<WaitId>> newWaits,
+      Map<StepId, String> newPassed) {
     return new Course(
         name, routine, wish, reckonedWith, newStep, newDone, newWaits, newPassed, closed, nextTime);
   }
 
-  /** What was worked at after all is not passed any more. */
-  private Map<String, String> notPassed(String stepId) {
-    if (!passed.containsKey(stepId)) {
-      return passed;
-    }
-    Map<String, String> left = new HashMap<>(passed);
-    left.remove(stepId);
-    return Map.copyOf(left);
+  private static <T> Map<StepId, T> with(Map<StepId, T> map, StepId step, T value) {
+    Map<StepId, T> more = new HashMap<>(map);
+    more.put(step, value);
+    return Map.copyOf(more);
   }
 
-  /** What is through has had its wait; what comes to the step next has not. */
-  private Set<StepWait> without(String stepId) {
-    return waitsBegun.stream()
-        .filter(wait -> !wait.step().equals(stepId))
-        .collect(Collectors.toUnmodifiableSet());
+  /**
+   * What is through has had its wait, and is not passed any more; what comes to the step next has
+   * not.
+   */
+  private static <T> Map<StepId, T> without(Map<StepId, T> map, StepId step) {
+    Map<StepId, T> left = new HashMap<>(map);
+    left.remove(step);
+    return Map.copyOf(left);
   }
 
   private static <T> Set<T> plus(Set<T> set, T item) {

@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
+import linkwright.routine.StepId;
+import linkwright.routine.WaitId;
 
 /**
  * What can be entered in a job book. Each is a thing that has happened, so its name is in the past
@@ -129,18 +131,18 @@ public sealed interface Fact
   record TrialChosen(EntryId trial) implements Fact {}
 
   /** A step of the routine was opened at the bench. */
-  record StepOpened(String step) implements Fact {}
+  record StepOpened(StepId step) implements Fact {}
 
   /** A step that counts nothing was done. */
-  record StepDone(String step) implements Fact {}
+  record StepDone(StepId step) implements Fact {}
 
   /**
    * A caution was met. The digest is of its text and of the reason for which it was shown, so that
    * it comes whole again when either changes.
    */
-  record CautionSeen(String caution, CautionMet how, String digest, String step) implements Fact {
+  record CautionSeen(String caution, CautionMet how, String digest, StepId step) implements Fact {
     public CautionSeen(String caution) {
-      this(caution, CautionMet.WHOLE, "", "");
+      this(caution, CautionMet.WHOLE, "", StepId.NONE);
     }
   }
 
@@ -152,14 +154,14 @@ public sealed interface Fact
   }
 
   /** Pieces came through a stage; at a check that means good. */
-  record PiecesThrough(Map<PieceKind, Integer> pieces, Stage stage, boolean redo, String step)
+  record PiecesThrough(Map<PieceKind, Integer> pieces, Stage stage, boolean redo, StepId step)
       implements Fact {
     public PiecesThrough {
       pieces = copy(pieces);
     }
   }
 
-  /** Pieces failed at a stage and go back to be done again; redo: they came from its redo pile. */
+  /** Pieces failed at a stage and go back to be redone; redo: they came from its redo pile. */
   record PiecesSentBack(
       PieceKind piece, int count, Stage from, Stage to, boolean redo, String reason, Again again)
       implements Fact {
@@ -202,9 +204,9 @@ public sealed interface Fact
    * A timer was set: a wait of a step, known by its id, or one of the user's own without. The name
    * is what is shown.
    */
-  record TimerStarted(String name, long seconds, String waitId, String step) implements Fact {
+  record TimerStarted(String name, long seconds, WaitId waitId, StepId step) implements Fact {
     public TimerStarted(String name, long seconds) {
-      this(name, seconds, "", "");
+      this(name, seconds, WaitId.NONE, StepId.NONE);
     }
   }
 

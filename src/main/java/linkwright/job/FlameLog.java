@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import linkwright.routine.StepId;
 
 /**
  * What one book tells of flames: what was said of hot work, when each step was worked at last, and
@@ -23,7 +24,7 @@ import java.util.stream.Stream;
  * @param ended the entries whose watch was ended
  */
 public record FlameLog(
-    List<Said> said, Map<String, Heat> worked, Map<String, Heat> takenOut, Set<EntryId> ended) {
+    List<Said> said, Map<StepId, Heat> worked, Map<StepId, Heat> takenOut, Set<EntryId> ended) {
   static final FlameLog NONE = new FlameLog(List.of(), Map.of(), Map.of(), Set.of());
 
   /**
@@ -51,7 +52,7 @@ public record FlameLog(
     return workedAt(fact, before.step()).map(step -> worked(step, entry, before)).orElse(this);
   }
 
-  private FlameLog worked(String step, Entry entry, Course before) {
+  private FlameLog worked(StepId step, Entry entry, Course before) {
     Heat heat = new Heat(entry.id(), notBefore(entry.at()));
     return isTakenOut(step, entry.fact(), heat, before)
         ? new FlameLog(said, worked, plus(takenOut, step, heat), ended)
@@ -59,15 +60,15 @@ public record FlameLog(
   }
 
   /** What is counted after its wait was heated before that; one act may count twice. */
-  private boolean isTakenOut(String step, Fact fact, Heat heat, Course before) {
+  private boolean isTakenOut(StepId step, Fact fact, Heat heat, Course before) {
     boolean counts = fact instanceof Fact.PiecesThrough || fact instanceof Fact.StepDone;
-    boolean waited = before.waitsBegun().stream().anyMatch(wait -> wait.step().equals(step));
+    boolean waited = before.waitsBegun().containsKey(step);
     boolean sameAct = takenOut.containsKey(step) && takenOut.get(step).at().equals(heat.at());
     return counts && (waited || sameAct);
   }
 
-  private static Map<String, Heat> plus(Map<String, Heat> heats, String step, Heat heat) {
-    Map<String, Heat> more = new HashMap<>(heats);
+  private static Map<StepId, Heat> plus(Map<StepId, Heat> heats, StepId step, Heat heat) {
+    Map<StepId, Heat> more = new HashMap<>(heats);
     more.put(step, heat);
     return Map.copyOf(more);
   }
@@ -78,8 +79,8 @@ public record FlameLog(
   }
 
   /** The step at which something was counted, done or left to wait; empty for any other entry. */
-  private static Optional<String> workedAt(Fact fact, String openStep) {
-    String step = "";
+  private static Optional<StepId> workedAt(Fact fact, StepId openStep) {
+    StepId step = StepId.NONE;
     if (fact instanceof Fact.PiecesThrough through) {
       step = through.step().isEmpty() ? openStep : through.step();
     } else if (fact instanceof Fact.StepDone done) {
@@ -101,7 +102,7 @@ public record FlameLog(
    * @param oneByOne whether its pieces are counted singly: there each count is a heat, whatever
    *     waits
    */
-  public Optional<Heat> lastHeat(Predicate<String> burnsGas, Predicate<String> oneByOne) {
+  public Optional<Heat> lastHeat(Predicate<StepId> burnsGas, Predicate<StepId> oneByOne) {
     return Stream.concat(
             worked.entrySet().stream(),
             takenOut.entrySet().stream().filter(each -> oneByOne.test(each.getKey())))

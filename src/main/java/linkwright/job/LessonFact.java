@@ -1,6 +1,7 @@
 package linkwright.job;
 
 import java.util.Map;
+import linkwright.routine.StepId;
 
 /** What can be entered of learning: in a student's own book, or beside a job's steps. */
 public sealed interface LessonFact extends Fact
@@ -39,7 +40,7 @@ public sealed interface LessonFact extends Fact
   record PiecesMade(
       String job,
       String routine,
-      String step,
+      StepId step,
       int through,
       Map<String, Integer> redo,
       int scrapped,

@@ -36,12 +36,12 @@ public record Pile(
     return at < 1 ? 0 : standing.getOrDefault(stages.get(at - 1), 0);
   }
 
-  /** Pieces to be done again at a stage. */
+  /** Pieces to be redone at a stage. */
   public int redoAt(Stage stage) {
     return redo.getOrDefault(stage, 0);
   }
 
-  /** When the redo pile of a stage is to be done again. */
+  /** When the redo pile of a stage is to be redone. */
   public Again again(Stage stage) {
     return again.getOrDefault(stage, Again.NOT_SAID);
   }

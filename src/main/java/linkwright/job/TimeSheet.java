@@ -5,14 +5,15 @@ import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import linkwright.routine.StepId;
 
 /**
  * Hours at the bench, by step. The time of a sitting belongs to the step that is open; it stops on
  * stepping away. Time per piece comes from these sums over the pieces that came through, never from
  * the gaps between keys: six links soldered in twenty minutes are counted in two seconds.
  *
- * @param secondsByStep step → seconds at the bench with that step open; the empty name collects
- *     what was done with no step open
+ * @param secondsByStep step → seconds at the bench with that step open; no step collects what was
+ *     done with no step open
  * @param throughByStep step → pieces that came through while it was open
  * @param timesByStep step → how often pieces came through it, however many at a time
  * @param step the step that is open now, empty if none
@@ -21,14 +22,14 @@ import java.util.Optional;
  *     entry to the next no time counts: reading a price adds nothing to it
  */
 public record TimeSheet(
-    Map<String, Double> secondsByStep,
-    Map<String, Integer> throughByStep,
-    Map<String, Integer> timesByStep,
-    String step,
+    Map<StepId, Double> secondsByStep,
+    Map<StepId, Integer> throughByStep,
+    Map<StepId, Integer> timesByStep,
+    StepId step,
     Optional<Instant> seenAt,
     boolean atDesk) {
   public static final TimeSheet EMPTY =
-      new TimeSheet(Map.of(), Map.of(), Map.of(), "", Optional.empty(), false);
+      new TimeSheet(Map.of(), Map.of(), Map.of(), StepId.NONE, Optional.empty(), false);
 
   /** A silence longer than this counts as a break: she left without telling the program. */
   public static final Duration LONGEST_SILENCE = Duration.ofMinutes(60);
@@ -76,10 +77,10 @@ public record TimeSheet(
    * What was put right by hand stands: of one step, or of the whole job, which no step has then.
    */
   private TimeSheet corrected(BenchFact.HoursCorrected hours) {
-    Map<String, Double> seconds = new LinkedHashMap<>(secondsByStep);
+    Map<StepId, Double> seconds = new LinkedHashMap<>(secondsByStep);
     if (hours.step().isEmpty()) {
-      double others = totalSeconds() - seconds.getOrDefault("", 0.0);
-      seconds.put("", hours.isSeconds() - others);
+      double others = totalSeconds() - seconds.getOrDefault(StepId.NONE, 0.0);
+      seconds.put(StepId.NONE, hours.isSeconds() - others);
     } else {
       seconds.put(hours.step(), hours.isSeconds());
     }
@@ -99,11 +100,11 @@ public record TimeSheet(
         || fact instanceof Fact.LineAccepted;
   }
 
-  private TimeSheet with(String nowOpen, Optional<Instant> nowSeen) {
+  private TimeSheet with(StepId nowOpen, Optional<Instant> nowSeen) {
     return new TimeSheet(secondsByStep, throughByStep, timesByStep, nowOpen, nowSeen, atDesk);
   }
 
-  private TimeSheet counted(String at, int pieces, int times) {
+  private TimeSheet counted(StepId at, int pieces, int times) {
     return new TimeSheet(
         secondsByStep,
         plus(throughByStep, at, pieces),
@@ -118,7 +119,7 @@ public record TimeSheet(
       return this;
     }
     double spent = idle ? 0 : sinceSeen(at);
-    Map<String, Double> seconds = secondsByStep;
+    Map<StepId, Double> seconds = secondsByStep;
     if (spent > 0) {
       seconds = new LinkedHashMap<>(secondsByStep);
       seconds.merge(step, spent, Double::sum);
@@ -147,8 +148,8 @@ public record TimeSheet(
         .isPresent();
   }
 
-  private static Map<String, Integer> plus(Map<String, Integer> counts, String key, int add) {
-    Map<String, Integer> sum = new LinkedHashMap<>(counts);
+  private static Map<StepId, Integer> plus(Map<StepId, Integer> counts, StepId key, int add) {
+    Map<StepId, Integer> sum = new LinkedHashMap<>(counts);
     sum.merge(key, add, Integer::sum);
     return Map.copyOf(sum);
   }

@@ -3,6 +3,7 @@ package linkwright.job;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
+import linkwright.routine.StepId;
 
 /**
  * A timer that was set and not answered yet. It holds its end, not its rest, so it goes on while
@@ -15,7 +16,7 @@ import java.util.Optional;
  * @param step the step whose wait it is; empty for one of her own
  */
 public record TimerRun(
-    EntryId id, String name, Instant startedAt, long seconds, Optional<String> step) {
+    EntryId id, String name, Instant startedAt, long seconds, Optional<StepId> step) {
   private static final Duration LONG_OVER = Duration.ofHours(1);
 
   /**
@@ -43,7 +44,7 @@ public record TimerRun(
   }
 
   /** Whether it is the wait of that step. */
-  public boolean isOf(String stepId) {
+  public boolean isOf(StepId stepId) {
     return step.filter(stepId::equals).isPresent();
   }
 

@@ -14,6 +14,7 @@ import linkwright.job.LessonFact;
 import linkwright.job.Strikes;
 import linkwright.routine.Routine;
 import linkwright.routine.Stage;
+import linkwright.routine.StepId;
 
 /**
  * What a student made in a job, brought over from the job's book into hers: only her own entries,
@@ -21,8 +22,8 @@ import linkwright.routine.Stage;
  */
 public final class BroughtOver {
   private final String student;
-  private final Map<String, int[]> counts = new LinkedHashMap<>();
-  private final Map<String, Map<String, Integer>> redo = new HashMap<>();
+  private final Map<StepId, int[]> counts = new LinkedHashMap<>();
+  private final Map<StepId, Map<String, Integer>> redo = new HashMap<>();
 
   private BroughtOver(String student) {
     this.student = student;
@@ -82,26 +83,26 @@ public final class BroughtOver {
       count(step(through.step(), through.stage(), routine))[0] +=
           through.pieces().values().stream().findFirst().orElse(0);
     } else if (fact instanceof Fact.PiecesSentBack back) {
-      String step = step("", back.from(), routine);
+      StepId step = step(StepId.NONE, back.from(), routine);
       count(step);
       redo.computeIfAbsent(step, any -> new LinkedHashMap<>())
           .merge(back.reason(), back.count(), Integer::sum);
     } else if (fact instanceof Fact.PiecesScrapped scrapped) {
-      count(step("", scrapped.stage(), routine))[1] += scrapped.count();
+      count(step(StepId.NONE, scrapped.stage(), routine))[1] += scrapped.count();
     }
   }
 
-  private int[] count(String step) {
+  private int[] count(StepId step) {
     return counts.computeIfAbsent(step, any -> new int[2]);
   }
 
-  private static String step(String named, Stage stage, Routine routine) {
+  private static StepId step(StepId named, Stage stage, Routine routine) {
     return named.isEmpty()
         ? routine.steps().stream()
             .filter(step -> step.stage().containsValue(stage))
             .findFirst()
             .map(step -> step.id())
-            .orElse(stage.id())
+            .orElse(new StepId(stage.id()))
         : named;
   }
 

@@ -2,6 +2,7 @@ package linkwright.lesson;
 
 import java.util.List;
 import linkwright.quantity.UnitStyle;
+import linkwright.routine.StepId;
 
 /**
  * One thing to be known. However often it is asked, with whatever answers beside the right one and
@@ -15,7 +16,7 @@ public sealed interface Item {
   Topic topic();
 
   /** The step it belongs to; empty if to none. */
-  String step();
+  StepId step();
 
   /** The caution that a wrong answer shows whole; empty for none. */
   String caution();
@@ -31,7 +32,7 @@ public sealed interface Item {
   record TextItem(
       String id,
       Topic topic,
-      String step,
+      StepId step,
       String caution,
       String asks,
       String right,
@@ -50,7 +51,7 @@ public sealed interface Item {
   }
 
   /** What becomes of a piece: redo, scrap, or go on. */
-  record FateItem(String id, String step, String asks, linkwright.routine.Then then, String after)
+  record FateItem(String id, StepId step, String asks, linkwright.routine.Then then, String after)
       implements Item {
     @Override
     public Topic topic() {
@@ -76,8 +77,8 @@ public sealed interface Item {
     }
 
     @Override
-    public String step() {
-      return "";
+    public StepId step() {
+      return StepId.NONE;
     }
 
     @Override
@@ -92,7 +93,7 @@ public sealed interface Item {
   }
 
   /** A question with answers of its own; the right one stands first. */
-  record OwnItem(String id, String step, String asks, List<String> answers, String after)
+  record OwnItem(String id, StepId step, String asks, List<String> answers, String after)
       implements Item {
     public OwnItem {
       answers = List.copyOf(answers);

@@ -15,6 +15,7 @@ import linkwright.job.EntryId;
 import linkwright.job.Fact;
 import linkwright.job.LessonFact;
 import linkwright.job.Strikes;
+import linkwright.routine.StepId;
 
 /**
  * A student as her own book tells of her, across jobs and routines.
@@ -143,7 +144,7 @@ public record Learner(
   }
 
   /** What went back at a step, by reason, over all that she made; empty where nothing did. */
-  public Map<String, Integer> redo(String routine, String step) {
+  public Map<String, Integer> redo(String routine, StepId step) {
     Map<String, Integer> sums = new LinkedHashMap<>();
     at(routine, step)
         .forEach(made -> made.redo().forEach((reason, n) -> sums.merge(reason, n, Integer::sum)));
@@ -151,13 +152,13 @@ public record Learner(
   }
 
   /** How many came through a step or went back from it, over all that she made. */
-  public int tried(String routine, String step) {
+  public int tried(String routine, StepId step) {
     return at(routine, step)
         .mapToInt(made -> made.through() + made.redo().values().stream().mapToInt(n -> n).sum())
         .sum();
   }
 
-  private Stream<LessonFact.PiecesMade> at(String routine, String step) {
+  private Stream<LessonFact.PiecesMade> at(String routine, StepId step) {
     return made.stream()
         .map(Made::fact)
         .filter(fact -> fact.routine().equals(routine) && fact.step().equals(step));

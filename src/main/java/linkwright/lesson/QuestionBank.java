@@ -17,6 +17,7 @@ import linkwright.routine.Question;
 import linkwright.routine.Remedy;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
+import linkwright.routine.StepId;
 import linkwright.routine.When;
 
 /**
@@ -53,7 +54,7 @@ public final class QuestionBank {
   public static List<Item> of(Routine routine, List<Caution> cautions, List<TradeTerm> glossary) {
     QuestionBank bank = new QuestionBank(routine, cautions);
     bank.sequenceAndDangers();
-    bank.ownQuestions("", routine.detail().questions());
+    bank.ownQuestions(StepId.NONE, routine.detail().questions());
     bank.lookFors();
     bank.numbers();
     bank.whys();
@@ -245,7 +246,7 @@ public final class QuestionBank {
           new Item.TextItem(
               "card/" + card.id() + "/" + what + "/" + i,
               Topic.CARD,
-              "",
+              StepId.NONE,
               card.id(),
               asks,
               right.get(i),
@@ -294,12 +295,12 @@ public final class QuestionBank {
       if (texts.contains(term.word()) && Likely.hides(asks, term.says(), pool, stems)) {
         items.add(
             new Item.TextItem(
-                "word/" + term.word(), Topic.WORD, "", "", asks, term.says(), pool, ""));
+                "word/" + term.word(), Topic.WORD, StepId.NONE, "", asks, term.says(), pool, ""));
       }
     }
   }
 
-  private void ownQuestions(String step, List<Question> questions) {
+  private void ownQuestions(StepId step, List<Question> questions) {
     for (int i = 0; i < questions.size(); i++) {
       Question own = questions.get(i);
       items.add(
@@ -315,7 +316,7 @@ public final class QuestionBank {
   private void add(
       Topic topic,
       String name,
-      String step,
+      StepId step,
       String caution,
       String asks,
       String right,

@@ -17,6 +17,9 @@ public record Roster(Map<String, String> names, int gapDays) {
   /** The book of whoever learns here without a name. */
   public static final String OWN = "own";
 
+  /** The longest time between one asking and the next, days. */
+  public static final int LONGEST_GAP_DAYS = 90;
+
   /** Nobody so far. */
   public static final Roster EMPTY = new Roster(Map.of(), Recall.GAP_DAYS);
 

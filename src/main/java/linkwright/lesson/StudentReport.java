@@ -13,6 +13,7 @@ import linkwright.job.LessonFact;
 import linkwright.routine.Remedy;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
+import linkwright.routine.StepId;
 
 /**
  * What a teacher wants to know of a student: what she knows, what she made, what comes next.
@@ -50,7 +51,7 @@ public record StudentReport(
 
   /** A step: of its items so many known, met and there; who signed it, empty if nobody did. */
   public record StepKnown(
-      String routine, String step, String title, int known, int met, int all, String signed) {}
+      String routine, StepId step, String title, int known, int met, int all, String signed) {}
 
   /** A topic: of its items so many known, met, and wrong when asked last. */
   public record TopicKnown(Topic topic, int known, int met, int wrong) {}
@@ -61,7 +62,7 @@ public record StudentReport(
   /** Pieces of a step: through, back by reason, scrapped; the routine's usual share of redo. */
   public record StepMade(
       String routine,
-      String step,
+      StepId step,
       int through,
       Map<String, Integer> redo,
       int scrapped,
@@ -95,7 +96,7 @@ public record StudentReport(
    */
   public record PracticeProposal(
       String routine,
-      String step,
+      StepId step,
       int pieces,
       int days,
       String reason,

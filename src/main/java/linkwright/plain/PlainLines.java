@@ -141,7 +141,7 @@ public final class PlainLines implements PartCases<List<String>> {
                             + portion.count()
                             + " "
                             + portion.stage()
-                            + (portion.redo() ? ", to be done again" : ""))));
+                            + (portion.redo() ? ", to be redone" : ""))));
     return lines;
   }
 

@@ -3,15 +3,18 @@ package linkwright.plan;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import linkwright.quantity.UnitStyle;
 import linkwright.reference.Metal;
 import linkwright.reference.Temper;
+import linkwright.wire.WireSection;
 
 /**
  * A chain as it is wished, everything read and within its domain.
  *
  * @param job the job's name
  * @param metal the metal of wire and rings
- * @param wireMm the links' wire, mm, above 0
+ * @param wire the links' wire; its thickness is what is bent and what the next link hooks over
+ * @param ringWire the rings' wire; the links' where none is named
  * @param temper the temper in which it is bent and worn
  * @param link the link
  * @param repeat how many of it come again with which other links
@@ -31,7 +34,8 @@ import linkwright.reference.Temper;
 public record ChainWish(
     String job,
     Metal metal,
-    double wireMm,
+    WireSection wire,
+    WireSection ringWire,
     Temper temper,
     WishedLink link,
     WishedRepeat repeat,
@@ -50,6 +54,37 @@ public record ChainWish(
   public ChainWish {
     stockMm = List.copyOf(stockMm);
     ringStockMm = ringStockMm.map(List::copyOf);
+  }
+
+  /** Thickness of the links' wire, mm: of half-round wire, flat side in, its height. */
+  public double wireMm() {
+    return wire.thicknessMm();
+  }
+
+  /** The links' wire as it is called, the section too where it is not round. */
+  public String wireSaid(UnitStyle units) {
+    return wire.said(units);
+  }
+
+  /** The rings' wire as it is called. */
+  public String ringWireSaid(UnitStyle units) {
+    return ringWireNow().said(units);
+  }
+
+  /** Section of the links' wire, mm². */
+  public double wireAreaMm2() {
+    return wire.areaMm2();
+  }
+
+  /** Section of the rings' wire, mm². */
+  public double ringAreaMm2() {
+    return ringWireNow().areaMm2();
+  }
+
+  /** The rings' wire; a ring that was tried in another thickness is of round wire. */
+  private WireSection ringWireNow() {
+    double mm = ring.map(WishedRing::wireMm).orElse(wireMm());
+    return Math.abs(ringWire.thicknessMm() - mm) < 0.0005 ? ringWire : WireSection.round(mm);
   }
 
   /** The same wish with other rings. */
@@ -80,7 +115,8 @@ public record ChainWish(
     return new ChainWish(
         job,
         metal,
-        wireMm,
+        wire,
+        ringWire,
         temper,
         linked,
         again,
@@ -100,7 +136,7 @@ public record ChainWish(
 
   /** Whether the rings are of the links' own wire. */
   public boolean ringsOfSameWire() {
-    return ring.map(rings -> Math.abs(rings.wireMm() - wireMm) < 0.0005).orElse(false);
+    return ring.isPresent() && ringWireNow().isLike(wire);
   }
 
   /** The finished size wished of a link, where length and width were both given. */

@@ -3,7 +3,6 @@ package linkwright.plan;
 import linkwright.link.Ring;
 import linkwright.quantity.Read;
 import linkwright.wire.WireMass;
-import linkwright.wire.WireSection;
 
 /**
  * A jump ring at each end of a chain, of the links' wire: two in all, beside the rings that join.
@@ -26,7 +25,7 @@ public record EndRings(double insideMm, double blankMm, int toCut, double massG)
                     ring.blankMm(),
                     Planning.toCut(wish, COUNT),
                     WireMass.grams(
-                        WireSection.round(wish.wireMm()).areaMm2(),
+                        wish.wireAreaMm2(),
                         COUNT * ring.blankMm(),
                         wish.metal().densityGCm3().value())));
   }

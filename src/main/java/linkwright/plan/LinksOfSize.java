@@ -1,7 +1,6 @@
 package linkwright.plan;
 
 import linkwright.wire.WireMass;
-import linkwright.wire.WireSection;
 
 /**
  * The links of one size of a chain.
@@ -20,7 +19,7 @@ public record LinksOfSize(
       ChainWish wish, String name, int perRepeat, int links, int toCut, SettledLink link) {
     double massG =
         WireMass.grams(
-            WireSection.round(wish.wireMm()).areaMm2(),
+            wish.wireAreaMm2(),
             links * link.blankMm(),
             wish.metal().densityGCm3().value());
     return new LinksOfSize(name, perRepeat, links, toCut, link, massG);

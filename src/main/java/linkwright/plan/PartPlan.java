@@ -13,6 +13,7 @@ import linkwright.quantity.Read;
 import linkwright.quantity.Share;
 import linkwright.reference.Metal;
 import linkwright.reference.Reference;
+import linkwright.wire.WireSection;
 
 /**
  * The plan of what is no chain: a clasp, rings for stock, a mended link, drawn wire. It counts
@@ -70,7 +71,11 @@ public record PartPlan(
       Map<String, String> texts, Reference reference, Optional<Pattern> pattern, double usualLoss) {
     Typed typed = new Typed(texts);
     Optional<Metal> metal = typed.optional(WishKeys.METAL, reference::metal);
-    OptionalDouble wire = mm(typed.optional(WishKeys.WIRE, Length::readWire));
+    OptionalDouble wire =
+        typed
+            .optional(WishKeys.WIRE, WireSection::read)
+            .map(read -> OptionalDouble.of(read.thicknessMm()))
+            .orElse(OptionalDouble.empty());
     OptionalDouble blank = mm(typed.optional(WishKeys.LINK_BLANK, Length::readSize));
     Map<String, Double> formers = new LinkedHashMap<>();
     pattern.ifPresent(known -> formers.putAll(known.formersMm()));

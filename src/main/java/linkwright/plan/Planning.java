@@ -9,7 +9,6 @@ import linkwright.reference.Metal;
 import linkwright.wire.JointKind;
 import linkwright.wire.SolderNeed;
 import linkwright.wire.WireMass;
-import linkwright.wire.WireSection;
 import linkwright.yield.BlanksToCut;
 import linkwright.yield.Yield;
 
@@ -118,11 +117,11 @@ public final class Planning {
         (count.rings() == 0
                 ? 0
                 : WireMass.grams(
-                    WireSection.round(rings.wireMm()).areaMm2(),
+                    wish.ringAreaMm2(),
                     count.rings() * rings.blankMm(),
                     density))
             + ends.map(EndRings::massG).orElse(0.0);
-    SolderOfChain solder = SolderOfChain.of(wish, sizes, count.rings(), rings, ends);
+    SolderOfChain solder = SolderOfChain.of(wish, sizes, count.rings(), ends);
     return new Plan(
         wish,
         count.links(),
@@ -151,7 +150,7 @@ public final class Planning {
         solder.placedG(),
         massLinks + massRings + solder.placedG() + wish.claspG(),
         solder.joints(),
-        solder(wish.wireMm(), wish.metal()),
+        solder(SolderOfChain.round(wish.wireAreaMm2()), wish.metal()),
         PullReckoning.of(wish, sizes),
         Remarks.of(wish, sizes, rings, UnitStyle.METRIC));
   }

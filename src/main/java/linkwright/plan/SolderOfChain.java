@@ -23,7 +23,6 @@ record SolderOfChain(int joints, double fillsG, double placedG) {
       ChainWish wish,
       List<LinksOfSize> sizes,
       int rings,
-      RingsCounted ring,
       Optional<EndRings> ends) {
     SolderOfChain all = new SolderOfChain(0, 0, 0);
     for (int i = 0; i < sizes.size(); i++) {
@@ -31,17 +30,22 @@ record SolderOfChain(int joints, double fillsG, double placedG) {
       List<Joint> joints = link.pattern().map(Pattern::joints).orElse(List.of());
       int links = sizes.get(i).links();
       if (joints.isEmpty()) {
-        all = all.with(links, wish, wish.wireMm(), JointKind.BUTT);
+        all = all.with(links, wish, round(wish.wireAreaMm2()), JointKind.BUTT);
       }
       for (Joint joint : joints) {
         JointKind kind = joint == Joint.TIP_TO_TIP ? JointKind.BUTT : JointKind.SIDE;
-        all = all.with(links, wish, wish.wireMm(), kind);
+        all = all.with(links, wish, round(wish.wireAreaMm2()), kind);
       }
     }
     if (ends.isPresent()) {
-      all = all.with(EndRings.COUNT, wish, wish.wireMm(), JointKind.BUTT);
+      all = all.with(EndRings.COUNT, wish, round(wish.wireAreaMm2()), JointKind.BUTT);
     }
-    return rings == 0 ? all : all.with(rings, wish, ring.wireMm(), JointKind.BUTT);
+    return rings == 0 ? all : all.with(rings, wish, round(wish.ringAreaMm2()), JointKind.BUTT);
+  }
+
+  /** Solder fills a section: the round wire of that area, mm. */
+  static double round(double areaMm2) {
+    return 2 * Math.sqrt(areaMm2 / Math.PI);
   }
 
   /** The hard grade goes first; where no solder of the metal's family is known, hard silver. */

@@ -21,30 +21,30 @@ final class StockReading {
     this.metal = metal;
   }
 
-  List<Double> lengths(String key, Optional<Double> wireMm) {
-    return typed.optional(key, text -> read(text, wireMm)).orElse(List.of());
+  List<Double> lengths(String key, Optional<WireSection> wire) {
+    return typed.optional(key, text -> read(text, wire)).orElse(List.of());
   }
 
-  private Read<List<Double>> read(String text, Optional<Double> wireMm) {
+  private Read<List<Double>> read(String text, Optional<WireSection> wire) {
     List<Read<Double>> lengths = new ArrayList<>();
     for (String item : Items.of(text)) {
       if (!item.isBlank()) {
-        lengths.add(one(item.strip(), wireMm));
+        lengths.add(one(item.strip(), wire));
       }
     }
     return Read.all(lengths);
   }
 
-  private Read<Double> one(String item, Optional<Double> wireMm) {
+  private Read<Double> one(String item, Optional<WireSection> wire) {
     Read<Length> length = Length.read(item);
     Read<Mass> mass = Mass.read(item);
     if (length.isGood() || !mass.isGood()) {
       return length.map(Length::mm);
     }
-    if (metal.isEmpty() || wireMm.isEmpty()) {
+    if (metal.isEmpty() || wire.isEmpty()) {
       return Read.bad("A weight of wire needs its metal and thickness: mend those first.");
     }
-    double area = WireSection.round(wireMm.get()).areaMm2();
+    double area = wire.get().areaMm2();
     return Read.good(
         WireMass.lengthMm(area, mass.orThrow().grams(), metal.get().densityGCm3().value()));
   }

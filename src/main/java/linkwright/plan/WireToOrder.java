@@ -1,7 +1,6 @@
 package linkwright.plan;
 
 import linkwright.wire.WireMass;
-import linkwright.wire.WireSection;
 
 /**
  * Wire to order for a chain from nothing, kerf, coil tail and spares for the usual loss included.
@@ -19,14 +18,15 @@ public record WireToOrder(double linksMm, double linksG, double ringsMm, double 
     boolean same = plan.rings() == 0 || plan.wish().ringsOfSameWire();
     double own = same ? links + rings : links;
     double others = same ? 0 : rings;
-    double ringWire = plan.wish().ring().map(WishedRing::wireMm).orElse(plan.wish().wireMm());
     return new WireToOrder(
-        own, grams(plan, plan.wish().wireMm(), own), others, grams(plan, ringWire, others));
+        own,
+        grams(plan, plan.wish().wireAreaMm2(), own),
+        others,
+        grams(plan, plan.wish().ringAreaMm2(), others));
   }
 
-  private static double grams(Plan plan, double wireMm, double lengthMm) {
-    return WireMass.grams(
-        WireSection.round(wireMm).areaMm2(), lengthMm, plan.wish().metal().densityGCm3().value());
+  private static double grams(Plan plan, double areaMm2, double lengthMm) {
+    return WireMass.grams(areaMm2, lengthMm, plan.wish().metal().densityGCm3().value());
   }
 
   /** The mass of both, g. */

@@ -17,6 +17,7 @@ import linkwright.reference.Clasp;
 import linkwright.reference.Metal;
 import linkwright.reference.Reference;
 import linkwright.reference.Temper;
+import linkwright.wire.WireSection;
 import linkwright.yield.BlanksToCut;
 import linkwright.yield.Yield;
 
@@ -60,12 +61,13 @@ public record WishReading(Optional<ChainWish> wish, Map<String, String> troubles
           typed
               .needed(WishKeys.METAL, reference::metal, "Name the metal, such as sterling.")
               .map(known -> HeldFigures.metal(known, typed.texts()));
-      Optional<Double> wire = wire(WishKeys.WIRE, "Give the wire, such as 0.9 mm or 19 AWG.");
+      Optional<WireSection> wire = wire(WishKeys.WIRE, "Give the wire, such as 0.9 mm or 19 AWG.");
       Temper temper = typed.optional(WishKeys.TEMPER, Temper::read).orElse(Temper.SOFT);
       WishedLink link = link();
       WishedRepeat repeat =
           typed.optional(WishKeys.LINK_REPEAT, this::repeat).orElse(WishedRepeat.ALIKE);
-      Optional<WishedRing> ring = ring(wire);
+      Optional<WireSection> ringWire = ringWire(wire);
+      Optional<WishedRing> ring = ring(ringWire);
       Optional<Double> finished =
           typed
               .needed(
@@ -108,7 +110,7 @@ public record WishReading(Optional<ChainWish> wish, Map<String, String> troubles
               + " or give a lower one.");
       StockReading stock = new StockReading(typed, metal);
       List<Double> lengths = stock.lengths(WishKeys.STOCK, wire);
-      Optional<List<Double>> ringLengths = ringStock(stock, wire, ring);
+      Optional<List<Double>> ringLengths = ringStock(stock, wire, ringWire, ring);
       OptionalDouble endRing = size(WishKeys.RING_ENDS);
       if (!typed.troubles().isEmpty()) {
         return new WishReading(Optional.empty(), typed.troubles());
@@ -119,6 +121,7 @@ public record WishReading(Optional<ChainWish> wish, Map<String, String> troubles
                   typed.text(WishKeys.JOB),
                   metal.orElseThrow(),
                   wire.orElseThrow(),
+                  ringWire.or(() -> wire).orElseThrow(),
                   temper,
                   link,
                   repeat,
@@ -202,7 +205,13 @@ public record WishReading(Optional<ChainWish> wish, Map<String, String> troubles
                               .orElse("There are: " + String.join(", ", known) + ".")));
     }
 
-    private Optional<WishedRing> ring(Optional<Double> linkWire) {
+    private Optional<WireSection> ringWire(Optional<WireSection> linkWire) {
+      return typed.text(WishKeys.RING_WIRE).isEmpty()
+          ? linkWire
+          : wire(WishKeys.RING_WIRE, "Give the rings' wire, such as 0.9 mm.");
+    }
+
+    private Optional<WishedRing> ring(Optional<WireSection> own) {
       boolean asked =
           !typed.text(WishKeys.RING_INSIDE).isEmpty()
               || !typed.text(WishKeys.RING_WIRE).isEmpty()
@@ -217,10 +226,6 @@ public record WishReading(Optional<ChainWish> wish, Map<String, String> troubles
                   Length::readSize,
                   "Give the ring's inside diameter, such as 3 mm.")
               .map(Length::mm);
-      Optional<Double> own =
-          typed.text(WishKeys.RING_WIRE).isEmpty()
-              ? linkWire
-              : wire(WishKeys.RING_WIRE, "Give the rings' wire, such as 0.9 mm.");
       OptionalDouble oval = size(WishKeys.RING_OVAL);
       if (inside.isEmpty() || own.isEmpty()) {
         return Optional.empty();
@@ -229,24 +234,27 @@ public record WishReading(Optional<ChainWish> wish, Map<String, String> troubles
           WishKeys.RING_OVAL,
           oval.isEmpty() || oval.getAsDouble() < inside.get(),
           "An oval is narrower inside than its ring: less than the ring's inside diameter.");
-      return Optional.of(new WishedRing(inside.get(), own.get(), oval));
+      return Optional.of(new WishedRing(inside.get(), own.get().thicknessMm(), oval));
     }
 
     private Optional<List<Double>> ringStock(
-        StockReading stock, Optional<Double> linkWire, Optional<WishedRing> ring) {
+        StockReading stock,
+        Optional<WireSection> linkWire,
+        Optional<WireSection> ringWire,
+        Optional<WishedRing> ring) {
       if (ring.isEmpty()) {
         return Optional.empty();
       }
       boolean given = !typed.text(WishKeys.RING_STOCK).isEmpty();
       boolean sameWire =
-          linkWire.map(wire -> Math.abs(wire - ring.get().wireMm()) < 0.0005).orElse(true);
+          linkWire.isEmpty() || ringWire.isEmpty() || linkWire.get().isLike(ringWire.get());
       return sameWire && !given
           ? Optional.empty()
-          : Optional.of(stock.lengths(WishKeys.RING_STOCK, ring.map(WishedRing::wireMm)));
+          : Optional.of(stock.lengths(WishKeys.RING_STOCK, ringWire));
     }
 
-    private Optional<Double> wire(String key, String missing) {
-      return typed.needed(key, Length::readWire, missing).map(Length::mm);
+    private Optional<WireSection> wire(String key, String missing) {
+      return typed.needed(key, WireSection::read, missing);
     }
 
     private OptionalDouble size(String key) {

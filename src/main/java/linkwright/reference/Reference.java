@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import linkwright.quantity.Nearest;
 import linkwright.quantity.Read;
 
@@ -30,6 +31,8 @@ public record Reference(
     List<TradeTerm> glossary,
     List<Picture> pictures,
     List<Tool> tools) {
+  private static final Pattern GAPS = Pattern.compile("[\\s_-]+");
+
   /** Copies the lists. */
   public Reference {
     metals = List.copyOf(metals);
@@ -89,10 +92,11 @@ public record Reference(
 
   private static <T> Read<T> find(
       String kind, String wanted, List<T> all, Function<T, List<String>> names) {
+    String plain = plain(wanted);
     List<String> known = new ArrayList<>();
     for (T one : all) {
       for (String name : names.apply(one)) {
-        if (plain(name).equals(plain(wanted))) {
+        if (plain(name).equals(plain)) {
           return Read.good(one);
         }
         known.add(name);
@@ -117,6 +121,6 @@ public record Reference(
   }
 
   private static String plain(String name) {
-    return name.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", "-");
+    return GAPS.matcher(name.strip().toLowerCase(Locale.ROOT)).replaceAll("-");
   }
 }

@@ -16,10 +16,10 @@ final class DetailChecks {
 
   static List<Finding> aFormerNameLeadsToOneStep(Routine routine, Known known) {
     List<Finding> findings = new ArrayList<>();
-    Set<String> taken = new HashSet<>();
+    Set<StepId> taken = new HashSet<>();
     routine.steps().forEach(step -> taken.add(step.id()));
     for (Step step : routine.steps()) {
-      for (String former : step.detail().formerIds()) {
+      for (StepId former : step.detail().formerIds()) {
         if (!taken.add(former)) {
           findings.add(
               Finding.at(
@@ -36,7 +36,7 @@ final class DetailChecks {
 
   static List<Finding> aLoopLeadsBack(Routine routine, Known known) {
     List<Finding> findings = new ArrayList<>();
-    List<String> before = new ArrayList<>();
+    List<StepId> before = new ArrayList<>();
     for (Step step : routine.steps()) {
       before.add(step.id());
       step.detail()
@@ -50,7 +50,7 @@ final class DetailChecks {
                           "loop",
                           "Step %s goes back to \"%s\", which is no step before it."
                               .formatted(step.id(), loop.backTo()),
-                          Known.nearest(loop.backTo(), before))));
+                          Known.nearest(loop.backTo().word(), StepId.words(before)))));
     }
     return findings;
   }

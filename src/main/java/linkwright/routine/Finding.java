@@ -8,12 +8,12 @@ package linkwright.routine;
  * @param wrong what is wrong, a sentence that names the step
  * @param expected what would be right, a sentence; may be empty
  */
-public record Finding(String step, String key, String wrong, String expected) {
+public record Finding(StepId step, String key, String wrong, String expected) {
   static Finding at(Step step, String key, String wrong, String expected) {
     return new Finding(step.id(), key, wrong, expected);
   }
 
   static Finding ofFile(String key, String wrong, String expected) {
-    return new Finding("", key, wrong, expected);
+    return new Finding(StepId.NONE, key, wrong, expected);
   }
 }

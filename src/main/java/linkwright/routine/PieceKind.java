@@ -25,7 +25,17 @@ public record PieceKind(String id) {
 
   /** So many of it in words: "1 link", "12 links". */
   public String counted(int count) {
-    return count + " " + id + (count == 1 ? "" : "s");
+    return count + " " + word(count);
+  }
+
+  /** The word for so many of it: "link", "links"; "box", "boxes". */
+  public String word(int count) {
+    return count == 1 ? id : id.matches(".*(s|x|z|ch|sh)") ? id + "es" : id + "s";
+  }
+
+  /** The word for several of it. */
+  public String many() {
+    return word(2);
   }
 
   /** The word for it, as it is shown. */

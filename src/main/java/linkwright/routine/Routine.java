@@ -69,7 +69,7 @@ public record Routine(
   }
 
   /** The step with that id, or that had it before. */
-  public Optional<Step> step(String stepId) {
+  public Optional<Step> step(StepId stepId) {
     return steps.stream()
         .filter(step -> step.id().equals(stepId))
         .findFirst()

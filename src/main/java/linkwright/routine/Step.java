@@ -34,7 +34,7 @@ import java.util.Set;
  * @param detail what it says besides
  */
 public record Step(
-    String id,
+    StepId id,
     String title,
     Part part,
     Map<PieceKind, Stage> stage,

@@ -18,7 +18,7 @@ import java.util.Optional;
  * @param questions what a student can be asked of it
  */
 public record StepDetail(
-    List<String> formerIds,
+    List<StepId> formerIds,
     When when,
     Map<String, String> solder,
     Optional<Loop> loop,

@@ -11,7 +11,7 @@ final class StepMarks {
 
   static List<Finding> everyStepHasItsOwnName(Routine routine, Known known) {
     List<Finding> findings = new ArrayList<>();
-    Set<String> seen = new HashSet<>();
+    Set<StepId> seen = new HashSet<>();
     for (Step step : routine.steps()) {
       if (!seen.add(step.id())) {
         findings.add(

@@ -6,7 +6,7 @@ import java.util.Optional;
 
 /** What becomes of a piece on which something went wrong. */
 public enum Then {
-  /** It goes back and is done again. */
+  /** It goes back and is redone. */
   REDO("redo"),
   /** It is lost for good. */
   SCRAP("scrap"),

@@ -83,7 +83,6 @@ public enum TradeWords {
     pairs.put("residual-current switch", "ground-fault interrupter");
     pairs.put("council", "city");
     pairs.put("petrol", "gasoline");
-    pairs.put("tap", "faucet");
     pairs.put("metre", "meter");
     pairs.put("litre", "liter");
     pairs.put("neutralise", "neutralize");

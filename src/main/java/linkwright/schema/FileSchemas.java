@@ -20,6 +20,8 @@ public final class FileSchemas {
     ALL.put("keys", OwnFileSchemas::keys);
     ALL.put("bench", OwnFileSchemas::bench);
     ALL.put("drawer", () -> BookSchema.book("drawer", "drawer.yaml, an entry a line"));
+    ALL.put("students", OwnFileSchemas::students);
+    ALL.put("student", () -> BookSchema.book("student", "A student's book, an entry a line"));
   }
 
   private FileSchemas() {}

@@ -19,6 +19,7 @@ import linkwright.coach.plan.PlanHelp;
 import linkwright.coach.settings.SettingsFields;
 import linkwright.files.BenchKeys;
 import linkwright.job.PriceList;
+import linkwright.lesson.Roster;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.UnitStyle;
 
@@ -133,6 +134,18 @@ final class OwnFileSchemas {
         .some("waits", said("waits", named(time)))
         .some("tools", said("tools", list(text())))
         .file("bench", "bench.yaml: what is the maker's own whatever the job");
+  }
+
+  static Map<String, Object> students() {
+    Map<String, Object> days = whole();
+    days.put("maximum", Roster.LONGEST_GAP_DAYS);
+    days.put("description", "Days between one asking and the next.");
+    Map<String, Object> names = named(text("Her name, as her teacher writes it."));
+    return new KeyGroup()
+        .needed("format", KeyGroup.format())
+        .some("gap-days", days)
+        .some("students", names)
+        .file("students", "students.yaml: names by id, which stand here alone");
   }
 
   private static Map<String, Object> said(String key, Map<String, Object> value) {

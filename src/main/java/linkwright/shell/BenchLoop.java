@@ -101,7 +101,12 @@ public final class BenchLoop {
 
   private static Grid draw(Page page, Model model, Display display) {
     return Screens.draw(
-        page, model.width(), model.height(), display.glyphs(), model.settings().keys());
+        page,
+        model.width(),
+        model.height(),
+        display.glyphs(),
+        model.settings().keys(),
+        model.settings().life());
   }
 
   private static long untilNextSecond(Model model, InstantSource clock) {

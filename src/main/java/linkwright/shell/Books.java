@@ -256,13 +256,9 @@ final class Books {
 
   /** Enters facts in the drawer's book; tells what lies there then. */
   Message keepInDrawer(List<Fact> facts, Handbook handbook) {
-    for (Fact fact : facts) {
-      Optional<String> wrong = DrawerBook.keep(home, device, clock.instant(), fact);
-      if (wrong.isPresent()) {
-        return new Message.Troubled(wrong.get());
-      }
-    }
-    return new Message.DrawerRead(tray.drawer(handbook));
+    return DrawerBook.keep(home, device, clock.instant(), facts)
+        .<Message>map(Message.Troubled::new)
+        .orElseGet(() -> new Message.DrawerRead(tray.drawer(handbook)));
   }
 
   /** Lets a book no more teach, or again. */

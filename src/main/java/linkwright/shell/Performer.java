@@ -242,6 +242,19 @@ public final class Performer {
     }
 
     @Override
+    public Optional<Message> writeOut(Effect.WriteOut effect) {
+      return Optional.of(HerFiles.write(home, effect));
+    }
+
+    @Override
+    public Optional<Message> readRows(Effect.ReadRows effect) {
+      return Optional.of(
+          new Message.RowsRead(
+              effect.file(),
+              HerFiles.found(home, effect.folder(), effect.file()).flatMap(HerFiles::text)));
+    }
+
+    @Override
     public Optional<Message> ringBell(Effect.RingBell effect) {
       bell.run();
       return Optional.empty();

@@ -73,7 +73,7 @@ public final class Start {
       Model model =
           Coach.begin(
               handbook,
-              settings.in(ZoneId.systemDefault()),
+              settings.in(ZoneId.systemDefault()).on(display.screen()),
               Screens::parts,
               clock.instant(),
               size.columns(),

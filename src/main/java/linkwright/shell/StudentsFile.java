@@ -28,7 +28,6 @@ import linkwright.quantity.Read;
  */
 public record StudentsFile(Roster roster, List<Problem> problems) {
   private static final String NAME = "students.yaml";
-  private static final int LONGEST_GAP = 90;
 
   public StudentsFile {
     problems = List.copyOf(problems);
@@ -62,9 +61,9 @@ public record StudentsFile(Roster roster, List<Problem> problems) {
 
   private static Read<Integer> days(String typed) {
     int days = typed.matches("[0-9]{1,2}") ? Integer.parseInt(typed) : 0;
-    return days >= 1 && days <= LONGEST_GAP
+    return days >= 1 && days <= Roster.LONGEST_GAP_DAYS
         ? Read.good(days)
-        : Read.bad("A gap is a whole number of days from 1 to " + LONGEST_GAP + ".");
+        : Read.bad("A gap is a whole number of days from 1 to " + Roster.LONGEST_GAP_DAYS + ".");
   }
 
   /** Writes it; answers with what is wrong, if it could not be. */

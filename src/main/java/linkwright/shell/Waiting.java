@@ -102,6 +102,11 @@ final class Waiting implements Display, Patience {
   }
 
   @Override
+  public String screen() {
+    return display.screen();
+  }
+
+  @Override
   public void show(Grid grid) {
     display.show(grid);
   }

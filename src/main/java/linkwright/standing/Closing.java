@@ -14,6 +14,7 @@ import linkwright.plan.Plan;
 import linkwright.routine.Part;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
+import linkwright.routine.StepId;
 
 /**
  * A job weighed in: what became of the metal, and what the chain costs the first time and made
@@ -124,7 +125,7 @@ public record Closing(
   }
 
   private static double trialSeconds(JobState state, Routine routine) {
-    Set<String> trials =
+    Set<StepId> trials =
         routine.steps().stream()
             .filter(step -> step.part() == Part.TRIAL || step.part() == Part.SAMPLE)
             .map(Step::id)

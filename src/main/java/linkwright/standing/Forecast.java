@@ -11,6 +11,7 @@ import linkwright.routine.Counts;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
+import linkwright.routine.StepId;
 
 /**
  * Hours still to go, with their spread.
@@ -37,7 +38,7 @@ public record Forecast(double seconds, double spread) {
    * @param usualSeconds the routine's usual time for each
    * @param batch whether they are batches
    */
-  public record Work(String step, double pieces, double usualSeconds, boolean batch) {}
+  public record Work(StepId step, double pieces, double usualSeconds, boolean batch) {}
 
   /** Hours to go for that work, at the pace of those hours. */
   public static Forecast of(List<Work> work, TimeSheet times) {
@@ -54,11 +55,11 @@ public record Forecast(double seconds, double spread) {
     return new Forecast(seconds, Math.sqrt(variance));
   }
 
-  private static int come(String step, boolean batch, TimeSheet times) {
+  private static int come(StepId step, boolean batch, TimeSheet times) {
     return (batch ? times.timesByStep() : times.throughByStep()).getOrDefault(step, 0);
   }
 
-  private static double pace(String step, double usualSeconds, int come, TimeSheet times) {
+  private static double pace(StepId step, double usualSeconds, int come, TimeSheet times) {
     double spent = come > 0 ? times.secondsByStep().getOrDefault(step, 0.0) : 0;
     return (spent + USUAL_WEIGHT * usualSeconds) / (come + USUAL_WEIGHT);
   }

@@ -2,6 +2,7 @@ package linkwright.standing;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.Length;
@@ -10,7 +11,7 @@ import linkwright.reference.Metal;
 import linkwright.reference.Reference;
 import linkwright.routine.Routine;
 import linkwright.routine.When;
-import linkwright.wire.Section;
+import linkwright.wire.WireSection;
 
 /**
  * What is known of a job that a step or a caution may be tied to. What is not known excludes
@@ -41,13 +42,11 @@ public record JobTraits(Map<String, String> words, OptionalDouble wireMm) {
       reference.clasp(clasp).found().map(Clasp::id).ifPresent(id -> words.put("clasp", id));
     }
     String wire = wish.getOrDefault(WishKeys.WIRE, "").strip();
-    OptionalDouble wireMm =
-        wire.isEmpty()
-            ? OptionalDouble.empty()
-            : Length.readWire(wire).found().stream().mapToDouble(Length::mm).findFirst();
-    // A plan's wire is typed by its diameter.
-    wireMm.ifPresent(any -> words.put("section", Section.ROUND.word()));
-    return new JobTraits(words, wireMm);
+    Optional<WireSection> read =
+        wire.isEmpty() ? Optional.empty() : WireSection.read(wire).found();
+    read.ifPresent(known -> words.put("section", known.section().word()));
+    return new JobTraits(
+        words, read.stream().mapToDouble(WireSection::thicknessMm).findFirst());
   }
 
   private static void metal(Map<String, String> words, Metal metal) {

@@ -2,6 +2,7 @@ package linkwright.standing;
 
 import linkwright.plan.ChainWish;
 import linkwright.plan.WishedRing;
+import linkwright.quantity.Read;
 import linkwright.routine.PieceKind;
 import linkwright.wire.WireMass;
 import linkwright.wire.WireSection;
@@ -12,6 +13,11 @@ public final class PlannedWire {
   private static final double NEAR = 0.02;
 
   private PlannedWire() {}
+
+  /** Reads the thickness of a wire, with or without its section. */
+  public static Read<Double> read(String typed) {
+    return WireSection.read(typed).map(WireSection::thicknessMm);
+  }
 
   /** Its thickness for that kind of piece, mm. */
   public static double mm(PieceKind piece, ChainWish wish) {
@@ -28,6 +34,8 @@ public final class PlannedWire {
   /** How long so much of it is, mm. */
   public static double lengthMm(double grams, PieceKind piece, ChainWish wish) {
     return WireMass.lengthMm(
-        WireSection.round(mm(piece, wish)).areaMm2(), grams, wish.metal().densityGCm3().value());
+        PieceKind.RING.equals(piece) ? wish.ringAreaMm2() : wish.wireAreaMm2(),
+        grams,
+        wish.metal().densityGCm3().value());
   }
 }

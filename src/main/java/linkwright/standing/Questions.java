@@ -220,7 +220,7 @@ public final class Questions {
     questions.ask(
         count > FAR_COUNT * wanted,
         "count",
-        count + " " + piece + "s cut, where the chain takes " + wanted + "?");
+        count + " " + piece.many() + " cut, where the chain takes " + wanted + "?");
     return questions.asked;
   }
 

@@ -11,13 +11,12 @@ import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.job.PriceList;
 import linkwright.plan.Plan;
-import linkwright.plan.WishedRing;
 import linkwright.routine.Part;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
+import linkwright.routine.StepId;
 import linkwright.wire.WireMass;
-import linkwright.wire.WireSection;
 
 /**
  * What a chain takes and costs before it is made: the first one, and the same made again without
@@ -89,14 +88,13 @@ public record Quote(
     double loss = Math.min(0.9, plan.wish().usualLoss());
     double lost = pieces * loss / (1 - loss);
     double density = plan.wish().metal().densityGCm3().value();
-    double ringWire = plan.wish().ring().map(WishedRing::wireMm).orElse(plan.wish().wireMm());
     double dust =
         WireMass.grams(
-                WireSection.round(plan.wish().wireMm()).areaMm2(),
+                plan.wish().wireAreaMm2(),
                 plan.links() * plan.wish().kerfMm(),
                 density)
             + WireMass.grams(
-                WireSection.round(ringWire).areaMm2(),
+                plan.wish().ringAreaMm2(),
                 plan.rings() * plan.wish().kerfMm(),
                 density);
     return new Price.Used(pieces + lost + dust, lost, dust, plan.solderPlacedG(), hours);
@@ -105,7 +103,7 @@ public record Quote(
   /** The work of the same plan with nothing done, but for the steps in which something is tried. */
   private static double againSeconds(
       Plan plan, double redosPerJoint, Routine routine, JobState state, Handbook handbook) {
-    Set<String> trials =
+    Set<StepId> trials =
         routine.steps().stream()
             .filter(step -> step.part() == Part.TRIAL || step.part() == Part.SAMPLE)
             .map(Step::id)

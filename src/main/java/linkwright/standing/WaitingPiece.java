@@ -118,12 +118,9 @@ public record WaitingPiece(
     return step.isPresent();
   }
 
-  /** How many of what: {@code 6 links}, {@code 2 links to do again}. */
+  /** How many of what: {@code 6 links}, {@code 2 links to redo}. */
   public String counted() {
-    return count
-        + " "
-        + spot.piece()
-        + (count == 1 ? "" : "s")
-        + (spot.redo() ? " to do again" : wanted || !waits() ? "" : " over");
+    return spot.piece().counted(count)
+        + (spot.redo() ? " to redo" : wanted || !waits() ? "" : " over");
   }
 }

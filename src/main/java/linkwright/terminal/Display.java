@@ -33,6 +33,11 @@ public interface Display extends AutoCloseable {
   /** Which characters can be drawn. */
   Glyphs glyphs();
 
+  /** Its letters and its screen, by which a measure taken here is known again; empty for none. */
+  default String screen() {
+    return "";
+  }
+
   /** What is to be told of this display, a sentence; empty where all is as usual. */
   default Optional<String> told() {
     return Optional.empty();

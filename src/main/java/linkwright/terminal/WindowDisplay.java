@@ -38,6 +38,8 @@ public final class WindowDisplay implements Display {
   private final SwingTerminalFrame frame;
   private final Painter painter;
   private final Glyphs glyphs;
+  private final WindowLines lines;
+  private final String screen;
   private volatile GridSize size;
   private boolean ended;
 
@@ -54,11 +56,23 @@ public final class WindowDisplay implements Display {
           }
         });
     frame.getContentPane().getComponent(0).addMouseListener(new Clicks());
+    Theme theme = Theme.of(look, depth);
+    var letters = frame.getFontConfiguration();
+    this.lines =
+        new WindowLines(
+            letters.getFontWidth(),
+            letters.getFontHeight(),
+            tone -> theme.style(tone).colour(),
+            new Color(Theme.plain(look)));
+    Dimension whole = Toolkit.getDefaultToolkit().getScreenSize();
+    this.screen = points + " points on " + whole.width + " x " + whole.height;
+    frame.setGlassPane(lines);
+    lines.setVisible(true);
     frame.setVisible(true);
     frame.enterPrivateMode();
     this.size = sizeOf(frame.getTerminalSize());
     frame.addResizeListener((terminal, now) -> measure(now));
-    this.painter = new Painter(frame, Theme.of(look, depth), glyphs, Painter.Blocks.SOLID);
+    this.painter = new Painter(frame, theme, glyphs, Painter.Blocks.SOLID);
     Thread reader = new Thread(this::read, "reads the window's keys");
     reader.setDaemon(true);
     reader.start();
@@ -143,6 +157,11 @@ public final class WindowDisplay implements Display {
   }
 
   @Override
+  public String screen() {
+    return screen;
+  }
+
+  @Override
   public Glyphs glyphs() {
     return glyphs;
   }
@@ -167,7 +186,8 @@ public final class WindowDisplay implements Display {
   public void show(Grid grid) {
     if (!closed.get()) {
       try {
-        painter.paint(grid, size);
+        painter.paint(grid.withoutDots(), size);
+        lines.show(grid.inks());
       } catch (IOException e) {
         inputs.add(new Input.Ended());
       }

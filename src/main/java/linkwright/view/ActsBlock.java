@@ -11,6 +11,9 @@ final class ActsBlock implements Block {
   private static final int WORD = 6;
   private static final int STANDS = 22;
 
+  /** Fewer would be turned over too often. */
+  private static final int LEAST = 6;
+
   private final List<Acts.Choice> choices;
   private final KeyMap keys;
 
@@ -26,19 +29,26 @@ final class ActsBlock implements Block {
 
   @Override
   public int least() {
-    return choices.size();
+    return Math.min(LEAST, choices.size());
+  }
+
+  @Override
+  public int parts(int rows) {
+    return rows < 1 ? 1 : (choices.size() + rows - 1) / rows;
   }
 
   @Override
   public GivesWay yields() {
-    return GivesWay.SCROLLS;
+    return GivesWay.TURNS;
   }
 
   @Override
   public void draw(Canvas area, int turned) {
     boolean gaps = area.height() >= wanted();
     int y = 0;
-    for (Acts.Choice choice : choices) {
+    int high = Math.max(1, area.height());
+    int first = Math.floorMod(turned, parts(high)) * high;
+    for (Acts.Choice choice : choices.subList(first, Math.min(choices.size(), first + high))) {
       boolean now = choice.now();
       area.text(0, y, 1, now ? area.glyphs().pick("▸", ">") : " ", Tone.ACCENT);
       area.text(KEY, y, WORD - KEY, keys.firstOf(choice.act()), Tone.STRONG);

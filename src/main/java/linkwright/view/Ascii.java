@@ -28,7 +28,7 @@ public final class Ascii {
                 : Cell.of('?', cell.tone());
       }
     }
-    return new Grid(grid.width(), grid.height(), cells, grid.cursor(), grid.spots());
+    return new Grid(grid.width(), grid.height(), cells, grid.cursor(), grid.spots(), grid.inks());
   }
 
   /** The text in ASCII, one character a column. */

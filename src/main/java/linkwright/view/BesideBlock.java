@@ -69,8 +69,20 @@ final class BesideBlock implements Block {
   public int parts(int rows) {
     int first = firstHeight(rows);
     return Math.max(
-        body.parts(beside.first(), firstWidth(width), first),
-        body.parts(beside.second(), secondWidth(width), side ? rows : rows - first));
+        body.parts(beside.first(), firstWidth(width), height, first),
+        body.parts(beside.second(), secondWidth(width), height, side ? rows : rows - first));
+  }
+
+  @Override
+  public int turners(int rows) {
+    int first = firstHeight(rows);
+    return body.turners(beside.first(), firstWidth(width), height, first)
+        + body.turners(beside.second(), secondWidth(width), height, side ? rows : rows - first);
+  }
+
+  @Override
+  public boolean typed() {
+    return has(beside.first(), Fields.class) || has(beside.second(), Fields.class);
   }
 
   private int firstHeight(int rows) {

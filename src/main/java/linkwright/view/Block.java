@@ -19,6 +19,16 @@ interface Block {
     return 1;
   }
 
+  /** How many of its parts are turned over each by itself in so many rows. */
+  default int turners(int rows) {
+    return parts(rows) > 1 ? 1 : 0;
+  }
+
+  /** Whether something is typed in it, so that it stays in sight. */
+  default boolean typed() {
+    return false;
+  }
+
   /** Whether a free row below it parts it from what comes next. */
   default boolean apart() {
     return true;

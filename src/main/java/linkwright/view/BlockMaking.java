@@ -43,7 +43,14 @@ final class BlockMaking implements PartCases<Block> {
   Block flow(List<Part> parts) {
     boolean two = width >= TWO_COLUMNS;
     int wide = two ? (width - FlowBlock.GAP) / 2 : width;
-    return new FlowBlock(FlowRows.of(parts, wide, keys, glyphs), keys.firstOf(turns), two ? 2 : 1);
+    FlowBlock block =
+        new FlowBlock(
+            FlowRows.of(parts, wide, keys, glyphs), keys.firstOf(turns), two ? 2 : 1, body.told());
+    return parts.stream().allMatch(BlockMaking::spare) ? new SpareBlock(block) : block;
+  }
+
+  private static boolean spare(Part part) {
+    return part instanceof Prose prose && prose.kind() == Prose.Kind.SPARE;
   }
 
   @Override

@@ -12,15 +12,37 @@ import linkwright.coach.keys.KeyMap;
  * wants while there is room; then lists scroll, texts are turned over, drawings shrink.
  */
 final class BodyView {
+  /** Lower rooms show what has no room beside the rest by itself, page after page. */
+  private static final int LOW = 14;
+
   private final Glyphs glyphs;
   private final KeyMap keys;
   private final Act turns;
+  private final boolean told;
 
   BodyView(Glyphs glyphs, KeyMap keys, Act turns) {
+    this(glyphs, keys, turns, true);
+  }
+
+  private BodyView(Glyphs glyphs, KeyMap keys, Act turns, boolean told) {
     this.glyphs = glyphs;
     this.keys = keys;
     this.turns = turns;
+    this.told = told;
   }
+
+  /** Whether a block says itself which page of it is shown; else the place says it for all. */
+  boolean told() {
+    return told;
+  }
+
+  /**
+   * What one turn of the key shows.
+   *
+   * @param blocks what stands there
+   * @param turned how often they are turned on
+   */
+  private record Shown(List<Block> blocks, int turned) {}
 
   /** Draws it, turned on so often. */
   void draw(Canvas body, Content content, int turned) {
@@ -29,22 +51,88 @@ final class BodyView {
 
   /** How many parts a reader turns through in that room. */
   int parts(Content content, int width, int height) {
-    return parts(content.parts(), width, height);
+    return parts(content.parts(), width, height, height);
   }
 
-  int parts(List<Part> all, int width, int height) {
-    List<List<Block>> pages = pages(blocks(all, width, height), height);
-    int room = room(pages, height);
-    return pages.stream().mapToInt(page -> parts(page, room)).sum();
+  /** The same of a part of a place of that height. */
+  int parts(List<Part> all, int width, int placeHeight, int height) {
+    return atOnce(all, width, placeHeight, height)
+        ? quiet().shown(all, width, placeHeight, height - 1).size()
+        : shown(all, width, placeHeight, height).size();
   }
 
-  private static int parts(List<Block> page, int height) {
+  /** How many blocks are turned over each by itself. */
+  int turners(List<Part> all, int width, int placeHeight, int height) {
+    List<List<Block>> pages = pages(blocks(all, width, placeHeight), height);
+    return pages.size() > 1
+        ? 1 + pages.stream().mapToInt(page -> turners(page, height - 1)).sum()
+        : pages.stream().mapToInt(page -> turners(page, height)).sum();
+  }
+
+  private static int turners(List<Block> page, int height) {
     int[] rows = rows(page, height);
-    int parts = 1;
+    int turners = 0;
     for (int i = 0; i < rows.length; i++) {
-      parts = Math.max(parts, page.get(i).parts(rows[i]));
+      turners += page.get(i).turners(rows[i]);
     }
-    return parts;
+    return turners;
+  }
+
+  /** Whether one line tells for all blocks which page is shown: two would share one key. */
+  private boolean atOnce(List<Part> all, int width, int placeHeight, int height) {
+    if (!told || height < 2) {
+      return false;
+    }
+    List<List<Block>> pages = pages(blocks(all, width, placeHeight), height);
+    int room = room(pages, height);
+    int turners = pages.size() > 1 ? 1 : 0;
+    boolean little = false;
+    for (List<Block> page : pages) {
+      turners += turners(page, room);
+      int[] rows = rows(page, room);
+      for (int i = 0; i < rows.length; i++) {
+        little |= page.get(i).parts(rows[i]) > 1 && rows[i] * 2 < room && !anyTyped(page);
+      }
+    }
+    return turners > 1 || (little && placeHeight < LOW);
+  }
+
+  private static boolean anyTyped(List<Block> page) {
+    return page.stream().anyMatch(Block::typed);
+  }
+
+  private BodyView quiet() {
+    return new BodyView(glyphs, keys, turns, false);
+  }
+
+  /** All that is shown turn by turn. */
+  private List<Shown> shown(List<Part> parts, int width, int placeHeight, int height) {
+    List<List<Block>> pages = pages(blocks(parts, width, placeHeight), height);
+    int room = told ? room(pages, height) : height;
+    List<Shown> all = new ArrayList<>();
+    for (List<Block> page : pages) {
+      int[] rows = rows(page, room);
+      boolean alone = !told && placeHeight < LOW && page.size() > 1 && !anyTyped(page);
+      int most = 1;
+      List<Shown> after = new ArrayList<>();
+      for (int i = 0; i < rows.length; i++) {
+        Block block = page.get(i);
+        most = Math.max(most, block.parts(rows[i]));
+        if (block.parts(rows[i]) > 1) {
+          for (int turn = 0; turn < block.parts(room); turn++) {
+            after.add(new Shown(List.of(block), turn));
+          }
+        }
+      }
+      all.add(new Shown(page, 0));
+      for (int turn = 1; !alone && turn < most; turn++) {
+        all.add(new Shown(page, turn));
+      }
+      if (alone) {
+        all.addAll(after);
+      }
+    }
+    return all;
   }
 
   /**
@@ -52,22 +140,21 @@ final class BodyView {
    * Where not all of them have room at once, those that have none come on another page.
    */
   void draw(Canvas body, List<Part> parts, int turned, int placeHeight) {
-    List<List<Block>> pages = pages(blocks(parts, body.width(), placeHeight), body.height());
-    int room = room(pages, body.height());
-    int all = pages.stream().mapToInt(page -> parts(page, room)).sum();
-    int at = all == 0 ? 0 : Math.floorMod(turned, all);
-    int shown = 0;
-    while (shown + 1 < pages.size() && at >= parts(pages.get(shown), room)) {
-      at -= parts(pages.get(shown), room);
-      shown++;
-    }
-    if (pages.isEmpty()) {
+    boolean atOnce = atOnce(parts, body.width(), placeHeight, body.height());
+    BodyView view = atOnce ? quiet() : this;
+    boolean several =
+        told && pages(blocks(parts, body.width(), placeHeight), body.height()).size() > 1;
+    int room = atOnce || several ? body.height() - 1 : body.height();
+    List<Shown> all = view.shown(parts, body.width(), placeHeight, atOnce ? room : body.height());
+    if (all.isEmpty()) {
       return;
     }
-    drawPage(body.area(0, 0, body.width(), room), pages.get(shown), at);
-    if (pages.size() > 1) {
-      String told = "page " + (shown + 1) + " of " + pages.size() + "  " + keys.firstOf(turns);
-      body.right(body.height() - 1, told + ": more", Tone.FAINT);
+    int at = Math.floorMod(turned, all.size());
+    Shown now = all.get(at);
+    drawPage(body.area(0, 0, body.width(), room), now.blocks(), now.turned());
+    if (atOnce || several) {
+      String page = "page " + (at + 1) + " of " + all.size() + "  " + keys.firstOf(turns);
+      body.right(body.height() - 1, page + " goes on", Tone.FAINT);
     }
   }
 

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import linkwright.coach.content.Drawing;
 import linkwright.coach.kernel.Spot;
 import linkwright.text.Columns;
 import linkwright.text.Text;
@@ -28,8 +30,11 @@ public final class Canvas {
     final Glyphs glyphs;
     Optional<Grid.Cursor> cursor = Optional.empty();
     final List<Grid.Marked> spots = new ArrayList<>();
+    final List<Ink> inks = new ArrayList<>();
+    final OptionalDouble life;
 
-    Sheet(int width, int height, Glyphs glyphs) {
+    Sheet(int width, int height, Glyphs glyphs, OptionalDouble life) {
+      this.life = life;
       this.width = width;
       this.cells = new Cell[width * height];
       this.glyphs = glyphs;
@@ -43,10 +48,19 @@ public final class Canvas {
    * @throws IllegalArgumentException if a size is negative
    */
   public Canvas(int width, int height, Glyphs glyphs) {
+    this(width, height, glyphs, OptionalDouble.empty());
+  }
+
+  /**
+   * The same for a display that draws lines and whose measure is known.
+   *
+   * @param life half columns that are a millimetre on this screen
+   */
+  Canvas(int width, int height, Glyphs glyphs, OptionalDouble life) {
     if (width < 0 || height < 0) {
       throw new IllegalArgumentException("A canvas can't be " + width + " x " + height);
     }
-    this.sheet = new Sheet(width, height, glyphs);
+    this.sheet = new Sheet(width, height, glyphs, life);
     this.left = 0;
     this.top = 0;
     this.width = width;
@@ -74,6 +88,16 @@ public final class Canvas {
   /** Which characters may be drawn. */
   public Glyphs glyphs() {
     return sheet.glyphs;
+  }
+
+  /** Half columns that are a millimetre on this screen; empty where that is not known. */
+  OptionalDouble life() {
+    return sheet.life;
+  }
+
+  /** Draws lines over all of this canvas, for a display that can. */
+  void ink(List<Drawing.Stroke> strokes, double middleYMm, double dotsPerMm, Tone tone) {
+    sheet.inks.add(new Ink(left, top, width, height, strokes, middleYMm, dotsPerMm, tone));
   }
 
   /** Marks a rectangle: a click there means that; what lies outside this canvas is left off. */
@@ -196,7 +220,8 @@ public final class Canvas {
             .map(
                 at -> new Grid.Marked(at.x() - left, at.y() - top, at.wide(), at.high(), at.spot()))
             .toList();
-    return new Grid(width, height, cells, inHere, spots);
+    List<Ink> inks = sheet.inks.stream().map(ink -> ink.movedBy(-left, -top)).toList();
+    return new Grid(width, height, cells, inHere, spots, inks);
   }
 
   private void put(int x, int y, char c, int columns, Tone tone) {

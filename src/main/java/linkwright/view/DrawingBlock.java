@@ -1,6 +1,7 @@
 package linkwright.view;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import linkwright.coach.content.Drawing;
 import linkwright.text.Text;
@@ -65,31 +66,47 @@ final class DrawingBlock implements Block {
     int captions = area.height() > LEAST && !captionsFit(wide - 1) ? 2 : 1;
     int bar = drawing.bars().isEmpty() || area.height() < LEAST + captions ? 0 : 1;
     int high = area.height() - captions - bar;
+    int life = lifeColumns(area.life(), wide - 2, high);
+    int room = wide - 2 - life;
+    double longest = most(Drawing.Outline::lengthMm);
     double scale =
-        Dots.scale(
-            most(Drawing.Outline::lengthMm),
-            most(Drawing.Outline::widthMm),
-            Math.max(1, wide - 2),
-            high);
+        Dots.scale(longest, most(Drawing.Outline::widthMm), Math.max(1, room), high);
     for (int i = 0; i < shapes.size(); i++) {
       Tone tone = Tones.of(shapes.get(i).emphasis());
-      shape(area.area(i * wide, 0, wide - 2, high), shapes.get(i), scale, tone);
+      shape(area.area(i * wide, 0, room, high), shapes.get(i), scale, tone);
+      if (life > 0) {
+        Canvas beside = area.area(i * wide + room, 0, life, high);
+        beside.ink(
+            shapes.get(i).strokes(), middle(shapes.get(i)), area.life().getAsDouble(), tone);
+      }
       area.wrapped(i * wide, high, wide - 1, captions, shapes.get(i).caption(), tone);
     }
     if (bar > 0) {
-      bar(area.area(0, area.height() - 1, area.width(), 1), scale);
+      bar(area.area(0, area.height() - 1, area.width(), 1), scale, life > 0);
     }
   }
 
+  /** Columns for the shapes at life size beside them; 0 where they have no room or no measure. */
+  private int lifeColumns(OptionalDouble dotsPerMm, int wide, int high) {
+    if (dotsPerMm.isEmpty() || drawing.bars().isEmpty()) {
+      return 0;
+    }
+    double dots = dotsPerMm.getAsDouble();
+    int columns = (int) Math.ceil(most(Drawing.Outline::lengthMm) * dots / Dots.ACROSS) + 2;
+    boolean fits = columns * 2 <= wide && most(Drawing.Outline::widthMm) * dots < high * Dots.DOWN;
+    return fits ? columns : 0;
+  }
+
   /** The longest length that is no longer than a shape may be, with its words. */
-  private void bar(Canvas area, double dotsPerMm) {
+  private void bar(Canvas area, double dotsPerMm, boolean life) {
     for (Drawing.ScaleBar bar : drawing.bars()) {
       int columns = (int) Math.round(bar.mm() * dotsPerMm / Dots.ACROSS);
       if (columns <= area.width() / 3 && columns >= 2) {
         String line =
             area.glyphs()
                 .pick("├" + "─".repeat(columns - 2) + "┤", "|" + "-".repeat(columns - 2) + "|");
-        area.text(0, 0, area.width(), line + " " + bar.says(), Tone.FAINT);
+        String small = life ? "; the small one beside it is life size" : "";
+        area.text(0, 0, area.width(), line + " " + bar.says() + small, Tone.FAINT);
         return;
       }
     }
@@ -99,16 +116,23 @@ final class DrawingBlock implements Block {
     return drawing.shapes().stream().allMatch(shape -> Text.width(shape.caption()) <= columns);
   }
 
+  /** Half-way between its lowest and its highest point, mm. */
+  private static double middle(Drawing.Outline shape) {
+    var heights =
+        shape.strokes().stream()
+            .flatMap(each -> each.line().stream())
+            .mapToDouble(Drawing.At::yMm)
+            .summaryStatistics();
+    return heights.getCount() == 0 ? 0 : (heights.getMin() + heights.getMax()) / 2;
+  }
+
   /** The line of pull lies across, in the middle of the area. */
   private static void shape(Canvas area, Drawing.Outline shape, double dotsPerMm, Tone tone) {
     if (area.width() < 1 || area.height() < 1) {
       return;
     }
-    List<Drawing.At> all = shape.strokes().stream().flatMap(each -> each.line().stream()).toList();
-    double least = all.stream().mapToDouble(Drawing.At::yMm).min().orElse(0);
-    double greatest = all.stream().mapToDouble(Drawing.At::yMm).max().orElse(0);
-    Dots dots =
-        new Dots(area.width(), area.height(), dotsPerMm, new Dots.At(0, (least + greatest) / 2));
+    area.ink(shape.strokes(), middle(shape), dotsPerMm, tone);
+    Dots dots = new Dots(area.width(), area.height(), dotsPerMm, new Dots.At(0, middle(shape)));
     for (Drawing.Stroke stroke : shape.strokes()) {
       List<Dots.At> line =
           stroke.line().stream().map(point -> new Dots.At(point.xMm(), point.yMm())).toList();

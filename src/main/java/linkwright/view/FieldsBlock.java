@@ -25,6 +25,11 @@ final class FieldsBlock implements Block {
   }
 
   @Override
+  public boolean typed() {
+    return true;
+  }
+
+  @Override
   public int least() {
     return LEAST;
   }

@@ -20,8 +20,15 @@ final class FlowBlock implements Block {
   private final List<FlowRows.FlowRow> rows;
   private final String key;
   private final int columns;
+  private final boolean told;
 
-  FlowBlock(List<FlowRows.FlowRow> rows, String key, int columns) {
+  /**
+   * Such a text.
+   *
+   * @param told whether it says itself which page is shown and how to turn on
+   */
+  FlowBlock(List<FlowRows.FlowRow> rows, String key, int columns, boolean told) {
+    this.told = told;
     this.rows = rows;
     this.key = key;
     this.columns = columns;
@@ -84,15 +91,15 @@ final class FlowBlock implements Block {
     for (int i = 0; i < columns && shown * columns + i < parts.size(); i++) {
       column(area.area(i * (wide + GAP), 0, wide, area.height()), parts.get(shown * columns + i));
     }
-    if (turns > 1) {
+    if (turns > 1 && told) {
       int next = Math.min(parts.size() - 1, (shown + 1) * columns);
       boolean laterNext =
           shown == 0 && parts.get(next).get(0).later() && !parts.get(0).get(0).later();
       String more = laterNext ? key + ": why, and what may go wrong" : key + " goes on";
-      String told = "part " + (shown + 1) + " of " + turns + "  " + more;
-      boolean room = Text.width(told) <= area.width();
+      String page = "page " + (shown + 1) + " of " + turns + "  " + more;
+      boolean room = Text.width(page) <= area.width();
       String brief = (shown + 1) + " of " + turns + "  " + key;
-      area.right(area.height() - 1, room ? told : brief, Tone.FAINT);
+      area.right(area.height() - 1, room ? page : brief, Tone.FAINT);
     }
   }
 
@@ -115,7 +122,7 @@ final class FlowBlock implements Block {
     if (rows.size() <= high) {
       return List.of(rows);
     }
-    int onePart = Math.max(1, high - 1);
+    int onePart = Math.max(1, told ? high - 1 : high);
     List<List<FlowRows.FlowRow>> parts = new ArrayList<>();
     if (first > 0 && first <= onePart) {
       parts.add(rows.subList(0, first));

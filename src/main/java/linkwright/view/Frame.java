@@ -23,8 +23,13 @@ final class Frame {
   /** Lower windows have no row to be left free. */
   private static final int LOW = 16;
 
+  /** A job's name is cut to no fewer columns. */
+  private static final int LEAST_NAME = 5;
+
   /** What stands before the line of what is still to do, where it has room. */
   private static final String STILL = "Still to do: ";
+
+  private static final String CUT = " to cut";
 
   private final Page page;
   private final KeyMap keys;
@@ -51,22 +56,32 @@ final class Frame {
 
   private void head(Canvas canvas) {
     boolean lit = !page.hotWork().isEmpty();
-    int hot = lit ? Text.width(page.hotWork()) + 2 : 0;
     String wait = page.nextWait().map(next -> wait(canvas, next, lit)).orElse("");
     boolean due = page.nextWait().map(Wait::due).orElse(false);
-    int right = hot + (wait.isEmpty() ? 0 : Text.width(wait) + 2);
-    int room = canvas.width() - 2 - right;
     String place = page.body().title();
-    int placeRoom = Math.min(Text.width(place) + 3, Math.max(0, room - 8));
-    int after = canvas.text(1, 0, Math.max(4, room - placeRoom), page.job(), Tone.STRONG);
-    String dot = canvas.glyphs().pick("·", "-");
-    canvas.text(after, 0, Math.max(0, room + 1 - after), " " + dot + " " + place, Tone.PLAIN);
+    int waitRoom = wait.isEmpty() ? 0 : Text.width(wait) + 2;
+    int roomWithout = canvas.width() - 2 - waitRoom - 2 - Text.width(place);
+    // Since when it is lit gives way to where one is.
+    boolean since = Text.width(page.hotWork()) <= roomWithout;
+    String flame = since || !lit ? page.hotWork() : page.hotWork().replaceFirst(" .*", "");
+    int hot = lit ? Text.width(flame) + 2 : 0;
+    int right = hot + waitRoom;
+    int room = canvas.width() - 2 - right;
+    int jobRoom = room - Text.width(place) - 3;
+    int after = 1;
+    // The place is told whole before the job; a few letters of a name say nothing.
+    if (jobRoom >= LEAST_NAME) {
+      after = canvas.text(1, 0, jobRoom, page.job(), Tone.STRONG);
+      String dot = canvas.glyphs().pick("·", "-");
+      after = canvas.text(after, 0, " " + dot + " ", Tone.PLAIN);
+    }
+    canvas.text(after, 0, Math.max(0, room + 1 - after), place, Tone.PLAIN);
     if (!wait.isEmpty()) {
       canvas.right(canvas.width() - 1, 0, Text.width(wait), wait, due ? Tone.ALARM : Tone.ACCENT);
     }
     if (lit) {
       int end = canvas.width() + 1 - right + hot - 2;
-      canvas.right(end, 0, hot - 2, page.hotWork(), Tone.WARNING);
+      canvas.right(end, 0, hot - 2, flame, Tone.WARNING);
     }
     page.chain()
         .ifPresent(
@@ -104,14 +119,28 @@ final class Frame {
     return first;
   }
 
+  /** What is still to do, in fewer words where there is little room. */
+  private String still(int width) {
+    String still = page.still();
+    if (Text.width(still) > width) {
+      still = still.replace(STILL, "");
+    }
+    if (Text.width(still) > width) {
+      still = still.replaceAll(" at step \\d+", "");
+    }
+    // What is to be cut stands behind every kind of piece; the first says what the number is.
+    int first = still.indexOf(CUT) + CUT.length();
+    return Text.width(still) > width && first >= CUT.length()
+        ? still.substring(0, first) + still.substring(first).replace(CUT, "")
+        : still;
+  }
+
   /** Draws the foot, after the place: a long sentence takes rows of it, whole. */
   void foot(Canvas canvas) {
     int width = canvas.width() - 2;
     int row = canvas.height() - 2;
     if (page.told().isEmpty()) {
-      boolean room = Text.width(page.still()) <= width;
-      String still = room ? page.still() : page.still().replace(STILL, "");
-      canvas.text(1, row, width, still, Tone.PLAIN);
+      canvas.text(1, row, width, still(width), Tone.PLAIN);
     } else {
       Tone tone = page.trouble() ? Tone.WARNING : Tone.STRONG;
       List<String> lines = told(width, canvas.height());

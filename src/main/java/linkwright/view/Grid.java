@@ -18,6 +18,7 @@ public final class Grid {
   private final Cell[] cells;
   private final Optional<Cursor> cursor;
   private final List<Marked> spots;
+  private final List<Ink> inks;
 
   /** A rectangle that means something when it is clicked. */
   record Marked(int x, int y, int wide, int high, Spot spot) {
@@ -26,8 +27,15 @@ public final class Grid {
     }
   }
 
-  Grid(int width, int height, Cell[] cells, Optional<Cursor> cursor, List<Marked> spots) {
+  Grid(
+      int width,
+      int height,
+      Cell[] cells,
+      Optional<Cursor> cursor,
+      List<Marked> spots,
+      List<Ink> inks) {
     this.spots = List.copyOf(spots);
+    this.inks = List.copyOf(inks);
     this.width = width;
     this.height = height;
     this.cells = cells;
@@ -64,6 +72,24 @@ public final class Grid {
 
   List<Marked> spots() {
     return spots;
+  }
+
+  /** What is drawn, for a display that draws lines; the cells show the same in dots. */
+  public List<Ink> inks() {
+    return inks;
+  }
+
+  /** The same picture for a display that draws the lines itself: no dots stand under them. */
+  public Grid withoutDots() {
+    Cell[] free = cells.clone();
+    for (Ink ink : inks) {
+      for (int y = ink.y(); y < Math.min(height, ink.y() + ink.high()); y++) {
+        int from = y * width + ink.x();
+        int to = y * width + Math.min(width, ink.x() + ink.wide());
+        Arrays.fill(free, from, to, Cell.blank(Tone.PLAIN));
+      }
+    }
+    return new Grid(width, height, free, cursor, spots, inks);
   }
 
   /** What a click there means; empty if nothing. */
@@ -118,6 +144,7 @@ public final class Grid {
         && width == that.width
         && height == that.height
         && cursor.equals(that.cursor)
+        && inks.equals(that.inks)
         && Arrays.equals(cells, that.cells);
   }
 

@@ -1,5 +1,6 @@
 package linkwright.view;
 
+import java.util.OptionalDouble;
 import linkwright.coach.content.Content;
 import linkwright.coach.content.Page;
 import linkwright.coach.keys.Act;
@@ -15,9 +16,14 @@ public final class Screens {
 
   private Screens() {}
 
-  /** The whole picture. */
-  public static Grid draw(Page page, int width, int height, Glyphs glyphs, KeyMap keys) {
-    Canvas canvas = new Canvas(width, height, glyphs);
+  /**
+   * The whole picture.
+   *
+   * @param life half columns that are a millimetre on this screen; empty where that is not known
+   */
+  public static Grid draw(
+      Page page, int width, int height, Glyphs glyphs, KeyMap keys, OptionalDouble life) {
+    Canvas canvas = new Canvas(width, height, glyphs, life);
     KeyMap here = keys.away(page.away());
     if (width < LEAST_WIDTH || height < LEAST_HEIGHT) {
       tooSmall(canvas);

@@ -146,9 +146,10 @@ final class TableRows {
     return rows;
   }
 
-  private static List<String> wrapped(String text, int width) {
+  private List<String> wrapped(String text, int width) {
     List<String> parts = Text.wrap(text, width);
-    if (parts.size() <= MOST_ROWS) {
+    // What is turned over like pages has room for all of it.
+    if (parts.size() <= MOST_ROWS || table.chosen() < 0) {
       return parts;
     }
     List<String> kept = new ArrayList<>(parts.subList(0, MOST_ROWS - 1));

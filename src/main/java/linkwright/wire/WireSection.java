@@ -1,25 +1,37 @@
 package linkwright.wire;
 
 import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import linkwright.quantity.Length;
 import linkwright.quantity.Read;
+import linkwright.quantity.UnitStyle;
 
 /**
  * A wire cut across, with its sizes.
  *
  * @param section its shape
  * @param widthMm its width, mm; the diameter of round wire
- * @param thicknessMm its thickness, mm; only strip has one of its own, the others' follows from
- *     their width whatever is given
+ * @param thicknessMm its thickness, mm; strip has one of its own and half-round a lower one than
+ *     half its width where that is given, else it follows from the width
  */
 public record WireSection(Section section, double widthMm, double thicknessMm) {
+  private static final double SAME_MM = 0.0005;
+
+  private static final Pattern WORD_FIRST =
+      Pattern.compile("(?i)\\s*(half[ -]?round|D|square|strip|round)\\b\\s*(\\S.*?)\\s*");
+  private static final Pattern WORD_LAST =
+      Pattern.compile("(?i)\\s*(\\S.*?)\\s+(half[ -]?round|D|square|strip|round)\\s*");
+  private static final Pattern BY = Pattern.compile("(?i)\\s*(?:[x×]|\\bby\\b)\\s*");
+
   /** Sizes that are not above 0 are the programmer's fault. */
   public WireSection {
     Domain.above0("widthMm", widthMm);
     thicknessMm =
         switch (section) {
           case ROUND, SQUARE -> widthMm;
-          case HALF_ROUND -> widthMm / 2;
+          case HALF_ROUND -> thicknessMm > 0 ? Math.min(thicknessMm, widthMm / 2) : widthMm / 2;
           case STRIP -> Domain.above0("thicknessMm", thicknessMm);
         };
   }
@@ -39,16 +51,58 @@ public record WireSection(Section section, double widthMm, double thicknessMm) {
    * {@code 3 mm x 1 mm} or {@code 3 x 1 mm}.
    */
   public static Read<WireSection> read(Section section, String typed) {
-    if (section == Section.STRIP) {
-      return readStrip(typed);
+    boolean twoSizes = BY.matcher(typed).find();
+    if (section == Section.STRIP || section == Section.HALF_ROUND && twoSizes) {
+      return readTwo(section, typed);
     }
     return Length.readWire(typed).map(width -> new WireSection(section, width.mm(), width.mm()));
   }
 
   /**
+   * Reads wire of any section: round by its size alone, the others with their word, {@code
+   * half-round 2 mm x 1 mm}, {@code D 2 mm}, {@code square 1.5 mm}, {@code strip 3 x 1 mm}.
+   */
+  public static Read<WireSection> read(String typed) {
+    Matcher first = WORD_FIRST.matcher(typed);
+    if (first.matches()) {
+      return read(named(first.group(1)), first.group(2));
+    }
+    Matcher last = WORD_LAST.matcher(typed);
+    return last.matches()
+        ? read(named(last.group(2)), last.group(1))
+        : read(Section.ROUND, typed);
+  }
+
+  private static Section named(String word) {
+    return switch (word.toLowerCase(Locale.ROOT).charAt(0)) {
+      case 'h', 'd' -> Section.HALF_ROUND;
+      case 'r' -> Section.ROUND;
+      default -> word.equalsIgnoreCase("strip") ? Section.STRIP : Section.SQUARE;
+    };
+  }
+
+  /** Whether the other is the same wire, to half a thousandth of a millimetre. */
+  public boolean isLike(WireSection other) {
+    return section == other.section
+        && Math.abs(widthMm - other.widthMm) < SAME_MM
+        && Math.abs(thicknessMm - other.thicknessMm) < SAME_MM;
+  }
+
+  /** As it is read back: round by its size alone. */
+  public String said(UnitStyle units) {
+    return switch (section) {
+      case ROUND -> units.wire(widthMm);
+      case SQUARE -> section.word() + " " + units.wire(widthMm);
+      case HALF_ROUND, STRIP ->
+          section.word() + " " + units.length(widthMm) + " x " + units.length(thicknessMm);
+    };
+  }
+
+  /**
    * Area of the section.
    *
-   * <p>Round πd²/4, square s², half round of width d πd²/8, strip w·t.
+   * <p>Round πd²/4, square s², half round of width d πd²/8, a lower half round the segment of a
+   * circle over its width, strip w·t.
    *
    * @return mm², above 0
    * @throws IllegalArgumentException if the area overflows
@@ -58,19 +112,28 @@ public record WireSection(Section section, double widthMm, double thicknessMm) {
         switch (section) {
           case ROUND -> Math.PI * widthMm * widthMm / 4;
           case SQUARE -> widthMm * widthMm;
-          case HALF_ROUND -> Math.PI * widthMm * widthMm / 8;
+          case HALF_ROUND -> segmentMm2();
           case STRIP -> widthMm * thicknessMm;
         };
     return Domain.result("areaMm2", area);
   }
 
-  private static Read<WireSection> readStrip(String typed) {
-    String[] sides = typed.split("(?i)\\s*(?:[x×]|\\bby\\b)\\s*", -1);
+  /** The segment of a circle of that chord and height; half the disc at half the width. */
+  private double segmentMm2() {
+    double radius = (widthMm * widthMm / 4 + thicknessMm * thicknessMm) / (2 * thicknessMm);
+    double toChord = radius - thicknessMm;
+    return radius * radius * Math.acos(toChord / radius) - toChord * widthMm / 2;
+  }
+
+  private static Read<WireSection> readTwo(Section section, String typed) {
+    String[] sides = BY.split(typed, -1);
     if (sides.length != 2) {
       return Read.bad(
           "“"
               + typed.strip()
-              + "” is not a strip. Write its width and its thickness, as in 3 mm x 1 mm.");
+              + "” is not a "
+              + section.word()
+              + ". Write its width and its thickness, as in 3 mm x 1 mm.");
     }
     Read<Length> thickness = Length.readSize(sides[1]);
     Read<Length> width = Length.readSize(sides[0]);
@@ -79,6 +142,14 @@ public record WireSection(Section section, double widthMm, double thicknessMm) {
       width = Length.readSize(sides[0] + " " + sides[1].replaceFirst("^[\\d.,/ ]+", ""));
     }
     return Read.all(List.of(width, thickness))
-        .map(both -> strip(both.get(0).mm(), both.get(1).mm()));
+        .map(both -> new WireSection(section, both.get(0).mm(), both.get(1).mm()))
+        .flatMap(
+            wire ->
+                section == Section.HALF_ROUND
+                        && thickness.orThrow().mm() > wire.widthMm() / 2 + 0.005
+                    ? Read.bad(
+                        "Half-round wire is at most half as thick as it is wide: width first, then"
+                            + " thickness, as in half-round 2 mm x 1 mm.")
+                    : Read.good(wire));
   }
 }

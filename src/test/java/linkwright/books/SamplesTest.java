@@ -102,6 +102,7 @@ class SamplesTest {
                 false,
                 true,
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty()));
     assertThat(keys(home).problems()).isEmpty();
     assertThat(keys(home).keys())

@@ -78,6 +78,60 @@ class EveryCommandTest {
     }
   }
 
+  /** What stands in quotes is copied whole, and a line of the list is a sentence. */
+  @TestFactory
+  Stream<DynamicTest> its_help_breaks_no_quotation_and_begins_with_a_sentence() {
+    return Stream.concat(
+            commands().values().stream(),
+            commands().get("reckon").getSubcommands().values().stream())
+        .map(
+            each ->
+                DynamicTest.dynamicTest(
+                    each.getCommandSpec().qualifiedName(), () -> whole(each)));
+  }
+
+  private static void whole(CommandLine command) {
+    String usage = command.getUsageMessage(CommandLine.Help.Ansi.OFF);
+    assertThat(usage.lines())
+        .allMatch(line -> line.length() <= 80)
+        .allMatch(line -> line.chars().filter(c -> c == '"').count() % 2 == 0);
+    assertThat(command.getCommandSpec().usageMessage().description()[0]).endsWith(".");
+  }
+
+  /** The same mistake ends with the same code, whatever command it was made with. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "plan no-such",
+        "again no-such",
+        "walk no-such",
+        "export no-such",
+        "hands --leave-out no-such",
+        "take-in drawer no-such.csv",
+        "check no-such",
+        "rehearse no-such",
+        "lesson no-such",
+        "student no-such",
+        "class /no/such",
+        "schema no-such",
+        "completion no-such",
+        "help no-such",
+        "no-such",
+        "metals no-such",
+        "jobs --as no-such",
+        "bench --set kerf=no-such",
+        "bench --set no-such=3",
+        "drawer --came x --wire no-such --length 1",
+        "reckon no-such",
+        "reckon ring --wire no-such --inside 3",
+        "reckon link --pattern no-such.yaml --wire 1mm --blank 38mm",
+        "reckon blank --tried no-such.yaml"
+      })
+  void what_is_not_there_and_what_cannot_be_read_is_wrong_use(String typed) {
+    assertThat(line.run(typed.split(" "))).as(line.err()).isEqualTo(2);
+    assertThat(line.err()).isNotBlank();
+  }
+
   @Test
   void each_that_answers_does_in_every_form() {
     List<String> without = new ArrayList<>();

@@ -16,7 +16,7 @@ import java.util.OptionalDouble;
 import java.util.Random;
 import linkwright.books.BookFile;
 import linkwright.books.EntryLines;
-import linkwright.cli.exchange.CsvTable;
+import linkwright.exchange.CsvTable;
 import linkwright.files.Home;
 import linkwright.files.Library;
 import linkwright.job.BenchFact;
@@ -26,6 +26,7 @@ import linkwright.job.JobCard;
 import linkwright.plan.Wishes;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
+import linkwright.routine.StepId;
 import linkwright.shell.NewBook;
 import linkwright.shell.Start;
 import org.apache.commons.csv.CSVFormat;
@@ -77,7 +78,8 @@ class ExchangeTest {
                     "",
                     false,
                     ""),
-                new Fact.PiecesThrough(Map.of(PieceKind.LINK, 12), Stage.CUT, false, "cut-blanks")),
+                new Fact.PiecesThrough(
+                    Map.of(PieceKind.LINK, 12), Stage.CUT, false, new StepId("cut-blanks"))),
             Start.handbook(Library.load(home)))
         .orThrow();
   }

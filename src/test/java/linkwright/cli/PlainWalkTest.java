@@ -84,11 +84,11 @@ class PlainWalkTest {
       assertThat(line.err()).isEmpty();
       assertThat(jeweller.typed()).contains("redo 2").endsWith("", "quit");
       assertThat(line.out())
-          .contains("Entered: 2 links to do again at soldered")
+          .contains("Entered: 2 links to redo at soldered")
           .contains("Remedy: ")
           .contains("Some go back: on to “Solder the links”.")
           .contains("In hand: 1, from redo.")
-          .contains("Entered: 2 links soldered, done again.")
+          .contains("Entered: 2 links soldered, redone.")
           .contains("no link, all 7 are good; no ring, all 8 are good")
           .contains("Length, planned 208.0 ± 2.6 mm, came out 221 mm.")
           .contains("Entered: job closed: start with the longer blank.")
@@ -215,7 +215,7 @@ class PlainWalkTest {
       assertThat(told)
           .contains(
               "Timer: kettle is due.",
-              "Kettle: due. “answer” answers it.",
+              "Kettle: due. “answer” quiets it.",
               "kettle: answered.",
               "No timer runs.");
     }

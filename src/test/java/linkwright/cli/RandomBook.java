@@ -13,6 +13,7 @@ import linkwright.job.Pile;
 import linkwright.plan.WishKeys;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
+import linkwright.routine.StepId;
 import linkwright.standing.JobBook;
 
 /**
@@ -131,7 +132,9 @@ final class RandomBook {
           case 0 -> enter(new Fact.PiecesScrapped(kind, 1, stage, false, "melted"));
           case 1 -> enter(new Fact.PiecesSentBack(kind, 1, stage, stage, false, "gap"));
           default ->
-              enter(new Fact.PiecesThrough(Map.of(kind, count), stage, false, "solder-links"));
+              enter(
+                  new Fact.PiecesThrough(
+                      Map.of(kind, count), stage, false, new StepId("solder-links")));
         }
         return;
       }

@@ -46,10 +46,10 @@ class ReckonCommandTest {
   @Nested
   class WrongData {
     @Test
-    void isToldByOptionAndExitsOne() {
+    void isToldByOptionAsWrongUse() {
       Ran ran = Ran.reckon("wire", "--metal", "sterlin", "--wire", "0 mm", "--length", "1 m");
 
-      assertThat(ran.exit()).isEqualTo(1);
+      assertThat(ran.exit()).isEqualTo(2);
       assertThat(ran.out()).isEmpty();
       assertThat(ran.err().lines())
           .containsExactly(
@@ -88,7 +88,7 @@ class ReckonCommandTest {
           Ran.reckon(
               "link", "--pattern", "no-such-file.yaml", "--wire", "0.9 mm", "--blank", "38 mm");
 
-      assertThat(ran.exit()).isEqualTo(1);
+      assertThat(ran.exit()).isEqualTo(2);
       assertThat(ran.err()).contains("There is no file no-such-file.yaml.");
     }
   }

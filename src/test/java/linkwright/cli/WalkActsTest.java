@@ -55,7 +55,7 @@ class WalkActsTest {
         "--new",
         "Window chain");
     assertThat(line.out())
-        .contains("one fails and is done again")
+        .contains("one fails and is redone")
         .containsIgnoringCase("pallion (word)")
         .contains("Places of the job");
   }

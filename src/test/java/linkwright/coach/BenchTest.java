@@ -229,7 +229,7 @@ class BenchTest {
     @Test
     void with_no_redo_pile_here_it_says_so() {
       toSolder(2).press("x");
-      assertThat(bench.notice()).isEqualTo("Nothing is to be done again.");
+      assertThat(bench.notice()).isEqualTo("Nothing is to be redone.");
     }
   }
 

@@ -10,6 +10,7 @@ import linkwright.job.BenchFact;
 import linkwright.job.Fact;
 import linkwright.job.TimerRun;
 import linkwright.routine.Stage;
+import linkwright.routine.StepId;
 import linkwright.view.Glyphs;
 import linkwright.view.Shown;
 import org.junit.jupiter.api.Nested;
@@ -47,9 +48,9 @@ class BenchWaitTest {
     void no_press_ends_the_wait_before_it_is_over(String key) {
       bench.goTo("pickle-wire").press("space");
       bench.press(20, key);
-      assertThat(bench.at().step().id()).isEqualTo("pickle-wire");
+      assertThat(bench.at().step().id()).isEqualTo(new StepId("pickle-wire"));
       assertThat(bench.entered(Fact.TimerAnswered.class)).isEmpty();
-      assertThat(bench.state().course().stepsDone()).doesNotContain("pickle-wire");
+      assertThat(bench.state().course().stepsDone()).doesNotContain(new StepId("pickle-wire"));
       assertThat(running()).isPresent();
     }
 
@@ -68,7 +69,7 @@ class BenchWaitTest {
       assertThat(running()).isEmpty();
       assertThat(bench.state().course().stepsDone()).isEmpty();
       bench.press("space");
-      assertThat(bench.state().course().stepsDone()).contains("pickle-wire");
+      assertThat(bench.state().course().stepsDone()).contains(new StepId("pickle-wire"));
     }
 
     @Test
@@ -78,12 +79,12 @@ class BenchWaitTest {
       bench.pass(Duration.ofMinutes(9));
       int entries = bench.entered(Fact.StepDone.class).size();
       bench.press("space");
-      assertThat(bench.at().step().id()).isEqualTo("pickle-wire");
+      assertThat(bench.at().step().id()).isEqualTo(new StepId("pickle-wire"));
       assertThat(bench.entered(Fact.StepDone.class)).hasSize(entries);
       assertThat(bench.entered(Fact.TimerAnswered.class)).isEmpty();
       bench.press("space");
       assertThat(running()).isEmpty();
-      assertThat(bench.state().course().stepsDone()).contains("pickle-wire");
+      assertThat(bench.state().course().stepsDone()).contains(new StepId("pickle-wire"));
     }
   }
 
@@ -92,7 +93,7 @@ class BenchWaitTest {
     @Test
     void the_key_goes_to_the_nearest_other_work_and_leaves_it_running() {
       pickling().press("space").seeCautions();
-      assertThat(bench.at().step().id()).isEqualTo("solder-links");
+      assertThat(bench.at().step().id()).isEqualTo(new StepId("solder-links"));
       assertThat(bench.pile("link").waitingFor(Stage.CHECKED)).isZero();
       assertThat(running()).isPresent();
     }
@@ -140,12 +141,12 @@ class BenchWaitTest {
         bench.pass(Duration.ofSeconds(52)).press("space", "a", "d", "z", "enter");
       }
       assertThat(bench.model().watch()).isPresent();
-      assertThat(bench.state().course().stepsDone()).doesNotContain("look-over");
+      assertThat(bench.state().course().stepsDone()).doesNotContain(new StepId("look-over"));
       // An hour without an entry is a break: the first press comes back to the bench.
       bench.pass(Duration.ofMinutes(20)).press("space").seeCautions();
       bench.press("space");
       assertThat(bench.model().watch()).isEmpty();
-      assertThat(bench.state().course().stepsDone()).contains("look-over");
+      assertThat(bench.state().course().stepsDone()).contains(new StepId("look-over"));
     }
 
     @Test

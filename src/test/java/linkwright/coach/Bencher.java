@@ -187,11 +187,11 @@ public final class Bencher {
       press("space");
     }
     seeCautions();
-    List<String> ids = at().routine().steps().stream().map(each -> each.id()).toList();
+    List<String> ids = at().routine().steps().stream().map(each -> each.id().word()).toList();
     if (!ids.contains(step)) {
       throw new IllegalArgumentException("no step " + step + " among " + ids);
     }
-    while (!at().step().id().equals(step)) {
+    while (!at().step().id().word().equals(step)) {
       press(ids.indexOf(step) > at().number() - 1 ? "n" : "b");
       seeCautions();
     }

@@ -9,6 +9,7 @@ import linkwright.coach.kernel.Message;
 import linkwright.coach.keys.Key;
 import linkwright.job.Fact;
 import linkwright.routine.Stage;
+import linkwright.routine.StepId;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -82,7 +83,7 @@ class BounceTest {
     void the_last_piece_does_not_end_the_step_with_it() {
       bench.pressEvery(500, 11, "page-down");
       assertThat(soldered()).isEqualTo(9);
-      assertThat(bench.at().step().id()).isEqualTo("pickle-links");
+      assertThat(bench.at().step().id()).isEqualTo(new StepId("pickle-links"));
     }
   }
 

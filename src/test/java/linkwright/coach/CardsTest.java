@@ -20,6 +20,7 @@ import linkwright.job.CautionsMet;
 import linkwright.job.Fact;
 import linkwright.routine.Caution;
 import linkwright.routine.Step;
+import linkwright.routine.StepId;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -77,12 +78,12 @@ class CardsTest {
     Set<String> met = new HashSet<>();
     for (int i = 0; i < STEPS.size(); i++) {
       List<String> expected = applying(STEPS.get(i)).stream().filter(met::add).toList();
-      assertThat(whole.get(i)).as(STEPS.get(i).id()).containsExactlyElementsOf(expected);
+      assertThat(whole.get(i)).as(STEPS.get(i).id().word()).containsExactlyElementsOf(expected);
     }
     assertThat(whole.get(0))
         .as("room and tools come first")
         .contains("soldering-surface", "ventilation", "lone-work", "torch-fuels", "fire-watch");
-    int join = STEPS.stream().map(Step::id).toList().indexOf("join");
+    int join = STEPS.stream().map(Step::id).toList().indexOf(new StepId("join"));
     assertThat(whole.get(join))
         .as("before the ring at the clasp is heated")
         .contains("spring-clasp");
@@ -102,7 +103,7 @@ class CardsTest {
     }
     for (Step step : STEPS) {
       assertThat(first.at().step().id()).isEqualTo(step.id());
-      assertThat(first.caution()).as(step.id()).isEmpty();
+      assertThat(first.caution()).as(step.id().word()).isEmpty();
       List<String> lines =
           applying(step).stream()
               .map(id -> Bencher.SHELF.caution(id).map(Caution::shortLine).orElseThrow())

@@ -11,6 +11,7 @@ import linkwright.files.Home;
 import linkwright.plain.PlainLines;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
+import linkwright.routine.StepId;
 import linkwright.routine.TradeWords;
 import linkwright.view.Glyphs;
 import linkwright.view.Shown;
@@ -108,7 +109,7 @@ class DrawnTest {
   @Test
   void what_her_bench_has_not_is_told_by_any_name_of_it() throws Exception {
     Routine routine = Bencher.LIBRARY.routines().get("scroll-and-ring");
-    Step check = routine.step("check-links").orElseThrow();
+    Step check = routine.step(new StepId("check-links")).orElseThrow();
     LaidOut none = with("format: 1\nbench: mine\n");
     assertThat(none.saysLacking(none.at(check))).isEmpty();
     LaidOut some = with("format: 1\ntools: [Flat pliers, rawhide mallet]\n");

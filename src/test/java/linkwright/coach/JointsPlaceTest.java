@@ -10,6 +10,7 @@ import linkwright.job.BenchFact;
 import linkwright.job.Fact;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
+import linkwright.routine.StepId;
 import linkwright.shell.Demo;
 import linkwright.standing.StillToDo;
 import org.junit.jupiter.api.Test;
@@ -23,7 +24,7 @@ class JointsPlaceTest {
     List<Stage> stages =
         Bencher.SHELF.routine("scroll-and-ring").orElseThrow().pieces().get(PieceKind.LINK);
     for (Stage stage : stages.subList(1, stages.indexOf(StillToDo.JUDGED))) {
-      facts.add(new Fact.PiecesThrough(Map.of(PieceKind.LINK, 9), stage, false, "any"));
+      facts.add(new Fact.PiecesThrough(Map.of(PieceKind.LINK, 9), stage, false, new StepId("any")));
     }
     return Bencher.with(facts.toArray(Fact[]::new)).goTo("check-links");
   }

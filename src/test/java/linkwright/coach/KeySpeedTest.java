@@ -13,6 +13,7 @@ import linkwright.coach.kernel.Settings;
 import linkwright.job.Fact;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
+import linkwright.routine.StepId;
 import linkwright.shell.Demo;
 import linkwright.view.Glyphs;
 import linkwright.view.Grid;
@@ -84,14 +85,15 @@ class KeySpeedTest {
     book.add(new Fact.WireCut(PieceKind.LINK, 2000, 40.2));
     book.add(
         new Fact.PiecesThrough(
-            Map.of(PieceKind.LINK, 2000), Stage.ANNEALED, false, "anneal-blanks"));
+            Map.of(PieceKind.LINK, 2000), Stage.ANNEALED, false, new StepId("anneal-blanks")));
     book.add(
         new Fact.PiecesThrough(
-            Map.of(PieceKind.LINK, 2000), new Stage("formed"), false, "form-links"));
+            Map.of(PieceKind.LINK, 2000), new Stage("formed"), false, new StepId("form-links")));
     return book;
   }
 
   private static Fact through(String stage, boolean redo) {
-    return new Fact.PiecesThrough(Map.of(PieceKind.LINK, 1), new Stage(stage), redo, "some-step");
+    return new Fact.PiecesThrough(
+        Map.of(PieceKind.LINK, 1), new Stage(stage), redo, new StepId("some-step"));
   }
 }

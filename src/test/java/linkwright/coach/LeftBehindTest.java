@@ -20,6 +20,7 @@ import linkwright.job.Fact;
 import linkwright.job.PileSpot;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
+import linkwright.routine.StepId;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
@@ -82,7 +83,7 @@ class LeftBehindTest {
       bench.goTo("form-links").type("10").press("space");
       bench.goTo("solder-links").type("4").press("space").press("o", "down", "enter");
       bench.seeCautions();
-      assertThat(bench.at().step().id()).isEqualTo("pickle-links");
+      assertThat(bench.at().step().id()).isEqualTo(new StepId("pickle-links"));
       return bench.together();
     }
 
@@ -91,20 +92,20 @@ class LeftBehindTest {
       pickledFour().press("space");
       assertThat(question(bench).orElseThrow().asks()).startsWith("6 links at step 16 wait.");
       assertThat(bench.entered(BenchFact.StepSkipped.class))
-          .noneMatch(skipped -> skipped.step().equals("solder-links"));
+          .noneMatch(skipped -> skipped.step().equals(new StepId("solder-links")));
       bench.press("space");
-      assertThat(bench.at().step().id()).isEqualTo("check-links");
+      assertThat(bench.at().step().id()).isEqualTo(new StepId("check-links"));
       assertThat(bench.state().course().passed())
-          .containsEntry("solder-links", "6 links left waiting");
+          .containsEntry(new StepId("solder-links"), "6 links left waiting");
       bench.press("space", "space", "space", "space", "space");
       assertThat(ask(bench)).as("not asked a second time").isInstanceOf(BenchAsk.Nothing.class);
-      assertThat(bench.at().step().id()).isEqualTo("true-links");
+      assertThat(bench.at().step().id()).isEqualTo(new StepId("true-links"));
     }
 
     @Test
     void left_behind_are_gone_to_by_the_first_answer() {
       pickledFour().press("space", "1");
-      assertThat(bench.at().step().id()).isEqualTo("solder-links");
+      assertThat(bench.at().step().id()).isEqualTo(new StepId("solder-links"));
     }
 
     @Test
@@ -146,9 +147,9 @@ class LeftBehindTest {
     @Test
     void six_at_the_check_do_not_lead_to_flattening_in_silence() {
       sixFail().press("space");
-      assertThat(bench.at().step().id()).isEqualTo("check-links");
+      assertThat(bench.at().step().id()).isEqualTo(new StepId("check-links"));
       assertThat(question(bench).orElseThrow().asks())
-          .startsWith("6 links to do again, at step 16");
+          .startsWith("6 links to redo, at step 16");
       assertThat(question(bench).orElseThrow().answers())
           .extracting(Question.Answer::says)
           .containsExactly("with the next heat", "now", "let spares cover");
@@ -161,22 +162,22 @@ class LeftBehindTest {
           .containsExactly(
               new BenchFact.RedoPlanned(PieceKind.LINK, Stage.SOLDERED, Again.NEXT_HEAT));
       bench.press("space");
-      assertThat(bench.at().step().id()).isEqualTo("true-links");
+      assertThat(bench.at().step().id()).isEqualTo(new StepId("true-links"));
       assertThat(said(bench, Prose.Kind.ELSEWHERE))
-          .isEqualTo("6 links to do again with the next heat at step 16");
+          .isEqualTo("6 links to redo with the next heat at step 16");
     }
 
     @Test
     void are_done_now_by_the_common_key() {
       sixFail().press("space", "space");
-      assertThat(bench.at().step().id()).isEqualTo("solder-links");
+      assertThat(bench.at().step().id()).isEqualTo(new StepId("solder-links"));
       assertThat(bench.at().redo()).isEqualTo(6);
     }
 
     @Test
     void to_do_again_are_told_with_their_step() {
       sixFail();
-      assertThat(Pages.of(bench.model()).still()).contains("6 to do again at step 16");
+      assertThat(Pages.of(bench.model()).still()).contains("6 to redo at step 16");
     }
 
     @Test
@@ -193,19 +194,20 @@ class LeftBehindTest {
       bench.goTo("judge-test").press("space");
       assertThat(question(bench).orElseThrow().asks()).startsWith("No test piece is logged");
       assertThat(bench.entered(BenchFact.StepSkipped.class))
-          .noneMatch(skipped -> skipped.step().equals("judge-test"));
+          .noneMatch(skipped -> skipped.step().equals(new StepId("judge-test")));
       bench.press("space");
-      assertThat(bench.at().step().id()).isEqualTo("sample-links");
-      assertThat(bench.state().course().passed()).containsKey("judge-test");
-      assertThat(bench.state().course().stepsDone()).doesNotContain("judge-test");
+      assertThat(bench.at().step().id()).isEqualTo(new StepId("sample-links"));
+      assertThat(bench.state().course().passed()).containsKey(new StepId("judge-test"));
+      assertThat(bench.state().course().stepsDone()).doesNotContain(new StepId("judge-test"));
       bench.press("b", "space");
-      assertThat(bench.at().step().id()).as("told once").isEqualTo("sample-links");
+      assertThat(bench.at().step().id()).as("told once").isEqualTo(new StepId("sample-links"));
     }
 
     @Test
     void one_that_is_left_with_nothing_done_is_entered_as_passed() {
       bench.goTo("anneal-wire").press("n");
-      assertThat(bench.state().course().passed()).containsEntry("anneal-wire", "nothing done");
+      assertThat(bench.state().course().passed())
+          .containsEntry(new StepId("anneal-wire"), "nothing done");
       assertThat(bench.notice()).startsWith("Passed, and entered so: step 2");
     }
 
@@ -226,8 +228,9 @@ class LeftBehindTest {
     @Test
     void one_that_is_looked_at_opens_by_an_act_of_its_own() {
       bench.goTo("lay-out").press("right", "right", "g");
-      assertThat(bench.at().step().id()).isEqualTo("pickle-wire");
-      assertThat(bench.state().course().passed()).containsKeys("lay-out", "anneal-wire");
+      assertThat(bench.at().step().id()).isEqualTo(new StepId("pickle-wire"));
+      assertThat(bench.state().course().passed())
+          .containsKeys(new StepId("lay-out"), new StepId("anneal-wire"));
     }
   }
 
@@ -239,7 +242,7 @@ class LeftBehindTest {
       assertThat(bench.model().held().place()).isEqualTo(PlaceId.PILES);
       bench.press("enter");
       assertThat(bench.model().held().place()).isEqualTo(PlaceId.BENCH);
-      assertThat(bench.at().step().id()).isEqualTo("solder-links");
+      assertThat(bench.at().step().id()).isEqualTo(new StepId("solder-links"));
     }
 
     @Test

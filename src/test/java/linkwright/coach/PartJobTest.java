@@ -22,6 +22,7 @@ import linkwright.quantity.UnitStyle;
 import linkwright.routine.Makes;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
+import linkwright.routine.StepId;
 import linkwright.standing.CountedPlan;
 import linkwright.view.Glyphs;
 import linkwright.view.Shown;
@@ -178,7 +179,8 @@ class PartJobTest {
     void is_not_asked_for_again_once_the_work_has_begun() {
       Bencher bench =
           Bencher.with(
-              new Fact.JobOpened("A job", "clasp-toggle"), new Fact.StepOpened("cut-ring"));
+              new Fact.JobOpened("A job", "clasp-toggle"),
+              new Fact.StepOpened(new StepId("cut-ring")));
 
       assertThat(bench.model().held()).isInstanceOf(RoundHeld.class);
     }
@@ -264,18 +266,19 @@ class PartJobTest {
     @Test
     void the_ingot_is_passed_over_once_its_cautions_are_seen() {
       Bencher bench = job("wire-drawing").press("esc").goTo("plan-draw").press("space");
-      assertThat(AtBench.of(bench.model()).orElseThrow().step().id()).isEqualTo("pour-ingot");
+      assertThat(AtBench.of(bench.model()).orElseThrow().step().id())
+          .isEqualTo(new StepId("pour-ingot"));
 
       int seen = bench.entered(Fact.CautionSeen.class).size();
       bench.press("n");
-      assertThat(bench.at().step().id()).isEqualTo("pour-ingot");
+      assertThat(bench.at().step().id()).isEqualTo(new StepId("pour-ingot"));
       bench.seeCautions().press("n", "n");
 
       assertThat(bench.entered(Fact.CautionSeen.class)).hasSizeGreaterThan(seen);
-      assertThat(bench.seeCautions().at().step().id()).isEqualTo("clean-ingot");
+      assertThat(bench.seeCautions().at().step().id()).isEqualTo(new StepId("clean-ingot"));
       assertThat(bench.entered(Fact.StepDone.class))
           .extracting(Fact.StepDone::step)
-          .doesNotContain("pour-ingot");
+          .doesNotContain(new StepId("pour-ingot"));
     }
 
     @Test

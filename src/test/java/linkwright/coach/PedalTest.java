@@ -19,6 +19,7 @@ import linkwright.routine.Makes;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
+import linkwright.routine.StepId;
 import linkwright.standing.StillToDo;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -37,11 +38,11 @@ class PedalTest {
     pressToTheEnd(bench);
 
     assertEveryPieceIsFinished(bench);
-    List<String> steps = bench.at().routine().steps().stream().map(Step::id).toList();
+    List<StepId> steps = bench.at().routine().steps().stream().map(Step::id).toList();
     assertThat(stepsOpened(bench)).containsSubsequence(steps);
-    assertThat(stepsOpened(bench).indexOf("join"))
+    assertThat(stepsOpened(bench).indexOf(new StepId("join")))
         .as("nothing is joined while links are in the pickle")
-        .isGreaterThan(stepsOpened(bench).lastIndexOf("pickle-links"));
+        .isGreaterThan(stepsOpened(bench).lastIndexOf(new StepId("pickle-links")));
   }
 
   @Test
@@ -106,7 +107,7 @@ class PedalTest {
     boolean open = bench.caution().isEmpty() && !Bench.away(bench.model());
     return open
         && List.of("check-links", "check-rings", "solder-links", "join")
-            .contains(bench.at().step().id())
+            .contains(bench.at().step().id().word())
         && bench.at().available() > 0;
   }
 
@@ -137,7 +138,7 @@ class PedalTest {
   }
 
   private static void pressToTheEnd(Bencher bench) {
-    List<String> way = new ArrayList<>();
+    List<StepId> way = new ArrayList<>();
     int presses = 0;
     while (!ended(bench) && presses++ < MOST_PRESSES) {
       bench.press("page-down");
@@ -160,7 +161,7 @@ class PedalTest {
     return bench.notice().startsWith("All done here");
   }
 
-  private static List<String> stepsOpened(Bencher bench) {
+  private static List<StepId> stepsOpened(Bencher bench) {
     return bench.entered(Fact.StepOpened.class).stream().map(Fact.StepOpened::step).toList();
   }
 

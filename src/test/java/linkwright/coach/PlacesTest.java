@@ -362,7 +362,7 @@ class PlacesTest {
       done.press("i", "c");
       assertThat(done.form().text("next"))
           .contains("Begin with a blank of 41.5 mm")
-          .contains("1 link was done again")
+          .contains("1 link was redone")
           .doesNotContain("1 links");
     }
   }

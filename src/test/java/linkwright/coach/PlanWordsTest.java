@@ -10,6 +10,7 @@ import linkwright.plan.Wishes;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
+import linkwright.routine.StepId;
 import linkwright.standing.JobBook;
 import linkwright.standing.Standing;
 import org.junit.jupiter.api.Test;
@@ -41,7 +42,7 @@ class PlanWordsTest {
   void once_none_is_left_to_cut_it_names_those_of_the_plan() {
     JobBook book = JobBook.scroll(Wishes.common().texts());
     book.enter(new Fact.WireCut(PieceKind.LINK, 60, 38.1));
-    book.enter(new Fact.PiecesThrough(Map.of(PieceKind.LINK, 60), Stage.CUT, false, "cut-blanks"));
+    book.enter(new Fact.PiecesThrough(Map.of(PieceKind.LINK, 60), Stage.CUT, false, new StepId("cut-blanks")));
     assertThat(toCut(book)).isZero();
     assertThat(blanks(book)).isEqualTo("" + book.standing().counted().plan().orElseThrow().blanksToCut());
   }

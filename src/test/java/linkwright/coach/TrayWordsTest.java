@@ -32,9 +32,9 @@ class TrayWordsTest {
     Bencher bench = Bencher.withTheDemo().press("enter").goTo("cut-blanks");
     bench.type("3").press("space").goTo("anneal-blanks").together();
     bench.goTo("form-links").press("r", "1");
-    assertThat(of(bench).waits()).contains("1 link to do again");
+    assertThat(of(bench).waits()).contains("1 link to redo");
     bench.press("r", "1");
-    assertThat(of(bench).waits()).contains("2 links to do again");
+    assertThat(of(bench).waits()).contains("2 links to redo");
   }
 
   @Test

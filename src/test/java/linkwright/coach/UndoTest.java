@@ -17,6 +17,7 @@ import linkwright.job.EntryId;
 import linkwright.job.Fact;
 import linkwright.job.Piles;
 import linkwright.routine.PieceKind;
+import linkwright.routine.StepId;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -137,7 +138,7 @@ class UndoTest {
     @Test
     void with_the_step_that_was_open_before_it_was_done() {
       bench.press("enter").seeCautions().press("space").seeCautions();
-      String next = bench.at().step().id();
+      StepId next = bench.at().step().id();
       bench.press("u");
       assertThat(bench.at().number()).isEqualTo(1);
       assertThat(bench.state().course().stepsDone()).isEmpty();

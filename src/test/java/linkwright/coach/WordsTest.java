@@ -26,6 +26,9 @@ class WordsTest {
           "none runs",
           "next one",
           "answer timer",
+          "answers it",
+          "done again",
+          "do again",
           "exact ring",
           "words explained",
           "(Etc/UTC)");

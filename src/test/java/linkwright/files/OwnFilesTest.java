@@ -164,7 +164,8 @@ class OwnFilesTest {
               false,
               false,
               Optional.of("speak -v en"),
-              Optional.of("counts"));
+              Optional.of("counts"),
+              Optional.of("82.3 mm at 24 points on 1400 x 900"));
       assertThat(mine.save(new Home(folder.resolve("new")))).isEmpty();
       assertThat(UserSettings.load(new Home(folder.resolve("new"))))
           .isEqualTo(new UserSettings.Loaded(mine, List.of()));
@@ -180,7 +181,7 @@ class OwnFilesTest {
               "2:8: \"units\": \"metrik\" is not known here. Did you mean metric?",
               "4:12: \"font-size\": A font of 400 points can't be read; 8 to 72 can.",
               "5:1: The key \"colour\" is not known in the settings. Known here: format, units,"
-                  + " words, theme, device, font-size, flash, mouse, say, say-kinds.");
+                  + " words, theme, device, font-size, flash, mouse, say, say-kinds, screen-bars.");
       assertThat(loaded.settings().theme()).hasValue("light");
       assertThat(loaded.settings().fontSize()).isEqualTo(18);
     }

@@ -21,7 +21,9 @@ import linkwright.routine.PieceDetail;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
+import linkwright.routine.StepId;
 import linkwright.routine.WaitEnds;
+import linkwright.routine.WaitId;
 import linkwright.routine.When;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -133,7 +135,7 @@ class RoutineDetailTest {
     assertThat(first.detail().tools()).containsExactly("saw with fine blades", "bench pin");
     assertThat(first.waits())
         .extracting(wait -> wait.id())
-        .containsExactly("saw-links-wait", "look");
+        .containsExactly(new WaitId("saw-links-wait"), new WaitId("look"));
     assertThat(first.waits())
         .extracting(wait -> wait.ends())
         .containsExactly(WaitEnds.TIME, WaitEnds.LOOK);
@@ -145,7 +147,7 @@ class RoutineDetailTest {
     assertThat(when.holds(Map.of(), OptionalDouble.of(0.9))).isTrue();
     assertThat(mine.steps().get(2).detail().solder()).containsEntry("tip to body", "hard");
     assertThat(mine.steps().get(2).detail().loop())
-        .contains(new Loop("saw-bars", "the ends are square"));
+        .contains(new Loop(new StepId("saw-bars"), "the ends are square"));
   }
 
   @Test
@@ -186,14 +188,14 @@ class RoutineDetailTest {
   @Test
   void a_step_is_found_by_its_former_name_and_one_that_is_nowhere_is_told() throws IOException {
     Routine mine = library(ROUTINE).routines().get("mine");
-    assertThat(mine.step("cut")).map(Step::id).contains("saw-links");
-    assertThat(mine.step("gone")).isEmpty();
+    assertThat(mine.step(new StepId("cut"))).map(Step::id).contains(new StepId("saw-links"));
+    assertThat(mine.step(new StepId("gone"))).isEmpty();
     try (BookFile book = BookFile.create(home.jobs(), "Trace", "bench", NOW).orThrow()) {
       List<Fact> facts =
           List.of(
               new Fact.JobOpened("Trace", "mine"),
-              new Fact.StepOpened("cut-links"),
-              new Fact.StepOpened("polish-links"));
+              new Fact.StepOpened(new StepId("cut-links")),
+              new Fact.StepOpened(new StepId("polish-links")));
       for (Fact fact : facts) {
         book.append(List.of(EntryLines.line(book.nextNumber(), NOW, "bench", fact))).orThrow();
       }

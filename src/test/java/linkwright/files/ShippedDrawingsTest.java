@@ -67,10 +67,12 @@ class ShippedDrawingsTest {
   void who_solders_with_a_pallion_sees_the_joint_and_the_pallion() {
     for (Step step : steps()) {
       if (step.doText().contains("pallion") && step.does().contains(Hazard.FLUX_FUMES)) {
-        assertThat(step.detail().pictures()).as(step.id()).contains("pallions", "solder-joint");
+        assertThat(step.detail().pictures())
+            .as(step.id().word())
+            .contains("pallions", "solder-joint");
       }
       if (step.does().contains(Hazard.LIGHTS)) {
-        assertThat(step.detail().pictures()).as(step.id()).contains("flames");
+        assertThat(step.detail().pictures()).as(step.id().word()).contains("flames");
       }
     }
   }

@@ -120,8 +120,7 @@ class ShippedHotWorkTest {
   @Test
   void every_pickle_is_met_cold_and_left_through_water_soda_and_water() {
     Pattern cold = Pattern.compile("\\bcold\\b|\\bcool\\b|\\{quench\\}|let the red fade");
-    Pattern through =
-        Pattern.compile("(?s)rins.*?(soda|neutralise).*?(rins|dry)");
+    Pattern through = Pattern.compile("(?s)rins.*?(soda|neutralise).*?(rins|dry)");
     List<String> unsaid = new ArrayList<>();
     for (Routine routine : LIBRARY.routines().values()) {
       for (Step step : routine.steps()) {

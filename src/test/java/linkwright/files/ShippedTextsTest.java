@@ -89,6 +89,22 @@ class ShippedTextsTest {
     assertThat(whys).as("whys that stand in two steps").doesNotHaveDuplicates();
   }
 
+  /** "Tap it flat" became a plumber's word, and "a trace of solder" a chain. */
+  @Test
+  void turnAmericanInTheSenseOfTheTradeOnly() {
+    Pattern strange = Pattern.compile("(?i)\\bfaucet|\\bcables? of (?!small|broad)");
+    assertThat(
+            in(
+                step ->
+                    ShippedSteps.texts(step)
+                        .map(
+                            text ->
+                                Wording.fill(text, Map.of(), UnitStyle.INCH, TradeWords.AMERICAN))
+                        .anyMatch(text -> strange.matcher(text).find())))
+        .isEmpty();
+    assertThat(TradeWords.AMERICAN.show("Tap each link flat.")).isEqualTo("Tap each link flat.");
+  }
+
   @Test
   void useTradeWordsThatTurnAmerican() {
     Pattern british =

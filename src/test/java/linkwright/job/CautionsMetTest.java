@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import linkwright.routine.StepId;
 import org.junit.jupiter.api.Test;
 
 class CautionsMetTest {
@@ -15,7 +16,7 @@ class CautionsMetTest {
   private final List<Entry> book = new ArrayList<>();
 
   private CautionsMetTest met(String person, CautionMet how, String digest, int day) {
-    Fact seen = new Fact.CautionSeen("torch", how, digest, "solder");
+    Fact seen = new Fact.CautionSeen("torch", how, digest, new StepId("solder"));
     Instant at = MORNING.plus(Duration.ofDays(day));
     book.add(new Entry(book.size() + 1, at, "bench", person, seen));
     return this;

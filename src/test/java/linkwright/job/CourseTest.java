@@ -3,6 +3,9 @@ package linkwright.job;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Map;
+import java.util.Set;
+import linkwright.routine.StepId;
+import linkwright.routine.WaitId;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
@@ -16,7 +19,7 @@ class CourseTest {
     Course course = course(new Fact.JobOpened("Harbour chain", "cable"));
     assertThat(course.name()).isEqualTo("Harbour chain");
     assertThat(course.routine()).isEqualTo("cable");
-    assertThat(course.step()).isEmpty();
+    assertThat(course.step()).isEqualTo(StepId.NONE);
     assertThat(course.closed()).isFalse();
   }
 
@@ -26,17 +29,18 @@ class CourseTest {
         course(
             new Fact.JobOpened("Harbour chain", "cable"),
             new Fact.PlanSet(Map.of("wire", "1 mm")),
-            new Fact.StepOpened("form-links"),
-            new Fact.StepDone("form-links"),
-            new Fact.TimerStarted("Pickle", 480, "pickle", "form-links"),
+            new Fact.StepOpened(new StepId("form-links")),
+            new Fact.StepDone(new StepId("form-links")),
+            new Fact.TimerStarted("Pickle", 480, new WaitId("pickle"), new StepId("form-links")),
             new Fact.JobClosed("a longer mandrel"),
             new Fact.JobOpened("Harbour chain, again", "belcher"));
     assertThat(course.name()).isEqualTo("Harbour chain, again");
     assertThat(course.routine()).isEqualTo("belcher");
     assertThat(course.wish()).containsExactly(Map.entry("wire", "1 mm"));
-    assertThat(course.step()).isEqualTo("form-links");
-    assertThat(course.stepsDone()).containsExactly("form-links");
-    assertThat(course.waitsBegun()).containsExactly(new StepWait("form-links", "Pickle"));
+    assertThat(course.step()).isEqualTo(new StepId("form-links"));
+    assertThat(course.stepsDone()).containsExactly(new StepId("form-links"));
+    assertThat(course.waitsBegun())
+        .containsExactly(Map.entry(new StepId("form-links"), Set.of(new WaitId("pickle"))));
     assertThat(course.nextTime()).isEqualTo("a longer mandrel");
     assertThat(course.closed()).isFalse();
   }
@@ -54,24 +58,32 @@ class CourseTest {
   class Steps {
     @Test
     void the_step_opened_last_is_open() {
-      assertThat(course(new Fact.StepOpened("cut"), new Fact.StepOpened("form")).step())
-          .isEqualTo("form");
+      assertThat(
+              course(
+                      new Fact.StepOpened(new StepId("cut")),
+                      new Fact.StepOpened(new StepId("form")))
+                  .step())
+          .isEqualTo(new StepId("form"));
     }
 
     @Test
     void steps_done_add_up_and_stay_done_when_another_is_opened() {
       Course course =
           course(
-              new Fact.StepDone("set-out"), new Fact.StepDone("draw"), new Fact.StepOpened("form"));
-      assertThat(course.stepsDone()).containsExactlyInAnyOrder("set-out", "draw");
+              new Fact.StepDone(new StepId("set-out")),
+              new Fact.StepDone(new StepId("draw")),
+              new Fact.StepOpened(new StepId("form")));
+      assertThat(course.stepsDone())
+          .containsExactlyInAnyOrder(new StepId("set-out"), new StepId("draw"));
     }
 
     @Test
     void a_wait_is_begun_for_its_step_whatever_step_is_opened_and_one_of_her_own_for_none() {
-      Fact pickle = new Fact.TimerStarted("Pickle", 480, "pickle", "pickle-links");
+      Fact pickle =
+          new Fact.TimerStarted("Pickle", 480, new WaitId("pickle"), new StepId("pickle-links"));
       Fact own = new Fact.TimerStarted("Pickle", 480);
-      assertThat(course(pickle, own, new Fact.StepOpened("check")).waitsBegun())
-          .containsExactly(new StepWait("pickle-links", "Pickle"));
+      assertThat(course(pickle, own, new Fact.StepOpened(new StepId("check"))).waitsBegun())
+          .containsExactly(Map.entry(new StepId("pickle-links"), Set.of(new WaitId("pickle"))));
     }
   }
 
@@ -82,10 +94,10 @@ class CourseTest {
 
     @Test
     void says_what_to_do_differently_and_leaves_the_rest() {
-      Course course = course(open, new Fact.StepOpened("finish"), closed);
+      Course course = course(open, new Fact.StepOpened(new StepId("finish")), closed);
       assertThat(course.closed()).isTrue();
       assertThat(course.nextTime()).isEqualTo("solder in two heats");
-      assertThat(course.step()).isEqualTo("finish");
+      assertThat(course.step()).isEqualTo(new StepId("finish"));
       assertThat(course.name()).isEqualTo("Harbour chain");
     }
 

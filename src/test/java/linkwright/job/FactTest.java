@@ -10,6 +10,8 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
+import linkwright.routine.StepId;
+import linkwright.routine.WaitId;
 import org.junit.jupiter.api.Test;
 
 class FactTest {
@@ -45,7 +47,9 @@ class FactTest {
     Map<String, Double> figures = twoInOrder(2.0);
     keeps(figures, new Fact.JobClosed("", figures).figures());
     Map<PieceKind, Integer> through = kindsInOrder();
-    keeps(through, new Fact.PiecesThrough(through, new Stage("formed"), false, "form").pieces());
+    keeps(
+        through,
+        new Fact.PiecesThrough(through, new Stage("formed"), false, new StepId("form")).pieces());
     Map<PieceKind, Integer> taken = kindsInOrder();
     keeps(taken, new Fact.PiecesTaken(taken, new Stage("formed"), false).pieces());
     Map<String, Object> fields = twoInOrder("x");
@@ -77,7 +81,7 @@ class FactTest {
             new Fact.PiecesSentBack(PieceKind.LINK, 1, Stage.CHECKED, Stage.SOLDERED, false, "gap")
                 .again())
         .isEqualTo(Again.NOT_SAID);
-    assertThat(new Fact.TimerStarted("pickle", 480).waitId()).isEmpty();
+    assertThat(new Fact.TimerStarted("pickle", 480).waitId()).isEqualTo(WaitId.NONE);
     assertThat(new Fact.TimerAnswered(ShortBook.id(1)).how()).isEqualTo(WaitEnd.NOT_SAID);
     assertThat(new Fact.SittingStarted().person()).isEmpty();
     assertThat(new Fact.WireAdded(PieceKind.LINK, 1, 2, "soft", "").lot()).isEmpty();

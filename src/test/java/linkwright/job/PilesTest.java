@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Random;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
+import linkwright.routine.StepId;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -45,11 +46,13 @@ class PilesTest {
   }
 
   private static Fact through(int count, String stage) {
-    return new Fact.PiecesThrough(Map.of(PieceKind.LINK, count), new Stage(stage), false, "step");
+    return new Fact.PiecesThrough(
+        Map.of(PieceKind.LINK, count), new Stage(stage), false, new StepId("step"));
   }
 
   private static Fact again(int count, String stage) {
-    return new Fact.PiecesThrough(Map.of(PieceKind.LINK, count), new Stage(stage), true, "step");
+    return new Fact.PiecesThrough(
+        Map.of(PieceKind.LINK, count), new Stage(stage), true, new StepId("step"));
   }
 
   private static Fact back(int count, String from, String to, boolean redo) {

@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
 import java.util.Random;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
+import linkwright.routine.StepId;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -205,12 +206,12 @@ class ReplayTest {
       case 0, 1 -> new Fact.WireCut(PieceKind.LINK, count, 38.5);
       case 2, 3 ->
           new Fact.PiecesThrough(
-              Map.of(PieceKind.LINK, count), new Stage(stage), false, "step-" + stage);
+              Map.of(PieceKind.LINK, count), new Stage(stage), false, new StepId("step-" + stage));
       case 4 ->
           new Fact.PiecesSentBack(
               PieceKind.LINK, count, new Stage(stage), Stage.SOLDERED, false, "gap");
       case 5 -> new Fact.PiecesScrapped(PieceKind.LINK, count, new Stage(stage), false, "melted");
-      case 6 -> new Fact.StepOpened("step-" + stage);
+      case 6 -> new Fact.StepOpened(new StepId("step-" + stage));
       case 7 -> new Fact.SittingStarted();
       case 8 -> new Fact.SteppedAway(true, true, true);
       case 9 -> new Fact.TimerStarted("pickle", 480);

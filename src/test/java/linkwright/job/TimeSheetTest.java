@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.util.Map;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
+import linkwright.routine.StepId;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -30,11 +31,12 @@ class TimeSheetTest {
   }
 
   private TimeSheetTest atTheBench(String step) {
-    return enter(new Fact.SittingStarted()).enter(new Fact.StepOpened(step));
+    return enter(new Fact.SittingStarted()).enter(new Fact.StepOpened(new StepId(step)));
   }
 
   private static Fact through(int count, String step) {
-    return new Fact.PiecesThrough(Map.of(PieceKind.LINK, count), Stage.SOLDERED, false, step);
+    return new Fact.PiecesThrough(
+        Map.of(PieceKind.LINK, count), Stage.SOLDERED, false, new StepId(step));
   }
 
   private static Fact away() {
@@ -47,22 +49,24 @@ class TimeSheetTest {
     for (int i = 0; i < 6; i++) {
       enter(through(1, "solder")).pass(Duration.ofMillis(400));
     }
-    assertThat(sheet.throughByStep()).containsEntry("solder", 6);
+    assertThat(sheet.throughByStep()).containsEntry(new StepId("solder"), 6);
     assertThat(sheet.totalSeconds()).isCloseTo(20 * 60 + 5 * 0.4, TO_THE_MILLISECOND);
   }
 
   @Test
   void time_belongs_to_the_step_that_was_open_when_it_passed() {
-    atTheBench("cut").pass(Duration.ofMinutes(3)).enter(new Fact.StepOpened("form"));
+    atTheBench("cut").pass(Duration.ofMinutes(3)).enter(new Fact.StepOpened(new StepId("form")));
     pass(Duration.ofMinutes(7)).enter(through(1, "form"));
-    assertThat(sheet.secondsByStep()).containsEntry("cut", 180.0).containsEntry("form", 420.0);
+    assertThat(sheet.secondsByStep())
+        .containsEntry(new StepId("cut"), 180.0)
+        .containsEntry(new StepId("form"), 420.0);
   }
 
   @Test
   void several_pieces_at_once_are_one_time_through() {
     atTheBench("pickle").pass(Duration.ofMinutes(8)).enter(through(22, "pickle"));
-    assertThat(sheet.throughByStep()).containsEntry("pickle", 22);
-    assertThat(sheet.timesByStep()).containsEntry("pickle", 1);
+    assertThat(sheet.throughByStep()).containsEntry(new StepId("pickle"), 22);
+    assertThat(sheet.timesByStep()).containsEntry(new StepId("pickle"), 1);
   }
 
   @Test
@@ -70,19 +74,22 @@ class TimeSheetTest {
     atTheBench("pickle").pass(Duration.ofMinutes(8));
     enter(
         new Fact.PiecesThrough(
-            Map.of(PieceKind.LINK, 4, PieceKind.RING, 6), Stage.PICKLED, false, "pickle"));
-    assertThat(sheet.throughByStep()).containsEntry("pickle", 6);
-    assertThat(sheet.timesByStep()).containsEntry("pickle", 1);
+            Map.of(PieceKind.LINK, 4, PieceKind.RING, 6),
+            Stage.PICKLED,
+            false,
+            new StepId("pickle")));
+    assertThat(sheet.throughByStep()).containsEntry(new StepId("pickle"), 6);
+    assertThat(sheet.timesByStep()).containsEntry(new StepId("pickle"), 1);
   }
 
   @Test
   void two_entries_of_one_moment_are_one_act() {
     atTheBench("check").pass(Duration.ofMinutes(1)).enter(through(4, "check"));
     enter(through(2, "check"));
-    assertThat(sheet.timesByStep()).containsEntry("check", 1);
-    assertThat(sheet.throughByStep()).containsEntry("check", 6);
+    assertThat(sheet.timesByStep()).containsEntry(new StepId("check"), 1);
+    assertThat(sheet.throughByStep()).containsEntry(new StepId("check"), 6);
     pass(Duration.ofSeconds(1)).enter(through(1, "check"));
-    assertThat(sheet.timesByStep()).containsEntry("check", 2);
+    assertThat(sheet.timesByStep()).containsEntry(new StepId("check"), 2);
   }
 
   @Test
@@ -90,13 +97,15 @@ class TimeSheetTest {
     atTheBench("cut-blanks")
         .pass(Duration.ofMinutes(1))
         .enter(new Fact.WireCut(PieceKind.LINK, 5, 38));
-    assertThat(sheet.throughByStep()).containsEntry("cut-blanks", 5);
-    assertThat(sheet.timesByStep()).containsEntry("cut-blanks", 1);
+    assertThat(sheet.throughByStep()).containsEntry(new StepId("cut-blanks"), 5);
+    assertThat(sheet.timesByStep()).containsEntry(new StepId("cut-blanks"), 1);
   }
 
   @Test
   void before_a_sitting_begins_nothing_counts() {
-    enter(new Fact.StepOpened("form")).pass(Duration.ofMinutes(5)).enter(through(1, "form"));
+    enter(new Fact.StepOpened(new StepId("form")))
+        .pass(Duration.ofMinutes(5))
+        .enter(through(1, "form"));
     assertThat(sheet.totalSeconds()).isZero();
     assertThat(sheet.sitting()).isFalse();
     assertThat(sheet.sittingAt(now)).isFalse();

@@ -15,6 +15,7 @@ import linkwright.files.Library;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.Makes;
 import linkwright.routine.Routine;
+import linkwright.routine.StepId;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -82,7 +83,8 @@ class QuestionBankTest {
   @Test
   void where_wire_is_pulled_no_end_that_whips_is_wrong() {
     assertThat(bank(SHIPPED.routines().get("jump-rings")))
-        .filteredOn(item -> item.topic() == Topic.DANGER && item.step().equals("anneal-wire"))
+        .filteredOn(
+            item -> item.topic() == Topic.DANGER && item.step().equals(new StepId("anneal-wire")))
         .allSatisfy(
             item -> assertThat(((Item.TextItem) item).pool()).noneMatch(t -> t.contains("whips")));
   }

@@ -74,7 +74,7 @@ final class Bench {
   }
 
   Bench without(String id) {
-    steps.removeIf(step -> step.id().equals(id));
+    steps.removeIf(step -> step.id().word().equals(id));
     return this;
   }
 
@@ -190,7 +190,7 @@ final class Bench {
     }
 
     Draft waits(String name, WaitEnds ends) {
-      waits.add(new Wait(name, name, 60, ends));
+      waits.add(new Wait(new WaitId(name), name, 60, ends));
       return this;
     }
 
@@ -211,7 +211,7 @@ final class Bench {
 
     Step build() {
       return new Step(
-          id,
+          new StepId(id),
           id,
           Part.RUN,
           stage,

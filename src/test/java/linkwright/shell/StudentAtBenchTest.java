@@ -37,6 +37,7 @@ import linkwright.lesson.StudentReport;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
+import linkwright.routine.StepId;
 import linkwright.view.Screens;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -244,7 +245,7 @@ class StudentAtBenchTest {
     byte[] before = all(folder.resolve("class"));
     lead(PlaceId.CLASS_ROOM, folder.resolve("class").toString());
     assertThat(model.learning().room().orElseThrow().students()).hasSize(12);
-    assertThat(parts().toString()).contains("s-7 (scroll-and-ring/check-links)");
+    assertThat(parts().toString()).contains("s-7 (Check every joint)");
     assertThat(all(folder.resolve("class"))).isEqualTo(before);
   }
 
@@ -310,7 +311,7 @@ class StudentAtBenchTest {
 
   private static Fact through(int count) {
     return new Fact.PiecesThrough(
-        Map.of(PieceKind.LINK, count), new Stage("checked"), false, "check-links");
+        Map.of(PieceKind.LINK, count), new Stage("checked"), false, new StepId("check-links"));
   }
 
   private static Fact back(int count, String reason) {

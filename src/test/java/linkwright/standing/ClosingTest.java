@@ -16,6 +16,7 @@ import linkwright.job.PriceList;
 import linkwright.plan.Plan;
 import linkwright.plan.Wishes;
 import linkwright.routine.Routine;
+import linkwright.routine.StepId;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -92,7 +93,7 @@ class ClosingTest {
   class TheSecondChain {
     ClosingTest made() {
       enter(new Fact.JobOpened("a", ROUTINE.id())).enter(new Fact.SittingStarted());
-      enter(new Fact.StepOpened("form-test")).pass(30);
+      enter(new Fact.StepOpened(new StepId("form-test"))).pass(30);
       for (int i = 0; i < 3; i++) {
         enter(
             new Fact.TestPieceTried(
@@ -106,7 +107,10 @@ class ClosingTest {
                 ""));
       }
       enter(new Fact.SampleChosen(new EntryId("bench", 6), true));
-      enter(new Fact.StepOpened("form-links")).pass(45).enter(new Fact.Noted("half way")).pass(45);
+      enter(new Fact.StepOpened(new StepId("form-links")))
+          .pass(45)
+          .enter(new Fact.Noted("half way"))
+          .pass(45);
       enter(new Fact.SteppedAway(true, true, true));
       enter(new Fact.MetalWeighedOut(15, "wire")).enter(weighedIn(9, 3, 1.5, 0, 0, 0));
       return enter(

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import linkwright.job.TimeSheet;
+import linkwright.routine.StepId;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 
@@ -13,7 +14,9 @@ import org.junit.jupiter.api.Test;
 class ForecastTest {
   private static final Offset<Double> EXACT = Offset.offset(1e-9);
 
-  private static TimeSheet spent(String step, double seconds, int pieces, int times) {
+  private static final StepId FORM = new StepId("form");
+
+  private static TimeSheet spent(StepId step, double seconds, int pieces, int times) {
     return new TimeSheet(
         Map.of(step, seconds),
         Map.of(step, pieces),
@@ -29,36 +32,36 @@ class ForecastTest {
 
   @Test
   void before_a_piece_was_made_the_usual_time_counts() {
-    Forecast.Work ten = new Forecast.Work("form", 10, 180, false);
+    Forecast.Work ten = new Forecast.Work(FORM, 10, 180, false);
     assertThat(seconds(ten, TimeSheet.EMPTY)).isCloseTo(1800, EXACT);
   }
 
   @Test
   void the_jobs_own_pace_takes_over_piece_by_piece() {
     // 6 pieces in 20 minutes beside 3 usual ones of 90 s: (1200 + 270) / 9 = 163.33 s each.
-    Forecast.Work three = new Forecast.Work("solder", 3, 90, false);
-    assertThat(seconds(three, spent("solder", 1200, 6, 6))).isCloseTo(490, EXACT);
+    Forecast.Work three = new Forecast.Work(new StepId("solder"), 3, 90, false);
+    assertThat(seconds(three, spent(new StepId("solder"), 1200, 6, 6))).isCloseTo(490, EXACT);
   }
 
   @Test
   void a_batch_is_timed_as_one_however_many_pieces_are_in_it() {
     // One batch of 22 in 10 minutes beside 3 usual ones of 12: (600 + 2160) / 4 = 690 s.
-    Forecast.Work one = new Forecast.Work("pickle", 1, 720, true);
-    assertThat(seconds(one, spent("pickle", 600, 22, 1))).isCloseTo(690, EXACT);
+    Forecast.Work one = new Forecast.Work(new StepId("pickle"), 1, 720, true);
+    assertThat(seconds(one, spent(new StepId("pickle"), 600, 22, 1))).isCloseTo(690, EXACT);
   }
 
   @Test
   void time_in_a_step_through_which_nothing_came_yet_says_nothing_of_its_pace() {
     TimeSheet begun =
-        new TimeSheet(Map.of("form", 400.0), Map.of(), Map.of(), "form", Optional.empty(), false);
-    assertThat(seconds(new Forecast.Work("form", 2, 180, false), begun)).isCloseTo(360, EXACT);
+        new TimeSheet(Map.of(FORM, 400.0), Map.of(), Map.of(), FORM, Optional.empty(), false);
+    assertThat(seconds(new Forecast.Work(FORM, 2, 180, false), begun)).isCloseTo(360, EXACT);
   }
 
   @Test
   void the_spread_shrinks_beside_the_sum_as_pieces_are_timed() {
-    Forecast.Work work = new Forecast.Work("form", 20, 180, false);
+    Forecast.Work work = new Forecast.Work(FORM, 20, 180, false);
     Forecast unknown = Forecast.of(List.of(work), TimeSheet.EMPTY);
-    Forecast known = Forecast.of(List.of(work), spent("form", 180 * 30, 30, 30));
+    Forecast known = Forecast.of(List.of(work), spent(FORM, 180 * 30, 30, 30));
     assertThat(known.seconds()).isCloseTo(unknown.seconds(), EXACT);
     assertThat(known.spread()).isPositive().isLessThan(unknown.spread());
     // By hand: one piece varies by 90 s; 20·90² + (20·90)²/33 = 260 182, its root is 510.08.

@@ -10,6 +10,7 @@ import linkwright.plan.Wishes;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
+import linkwright.routine.StepId;
 import linkwright.routine.When;
 import org.junit.jupiter.api.Test;
 
@@ -50,7 +51,7 @@ class JobTraitsTest {
     assertThat(silver.steps()).isEqualTo(cable.steps());
     assertThat(brass.steps().stream().map(Step::id))
         .hasSize(cable.steps().size() - 1)
-        .doesNotContain("mark");
+        .doesNotContain(new StepId("mark"));
   }
 
   @Test

@@ -14,6 +14,7 @@ import linkwright.plan.WishKeys;
 import linkwright.plan.Wishes;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
+import linkwright.routine.StepId;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 
@@ -155,7 +156,9 @@ class SizesAtBenchTest {
     assertThat(job(ends.with(WishKeys.STOCK, "1431.3 mm")).standing().missing()).isEmpty();
 
     job.enter(new Fact.WireCut(PieceKind.RING, 39, TURN));
-    job.enter(new Fact.PiecesThrough(Map.of(PieceKind.RING, 39), Stage.JOINED, false, "join"));
+    job.enter(
+        new Fact.PiecesThrough(
+            Map.of(PieceKind.RING, 39), Stage.JOINED, false, new StepId("join")));
     assertThat(job.standing().wire().orElseThrow().toCut().rings()).isZero();
   }
 }

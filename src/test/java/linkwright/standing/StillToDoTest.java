@@ -13,6 +13,7 @@ import linkwright.job.Pile;
 import linkwright.job.StagesByKind;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
+import linkwright.routine.StepId;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -43,7 +44,9 @@ class StillToDoTest {
 
   private void through(int count, boolean redo, String... stages) {
     for (String stage : stages) {
-      enter(new Fact.PiecesThrough(Map.of(PieceKind.LINK, count), new Stage(stage), redo, stage));
+      enter(
+          new Fact.PiecesThrough(
+              Map.of(PieceKind.LINK, count), new Stage(stage), redo, new StepId(stage)));
     }
   }
 

@@ -94,11 +94,11 @@ class BenchSideScreensTest {
     @Test
     void aCardThatHasNoRoomIsReadPartByPart() {
       Apprentice reader = Apprentice.atTheTray().press("c", "enter").window(40, 12);
-      assertThat(reader.shown()).contains("part 1 of 2").doesNotContain("Local rules come first.");
+      assertThat(reader.shown()).contains("page 1 of 2").doesNotContain("Local rules come first.");
       reader.press("space");
-      assertThat(reader.shown()).contains("part 2 of 2").contains("Local rules come first.");
+      assertThat(reader.shown()).contains("page 2 of 2").contains("Local rules come first.");
       reader.press("space");
-      assertThat(reader.shown()).contains("part 1 of 2");
+      assertThat(reader.shown()).contains("page 1 of 2");
     }
 
     @Test

@@ -24,6 +24,7 @@ import linkwright.job.LessonFact;
 import linkwright.job.LotFact;
 import linkwright.lesson.ClassRoom;
 import linkwright.quantity.UnitStyle;
+import linkwright.routine.StepId;
 import linkwright.shell.Demo;
 
 /** Every screen of the coach, reached by its keys in a job that somebody works on. */
@@ -263,7 +264,7 @@ public final class Scenes {
                 new LessonFact.PiecesMade(
                     "lighthouse-keeper-s-bracelet-demo",
                     "scroll-and-ring",
-                    "check-links",
+                    new StepId("check-links"),
                     5,
                     Map.of("gap", 4),
                     0,

@@ -1,5 +1,6 @@
 package linkwright.view;
 
+import java.util.OptionalDouble;
 import linkwright.coach.Pages;
 import linkwright.coach.kernel.Model;
 
@@ -10,6 +11,6 @@ public final class Shown {
   /** The picture for the model's own room and keys. */
   public static Grid draw(Model model, Glyphs glyphs) {
     return Screens.draw(
-        Pages.of(model), model.width(), model.height(), glyphs, model.settings().keys());
+        Pages.of(model), model.width(), model.height(), glyphs, model.settings().keys(), OptionalDouble.empty());
   }
 }

@@ -21,6 +21,7 @@ import linkwright.routine.Caution;
 import linkwright.routine.Hazard;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
+import linkwright.routine.StepId;
 import linkwright.standing.Handbook;
 
 /**
@@ -151,7 +152,7 @@ final class EntryChecks {
     return known.compareTo(really) > 0 ? known : really;
   }
 
-  private boolean pickles(List<Entry> book, String step) {
+  private boolean pickles(List<Entry> book, StepId step) {
     return routine(book)
         .flatMap(routine -> routine.step(step))
         .filter(found -> found.does().contains(Hazard.PICKLES))

@@ -19,6 +19,7 @@ import linkwright.routine.Counts;
 import linkwright.routine.Hazard;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
+import linkwright.routine.StepId;
 
 /**
  * What must hold of hot work, told from the entries of all books and from the real time: nothing is
@@ -129,7 +130,7 @@ final class HotWorkChecks {
     return fact instanceof Fact.WireCut ? EntryChecks.openStep(book, routine) : Optional.empty();
   }
 
-  private static boolean waited(List<Entry> book, String step, Instant now) {
+  private static boolean waited(List<Entry> book, StepId step, Instant now) {
     Set<EntryId> struck = PieceLedger.struck(book);
     boolean waited = false;
     for (Entry entry : book) {

@@ -20,6 +20,7 @@ import linkwright.job.WaitEnd;
 import linkwright.routine.Counts;
 import linkwright.routine.Hazard;
 import linkwright.routine.PieceKind;
+import linkwright.routine.StepId;
 
 /** A fault laid into what the program answered, so that the walker has to find it. */
 enum Plant {
@@ -75,7 +76,7 @@ enum Plant {
       case NONE, LINE_OVER_ANOTHER -> after;
       case WAIT_ENDED_BY_A_PRESS -> ended(after, run -> true, WaitEnd.TIME);
       case LOOKED_AT_WHAT_IS_NOT_PICKLED ->
-          ended(after, run -> !pickles(after, run.step().orElse("")), WaitEnd.LOOKED);
+          ended(after, run -> !pickles(after, run.step().orElse(StepId.NONE)), WaitEnd.LOOKED);
       case COUNTED_TWICE ->
           lastOf(after, Fact.PiecesThrough.class)
               .map(last -> countedTwice(after, last))
@@ -99,7 +100,7 @@ enum Plant {
           at.isPresent() && stepsAwaySince(after) ? undone(after, Fact.StepDone.class) : after;
       case FLAME_SHUT_BY_A_PRESS ->
           lit && !asked
-              ? entered(after, new BenchFact.HotWorkSaid(HotWorkState.SHUT, "", "all out"))
+              ? entered(after, new BenchFact.HotWorkSaid(HotWorkState.SHUT, StepId.NONE, "all out"))
               : after;
       case FLAME_FORGOTTEN -> lit ? with(after, BenchNow.UNKNOWN) : after;
       case HEATED_UNLIT ->
@@ -135,7 +136,7 @@ enum Plant {
         .orElse(after);
   }
 
-  private static boolean pickles(Model model, String step) {
+  private static boolean pickles(Model model, StepId step) {
     return AtBench.of(model)
         .flatMap(at -> at.routine().step(step))
         .filter(found -> found.does().contains(Hazard.PICKLES))

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import linkwright.coach.Pages;
@@ -50,7 +51,7 @@ final class ScreenChecks {
     // A long sentence takes rows of the place, so there may be more parts than without it.
     for (int turned = 0; turned < MOST_PARTS && (turned == 0 || !missing.isEmpty()); turned++) {
       Grid grid =
-          Screens.draw(turned(page, turned), width, height, Glyphs.FULL, model.settings().keys());
+          Screens.draw(turned(page, turned), width, height, Glyphs.FULL, model.settings().keys(), OptionalDouble.empty());
       String text = picture.apply(grid.text());
       shown.append(text).append('\n');
       String all = " " + text.replaceAll("\\s+", " ") + " ";

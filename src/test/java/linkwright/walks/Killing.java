@@ -22,6 +22,7 @@ import linkwright.files.Checking;
 import linkwright.files.Home;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
+import linkwright.routine.StepId;
 import linkwright.walks.KillPlan.Doing;
 
 /**
@@ -99,7 +100,7 @@ final class Killing {
             new Fact.JobOpened("Tally " + books, "tally"),
             new Fact.PlanSet(Map.of("pieces", "4000"), Map.of()),
             new Fact.SittingStarted(""),
-            new Fact.StepOpened("tell"));
+            new Fact.StepOpened(new StepId("tell")));
     if (book != null) {
       Files.move(book, bench.home().resolve("done-" + book.getFileName()));
       for (String name : List.of("drawer.yaml", "drawer.last", "drawer.lock", "bench.yaml")) {

@@ -15,6 +15,8 @@ import linkwright.books.BookFile;
 import linkwright.books.EntryLines;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
+import linkwright.routine.StepId;
+import linkwright.routine.WaitId;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
@@ -115,7 +117,7 @@ class OddPlacesIT {
               new Fact.JobOpened("Trace " + forged, "round-cable"),
               new Fact.Noted(forged),
               new Fact.SittingStarted(forged),
-              new Fact.TimerStarted(forged, 1, "", ""));
+              new Fact.TimerStarted(forged, 1, WaitId.NONE, StepId.NONE));
       for (int i = 0; i < facts.size(); i++) {
         Entry entry = new Entry(i + 1, now, "bench-a2b3c4d5", facts.get(i));
         book.append(List.of(EntryLines.line(entry))).orThrow();

@@ -17,7 +17,7 @@ class WholeBenchByPedalIT {
     try (Walk walk = workbench.openTheJob()) {
       press(walk, "b").waitFor("step 1 of 28", LONG);
       tread(walk, "All done here");
-      assertThat(walk.screen()).contains("step 28 of 28").doesNotContain("to do again");
+      assertThat(walk.screen()).contains("step 28 of 28").doesNotContain("to redo");
       walk.press(Key.ctrl("c"));
       assertThat(walk.exitCode(LONG)).isZero();
     }

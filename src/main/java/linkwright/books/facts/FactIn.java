@@ -12,6 +12,8 @@ import linkwright.job.EntryId;
 import linkwright.quantity.Nearest;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
+import linkwright.routine.StepId;
+import linkwright.routine.WaitId;
 
 /**
  * The fields of a fact while they are read. What is wrong is told and a stand-in given back, so
@@ -128,6 +130,18 @@ final class FactIn {
 
   PieceKind kind() {
     return new PieceKind(text("piece"));
+  }
+
+  StepId step() {
+    return new StepId(text("step"));
+  }
+
+  StepId someStep() {
+    return new StepId(some("step"));
+  }
+
+  WaitId someWait() {
+    return new WaitId(some("wait"));
   }
 
   Stage stage(String name) {

@@ -7,6 +7,8 @@ import java.util.OptionalDouble;
 import linkwright.job.EntryId;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
+import linkwright.routine.StepId;
+import linkwright.routine.WaitId;
 
 /** The fields of a fact while they are written, in their order. */
 final class FactOut {
@@ -20,6 +22,18 @@ final class FactOut {
 
   FactOut kind(PieceKind kind) {
     return text("piece", kind.id());
+  }
+
+  FactOut step(StepId step) {
+    return text("step", step.word());
+  }
+
+  FactOut someStep(StepId step) {
+    return some("step", step.word());
+  }
+
+  FactOut someWait(WaitId wait) {
+    return some("wait", wait.word());
   }
 
   FactOut stage(String name, Stage stage) {

@@ -70,7 +70,7 @@ final class LessonCodecs {
               (fact, out) ->
                   out.text("job", fact.job())
                       .text("routine", fact.routine())
-                      .text("step", fact.step())
+                      .step(fact.step())
                       .whole("through", fact.through())
                       .someOf("redo", fact.redo())
                       .whole("scrapped", fact.scrapped())
@@ -79,7 +79,7 @@ final class LessonCodecs {
                   new LessonFact.PiecesMade(
                       in.text("job"),
                       in.text("routine"),
-                      in.text("step"),
+                      in.step(),
                       in.count("through"),
                       in.someCounts("redo"),
                       in.count("scrapped"),

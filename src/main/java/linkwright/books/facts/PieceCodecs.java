@@ -27,10 +27,10 @@ final class PieceCodecs {
                   out.pieces(fact.pieces())
                       .stage("stage", fact.stage())
                       .flag("redo", fact.redo())
-                      .text("step", fact.step()),
+                      .step(fact.step()),
               in ->
                   new Fact.PiecesThrough(
-                      in.pieces(), in.stage("stage"), in.flag("redo"), in.text("step"))),
+                      in.pieces(), in.stage("stage"), in.flag("redo"), in.step())),
           new FactCodec<>(
               "pieces-sent-back",
               Fact.PiecesSentBack.class,
@@ -75,14 +75,10 @@ final class PieceCodecs {
                       .whole("failed", fact.failed())
                       .whole("of", fact.of())
                       .some("reason", fact.reason())
-                      .text("step", fact.step()),
+                      .step(fact.step()),
               in ->
                   new BenchFact.JointsChecked(
-                      in.kind(),
-                      in.count("failed"),
-                      in.count("of"),
-                      in.some("reason"),
-                      in.text("step"))),
+                      in.kind(), in.count("failed"), in.count("of"), in.some("reason"), in.step())),
           new FactCodec<>(
               "count-corrected",
               BenchFact.CountCorrected.class,

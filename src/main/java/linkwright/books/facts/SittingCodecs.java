@@ -49,18 +49,18 @@ final class SittingCodecs {
           new FactCodec<>(
               "step-opened",
               Fact.StepOpened.class,
-              (fact, out) -> out.text("step", fact.step()),
-              in -> new Fact.StepOpened(in.text("step"))),
+              (fact, out) -> out.step(fact.step()),
+              in -> new Fact.StepOpened(in.step())),
           new FactCodec<>(
               "step-done",
               Fact.StepDone.class,
-              (fact, out) -> out.text("step", fact.step()),
-              in -> new Fact.StepDone(in.text("step"))),
+              (fact, out) -> out.step(fact.step()),
+              in -> new Fact.StepDone(in.step())),
           new FactCodec<>(
               "step-skipped",
               BenchFact.StepSkipped.class,
-              (fact, out) -> out.text("step", fact.step()).some("why", fact.why()),
-              in -> new BenchFact.StepSkipped(in.text("step"), in.some("why"))),
+              (fact, out) -> out.step(fact.step()).some("why", fact.why()),
+              in -> new BenchFact.StepSkipped(in.step(), in.some("why"))),
           new FactCodec<>(
               "caution-seen",
               Fact.CautionSeen.class,
@@ -68,23 +68,23 @@ final class SittingCodecs {
                   out.text("caution", fact.caution())
                       .some("how", MET.word(fact.how()))
                       .some("digest", fact.digest())
-                      .some("step", fact.step()),
+                      .someStep(fact.step()),
               in ->
                   new Fact.CautionSeen(
                       in.text("caution"),
                       in.word("how", MET, true),
                       in.some("digest"),
-                      in.some("step"))),
+                      in.someStep())),
           new FactCodec<>(
               "hot-work",
               BenchFact.HotWorkSaid.class,
               (fact, out) ->
                   out.text("state", HOT_WORK.word(fact.state()))
-                      .some("step", fact.step())
+                      .someStep(fact.step())
                       .some("statement", fact.statement()),
               in ->
                   new BenchFact.HotWorkSaid(
-                      in.word("state", HOT_WORK, false), in.some("step"), in.some("statement"))),
+                      in.word("state", HOT_WORK, false), in.someStep(), in.some("statement"))),
           new FactCodec<>(
               "watch-ended",
               BenchFact.WatchEnded.class,
@@ -96,11 +96,11 @@ final class SittingCodecs {
               (fact, out) ->
                   out.text("name", fact.name())
                       .whole("seconds", fact.seconds())
-                      .some("wait", fact.waitId())
-                      .some("step", fact.step()),
+                      .someWait(fact.waitId())
+                      .someStep(fact.step()),
               in ->
                   new Fact.TimerStarted(
-                      in.text("name"), in.seconds("seconds"), in.some("wait"), in.some("step"))),
+                      in.text("name"), in.seconds("seconds"), in.someWait(), in.someStep())),
           new FactCodec<>(
               "timer-answered",
               Fact.TimerAnswered.class,
@@ -115,13 +115,13 @@ final class SittingCodecs {
               "hours-corrected",
               BenchFact.HoursCorrected.class,
               (fact, out) ->
-                  out.some("step", fact.step())
+                  out.someStep(fact.step())
                       .decimal("was-s", fact.wasSeconds())
                       .decimal("is-s", fact.isSeconds())
                       .text("why", fact.why()),
               in ->
                   new BenchFact.HoursCorrected(
-                      in.some("step"), in.decimal("was-s"), in.decimal("is-s"), in.text("why"))));
+                      in.someStep(), in.decimal("was-s"), in.decimal("is-s"), in.text("why"))));
 
   private SittingCodecs() {}
 }

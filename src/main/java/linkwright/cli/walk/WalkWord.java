@@ -11,7 +11,7 @@ import linkwright.coach.keys.Act;
 /** What can be typed in a walk. An act without a word of its own is typed by its name. */
 enum WalkWord {
   ALL("all", "all that wait come through", Act.ALL),
-  REDO("redo", "one fails and is done again; redo 3: three", Act.REDO),
+  REDO("redo", "one fails and is redone; redo 3: three", Act.REDO),
   SCRAP("scrap", "one is lost; scrap 2: two", Act.SCRAP),
   JOINTS("joints", "joints as you count them; joints failed 6; of 19", Act.TO_JOINTS),
   TAKE("take", "take from the redo pile, or again from the new ones", Act.TAKE),

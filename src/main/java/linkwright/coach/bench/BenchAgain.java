@@ -71,7 +71,7 @@ record BenchAgain(Step step, String told) {
   }
 
   private static String told(PieceKind piece, Step step) {
-    String kind = Character.toUpperCase(piece.id().charAt(0)) + piece.id().substring(1) + "s";
+    String kind = Character.toUpperCase(piece.id().charAt(0)) + piece.many().substring(1);
     return kind + " are missing: another batch, from “" + step.title() + "”.";
   }
 }

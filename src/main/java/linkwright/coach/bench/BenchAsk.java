@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import linkwright.job.Fact;
 import linkwright.routine.Remedy;
+import linkwright.routine.StepId;
 import linkwright.standing.WaitingPiece;
 
 /** What the bench asks before it goes on. */
@@ -24,7 +25,7 @@ public sealed interface BenchAsk {
     }
   }
 
-  /** Whether the piece just counted is to be done again: its key was held. */
+  /** Whether the piece just counted is to be redone: its key was held. */
   record Repeated() implements BenchAsk {}
 
   /**
@@ -35,16 +36,16 @@ public sealed interface BenchAsk {
    * @param back the step it leads to; empty where it is another place
    * @param facts what is entered if she goes on
    */
-  record Passing(String told, String there, Optional<String> back, List<Fact> facts)
+  record Passing(String told, String there, Optional<StepId> back, List<Fact> facts)
       implements BenchAsk {
     public Passing {
       facts = List.copyOf(facts);
     }
   }
 
-  /** When the pieces of a redo pile are to be done again. */
+  /** When the pieces of a redo pile are to be redone. */
   record WhenAgain(WaitingPiece pile) implements BenchAsk {}
 
   /** Nothing is asked: another step is looked at, and nothing changes by it. */
-  record Looking(String step) implements BenchAsk {}
+  record Looking(StepId step) implements BenchAsk {}
 }

@@ -76,8 +76,8 @@ final class BenchContent {
   }
 
   private static Question why(Model model, AtBench at, BenchAsk.Why why) {
-    String what = why.scrap() ? "scrapped" : "to do again";
-    String pieces = at.piece() + (why.count() == 1 ? "" : "s");
+    String what = why.scrap() ? "scrapped" : "to redo";
+    String pieces = at.piece().word(why.count());
     List<Question.Answer> answers = new ArrayList<>();
     for (int i = 0; i < why.choices().size(); i++) {
       Remedy choice = why.choices().get(i);
@@ -119,7 +119,7 @@ final class BenchContent {
     return model
         .timers()
         .next()
-        .map(timer -> figure(model, timer, ": due. {do:answer} answers it."));
+        .map(timer -> figure(model, timer, ": due. {do:answer} quiets it."));
   }
 
   static Figure figure(Model model, TimerRun timer, String due) {

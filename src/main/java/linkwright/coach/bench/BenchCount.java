@@ -17,6 +17,7 @@ import linkwright.job.Pile;
 import linkwright.routine.Counts;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
+import linkwright.routine.StepId;
 import linkwright.standing.Standing;
 import linkwright.standing.StillToDo;
 
@@ -146,7 +147,7 @@ final class BenchCount {
           .forEach((piece, going) -> put(fresh, at.step().stage().get(piece), piece, going));
     }
     List<Fact> facts = new ArrayList<>();
-    String step = at.step().id();
+    StepId step = at.step().id();
     if (redo) {
       facts.add(new Fact.PiecesThrough(Map.of(at.piece(), count), at.stage(), true, step));
     }

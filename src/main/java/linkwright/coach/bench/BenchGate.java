@@ -134,7 +134,7 @@ final class BenchGate {
         .filter(back -> AtBench.of(at.routine(), job, back).waiting() > 0);
   }
 
-  /** The earliest step before this one with pieces to be done again that are still wanted. */
+  /** The earliest step before this one with pieces to be redone that are still wanted. */
   private static Optional<Step> redoBefore(Model model, AtBench at) {
     OpenJob job = model.job().orElseThrow();
     return at.routine().steps().stream()
@@ -157,6 +157,6 @@ final class BenchGate {
         .filter(step -> AtBench.of(at.routine(), job, step).redo() > 0)
         .findFirst()
         .map(step -> open(model, step))
-        .orElseGet(() -> Turn.to(model.told("Nothing is to be done again.")));
+        .orElseGet(() -> Turn.to(model.told("Nothing is to be redone.")));
   }
 }

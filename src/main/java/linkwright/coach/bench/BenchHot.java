@@ -7,6 +7,7 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.keys.Act;
 import linkwright.job.BenchFact;
+import linkwright.job.Course;
 import linkwright.job.HotWork;
 import linkwright.job.HotWorkState;
 import linkwright.routine.Hazard;
@@ -38,11 +39,9 @@ final class BenchHot {
     if (BEGINS.contains(act)) {
       return true;
     }
-    boolean done = model.job().orElseThrow().state().course().stepsDone().contains(at.step().id());
-    boolean waited =
-        !at.timed().isEmpty()
-            && model.job().orElseThrow().state().course().waitsBegun().stream()
-                .anyMatch(wait -> wait.step().equals(at.step().id()));
+    Course course = model.job().orElseThrow().state().course();
+    boolean done = course.stepsDone().contains(at.step().id());
+    boolean waited = !at.timed().isEmpty() && course.waitsBegun().containsKey(at.step().id());
     return (act == Act.TOGETHER || (act == Act.DONE && !done)) && !waited;
   }
 

@@ -19,6 +19,7 @@ import linkwright.job.Fact;
 import linkwright.job.Trials;
 import linkwright.routine.Part;
 import linkwright.routine.Step;
+import linkwright.routine.StepId;
 import linkwright.standing.WaitingPiece;
 
 /**
@@ -28,7 +29,7 @@ import linkwright.standing.WaitingPiece;
 final class BenchPassing {
   private BenchPassing() {}
 
-  /** Pieces that failed, of which nobody said yet when they are done again. */
+  /** Pieces that failed, of which nobody said yet when they are redone. */
   static Optional<BenchAsk> failed(Model model, AtBench at) {
     return earlier(model, at).stream()
         .filter(pile -> pile.spot().redo() && pile.again() == Again.NOT_SAID)
@@ -74,7 +75,7 @@ final class BenchPassing {
     return AtBench.of(at.routine(), job, pile.step().orElseThrow()).waitRunning(model).isPresent();
   }
 
-  private static Map<String, String> passed(Model model) {
+  private static Map<StepId, String> passed(Model model) {
     return model.job().orElseThrow().state().course().passed();
   }
 
@@ -114,7 +115,7 @@ final class BenchPassing {
     for (int i = at.number(); i < to; i++) {
       AtBench there = AtBench.of(at.routine(), job, at.routine().steps().get(i - 1));
       String why = leftAt(job, there);
-      String step = there.step().id();
+      StepId step = there.step().id();
       if (!why.isEmpty() && !why.equals(passed(model).get(step))) {
         facts.add(new BenchFact.StepSkipped(step, why));
       }
@@ -131,7 +132,7 @@ final class BenchPassing {
       return at.through() == 0 ? "none " + at.stage() : "";
     }
     int left = at.redo() + (at.enough() ? 0 : at.waiting());
-    return left == 0 ? "" : left + " " + at.piece() + (left == 1 ? "" : "s") + " left waiting";
+    return left == 0 ? "" : at.piece().counted(left) + " left waiting";
   }
 
   /** Goes on past what was told, which is entered. */
@@ -170,7 +171,7 @@ final class BenchPassing {
             () -> Turn.goTo(plain, at.step().part() == Part.TRIAL ? Act.TO_TESTS : Act.TO_TRIAL));
   }
 
-  /** When those that failed are done again. */
+  /** When those that failed are redone. */
   static Turn answered(Model model, AtBench at, BenchAsk.WhenAgain asked, Key key) {
     return switch (key.text()) {
       case "1" -> planned(model, at, asked, Again.NEXT_HEAT);

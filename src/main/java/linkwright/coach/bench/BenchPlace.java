@@ -20,6 +20,7 @@ import linkwright.coach.keys.Key;
 import linkwright.job.Again;
 import linkwright.routine.Counts;
 import linkwright.routine.Part;
+import linkwright.routine.StepId;
 
 /**
  * The bench: one step at a time, its cautions first, then one key for the common act. Everything it
@@ -51,8 +52,19 @@ public final class BenchPlace implements Place {
           Act.BACK_FROM_LOOK, Act.LOOK_ON, Act.LOOK_BACK, Act.OPEN_STEP, Act.MORE, Act.TO_PILES);
     }
     if (BenchGate.caution(model).isPresent()) {
-      return List.of(
-          Act.SEEN, Act.PREVIOUS_STEP, Act.NEXT_STEP, Act.LOOK_ON, Act.LOOK_BACK, Act.TO_PILES);
+      List<Act> acts =
+          new ArrayList<>(
+              List.of(
+                  Act.SEEN,
+                  Act.PREVIOUS_STEP,
+                  Act.NEXT_STEP,
+                  Act.LOOK_ON,
+                  Act.LOOK_BACK,
+                  Act.TO_PILES));
+      if (BenchSitting.cardPages(model, screen) > 1) {
+        acts.addAll(List.of(Act.MORE, Act.LESS));
+      }
+      return acts;
     }
     if (screen.ask() instanceof BenchAsk.Passing) {
       return List.of(Act.PASS_ON, Act.LEAVE_QUESTION, Act.TO_PILES);
@@ -174,7 +186,7 @@ public final class BenchPlace implements Place {
     if (at.watches() && model.hotWork().open()) {
       return Act.SHUT_FIRST;
     }
-    Set<String> done = model.job().orElseThrow().state().course().stepsDone();
+    Set<StepId> done = model.job().orElseThrow().state().course().stepsDone();
     boolean isDone = done.contains(at.step().id());
     if (isDone && !BenchWait.over(model, at).isEmpty()) {
       return Act.WAIT_OVER;
@@ -241,7 +253,9 @@ public final class BenchPlace implements Place {
       case NEXT_STEP -> BenchGate.step(model, at, 1);
       case PREVIOUS_STEP -> BenchGate.step(model, at, -1);
       case MORE, LESS ->
-          Turn.to(model.with(BenchScreens.part(screen, Turning.to(screen.part(), act))));
+          BenchGate.caution(model).isPresent()
+              ? Turn.to(model.with(BenchSitting.cardTurned(model, screen, act)))
+              : Turn.to(model.with(BenchScreens.part(screen, Turning.to(screen.part(), act))));
       case DRAWN ->
           Turn.to(
               model.with(
@@ -266,7 +280,10 @@ public final class BenchPlace implements Place {
   public String says(Model model, Act act) {
     boolean drawn = screen(model).drawn() > 0;
     return switch (act) {
-      case MORE -> drawn ? "the next page" : "why and what may go wrong";
+      case MORE ->
+          drawn || BenchGate.caution(model).isPresent()
+              ? "the next page"
+              : "why and what may go wrong";
       case DRAWN -> drawn ? DrawnContent.next(model, screen(model)) : act.words();
       default -> act.words();
     };
@@ -331,7 +348,7 @@ public final class BenchPlace implements Place {
 
   @Override
   public Turn enterAt(Model model, String id) {
-    return BenchSitting.enterAt(model, id);
+    return BenchSitting.enterAt(model, new StepId(id));
   }
 
   private static Optional<Integer> number(BenchHeld screen) {

@@ -43,14 +43,14 @@ final class BenchScreens {
     return new BenchHeld("", new BenchAsk.Nothing(), screen.part(), Optional.of(remedy), 0, 0);
   }
 
-  /** The next page of the caution that is to be seen. */
-  static BenchHeld turned(BenchHeld screen) {
+  /** Another page of the caution that is to be seen. */
+  static BenchHeld turned(BenchHeld screen, int page) {
     return new BenchHeld(
         screen.digits(),
         screen.ask(),
         screen.part(),
         screen.remedy(),
-        screen.cardPage() + 1,
+        page,
         screen.drawn());
   }
 

@@ -8,8 +8,10 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.safety.Cards;
+import linkwright.coach.keys.Act;
 import linkwright.job.Fact;
 import linkwright.routine.Step;
+import linkwright.routine.StepId;
 
 /** Coming to the bench and leaving it: sittings begin and end, cards are seen before the step. */
 final class BenchSitting {
@@ -40,7 +42,7 @@ final class BenchSitting {
   }
 
   /** Comes to the bench and opens that step: its cautions are seen first. */
-  static Turn enterAt(Model model, String id) {
+  static Turn enterAt(Model model, StepId id) {
     Model there = model.with(BenchHeld.PLAIN);
     Optional<Step> step = AtBench.of(there).flatMap(at -> at.routine().step(id));
     if (step.isEmpty() || model.job().map(OpenJob::lookOnly).orElse(true) || closed(model)) {
@@ -80,11 +82,23 @@ final class BenchSitting {
 
   /** A card is seen once its last page was. */
   private static Turn seen(Model model, BenchHeld screen, Cards.Card card) {
-    return screen.cardPage() + 1 < model.parts(BenchContent.of(model, screen))
-        ? Turn.to(model.with(BenchScreens.turned(screen)))
+    return screen.cardPage() + 1 < cardPages(model, screen)
+        ? Turn.to(model.with(BenchScreens.turned(screen, screen.cardPage() + 1)))
         : Turn.keep(
             model.with(BenchScreens.firstPage(screen)),
             Cards.of(model, AtBench.of(model).orElseThrow()).seen(card));
+  }
+
+  /** On how many pages the card stands that is to be seen. */
+  static int cardPages(Model model, BenchHeld screen) {
+    return model.parts(BenchContent.of(model, screen));
+  }
+
+  /** The card turned over, on or back; that alone is not its having been seen. */
+  static BenchHeld cardTurned(Model model, BenchHeld screen, Act act) {
+    int wanted = screen.cardPage() + (act == Act.MORE ? 1 : -1);
+    int last = cardPages(model, screen) - 1;
+    return BenchScreens.turned(screen, Math.max(0, Math.min(last, wanted)));
   }
 
   /** What was asked of the flames before is entered with it. */

@@ -1,5 +1,6 @@
 package linkwright.coach.bench;
 
+import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -9,6 +10,7 @@ import linkwright.coach.kernel.Clock;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.safety.HotWorkWords;
 import linkwright.coach.keys.Act;
 import linkwright.job.Fact;
 import linkwright.job.Pile;
@@ -57,7 +59,9 @@ final class BenchWait {
     Optional<TimerRun> runs = at.waitRunning(model);
     Optional<Wait> next = at.nextWait(model);
     if (next.isEmpty() && runs.isPresent()) {
-      return Turn.to(model.told(left(runs.get(), model) + " to go: it runs already."));
+      Instant due = model.now().plus(runs.get().left(model.steady()));
+      return Turn.to(
+          model.told("It runs already, until " + HotWorkWords.at(model, due) + "."));
     }
     return next.or(() -> at.timed().stream().findFirst())
         .map(

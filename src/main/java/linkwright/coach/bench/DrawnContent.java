@@ -26,7 +26,7 @@ final class DrawnContent {
     List<Row> rows = new ArrayList<>();
     if (at.counts()) {
       String count = at.through() + " of " + StepContent.wanted(model, at);
-      rows.add(Row.of("", step + ": " + count + " " + at.piece() + "s " + at.stage()));
+      rows.add(Row.of("", step + ": " + count + " " + at.piece().many() + " " + at.stage()));
     } else {
       rows.add(Row.of("", step));
     }

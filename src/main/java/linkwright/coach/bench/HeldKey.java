@@ -11,7 +11,7 @@ import linkwright.coach.kernel.Undo;
 import linkwright.coach.keys.Act;
 import linkwright.job.Fact;
 
-/** The key of the common act was held: the piece just counted is offered to be done again. */
+/** The key of the common act was held: the piece just counted is offered to be redone. */
 final class HeldKey {
   private HeldKey() {}
 
@@ -52,6 +52,6 @@ final class HeldKey {
     facts.add(
         new Fact.PiecesSentBack(
             at.piece(), 1, at.stage(), at.usualRedoStage(), last.get().redo(), "other"));
-    return Turn.keep(shown.told("1 " + at.piece() + " is to be done again."), facts);
+    return Turn.keep(shown.told("1 " + at.piece() + " is to be redone."), facts);
   }
 }

@@ -61,7 +61,7 @@ final class StepContent {
       return BenchContent.figure(model, own.get(), ": due");
     }
     String number = at.through() + "/" + wanted(model, at);
-    return new Figure(number, at.piece() + "s " + at.stage(), Emphasis.NOW);
+    return new Figure(number, at.piece().many() + " " + at.stage(), Emphasis.NOW);
   }
 
   static int wanted(Model model, AtBench at) {

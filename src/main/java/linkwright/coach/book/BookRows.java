@@ -3,8 +3,10 @@ package linkwright.coach.book;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import linkwright.coach.kernel.DoubtfulLine;
 import linkwright.coach.kernel.EntryWords;
@@ -15,6 +17,7 @@ import linkwright.job.Entry;
 import linkwright.job.EntryId;
 import linkwright.job.Fact;
 import linkwright.job.Strikes;
+import linkwright.routine.StepId;
 
 /**
  * The rows of the book's screen: doubtful lines first, then the entries found, the newest first.
@@ -33,8 +36,11 @@ public final class BookRows {
   private final Settings settings;
   private final List<Integer> found;
   private final Strikes strikes;
+  private final Map<StepId, String> titles;
 
-  private BookRows(OpenJob job, Settings settings, List<Integer> found) {
+  private BookRows(
+      OpenJob job, Settings settings, List<Integer> found, Map<StepId, String> titles) {
+    this.titles = titles;
     this.job = job;
     this.settings = settings;
     this.found = found;
@@ -43,7 +49,18 @@ public final class BookRows {
 
   /** The rows of the book that is shown. */
   public static BookRows of(Model model, BookHeld screen) {
-    return new BookRows(model.job().orElseThrow(), model.settings(), screen.found());
+    OpenJob job = model.job().orElseThrow();
+    Map<StepId, String> titles = new HashMap<>();
+    model
+        .handbook()
+        .routine(job.state().course().routine())
+        .ifPresent(
+            routine ->
+                routine
+                    .steps()
+                    .forEach(
+                        step -> titles.put(step.id(), "step opened: “" + step.title() + "”")));
+    return new BookRows(job, model.settings(), screen.found(), titles);
   }
 
   /** How many rows there are. */
@@ -68,7 +85,10 @@ public final class BookRows {
 
   /** What the entry says. */
   public String words(Entry entry) {
-    return EntryWords.of(entry.fact(), settings);
+    String words = EntryWords.of(entry.fact(), settings);
+    return entry.fact() instanceof Fact.StepOpened opened
+        ? titles.getOrDefault(opened.step(), words)
+        : words;
   }
 
   /** Whether the entry is struck. */

@@ -16,6 +16,9 @@ import linkwright.coach.content.Table;
 import linkwright.lesson.ClassRoom;
 import linkwright.lesson.Learner;
 import linkwright.lesson.Roster;
+import linkwright.routine.Step;
+import linkwright.routine.StepId;
+import linkwright.standing.Handbook;
 
 /** A class in a table: where each is as of when, what is got wrong most, who waits for a mark. */
 public final class ClassContent {
@@ -25,7 +28,8 @@ public final class ClassContent {
   private ClassContent() {}
 
   /** All of it; at is the student who is looked at, -1 for none. */
-  public static List<Part> of(ClassRoom room, Roster roster, Instant now, ZoneId zone, int at) {
+  public static List<Part> of(
+      ClassRoom room, Roster roster, Handbook handbook, Instant now, ZoneId zone, int at) {
     List<Part> parts = new ArrayList<>();
     parts.add(Prose.aside(room.folder()));
     room.problems().forEach(problem -> parts.add(Prose.stop(problem)));
@@ -35,14 +39,15 @@ public final class ClassContent {
               "No student's book is in this folder. Each stands in a folder called students."));
       return parts;
     }
-    parts.add(table(room, roster, now, zone, at));
-    parts.add(Prose.says(worst(room)));
-    parts.add(Prose.says(marks(room, roster)));
+    parts.add(table(room, roster, handbook, now, zone, at));
+    parts.add(Prose.says(worst(room, handbook)));
+    parts.add(Prose.says(marks(room, roster, handbook)));
     parts.add(flame(room, now, zone));
     return parts;
   }
 
-  private static Table table(ClassRoom room, Roster roster, Instant now, ZoneId zone, int at) {
+  private static Table table(
+      ClassRoom room, Roster roster, Handbook handbook, Instant now, ZoneId zone, int at) {
     List<Table.Line> lines = new ArrayList<>();
     for (ClassRoom.Seat seat : room.students()) {
       Learner her = seat.learner();
@@ -55,7 +60,7 @@ public final class ClassContent {
       lines.add(
           Table.Line.of(
               roster.name(her.id()),
-              seat.step().isEmpty() ? "not said" : seat.step(),
+              seat.step().isEmpty() ? "none yet" : title(seat.step(), handbook),
               WHEN.format(seat.at().atZone(zone)),
               "" + known,
               "" + due));
@@ -71,7 +76,7 @@ public final class ClassContent {
         at);
   }
 
-  private static String worst(ClassRoom room) {
+  private static String worst(ClassRoom room, Handbook handbook) {
     Map<String, Integer> wrong = new TreeMap<>();
     for (ClassRoom.Seat seat : room.students()) {
       for (Learner.QuestionPut asking : seat.learner().askings()) {
@@ -86,13 +91,13 @@ public final class ClassContent {
             + wrong.entrySet().stream()
                 .sorted(Map.Entry.<String, Integer>comparingByValue().reversed())
                 .limit(WORST)
-                .map(each -> each.getKey() + " " + each.getValue())
+                .map(each -> "“" + title(each.getKey(), handbook) + "” " + each.getValue())
                 .collect(Collectors.joining(", "))
             + ".";
   }
 
   /** Whoever made something at a step that nobody has signed since. */
-  private static String marks(ClassRoom room, Roster roster) {
+  private static String marks(ClassRoom room, Roster roster, Handbook handbook) {
     Map<String, List<String>> waits = new LinkedHashMap<>();
     for (ClassRoom.Seat seat : room.students()) {
       for (Learner.Made made : seat.learner().made()) {
@@ -103,8 +108,9 @@ public final class ClassContent {
                     mark -> mark.fact().step().equals(step) && !mark.day().isBefore(made.day()));
         List<String> steps =
             waits.computeIfAbsent(roster.name(seat.learner().id()), any -> new ArrayList<>());
-        if (!signed && !steps.contains(step)) {
-          steps.add(step);
+        String title = title(step, handbook);
+        if (!signed && !steps.contains(title)) {
+          steps.add(title);
         }
       }
     }
@@ -116,6 +122,18 @@ public final class ClassContent {
                 .map(each -> each.getKey() + " (" + String.join(", ", each.getValue()) + ")")
                 .collect(Collectors.joining("; "))
             + ".";
+  }
+
+  /** The step's own title for routine and step, with anything between; itself where none is known. */
+  private static String title(String path, Handbook handbook) {
+    List<String> ids = List.of(path.split("/", -1));
+    return handbook
+        .routine(ids.get(0))
+        .flatMap(
+            routine ->
+                ids.stream().skip(1).flatMap(id -> routine.step(new StepId(id)).stream()).findFirst())
+        .map(Step::title)
+        .orElse(path);
   }
 
   /** What was said last of a flame in this room; silence is never shut. */

@@ -49,6 +49,7 @@ public final class ClassPlace implements Place {
                     ClassContent.of(
                         room,
                         model.learning().roster(),
+                        model.handbook(),
                         model.now(),
                         model.settings().zone(),
                         held.at())))

@@ -31,6 +31,11 @@ public record Drawing(List<Outline> shapes, List<String> words, boolean spare, L
     this(shapes, words, false, ScaleBar.in(units));
   }
 
+  /** The same, left out where texts need the room. */
+  public Drawing whereThereIsRoom() {
+    return new Drawing(shapes, words, true, bars);
+  }
+
   /**
    * A length to read sizes off by.
    *

@@ -38,6 +38,8 @@ public record Prose(Kind kind, String text) implements Part {
     SAYS("", Emphasis.PLAIN),
     /** What is to be seen first. */
     MAIN("", Emphasis.MAIN),
+    /** Left out where it has no room: a key shows it by itself. */
+    SPARE("", Emphasis.PLAIN),
     /** May be passed over. */
     ASIDE("", Emphasis.ASIDE),
     /** Something is wrong, or a proviso that must not be lost. */

@@ -56,7 +56,7 @@ public final class DrawerPlace implements Place {
     if (!drawer(model).lots().isEmpty()) {
       acts.addAll(List.of(Act.LOT_COUNTED, Act.DRAW, Act.UP, Act.DOWN));
     }
-    acts.add(Act.TO_TRAY);
+    acts.addAll(List.of(Act.TO_EXCHANGE, Act.TO_TRAY));
     return Turning.with(acts, model, content(model));
   }
 

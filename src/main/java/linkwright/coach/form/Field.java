@@ -1,6 +1,7 @@
 package linkwright.coach.form;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import linkwright.coach.keys.Key;
@@ -128,6 +129,19 @@ public record Field(
     return line.caret();
   }
 
+  /** The hint as a sentence of its own: an example where it gives figures, else what it asks. */
+  private String hintTold() {
+    if (hint.isBlank()) {
+      return "";
+    }
+    boolean example = hint.chars().anyMatch(Character::isDigit);
+    String told =
+        example
+            ? "Example: " + hint
+            : hint.substring(0, 1).toUpperCase(Locale.ROOT) + hint.substring(1);
+    return told.replaceAll("[.…]+$", "") + ".";
+  }
+
   /** What it is and what it changes; empty if that was not said. */
   public String help() {
     return nature.help();
@@ -213,7 +227,7 @@ public record Field(
 
   /** What it is and an example of it, as far as there is something to say. */
   public List<String> explained() {
-    String example = hint.isBlank() ? "" : "Example: " + hint.replaceAll("[.…]+$", "") + ".";
+    String example = hintTold();
     String said = help().isBlank() && example.isEmpty() ? "There is no more to it." : help();
     return Stream.of(said, example).filter(text -> !text.isBlank()).toList();
   }

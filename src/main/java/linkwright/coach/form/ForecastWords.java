@@ -6,7 +6,7 @@ import java.util.Optional;
 import linkwright.quantity.Decimals;
 import linkwright.standing.Standing;
 
-/** What is still to come, in words: hours, the chance of finishing, pieces done again. */
+/** What is still to come, in words: hours, the chance of finishing, pieces redone. */
 public final class ForecastWords {
   private ForecastWords() {}
 
@@ -15,7 +15,7 @@ public final class ForecastWords {
     return plusMinus > 0 ? Decimals.withDoubt(hours, plusMinus) : Decimals.upTo(hours, 1);
   }
 
-  /** How many are still expected to be done again; empty where nothing says. */
+  /** How many are still expected to be redone; empty where nothing says. */
   public static Optional<String> redos(Standing standing) {
     return standing.redos().isPresent()
         ? Optional.of("about " + Decimals.upTo(standing.redos().getAsDouble(), 0))
@@ -36,7 +36,7 @@ public final class ForecastWords {
                         + " h to go ("
                         + hours.from().word()
                         + ")"));
-    redos(standing).ifPresent(redos -> parts.add(redos + " to be done again"));
+    redos(standing).ifPresent(redos -> parts.add(redos + " to be redone"));
     standing
         .chance()
         .ifPresent(

@@ -38,6 +38,8 @@ public record Form(
     VARIANTS,
     WHAT_THERE_IS,
     CARD,
+    WRITE_OUT,
+    TAKE_ROWS,
     LOT_CAME,
     LOT_COUNTED,
     DRAW_LOT,

@@ -68,7 +68,7 @@ public record HandsContent(Handbook handbook, Settings settings) {
     List<Table.Line> lines = new ArrayList<>();
     for (int i = hands.jobs().size() - 1; i >= 0; i--) {
       TaughtJob job = hands.jobs().get(i);
-      boolean out = !hands.counting().contains(job);
+      boolean out = hands.leftOut().contains(job.slug());
       String day = DateTimeFormatter.ISO_LOCAL_DATE.withZone(settings.zone()).format(job.last());
       lines.add(
           Table.Line.of(job.name(), day, out ? "left out" : "counts", job.says())
@@ -78,7 +78,7 @@ public record HandsContent(Handbook handbook, Settings settings) {
         List.of(
             Table.Column.words("job"),
             Table.Column.words("last"),
-            Table.Column.words(""),
+            Table.Column.words("use"),
             Table.Column.words("what it taught")),
         lines,
         at);
@@ -130,7 +130,7 @@ public record HandsContent(Handbook handbook, Settings settings) {
                                       again ->
                                           ", and "
                                               + number(100 * again, 0)
-                                              + " of a hundred went back to be done again")
+                                              + " of a hundred went back to be redone")
                                   .findFirst()
                                   .orElse("")
                               + " over all jobs that count, the last ones most.")));
@@ -182,7 +182,7 @@ public record HandsContent(Handbook handbook, Settings settings) {
   private String called(String what) {
     return handbook.routines().stream()
         .flatMap(routine -> routine.steps().stream())
-        .filter(step -> step.id().equals(what))
+        .filter(step -> step.id().word().equals(what))
         .map(step -> Wording.fill(step.title(), Map.of(), settings.units(), words()))
         .findFirst()
         .orElse(what);

@@ -48,7 +48,7 @@ public final class JointsPlace implements Place {
     int each = each(model, at);
     return Prose.aside(
         at.available()
-            + (at.available() == 1 ? " " + at.piece() + " waits" : " " + at.piece() + "s wait")
+            + (" " + at.piece().word(at.available()) + (at.available() == 1 ? " waits" : " wait"))
             + " here, with "
             + each
             + (each == 1 ? " joint each." : " joints each. One that failed fails its link."));
@@ -131,8 +131,8 @@ public final class JointsPlace implements Place {
               + " joints are "
               + joints.pieces()
               + " "
-              + at.piece()
-              + "s, and "
+              + at.piece().many()
+              + ", and "
               + at.available()
               + " wait here.");
       return told(model, form, troubles);

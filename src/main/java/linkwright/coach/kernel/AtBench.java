@@ -8,7 +8,6 @@ import linkwright.job.Fact;
 import linkwright.job.InHand;
 import linkwright.job.JobState;
 import linkwright.job.Pile;
-import linkwright.job.StepWait;
 import linkwright.job.TimerRun;
 import linkwright.routine.Counts;
 import linkwright.routine.Hazard;
@@ -18,6 +17,7 @@ import linkwright.routine.Stage;
 import linkwright.routine.Step;
 import linkwright.routine.Wait;
 import linkwright.routine.WaitEnds;
+import linkwright.routine.WaitId;
 import linkwright.standing.StillToDo;
 
 /**
@@ -167,10 +167,9 @@ public record AtBench(
 
   /** The next of the step's waits that was not begun for what is here. */
   public Optional<Wait> nextWait(Model model) {
-    Set<StepWait> begun = model.job().orElseThrow().state().course().waitsBegun();
-    return timed().stream()
-        .filter(wait -> !begun.contains(new StepWait(step.id(), wait.name())))
-        .findFirst();
+    Set<WaitId> begun =
+        model.job().orElseThrow().state().course().waitsBegun().getOrDefault(step.id(), Set.of());
+    return timed().stream().filter(wait -> !begun.contains(wait.id())).findFirst();
   }
 
   /** A timer of this step that runs and is not due yet. */

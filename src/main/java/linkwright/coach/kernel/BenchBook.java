@@ -11,6 +11,7 @@ import linkwright.job.Timers;
 import linkwright.routine.Counts;
 import linkwright.routine.Hazard;
 import linkwright.routine.Step;
+import linkwright.routine.StepId;
 import linkwright.standing.Handbook;
 
 /**
@@ -54,7 +55,7 @@ public record BenchBook(
         state.times().seenAt());
   }
 
-  private static boolean is(Handbook handbook, String routine, String step, Predicate<Step> what) {
+  private static boolean is(Handbook handbook, String routine, StepId step, Predicate<Step> what) {
     return handbook.routine(routine).flatMap(found -> found.step(step)).filter(what).isPresent();
   }
 

@@ -41,6 +41,8 @@ public final class DraftWords {
           LOT_COUNTED,
           DRAW_LOT,
           WHAT_THERE_IS,
+          WRITE_OUT,
+          TAKE_ROWS,
           DRAW_DOWN,
           SEARCH,
           PERSON,

@@ -266,6 +266,28 @@ public sealed interface Effect {
     }
   }
 
+  /**
+   * Writes a text into a file of hers; one that is there already only if that was said. Answers
+   * {@link Message.WrittenOut}.
+   *
+   * @param folder the folder of her own that a bare name lies in
+   * @param file a name, or a path
+   */
+  record WriteOut(String folder, String file, String text, boolean over) implements Effect {
+    @Override
+    public <R> R answer(EffectCases<R> cases) {
+      return cases.writeOut(this);
+    }
+  }
+
+  /** Reads a file of rows; answers {@link Message.RowsRead}. */
+  record ReadRows(String folder, String file) implements Effect {
+    @Override
+    public <R> R answer(EffectCases<R> cases) {
+      return cases.readRows(this);
+    }
+  }
+
   /** Rings the bell once. */
   record RingBell() implements Effect {
     @Override

@@ -68,4 +68,10 @@ public interface EffectCases<R> {
 
   /** The end. */
   R leave(Effect.Leave effect);
+
+  /** A text into a file of hers. */
+  R writeOut(Effect.WriteOut effect);
+
+  /** Rows out of a file. */
+  R readRows(Effect.ReadRows effect);
 }

@@ -39,7 +39,7 @@ final class LaterEntryWords {
       return "sitting ended" + because(ended.person());
     }
     if (fact instanceof BenchFact.StepSkipped skipped) {
-      return "step passed: " + words(skipped.step()) + because(skipped.why());
+      return "step passed: " + words(skipped.step().word()) + because(skipped.why());
     }
     if (fact instanceof BenchFact.JointsChecked joints) {
       return "joints looked at: "
@@ -55,8 +55,8 @@ final class LaterEntryWords {
           + " and not "
           + count.wasCounted()
           + " "
-          + count.piece()
-          + "s "
+          + count.piece().many()
+          + " "
           + count.stage()
           + because(count.why());
     }
@@ -68,16 +68,16 @@ final class LaterEntryWords {
           + because(hours.why());
     }
     if (fact instanceof BenchFact.PilePlaced pile) {
-      return pile.piece()
-          + "s "
-          + (pile.redo() ? "to do again at " : "")
+      return pile.piece().many()
+          + " "
+          + (pile.redo() ? "to redo at " : "")
           + pile.stage()
           + " lie in: "
           + pile.place();
     }
     if (fact instanceof BenchFact.RedoPlanned planned) {
-      return planned.piece()
-          + "s to do again at "
+      return planned.piece().many()
+          + " to redo at "
           + planned.stage()
           + ": "
           + switch (planned.again()) {
@@ -139,7 +139,7 @@ final class LaterEntryWords {
           + " days";
     }
     if (fact instanceof LessonFact.PiecesMade made) {
-      return "made at " + words(made.step()) + ": " + made.through() + " through";
+      return "made at " + words(made.step().word()) + ": " + made.through() + " through";
     }
     if (fact instanceof LessonFact.MetalCounted counted) {
       return "metal of " + counted.job() + " counted";

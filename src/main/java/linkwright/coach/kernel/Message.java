@@ -14,6 +14,7 @@ import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.lesson.ClassRoom;
 import linkwright.lesson.Roster;
+import linkwright.quantity.Read;
 
 /**
  * What reaches the coach: keys, acts, time, and what became of the effects it asked for. Each kind
@@ -228,6 +229,32 @@ public sealed interface Message {
     @Override
     public <R> R answer(MessageCases<R> cases) {
       return cases.copied(this);
+    }
+  }
+
+  /**
+   * What became of a text that was to be written: where it lies, that something lies there already
+   * and is as it was, or a sentence that says why it is not written.
+   */
+  record WrittenOut(FileFate fate, String says) implements Message {
+    /** What became of it. */
+    public enum FileFate {
+      WRITTEN,
+      THERE,
+      REFUSED
+    }
+
+    @Override
+    public <R> R answer(MessageCases<R> cases) {
+      return cases.writtenOut(this);
+    }
+  }
+
+  /** A file of rows was read, or a sentence says why not. */
+  record RowsRead(String file, Read<String> text) implements Message {
+    @Override
+    public <R> R answer(MessageCases<R> cases) {
+      return cases.rowsRead(this);
     }
   }
 

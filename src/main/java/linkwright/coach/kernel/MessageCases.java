@@ -74,4 +74,10 @@ public interface MessageCases<R> {
 
   /** What lies in the drawer now. */
   R drawerRead(Message.DrawerRead message);
+
+  /** What became of a file that was to be written. */
+  R writtenOut(Message.WrittenOut message);
+
+  /** Rows out of a file. */
+  R rowsRead(Message.RowsRead message);
 }

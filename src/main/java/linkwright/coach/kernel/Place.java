@@ -88,6 +88,16 @@ public interface Place {
     return Turn.to(model);
   }
 
+  /** What became of a file that was to be written for this place. */
+  default Turn writtenOut(Model model, Message.WrittenOut written) {
+    return Turn.to(model);
+  }
+
+  /** A file of rows that this place asked for. */
+  default Turn rowsRead(Model model, Message.RowsRead rows) {
+    return Turn.to(model);
+  }
+
   /** A row of this place's list was clicked. */
   default Turn row(Model model, int row) {
     return Turn.to(model);

@@ -5,6 +5,7 @@ import java.time.ZoneOffset;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.OptionalDouble;
 import linkwright.coach.keys.KeyMap;
 import linkwright.quantity.UnitStyle;
 
@@ -18,6 +19,8 @@ import linkwright.quantity.UnitStyle;
  * @param zone where the bench stands, for times of day; books keep UTC
  * @param chosen what stands in the user's file, word for word, by its keys
  * @param across whether one number takes all of the screen, to be read across the room
+ * @param screen the letters and the screen of the program's own window, in words; empty in a
+ *     terminal, of which nothing is known
  */
 public record Settings(
     UnitStyle units,
@@ -26,7 +29,8 @@ public record Settings(
     boolean animate,
     ZoneId zone,
     Map<String, String> chosen,
-    boolean across) {
+    boolean across,
+    String screen) {
   /** Millimetres, British words, the usual keys. */
   public static final Settings USUAL = new Settings(UnitStyle.METRIC, true, KeyMap.USUAL, true);
 
@@ -36,21 +40,31 @@ public record Settings(
 
   /** Choices with times of day in UTC. */
   public Settings(UnitStyle units, boolean british, KeyMap keys, boolean animate) {
-    this(units, british, keys, animate, ZoneOffset.UTC, Map.of(), false);
+    this(units, british, keys, animate, ZoneOffset.UTC, Map.of(), false, "");
   }
 
   /** The same choices with times of day as clocks show them there. */
   public Settings in(ZoneId place) {
-    return new Settings(units, british, keys, animate, place, chosen, across);
+    return new Settings(units, british, keys, animate, place, chosen, across, screen);
   }
 
   /** The same choices as they stand in the user's file. */
   public Settings standing(Map<String, String> texts) {
-    return new Settings(units, british, keys, animate, zone, texts, across);
+    return new Settings(units, british, keys, animate, zone, texts, across, screen);
+  }
+
+  /** The same choices in a window with these letters on that screen. */
+  public Settings on(String letters) {
+    return new Settings(units, british, keys, animate, zone, chosen, across, letters);
+  }
+
+  /** Half columns that are a millimetre here; empty where no bar was measured. */
+  public OptionalDouble life() {
+    return ScreenBar.lifeOf(chosen.getOrDefault(ScreenBar.KEY, ""), screen);
   }
 
   /** The same choices with one number taking all of the screen, or no more. */
   public Settings across(boolean wanted) {
-    return new Settings(units, british, keys, animate, zone, chosen, wanted);
+    return new Settings(units, british, keys, animate, zone, chosen, wanted, screen);
   }
 }

@@ -18,7 +18,7 @@ public final class ShortageWords {
         .forEach(
             (piece, missing) ->
                 shortages.add(
-                    "wire for " + missing + " more " + piece + (missing == 1 ? "" : "s")));
+                    "wire for " + missing + " more " + piece.word(missing)));
     return shortages;
   }
 

@@ -66,12 +66,12 @@ public final class WaitingWords {
     };
   }
 
-  /** How many pieces of a kind are to be done again, each time with the step; empty for none. */
+  /** How many pieces of a kind are to be redone, each time with the step; empty for none. */
   public static Optional<String> redo(Model model, PieceKind piece) {
     List<String> redo =
         of(model).stream()
             .filter(pile -> pile.spot().redo() && pile.spot().piece().equals(piece))
-            .map(pile -> pile.count() + " to do again at step " + pile.number())
+            .map(pile -> pile.count() + " to redo at step " + pile.number())
             .toList();
     return redo.isEmpty() ? Optional.empty() : Optional.of(String.join(", ", redo));
   }

@@ -40,6 +40,9 @@ public final class ActHelp {
       case LOT_COUNTED -> "set a lot right by one weight";
       case TAKE_SOLDER -> "solder for this job, by its lot";
       case RETURN_WIRE -> "wire of this job goes back into a lot";
+      case TO_EXCHANGE -> "files for other programs, and rows out of theirs";
+      case WRITE_OUT -> "this job, its plan, the drawer or your hands into a file";
+      case TAKE_ROWS -> "enter test pieces, tallies or stock out of a file of rows";
       case TO_HANDS -> "what earlier pieces taught of your hands";
       case TO_NEAREST -> "the nearest lengths that you can have, and by what";
       case FIT_RING -> "other rings, so that the length comes out";
@@ -98,9 +101,9 @@ public final class ActHelp {
       case TO_PERSONS -> "another person's sitting begins here";
       case NONE_OF_THEM -> "none of these reasons: nothing is counted";
       case ALL -> "all pieces that wait here have come through";
-      case REDO -> "one piece failed and is to be done again; a number before it: so many";
+      case REDO -> "one piece failed and is to be redone; a number before it: so many";
       case SCRAP -> "one piece is lost for good; a number before it: so many";
-      case TAKE -> "take pieces that are to be done again, or new ones again";
+      case TAKE -> "take pieces that are to be redone, or new ones again";
       case NEXT_STEP -> "open the next step, its cautions first";
       case PREVIOUS_STEP -> "open the step before";
       case WAIT -> "begin the wait of this step";

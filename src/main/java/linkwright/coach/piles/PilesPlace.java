@@ -19,6 +19,7 @@ import linkwright.coach.kernel.WaitingWords;
 import linkwright.coach.keys.Act;
 import linkwright.job.BenchFact;
 import linkwright.job.Fact;
+import linkwright.routine.StepId;
 import linkwright.standing.WaitingPiece;
 
 /** The piles: where every piece is, where each pile lies, and one key to where it goes on. */
@@ -75,7 +76,7 @@ public final class PilesPlace implements Place {
     if (job.lookOnly() || job.state().course().closed()) {
       return Turn.to(model.trouble("No step is opened here: the job is closed, or open to look."));
     }
-    String step = pile.get().step().orElseThrow().id();
+    StepId step = pile.get().step().orElseThrow().id();
     Turn there = Turn.goTo(model, PlaceId.BENCH);
     return job.state().course().step().equals(step)
         ? there

@@ -159,7 +159,7 @@ public record ChainContent(
                             "hours",
                             "about " + ForecastWords.hours(hours.hours(), hours.plusMinus()))
                         .from(hours.from().word())));
-    ForecastWords.redos(standing).ifPresent(redos -> rows.add(row("done again", redos)));
+    ForecastWords.redos(standing).ifPresent(redos -> rows.add(row("redone", redos)));
     standing.quote().ifPresent(quote -> quoted(rows, quote));
   }
 

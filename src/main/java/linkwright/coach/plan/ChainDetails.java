@@ -96,7 +96,7 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
     wish.link()
         .pattern()
         .ifPresent(pattern -> rows.add(row("pattern", pattern.id()).remark(pattern.says())));
-    String wire = units.wire(wish.wireMm()) + " " + wish.metal().name();
+    String wire = wish.wireSaid(units) + " " + wish.metal().name();
     rows.add(row("wire", wire + ", " + wish.temper().word()));
     plan.formed()
         .filter(formed -> !formed.pattern().formersMm().isEmpty())
@@ -146,7 +146,7 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
 
   private List<Row> ring(Plan plan, WishedRing ring) {
     List<Row> rows = new ArrayList<>();
-    rows.add(row("wire", units.wire(ring.wireMm())));
+    rows.add(row("wire", plan.wish().ringWireSaid(units)));
     rows.add(row("inside", length(ring.insideMm())));
     ring.ovalInsideMm().ifPresent(mm -> rows.add(row("squeezed to", length(mm))));
     rows.add(row("adds", length(plan.ringInsideLengthMm())));

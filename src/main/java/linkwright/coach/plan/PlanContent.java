@@ -3,11 +3,14 @@ package linkwright.coach.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import linkwright.coach.content.Drawing;
+import linkwright.coach.content.Emphasis;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.coach.kernel.drawn.LaidOut;
+import linkwright.coach.kernel.drawn.LinkShape;
 import linkwright.routine.Routine;
 import linkwright.routine.SolderMap;
 import linkwright.routine.Stage;
@@ -38,6 +41,21 @@ public final class PlanContent {
     parts.add(new Prose(Prose.Kind.MAIN, "As it was before, not as it is typed now:"));
     parts.addAll(comesTo(last.get(), model));
     return parts;
+  }
+
+  /** The link as it is planned, where there is room below the fields. */
+  static List<Part> drawn(PlanHeld held, Model model) {
+    return held.preview()
+        .counted()
+        .plan()
+        .flatMap(plan -> plan.link().formed())
+        .map(link -> LinkShape.of(link, "the link as planned", Emphasis.NOW))
+        .map(
+            shape ->
+                List.<Part>of(
+                    new Drawing(List.of(shape), List.of(), model.settings().units())
+                        .whereThereIsRoom()))
+        .orElse(List.of());
   }
 
   /** What the plan comes to, in this job's and this user's words. */

@@ -1,5 +1,6 @@
 package linkwright.coach.plan;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -7,6 +8,7 @@ import java.util.Optional;
 import linkwright.coach.content.Beside;
 import linkwright.coach.content.Content;
 import linkwright.coach.content.Fields;
+import linkwright.coach.content.Part;
 import linkwright.coach.form.Asking;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Drafting;
@@ -31,8 +33,9 @@ public final class PlanPlace implements Place {
   @Override
   public Content content(Model model) {
     PlanHeld plan = (PlanHeld) model.held();
-    return Content.of(
-        "plan", new Beside(List.of(new Fields(plan.open())), PlanContent.comesTo(plan, model)));
+    List<Part> typed = new ArrayList<>(List.of(new Fields(plan.open())));
+    typed.addAll(PlanContent.drawn(plan, model));
+    return Content.of("plan", new Beside(typed, PlanContent.comesTo(plan, model)));
   }
 
   private static final String DRAFT = "plan";

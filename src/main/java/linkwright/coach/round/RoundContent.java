@@ -116,6 +116,7 @@ final class RoundContent {
               ? "closed"
               : state.accounts().weighedIn().chainG().isPresent() ? "weighed" : "not yet";
       case TO_CARD -> CardWords.line(state.card(), model.today());
+      case TO_EXCHANGE -> "files for other programs, rows out of theirs";
       case TO_BOOK -> job.entries().size() == 1 ? "1 entry" : job.entries().size() + " entries";
       case TO_TIMERS ->
           model.waits().isEmpty()

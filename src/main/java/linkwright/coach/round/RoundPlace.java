@@ -33,6 +33,7 @@ public final class RoundPlace implements Place {
           Act.TO_WEIGH_IN,
           Act.TO_CARD,
           Act.TO_BOOK,
+          Act.TO_EXCHANGE,
           Act.TO_CAUTIONS,
           Act.TO_TIMERS,
           Act.TO_RECKONER,

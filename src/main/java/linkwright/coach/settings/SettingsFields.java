@@ -7,6 +7,7 @@ import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
 import linkwright.coach.form.Measure;
 import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.ScreenBar;
 
 /** A field for each choice that stands in the user's file. */
 public final class SettingsFields {
@@ -63,6 +64,13 @@ public final class SettingsFields {
               List.of(),
               "The size of letters in the program's own window, 8 to 72."),
           new Setting(
+              ScreenBar.KEY,
+              "screen bar",
+              "",
+              List.of(),
+              "How long the bar below is on this screen, by your calliper, from upright to upright."
+                  + " From then on links are drawn at life size too, beside the large drawing."),
+          new Setting(
               "flash", "flash when due", "true", ON_OFF, "Whether a timer that is due may flash."),
           new Setting(
               "mouse",
@@ -92,12 +100,24 @@ public final class SettingsFields {
   private SettingsFields() {}
 
   static Form form(Model model) {
-    Map<String, String> now = model.settings().chosen();
     List<Field> fields =
         ALL.stream()
-            .map(each -> field(model, each, now.getOrDefault(each.key(), each.usual())))
+            .filter(each -> !each.key().equals(ScreenBar.KEY) || inWindow(model))
+            .map(each -> field(model, each, text(model, each)))
             .toList();
     return Form.of(Form.Purpose.SETTINGS, "Settings", "keep them", fields);
+  }
+
+  static boolean inWindow(Model model) {
+    return !model.settings().screen().isEmpty();
+  }
+
+  /** What stands in the field: of the bars, the one of this screen. */
+  private static String text(Model model, Setting each) {
+    String now = model.settings().chosen().getOrDefault(each.key(), each.usual());
+    return each.key().equals(ScreenBar.KEY)
+        ? ScreenBar.of(now, model.settings().screen()).orElse("")
+        : now;
   }
 
   private static Field field(Model model, Setting each, String text) {
@@ -105,8 +125,14 @@ public final class SettingsFields {
         each.choices().isEmpty()
             ? Field.of(each.key(), each.label(), text, each.usual())
             : Field.choice(each.key(), each.label(), text, "", each.choices());
-    boolean number = each.key().equals("font-size");
-    return (number ? field.takes(Measure.NUMBER, model.settings().units()) : field)
+    Measure measure =
+        switch (each.key()) {
+          case "font-size" -> Measure.NUMBER;
+          case ScreenBar.KEY -> Measure.LENGTH;
+          default -> Measure.WORDS;
+        };
+    return field
+        .takes(measure, model.settings().units())
         .helped(each.help());
   }
 
@@ -117,6 +143,10 @@ public final class SettingsFields {
       if (!each.choices().isEmpty() && !each.choices().contains(text)) {
         troubles.put(each.key(), "It is one of " + String.join(", ", each.choices()).strip() + ".");
       }
+    }
+    String bar = form.text(ScreenBar.KEY);
+    if (!bar.isBlank()) {
+      ScreenBar.read(bar).problem().ifPresent(said -> troubles.put(ScreenBar.KEY, said));
     }
     String size = form.text("font-size");
     boolean number = size.matches("[0-9]{1,3}");

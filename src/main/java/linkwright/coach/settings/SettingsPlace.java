@@ -10,6 +10,7 @@ import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
+import linkwright.coach.kernel.ScreenBar;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.keys.Act;
 
@@ -48,6 +49,7 @@ public final class SettingsPlace implements Place {
       return Turn.to(model.with(new SettingsHeld(told, held(model).from())));
     }
     Map<String, String> texts = new LinkedHashMap<>();
+    String bars = model.settings().chosen().getOrDefault(ScreenBar.KEY, "");
     form.texts()
         .forEach(
             (key, text) -> {
@@ -55,6 +57,14 @@ public final class SettingsPlace implements Place {
                 texts.put(key, text.strip());
               }
             });
+    String measured =
+        SettingsFields.inWindow(model)
+            ? ScreenBar.with(bars, model.settings().screen(), form.text(ScreenBar.KEY))
+            : bars;
+    texts.remove(ScreenBar.KEY);
+    if (!measured.isEmpty()) {
+      texts.put(ScreenBar.KEY, measured);
+    }
     return Turn.with(model, new Effect.KeepSettings(texts));
   }
 
@@ -74,6 +84,11 @@ public final class SettingsPlace implements Place {
     return Content.of(
         "settings",
         new Fields(held(model).open()),
+        SettingsFields.inWindow(model)
+            ? Prose.says(ScreenBar.drawn() + " the screen bar")
+            : Prose.aside(
+                "Links at life size are to be had in the program's own window, once a bar there was"
+                    + " measured: linkwright --window. A terminal's dots are too coarse for it."),
         Prose.aside("Colours, letters, mouse and voice change when the program is started anew."));
   }
 }

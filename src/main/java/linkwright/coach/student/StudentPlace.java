@@ -56,7 +56,8 @@ public final class StudentPlace implements Place {
   }
 
   private static String title(Model model) {
-    return "the book of " + model.learning().name();
+    String name = model.learning().name();
+    return name.equals("you") ? "your book" : "the book of " + name;
   }
 
   private static StudentReport report(Model model, Learner learner) {

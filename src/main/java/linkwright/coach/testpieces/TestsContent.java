@@ -71,7 +71,7 @@ final class TestsContent {
       parts.add(TestPieceTable.of(held, job.state().trials(), units));
     }
     otherWire(job).ifPresent(says -> parts.add(Prose.stop(says)));
-    parts.addAll(bends(held, model));
+    parts.addAll(BendContent.beneath(bends(held, model)));
     return parts;
   }
 

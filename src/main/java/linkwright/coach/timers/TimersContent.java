@@ -52,7 +52,7 @@ final class TimersContent {
   }
 
   private static String answers(JobWait wait) {
-    return wait.elsewhere() ? " {do:to-due} goes there." : " {do:answer} answers it.";
+    return wait.elsewhere() ? " {do:to-due} goes there." : " {do:answer} quiets it.";
   }
 
   private static Table.Line line(Model model, JobWait wait) {

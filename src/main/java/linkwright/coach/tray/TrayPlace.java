@@ -31,7 +31,12 @@ public final class TrayPlace implements Place {
   /** Comes to the tray: a job that was open is shut, and the jobs are read anew. */
   @Override
   public Turn enter(Model model) {
-    Model there = model.withJob(Optional.empty()).with(new TrayHeld(0, Optional.empty()));
+    // Without a job none is left out of what the hands are judged by because it is being made.
+    Model there =
+        model
+            .with(model.handbook().forJob("", List.of()))
+            .withJob(Optional.empty())
+            .with(new TrayHeld(0, Optional.empty()));
     return model.job().isEmpty()
         ? Turn.to(there)
         : Turn.with(there, new Effect.ShutBook(), new Effect.ReadTray());
@@ -57,6 +62,7 @@ public final class TrayPlace implements Place {
             Act.TO_HANDS,
             Act.TO_OWN_BENCH,
             Act.TO_DRAWER,
+            Act.TO_EXCHANGE,
             Act.TO_LOOKUP,
             Act.TO_LESSON,
             Act.TO_REHEARSAL,

@@ -73,8 +73,7 @@ public final class TrayWords {
                     + " of "
                     + each.getValue().wanted()
                     + " "
-                    + each.getKey()
-                    + (each.getValue().wanted() == 1 ? "" : "s")
+                    + each.getKey().word(each.getValue().wanted())
                     + " good, ")
         .orElse("");
   }
@@ -84,7 +83,7 @@ public final class TrayWords {
     for (Map.Entry<PieceKind, StillToDo> each : standing.left().entrySet()) {
       if (each.getValue().redo() > 0) {
         int redo = each.getValue().redo();
-        waits.add(redo + " " + each.getKey() + (redo == 1 ? "" : "s") + " to do again");
+        waits.add(each.getKey().counted(redo) + " to redo");
       }
     }
     waits.addAll(ShortageWords.of(standing));

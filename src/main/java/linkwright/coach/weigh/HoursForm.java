@@ -20,6 +20,7 @@ import linkwright.job.Strikes;
 import linkwright.job.TimeSheet;
 import linkwright.quantity.Read;
 import linkwright.quantity.Span;
+import linkwright.routine.StepId;
 
 /** Hours put right by hand: of one step or of the whole job, with the reason. */
 final class HoursForm {
@@ -48,9 +49,9 @@ final class HoursForm {
   }
 
   /** The steps that hours were counted at, by id, with their titles. */
-  private static Map<String, String> steps(Model model) {
+  private static Map<StepId, String> steps(Model model) {
     OpenJob job = model.job().orElseThrow();
-    Map<String, String> steps = new LinkedHashMap<>();
+    Map<StepId, String> steps = new LinkedHashMap<>();
     model
         .handbook()
         .walked(job.state())
@@ -84,14 +85,14 @@ final class HoursForm {
   static Fact fact(Model model, Form form) {
     double is = Span.read(form.text(TIME)).orThrow().seconds();
     TimeSheet times = times(model);
-    Optional<String> step =
+    Optional<StepId> step =
         steps(model).entrySet().stream()
             .filter(each -> each.getValue().equals(form.text(OF)))
             .map(Map.Entry::getKey)
             .findFirst();
     double was =
         step.map(id -> times.secondsByStep().getOrDefault(id, 0.0)).orElseGet(times::totalSeconds);
-    return new BenchFact.HoursCorrected(step.orElse(""), was, is, form.text(WHY));
+    return new BenchFact.HoursCorrected(step.orElse(StepId.NONE), was, is, form.text(WHY));
   }
 
   /** What was put right last, with its reason; empty where nothing was. */

@@ -27,7 +27,7 @@ public final class NextTime {
                             : ".")));
     if (learnt.again() > 0) {
       sentences.add(
-          many(learnt.again()) + " done again, most often for “" + learnt.againFor() + "”.");
+          many(learnt.again()) + " redone, most often for “" + learnt.againFor() + "”.");
     }
     learnt
         .lossShare()

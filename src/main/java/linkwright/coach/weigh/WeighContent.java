@@ -96,7 +96,7 @@ final class WeighContent {
     if (rings != null) {
       line(lines, "rings", "" + rings.wanted(), "" + rings.good());
     }
-    line(lines, "done again", "", "" + links.sentBack());
+    line(lines, "redone", "", "" + links.sentBack());
     line(lines, "scrapped", "" + (plan.blanksToCut() - plan.links()), "" + links.scrapped());
   }
 
@@ -114,7 +114,7 @@ final class WeighContent {
       again += pile.sentBack();
       scrapped += pile.scrapped();
     }
-    line(lines, "done again", "", "" + again);
+    line(lines, "redone", "", "" + again);
     line(lines, "scrapped", "", "" + scrapped);
   }
 

@@ -22,7 +22,7 @@ record WireBars(UnitStyle units) {
     groups.add(
         group(
             title
-                + units.wire(wish.wireMm())
+                + wish.wireSaid(units)
                 + ", "
                 + wish.metal().name()
                 + ", "
@@ -32,7 +32,7 @@ record WireBars(UnitStyle units) {
         .rings()
         .ifPresent(
             bars -> {
-              String wire = wish.ring().map(ring -> units.wire(ring.wireMm())).orElse("");
+              String wire = wish.ring().map(ring -> wish.ringWireSaid(units)).orElse("");
               groups.add(group("Wire for rings, " + wire, bars));
             });
     return new Bars(groups);

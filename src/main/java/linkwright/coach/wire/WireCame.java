@@ -27,25 +27,25 @@ final class WireCame {
       troubles.put("wire", "Give the wire's thickness; the plan's is " + units.wire(planned) + ".");
       return troubles;
     }
-    Read<Length> wire = Length.readWire(form.text("wire"));
+    Read<Double> wire = PlannedWire.read(form.text("wire"));
     wire.problem().ifPresent(sentence -> troubles.put("wire", sentence));
-    if (wire.map(size -> !PlannedWire.is(size.mm(), WireForms.piece(form), wish))
+    if (wire.map(mm -> !PlannedWire.is(mm, WireForms.piece(form), wish))
         .found()
         .orElse(false)) {
-      troubles.put("wire", another(wire.orThrow().mm(), planned, WireForms.piece(form), units));
+      troubles.put("wire", another(wire.orThrow(), planned, WireForms.piece(form), units));
     }
     return troubles;
   }
 
   private static String another(double mm, double planned, PieceKind piece, UnitStyle units) {
-    String what = "The plan's wire for " + piece + "s is " + units.wire(planned) + ". ";
+    String what = "The plan's wire for " + piece.many() + " is " + units.wire(planned) + ". ";
     return mm > planned
         ? what + "Draw this one down first (esc, then draw), and enter what it gives."
         : what + "This one is thinner: change the plan, or keep it for another job.";
   }
 
   static List<Fact> facts(Form form, ChainWish wish) {
-    double wireMm = Length.readWire(form.text("wire")).orThrow().mm();
+    double wireMm = PlannedWire.read(form.text("wire")).orThrow();
     return lengths(form, wish).orThrow().stream()
         .map(
             mm ->

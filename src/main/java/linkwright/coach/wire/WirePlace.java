@@ -27,9 +27,9 @@ import linkwright.job.Fact;
 import linkwright.job.LotFact;
 import linkwright.plan.ChainWish;
 import linkwright.quantity.Count;
-import linkwright.quantity.Length;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.PieceKind;
+import linkwright.standing.PlannedWire;
 import linkwright.standing.Questions;
 import linkwright.standing.StillToDo;
 import linkwright.standing.WireStand;
@@ -261,7 +261,7 @@ public final class WirePlace implements Place {
     if (lot.isEmpty()) {
       return Optional.of("There is no lot “" + name + "” in the drawer.");
     }
-    double wire = Length.readWire(form.text("wire")).orThrow().mm();
+    double wire = PlannedWire.read(form.text("wire")).orThrow();
     if (!lot.get().is(wish.metal().id(), wire)) {
       return Optional.of(
           name

@@ -30,6 +30,8 @@ import linkwright.job.Sourced;
 import linkwright.job.WaitEnd;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
+import linkwright.routine.StepId;
+import linkwright.routine.WaitId;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -108,10 +110,10 @@ class FactCodecsTest {
       facts.add(new Fact.TimerAnswered(new EntryId("bench-k7", 3), end, "rinsed early"));
     }
     for (CautionMet met : CautionMet.values()) {
-      facts.add(new Fact.CautionSeen("torch", met, "0badc0de", "solder-links"));
+      facts.add(new Fact.CautionSeen("torch", met, "0badc0de", new StepId("solder-links")));
     }
     for (HotWorkState state : HotWorkState.values()) {
-      facts.add(new BenchFact.HotWorkSaid(state, "solder-links", "gas shut"));
+      facts.add(new BenchFact.HotWorkSaid(state, new StepId("solder-links"), "gas shut"));
     }
     for (Sourced.Source source : Sourced.Source.values()) {
       Map<String, Sourced> used = Map.of("kerf", new Sourced("0.3 mm", source));
@@ -255,6 +257,12 @@ class FactCodecsTest {
     }
     if (type == Stage.class) {
       return new Stage(text(chance));
+    }
+    if (type == StepId.class) {
+      return new StepId(text(chance));
+    }
+    if (type == WaitId.class) {
+      return new WaitId(text(chance));
     }
     if (type == int.class) {
       return chance.nextInt(10_000);

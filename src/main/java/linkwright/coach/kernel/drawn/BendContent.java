@@ -82,6 +82,16 @@ public final class BendContent {
     return page;
   }
 
+  /** The bends below other things, with what each is where there is room for it. */
+  public static List<Part> beneath(List<Part> bends) {
+    return page(bends).stream()
+        .skip(1)
+        .map(
+            part ->
+                part instanceof Prose prose ? new Prose(Prose.Kind.SPARE, prose.text()) : part)
+        .toList();
+  }
+
   private static List<Part> ofPlanned(SettledLink link, Model model) {
     return link.formed().map(formed -> of(formed, link.formersMm(), model)).orElse(List.of());
   }

@@ -36,7 +36,7 @@ public final class PlanWords {
   public static Map<String, String> of(Plan plan, UnitStyle units) {
     ChainWish wish = plan.wish();
     Map<String, String> words = new HashMap<>();
-    words.put("wire", units.wire(wish.wireMm()));
+    words.put("wire", wish.wireSaid(units));
     words.put("blank", units.length(plan.linkBlankMm()));
     words.put("links", Integer.toString(plan.links()));
     words.put("rings", Integer.toString(plan.rings()));
@@ -47,7 +47,7 @@ public final class PlanWords {
         .ifPresent(
             ring -> {
               words.put("ring inside", units.length(ring.insideMm()));
-              words.put("ring wire", units.wire(ring.wireMm()));
+              words.put("ring wire", wish.ringWireSaid(units));
               words.put("ring blank", units.length(plan.ringBlankMm()));
               ring.ovalInsideMm().ifPresent(oval -> words.put("oval inside", units.length(oval)));
             });

@@ -2,6 +2,7 @@ package linkwright.coach.kernel.safety;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import linkwright.coach.content.Part;
@@ -39,9 +40,12 @@ public final class CardContent {
     items.forEach(item -> parts.add(new Prose(kind, JobWords.fill(item, model))));
   }
 
+  /** Must be done and yet is not put on: wash hands, secure cylinders (ISO 7010). */
+  private static final Set<String> DONE_NOT_WORN = Set.of("M011", "M046");
+
   /** Signs of what must be done are worn; of danger, of what is forbidden or at hand, are not. */
   private static boolean isWorn(Gear gear) {
-    return gear.sign().startsWith("M");
+    return gear.sign().startsWith("M") && !DONE_NOT_WORN.contains(gear.sign());
   }
 
   private static String gear(Caution card, Predicate<Gear> which) {

@@ -18,6 +18,7 @@ import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.routine.Caution;
 import linkwright.routine.Hazard;
+import linkwright.routine.StepId;
 import linkwright.standing.CardTraits;
 
 /**
@@ -28,7 +29,7 @@ import linkwright.standing.CardTraits;
  * @param person whom they are shown to; empty where nobody said who it is
  * @param all those that apply, in the step's order
  */
-public record Cards(String step, String person, List<Card> all) {
+public record Cards(StepId step, String person, List<Card> all) {
   /** What burns, blinds or poisons at once before what harms slowly. */
   private static final List<Hazard> WORST =
       List.of(
@@ -116,13 +117,12 @@ public record Cards(String step, String person, List<Card> all) {
   }
 
   private static void add(CRC32 sum, String text) {
-    text.chars()
-        .forEach(
-            sign -> {
-              sum.update(sign >> 8);
-              sum.update(sign);
-            });
-    sum.update(0);
+    byte[] bytes = new byte[2 * text.length() + 1];
+    for (int i = 0; i < text.length(); i++) {
+      bytes[2 * i] = (byte) (text.charAt(i) >> 8);
+      bytes[2 * i + 1] = (byte) text.charAt(i);
+    }
+    sum.update(bytes);
   }
 
   /** The cautions that apply. */

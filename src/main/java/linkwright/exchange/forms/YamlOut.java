@@ -1,4 +1,4 @@
-package linkwright.cli.forms;
+package linkwright.exchange.forms;
 
 import java.math.BigDecimal;
 import java.math.MathContext;

@@ -1,4 +1,4 @@
-package linkwright.cli.exchange;
+package linkwright.exchange;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -22,6 +22,7 @@ import linkwright.quantity.Read;
 import linkwright.reference.Reference;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
+import linkwright.routine.StepId;
 import linkwright.standing.Handbook;
 import linkwright.standing.Standing;
 
@@ -32,6 +33,9 @@ import linkwright.standing.Standing;
  * @param problems what is wrong, each with its line
  */
 public record TakenIn(List<Fact> facts, List<Problem> problems) {
+  /** Said where rows of a closed job are to be entered. */
+  public static final String CLOSED = "This job is closed: open it again before rows go in.";
+
   private static final List<String> PIECES =
       List.of(
           "blank",
@@ -57,6 +61,24 @@ public record TakenIn(List<Fact> facts, List<Problem> problems) {
   public TakenIn {
     facts = List.copyOf(facts);
     problems = List.copyOf(problems);
+  }
+
+  /** How many rows, in words. */
+  public String count() {
+    return count(facts.size());
+  }
+
+  /** So many rows, in words. */
+  public static String count(int rows) {
+    return rows + (rows == 1 ? " row" : " rows");
+  }
+
+  /** Rows of a job: tallies where a column says the stage, else test pieces. */
+  public static TakenIn job(
+      String file, CsvTable table, JobState state, Standing standing, Handbook handbook) {
+    return table.columns().contains("stage")
+        ? tallies(file, table, state, handbook)
+        : pieces(file, table, standing);
   }
 
   /** Test pieces; wire and formers that no column tells are those of the job's plan. */
@@ -126,7 +148,7 @@ public record TakenIn(List<Fact> facts, List<Problem> problems) {
     return switch (what) {
       case "redo" -> new Fact.PiecesSentBack(kind, count, stage, stage, false, reason);
       case "scrap" -> new Fact.PiecesScrapped(kind, count, stage, false, reason);
-      default -> new Fact.PiecesThrough(Map.of(kind, count), stage, false, "");
+      default -> new Fact.PiecesThrough(Map.of(kind, count), stage, false, StepId.NONE);
     };
   }
 

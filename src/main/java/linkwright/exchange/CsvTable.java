@@ -1,4 +1,4 @@
-package linkwright.cli.exchange;
+package linkwright.exchange;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -1,6 +1,8 @@
-package linkwright.cli.forms;
+package linkwright.exchange.forms;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -19,6 +21,14 @@ public enum OutForm {
   /** What stands in each command's help. */
   public static final String SAYS =
       "text (for reading), yaml, json or csv (for other programs); text.";
+
+  /** What a shell offers for it. */
+  public static final class Named implements Iterable<String> {
+    @Override
+    public Iterator<String> iterator() {
+      return Arrays.stream(values()).map(OutForm::word).iterator();
+    }
+  }
 
   /** The form of that name. */
   public static Read<OutForm> named(String typed) {
@@ -49,14 +59,19 @@ public enum OutForm {
     return switch (this) {
       case TEXT, YAML -> YamlOut.of(values);
       case JSON -> JsonOut.of(values);
-      case CSV -> CsvOut.of(List.of(flat(values)));
+      case CSV -> CsvOut.of(List.of(flat(values)), List.of());
     };
   }
 
   /** A list of values in this form; in YAML and JSON below a key. */
   public String written(String key, List<? extends Map<String, ?>> rows) {
+    return written(key, rows, List.of());
+  }
+
+  /** The same; of no rows at all the columns are told still. */
+  public String written(String key, List<? extends Map<String, ?>> rows, List<String> columns) {
     return this == CSV
-        ? CsvOut.of(rows.stream().map(OutForm::flat).toList())
+        ? CsvOut.of(rows.stream().map(OutForm::flat).toList(), columns)
         : written(Map.of(key, rows));
   }
 

@@ -1,4 +1,4 @@
-package linkwright.cli.exchange;
+package linkwright.shell;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,7 +13,7 @@ import linkwright.quantity.Read;
 import linkwright.standing.Handbook;
 
 /**
- * A job that a command line names, read to look at.
+ * A job that is named, read to look at.
  *
  * @param path its book
  * @param entries the book's entries

@@ -1,5 +1,5 @@
 /**
  * The forms in which a command answers other programs: YAML, JSON and CSV. Start from {@link
- * linkwright.cli.forms.OutForm}. Nothing is null.
+ * linkwright.exchange.forms.OutForm}. Nothing is null.
  */
-package linkwright.cli.forms;
+package linkwright.exchange.forms;

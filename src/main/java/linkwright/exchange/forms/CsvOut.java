@@ -1,4 +1,4 @@
-package linkwright.cli.forms;
+package linkwright.exchange.forms;
 
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -12,11 +12,18 @@ public final class CsvOut {
 
   private CsvOut() {}
 
-  /** The text; a row that lacks a column leaves its cell empty. */
-  public static String of(List<Map<String, Object>> rows) {
-    Set<String> columns = new LinkedHashSet<>();
+  /**
+   * The text; a row that lacks a column leaves its cell empty.
+   *
+   * @param first columns that are told even of no row
+   */
+  public static String of(List<Map<String, Object>> rows, List<String> first) {
+    Set<String> columns = new LinkedHashSet<>(first);
     rows.forEach(row -> columns.addAll(row.keySet()));
     StringBuilder text = new StringBuilder();
+    if (columns.isEmpty()) {
+      return "";
+    }
     text.append(columns.stream().map(CsvOut::cell).collect(Collectors.joining(","))).append(END);
     for (Map<String, Object> row : rows) {
       text.append(

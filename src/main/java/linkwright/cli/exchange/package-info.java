@@ -1,6 +1,0 @@
-/**
- * What goes out to other programs, table by table, and what comes in from theirs as comma-separated
- * values (RFC 4180). Start from {@link linkwright.cli.exchange.JobTables} and {@link
- * linkwright.cli.exchange.CsvTable}. Units stand in the headings. Nothing is null.
- */
-package linkwright.cli.exchange;

@@ -1,0 +1,44 @@
+package linkwright.exchange;
+
+import java.util.Arrays;
+import java.util.Map;
+import java.util.stream.Collectors;
+import linkwright.plan.WishKeys;
+
+/** A plan as it stands in a plan file. */
+public final class PlanFileText {
+  private PlanFileText() {}
+
+  /** The text of a plan file; every value is quoted, as it was typed. */
+  public static String of(Map<String, String> texts) {
+    StringBuilder text = new StringBuilder("format: 1\n");
+    String group = "";
+    for (String key : WishKeys.ALL) {
+      String value = texts.getOrDefault(key, "").strip();
+      if (value.isEmpty()) {
+        continue;
+      }
+      int dot = key.indexOf('.');
+      String at = dot < 0 ? "" : key.substring(0, dot);
+      if (!at.isEmpty() && !at.equals(group)) {
+        text.append(at).append(":\n");
+      }
+      group = at;
+      String indent = at.isEmpty() ? "" : "  ";
+      text.append(indent).append(key.substring(dot + 1)).append(": ");
+      text.append(key.equals(WishKeys.LINK_FORMERS) ? formers(value) : quoted(value)).append('\n');
+    }
+    return text.toString();
+  }
+
+  private static String formers(String value) {
+    return Arrays.stream(value.split(",", -1))
+        .map(each -> each.split("=", 2))
+        .map(pair -> quoted(pair[0].strip()) + ": " + quoted(pair[pair.length - 1].strip()))
+        .collect(Collectors.joining(", ", "{", "}"));
+  }
+
+  private static String quoted(String value) {
+    return '"' + value.replace("\\", "\\\\").replace("\"", "\\\"") + '"';
+  }
+}
