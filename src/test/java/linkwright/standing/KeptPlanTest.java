@@ -70,7 +70,7 @@ class KeptPlanTest {
     return new Bend(
         bend.over(),
         bend.to(),
-        bend.turnDeg() - 20,
+        0.95 * bend.turnDeg(),
         bend.side(),
         bend.eye(),
         bend.curl(),
