@@ -2,6 +2,7 @@ package linkwright.coach;
 
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.Writing;
 
@@ -16,6 +17,18 @@ final class DryGate {
         ? Turn.to(
             model.trouble(
                 "Nothing is entered in a job from here. {do:round} leads out; then it can be."))
-        : turn;
+        : left(model, turn);
+  }
+
+  /** A rehearsal is not left in silence: what comes after it counts. */
+  private static Turn left(Model model, Turn turn) {
+    boolean leaves =
+        model.held().place() == PlaceId.REHEARSAL
+            && turn.next().filter(to -> to != PlaceId.HELP && to != PlaceId.FIND).isPresent();
+    boolean atWork = model.job().filter(job -> !job.lookOnly()).isPresent();
+    String told =
+        "The rehearsal is left: nothing of it was entered."
+            + (atWork ? " What is done from here on counts." : "");
+    return leaves ? new Turn(turn.model().told(told), turn.effects(), turn.next()) : turn;
   }
 }

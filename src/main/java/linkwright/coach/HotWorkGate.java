@@ -73,8 +73,7 @@ final class HotWorkGate {
 
   /** The end, with what is to be said of flame and watch. */
   static Effect.Leave leave(Model model) {
-    return new Effect.Leave(
-        model.hotWork().open() ? HotWorkWords.asks(model) : HotWorkWords.watch(model).orElse(""));
+    return new Effect.Leave(HotWorkWords.parting(model));
   }
 
   /** What was found open when the program began is asked about before all else. */

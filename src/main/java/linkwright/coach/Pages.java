@@ -18,10 +18,11 @@ import linkwright.coach.kernel.DraftWords;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
-import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Writing;
+import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.coach.kernel.safety.HotWorkWords;
 import linkwright.coach.keys.Act;
+import linkwright.coach.round.RoundPlace;
 
 /** What is to be shown of a model: what its place says, and what is said everywhere. */
 public final class Pages {
@@ -32,9 +33,11 @@ public final class Pages {
     Optional<Writing.Failed> failed =
         model.writing() instanceof Writing.Failed not ? Optional.of(not) : Optional.empty();
     Place place = Places.of(model);
-    Content body = failed.map(Failing::content).orElseGet(() -> place.content(model));
+    InTradeWords words = new InTradeWords(JobWords.tradeWords(model));
+    Content body = words.of(failed.map(Failing::content).orElseGet(() -> place.content(model)));
+    List<Act> acts = place.acts(model);
     return new Page(
-        model.job().map(open -> open.state().course().name()).orElse("Linkwright"),
+        model.job().map(Pages::name).orElse("Linkwright"),
         body,
         failed.isPresent() ? 0 : model.held().turned(),
         model.held().form().isPresent() ? Act.TURN : Act.MORE,
@@ -42,20 +45,25 @@ public final class Pages {
         HotWorkWords.head(model),
         model.job().flatMap(Pages::chain),
         model.job().map(job -> StillToDoWords.line(model, job)).orElse(""),
-        model.notice().text(),
+        words.said(model.notice().text()),
         model.notice().trouble(),
-        failed.isPresent() ? open(Failing.ACTS) : open(model, place, body),
-        away(model, place),
-        failed.isPresent() ? Optional.empty() : AcrossRoom.of(model, place, body));
+        failed.isPresent() ? open(Failing.ACTS) : open(model, place, acts, body),
+        away(model, acts),
+        failed.isPresent() ? Optional.empty() : AcrossRoom.of(model, place, acts, body));
+  }
+
+  /** The job's name, and at every place of it whether anything can be entered. */
+  private static String name(OpenJob open) {
+    return open.state().course().name() + (open.lookOnly() ? ", looked at only" : "");
   }
 
   /** What only the places of the job lead to. */
-  private static Set<Act> away(Model model, Place place) {
+  private static Set<Act> away(Model model, List<Act> acts) {
     if (model.job().isEmpty()) {
       return Set.of();
     }
-    Set<Act> away = new HashSet<>(Places.of(PlaceId.ROUND).acts(model));
-    away.removeAll(place.acts(model));
+    Set<Act> away = new HashSet<>(RoundPlace.places(model));
+    acts.forEach(away::remove);
     away.removeAll(EverywhereActs.ALL);
     return away;
   }
@@ -107,8 +115,8 @@ public final class Pages {
           Act.SEARCH);
 
   /** How many lines the place's list has; as many as you like where it shows one of them whole. */
-  private static int lines(Place place, Model model, Content body) {
-    if (place.acts(model).contains(Act.OPEN_CARD)) {
+  private static int lines(List<Act> acts, Content body) {
+    if (acts.contains(Act.OPEN_CARD)) {
       return Integer.MAX_VALUE;
     }
     int lines = 0;
@@ -127,7 +135,8 @@ public final class Pages {
         : !list || lines > 0 || !OF_A_LINE.contains(act);
   }
 
-  private static List<Page.Open> open(Model model, Place place, Content body) {
+  private static List<Page.Open> open(
+      Model model, Place place, List<Act> acts, Content body) {
     Set<Act> shown = inBody(body);
     if (model.held().form().isPresent()) {
       return ofForm(model.held().form().get());
@@ -141,9 +150,9 @@ public final class Pages {
     if (DueWaits.next(model).isPresent()) {
       open.add(new Page.Open(Optional.of(Act.TO_DUE), Act.TO_DUE.words()));
     }
-    boolean list = place.acts(model).contains(Act.UP);
-    int lines = lines(place, model, body);
-    for (Act act : place.acts(model)) {
+    boolean list = acts.contains(Act.UP);
+    int lines = lines(acts, body);
+    for (Act act : acts) {
       if (!leads(act, list, lines)) {
         continue;
       }
@@ -163,7 +172,7 @@ public final class Pages {
     }
     open.add(new Page.Open(Optional.of(Act.FIND), Act.FIND.words()));
     // A question that is left by the same key says so in its own words.
-    if (!place.acts(model).contains(Act.LEAVE_QUESTION)) {
+    if (!acts.contains(Act.LEAVE_QUESTION)) {
       back(model).ifPresent(open::add);
     }
     if (model.job().filter(job -> !job.lookOnly()).isPresent()) {

@@ -19,7 +19,7 @@ public final class BenchKeys {
           new BenchKey("persons", "Who works there: [Ana, Jo]."),
           new BenchKey("units", "metric or inch."),
           new BenchKey(
-              "formers", "Plier steps and mandrels by your own names: {small step: 2.5 mm}."),
+              "formers", "Plier steps and other formers by your own names: {small step: 2.5 mm}."),
           new BenchKey("plate", "The holes of your drawplate: [1.2 mm, 1.1 mm, 1 mm]."),
           new BenchKey("kerf", "What your saw takes: 0.3 mm."),
           new BenchKey("flame.torch", "Your torch, in your own words."),

@@ -28,6 +28,8 @@ final class PictureYaml {
             from.text("panel"),
             from.text("says"),
             from.flag("wrong"),
+            from.textOrEmpty("drawn"),
+            from.textOrEmpty("which"),
             from.list("strokes", PictureStroke::read));
     if (panel.strokes().isEmpty() && from.has("strokes")) {
       from.wrong("strokes", "Nothing is drawn here.", "One stroke at least: - line 0 0, 10 0.");

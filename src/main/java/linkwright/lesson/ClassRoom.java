@@ -1,8 +1,11 @@
 package linkwright.lesson;
 
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * A class at a glance, from the students' books in a folder.
@@ -12,12 +15,52 @@ import java.util.Optional;
  * @param lastFlame when a flame was last said to be lit or out in any of the jobs there, and by
  *     which word; empty if nothing was said
  * @param problems what is wrong with books there, a sentence each
+ * @param called item → the question, for those that were got wrong most
  */
 public record ClassRoom(
-    String folder, List<Seat> students, Optional<LastFlame> lastFlame, List<String> problems) {
+    String folder,
+    List<Seat> students,
+    Optional<LastFlame> lastFlame,
+    List<String> problems,
+    Map<String, String> called) {
+  private static final int WORST = 5;
+
   public ClassRoom {
     students = List.copyOf(students);
     problems = List.copyOf(problems);
+    called = Map.copyOf(called);
+  }
+
+  /** The question of an item; itself where no routine here asks it. */
+  public String calls(String id) {
+    return called.getOrDefault(id, id);
+  }
+
+  /**
+   * The questions that were got wrong most.
+   *
+   * @param times how often by the whole class
+   * @param lesson the lesson of one of those times
+   */
+  public record Missed(String item, int times, String lesson) {}
+
+  /** A few of them, the worst first. */
+  public static List<Missed> worst(List<Seat> students) {
+    Map<String, Missed> wrong = new TreeMap<>();
+    for (Seat seat : students) {
+      for (Learner.QuestionPut put : seat.learner().askings()) {
+        if (put.given().filter(given -> !given.right()).isPresent()) {
+          wrong.merge(
+              put.item(),
+              new Missed(put.item(), 1, put.lesson()),
+              (one, more) -> new Missed(one.item(), one.times() + 1, one.lesson()));
+        }
+      }
+    }
+    return wrong.values().stream()
+        .sorted(Comparator.comparingInt(Missed::times).reversed())
+        .limit(WORST)
+        .toList();
   }
 
   /**

@@ -3,9 +3,12 @@ package linkwright.lesson;
 import java.util.Collection;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import linkwright.routine.Caution;
 import linkwright.routine.Hazard;
+import linkwright.routine.Routine;
 import linkwright.routine.Step;
 
 /**
@@ -46,6 +49,26 @@ final class Elsewhere {
   /** Those of the cards that cannot apply; none where the step does not say what is done. */
   List<Caution> of(Collection<Caution> all) {
     return step.does().isEmpty() ? List.of() : all.stream().filter(this::isApart).toList();
+  }
+
+  /**
+   * The cards that are apart from one, wherever it stands in a routine; where no step says what is
+   * done there, those of no fire and of a kind of work of their own.
+   */
+  static List<Caution> apart(
+      Caution card, Routine routine, Map<String, Caution> all, Stems stems) {
+    Optional<Step> stands =
+        routine.steps().stream()
+            .filter(step -> step.cautions().contains(card.id()) && !step.does().isEmpty())
+            .findFirst();
+    return stands
+        .map(step -> new Elsewhere(step, List.of(card), stems).of(all.values()))
+        .orElseGet(
+            () ->
+                all.values().stream()
+                    .filter(other -> !other.covers().isEmpty() && !other.equals(card))
+                    .filter(other -> !meets(KINDS.get(0), other.covers()))
+                    .toList());
   }
 
   private boolean isApart(Caution card) {

@@ -38,6 +38,9 @@ final class Fates {
   private static final Pattern AGAIN =
       Pattern.compile("(?i)\\b(again|once more|longer|anneal|solder|undo|cut|back)\\b");
 
+  /** Words of a remedy that leaves it to what is found. */
+  private static final Pattern DEPENDS = Pattern.compile("(?i)\\b(else|if|or)\\b");
+
   private Fates() {}
 
   /**
@@ -45,6 +48,9 @@ final class Fates {
    * right by the way, or is no piece yet, is work that could be called by either name.
    */
   static boolean isPlain(Step step, Remedy fault) {
+    if (DEPENDS.matcher(fault.remedy()).find()) {
+      return false;
+    }
     boolean again = AGAIN.matcher(fault.remedy()).find();
     return !step.stage().isEmpty()
         && switch (fault.then()) {

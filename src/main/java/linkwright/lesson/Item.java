@@ -8,7 +8,13 @@ import linkwright.routine.StepId;
  * One thing to be known. However often it is asked, with whatever answers beside the right one and
  * whatever numbers, it is the same item.
  */
-public sealed interface Item {
+public sealed interface Item
+    permits Item.TextItem,
+        Item.FateItem,
+        Item.NumbersItem,
+        Item.OwnItem,
+        DrawnItem,
+        PairItem {
   /** By what books know it. */
   String id();
 

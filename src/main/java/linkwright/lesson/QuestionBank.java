@@ -1,17 +1,20 @@
 package linkwright.lesson;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import linkwright.reference.Reference;
 import linkwright.reference.TradeTerm;
 import linkwright.routine.Caution;
 import linkwright.routine.Ends;
-import linkwright.routine.Hazard;
 import linkwright.routine.Makes;
 import linkwright.routine.Question;
 import linkwright.routine.Remedy;
@@ -28,13 +31,21 @@ import linkwright.routine.When;
  * that none is answered from its wording alone.
  */
 public final class QuestionBank {
-  private static final int NEAR = 6;
+  private static final int LATER = 8;
+  private static final int NEAR = 12;
+
+  /** What covers eyes and hands or ties hair back is right before anything. */
+  private static final Pattern COVERS_HER =
+      Pattern.compile("(?i)\\b(eyes?|ears?|hair|sleeves?|gloves?|mask|apron|shoes)\\b");
 
   private final Routine routine;
   private final List<Step> sequence;
   private final Map<String, Caution> cautions = new LinkedHashMap<>();
   private final List<Item> items = new ArrayList<>();
   private final Stems stems = new Stems();
+
+  /** Cards of which it was asked what keeps their danger away. */
+  private final Set<String> firsts = new HashSet<>();
 
   private QuestionBank(Routine routine, List<Caution> cautions) {
     this.routine = routine;
@@ -49,18 +60,21 @@ public final class QuestionBank {
    *
    * @param routine the routine
    * @param cautions all cautions there are
-   * @param glossary the words of the trade
+   * @param reference the words of the trade, and what a hand has to see, drawn
    */
-  public static List<Item> of(Routine routine, List<Caution> cautions, List<TradeTerm> glossary) {
+  public static List<Item> of(Routine routine, List<Caution> cautions, Reference reference) {
     QuestionBank bank = new QuestionBank(routine, cautions);
     bank.sequenceAndDangers();
     bank.ownQuestions(StepId.NONE, routine.detail().questions());
     bank.lookFors();
+    bank.items.addAll(Grades.of(routine));
+    bank.drawn(reference);
+    bank.items.addAll(Waits.of(routine));
     bank.numbers();
     bank.whys();
     bank.faults();
     bank.cards();
-    bank.words(glossary);
+    bank.words(reference.glossary());
     return List.copyOf(bank.items);
   }
 
@@ -71,25 +85,43 @@ public final class QuestionBank {
           i == 0
               ? routine.title() + ": what is done first of all?"
               : "“" + sequence.get(i - 1).title() + "” is done. What comes next?";
+      // All titles are told in the routine, so none is left out; what was done is the less likely.
       List<String> near = new ArrayList<>();
-      for (int j = Math.max(0, i - NEAR); j < Math.min(sequence.size(), i + NEAR + 1); j++) {
-        if (j != i && j != i - 1) {
-          near.add(sequence.get(j).title());
-        }
+      for (int j = i + 1; j < Math.min(sequence.size(), i + LATER + 1); j++) {
+        near.add(sequence.get(j).title());
       }
-      String after = step.why().isEmpty() ? "" : step.why();
-      // Its neighbours are what is likely; all titles are told in the routine, so none is left out.
-      add(Topic.NEXT, "next/" + step.id(), step.id(), "", asks, step.title(), near, after, false);
+      for (int j = i - 2; j >= 0 && near.size() < NEAR; j--) {
+        near.add(sequence.get(j).title());
+      }
+      add(
+          Topic.NEXT,
+          "next/" + step.id(),
+          step.id(),
+          "",
+          asks,
+          step.title(),
+          near,
+          step.why(),
+          false);
       danger(step);
     }
   }
 
+  /** What a hand has to see: each drawing that a step shows, once. */
+  private void drawn(Reference reference) {
+    routine.steps().stream()
+        .flatMap(step -> step.detail().pictures().stream())
+        .distinct()
+        .flatMap(name -> reference.picture(name).stream())
+        .forEach(picture -> items.addAll(DrawnItem.of(picture)));
+  }
+
   private void danger(Step step) {
     List<Caution> here = step.cautions().stream().flatMap(id -> card(id).stream()).toList();
-    List<String> elsewhere =
-        new Elsewhere(step, here, stems)
-            .of(cautions.values()).stream().map(Caution::canHappen).toList();
+    List<Caution> apart = new Elsewhere(step, here, stems).of(cautions.values());
+    List<String> elsewhere = apart.stream().map(Caution::canHappen).toList();
     for (Caution card : here) {
+      first(step, card, apart);
       add(
           Topic.DANGER,
           "danger/" + step.id() + "/" + card.id(),
@@ -100,6 +132,29 @@ public final class QuestionBank {
           elsewhere,
           card.shortLine(),
           true);
+    }
+  }
+
+  /** What keeps it away, asked where the card is met first. */
+  private void first(Step step, Caution card, List<Caution> apart) {
+    List<String> others =
+        apart.stream()
+            .flatMap(other -> other.doList().stream())
+            .filter(text -> !COVERS_HER.matcher(text).find())
+            .toList();
+    boolean met = !firsts.add(card.id());
+    for (int i = 0; i < card.doList().size() && !met; i++) {
+      met =
+          add(
+              Topic.DANGER,
+              "first/" + step.id() + "/" + card.id(),
+              step.id(),
+              card.id(),
+              "Before “" + step.title() + "”: what is done, so that nobody is hurt?",
+              card.doList().get(i),
+              others,
+              card.shortLine(),
+              true);
     }
   }
 
@@ -140,21 +195,7 @@ public final class QuestionBank {
 
   /** The texts of steps that do something else: of two alike both answers would be right. */
   private List<String> unlike(Step step, Function<Step, String> text) {
-    return routine.steps().stream().filter(other -> !alike(step, other)).map(text).toList();
-  }
-
-  private static boolean alike(Step one, Step other) {
-    boolean sameStage = one.stage().values().stream().anyMatch(other.stage().values()::contains);
-    boolean sameVerb = verb(one).equals(verb(other));
-    boolean sameDoing = !one.does().isEmpty() && one.does().equals(other.does());
-    // A good joint looks the same in the trial, in the run and in the chain.
-    boolean bothJoin =
-        one.does().contains(Hazard.FLUX_FUMES) && other.does().contains(Hazard.FLUX_FUMES);
-    return sameStage || sameVerb || sameDoing || bothJoin;
-  }
-
-  private static String verb(Step step) {
-    return step.title().split(" ", 2)[0].toLowerCase(Locale.ROOT);
+    return routine.steps().stream().filter(other -> !Alike.steps(step, other)).map(text).toList();
   }
 
   private void faults() {
@@ -180,7 +221,9 @@ public final class QuestionBank {
             "",
             seen + " What helps?",
             fault.remedy(),
-            otherFaults(fault, Remedy::remedy),
+            otherFaults(fault, Remedy::remedy).stream()
+                .filter(other -> !Alike.remedies(fault.remedy(), other, stems))
+                .toList(),
             fault.means(),
             true);
         if (Fates.isPlain(step, fault)) {
@@ -219,7 +262,7 @@ public final class QuestionBank {
       card(
           card,
           "wrong",
-          card.title() + ": it has gone wrong. What belongs to it?",
+          card.title() + ": it has gone wrong. What is done?",
           card.ifItGoesWrong(),
           Caution::ifItGoesWrong);
     }
@@ -232,9 +275,7 @@ public final class QuestionBank {
       List<String> right,
       Function<Caution, List<String>> of) {
     List<String> others =
-        cautions.values().stream()
-            .filter(other -> !other.id().equals(card.id()))
-            .filter(other -> other.covers().stream().noneMatch(card.covers()::contains))
+        Elsewhere.apart(card, routine, cautions, stems).stream()
             .flatMap(other -> of.apply(other).stream())
             .filter(text -> isApart(card.title(), text))
             .toList();
@@ -289,8 +330,13 @@ public final class QuestionBank {
             .toLowerCase(Locale.ROOT);
     for (TradeTerm term : glossary) {
       String asks = "What is meant by “" + term.word() + "”?";
+      // A thing is hidden among things and a doing among doings, or grammar tells which it is.
       List<String> others =
-          glossary.stream().filter(other -> !other.equals(term)).map(TradeTerm::says).toList();
+          glossary.stream()
+              .filter(other -> !other.equals(term))
+              .map(TradeTerm::says)
+              .filter(says -> says.startsWith("To ") == term.says().startsWith("To "))
+              .toList();
       List<String> pool = Likely.other(term.says(), others, stems);
       if (texts.contains(term.word()) && Likely.hides(asks, term.says(), pool, stems)) {
         items.add(
@@ -313,7 +359,7 @@ public final class QuestionBank {
     }
   }
 
-  private void add(
+  private boolean add(
       Topic topic,
       String name,
       StepId step,
@@ -330,7 +376,9 @@ public final class QuestionBank {
     boolean asked = hidden ? Likely.hides(asks, right, pool, stems) : pool.size() >= Likely.WRONG;
     if (!right.isBlank() && asked) {
       items.add(new Item.TextItem(id(name), topic, step, caution, asks, right, pool, after));
+      return true;
     }
+    return false;
   }
 
   private String id(String name) {

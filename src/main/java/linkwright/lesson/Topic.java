@@ -10,6 +10,9 @@ public enum Topic {
   FAULT("what a fault means"),
   REMEDY("what helps"),
   FATE("redo, scrap or go on"),
+  DRAWN("what a drawing shows"),
+  GRADE("which solder"),
+  WAIT("how long it waits"),
   NUMBER("how many, how much"),
   WORD("words of the trade"),
   OWN("the routine's own questions");

@@ -1,11 +1,11 @@
 package linkwright.plan;
 
-import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import linkwright.link.Pattern;
+import linkwright.quantity.Decimals;
 import linkwright.reference.Clasp;
 import linkwright.reference.Figure;
 import linkwright.reference.Metal;
@@ -85,7 +85,7 @@ public final class HeldFigures {
   }
 
   private static void put(Map<String, String> held, String name, double value) {
-    held.put(name, BigDecimal.valueOf(value).toPlainString());
+    held.put(name, Decimals.exactly(value));
   }
 
   /** The metal with the figures that are held of it, in the place of its own. */
@@ -152,12 +152,7 @@ public final class HeldFigures {
 
   /** A book may hold anything; what is no number counts as not held. */
   private static Optional<Double> number(Map<String, String> texts, String name) {
-    String text = texts.getOrDefault(name, "");
-    try {
-      double value = text.isEmpty() ? Double.NaN : Double.parseDouble(text);
-      return Double.isFinite(value) && value > 0 ? Optional.of(value) : Optional.empty();
-    } catch (NumberFormatException noNumber) {
-      return Optional.empty();
-    }
+    return Decimals.read(texts.getOrDefault(name, ""))
+        .filter(value -> Double.isFinite(value) && value > 0);
   }
 }

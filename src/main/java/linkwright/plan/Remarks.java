@@ -55,7 +55,7 @@ final class Remarks {
             .forEach(
                 (name, mm) ->
                     remarks.add(
-                        "No mandrel is named: over "
+                        "No former is named: over "
                             + units.length(mm)
                             + " the link comes as long as wished."));
       }

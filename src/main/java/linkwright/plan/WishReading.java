@@ -160,7 +160,7 @@ public record WishReading(Optional<ChainWish> wish, Map<String, String> troubles
           noPattern
               ? "Give the blank that the link was bent from, such as 38 mm."
               : ring
-                  ? "Give the mandrel, such as ring=4 mm; or the link's length, or its blank."
+                  ? "Give the former, such as ring=4 mm; or the link's length, or its blank."
                   : "Give the blank, such as 38 mm; or the link's length, and the blank is found.");
       return new WishedLink(
           pattern, blank, formers, length, size(WishKeys.LINK_WIDTH), size(WishKeys.LINK_INSIDE));

@@ -81,7 +81,7 @@ final class RingSum implements Working {
             + units.length(coil.orElseThrow().turnMm())
             + "; the coil is "
             + units.length(coil.get().insideMm())
-            + " inside, the mandrel smaller by the springback.");
+            + " inside, the former smaller by the springback.");
     metal.ifPresent(known -> mandrel(outcome, units, known, temper, coil.get()));
     oval.flatMap(squeezed -> squeezed.told(wire.get())).ifPresent(outcome::warn);
   }
@@ -97,13 +97,13 @@ final class RingSum implements Working {
                 + temper.word()
                 + " "
                 + Figures.named(metal)
-                + " a mandrel of "
+                + " a former of "
                 + units.length(former.getAsDouble())
                 + " leaves that."
             : "In "
                 + temper.word()
                 + " "
                 + Figures.named(metal)
-                + " no mandrel leaves that: anneal first.");
+                + " no former leaves that: anneal first.");
   }
 }

@@ -7,7 +7,9 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import linkwright.coach.kernel.Message;
@@ -20,8 +22,13 @@ import linkwright.job.JobState;
 import linkwright.job.LessonFact;
 import linkwright.lesson.BroughtOver;
 import linkwright.lesson.ClassRoom;
+import linkwright.lesson.Item;
 import linkwright.lesson.Learner;
+import linkwright.lesson.QuestionBank;
+import linkwright.lesson.Topic;
 import linkwright.quantity.Read;
+import linkwright.quantity.UnitStyle;
+import linkwright.routine.Routine;
 import linkwright.standing.Handbook;
 
 /**
@@ -65,7 +72,40 @@ final class ClassReading {
     seats.sort(
         Comparator.comparing((ClassRoom.Seat seat) -> file.roster().name(seat.learner().id())));
     return new Message.ClassRead(
-        file.roster(), new ClassRoom(root.toString(), onceEach(seats), flame, problems));
+        file.roster(), room(root.toString(), onceEach(seats), flame, problems, handbook));
+  }
+
+  private static ClassRoom room(
+      String folder,
+      List<ClassRoom.Seat> seats,
+      Optional<ClassRoom.LastFlame> flame,
+      List<String> problems,
+      Handbook handbook) {
+    Map<String, String> called = new HashMap<>();
+    Map<String, List<Item>> banks = new HashMap<>();
+    for (ClassRoom.Missed missed : ClassRoom.worst(seats)) {
+      Stream.of(missed.item(), missed.lesson())
+          .map(id -> id.split("/", 2)[0])
+          .flatMap(id -> handbook.routine(id).stream())
+          .flatMap(known -> bank(known, handbook, banks).stream())
+          .filter(item -> item.id().equals(missed.item()))
+          .findFirst()
+          .ifPresent(item -> called.put(item.id(), asks(item)));
+    }
+    return new ClassRoom(folder, seats, flame, problems, called);
+  }
+
+  private static List<Item> bank(
+      Routine routine, Handbook handbook, Map<String, List<Item>> banks) {
+    return banks.computeIfAbsent(
+        routine.id(),
+        any -> QuestionBank.of(routine, handbook.cautions(), handbook.reference()));
+  }
+
+  /** A sum has other numbers each time: one that stands for all. */
+  private static String asks(Item item) {
+    return (item.topic() == Topic.NUMBER ? "Such as: " : "")
+        + item.draw(1, UnitStyle.METRIC).asks();
   }
 
   private static List<ClassRoom.Seat> onceEach(List<ClassRoom.Seat> seats) {

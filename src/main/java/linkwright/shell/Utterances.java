@@ -24,7 +24,11 @@ final class Utterances {
     List<Utterance> said = new ArrayList<>();
     String card = caution(now);
     if (!card.isEmpty() && !card.equals(caution(before))) {
-      said.add(new Utterance(Utterance.Kind.CAUTION, card));
+      said.add(new Utterance(Utterance.Kind.CAUTION, verdict(before, now) + card));
+    }
+    if (!now.hotWork().equals(before.hotWork())) {
+      String flame = now.hotWork().isEmpty() ? "Every flame out, gas shut." : flame(now).strip();
+      said.add(new Utterance(Utterance.Kind.WAIT, flame));
     }
     now.nextWait().flatMap(wait -> wait(before.nextWait(), wait)).ifPresent(said::add);
     if (!card.isEmpty()) {
@@ -41,7 +45,7 @@ final class Utterances {
       said.add(new Utterance(Utterance.Kind.STEP, asks));
     }
     if (!head(now).isEmpty() && !sameStep) {
-      said.add(new Utterance(Utterance.Kind.STEP, step(now)));
+      said.add(new Utterance(Utterance.Kind.STEP, step(now) + flame(now)));
       if (!now.still().isEmpty() && !now.still().equals(before.still())) {
         said.add(new Utterance(Utterance.Kind.STILL, now.still() + "."));
       }
@@ -60,6 +64,18 @@ final class Utterances {
     return minute && !wasMinute
         ? Optional.of(new Utterance(Utterance.Kind.WAIT, now.name() + ", one minute."))
         : Optional.empty();
+  }
+
+  /** That a flame may be lit, as the head of the screen says it at every moment. */
+  private static String flame(Page page) {
+    return page.hotWork().isEmpty() ? "" : " Mind: " + page.hotWork() + ".";
+  }
+
+  /** Where a card is shown for a wrong answer, first that it was wrong, and what is right. */
+  private static String verdict(Page before, Page now) {
+    return head(now).isEmpty() || head(now).equals(head(before))
+        ? ""
+        : head(now) + ". " + texts(now, Prose.Kind.MAIN).findFirst().orElse("") + " ";
   }
 
   private static String head(Page page) {

@@ -14,6 +14,7 @@ import linkwright.plan.Plan;
 import linkwright.plan.RingLength;
 import linkwright.plan.WishKeys;
 import linkwright.plan.WishedRing;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
@@ -85,7 +86,7 @@ public final class Questions {
     ask(
         plan.wish().usualLoss() >= MUCH_LOSS,
         WishKeys.USUAL_LOSS,
-        "%.0f of a hundred links lost as a rule?".formatted(100 * plan.wish().usualLoss()));
+        Decimals.fixed(100 * plan.wish().usualLoss(), 0) + " of a hundred links lost as a rule?");
     ask(
         plan.wish().kerfMm() > MUCH_KERF_MM,
         WishKeys.KERF,

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import linkwright.hands.Fineness;
 import linkwright.job.Accounts;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
@@ -120,7 +121,8 @@ public record Quote(
                 fresh,
                 piece -> PieceKind.RING.equals(piece) ? plan.allRings() : plan.links(),
                 redosPerJoint,
-                handbook.hands())
+                handbook.hands(),
+                Fineness.of(Optional.of(plan.wish())))
             .stream()
             .filter(each -> !trials.contains(each.step()))
             .toList();

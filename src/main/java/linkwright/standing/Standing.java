@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.IntFunction;
+import linkwright.hands.Fineness;
 import linkwright.hands.Hands;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
@@ -187,7 +188,13 @@ public record Standing(
     Forecast forecast =
         state.course().closed()
             ? Forecast.NOTHING
-            : hours(left, state, routine, redos, handbook.hands());
+            : hours(
+                left,
+                state,
+                routine,
+                redos,
+                handbook.hands(),
+                Fineness.of(counted.wish()));
     return new Standing(
         counted,
         left,
@@ -278,7 +285,8 @@ public record Standing(
       JobState state,
       Optional<Routine> routine,
       Redos redos,
-      Hands hands) {
+      Hands hands,
+      Fineness fineness) {
     return Forecast.of(
         routine
             .map(
@@ -288,7 +296,8 @@ public record Standing(
                         state,
                         piece -> left.containsKey(piece) ? left.get(piece).wanted() : 0,
                         redos.perJoint(),
-                        hands))
+                        hands,
+                        fineness))
             .orElse(List.of()),
         state.times());
   }

@@ -91,7 +91,7 @@ final class BodyView {
       turners += turners(page, room);
       int[] rows = rows(page, room);
       for (int i = 0; i < rows.length; i++) {
-        little |= page.get(i).parts(rows[i]) > 1 && rows[i] * 2 < room && !anyTyped(page);
+        little |= page.get(i).parts(rows[i]) > 1 && rows[i] * 2 <= room && !anyTyped(page);
       }
     }
     return turners > 1 || (little && placeHeight < LOW);

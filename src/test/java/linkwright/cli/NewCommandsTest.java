@@ -40,6 +40,16 @@ class NewCommandsTest {
   }
 
   @Test
+  void a_list_for_reading_has_units_and_no_keys() {
+    for (String listed : List.of("metals", "solders", "clasps", "patterns", "routines")) {
+      assertThat(line.run(listed)).isZero();
+      assertThat(line.out()).as(listed).doesNotContain(" mm 1", " g cm3", " from c ", "permille");
+    }
+    line.run("metals");
+    assertThat(line.out()).contains("g/cm³", "°C", "‰");
+  }
+
+  @Test
   void a_sum_answers_as_json_and_csv() {
     assertThat(
             line.run(

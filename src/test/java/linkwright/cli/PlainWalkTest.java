@@ -7,7 +7,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import linkwright.cli.console.Exit;
 import org.junit.jupiter.api.BeforeEach;
@@ -238,6 +240,39 @@ class PlainWalkTest {
       assertThat(line.out())
           .contains("Entered: hot work: lit.", "every flame out, gas shut?", "Fire watch: ")
           .contains("Entered: hot work: every flame out, gas shut.");
+    }
+
+    @Test
+    void says_of_a_lit_flame_on_every_page_and_last_of_all_when_its_lines_end() {
+      List<String> answers =
+          new ArrayList<>(List.of("where", "timers", "wire", "lesson", "where", "brief", "repeat"));
+      boolean[] asked = {false};
+      boolean[] lit = {false};
+      Map<String, String> pages = new LinkedHashMap<>();
+      String[] typed = {""};
+      line.talking(
+          heard -> {
+            asked[0] |= heard.contains("An empty line: torch lit");
+            lit[0] |= heard.contains("Entered: hot work: lit.");
+            if (lit[0]) {
+              pages.put(pages.size() + " " + typed[0], heard);
+            }
+            typed[0] = lit[0] && !answers.isEmpty() ? answers.remove(0) : asked[0] ? "lit" : "";
+            return lit[0] && answers.isEmpty() ? Optional.empty() : Optional.of(typed[0]);
+          },
+          "walk",
+          "--plain");
+      assertThat(pages).hasSize(7);
+      pages.forEach(
+          (word, page) ->
+              assertThat(page)
+                  .as(word)
+                  .containsPattern(
+                      word.endsWith("brief")
+                          ? "Brief: one line"
+                          : "A flame is lit since [^.]*\\. “shut” says: every flame out, gas shut"));
+      assertThat(line.out())
+          .containsPattern("Left\\. [^\n]*\nLit at [0-9: A-Za-z]*: every flame out, gas shut\\?\n\\z");
     }
 
     @Test

@@ -17,8 +17,8 @@ import linkwright.routine.StepId;
 import linkwright.standing.JobBook;
 
 /**
- * A job's book as chance has it: planned with rings or without, with one size of link or several, with
- * and without rings at the ends, tried, cut, soldered, failed, scrapped, planned anew.
+ * A job's book as chance has it: planned with rings or without, with one size of link or several,
+ * with and without rings at the ends, tried, cut, soldered, failed, scrapped, planned anew.
  */
 final class RandomBook {
   private static final int ENTRIES = 22;

@@ -264,7 +264,7 @@ class BenchTest {
       bench.goTo("anneal-wire").press("space", "y");
       assertThat(bench.entered(Fact.SteppedAway.class)).isEmpty();
       bench.press("esc");
-      assertThat(bench.state().times().sitting()).isTrue();
+      assertThat(bench.state().times().seenAt()).isPresent();
       bench.press("y", "space");
       assertThat(bench.entered(Fact.SteppedAway.class))
           .containsExactly(new Fact.SteppedAway(true, true, true));

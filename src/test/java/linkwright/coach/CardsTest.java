@@ -155,7 +155,7 @@ class CardsTest {
     for (int i = 0; i < all; i++) {
       bench.press(keys.split(" ", -1));
       assertThat(bench.at().number()).isEqualTo(1);
-      assertThat(bench.notice()).startsWith("The cards of step 1 come before a later step");
+      assertThat(bench.notice()).startsWith("First this card: space turns it.");
       bench.press("space");
     }
     assertThat(bench.entered(linkwright.job.BenchFact.StepSkipped.class)).isEmpty();

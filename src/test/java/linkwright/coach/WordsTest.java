@@ -7,6 +7,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
+import linkwright.coach.content.Part;
+import linkwright.coach.content.Prose;
+import linkwright.coach.kernel.Settings;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.TradeWords;
 import linkwright.routine.Wording;
@@ -46,6 +50,39 @@ class WordsTest {
   @Test
   void words_given_up_stand_with_their_reason_in_the_guide() throws IOException {
     assertThat(Files.readString(Path.of("DEVELOPERS.md"))).contains("Words given up");
+  }
+
+  @Test
+  void an_american_screen_says_no_british_word() {
+    List<String> british =
+        List.of("joint", "joints", "pallion", "pallions", "former", "formers", "lemel", "hallmark");
+    for (String name : Scenes.names()) {
+      Bencher bencher = Scenes.of(name, 140, 45);
+      Settings before = bencher.model().settings();
+      Settings american =
+          new Settings(UnitStyle.INCH, false, before.keys(), false).standing(before.chosen());
+      for (Part part : Pages.of(bencher.model().with(american)).body().parts()) {
+        String said = part instanceof Prose prose ? prose.text() : "";
+        for (String word : said.replaceAll("“[^”]*”|\"[^\"]*\"|\\{[^}]*}", "").split("[^a-z]+", -1)) {
+          assertThat(british).as(name + ": " + said).doesNotContain(word);
+        }
+      }
+    }
+  }
+
+  @Test
+  void routines_and_cautions_are_written_in_the_british_words() throws IOException {
+    for (String folder : List.of("routines", "safety")) {
+      try (Stream<Path> files = Files.list(Path.of(folder))) {
+        for (Path file : files.filter(each -> each.toString().endsWith(".yaml")).toList()) {
+          assertThat(Files.readString(file))
+              .as(file.toString())
+              .doesNotContainPattern(
+                  "(?i)\\b(seams?|chips?|mandrels?|spring rings?|gasoline|faucets?|vises?|colors?"
+                      + "|gray|molds?|sulfur|fibers?|karats?|quality marks?)\\b");
+        }
+      }
+    }
   }
 
   @Test

@@ -25,6 +25,7 @@ import linkwright.coach.keys.Act;
 import linkwright.plan.Wishes;
 import linkwright.quantity.Problem;
 import linkwright.schema.FileSchemas;
+import linkwright.shell.StudentsFile;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -64,6 +65,7 @@ class FileSchemasTest {
       case "plan" -> PlanFile.of(file, Wishes.LIBRARY).problems();
       case "settings" -> UserSettings.of(file).problems();
       case "bench" -> BenchFile.of(file).problems();
+      case "students" -> StudentsFile.of(file).problems();
       case "keys" ->
           KeysFile.of(file, Stream.of(Act.values()).map(Act::id).toList(), any -> true).problems();
       default -> {
@@ -117,7 +119,8 @@ class FileSchemasTest {
     "pattern, pattern-whole",
     "plan, plan",
     "settings, settings",
-    "bench, bench"
+    "bench, bench",
+    "students, students"
   })
   void readers_and_schemas_know_the_same_keys(String kind, String sample) throws IOException {
     JsonNode file = YAML.readTree(RESOURCES.resolve("schema/" + sample + ".yaml").toFile());
@@ -220,6 +223,10 @@ class FileSchemasTest {
         "bench | {format: 1, prices: {currency: EUR, hour: -1}}",
         "bench | {format: 1, plate: 1 mm}",
         "bench | {format: 1, solders: [{grade: hard}]}",
+        "students | {format: 1, gap-days: 0}",
+        "students | {format: 1, gap-days: 91}",
+        "students | {format: 1, gap-days: weekly}",
+        "students | {format: 1, students: [Mara]}",
         "plan | {metal: {name: sterling}}",
         "caution | {format: 1, caution: Big Letters, title: x, covers: [solders]}",
         "caution | {format: 1, caution: a, title: x, covers: [dances]}",

@@ -32,7 +32,7 @@ class QuestionBankTest {
 
   static List<Item> bank(Routine routine) {
     return QuestionBank.of(
-        routine, List.copyOf(SHIPPED.cautions().values()), SHIPPED.reference().glossary());
+        routine, List.copyOf(SHIPPED.cautions().values()), SHIPPED.reference());
   }
 
   @ParameterizedTest
@@ -165,7 +165,7 @@ class QuestionBankTest {
   }
 
   /**
-   * Each item of each routine drawn six times: no guesser does better than chance by more than
+   * Each item of each routine drawn six times, one that several have otherwise each time: no guesser does better than chance by more than
    * chance allows, over all and by routine and topic.
    */
   @Test
@@ -174,7 +174,7 @@ class QuestionBankTest {
     for (Routine routine : routines().toList()) {
       for (Item item : bank(routine)) {
         for (long seed = SEED; seed < SEED + DRAWS; seed++) {
-          Asked asked = item.draw(seed * 31 + item.id().hashCode(), UnitStyle.METRIC);
+          Asked asked = item.draw(seed * 31 + (routine.id() + item.id()).hashCode(), UnitStyle.METRIC);
           double share = 1.0 / asked.answers().size();
           GUESSERS.forEach(
               (name, guess) -> {

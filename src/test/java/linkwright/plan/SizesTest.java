@@ -137,7 +137,7 @@ class SizesTest {
           .contains("no former “eye”");
       assertThat(figaro().with(WishKeys.LINK_REPEAT, "1 long + 1 round").wrong())
           .contains("round")
-          .contains("Give the mandrel");
+          .contains("Give the former");
       assertThat(figaro().with(WishKeys.LINK_REPEAT, "1 long + 1 round ring=3 mm big").wrong())
           .contains("round")
           .contains("“mm big” is not a unit");

@@ -13,6 +13,8 @@ import javax.sound.sampled.AudioSystem;
 import linkwright.coach.Bencher;
 import linkwright.coach.Pages;
 import linkwright.coach.content.Page;
+import linkwright.coach.kernel.Message;
+import linkwright.coach.kernel.PlaceId;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeEach;
@@ -44,6 +46,54 @@ class VoiceTest {
   @AfterEach
   void end() {
     voice.close();
+  }
+
+  /** Whoever sees nothing has to hear that she was wrong, and what is right, before the card. */
+  @Test
+  void a_caution_that_was_missed_is_heard_after_its_verdict() {
+    Bencher bench = Bencher.atTheTray();
+    bench.take(new Message.Led(PlaceId.LESSON, "jump-rings own"));
+    for (int asked = 0; asked < 40; asked++) {
+      Page before = Pages.of(bench.model());
+      bench.press("0");
+      List<Utterance> heard = Utterances.between(before, Pages.of(bench.model()));
+      assertThat(heard).isNotEmpty();
+      assertThat(heard.get(0).text()).startsWith("Not so. It is: ");
+      if (heard.get(0).kind() == Utterance.Kind.CAUTION) {
+        assertThat(heard.get(0).text()).contains("Caution. ");
+        return;
+      }
+      bench.press("space", "space", "space");
+    }
+    throw new AssertionError("no caution was asked");
+  }
+
+  @Test
+  void a_flame_is_heard_when_it_is_lit_and_with_each_step_until_it_is_out() {
+    Bencher bench = Bencher.withTheDemo();
+    Page dark = Pages.of(bench.model());
+    Page lit = lit(dark, "lit 14:02");
+    assertThat(Utterances.between(dark, lit))
+        .containsExactly(new Utterance(Utterance.Kind.WAIT, "Mind: lit 14:02."));
+    assertThat(Utterances.between(lit, dark))
+        .containsExactly(new Utterance(Utterance.Kind.WAIT, "Every flame out, gas shut."));
+  }
+
+  private static Page lit(Page page, String head) {
+    return new Page(
+        page.job(),
+        page.body(),
+        page.turned(),
+        page.turns(),
+        page.nextWait(),
+        head,
+        page.chain(),
+        page.still(),
+        page.told(),
+        page.trouble(),
+        page.open(),
+        page.away(),
+        page.across());
   }
 
   private void open() throws IOException {

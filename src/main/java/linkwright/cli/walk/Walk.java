@@ -106,17 +106,18 @@ public final class Walk {
 
   private void end(WalkTelling telling) {
     telling.tell();
-    lines.sayAll(coach.parting());
     boolean atWork = coach.model().job().filter(job -> !job.lookOnly()).isPresent();
     if (dry && !atWork) {
       lines.say("Left. It was a rehearsal: nothing was entered.");
-      return;
+    } else if (coach.failing()) {
+      lines.say(
+          "Left. What was asked last could not be written and is not counted; all before it is in"
+              + " the book.");
+    } else {
+      lines.say("Left. Everything entered is in the book.");
     }
-    lines.say(
-        coach.failing()
-            ? "Left. What was asked last could not be written and is not counted; all before it is"
-                + " in the book."
-            : "Left. Everything entered is in the book.");
+    // Last of all, for it is what must not be forgotten on the way out.
+    lines.say(coach.parting());
   }
 
   /** Begins a job and lets go of it: its book's name; empty if it could not be, which is told. */

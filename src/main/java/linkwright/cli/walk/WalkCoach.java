@@ -9,6 +9,7 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Notice;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Writing;
+import linkwright.coach.kernel.safety.HotWorkWords;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
 import linkwright.job.Fact;
@@ -39,9 +40,9 @@ final class WalkCoach {
     return performer.left();
   }
 
-  /** What is to be said at the end. */
-  List<String> parting() {
-    return performer.parting().isEmpty() ? List.of() : List.of(performer.parting());
+  /** What is to be said of flame and watch at the end, however it came. */
+  String parting() {
+    return HotWorkWords.parting(model);
   }
 
   /** Whether something could not be written: nothing else counts before that is answered. */

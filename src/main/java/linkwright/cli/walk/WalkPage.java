@@ -17,6 +17,7 @@ import linkwright.coach.content.Table;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.asking.AskedContent;
+import linkwright.coach.kernel.safety.HotWorkWords;
 import linkwright.coach.keys.Act;
 import linkwright.plain.PlainLines;
 
@@ -29,6 +30,9 @@ final class WalkPage {
   private final Page page;
   private final Optional<Act> common;
   private final boolean round;
+
+  /** That a flame may be lit, which the head of the screen says; empty where it is asked about. */
+  private final Optional<String> flame;
 
   /** The page that a line is typed at. */
   WalkPage(Model model) {
@@ -48,6 +52,8 @@ final class WalkPage {
             // What is closed is not weighed again by a line that is empty by mistake.
             .filter(act -> !(closed && act == Act.WEIGH));
     this.round = model.held().place() == PlaceId.ROUND;
+    this.flame =
+        HotWorkWords.told(model).filter(any -> model.held().place() != PlaceId.HOT_WORK);
   }
 
   /** A page that is left before the next line: what it names, an empty line does not do. */
@@ -132,6 +138,7 @@ final class WalkPage {
     if (!page.still().isBlank() && inFront().isEmpty()) {
       lines.add(page.still() + ".");
     }
+    flame.map(plain()::filled).ifPresent(lines::add);
     return lines;
   }
 

@@ -49,18 +49,22 @@ final class WalkTelling {
     List<Entry> more = all.subList(Math.min(entries, all.size()), all.size());
     more.forEach(entry -> words(entry, model).ifPresent(lines::say));
     entries = all.size();
-    if (model.held().form().isPresent() && !coach.failing()) {
+    boolean asked = model.held().form().isPresent() && !coach.failing();
+    if (asked || coach.left()) {
       return;
     }
     WalkPage page = new WalkPage(model);
     List<String> said = new ArrayList<>(page.said());
     said.addAll(page.emptyLine());
     Heard now = new Heard(coach.place(), page.names(), said);
-    Optional<Heard> before = last.filter(now::same).or(() -> behind.filter(now::same));
+    Optional<Heard> before = last.filter(now::same).or(() -> behind.filter(now::same).filter(any -> before(now)));
     if (before.isPresent() && brief) {
       // One line a count: the entry was told.
     } else if (before.isPresent()) {
       said.stream().filter(line -> !before.get().lines().contains(line)).forEach(lines::say);
+    } else if (asksOn(page, now)) {
+      // Where question follows on question, whoever listens hears each time what is new alone.
+      lines.sayAll(said.subList(1, said.size()));
     } else {
       whole(page);
     }
@@ -68,6 +72,21 @@ final class WalkTelling {
     if (!page.asks() && !page.tellsAnswer()) {
       behind = last;
     }
+  }
+
+  /** Whether what was told last lay in front of a page; what was asked elsewhere did not. */
+  private boolean before(Heard page) {
+    return last.filter(
+            shown -> shown.place() == page.place() || shown.place() == PlaceId.HOT_WORK)
+        .isPresent();
+  }
+
+  /** Whether a question or its answer follows on another at the same place. */
+  private boolean asksOn(WalkPage page, Heard now) {
+    return (page.asks() || page.tellsAnswer())
+        && last.filter(shown -> shown.place() == now.place())
+            .filter(shown -> !now.lines().isEmpty() && shown.lines().contains(now.lines().get(0)))
+            .isPresent();
   }
 
   /** From now on one line a count, or everything again; tells which. */

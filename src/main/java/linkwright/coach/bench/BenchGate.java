@@ -25,7 +25,7 @@ final class BenchGate {
   /** No step is passed while cards of it were not turned over: some stand nowhere else. */
   static Model cardsFirst(Model model, AtBench at) {
     return model.trouble(
-        "The cards of step " + at.number() + " come before a later step ({do:seen} turns them).");
+        "First this card: {do:seen} turns it. Step " + at.number() + " is not passed without.");
   }
 
   /** What an entry leads to: a book that names no step of its routine has its step opened. */

@@ -18,6 +18,7 @@ import linkwright.coach.kernel.safety.Cards;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
 import linkwright.job.Again;
+import linkwright.quantity.Count;
 import linkwright.routine.Counts;
 import linkwright.routine.Part;
 import linkwright.routine.StepId;
@@ -352,9 +353,7 @@ public final class BenchPlace implements Place {
   }
 
   private static Optional<Integer> number(BenchHeld screen) {
-    return screen.digits().isEmpty()
-        ? Optional.empty()
-        : Optional.of(Integer.parseInt(screen.digits()));
+    return Count.inDigits(screen.digits(), 9);
   }
 
   static BenchHeld screen(Model model) {

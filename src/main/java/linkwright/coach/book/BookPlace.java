@@ -16,6 +16,7 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.Turning;
 import linkwright.coach.kernel.Undo;
 import linkwright.coach.keys.Act;
 import linkwright.job.Entry;
@@ -68,7 +69,7 @@ public final class BookPlace implements Place {
     OpenJob job = model.job().orElseThrow();
     List<Integer> found = search.isBlank() ? all(job) : job.words().holding(search);
     int rows = job.doubtful().size() + found.size();
-    return new BookHeld(within(row, rows), search, found, Optional.empty());
+    return new BookHeld(within(row, rows), search, found, Optional.empty(), 0);
   }
 
   private static List<Integer> all(OpenJob job) {
@@ -87,8 +88,10 @@ public final class BookPlace implements Place {
     return switch (act) {
       case UP -> moved(model, screen.at() - 1);
       case DOWN -> moved(model, screen.at() + 1);
-      case LESS -> moved(model, screen.at() - page);
-      case MORE -> moved(model, screen.at() + page);
+      case LESS, MORE ->
+          model.parts(content(model)) > 1
+              ? Turn.to(model.with(screen.turned(Turning.to(screen.turned(), act))))
+              : moved(model, screen.at() + (act == Act.MORE ? page : -page));
       case NEWEST -> moved(model, 0);
       case OLDEST -> moved(model, Integer.MAX_VALUE);
       case SHOW_ALL -> Turn.to(model.with(screen(model, 0, "")));

@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
@@ -22,7 +21,6 @@ import linkwright.standing.Handbook;
 
 /** A class in a table: where each is as of when, what is got wrong most, who waits for a mark. */
 public final class ClassContent {
-  private static final int WORST = 5;
   private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm");
 
   private ClassContent() {}
@@ -40,7 +38,7 @@ public final class ClassContent {
       return parts;
     }
     parts.add(table(room, roster, handbook, now, zone, at));
-    parts.add(Prose.says(worst(room, handbook)));
+    parts.addAll(worst(room));
     parts.add(Prose.says(marks(room, roster, handbook)));
     parts.add(flame(room, now, zone));
     return parts;
@@ -76,24 +74,14 @@ public final class ClassContent {
         at);
   }
 
-  private static String worst(ClassRoom room, Handbook handbook) {
-    Map<String, Integer> wrong = new TreeMap<>();
-    for (ClassRoom.Seat seat : room.students()) {
-      for (Learner.QuestionPut asking : seat.learner().askings()) {
-        if (asking.given().filter(given -> !given.right()).isPresent()) {
-          wrong.merge(asking.item(), 1, Integer::sum);
-        }
-      }
-    }
-    return wrong.isEmpty()
-        ? "Nothing was got wrong yet."
-        : "Got wrong most: "
-            + wrong.entrySet().stream()
-                .sorted(Map.Entry.<String, Integer>comparingByValue().reversed())
-                .limit(WORST)
-                .map(each -> "“" + title(each.getKey(), handbook) + "” " + each.getValue())
-                .collect(Collectors.joining(", "))
-            + ".";
+  /** Each in a line of its own, in the words in which it is asked. */
+  private static List<Part> worst(ClassRoom room) {
+    List<ClassRoom.Missed> worst = ClassRoom.worst(room.students());
+    List<Part> parts = new ArrayList<>();
+    parts.add(Prose.says(worst.isEmpty() ? "Nothing was got wrong yet." : "Got wrong most:"));
+    worst.forEach(
+        each -> parts.add(Prose.says(each.times() + " times: " + room.calls(each.item()))));
+    return parts;
   }
 
   /** Whoever made something at a step that nobody has signed since. */

@@ -1,6 +1,8 @@
 package linkwright.coach.content;
 
+import java.util.Collection;
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * A table or a list.
@@ -23,6 +25,12 @@ public record Table(List<Column> columns, List<Line> lines, int chosen, int befo
   /** A table told whole. */
   public Table(List<Column> columns, List<Line> lines, int chosen) {
     this(columns, lines, chosen, 0, lines.size());
+  }
+
+  /** A line for each thing, none of them chosen. */
+  public static <T> Table of(
+      List<Column> columns, Collection<T> things, Function<? super T, Line> line) {
+    return new Table(columns, things.stream().<Line>map(line::apply).toList(), -1);
   }
 
   /**

@@ -13,6 +13,7 @@ import linkwright.plan.EndRings;
 import linkwright.plan.FinenessWord;
 import linkwright.plan.Plan;
 import linkwright.plan.SettledLink;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.SaidIn;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Reference;
@@ -171,9 +172,11 @@ public record ChainContent(
       rows.add(
           row(
               "price",
-              "%.0f ± %.0f%s"
-                  .formatted(quote.first().total(), Math.max(1, quote.pricePlusMinus()), money)));
-      rows.add(Row.of("made again", "%.0f%s".formatted(quote.again().total(), money)));
+              Decimals.fixed(quote.first().total(), 0)
+                  + " ± "
+                  + Decimals.fixed(Math.max(1, quote.pricePlusMinus()), 0)
+                  + money));
+      rows.add(Row.of("made again", Decimals.fixed(quote.again().total(), 0) + money));
       if (quote.lacksMetal()) {
         rows.add(row("the metal", "has no price yet").with(Emphasis.TROUBLE));
       }

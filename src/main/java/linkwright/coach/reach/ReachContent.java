@@ -13,6 +13,7 @@ import linkwright.plan.Plan;
 import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
 import linkwright.standing.reach.Bound;
+import linkwright.standing.reach.OnHand;
 import linkwright.standing.reach.WithinReach;
 
 /**
@@ -86,7 +87,7 @@ public record ReachContent(UnitStyle units, String currency) {
       return capital(
           of
               + "not even one link, or one repeat, can be had"
-              + (reach.binding().isEmpty() ? "." : ": there is too little " + words(reach) + "."));
+              + (reach.binding().isEmpty() ? "." : ": " + tooLittle(reach) + "."));
     }
     String wire =
         all.heaviestMm().isPresent()
@@ -99,7 +100,7 @@ public record ReachContent(UnitStyle units, String currency) {
     }
     String more =
         reach.onceMore().entrySet().stream()
-            .map(each -> takes(each.getKey(), OptionalDouble.of(each.getValue())))
+            .map(each -> more(each.getKey(), each.getValue(), reach.there()))
             .collect(Collectors.joining(", "));
     return capital(
         longest
@@ -113,6 +114,12 @@ public record ReachContent(UnitStyle units, String currency) {
 
   private static String capital(String text) {
     return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+  }
+
+  private static String tooLittle(WithinReach reach) {
+    return reach.binding().stream()
+        .map(bound -> (bound == Bound.HOURS ? "too few " : "too little ") + bound.word())
+        .collect(Collectors.joining(" and "));
   }
 
   /** By what a chain grows. */
@@ -143,6 +150,15 @@ public record ReachContent(UnitStyle units, String currency) {
 
   private String heaviest(WithinReach.Within each) {
     return each.heaviestMm().isPresent() ? units.wire(each.heaviestMm().getAsDouble()) : NONE;
+  }
+
+  /** More than there is, in words that say so where rounding hides it. */
+  private String more(Bound limit, double amount, OnHand there) {
+    String takes = takes(limit, OptionalDouble.of(amount));
+    double least = there.amount(limit);
+    boolean hidden =
+        Double.isFinite(least) && takes.equals(takes(limit, OptionalDouble.of(least)));
+    return (hidden ? "a little over " : "") + takes;
   }
 
   private String takes(Bound limit, OptionalDouble taken) {

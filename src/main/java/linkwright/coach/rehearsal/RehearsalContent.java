@@ -13,6 +13,7 @@ import linkwright.coach.content.Table;
 import linkwright.coach.kernel.Clock;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.drawn.JobWords;
+import linkwright.coach.kernel.safety.CardContent;
 import linkwright.routine.Caution;
 import linkwright.routine.Hazard;
 import linkwright.routine.Remedy;
@@ -58,6 +59,11 @@ final class RehearsalContent {
     Step step = routine.steps().get(held.at());
     List<Part> parts = new ArrayList<>();
     parts.add(new Prose(Prose.Kind.HEAD, JobWords.fill(step.title(), model)));
+    if (held.cards()) {
+      RehearsalPlace.cautions(model)
+          .forEach(card -> parts.addAll(CardContent.of(model, card, "")));
+      return new Content(head(held, routine), parts);
+    }
     step.waits().stream().findFirst().ifPresent(wait -> parts.add(wait(model, held, wait)));
     if (step.does().contains(Hazard.BURNS_GAS)) {
       parts.add(Prose.stop("No torch now: show with a cold one how you hold and move it."));
@@ -81,14 +87,16 @@ final class RehearsalContent {
           Prose.Kind.WRONG,
           remedy.sees() + ": " + remedy.means() + " " + remedy.remedy());
     }
-    return new Content(
-        "rehearsal of "
-            + routine.id()
-            + ", step "
-            + (held.at() + 1)
-            + " of "
-            + routine.steps().size(),
-        parts);
+    return new Content(head(held, routine), parts);
+  }
+
+  private static String head(RehearsalHeld held, Routine routine) {
+    return "rehearsal of "
+        + routine.id()
+        + ", step "
+        + (held.at() + 1)
+        + " of "
+        + routine.steps().size();
   }
 
   private static Figure wait(Model model, RehearsalHeld held, Wait wait) {

@@ -43,7 +43,7 @@ public final class RehearsalPlace implements Place {
 
   /** The cautions of the step that is rehearsed; none anywhere else. */
   public static List<Caution> cautions(Model model) {
-    return model.held() instanceof RehearsalHeld held
+    return model.held() instanceof RehearsalHeld held && !held.routine().isEmpty()
         ? RehearsalContent.routine(model, held.routine()).stream()
             .flatMap(routine -> routine.steps().get(held.at()).cautions().stream())
             .flatMap(id -> model.handbook().caution(id).stream())
@@ -56,7 +56,7 @@ public final class RehearsalPlace implements Place {
         RehearsalContent.routine(model, routine)
             .map(found -> !found.steps().get(at).waits().isEmpty())
             .orElse(false);
-    return new RehearsalHeld(routine, at, model.steady(), waits, 0);
+    return new RehearsalHeld(routine, at, model.steady(), waits, false, 0);
   }
 
   @Override
@@ -70,10 +70,20 @@ public final class RehearsalPlace implements Place {
     List<Act> acts =
         new ArrayList<>(
             chosen ? List.of(Act.DRY_ON, Act.DRY_BACK) : List.of(Act.CHOOSE, Act.UP, Act.DOWN));
+    if (!cautions(model).isEmpty()) {
+      acts.add(Act.TO_CAUTIONS);
+    }
     if (model.job().isEmpty()) {
       acts.add(Act.TO_TRAY);
     }
     return Turning.with(acts, model, content(model));
+  }
+
+  @Override
+  public String says(Model model, Act act) {
+    return act == Act.TO_CAUTIONS
+        ? ((RehearsalHeld) model.held()).cards() ? "back to the step" : "its cautions whole"
+        : act.words();
   }
 
   @Override
@@ -87,15 +97,8 @@ public final class RehearsalPlace implements Place {
       case CHOOSE -> Turn.to(model.with(held(model, routines.get(held.at()).id(), 0)));
       case DRY_ON -> by(model, held, 1);
       case DRY_BACK -> by(model, held, -1);
-      case MORE, LESS ->
-          Turn.to(
-              model.with(
-                  new RehearsalHeld(
-                      held.routine(),
-                      held.at(),
-                      held.since(),
-                      held.waits(),
-                      Turning.to(held.turned(), act))));
+      case TO_CAUTIONS -> Turn.to(model.with(held.otherSide()));
+      case MORE, LESS -> Turn.to(model.with(held.turned(Turning.to(held.turned(), act))));
       default -> Turn.goTo(model, act);
     };
   }

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import linkwright.coach.content.Emphasis;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
@@ -15,6 +15,7 @@ import linkwright.coach.content.Table;
 import linkwright.job.LessonFact;
 import linkwright.lesson.Item;
 import linkwright.lesson.Learner;
+import linkwright.lesson.PracticeProposal;
 import linkwright.lesson.QuestionBank;
 import linkwright.lesson.StudentReport;
 import linkwright.quantity.UnitStyle;
@@ -32,7 +33,7 @@ public final class StudentContent {
   /** Her report, of all routines that she met. */
   public static StudentReport report(Learner learner, Handbook handbook, LocalDate today) {
     Function<Routine, List<Item>> bank =
-        routine -> QuestionBank.of(routine, handbook.cautions(), handbook.reference().glossary());
+        routine -> QuestionBank.of(routine, handbook.cautions(), handbook.reference());
     return report(learner, handbook, bank, today);
   }
 
@@ -61,22 +62,15 @@ public final class StudentContent {
     List<Part> parts = new ArrayList<>();
     parts.add(new Prose(Prose.Kind.MAIN, next(report, learner)));
     report.practice().forEach(each -> parts.add(Prose.says(proposal(each))));
-    if (!report.made().isEmpty()) {
-      parts.add(made(report));
-      parts.add(weeks(report));
-    }
-    if (!report.steps().isEmpty()) {
-      parts.add(steps(report));
-    }
-    if (!report.topics().isEmpty()) {
-      parts.add(topics(report));
-    }
-    if (!report.cautions().isEmpty()) {
-      parts.add(cautions(report));
-    }
-    if (!report.metal().isEmpty()) {
-      parts.add(metal(report, units));
-    }
+    Stream.of(
+            made(report),
+            weeks(report),
+            steps(report),
+            topics(report),
+            cautions(report),
+            metal(report, units))
+        .filter(table -> !table.lines().isEmpty())
+        .forEach(parts::add);
     for (Learner.Study study : report.studied()) {
       LessonFact.PieceStudied fact = study.fact();
       parts.add(
@@ -134,44 +128,26 @@ public final class StudentContent {
         + practice;
   }
 
-  private static String proposal(StudentReport.PracticeProposal each) {
+  private static String proposal(PracticeProposal each) {
     return each.reason()
         + " "
         + each.back()
         + " of "
         + each.of()
         + " at "
-        + each.routine()
-        + "/"
-        + each.step()
+        + each.at().title()
         + (each.helps().isEmpty() ? ". " : ": " + each.helps() + " ")
         + "Practise "
         + each.pieces()
         + " pieces in "
         + each.days()
         + " days, and again at that gap, until no more than "
-        + percent(each.usual())
+        + percent(each.at().usualRedo())
         + " go back.";
   }
 
   private static Table made(StudentReport report) {
-    List<Table.Line> lines = new ArrayList<>();
-    for (StudentReport.StepMade made : report.made()) {
-      String reasons =
-          made.redo().entrySet().stream()
-              .map(each -> each.getKey() + " " + each.getValue())
-              .collect(Collectors.joining(", "));
-      lines.add(
-          Table.Line.of(
-                  made.routine() + "/" + made.step(),
-                  "" + made.through(),
-                  reasons.isEmpty() ? NONE : reasons,
-                  "" + made.scrapped(),
-                  percent(made.rate()),
-                  percent(made.usualRedo()))
-              .with(made.rate() > made.usualRedo() ? Emphasis.TROUBLE : Emphasis.PLAIN));
-    }
-    return new Table(
+    return Table.of(
         List.of(
             Table.Column.words("made at"),
             Table.Column.numbers("through"),
@@ -179,40 +155,36 @@ public final class StudentContent {
             Table.Column.numbers("scrap"),
             Table.Column.numbers("rate"),
             Table.Column.numbers("usual")),
-        lines,
-        -1);
+        report.made(),
+        made ->
+            Table.Line.of(
+                    made.title(),
+                    "" + made.through(),
+                    made.redo().entrySet().stream()
+                        .map(each -> each.getKey() + " " + each.getValue())
+                        .reduce((one, other) -> one + ", " + other)
+                        .orElse(NONE),
+                    "" + made.scrapped(),
+                    percent(made.rate()),
+                    percent(made.usualRedo()))
+                .with(made.rate() > made.usualRedo() ? Emphasis.TROUBLE : Emphasis.PLAIN));
   }
 
   /** A line a week: the rate, and a sign for each tenth of it. */
   private static Table weeks(StudentReport report) {
-    List<Table.Line> lines = new ArrayList<>();
-    for (StudentReport.Week week : report.weeks()) {
-      lines.add(
-          Table.Line.of(
-              week.monday().toString(),
-              percent(week.rate()),
-              "#".repeat((int) Math.round(week.rate() * TENTHS))));
-    }
-    return new Table(
+    return Table.of(
         List.of(
             Table.Column.words("week of"), Table.Column.numbers("redo"), Table.Column.words("")),
-        lines,
-        -1);
+        report.weeks(),
+        week ->
+            Table.Line.of(
+                week.monday().toString(),
+                percent(week.rate()),
+                "#".repeat((int) Math.round(week.rate() * TENTHS))));
   }
 
   private static Table steps(StudentReport report) {
-    List<Table.Line> lines = new ArrayList<>();
-    for (StudentReport.StepKnown step : report.steps()) {
-      lines.add(
-          Table.Line.of(
-              step.routine() + "/" + step.step(),
-              step.title(),
-              "" + step.known(),
-              "" + step.met(),
-              "" + step.all(),
-              step.signed().isEmpty() ? NONE : step.signed()));
-    }
-    return new Table(
+    return Table.of(
         List.of(
             Table.Column.words("step"),
             Table.Column.words(""),
@@ -220,87 +192,81 @@ public final class StudentContent {
             Table.Column.numbers("asked"),
             Table.Column.numbers("of"),
             Table.Column.words("signed")),
-        lines,
-        -1);
+        report.steps(),
+        step ->
+            Table.Line.of(
+                step.routine() + "/" + step.step(),
+                step.title(),
+                "" + step.score().known(),
+                "" + step.score().met(),
+                "" + step.score().all(),
+                step.signed().isEmpty() ? NONE : step.signed()));
   }
 
   private static Table topics(StudentReport report) {
-    List<Table.Line> lines = new ArrayList<>();
-    for (StudentReport.TopicKnown each : report.topics()) {
-      lines.add(
-          Table.Line.of(
-              each.topic().words(), "" + each.known(), "" + each.met(), "" + each.wrong()));
-    }
-    return new Table(
+    return Table.of(
         List.of(
             Table.Column.words("asked about"),
             Table.Column.numbers("known"),
             Table.Column.numbers("asked"),
             Table.Column.numbers("wrong last")),
-        lines,
-        -1);
+        report.topics(),
+        each ->
+            Table.Line.of(
+                each.topic().words(),
+                "" + each.score().known(),
+                "" + each.score().met(),
+                "" + each.score().wrong()));
   }
 
   private static Table cautions(StudentReport report) {
-    List<Table.Line> lines = new ArrayList<>();
-    for (StudentReport.CautionKnown caution : report.cautions()) {
-      lines.add(
-          Table.Line.of(
-                  caution.caution(),
-                  "" + caution.known(),
-                  "" + caution.met(),
-                  caution.missedLast() ? "missed last" : NONE)
-              .with(caution.missedLast() ? Emphasis.TROUBLE : Emphasis.PLAIN));
-    }
-    return new Table(
+    return Table.of(
         List.of(
             Table.Column.words("caution"),
             Table.Column.numbers("known"),
             Table.Column.numbers("asked"),
             Table.Column.words("")),
-        lines,
-        -1);
+        report.cautions(),
+        caution ->
+            Table.Line.of(
+                    caution.caution(),
+                    "" + caution.score().known(),
+                    "" + caution.score().met(),
+                    caution.score().wrong() > 0 ? "missed last" : NONE)
+                .with(caution.score().wrong() > 0 ? Emphasis.TROUBLE : Emphasis.PLAIN));
   }
 
   private static Table metal(StudentReport report, UnitStyle units) {
-    List<Table.Line> lines = new ArrayList<>();
-    for (LessonFact.MetalCounted counted : report.metal()) {
-      lines.add(
-          Table.Line.of(
-              counted.job(),
-              units.mass(counted.outG()),
-              units.mass(counted.backG()),
-              units.mass(counted.outG() - counted.backG())));
-    }
-    return new Table(
+    return Table.of(
         List.of(
             Table.Column.words("metal tab"),
             Table.Column.numbers("out"),
             Table.Column.numbers("back"),
             Table.Column.numbers("to pay")),
-        lines,
-        -1);
+        report.metal(),
+        counted ->
+            Table.Line.of(
+                counted.job(),
+                units.mass(counted.outG()),
+                units.mass(counted.backG()),
+                units.mass(counted.outG() - counted.backG())));
   }
 
   /** What she was asked, with the seed that shuffled it: for her teacher alone. */
   public static Table asked(Learner learner) {
-    List<Table.Line> lines = new ArrayList<>();
-    for (Learner.QuestionPut put : learner.askings()) {
-      lines.add(
-          Table.Line.of(
-              put.item(),
-              put.day().toString(),
-              Long.toString(put.seed()),
-              put.given().map(given -> given.right() ? "right" : "wrong").orElse("open")));
-    }
-    return new Table(
+    return Table.of(
         List.of(
             Table.Column.words("asked"),
             Table.Column.words("on"),
             Table.Column.words("seed"),
             Table.Column.words("answered")),
-        lines,
-        -1);
+        learner.askings(),
+        put ->
+            Table.Line.of(
+                put.item(),
+                put.day().toString(),
+                Long.toString(put.seed()),
+                put.given().map(given -> given.right() ? "right" : "wrong").orElse("open")));
   }
 
   private static String percent(double share) {

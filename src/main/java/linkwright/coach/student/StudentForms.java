@@ -9,6 +9,7 @@ import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Model;
 import linkwright.job.LessonFact;
 import linkwright.lesson.StudentReport;
+import linkwright.quantity.Count;
 import linkwright.routine.Routine;
 
 /** What a teacher signs and sets, and what a student writes of a piece. */
@@ -60,7 +61,7 @@ final class StudentForms {
   /** The steps that she met stand first. */
   private static Field step(Model model, StudentReport report) {
     List<String> steps = new ArrayList<>();
-    report.practice().forEach(each -> steps.add(each.routine() + "/" + each.step()));
+    report.practice().forEach(each -> steps.add(each.at().routine() + "/" + each.at().step()));
     report.made().forEach(each -> steps.add(each.routine() + "/" + each.step()));
     report.steps().forEach(each -> steps.add(each.routine() + "/" + each.step()));
     for (Routine routine : model.handbook().routines()) {
@@ -93,10 +94,13 @@ final class StudentForms {
   }
 
   private static void count(Form form, String id, Map<String, String> troubles) {
-    String typed = form.text(id).strip();
-    if (!typed.matches("[0-9]{1,3}") || Integer.parseInt(typed) < 1) {
+    if (count(form, id) < 1) {
       troubles.put(id, "A whole number from 1 to " + MOST + ".");
     }
+  }
+
+  private static int count(Form form, String id) {
+    return Count.inDigits(form.text(id).strip(), 3).orElse(0);
   }
 
   static LessonFact fact(Form form) {
@@ -108,10 +112,7 @@ final class StudentForms {
           new LessonFact.PieceStudied(
               form.text("piece"), form.text("expected"), form.text("got"), form.text("change"));
       default ->
-          new LessonFact.PracticeSet(
-              form.text("step"),
-              Integer.parseInt(form.text("pieces").strip()),
-              Integer.parseInt(form.text("days").strip()));
+          new LessonFact.PracticeSet(form.text("step"), count(form, "pieces"), count(form, "days"));
     };
   }
 

@@ -1,6 +1,5 @@
 package linkwright.standing.nearest;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -149,7 +148,7 @@ public final class ChainChoices {
             WishKeys.CLASP_LENGTH,
             exact(clasp.insideLengthMm()),
             WishKeys.CLASP_MASS,
-            BigDecimal.valueOf(clasp.massG()).toPlainString() + " g"));
+            Decimals.exactly(clasp.massG()) + " g"));
   }
 
   private Optional<ChainChoice> planned(

@@ -9,6 +9,7 @@ import linkwright.coach.content.Question;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Turning;
 import linkwright.coach.kernel.drawn.JobWords;
+import linkwright.coach.kernel.drawn.PictureContent;
 import linkwright.coach.kernel.safety.CardContent;
 import linkwright.coach.keys.Act;
 import linkwright.lesson.Asked;
@@ -45,7 +46,12 @@ public final class AskedContent {
               Integer.toString(i + 1), JobWords.fill(asked.answers().get(i), model), ""));
     }
     answers.add(new Question.Answer(NOT_KNOWN, "I do not know", ""));
-    return List.of(Prose.aside(which), new Question(JobWords.fill(asked.asks(), model), answers));
+    List<Part> parts = new ArrayList<>(List.of(Prose.aside(which)));
+    asked
+        .drawn()
+        .forEach(picture -> parts.add(PictureContent.unnamed(picture, JobWords.tradeWords(model))));
+    parts.add(new Question(JobWords.fill(asked.asks(), model), answers));
+    return parts;
   }
 
   /** Whether it was right, what is right, and why; a caution that was missed is shown whole. */

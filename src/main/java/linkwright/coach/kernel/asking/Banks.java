@@ -21,7 +21,7 @@ public final class Banks {
                     QuestionBank.of(
                         found,
                         model.handbook().cautions(),
-                        model.handbook().reference().glossary()))
+                        model.handbook().reference()))
             .map(bank -> model.with(model.learning().with(routine, bank)))
             .orElse(model);
   }

@@ -65,6 +65,23 @@ public final class PictureContent {
         new Rows(rows));
   }
 
+  /** A picture whose states have numbers in place of names, for whoever is to tell them apart. */
+  public static Part unnamed(Picture picture, TradeWords words) {
+    List<PicturePanel> numbered = new ArrayList<>();
+    for (PicturePanel panel : picture.panels()) {
+      numbered.add(
+          new PicturePanel(
+              Integer.toString(numbered.size() + 1),
+              panel.says(),
+              false,
+              panel.drawn(),
+              panel.which(),
+              panel.strokes()));
+    }
+    Picture asked = new Picture(picture.id(), picture.title(), picture.says(), numbered);
+    return new Drawing(shapes(asked, words), List.of(words.show(picture.says())), false);
+  }
+
   private static List<String> said(Picture picture, TradeWords words) {
     return Stream.concat(
             Stream.of(picture.title()),

@@ -5,6 +5,7 @@ import java.util.Map;
 import linkwright.plan.ChainWish;
 import linkwright.plan.PartPlan;
 import linkwright.plan.Plan;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Metal;
 import linkwright.routine.PieceKind;
@@ -67,7 +68,7 @@ public final class PlanWords {
   private static void metal(Map<String, String> words, Metal metal, UnitStyle units) {
     double from = metal.annealC().from();
     double to = metal.annealC().to();
-    String celsius = "%.0f to %.0f °C".formatted(from, to);
+    String celsius = Decimals.fixed(from, 0) + " to " + Decimals.fixed(to, 0) + " °C";
     words.put(
         "anneals",
         units == UnitStyle.INCH

@@ -57,6 +57,29 @@ public final class HotWorkWords {
         .orElse("");
   }
 
+  /**
+   * The same in a whole sentence, with what to do, for whoever hears a page and sees no head; empty
+   * if no flame may be lit.
+   */
+  public static Optional<String> told(Model model) {
+    HotWork now = model.hotWork();
+    return now.lit()
+        .or(now::hot)
+        .map(
+            word ->
+                (now.lit().isPresent() ? "A flame is lit since " : "Kiln or hotplate is on since ")
+                    + at(model, word)
+                    + (word.job().isEmpty() ? "" : " (" + word.job() + ")")
+                    + ". {do:to-hot-work} says: "
+                    + statement(now)
+                    + ".");
+  }
+
+  /** What is said last of all when the program is left: of the flame, else of the watch. */
+  public static String parting(Model model) {
+    return model.hotWork().open() ? asks(model) : watch(model).orElse("");
+  }
+
   private static String at(Model model, FlameWord word) {
     return at(model, word.at());
   }
