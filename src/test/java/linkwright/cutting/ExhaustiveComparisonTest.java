@@ -54,7 +54,11 @@ class ExhaustiveComparisonTest {
     }
     RingsWanted rings =
         new RingsWanted(
-            7 + random.nextInt(6), random.nextInt(11), wanted + 1, 1 + random.nextInt(3), random.nextInt(3));
+            7 + random.nextInt(6),
+            random.nextInt(11),
+            wanted + 1,
+            1 + random.nextInt(3),
+            random.nextInt(3));
     return CutOrder.of(
         stock,
         blanks,

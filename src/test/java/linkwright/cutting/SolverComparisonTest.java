@@ -83,7 +83,11 @@ class SolverComparisonTest {
             ? Optional.empty()
             : Optional.of(
                 new RingsWanted(
-                    7 + random.nextInt(6), random.nextInt(11), wanted + 1, 1 + random.nextInt(3), 0));
+                    7 + random.nextInt(6),
+                    random.nextInt(11),
+                    wanted + 1,
+                    1 + random.nextInt(3),
+                    0));
     return CutOrder.of(stock, blanks, rings, random.nextInt(4) * 0.5);
   }
 

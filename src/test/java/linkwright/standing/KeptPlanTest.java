@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** A kept plan holds the patterns that it was reckoned with: a file changed since changes nothing. */
+/** A kept plan holds its patterns as they were: a file changed since changes nothing. */
 class KeptPlanTest {
   private static final Handbook NOW = JobBook.HANDBOOK;
 
@@ -119,7 +119,10 @@ class KeptPlanTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "turned", "turned/open", "mirrored/closed; bend/x/-/1/left/-", "\u0000/; run/"})
+  @ValueSource(
+      strings = {
+        "", "turned", "turned/open", "mirrored/closed; bend/x/-/1/left/-", "\u0000/; run/"
+      })
   void bends_that_no_one_can_read_leave_the_pattern_as_it_is(String line) {
     JobBook book = JobBook.of("scroll-and-ring");
     Map<String, Sourced> taken = PlanDefaults.of(wish(), NOW);

@@ -90,7 +90,8 @@ class AgainPriceTest {
     double grams = money(row("gold-14k-yellow", both, "chain weighs"));
     double sterling = money(row("sterling", both, "made again"));
     assertThat(money(row("gold-14k-yellow", both, "made again")))
-        .isBetween(sterling + 0.8 * grams * (GOLD - STERLING), sterling + 8 * HOUR + 2 * grams * GOLD);
+        .isBetween(
+            sterling + 0.8 * grams * (GOLD - STERLING), sterling + 8 * HOUR + 2 * grams * GOLD);
   }
 
   @Test
