@@ -22,6 +22,7 @@ import linkwright.coach.kernel.Writing;
 import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.coach.kernel.safety.HotWorkWords;
 import linkwright.coach.keys.Act;
+import linkwright.coach.keys.KeyMap;
 import linkwright.coach.round.RoundPlace;
 
 /** What is to be shown of a model: what its place says, and what is said everywhere. */
@@ -130,9 +131,7 @@ public final class Pages {
 
   /** Whether a key leads somewhere here: one that is about a line needs one. */
   private static boolean leads(Act act, boolean list, int lines) {
-    return act == Act.UP
-        ? lines > 1
-        : !list || lines > 0 || !OF_A_LINE.contains(act);
+    return act == Act.UP ? lines > 1 : !list || lines > 0 || !OF_A_LINE.contains(act);
   }
 
   private static List<Page.Open> open(
@@ -159,6 +158,9 @@ public final class Pages {
       if (shown.contains(act) || act == Act.UNDO || act == Act.LESS || act == Act.LEAVE) {
         continue;
       }
+      if (saidAlready(open, place.says(model, act)) || behindACard(place, model, act)) {
+        continue;
+      }
       if (act == Act.UP) {
         open.add(new Page.Open(Optional.empty(), "up down another"));
       } else if (act != Act.DOWN) {
@@ -171,15 +173,30 @@ public final class Pages {
       return open;
     }
     open.add(new Page.Open(Optional.of(Act.FIND), Act.FIND.words()));
-    // A question that is left by the same key says so in its own words.
-    if (!acts.contains(Act.LEAVE_QUESTION)) {
-      back(model).ifPresent(open::add);
-    }
+    KeyMap keys = model.settings().keys();
+    back(model).filter(way -> !hasKeyOf(way, open, keys)).ifPresent(open::add);
     if (model.job().filter(job -> !job.lookOnly()).isPresent()) {
       open.add(Page.Open.always(Optional.of(Act.UNDO), Act.UNDO.words()));
     }
     open.add(Page.Open.always(Optional.of(Act.HELP), Act.HELP.words()));
     return open;
+  }
+
+  /** What the common key does needs no second key in the line. */
+  private static boolean saidAlready(List<Page.Open> open, String says) {
+    return open.stream().anyMatch(other -> other.says().equals(says));
+  }
+
+  /** A card is turned before a later step is gone to. */
+  private static boolean behindACard(Place place, Model model, Act act) {
+    return act == Act.NEXT_STEP && place.acts(model).contains(Act.SEEN);
+  }
+
+  private static boolean hasKeyOf(Page.Open way, List<Page.Open> open, KeyMap keys) {
+    String key = way.act().map(keys::firstOf).orElse("");
+    return open.stream()
+        .flatMap(other -> other.act().stream())
+        .anyMatch(act -> keys.firstOf(act).equals(key));
   }
 
   /** Where one comes to by going back: from a place to the job, from the job to the tray. */

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import linkwright.coach.content.Beside;
+import linkwright.coach.content.Drawing;
 import linkwright.coach.content.Emphasis;
 import linkwright.coach.content.Fields;
 import linkwright.coach.content.Part;
@@ -56,8 +57,11 @@ class PlanContentTest {
 
   @Test
   void the_form_stands_beside_what_it_comes_to() {
-    assertThat(new PlanPlace().content(bench.model()).parts())
-        .containsExactly(new Beside(List.of(new Fields(held(bench).open())), said(bench)));
+    Beside beside = (Beside) new PlanPlace().content(bench.model()).parts().get(0);
+    assertThat(beside.first()).startsWith(new Fields(held(bench).open()));
+    assertThat(beside.first().subList(1, beside.first().size()))
+        .allMatch(part -> part instanceof Drawing drawing && drawing.spare());
+    assertThat(beside.second()).isEqualTo(said(bench));
   }
 
   @Test

@@ -72,7 +72,9 @@ final class BenchPassing {
 
   private static boolean inAWait(Model model, AtBench at, WaitingPiece pile) {
     OpenJob job = model.job().orElseThrow();
-    return AtBench.of(at.routine(), job, pile.step().orElseThrow()).waitRunning(model).isPresent();
+    AtBench there = AtBench.of(at.routine(), job, pile.step().orElseThrow());
+    boolean more = there.together() && AtWait.of(model, there).hasWork();
+    return there.waitRunning(model).isPresent() && !more;
   }
 
   private static Map<StepId, String> passed(Model model) {
@@ -126,7 +128,7 @@ final class BenchPassing {
   /** What is left at a step that is gone past; empty if nothing is. */
   private static String leftAt(OpenJob job, AtBench at) {
     if (!at.counts()) {
-      return job.state().course().stepsDone().contains(at.step().id()) ? "" : "nothing done";
+      return at.isDone(job.state()) ? "" : "nothing done";
     }
     if (at.begins()) {
       return at.through() == 0 ? "none " + at.stage() : "";

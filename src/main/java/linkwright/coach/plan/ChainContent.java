@@ -157,7 +157,7 @@ public record ChainContent(
             hours ->
                 rows.add(
                     Row.of(
-                            "hours",
+                            hours.hours() > hours.hoursToGo() ? "hours in all" : "hours",
                             "about " + ForecastWords.hours(hours.hours(), hours.plusMinus()))
                         .from(hours.from().word())));
     ForecastWords.redos(standing).ifPresent(redos -> rows.add(row("redone", redos)));

@@ -132,9 +132,7 @@ public final class SettingsFields {
           case ScreenBar.KEY -> Measure.LENGTH;
           default -> Measure.WORDS;
         };
-    return field
-        .takes(measure, model.settings().units())
-        .helped(each.help());
+    return field.takes(measure, model.settings().units()).helped(each.help());
   }
 
   static Map<String, String> troubles(Form form) {

@@ -86,9 +86,7 @@ public final class BendContent {
   public static List<Part> beneath(List<Part> bends) {
     return page(bends).stream()
         .skip(1)
-        .map(
-            part ->
-                part instanceof Prose prose ? new Prose(Prose.Kind.SPARE, prose.text()) : part)
+        .map(part -> part instanceof Prose prose ? new Prose(Prose.Kind.SPARE, prose.text()) : part)
         .toList();
   }
 

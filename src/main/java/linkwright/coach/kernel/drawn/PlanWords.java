@@ -10,6 +10,7 @@ import linkwright.quantity.UnitStyle;
 import linkwright.reference.Metal;
 import linkwright.routine.PieceKind;
 import linkwright.standing.Standing;
+import linkwright.standing.StillToDo;
 
 /** A plan's sizes by the placeholders of routine texts. */
 public final class PlanWords {
@@ -20,16 +21,16 @@ public final class PlanWords {
     return standing
         .counted()
         .plan()
-        .map(plan -> toCut(of(plan, units), standing))
+        .map(plan -> stillToCut(of(plan, units), standing))
         .or(() -> standing.counted().part().map(part -> of(part, units)))
         .orElse(Map.of());
   }
 
-  /** Blanks are those still to cut, as the bench counts them; all of the plan once none is. */
-  private static Map<String, String> toCut(Map<String, String> words, Standing standing) {
-    int blanks = standing.left().get(PieceKind.LINK).toCutOrAsMany();
-    if (blanks > 0) {
-      words.put("blanks", Integer.toString(blanks));
+  /** How many blanks are to be cut is counted anew with every entry; once none is, the plan's. */
+  private static Map<String, String> stillToCut(Map<String, String> words, Standing standing) {
+    StillToDo links = standing.left().get(PieceKind.LINK);
+    if (links != null && links.toCutOrAsMany() > 0) {
+      words.put("blanks", Integer.toString(links.toCutOrAsMany()));
     }
     return words;
   }
