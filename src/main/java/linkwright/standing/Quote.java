@@ -90,14 +90,9 @@ public record Quote(
     double lost = pieces * loss / (1 - loss);
     double density = plan.wish().metal().densityGCm3().value();
     double dust =
-        WireMass.grams(
-                plan.wish().wireAreaMm2(),
-                plan.links() * plan.wish().kerfMm(),
-                density)
+        WireMass.grams(plan.wish().wireAreaMm2(), plan.links() * plan.wish().kerfMm(), density)
             + WireMass.grams(
-                plan.wish().ringAreaMm2(),
-                plan.rings() * plan.wish().kerfMm(),
-                density);
+                plan.wish().ringAreaMm2(), plan.rings() * plan.wish().kerfMm(), density);
     return new Price.Used(pieces + lost + dust, lost, dust, plan.solderPlacedG(), hours);
   }
 

@@ -188,13 +188,7 @@ public record Standing(
     Forecast forecast =
         state.course().closed()
             ? Forecast.NOTHING
-            : hours(
-                left,
-                state,
-                routine,
-                redos,
-                handbook.hands(),
-                Fineness.of(counted.wish()));
+            : hours(left, state, routine, redos, handbook.hands(), Fineness.of(counted.wish()));
     return new Standing(
         counted,
         left,

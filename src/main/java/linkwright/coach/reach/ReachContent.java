@@ -156,8 +156,7 @@ public record ReachContent(UnitStyle units, String currency) {
   private String more(Bound limit, double amount, OnHand there) {
     String takes = takes(limit, OptionalDouble.of(amount));
     double least = there.amount(limit);
-    boolean hidden =
-        Double.isFinite(least) && takes.equals(takes(limit, OptionalDouble.of(least)));
+    boolean hidden = Double.isFinite(least) && takes.equals(takes(limit, OptionalDouble.of(least)));
     return (hidden ? "a little over " : "") + takes;
   }
 
