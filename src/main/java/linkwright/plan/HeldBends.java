@@ -16,6 +16,7 @@ import linkwright.link.PatternCheck;
 import linkwright.link.PatternPart;
 import linkwright.link.Run;
 import linkwright.link.Side;
+import linkwright.quantity.Decimals;
 
 /**
  * A pattern's runs, bends and joints in one line, so that a kept plan can hold them: {@code
@@ -41,7 +42,7 @@ final class HeldBends {
     if (part instanceof Run run) {
       return "run/"
           + (run.mm().isPresent()
-              ? Double.toString(run.mm().getAsDouble())
+              ? Decimals.exactly(run.mm().getAsDouble())
               : run.asRest() ? "as rest" : "rest");
     }
     Bend bend = (Bend) part;
@@ -49,7 +50,7 @@ final class HeldBends {
             bend.curl() ? "curl" : "bend",
             bend.over(),
             bend.to().orElse(NONE),
-            Double.toString(bend.turnDeg()),
+            Decimals.exactly(bend.turnDeg()),
             word(bend.side()),
             (bend.eye() ? "eye" : NONE) + (bend.overOnPurpose() ? "/over" : ""))
         .stream()
@@ -96,11 +97,15 @@ final class HeldBends {
     }
   }
 
+  private static double number(String word) {
+    return Decimals.read(word).orElseThrow();
+  }
+
   private static Run run(String word) {
     return switch (word) {
       case "rest" -> Run.rest();
       case "as rest" -> Run.likeRest();
-      default -> new Run(OptionalDouble.of(Double.parseDouble(word)), false);
+      default -> new Run(OptionalDouble.of(number(word)), false);
     };
   }
 
@@ -108,7 +113,7 @@ final class HeldBends {
     return new Bend(
         words[1],
         Optional.of(words[2]).filter(to -> !to.equals(NONE)),
-        Double.parseDouble(words[3]),
+        number(words[3]),
         Side.valueOf(words[4].toUpperCase(Locale.ROOT)),
         words[5].equals("eye"),
         words[0].equals("curl"),
