@@ -112,14 +112,19 @@ public final class ClassContent {
             + ".";
   }
 
-  /** The step's own title for routine and step, with anything between; itself where none is known. */
+  /**
+   * The step's own title for routine and step, with anything between; itself where none is known.
+   */
   private static String title(String path, Handbook handbook) {
     List<String> ids = List.of(path.split("/", -1));
     return handbook
         .routine(ids.get(0))
         .flatMap(
             routine ->
-                ids.stream().skip(1).flatMap(id -> routine.step(new StepId(id)).stream()).findFirst())
+                ids.stream()
+                    .skip(1)
+                    .flatMap(id -> routine.step(new StepId(id)).stream())
+                    .findFirst())
         .map(Step::title)
         .orElse(path);
   }
