@@ -11,7 +11,7 @@ import linkwright.coach.content.Page;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Pieces;
 import linkwright.coach.content.Table;
-import linkwright.coach.content.Wait;
+import linkwright.coach.content.WaitShown;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Clock;
 import linkwright.coach.kernel.DraftWords;
@@ -22,6 +22,7 @@ import linkwright.coach.kernel.Writing;
 import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.coach.kernel.safety.HotWorkWords;
 import linkwright.coach.keys.Act;
+import linkwright.coach.keys.KeyMap;
 import linkwright.coach.round.RoundPlace;
 
 /** What is to be shown of a model: what its place says, and what is said everywhere. */
@@ -68,12 +69,12 @@ public final class Pages {
     return away;
   }
 
-  private static Optional<Wait> wait(Model model) {
+  private static Optional<WaitShown> wait(Model model) {
     return model.waits().stream()
         .findFirst()
         .map(
             wait ->
-                new Wait(
+                new WaitShown(
                     wait.run().name(),
                     wait.job(),
                     Clock.running(wait.run().left(model.steady()).toSeconds()),
@@ -133,8 +134,7 @@ public final class Pages {
     return act == Act.UP ? lines > 1 : !list || lines > 0 || !OF_A_LINE.contains(act);
   }
 
-  private static List<Page.Open> open(
-      Model model, Place place, List<Act> acts, Content body) {
+  private static List<Page.Open> open(Model model, Place place, List<Act> acts, Content body) {
     Set<Act> shown = inBody(body);
     if (model.held().form().isPresent()) {
       return ofForm(model.held().form().get());
@@ -157,6 +157,9 @@ public final class Pages {
       if (shown.contains(act) || act == Act.UNDO || act == Act.LESS || act == Act.LEAVE) {
         continue;
       }
+      if (saidAlready(open, place.says(model, act)) || behindACard(place, model, act)) {
+        continue;
+      }
       if (act == Act.UP) {
         open.add(new Page.Open(Optional.empty(), "up down another"));
       } else if (act != Act.DOWN) {
@@ -169,15 +172,30 @@ public final class Pages {
       return open;
     }
     open.add(new Page.Open(Optional.of(Act.FIND), Act.FIND.words()));
-    // A question that is left by the same key says so in its own words.
-    if (!acts.contains(Act.LEAVE_QUESTION)) {
-      back(model).ifPresent(open::add);
-    }
+    KeyMap keys = model.settings().keys();
+    back(model).filter(way -> !hasKeyOf(way, open, keys)).ifPresent(open::add);
     if (model.job().filter(job -> !job.lookOnly()).isPresent()) {
       open.add(Page.Open.always(Optional.of(Act.UNDO), Act.UNDO.words()));
     }
     open.add(Page.Open.always(Optional.of(Act.HELP), Act.HELP.words()));
     return open;
+  }
+
+  /** What the common key does needs no second key in the line. */
+  private static boolean saidAlready(List<Page.Open> open, String says) {
+    return open.stream().anyMatch(other -> other.says().equals(says));
+  }
+
+  /** A card is turned before a later step is gone to. */
+  private static boolean behindACard(Place place, Model model, Act act) {
+    return act == Act.NEXT_STEP && place.acts(model).contains(Act.SEEN);
+  }
+
+  private static boolean hasKeyOf(Page.Open way, List<Page.Open> open, KeyMap keys) {
+    String key = way.act().map(keys::firstOf).orElse("");
+    return open.stream()
+        .flatMap(other -> other.act().stream())
+        .anyMatch(act -> keys.firstOf(act).equals(key));
   }
 
   /** Where one comes to by going back: from a place to the job, from the job to the tray. */

@@ -37,6 +37,8 @@ class FindTest {
   void a_step_is_opened() {
     String title = bench.at().routine().steps().get(4).title();
     find(title).seeCautions();
+    assertThat(bench.at().number()).as("its own cards come first").isEqualTo(1);
+    find(title).seeCautions();
     assertThat(bench.at().number()).isEqualTo(5);
   }
 

@@ -126,12 +126,19 @@ public final class EntryWords {
               : ", not all was looked to");
     }
     if (fact instanceof Fact.TimerStarted timer) {
-      return "timer set: " + timer.name() + ", " + Clock.spoken((double) timer.seconds());
+      return "timer set: "
+          + timer.name()
+          + (timer.wentIn().isEmpty() ? "" : ", " + counted(timer.wentIn()))
+          + ", "
+          + Clock.spoken((double) timer.seconds());
     }
     if (fact instanceof Fact.TimerAnswered answered) {
-      return "timer quieted: entry "
-          + answered.timer()
-          + (answered.reason().isEmpty() ? "" : ", before its time: " + answered.reason());
+      return switch (answered.how()) {
+        case NOT_SAID -> "timer answered";
+        case TIME -> "wait over by its time";
+        case LOOKED -> "wait over: looked, done";
+        case REASON -> "wait ended before its time: " + answered.reason();
+      };
     }
     if (fact instanceof Fact.WeighedIn in) {
       return "weighed in" + mass(", chain ", in.chainG(), units) + length(in.lengthMm(), units);

@@ -304,6 +304,8 @@ class FactCodecsTest {
               ? (Object) chance.nextInt(100)
               : of == Double.class
                   ? (Object) (chance.nextInt(1000) / 10.0)
+                  : of == Stage.class
+                      ? new Stage(text(chance))
                   : of == Sourced.class
                       ? new Sourced(text(chance), SOURCES.get(chance.nextInt(SOURCES.size())))
                       : text(chance);
