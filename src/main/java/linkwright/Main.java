@@ -1,6 +1,7 @@
 package linkwright;
 
 import java.nio.file.InvalidPathException;
+import java.util.Locale;
 import java.util.Optional;
 import linkwright.cli.BadName;
 import linkwright.cli.Commands;
@@ -17,6 +18,8 @@ public final class Main {
 
   /** The program's beginning. */
   public static void main(String[] arguments) {
+    // Figures are written as they are read, whatever the system's language writes.
+    Locale.setDefault(Locale.Category.FORMAT, Locale.ROOT);
     int status = begun(arguments);
     // On the good path nothing is forced: whatever else runs in this process may end as it likes.
     if (status != Exit.GOOD) {

@@ -8,11 +8,11 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import linkwright.disk.Disk;
 import linkwright.files.Home;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.Read;
 
 /**
@@ -147,11 +147,8 @@ public record Examination(List<Examined> findings) {
     return BookFile.look(book.path()).map(read -> read.lines().size() == TRIALS).orElse(false)
         ? new Examined(
             true,
-            String.format(
-                Locale.ROOT,
-                "An entry is written and synced in %.1f ms (the middle one of %d).",
-                millis[TRIALS / 2],
-                TRIALS))
+            "An entry is written and synced in %s ms (the middle one of %s)."
+                .formatted(Decimals.fixed(millis[TRIALS / 2], 1), TRIALS))
         : new Examined(false, "Entries that were written cannot be read again.");
   }
 

@@ -13,9 +13,9 @@ import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
 import linkwright.cli.console.Teller;
-import linkwright.exchange.forms.OutForm;
 import linkwright.coach.again.AgainContent;
 import linkwright.coach.content.Part;
+import linkwright.exchange.forms.OutForm;
 import linkwright.files.Home;
 import linkwright.files.Library;
 import linkwright.files.PlanFile;
@@ -29,6 +29,7 @@ import linkwright.shell.NewBook;
 import linkwright.shell.Start;
 import linkwright.standing.CountedPlan;
 import linkwright.standing.Handbook;
+import linkwright.standing.JobPrices;
 import linkwright.standing.MadeAgain;
 import linkwright.standing.Standing;
 import picocli.CommandLine.Command;
@@ -130,7 +131,7 @@ final class AgainCommand implements Callable<Integer> {
       return root.wrong(wrong.get());
     }
     here.err().sayAll(Located.all(choices.problems()));
-    List<Part> parts = new AgainContent(units, earlier.accounts()).of(again, standing);
+    List<Part> parts = new AgainContent(units, JobPrices.of(earlier, handbook)).of(again, standing);
     if (answer.forReading()) {
       String called = again.wish().getOrDefault(WishKeys.JOB, earlier.course().name());
       here.out().sayAll(PlanText.of(called, parts));

@@ -4,11 +4,11 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
-import linkwright.shell.BookOfJob;
 import linkwright.exchange.Exported;
 import linkwright.exchange.forms.OutForm;
 import linkwright.files.Library;
 import linkwright.quantity.Read;
+import linkwright.shell.BookOfJob;
 import linkwright.shell.Start;
 import linkwright.standing.Handbook;
 import picocli.CommandLine.Command;
@@ -58,7 +58,8 @@ final class ExportCommand implements Callable<Integer> {
                     read == OutForm.TEXT
                         ? Read.bad("An export is for other programs: --as csv, json or yaml.")
                         : Read.good(read));
-    Read<String> text = as.flatMap(read -> tables().flatMap(all -> all.text(table.orElse(""), read)));
+    Read<String> text =
+        as.flatMap(read -> tables().flatMap(all -> all.text(table.orElse(""), read)));
     if (text instanceof Read.Bad<String> bad) {
       return root.wrong(bad.sentence());
     }

@@ -1,5 +1,6 @@
 package linkwright.cli;
 
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -12,6 +13,8 @@ import linkwright.exchange.forms.OutForm;
 import linkwright.files.Library;
 import linkwright.quantity.Decimals;
 import linkwright.quantity.Read;
+import linkwright.quantity.SaidIn;
+import linkwright.quantity.UnitStyle;
 import linkwright.routine.TradeWords;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
@@ -79,7 +82,8 @@ final class ListCommand {
     List<Map<String, Object>> rows = listed.rows.apply(library);
     if (form.orThrow() == OutForm.TEXT) {
       TradeWords words = Choices.load(root.home()).user().words();
-      rows.forEach(row -> root.here().out().say(words.show(line(row))));
+      UnitStyle units = Choices.load(root.home()).user().units();
+      rows.forEach(row -> root.here().out().say(SaidIn.units(words.show(line(row)), units)));
     } else {
       String name = listed.name().toLowerCase(Locale.ROOT);
       root.here().out().print(form.orThrow().written(name, rows));
@@ -87,19 +91,33 @@ final class ListCommand {
     return Exit.GOOD;
   }
 
+  /** Ends of a key → the unit that it stands for, as it is read. */
+  private static final Map<String, String> UNITS =
+      Map.of("_g_cm3", " g/cm³", "_c", " °C", "_mm", " mm", "_g", " g", "_permille", " ‰");
+
   private static String line(Map<String, Object> row) {
     StringBuilder line = new StringBuilder(String.valueOf(row.get("id")));
     row.forEach(
         (key, value) -> {
           if (!key.equals("id") && !String.valueOf(value).isEmpty()) {
-            line.append(
-                    key.equals("name") || key.equals("says")
-                        ? ": "
-                        : "; " + key.replace('_', ' ') + " ")
-                .append(value instanceof Double number ? Decimals.upTo(number, 3) : value);
+            line.append(key.equals("name") || key.equals("says") ? ": " : "; " + said(key))
+                .append(value instanceof Double number ? Decimals.upTo(number, 3) : value)
+                .append(UNITS.getOrDefault(end(key), ""));
           }
         });
     return line.toString();
+  }
+
+  /** The longest end of a key that is a unit; empty where it has none. */
+  private static String end(String key) {
+    return UNITS.keySet().stream()
+        .filter(key::endsWith)
+        .max(Comparator.comparingInt(String::length))
+        .orElse("");
+  }
+
+  private static String said(String key) {
+    return key.substring(0, key.length() - end(key).length()).replace('_', ' ') + " ";
   }
 
   private static List<Map<String, Object>> metals(Library library) {

@@ -14,12 +14,12 @@ import linkwright.books.EntryLines;
 import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
-import linkwright.exchange.PlanYaml;
-import linkwright.exchange.forms.OutForm;
 import linkwright.coach.content.Part;
 import linkwright.coach.keys.Act;
 import linkwright.coach.plan.ChainContent;
 import linkwright.coach.whatif.WhatIfContent;
+import linkwright.exchange.PlanYaml;
+import linkwright.exchange.forms.OutForm;
 import linkwright.files.Library;
 import linkwright.files.PlanFile;
 import linkwright.job.Entry;
@@ -135,7 +135,8 @@ final class PlanCommand implements Callable<Integer> {
     Choices choices = Choices.load(root.home());
     Library library = Library.load(root.home());
     here.err().sayAll(Located.all(choices.problems()));
-    here.err().sayAll(Located.all(library.problems()));
+    here.err()
+        .sayAll(noBench ? Located.all(library.problems()) : Located.hers(library, root.home()));
     Handbook handbook =
         noBench
             ? Start.handbook(library).with(OwnBench.NONE)

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import linkwright.files.UserSettings;
+import linkwright.quantity.Count;
 import linkwright.quantity.Read;
 
 /**
@@ -90,7 +91,7 @@ public record StartOptions(
   }
 
   private Read<StartOptions> font(String value) {
-    int points = value.matches("[0-9]{1,3}") ? Integer.parseInt(value) : 0;
+    int points = Count.inDigits(value, 3).orElse(0);
     return points >= SMALLEST_FONT && points <= LARGEST_FONT
         ? Read.good(new StartOptions(home, window, theme, Optional.of(points), plain))
         : Read.bad(

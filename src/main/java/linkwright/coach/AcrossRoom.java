@@ -23,13 +23,20 @@ import linkwright.job.TimerRun;
 final class AcrossRoom {
   private AcrossRoom() {}
 
-  static Optional<Page.Across> of(Model model, Place place, Content body) {
+  static Optional<Page.Across> of(Model model, Place place, List<Act> acts, Content body) {
     boolean other =
         !model.settings().across()
             || model.held().form().isPresent()
             || place.takesEveryKey()
             || flat(body.parts()).anyMatch(AcrossRoom::whole);
-    return other ? Optional.empty() : Optional.of(of(model, place, flat(body.parts()).toList()));
+    return other
+        ? Optional.empty()
+        : Optional.of(
+            of(
+                model,
+                place,
+                acts.isEmpty() ? Act.ROUND : acts.get(0),
+                flat(body.parts()).toList()));
   }
 
   /** What is never hidden behind a number. */
@@ -38,8 +45,7 @@ final class AcrossRoom {
         || (part instanceof Prose prose && prose.kind() == Prose.Kind.CAUTION_TITLE);
   }
 
-  private static Page.Across of(Model model, Place place, List<Part> parts) {
-    Act act = place.acts(model).stream().findFirst().orElse(Act.ROUND);
+  private static Page.Across of(Model model, Place place, Act act, List<Part> parts) {
     String says = place.says(model, act);
     Optional<TimerRun> wait = model.timers().next();
     Optional<TimerRun> due = wait.filter(timer -> timer.rings(model.steady()));

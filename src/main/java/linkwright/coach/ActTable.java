@@ -75,16 +75,9 @@ public final class ActTable {
               Act.LESS);
       case HANDS ->
           List.of(
-              Act.LEAVE_OUT,
-              Act.UP,
-              Act.DOWN,
-              Act.TO_EXCHANGE,
-              Act.TO_TRAY,
-              Act.MORE,
-              Act.LESS);
+              Act.LEAVE_OUT, Act.UP, Act.DOWN, Act.TO_EXCHANGE, Act.TO_TRAY, Act.MORE, Act.LESS);
       case EXCHANGE ->
-          List.of(
-              Act.WRITE_OUT, Act.TAKE_ROWS, Act.TO_BENCH, Act.TO_TRAY, Act.MORE, Act.LESS);
+          List.of(Act.WRITE_OUT, Act.TAKE_ROWS, Act.TO_BENCH, Act.TO_TRAY, Act.MORE, Act.LESS);
       case TEST_PIECES ->
           List.of(
               Act.DRAWN,

@@ -140,14 +140,7 @@ public final class Coach implements MessageCases<Turn> {
     if (message.drawer().isPresent()) {
       ready = ready.with(ready.handbook().with(message.drawer().get()));
     }
-    int unread = message.unread();
-    return LookRound.now(
-        unread == 0
-            ? ready
-            : ready.told(
-                unread
-                    + (unread == 1 ? " job is" : " jobs are")
-                    + " not read yet: that goes on when you come back to the tray."));
+    return LookRound.now(LookRound.told(ready, message.unread(), message.problems()));
   }
 
   @Override

@@ -86,7 +86,8 @@ final class HotWorkPlace implements Place {
     List<Part> parts = new ArrayList<>();
     parts.add(new Question(HotWorkWords.asks(model), List.of()));
     for (Act act : acts(model)) {
-      String mention = ActMention.of(act) + ": " + says(model, act);
+      String pedal = act == Act.FLAMES_OUT ? ", or the pedal" : "";
+      String mention = ActMention.of(act) + pedal + ": " + says(model, act);
       parts.add(act == Act.FLAMES_OUT ? new Prose(Prose.Kind.MAIN, mention) : Prose.says(mention));
     }
     open.lit().or(open::hot).ifPresent(word -> parts.add(Prose.aside(HotWorkWords.who(word))));

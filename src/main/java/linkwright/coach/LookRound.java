@@ -3,6 +3,7 @@ package linkwright.coach;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import linkwright.coach.kernel.Drafting;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
@@ -17,6 +18,21 @@ final class LookRound {
   private static final long EVERY = 10;
 
   private LookRound() {}
+
+  /** What is not in the tray, though it should be: what cannot be read before what is not yet. */
+  static Model told(Model model, int unread, List<String> problems) {
+    if (!problems.isEmpty()) {
+      int more = problems.size() - 1;
+      return model.trouble(
+          problems.get(0) + (more == 0 ? "" : " And " + more + " more: linkwright check tells."));
+    }
+    return unread == 0
+        ? model
+        : model.told(
+            unread
+                + (unread == 1 ? " job is" : " jobs are")
+                + " not read yet: that goes on when you come back to the tray.");
+  }
 
   static Turn now(Model model) {
     return Turn.with(model.lookingRound(), new Effect.ReadBench());
@@ -54,6 +70,13 @@ final class LookRound {
     List<Effect> effects = new ArrayList<>(there.effects());
     effects.add(new Effect.ReadBench());
     effects.add(new Effect.OpenStudent("", ""));
+    if (before.held().place() == PlaceId.MADE_AGAIN) {
+      // What was typed for it has become the new job's book only now.
+      before
+          .held()
+          .form()
+          .ifPresent(form -> effects.addAll(Drafting.entered(before, form).effects()));
+    }
     return new Turn(there.model(), effects, there.next());
   }
 }

@@ -11,18 +11,19 @@ import linkwright.coach.content.Page;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Pieces;
 import linkwright.coach.content.Table;
-import linkwright.coach.content.Wait;
+import linkwright.coach.content.WaitShown;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Clock;
 import linkwright.coach.kernel.DraftWords;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
-import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Writing;
 import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.coach.kernel.safety.HotWorkWords;
 import linkwright.coach.keys.Act;
+import linkwright.coach.keys.KeyMap;
+import linkwright.coach.round.RoundPlace;
 
 /** What is to be shown of a model: what its place says, and what is said everywhere. */
 public final class Pages {
@@ -35,6 +36,7 @@ public final class Pages {
     Place place = Places.of(model);
     InTradeWords words = new InTradeWords(JobWords.tradeWords(model));
     Content body = words.of(failed.map(Failing::content).orElseGet(() -> place.content(model)));
+    List<Act> acts = place.acts(model);
     return new Page(
         model.job().map(Pages::name).orElse("Linkwright"),
         body,
@@ -46,9 +48,9 @@ public final class Pages {
         model.job().map(job -> StillToDoWords.line(model, job)).orElse(""),
         words.said(model.notice().text()),
         model.notice().trouble(),
-        failed.isPresent() ? open(Failing.ACTS) : open(model, place, body),
-        away(model, place),
-        failed.isPresent() ? Optional.empty() : AcrossRoom.of(model, place, body));
+        failed.isPresent() ? open(Failing.ACTS) : open(model, place, acts, body),
+        away(model, acts),
+        failed.isPresent() ? Optional.empty() : AcrossRoom.of(model, place, acts, body));
   }
 
   /** The job's name, and at every place of it whether anything can be entered. */
@@ -57,22 +59,22 @@ public final class Pages {
   }
 
   /** What only the places of the job lead to. */
-  private static Set<Act> away(Model model, Place place) {
+  private static Set<Act> away(Model model, List<Act> acts) {
     if (model.job().isEmpty()) {
       return Set.of();
     }
-    Set<Act> away = new HashSet<>(Places.of(PlaceId.ROUND).acts(model));
-    away.removeAll(place.acts(model));
+    Set<Act> away = new HashSet<>(RoundPlace.places(model));
+    acts.forEach(away::remove);
     away.removeAll(EverywhereActs.ALL);
     return away;
   }
 
-  private static Optional<Wait> wait(Model model) {
+  private static Optional<WaitShown> wait(Model model) {
     return model.waits().stream()
         .findFirst()
         .map(
             wait ->
-                new Wait(
+                new WaitShown(
                     wait.run().name(),
                     wait.job(),
                     Clock.running(wait.run().left(model.steady()).toSeconds()),
@@ -114,8 +116,8 @@ public final class Pages {
           Act.SEARCH);
 
   /** How many lines the place's list has; as many as you like where it shows one of them whole. */
-  private static int lines(Place place, Model model, Content body) {
-    if (place.acts(model).contains(Act.OPEN_CARD)) {
+  private static int lines(List<Act> acts, Content body) {
+    if (acts.contains(Act.OPEN_CARD)) {
       return Integer.MAX_VALUE;
     }
     int lines = 0;
@@ -129,12 +131,10 @@ public final class Pages {
 
   /** Whether a key leads somewhere here: one that is about a line needs one. */
   private static boolean leads(Act act, boolean list, int lines) {
-    return act == Act.UP
-        ? lines > 1
-        : !list || lines > 0 || !OF_A_LINE.contains(act);
+    return act == Act.UP ? lines > 1 : !list || lines > 0 || !OF_A_LINE.contains(act);
   }
 
-  private static List<Page.Open> open(Model model, Place place, Content body) {
+  private static List<Page.Open> open(Model model, Place place, List<Act> acts, Content body) {
     Set<Act> shown = inBody(body);
     if (model.held().form().isPresent()) {
       return ofForm(model.held().form().get());
@@ -148,13 +148,16 @@ public final class Pages {
     if (DueWaits.next(model).isPresent()) {
       open.add(new Page.Open(Optional.of(Act.TO_DUE), Act.TO_DUE.words()));
     }
-    boolean list = place.acts(model).contains(Act.UP);
-    int lines = lines(place, model, body);
-    for (Act act : place.acts(model)) {
+    boolean list = acts.contains(Act.UP);
+    int lines = lines(acts, body);
+    for (Act act : acts) {
       if (!leads(act, list, lines)) {
         continue;
       }
       if (shown.contains(act) || act == Act.UNDO || act == Act.LESS || act == Act.LEAVE) {
+        continue;
+      }
+      if (saidAlready(open, place.says(model, act)) || behindACard(place, model, act)) {
         continue;
       }
       if (act == Act.UP) {
@@ -169,15 +172,30 @@ public final class Pages {
       return open;
     }
     open.add(new Page.Open(Optional.of(Act.FIND), Act.FIND.words()));
-    // A question that is left by the same key says so in its own words.
-    if (!place.acts(model).contains(Act.LEAVE_QUESTION)) {
-      back(model).ifPresent(open::add);
-    }
+    KeyMap keys = model.settings().keys();
+    back(model).filter(way -> !hasKeyOf(way, open, keys)).ifPresent(open::add);
     if (model.job().filter(job -> !job.lookOnly()).isPresent()) {
       open.add(Page.Open.always(Optional.of(Act.UNDO), Act.UNDO.words()));
     }
     open.add(Page.Open.always(Optional.of(Act.HELP), Act.HELP.words()));
     return open;
+  }
+
+  /** What the common key does needs no second key in the line. */
+  private static boolean saidAlready(List<Page.Open> open, String says) {
+    return open.stream().anyMatch(other -> other.says().equals(says));
+  }
+
+  /** A card is turned before a later step is gone to. */
+  private static boolean behindACard(Place place, Model model, Act act) {
+    return act == Act.NEXT_STEP && place.acts(model).contains(Act.SEEN);
+  }
+
+  private static boolean hasKeyOf(Page.Open way, List<Page.Open> open, KeyMap keys) {
+    String key = way.act().map(keys::firstOf).orElse("");
+    return open.stream()
+        .flatMap(other -> other.act().stream())
+        .anyMatch(act -> keys.firstOf(act).equals(key));
   }
 
   /** Where one comes to by going back: from a place to the job, from the job to the tray. */

@@ -7,6 +7,7 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.WaitingWords;
 import linkwright.job.Pile;
+import linkwright.quantity.Decimals;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
 import linkwright.standing.StillToDo;
@@ -46,6 +47,10 @@ final class StillToDoWords {
   private static String why(StillToDo left) {
     return left.scrapped() == 0 || left.spares() == 0
         ? ""
-        : " (%d spare, %.0f %% being lost)".formatted(left.spares(), 100 * left.lossShare());
+        : " ("
+            + left.spares()
+            + " spare, "
+            + Decimals.percent(left.lossShare(), 0)
+            + " being lost)";
   }
 }

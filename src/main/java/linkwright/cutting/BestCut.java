@@ -6,7 +6,8 @@ package linkwright.cutting;
  *
  * @param lacking repeats that are let go
  * @param counts what is cut from each length
- * @param proved whether no way lets fewer repeats go, nor, where none is let go, takes fewer lengths
+ * @param proved whether no way lets fewer repeats go, nor, where none is let go, takes fewer
+ *     lengths
  */
 record BestCut(int lacking, CutCounts counts, boolean proved) {
 

@@ -41,7 +41,8 @@ record CutCounts(int[][] of) {
         }
       }
       int rings = (int) Math.max(0, wire.ringsBeside(wire.ofBlanks(more[j]), j));
-      int add = Math.min(wire.wanted()[wire.ring()] - all[wire.ring()], rings - more[j][wire.ring()]);
+      int add =
+          Math.min(wire.wanted()[wire.ring()] - all[wire.ring()], rings - more[j][wire.ring()]);
       more[j][wire.ring()] += Math.max(0, add);
       all[wire.ring()] += Math.max(0, add);
     }

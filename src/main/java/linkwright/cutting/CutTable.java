@@ -127,8 +127,8 @@ final class CutTable {
   }
 
   /**
-   * The pieces after which the least wire is missing, of all that the lengths yield: no fewer of any
-   * kind than those. Coils are not counted.
+   * The pieces after which the least wire is missing, of all that the lengths yield: no fewer of
+   * any kind than those. Coils are not counted.
    */
   int[] leastMissing(int[] least) {
     int[] rings = layer(ways.size() - 1);

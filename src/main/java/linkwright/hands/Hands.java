@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.ToDoubleFunction;
 import java.util.function.ToIntFunction;
 import java.util.stream.Stream;
 import linkwright.fit.EarlierJob;
@@ -40,8 +41,7 @@ public final class Hands {
 
   private final List<TaughtJob> jobs;
   private final Set<String> leftOut;
-  private final String own;
-  private final String person;
+  private final List<TaughtJob> counting;
   private final String batch;
   private final Map<String, Maker> priors = new HashMap<>();
 
@@ -49,9 +49,13 @@ public final class Hands {
       List<TaughtJob> jobs, Set<String> leftOut, String own, String person, String batch) {
     this.jobs = jobs.stream().sorted(Comparator.comparing(TaughtJob::last)).toList();
     this.leftOut = Set.copyOf(leftOut);
-    this.own = own;
-    this.person = person;
     this.batch = batch;
+    this.counting =
+        this.jobs.stream()
+            .filter(job -> !job.slug().equals(own) && !this.leftOut.contains(job.slug()))
+            .filter(
+                job -> person.isEmpty() || job.person().isEmpty() || job.person().equals(person))
+            .toList();
   }
 
   /**
@@ -86,10 +90,7 @@ public final class Hands {
 
   /** The jobs that count here, the oldest first. */
   public List<TaughtJob> counting() {
-    return jobs.stream()
-        .filter(job -> !job.slug().equals(own) && !leftOut.contains(job.slug()))
-        .filter(job -> person.isEmpty() || job.person().isEmpty() || job.person().equals(person))
-        .toList();
+    return counting;
   }
 
   /** What is believed of the hands before a job's first piece; empty where no piece taught any. */
@@ -177,7 +178,6 @@ public final class Hands {
     double weight = 1;
     double bad = 0;
     double made = 0;
-    List<TaughtJob> counting = counting();
     for (int i = counting.size() - 1; i >= 0; i--) {
       int through = 0;
       int gone = 0;
@@ -211,14 +211,22 @@ public final class Hands {
 
   /** How long one takes of what is done, s, older jobs less; empty if it was never done. */
   public OptionalDouble secondsEach(String what) {
-    List<TaughtJob> counting = counting();
+    return secondsEach(what, Pace::seconds);
+  }
+
+  /** The same as it would be in ordinary wire, for {@link Fineness} to be heeded. */
+  public OptionalDouble ordinarySecondsEach(String what) {
+    return secondsEach(what, Pace::ordinarySeconds);
+  }
+
+  private OptionalDouble secondsEach(String what, ToDoubleFunction<Pace> took) {
     double weight = 1;
     double seconds = 0;
     double times = 0;
     for (int i = counting.size() - 1; i >= 0; i--) {
       Pace pace = counting.get(i).paces().get(what);
       if (pace != null) {
-        seconds += weight * pace.seconds();
+        seconds += weight * took.applyAsDouble(pace);
         times += weight * pace.times();
         weight *= KEPT;
       }

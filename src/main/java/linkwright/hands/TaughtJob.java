@@ -1,6 +1,5 @@
 package linkwright.hands;
 
-import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -23,6 +22,7 @@ import linkwright.link.Pattern;
 import linkwright.plan.ChainWish;
 import linkwright.plan.WishKeys;
 import linkwright.plan.WishReading;
+import linkwright.quantity.Decimals;
 import linkwright.reference.Reference;
 import linkwright.routine.Counts;
 import linkwright.routine.Routine;
@@ -88,7 +88,7 @@ public record TaughtJob(
         batch(counting),
         wish.flatMap(known -> pieces(known, state)),
         StageResult.of(counting),
-        routine.map(known -> paces(known, state.times())).orElse(Map.of()),
+        routine.map(known -> paces(known, state.times(), Fineness.of(wish))).orElse(Map.of()),
         typed(state),
         pickle(counting));
   }
@@ -111,9 +111,7 @@ public record TaughtJob(
             (name, value) -> {
               boolean ofMetal = name.equals(PriceList.METAL_PER_G);
               if (!ofMetal || !metal.isEmpty()) {
-                typed.put(
-                    "prices." + name + (ofMetal ? "." + metal : ""),
-                    BigDecimal.valueOf(value).stripTrailingZeros().toPlainString());
+                typed.put("prices." + name + (ofMetal ? "." + metal : ""), Decimals.upTo(value, 9));
               }
             });
     return typed;
@@ -175,7 +173,7 @@ public record TaughtJob(
                         size.get()));
   }
 
-  private static Map<String, Pace> paces(Routine routine, TimeSheet times) {
+  private static Map<String, Pace> paces(Routine routine, TimeSheet times, Fineness fineness) {
     Map<String, Pace> paces = new LinkedHashMap<>();
     for (Step step : routine.steps()) {
       double seconds = times.secondsByStep().getOrDefault(step.id(), 0.0);
@@ -185,7 +183,8 @@ public record TaughtJob(
               ? times.throughByStep().getOrDefault(step.id(), 0)
               : Math.max(1, times.timesByStep().getOrDefault(step.id(), 0));
       if (seconds > 0 && come > 0) {
-        paces.merge(Pace.of(step), new Pace(seconds, come), Pace::and);
+        double longer = Pace.pieceOf(step).map(fineness::times).orElse(1.0);
+        paces.merge(Pace.of(step), new Pace(seconds, come, seconds / longer), Pace::and);
       }
     }
     return paces;

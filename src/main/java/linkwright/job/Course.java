@@ -5,7 +5,6 @@ import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
 import linkwright.routine.StepId;
-import linkwright.routine.WaitId;
 
 /**
  * How far a job has come through its routine.
@@ -16,7 +15,7 @@ import linkwright.routine.WaitId;
  * @param reckonedWith key of the wish → what was taken where nothing was typed
  * @param step the step that is open, empty if none was opened yet
  * @param stepsDone steps without a count that were done
- * @param waitsBegun step → its waits begun for what is not done yet
+ * @param waits what is in the waits of its steps and has not come out
  * @param passed step → what was left there when it was passed with nothing done
  * @param closed whether the job is closed
  * @param nextTime what to do differently next time
@@ -28,14 +27,21 @@ public record Course(
     Map<String, Sourced> reckonedWith,
     StepId step,
     Set<StepId> stepsDone,
-    Map<StepId, Set<WaitId>> waitsBegun,
+    InWaits waits,
     Map<StepId, String> passed,
     boolean closed,
     String nextTime) {
   static final Course BLANK =
-      new Course("", "", Map.of(), Map.of(), StepId.NONE, Set.of(), Map.of(), Map.of(), false, "");
+      new Course("", "", Map.of(), Map.of(), StepId.NONE, Set.of(), InWaits.NONE, Map.of(), false, "");
 
-  Course after(Fact fact) {
+  Course after(Entry entry) {
+    Fact fact = entry.fact();
+    Course next = after(fact);
+    InWaits now = waits.after(entry);
+    return now.equals(waits) ? next : next.with(now);
+  }
+
+  private Course after(Fact fact) {
     if (fact instanceof Fact.JobOpened opened) {
       return new Course(
           opened.name(),
@@ -44,7 +50,7 @@ public record Course(
           reckonedWith,
           step,
           stepsDone,
-          waitsBegun,
+          waits,
           passed,
           false,
           nextTime);
@@ -57,32 +63,22 @@ public record Course(
           plan.reckonedWith(),
           step,
           stepsDone,
-          waitsBegun,
+          waits,
           passed,
           closed,
           nextTime);
     }
     if (fact instanceof Fact.StepOpened opened) {
-      return with(opened.step(), stepsDone, waitsBegun, passed);
+      return with(opened.step(), stepsDone, passed);
     }
     if (fact instanceof Fact.StepDone done) {
-      return with(
-          step,
-          plus(stepsDone, done.step()),
-          without(waitsBegun, done.step()),
-          without(passed, done.step()));
+      return with(step, plus(stepsDone, done.step()), without(passed, done.step()));
     }
     if (fact instanceof Fact.PiecesThrough through) {
-      return with(
-          step, stepsDone, without(waitsBegun, through.step()), without(passed, through.step()));
-    }
-    if (fact instanceof Fact.TimerStarted timer && !timer.step().isEmpty()) {
-      Set<WaitId> begun = waitsBegun.getOrDefault(timer.step(), Set.of());
-      return with(
-          step, stepsDone, with(waitsBegun, timer.step(), plus(begun, timer.waitId())), passed);
+      return with(step, stepsDone, without(passed, through.step()));
     }
     if (fact instanceof BenchFact.StepSkipped skipped) {
-      return with(step, stepsDone, waitsBegun, with(passed, skipped.step(), skipped.why()));
+      return with(step, stepsDone, with(passed, skipped.step(), skipped.why()));
     }
     if (fact instanceof Fact.JobClosed done) {
       return closed(true, done.nextTime());
@@ -92,16 +88,23 @@ public record Course(
 
   private Course closed(boolean nowClosed, String learnt) {
     return new Course(
-        name, routine, wish, reckonedWith, step, stepsDone, waitsBegun, passed, nowClosed, learnt);
+        name, routine, wish, reckonedWith, step, stepsDone, waits, passed, nowClosed, learnt);
   }
 
-  private Course with(
-      StepId newStep,
-      Set<StepId> newDone,
-      Map<StepId, Set<WaitId>> newWaits,
-      Map<StepId, String> newPassed) {
+  private Course with(StepId newStep, Set<StepId> newDone, Map<StepId, String> newPassed) {
     return new Course(
-        name, routine, wish, reckonedWith, newStep, newDone, newWaits, newPassed, closed, nextTime);
+        name, routine, wish, reckonedWith, newStep, newDone, waits, newPassed, closed, nextTime);
+  }
+
+  private Course with(InWaits others) {
+    return new Course(
+        name, routine, wish, reckonedWith, step, stepsDone, others, passed, closed, nextTime);
+  }
+
+  /** The same with no more in its waits than the piles hold. */
+  Course within(Piles piles) {
+    InWaits left = waits.within(piles);
+    return left.equals(waits) ? this : with(left);
   }
 
   private static <T> Map<StepId, T> with(Map<StepId, T> map, StepId step, T value) {
@@ -111,8 +114,7 @@ public record Course(
   }
 
   /**
-   * What is through has had its wait, and is not passed any more; what comes to the step next has
-   * not.
+   * What was worked at after all is not passed any more.
    */
   private static <T> Map<StepId, T> without(Map<StepId, T> map, StepId step) {
     Map<StepId, T> left = new HashMap<>(map);

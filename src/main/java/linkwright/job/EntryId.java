@@ -2,6 +2,7 @@ package linkwright.job;
 
 import java.util.Optional;
 import java.util.regex.Pattern;
+import linkwright.quantity.Count;
 
 /**
  * How one entry names another; stays true when books of two machines are merged.
@@ -28,14 +29,9 @@ public record EntryId(String device, int number) {
   /** Reads back what is written; empty if it is not of that shape. */
   public static Optional<EntryId> parse(String text) {
     int dash = text.lastIndexOf('-');
-    if (dash < 1) {
-      return Optional.empty();
-    }
-    try {
-      return Optional.of(
-          new EntryId(text.substring(0, dash), Integer.parseInt(text.substring(dash + 1))));
-    } catch (NumberFormatException notANumber) {
-      return Optional.empty();
-    }
+    return dash < 1
+        ? Optional.empty()
+        : Count.inDigits(text.substring(dash + 1), 9)
+            .map(number -> new EntryId(text.substring(0, dash), number));
   }
 }

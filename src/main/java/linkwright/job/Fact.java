@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
 import linkwright.routine.StepId;
@@ -203,10 +204,78 @@ public sealed interface Fact
   /**
    * A timer was set: a wait of a step, known by its id, or one of the user's own without. The name
    * is what is shown.
+   *
+   * @param pieces kind → how many go into the wait, those to be done again apart; none for all that
+   *     is there
+   * @param redo kind → how many go in that are to be done again
+   * @param stages kind → the stage that it reaches at the step
    */
-  record TimerStarted(String name, long seconds, WaitId waitId, StepId step) implements Fact {
+  record TimerStarted(
+      String name,
+      long seconds,
+      WaitId waitId,
+      StepId step,
+      Map<PieceKind, Integer> pieces,
+      Map<PieceKind, Integer> redo,
+      Map<PieceKind, Stage> stages)
+      implements Fact {
+    public TimerStarted {
+      pieces = copy(pieces);
+      redo = copy(redo);
+      stages = copy(stages);
+    }
+
     public TimerStarted(String name, long seconds) {
-      this(name, seconds, WaitId.NONE, StepId.NONE);
+      this(name, seconds, WaitId.NONE, StepId.NONE, Map.of());
+    }
+
+    /** A wait of a step with what goes into it, by the stage that it is on its way to. */
+    public TimerStarted(
+        String name, long seconds, WaitId waitId, StepId step, Map<OnWay, Integer> goesIn) {
+      this(
+          name,
+          seconds,
+          waitId,
+          step,
+          of(goesIn, false),
+          of(goesIn, true),
+          toStages(goesIn.keySet()));
+    }
+
+    private static Map<PieceKind, Stage> toStages(Set<OnWay> goesIn) {
+      Map<PieceKind, Stage> stages = new LinkedHashMap<>();
+      goesIn.forEach(way -> stages.put(way.piece(), way.to()));
+      return stages;
+    }
+
+    private static Map<PieceKind, Integer> of(Map<OnWay, Integer> goesIn, boolean redo) {
+      Map<PieceKind, Integer> some = new LinkedHashMap<>();
+      goesIn.forEach(
+          (way, count) -> {
+            if (way.redo() == redo) {
+              some.put(way.piece(), count);
+            }
+          });
+      return some;
+    }
+
+    /** What is on its way → how many of it go in; empty for all that is there. */
+    public Map<OnWay, Integer> goesIn() {
+      Map<OnWay, Integer> all = new LinkedHashMap<>();
+      stages.forEach(
+          (piece, stage) -> {
+            all.put(new OnWay(piece, stage, false), pieces.getOrDefault(piece, 0));
+            all.put(new OnWay(piece, stage, true), redo.getOrDefault(piece, 0));
+          });
+      all.values().removeIf(count -> count == 0);
+      return all;
+    }
+
+    /** Kind → how many go in, those to be done again among them. */
+    public Map<PieceKind, Integer> wentIn() {
+      Map<PieceKind, Integer> all = new LinkedHashMap<>(pieces);
+      redo.forEach((piece, count) -> all.merge(piece, count, Integer::sum));
+      return all;
     }
   }
 

@@ -53,7 +53,7 @@ public record FlameLog(
   }
 
   private FlameLog worked(StepId step, Entry entry, Course before) {
-    Heat heat = new Heat(entry.id(), notBefore(entry.at()));
+    Heat heat = new Heat(entry.id(), notBefore(entry.at()), heats() + 1);
     return isTakenOut(step, entry.fact(), heat, before)
         ? new FlameLog(said, worked, plus(takenOut, step, heat), ended)
         : new FlameLog(said, plus(worked, step, heat), takenOut, ended);
@@ -62,9 +62,16 @@ public record FlameLog(
   /** What is counted after its wait was heated before that; one act may count twice. */
   private boolean isTakenOut(StepId step, Fact fact, Heat heat, Course before) {
     boolean counts = fact instanceof Fact.PiecesThrough || fact instanceof Fact.StepDone;
-    boolean waited = before.waitsBegun().containsKey(step);
+    boolean waited = !before.waits().at(step).isEmpty();
     boolean sameAct = takenOut.containsKey(step) && takenOut.get(step).at().equals(heat.at());
     return counts && (waited || sameAct);
+  }
+
+  private int heats() {
+    return Stream.concat(worked.values().stream(), takenOut.values().stream())
+        .mapToInt(Heat::nth)
+        .max()
+        .orElse(0);
   }
 
   private static Map<StepId, Heat> plus(Map<StepId, Heat> heats, StepId step, Heat heat) {
@@ -108,7 +115,7 @@ public record FlameLog(
             takenOut.entrySet().stream().filter(each -> oneByOne.test(each.getKey())))
         .filter(each -> burnsGas.test(each.getKey()))
         .map(Map.Entry::getValue)
-        .max(Comparator.comparing(Heat::at));
+        .max(Comparator.comparing(Heat::nth));
   }
 
   /** The words as others read them, under the names of book and job. */

@@ -15,12 +15,18 @@ import java.util.Set;
  *
  * @param lit the word since which a flame may be lit; empty if none is
  * @param hot the word since which a kiln or a hotplate is on; empty if none is
- * @param watch from where the fire watch runs; empty where nothing was lit, or a flame still is
+ * @param flame the word by which a flame was lit last, though it is out by now
+ * @param watch from where the fire watch runs by the entries' times, though it was ended; empty
+ *     where nothing was lit, or a flame still is
  */
-public record HotWork(Optional<FlameWord> lit, Optional<FlameWord> hot, Optional<From> watch) {
+public record HotWork(
+    Optional<FlameWord> lit,
+    Optional<FlameWord> hot,
+    Optional<FlameWord> flame,
+    Optional<From> watch) {
   /** Nothing was ever said. */
   public static final HotWork NOT_KNOWN =
-      new HotWork(Optional.empty(), Optional.empty(), Optional.empty());
+      new HotWork(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
 
   /**
    * Where a fire watch begins: the last heat, or the statement where nothing was heated.
@@ -74,7 +80,9 @@ public record HotWork(Optional<FlameWord> lit, Optional<FlameWord> hot, Optional
         }
       }
     }
-    return new HotWork(lit, hot, lit.isPresent() ? Optional.empty() : watch(books, wasLit, shut));
+    return lit.isPresent()
+        ? new HotWork(lit, hot, lit, Optional.empty())
+        : new HotWork(lit, hot, wasLit, watch(books, wasLit, shut));
   }
 
   private static Optional<From> watch(
@@ -84,19 +92,20 @@ public record HotWork(Optional<FlameWord> lit, Optional<FlameWord> hot, Optional
     }
     Instant since = lit.get().at();
     FlameWord said = shut.get();
-    From begin =
+    return Optional.of(
         books.stream()
             .flatMap(
                 book ->
                     book.heat().stream().map(heat -> new From(book.book(), heat.id(), heat.at())))
             .filter(heat -> !heat.at().isBefore(since))
             .max(Comparator.comparing(From::at))
-            .orElseGet(() -> new From(said.book(), said.id(), said.at()));
-    boolean ended =
-        books.stream()
-            .anyMatch(
-                book -> book.book().equals(begin.book()) && book.ended().contains(begin.id()));
-    return ended ? Optional.empty() : Optional.of(begin);
+            .orElseGet(() -> new From(said.book(), said.id(), said.at())));
+  }
+
+  /** Whether the watch that began with that was ended for a reason. */
+  public static boolean ended(Collection<OfBook> books, From begin) {
+    return books.stream()
+        .anyMatch(book -> book.book().equals(begin.book()) && book.ended().contains(begin.id()));
   }
 
   /** Whether anything burns that is to be put out before she goes. */

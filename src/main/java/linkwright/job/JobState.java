@@ -71,7 +71,7 @@ public record JobState(
     WireLedger wireNow =
         fact instanceof Fact.TrialChosen ? wire.uncut(before, now) : wire.after(fact);
     return new JobState(
-        course.after(fact),
+        course.after(entry).within(now),
         trials.after(entry, course.wish()),
         now,
         wireNow,

@@ -39,11 +39,6 @@ public record TimeSheet(
     return secondsByStep.values().stream().mapToDouble(Double::doubleValue).sum();
   }
 
-  /** Whether a sitting is going on. */
-  public boolean sitting() {
-    return seenAt.isPresent();
-  }
-
   TimeSheet after(Entry entry) {
     Fact fact = entry.fact();
     boolean desk = isDeskWork(fact);

@@ -2,7 +2,10 @@ package linkwright.job;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import linkwright.routine.PieceKind;
 import linkwright.routine.StepId;
 
 /**
@@ -14,9 +17,15 @@ import linkwright.routine.StepId;
  * @param startedAt when it was set
  * @param seconds how long it runs
  * @param step the step whose wait it is; empty for one of her own
+ * @param pieces kind → how many went into it; none where that was not said
  */
 public record TimerRun(
-    EntryId id, String name, Instant startedAt, long seconds, Optional<StepId> step) {
+    EntryId id,
+    String name,
+    Instant startedAt,
+    long seconds,
+    Optional<StepId> step,
+    Map<PieceKind, Integer> pieces) {
   private static final Duration LONG_OVER = Duration.ofHours(1);
 
   /**
@@ -49,7 +58,17 @@ public record TimerRun(
   }
 
   TimerRun startedAt(Instant moment) {
-    return new TimerRun(id, name, moment, seconds, step);
+    return new TimerRun(id, name, moment, seconds, step, pieces);
+  }
+
+  /** What it is for, with what went into it: {@code Pickle the links, 6 links}. */
+  public String named() {
+    String what =
+        pieces.entrySet().stream()
+            .map(each -> each.getKey().counted(each.getValue()))
+            .sorted()
+            .collect(Collectors.joining(", "));
+    return what.isEmpty() ? name : name + ", " + what;
   }
 
   /** Whether it has run out and rings until it is answered. */

@@ -61,7 +61,8 @@ public record Timers(List<TimerRun> running) {
               started.name(),
               entry.at(),
               started.seconds(),
-              Optional.of(started.step()).filter(step -> !step.isEmpty())));
+              Optional.of(started.step()).filter(step -> !step.isEmpty()),
+              started.wentIn()));
       return new Timers(List.copyOf(more));
     }
     if (entry.fact() instanceof Fact.TimerAnswered answered) {

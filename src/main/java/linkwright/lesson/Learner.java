@@ -15,6 +15,7 @@ import linkwright.job.EntryId;
 import linkwright.job.Fact;
 import linkwright.job.LessonFact;
 import linkwright.job.Strikes;
+import linkwright.quantity.Count;
 import linkwright.routine.StepId;
 
 /**
@@ -122,13 +123,9 @@ public record Learner(
     String day = routine + "/" + today + "/";
     return askings.stream()
         .filter(asking -> asking.lesson().startsWith(day))
-        .mapToInt(asking -> number(asking.lesson().substring(day.length())))
+        .mapToInt(asking -> Count.inDigits(asking.lesson().substring(day.length()), 4).orElse(0))
         .max()
         .orElse(0);
-  }
-
-  private static int number(String text) {
-    return text.matches("[0-9]{1,4}") ? Integer.parseInt(text) : 0;
   }
 
   private Lesson begun(String lesson, List<Item> bank, LocalDate today) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
 
 /**
@@ -96,20 +97,20 @@ public record BendStep(
   }
 
   private String round() {
-    String turn = "%.0f° round".formatted(turnDeg);
+    String turn = Decimals.fixed(turnDeg, 0) + "° round";
     return overDeg - turnDeg < FELT_DEG
         ? turn
-        : turn + " (%.0f° on the former, for it springs back)".formatted(overDeg);
+        : turn + " (" + Decimals.fixed(overDeg, 0) + "° on the former, for it springs back)";
   }
 
   /** What stands below its drawing. */
   public String caption(UnitStyle units) {
-    return "%d: %s %s, %s %.0f°"
+    return "%s: %s %s, %s %s°"
         .formatted(
             number,
             former,
             units.length(formerMm) + to.map(name -> " to " + name).orElse(""),
             side.name().toLowerCase(Locale.ROOT),
-            turnDeg);
+            Decimals.fixed(turnDeg, 0));
   }
 }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
+import linkwright.quantity.Count;
 import linkwright.quantity.Read;
 
 /**
@@ -63,7 +64,8 @@ public record Repeat(List<RepeatPart> parts) {
     List<RepeatPart> parts = new ArrayList<>();
     for (String part : written.split("\\+", -1)) {
       Matcher matcher = PART.matcher(part.strip());
-      if (!matcher.matches() || Integer.parseInt(matcher.group(1)) == 0) {
+      int many = matcher.matches() ? Count.inDigits(matcher.group(1), 4).orElse(0) : 0;
+      if (many == 0) {
         return Read.bad(
             "\""
                 + part.strip()
@@ -71,7 +73,7 @@ public record Repeat(List<RepeatPart> parts) {
                 + written.strip()
                 + "\" is not a number of a kind: write it like 3 round + 1 long.");
       }
-      parts.add(new RepeatPart(Integer.parseInt(matcher.group(1)), matcher.group(2).strip()));
+      parts.add(new RepeatPart(many, matcher.group(2).strip()));
     }
     return Read.good(new Repeat(parts));
   }

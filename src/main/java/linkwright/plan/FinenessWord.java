@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import linkwright.quantity.Decimals;
 import linkwright.reference.FinenessRule;
 import linkwright.reference.Metal;
 import linkwright.reference.Reference;
@@ -107,11 +108,11 @@ public final class FinenessWord {
         rule.exemptBelowG()
             .map(
                 grams ->
-                    "%.2f g%s, the limit is %.2f g"
+                    "%s g%s, the limit is %s g"
                         .formatted(
-                            rule.weighedG(massG, fineness),
+                            Decimals.fixed(rule.weighedG(massG, fineness), 2),
                             rule.ofContained() ? " of the metal itself" : "",
-                            grams))
+                            Decimals.fixed(grams, 2)))
             .orElse("there is no limit of weight");
     String mark =
         near(rule, rule.weighedG(massG, fineness))

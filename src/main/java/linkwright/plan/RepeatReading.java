@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import linkwright.quantity.Count;
 import linkwright.quantity.Read;
 
 /**
@@ -59,14 +60,14 @@ final class RepeatReading {
     Map<String, Map<String, String>> texts = new LinkedHashMap<>();
     for (String written : text.split("\\+", -1)) {
       Matcher part = PART.matcher(written.strip());
-      if (!part.matches() || Integer.parseInt(part.group(1)) == 0) {
+      int many = part.matches() ? Count.inDigits(part.group(1), 3).orElse(0) : 0;
+      if (many == 0) {
         return Read.bad(
             "“"
                 + written.strip()
                 + "” is not a number of links: write 1 long + 1 round ring=3 mm.");
       }
       String name = part.group(2);
-      int many = Integer.parseInt(part.group(1));
       if (name.equals("link") || name.equals(planned)) {
         if (!part.group(3).isBlank()) {
           return Read.bad("The sizes of the planned link stand in its own fields, not here.");

@@ -1,11 +1,20 @@
 package linkwright.quantity;
 
+import java.util.Optional;
+
 /** Whole numbers of pieces as they are typed. */
 public final class Count {
   /** A million: more pieces than anybody makes by hand. */
   public static final int MOST = 1_000_000;
 
   private Count() {}
+
+  /** The number that a text is, if it is nothing but digits, so many at most and no more than 9. */
+  public static Optional<Integer> inDigits(String text, int most) {
+    return text.matches("[0-9]{1," + most + "}")
+        ? Optional.of(Integer.parseInt(text))
+        : Optional.empty();
+  }
 
   /** Reads a whole number of pieces in digits, from 0 to a million. */
   public static Read<Integer> read(String typed) {

@@ -3,6 +3,7 @@ package linkwright.quantity;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.Optional;
 
 /**
  * Bare numbers as they are written for reading: rounded half up as they would be on paper, never as
@@ -27,6 +28,20 @@ public final class Decimals {
    */
   public static String fixed(double value, int places) {
     return text(exact(value).setScale(places, RoundingMode.HALF_UP));
+  }
+
+  /**
+   * As many decimals as it has, one at least, to be read back: with the minus sign of a keyboard.
+   */
+  public static String exactly(double value) {
+    return exact(value).toPlainString();
+  }
+
+  /** The number that a text is, if it is nothing but digits with a point or comma between. */
+  public static Optional<Double> read(String text) {
+    return text.matches("[+-]?[0-9]+([.,][0-9]+)?")
+        ? Optional.of(Double.parseDouble(text.replace(',', '.')))
+        : Optional.empty();
   }
 
   /** An amount of money with what it is counted in, where that is said. */

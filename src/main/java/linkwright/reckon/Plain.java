@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.Read;
 
 /** Reads numbers that are neither a length nor a mass: a stress, a density. */
@@ -29,7 +30,7 @@ final class Plain {
     if (!matcher.matches() || !units.contains(matcher.group(2).toLowerCase(Locale.ROOT))) {
       return Read.bad("“" + typed + "” is not a " + what + ". Write it like " + example + ".");
     }
-    double value = Double.parseDouble(matcher.group(1).replace(',', '.'));
+    double value = Decimals.read(matcher.group(1)).orElseThrow();
     if (!(value > 0)) {
       return Read.bad("“" + typed + "” is no " + what + ": it has to be more than 0.");
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.Nearest;
 import linkwright.quantity.Read;
 
@@ -73,7 +74,7 @@ public record PictureStroke(List<StrokePoint> points, boolean solid) {
         if (!parts[i].matches("-?\\d{1,4}(\\.\\d{1,3})?")) {
           return Optional.empty();
         }
-        numbers[i] = Double.parseDouble(parts[i]);
+        numbers[i] = Decimals.read(parts[i]).orElseThrow();
       }
       all.add(numbers);
     }

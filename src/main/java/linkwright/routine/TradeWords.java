@@ -64,6 +64,13 @@ public enum TradeWords {
     many(pairs, "fibre", "fiber");
     many(pairs, "vapour", "vapor");
     many(pairs, "centre", "center");
+    many(pairs, "neighbour", "neighbor");
+    many(pairs, "millimetre", "millimeter");
+    pairs.put("practise", "practice");
+    pairs.put("practised", "practiced");
+    pairs.put("harmonised", "harmonized");
+    pairs.put("bevelled", "beveled");
+    pairs.put("labelling", "labeling");
     pairs.put("centred", "centered");
     pairs.put("colouring", "coloring");
     pairs.put("sulphur", "sulfur");

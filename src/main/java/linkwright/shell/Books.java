@@ -277,6 +277,10 @@ final class Books {
             .map(why -> List.of(new TrayJob("jobs", "Your jobs", why, List.of(), EVER, false)))
             .orElseGet(() -> tray.jobs(handbook, clock.instant(), patience));
     return new Message.TrayRead(
-        jobs, tray.unread(), Optional.of(tray.hands()), Optional.of(tray.drawer(handbook)));
+        jobs,
+        tray.unread(),
+        tray.problems(),
+        Optional.of(tray.hands()),
+        Optional.of(tray.drawer(handbook)));
   }
 }

@@ -28,7 +28,10 @@ public final class SettingsKeeping {
     Settings now =
         trouble.isPresent()
             ? before
-            : of(read.orThrow(), before.keys()).in(before.zone()).across(before.across()).on(before.screen());
+            : of(read.orThrow(), before.keys())
+                .in(before.zone())
+                .across(before.across())
+                .on(before.screen());
     return new Message.SettingsKept(now, trouble);
   }
 }

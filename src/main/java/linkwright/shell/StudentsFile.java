@@ -16,6 +16,7 @@ import linkwright.files.ProblemList;
 import linkwright.files.YamlScalar;
 import linkwright.lesson.Recall;
 import linkwright.lesson.Roster;
+import linkwright.quantity.Count;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
 
@@ -61,7 +62,7 @@ public record StudentsFile(Roster roster, List<Problem> problems) {
   }
 
   private static Read<Integer> days(String typed) {
-    int days = typed.matches("[0-9]{1,2}") ? Integer.parseInt(typed) : 0;
+    int days = Count.inDigits(typed, 2).orElse(0);
     return days >= 1 && days <= Roster.LONGEST_GAP_DAYS
         ? Read.good(days)
         : Read.bad("A gap is a whole number of days from 1 to " + Roster.LONGEST_GAP_DAYS + ".");

@@ -2,6 +2,7 @@ package linkwright.standing;
 
 import java.util.List;
 import java.util.function.ToIntFunction;
+import linkwright.hands.Fineness;
 import linkwright.hands.Hands;
 import linkwright.hands.Pace;
 import linkwright.job.JobState;
@@ -72,16 +73,18 @@ public record Forecast(double seconds, double spread) {
    * @param wantedOf kind of piece → pieces the chain takes
    * @param redosPerJoint how often a joint is made again before it holds
    * @param hands how long it took her before; where she never did it the routine says what is usual
+   * @param fineness how much longer a piece of this chain's wire takes
    */
   public static List<Work> workLeft(
       Routine routine,
       JobState state,
       ToIntFunction<PieceKind> wantedOf,
       double redosPerJoint,
-      Hands hands) {
+      Hands hands,
+      Fineness fineness) {
     return routine.steps().stream()
         .filter(step -> step.usualSeconds().isPresent())
-        .map(step -> left(step, state, wantedOf, redosPerJoint, hands))
+        .map(step -> left(step, state, wantedOf, redosPerJoint, hands, fineness))
         .filter(work -> work.pieces() > 0)
         .toList();
   }
@@ -91,9 +94,13 @@ public record Forecast(double seconds, double spread) {
       JobState state,
       ToIntFunction<PieceKind> wantedOf,
       double redosPerJoint,
-      Hands hands) {
+      Hands hands,
+      Fineness fineness) {
     double usual =
-        hands.secondsEach(Pace.of(step)).orElse((double) step.usualSeconds().getAsLong());
+        Pace.pieceOf(step).map(fineness::times).orElse(1.0)
+            * hands
+                .ordinarySecondsEach(Pace.of(step))
+                .orElse((double) step.usualSeconds().getAsLong());
     if (step.counts() == Counts.NOTHING || step.stage().isEmpty()) {
       boolean done = state.course().stepsDone().contains(step.id());
       return new Work(step.id(), done ? 0 : 1, usual, true);

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.IntFunction;
+import linkwright.hands.Fineness;
 import linkwright.hands.Hands;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
@@ -35,8 +36,8 @@ import linkwright.routine.Routine;
  * @param eachMm kind of piece → wire that one takes, kerf included, mm
  * @param stockLeft wire on hand now
  * @param wire how the wire stands; empty without the plan of a chain
- * @param chance the chance that links and rings both come good with the wire on hand, 0 to 1; empty
- *     where nothing was said of wire
+ * @param chance the chance that links and rings both come good with the wire on hand, cut as {@code
+ *     wire} says, 0 to 1; empty where nothing was said of wire
  * @param hours hours still to go
  * @param spentSeconds seconds at the bench so far
  * @param redos how often a joint is still expected to be done again; empty where no routine says
@@ -179,14 +180,15 @@ public record Standing(
     Optional<WireStand> wire = counted.plan().map(plan -> wire(plan, left, state, before));
     OptionalDouble chance =
         wire.filter(WireStand::known).isPresent()
-            ? OptionalDouble.of(FinishChance.of(counted.plan().orElseThrow(), left, stock))
+            ? OptionalDouble.of(
+                FinishChance.of(counted.plan().orElseThrow(), left, wire.orElseThrow()))
             : OptionalDouble.empty();
     Optional<Routine> routine = handbook.walked(state);
     Redos redos = Redos.of(routine, state, left, handbook.hands());
     Forecast forecast =
         state.course().closed()
             ? Forecast.NOTHING
-            : hours(left, state, routine, redos, handbook.hands());
+            : hours(left, state, routine, redos, handbook.hands(), Fineness.of(counted.wish()));
     return new Standing(
         counted,
         left,
@@ -277,7 +279,8 @@ public record Standing(
       JobState state,
       Optional<Routine> routine,
       Redos redos,
-      Hands hands) {
+      Hands hands,
+      Fineness fineness) {
     return Forecast.of(
         routine
             .map(
@@ -287,7 +290,8 @@ public record Standing(
                         state,
                         piece -> left.containsKey(piece) ? left.get(piece).wanted() : 0,
                         redos.perJoint(),
-                        hands))
+                        hands,
+                        fineness))
             .orElse(List.of()),
         state.times());
   }

@@ -30,8 +30,7 @@ final class WindowLines extends JComponent {
   private final Color plain;
   private transient volatile List<Ink> shown = List.of();
 
-  WindowLines(
-      int columnPixels, int rowPixels, Function<Tone, TextColor> colours, Color plain) {
+  WindowLines(int columnPixels, int rowPixels, Function<Tone, TextColor> colours, Color plain) {
     this.columnPixels = columnPixels;
     this.rowPixels = rowPixels;
     this.colours = colours;

@@ -69,15 +69,13 @@ final class DrawingBlock implements Block {
     int life = lifeColumns(area.life(), wide - 2, high);
     int room = wide - 2 - life;
     double longest = most(Drawing.Outline::lengthMm);
-    double scale =
-        Dots.scale(longest, most(Drawing.Outline::widthMm), Math.max(1, room), high);
+    double scale = Dots.scale(longest, most(Drawing.Outline::widthMm), Math.max(1, room), high);
     for (int i = 0; i < shapes.size(); i++) {
       Tone tone = Tones.of(shapes.get(i).emphasis());
       shape(area.area(i * wide, 0, room, high), shapes.get(i), scale, tone);
       if (life > 0) {
         Canvas beside = area.area(i * wide + room, 0, life, high);
-        beside.ink(
-            shapes.get(i).strokes(), middle(shapes.get(i)), area.life().getAsDouble(), tone);
+        beside.ink(shapes.get(i).strokes(), middle(shapes.get(i)), area.life().getAsDouble(), tone);
       }
       area.wrapped(i * wide, high, wide - 1, captions, shapes.get(i).caption(), tone);
     }

@@ -86,8 +86,7 @@ class EveryCommandTest {
             commands().get("reckon").getSubcommands().values().stream())
         .map(
             each ->
-                DynamicTest.dynamicTest(
-                    each.getCommandSpec().qualifiedName(), () -> whole(each)));
+                DynamicTest.dynamicTest(each.getCommandSpec().qualifiedName(), () -> whole(each)));
   }
 
   private static void whole(CommandLine command) {

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Map;
-import linkwright.exchange.forms.OutForm;
 import linkwright.coach.form.Field;
+import linkwright.exchange.forms.OutForm;
 import org.junit.jupiter.api.Test;
 
 /** What is written for other programs, and what is told of a field. */
@@ -13,7 +13,8 @@ class OutFormTest {
   @Test
   void a_table_of_no_rows_tells_its_columns_still() {
     List<Map<String, Object>> none = List.of();
-    assertThat(OutForm.CSV.written("jobs", none, List.of("book", "name"))).isEqualTo("book,name\r\n");
+    assertThat(OutForm.CSV.written("jobs", none, List.of("book", "name")))
+        .isEqualTo("book,name\r\n");
     assertThat(OutForm.CSV.written("jobs", none)).isEmpty();
   }
 

@@ -143,7 +143,7 @@ class BenchTest {
       bench.goTo("cut-blanks").type("5").press("space");
       assertThat(bench.job().standing().stockLeft().leftMm(PieceKind.LINK))
           .isCloseTo(before - 5 * each, org.assertj.core.data.Offset.offset(1e-6));
-      bench.type("90").press("space");
+      bench.type("90").press("space", "space");
       assertThat(bench.notice()).contains("wire on hand gives only");
     }
   }
@@ -264,7 +264,7 @@ class BenchTest {
       bench.goTo("anneal-wire").press("space", "y");
       assertThat(bench.entered(Fact.SteppedAway.class)).isEmpty();
       bench.press("esc");
-      assertThat(bench.state().times().sitting()).isTrue();
+      assertThat(bench.state().times().seenAt()).isPresent();
       bench.press("y", "space");
       assertThat(bench.entered(Fact.SteppedAway.class))
           .containsExactly(new Fact.SteppedAway(true, true, true));

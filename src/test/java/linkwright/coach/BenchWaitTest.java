@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import linkwright.coach.form.Form;
+import linkwright.coach.keys.Act;
 import linkwright.job.BenchFact;
 import linkwright.job.Fact;
 import linkwright.job.TimerRun;
@@ -59,7 +61,7 @@ class BenchWaitTest {
       bench.goTo("pickle-wire").press("space", "space");
       assertThat(bench.notice())
           .isEqualTo(
-              "Pickle the wire: 7:59 to go, and no other work waits. Clean and white already?"
+              "Pickle the wire: till 08:08, and no other work waits. Clean and white already?"
                   + " d: looked, done.");
     }
 
@@ -113,6 +115,84 @@ class BenchWaitTest {
     void a_look_ends_it_and_then_they_go_through() {
       pickling().press("d", "space");
       assertThat(bench.pile("link").waitingFor(Stage.CHECKED)).isEqualTo(4);
+    }
+
+    /** Four went in; three minutes later two more. */
+    private Bencher twoMore() {
+      pickling().pass(Duration.ofMinutes(3));
+      bench.goTo("solder-links").type("2").press("space").goTo("pickle-links");
+      return bench.press("space");
+    }
+
+    @Test
+    void those_that_go_in_later_have_a_wait_of_their_own() {
+      twoMore();
+      assertThat(bench.state().timers().running())
+          .extracting(TimerRun::named)
+          .containsExactly("Pickle the links, 4 links", "Pickle the links, 2 links");
+      bench.press("space").seeCautions();
+      assertThat(bench.pile("link").waitingFor(Stage.CHECKED)).as("nothing came out").isZero();
+      bench.pass(Duration.ofMinutes(5)).goTo("pickle-links").press("space");
+      assertThat(bench.pile("link").waitingFor(Stage.CHECKED)).isEqualTo(4);
+      assertThat(bench.pile("link").waitingFor(Stage.PICKLED)).isEqualTo(2);
+      assertThat(left()).isBetween(150L, 180L);
+      bench.press("a", "b").seeCautions().press("a", "2", "space");
+      assertThat(bench.pile("link").waitingFor(Stage.PICKLED)).as("stay in").isEqualTo(2);
+      bench.pass(Duration.ofMinutes(3)).goTo("pickle-links").press("space");
+      assertThat(bench.pile("link").atOrPast(Stage.PICKLED)).isEqualTo(6);
+      assertThat(running()).isEmpty();
+    }
+
+    @Test
+    void what_is_done_to_the_whole_chain_waits_while_the_chain_pickles() {
+      bench.goTo("cut-blanks").type("3").press("space");
+      bench.goTo("anneal-blanks").together();
+      bench.goTo("form-links").type("3").press("space");
+      bench.goTo("solder-links").type("3").press("space");
+      bench.goTo("pickle-links").together();
+      bench.goTo("check-links").press("a").goTo("true-links").press("a");
+      bench.goTo("cut-rings").type("4").press("space");
+      bench.goTo("join").press("a").goTo("pickle-chain").press("space");
+      assertThat(running()).isPresent();
+      for (String later : List.of("fit-clasp", "finish")) {
+        bench.goTo(later);
+        assertThat(Pages.of(bench.model()).open().get(0).act()).contains(Act.MEANWHILE);
+        bench.press("w", "a");
+        bench.goTo(later).press("space");
+        assertThat(bench.entered(Fact.StepDone.class)).noneMatch(d -> d.step().word().equals(later));
+      }
+      assertThat(bench.state().timers().running()).hasSize(1);
+      assertThat(bench.pile("link").finished()).isZero();
+    }
+
+    @Test
+    void which_is_due_when_stands_at_the_step() {
+      twoMore();
+      assertThat(shown()).contains("in it", "4 for 4:5", "2 for 8:00");
+      bench.press("d");
+      assertThat(bench.notice()).isEqualTo("Pickle the links, 4 links: looked, done.");
+      bench.press("space");
+      assertThat(bench.pile("link").waitingFor(Stage.CHECKED)).isEqualTo(4);
+    }
+
+    @Test
+    void what_was_soldered_by_mistake_and_taken_back_is_in_no_wait() {
+      pickling();
+      bench.goTo("solder-links").press("u");
+      assertThat(bench.pile("link").waitingFor(Stage.PICKLED)).isZero();
+      bench.type("3").press("space").goTo("pickle-links").press("space");
+      assertThat(bench.state().timers().running()).hasSize(2);
+    }
+
+    @Test
+    void none_goes_through_that_was_not_in_whatever_key_is_pressed() {
+      bench.goTo("cut-blanks").type("6").press("space");
+      bench.goTo("anneal-blanks").together();
+      bench.goTo("form-links").type("6").press("space");
+      bench.goTo("solder-links").type("4").press("space");
+      bench.goTo("pickle-links").press("a");
+      assertThat(bench.pile("link").waitingFor(Stage.CHECKED)).isZero();
+      assertThat(left()).isEqualTo(480);
     }
 
     @Test
@@ -197,6 +277,17 @@ class BenchWaitTest {
 
   @Nested
   class TheClock {
+    /** Heated, then a quarter of an hour of other things, the clock set meanwhile. */
+    @ParameterizedTest
+    @ValueSource(longs = {-7200, -600, 0, 600, 2700})
+    void set_between_the_last_heat_and_the_statement_moves_no_watch(long seconds) {
+      bench.goTo("anneal-wire").press("space", "space");
+      bench.pass(Duration.ofMinutes(5)).setClock(Duration.ofSeconds(seconds));
+      bench.pass(Duration.ofMinutes(10)).press("!", "space");
+      long run = bench.model().watch().orElseThrow().left(bench.model().steady()).toSeconds();
+      assertThat(run).isBetween(45 * 60L - 5, 45 * 60L);
+    }
+
     @Test
     void set_back_while_it_runs_changes_nothing_and_it_says_to_look() {
       bench.goTo("pickle-wire").press("space").pass(Duration.ofMinutes(1));

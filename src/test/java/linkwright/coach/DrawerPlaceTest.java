@@ -47,7 +47,8 @@ class DrawerPlaceTest {
                     OptionalDouble.of(20),
                     "")));
     Drawer drawer = Drawer.of(book, List.of(), List.of(), bench.model().handbook().reference());
-    return bench.take(new Message.TrayRead(List.of(), 0, Optional.empty(), Optional.of(drawer)));
+    return bench.take(
+        new Message.TrayRead(List.of(), 0, List.of(), Optional.empty(), Optional.of(drawer)));
   }
 
   private static Entry entry(int number, Fact fact) {

@@ -3,6 +3,7 @@ package linkwright.coach;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import linkwright.coach.cautions.CautionsHeld;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Message;
@@ -36,6 +37,8 @@ class FindTest {
   void a_step_is_opened() {
     String title = bench.at().routine().steps().get(4).title();
     find(title).seeCautions();
+    assertThat(bench.at().number()).as("its own cards come first").isEqualTo(1);
+    find(title).seeCautions();
     assertThat(bench.at().number()).isEqualTo(5);
   }
 
@@ -62,7 +65,11 @@ class FindTest {
   void a_job_is_opened() {
     bench.take(
         new Message.TrayRead(
-            List.of(new TrayJob("other", "Another chain", "", List.of(), bench.now(), false))));
+            List.of(new TrayJob("other", "Another chain", "", List.of(), bench.now(), false)),
+            0,
+            List.of(),
+            Optional.empty(),
+            Optional.empty()));
     find("another ch");
     assertThat(bench.performed(Effect.OpenBook.class)).isNotEmpty();
   }

@@ -9,14 +9,52 @@ import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.TrayJob;
+import linkwright.coach.keys.Act;
 import linkwright.job.BenchFact;
 import linkwright.job.Fact;
 import linkwright.job.JobCard;
+import linkwright.plain.PlainLines;
+import linkwright.plan.WishKeys;
 import linkwright.routine.PieceKind;
+import linkwright.standing.WireWanted;
 import org.junit.jupiter.api.Test;
 
 /** What was agreed for a job, where it is shown, and putting jobs away. */
 class JobCardTest {
+  private static Apprentice besideAnother(double lacksMm, String metal) {
+    TrayJob other =
+        new TrayJob(
+            "other",
+            "Berta's chain",
+            "",
+            List.of(),
+            Apprentice.BEGIN,
+            false,
+            Optional.empty(),
+            Optional.of(new WireWanted(metal, 1.0, lacksMm)),
+            false);
+    return Apprentice.withAJob(Map.of(WishKeys.STOCK, "20 mm"))
+        .take(
+            new Message.TrayRead(List.of(other), 0, List.of(), Optional.empty(), Optional.empty()));
+  }
+
+  private static String told(Apprentice bench) {
+    return String.join("\n", new PlainLines(Act::words).of(Pages.of(bench.model()).body()));
+  }
+
+  /** Whose the other job is stands nowhere in this one. */
+  @Test
+  void another_job_that_lacks_the_same_wire_is_told_at_plan_and_card() {
+    for (String place : List.of("p", "d")) {
+      assertThat(told(besideAnother(1200, "sterling").press(place)))
+          .as(place)
+          .contains("Another open job lacks 1.2 m of the same wire")
+          .doesNotContain("Berta");
+      assertThat(told(besideAnother(1200, "copper").press(place)))
+          .doesNotContain("Another open job");
+    }
+  }
+
   private static Apprentice written() {
     return Apprentice.withAJob(Map.of())
         .press("d", "n")
@@ -85,12 +123,24 @@ class JobCardTest {
   void a_job_is_put_away_by_one_key_hidden_and_brought_back() {
     Apprentice bench = Apprentice.withAJob(Map.of()).press("a");
     TrayJob demo = job("demo", false);
-    bench.take(new Message.TrayRead(List.of(demo, job("gate-chain", false))));
+    bench.take(
+        new Message.TrayRead(
+            List.of(demo, job("gate-chain", false)),
+            0,
+            List.of(),
+            Optional.empty(),
+            Optional.empty()));
     bench.press("x");
     assertThat(bench.asked())
         .contains(new Effect.KeepElsewhere("demo", List.of(new BenchFact.JobPutAway(true))));
     Apprentice after = Apprentice.withAJob(Map.of()).press("a");
-    after.take(new Message.TrayRead(List.of(job("demo", true), job("gate-chain", false))));
+    after.take(
+        new Message.TrayRead(
+            List.of(job("demo", true), job("gate-chain", false)),
+            0,
+            List.of(),
+            Optional.empty(),
+            Optional.empty()));
     assertThat(after.shown()).doesNotContain("The demo").contains("gate-chain chain");
     after.press("a");
     assertThat(after.shown()).contains("demo chain", "put away");

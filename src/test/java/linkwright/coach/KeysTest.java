@@ -9,12 +9,18 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import linkwright.coach.content.Page;
+import linkwright.coach.kernel.Message;
+import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.PlaceId;
+import linkwright.coach.kernel.Turn;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.ActHelp;
+import linkwright.coach.keys.Key;
 import linkwright.view.Scenes;
 import org.junit.jupiter.api.Test;
 
@@ -73,26 +79,45 @@ class KeysTest {
   }
 
   @Test
+  void nothing_stands_twice_in_a_key_line() {
+    for (String name : Scenes.names()) {
+      Model model = Scenes.of(name, 80, 24).model();
+      List<Page.Open> open = Pages.of(model).open();
+      assertThat(open.stream().map(Page.Open::says)).as(name).doesNotHaveDuplicates();
+      assertThat(
+              open.stream()
+                  .flatMap(each -> each.act().stream())
+                  .map(act -> model.settings().keys().firstOf(act)))
+          .as("keys at " + name)
+          .doesNotHaveDuplicates();
+    }
+  }
+
+  @Test
   void a_key_that_is_not_for_now_says_why() {
-    for (Bencher scene : places()) {
-      if (scene.model().held().form().isPresent() || Places.of(scene.model()).takesEveryKey()) {
+    Set<String> silent = new TreeSet<>();
+    int pressed = 0;
+    for (String name : Scenes.names()) {
+      Model model = Scenes.of(name, 80, 24).model().quiet();
+      if (model.held().form().isPresent() || Places.of(model).takesEveryKey()) {
         continue;
       }
-      PlaceId place = scene.model().held().place();
-      List<Act> open = Places.of(scene.model()).acts(scene.model());
-      for (Act act : ActTable.of(place)) {
+      List<Act> open = new ArrayList<>(Places.of(model).acts(model));
+      open.addAll(EverywhereActs.ALL);
+      for (Act act : ActTable.of(model.held().place())) {
         String key = act.keys().get(0);
-        boolean taken =
-            open.stream().anyMatch(other -> other.keys().contains(key))
-                || EverywhereActs.ALL.stream().anyMatch(other -> other.keys().contains(key));
-        if (isSign(key) && !taken && scene.notice().isEmpty()) {
-          String before = scene.notice();
-          scene.press(key);
-          assertThat(scene.notice()).as(key + " at " + place).isNotEqualTo(before).isNotBlank();
-          return;
+        if (!isSign(key) || open.stream().anyMatch(other -> other.keys().contains(key))) {
+          continue;
+        }
+        pressed++;
+        Turn turn = Coach.update(model, new Message.KeyPressed(Key.of(key)));
+        if (Told.of(turn.model()).isBlank() || !turn.effects().isEmpty()) {
+          silent.add(key + " (" + act + ") at " + name);
         }
       }
     }
+    assertThat(silent).isEmpty();
+    assertThat(pressed).as("keys that were tried").isGreaterThan(100);
   }
 
   @Test

@@ -148,8 +148,7 @@ class LeftBehindTest {
     void six_at_the_check_do_not_lead_to_flattening_in_silence() {
       sixFail().press("space");
       assertThat(bench.at().step().id()).isEqualTo(new StepId("check-links"));
-      assertThat(question(bench).orElseThrow().asks())
-          .startsWith("6 links to redo, at step 16");
+      assertThat(question(bench).orElseThrow().asks()).startsWith("6 links to redo, at step 16");
       assertThat(question(bench).orElseThrow().answers())
           .extracting(Question.Answer::says)
           .containsExactly("with the next heat", "now", "let spares cover");
@@ -212,6 +211,32 @@ class LeftBehindTest {
     }
 
     @Test
+    void a_jump_passes_no_caution_that_is_due() {
+      bench.goTo("lay-out").press("right", "right", "right", "g");
+      assertThat(bench.caution()).as("of the step after this one").isPresent();
+      assertThat(bench.at().step().id()).isEqualTo(new StepId("anneal-wire"));
+      bench.seeCautions();
+      assertThat(bench.at().step().id()).isEqualTo(new StepId("form-test"));
+      assertThat(bench.entered(Fact.CautionSeen.class))
+          .extracting(Fact.CautionSeen::step)
+          .contains(new StepId("anneal-wire"), new StepId("pickle-wire"), new StepId("form-test"));
+      bench.press("b", "b", "b");
+      assertThat(bench.at().step().id()).isEqualTo(new StepId("lay-out"));
+      bench.press("right", "right", "right", "g");
+      assertThat(bench.at().step().id()).as("seen once").isEqualTo(new StepId("form-test"));
+    }
+
+    @Test
+    void what_was_done_at_its_own_place_is_not_passed_with_nothing_done() {
+      bench.press("t", "n").put("length", "14.2 mm").put("width", "5.9 mm").press("ctrl-k", "ctrl-k");
+      assertThat(bench.state().trials().pieces()).isNotEmpty();
+      bench.goTo("judge-test");
+      assertThat(bench.state().course().passed().keySet())
+          .contains(new StepId("anneal-wire"))
+          .doesNotContain(new StepId("form-test"), new StepId("clean-test"));
+    }
+
+    @Test
     void a_look_writes_nothing_and_changes_no_wait() {
       bench.goTo("pickle-wire").press("space");
       List<Entry> before = bench.entries();
@@ -227,7 +252,7 @@ class LeftBehindTest {
 
     @Test
     void one_that_is_looked_at_opens_by_an_act_of_its_own() {
-      bench.goTo("lay-out").press("right", "right", "g");
+      bench.goTo("lay-out").press("right", "right", "g").seeCautions();
       assertThat(bench.at().step().id()).isEqualTo(new StepId("pickle-wire"));
       assertThat(bench.state().course().passed())
           .containsKeys(new StepId("lay-out"), new StepId("anneal-wire"));

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.PlaceId;
@@ -40,6 +41,19 @@ class MadeAgainPlaceTest {
   }
 
   @Test
+  void what_was_typed_is_kept_until_the_new_book_is_on_the_disk() {
+    Effect dropped = new Effect.DropDraft("gate-chain", "make-again");
+    Apprentice bench = closedJob().press("j").type("Gate II").press("ctrl-k");
+    bench.take(new Message.JobNotOpened("The disk is full."));
+    assertThat(bench.asked()).doesNotContain(dropped);
+    assertThat(bench.model().held().form().orElseThrow().text(WishKeys.JOB)).isEqualTo("Gate II");
+
+    bench.press("ctrl-k");
+    bench.take(new Message.JobOpened("again-ii", "bench", List.of(), false, List.of(), Map.of()));
+    assertThat(bench.asked()).contains(dropped);
+  }
+
+  @Test
   void a_job_that_is_open_still_is_not_made_again() {
     Apprentice bench = Apprentice.withAJob(Map.of()).press("j");
     assertThat(bench.model().held().place()).isNotEqualTo(PlaceId.MADE_AGAIN);
@@ -50,7 +64,10 @@ class MadeAgainPlaceTest {
     Apprentice bench = closedJob().press("a");
     TrayJob closed =
         new TrayJob("gate-chain", "Gate chain", "closed", List.of(), Apprentice.BEGIN, true);
-    bench.take(new Message.TrayRead(List.of(closed))).press("j");
+    bench
+        .take(
+            new Message.TrayRead(List.of(closed), 0, List.of(), Optional.empty(), Optional.empty()))
+        .press("j");
     assertThat(bench.asked()).contains(new Effect.OpenBook("gate-chain"));
     bench.opens(List.of());
     assertThat(bench.model().held().place()).isEqualTo(PlaceId.MADE_AGAIN);

@@ -67,7 +67,13 @@ class PlacesTest {
     @Test
     void opens_the_job_that_is_marked() {
       Bencher bench = Bencher.atTheTray();
-      bench.take(new Message.TrayRead(List.of(job("one"), job("two"), job("three"))));
+      bench.take(
+          new Message.TrayRead(
+              List.of(job("one"), job("two"), job("three")),
+              0,
+              List.of(),
+              Optional.empty(),
+              Optional.empty()));
       bench.press("down", "down", "down", "up", "enter");
       assertThat(bench.performed(Effect.OpenBook.class))
           .containsExactly(new Effect.OpenBook("two"));
@@ -76,9 +82,17 @@ class PlacesTest {
     @Test
     void that_got_shorter_meanwhile_opens_the_last_one() {
       Bencher bench = Bencher.atTheTray();
-      bench.take(new Message.TrayRead(List.of(job("one"), job("two"), job("three"))));
+      bench.take(
+          new Message.TrayRead(
+              List.of(job("one"), job("two"), job("three")),
+              0,
+              List.of(),
+              Optional.empty(),
+              Optional.empty()));
       bench.press("down", "down");
-      bench.take(new Message.TrayRead(List.of(job("one"))));
+      bench.take(
+          new Message.TrayRead(
+              List.of(job("one")), 0, List.of(), Optional.empty(), Optional.empty()));
       bench.press("enter");
       assertThat(bench.performed(Effect.OpenBook.class))
           .containsExactly(new Effect.OpenBook("one"));

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import linkwright.coach.content.Beside;
+import linkwright.coach.content.Drawing;
 import linkwright.coach.content.Emphasis;
 import linkwright.coach.content.Fields;
 import linkwright.coach.content.Part;
@@ -18,6 +19,7 @@ import linkwright.coach.plan.PlanHeld;
 import linkwright.coach.plan.PlanPlace;
 import linkwright.plan.Plan;
 import linkwright.quantity.UnitStyle;
+import linkwright.standing.Standing;
 import org.junit.jupiter.api.Test;
 
 class PlanContentTest {
@@ -55,8 +57,11 @@ class PlanContentTest {
 
   @Test
   void the_form_stands_beside_what_it_comes_to() {
-    assertThat(new PlanPlace().content(bench.model()).parts())
-        .containsExactly(new Beside(List.of(new Fields(held(bench).open())), said(bench)));
+    Beside beside = (Beside) new PlanPlace().content(bench.model()).parts().get(0);
+    assertThat(beside.first()).startsWith(new Fields(held(bench).open()));
+    assertThat(beside.first().subList(1, beside.first().size()))
+        .allMatch(part -> part instanceof Drawing drawing && drawing.spare());
+    assertThat(beside.second()).isEqualTo(said(bench));
   }
 
   @Test
@@ -98,6 +103,18 @@ class PlanContentTest {
     assertThat(row(bench, "420 mm").value()).contains("blanks", "a coil for 12 rings", "left");
     assertThat(row(bench, "150 mm").value()).isEqualTo("stays whole");
     assertThat(row(bench, "wire to buy").value()).isEqualTo("nothing");
+  }
+
+  @Test
+  void it_says_what_the_chance_is_of_and_what_one_link_more_takes() {
+    Standing standing = held(bench).preview();
+    Plan plan = standing.counted().plan().orElseThrow();
+    List<Row> told = rows(bench).stream().filter(row -> row.label().equals("will do")).toList();
+    assertThat(told).hasSize(2).extracting(Row::value).containsOnly(told.get(0).value());
+    assertThat(told.get(1).remark()).contains("what is over goes to what falls short");
+    assertThat(row(bench, "a link more").amount())
+        .isEqualTo(UnitStyle.METRIC.length(plan.linkEachMm() + plan.ringTurnMm()));
+    assertThat(rows(bench)).extracting(Row::label).doesNotContain("to order");
   }
 
   @Test

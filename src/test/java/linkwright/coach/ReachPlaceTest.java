@@ -25,6 +25,22 @@ class ReachPlaceTest {
     assertThat(bench.shown()).contains("12 g", "longest chain", "bind");
   }
 
+  /** With 6 h there, "one link more takes 6.0 h" would say that it can be had. */
+  @Test
+  void one_link_more_never_reads_as_what_there_is() {
+    for (int tenths = 30; tenths <= 90; tenths++) {
+      String hours = tenths / 10 + "." + tenths % 10;
+      String shown =
+          Apprentice.withAJob(Map.of())
+              .press("h", "down", "down", "down")
+              .type(hours)
+              .press("ctrl-k")
+              .shown()
+              .replaceAll("\\s+", " ");
+      assertThat(shown).doesNotContain("more takes " + hours + " h");
+    }
+  }
+
   @Test
   void the_longest_is_planned_by_one_key_and_is_what_was_told() {
     Apprentice bench = told().press("k");

@@ -28,7 +28,8 @@ class TypedBeforeTest {
                 "bench",
                 new Fact.PlanSet(Wishes.common().with(WishKeys.KERF, kerf).texts())));
     Hands hands = Hands.of(List.of(bench.model().handbook().taught("gate", earlier)), Set.of());
-    return bench.take(new Message.TrayRead(List.of(), 0, Optional.of(hands), Optional.empty()));
+    return bench.take(
+        new Message.TrayRead(List.of(), 0, List.of(), Optional.of(hands), Optional.empty()));
   }
 
   @Test

@@ -63,7 +63,8 @@ class WordsTest {
           new Settings(UnitStyle.INCH, false, before.keys(), false).standing(before.chosen());
       for (Part part : Pages.of(bencher.model().with(american)).body().parts()) {
         String said = part instanceof Prose prose ? prose.text() : "";
-        for (String word : said.replaceAll("“[^”]*”|\"[^\"]*\"|\\{[^}]*}", "").split("[^a-z]+", -1)) {
+        for (String word :
+            said.replaceAll("“[^”]*”|\"[^\"]*\"|\\{[^}]*}", "").split("[^a-z]+", -1)) {
           assertThat(british).as(name + ": " + said).doesNotContain(word);
         }
       }

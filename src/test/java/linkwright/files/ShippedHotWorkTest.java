@@ -138,6 +138,40 @@ class ShippedHotWorkTest {
     assertThat(unsaid).isEmpty();
   }
 
+  /** What is filed or sawn throws dust, whatever else the step does. */
+  @Test
+  void filing_is_declared_where_a_sentence_begins_with_it() {
+    Pattern files = Pattern.compile("(^|[.;:,] )(Then )?[Ff]ile\\b");
+    assertThat(
+            ShippedSteps.in(
+                step ->
+                    files.matcher(step.doText()).find()
+                        && !step.does().contains(Hazard.DUST)
+                        && !step.does().contains(Hazard.FILES)))
+        .isEmpty();
+  }
+
+  /** A bath and a drum have their clock; a mark is for what is precious. */
+  @Test
+  void what_waits_has_its_clock_and_a_mark_its_metals() {
+    assertThat(
+            ShippedSteps.in(
+                step ->
+                    step.does().contains(Hazard.PICKLES)
+                        && step.waits().stream().noneMatch(one -> one.name().contains("ickle"))))
+        .isEmpty();
+    assertThat(
+            ShippedSteps.in(step -> step.does().contains(Hazard.TUMBLES) && step.waits().isEmpty()))
+        .isEmpty();
+    assertThat(ShippedSteps.in(step -> step.id().word().equals("mark"))).hasSizeGreaterThan(10);
+    assertThat(
+            ShippedSteps.in(
+                step ->
+                    step.id().word().equals("mark")
+                        && !step.detail().when().words().containsKey("family")))
+        .isEmpty();
+  }
+
   /** Steam has no way out of it but the solder: it is left to cool. */
   @Test
   void closed_hollow_work_is_not_quenched() {

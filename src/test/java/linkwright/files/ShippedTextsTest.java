@@ -109,7 +109,8 @@ class ShippedTextsTest {
   void useTradeWordsThatTurnAmerican() {
     Pattern british =
         Pattern.compile(
-            "\\b(joints?|pallions?|formers?|belcher|bolt ring|lemel|hallmark|colour|vice)\\b",
+            "\\b(joints?|pallions?|formers?|belcher|bolt ring|lemel|hallmark|vice"
+                + "|\\w*(colour|vapour|mould|neighbour|centre|metre|oxidis|neutralis|labell)\\w*)\\b",
             Pattern.CASE_INSENSITIVE);
     assertThat(
             in(

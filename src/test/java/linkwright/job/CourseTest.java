@@ -31,7 +31,7 @@ class CourseTest {
             new Fact.PlanSet(Map.of("wire", "1 mm")),
             new Fact.StepOpened(new StepId("form-links")),
             new Fact.StepDone(new StepId("form-links")),
-            new Fact.TimerStarted("Pickle", 480, new WaitId("pickle"), new StepId("form-links")),
+            new Fact.TimerStarted("Pickle", 480, new WaitId("pickle"), new StepId("form-links"), Map.of()),
             new Fact.JobClosed("a longer mandrel"),
             new Fact.JobOpened("Harbour chain, again", "belcher"));
     assertThat(course.name()).isEqualTo("Harbour chain, again");
@@ -39,8 +39,7 @@ class CourseTest {
     assertThat(course.wish()).containsExactly(Map.entry("wire", "1 mm"));
     assertThat(course.step()).isEqualTo(new StepId("form-links"));
     assertThat(course.stepsDone()).containsExactly(new StepId("form-links"));
-    assertThat(course.waitsBegun())
-        .containsExactly(Map.entry(new StepId("form-links"), Set.of(new WaitId("pickle"))));
+    assertThat(course.waits().at(new StepId("form-links"))).hasSize(1);
     assertThat(course.nextTime()).isEqualTo("a longer mandrel");
     assertThat(course.closed()).isFalse();
   }
@@ -80,10 +79,11 @@ class CourseTest {
     @Test
     void a_wait_is_begun_for_its_step_whatever_step_is_opened_and_one_of_her_own_for_none() {
       Fact pickle =
-          new Fact.TimerStarted("Pickle", 480, new WaitId("pickle"), new StepId("pickle-links"));
+          new Fact.TimerStarted("Pickle", 480, new WaitId("pickle"), new StepId("pickle-links"), Map.of());
       Fact own = new Fact.TimerStarted("Pickle", 480);
-      assertThat(course(pickle, own, new Fact.StepOpened(new StepId("check"))).waitsBegun())
-          .containsExactly(Map.entry(new StepId("pickle-links"), Set.of(new WaitId("pickle"))));
+      assertThat(course(pickle, own, new Fact.StepOpened(new StepId("check"))).waits().all())
+          .extracting(InWait::begun)
+          .containsExactly(Set.of(new WaitId("pickle")));
     }
   }
 

@@ -107,10 +107,10 @@ class TimeSheetTest {
         .pass(Duration.ofMinutes(5))
         .enter(through(1, "form"));
     assertThat(sheet.totalSeconds()).isZero();
-    assertThat(sheet.sitting()).isFalse();
+    assertThat(sheet.seenAt()).isEmpty();
     assertThat(sheet.sittingAt(now)).isFalse();
     enter(new Fact.SittingStarted());
-    assertThat(sheet.sitting()).isTrue();
+    assertThat(sheet.seenAt()).isPresent();
   }
 
   @Nested

@@ -5,11 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Random;
 import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import linkwright.link.Pattern;
@@ -27,9 +24,6 @@ import org.junit.jupiter.params.provider.MethodSource;
  * each sum of the reckoner is asked for its part of the plan.
  */
 class SumsJoinedTest {
-  private static final List<String> METALS =
-      List.of("sterling", "fine-silver", "copper", "brass", "gold-14k-yellow", "gold-18k-yellow");
-
   static LongStream seeds() {
     return LongStream.rangeClosed(1, 150);
   }
@@ -37,7 +31,7 @@ class SumsJoinedTest {
   @ParameterizedTest(name = "wish of seed {0}")
   @MethodSource("seeds")
   void each_sum_gives_its_part_of_the_same_chain(long seed) {
-    Map<String, String> wish = wish(seed);
+    Map<String, String> wish = SeededWish.of(seed);
     Optional<Plan> planned = plan(wish);
     if (planned.isEmpty()) {
       return;
@@ -60,7 +54,8 @@ class SumsJoinedTest {
 
   @Test
   void most_of_the_wishes_can_be_had() {
-    assertThat(seeds().filter(seed -> plan(wish(seed)).isPresent()).count()).isGreaterThan(100);
+    assertThat(seeds().filter(seed -> plan(SeededWish.of(seed)).isPresent()).count())
+        .isGreaterThan(100);
   }
 
   /** The blank and the formers that were found, typed in, give the same chain. */
@@ -328,58 +323,6 @@ class SumsJoinedTest {
     return done;
   }
 
-  private static Map<String, String> wish(long seed) {
-    Random random = new Random(seed);
-    List<Pattern> patterns =
-        Sums.SHIPPED.patterns().values().stream()
-            .filter(each -> !each.id().endsWith("hook") && !each.id().equals("eye"))
-            .toList();
-    Pattern pattern = patterns.get(random.nextInt(patterns.size()));
-    double wire = (6 + random.nextInt(10)) / 10.0;
-    double scale = wire * (1 + random.nextDouble());
-    Map<String, String> wish = new LinkedHashMap<>();
-    wish.put(WishKeys.METAL, METALS.get(random.nextInt(METALS.size())));
-    wish.put(WishKeys.TEMPER, random.nextInt(4) == 0 ? "hard" : "soft");
-    wish.put(WishKeys.WIRE, plain(wire) + " mm");
-    wish.put(WishKeys.LINK_PATTERN, pattern.id());
-    if (random.nextBoolean()) {
-      wish.put(WishKeys.LINK_LENGTH, tenth(12 * scale));
-      wish.put(WishKeys.LINK_WIDTH, tenth(pattern.isRing() ? 12 * scale : 5 * scale));
-    } else if (random.nextInt(4) == 0) {
-      wish.put(WishKeys.LINK_LENGTH, tenth(10 * scale));
-    } else if (!pattern.isRing()) {
-      wish.put(WishKeys.LINK_BLANK, tenth(38 * scale));
-    }
-    if (random.nextBoolean() || (pattern.isRing() && !wish.containsKey(WishKeys.LINK_LENGTH))) {
-      wish.put(
-          WishKeys.LINK_FORMERS,
-          pattern.formersMm().entrySet().stream()
-              .map(each -> each.getKey() + "=" + tenth(each.getValue() * (0.8 + scale / 4)))
-              .collect(Collectors.joining("; ")));
-    }
-    if (random.nextBoolean()) {
-      double inside = wire * (2.2 + 2 * random.nextDouble());
-      wish.put(WishKeys.RING_INSIDE, tenth(inside));
-      if (random.nextInt(3) == 0) {
-        wish.put(WishKeys.RING_WIRE, tenth(wire * 0.9));
-      }
-      if (random.nextInt(3) == 0) {
-        wish.put(WishKeys.RING_OVAL, tenth(inside * 0.85));
-      }
-    }
-    wish.put(WishKeys.FINISHED, (150 + random.nextInt(500)) + " mm");
-    if (random.nextBoolean()) {
-      wish.put(WishKeys.CLASP_LENGTH, (5 + random.nextInt(20)) + " mm");
-    }
-    if (random.nextInt(3) == 0) {
-      wish.put(WishKeys.KERF, "0.3 mm");
-    }
-    if (random.nextInt(3) == 0) {
-      wish.put(WishKeys.USUAL_LOSS, random.nextInt(20) + " %");
-    }
-    return wish;
-  }
-
   private static Optional<Plan> plan(Map<String, String> wish) {
     WishReading reading = Wishes.read(wish);
     return reading.wish().flatMap(read -> Planning.plan(read).found());
@@ -405,10 +348,6 @@ class SumsJoinedTest {
 
   private static void near(String where, double one, double other) {
     assertThat(one).as(where).isCloseTo(other, within(1e-6 * Math.max(1, Math.abs(other))));
-  }
-
-  private static String tenth(double mm) {
-    return String.format(Locale.ROOT, "%.1f mm", mm);
   }
 
   private static String exact(double mm) {

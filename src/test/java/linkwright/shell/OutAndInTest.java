@@ -53,8 +53,7 @@ class OutAndInTest {
         List.of(
             new Fact.JobOpened("Gate chain", "scroll-and-ring"),
             new Fact.PlanSet(Wishes.common().texts()));
-    Model begun =
-        Coach.begin(Start.handbook(library), Settings.USUAL, Screens::parts, NOW, 80, 24);
+    Model begun = Coach.begin(Start.handbook(library), Settings.USUAL, Screens::parts, NOW, 80, 24);
     model = performer.begin(begun, facts, Optional.of("gate-chain"));
     press("g");
   }
@@ -138,8 +137,16 @@ class OutAndInTest {
     type("its plan");
     press("ctrl-k");
     Path file = home.folder().resolve("plans").resolve("gate-chain.yaml");
-    assertThat(PlanFile.read(file, Library.load(home)).texts())
-        .isEqualTo(Wishes.common().texts());
+    assertThat(PlanFile.read(file, Library.load(home)).texts()).isEqualTo(Wishes.common().texts());
+  }
+
+  @Test
+  void a_word_that_is_no_choice_writes_nothing() {
+    press("n");
+    type("everything");
+    press("ctrl-k");
+    assertThat(said()).contains("Choose one of these: this job, its plan, the drawer.");
+    assertThat(home.folder().resolve("exchange")).doesNotExist();
   }
 
   @Test
@@ -188,8 +195,6 @@ class OutAndInTest {
     assertThat(said()).contains("2 rows can be entered");
     press("ctrl-k");
     assertThat(said()).contains("Entered in the drawer: 2 rows");
-    assertThat(facts(home.drawer()))
-        .filteredOn(LotFact.LotArrived.class::isInstance)
-        .hasSize(2);
+    assertThat(facts(home.drawer())).filteredOn(LotFact.LotArrived.class::isInstance).hasSize(2);
   }
 }

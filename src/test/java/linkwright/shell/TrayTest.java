@@ -70,6 +70,18 @@ class TrayTest {
   }
 
   @Test
+  void tellsAtTheTrayWhatKeepsABookFromBeingListed() throws IOException {
+    Files.createSymbolicLink(home.jobs().resolve("lost.yaml"), folder.resolve("nowhere.yaml"));
+    Performer performer =
+        new Performer(home, "bench", InstantSource.fixed(NOW), () -> {}, Patience.ENDLESS);
+    Model begin = Coach.begin(handbook, Settings.USUAL, Paging.WHOLE, NOW, 80, 24);
+    Model model = performer.begin(begin, List.of(), Optional.empty());
+    assertThat(model.tray()).hasSize(JOBS);
+    assertThat(model.notice().text()).contains("lost.yaml");
+    assertThat(model.notice().trouble()).isTrue();
+  }
+
+  @Test
   void readsABookAgainOnlyAfterItsFileChanged() throws IOException {
     Tray tray = new Tray(home);
     tray.jobs(handbook, NOW, Patience.ENDLESS);

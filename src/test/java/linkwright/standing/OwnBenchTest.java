@@ -225,6 +225,46 @@ class OwnBenchTest {
     assertThat(quote.hoursFirst()).isBetween(1.75, 40.0);
   }
 
+  private static double firstHours(String wire, String inside, String length) {
+    Map<String, String> wish =
+        Wishes.common()
+            .without(WishKeys.LINK_BLANK)
+            .with(WishKeys.LINK_PATTERN, "round")
+            .with(WishKeys.WIRE, wire)
+            .with(WishKeys.LINK_FORMERS, "ring=" + inside)
+            .with(WishKeys.RING_INSIDE, inside)
+            .with(WishKeys.FINISHED, length)
+            .texts();
+    return Standing.ofWish(wish, JobBook.HANDBOOK).quote().orElseThrow().hoursFirst();
+  }
+
+  /**
+   * Common practice, no source: a fine chain is said to take 20 to 40 h; a beginner's 19 cm of
+   * soldered cable 1 h 45, of that order.
+   */
+  @Test
+  void a_fine_chain_takes_the_time_that_makers_tell_and_an_ordinary_one_what_it_took() {
+    assertThat(firstHours("0.3 mm", "1.2 mm", "45 cm")).isBetween(20.0, 40.0);
+    assertThat(firstHours("0.4 mm", "1.6 mm", "45 cm")).isBetween(20.0, 40.0);
+    assertThat(firstHours("1.0 mm", "4 mm", "19 cm")).isBetween(1.75, 7.0);
+    assertThat(firstHours("0.4 mm", "4 mm", "19 cm"))
+        .as("as many links of thinner wire")
+        .isGreaterThan(1.1 * firstHours("0.8 mm", "4 mm", "19 cm"));
+  }
+
+  /** Common practice, no source: 100 rings are sawn apart and closed in about 20 min. */
+  @Test
+  void a_hundred_rings_are_closed_in_the_time_that_makers_tell() {
+    long seconds =
+        JobBook.HANDBOOK.routine("jump-rings").orElseThrow().steps().stream()
+            .filter(step -> step.id().word().equals("close-rings"))
+            .findFirst()
+            .orElseThrow()
+            .usualSeconds()
+            .getAsLong();
+    assertThat(100 * seconds / 60.0).isBetween(15.0, 30.0);
+  }
+
   @Test
   void what_if_plans_each_variant_as_choosing_it_would() {
     Map<String, String> wish =

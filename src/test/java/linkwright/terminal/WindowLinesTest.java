@@ -27,8 +27,7 @@ class WindowLinesTest {
     BufferedImage picture = new BufferedImage(60 * COLUMN, 10 * ROW, BufferedImage.TYPE_INT_RGB);
     List<Drawing.At> line = List.of(new Drawing.At(-25, 0), new Drawing.At(25, 0));
     Drawing.Stroke stroke = new Drawing.Stroke(line, 10, Drawing.StrokeKind.PLAIN);
-    WindowLines lines =
-        new WindowLines(COLUMN, ROW, tone -> TextColor.ANSI.DEFAULT, Color.WHITE);
+    WindowLines lines = new WindowLines(COLUMN, ROW, tone -> TextColor.ANSI.DEFAULT, Color.WHITE);
     lines.show(List.of(new Ink(0, 0, 60, 10, List.of(stroke), 0, LIFE, Tone.PLAIN)));
     Graphics2D pen = picture.createGraphics();
     lines.paintComponent(pen);

@@ -18,13 +18,9 @@ import linkwright.drawer.Drawer;
 import linkwright.drawer.JobMetal;
 import linkwright.drawer.Taking;
 import linkwright.job.Entry;
-import linkwright.job.EntryId;
 import linkwright.job.Fact;
-import linkwright.job.LessonFact;
 import linkwright.job.LotFact;
-import linkwright.lesson.ClassRoom;
 import linkwright.quantity.UnitStyle;
-import linkwright.routine.StepId;
 import linkwright.shell.Demo;
 
 /** Every screen of the coach, reached by its keys in a job that somebody works on. */
@@ -152,10 +148,10 @@ public final class Scenes {
     all.put("rehearsal", bencher -> bencher.press("esc", "y").press(5, "right"));
     all.put("lesson", bencher -> bencher.press("esc", "s"));
     all.put("lesson-not-so", bencher -> bencher.press("esc", "s", "0"));
-    all.put("lesson-over", Scenes::lessonOver);
-    all.put("students", bencher -> mara(bencher).press("esc", "s"));
-    all.put("her-book", Scenes::herBook);
-    all.put("class", Scenes::classRoom);
+    all.put("lesson-over", LearningScenes::lessonOver);
+    all.put("students", bencher -> LearningScenes.mara(bencher).press("esc", "s"));
+    all.put("her-book", LearningScenes::herBook);
+    all.put("class", LearningScenes::classRoom);
     all.put("plan-explained", bencher -> bencher.press("p").toField("wire").press("?"));
     all.put("across", bencher -> formed(bencher).press("="));
     all.put("across-due", bencher -> pickling(bencher).pass(Duration.ofMinutes(9)).press("="));
@@ -230,7 +226,7 @@ public final class Scenes {
                 OptionalDouble.of(0.1)),
             Optional.of(Map.of()));
     Drawer drawer = Drawer.of(book, takings, List.of(work), Bencher.SHELF.reference());
-    bencher.take(new Message.TrayRead(jobs(), 0, Optional.empty(), Optional.of(drawer)));
+    bencher.take(new Message.TrayRead(jobs(), 0, List.of(), Optional.empty(), Optional.of(drawer)));
     return bencher;
   }
 
@@ -238,64 +234,8 @@ public final class Scenes {
     return new Entry(number, Bencher.MORNING, "bench", fact);
   }
 
-  private static final String MARA = "s-k7m2p";
-
-  private static Bencher mara(Bencher bencher) {
-    return bencher.teaching(MARA, "Mara");
-  }
-
-  private static Bencher lessonOver(Bencher bencher) {
-    bencher.press("esc", "s");
-    for (int i = 0; i < 200 && !bencher.shows("The lesson is over"); i++) {
-      bencher.press("1", "space");
-    }
-    return bencher;
-  }
-
-  private static Bencher herBook(Bencher bencher) {
-    mara(bencher)
-        .enterOfStudent(
-            MARA,
-            MARA,
-            List.of(
-                new LessonFact.QuestionAsked(
-                    "scroll-and-ring/2026-03-01/1", "scroll-and-ring/next/lay-out", 1),
-                new LessonFact.QuestionAnswered(new EntryId("bench", 1), "", false),
-                new LessonFact.PiecesMade(
-                    "lighthouse-keeper-s-bracelet-demo",
-                    "scroll-and-ring",
-                    new StepId("check-links"),
-                    5,
-                    Map.of("gap", 4),
-                    0,
-                    new EntryId("bench", 40)),
-                new LessonFact.MetalCounted("lighthouse-keeper-s-bracelet-demo", 12.5, 9)));
-    return bencher.press("esc", "s", "enter").press("t");
-  }
-
-  private static Bencher classRoom(Bencher bencher) {
-    herBook(bencher);
-    bencher.press("c");
-    bencher.take(
-        new Message.ClassRead(
-            bencher.model().learning().roster(),
-            new ClassRoom(
-                "/media/class",
-                List.of(
-                    new ClassRoom.Seat(
-                        bencher.model().learning().student().orElseThrow(),
-                        Bencher.MORNING,
-                        "scroll-and-ring/check-links",
-                        "/media/class/bench-2/students/s-k7m2p.yaml")),
-                Optional.of(
-                    new ClassRoom.LastFlame(Bencher.MORNING, "every flame out, gas shut", true)),
-                List.of(),
-                Map.of())));
-    return bencher;
-  }
-
   private static Bencher trayWith(Bencher bencher, List<TrayJob> jobs) {
-    bencher.take(new Message.TrayRead(jobs));
+    bencher.take(new Message.TrayRead(jobs, 0, List.of(), Optional.empty(), Optional.empty()));
     return bencher;
   }
 

@@ -11,6 +11,11 @@ public final class Shown {
   /** The picture for the model's own room and keys. */
   public static Grid draw(Model model, Glyphs glyphs) {
     return Screens.draw(
-        Pages.of(model), model.width(), model.height(), glyphs, model.settings().keys(), OptionalDouble.empty());
+        Pages.of(model),
+        model.width(),
+        model.height(),
+        glyphs,
+        model.settings().keys(),
+        OptionalDouble.empty());
   }
 }

@@ -26,14 +26,17 @@ class WideRoomTest {
   void test_pieces_say_what_each_bend_is_beside_its_drawing() {
     for (int[] size : new int[][] {{140, 45}, {200, 60}}) {
       String tests = shown("tests", size[0], size[1]).replaceAll("\\s+", " ");
-      assertThat(tests).contains("Mark the blank at").contains("Bend 1: from each end roll the tip");
+      assertThat(tests)
+          .contains("Mark the blank at")
+          .contains("Bend 1: from each end roll the tip");
     }
     assertThat(shown("tests", 80, 24)).doesNotContain("Mark the blank at");
   }
 
   @Test
   void no_text_is_wider_than_eighty_columns() {
-    for (String scene : new String[] {"plan", "tests", "bench-count", "weigh-in", "bench-caution"}) {
+    for (String scene :
+        new String[] {"plan", "tests", "bench-count", "weigh-in", "bench-caution"}) {
       for (String row : shown(scene, 200, 60).split("\n", -1)) {
         // The keys' line and the chain go over all of the width; columns stand far apart.
         for (String text : row.strip().split(" {3,}|│", -1)) {

@@ -18,9 +18,12 @@ import linkwright.job.EntryId;
 import linkwright.job.Fact;
 import linkwright.reference.Metal;
 import linkwright.routine.Caution;
+import linkwright.routine.Counts;
 import linkwright.routine.Hazard;
+import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
+import linkwright.routine.WaitEnds;
 import linkwright.routine.StepId;
 import linkwright.standing.Handbook;
 
@@ -113,6 +116,10 @@ final class EntryChecks {
     if (fact instanceof Fact.Struck strike && strike.why().equals("undone")) {
       return undone(book, entry, strike, place);
     }
+    Optional<String> unwaited = unwaited(book, entry);
+    if (unwaited.isPresent()) {
+      return unwaited;
+    }
     boolean atBench = place == PlaceId.BENCH;
     return atBench && isWork(fact) ? cautions(book, entry, others) : Optional.empty();
   }
@@ -150,6 +157,44 @@ final class EntryChecks {
     Duration known =
         (before.isNegative() ? Duration.ZERO : before).plus(Duration.between(restartedAt, real));
     return known.compareTo(really) > 0 ? known : really;
+  }
+
+  /** Where all go into a wait together, whatever is counted comes out of it. */
+  static boolean takesOut(Step step, Fact fact) {
+    return fact instanceof Fact.PiecesThrough
+        && step.counts() == Counts.BATCH
+        && step.waits().stream().anyMatch(wait -> wait.ends() != WaitEnds.WATCH);
+  }
+
+  /** No more comes out of a step's waits than went into those that are over. */
+  private Optional<String> unwaited(List<Entry> book, Entry entry) {
+    if (!(entry.fact() instanceof Fact.PiecesThrough out)
+        || routine(book)
+            .flatMap(routine -> routine.step(out.step()))
+            .filter(step -> takesOut(step, out))
+            .isEmpty()) {
+      return Optional.empty();
+    }
+    Set<EntryId> struck = PieceLedger.struck(book);
+    Set<EntryId> running = running(book);
+    Map<PieceKind, Integer> over = new HashMap<>();
+    for (Entry each : book) {
+      if (struck.contains(each.id())) {
+        continue;
+      }
+      if (each.fact() instanceof Fact.TimerStarted in
+          && in.step().equals(out.step())
+          && !running.contains(each.id())) {
+        in.wentIn().forEach((kind, count) -> over.merge(kind, count, Integer::sum));
+      } else if (each.fact() instanceof Fact.PiecesThrough gone
+          && gone.step().equals(out.step())) {
+        gone.pieces().forEach((kind, count) -> over.merge(kind, -count, Integer::sum));
+      }
+    }
+    return out.pieces().entrySet().stream()
+        .filter(each -> each.getValue() > over.getOrDefault(each.getKey(), 0))
+        .findFirst()
+        .map(each -> "came out of no wait: " + entry + ", of which were over " + over);
   }
 
   private boolean pickles(List<Entry> book, StepId step) {

@@ -32,12 +32,6 @@ final class HotWorkChecks {
   private Instant restartedAt = Instant.MIN;
   private Instant lastHeat = Instant.MIN;
   private boolean ended;
-  private boolean clockSet;
-
-  /** Between heat and statement a clock that is set moves where the watch begins: not held here. */
-  void clockSet() {
-    clockSet = true;
-  }
 
   void restarted(Instant real) {
     restartedAt = real;
@@ -112,6 +106,9 @@ final class HotWorkChecks {
       return false;
     }
     boolean starts = entry.fact() instanceof Fact.TimerStarted;
+    if (EntryChecks.takesOut(step.get(), entry.fact())) {
+      return false;
+    }
     return starts
         || step.get().counts() == Counts.EACH
         || !waited(book, step.get().id(), entry.at());
@@ -160,7 +157,6 @@ final class HotWorkChecks {
     boolean watch =
         !lit
             && !ended
-            && !clockSet
             && heatedSince
             && Duration.between(lastHeat, real).compareTo(WATCH) < 0;
     Optional<TimerRun> runs =

@@ -28,6 +28,7 @@ enum Plant {
   NONE(1, ""),
   WAIT_ENDED_BY_A_PRESS(4, "a wait ended by nothing"),
   LOOKED_AT_WHAT_IS_NOT_PICKLED(1, "a wait ended by nothing"),
+  OUT_OF_NO_WAIT(23, "came out of no wait"),
   COUNTED_TWICE(23, "by the entries"),
   MORE_MOVED_THAN_THERE_WERE(23, "moved more than there were"),
   CAUTION_PASSED(2, "before the card"),
@@ -77,6 +78,18 @@ enum Plant {
       case WAIT_ENDED_BY_A_PRESS -> ended(after, run -> true, WaitEnd.TIME);
       case LOOKED_AT_WHAT_IS_NOT_PICKLED ->
           ended(after, run -> !pickles(after, run.step().orElse(StepId.NONE)), WaitEnd.LOOKED);
+      case OUT_OF_NO_WAIT ->
+          at.filter(open -> open.together() && !open.timed().isEmpty() && open.waiting() > 0)
+              .map(
+                  open ->
+                      entered(
+                          after,
+                          new Fact.PiecesThrough(
+                              Map.of(open.piece(), open.waiting()),
+                              open.stage(),
+                              false,
+                              open.step().id())))
+              .orElse(after);
       case COUNTED_TWICE ->
           lastOf(after, Fact.PiecesThrough.class)
               .map(last -> countedTwice(after, last))

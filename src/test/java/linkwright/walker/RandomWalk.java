@@ -252,7 +252,6 @@ final class RandomWalk {
         take(new Message.Ticked(now, steady));
       }
       case "set" -> {
-        hotWork.clockSet();
         now = now.plusSeconds(event.number());
         take(new Message.Ticked(now, steady));
       }

@@ -51,7 +51,13 @@ final class ScreenChecks {
     // A long sentence takes rows of the place, so there may be more parts than without it.
     for (int turned = 0; turned < MOST_PARTS && (turned == 0 || !missing.isEmpty()); turned++) {
       Grid grid =
-          Screens.draw(turned(page, turned), width, height, Glyphs.FULL, model.settings().keys(), OptionalDouble.empty());
+          Screens.draw(
+              turned(page, turned),
+              width,
+              height,
+              Glyphs.FULL,
+              model.settings().keys(),
+              OptionalDouble.empty());
       String text = picture.apply(grid.text());
       shown.append(text).append('\n');
       String all = " " + text.replaceAll("\\s+", " ") + " ";

@@ -15,8 +15,6 @@ import linkwright.books.BookFile;
 import linkwright.books.EntryLines;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
-import linkwright.routine.StepId;
-import linkwright.routine.WaitId;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
@@ -117,7 +115,7 @@ class OddPlacesIT {
               new Fact.JobOpened("Trace " + forged, "round-cable"),
               new Fact.Noted(forged),
               new Fact.SittingStarted(forged),
-              new Fact.TimerStarted(forged, 1, WaitId.NONE, StepId.NONE));
+              new Fact.TimerStarted(forged, 1));
       for (int i = 0; i < facts.size(); i++) {
         Entry entry = new Entry(i + 1, now, "bench-a2b3c4d5", facts.get(i));
         book.append(List.of(EntryLines.line(entry))).orThrow();

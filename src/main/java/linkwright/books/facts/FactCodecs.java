@@ -57,11 +57,6 @@ public final class FactCodecs {
     return read(kind, fields).problem();
   }
 
-  /** The kinds that are known. */
-  public static List<String> kinds() {
-    return ALL.stream().map(FactCodec::kind).toList();
-  }
-
   /** What each kind may hold: kind → field → what it may be, as the readers ask for it. */
   public static Map<String, Map<String, FieldShape>> shapes() {
     Map<String, Map<String, FieldShape>> shapes = new LinkedHashMap<>();

@@ -159,6 +159,25 @@ final class FactIn {
     return pieces;
   }
 
+  /** How many of each kind of piece; none if the field is absent. */
+  Map<PieceKind, Integer> someCounted(String name) {
+    Map<PieceKind, Integer> pieces = new LinkedHashMap<>();
+    map(
+            name,
+            found(name, Sort.COUNTS_BY_NAME),
+            (key, raw) -> (int) whole(key, raw, MOST_COUNT))
+        .forEach((kind, count) -> pieces.put(new PieceKind(kind), count));
+    return pieces;
+  }
+
+  /** The stage of each kind of piece; none if the field is absent. */
+  Map<PieceKind, Stage> someStages(String name) {
+    Map<PieceKind, Stage> stages = new LinkedHashMap<>();
+    map(name, found(name, Sort.TEXTS_BY_NAME), this::text)
+        .forEach((kind, stage) -> stages.put(new PieceKind(kind), new Stage(stage)));
+    return stages;
+  }
+
   Map<String, Double> decimals(String name) {
     return map(name, needed(name, Sort.DECIMALS_BY_NAME), this::decimal);
   }

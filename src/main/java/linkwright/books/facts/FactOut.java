@@ -47,6 +47,20 @@ final class FactOut {
     return map("pieces", counts);
   }
 
+  /** How many of each kind of piece; absent when there are none. */
+  FactOut someCounts(String name, Map<PieceKind, Integer> pieces) {
+    Map<String, Integer> counts = new LinkedHashMap<>();
+    pieces.forEach((kind, count) -> counts.put(kind.id(), count));
+    return someOf(name, counts);
+  }
+
+  /** The stage of each kind of piece; absent when there are none. */
+  FactOut someStages(String name, Map<PieceKind, Stage> stages) {
+    Map<String, String> words = new LinkedHashMap<>();
+    stages.forEach((kind, stage) -> words.put(kind.id(), stage.id()));
+    return someOf(name, words);
+  }
+
   /** A text that is absent when it says nothing. */
   FactOut some(String name, String text) {
     if (!text.isEmpty()) {

@@ -97,10 +97,19 @@ final class SittingCodecs {
                   out.text("name", fact.name())
                       .whole("seconds", fact.seconds())
                       .someWait(fact.waitId())
-                      .someStep(fact.step()),
+                      .someStep(fact.step())
+                      .someCounts("pieces", fact.pieces())
+                      .someCounts("redo", fact.redo())
+                      .someStages("stages", fact.stages()),
               in ->
                   new Fact.TimerStarted(
-                      in.text("name"), in.seconds("seconds"), in.someWait(), in.someStep())),
+                      in.text("name"),
+                      in.seconds("seconds"),
+                      in.someWait(),
+                      in.someStep(),
+                      in.someCounted("pieces"),
+                      in.someCounted("redo"),
+                      in.someStages("stages"))),
           new FactCodec<>(
               "timer-answered",
               Fact.TimerAnswered.class,

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeSet;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Model;
@@ -15,6 +14,7 @@ import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
 import linkwright.coach.lookup.LookedUp;
 import linkwright.coach.rehearsal.RehearsalPlace;
+import linkwright.quantity.Count;
 import linkwright.quantity.Nearest;
 import linkwright.routine.Caution;
 
@@ -29,23 +29,6 @@ final class TypedLine {
           "weigh", Act.TO_WEIGH_IN,
           "tests", Act.TO_TESTS,
           "trial", Act.TO_TRIAL);
-
-  /** What a rehearsal answers to; all else would leave it, or be about a job. */
-  private static final Set<WalkWord> DRY =
-      Set.of(
-          WalkWord.HELP,
-          WalkWord.REPEAT,
-          WalkWord.BRIEF,
-          WalkWord.NEXT,
-          WalkWord.BACK,
-          WalkWord.LOOK,
-          WalkWord.WHY,
-          WalkWord.CARDS,
-          WalkWord.WORDS,
-          WalkWord.QUIT);
-
-  /** The words by which a rehearsal in a job that is worked on is left for the job. */
-  private static final Set<WalkWord> OUT = Set.of(WalkWord.BENCH, WalkWord.WHERE);
 
   private final WalkLines lines;
   private final WalkCoach coach;
@@ -70,15 +53,14 @@ final class TypedLine {
     if (line.isEmpty()) {
       return common();
     }
-    if (coach.place() == PlaceId.REHEARSAL && !isDry(line)) {
-      lines.say(
-          "This is a rehearsal: nothing is entered, and nothing was. next and back walk on, "
-              + (atWork() ? "bench leads to the job" : "quit leaves")
-              + ".");
+    Optional<String> dry = RehearsedLine.refused(line, coach.model());
+    if (dry.isPresent()) {
+      lines.say(dry.get());
       return true;
     }
-    if (line.matches("[0-9]{1,4}")) {
-      bench.number(Integer.parseInt(line));
+    Optional<Integer> number = Count.inDigits(line, 4);
+    if (number.isPresent()) {
+      bench.number(number.get());
       return true;
     }
     String[] parts = line.split("\\s+", 2);
@@ -98,23 +80,6 @@ final class TypedLine {
       return true;
     }
     return named.map(this::act).orElseGet(() -> obey(word.orElseThrow(), rest));
-  }
-
-  /** Whether a line means something in a rehearsal; what is no word at all is told as such. */
-  private boolean isDry(String line) {
-    String first = line.split("\\s+", 2)[0];
-    if (first.matches("[0-9]+")) {
-      return new WalkPage(coach.model()).table().isPresent();
-    }
-    Optional<WalkWord> word = WalkWord.of(first);
-    return word.isPresent()
-        ? DRY.contains(word.get()) || (atWork() && OUT.contains(word.get()))
-        : Act.withId(first).isEmpty() || new WalkPage(coach.model()).opens(Act.withId(first).get());
-  }
-
-  /** Whether a job is open to be worked on. */
-  private boolean atWork() {
-    return coach.model().job().filter(job -> !job.lookOnly()).isPresent();
   }
 
   private boolean common() {

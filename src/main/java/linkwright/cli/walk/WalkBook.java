@@ -7,6 +7,7 @@ import linkwright.coach.kernel.EntryWords;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.keys.Act;
 import linkwright.job.Entry;
+import linkwright.quantity.Count;
 
 /** Tells, searches and strikes what is in the book. */
 final class WalkBook {
@@ -64,7 +65,7 @@ final class WalkBook {
   }
 
   void tell(String rest) {
-    int wanted = rest.matches("[0-9]{1,4}") ? Integer.parseInt(rest) : LAST_ENTRIES;
+    int wanted = Count.inDigits(rest, 4).orElse(LAST_ENTRIES);
     Model model = coach.model();
     List<Entry> all = model.job().map(job -> job.entries()).orElse(List.of());
     for (Entry entry : all.subList(Math.max(0, all.size() - wanted), all.size())) {

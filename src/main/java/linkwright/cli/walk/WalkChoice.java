@@ -2,8 +2,10 @@ package linkwright.cli.walk;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import linkwright.coach.content.Table;
 import linkwright.coach.keys.Act;
+import linkwright.quantity.Count;
 import linkwright.reckon.Reckoner;
 import linkwright.reckon.Sum;
 
@@ -27,11 +29,12 @@ final class WalkChoice {
   /** An act on the line of a list with that number; without one, on the line that is chosen. */
   void chosen(Act act, String rest) {
     if (!rest.isEmpty()) {
-      if (!rest.matches("[0-9]{1,3}")) {
+      Optional<Integer> number = Count.inDigits(rest, 3);
+      if (number.isEmpty()) {
         lines.say("“" + rest + "” is not the number of one. Nothing was entered.");
         return;
       }
-      int wanted = Integer.parseInt(rest) - 1;
+      int wanted = number.get() - 1;
       for (int at = at(); at != wanted; at = at()) {
         coach.choose(at < wanted ? Act.DOWN : Act.UP);
         if (at() == at) {

@@ -165,7 +165,6 @@ public final class AgainPlace implements Place {
     MadeAgain again = again(model, form);
     return Turn.with(
         model.told("Begun again from " + job.state().course().name() + "."),
-        new Effect.DropDraft(job.slug(), "make-again"),
         new Effect.BeginJob(form.text(WishKeys.JOB), again.facts(job.slug(), job.state())));
   }
 

@@ -46,6 +46,12 @@ public sealed interface BenchAsk {
   /** When the pieces of a redo pile are to be redone. */
   record WhenAgain(WaitingPiece pile) implements BenchAsk {}
 
+  /** Nothing is asked: on the way to that step, the cards that are due before it are seen first. */
+  record Onto(StepId step) implements BenchAsk {}
+
+  /** Whether so many are cut, which is out of reason: the same key once more says so. */
+  record Sure(int count) implements BenchAsk {}
+
   /** Nothing is asked: another step is looked at, and nothing changes by it. */
   record Looking(StepId step) implements BenchAsk {}
 }

@@ -126,7 +126,7 @@ final class BenchContent {
     boolean rings = timer.rings(model.steady());
     return new Figure(
         Clock.running(timer.left(model.steady()).toSeconds()),
-        timer.name() + (rings ? due : ""),
+        timer.named() + (rings ? due : ""),
         rings ? Emphasis.TROUBLE : Emphasis.NOW);
   }
 }

@@ -3,6 +3,7 @@ package linkwright.coach.bench;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import linkwright.coach.kernel.AtBench;
@@ -13,6 +14,7 @@ import linkwright.coach.kernel.ShortageWords;
 import linkwright.coach.kernel.Turn;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
+import linkwright.job.OnWay;
 import linkwright.job.Pile;
 import linkwright.routine.Counts;
 import linkwright.routine.PieceKind;
@@ -23,19 +25,42 @@ import linkwright.standing.StillToDo;
 
 /** Counting at the bench: pieces come through, blanks are cut, pieces are taken in hand. */
 final class BenchCount {
+  /** So many more or fewer are nobody's question. */
+  private static final int FEW = 5;
+
   private BenchCount() {}
 
   /** So many come through; with nothing left to count, the next step opens. */
   static Turn through(Model model, AtBench at, int count) {
     Model shown = model.with(BenchScreens.plain(BenchPlace.screen(model)));
-    if (at.waitRunning(model).isPresent() && at.step().counts() != Counts.EACH) {
+    if (BenchWait.chainIn(model, at).isPresent()) {
       return BenchWait.notYet(shown, at);
+    }
+    AtWait wait = AtWait.of(model, at);
+    boolean out = at.together() && !wait.out().isEmpty();
+    if (at.waitRunning(model).isPresent() && at.step().counts() != Counts.EACH && !out) {
+      return BenchWait.notYet(shown, at);
+    }
+    if (at.together() && !out && wait.next().isPresent()) {
+      // Whatever key takes them through: they have not been in yet.
+      return BenchWait.start(shown, at);
     }
     if (at.step().counts() == Counts.NOTHING || at.piece().equals(PieceKind.NONE)) {
       return stepDone(shown, at);
     }
     if (at.begins()) {
       boolean typed = !BenchPlace.screen(model).digits().isEmpty();
+      if (BenchPlace.screen(model).ask() instanceof BenchAsk.Sure sure
+          && (!typed || count == sure.count())) {
+        return cut(shown, at, sure.count());
+      }
+      Optional<String> doubt = typed ? outOfReason(model, at, count) : Optional.empty();
+      if (doubt.isPresent()) {
+        return Turn.to(
+            shown
+                .with(BenchScreens.asking(BenchPlace.screen(shown), new BenchAsk.Sure(count)))
+                .trouble(doubt.get()));
+      }
       return enoughAreCut(model, at) && !typed
           ? BenchGate.onward(shown.told(at.cuts() ? "Enough are cut." : "Enough are begun."), at)
           : cut(shown, at, count);
@@ -89,6 +114,25 @@ final class BenchCount {
     return new Turn(kept.model(), effects, Optional.empty());
   }
 
+  /** More than the wire on hand gives, or than twice what lacks: asked before it is entered. */
+  private static Optional<String> outOfReason(Model model, AtBench at, int count) {
+    Standing standing = model.job().orElseThrow().standing();
+    StillToDo left = standing.left().get(at.piece());
+    if (left == null || count <= FEW) {
+      return Optional.empty();
+    }
+    int toCut = left.toCutOrAsMany();
+    boolean wire = standing.wireKnown() && count > left.canCut();
+    if (!wire && count <= 2 * Math.max(toCut, FEW)) {
+      return Optional.empty();
+    }
+    String why =
+        wire ? "the wire on hand gives " + left.canCut() : toCut + " are still to cut";
+    return Optional.of(
+        count + "? " + why.substring(0, 1).toUpperCase(Locale.ROOT) + why.substring(1)
+            + ". {do:cut-one} again if it is right, or type another number.");
+  }
+
   private static Turn cut(Model model, AtBench at, int count) {
     OpenJob job = model.job().orElseThrow();
     Standing standing = job.standing();
@@ -111,27 +155,24 @@ final class BenchCount {
         : left.good() + left.inWork() >= left.wanted();
   }
 
+  /** What its wait let go comes through, and no more. */
   private static Turn batch(Model model, AtBench at) {
-    if (at.waiting() + at.redo() == 0) {
-      Map<PieceKind, Integer> along = alongAtBatch(model, at);
-      if (along.isEmpty()) {
-        return BenchGate.onward(model, at);
-      }
-      List<Fact> others = new ArrayList<>(BenchWait.over(model, at));
-      Map<Stage, Map<PieceKind, Integer>> byStage = new LinkedHashMap<>();
-      along.forEach((piece, going) -> put(byStage, at.step().stage().get(piece), piece, going));
-      byStage.forEach(
-          (stage, pieces) ->
-              others.add(new Fact.PiecesThrough(pieces, stage, false, at.step().id())));
-      return Turn.keep(model, others);
+    Map<OnWay, Integer> out = AtWait.of(model, at).out();
+    if (out.isEmpty()) {
+      return BenchGate.onward(model, at);
     }
     List<Fact> facts = new ArrayList<>(BenchWait.over(model, at));
-    if (at.waiting() > 0) {
-      facts.addAll(moved(model, at, at.waiting(), false));
-    }
-    if (at.redo() > 0) {
-      facts.addAll(moved(model, at, at.redo(), true));
-    }
+    StepId step = at.step().id();
+    Map<Stage, Map<PieceKind, Integer>> fresh = new LinkedHashMap<>();
+    out.forEach(
+        (way, count) -> {
+          if (way.redo()) {
+            facts.add(new Fact.PiecesThrough(Map.of(way.piece(), count), way.to(), true, step));
+          } else {
+            put(fresh, way.to(), way.piece(), count);
+          }
+        });
+    fresh.forEach((stage, pieces) -> facts.add(new Fact.PiecesThrough(pieces, stage, false, step)));
     return Turn.keep(model, facts);
   }
 
@@ -141,11 +182,8 @@ final class BenchCount {
     if (!redo) {
       put(fresh, at.stage(), at.piece(), count);
     }
-    boolean wentBefore = at.step().counts() == Counts.BATCH && redo && at.waiting() > 0;
-    if (!wentBefore) {
-      along(model, at, count)
-          .forEach((piece, going) -> put(fresh, at.step().stage().get(piece), piece, going));
-    }
+    along(model, at, count)
+        .forEach((piece, going) -> put(fresh, at.step().stage().get(piece), piece, going));
     List<Fact> facts = new ArrayList<>();
     StepId step = at.step().id();
     if (redo) {

@@ -7,6 +7,7 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.keys.Key;
 import linkwright.job.Fact;
+import linkwright.quantity.Count;
 import linkwright.routine.Remedy;
 import linkwright.routine.Stage;
 import linkwright.routine.Then;
@@ -64,7 +65,7 @@ final class BenchFault {
 
   /** Takes the reason by its number; any other key but a number leaves the question. */
   static Turn answer(Model model, BenchAsk.Why why, Key key) {
-    int choice = key.text().matches("[1-9]") ? Integer.parseInt(key.text()) : 0;
+    int choice = Count.inDigits(key.text(), 1).orElse(0);
     if (choice < 1 || choice > why.choices().size()) {
       return Turn.to(
           model.told("Press the number of the reason, 1 to " + why.choices().size() + "."));

@@ -36,8 +36,17 @@ final class BenchGate {
     }
     Step step = open.get().step();
     boolean inBook = model.job().orElseThrow().state().course().step().equals(step.id());
+    BenchHeld screen = BenchPlace.screen(model);
+    if (inBook && screen.ask() instanceof BenchAsk.Onto onto && caution(model).isEmpty()) {
+      Model plain = model.with(BenchHeld.PLAIN);
+      return open.get()
+          .routine()
+          .step(onto.step())
+          .map(target -> jump(plain, open.get(), target))
+          .orElseGet(() -> Turn.to(plain));
+    }
     return inBook
-        ? Turn.to(model.with(BenchScreens.kept(BenchPlace.screen(model))))
+        ? Turn.to(model.with(BenchScreens.kept(screen)))
         : open(model, step);
   }
 
@@ -62,6 +71,41 @@ final class BenchGate {
             skipped,
             open(
                 model.told("Passed, and entered so: " + left(at, skipped) + "."), steps.get(next)));
+  }
+
+  /**
+   * Goes to a step, wherever it stands; what is passed on the way is entered. On the way to a later
+   * one each step in between opens as long as it has cards that are due: none is passed by a jump.
+   */
+  static Turn jump(Model model, AtBench at, Step target) {
+    List<Step> steps = at.routine().steps();
+    int to = steps.indexOf(target) + 1;
+    if (to <= at.number()) {
+      return open(model, target);
+    }
+    if (caution(model).isPresent()) {
+      return Turn.to(cardsFirst(model.with(BenchHeld.PLAIN), at));
+    }
+    OpenJob job = model.job().orElseThrow();
+    Step next =
+        steps.subList(at.number(), to - 1).stream()
+            .filter(
+                step ->
+                    Cards.of(model, AtBench.of(at.routine(), job, step)).next().isPresent())
+            .findFirst()
+            .orElse(target);
+    List<Fact> skipped = BenchPassing.skipped(model, at, steps.indexOf(next) + 1);
+    Turn opened = BenchPassing.with(skipped, open(model, next));
+    if (next.equals(target)) {
+      return opened;
+    }
+    return new Turn(onTo(opened.model(), target, to), opened.effects(), opened.next());
+  }
+
+  private static Model onTo(Model model, Step target, int number) {
+    return model
+        .with(BenchScreens.asking(BenchHeld.PLAIN, new BenchAsk.Onto(target.id())))
+        .told("On the way to step " + number + ": the cards of the steps before it come first.");
   }
 
   private static String left(AtBench at, List<Fact> skipped) {

@@ -41,7 +41,7 @@ final class BenchHot {
     }
     Course course = model.job().orElseThrow().state().course();
     boolean done = course.stepsDone().contains(at.step().id());
-    boolean waited = !at.timed().isEmpty() && course.waitsBegun().containsKey(at.step().id());
+    boolean waited = !at.timed().isEmpty() && !course.waits().at(at.step().id()).isEmpty();
     return (act == Act.TOGETHER || (act == Act.DONE && !done)) && !waited;
   }
 

@@ -44,12 +44,7 @@ final class BenchLook {
     if (looked.isEmpty()) {
       return Turn.to(model.with(BenchHeld.PLAIN));
     }
-    if (looked.get().number() > open.number() && BenchGate.caution(model).isPresent()) {
-      return Turn.to(BenchGate.cardsFirst(model.with(BenchHeld.PLAIN), open));
-    }
-    return BenchPassing.with(
-        BenchPassing.skipped(model, open, looked.get().number()),
-        BenchGate.open(model, looked.get().step()));
+    return BenchGate.jump(model, open, looked.get().step());
   }
 
   static Content content(Model model, AtBench open, AtBench looked) {

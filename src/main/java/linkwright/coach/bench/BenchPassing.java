@@ -17,7 +17,7 @@ import linkwright.job.Again;
 import linkwright.job.BenchFact;
 import linkwright.job.Fact;
 import linkwright.job.Trials;
-import linkwright.routine.Part;
+import linkwright.routine.RoutinePart;
 import linkwright.routine.Step;
 import linkwright.routine.StepId;
 import linkwright.standing.WaitingPiece;
@@ -72,7 +72,9 @@ final class BenchPassing {
 
   private static boolean inAWait(Model model, AtBench at, WaitingPiece pile) {
     OpenJob job = model.job().orElseThrow();
-    return AtBench.of(at.routine(), job, pile.step().orElseThrow()).waitRunning(model).isPresent();
+    AtBench there = AtBench.of(at.routine(), job, pile.step().orElseThrow());
+    boolean more = there.together() && AtWait.of(model, there).hasWork();
+    return there.waitRunning(model).isPresent() && !more;
   }
 
   private static Map<StepId, String> passed(Model model) {
@@ -94,10 +96,10 @@ final class BenchPassing {
     if (!last || told || !job.makesChain()) {
       return Optional.empty();
     }
-    if (at.step().part() == Part.TRIAL && trials.pieces().isEmpty()) {
+    if (at.step().part() == RoutinePart.TRIAL && trials.pieces().isEmpty()) {
       return untried(at, "No test piece is logged", "to the test pieces");
     }
-    return at.step().part() == Part.SAMPLE && trials.lengths().isEmpty()
+    return at.step().part() == RoutinePart.SAMPLE && trials.lengths().isEmpty()
         ? untried(at, "No trial length is logged", "to the trial length")
         : Optional.empty();
   }
@@ -126,7 +128,7 @@ final class BenchPassing {
   /** What is left at a step that is gone past; empty if nothing is. */
   private static String leftAt(OpenJob job, AtBench at) {
     if (!at.counts()) {
-      return job.state().course().stepsDone().contains(at.step().id()) ? "" : "nothing done";
+      return at.isDone(job.state()) ? "" : "nothing done";
     }
     if (at.begins()) {
       return at.through() == 0 ? "none " + at.stage() : "";
@@ -168,7 +170,9 @@ final class BenchPassing {
         .flatMap(at.routine()::step)
         .map(step -> BenchGate.open(plain, step))
         .orElseGet(
-            () -> Turn.goTo(plain, at.step().part() == Part.TRIAL ? Act.TO_TESTS : Act.TO_TRIAL));
+            () ->
+                Turn.goTo(
+                    plain, at.step().part() == RoutinePart.TRIAL ? Act.TO_TESTS : Act.TO_TRIAL));
   }
 
   /** When those that failed are redone. */

@@ -18,8 +18,9 @@ import linkwright.coach.kernel.safety.Cards;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
 import linkwright.job.Again;
+import linkwright.quantity.Count;
 import linkwright.routine.Counts;
-import linkwright.routine.Part;
+import linkwright.routine.RoutinePart;
 import linkwright.routine.StepId;
 
 /**
@@ -37,6 +38,9 @@ public final class BenchPlace implements Place {
   /** The acts to which a number typed belongs. */
   private static final Set<Act> COUNTING =
       Set.of(Act.THROUGH, Act.CUT_ONE, Act.ONWARD, Act.REDO, Act.SCRAP, Act.TAKE);
+
+  /** What says that so many are right. */
+  private static final Set<Act> SAYS_SURE = Set.of(Act.CUT_ONE, Act.BEGIN_ONE, Act.ONWARD);
 
   /** What the common key says before anything is heated; then nothing else counts there. */
   private static final Set<Act> FLAME = Set.of(Act.LIT, Act.HOT_ON);
@@ -134,10 +138,10 @@ public final class BenchPlace implements Place {
     if (drawn && !acts.contains(Act.DRAWN)) {
       acts.add(Act.DRAWN);
     }
-    if (at.step().part() == Part.TRIAL && !at.counts()) {
+    if (at.step().part() == RoutinePart.TRIAL && !at.counts()) {
       acts.add(Act.TO_TESTS);
     }
-    if (at.step().part() == Part.SAMPLE && !at.counts()) {
+    if (at.step().part() == RoutinePart.SAMPLE && !at.counts()) {
       acts.add(Act.TO_TRIAL);
     }
     return acts;
@@ -152,6 +156,9 @@ public final class BenchPlace implements Place {
   private static Act doneHere(Model model, AtBench at) {
     if (BenchWait.due(model, at).isPresent()) {
       return Act.TO_DUE;
+    }
+    if (BenchWait.chainIn(model, at).isPresent()) {
+      return Act.MEANWHILE;
     }
     if (!at.counts()) {
       return atStep(model, at);
@@ -172,10 +179,14 @@ public final class BenchPlace implements Place {
     if (!batch) {
       return Act.THROUGH;
     }
-    if (at.waitRunning(model).isPresent()) {
-      return Act.MEANWHILE;
+    AtWait wait = AtWait.of(model, at);
+    if (!wait.out().isEmpty()) {
+      return Act.TOGETHER;
     }
-    return at.nextWait(model).isPresent() ? Act.WAIT_FIRST : Act.TOGETHER;
+    if (wait.next().isPresent()) {
+      return Act.WAIT_FIRST;
+    }
+    return at.waitRunning(model).isPresent() ? Act.MEANWHILE : Act.TOGETHER;
   }
 
   /** At a step that counts nothing its wait comes before it is done. */
@@ -194,7 +205,7 @@ public final class BenchPlace implements Place {
     if (!isDone && at.watches() && model.watch().isPresent()) {
       return Act.MEANWHILE;
     }
-    return !isDone && at.nextWait(model).isPresent() ? Act.WAIT_FIRST : Act.DONE;
+    return !isDone && AtWait.of(model, at).next().isPresent() ? Act.WAIT_FIRST : Act.DONE;
   }
 
   @Override
@@ -208,7 +219,11 @@ public final class BenchPlace implements Place {
   }
 
   private static Turn acted(Model before, Act act) {
-    Model model = letStand(before, act == Act.HELD_REDO);
+    boolean unsure = screen(before).ask() instanceof BenchAsk.Sure && !SAYS_SURE.contains(act);
+    Model model =
+        unsure
+            ? before.with(BenchScreens.plain(screen(before)))
+            : letStand(before, act == Act.HELD_REDO);
     BenchHeld screen = screen(model);
     Optional<AtBench> found = AtBench.of(model);
     if (found.isEmpty()) {
@@ -304,7 +319,8 @@ public final class BenchPlace implements Place {
   public boolean undoes(Model model) {
     return !BenchSitting.away(model)
         && BenchGate.caution(model).isEmpty()
-        && screen(model).ask() instanceof BenchAsk.Nothing;
+        && (screen(model).ask() instanceof BenchAsk.Nothing
+            || screen(model).ask() instanceof BenchAsk.Sure);
   }
 
   @Override
@@ -352,9 +368,7 @@ public final class BenchPlace implements Place {
   }
 
   private static Optional<Integer> number(BenchHeld screen) {
-    return screen.digits().isEmpty()
-        ? Optional.empty()
-        : Optional.of(Integer.parseInt(screen.digits()));
+    return Count.inDigits(screen.digits(), 9);
   }
 
   static BenchHeld screen(Model model) {

@@ -46,12 +46,7 @@ final class BenchScreens {
   /** Another page of the caution that is to be seen. */
   static BenchHeld turned(BenchHeld screen, int page) {
     return new BenchHeld(
-        screen.digits(),
-        screen.ask(),
-        screen.part(),
-        screen.remedy(),
-        page,
-        screen.drawn());
+        screen.digits(), screen.ask(), screen.part(), screen.remedy(), page, screen.drawn());
   }
 
   /** The first page, for the next caution. */

@@ -48,9 +48,10 @@ final class BenchSitting {
     if (step.isEmpty() || model.job().map(OpenJob::lookOnly).orElse(true) || closed(model)) {
       return enter(model);
     }
+    Turn turn = BenchGate.jump(there, AtBench.of(there).orElseThrow(), step.get());
     return away(model)
-        ? Turn.keep(there, new Fact.SittingStarted(model.person()), new Fact.StepOpened(id))
-        : BenchGate.open(there, step.get());
+        ? BenchPassing.with(List.of(new Fact.SittingStarted(model.person())), turn)
+        : turn;
   }
 
   static Model noRoutine(Model model) {

@@ -1,22 +1,26 @@
 package linkwright.coach.bench;
 
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import linkwright.coach.content.ActMention;
 import linkwright.coach.kernel.AtBench;
-import linkwright.coach.kernel.Clock;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.safety.HotWorkWords;
 import linkwright.coach.keys.Act;
 import linkwright.job.Fact;
+import linkwright.job.OnWay;
 import linkwright.job.Pile;
 import linkwright.job.TimerRun;
 import linkwright.job.WaitEnd;
 import linkwright.routine.Routine;
+import linkwright.routine.RoutinePart;
 import linkwright.routine.Step;
 import linkwright.routine.Wait;
 import linkwright.standing.StillToDo;
@@ -57,33 +61,48 @@ final class BenchWait {
   /** Starts the step's next wait, or its first once more when it is over. */
   static Turn start(Model model, AtBench at) {
     Optional<TimerRun> runs = at.waitRunning(model);
-    Optional<Wait> next = at.nextWait(model);
-    if (next.isEmpty() && runs.isPresent()) {
-      Instant due = model.now().plus(runs.get().left(model.steady()));
-      return Turn.to(
-          model.told("It runs already, until " + HotWorkWords.at(model, due) + "."));
+    AtWait here = AtWait.of(model, at);
+    if (here.next().isEmpty() && runs.isPresent()) {
+      return Turn.to(model.told(till(runs.get(), model) + ": it runs already."));
     }
-    return next.or(() -> at.timed().stream().findFirst())
-        .map(
-            wait ->
-                Turn.keep(
-                    model.told(wait.name() + ": the timer runs."),
-                    new Fact.TimerStarted(wait.name(), wait.seconds(), wait.id(), at.step().id())))
+    if (chainIn(model, at).isPresent()) {
+      return notYet(model, at);
+    }
+    Map<OnWay, Integer> in = at.together() ? here.goesIn() : Map.of();
+    return here.next()
+        .or(() -> at.timed().stream().findFirst())
+        .map(wait -> begun(model, at, wait, in))
         .orElseGet(() -> Turn.to(model.told("This step has no wait.")));
+  }
+
+  private static Turn begun(Model model, AtBench at, Wait wait, Map<OnWay, Integer> in) {
+    Fact.TimerStarted begun =
+        new Fact.TimerStarted(wait.name(), wait.seconds(), wait.id(), at.step().id(), in);
+    String what =
+        begun.wentIn().entrySet().stream()
+            .map(each -> ", " + each.getKey().counted(each.getValue()))
+            .sorted()
+            .collect(Collectors.joining());
+    // Begun anew, the wait that is over is no more.
+    List<Fact> facts = new ArrayList<>(in.isEmpty() ? over(model, at) : List.of());
+    facts.add(begun);
+    return Turn.keep(model.told(wait.name() + what + ": the timer runs."), facts);
   }
 
   /** While a wait runs, the nearest step where other work waits; with none it says so. */
   static Turn meanwhile(Model model, AtBench at) {
+    AtBench waits = chainIn(model, at).orElse(at);
     String left =
-        at.waitRunning(model)
-                .or(() -> model.watch())
-                .map(timer -> left(timer, model))
-                .orElse("The wait")
-            + " to go";
+        waits
+            .waitRunning(model)
+            .or(() -> model.watch())
+            .map(timer -> till(timer, model))
+            .orElse("The wait runs still");
     return other(model, at)
+        .or(() -> waits.equals(at) ? Optional.empty() : Optional.of(waits.step()))
         .map(
             step -> BenchGate.open(model.told(left + ". Meanwhile: “" + step.title() + "”."), step))
-        .orElseGet(() -> Turn.to(model.told(left + ", and no other work waits. " + ends(at))));
+        .orElseGet(() -> Turn.to(model.told(left + ", and no other work waits. " + ends(waits))));
   }
 
   /** How the wait ends, and what else can be done till then. */
@@ -96,8 +115,10 @@ final class BenchWait {
         : "It ends by its time.";
   }
 
-  private static String left(TimerRun timer, Model model) {
-    return timer.name() + ": " + Clock.running(timer.left(model.steady()).toSeconds());
+  /** Till when it runs: a line that stands still holds no countdown. */
+  private static String till(TimerRun timer, Model model) {
+    Instant ends = model.now().plus(timer.left(model.steady()));
+    return timer.named() + ": till " + HotWorkWords.at(model, ends);
   }
 
   private static Optional<Step> other(Model model, AtBench at) {
@@ -115,7 +136,8 @@ final class BenchWait {
   /** Pieces wait there; where pieces begin, only in the part of the job that is being made now. */
   private static boolean hasWork(Model model, AtBench at, AtBench there) {
     boolean waits = there.waitRunning(model).isPresent();
-    if (!there.counts() || waits) {
+    boolean more = there.together() && AtWait.of(model, there).hasWork();
+    if (!there.counts() || (waits && !more) || chainIn(model, there).isPresent()) {
       return false;
     }
     if (there.begins()) {
@@ -167,7 +189,7 @@ final class BenchWait {
         .map(
             timer ->
                 Turn.keep(
-                    model.told(timer.name() + ": looked, done."),
+                    model.told(timer.named() + ": looked, done."),
                     new Fact.TimerAnswered(timer.id(), WaitEnd.LOOKED, "")))
         .orElseGet(() -> Turn.to(model.told("No wait runs here that ends by a look.")));
   }
@@ -185,9 +207,33 @@ final class BenchWait {
     return Turn.keep(model.told("Its wait is over."), over(model, at));
   }
 
+  /**
+   * The step before this one in whose wait the chain is: what is done to the whole of it comes
+   * later. What is through that wait already can be worked at.
+   */
+  static Optional<AtBench> chainIn(Model model, AtBench at) {
+    OpenJob job = model.job().orElseThrow();
+    if (!job.makesChain() || !isOfTheWhole(at) || (at.counts() && !at.together())) {
+      return Optional.empty();
+    }
+    return at.routine().steps().stream()
+        .limit(at.number() - 1L)
+        .map(step -> AtBench.of(at.routine(), job, step))
+        .filter(there -> isOfTheWhole(there) && there.waitRunning(model).isPresent())
+        .findFirst();
+  }
+
+  private static boolean isOfTheWhole(AtBench at) {
+    return at.step().part() == RoutinePart.JOIN || at.step().part() == RoutinePart.FINISH;
+  }
+
   /** Takes nothing out of a wait that runs. */
   static Turn notYet(Model model, AtBench at) {
-    String left = at.waitRunning(model).map(timer -> left(timer, model)).orElse("The wait");
-    return Turn.to(model.told(left + " to go: they stay in. " + ends(at)));
+    AtBench waits = chainIn(model, at).orElse(at);
+    String left =
+        waits.waitRunning(model).map(timer -> till(timer, model)).orElse("The wait runs still");
+    return Turn.to(
+        model.told(
+            left + (waits.equals(at) ? ": they stay in. " : ": the chain is in it. ") + ends(waits)));
   }
 }

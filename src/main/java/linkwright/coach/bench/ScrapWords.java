@@ -7,6 +7,7 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
+import linkwright.quantity.Decimals;
 import linkwright.routine.Stage;
 import linkwright.standing.StillToDo;
 
@@ -34,8 +35,10 @@ final class ScrapWords {
     String moved =
         "To %s: %d, not %d".formatted(at.pile().begins(Stage.CUT) ? "cut" : "begin", is, was);
     String share =
-        "a loss of %.0f %% is reckoned with, habit and this run together, not %.0f %%"
-            .formatted(100 * after.get().lossShare(), 100 * before.get().lossShare());
+        "a loss of %s is reckoned with, habit and this run together, not %s"
+            .formatted(
+                Decimals.percent(after.get().lossShare(), 0),
+                Decimals.percent(before.get().lossShare(), 0));
     return Optional.of(
         moved + ", for " + lost + (lost == 1 ? " is" : " are") + " scrapped and " + share + ".");
   }

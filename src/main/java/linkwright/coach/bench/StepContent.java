@@ -13,6 +13,7 @@ import linkwright.coach.content.Prose;
 import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
 import linkwright.coach.kernel.AtBench;
+import linkwright.coach.kernel.Clock;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.WaitingWords;
 import linkwright.coach.kernel.drawn.BendContent;
@@ -20,6 +21,7 @@ import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.coach.kernel.drawn.LaidOut;
 import linkwright.coach.kernel.drawn.PictureContent;
 import linkwright.coach.kernel.safety.Cards;
+import linkwright.job.InWait;
 import linkwright.job.TimerRun;
 import linkwright.plan.LinksOfSize;
 import linkwright.plan.Plan;
@@ -80,6 +82,7 @@ final class StepContent {
       rows.add(Row.of("waiting", "" + at.waiting()));
       rows.add(Row.of("redo", "" + at.redo()).remark(reasons(at)));
     }
+    inWaits(model, at).ifPresent(rows::add);
     rows.add(Row.of("through", "" + at.through()));
     StillToDo left = model.job().orElseThrow().standing().left().get(at.piece());
     if (left != null) {
@@ -94,6 +97,9 @@ final class StepContent {
     if (!held.digits().isEmpty()) {
       return Optional.of(Row.of("how many", held.digits()));
     }
+    if (held.ask() instanceof BenchAsk.Sure sure) {
+      return Optional.of(Row.of("how many", sure.count() + "?"));
+    }
     if (at.begins()) {
       return each(model, at);
     }
@@ -106,6 +112,27 @@ final class StepContent {
     }
     return Optional.of(
         Row.of("", elsewhere(model, at).isEmpty() ? "nothing waits" : "none here, some elsewhere"));
+  }
+
+  /** Which of what went in at different times is due when; one alone is the figure. */
+  private static Optional<Row> inWaits(Model model, AtBench at) {
+    AtWait wait = AtWait.of(model, at);
+    List<String> words =
+        wait.in().stream().filter(each -> !each.isAll()).map(each -> due(model, each)).toList();
+    boolean several = words.size() + (wait.goesIn().isEmpty() ? 0 : 1) > 1;
+    return words.isEmpty() || !several
+        ? Optional.empty()
+        : Optional.of(Row.of("in it", String.join(", ", words)));
+  }
+
+  private static String due(Model model, InWait in) {
+    String runs =
+        model.timers().running().stream()
+            .filter(timer -> in.running().contains(timer.id()) && !timer.rings(model.steady()))
+            .map(timer -> Clock.running(timer.left(model.steady()).toSeconds()))
+            .collect(Collectors.joining(" "));
+    int count = in.pieces().values().stream().mapToInt(Integer::intValue).sum();
+    return count + (runs.isEmpty() ? " over" : " for " + runs);
   }
 
   /** What waits at other steps; empty if nothing does. */

@@ -15,8 +15,8 @@ import linkwright.coach.kernel.PlaceId;
  * @param form the form that is open
  * @param turned how often its reader turned on to what had no room beside the list
  */
-public record BookHeld(
-    int at, String search, List<Integer> found, Optional<Form> form, int turned) implements Held {
+public record BookHeld(int at, String search, List<Integer> found, Optional<Form> form, int turned)
+    implements Held {
   @Override
   public PlaceId place() {
     return PlaceId.BOOK;

@@ -58,8 +58,7 @@ public final class BookRows {
             routine ->
                 routine
                     .steps()
-                    .forEach(
-                        step -> titles.put(step.id(), "step opened: “" + step.title() + "”")));
+                    .forEach(step -> titles.put(step.id(), "step opened: “" + step.title() + "”")));
     return new BookRows(job, model.settings(), screen.found(), titles);
   }
 

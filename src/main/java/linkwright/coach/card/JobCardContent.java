@@ -12,6 +12,7 @@ import linkwright.coach.content.Rows;
 import linkwright.coach.form.CardWords;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
+import linkwright.coach.kernel.drawn.SharedWire;
 import linkwright.drawer.Taking;
 import linkwright.job.JobCard;
 
@@ -27,10 +28,13 @@ final class JobCardContent {
     Set<String> lots = new LinkedHashSet<>();
     Taking.in(job.slug(), job.entries()).forEach(taking -> lots.add(taking.lot()));
     if (card.said().isEmpty() && lots.isEmpty()) {
-      return List.of(
+      List<Part> parts = new ArrayList<>();
+      parts.add(
           Prose.says(
               "Nothing is written on it yet: for whom, promised when, the price, what was paid,"
                   + " metal of the customer's, solder, clasp, mark. {do:write-card} writes it."));
+      parts.addAll(SharedWire.of(model, job.standing()));
+      return parts;
     }
     List<Row> rows = new ArrayList<>();
     for (String key : JobCard.KEYS) {
@@ -46,6 +50,8 @@ final class JobCardContent {
     }
     rows.add(
         Row.of("lots used", lots.isEmpty() ? "none out of the drawer" : String.join(", ", lots)));
-    return List.of(new Rows(rows));
+    List<Part> parts = new ArrayList<>(List.of(new Rows(rows)));
+    parts.addAll(SharedWire.of(model, job.standing()));
+    return parts;
   }
 }

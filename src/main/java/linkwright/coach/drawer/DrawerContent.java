@@ -29,12 +29,6 @@ public record DrawerContent(UnitStyle units) {
 
   /** All of it; at is the lot that is looked at, −1 for none; jobs are those at hand. */
   public List<Part> of(Drawer drawer, int at, List<TrayJob> jobs, Reference reference) {
-    if (drawer.lots().isEmpty() && drawer.works().isEmpty()) {
-      return List.of(
-          Prose.says(
-              "Nothing is entered in the drawer yet. What comes is entered once as a lot; a job"
-                  + " then takes its wire out of it."));
-    }
     List<Table.Line> lines = new ArrayList<>();
     for (Lot lot : drawer.lots()) {
       boolean over = lot.massG().orElse(0) < 0 || lot.lengthMm().orElse(0) < 0;
@@ -50,16 +44,20 @@ public record DrawerContent(UnitStyle units) {
     }
     List<Part> parts = new ArrayList<>();
     parts.add(
-        new Table(
-            List.of(
-                Table.Column.words("lot"),
-                Table.Column.words("metal"),
-                Table.Column.words("size"),
-                Table.Column.numbers("left"),
-                Table.Column.numbers("weighs"),
-                Table.Column.numbers("missed")),
-            lines,
-            at));
+        drawer.lots().isEmpty()
+            ? Prose.says(
+                "Nothing is entered in the drawer yet. What comes is entered once as a lot; a job"
+                    + " then takes its wire out of it.")
+            : new Table(
+                List.of(
+                    Table.Column.words("lot"),
+                    Table.Column.words("metal"),
+                    Table.Column.words("size"),
+                    Table.Column.numbers("left"),
+                    Table.Column.numbers("weighs"),
+                    Table.Column.numbers("missed")),
+                lines,
+                at));
     drawer.lots().forEach(lot -> wanted(lot, jobs).ifPresent(parts::add));
     MetalAccount.of(drawer, reference).forEach(account -> parts.add(account(account)));
     drawer.lots().stream()

@@ -18,7 +18,12 @@ import linkwright.job.Fact;
  * @param left the form that was left, with what is typed in it
  */
 record ExchangeHeld(
-    Optional<Form> form, String said, Map<String, String> asked, List<Fact> rows, Optional<Form> left, int turned)
+    Optional<Form> form,
+    String said,
+    Map<String, String> asked,
+    List<Fact> rows,
+    Optional<Form> left,
+    int turned)
     implements Held {
   ExchangeHeld {
     asked = Map.copyOf(asked);

@@ -1,6 +1,7 @@
 package linkwright.coach.exchange;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,6 +11,7 @@ import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
+import linkwright.coach.form.Offered;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Model;
@@ -89,10 +91,7 @@ public final class ExchangePlace implements Place {
     return switch (act) {
       case WRITE_OUT -> open(model, resumed(held, OutForms.form(model)));
       case TAKE_ROWS -> open(model, resumed(held, rowsForm(model)));
-      case MORE, LESS ->
-          Turn.to(
-              model.with(
-                  held.turned(Turning.to(held.turned(), act))));
+      case MORE, LESS -> Turn.to(model.with(held.turned(Turning.to(held.turned(), act))));
       default -> Turn.goTo(model, act);
     };
   }
@@ -108,8 +107,7 @@ public final class ExchangePlace implements Place {
 
   private static Form rowsForm(Model model) {
     boolean job = model.job().isPresent();
-    List<String> into =
-        job ? List.of(OutForms.JOB, OutForms.DRAWER) : List.of(OutForms.DRAWER);
+    List<String> into = job ? List.of(OutForms.JOB, OutForms.DRAWER) : List.of(OutForms.DRAWER);
     return Form.of(
         Form.Purpose.TAKE_ROWS,
         "Rows out of a CSV file",
@@ -136,16 +134,15 @@ public final class ExchangePlace implements Place {
         : Turn.to(
             model.with(
                 new ExchangeHeld(
-                    Optional.of(fitted),
-                    held.said(),
-                    held.asked(),
-                    held.rows(),
-                    held.left(),
-                    0)));
+                    Optional.of(fitted), held.said(), held.asked(), held.rows(), held.left(), 0)));
   }
 
   @Override
   public Turn confirmed(Model model, Form form) {
+    Map<String, String> troubles = unknown(form);
+    if (!troubles.isEmpty()) {
+      return open(model, form.withTroubles(troubles).atFirstTrouble());
+    }
     boolean meant = form.texts().equals(held(model).asked());
     if (form.purpose() == Form.Purpose.TAKE_ROWS) {
       return meant ? enter(model, form, held(model).rows()) : read(model, form);
@@ -158,6 +155,18 @@ public final class ExchangePlace implements Place {
         model.with(held(model).asking(form, List.of())),
         new Effect.WriteOut(
             OutForms.folder(form), OutForms.file(model, form), text.orThrow(), meant));
+  }
+
+  /** Words that are none of a field's choices, told beside it. */
+  private static Map<String, String> unknown(Form form) {
+    Map<String, String> troubles = new LinkedHashMap<>();
+    for (Field field : form.fields()) {
+      List<String> words = field.choices().stream().map(Offered::id).toList();
+      if (!words.isEmpty() && !words.contains(form.text(field.id()))) {
+        troubles.put(field.id(), "Choose one of these: " + String.join(", ", words) + ".");
+      }
+    }
+    return troubles;
   }
 
   private static Turn told(Model model, Form form, String field, String sentence) {

@@ -3,6 +3,7 @@ package linkwright.coach.form;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import linkwright.quantity.BareNumber;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
 
 /** What a field takes, and so the unit that a number typed without one has. */
@@ -43,7 +44,7 @@ public enum Measure {
     Matcher example = EXAMPLE.matcher(text);
     return example.replaceAll(
         found -> {
-          double amount = Double.parseDouble(found.group(2));
+          double amount = Decimals.read(found.group(2)).orElseThrow();
           return Matcher.quoteReplacement(
               switch (found.group(1)) {
                 case "mm" -> units.length(amount);
@@ -65,7 +66,7 @@ public enum Measure {
         .matcher(text)
         .replaceAll(
             found -> {
-              double amount = Double.parseDouble(found.group(1));
+              double amount = Decimals.read(found.group(1)).orElseThrow();
               return Matcher.quoteReplacement(
                   switch (found.group(2)) {
                     case "mm" -> units.length(amount);

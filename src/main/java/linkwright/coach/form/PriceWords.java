@@ -79,9 +79,8 @@ public final class PriceWords {
     if (isShare(name)) {
       return Share.readAny(text).map(Share::value).flatMap(value -> believable(text, value));
     }
-    String plain = text.replace(',', '.');
-    return plain.matches("[0-9]{1,9}(\\.[0-9]{1,4})?")
-        ? Read.good(Double.valueOf(plain))
+    return text.matches("[0-9]{1,9}([.,][0-9]{1,4})?")
+        ? Read.good(Decimals.read(text).orElseThrow())
         : Read.bad("“" + text + "” is not an amount of money: write it as 12.50.");
   }
 }

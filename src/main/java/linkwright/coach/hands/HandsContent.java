@@ -4,7 +4,6 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import linkwright.coach.content.Emphasis;
 import linkwright.coach.content.Part;
@@ -16,6 +15,7 @@ import linkwright.coach.kernel.Settings;
 import linkwright.hands.Hands;
 import linkwright.hands.StageResult;
 import linkwright.hands.TaughtJob;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.PieceKind;
 import linkwright.routine.TradeWords;
@@ -92,13 +92,16 @@ public record HandsContent(Handbook handbook, Settings settings) {
           Table.Line.of(
               one.metal().name() + ", " + one.temper().word(),
               units.stress(one.stressMpa(), one.stressSpreadMpa()),
-              number(100 * one.clearanceShare(), 1)
+              Decimals.fixed(100 * one.clearanceShare(), 1)
                   + " ± "
-                  + number(100 * one.clearanceSpread(), 1)
+                  + Decimals.fixed(100 * one.clearanceSpread(), 1)
                   + " %",
               units.length(one.lostMm()) + " ± " + units.length(one.lostSpreadMm()),
-              number(one.turnDeg(), 0) + " ± " + number(one.turnSpreadDeg(), 0) + "°",
-              number(100 * one.scatterShare(), 0) + " %"));
+              Decimals.fixed(one.turnDeg(), 0)
+                  + " ± "
+                  + Decimals.fixed(one.turnSpreadDeg(), 0)
+                  + "°",
+              Decimals.fixed(100 * one.scatterShare(), 0) + " %"));
     }
     return new Table(
         List.of(
@@ -123,13 +126,13 @@ public record HandsContent(Handbook handbook, Settings settings) {
                           "Of "
                               + kind
                               + "s "
-                              + number(100 * share, 1)
+                              + Decimals.fixed(100 * share, 1)
                               + " % were lost for good"
                               + hands.redoShare(kind).stream()
                                   .mapToObj(
                                       again ->
                                           ", and "
-                                              + number(100 * again, 0)
+                                              + Decimals.fixed(100 * again, 0)
                                               + " of a hundred went back to be redone")
                                   .findFirst()
                                   .orElse("")
@@ -159,7 +162,7 @@ public record HandsContent(Handbook handbook, Settings settings) {
               List.of(
                   Table.Column.words("stage"),
                   Table.Column.numbers("through"),
-                  Table.Column.numbers("again"),
+                  Table.Column.numbers("redo"),
                   Table.Column.numbers("lost"),
                   Table.Column.words("most often")),
               lines,
@@ -218,9 +221,5 @@ public record HandsContent(Handbook handbook, Settings settings) {
               lines,
               -1));
     }
-  }
-
-  private static String number(double value, int decimals) {
-    return String.format(Locale.ROOT, "%." + decimals + "f", value + 0.0);
   }
 }

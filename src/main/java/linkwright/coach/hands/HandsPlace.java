@@ -33,7 +33,9 @@ public final class HandsPlace implements Place {
   @Override
   public List<Act> acts(Model model) {
     return Turning.with(
-        List.of(Act.LEAVE_OUT, Act.UP, Act.DOWN, Act.TO_EXCHANGE, Act.TO_TRAY), model, content(model));
+        List.of(Act.LEAVE_OUT, Act.UP, Act.DOWN, Act.TO_EXCHANGE, Act.TO_TRAY),
+        model,
+        content(model));
   }
 
   @Override

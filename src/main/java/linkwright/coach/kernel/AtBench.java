@@ -1,23 +1,26 @@
 package linkwright.coach.kernel;
 
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 import linkwright.job.Fact;
 import linkwright.job.InHand;
 import linkwright.job.JobState;
+import linkwright.job.OnWay;
 import linkwright.job.Pile;
 import linkwright.job.TimerRun;
 import linkwright.routine.Counts;
 import linkwright.routine.Hazard;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
+import linkwright.routine.RoutinePart;
 import linkwright.routine.Stage;
 import linkwright.routine.Step;
 import linkwright.routine.Wait;
 import linkwright.routine.WaitEnds;
-import linkwright.routine.WaitId;
 import linkwright.standing.StillToDo;
 
 /**
@@ -140,6 +143,32 @@ public record AtBench(
     return begins() && pile.stages().size() > 1 ? pile.stages().get(1) : stage;
   }
 
+  /** Whether all that waits goes through together here. */
+  public boolean together() {
+    return step.counts() == Counts.BATCH && !piece.equals(PieceKind.NONE) && !begins();
+  }
+
+  /** All that waits here to go through, of each kind. */
+  public Map<OnWay, Integer> there(JobState state) {
+    Map<OnWay, Integer> all = new LinkedHashMap<>();
+    step.stage()
+        .forEach(
+            (kind, to) -> all.put(new OnWay(kind, to, false), state.piles().of(kind).waitingFor(to)));
+    all.put(new OnWay(piece, stage, true), redo);
+    all.values().removeIf(count -> count == 0);
+    return all;
+  }
+
+  /**
+   * Whether a step that counts nothing is done: said here, or done at a place of its own, as test
+   * pieces and trial lengths are.
+   */
+  public boolean isDone(JobState state) {
+    return state.course().stepsDone().contains(step.id())
+        || (step.part() == RoutinePart.TRIAL && !state.trials().pieces().isEmpty())
+        || (step.part() == RoutinePart.SAMPLE && !state.trials().lengths().isEmpty());
+  }
+
   /** Whether this step counts pieces. */
   public boolean counts() {
     return step.counts() != Counts.NOTHING && !piece.equals(PieceKind.NONE);
@@ -165,25 +194,20 @@ public record AtBench(
     return step.waits().stream().anyMatch(wait -> wait.ends() == WaitEnds.WATCH);
   }
 
-  /** The next of the step's waits that was not begun for what is here. */
-  public Optional<Wait> nextWait(Model model) {
-    Set<WaitId> begun =
-        model.job().orElseThrow().state().course().waitsBegun().getOrDefault(step.id(), Set.of());
-    return timed().stream().filter(wait -> !begun.contains(wait.id())).findFirst();
-  }
-
-  /** A timer of this step that runs and is not due yet. */
+  /** The timer of this step that is due next and is not yet. */
   public Optional<TimerRun> waitRunning(Model model) {
     return own(model).filter(timer -> !timer.rings(model.steady())).findFirst();
   }
 
-  /** A timer of this step, running or due. */
+  /** The timer of this step that ends first, running or due. */
   public Optional<TimerRun> ownTimer(Model model) {
     return own(model).findFirst();
   }
 
   private Stream<TimerRun> own(Model model) {
-    return model.timers().running().stream().filter(timer -> timer.isOf(step.id()));
+    return model.timers().running().stream()
+        .filter(timer -> timer.isOf(step.id()))
+        .sorted(Comparator.comparing(TimerRun::end));
   }
 
   /**

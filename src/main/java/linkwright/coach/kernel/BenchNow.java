@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import linkwright.job.HotWork;
 import linkwright.job.Sittings;
@@ -20,6 +21,7 @@ import linkwright.standing.Handbook;
  * @param others what the other books give, their timers by the steady clock
  * @param hotWork whether a flame may be lit
  * @param watch the fire watch by the steady clock, running or over
+ * @param heats when it was heated last, by the steady clock
  * @param lookedAt the steady second at which the other books were looked at last; 0 for never
  * @param asked whether what was found open when the program began was asked about
  * @param toward the book to whose wait she is on the way; empty if she is not
@@ -29,12 +31,21 @@ public record BenchNow(
     List<BenchBook> others,
     HotWork hotWork,
     Optional<Watch> watch,
+    HeatTimes heats,
     long lookedAt,
     boolean asked,
     Optional<String> toward) {
   /** Nothing is known yet. */
   public static final BenchNow UNKNOWN =
-      new BenchNow("", List.of(), HotWork.NOT_KNOWN, Optional.empty(), 0, false, Optional.empty());
+      new BenchNow(
+          "",
+          List.of(),
+          HotWork.NOT_KNOWN,
+          Optional.empty(),
+          HeatTimes.NONE,
+          0,
+          false,
+          Optional.empty());
 
   /** A prudent default, s: NFPA 51B of 2019, which has it watched an hour at least. */
   private static final long AN_HOUR = 3600;
@@ -62,22 +73,22 @@ public record BenchNow(
             .map(book -> book.with(book.timers().steadied(timersOf(book.slug()), now, steady)))
             .toList();
     long second = Math.max(1, steady.getEpochSecond());
-    return new BenchNow(on, steadied, hotWork, watch, second, asked, toward);
+    return new BenchNow(on, steadied, hotWork, watch, heats, second, asked, toward);
   }
 
   /** The same on the way to a wait of that book, or to none. */
   BenchNow toward(Optional<String> slug) {
-    return new BenchNow(device, others, hotWork, watch, lookedAt, asked, slug);
+    return new BenchNow(device, others, hotWork, watch, heats, lookedAt, asked, slug);
   }
 
   /** The same, what was found open asked about. */
   BenchNow askedAbout() {
-    return new BenchNow(device, others, hotWork, watch, lookedAt, true, toward);
+    return new BenchNow(device, others, hotWork, watch, heats, lookedAt, true, toward);
   }
 
   /** The same, a moment later than it was looked at last. */
   BenchNow lookedAt(long second) {
-    return new BenchNow(device, others, hotWork, watch, second, asked, toward);
+    return new BenchNow(device, others, hotWork, watch, heats, second, asked, toward);
   }
 
   /** The timers of a book as they ran until now. */
@@ -91,7 +102,7 @@ public record BenchNow(
 
   /** The same with a book left among the others, as it stood. */
   BenchNow left(BenchBook book) {
-    return new BenchNow(device, and(book), hotWork, watch, lookedAt, asked, toward);
+    return new BenchNow(device, and(book), hotWork, watch, heats, lookedAt, asked, toward);
   }
 
   private List<BenchBook> and(BenchBook book) {
@@ -101,24 +112,43 @@ public record BenchNow(
     return all;
   }
 
-  /** The same, hot work and watch reckoned anew with the book at hand. */
-  BenchNow reckoned(Optional<BenchBook> atHand, Handbook handbook, Instant now, Instant steady) {
+  /**
+   * The same, hot work and watch reckoned anew with the book at hand.
+   *
+   * @param read whether the other books were read just now
+   */
+  BenchNow reckoned(
+      Optional<BenchBook> atHand, Handbook handbook, Instant now, Instant steady, boolean read) {
     List<BenchBook> all = atHand.map(this::and).orElse(others);
-    HotWork next = HotWork.of(all.stream().map(BenchBook::flames).toList());
+    List<HotWork.OfBook> books = all.stream().map(BenchBook::flames).toList();
+    HotWork next = HotWork.of(books);
+    HeatTimes times = heats.seen(all, next.flame(), now, steady, read);
     long seconds = handbook.own().fireWatchSeconds().orElse(AN_HOUR);
-    Optional<Watch> runs = next.watch().map(from -> watch(from, seconds, now, steady));
-    return new BenchNow(device, others, next, runs, lookedAt, asked, toward);
+    Optional<Watch> runs =
+        next.watch()
+            .map(from -> watch(from, times, seconds, now, steady))
+            .filter(run -> !HotWork.ended(books, run.from()));
+    return new BenchNow(device, others, next, runs, times, lookedAt, asked, toward);
   }
 
-  /** It goes on as it ran; else by how long ago the computer's clock says it began. */
-  private Watch watch(HotWork.From from, long seconds, Instant now, Instant steady) {
+  /** From the last heat as it was noted; else as it ran; else by what the computer's clock says. */
+  private Watch watch(
+      HotWork.From from, HeatTimes times, long seconds, Instant now, Instant steady) {
+    Optional<HeatTimes.Noted> heat = times.last();
+    if (heat.isPresent()) {
+      return new Watch(heat.get().from(), run(heat.get().from(), heat.get().steady(), seconds));
+    }
     Duration ago = Duration.between(from.at(), now);
     Instant began =
         watch
             .filter(ran -> ran.same(from))
             .map(ran -> ran.run().startedAt())
             .orElseGet(() -> steady.minus(ago.isNegative() ? Duration.ZERO : ago));
-    return new Watch(from, new TimerRun(from.id(), "Fire watch", began, seconds, Optional.empty()));
+    return new Watch(from, run(from, began, seconds));
+  }
+
+  private static TimerRun run(HotWork.From from, Instant began, long seconds) {
+    return new TimerRun(from.id(), "Fire watch", began, seconds, Optional.empty(), Map.of());
   }
 
   /** The fire watch while it runs. */

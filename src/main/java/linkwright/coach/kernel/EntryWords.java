@@ -75,10 +75,7 @@ public final class EntryWords {
       return "in hand: " + counted(taken.pieces()) + (taken.redo() ? ", to be redone" : "");
     }
     if (fact instanceof Fact.PiecesThrough through) {
-      return counted(through.pieces())
-          + " "
-          + through.stage()
-          + (through.redo() ? ", redone" : "");
+      return counted(through.pieces()) + " " + through.stage() + (through.redo() ? ", redone" : "");
     }
     if (fact instanceof Fact.PiecesSentBack back) {
       return counted(Map.of(back.piece(), back.count()))
@@ -129,12 +126,19 @@ public final class EntryWords {
               : ", not all was looked to");
     }
     if (fact instanceof Fact.TimerStarted timer) {
-      return "timer set: " + timer.name() + ", " + Clock.spoken((double) timer.seconds());
+      return "timer set: "
+          + timer.name()
+          + (timer.wentIn().isEmpty() ? "" : ", " + counted(timer.wentIn()))
+          + ", "
+          + Clock.spoken((double) timer.seconds());
     }
     if (fact instanceof Fact.TimerAnswered answered) {
-      return "timer quieted: entry "
-          + answered.timer()
-          + (answered.reason().isEmpty() ? "" : ", before its time: " + answered.reason());
+      return switch (answered.how()) {
+        case NOT_SAID -> "timer answered";
+        case TIME -> "wait over by its time";
+        case LOOKED -> "wait over: looked, done";
+        case REASON -> "wait ended before its time: " + answered.reason();
+      };
     }
     if (fact instanceof Fact.WeighedIn in) {
       return "weighed in" + mass(", chain ", in.chainG(), units) + length(in.lengthMm(), units);

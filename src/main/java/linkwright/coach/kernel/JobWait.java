@@ -12,7 +12,7 @@ import linkwright.job.TimerRun;
 public record JobWait(String slug, String job, TimerRun run) {
   /** The wait and whose it is, as it is told. */
   public String named() {
-    return job.isEmpty() ? run.name() : run.name() + " (" + job + ")";
+    return job.isEmpty() ? run.named() : run.named() + " (" + job + ")";
   }
 
   /** Whether it belongs to another job than the one at hand. */

@@ -200,15 +200,16 @@ public sealed interface Message {
   }
 
   /**
-   * The jobs at hand were read; unread says how many were left out, for it took too long; hands is
-   * what all their books taught.
+   * The jobs at hand were read; unread says how many were left out, for it took too long; problems
+   * what keeps books from being listed, in sentences; hands is what all their books taught.
    */
-  record TrayRead(List<TrayJob> jobs, int unread, Optional<Hands> hands, Optional<Drawer> drawer)
+  record TrayRead(
+      List<TrayJob> jobs,
+      int unread,
+      List<String> problems,
+      Optional<Hands> hands,
+      Optional<Drawer> drawer)
       implements Message {
-    /** All of them, of which nothing was learnt. */
-    public TrayRead(List<TrayJob> jobs) {
-      this(jobs, 0, Optional.empty(), Optional.empty());
-    }
 
     @Override
     public <R> R answer(MessageCases<R> cases) {

@@ -127,7 +127,7 @@ public record Model(
         rungAt,
         presses,
         writing,
-        left.reckoned(written(next), handbook, now, steady),
+        left.reckoned(written(next), handbook, now, steady, false),
         learning);
   }
 
@@ -155,7 +155,7 @@ public record Model(
   /** The same with the other books of the bench as they were read now. */
   public Model withBench(String device, List<BenchBook> books) {
     BenchNow read = bench.read(device, books, now, steady);
-    return with(read.reckoned(written(job), handbook, now, steady));
+    return with(read.reckoned(written(job), handbook, now, steady, true));
   }
 
   /** The same on the way to a wait of that book, or to none. */

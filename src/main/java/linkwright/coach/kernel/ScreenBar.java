@@ -9,9 +9,9 @@ import linkwright.quantity.Length;
 import linkwright.quantity.Read;
 
 /**
- * How long a bar of {@link #COLUMNS} columns is on a screen, as the user measured it: what life size
- * is drawn by. A file that several machines share holds one for each: {@code 82.3 mm at 18 points on
- * 1400 x 900; …}.
+ * How long a bar of {@link #COLUMNS} columns is on a screen, as the user measured it: what life
+ * size is drawn by. A file that several machines share holds one for each: {@code 82.3 mm at 18
+ * points on 1400 x 900; …}.
  */
 public final class ScreenBar {
   /** Its key in the user's file. */

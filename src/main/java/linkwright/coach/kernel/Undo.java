@@ -187,6 +187,12 @@ public final class Undo {
   /** Nothing here; what was entered last elsewhere is taken back there. */
   private static Turn nothing(Model model) {
     OpenJob job = model.job().orElseThrow();
+    if (job.state().course().closed()) {
+      return Turn.to(
+          model.told(
+              "This job is closed: nothing is undone in it. It is opened again where it was"
+                  + " weighed in ({do:to-weigh-in}, there {do:reopen})."));
+    }
     Strikes strikes = Strikes.in(job.entries());
     return acts(job, model.now()).stream()
         .flatMap(List::stream)

@@ -62,10 +62,11 @@ final class GlossaryContent {
 
   private static boolean standsIn(TradeTerm term, String texts) {
     return Stream.concat(Stream.of(term.word()), term.seenAs().stream())
+        .map(form -> form.toLowerCase(Locale.ROOT))
+        .filter(texts::contains)
         .anyMatch(
             form ->
-                Pattern.compile(
-                        "\\b" + Pattern.quote(form.toLowerCase(Locale.ROOT)) + "(s|es|d|ed)?\\b")
+                Pattern.compile("\\b" + Pattern.quote(form) + "(s|es|d|ed)?\\b")
                     .matcher(texts)
                     .find());
   }

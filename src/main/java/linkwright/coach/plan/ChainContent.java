@@ -13,6 +13,7 @@ import linkwright.plan.EndRings;
 import linkwright.plan.FinenessWord;
 import linkwright.plan.Plan;
 import linkwright.plan.SettledLink;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.SaidIn;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Reference;
@@ -156,7 +157,7 @@ public record ChainContent(
             hours ->
                 rows.add(
                     Row.of(
-                            "hours",
+                            hours.hours() > hours.hoursToGo() ? "hours in all" : "hours",
                             "about " + ForecastWords.hours(hours.hours(), hours.plusMinus()))
                         .from(hours.from().word())));
     ForecastWords.redos(standing).ifPresent(redos -> rows.add(row("redone", redos)));
@@ -165,15 +166,17 @@ public record ChainContent(
 
   /** The price, and what the same takes made again: without test pieces and trial. */
   private void quoted(List<Row> rows, Quote quote) {
-    rows.add(row("hours again", "about %.0f".formatted(Math.max(1, quote.hoursAgain()))));
+    rows.add(row("hours again", "about " + ForecastWords.hours(quote.hoursAgain(), 0)));
     if (quote.priced()) {
       String money = quote.currency().isBlank() ? "" : " " + quote.currency();
       rows.add(
           row(
               "price",
-              "%.0f ± %.0f%s"
-                  .formatted(quote.first().total(), Math.max(1, quote.pricePlusMinus()), money)));
-      rows.add(Row.of("made again", "%.0f%s".formatted(quote.again().total(), money)));
+              Decimals.fixed(quote.first().total(), 0)
+                  + " ± "
+                  + Decimals.fixed(Math.max(1, quote.pricePlusMinus()), 0)
+                  + money));
+      rows.add(Row.of("made again", Decimals.fixed(quote.again().total(), 0) + money));
       if (quote.lacksMetal()) {
         rows.add(row("the metal", "has no price yet").with(Emphasis.TROUBLE));
       }

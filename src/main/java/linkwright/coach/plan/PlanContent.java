@@ -11,6 +11,7 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.coach.kernel.drawn.LaidOut;
 import linkwright.coach.kernel.drawn.LinkShape;
+import linkwright.coach.kernel.drawn.SharedWire;
 import linkwright.routine.Routine;
 import linkwright.routine.SolderMap;
 import linkwright.routine.Stage;
@@ -64,6 +65,7 @@ public final class PlanContent {
     Optional<Routine> routine = routine(model);
     List<Part> parts = new ArrayList<>();
     if (counted.plan().isPresent()) {
+      parts.addAll(SharedWire.of(model, standing));
       parts.addAll(chain(model, routine).of(standing));
     }
     counted

@@ -34,7 +34,8 @@ public final class PlanHelp {
               Measure.WIRE,
               "{wire:0.9}",
               "The thickness of the links' wire. It changes nearly everything: the blank, the"
-                  + " strength, the weight, which rings pass."),
+                  + " strength, the weight, which rings pass. Wire that is not round: half-round,"
+                  + " square or strip first, then its width x its thickness."),
           entry(
               WishKeys.TEMPER,
               Measure.WORDS,

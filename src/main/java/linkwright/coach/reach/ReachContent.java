@@ -13,6 +13,7 @@ import linkwright.plan.Plan;
 import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
 import linkwright.standing.reach.Bound;
+import linkwright.standing.reach.OnHand;
 import linkwright.standing.reach.WithinReach;
 
 /**
@@ -48,7 +49,7 @@ public record ReachContent(UnitStyle units, String currency) {
                 Table.Column.words("there is"),
                 Table.Column.words("longest chain"),
                 Table.Column.words("it takes"),
-                Table.Column.words("heaviest wire")),
+                Table.Column.numbers("heaviest wire")),
             lines,
             -1));
     reach.unknown().forEach(sentence -> parts.add(Prose.stop(sentence)));
@@ -86,20 +87,20 @@ public record ReachContent(UnitStyle units, String currency) {
       return capital(
           of
               + "not even one link, or one repeat, can be had"
-              + (reach.binding().isEmpty() ? "." : ": there is too little " + words(reach) + "."));
+              + (reach.binding().isEmpty() ? "." : ": " + tooLittle(reach) + "."));
     }
     String wire =
         all.heaviestMm().isPresent()
             ? "; the heaviest wire for the length wished "
                 + units.wire(all.heaviestMm().getAsDouble())
             : "; the length wished can be had in no wire";
-    String longest = of + "the longest chain " + units.length(all.longest().get().lengthMm());
+    String longest = of + "the longest chain " + length(all.longest().get(), false);
     if (all.unbounded()) {
       return capital(longest + " or more" + wire + ". Nothing of it binds.");
     }
     String more =
         reach.onceMore().entrySet().stream()
-            .map(each -> takes(each.getKey(), OptionalDouble.of(each.getValue())))
+            .map(each -> more(each.getKey(), each.getValue(), reach.there()))
             .collect(Collectors.joining(", "));
     return capital(
         longest
@@ -113,6 +114,12 @@ public record ReachContent(UnitStyle units, String currency) {
 
   private static String capital(String text) {
     return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+  }
+
+  private static String tooLittle(WithinReach reach) {
+    return reach.binding().stream()
+        .map(bound -> (bound == Bound.HOURS ? "too few " : "too little ") + bound.word())
+        .collect(Collectors.joining(" and "));
   }
 
   /** By what a chain grows. */
@@ -138,11 +145,19 @@ public record ReachContent(UnitStyle units, String currency) {
   }
 
   private String length(Plan plan, boolean unbounded) {
-    return units.length(plan.lengthMm()) + (unbounded ? " or more" : "");
+    return units.roundedBy(plan.lengthMm(), plan.plusMinusMm()) + (unbounded ? " or more" : "");
   }
 
   private String heaviest(WithinReach.Within each) {
     return each.heaviestMm().isPresent() ? units.wire(each.heaviestMm().getAsDouble()) : NONE;
+  }
+
+  /** More than there is, in words that say so where rounding hides it. */
+  private String more(Bound limit, double amount, OnHand there) {
+    String takes = takes(limit, OptionalDouble.of(amount));
+    double least = there.amount(limit);
+    boolean hidden = Double.isFinite(least) && takes.equals(takes(limit, OptionalDouble.of(least)));
+    return (hidden ? "a little over " : "") + takes;
   }
 
   private String takes(Bound limit, OptionalDouble taken) {

@@ -66,7 +66,9 @@ final class ReckonFill {
     String wire = wish(job, WishKeys.WIRE);
     texts.put("metal", wish(job, WishKeys.METAL));
     texts.put("temper", wish(job, WishKeys.TEMPER));
-    texts.put("wire", ofRing && !ringWire.isBlank() ? ringWire : wire);
+    String bent = ofRing && !ringWire.isBlank() ? ringWire : wire;
+    // The sums are of round wire; what is not round is typed there by whoever knows what is meant.
+    texts.put("wire", Length.readWire(bent).isGood() ? bent : "");
     texts.put("pattern", wish(job, WishKeys.LINK_PATTERN));
     texts.put("inside", ofRing ? wish(job, WishKeys.RING_INSIDE) : "");
     texts.put("oval-inside", wish(job, WishKeys.RING_OVAL));

@@ -49,6 +49,11 @@ public final class RoundPlace implements Place {
 
   @Override
   public List<Act> acts(Model model) {
+    return Turning.with(places(model), model, content(model));
+  }
+
+  /** What is open here, but for turning on. */
+  public static List<Act> places(Model model) {
     List<Act> acts = new ArrayList<>(PLACES);
     acts.add(Act.TO_SETTINGS);
     boolean closed = model.job().orElseThrow().state().course().closed();
@@ -61,7 +66,7 @@ public final class RoundPlace implements Place {
       acts.add(Act.THROW_AWAY);
     }
     acts.add(Act.LEAVE);
-    return Turning.with(acts, model, content(model));
+    return acts;
   }
 
   @Override

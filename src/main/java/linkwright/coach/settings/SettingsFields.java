@@ -8,6 +8,7 @@ import linkwright.coach.form.Form;
 import linkwright.coach.form.Measure;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.ScreenBar;
+import linkwright.quantity.Count;
 
 /** A field for each choice that stands in the user's file. */
 public final class SettingsFields {
@@ -131,9 +132,7 @@ public final class SettingsFields {
           case ScreenBar.KEY -> Measure.LENGTH;
           default -> Measure.WORDS;
         };
-    return field
-        .takes(measure, model.settings().units())
-        .helped(each.help());
+    return field.takes(measure, model.settings().units()).helped(each.help());
   }
 
   static Map<String, String> troubles(Form form) {
@@ -149,9 +148,8 @@ public final class SettingsFields {
       ScreenBar.read(bar).problem().ifPresent(said -> troubles.put(ScreenBar.KEY, said));
     }
     String size = form.text("font-size");
-    boolean number = size.matches("[0-9]{1,3}");
-    if (!size.isEmpty()
-        && !(number && Integer.parseInt(size) >= SMALLEST && Integer.parseInt(size) <= LARGEST)) {
+    int points = Count.inDigits(size, 3).orElse(0);
+    if (!size.isEmpty() && (points < SMALLEST || points > LARGEST)) {
       troubles.put("font-size", "A size of letters from 8 to 72, such as 18.");
     }
     return troubles;

@@ -9,6 +9,7 @@ import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Model;
 import linkwright.job.LessonFact;
 import linkwright.lesson.StudentReport;
+import linkwright.quantity.Count;
 import linkwright.routine.Routine;
 
 /** What a teacher signs and sets, and what a student writes of a piece. */
@@ -93,10 +94,13 @@ final class StudentForms {
   }
 
   private static void count(Form form, String id, Map<String, String> troubles) {
-    String typed = form.text(id).strip();
-    if (!typed.matches("[0-9]{1,3}") || Integer.parseInt(typed) < 1) {
+    if (count(form, id) < 1) {
       troubles.put(id, "A whole number from 1 to " + MOST + ".");
     }
+  }
+
+  private static int count(Form form, String id) {
+    return Count.inDigits(form.text(id).strip(), 3).orElse(0);
   }
 
   static LessonFact fact(Form form) {
@@ -108,10 +112,7 @@ final class StudentForms {
           new LessonFact.PieceStudied(
               form.text("piece"), form.text("expected"), form.text("got"), form.text("change"));
       default ->
-          new LessonFact.PracticeSet(
-              form.text("step"),
-              Integer.parseInt(form.text("pieces").strip()),
-              Integer.parseInt(form.text("days").strip()));
+          new LessonFact.PracticeSet(form.text("step"), count(form, "pieces"), count(form, "days"));
     };
   }
 

@@ -26,6 +26,7 @@ import linkwright.fit.Verdict;
 import linkwright.hands.Verdicts;
 import linkwright.job.EntryId;
 import linkwright.job.Fact;
+import linkwright.job.JobState;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.UnitStyle;
 import linkwright.standing.Questions;
@@ -311,6 +312,13 @@ public final class TestsPlace implements Place {
     }
     EntryId chosen = ids.get(screen.at());
     Fact.TestPieceTried piece = pieces(model).get(chosen);
+    JobState state = model.job().orElseThrow().state();
+    boolean already =
+        state.trials().isSample(chosen)
+            && state.trials().wishAtSample().equals(state.course().wish());
+    if (already) {
+      return Turn.to(model.told("This is the sample link already: nothing is entered."));
+    }
     boolean right = piece.verdicts().contains(Verdicts.word(Verdict.RIGHT));
     String told =
         right

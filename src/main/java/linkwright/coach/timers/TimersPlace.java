@@ -84,8 +84,8 @@ public final class TimersPlace implements Place {
     }
     String told =
         rings
-            ? timer.name() + ": answered."
-            : timer.name() + ": stopped with " + TimerWords.left(timer, model.steady()) + ".";
+            ? timer.named() + ": answered."
+            : timer.named() + ": stopped with " + TimerWords.left(timer, model.steady()) + ".";
     return Turn.keep(model.told(told), new Fact.TimerAnswered(timer.id()));
   }
 
@@ -97,7 +97,7 @@ public final class TimersPlace implements Place {
         model,
         Form.of(
             Form.Purpose.END_WAIT,
-            timer.name() + ": " + TimerWords.left(timer, model.steady()) + ", ended now",
+            timer.named() + ": " + TimerWords.left(timer, model.steady()) + ", ended now",
             "end it",
             List.of(Field.of("why", "why", "", "taken over by a colleague, begun by mistake"))));
   }

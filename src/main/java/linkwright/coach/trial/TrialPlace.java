@@ -20,7 +20,9 @@ import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.Turning;
 import linkwright.coach.kernel.Undo;
 import linkwright.coach.keys.Act;
+import linkwright.job.EntryId;
 import linkwright.job.Fact;
+import linkwright.job.JobState;
 import linkwright.plan.ChainWish;
 import linkwright.plan.WishedRing;
 import linkwright.quantity.Count;
@@ -74,12 +76,22 @@ public final class TrialPlace implements Place {
               ? Turn.to(
                   model.trouble(
                       "No trial length is logged yet: " + ActMention.of(Act.LOG) + " logs one."))
-              : Turn.keep(
-                  model.told("The chain is counted anew from this trial length."),
-                  new Fact.TrialChosen(screen.rows().get(screen.at()).id()));
+              : choose(model, screen.rows().get(screen.at()).id());
       case UNDO -> Undo.last(model);
       default -> Turn.goTo(model, act);
     };
+  }
+
+  private static Turn choose(Model model, EntryId length) {
+    JobState state = model.job().orElseThrow().state();
+    boolean already =
+        state.trials().chosenLength().filter(length::equals).isPresent()
+            && state.trials().wishAtChoice().equals(state.course().wish());
+    return already
+        ? Turn.to(model.told("The chain follows this trial length already: nothing is entered."))
+        : Turn.keep(
+            model.told("The chain is counted anew from this trial length."),
+            new Fact.TrialChosen(length));
   }
 
   @Override

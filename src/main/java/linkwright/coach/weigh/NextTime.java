@@ -26,8 +26,7 @@ public final class NextTime {
                             ? ": it took " + learnt.pieces() + " test pieces to find it."
                             : ".")));
     if (learnt.again() > 0) {
-      sentences.add(
-          many(learnt.again()) + " redone, most often for “" + learnt.againFor() + "”.");
+      sentences.add(many(learnt.again()) + " redone, most often for “" + learnt.againFor() + "”.");
     }
     learnt
         .lossShare()

@@ -2,7 +2,6 @@ package linkwright.coach.whatif;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Function;
 import linkwright.coach.content.Emphasis;
 import linkwright.coach.content.Part;
@@ -32,7 +31,7 @@ public record WhatIfContent(UnitStyle units) {
     List<Table.Line> lines = new ArrayList<>();
     line(lines, variants, "links", plan -> Integer.toString(plan.links()));
     line(lines, variants, "rings", plan -> Integer.toString(plan.rings()));
-    line(lines, variants, "length", plan -> units.length(plan.lengthMm()));
+    line(lines, variants, "length", plan -> units.roundedBy(plan.lengthMm(), plan.plusMinusMm()));
     line(lines, variants, "chain weighs", plan -> units.mass(plan.massChainG()));
     line(lines, variants, "wire to order", plan -> units.mass(WireToOrder.of(plan).massG()));
     line(lines, variants, "holds", plan -> units.pull(plan.pull().solderedN()));
@@ -100,18 +99,17 @@ public record WhatIfContent(UnitStyle units) {
   }
 
   private static String hours(double hours, double plusMinus) {
-    String about = String.format(Locale.ROOT, "%.1f h", hours);
-    return plusMinus > 0 ? String.format(Locale.ROOT, "%.1f ± %.1f h", hours, plusMinus) : about;
+    String doubt = plusMinus > 0 ? " ± " + Decimals.fixed(plusMinus, 1) : "";
+    return Decimals.fixed(hours, 1) + doubt + " h";
   }
 
   private static String first(Quote quote) {
     return quote.priced() && quote.pricePlusMinus() > 0
-        ? String.format(
-            Locale.ROOT,
-            "%.0f ± %.0f %s",
-            quote.first().total(),
-            quote.pricePlusMinus(),
-            quote.currency())
+        ? "%s ± %s %s"
+            .formatted(
+                Decimals.fixed(quote.first().total(), 0),
+                Decimals.fixed(quote.pricePlusMinus(), 0),
+                quote.currency())
         : money(quote, quote.first().total());
   }
 

@@ -1,6 +1,5 @@
 package linkwright.standing.nearest;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -118,11 +117,12 @@ public final class ChainChoices {
     for (OptionalDouble length : List.of(OptionalDouble.of(plan.lengthMm()), plan.oneFewerMm())) {
       double each = (wish.finishedMm() - length.orElse(wish.finishedMm()) + there) / 2;
       if (each >= 2 * wish.wireMm()) {
+        double mm = rounded(each, RING_STEP_MM);
         return planned(
             ChainChoice.Way.JUMP_RINGS,
             "",
-            OptionalDouble.of(rounded(each, RING_STEP_MM)),
-            Map.of(WishKeys.RING_ENDS, exact(each)));
+            OptionalDouble.of(mm),
+            Map.of(WishKeys.RING_ENDS, exact(mm)));
       }
     }
     return Optional.empty();
@@ -148,7 +148,7 @@ public final class ChainChoices {
             WishKeys.CLASP_LENGTH,
             exact(clasp.insideLengthMm()),
             WishKeys.CLASP_MASS,
-            BigDecimal.valueOf(clasp.massG()).toPlainString() + " g"));
+            Decimals.exactly(clasp.massG()) + " g"));
   }
 
   private Optional<ChainChoice> planned(

@@ -107,7 +107,7 @@ public record OnHand(
   }
 
   /** How much there is of a limit that was said; wire is its lengths and has no one number. */
-  double amount(Bound limit) {
+  public double amount(Bound limit) {
     return switch (limit) {
       case WIRE -> Double.POSITIVE_INFINITY;
       case METAL -> metalG.orElse(Double.POSITIVE_INFINITY);

@@ -22,6 +22,7 @@ import linkwright.standing.Standing;
  * @param binding which limits hold the longest chain back
  * @param onceMore what one link more, or one repeat, would take of each binding limit; not of wire
  *     that has no one number
+ * @param there what there is, as it was said
  * @param unknown why some of what there is holds nothing back: no price, no routine
  * @param trouble why nothing can be said; empty if it can
  */
@@ -30,6 +31,7 @@ public record WithinReach(
     Within together,
     List<Bound> binding,
     Map<Bound, Double> onceMore,
+    OnHand there,
     List<String> unknown,
     String trouble) {
   /** Copies the lists. */
@@ -114,6 +116,7 @@ public record WithinReach(
         together,
         binding,
         variants.taken(together.links() + variants.oneMore(), binding),
+        there,
         unknown,
         "");
   }
@@ -122,7 +125,7 @@ public record WithinReach(
     Within nothing =
         new Within(
             List.of(), Optional.empty(), OptionalDouble.empty(), false, OptionalDouble.empty());
-    return new WithinReach(List.of(), nothing, List.of(), Map.of(), List.of(), why);
+    return new WithinReach(List.of(), nothing, List.of(), Map.of(), OnHand.NOTHING, List.of(), why);
   }
 
   private static Within within(Variants variants, List<Bound> limits, UnitStyle units) {

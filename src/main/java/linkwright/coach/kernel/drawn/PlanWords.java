@@ -5,9 +5,12 @@ import java.util.Map;
 import linkwright.plan.ChainWish;
 import linkwright.plan.PartPlan;
 import linkwright.plan.Plan;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Metal;
+import linkwright.routine.PieceKind;
 import linkwright.standing.Standing;
+import linkwright.standing.StillToDo;
 
 /** A plan's sizes by the placeholders of routine texts. */
 public final class PlanWords {
@@ -18,9 +21,18 @@ public final class PlanWords {
     return standing
         .counted()
         .plan()
-        .map(plan -> of(plan, units))
+        .map(plan -> stillToCut(of(plan, units), standing))
         .or(() -> standing.counted().part().map(part -> of(part, units)))
         .orElse(Map.of());
+  }
+
+  /** How many blanks are to be cut is counted anew with every entry; once none is, the plan's. */
+  private static Map<String, String> stillToCut(Map<String, String> words, Standing standing) {
+    StillToDo links = standing.left().get(PieceKind.LINK);
+    if (links != null && links.toCutOrAsMany() > 0) {
+      words.put("blanks", Integer.toString(links.toCutOrAsMany()));
+    }
+    return words;
   }
 
   public static Map<String, String> of(Plan plan, UnitStyle units) {
@@ -57,7 +69,7 @@ public final class PlanWords {
   private static void metal(Map<String, String> words, Metal metal, UnitStyle units) {
     double from = metal.annealC().from();
     double to = metal.annealC().to();
-    String celsius = "%.0f to %.0f °C".formatted(from, to);
+    String celsius = Decimals.fixed(from, 0) + " to " + Decimals.fixed(to, 0) + " °C";
     words.put(
         "anneals",
         units == UnitStyle.INCH

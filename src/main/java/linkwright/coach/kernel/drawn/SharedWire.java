@@ -1,0 +1,44 @@
+package linkwright.coach.kernel.drawn;
+
+import java.util.List;
+import java.util.Optional;
+import linkwright.coach.content.Part;
+import linkwright.coach.content.Prose;
+import linkwright.coach.kernel.Model;
+import linkwright.quantity.UnitStyle;
+import linkwright.standing.Standing;
+import linkwright.standing.WireWanted;
+import linkwright.standing.reach.WireShared;
+
+/** Tells where other jobs lack the same wire; whose they are is told at the drawer alone. */
+public final class SharedWire {
+  private SharedWire() {}
+
+  /** A sentence at the job that is open, as it stands or as it is typed; none where all is well. */
+  public static List<Part> of(Model model, Standing standing) {
+    String slug = model.job().map(job -> job.slug()).orElse("");
+    boolean closed = model.job().filter(job -> job.state().course().closed()).isPresent();
+    List<WireWanted> others =
+        model.tray().stream()
+            .filter(job -> !job.slug().equals(slug))
+            .filter(job -> !job.away())
+            .flatMap(job -> job.wants().stream())
+            .toList();
+    Optional<WireWanted> own = closed ? Optional.empty() : WireWanted.of(standing);
+    return WireShared.of(own, others, model.handbook().drawer()).stream()
+        .<Part>map(shared -> Prose.stop(says(shared, model.settings().units())))
+        .toList();
+  }
+
+  private static String says(WireShared shared, UnitStyle units) {
+    return (shared.others() == 1
+            ? "Another open job lacks "
+            : shared.others() + " other open jobs lack ")
+        + units.length(shared.othersMm())
+        + " of the same wire, this one "
+        + units.length(shared.own().lacksMm())
+        + "; in the drawer "
+        + (shared.thereMm() > 0 ? "there is " + units.length(shared.thereMm()) : "there is none")
+        + ".";
+  }
+}
