@@ -1,7 +1,11 @@
 package linkwright.cli;
 
+import java.util.ArrayList;
 import java.util.List;
+import linkwright.files.Home;
+import linkwright.files.Library;
 import linkwright.quantity.Problem;
+import linkwright.shell.DrawerBook;
 
 /** Problems as a command tells them: {@code file:line:column: what is wrong. What is right.} */
 final class Located {
@@ -14,6 +18,14 @@ final class Located {
       place.append(':').append(problem.line()).append(':').append(Math.max(1, problem.column()));
     }
     return place.isEmpty() ? text : place + ": " + text;
+  }
+
+  /** All that is wrong with what can be looked up, with her bench and with the drawer. */
+  static List<String> hers(Library library, Home home) {
+    List<String> told = new ArrayList<>(all(library.problems()));
+    told.addAll(all(library.bench().problems()));
+    told.addAll(DrawerBook.problems(home));
+    return told;
   }
 
   static List<String> all(List<Problem> problems) {

@@ -135,7 +135,8 @@ final class PlanCommand implements Callable<Integer> {
     Choices choices = Choices.load(root.home());
     Library library = Library.load(root.home());
     here.err().sayAll(Located.all(choices.problems()));
-    here.err().sayAll(Located.all(library.problems()));
+    here.err()
+        .sayAll(noBench ? Located.all(library.problems()) : Located.hers(library, root.home()));
     Handbook handbook =
         noBench
             ? Start.handbook(library).with(OwnBench.NONE)

@@ -103,7 +103,7 @@ public final class Starting {
       Optional<Message.Led> led) {
     Library library = Library.load(home);
     here.err().sayAll(Located.all(choices.problems()));
-    here.err().sayAll(Located.all(library.problems()));
+    here.err().sayAll(Located.hers(library, home));
     if (led.isPresent()) {
       return Walk.led(here, home, choices, library, job, led.get());
     }
@@ -123,7 +123,7 @@ public final class Starting {
   private static int glance(Home home, Choices choices, Surroundings here) {
     Library library = Library.load(home);
     here.err().sayAll(Located.all(choices.problems()));
-    here.err().sayAll(Located.all(library.problems()));
+    here.err().sayAll(Located.hers(library, home));
     Read<List<String>> glance =
         Glance.of(home, library, choices.settings(), here.clock().instant());
     glance.problem().ifPresent(here.err()::say);

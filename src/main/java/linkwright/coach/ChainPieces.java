@@ -40,7 +40,8 @@ final class ChainPieces {
         room -= again;
       }
     }
-    portions.add(new Pieces.Portion("to cut", room, 0, false));
+    // Blanks to cut are more: their spares are no part of the chain.
+    portions.add(new Pieces.Portion("to make", room, 0, false));
     return portions;
   }
 }

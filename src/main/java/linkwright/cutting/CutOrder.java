@@ -59,6 +59,7 @@ public record CutOrder(
       positive(wrong, "blank", blank.mm());
       count(wrong, "number of blanks wanted", blank.wanted(), 0);
       count(wrong, "number of blanks to a repeat", blank.perRepeat(), 1);
+      count(wrong, "number of spare blanks", blank.spare(), 0);
       pieces += Math.max(0, blank.wanted());
     }
     if (rings.isPresent()) {
@@ -67,6 +68,7 @@ public record CutOrder(
       zeroOrMore(wrong, "coil's tail", ring.tailMm());
       count(wrong, "number of rings wanted", ring.wanted(), 0);
       count(wrong, "number of rings to a repeat", ring.perRepeat(), 1);
+      count(wrong, "number of spare rings", ring.spare(), 0);
       pieces += Math.max(0, ring.wanted());
     }
     if (blanks.size() > MOST_SIZES) {

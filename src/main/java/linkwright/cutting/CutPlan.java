@@ -7,11 +7,11 @@ import java.util.stream.IntStream;
  * The best way found to cut an order.
  *
  * <p>Best means, in this order: (1) the most chain: the fewest repeats for which some piece is
- * lacking; (2) the least wire missing for the rest, so that what is over serves it as far as it
- * will. Then, for the same pieces, the least waste: (3) the fewest lengths opened, for each opened
- * leaves an end; (4) from those the fewest coils, for each loses a tail, as far as all ways can be
- * tried. Beyond that the shorter of the lengths that will do are opened, so that long ones stay
- * whole.
+ * lacking, those of spares let go before those of the chain; (2) the least wire missing for the
+ * rest, so that what is over serves it as far as it will. Then, for the same pieces, the least
+ * waste: (3) the fewest lengths opened, for each opened leaves an end; (4) from those the fewest
+ * coils, for each loses a tail, as far as all ways can be tried. Beyond that the shorter of the
+ * lengths that will do are opened, so that long ones stay whole.
  *
  * @param order what was asked
  * @param cuts one for each length, in the order's own order, links' wire first

@@ -31,12 +31,15 @@ final class OneWire {
     int ring = sizes.size();
     int[] wanted = new int[ring + 1];
     int[] perRepeat = new int[ring + 1];
+    int[] spare = new int[ring + 1];
     for (int k = 0; k < ring; k++) {
       wanted[k] = blanks.get(sizes.get(k)).wanted();
       perRepeat[k] = blanks.get(sizes.get(k)).perRepeat();
+      spare[k] = Math.min(wanted[k], blanks.get(sizes.get(k)).spare());
     }
     wanted[ring] = rings.map(RingsWanted::wanted).orElse(0);
     perRepeat[ring] = rings.map(RingsWanted::perRepeat).orElse(1);
+    spare[ring] = Math.min(wanted[ring], rings.map(RingsWanted::spare).orElse(0));
     this.wire =
         new WireToCut(
             places.stream().mapToLong(i -> down(lengthsMm.get(i))).toArray(),
@@ -45,7 +48,8 @@ final class OneWire {
             rings.map(each -> up(each.turnMm())).orElse(1L),
             rings.map(each -> up(each.tailMm())).orElse(0L),
             wanted,
-            perRepeat);
+            perRepeat,
+            spare);
   }
 
   /** The links' wire, from which the rings are cut too unless they have a wire of their own. */

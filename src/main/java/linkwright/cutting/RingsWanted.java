@@ -9,12 +9,13 @@ package linkwright.cutting;
  * @param tailMm wire by which each coil is held, lost to the rings
  * @param wanted how many rings
  * @param perRepeat how many of them one repeat of the chain takes, 1 or more
+ * @param spare how many of those wanted are spare, which are let go before any of the chain's own
  */
-public record RingsWanted(double turnMm, double tailMm, int wanted, int perRepeat) {
+public record RingsWanted(double turnMm, double tailMm, int wanted, int perRepeat, int spare) {
 
   /** Rings that come one to a repeat, as where each joins link to link. */
   public static RingsWanted each(double turnMm, double tailMm, int wanted) {
-    return new RingsWanted(turnMm, tailMm, wanted, 1);
+    return new RingsWanted(turnMm, tailMm, wanted, 1, 0);
   }
 
   /** Wire of one coil of so many rings, tail included, mm. */

@@ -15,10 +15,18 @@ import java.util.function.IntPredicate;
  * @param tail the tail of a coil
  * @param wanted how many of each kind of piece
  * @param perRepeat how many of each a repeat of the chain takes
+ * @param spare how many of those wanted are spare
  */
 @SuppressWarnings("ArrayRecordComponent") // never compared and never handed out of the package
 record WireToCut(
-    long[] lengths, long[] blank, long kerf, long turn, long tail, int[] wanted, int[] perRepeat) {
+    long[] lengths,
+    long[] blank,
+    long kerf,
+    long turn,
+    long tail,
+    int[] wanted,
+    int[] perRepeat,
+    int[] spare) {
 
   int kinds() {
     return wanted.length;
@@ -76,24 +84,49 @@ record WireToCut(
     return missing + (pieces[ring()] < wanted[ring()] ? tail : 0);
   }
 
-  /** What is to be cut when so many repeats of the chain are let go. */
+  /**
+   * What is to be cut when so many repeats are let go: first those of spares alone, as far as there
+   * are any, then those of the chain.
+   */
   int[] without(int repeats) {
+    int ofSpares = Math.min(repeats, repeatsOfSpares());
     int[] pieces = new int[kinds()];
-    Arrays.setAll(pieces, k -> Math.max(0, wanted[k] - repeats * perRepeat[k]));
+    Arrays.setAll(
+        pieces,
+        k ->
+            Math.max(
+                0,
+                wanted[k]
+                    - Math.min(spare[k], ofSpares * perRepeat[k])
+                    - (repeats - ofSpares) * perRepeat[k]));
     return pieces;
+  }
+
+  private int repeatsOfSpares() {
+    int most = 0;
+    for (int k = 0; k < kinds(); k++) {
+      most = Math.max(most, (spare[k] + perRepeat[k] - 1) / perRepeat[k]);
+    }
+    return most;
   }
 
   /** The repeats that are let go when no more than that is cut. */
   int lacking(CutCounts cut) {
-    int most = 0;
+    int[] made = cut.pieces(kinds());
+    int most = repeatsOfSpares();
     for (int k = 0; k < kinds(); k++) {
-      int missing = wanted[k];
-      for (int[] pieces : cut.of()) {
-        missing -= pieces[k];
-      }
-      most = Math.max(most, (missing + perRepeat[k] - 1) / perRepeat[k]);
+      most = Math.max(most, repeatsOfSpares() + (wanted[k] + perRepeat[k] - 1) / perRepeat[k]);
     }
-    return most;
+    return least(
+        most,
+        repeats -> {
+          int[] pieces = without(repeats);
+          boolean enough = true;
+          for (int k = 0; k < kinds(); k++) {
+            enough &= made[k] >= pieces[k];
+          }
+          return enough;
+        });
   }
 
   /** No fewer repeats can be let go: judged by the wire in all, and by each kind alone. */

@@ -13,10 +13,10 @@ import java.util.stream.DoubleStream;
  * @param meantMm what was likely meant, where a decimal sign slipped or inches were read, mm
  */
 public record Misfit(double expectedMm, double spreadMm, OptionalDouble meantMm) {
-  /** A measure that is off by more spreads than this is asked about. */
+  /** A measure that is off by more spreads than this is asked about. Our own choice. */
   private static final double SPREADS = 4;
 
-  /** A slip is suggested if it lies within so many. */
+  /** A slip is suggested if it lies within so many. Our own choice. */
   private static final double NEAR = 3;
 
   static Optional<Misfit> of(OptionalDouble measured, double expectedMm, double spreadMm) {

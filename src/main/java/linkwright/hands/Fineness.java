@@ -29,8 +29,7 @@ public record Fineness(double linkWireMm, double ringWireMm) {
     return wish.map(
             known ->
                 new Fineness(
-                    known.wireMm(),
-                    known.ring().map(WishedRing::wireMm).orElseGet(known::wireMm)))
+                    known.wireMm(), known.ring().map(WishedRing::wireMm).orElseGet(known::wireMm)))
         .orElse(UNKNOWN);
   }
 

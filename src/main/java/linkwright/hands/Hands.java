@@ -53,7 +53,8 @@ public final class Hands {
     this.counting =
         this.jobs.stream()
             .filter(job -> !job.slug().equals(own) && !this.leftOut.contains(job.slug()))
-            .filter(job -> person.isEmpty() || job.person().isEmpty() || job.person().equals(person))
+            .filter(
+                job -> person.isEmpty() || job.person().isEmpty() || job.person().equals(person))
             .toList();
   }
 

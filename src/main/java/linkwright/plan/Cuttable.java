@@ -9,12 +9,11 @@ final class Cuttable {
   /** What is wrong, a sentence each. */
   static List<String> problems(Plan plan) {
     ChainWish wish = plan.wish();
-    return plan.order(
+    Plan.ToCut all =
+        new Plan.ToCut(
             plan.bySize(plan.blanksToCut()),
             plan.ringsToCut(),
-            plan.endRings().map(EndRings::toCut).orElse(0),
-            wish.stockMm(),
-            wish.ringStockMm())
-        .problems();
+            plan.endRings().map(EndRings::toCut).orElse(0));
+    return plan.order(all, all, wish.stockMm(), wish.ringStockMm()).problems();
   }
 }

@@ -26,6 +26,7 @@ public final class HeldFigures {
   private static final String CLASP_LENGTH = " inside, mm";
   private static final String CLASP_MASS = " mass, g";
   private static final String FORMER = " former ";
+  private static final String BENDS = " bends";
 
   private HeldFigures() {}
 
@@ -52,19 +53,31 @@ public final class HeldFigures {
               put(held, clasp.id() + CLASP_LENGTH, clasp.insideLengthMm());
               put(held, clasp.id() + CLASP_MASS, clasp.massG());
             });
-    text(texts, WishKeys.LINK_PATTERN)
-        .flatMap(id -> patterns.stream().filter(each -> each.id().equals(id)).findFirst())
-        .ifPresent(
-            pattern ->
-                pattern
-                    .formersMm()
-                    .forEach((name, mm) -> put(held, pattern.id() + FORMER + name, mm)));
+    patterns.stream()
+        .filter(pattern -> isNamed(pattern.id(), texts))
+        .forEach(
+            pattern -> {
+              pattern.formersMm().forEach((name, mm) -> put(held, pattern.id() + FORMER + name, mm));
+              HeldBends.of(pattern).ifPresent(line -> held.put(pattern.id() + BENDS, line));
+            });
     return held;
   }
 
   /** Whether that is a figure of the reference files and none that is typed. */
   public static boolean isOne(String key) {
     return !WishKeys.ALL.contains(key);
+  }
+
+  /** Whether that is how a pattern is bent, which is no figure to show. */
+  public static boolean isBends(String key) {
+    return isOne(key) && key.endsWith(BENDS);
+  }
+
+  /** As the planned link's pattern or in the repeat, by its own name or after {@code pattern=}. */
+  private static boolean isNamed(String id, Map<String, String> texts) {
+    String repeat = texts.getOrDefault(WishKeys.LINK_REPEAT, "");
+    return texts.getOrDefault(WishKeys.LINK_PATTERN, "").strip().equals(id)
+        || List.of(repeat.split("[\\s=,:+]+")).contains(id);
   }
 
   private static Optional<String> text(Map<String, String> texts, String key) {
@@ -111,13 +124,23 @@ public final class HeldFigures {
     return number(texts, clasp.id() + CLASP_MASS).orElse(clasp.massG());
   }
 
-  /** The pattern with the formers that are held of it. */
+  /** The pattern with the formers and the bends that are held of it. */
   static Pattern pattern(Pattern now, Map<String, String> texts) {
     Map<String, Double> formers = new LinkedHashMap<>();
     now.formersMm()
         .forEach(
             (name, mm) -> formers.put(name, number(texts, now.id() + FORMER + name).orElse(mm)));
-    return formers.equals(now.formersMm()) ? now : now.withFormers(formers);
+    Map<String, Double> held = new LinkedHashMap<>();
+    texts.keySet().stream()
+        .filter(key -> key.startsWith(now.id() + FORMER))
+        .forEach(
+            key ->
+                number(texts, key)
+                    .ifPresent(mm -> held.put(key.substring((now.id() + FORMER).length()), mm)));
+    String bends = texts.getOrDefault(now.id() + BENDS, "");
+    return HeldBends.read(bends, now, held)
+        .filter(kept -> !kept.equals(now))
+        .orElseGet(() -> formers.equals(now.formersMm()) ? now : now.withFormers(formers));
   }
 
   private static Figure figure(Figure now, Map<String, String> texts, String name) {

@@ -19,9 +19,7 @@ public record LinksOfSize(
       ChainWish wish, String name, int perRepeat, int links, int toCut, SettledLink link) {
     double massG =
         WireMass.grams(
-            wish.wireAreaMm2(),
-            links * link.blankMm(),
-            wish.metal().densityGCm3().value());
+            wish.wireAreaMm2(), links * link.blankMm(), wish.metal().densityGCm3().value());
     return new LinksOfSize(name, perRepeat, links, toCut, link, massG);
   }
 

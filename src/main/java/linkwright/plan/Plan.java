@@ -106,6 +106,19 @@ public record Plan(
     return sized() ? sizes.stream().mapToInt(LinksOfSize::perRepeat).sum() : 1;
   }
 
+  /** Links and rings of one repeat; of one link with its ring where all are alike. */
+  public int repeatPieces() {
+    return linksPerRepeat() * (rings > 0 ? 2 : 1);
+  }
+
+  /** Wire that one repeat more takes, its rings and kerfs included, mm. */
+  public double repeatMm() {
+    return sizes.stream().mapToDouble(size -> size.perRepeat() * size.eachMm(wish)).sum()
+            * linksPerRepeat()
+            / sizes.stream().mapToInt(LinksOfSize::perRepeat).sum()
+        + (rings > 0 ? linksPerRepeat() * ringTurnMm : 0);
+  }
+
   /** What one link adds along the pull in the mean of all sizes, mm. */
   public double meanInsideMm() {
     return sized()
@@ -179,36 +192,56 @@ public record Plan(
   }
 
   /**
+   * Pieces to cut.
+   *
+   * @param blanks of each size
+   * @param rings that join
+   * @param ends rings at the ends
+   */
+  public record ToCut(List<Integer> blanks, int rings, int ends) {
+    public ToCut {
+      blanks = List.copyOf(blanks);
+    }
+  }
+
+  /**
    * What is asked of the cutting for so many blanks and rings of this plan: blanks size by size,
    * then those of the rings at the ends, where there are any.
    *
-   * @param blanks blanks wanted of each size
-   * @param rings rings wanted of those that join
-   * @param ends rings wanted of those at the ends
+   * @param all pieces wanted, spares among them
+   * @param least as many as would do if none were lost; the rest are spares
    * @param stockMm lengths of the links' wire
    * @param ringStockMm lengths of the rings' wire; empty where they are cut from the links' wire
    */
   public CutOrder order(
-      List<Integer> blanks,
-      int rings,
-      int ends,
-      List<Double> stockMm,
-      Optional<List<Double>> ringStockMm) {
-    boolean ringed = rings > 0;
+      ToCut all, ToCut least, List<Double> stockMm, Optional<List<Double>> ringStockMm) {
+    boolean ringed = all.rings() > 0;
     List<BlanksWanted> wanted = new ArrayList<>();
     for (int i = 0; i < sizes.size(); i++) {
       LinksOfSize size = sizes.get(i);
-      wanted.add(new BlanksWanted(size.link().blankMm(), blanks.get(i), size.perRepeat()));
+      int blanks = all.blanks().get(i);
+      int spare = Math.max(0, blanks - least.blanks().get(i));
+      wanted.add(new BlanksWanted(size.link().blankMm(), blanks, size.perRepeat(), spare));
     }
-    endRings.ifPresent(ring -> wanted.add(new BlanksWanted(ring.blankMm(), ends, 1)));
+    int spareEnds = Math.max(0, all.ends() - least.ends());
+    endRings.ifPresent(
+        ring -> wanted.add(new BlanksWanted(ring.blankMm(), all.ends(), 1, spareEnds)));
+    int spareRings = Math.max(0, all.rings() - least.rings());
     return new CutOrder(
         stockMm,
         ringed ? ringStockMm : Optional.empty(),
         wanted,
         ringed
-            ? Optional.of(new RingsWanted(ringTurnMm, wish.coilTailMm(), rings, linksPerRepeat()))
+            ? Optional.of(
+                new RingsWanted(
+                    ringTurnMm, wish.coilTailMm(), all.rings(), linksPerRepeat(), spareRings))
             : Optional.empty(),
         wish.kerfMm());
+  }
+
+  /** As many of each size as would do for so many links still to come, of those named last. */
+  public List<Integer> leastBySize(int links) {
+    return lastFirst(links, sizes.stream().map(LinksOfSize::links).toList());
   }
 
   /**

@@ -116,10 +116,7 @@ public final class Planning {
     double massRings =
         (count.rings() == 0
                 ? 0
-                : WireMass.grams(
-                    wish.ringAreaMm2(),
-                    count.rings() * rings.blankMm(),
-                    density))
+                : WireMass.grams(wish.ringAreaMm2(), count.rings() * rings.blankMm(), density))
             + ends.map(EndRings::massG).orElse(0.0);
     SolderOfChain solder = SolderOfChain.of(wish, sizes, count.rings(), ends);
     return new Plan(

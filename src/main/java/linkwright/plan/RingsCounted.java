@@ -14,8 +14,7 @@ import linkwright.quantity.Read;
  * @param insideLengthMm what one ring adds along the pull, mm
  * @param remark what to mind about them
  */
-record RingsCounted(
-    double blankMm, double turnMm, double insideLengthMm, Optional<String> remark) {
+record RingsCounted(double blankMm, double turnMm, double insideLengthMm, Optional<String> remark) {
   private static final RingsCounted NONE = new RingsCounted(0, 0, 0, Optional.empty());
 
   static Read<RingsCounted> of(ChainWish wish) {

@@ -20,10 +20,7 @@ import linkwright.wire.SolderNeed;
 record SolderOfChain(int joints, double fillsG, double placedG) {
 
   static SolderOfChain of(
-      ChainWish wish,
-      List<LinksOfSize> sizes,
-      int rings,
-      Optional<EndRings> ends) {
+      ChainWish wish, List<LinksOfSize> sizes, int rings, Optional<EndRings> ends) {
     SolderOfChain all = new SolderOfChain(0, 0, 0);
     for (int i = 0; i < sizes.size(); i++) {
       WishedLink link = i == 0 ? wish.link() : wish.repeat().others().get(i - 1).link();

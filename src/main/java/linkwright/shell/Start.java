@@ -88,6 +88,7 @@ public final class Start {
       List<String> wrong = new ArrayList<>(told);
       wrong.addAll(handbook.told());
       wrong.addAll(TrayReading.problems(home));
+      wrong.addAll(DrawerBook.problems(home));
       if (!wrong.isEmpty()) {
         model = performer.take(model, new Message.Troubled(inOne(wrong)));
       }

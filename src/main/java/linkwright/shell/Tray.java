@@ -90,9 +90,11 @@ final class Tray {
         books.stream().flatMap(book -> read.get(book).taught().stream()).toList();
     HandsFile leftOut = HandsFile.load(home);
     leftOut.problems().forEach(problem -> problems.add(problem.sentence()));
-    boolean same = taught.equals(hands.jobs()) && leftOut.leftOut().equals(hands.leftOut());
+    // Compared in one order: books are read by the age of their files.
+    Hands fresh = Hands.of(taught, leftOut.leftOut());
+    boolean same = fresh.jobs().equals(hands.jobs()) && fresh.leftOut().equals(hands.leftOut());
     if (!same) {
-      hands = Hands.of(taught, leftOut.leftOut());
+      hands = fresh;
     }
     Handbook taughtBook = handbook.with(hands);
     Map<Seen, TrayBook> reckoned = new HashMap<>();

@@ -1,70 +1,80 @@
 package linkwright.standing;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import linkwright.plan.Plan;
 import linkwright.routine.PieceKind;
 
 /**
- * The chance that links and rings both come good from what is in work and the wire on hand, cut as
- * it serves both best. Wire of one length is not joined to the next; a coil takes its tail.
+ * The chance that links and rings both come good from what is in work and the wire on hand, when it
+ * is cut as {@link WireStand} says: as many links and rings as are to be cut, and then what is over
+ * goes to whatever falls short, to the links first. Wire of one length is not joined to the next; a
+ * further coil takes a tail of its own. Links of several sizes are taken at their mean blank.
+ *
+ * <p>Σ over the links that are lost of P(so many) × P(enough rings from the coils and from what the
+ * further links leave). Links and rings are lost apart, each at its own unknown rate ({@link
+ * StillToDo#chanceWith}). A simulation of the same rule agrees ({@code FinishChanceTest}).
  */
 final class FinishChance {
-  /** Beyond this many spare rings the chance of enough of them gains nothing that shows. */
-  private static final int MOST_SPARE_RINGS = 60;
+  /** What further links could still add to the chance when no more of them are tried. */
+  private static final double TOO_LITTLE = 1e-6;
 
   private FinishChance() {}
 
   /** The chance, 0 to 1. */
-  static double of(Plan plan, Map<PieceKind, StillToDo> left, StockLeft stock) {
+  static double of(Plan plan, Map<PieceKind, StillToDo> left, WireStand wire) {
     StillToDo links = left.get(PieceKind.LINK);
-    StillToDo rings = left.get(PieceKind.RING);
-    if (rings == null) {
-      return links.chanceWith(blanks(plan, stock.linksMm()));
+    Optional<StillToDo> rings = Optional.ofNullable(left.get(PieceKind.RING));
+    Optional<List<WireStand.Bar>> apart = wire.rings();
+    int cut = cut(wire.links(), false);
+    int coiled = cut(wire.links(), true) + apart.map(bars -> cut(bars, true)).orElse(0);
+    double chance = 0;
+    double before = 0;
+    Optional<List<Double>> rest = Optional.of(over(wire.links()));
+    for (int further = 0; rest.isPresent() && 1 - before > TOO_LITTLE; further++) {
+      double upTo = links.chanceWith(cut + further);
+      List<Double> forRings = apart.map(FinishChance::over).orElse(rest.get());
+      chance +=
+          (upTo - before)
+              * rings.map(each -> each.chanceWith(coiled + turns(plan, forRings))).orElse(1.0);
+      before = upTo;
+      rest = oneLinkLess(plan, rest.get());
     }
-    if (stock.ringsMm().isPresent()) {
-      return links.chanceWith(blanks(plan, stock.linksMm()))
-          * rings.chanceWith(stock.canCut(PieceKind.RING, plan.ringTurnMm(), plan.wish()));
-    }
-    double best = 0;
-    int lacks = Math.max(0, rings.more() - rings.inWork());
-    for (int spare = 0; spare <= MOST_SPARE_RINGS; spare++) {
-      List<Double> rest = lessRings(plan, stock.linksMm(), lacks + spare);
-      if (rest.isEmpty() && lacks + spare > 0) {
-        break;
-      }
-      double chance = links.chanceWith(blanks(plan, rest)) * rings.chanceWith(lacks + spare);
-      best = Math.max(best, chance);
-    }
-    return best;
+    return Math.min(1, chance);
   }
 
-  private static int blanks(Plan plan, List<Double> lengthsMm) {
-    double each = plan.linkEachMm();
-    return each > 0
+  private static int cut(List<WireStand.Bar> bars, boolean rings) {
+    return bars.stream().mapToInt(bar -> rings ? bar.next().rings() : bar.next().links()).sum();
+  }
+
+  private static List<Double> over(List<WireStand.Bar> bars) {
+    return bars.stream().map(WireStand.Bar::overMm).sorted().toList();
+  }
+
+  private static int turns(Plan plan, List<Double> lengthsMm) {
+    return plan.ringTurnMm() > 0
         ? lengthsMm.stream()
-            .mapToInt(mm -> (int) Math.floor((mm + plan.wish().kerfMm()) / each + 1e-9))
+            .mapToInt(
+                mm ->
+                    (int) Math.max(0, (mm - plan.wish().coilTailMm()) / plan.ringTurnMm() + 1e-9))
             .sum()
         : 0;
   }
 
-  /**
-   * What is left of the lengths when so many rings are cut from the longest; nothing, the empty
-   * list, where they do not give so many.
-   */
-  private static List<Double> lessRings(Plan plan, List<Double> lengthsMm, int count) {
-    List<Double> rest = new ArrayList<>(lengthsMm);
-    rest.sort(Double::compare);
-    int lacks = count;
-    for (int i = rest.size() - 1; i >= 0 && lacks > 0; i--) {
-      double room = rest.get(i) - plan.wish().coilTailMm();
-      int turns = Math.min(lacks, (int) Math.floor(room / plan.ringTurnMm() + 1e-9));
-      if (turns > 0) {
-        rest.set(i, room - turns * plan.ringTurnMm());
-        lacks -= turns;
+  /** One link more off the shortest length that holds it; the last kerf need not be there. */
+  private static Optional<List<Double>> oneLinkLess(Plan plan, List<Double> lengthsMm) {
+    double each = plan.linkEachMm();
+    for (int i = 0; each > 0 && i < lengthsMm.size(); i++) {
+      if (lengthsMm.get(i) + plan.wish().kerfMm() + 1e-9 >= each) {
+        List<Double> rest = new ArrayList<>(lengthsMm);
+        rest.set(i, Math.max(0, lengthsMm.get(i) - each));
+        Collections.sort(rest);
+        return Optional.of(rest);
       }
     }
-    return lacks > 0 ? List.of() : rest;
+    return Optional.empty();
   }
 }

@@ -42,11 +42,9 @@ public record JobTraits(Map<String, String> words, OptionalDouble wireMm) {
       reference.clasp(clasp).found().map(Clasp::id).ifPresent(id -> words.put("clasp", id));
     }
     String wire = wish.getOrDefault(WishKeys.WIRE, "").strip();
-    Optional<WireSection> read =
-        wire.isEmpty() ? Optional.empty() : WireSection.read(wire).found();
+    Optional<WireSection> read = wire.isEmpty() ? Optional.empty() : WireSection.read(wire).found();
     read.ifPresent(known -> words.put("section", known.section().word()));
-    return new JobTraits(
-        words, read.stream().mapToDouble(WireSection::thicknessMm).findFirst());
+    return new JobTraits(words, read.stream().mapToDouble(WireSection::thicknessMm).findFirst());
   }
 
   private static void metal(Map<String, String> words, Metal metal) {

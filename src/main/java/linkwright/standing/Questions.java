@@ -24,27 +24,38 @@ import linkwright.routine.Routine;
  * whoever puts the question keeps what was typed when it is said again.
  */
 public final class Questions {
-  /** More blanks than this are not cut for one chain by hand. */
+  /** More blanks than this are not cut for one chain by hand. Common practice, no source. */
   private static final int MANY_PIECES = 2_000;
 
-  /** More wire than this is a coil, not what one job takes, mm. */
+  /** More wire than this is a coil, not what one job takes, mm. Common practice, no source. */
   private static final double MUCH_WIRE_MM = 50_000;
 
   /** No saw of a jeweller's takes more, mm. Common practice, no source. */
   private static final double MUCH_KERF_MM = 1.0;
 
+  /** A saw's usual kerf from the finest blade to a coarse one, mm. Common practice, no source. */
   private static final List<Double> SAW_KERF_MM = List.of(0.2, 0.5);
 
-  /** Half of all pieces lost is no habit. */
+  /** Half of all pieces lost is no habit. Common practice, no source. */
   private static final double MUCH_LOSS = 0.5;
 
-  /** A chain further from its plan than this share is another chain, or a slip. */
+  /** A chain further from its plan than this share is another chain, or a slip. Our own choice. */
   private static final double FAR_MASS = 0.3;
 
+  /** The same of its length. Our own choice. */
   private static final double FAR_LENGTH = 0.15;
 
-  /** A trial whose link differs by more than this share from the one counted is hung otherwise. */
+  /**
+   * A trial whose link differs by more than this share from the one counted is hung otherwise. Our
+   * own choice.
+   */
   private static final double FAR_LINK = 0.25;
+
+  /** Rings that are more than so many times as wide as those wished, or as narrow. Our own choice. */
+  private static final double FAR_RING = 2;
+
+  /** So many times the pieces that a chain takes are not cut at once. Our own choice. */
+  private static final int FAR_COUNT = 10;
 
   private final UnitStyle units;
   private final Map<String, String> asked = new LinkedHashMap<>();
@@ -93,7 +104,7 @@ public final class Questions {
     ask(
         plan.wish().finishedMm() < plan.lengthMm() / (1 + FAR_LENGTH),
         WishKeys.FINISHED,
-        "The nearest chain is " + units.length(plan.lengthMm()) + ": is that what you want?");
+        "The nearest chain is " + units.roundedBy(plan.lengthMm(), plan.plusMinusMm()) + ": is that what you want?");
   }
 
   private static double sum(List<Double> lengthsMm) {
@@ -164,7 +175,7 @@ public final class Questions {
     double wished = plan.wish().ring().map(WishedRing::insideMm).orElse(0.0);
     boolean ringed = trial.rings() > 0 && wished > 0;
     ask(
-        ringed && (trial.ringInsideMm() > 2 * wished || trial.ringInsideMm() < wished / 2),
+        ringed && (trial.ringInsideMm() > FAR_RING * wished || trial.ringInsideMm() < wished / FAR_RING),
         "ring",
         "Rings of "
             + units.length(trial.ringInsideMm())
@@ -208,7 +219,7 @@ public final class Questions {
     StillToDo left = standing.left().get(piece);
     int wanted = left == null ? MANY_PIECES : Math.max(1, left.wanted());
     questions.ask(
-        count > 10 * wanted,
+        count > FAR_COUNT * wanted,
         "count",
         count + " " + piece.many() + " cut, where the chain takes " + wanted + "?");
     return questions.asked;
@@ -237,7 +248,7 @@ public final class Questions {
                   "length",
                   units.length(length)
                       + ", where "
-                      + units.length(plan.lengthMm())
+                      + units.roundedBy(plan.lengthMm(), plan.plusMinusMm())
                       + " was reckoned: is that the chain's length?");
             });
     return questions.asked;

@@ -36,8 +36,8 @@ import linkwright.routine.Routine;
  * @param eachMm kind of piece → wire that one takes, kerf included, mm
  * @param stockLeft wire on hand now
  * @param wire how the wire stands; empty without the plan of a chain
- * @param chance the chance that links and rings both come good with the wire on hand, 0 to 1; empty
- *     where nothing was said of wire
+ * @param chance the chance that links and rings both come good with the wire on hand, cut as {@code
+ *     wire} says, 0 to 1; empty where nothing was said of wire
  * @param hours hours still to go
  * @param spentSeconds seconds at the bench so far
  * @param redos how often a joint is still expected to be done again; empty where no routine says
@@ -180,20 +180,15 @@ public record Standing(
     Optional<WireStand> wire = counted.plan().map(plan -> wire(plan, left, state, before));
     OptionalDouble chance =
         wire.filter(WireStand::known).isPresent()
-            ? OptionalDouble.of(FinishChance.of(counted.plan().orElseThrow(), left, stock))
+            ? OptionalDouble.of(
+                FinishChance.of(counted.plan().orElseThrow(), left, wire.orElseThrow()))
             : OptionalDouble.empty();
     Optional<Routine> routine = handbook.walked(state);
     Redos redos = Redos.of(routine, state, left, handbook.hands());
     Forecast forecast =
         state.course().closed()
             ? Forecast.NOTHING
-            : hours(
-                left,
-                state,
-                routine,
-                redos,
-                handbook.hands(),
-                Fineness.of(counted.wish()));
+            : hours(left, state, routine, redos, handbook.hands(), Fineness.of(counted.wish()));
     return new Standing(
         counted,
         left,

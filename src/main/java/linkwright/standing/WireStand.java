@@ -9,6 +9,7 @@ import linkwright.cutting.CutPlan;
 import linkwright.cutting.Cutting;
 import linkwright.cutting.LengthCut;
 import linkwright.job.WireLedger;
+import linkwright.plan.EndRings;
 import linkwright.plan.Plan;
 import linkwright.routine.PieceKind;
 
@@ -99,9 +100,11 @@ public record WireStand(
     CutPlan cuts =
         Cutting.plan(
             plan.order(
-                plan.bySize(toCut.links()),
-                plan.rings() == 0 ? 0 : toCut.rings() - ends,
-                ends,
+                new Plan.ToCut(
+                    plan.bySize(toCut.links()),
+                    plan.rings() == 0 ? 0 : toCut.rings() - ends,
+                    ends),
+                least(plan, left, ends),
                 left(links),
                 rings.map(lengths -> left(lengths))));
     int sizes = plan.sizes().size();
@@ -114,6 +117,22 @@ public record WireStand(
             cuts.shortRings() + sum(cuts.shortBlanks().subList(sizes, cuts.shortBlanks().size()))),
         cuts.shortLinksMm(),
         cuts.shortRingsMm());
+  }
+
+  /** What would do if no further piece were lost. */
+  private static Plan.ToCut least(Plan plan, Map<PieceKind, StillToDo> left, int ends) {
+    int rings = least(left, PieceKind.RING);
+    int atEnds = Math.min(ends, EndRings.COUNT);
+    if (plan.rings() > 0) {
+      atEnds = Math.min(atEnds, rings);
+    }
+    return new Plan.ToCut(
+        plan.leastBySize(least(left, PieceKind.LINK)), Math.max(0, rings - atEnds), atEnds);
+  }
+
+  private static int least(Map<PieceKind, StillToDo> left, PieceKind piece) {
+    StillToDo todo = left.get(piece);
+    return todo == null ? 0 : Math.max(0, todo.more() - todo.inWork());
   }
 
   private static int sum(List<Integer> counts) {

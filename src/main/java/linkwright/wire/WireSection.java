@@ -68,9 +68,7 @@ public record WireSection(Section section, double widthMm, double thicknessMm) {
       return read(named(first.group(1)), first.group(2));
     }
     Matcher last = WORD_LAST.matcher(typed);
-    return last.matches()
-        ? read(named(last.group(2)), last.group(1))
-        : read(Section.ROUND, typed);
+    return last.matches() ? read(named(last.group(2)), last.group(1)) : read(Section.ROUND, typed);
   }
 
   private static Section named(String word) {

@@ -129,6 +129,16 @@ class ExchangeTest {
   }
 
   @Test
+  void the_nearest_chains_of_an_export_are_those_of_the_plan() {
+    Map<String, List<Map<String, Object>>> exported =
+        new Yaml().load(export("ida-chain", "--as", "yaml"));
+    assertThat(line.run("plan", "ida-chain", "--as", "yaml")).as(line.err()).isZero();
+    Map<String, Object> planned = new Yaml().load(line.out());
+    assertThat((List<?>) planned.get("nearest")).hasSizeGreaterThan(2);
+    assertThat(exported.get("plan").get(0)).isEqualTo(planned);
+  }
+
+  @Test
   void nothing_of_one_customer_is_in_the_export_of_another_nor_of_the_shelves() {
     for (String form : List.of("json", "yaml")) {
       assertThat(export("berta-chain", "--as", form))

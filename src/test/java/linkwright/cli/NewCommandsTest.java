@@ -40,6 +40,22 @@ class NewCommandsTest {
   }
 
   @Test
+  void a_broken_bench_or_drawer_stops_no_plan_and_is_told_with_its_place() throws IOException {
+    Path plan = folder.resolve("cable.yaml");
+    assertThat(line.run("new-plan", plan.toString())).isZero();
+    assertThat(line.run("plan", plan.toString())).as(line.err()).isZero();
+    String whole = line.out();
+    Files.createDirectories(line.home());
+    Files.writeString(line.home().resolve("bench.yaml"), "format: 1\nkerf: [oops\n");
+    Files.writeString(line.home().resolve("drawer.yaml"), "garbage: {\n");
+    assertThat(line.run("plan", plan.toString())).isZero();
+    assertThat(line.out()).isEqualTo(whole);
+    assertThat(line.err()).contains("bench.yaml:3", "drawer.yaml");
+    assertThat(line.run("plan", plan.toString(), "--no-bench")).isZero();
+    assertThat(line.err()).doesNotContain("bench.yaml:3");
+  }
+
+  @Test
   void a_list_for_reading_has_units_and_no_keys() {
     for (String listed : List.of("metals", "solders", "clasps", "patterns", "routines")) {
       assertThat(line.run(listed)).isZero();

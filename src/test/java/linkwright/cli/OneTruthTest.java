@@ -47,6 +47,7 @@ import linkwright.standing.Standing;
 import linkwright.standing.nearest.ChainChoices;
 import linkwright.view.Glyphs;
 import linkwright.view.Shown;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -67,6 +68,25 @@ class OneTruthTest {
     long books =
         wanted.isEmpty() ? ("true".equals(System.getenv("CI")) ? 60 : 20) : Long.parseLong(wanted);
     return LongStream.rangeClosed(1, books);
+  }
+
+  @Test
+  void the_books_have_every_sort_of_chain() {
+    Map<String, Integer> sorts = new LinkedHashMap<>();
+    for (long seed = 1; seed <= 20; seed++) {
+      Bencher bench = Bencher.with(RandomBook.of(seed).toArray(Fact[]::new));
+      bench.job().standing().counted().plan().ifPresent(plan -> count(sorts, plan));
+    }
+    assertThat(sorts).containsOnlyKeys("of one size", "sized", "ringed", "hooked", "end rings");
+    assertThat(sorts.values()).allSatisfy(times -> assertThat(times).isGreaterThan(1));
+  }
+
+  private static void count(Map<String, Integer> sorts, Plan plan) {
+    sorts.merge(plan.sized() ? "sized" : "of one size", 1, Integer::sum);
+    sorts.merge(plan.rings() > 0 ? "ringed" : "hooked", 1, Integer::sum);
+    if (plan.endRings().isPresent()) {
+      sorts.merge("end rings", 1, Integer::sum);
+    }
   }
 
   @ParameterizedTest(name = "book of seed {0}")

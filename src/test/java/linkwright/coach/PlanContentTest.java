@@ -19,6 +19,7 @@ import linkwright.coach.plan.PlanHeld;
 import linkwright.coach.plan.PlanPlace;
 import linkwright.plan.Plan;
 import linkwright.quantity.UnitStyle;
+import linkwright.standing.Standing;
 import org.junit.jupiter.api.Test;
 
 class PlanContentTest {
@@ -102,6 +103,18 @@ class PlanContentTest {
     assertThat(row(bench, "420 mm").value()).contains("blanks", "a coil for 12 rings", "left");
     assertThat(row(bench, "150 mm").value()).isEqualTo("stays whole");
     assertThat(row(bench, "wire to buy").value()).isEqualTo("nothing");
+  }
+
+  @Test
+  void it_says_what_the_chance_is_of_and_what_one_link_more_takes() {
+    Standing standing = held(bench).preview();
+    Plan plan = standing.counted().plan().orElseThrow();
+    List<Row> told = rows(bench).stream().filter(row -> row.label().equals("will do")).toList();
+    assertThat(told).hasSize(2).extracting(Row::value).containsOnly(told.get(0).value());
+    assertThat(told.get(1).remark()).contains("what is over goes to what falls short");
+    assertThat(row(bench, "a link more").amount())
+        .isEqualTo(UnitStyle.METRIC.length(plan.linkEachMm() + plan.ringTurnMm()));
+    assertThat(rows(bench)).extracting(Row::label).doesNotContain("to order");
   }
 
   @Test

@@ -147,6 +147,20 @@ class CuttingTest {
     }
 
     @Test
+    void sparesAreLetGoBeforeWhatTheChainItselfTakes() {
+      // two links of a size for the ends beside eight of the repeat, each kind with two spares
+      List<BlanksWanted> wanted =
+          List.of(new BlanksWanted(30, 10, 1, 2), new BlanksWanted(12, 4, 1, 2));
+      Optional<RingsWanted> rings = Optional.of(new RingsWanted(11, 10, 11, 1, 2));
+      double enough = 8 * 30 + 2 * 12 + 9 * 11 + 10;
+      CutPlan all = Cutting.plan(CutOrder.of(List.of(enough), wanted, rings, 0));
+
+      assertThat(all.blanks()).containsExactly(8, 2);
+      assertThat(all.rings()).isEqualTo(9);
+      assertThat(all.shortMm()).isEqualTo(2 * 30 + 2 * 12 + 2 * 11 + 10, within(1e-9));
+    }
+
+    @Test
     void aWireOfTheirOwnServesTheRingsAlone() {
       CutPlan plan = Cutting.plan(apart(List.of(412.0, 96.0), List.of(60.0, 130.0), 38.1, 12, 13));
 
@@ -213,7 +227,7 @@ class CuttingTest {
       CutOrder order =
           CutOrder.of(
               List.of(200.0),
-              List.of(new BlanksWanted(20, 12, 3), new BlanksWanted(40, 4, 1)),
+              List.of(new BlanksWanted(20, 12, 3, 0), new BlanksWanted(40, 4, 1, 0)),
               Optional.empty(),
               0);
       CutPlan plan = Cutting.plan(order);
@@ -244,8 +258,8 @@ class CuttingTest {
           Cutting.plan(
               CutOrder.of(
                   List.of(10_000.0, 5_000.0),
-                  List.of(new BlanksWanted(31, 240, 3), new BlanksWanted(45, 80, 1)),
-                  Optional.of(new RingsWanted(11, 10, 321, 4)),
+                  List.of(new BlanksWanted(31, 240, 3, 0), new BlanksWanted(45, 80, 1, 0)),
+                  Optional.of(new RingsWanted(11, 10, 321, 4, 0)),
                   0.3));
 
       assertThat(plan.complete()).isTrue();

@@ -35,7 +35,7 @@ class ManyLengthsTest {
     return CutOrder.of(
         stock,
         Arrays.stream(blanksMm).mapToObj(mm -> BlanksWanted.each(mm, repeats)).toList(),
-        Optional.of(new RingsWanted(11.032, 10, sizes * repeats + 1, sizes)),
+        Optional.of(new RingsWanted(11.032, 10, sizes * repeats + 1, sizes, 0)),
         0.3);
   }
 

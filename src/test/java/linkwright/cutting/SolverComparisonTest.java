@@ -73,7 +73,8 @@ class SolverComparisonTest {
     int wanted = 0;
     for (int i = 0; i < sizes; i++) {
       BlanksWanted blank =
-          new BlanksWanted(14 + random.nextInt(30), 1 + random.nextInt(4), 1 + random.nextInt(2));
+          new BlanksWanted(
+              14 + random.nextInt(30), 1 + random.nextInt(4), 1 + random.nextInt(2), 0);
       blanks.add(blank);
       wanted += blank.wanted();
     }
@@ -82,7 +83,11 @@ class SolverComparisonTest {
             ? Optional.empty()
             : Optional.of(
                 new RingsWanted(
-                    7 + random.nextInt(6), random.nextInt(11), wanted + 1, 1 + random.nextInt(3)));
+                    7 + random.nextInt(6),
+                    random.nextInt(11),
+                    wanted + 1,
+                    1 + random.nextInt(3),
+                    0));
     return CutOrder.of(stock, blanks, rings, random.nextInt(4) * 0.5);
   }
 

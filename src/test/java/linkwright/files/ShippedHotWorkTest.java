@@ -161,8 +161,7 @@ class ShippedHotWorkTest {
                         && step.waits().stream().noneMatch(one -> one.name().contains("ickle"))))
         .isEmpty();
     assertThat(
-            ShippedSteps.in(
-                step -> step.does().contains(Hazard.TUMBLES) && step.waits().isEmpty()))
+            ShippedSteps.in(step -> step.does().contains(Hazard.TUMBLES) && step.waits().isEmpty()))
         .isEmpty();
     assertThat(ShippedSteps.in(step -> step.id().word().equals("mark"))).hasSizeGreaterThan(10);
     assertThat(

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.ArrayList;
@@ -40,6 +41,10 @@ class HandsOfManyBooksTest {
   }
 
   private void book(String name, int pieces, double longerMm) {
+    book(name, pieces, longerMm, NOW);
+  }
+
+  private void book(String name, int pieces, double longerMm, Instant at) {
     List<Fact> facts = new ArrayList<>();
     facts.add(new Fact.JobOpened(name, "scroll-and-ring"));
     facts.add(new Fact.PlanSet(Wishes.common().with(WishKeys.LINK_LENGTH, "14 mm").texts()));
@@ -63,7 +68,7 @@ class HandsOfManyBooksTest {
         new Books(
             home,
             "bench",
-            InstantSource.fixed(NOW),
+            InstantSource.fixed(at),
             new DraftStore(home.drafts()),
             Patience.ENDLESS);
     books.begin(name, facts, handbook);
@@ -89,6 +94,23 @@ class HandsOfManyBooksTest {
         once / 1_000_000, again / 1_000_000);
     assertThat(hands.jobs()).hasSize(300);
     assertThat(again).isLessThan(once / 3);
+  }
+
+  /** What was taught is the same however old the files are, so that no job is reckoned again. */
+  @Test
+  void comingBackToTheTrayTeachesNothingNew() throws Exception {
+    book("First", 2, 0.3, NOW);
+    book("Second", 2, 0.5, NOW.plusSeconds(86_400));
+    Files.setLastModifiedTime(
+        home.jobs().resolve("first.yaml"), FileTime.from(NOW.plusSeconds(3_600)));
+    Files.setLastModifiedTime(
+        home.jobs().resolve("second.yaml"), FileTime.from(NOW.plusSeconds(90_000)));
+    Tray tray = new Tray(home);
+    tray.jobs(handbook, NOW, Patience.ENDLESS);
+    Hands taught = tray.hands();
+    assertThat(taught.jobs()).hasSize(2);
+    tray.jobs(handbook, NOW, Patience.ENDLESS);
+    assertThat(tray.hands()).isSameAs(taught);
   }
 
   @Test

@@ -51,9 +51,9 @@ class BenchSideScreensTest {
 
              Wire for links and rings, 1 mm, Sterling silver, soft
                 150 mm ▏█████ cut ███████▏░░                23.1 mm over
-                260 mm ▏▓▓▓ 3 links ▓▓▓▓▓▏▓ 7 rings ▓▓▓▏░░░ 3 links, 7 rings, 28.4 mm over
+                260 mm ▏▓▓▓ 3 links ▓▓▓▓▓▏▓▓▓ 9 rings ▓▓▓▓▓ 3 links, 9 rings, 1.31 mm over
                        █ cut   ▓ to be cut   ░ over   ╳ lost
-             ! Short: 289.2 mm more wire is needed, for 5 links and 5 rings.
+             ! Short: 262.1 mm more wire is needed, for 5 links and 3 rings.
              Still to cut 8 links of 42.3 mm, 12 rings of 13.5 mm of wire each
              On hand 283.1 mm, cut 126.9 mm
              Enter wire that came, or see what thicker wire drawn down would give.
@@ -128,7 +128,7 @@ class BenchSideScreensTest {
       for (int[] size : new int[][] {{60, 20}, {80, 24}, {140, 45}}) {
         apprentice.window(size[0], size[1]);
         assertThat(apprentice.shown().replaceAll("\\s+", " "))
-            .contains("! Short: 289.2 mm more wire is needed, for 5 links and 5 rings.");
+            .contains("! Short: 262.1 mm more wire is needed, for 5 links and 3 rings.");
       }
     }
 

@@ -54,7 +54,8 @@ public record AgainContent(UnitStyle units, Accounts accounts) {
     if (plan.rings() > 0) {
       rows.add(Row.of("rings", Integer.toString(plan.rings())).with(Emphasis.MAIN));
     }
-    rows.add(Row.of("length", units.length(plan.lengthMm())).with(Emphasis.MAIN));
+    rows.add(
+        Row.of("length", units.about(plan.lengthMm(), plan.plusMinusMm())).with(Emphasis.MAIN));
     rows.add(Row.of("chain weighs", units.mass(plan.massChainG())).with(Emphasis.MAIN));
     if (plan.linkBlankMm() > 0) {
       rows.add(Row.of("link blank", units.length(plan.linkBlankMm())));

@@ -34,7 +34,7 @@ final class CautionsContent {
       return new Content(TITLE, CardContent.of(model, chosen.card(), before));
     }
     List<Table.Column> columns = List.of(Table.Column.words(""), Table.Column.words(""));
-    List<Table.Line> rows = lines.stream().map(CautionsContent::line).toList();
+    List<Table.Line> rows = lines.stream().map(line -> line(line, model)).toList();
     String shortLine = JobWords.fill(chosen.card().shortLine(), model);
     List<Part> parts = new ArrayList<>();
     held.form().ifPresent(form -> parts.add(new Fields(form)));
@@ -43,9 +43,9 @@ final class CautionsContent {
     return new Content(TITLE, parts);
   }
 
-  private static Table.Line line(CautionWords.Line line) {
+  private static Table.Line line(CautionWords.Line line, Model model) {
     String stands = (line.now() && line.seen() ? "now, " : "") + line.stands();
-    return Table.Line.of(line.card().title(), stands)
+    return Table.Line.of(JobWords.fill(line.card().title(), model), stands)
         .with(line.now() ? Emphasis.NOW : Emphasis.PLAIN);
   }
 }

@@ -49,15 +49,15 @@ public record DrawerContent(UnitStyle units) {
                 "Nothing is entered in the drawer yet. What comes is entered once as a lot; a job"
                     + " then takes its wire out of it.")
             : new Table(
-            List.of(
-                Table.Column.words("lot"),
-                Table.Column.words("metal"),
-                Table.Column.words("size"),
-                Table.Column.numbers("left"),
-                Table.Column.numbers("weighs"),
-                Table.Column.numbers("missed")),
-            lines,
-            at));
+                List.of(
+                    Table.Column.words("lot"),
+                    Table.Column.words("metal"),
+                    Table.Column.words("size"),
+                    Table.Column.numbers("left"),
+                    Table.Column.numbers("weighs"),
+                    Table.Column.numbers("missed")),
+                lines,
+                at));
     drawer.lots().forEach(lot -> wanted(lot, jobs).ifPresent(parts::add));
     MetalAccount.of(drawer, reference).forEach(account -> parts.add(account(account)));
     drawer.lots().stream()

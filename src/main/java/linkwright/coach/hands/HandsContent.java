@@ -162,7 +162,7 @@ public record HandsContent(Handbook handbook, Settings settings) {
               List.of(
                   Table.Column.words("stage"),
                   Table.Column.numbers("through"),
-                  Table.Column.numbers("again"),
+                  Table.Column.numbers("redo"),
                   Table.Column.numbers("lost"),
                   Table.Column.words("most often")),
               lines,

@@ -17,8 +17,7 @@ public final class ShortageWords {
         .missing()
         .forEach(
             (piece, missing) ->
-                shortages.add(
-                    "wire for " + missing + " more " + piece.word(missing)));
+                shortages.add("wire for " + missing + " more " + piece.word(missing)));
     return shortages;
   }
 

@@ -13,6 +13,7 @@ import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.Turning;
 import linkwright.coach.keys.Act;
+import linkwright.plan.Plan;
 import linkwright.quantity.UnitStyle;
 import linkwright.standing.PlanDefaults;
 import linkwright.standing.nearest.ChainChoice;
@@ -77,7 +78,9 @@ public final class NearestPlace implements Place {
     UnitStyle units = model.settings().units();
     Map<String, String> wish = changed(job.state().course().wish(), choice);
     wish.values().removeIf(String::isBlank);
-    String told = "Planned with " + choice.says(units) + ": " + units.length(choice.lengthMm());
+    double doubt = job.standing().counted().plan().map(Plan::plusMinusMm).orElse(0.0);
+    String told =
+        "Planned with " + choice.says(units) + ": " + units.roundedBy(choice.lengthMm(), doubt);
     Map<String, String> typed = job.drafts().getOrDefault(DRAFT, Map.of());
     if (typed.isEmpty()) {
       return Turn.keep(

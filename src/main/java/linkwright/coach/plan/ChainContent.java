@@ -166,7 +166,7 @@ public record ChainContent(
 
   /** The price, and what the same takes made again: without test pieces and trial. */
   private void quoted(List<Row> rows, Quote quote) {
-    rows.add(row("hours again", "about " + Decimals.fixed(Math.max(1, quote.hoursAgain()), 0)));
+    rows.add(row("hours again", "about " + ForecastWords.hours(quote.hoursAgain(), 0)));
     if (quote.priced()) {
       String money = quote.currency().isBlank() ? "" : " " + quote.currency();
       rows.add(

@@ -21,6 +21,7 @@ import linkwright.plan.WishedRing;
 import linkwright.quantity.Decimals;
 import linkwright.quantity.Length;
 import linkwright.quantity.UnitStyle;
+import linkwright.routine.PieceKind;
 import linkwright.routine.TradeWords;
 import linkwright.standing.Standing;
 import linkwright.standing.WireStand;
@@ -41,7 +42,7 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
     standing
         .wire()
         .filter(WireStand::known)
-        .ifPresent(wire -> group(parts, "Cut the wire on hand so:", cuts(plan, wire)));
+        .ifPresent(wire -> group(parts, "Cut the wire on hand so:", cuts(standing, plan, wire)));
     group(parts, "Taken where nothing was typed:", taken(standing));
     group(parts, "What it weighs:", mass(plan));
     group(parts, "Joints:", joints(plan));
@@ -67,7 +68,12 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
               boolean told =
                   List.of(WishKeys.USUAL_LOSS, WishKeys.CONFIDENCE).contains(key)
                       && value.from() == Sourced.Source.USUAL;
-              if (!today.isEmpty() || (!told && !HeldFigures.isOne(key))) {
+              if (HeldFigures.isBends(key)) {
+                if (!today.isEmpty()) {
+                  rows.add(
+                      row(key, "as they were kept").remark("the pattern was changed since"));
+                }
+              } else if (!today.isEmpty() || (!told && !HeldFigures.isOne(key))) {
                 String since = today.isEmpty() ? "" : "; today it would be " + inUnits(today);
                 rows.add(
                     row(key.replace('-', ' '), inUnits(value.value()))
@@ -176,15 +182,44 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
     if (plan.rings() > 0) {
       rows.add(row("spare rings", length(plan.wireSpareRingsMm())));
     }
-    rows.add(row("to order", units.mass(WireToOrder.of(plan).massG())).remark("all of it"));
+    rows.add(
+        row("all of that", units.mass(WireToOrder.of(plan).massG()))
+            .remark("whatever of it is on hand"));
+    if (plan.repeatPieces() > 1) {
+      rows.add(
+          row(plan.sized() ? "a repeat more" : "a link more", length(plan.repeatMm()))
+              .remark(repeat(plan)));
+    }
     rows.add(row("usual loss", Decimals.percent(wish.usualLoss(), 0)));
     rows.add(
         row("chance", Decimals.percent(wish.confidence(), 0) + " that so many blanks are enough"));
     return rows;
   }
 
-  private List<Row> cuts(Plan plan, WireStand wire) {
+  /** What one more is made of: a link with its ring, or a whole repeat. */
+  private static String repeat(Plan plan) {
+    String links =
+        plan.sized()
+            ? plan.sizes().stream()
+                .map(size -> size.perRepeat() + " " + size.name())
+                .collect(Collectors.joining(", "))
+            : PieceKind.LINK.counted(1);
+    return plan.rings() > 0
+        ? links + " and " + PieceKind.RING.counted(plan.linksPerRepeat())
+        : links;
+  }
+
+  private List<Row> cuts(Standing standing, Plan plan, WireStand wire) {
     List<Row> rows = new ArrayList<>();
+    standing
+        .chance()
+        .ifPresent(
+            chance ->
+                rows.add(
+                    row("will do", Decimals.percent(chance, 0) + " sure")
+                        .remark(
+                            "if it is cut so and what is over goes to what falls short, links"
+                                + " first")));
     wire.links().forEach(bar -> rows.add(row(length(bar.leftMm()), pieces(plan, bar))));
     wire.rings()
         .ifPresent(

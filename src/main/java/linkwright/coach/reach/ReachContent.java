@@ -49,7 +49,7 @@ public record ReachContent(UnitStyle units, String currency) {
                 Table.Column.words("there is"),
                 Table.Column.words("longest chain"),
                 Table.Column.words("it takes"),
-                Table.Column.words("heaviest wire")),
+                Table.Column.numbers("heaviest wire")),
             lines,
             -1));
     reach.unknown().forEach(sentence -> parts.add(Prose.stop(sentence)));
@@ -94,7 +94,7 @@ public record ReachContent(UnitStyle units, String currency) {
             ? "; the heaviest wire for the length wished "
                 + units.wire(all.heaviestMm().getAsDouble())
             : "; the length wished can be had in no wire";
-    String longest = of + "the longest chain " + units.length(all.longest().get().lengthMm());
+    String longest = of + "the longest chain " + length(all.longest().get(), false);
     if (all.unbounded()) {
       return capital(longest + " or more" + wire + ". Nothing of it binds.");
     }
@@ -145,7 +145,7 @@ public record ReachContent(UnitStyle units, String currency) {
   }
 
   private String length(Plan plan, boolean unbounded) {
-    return units.length(plan.lengthMm()) + (unbounded ? " or more" : "");
+    return units.roundedBy(plan.lengthMm(), plan.plusMinusMm()) + (unbounded ? " or more" : "");
   }
 
   private String heaviest(WithinReach.Within each) {
@@ -156,8 +156,7 @@ public record ReachContent(UnitStyle units, String currency) {
   private String more(Bound limit, double amount, OnHand there) {
     String takes = takes(limit, OptionalDouble.of(amount));
     double least = there.amount(limit);
-    boolean hidden =
-        Double.isFinite(least) && takes.equals(takes(limit, OptionalDouble.of(least)));
+    boolean hidden = Double.isFinite(least) && takes.equals(takes(limit, OptionalDouble.of(least)));
     return (hidden ? "a little over " : "") + takes;
   }
 

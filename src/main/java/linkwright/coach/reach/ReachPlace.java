@@ -137,7 +137,10 @@ public final class ReachPlace implements Place {
     OpenJob job = model.job().orElseThrow();
     Map<String, String> wish = new LinkedHashMap<>(job.state().course().wish());
     wish.put(WishKeys.FINISHED, model.settings().units().typed(longest.lengthMm()));
-    String told = "Planned " + model.settings().units().length(longest.lengthMm()) + " long.";
+    String told =
+        "Planned "
+            + model.settings().units().roundedBy(longest.lengthMm(), longest.plusMinusMm())
+            + " long.";
     return Turn.keep(model.told(told), PlanDefaults.kept(wish, job.state(), model.handbook()));
   }
 

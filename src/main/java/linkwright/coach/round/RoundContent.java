@@ -171,14 +171,14 @@ final class RoundContent {
     return job.standing()
         .counted()
         .plan()
-        .map(plan -> off(plan.offMm(), units))
+        .map(plan -> off(plan.offMm(), plan.plusMinusMm(), units))
         .orElse(job.makesChain() ? "once there is a plan" : "none: this makes no chain");
   }
 
-  private static String off(double mm, UnitStyle units) {
-    String by = units.length(Math.abs(mm));
-    return by.startsWith("0 ")
-        ? "the length is as wished"
+  private static String off(double mm, double doubtMm, UnitStyle units) {
+    String by = units.roundedBy(Math.abs(mm), doubtMm);
+    return by.matches("0(\\.0+)? .*")
+        ? "as long as wished, as far as can be told: other chains"
         : by + (mm < 0 ? " shorter" : " longer") + " than wished: other chains";
   }
 

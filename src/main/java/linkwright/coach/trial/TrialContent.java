@@ -50,7 +50,7 @@ final class TrialContent {
                     + " inside, "
                     + plan.rings()
                     + " rings, "
-                    + units.length(plan.lengthMm())
+                    + units.roundedBy(plan.lengthMm(), plan.plusMinusMm())
                     + " long, wished "
                     + units.length(plan.wish().finishedMm())
                     + ".")
@@ -121,6 +121,6 @@ final class TrialContent {
 
   private static String makes(Plan plan, UnitStyle units) {
     String rings = plan.rings() > 0 ? " and " + plan.rings() + " rings make " : " make ";
-    return plan.links() + " links" + rings + units.length(plan.lengthMm());
+    return plan.links() + " links" + rings + units.roundedBy(plan.lengthMm(), plan.plusMinusMm());
   }
 }

@@ -92,6 +92,10 @@ final class WeighContent {
         length(in.lengthMm(), units));
     line(lines, "chain", units.mass(plan.massChainG()), mass(in.chainG(), units));
     line(lines, "links", "" + plan.links(), "" + links.atOrPast(StillToDo.JUDGED));
+    StillToDo rings = job.standing().left().get(PieceKind.RING);
+    if (rings != null) {
+      line(lines, "rings", "" + rings.wanted(), "" + rings.good());
+    }
     line(lines, "redone", "", "" + links.sentBack());
     line(lines, "scrapped", "" + (plan.blanksToCut() - plan.links()), "" + links.scrapped());
   }

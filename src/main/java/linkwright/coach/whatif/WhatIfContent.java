@@ -31,7 +31,7 @@ public record WhatIfContent(UnitStyle units) {
     List<Table.Line> lines = new ArrayList<>();
     line(lines, variants, "links", plan -> Integer.toString(plan.links()));
     line(lines, variants, "rings", plan -> Integer.toString(plan.rings()));
-    line(lines, variants, "length", plan -> units.length(plan.lengthMm()));
+    line(lines, variants, "length", plan -> units.roundedBy(plan.lengthMm(), plan.plusMinusMm()));
     line(lines, variants, "chain weighs", plan -> units.mass(plan.massChainG()));
     line(lines, variants, "wire to order", plan -> units.mass(WireToOrder.of(plan).massG()));
     line(lines, variants, "holds", plan -> units.pull(plan.pull().solderedN()));

@@ -21,12 +21,7 @@ record WireBars(UnitStyle units) {
     List<Bars.Group> groups = new ArrayList<>();
     groups.add(
         group(
-            title
-                + wish.wireSaid(units)
-                + ", "
-                + wish.metal().name()
-                + ", "
-                + wish.temper().word(),
+            title + wish.wireSaid(units) + ", " + wish.metal().name() + ", " + wish.temper().word(),
             stand.links()));
     stand
         .rings()

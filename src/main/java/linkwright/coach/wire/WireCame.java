@@ -29,9 +29,7 @@ final class WireCame {
     }
     Read<Double> wire = PlannedWire.read(form.text("wire"));
     wire.problem().ifPresent(sentence -> troubles.put("wire", sentence));
-    if (wire.map(mm -> !PlannedWire.is(mm, WireForms.piece(form), wish))
-        .found()
-        .orElse(false)) {
+    if (wire.map(mm -> !PlannedWire.is(mm, WireForms.piece(form), wish)).found().orElse(false)) {
       troubles.put("wire", another(wire.orThrow(), planned, WireForms.piece(form), units));
     }
     return troubles;

@@ -117,11 +117,12 @@ public final class ChainChoices {
     for (OptionalDouble length : List.of(OptionalDouble.of(plan.lengthMm()), plan.oneFewerMm())) {
       double each = (wish.finishedMm() - length.orElse(wish.finishedMm()) + there) / 2;
       if (each >= 2 * wish.wireMm()) {
+        double mm = rounded(each, RING_STEP_MM);
         return planned(
             ChainChoice.Way.JUMP_RINGS,
             "",
-            OptionalDouble.of(rounded(each, RING_STEP_MM)),
-            Map.of(WishKeys.RING_ENDS, exact(each)));
+            OptionalDouble.of(mm),
+            Map.of(WishKeys.RING_ENDS, exact(mm)));
       }
     }
     return Optional.empty();

@@ -37,7 +37,6 @@ public record WireShared(WireWanted own, int others, double othersMm, double the
   }
 
   private static boolean isSame(WireWanted one, WireWanted other) {
-    return one.metal().equals(other.metal())
-        && Math.abs(one.wireMm() - other.wireMm()) < SAME_MM;
+    return one.metal().equals(other.metal()) && Math.abs(one.wireMm() - other.wireMm()) < SAME_MM;
   }
 }

@@ -125,8 +125,7 @@ public record WithinReach(
     Within nothing =
         new Within(
             List.of(), Optional.empty(), OptionalDouble.empty(), false, OptionalDouble.empty());
-    return new WithinReach(
-        List.of(), nothing, List.of(), Map.of(), OnHand.NOTHING, List.of(), why);
+    return new WithinReach(List.of(), nothing, List.of(), Map.of(), OnHand.NOTHING, List.of(), why);
   }
 
   private static Within within(Variants variants, List<Bound> limits, UnitStyle units) {

@@ -26,10 +26,10 @@ public final class PlanWords {
         .orElse(Map.of());
   }
 
-  /** How many blanks are to be cut is counted anew with every entry. */
+  /** How many blanks are to be cut is counted anew with every entry; once none is, the plan's. */
   private static Map<String, String> stillToCut(Map<String, String> words, Standing standing) {
     StillToDo links = standing.left().get(PieceKind.LINK);
-    if (links != null) {
+    if (links != null && links.toCutOrAsMany() > 0) {
       words.put("blanks", Integer.toString(links.toCutOrAsMany()));
     }
     return words;

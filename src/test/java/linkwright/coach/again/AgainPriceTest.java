@@ -1,0 +1,105 @@
+package linkwright.coach.again;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import linkwright.bench.Flame;
+import linkwright.bench.OwnBench;
+import linkwright.bench.OwnPrices;
+import linkwright.bench.Pickle;
+import linkwright.coach.content.Row;
+import linkwright.coach.content.Rows;
+import linkwright.job.Fact;
+import linkwright.job.JobState;
+import linkwright.job.PriceList;
+import linkwright.plan.Plan;
+import linkwright.plan.WishKeys;
+import linkwright.plan.Wishes;
+import linkwright.quantity.UnitStyle;
+import linkwright.standing.Handbook;
+import linkwright.standing.JobBook;
+import linkwright.standing.MadeAgain;
+import linkwright.standing.Standing;
+import org.junit.jupiter.api.Test;
+
+/** What a chain made again costs: in another metal by that metal's price, never by the old one. */
+class AgainPriceTest {
+  private static final double HOUR = 20;
+  private static final double STERLING = 1;
+  private static final double GOLD = 60;
+
+  private static Handbook bench(Map<String, Double> metalPerG) {
+    return JobBook.HANDBOOK.with(
+        new OwnBench(
+            "",
+            List.of(),
+            Optional.empty(),
+            Map.of(),
+            List.of(),
+            OptionalDouble.empty(),
+            Flame.NOT_SAID,
+            Pickle.NOT_SAID,
+            List.of(),
+            new OwnPrices("EUR", metalPerG, Map.of(PriceList.HOUR, HOUR)),
+            Map.of(),
+            Map.of(),
+            OptionalLong.empty(),
+            Map.of(),
+            List.of()));
+  }
+
+  private static JobState earlier() {
+    return JobBook.scroll(Wishes.common().texts())
+        .and(
+            new Fact.PricesSet(
+                Map.of(PriceList.METAL_PER_G, STERLING, PriceList.HOUR, HOUR), "EUR"))
+        .and(new Fact.JobClosed(""))
+        .state();
+  }
+
+  private static Row row(String metal, Handbook handbook, String label) {
+    MadeAgain again =
+        MadeAgain.of(earlier(), handbook, Map.of(WishKeys.METAL, metal), UnitStyle.METRIC);
+    Standing standing = Standing.of(again.begun(earlier(), handbook), handbook);
+    return new AgainContent(UnitStyle.METRIC, earlier().accounts())
+        .of(again, standing).stream()
+            .filter(Rows.class::isInstance)
+            .flatMap(part -> ((Rows) part).rows().stream())
+            .filter(each -> each.label().equals(label))
+            .findFirst()
+            .orElseThrow();
+  }
+
+  private static double money(Row row) {
+    return Double.parseDouble(row.amount().replaceAll("[^\\d.]", ""));
+  }
+
+  @Test
+  void another_metal_without_a_price_has_none() {
+    assertThat(row("gold-14k-yellow", bench(Map.of("sterling", STERLING)), "made again").amount())
+        .isEqualTo("not known: no price for this metal");
+  }
+
+  @Test
+  void another_metal_is_priced_by_its_own_price() {
+    Handbook both = bench(Map.of("sterling", STERLING, "gold-14k-yellow", GOLD));
+    double grams = money(row("gold-14k-yellow", both, "chain weighs"));
+    double sterling = money(row("sterling", both, "made again"));
+    assertThat(money(row("gold-14k-yellow", both, "made again")))
+        .isBetween(
+            sterling + 0.8 * grams * (GOLD - STERLING), sterling + 8 * HOUR + 2 * grams * GOLD);
+  }
+
+  @Test
+  void the_length_is_told_with_its_doubt_as_the_plan_tells_it() {
+    Handbook handbook = bench(Map.of());
+    Standing standing = Standing.of(earlier(), handbook);
+    Plan plan = standing.counted().plan().orElseThrow();
+    assertThat(row("sterling", handbook, "length").amount())
+        .isEqualTo(UnitStyle.METRIC.about(plan.lengthMm(), plan.plusMinusMm()));
+  }
+}
