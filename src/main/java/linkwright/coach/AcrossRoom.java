@@ -23,8 +23,7 @@ import linkwright.job.TimerRun;
 final class AcrossRoom {
   private AcrossRoom() {}
 
-  static Optional<Page.Across> of(
-      Model model, Place place, List<Act> acts, Content body) {
+  static Optional<Page.Across> of(Model model, Place place, List<Act> acts, Content body) {
     boolean other =
         !model.settings().across()
             || model.held().form().isPresent()
@@ -33,7 +32,11 @@ final class AcrossRoom {
     return other
         ? Optional.empty()
         : Optional.of(
-            of(model, place, acts.isEmpty() ? Act.ROUND : acts.get(0), flat(body.parts()).toList()));
+            of(
+                model,
+                place,
+                acts.isEmpty() ? Act.ROUND : acts.get(0),
+                flat(body.parts()).toList()));
   }
 
   /** What is never hidden behind a number. */

@@ -18,7 +18,7 @@ import linkwright.coach.content.Question;
 import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
 import linkwright.coach.content.Table;
-import linkwright.coach.content.Wait;
+import linkwright.coach.content.WaitShown;
 import linkwright.coach.form.Form;
 import linkwright.routine.TradeWords;
 
@@ -154,7 +154,7 @@ record InTradeWords(TradeWords words) implements PartCases<Part> {
   }
 
   @Override
-  public Part waiting(Wait wait) {
+  public Part waiting(WaitShown wait) {
     return wait;
   }
 }

@@ -11,7 +11,7 @@ import linkwright.coach.content.Page;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Pieces;
 import linkwright.coach.content.Table;
-import linkwright.coach.content.Wait;
+import linkwright.coach.content.WaitShown;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Clock;
 import linkwright.coach.kernel.DraftWords;
@@ -69,12 +69,12 @@ public final class Pages {
     return away;
   }
 
-  private static Optional<Wait> wait(Model model) {
+  private static Optional<WaitShown> wait(Model model) {
     return model.waits().stream()
         .findFirst()
         .map(
             wait ->
-                new Wait(
+                new WaitShown(
                     wait.run().name(),
                     wait.job(),
                     Clock.running(wait.run().left(model.steady()).toSeconds()),
@@ -134,8 +134,7 @@ public final class Pages {
     return act == Act.UP ? lines > 1 : !list || lines > 0 || !OF_A_LINE.contains(act);
   }
 
-  private static List<Page.Open> open(
-      Model model, Place place, List<Act> acts, Content body) {
+  private static List<Page.Open> open(Model model, Place place, List<Act> acts, Content body) {
     Set<Act> shown = inBody(body);
     if (model.held().form().isPresent()) {
       return ofForm(model.held().form().get());

@@ -10,10 +10,10 @@ import linkwright.routine.Level;
 import linkwright.routine.Loop;
 import linkwright.routine.PieceDetail;
 import linkwright.routine.PieceKind;
-import linkwright.routine.Question;
 import linkwright.routine.RoutineDetail;
 import linkwright.routine.StepDetail;
 import linkwright.routine.StepId;
+import linkwright.routine.StudyQuestion;
 import linkwright.routine.Suits;
 import linkwright.routine.When;
 
@@ -110,12 +110,13 @@ final class DetailYaml {
     return loop;
   }
 
-  private static List<Question> questions(Fields from) {
+  private static List<StudyQuestion> questions(Fields from) {
     return from.groups("questions", "a question").stream()
         .map(
             each -> {
-              Question question =
-                  new Question(each.text("asks"), each.texts("answers"), each.textOrEmpty("why"));
+              StudyQuestion question =
+                  new StudyQuestion(
+                      each.text("asks"), each.texts("answers"), each.textOrEmpty("why"));
               each.sound();
               return question;
             })

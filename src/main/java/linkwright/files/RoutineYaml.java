@@ -15,11 +15,11 @@ import linkwright.routine.Ends;
 import linkwright.routine.Finding;
 import linkwright.routine.Hazard;
 import linkwright.routine.Makes;
-import linkwright.routine.Part;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Remedy;
 import linkwright.routine.Routine;
 import linkwright.routine.RoutineDetail;
+import linkwright.routine.RoutinePart;
 import linkwright.routine.Stage;
 import linkwright.routine.Step;
 import linkwright.routine.StepDetail;
@@ -81,7 +81,8 @@ final class RoutineYaml {
   private static Optional<Step> step(Fields from) {
     StepId id = from.value("step", RoutineYaml::stepId, StepId.NONE);
     String title = from.text("title");
-    Part part = from.value("part", Values.word(Part::of, Part.words()), Part.RUN);
+    RoutinePart part =
+        from.value("part", Values.word(RoutinePart::of, RoutinePart.words()), RoutinePart.RUN);
     Map<PieceKind, Stage> stage = new LinkedHashMap<>();
     from.group("stage", "the stage")
         .ifPresent(

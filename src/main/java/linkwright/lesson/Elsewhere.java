@@ -55,8 +55,7 @@ final class Elsewhere {
    * The cards that are apart from one, wherever it stands in a routine; where no step says what is
    * done there, those of no fire and of a kind of work of their own.
    */
-  static List<Caution> apart(
-      Caution card, Routine routine, Map<String, Caution> all, Stems stems) {
+  static List<Caution> apart(Caution card, Routine routine, Map<String, Caution> all, Stems stems) {
     Optional<Step> stands =
         routine.steps().stream()
             .filter(step -> step.cautions().contains(card.id()) && !step.does().isEmpty())

@@ -9,12 +9,7 @@ import linkwright.routine.StepId;
  * whatever numbers, it is the same item.
  */
 public sealed interface Item
-    permits Item.TextItem,
-        Item.FateItem,
-        Item.NumbersItem,
-        Item.OwnItem,
-        DrawnItem,
-        PairItem {
+    permits Item.TextItem, Item.FateItem, Item.NumbersItem, Item.OwnItem, DrawnItem, PairItem {
   /** By what books know it. */
   String id();
 

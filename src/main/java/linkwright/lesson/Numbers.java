@@ -10,7 +10,7 @@ import linkwright.link.ChainCount;
 import linkwright.link.Joining;
 import linkwright.link.Rings;
 import linkwright.quantity.UnitStyle;
-import linkwright.wire.Drawing;
+import linkwright.wire.WireDrawing;
 
 /** The sums a student is asked, with what a slip would give beside the right answer. */
 enum Numbers {
@@ -192,7 +192,7 @@ enum Numbers {
               + " wire are drawn to "
               + units.length(to)
               + ". How long are they then?",
-          Drawing.of(from, to, start).orThrow().lengthMm(),
+          WireDrawing.of(from, to, start).orThrow().lengthMm(),
           List.of(
               start * ratio,
               start * Math.sqrt(ratio),

@@ -16,11 +16,11 @@ import linkwright.reference.TradeTerm;
 import linkwright.routine.Caution;
 import linkwright.routine.Ends;
 import linkwright.routine.Makes;
-import linkwright.routine.Question;
 import linkwright.routine.Remedy;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
 import linkwright.routine.StepId;
+import linkwright.routine.StudyQuestion;
 import linkwright.routine.When;
 
 /**
@@ -346,9 +346,9 @@ public final class QuestionBank {
     }
   }
 
-  private void ownQuestions(StepId step, List<Question> questions) {
+  private void ownQuestions(StepId step, List<StudyQuestion> questions) {
     for (int i = 0; i < questions.size(); i++) {
-      Question own = questions.get(i);
+      StudyQuestion own = questions.get(i);
       items.add(
           new Item.OwnItem(
               id("own/" + (step.isEmpty() ? "" : step + "/") + i),

@@ -71,12 +71,6 @@ public record StepMade(
     Map<String, Integer> all = new LinkedHashMap<>(redo);
     more.redo().forEach((reason, count) -> all.merge(reason, count, Integer::sum));
     return new StepMade(
-        routine,
-        step,
-        title,
-        through + more.through(),
-        all,
-        scrapped + more.scrapped(),
-        usualRedo);
+        routine, step, title, through + more.through(), all, scrapped + more.scrapped(), usualRedo);
   }
 }

@@ -23,7 +23,7 @@ import linkwright.coach.content.Question;
 import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
 import linkwright.coach.content.Table;
-import linkwright.coach.content.Wait;
+import linkwright.coach.content.WaitShown;
 import linkwright.coach.form.Field;
 import linkwright.coach.keys.Act;
 
@@ -201,7 +201,7 @@ public final class PlainLines implements PartCases<List<String>> {
   }
 
   @Override
-  public List<String> waiting(Wait wait) {
+  public List<String> waiting(WaitShown wait) {
     String whose = wait.job().isEmpty() ? "" : " (" + wait.job() + ")";
     String ends = wait.ends().isEmpty() ? "" : ": " + filled(wait.ends());
     return List.of(

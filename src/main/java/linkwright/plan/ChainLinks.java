@@ -66,7 +66,7 @@ final class ChainLinks {
             link.widthMm(),
             link.sizeFrom(),
             link.insideMm() + offMm,
-            Source.MEASURED,
+            FigureSource.MEASURED,
             LinkSettling.hungSpreadMm(link.pieceSpreadMm(), links),
             link.pieceSpreadMm(),
             link.formed(),

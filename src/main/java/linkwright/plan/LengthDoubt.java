@@ -23,7 +23,8 @@ final class LengthDoubt {
     for (LinksOfSize size : sizes) {
       SettledLink link = size.link();
       double common = size.links() * link.commonSpreadMm();
-      boolean apart = link.insideFrom() == Source.MEASURED || link.insideFrom() == Source.HERS;
+      boolean apart =
+          link.insideFrom() == FigureSource.MEASURED || link.insideFrom() == FigureSource.HERS;
       together += apart ? 0 : common;
       squares += (apart ? common * common : 0) + size.links() * sq(link.pieceSpreadMm());
     }

@@ -51,13 +51,15 @@ final class LinkSettling {
     return Read.good(
         new SettledLink(
             blank.orElse(0),
-            followed.isPresent() ? Source.MEASURED : Source.HERS,
+            followed.isPresent() ? FigureSource.MEASURED : FigureSource.HERS,
             link.formersMm(),
             length,
             first(followed.map(MeasuredLink::widthMm), link.widthMm()),
-            followed.isPresent() ? Source.MEASURED : Source.HERS,
+            followed.isPresent() ? FigureSource.MEASURED : FigureSource.HERS,
             inside,
-            followed.flatMap(LinkSettling::insideOf).isPresent() ? Source.MEASURED : Source.HERS,
+            followed.flatMap(LinkSettling::insideOf).isPresent()
+                ? FigureSource.MEASURED
+                : FigureSource.HERS,
             commonMm(LEAST_PIECE_SPREAD_MM),
             LEAST_PIECE_SPREAD_MM,
             Optional.empty(),
@@ -77,7 +79,7 @@ final class LinkSettling {
 
   /** A blank with the formers to bend it over. */
   private record Blank(
-      double mm, Map<String, Double> formersMm, Source from, Optional<Proposal> proposal) {}
+      double mm, Map<String, Double> formersMm, FigureSource from, Optional<Proposal> proposal) {}
 
   private Read<SettledLink> patterned(Pattern pattern) {
     return blank(pattern)
@@ -100,11 +102,13 @@ final class LinkSettling {
       Map<String, Double> formers = new HashMap<>(link.formersMm());
       formers.putAll(cut.get().formersMm());
       return Read.good(
-          new Blank(cut.get().blankMm().getAsDouble(), formers, Source.MEASURED, Optional.empty()));
+          new Blank(
+              cut.get().blankMm().getAsDouble(), formers, FigureSource.MEASURED, Optional.empty()));
     }
     if (link.blankMm().isPresent()) {
       return Read.good(
-          new Blank(link.blankMm().getAsDouble(), link.formersMm(), Source.HERS, Optional.empty()));
+          new Blank(
+              link.blankMm().getAsDouble(), link.formersMm(), FigureSource.HERS, Optional.empty()));
     }
     return link.lengthMm().isPresent() ? found(pattern, link) : overItsMandrel(pattern, link);
   }
@@ -145,8 +149,8 @@ final class LinkSettling {
         Planning.BLANK_STEP_MM);
   }
 
-  private Source reckoned() {
-    return basis.taught() ? Source.LEARNED : Source.RECKONED;
+  private FigureSource reckoned() {
+    return basis.taught() ? FigureSource.LEARNED : FigureSource.RECKONED;
   }
 
   private SettledLink settled(Pattern pattern, Blank blank, Optional<Formed> formed) {
@@ -164,10 +168,10 @@ final class LinkSettling {
         blank.formersMm(),
         length,
         first(followed.map(MeasuredLink::widthMm), of(formed, false)),
-        measured ? Source.MEASURED : reckoned(),
+        measured ? FigureSource.MEASURED : reckoned(),
         inside.mm(),
         inside.from(),
-        inside.from() == Source.MEASURED || inside.from() == Source.HERS
+        inside.from() == FigureSource.MEASURED || inside.from() == FigureSource.HERS
             ? commonMm(piece)
             : spread.commonMm(),
         piece,
@@ -182,19 +186,19 @@ final class LinkSettling {
         .orElse(OptionalDouble.empty());
   }
 
-  private record Inside(double mm, Source from) {}
+  private record Inside(double mm, FigureSource from) {}
 
   private Inside inside(Optional<Formed> formed, OptionalDouble lengthMm, boolean measured) {
     if (insideKnown().isPresent()) {
-      return new Inside(insideKnown().getAsDouble(), Source.MEASURED);
+      return new Inside(insideKnown().getAsDouble(), FigureSource.MEASURED);
     }
     if (measured) {
       double ends =
           formed.map(link -> link.lengthMm() - link.insideLengthMm()).orElse(2 * wish.wireMm());
-      return new Inside(lengthMm.orElseThrow() - ends, Source.MEASURED);
+      return new Inside(lengthMm.orElseThrow() - ends, FigureSource.MEASURED);
     }
     return wish.link().insideMm().isPresent()
-        ? new Inside(wish.link().insideMm().getAsDouble(), Source.HERS)
+        ? new Inside(wish.link().insideMm().getAsDouble(), FigureSource.HERS)
         : new Inside(formed.orElseThrow().insideLengthMm(), reckoned());
   }
 

@@ -27,13 +27,13 @@ import linkwright.link.Formed;
  */
 public record SettledLink(
     double blankMm,
-    Source blankFrom,
+    FigureSource blankFrom,
     Map<String, Double> formersMm,
     OptionalDouble lengthMm,
     OptionalDouble widthMm,
-    Source sizeFrom,
+    FigureSource sizeFrom,
     double insideMm,
-    Source insideFrom,
+    FigureSource insideFrom,
     double commonSpreadMm,
     double pieceSpreadMm,
     Optional<Formed> formed,

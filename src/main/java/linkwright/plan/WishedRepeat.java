@@ -32,7 +32,7 @@ public record WishedRepeat(String name, int planned, List<OtherLink> others) {
       other.link().pattern().ifPresent(any -> text.append(" pattern=").append(any.id()));
       text.append(" blank=").append(units.typed(link.blankMm()));
       link.formersMm().forEach((name, mm) -> text.append(' ' + name + "=" + units.typed(mm)));
-      if (link.insideFrom() == Source.MEASURED || link.insideFrom() == Source.HERS) {
+      if (link.insideFrom() == FigureSource.MEASURED || link.insideFrom() == FigureSource.HERS) {
         text.append(" inside=").append(units.typed(link.insideMm()));
       }
     }

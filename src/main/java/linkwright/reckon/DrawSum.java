@@ -10,8 +10,8 @@ import linkwright.quantity.Read;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Metal;
 import linkwright.wire.DrawPlan;
-import linkwright.wire.Drawing;
 import linkwright.wire.Pass;
+import linkwright.wire.WireDrawing;
 
 /** Wire drawn down through a plate: its length, the passes, the anneals, the rod. */
 final class DrawSum implements Working {
@@ -57,8 +57,9 @@ final class DrawSum implements Working {
     if (answers.wrong()) {
       return;
     }
-    Optional<Drawing> drawing =
-        answers.found("to", Drawing.of(from.orElseThrow(), to.orElseThrow(), length.orElseThrow()));
+    Optional<WireDrawing> drawing =
+        answers.found(
+            "to", WireDrawing.of(from.orElseThrow(), to.orElseThrow(), length.orElseThrow()));
     if (drawing.isEmpty()) {
       return;
     }
@@ -70,7 +71,7 @@ final class DrawSum implements Working {
     Optional<DrawPlan> plan =
         answers.found(
             "holes",
-            Drawing.passes(
+            WireDrawing.passes(
                 plate,
                 from.get(),
                 to.get(),

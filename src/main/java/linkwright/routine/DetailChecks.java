@@ -103,13 +103,13 @@ final class DetailChecks {
 
   static List<Finding> everyQuestionHasAChoice(Routine routine, Known known) {
     List<Finding> findings = new ArrayList<>();
-    for (Question question : routine.detail().questions()) {
+    for (StudyQuestion question : routine.detail().questions()) {
       if (!hasAChoice(question)) {
         findings.add(Finding.ofFile("questions", noChoice(question), MORE_ANSWERS));
       }
     }
     for (Step step : routine.steps()) {
-      for (Question question : step.detail().questions()) {
+      for (StudyQuestion question : step.detail().questions()) {
         if (!hasAChoice(question)) {
           findings.add(Finding.at(step, "questions", noChoice(question), MORE_ANSWERS));
         }
@@ -121,12 +121,12 @@ final class DetailChecks {
   private static final String MORE_ANSWERS =
       "Give two answers or more, each once, the right one first.";
 
-  private static boolean hasAChoice(Question question) {
+  private static boolean hasAChoice(StudyQuestion question) {
     return new HashSet<>(question.answers()).size() == question.answers().size()
         && question.answers().size() >= FEWEST_ANSWERS;
   }
 
-  private static String noChoice(Question question) {
+  private static String noChoice(StudyQuestion question) {
     return "The question \"%s\" leaves no choice.".formatted(question.asks());
   }
 }

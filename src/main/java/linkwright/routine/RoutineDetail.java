@@ -18,7 +18,7 @@ import java.util.Optional;
 public record RoutineDetail(
     Optional<Level> level,
     Map<PieceKind, PieceDetail> kinds,
-    List<Question> questions,
+    List<StudyQuestion> questions,
     List<String> pictures,
     Optional<Suits> suits) {
   /** Nothing of all that. */

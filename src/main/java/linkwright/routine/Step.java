@@ -36,7 +36,7 @@ import java.util.Set;
 public record Step(
     StepId id,
     String title,
-    Part part,
+    RoutinePart part,
     Map<PieceKind, Stage> stage,
     Counts counts,
     Set<Hazard> does,

@@ -24,7 +24,7 @@ public record StepDetail(
     Optional<Loop> loop,
     List<String> tools,
     List<String> pictures,
-    List<Question> questions) {
+    List<StudyQuestion> questions) {
   /** Nothing of all that. */
   public static final StepDetail NONE =
       new StepDetail(

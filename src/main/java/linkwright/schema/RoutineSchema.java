@@ -15,7 +15,7 @@ import linkwright.routine.Ends;
 import linkwright.routine.Hazard;
 import linkwright.routine.Level;
 import linkwright.routine.Makes;
-import linkwright.routine.Part;
+import linkwright.routine.RoutinePart;
 import linkwright.routine.Then;
 import linkwright.routine.WaitEnds;
 import linkwright.routine.When;
@@ -70,7 +70,7 @@ final class RoutineSchema {
     return new KeyGroup()
         .needed("step", id())
         .needed("title", text())
-        .needed("part", word(Part.words()))
+        .needed("part", word(RoutinePart.words()))
         .some("stage", named(id()))
         .some("counts", word(Counts.words()))
         .some("does", list(word(Hazard.words())))

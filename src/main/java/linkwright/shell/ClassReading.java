@@ -98,8 +98,7 @@ final class ClassReading {
   private static List<Item> bank(
       Routine routine, Handbook handbook, Map<String, List<Item>> banks) {
     return banks.computeIfAbsent(
-        routine.id(),
-        any -> QuestionBank.of(routine, handbook.cautions(), handbook.reference()));
+        routine.id(), any -> QuestionBank.of(routine, handbook.cautions(), handbook.reference()));
   }
 
   /** A sum has other numbers each time: one that stands for all. */

@@ -6,7 +6,7 @@ import linkwright.coach.content.Beside;
 import linkwright.coach.content.Figure;
 import linkwright.coach.content.Page;
 import linkwright.coach.content.Part;
-import linkwright.coach.content.Wait;
+import linkwright.coach.content.WaitShown;
 import linkwright.terminal.Display;
 
 /** What is told beside the screen: the window's title, a notice when a wait is due, a voice. */
@@ -46,7 +46,7 @@ final class Outward {
   }
 
   private static Optional<String> due(Page page) {
-    return page.nextWait().filter(Wait::due).map(wait -> wait.name() + " is due");
+    return page.nextWait().filter(WaitShown::due).map(wait -> wait.name() + " is due");
   }
 
   /** The job and its count. */

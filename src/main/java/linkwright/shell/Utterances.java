@@ -12,7 +12,7 @@ import linkwright.coach.content.Page;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Question;
-import linkwright.coach.content.Wait;
+import linkwright.coach.content.WaitShown;
 
 /** What is new on a page since the one before, as sentences to be said aloud. */
 final class Utterances {
@@ -53,9 +53,9 @@ final class Utterances {
     return said;
   }
 
-  private static Optional<Utterance> wait(Optional<Wait> before, Wait now) {
+  private static Optional<Utterance> wait(Optional<WaitShown> before, WaitShown now) {
     boolean wasDue =
-        before.filter(wait -> wait.name().equals(now.name())).map(Wait::due).orElse(false);
+        before.filter(wait -> wait.name().equals(now.name())).map(WaitShown::due).orElse(false);
     if (now.due() && !wasDue) {
       return Optional.of(new Utterance(Utterance.Kind.WAIT, now.name() + " is due."));
     }

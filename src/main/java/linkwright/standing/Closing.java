@@ -11,8 +11,8 @@ import linkwright.job.JobState;
 import linkwright.job.PriceList;
 import linkwright.plan.LinksOfSize;
 import linkwright.plan.Plan;
-import linkwright.routine.Part;
 import linkwright.routine.Routine;
+import linkwright.routine.RoutinePart;
 import linkwright.routine.Step;
 import linkwright.routine.StepId;
 
@@ -127,7 +127,7 @@ public record Closing(
   private static double trialSeconds(JobState state, Routine routine) {
     Set<StepId> trials =
         routine.steps().stream()
-            .filter(step -> step.part() == Part.TRIAL || step.part() == Part.SAMPLE)
+            .filter(step -> step.part() == RoutinePart.TRIAL || step.part() == RoutinePart.SAMPLE)
             .map(Step::id)
             .collect(Collectors.toSet());
     return state.times().secondsByStep().entrySet().stream()

@@ -4,8 +4,8 @@ import java.util.List;
 import linkwright.quantity.Read;
 import linkwright.reference.Metal;
 import linkwright.wire.DrawPlan;
-import linkwright.wire.Drawing;
 import linkwright.wire.Pass;
+import linkwright.wire.WireDrawing;
 import linkwright.wire.WireMass;
 import linkwright.wire.WireSection;
 
@@ -53,7 +53,7 @@ public record DrawnDown(
       double lengthMm,
       double pointingMm,
       Metal metal) {
-    return Drawing.passes(holesMm, fromMm, toMm, metal.reductionShare().value(), pointingMm)
+    return WireDrawing.passes(holesMm, fromMm, toMm, metal.reductionShare().value(), pointingMm)
         .map(plan -> of(plan, fromMm, lengthMm, metal));
   }
 

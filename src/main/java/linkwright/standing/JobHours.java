@@ -1,6 +1,6 @@
 package linkwright.standing;
 
-import linkwright.plan.Source;
+import linkwright.plan.FigureSource;
 
 /**
  * Hours of a job, at the bench and to go together.
@@ -12,8 +12,8 @@ public record JobHours(double spentSeconds, Forecast toGo) {
   private static final double SECONDS_PER_HOUR = 3600;
 
   /** Where they come from: her own pace once anything was timed, else what is usual. */
-  public Source from() {
-    return spentSeconds > 0 ? Source.LEARNED : Source.USUAL;
+  public FigureSource from() {
+    return spentSeconds > 0 ? FigureSource.LEARNED : FigureSource.USUAL;
   }
 
   /** Hours in all. */

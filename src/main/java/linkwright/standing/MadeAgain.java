@@ -13,9 +13,9 @@ import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.job.Sourced;
+import linkwright.plan.FigureSource;
 import linkwright.plan.Plan;
 import linkwright.plan.SettledLink;
-import linkwright.plan.Source;
 import linkwright.plan.WishKeys;
 import linkwright.plan.WishedRing;
 import linkwright.quantity.Decimals;
@@ -149,14 +149,14 @@ public record MadeAgain(
     private void link(SettledLink link) {
       if (link.blankMm() > 0) {
         take(WishKeys.LINK_BLANK, units.typed(link.blankMm()));
-        boolean cut = link.blankFrom() == Source.MEASURED;
+        boolean cut = link.blankFrom() == FigureSource.MEASURED;
         carries.add(
             "Blanks of "
                 + units.typed(link.blankMm())
                 + (cut ? ", as the sample's was." : ", as they were planned."));
       }
       formers(link);
-      if (link.insideFrom() == Source.MEASURED || link.insideFrom() == Source.HERS) {
+      if (link.insideFrom() == FigureSource.MEASURED || link.insideFrom() == FigureSource.HERS) {
         take(WishKeys.LINK_INSIDE, units.typed(link.insideMm()));
         carries.add("Each link adds " + units.typed(link.insideMm()) + ", as measured.");
       }

@@ -12,9 +12,9 @@ import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.job.PriceList;
 import linkwright.plan.Plan;
-import linkwright.routine.Part;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
+import linkwright.routine.RoutinePart;
 import linkwright.routine.Step;
 import linkwright.routine.StepId;
 import linkwright.wire.WireMass;
@@ -101,7 +101,7 @@ public record Quote(
       Plan plan, double redosPerJoint, Routine routine, JobState state, Handbook handbook) {
     Set<StepId> trials =
         routine.steps().stream()
-            .filter(step -> step.part() == Part.TRIAL || step.part() == Part.SAMPLE)
+            .filter(step -> step.part() == RoutinePart.TRIAL || step.part() == RoutinePart.SAMPLE)
             .map(Step::id)
             .collect(Collectors.toSet());
     JobState fresh =

@@ -14,7 +14,7 @@ import linkwright.coach.content.Prose;
 import linkwright.coach.content.Question;
 import linkwright.coach.content.Rows;
 import linkwright.coach.content.Table;
-import linkwright.coach.content.Wait;
+import linkwright.coach.content.WaitShown;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.KeyMap;
 
@@ -109,7 +109,7 @@ final class BlockMaking implements PartCases<Block> {
   }
 
   @Override
-  public Block waiting(Wait wait) {
+  public Block waiting(WaitShown wait) {
     return flow(List.of(wait));
   }
 }

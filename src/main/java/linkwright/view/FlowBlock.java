@@ -7,7 +7,7 @@ import linkwright.coach.content.Prose;
 import linkwright.coach.content.Question;
 import linkwright.coach.content.Rows;
 import linkwright.coach.content.Table;
-import linkwright.coach.content.Wait;
+import linkwright.coach.content.WaitShown;
 import linkwright.text.Text;
 
 /** Text in rows, turned over where not all of it has room at once: nothing of it is cut. */
@@ -38,7 +38,7 @@ final class FlowBlock implements Block {
     return part instanceof Prose
         || part instanceof Rows
         || part instanceof Question
-        || part instanceof Wait
+        || part instanceof WaitShown
         || (part instanceof Table table && table.chosen() < 0);
   }
 

@@ -9,7 +9,7 @@ import linkwright.coach.content.Question;
 import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
 import linkwright.coach.content.Table;
-import linkwright.coach.content.Wait;
+import linkwright.coach.content.WaitShown;
 import linkwright.coach.keys.KeyMap;
 import linkwright.text.Text;
 
@@ -65,7 +65,7 @@ final class FlowRows {
       values(values);
     } else if (part instanceof Question question) {
       question(question);
-    } else if (part instanceof Wait wait) {
+    } else if (part instanceof WaitShown wait) {
       wait(wait);
     } else if (part instanceof Table table) {
       table(table);
@@ -140,7 +140,7 @@ final class FlowRows {
     return new FlowRow("", 0, text, runs.get(0).own().orElse(tone), false);
   }
 
-  private void wait(Wait wait) {
+  private void wait(WaitShown wait) {
     String whose = wait.job().isEmpty() ? "" : " (" + wait.job() + ")";
     String stands = wait.due() ? "is due" : wait.left();
     String ends = wait.ends().isEmpty() ? "" : ": " + wait.ends();

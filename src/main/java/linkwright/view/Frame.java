@@ -5,7 +5,7 @@ import java.util.List;
 import linkwright.coach.content.ActMention;
 import linkwright.coach.content.Page;
 import linkwright.coach.content.Prose;
-import linkwright.coach.content.Wait;
+import linkwright.coach.content.WaitShown;
 import linkwright.coach.kernel.Spot;
 import linkwright.coach.keys.KeyMap;
 import linkwright.text.Text;
@@ -57,7 +57,7 @@ final class Frame {
   private void head(Canvas canvas) {
     boolean lit = !page.hotWork().isEmpty();
     String wait = page.nextWait().map(next -> wait(canvas, next, lit)).orElse("");
-    boolean due = page.nextWait().map(Wait::due).orElse(false);
+    boolean due = page.nextWait().map(WaitShown::due).orElse(false);
     String place = page.body().title();
     int waitRoom = wait.isEmpty() ? 0 : Text.width(wait) + 2;
     int roomWithout = canvas.width() - 2 - waitRoom - 2 - Text.width(place);
@@ -88,7 +88,7 @@ final class Frame {
             chain -> new PiecesBlock(chain).draw(canvas.area(1, 1, canvas.width() - 2, 1), 0));
   }
 
-  private static String wait(Canvas canvas, Wait wait, boolean lit) {
+  private static String wait(Canvas canvas, WaitShown wait, boolean lit) {
     String whose = wait.job().isEmpty() ? "" : ", " + wait.job();
     int room = canvas.width() < 72 ? (lit ? 8 : 14) : 24;
     String name = Text.cut(wait.name() + whose, room, canvas.glyphs().cutMark());

@@ -43,7 +43,7 @@ public record DrawPlan(List<Pass> passes, double reductionLimit, double pointing
                 + UnitStyle.METRIC.length(rodLengthMm(0))
                 + ".");
       }
-      length = new Drawing(pass.fromMm(), pass.toMm(), length).lengthMm();
+      length = new WireDrawing(pass.fromMm(), pass.toMm(), length).lengthMm();
     }
     return Read.good(length);
   }

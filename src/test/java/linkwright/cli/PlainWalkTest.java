@@ -272,7 +272,8 @@ class PlainWalkTest {
                           ? "Brief: one line"
                           : "A flame is lit since [^.]*\\. “shut” says: every flame out, gas shut"));
       assertThat(line.out())
-          .containsPattern("Left\\. [^\n]*\nLit at [0-9: A-Za-z]*: every flame out, gas shut\\?\n\\z");
+          .containsPattern(
+              "Left\\. [^\n]*\nLit at [0-9: A-Za-z]*: every flame out, gas shut\\?\n\\z");
     }
 
     @Test

@@ -34,7 +34,8 @@ class JobCardTest {
             Optional.of(new WireWanted(metal, 1.0, lacksMm)),
             false);
     return Apprentice.withAJob(Map.of(WishKeys.STOCK, "20 mm"))
-        .take(new Message.TrayRead(List.of(other), 0, List.of(), Optional.empty(), Optional.empty()));
+        .take(
+            new Message.TrayRead(List.of(other), 0, List.of(), Optional.empty(), Optional.empty()));
   }
 
   private static String told(Apprentice bench) {

@@ -46,8 +46,7 @@ class MadeAgainPlaceTest {
     Apprentice bench = closedJob().press("j").type("Gate II").press("ctrl-k");
     bench.take(new Message.JobNotOpened("The disk is full."));
     assertThat(bench.asked()).doesNotContain(dropped);
-    assertThat(bench.model().held().form().orElseThrow().text(WishKeys.JOB))
-        .isEqualTo("Gate II");
+    assertThat(bench.model().held().form().orElseThrow().text(WishKeys.JOB)).isEqualTo("Gate II");
 
     bench.press("ctrl-k");
     bench.take(new Message.JobOpened("again-ii", "bench", List.of(), false, List.of(), Map.of()));

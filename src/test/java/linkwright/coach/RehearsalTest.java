@@ -13,7 +13,9 @@ import linkwright.routine.Routine;
 import linkwright.routine.Step;
 import org.junit.jupiter.api.Test;
 
-/** A rehearsal on the screen: what is said first, the cards whole, and that it is told when left. */
+/**
+ * A rehearsal on the screen: what is said first, the cards whole, and that it is told when left.
+ */
 class RehearsalTest {
   private static List<Prose.Kind> kinds(Content content) {
     return content.parts().stream()

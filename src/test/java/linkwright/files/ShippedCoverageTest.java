@@ -16,10 +16,10 @@ import java.util.stream.Collectors;
 import linkwright.routine.Caution;
 import linkwright.routine.Finding;
 import linkwright.routine.Hazard;
-import linkwright.routine.Part;
 import linkwright.routine.Routine;
 import linkwright.routine.RoutineChecks;
 import linkwright.routine.RoutineDetail;
+import linkwright.routine.RoutinePart;
 import linkwright.routine.Step;
 import linkwright.routine.StepDetail;
 import org.junit.jupiter.api.Nested;
@@ -126,7 +126,8 @@ class ShippedCoverageTest {
      */
     @Test
     void aboutTrappedPickleStandWhereverJoinedWorkIsPickled() {
-      Set<Part> joined = EnumSet.of(Part.SAMPLE, Part.JOIN, Part.FINISH);
+      Set<RoutinePart> joined =
+          EnumSet.of(RoutinePart.SAMPLE, RoutinePart.JOIN, RoutinePart.FINISH);
       assertThat(
               in(
                   step ->
@@ -141,7 +142,7 @@ class ShippedCoverageTest {
     void nameTheGradeOfEveryJointThatIsMade() {
       for (Routine routine : LIBRARY.routines().values()) {
         for (Step step : routine.steps()) {
-          boolean made = step.part() != Part.TRIAL && step.part() != Part.SAMPLE;
+          boolean made = step.part() != RoutinePart.TRIAL && step.part() != RoutinePart.SAMPLE;
           if (made && step.doText().contains("pallion")) {
             assertThat(step.detail().solder()).as(routine.id() + " " + step.id()).isNotEmpty();
           }

@@ -31,8 +31,7 @@ class QuestionBankTest {
   }
 
   static List<Item> bank(Routine routine) {
-    return QuestionBank.of(
-        routine, List.copyOf(SHIPPED.cautions().values()), SHIPPED.reference());
+    return QuestionBank.of(routine, List.copyOf(SHIPPED.cautions().values()), SHIPPED.reference());
   }
 
   @ParameterizedTest
@@ -165,8 +164,8 @@ class QuestionBankTest {
   }
 
   /**
-   * Each item of each routine drawn six times, one that several have otherwise each time: no guesser does better than chance by more than
-   * chance allows, over all and by routine and topic.
+   * Each item of each routine drawn six times, one that several have otherwise each time: no
+   * guesser does better than chance by more than chance allows, over all and by routine and topic.
    */
   @Test
   void who_guesses_by_the_look_of_the_answers_does_no_better_than_chance() {
@@ -174,7 +173,8 @@ class QuestionBankTest {
     for (Routine routine : routines().toList()) {
       for (Item item : bank(routine)) {
         for (long seed = SEED; seed < SEED + DRAWS; seed++) {
-          Asked asked = item.draw(seed * 31 + (routine.id() + item.id()).hashCode(), UnitStyle.METRIC);
+          Asked asked =
+              item.draw(seed * 31 + (routine.id() + item.id()).hashCode(), UnitStyle.METRIC);
           double share = 1.0 / asked.answers().size();
           GUESSERS.forEach(
               (name, guess) -> {

@@ -213,7 +213,7 @@ final class Bench {
       return new Step(
           new StepId(id),
           id,
-          Part.RUN,
+          RoutinePart.RUN,
           stage,
           counts,
           does,

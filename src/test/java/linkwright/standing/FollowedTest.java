@@ -11,8 +11,8 @@ import linkwright.job.Entry;
 import linkwright.job.EntryId;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
+import linkwright.plan.FigureSource;
 import linkwright.plan.Plan;
-import linkwright.plan.Source;
 import linkwright.plan.WishKeys;
 import linkwright.plan.Wishes;
 import linkwright.shell.Start;
@@ -70,7 +70,7 @@ class FollowedTest {
   void three_links_and_four_rings_that_hang_46_mm_make_each_link_add_12_mm() {
     Plan plan = plan(trial(3, 4, 46, 0), chosen(FIRST));
     assertThat(plan.linkInsideMm()).isCloseTo(12, EXACT);
-    assertThat(plan.link().insideFrom()).isEqualTo(Source.MEASURED);
+    assertThat(plan.link().insideFrom()).isEqualTo(FigureSource.MEASURED);
     // (406 − 14 − 2.5) / 14.5 = 26.9: 27 links.
     assertThat(plan.links()).isEqualTo(27);
     assertThat(plan.lengthMm()).isCloseTo(27 * 12 + 28 * 2.5 + 14, Offset.offset(1e-6));
@@ -95,7 +95,7 @@ class FollowedTest {
     assertThat(plan.linkBlankMm()).isEqualTo(39.5);
     assertThat(plan.linkInsideMm()).isEqualTo(12.6);
     assertThat(plan.link().lengthMm()).hasValue(14.6);
-    assertThat(plan.link().sizeFrom()).isEqualTo(Source.MEASURED);
+    assertThat(plan.link().sizeFrom()).isEqualTo(FigureSource.MEASURED);
   }
 
   @Test
@@ -145,7 +145,7 @@ class FollowedTest {
             sample,
             new Fact.PlanSet(longer));
     assertThat(plan.linkBlankMm()).isEqualTo(42);
-    assertThat(plan.link().insideFrom()).isEqualTo(Source.LEARNED);
+    assertThat(plan.link().insideFrom()).isEqualTo(FigureSource.LEARNED);
   }
 
   @Test
@@ -160,7 +160,7 @@ class FollowedTest {
     assertThat(typed.links()).isEqualTo(plan.links());
     assertThat(typed.lengthMm()).isCloseTo(plan.lengthMm(), Offset.offset(1e-6));
     assertThat(typed.linkInsideMm()).isCloseTo(plan.linkInsideMm(), Offset.offset(1e-9));
-    assertThat(plan.link().blankFrom()).isEqualTo(Source.RECKONED);
-    assertThat(typed.link().blankFrom()).isEqualTo(Source.HERS);
+    assertThat(plan.link().blankFrom()).isEqualTo(FigureSource.RECKONED);
+    assertThat(typed.link().blankFrom()).isEqualTo(FigureSource.HERS);
   }
 }

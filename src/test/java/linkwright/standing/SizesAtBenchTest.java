@@ -7,9 +7,9 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import linkwright.job.EntryId;
 import linkwright.job.Fact;
+import linkwright.plan.FigureSource;
 import linkwright.plan.LinksOfSize;
 import linkwright.plan.Plan;
-import linkwright.plan.Source;
 import linkwright.plan.WishKeys;
 import linkwright.plan.Wishes;
 import linkwright.routine.PieceKind;
@@ -91,7 +91,7 @@ class SizesAtBenchTest {
     Plan plan = plan(job);
 
     assertThat(plan.sizes()).extracting(size -> size.link().insideMm()).containsExactly(15.5, 3.5);
-    assertThat(plan.sizes().get(1).link().insideFrom()).isEqualTo(Source.MEASURED);
+    assertThat(plan.sizes().get(1).link().insideFrom()).isEqualTo(FigureSource.MEASURED);
     // 25 m + 15 is nearest 450 at m = 17: 440.
     assertThat(plan.links()).isEqualTo(34);
     assertThat(plan.lengthMm()).isCloseTo(440, EXACT);

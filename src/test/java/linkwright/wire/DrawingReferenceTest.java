@@ -14,7 +14,7 @@ class DrawingReferenceTest {
   @CsvSource({"1, 30.25, 0.005", "0.25, 484, 0.5"})
   void aMetreOfRodBecomesAsManyMetresAsTheWireMakerSays(
       double toMm, double metres, double halfOfLastDigit) {
-    assertThat(new Drawing(5.5, toMm, 1000).lengthMm() / 1000)
+    assertThat(new WireDrawing(5.5, toMm, 1000).lengthMm() / 1000)
         .isCloseTo(metres, within(halfOfLastDigit));
   }
 
@@ -26,7 +26,7 @@ class DrawingReferenceTest {
     "1.0, 0.9, 19.00, 1.23457",
   })
   void reductionAndLengthGoTogether(double from, double to, double percent, double times) {
-    Drawing drawing = new Drawing(from, to, 1000);
+    WireDrawing drawing = new WireDrawing(from, to, 1000);
     assertThat(100 * drawing.reduction()).isCloseTo(percent, within(0.005));
     assertThat(drawing.lengthMm() / 1000).isCloseTo(times, within(0.000005));
   }
@@ -36,14 +36,14 @@ class DrawingReferenceTest {
   @CsvSource({"1, 20.70", "2, 37.11", "4, 60.45"})
   void stepsOfTheAmericanGaugeTakeOffTheirShare(int numbers, double percent) {
     for (int awg = 8; awg + numbers <= 30; awg++) {
-      double share = new Drawing(Gauge.awgMm(awg), Gauge.awgMm(awg + numbers), 1).reduction();
+      double share = new WireDrawing(Gauge.awgMm(awg), Gauge.awgMm(awg + numbers), 1).reduction();
       assertThat(100 * share).isCloseTo(percent, within(0.005));
     }
   }
 
   @Test
   void wireThatIsNotDrawnStaysAsItIs() {
-    assertThat(new Drawing(1, 1, 500).lengthMm()).isEqualTo(500);
-    assertThat(new Drawing(1, 1, 500).reduction()).isZero();
+    assertThat(new WireDrawing(1, 1, 500).lengthMm()).isEqualTo(500);
+    assertThat(new WireDrawing(1, 1, 500).reduction()).isZero();
   }
 }

@@ -22,7 +22,7 @@ class DrawingTest {
   class ThePasses {
     @Test
     void goThroughEveryHoleBetweenAndAnnealBeforeTheLimitIsPassed() {
-      DrawPlan plan = Drawing.passes(PLATE, 2.0, 0.9, 0.5, 0).orThrow();
+      DrawPlan plan = WireDrawing.passes(PLATE, 2.0, 0.9, 0.5, 0).orThrow();
       assertThat(plan.passes())
           .extracting(Pass::toMm)
           .containsExactly(1.8, 1.6, 1.5, 1.4, 1.3, 1.2, 1.1, 1.0, 0.9);
@@ -40,29 +40,29 @@ class DrawingTest {
       List<Double> shuffled = new ArrayList<>(PLATE);
       shuffled.add(1.4);
       Collections.shuffle(shuffled, new Random(7));
-      assertThat(Drawing.passes(shuffled, 2.0, 0.9, 0.5, 0))
-          .isEqualTo(Drawing.passes(PLATE, 2.0, 0.9, 0.5, 0));
+      assertThat(WireDrawing.passes(shuffled, 2.0, 0.9, 0.5, 0))
+          .isEqualTo(WireDrawing.passes(PLATE, 2.0, 0.9, 0.5, 0));
     }
 
     @Test
     void mayReachTheLimitExactlyWithoutAnAnneal() {
       // 1.0 → 0.9 → 0.8 takes 36 % in all.
-      DrawPlan plan = Drawing.passes(PLATE, 1.0, 0.8, 0.36, 0).orThrow();
+      DrawPlan plan = WireDrawing.passes(PLATE, 1.0, 0.8, 0.36, 0).orThrow();
       assertThat(plan.annealBeforeMm()).isEmpty();
-      assertThat(Drawing.passes(PLATE, 1.0, 0.8, 0.3599, 0).orThrow().annealBeforeMm())
+      assertThat(WireDrawing.passes(PLATE, 1.0, 0.8, 0.3599, 0).orThrow().annealBeforeMm())
           .containsExactly(0.8);
     }
 
     @Test
     void beginWithAnAnnealWhenTheWireIsHardAlready() {
       // Annealed at 1.6 mm and drawn to 1.2 mm since: 43.75 % are gone.
-      DrawPlan plan = Drawing.passes(PLATE, 1.2, 1.0, 0.5, 0, 1.6).orThrow();
+      DrawPlan plan = WireDrawing.passes(PLATE, 1.2, 1.0, 0.5, 0, 1.6).orThrow();
       assertThat(plan.annealBeforeMm()).containsExactly(1.1);
     }
 
     @Test
     void thatTakeTooMuchAtOnceAreToldAndNotAnnealedTwice() {
-      DrawPlan plan = Drawing.passes(List.of(1.0, 0.9), 2.0, 0.9, 0.5, 0).orThrow();
+      DrawPlan plan = WireDrawing.passes(List.of(1.0, 0.9), 2.0, 0.9, 0.5, 0).orThrow();
       assertThat(plan.warnings())
           .containsExactly(
               "From 2 mm to 1 mm in one pass takes 75 % off the area; this metal takes 50 %"
@@ -73,7 +73,7 @@ class DrawingTest {
 
     @Test
     void areNoneWhenTheWireHasItsSize() {
-      DrawPlan plan = Drawing.passes(PLATE, 0.9, 0.9, 0.5, 10).orThrow();
+      DrawPlan plan = WireDrawing.passes(PLATE, 0.9, 0.9, 0.5, 10).orThrow();
       assertThat(plan.passes()).isEmpty();
       assertThat(plan.rodLengthMm(500)).isEqualTo(500);
       assertThat(plan.lengthMm(500)).isEqualTo(Read.good(500.0));
@@ -92,7 +92,7 @@ class DrawingTest {
         }
         double to = holes.get(holes.size() - 1);
         double limit = 0.37 + 0.4 * random.nextDouble();
-        DrawPlan plan = Drawing.passes(holes, 3, to, limit, 0).orThrow();
+        DrawPlan plan = WireDrawing.passes(holes, 3, to, limit, 0).orThrow();
         assertThat(plan.passes())
             .as("seed %d, run %d", seed, i)
             .hasSize(holes.size())
@@ -105,7 +105,7 @@ class DrawingTest {
   class TheRod {
     @Test
     void growsAtEachPassByWhatIsLeftAfterPointing() {
-      DrawPlan plan = Drawing.passes(List.of(1.0, 0.5), 2.0, 0.5, 0.8, 10).orThrow();
+      DrawPlan plan = WireDrawing.passes(List.of(1.0, 0.5), 2.0, 0.5, 0.8, 10).orThrow();
       // (100 − 10)·4 = 360; (360 − 10)·4 = 1400.
       assertThat(plan.lengthMm(100).orThrow()).isCloseTo(1400, within(1e-9));
       assertThat(plan.rodLengthMm(1400)).isCloseTo(100, within(1e-9));
@@ -113,7 +113,7 @@ class DrawingTest {
 
     @Test
     void isToldWhenPointingEatsItUp() {
-      DrawPlan plan = Drawing.passes(List.of(1.0, 0.5), 2.0, 0.5, 0.8, 10).orThrow();
+      DrawPlan plan = WireDrawing.passes(List.of(1.0, 0.5), 2.0, 0.5, 0.8, 10).orThrow();
       assertThat(plan.lengthMm(12))
           .isEqualTo(
               Read.bad(
@@ -128,9 +128,9 @@ class DrawingTest {
   class WhatAPlateCanNotDo {
     @Test
     void isToldWithTheNearestHoles() {
-      assertThat(Drawing.passes(PLATE, 2.0, 0.96, 0.5, 0).problem())
+      assertThat(WireDrawing.passes(PLATE, 2.0, 0.96, 0.5, 0).problem())
           .contains("The plate has no hole of 0.96 mm. The nearest: 1 mm, 0.9 mm.");
-      assertThat(Drawing.passes(List.of(), 2.0, 0.9, 0.5, 0).problem().orElseThrow())
+      assertThat(WireDrawing.passes(List.of(), 2.0, 0.9, 0.5, 0).problem().orElseThrow())
           .contains("Write the plate's holes");
     }
 
@@ -138,30 +138,30 @@ class DrawingTest {
     void isToMakeWireThicker() {
       String sentence =
           "A drawplate only makes wire thinner: 0.9 mm can't become 1 mm. Start from thicker wire.";
-      assertThat(Drawing.of(0.9, 1.0, 100)).isEqualTo(Read.bad(sentence));
-      assertThat(Drawing.passes(PLATE, 0.9, 1.0, 0.5, 0)).isEqualTo(Read.bad(sentence));
-      assertThatThrownBy(() -> new Drawing(0.9, 1.0, 100)).hasMessageContaining("toMm");
+      assertThat(WireDrawing.of(0.9, 1.0, 100)).isEqualTo(Read.bad(sentence));
+      assertThat(WireDrawing.passes(PLATE, 0.9, 1.0, 0.5, 0)).isEqualTo(Read.bad(sentence));
+      assertThatThrownBy(() -> new WireDrawing(0.9, 1.0, 100)).hasMessageContaining("toMm");
     }
   }
 
   @ParameterizedTest
   @ValueSource(doubles = {0, -1, Double.NaN, Double.POSITIVE_INFINITY})
   void sizesThatAreNoneAreAProgrammersError(double none) {
-    assertThatThrownBy(() -> Drawing.of(none, 1, 1)).hasMessageContaining("fromMm");
-    assertThatThrownBy(() -> Drawing.of(1, none, 1)).hasMessageContaining("toMm");
-    assertThatThrownBy(() -> Drawing.passes(List.of(none), 2, 1, 0.5, 0))
+    assertThatThrownBy(() -> WireDrawing.of(none, 1, 1)).hasMessageContaining("fromMm");
+    assertThatThrownBy(() -> WireDrawing.of(1, none, 1)).hasMessageContaining("toMm");
+    assertThatThrownBy(() -> WireDrawing.passes(List.of(none), 2, 1, 0.5, 0))
         .hasMessageContaining("hole");
-    assertThatThrownBy(() -> Drawing.passes(PLATE, 2, 1, none, 0))
+    assertThatThrownBy(() -> WireDrawing.passes(PLATE, 2, 1, none, 0))
         .hasMessageContaining("reductionLimit");
-    assertThatThrownBy(() -> Drawing.passes(PLATE, 2, 1, 0.5, 0, none == 0 ? 1.9 : none))
+    assertThatThrownBy(() -> WireDrawing.passes(PLATE, 2, 1, 0.5, 0, none == 0 ? 1.9 : none))
         .hasMessageContaining("annealedAtMm");
   }
 
   @Test
   void whatOverflowsIsAProgrammersError() {
-    assertThatThrownBy(() -> new Drawing(1e150, 1e-150, 1e9).lengthMm())
+    assertThatThrownBy(() -> new WireDrawing(1e150, 1e-150, 1e9).lengthMm())
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("length");
-    assertThatThrownBy(() -> Drawing.of(2, 1, -1)).hasMessageContaining("startMm");
+    assertThatThrownBy(() -> WireDrawing.of(2, 1, -1)).hasMessageContaining("startMm");
   }
 }

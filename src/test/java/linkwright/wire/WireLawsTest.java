@@ -23,7 +23,7 @@ class WireLawsTest {
           double from = 0.5 + 5 * random.nextDouble();
           double to = from * (0.1 + 0.9 * random.nextDouble());
           double length = 1000 * random.nextDouble();
-          Drawing drawing = Drawing.of(from, to, length).orThrow();
+          WireDrawing drawing = WireDrawing.of(from, to, length).orThrow();
           double before = WireMass.grams(WireSection.round(from).areaMm2(), length, 10.36);
           double after = WireMass.grams(WireSection.round(to).areaMm2(), drawing.lengthMm(), 10.36);
           assertThat(after).as(run).isCloseTo(before, near(before));
@@ -36,7 +36,7 @@ class WireLawsTest {
         (random, run) -> {
           List<Double> holes = plate(random);
           double to = holes.get(holes.size() - 1);
-          DrawPlan plan = Drawing.passes(holes, 3, to, 0.5, 5).orThrow();
+          DrawPlan plan = WireDrawing.passes(holes, 3, to, 0.5, 5).orThrow();
           double wished = 100 + 5000 * random.nextDouble();
           double rod = plan.rodLengthMm(wished);
           double points = plan.passes().stream().mapToDouble(pass -> 5 * area(pass.fromMm())).sum();
@@ -51,8 +51,8 @@ class WireLawsTest {
         (random, run) -> {
           List<Double> holes = plate(random);
           double to = holes.get(holes.size() - 1);
-          double steps = Drawing.passes(holes, 3, to, 0.5, 0).orThrow().lengthMm(100).orThrow();
-          assertThat(steps).as(run).isCloseTo(new Drawing(3, to, 100).lengthMm(), near(steps));
+          double steps = WireDrawing.passes(holes, 3, to, 0.5, 0).orThrow().lengthMm(100).orThrow();
+          assertThat(steps).as(run).isCloseTo(new WireDrawing(3, to, 100).lengthMm(), near(steps));
         });
   }
 
@@ -93,8 +93,9 @@ class WireLawsTest {
           double to = holes.get(holes.size() - 1);
           double k = 1 + random.nextDouble();
           List<Double> scaled = holes.stream().map(hole -> hole * k).toList();
-          List<Boolean> one = anneals(Drawing.passes(holes, 3, to, 0.5, 0).orThrow());
-          List<Boolean> other = anneals(Drawing.passes(scaled, 3 * k, to * k, 0.5, 0).orThrow());
+          List<Boolean> one = anneals(WireDrawing.passes(holes, 3, to, 0.5, 0).orThrow());
+          List<Boolean> other =
+              anneals(WireDrawing.passes(scaled, 3 * k, to * k, 0.5, 0).orThrow());
           assertThat(other).as(run).isEqualTo(one);
         });
   }

@@ -52,8 +52,7 @@ final class WalkPage {
             // What is closed is not weighed again by a line that is empty by mistake.
             .filter(act -> !(closed && act == Act.WEIGH));
     this.round = model.held().place() == PlaceId.ROUND;
-    this.flame =
-        HotWorkWords.told(model).filter(any -> model.held().place() != PlaceId.HOT_WORK);
+    this.flame = HotWorkWords.told(model).filter(any -> model.held().place() != PlaceId.HOT_WORK);
   }
 
   /** A page that is left before the next line: what it names, an empty line does not do. */

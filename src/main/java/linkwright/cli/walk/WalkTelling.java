@@ -57,7 +57,8 @@ final class WalkTelling {
     List<String> said = new ArrayList<>(page.said());
     said.addAll(page.emptyLine());
     Heard now = new Heard(coach.place(), page.names(), said);
-    Optional<Heard> before = last.filter(now::same).or(() -> behind.filter(now::same).filter(any -> before(now)));
+    Optional<Heard> before =
+        last.filter(now::same).or(() -> behind.filter(now::same).filter(any -> before(now)));
     if (before.isPresent() && brief) {
       // One line a count: the entry was told.
     } else if (before.isPresent()) {
@@ -76,8 +77,7 @@ final class WalkTelling {
 
   /** Whether what was told last lay in front of a page; what was asked elsewhere did not. */
   private boolean before(Heard page) {
-    return last.filter(
-            shown -> shown.place() == page.place() || shown.place() == PlaceId.HOT_WORK)
+    return last.filter(shown -> shown.place() == page.place() || shown.place() == PlaceId.HOT_WORK)
         .isPresent();
   }
 

@@ -17,7 +17,7 @@ import linkwright.job.Again;
 import linkwright.job.BenchFact;
 import linkwright.job.Fact;
 import linkwright.job.Trials;
-import linkwright.routine.Part;
+import linkwright.routine.RoutinePart;
 import linkwright.routine.Step;
 import linkwright.routine.StepId;
 import linkwright.standing.WaitingPiece;
@@ -96,10 +96,10 @@ final class BenchPassing {
     if (!last || told || !job.makesChain()) {
       return Optional.empty();
     }
-    if (at.step().part() == Part.TRIAL && trials.pieces().isEmpty()) {
+    if (at.step().part() == RoutinePart.TRIAL && trials.pieces().isEmpty()) {
       return untried(at, "No test piece is logged", "to the test pieces");
     }
-    return at.step().part() == Part.SAMPLE && trials.lengths().isEmpty()
+    return at.step().part() == RoutinePart.SAMPLE && trials.lengths().isEmpty()
         ? untried(at, "No trial length is logged", "to the trial length")
         : Optional.empty();
   }
@@ -170,7 +170,9 @@ final class BenchPassing {
         .flatMap(at.routine()::step)
         .map(step -> BenchGate.open(plain, step))
         .orElseGet(
-            () -> Turn.goTo(plain, at.step().part() == Part.TRIAL ? Act.TO_TESTS : Act.TO_TRIAL));
+            () ->
+                Turn.goTo(
+                    plain, at.step().part() == RoutinePart.TRIAL ? Act.TO_TESTS : Act.TO_TRIAL));
   }
 
   /** When those that failed are redone. */

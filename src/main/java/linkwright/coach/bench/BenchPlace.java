@@ -20,7 +20,7 @@ import linkwright.coach.keys.Key;
 import linkwright.job.Again;
 import linkwright.quantity.Count;
 import linkwright.routine.Counts;
-import linkwright.routine.Part;
+import linkwright.routine.RoutinePart;
 import linkwright.routine.StepId;
 
 /**
@@ -138,10 +138,10 @@ public final class BenchPlace implements Place {
     if (drawn && !acts.contains(Act.DRAWN)) {
       acts.add(Act.DRAWN);
     }
-    if (at.step().part() == Part.TRIAL && !at.counts()) {
+    if (at.step().part() == RoutinePart.TRIAL && !at.counts()) {
       acts.add(Act.TO_TESTS);
     }
-    if (at.step().part() == Part.SAMPLE && !at.counts()) {
+    if (at.step().part() == RoutinePart.SAMPLE && !at.counts()) {
       acts.add(Act.TO_TRIAL);
     }
     return acts;

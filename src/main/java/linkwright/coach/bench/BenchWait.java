@@ -19,8 +19,8 @@ import linkwright.job.OnWay;
 import linkwright.job.Pile;
 import linkwright.job.TimerRun;
 import linkwright.job.WaitEnd;
-import linkwright.routine.Part;
 import linkwright.routine.Routine;
+import linkwright.routine.RoutinePart;
 import linkwright.routine.Step;
 import linkwright.routine.Wait;
 import linkwright.standing.StillToDo;
@@ -224,7 +224,7 @@ final class BenchWait {
   }
 
   private static boolean isOfTheWhole(AtBench at) {
-    return at.step().part() == Part.JOIN || at.step().part() == Part.FINISH;
+    return at.step().part() == RoutinePart.JOIN || at.step().part() == RoutinePart.FINISH;
   }
 
   /** Takes nothing out of a wait that runs. */

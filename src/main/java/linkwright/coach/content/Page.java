@@ -27,7 +27,7 @@ public record Page(
     Content body,
     int turned,
     Act turns,
-    Optional<Wait> nextWait,
+    Optional<WaitShown> nextWait,
     String hotWork,
     Optional<Pieces> chain,
     String still,

@@ -16,7 +16,7 @@ public sealed interface Part
         Question,
         Rows,
         Table,
-        Wait {
+        WaitShown {
   /** Answers with the case for this kind. */
   <R> R answer(PartCases<R> cases);
 }

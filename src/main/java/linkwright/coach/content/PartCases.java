@@ -40,5 +40,5 @@ public interface PartCases<R> {
   R table(Table table);
 
   /** A wait that runs or is due. */
-  R waiting(Wait wait);
+  R waiting(WaitShown wait);
 }

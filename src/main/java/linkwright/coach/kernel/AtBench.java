@@ -14,9 +14,9 @@ import linkwright.job.Pile;
 import linkwright.job.TimerRun;
 import linkwright.routine.Counts;
 import linkwright.routine.Hazard;
-import linkwright.routine.Part;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
+import linkwright.routine.RoutinePart;
 import linkwright.routine.Stage;
 import linkwright.routine.Step;
 import linkwright.routine.Wait;
@@ -165,8 +165,8 @@ public record AtBench(
    */
   public boolean isDone(JobState state) {
     return state.course().stepsDone().contains(step.id())
-        || (step.part() == Part.TRIAL && !state.trials().pieces().isEmpty())
-        || (step.part() == Part.SAMPLE && !state.trials().lengths().isEmpty());
+        || (step.part() == RoutinePart.TRIAL && !state.trials().pieces().isEmpty())
+        || (step.part() == RoutinePart.SAMPLE && !state.trials().lengths().isEmpty());
   }
 
   /** Whether this step counts pieces. */

@@ -60,8 +60,7 @@ final class RehearsalContent {
     List<Part> parts = new ArrayList<>();
     parts.add(new Prose(Prose.Kind.HEAD, JobWords.fill(step.title(), model)));
     if (held.cards()) {
-      RehearsalPlace.cautions(model)
-          .forEach(card -> parts.addAll(CardContent.of(model, card, "")));
+      RehearsalPlace.cautions(model).forEach(card -> parts.addAll(CardContent.of(model, card, "")));
       return new Content(head(held, routine), parts);
     }
     step.waits().stream().findFirst().ifPresent(wait -> parts.add(wait(model, held, wait)));

@@ -19,9 +19,7 @@ public final class Banks {
             .map(
                 found ->
                     QuestionBank.of(
-                        found,
-                        model.handbook().cautions(),
-                        model.handbook().reference()))
+                        found, model.handbook().cautions(), model.handbook().reference()))
             .map(bank -> model.with(model.learning().with(routine, bank)))
             .orElse(model);
   }

@@ -25,7 +25,7 @@ public final class BendContent {
   /** The bends where a step forms links or a test piece; nothing where it does not. */
   static List<Part> at(Step step, Model model) {
     boolean trial =
-        step.part() == linkwright.routine.Part.TRIAL && step.doText().contains("{former");
+        step.part() == linkwright.routine.RoutinePart.TRIAL && step.doText().contains("{former");
     if (!trial && !step.stage().containsValue(Stage.FORMED)) {
       return List.of();
     }

@@ -1,7 +1,7 @@
 package linkwright.plan;
 
 /** Where a figure comes from, the best that is known first. */
-public enum Source {
+public enum FigureSource {
   /** Measured of a piece that was made: a sample link, a trial length, a finished chain. */
   MEASURED("measured"),
   /** Reckoned from what pieces taught of these hands, or what this job's pieces showed. */
@@ -15,7 +15,7 @@ public enum Source {
 
   private final String word;
 
-  Source(String word) {
+  FigureSource(String word) {
     this.word = word;
   }
 

@@ -9,7 +9,8 @@ package linkwright.coach.content;
  * @param due whether it is over
  * @param ends how it ends, in a few words; empty where the place says it
  */
-public record Wait(String name, String job, String left, boolean due, String ends) implements Part {
+public record WaitShown(String name, String job, String left, boolean due, String ends)
+    implements Part {
   @Override
   public <R> R answer(PartCases<R> cases) {
     return cases.waiting(this);

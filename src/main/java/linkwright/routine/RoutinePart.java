@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** The part of a job that a step belongs to. */
-public enum Part {
+public enum RoutinePart {
   /** Wire, tools and bench are made ready. */
   PREPARE("prepare"),
   /** Test pieces, until one is right. */
@@ -21,7 +21,7 @@ public enum Part {
 
   private final String word;
 
-  Part(String word) {
+  RoutinePart(String word) {
     this.word = word;
   }
 
@@ -31,12 +31,12 @@ public enum Part {
   }
 
   /** What a word of a file stands for; empty if nothing. */
-  public static Optional<Part> of(String word) {
+  public static Optional<RoutinePart> of(String word) {
     return Arrays.stream(values()).filter(value -> value.word.equals(word)).findFirst();
   }
 
   /** All words, in order, for messages that name the nearest one. */
   public static List<String> words() {
-    return Arrays.stream(values()).map(Part::word).toList();
+    return Arrays.stream(values()).map(RoutinePart::word).toList();
   }
 }

@@ -13,7 +13,7 @@ import linkwright.quantity.UnitStyle;
  * @param toMm diameter after, mm, above 0 and not above the first
  * @param startMm length before, mm, not below 0
  */
-public record Drawing(double fromMm, double toMm, double startMm) {
+public record WireDrawing(double fromMm, double toMm, double startMm) {
   /**
    * A hole is the wished size when it is no farther off than this, mm: less than a caliper shows.
    */
@@ -23,7 +23,7 @@ public record Drawing(double fromMm, double toMm, double startMm) {
   private static final double ROUNDING = 1e-9;
 
   /** Sizes out of their domain are the programmer's fault; {@link #of} tells the user's. */
-  public Drawing {
+  public WireDrawing {
     Domain.above0("fromMm", fromMm);
     Domain.above0("toMm", toMm);
     Domain.notBelow0("startMm", startMm);
@@ -40,12 +40,12 @@ public record Drawing(double fromMm, double toMm, double startMm) {
    * @param lengthMm length before, mm, not below 0
    * @throws IllegalArgumentException if a size is not above 0, or no number
    */
-  public static Read<Drawing> of(double fromMm, double toMm, double lengthMm) {
+  public static Read<WireDrawing> of(double fromMm, double toMm, double lengthMm) {
     Domain.above0("fromMm", fromMm);
     Domain.above0("toMm", toMm);
     return toMm > fromMm
         ? Read.bad(thicker(fromMm, toMm))
-        : Read.good(new Drawing(fromMm, toMm, lengthMm));
+        : Read.good(new WireDrawing(fromMm, toMm, lengthMm));
   }
 
   /**

@@ -9,8 +9,8 @@ import java.util.List;
  * @param answers the answers, the right one first; they are shuffled when they are shown
  * @param why why it is the right one; may be empty
  */
-public record Question(String asks, List<String> answers, String why) {
-  public Question {
+public record StudyQuestion(String asks, List<String> answers, String why) {
+  public StudyQuestion {
     answers = List.copyOf(answers);
   }
 }
