@@ -104,7 +104,13 @@ class PackagedIT {
   void the_manual_page_is_set_without_a_warning() throws Exception {
     assumeThat(Files.isExecutable(Path.of("/usr/bin/groff"))).isTrue();
     String set =
-        ran("/usr/bin/groff", "-man", "-Tascii", "-ww", FOLDER.resolve("linkwright.1").toString());
+        ran(
+            "/usr/bin/groff",
+            "-man",
+            "-Tascii",
+            "-ww",
+            "-P-cbou",
+            FOLDER.resolve("linkwright.1").toString());
     assertThat(set).doesNotContain("warning", "error:").contains("EXIT STATUS");
   }
 

@@ -90,9 +90,7 @@ final class HeldBends {
               joints,
               now.usual());
       return PatternCheck.of(held).isEmpty() ? Optional.of(held) : Optional.empty();
-    } catch (IllegalArgumentException
-        | IndexOutOfBoundsException
-        | NoSuchElementException unread) {
+    } catch (IllegalArgumentException | IndexOutOfBoundsException | NoSuchElementException unread) {
       return Optional.empty();
     }
   }

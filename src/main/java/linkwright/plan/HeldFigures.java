@@ -57,7 +57,9 @@ public final class HeldFigures {
         .filter(pattern -> isNamed(pattern.id(), texts))
         .forEach(
             pattern -> {
-              pattern.formersMm().forEach((name, mm) -> put(held, pattern.id() + FORMER + name, mm));
+              pattern
+                  .formersMm()
+                  .forEach((name, mm) -> put(held, pattern.id() + FORMER + name, mm));
               HeldBends.of(pattern).ifPresent(line -> held.put(pattern.id() + BENDS, line));
             });
     return held;

@@ -58,8 +58,7 @@ final class FinishChance {
     return plan.ringTurnMm() > 0
         ? lengthsMm.stream()
             .mapToInt(
-                mm ->
-                    (int) Math.max(0, (mm - plan.wish().coilTailMm()) / plan.ringTurnMm() + 1e-9))
+                mm -> (int) Math.max(0, (mm - plan.wish().coilTailMm()) / plan.ringTurnMm() + 1e-9))
             .sum()
         : 0;
   }

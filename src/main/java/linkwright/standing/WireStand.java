@@ -101,9 +101,7 @@ public record WireStand(
         Cutting.plan(
             plan.order(
                 new Plan.ToCut(
-                    plan.bySize(toCut.links()),
-                    plan.rings() == 0 ? 0 : toCut.rings() - ends,
-                    ends),
+                    plan.bySize(toCut.links()), plan.rings() == 0 ? 0 : toCut.rings() - ends, ends),
                 least(plan, left, ends),
                 left(links),
                 rings.map(lengths -> left(lengths))));

@@ -121,7 +121,11 @@ class KeptPlanTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "", "turned", "turned/open", "mirrored/closed; bend/x/-/1/left/-", "\u0000/; run/"
+        "",
+        "turned",
+        "turned/open",
+        "mirrored/closed; bend/x/-/1/left/-",
+        "\u0000/; run/"
       })
   void bends_that_no_one_can_read_leave_the_pattern_as_it_is(String line) {
     JobBook book = JobBook.of("scroll-and-ring");

@@ -102,7 +102,8 @@ final class ScreenChecks {
   private static List<String> texts(Content content, KeyMap keys) {
     List<String> texts = new ArrayList<>();
     for (Part part : content.parts()) {
-      if (part instanceof Prose prose) {
+      // What is spare stands where there is room for it, and is said in the plain walk.
+      if (part instanceof Prose prose && prose.kind() != Prose.Kind.SPARE) {
         texts.add(filled(prose.text(), keys));
       } else if (part instanceof Question question) {
         texts.add(filled(question.asks(), keys));

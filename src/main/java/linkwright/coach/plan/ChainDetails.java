@@ -70,8 +70,7 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
                       && value.from() == Sourced.Source.USUAL;
               if (HeldFigures.isBends(key)) {
                 if (!today.isEmpty()) {
-                  rows.add(
-                      row(key, "as they were kept").remark("the pattern was changed since"));
+                  rows.add(row(key, "as they were kept").remark("the pattern was changed since"));
                 }
               } else if (!today.isEmpty() || (!told && !HeldFigures.isOne(key))) {
                 String since = today.isEmpty() ? "" : "; today it would be " + inUnits(today);
