@@ -30,7 +30,7 @@ public record Table(List<Column> columns, List<Line> lines, int chosen, int befo
   /** A line for each thing, none of them chosen. */
   public static <T> Table of(
       List<Column> columns, Collection<T> things, Function<? super T, Line> line) {
-    return new Table(columns, things.stream().<Line>map(line::apply).toList(), -1);
+    return new Table(columns, things.stream().<Line>map(line).toList(), -1);
   }
 
   /**
