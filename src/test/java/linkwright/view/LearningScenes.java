@@ -66,7 +66,9 @@ final class LearningScenes {
                 Optional.of(
                     new ClassRoom.LastFlame(Bencher.MORNING, "every flame out, gas shut", true)),
                 List.of(),
-                Map.of())));
+                Map.of(
+                    "scroll-and-ring/next/lay-out",
+                    "Scroll links joined by rings: what is done first of all?"))));
     return bencher;
   }
 }
