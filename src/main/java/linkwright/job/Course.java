@@ -32,7 +32,8 @@ public record Course(
     boolean closed,
     String nextTime) {
   static final Course BLANK =
-      new Course("", "", Map.of(), Map.of(), StepId.NONE, Set.of(), InWaits.NONE, Map.of(), false, "");
+      new Course(
+          "", "", Map.of(), Map.of(), StepId.NONE, Set.of(), InWaits.NONE, Map.of(), false, "");
 
   Course after(Entry entry) {
     Fact fact = entry.fact();
@@ -113,9 +114,7 @@ public record Course(
     return Map.copyOf(more);
   }
 
-  /**
-   * What was worked at after all is not passed any more.
-   */
+  /** What was worked at after all is not passed any more. */
   private static <T> Map<StepId, T> without(Map<StepId, T> map, StepId step) {
     Map<StepId, T> left = new HashMap<>(map);
     left.remove(step);

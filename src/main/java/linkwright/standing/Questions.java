@@ -51,7 +51,9 @@ public final class Questions {
    */
   private static final double FAR_LINK = 0.25;
 
-  /** Rings that are more than so many times as wide as those wished, or as narrow. Our own choice. */
+  /**
+   * Rings that are more than so many times as wide as those wished, or as narrow. Our own choice.
+   */
   private static final double FAR_RING = 2;
 
   /** So many times the pieces that a chain takes are not cut at once. Our own choice. */
@@ -104,7 +106,9 @@ public final class Questions {
     ask(
         plan.wish().finishedMm() < plan.lengthMm() / (1 + FAR_LENGTH),
         WishKeys.FINISHED,
-        "The nearest chain is " + units.roundedBy(plan.lengthMm(), plan.plusMinusMm()) + ": is that what you want?");
+        "The nearest chain is "
+            + units.roundedBy(plan.lengthMm(), plan.plusMinusMm())
+            + ": is that what you want?");
   }
 
   private static double sum(List<Double> lengthsMm) {
@@ -175,7 +179,9 @@ public final class Questions {
     double wished = plan.wish().ring().map(WishedRing::insideMm).orElse(0.0);
     boolean ringed = trial.rings() > 0 && wished > 0;
     ask(
-        ringed && (trial.ringInsideMm() > FAR_RING * wished || trial.ringInsideMm() < wished / FAR_RING),
+        ringed
+            && (trial.ringInsideMm() > FAR_RING * wished
+                || trial.ringInsideMm() < wished / FAR_RING),
         "ring",
         "Rings of "
             + units.length(trial.ringInsideMm())

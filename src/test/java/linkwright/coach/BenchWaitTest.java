@@ -159,7 +159,8 @@ class BenchWaitTest {
         assertThat(Pages.of(bench.model()).open().get(0).act()).contains(Act.MEANWHILE);
         bench.press("w", "a");
         bench.goTo(later).press("space");
-        assertThat(bench.entered(Fact.StepDone.class)).noneMatch(d -> d.step().word().equals(later));
+        assertThat(bench.entered(Fact.StepDone.class))
+            .noneMatch(d -> d.step().word().equals(later));
       }
       assertThat(bench.state().timers().running()).hasSize(1);
       assertThat(bench.pile("link").finished()).isZero();

@@ -228,7 +228,11 @@ class LeftBehindTest {
 
     @Test
     void what_was_done_at_its_own_place_is_not_passed_with_nothing_done() {
-      bench.press("t", "n").put("length", "14.2 mm").put("width", "5.9 mm").press("ctrl-k", "ctrl-k");
+      bench
+          .press("t", "n")
+          .put("length", "14.2 mm")
+          .put("width", "5.9 mm")
+          .press("ctrl-k", "ctrl-k");
       assertThat(bench.state().trials().pieces()).isNotEmpty();
       bench.goTo("judge-test");
       assertThat(bench.state().course().passed().keySet())

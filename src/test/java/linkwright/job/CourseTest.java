@@ -31,7 +31,8 @@ class CourseTest {
             new Fact.PlanSet(Map.of("wire", "1 mm")),
             new Fact.StepOpened(new StepId("form-links")),
             new Fact.StepDone(new StepId("form-links")),
-            new Fact.TimerStarted("Pickle", 480, new WaitId("pickle"), new StepId("form-links"), Map.of()),
+            new Fact.TimerStarted(
+                "Pickle", 480, new WaitId("pickle"), new StepId("form-links"), Map.of()),
             new Fact.JobClosed("a longer mandrel"),
             new Fact.JobOpened("Harbour chain, again", "belcher"));
     assertThat(course.name()).isEqualTo("Harbour chain, again");
@@ -79,7 +80,8 @@ class CourseTest {
     @Test
     void a_wait_is_begun_for_its_step_whatever_step_is_opened_and_one_of_her_own_for_none() {
       Fact pickle =
-          new Fact.TimerStarted("Pickle", 480, new WaitId("pickle"), new StepId("pickle-links"), Map.of());
+          new Fact.TimerStarted(
+              "Pickle", 480, new WaitId("pickle"), new StepId("pickle-links"), Map.of());
       Fact own = new Fact.TimerStarted("Pickle", 480);
       assertThat(course(pickle, own, new Fact.StepOpened(new StepId("check"))).waits().all())
           .extracting(InWait::begun)

@@ -24,8 +24,7 @@ class InWaitsTest {
   }
 
   private static Fact out(int count, boolean redo) {
-    return new Fact.PiecesThrough(
-        Map.of(PieceKind.LINK, count), Stage.CHECKED, redo, STEP);
+    return new Fact.PiecesThrough(Map.of(PieceKind.LINK, count), Stage.CHECKED, redo, STEP);
   }
 
   private static List<InWait> after(Fact... facts) {

@@ -23,8 +23,8 @@ import linkwright.routine.Hazard;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
-import linkwright.routine.WaitEnds;
 import linkwright.routine.StepId;
+import linkwright.routine.WaitEnds;
 import linkwright.standing.Handbook;
 
 /**
@@ -186,8 +186,7 @@ final class EntryChecks {
           && in.step().equals(out.step())
           && !running.contains(each.id())) {
         in.wentIn().forEach((kind, count) -> over.merge(kind, count, Integer::sum));
-      } else if (each.fact() instanceof Fact.PiecesThrough gone
-          && gone.step().equals(out.step())) {
+      } else if (each.fact() instanceof Fact.PiecesThrough gone && gone.step().equals(out.step())) {
         gone.pieces().forEach((kind, count) -> over.merge(kind, -count, Integer::sum));
       }
     }

@@ -155,10 +155,7 @@ final class HotWorkChecks {
     }
     boolean heatedSince = lastHeat.isAfter(restartedAt);
     boolean watch =
-        !lit
-            && !ended
-            && heatedSince
-            && Duration.between(lastHeat, real).compareTo(WATCH) < 0;
+        !lit && !ended && heatedSince && Duration.between(lastHeat, real).compareTo(WATCH) < 0;
     Optional<TimerRun> runs =
         model.bench().watch().map(each -> each.run()).filter(run -> !run.rings(model.steady()));
     if (watch && runs.isEmpty()) {

@@ -162,10 +162,7 @@ final class FactIn {
   /** How many of each kind of piece; none if the field is absent. */
   Map<PieceKind, Integer> someCounted(String name) {
     Map<PieceKind, Integer> pieces = new LinkedHashMap<>();
-    map(
-            name,
-            found(name, Sort.COUNTS_BY_NAME),
-            (key, raw) -> (int) whole(key, raw, MOST_COUNT))
+    map(name, found(name, Sort.COUNTS_BY_NAME), (key, raw) -> (int) whole(key, raw, MOST_COUNT))
         .forEach((kind, count) -> pieces.put(new PieceKind(kind), count));
     return pieces;
   }

@@ -25,10 +25,7 @@ import linkwright.routine.Wait;
  * @param next the wait that is to begin; empty if none is
  */
 record AtWait(
-    List<InWait> in,
-    Map<OnWay, Integer> out,
-    Map<OnWay, Integer> goesIn,
-    Optional<Wait> next) {
+    List<InWait> in, Map<OnWay, Integer> out, Map<OnWay, Integer> goesIn, Optional<Wait> next) {
   static AtWait of(Model model, AtBench at) {
     JobState state = model.job().orElseThrow().state();
     List<InWait> in = state.course().waits().at(at.step().id());
@@ -54,8 +51,7 @@ record AtWait(
     return left;
   }
 
-  private static Map<OnWay, Integer> out(
-      AtBench at, Map<OnWay, Integer> there, List<InWait> over) {
+  private static Map<OnWay, Integer> out(AtBench at, Map<OnWay, Integer> there, List<InWait> over) {
     List<InWait> done =
         over.stream()
             .filter(each -> at.timed().stream().allMatch(wait -> begun(each, wait)))
@@ -74,8 +70,7 @@ record AtWait(
       AtBench at, List<InWait> in, List<InWait> over, Map<OnWay, Integer> goesIn) {
     boolean fresh = at.together() ? !goesIn.isEmpty() : in.isEmpty();
     return at.timed().stream()
-        .filter(
-            wait -> fresh || over.stream().anyMatch(each -> !begun(each, wait)))
+        .filter(wait -> fresh || over.stream().anyMatch(each -> !begun(each, wait)))
         .findFirst();
   }
 

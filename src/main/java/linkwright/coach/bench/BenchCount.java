@@ -126,10 +126,12 @@ final class BenchCount {
     if (!wire && count <= 2 * Math.max(toCut, FEW)) {
       return Optional.empty();
     }
-    String why =
-        wire ? "the wire on hand gives " + left.canCut() : toCut + " are still to cut";
+    String why = wire ? "the wire on hand gives " + left.canCut() : toCut + " are still to cut";
     return Optional.of(
-        count + "? " + why.substring(0, 1).toUpperCase(Locale.ROOT) + why.substring(1)
+        count
+            + "? "
+            + why.substring(0, 1).toUpperCase(Locale.ROOT)
+            + why.substring(1)
             + ". {do:cut-one} again if it is right, or type another number.");
   }
 

@@ -45,9 +45,7 @@ final class BenchGate {
           .map(target -> jump(plain, open.get(), target))
           .orElseGet(() -> Turn.to(plain));
     }
-    return inBook
-        ? Turn.to(model.with(BenchScreens.kept(screen)))
-        : open(model, step);
+    return inBook ? Turn.to(model.with(BenchScreens.kept(screen))) : open(model, step);
   }
 
   /** Opens the step so many further on. */
@@ -89,9 +87,7 @@ final class BenchGate {
     OpenJob job = model.job().orElseThrow();
     Step next =
         steps.subList(at.number(), to - 1).stream()
-            .filter(
-                step ->
-                    Cards.of(model, AtBench.of(at.routine(), job, step)).next().isPresent())
+            .filter(step -> Cards.of(model, AtBench.of(at.routine(), job, step)).next().isPresent())
             .findFirst()
             .orElse(target);
     List<Fact> skipped = BenchPassing.skipped(model, at, steps.indexOf(next) + 1);

@@ -234,6 +234,8 @@ final class BenchWait {
         waits.waitRunning(model).map(timer -> till(timer, model)).orElse("The wait runs still");
     return Turn.to(
         model.told(
-            left + (waits.equals(at) ? ": they stay in. " : ": the chain is in it. ") + ends(waits)));
+            left
+                + (waits.equals(at) ? ": they stay in. " : ": the chain is in it. ")
+                + ends(waits)));
   }
 }

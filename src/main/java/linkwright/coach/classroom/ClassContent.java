@@ -80,7 +80,12 @@ public final class ClassContent {
     List<Part> parts = new ArrayList<>();
     parts.add(Prose.says(worst.isEmpty() ? "Nothing was got wrong yet." : "Got wrong most:"));
     worst.forEach(
-        each -> parts.add(Prose.says(each.times() + " times: " + room.calls(each.item()))));
+        each ->
+            parts.add(
+                Prose.says(
+                    (each.times() == 1 ? "once" : each.times() + " times")
+                        + ": "
+                        + room.calls(each.item()))));
     return parts;
   }
 

@@ -153,7 +153,8 @@ public record AtBench(
     Map<OnWay, Integer> all = new LinkedHashMap<>();
     step.stage()
         .forEach(
-            (kind, to) -> all.put(new OnWay(kind, to, false), state.piles().of(kind).waitingFor(to)));
+            (kind, to) ->
+                all.put(new OnWay(kind, to, false), state.piles().of(kind).waitingFor(to)));
     all.put(new OnWay(piece, stage, true), redo);
     all.values().removeIf(count -> count == 0);
     return all;

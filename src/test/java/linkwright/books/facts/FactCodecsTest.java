@@ -306,9 +306,9 @@ class FactCodecsTest {
                   ? (Object) (chance.nextInt(1000) / 10.0)
                   : of == Stage.class
                       ? new Stage(text(chance))
-                  : of == Sourced.class
-                      ? new Sourced(text(chance), SOURCES.get(chance.nextInt(SOURCES.size())))
-                      : text(chance);
+                      : of == Sourced.class
+                          ? new Sourced(text(chance), SOURCES.get(chance.nextInt(SOURCES.size())))
+                          : text(chance);
       String key = text(chance);
       map.put(types[0] == PieceKind.class ? new PieceKind(key) : key, value);
     }
