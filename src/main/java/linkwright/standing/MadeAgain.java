@@ -76,7 +76,7 @@ public record MadeAgain(
     plan.ifPresent(settledPlan -> making.chain(settledPlan, standing, state, handbook, changes));
     Optional<Routine> routine = handbook.routine(state.course().routine());
     Map<String, Sourced> taken =
-        new LinkedHashMap<>(PlanDefaults.of(wish, state.course().reckonedWith(), handbook));
+        new LinkedHashMap<>(PlanDefaults.of(wish, state, handbook));
     taken.putAll(making.settled);
     return new MadeAgain(
         wish,

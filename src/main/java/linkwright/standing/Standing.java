@@ -83,7 +83,7 @@ public record Standing(
         state,
         handbook,
         Optional.empty(),
-        PlanDefaults.of(texts, state.course().reckonedWith(), handbook));
+        PlanDefaults.of(texts, state, handbook));
   }
 
   /** What follows from a wish alone: see {@link #newJob}. */
@@ -105,7 +105,8 @@ public record Standing(
                 2,
                 Instant.EPOCH,
                 "plan",
-                new Fact.PlanSet(texts, PlanDefaults.of(texts, handbook))));
+                new Fact.PlanSet(
+                    texts, PlanDefaults.of(texts, handbook.routine(routine), handbook))));
     return JobState.replay(book, handbook.stages());
   }
 
@@ -200,7 +201,7 @@ public record Standing(
         state.times().totalSeconds(),
         redos.expected(),
         taken,
-        PlanDefaults.since(state.course().wish(), state.course().reckonedWith(), handbook),
+        PlanDefaults.since(state.course().wish(), state, handbook),
         counted
             .plan()
             .filter(any -> redos.expected().isPresent())
