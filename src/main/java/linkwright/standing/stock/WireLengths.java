@@ -1,4 +1,4 @@
-package linkwright.standing;
+package linkwright.standing.stock;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -18,13 +18,14 @@ import linkwright.routine.PieceKind;
  * @param cutMm cut from it so far, kerf included, mm
  * @param lostMm lost or scrapped uncut, mm
  */
-record WireLengths(double mm, double cutMm, double lostMm) {
-  double leftMm() {
+public record WireLengths(double mm, double cutMm, double lostMm) {
+  /** What is on hand of it now, mm. */
+  public double leftMm() {
     return Math.max(0, mm - cutMm - lostMm);
   }
 
   /** The links' wire; the rings' too where they are cut from it. */
-  static List<WireLengths> ofLinks(Plan plan, WireLedger ledger) {
+  public static List<WireLengths> ofLinks(Plan plan, WireLedger ledger) {
     ChainWish wish = plan.wish();
     List<Double> lengths = new ArrayList<>(wish.stockMm().stream().sorted().toList());
     boolean shared = wish.ringStockMm().isEmpty();
@@ -38,7 +39,7 @@ record WireLengths(double mm, double cutMm, double lostMm) {
   }
 
   /** The rings' wire, where it is another. */
-  static Optional<List<WireLengths>> ofRings(Plan plan, WireLedger ledger) {
+  public static Optional<List<WireLengths>> ofRings(Plan plan, WireLedger ledger) {
     return plan.wish()
         .ringStockMm()
         .map(
