@@ -76,7 +76,8 @@ public final class Starting {
       if (noWindow) {
         here.err().say(NO_WINDOW);
       }
-      return here.environment().isDumb()
+      // Who asked for a place hears it in lines; the plan of a job answers something else.
+      return here.environment().isDumb() || led.isPresent()
           ? plain(home, choices, here, job, led)
           : glance(home, choices, here);
     }

@@ -25,6 +25,7 @@ import linkwright.lesson.ClassRoom;
 import linkwright.lesson.Item;
 import linkwright.lesson.Learner;
 import linkwright.lesson.QuestionBank;
+import linkwright.lesson.Roster;
 import linkwright.lesson.Topic;
 import linkwright.quantity.Read;
 import linkwright.quantity.UnitStyle;
@@ -111,7 +112,7 @@ final class ClassReading {
     List<ClassRoom.Seat> once = new ArrayList<>();
     for (ClassRoom.Seat seat : seats) {
       Optional<ClassRoom.Seat> other =
-          once.stream().filter(each -> each.learner().id().equals(seat.learner().id())).findFirst();
+          once.stream().filter(each -> isSame(each, seat)).findFirst();
       if (other.isEmpty()) {
         once.add(seat);
       } else if (seat.at().isAfter(other.get().at())) {
@@ -119,6 +120,21 @@ final class ClassReading {
       }
     }
     return once;
+  }
+
+  /** Whoever learns without a name is another in each folder. */
+  private static boolean isSame(ClassRoom.Seat one, ClassRoom.Seat other) {
+    return one.learner().id().equals(other.learner().id())
+        && (!one.learner().id().equals(Roster.OWN) || one.book().equals(other.book()));
+  }
+
+  /** What she is called in the file of the folder that her book lies in; empty where nothing is. */
+  private static String name(String id, Path book) {
+    Path folder = book.toAbsolutePath().getParent();
+    Path home = folder == null ? null : folder.getParent();
+    return home == null
+        ? ""
+        : StudentsFile.load(new Home(home)).roster().names().getOrDefault(id, "");
   }
 
   private static String words(HotWorkState state) {
@@ -165,7 +181,11 @@ final class ClassReading {
       }
     }
     return new ClassRoom.Seat(
-        Learner.of(id, entries, zone, gapDays), at, step, hers.path().toString());
+        Learner.of(id, entries, zone, gapDays),
+        at,
+        step,
+        hers.path().toString(),
+        name(id, hers.path()));
   }
 
   private static List<LessonFact> made(Learner learner, Book job, Handbook handbook) {
