@@ -58,6 +58,16 @@ class ForecastTest {
   }
 
   @Test
+  void pieces_that_were_only_counted_say_nothing_of_its_pace_and_nothing_was_learnt() {
+    // Nine links of 90 s counted in two seconds were made elsewhere.
+    Forecast.Work left = new Forecast.Work(FORM, 3, 90, false);
+    Forecast counted = Forecast.of(List.of(left), spent(FORM, 2, 9, 9));
+    assertThat(counted.seconds()).isCloseTo(270, EXACT);
+    assertThat(counted.learned()).isFalse();
+    assertThat(Forecast.of(List.of(left), spent(FORM, 900, 9, 9)).learned()).isTrue();
+  }
+
+  @Test
   void the_spread_shrinks_beside_the_sum_as_pieces_are_timed() {
     Forecast.Work work = new Forecast.Work(FORM, 20, 180, false);
     Forecast unknown = Forecast.of(List.of(work), TimeSheet.EMPTY);
@@ -70,6 +80,6 @@ class ForecastTest {
 
   @Test
   void nothing_left_takes_no_time() {
-    assertThat(Forecast.of(List.of(), TimeSheet.EMPTY)).isEqualTo(new Forecast(0, 0));
+    assertThat(Forecast.of(List.of(), TimeSheet.EMPTY)).isEqualTo(new Forecast(0, 0, true));
   }
 }
