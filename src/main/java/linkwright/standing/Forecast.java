@@ -44,12 +44,7 @@ public record Forecast(double seconds, double spread, boolean learned) {
    * @param learned whether that usual time is hers, from earlier jobs
    */
   public record Work(
-      StepId step, double pieces, double usualSeconds, boolean batch, boolean learned) {
-    /** Work of which no earlier job taught anything. */
-    public Work(StepId step, double pieces, double usualSeconds, boolean batch) {
-      this(step, pieces, usualSeconds, batch, false);
-    }
-  }
+      StepId step, double pieces, double usualSeconds, boolean batch, boolean learned) {}
 
   /** Hours to go for that work, at the pace of those hours. */
   public static Forecast of(List<Work> work, TimeSheet times) {
