@@ -1,6 +1,5 @@
 package linkwright.lesson;
 
-import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
@@ -71,16 +70,11 @@ public record ClassRoom(
    * @param at when something was last entered in it
    * @param step where she was last, as routine and step; empty if nothing says
    * @param book where her book lies
+   * @param folder the one below the class's that hers lies in, where several were brought together
    * @param own what she is called by the file beside her book; empty where that does not say
    */
-  public record Seat(Learner learner, Instant at, String step, String book, String own) {
-    /** The folder that hers lies in, where books of several were brought together. */
-    String folder(String room) {
-      Path home = Path.of(book).toAbsolutePath().normalize().resolve("../..").normalize();
-      Path in = Path.of(room).toAbsolutePath().normalize();
-      return home.equals(in) || !home.startsWith(in) ? "" : in.relativize(home).toString();
-    }
-  }
+  public record Seat(
+      Learner learner, Instant at, String step, String book, String folder, String own) {}
 
   /** The same names, and of whoever has none there the one in the file beside her book. */
   public Roster named(Roster roster) {
@@ -96,7 +90,7 @@ public record ClassRoom(
   /** What a student is called; by her id alone she is told with the folder that her book is in. */
   public String who(Seat seat, Roster roster) {
     String id = seat.learner().id();
-    String in = roster.names().containsKey(id) ? "" : seat.folder(folder);
+    String in = roster.names().containsKey(id) ? "" : seat.folder();
     return in.isEmpty() ? roster.name(id) : id + " (" + in + ")";
   }
 

@@ -58,7 +58,7 @@ final class ClassReading {
       Optional<String> student = student(book.entries());
       if (student.isPresent()) {
         List<Book> jobs = books.stream().filter(other -> other.isBeside(book)).toList();
-        seats.add(seat(student.get(), book, jobs, zone, file.roster().gapDays(), handbook));
+        seats.add(seat(student.get(), root, book, jobs, zone, file.roster().gapDays(), handbook));
       }
       for (Entry entry : book.entries()) {
         if (entry.fact() instanceof BenchFact.HotWorkSaid said && !entry.at().isBefore(flameAt)) {
@@ -156,7 +156,13 @@ final class ClassReading {
 
   /** What she made since her book was opened last is told with it, and written nowhere. */
   private static ClassRoom.Seat seat(
-      String id, Book hers, List<Book> jobs, ZoneId zone, int gapDays, Handbook handbook) {
+      String id,
+      Path root,
+      Book hers,
+      List<Book> jobs,
+      ZoneId zone,
+      int gapDays,
+      Handbook handbook) {
     List<Entry> entries = new ArrayList<>(hers.entries());
     Learner known = Learner.of(id, entries, zone, gapDays);
     Instant at = entries.get(entries.size() - 1).at();
@@ -185,6 +191,7 @@ final class ClassReading {
         at,
         step,
         hers.path().toString(),
+        hers.folder(root),
         name(id, hers.path()));
   }
 
@@ -198,6 +205,13 @@ final class ClassReading {
 
   /** A book of the folder. */
   private record Book(Path path, List<Entry> entries) {
+    /** The folder below that one in which the folder of its kind lies; empty if it is that one. */
+    String folder(Path root) {
+      Path home = path.toAbsolutePath().normalize().resolve("../..").normalize();
+      Path in = root.toAbsolutePath().normalize();
+      return home.startsWith(in) ? in.relativize(home).toString() : "";
+    }
+
     /** Whether it is a job's in the folder that a student's book lies in. */
     boolean isBeside(Book student) {
       Path jobs = path.toAbsolutePath().getParent();

@@ -63,6 +63,7 @@ final class LearningScenes {
                         Bencher.MORNING,
                         "scroll-and-ring/check-links",
                         "/media/class/bench-2/students/s-k7m2p.yaml",
+                        "bench-2",
                         "")),
                 Optional.of(
                     new ClassRoom.LastFlame(Bencher.MORNING, "every flame out, gas shut", true)),
