@@ -35,6 +35,11 @@ public record Problem(
     }
   }
 
+  /** The same trouble in a file of another name. */
+  public Problem in(String named) {
+    return new Problem(named, line, column, wrong, expected);
+  }
+
   /** The whole of it in one line: where, what is wrong, what would be right. */
   public String sentence() {
     // Where the sentence begins with the file's name it needs no other place.
