@@ -85,6 +85,8 @@ final class CheckCommand implements Callable<Integer> {
           .filter(problem -> !problems.contains(problem))
           .forEach(problems::add);
     }
+    boolean typed = paths.contains("-");
+    problems.replaceAll(each -> typed ? Located.asTyped(each) : each);
     if (as.orThrow() == OutForm.TEXT) {
       root.here().out().sayAll(Located.all(problems));
       root.here().out().say(count(problems.size()));

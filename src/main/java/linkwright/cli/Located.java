@@ -9,7 +9,14 @@ import linkwright.shell.DrawerBook;
 
 /** Problems as a command tells them: {@code file:line:column: what is wrong. What is right.} */
 final class Located {
+  /** The file that holds what came on standard input; none of the user's. */
+  static final String STANDARD_INPUT = "standard-input.yaml";
+
   private Located() {}
+
+  static Problem asTyped(Problem problem) {
+    return problem.file().endsWith(STANDARD_INPUT) ? problem.in("standard input") : problem;
+  }
 
   static String of(Problem problem) {
     String text = new Problem("", 0, 0, problem.wrong(), problem.expected()).sentence();

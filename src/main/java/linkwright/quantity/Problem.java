@@ -17,6 +17,11 @@ public record Problem(String file, int line, int column, String wrong, String ex
     }
   }
 
+  /** The same trouble in a file of another name. */
+  public Problem in(String named) {
+    return new Problem(named, line, column, wrong, expected);
+  }
+
   /** The whole of it in one line: where, what is wrong, what would be right. */
   public String sentence() {
     StringBuilder text = new StringBuilder(place());

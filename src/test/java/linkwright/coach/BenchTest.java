@@ -367,7 +367,7 @@ class BenchTest {
 
   @Test
   void a_closed_job_is_worked_on_only_when_it_was_opened_again() {
-    bench.goTo("cut-blanks").press("esc", "i", "c", "ctrl-k", "esc", "b");
+    bench.goTo("cut-blanks").press("esc", "i", "c", "ctrl-k", "ctrl-k", "esc", "b");
     int before = bench.entries().size();
     bench.press("space", "space", "page-down");
     assertThat(bench.entries()).hasSize(before);

@@ -309,7 +309,7 @@ class BenchWaitTest {
     void is_the_benchs_and_goes_on_when_the_job_is_closed() {
       watching();
       assertThat(shown()).contains("Fire watch");
-      bench.press("esc", "i", "c", "ctrl-k", "esc");
+      bench.press("esc", "i", "c", "ctrl-k", "ctrl-k", "esc");
       assertThat(bench.state().course().closed()).isTrue();
       assertThat(bench.model().watch()).isPresent();
       bench.press("m");
