@@ -6,7 +6,6 @@ import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.keys.Act;
 import linkwright.plain.PlainLines;
-import linkwright.routine.TradeWords;
 import linkwright.text.Text;
 
 /** What a plan comes to, for reading: the lines of the plan's own content, groups apart. */
@@ -22,18 +21,13 @@ final class PlanText {
    * @param parts what its plan comes to
    */
   static List<String> of(String name, List<Part> parts) {
-    return of(name, parts, TradeWords.BRITISH);
-  }
-
-  /** The same in the user's trade words. */
-  static List<String> of(String name, List<Part> parts, TradeWords words) {
     PlainLines plain = new PlainLines(Act::words);
     List<String> lines = new ArrayList<>(List.of(name.isBlank() ? "A chain" : name, ""));
     for (Part part : parts) {
       if (part instanceof Prose prose && prose.kind() == Prose.Kind.MAIN) {
         lines.add("");
       }
-      part.answer(plain).forEach(line -> lines.addAll(Text.wrap(words.show(line), WIDTH)));
+      part.answer(plain).forEach(line -> lines.addAll(Text.wrap(line, WIDTH)));
     }
     return lines;
   }
