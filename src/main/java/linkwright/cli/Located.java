@@ -9,7 +9,14 @@ import linkwright.shell.DrawerBook;
 
 /** Problems as a command tells them: {@code file:line:column: what is wrong. What is right.} */
 final class Located {
+  /** The file that holds what came on standard input; none of the user's. */
+  static final String STANDARD_INPUT = "standard-input.yaml";
+
   private Located() {}
+
+  static Problem asTyped(Problem problem) {
+    return problem.file().endsWith(STANDARD_INPUT) ? problem.in("standard input") : problem;
+  }
 
   static String of(Problem problem) {
     String text = new Problem("", 0, 0, problem.wrong(), problem.expected()).sentence();
@@ -17,7 +24,7 @@ final class Located {
     if (problem.line() > 0) {
       place.append(':').append(problem.line()).append(':').append(Math.max(1, problem.column()));
     }
-    return place.isEmpty() ? text : place + ": " + text;
+    return place.isEmpty() || problem.namesFile() ? text : place + ": " + text;
   }
 
   /** All that is wrong with what can be looked up, with her bench and with the drawer. */

@@ -24,7 +24,6 @@ public final class ReckonCommand {
   static final String AS = "--as";
 
   private static final int SYNOPSIS = 70;
-  private static final int EXAMPLE = 70;
 
   private ReckonCommand() {}
 
@@ -97,18 +96,16 @@ public final class ReckonCommand {
   }
 
   /**
-   * The sum with what is needed, in the words of its own hints. It breaks between options only, as
+   * The sum with all that comes to a result, in the words of its own hints. It breaks between options only, as
    * a shell takes it.
    */
   private static String example(Sum sum) {
     StringBuilder line = new StringBuilder("linkwright reckon " + sum.id());
-    for (Ask ask : sum.asks()) {
-      if (ask.needed()) {
-        String first = ask.hint().replaceAll("( or |;|,(?= )).*", "");
-        String option = " --" + ask.key() + " \"" + first + "\"";
-        boolean room = line.length() - line.lastIndexOf("\n") + option.length() < EXAMPLE;
-        line.append(room ? "" : " \\\n        ").append(option);
-      }
+    for (Ask ask : sum.exampled()) {
+      String first = ask.hint().replaceAll("( or |;|,(?= )).*", "");
+      String option = " --" + ask.key() + " \"" + first + "\"";
+      boolean room = line.length() - line.lastIndexOf("\n") + option.length() < SYNOPSIS;
+      line.append(room ? "" : " \\\n        ").append(option);
     }
     return line.toString();
   }

@@ -138,7 +138,7 @@ final class Root implements Callable<Integer> {
     }
     try {
       Path folder = Files.createTempDirectory("linkwright");
-      Path file = folder.resolve("standard-input.yaml");
+      Path file = folder.resolve(Located.STANDARD_INPUT);
       file.toFile().deleteOnExit();
       folder.toFile().deleteOnExit();
       Files.writeString(file, here.in().lines().collect(Collectors.joining("\n", "", "\n")));

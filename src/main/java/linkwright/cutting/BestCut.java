@@ -22,15 +22,14 @@ record BestCut(int lacking, CutCounts counts, boolean proved) {
     CuttingBudget budget = new CuttingBudget();
     BestCut best = proved ? found : found.orBetter(wire, fewest, budget);
     boolean over = best.lacking > 0 && wire.lengths().length > 0;
-    return (over ? best.lessMissing(wire) : best).withFewerCoils(wire, budget);
+    return (over ? best.lessMissing(wire, budget) : best).withFewerCoils(wire, budget);
   }
 
   /**
    * The same chain, and from what is over the further pieces after which the least wire is missing.
    * The rest of the chain needs them too, whenever its wire comes.
    */
-  private BestCut lessMissing(WireToCut wire) {
-    CuttingBudget budget = new CuttingBudget();
+  private BestCut lessMissing(WireToCut wire, CuttingBudget budget) {
     CutTable table = new CutTable(wire, wire.wanted(), CutTable.ANY, budget);
     for (int j = 0; j < wire.lengths().length; j++) {
       if (!table.grow()) {

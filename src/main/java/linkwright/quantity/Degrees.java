@@ -1,43 +1,61 @@
 package linkwright.quantity;
 
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
  * Temperatures in texts, which are written in degrees Celsius, in the user's degrees. What stands
- * in brackets behind degrees Fahrenheit is in both already.
+ * beside its degrees Fahrenheit is in both already.
  */
 public final class Degrees {
+  private static final String NUMBER = "([-−]?\\d{1,4}(?:[.,]\\d+)?)";
   private static final Pattern CELSIUS =
-      Pattern.compile("°F \\([^)]*\\)|(\\d{1,4})(?: ?(to|–|-) ?(\\d{1,4}))? ?°C");
+      Pattern.compile(
+          "°F \\([^)]*\\)|°C \\([^)]*°F\\)|(?<![\\p{L}\\d.,])"
+              + NUMBER
+              + "(?:( ?°C)?(?: to | ?– ?| ?- ?| and )"
+              + NUMBER
+              + ")? ?°C(?! \\([^)]*°F\\))");
+
+  /** From here on the trade says a round limit as a round one: 450 °C is its 840 °F. */
+  private static final int ROUND_FROM = 150;
+
+  private static final int ROUND = 50;
 
   private Degrees() {}
 
   /** The text with its temperatures in these units. */
   public static String inUnits(String text, UnitStyle units) {
-    if (units == UnitStyle.METRIC) {
-      return text;
-    }
-    return CELSIUS
-        .matcher(text)
-        .replaceAll(
-            found -> {
-              if (found.group(1) == null) {
-                return Matcher.quoteReplacement(found.group());
-              }
-              String last =
-                  units.temperature(
-                      number(found.group(3) == null ? found.group(1) : found.group(3)));
-              return Matcher.quoteReplacement(
-                  found.group(3) == null ? last : first(found.group(1), units) + " to " + last);
-            });
+    return units == UnitStyle.METRIC
+        ? text
+        : CELSIUS
+            .matcher(text)
+            .replaceAll(found -> Matcher.quoteReplacement(said(found, units)));
   }
 
-  private static String first(String celsius, UnitStyle units) {
-    return units.temperature(number(celsius)).replace(" °F", "");
+  private static String said(MatchResult found, UnitStyle units) {
+    if (found.group(1) == null) {
+      return found.group();
+    }
+    double first = number(found.group(1));
+    if (found.group(3) == null) {
+      return first >= ROUND_FROM && first % ROUND == 0
+          ? Math.round(fahrenheit(first) / 10) * 10 + " °F"
+          : units.temperature(first);
+    }
+    String between =
+        found.group().contains(" and ") ? " and " : " to ";
+    return units.temperature(first).replace(" °F", "")
+        + between
+        + units.temperature(number(found.group(3)));
+  }
+
+  private static double fahrenheit(double celsius) {
+    return celsius * 9 / 5 + 32;
   }
 
   private static double number(String digits) {
-    return Double.parseDouble(digits);
+    return Double.parseDouble(digits.replace('−', '-').replace(',', '.'));
   }
 }

@@ -12,7 +12,7 @@ final class BallSum implements Working {
           "The length of wire that the flame draws up into a ball.",
           List.of(
               Ask.needed("wire", "wire", "0.8 mm or 20 AWG"),
-              Ask.needed("ball", "ball", "2 mm across")));
+              Ask.needed("ball", "ball's width", "2 mm")));
 
   @Override
   public Sum sum() {

@@ -34,7 +34,8 @@ final class ChainSum implements Working {
                   "ring-at-each-end, rings-between, or each-other; the first",
                   JOINING.toArray(String[]::new)),
               Ask.optional("repeat", "repeat", "3 round + 1 long; in place of a link's inside"),
-              Ask.optional("inside", "inside by kind", "round=4 mm,long=12 mm").as(Ask.Kind.MANY)));
+              Ask.optional("inside", "inside by kind", "round=4 mm,long=12 mm").as(Ask.Kind.MANY)),
+          List.of("link-inside", "ring-inside"));
 
   @Override
   public Sum sum() {

@@ -22,12 +22,13 @@ final class CutSum implements Working {
           List.of(
               Ask.needed("stock", "lengths on hand", "412 mm,96 mm"),
               Ask.optional("blank", "link's blank", "38 mm"),
-              Ask.optional("want", "blanks wanted", "27"),
+              Ask.optional("want", "blanks wanted", "12"),
               Ask.optional(
                   "ring", "ring's turn", "12.3 mm of wire, one turn of the coil with its kerf"),
-              Ask.optional("want-rings", "rings wanted", "28; one more than blanks"),
+              Ask.optional("want-rings", "rings wanted", "13; one more than blanks"),
               Ask.optional("kerf", "kerf", "0.3 mm with a saw; none with cutters"),
-              Ask.optional("coil-tail", "coil tail", "10 mm by which the coil is held")));
+              Ask.optional("coil-tail", "coil tail", "10 mm by which the coil is held")),
+          List.of("blank", "want"));
 
   @Override
   public Sum sum() {
@@ -44,7 +45,7 @@ final class CutSum implements Working {
     double kerf = answers.length("kerf").orElse(0.0);
     double tail = answers.length("coil-tail").orElse(Usually.COIL_TAIL_MM);
     together(answers, "blank", "want", "Give the blank too, such as 38 mm.");
-    together(answers, "want", "blank", "Say how many blanks are wanted, such as 27.");
+    together(answers, "want", "blank", "Say how many blanks are wanted, such as 12.");
     together(answers, "ring", "want-rings", "Give the wire of one ring too, such as 12.3 mm.");
     if (!answers.has("ring")) {
       answers.ask("blank", "Give the blank and how many, or the ring's turn and how many.");

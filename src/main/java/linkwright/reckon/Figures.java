@@ -2,6 +2,7 @@ package linkwright.reckon;
 
 import java.util.Locale;
 import linkwright.quantity.Decimals;
+import linkwright.quantity.UnitStyle;
 import linkwright.reference.Metal;
 
 /** Bare numbers in sentences. */
@@ -33,8 +34,11 @@ final class Figures {
     return Decimals.percent(share, 1);
   }
 
-  /** A force: newtons, and beside them what that is as a weight hung on it. */
-  static String force(double newtons) {
+  /** A force: pounds; or newtons, and beside them what that is as a weight hung on it. */
+  static String force(double newtons, UnitStyle units) {
+    if (units == UnitStyle.INCH) {
+      return units.pull(newtons);
+    }
     return Decimals.counting(newtons, 3)
         + " N ("
         + Decimals.counting(newtons / 9.80665, 2)

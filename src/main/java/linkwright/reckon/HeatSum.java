@@ -2,6 +2,8 @@ package linkwright.reckon;
 
 import java.util.List;
 import java.util.Optional;
+import linkwright.quantity.Degrees;
+import linkwright.quantity.UnitStyle;
 import linkwright.reference.Family;
 import linkwright.reference.Metal;
 import linkwright.reference.Solder;
@@ -38,44 +40,54 @@ final class HeatSum implements Working {
     outcome.put("anneal_from_c", of.annealC().from());
     outcome.put("anneal_to_c", of.annealC().to());
     outcome.put("melts_from_c", of.meltC().from());
+    UnitStyle units = answers.units();
     outcome.line(
-        "Anneal at "
-            + Figures.number(of.annealC().from())
-            + " to "
-            + Figures.number(of.annealC().to())
-            + " °C ("
-            + of.annealC().source()
-            + "). "
-            + of.quench());
-    solder.ifPresent(known -> bears(outcome, "annealing", of.annealC().to(), known));
+        Degrees.inUnits(
+            "Anneal at "
+                + Figures.number(of.annealC().from())
+                + " to "
+                + Figures.number(of.annealC().to())
+                + " °C ("
+                + of.annealC().source()
+                + "). "
+                + of.quench(),
+            units));
+    solder.ifPresent(known -> bears(outcome, units, "annealing", of.annealC().to(), known));
     if (of.family() == Family.SILVER && of.finenessPermille().orElse(0) < 999) {
       outcome.put("solution_from_c", SOLUTION_FROM_C);
       outcome.put("solution_to_c", SOLUTION_TO_C);
       outcome.line(
-          "Hardening by heat: 700 to 750 °C through and through, quenched in water at once, then"
-              + " about 300 °C for half an hour to an hour (from memory: go by the metal's sheet).");
-      solder.ifPresent(known -> bears(outcome, "that solution anneal", SOLUTION_TO_C, known));
+          Degrees.inUnits(
+              "Hardening by heat: 700 to 750 °C through and through, quenched in water at once, then"
+                  + " about 300 °C for half an hour to an hour (from memory: go by the metal's"
+                  + " sheet).",
+              units));
+      solder.ifPresent(known -> bears(outcome, units, "that solution anneal", SOLUTION_TO_C, known));
       if (solder.isEmpty()) {
-        outcome.warn("Which solder is in it? At 700 to 750 °C easy solder runs.");
+        outcome.warn(
+            Degrees.inUnits(
+                "Which solder is in it? At 700 to 750 °C easy solder runs.", units));
       }
     } else {
       outcome.line(
           "Hardening by heat: ask the maker of the metal; hammering and drawing harden it.");
     }
-    outcome.warn(of.warnings());
+    outcome.warn(
+        of.warnings().stream().map(says -> Degrees.inUnits(says, units)).toList());
   }
 
-  private static void bears(Outcome outcome, String what, double heatC, Solder solder) {
+  private static void bears(
+      Outcome outcome, UnitStyle units, String what, double heatC, Solder solder) {
     if (solder.solidusC() <= heatC) {
       outcome.warn(
           Figures.inside(solder.name())
               + " begins to melt at "
-              + Figures.number(solder.solidusC())
-              + " °C: it does not bear "
+              + units.temperature(solder.solidusC())
+              + ": it does not bear "
               + what
               + " at "
-              + Figures.number(heatC)
-              + " °C.");
+              + units.temperature(heatC)
+              + ".");
     }
   }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import linkwright.link.Oval;
 import linkwright.link.Ring;
+import linkwright.quantity.UnitStyle;
 import linkwright.reference.Metal;
 import linkwright.reference.Temper;
 import linkwright.wire.Strength;
@@ -48,6 +49,7 @@ final class PullSum implements Working {
     if (answers.wrong()) {
       return;
     }
+    UnitStyle units = answers.units();
     double wireMm = wire.get();
     double insideMm = inside.get();
     Loads loads =
@@ -63,22 +65,22 @@ final class PullSum implements Working {
     outcome.put("soldered_n", soldered.collapseN());
     outcome.line(
         "Closed but not soldered, the ring opens at "
-            + Figures.force(butted.collapseN())
+            + Figures.force(butted.collapseN(), units)
             + "; it is bent for good from "
-            + set(butted)
+            + set(butted, units)
             + ".");
     outcome.line(
         "Soldered, it is drawn long at "
-            + Figures.force(soldered.collapseN())
+            + Figures.force(soldered.collapseN(), units)
             + ", and not broken; it is out of shape for good from "
-            + set(soldered)
+            + set(soldered, units)
             + ".");
     outcome.line(
         "Solder makes it hold "
             + Figures.number(soldered.collapseN() / butted.collapseN())
             + " times as much"
             + (temper == Temper.HARD ? ", though its heat has made the wire soft." : "."));
-    chain(outcome, loads, eyeInside.orElse(insideMm), eyeWire.orElse(wireMm));
+    chain(outcome, units, loads, eyeInside.orElse(insideMm), eyeWire.orElse(wireMm));
     if (insideMm < wireMm) {
       outcome.warn(
           "The wire is thicker than the ring is wide inside: these loads are meant for rings wider"
@@ -103,22 +105,23 @@ final class PullSum implements Working {
     }
   }
 
-  private static String set(Strength.Element held) {
+  private static String set(Strength.Element held, UnitStyle units) {
     return Figures.percent(Math.rint(100 * held.setN() / held.collapseN()) / 100)
         + " of that, "
-        + Figures.force(held.setN());
+        + Figures.force(held.setN(), units);
   }
 
-  private static void chain(Outcome outcome, Loads loads, double eyeInsideMm, double eyeWireMm) {
+  private static void chain(
+      Outcome outcome, UnitStyle units, Loads loads, double eyeInsideMm, double eyeWireMm) {
     Strength.Element ring = loads.ring("soldered ring", true);
     Strength.Element open = loads.eye("eye of the link, unsoldered", eyeWireMm, eyeInsideMm, false);
     Strength.Element closed = loads.eye("soldered eye of the link", eyeWireMm, eyeInsideMm, true);
-    outcome.line("All soldered, the chain's weakest is the " + weakest(ring, closed) + ".");
-    outcome.line("With an eye left unsoldered, the weakest is the " + weakest(ring, open) + ".");
+    outcome.line("All soldered, the chain's weakest is the " + weakest(units, ring, closed) + ".");
+    outcome.line("With an eye left unsoldered, the weakest is the " + weakest(units, ring, open) + ".");
   }
 
-  private static String weakest(Strength.Element... elements) {
+  private static String weakest(UnitStyle units, Strength.Element... elements) {
     Strength.Element held = Strength.weakest(List.of(elements));
-    return held.says() + ", at " + Figures.force(held.collapseN());
+    return held.says() + ", at " + Figures.force(held.collapseN(), units);
   }
 }

@@ -24,7 +24,7 @@ final class SectionSum implements Working {
                   "square",
                   "strip",
                   "round"),
-              Ask.needed("size", "size wished", "16 AWG for half-round, 3 mm x 1 mm for strip")));
+              Ask.needed("size", "size wished", "2 mm or 3 mm x 1 mm for strip")));
 
   @Override
   public Sum sum() {

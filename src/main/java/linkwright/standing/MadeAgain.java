@@ -33,7 +33,7 @@ import linkwright.routine.Routine;
  *     was reckoned with, what is her bench's
  * @param carries what carries over, in sentences
  * @param anew what is to be tried anew, in sentences; none where metal and wire stay
- * @param earlier what the earlier job came to; empty where it makes no chain
+ * @param earlier what the earlier job came to; empty where no chain was made or weighed
  */
 public record MadeAgain(
     Map<String, String> wish,
@@ -83,7 +83,14 @@ public record MadeAgain(
         taken,
         making.carries,
         making.anew,
-        plan.map(known -> Closing.of(state, known, routine)));
+        plan.filter(any -> isMade(standing, state))
+            .map(known -> Closing.of(state, known, routine)));
+  }
+
+  private static boolean isMade(Standing standing, JobState state) {
+    StillToDo links = standing.left().get(PieceKind.LINK);
+    boolean all = links != null && links.more() == 0;
+    return all || state.accounts().weighedIn().chainG().isPresent();
   }
 
   /** The entries that begin the new job. */

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import linkwright.cli.console.Surroundings;
 import org.junit.jupiter.api.BeforeEach;
@@ -76,6 +77,32 @@ class EveryCommandTest {
         assertThat(argument.paramLabel()).as(name).doesNotContain("<").isNotBlank();
       }
     }
+  }
+
+  /** An example of a sum, copied into a shell, comes to a result. */
+  @TestFactory
+  Stream<DynamicTest> its_example_of_a_sum_comes_to_a_result() {
+    return commands().get("reckon").getSubcommands().values().stream()
+        .map(
+            each ->
+                DynamicTest.dynamicTest(
+                    each.getCommandName(),
+                    () -> {
+                      String usage = each.getUsageMessage(CommandLine.Help.Ansi.OFF);
+                      String example =
+                          usage
+                              .substring(usage.indexOf("Example: linkwright reckon ") + 27)
+                              .replaceAll("\\\\\\s+", " ");
+                      String[] words =
+                          Pattern.compile("\"([^\"]*)\"|(\\S+)")
+                              .matcher(example.strip())
+                              .results()
+                              .map(found -> found.group(1) != null ? found.group(1) : found.group(2))
+                              .toArray(String[]::new);
+                      Ran ran = Ran.reckon(words);
+                      assertThat(ran.exit()).as(example + ran.err()).isZero();
+                      assertThat(ran.out()).isNotBlank();
+                    }));
   }
 
   /** What stands in quotes is copied whole, and a line of the list is a sentence. */

@@ -44,6 +44,21 @@ class ReckonCommandTest {
   }
 
   @Nested
+  class InInches {
+    @Test
+    void isSaidInPoundsAndFahrenheit(@TempDir Path home) throws IOException {
+      Files.writeString(home.resolve("settings.yaml"), "units: inch\n");
+
+      Ran heat = Ran.reckon(home, "heat", "--metal", "sterling", "--solder", "easy-silver");
+      Ran pull =
+          Ran.reckon(home, "pull", "--metal", "sterling", "--wire", "19 AWG", "--inside", "1/8 in");
+
+      assertThat(heat.out() + heat.err()).contains("°F").doesNotContain("°C");
+      assertThat(pull.out()).contains(" lbf").doesNotContain(" N", " kg");
+    }
+  }
+
+  @Nested
   class WrongData {
     @Test
     void isToldByOptionAsWrongUse() {

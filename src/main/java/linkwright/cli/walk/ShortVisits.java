@@ -68,7 +68,18 @@ final class ShortVisits {
   }
 
   boolean note(String text) {
-    return enter(Act.TO_BOOK, Act.NOTE, text.isEmpty() ? "" : "note: " + text.replace(';', ','));
+    return text.isEmpty()
+        ? enter(Act.TO_BOOK, Act.NOTE, "")
+        : to(Act.TO_BOOK, () -> noted(text));
+  }
+
+  /** The whole of the line is the note, semicolons too. */
+  private boolean noted(String text) {
+    coach.choose(Act.NOTE);
+    if (coach.model().held().form().isPresent()) {
+      new FormTalk(lines, coach).fill(Map.of("text", text));
+    }
+    return true;
   }
 
   private boolean enter(Act place, Act act, String text) {

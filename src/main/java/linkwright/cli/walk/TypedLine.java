@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.PlaceId;
@@ -30,6 +31,10 @@ final class TypedLine {
           "tests", Act.TO_TESTS,
           "trial", Act.TO_TRIAL);
 
+  /** How the screen names the look-up; to look alone is to look on. */
+  private static final Pattern LOOK_UP =
+      Pattern.compile("^look( it)?[ -]+up\\b", Pattern.CASE_INSENSITIVE);
+
   private final WalkLines lines;
   private final WalkCoach coach;
   private final WalkTelling telling;
@@ -49,7 +54,8 @@ final class TypedLine {
   }
 
   /** Does it; false when the walk is to end. */
-  boolean obey(String line) {
+  boolean obey(String typed) {
+    String line = LOOK_UP.matcher(typed).replaceFirst(WalkWord.WORDS.word());
     if (line.isEmpty()) {
       return common();
     }
@@ -141,7 +147,13 @@ final class TypedLine {
       case TIMERS -> visits.look(Act.TO_TIMERS);
       case LIT -> bench.act(Act.LIT, "");
       case SHUT -> shut();
-      case CAUTIONS -> visits.look(Act.TO_CAUTIONS);
+      case CAUTIONS -> {
+        if (coach.place() == PlaceId.REHEARSAL) {
+          cards();
+        } else {
+          visits.look(Act.TO_CAUTIONS);
+        }
+      }
       case BOOK -> book.tell(rest);
       case UNDO -> undo(Act.UNDO, rest);
       case RESTORE -> undo(Act.BRING_BACK, rest);

@@ -3,6 +3,7 @@ package linkwright.cli.walk;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import linkwright.coach.content.Prose;
 import linkwright.coach.lookup.LookUpItem;
 import linkwright.text.Narrowing;
@@ -36,12 +37,22 @@ final class WalkHelp {
   /** What is known of a thing of the trade; several of that name are named only. */
   void look(String words) {
     List<LookUpItem> found = Narrowing.of(words, LookUpItem.all(coach.model()), WalkHelp::names);
+    List<String> ofSort = ofSort(words);
+    if (!ofSort.isEmpty()) {
+      lines.say(String.join(", ", ofSort) + ".");
+      return;
+    }
     if (words.isEmpty() || found.isEmpty()) {
       lines.say(
           "Nothing is known of “" + words + "”. Write a metal, a solder, a word of the trade.");
       return;
     }
     LookUpItem best = found.get(0);
+    if (!called(best, words)) {
+      List<String> near = found.stream().limit(MOST).map(LookUpItem::name).toList();
+      lines.say("Nothing is called “" + words + "”. Did you mean " + String.join(", ", near) + "?");
+      return;
+    }
     WalkPage page = new WalkPage(coach.model());
     lines.sayAll(
         page.plain().prose(new Prose(Prose.Kind.HEAD, best.name() + " (" + best.kind() + ")")));
@@ -51,6 +62,23 @@ final class WalkHelp {
           found.subList(1, Math.min(MOST, found.size())).stream().map(LookUpItem::name).toList();
       lines.say("Also: " + String.join(", ", others) + ".");
     }
+  }
+
+  /** All that there is of one sort, such as metals. */
+  private List<String> ofSort(String words) {
+    return LookUpItem.all(coach.model()).stream()
+        .filter(item -> words.equalsIgnoreCase(item.kind() + "s"))
+        .map(LookUpItem::name)
+        .toList();
+  }
+
+  /** Whether it goes by these words; part of a word is only a guess. */
+  private static boolean called(LookUpItem item, String words) {
+    Pattern whole =
+        Pattern.compile(
+            "(?<![\\p{L}\\d])" + Pattern.quote(words) + "(?![\\p{L}\\d])",
+            Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
+    return names(item).stream().anyMatch(name -> whole.matcher(name).find());
   }
 
   private static List<String> names(LookUpItem item) {

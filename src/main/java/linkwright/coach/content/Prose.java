@@ -14,7 +14,7 @@ public record Prose(Kind kind, String text) implements Part {
     /** What a caution is called. */
     CAUTION_TITLE("", Emphasis.TROUBLE),
     DO("do", Emphasis.PLAIN),
-    DO_NOT("do not", Emphasis.PLAIN),
+    DO_NOT("beware", Emphasis.PLAIN),
     /** What waits at other places. */
     ELSEWHERE("waits", Emphasis.PLAIN),
     LOOK_FOR("look for", Emphasis.PLAIN),

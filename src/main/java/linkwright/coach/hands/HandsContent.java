@@ -71,14 +71,14 @@ public record HandsContent(Handbook handbook, Settings settings) {
       boolean out = hands.leftOut().contains(job.slug());
       String day = DateTimeFormatter.ISO_LOCAL_DATE.withZone(settings.zone()).format(job.last());
       lines.add(
-          Table.Line.of(job.name(), day, out ? "left out" : "counts", job.says())
+          Table.Line.of(job.name(), day, out ? "no" : "yes", job.says())
               .with(out ? Emphasis.ASIDE : Emphasis.PLAIN));
     }
     return new Table(
         List.of(
             Table.Column.words("job"),
             Table.Column.words("last"),
-            Table.Column.words("use"),
+            Table.Column.words("used"),
             Table.Column.words("what it taught")),
         lines,
         at);
@@ -131,9 +131,9 @@ public record HandsContent(Handbook handbook, Settings settings) {
                               + hands.redoShare(kind).stream()
                                   .mapToObj(
                                       again ->
-                                          ", and "
+                                          ", and of a hundred tries "
                                               + Decimals.fixed(100 * again, 0)
-                                              + " of a hundred went back to be redone")
+                                              + " went back to be redone")
                                   .findFirst()
                                   .orElse("")
                               + " over all jobs that count, the last ones most.")));
@@ -173,7 +173,9 @@ public record HandsContent(Handbook handbook, Settings settings) {
   private static String reasons(StageResult result) {
     return java.util.stream.Stream.concat(
             result.again().entrySet().stream(), result.lost().entrySet().stream())
-        .sorted(Map.Entry.<String, Integer>comparingByValue(Comparator.reverseOrder()))
+        .sorted(
+            Map.Entry.<String, Integer>comparingByValue(Comparator.reverseOrder())
+                .thenComparing(Map.Entry.comparingByKey()))
         .map(Map.Entry::getKey)
         .distinct()
         .limit(2)
@@ -208,7 +210,7 @@ public record HandsContent(Handbook handbook, Settings settings) {
                       called(what),
                       Clock.spoken(hands.secondsEach(what).orElse(0)),
                       each.size() == 1
-                          ? "one job"
+                          ? "one job only"
                           : Clock.spoken(least) + " to " + Clock.spoken(most)));
             });
     if (!lines.isEmpty()) {
@@ -217,7 +219,7 @@ public record HandsContent(Handbook handbook, Settings settings) {
               List.of(
                   Table.Column.words("time for one"),
                   Table.Column.numbers("now"),
-                  Table.Column.numbers("from job to job")),
+                  Table.Column.numbers("in the jobs")),
               lines,
               -1));
     }

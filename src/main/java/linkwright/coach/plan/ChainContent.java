@@ -9,6 +9,7 @@ import linkwright.coach.content.Prose;
 import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
 import linkwright.coach.form.ForecastWords;
+import linkwright.coach.kernel.Clock;
 import linkwright.hands.Fineness;
 import linkwright.plan.EndRings;
 import linkwright.plan.FinenessWord;
@@ -157,11 +158,13 @@ public record ChainContent(
         .ifPresent(
             hours ->
                 rows.add(
-                    Row.of(
-                            hours.hours() > hours.hoursToGo() ? "hours in all" : "hours",
-                            "about " + ForecastWords.hours(hours.hours(), hours.plusMinus()))
-                        .from(hours.from().word())
-                        .remark(thinWire(plan))));
+                    hours.hoursToGo() > 0
+                        ? Row.of(
+                                hours.spentSeconds() > 0 ? "hours in all" : "hours",
+                                "about " + ForecastWords.hours(hours.hours(), hours.plusMinus()))
+                            .from(hours.from().word())
+                            .remark(thinWire(plan))
+                        : row("hours spent", spent(hours.spentSeconds()))));
     ForecastWords.redos(standing).ifPresent(redos -> rows.add(row("redone", redos)));
     standing.quote().ifPresent(quote -> quoted(rows, quote));
   }
@@ -177,6 +180,11 @@ public record ChainContent(
 
   private String toBuy(Plan plan, WireStand wire) {
     return PlanWire.said(plan, wire.shortLinksMm(), wire.shortRingsMm(), units);
+  }
+
+  /** What was spent is known: nothing is left to go, or the job is closed. */
+  private static String spent(double seconds) {
+    return seconds > 0 ? Clock.spoken(seconds) : "none timed";
   }
 
   /** The price, and what the same takes made again: without test pieces and trial. */
