@@ -197,7 +197,7 @@ final class StepContent {
   private static void texts(List<Part> parts, Model model, AtBench at) {
     Step step = at.step();
     // A caution stands above what it warns of.
-    for (Caution card : Cards.of(model, at).worstFirst(step.does())) {
+    for (Caution card : Cards.of(model, at).cautions()) {
       add(parts, model, Prose.Kind.CAUTION, card.shortLine());
     }
     parts.add(new Prose(Prose.Kind.ELSEWHERE, elsewhere(model, at)));
