@@ -8,7 +8,7 @@ import java.util.Optional;
 import linkwright.plan.Plan;
 import linkwright.routine.PieceKind;
 import linkwright.yield.BlanksToCut;
-import linkwright.yield.Lot;
+import linkwright.yield.SizeLot;
 import linkwright.yield.Together;
 import linkwright.yield.Yield;
 
@@ -31,7 +31,7 @@ final class FinishChance {
   /** The chance, 0 to 1. */
   static double of(Plan plan, Map<PieceKind, StillToDo> left, WireStand wire) {
     StillToDo links = left.get(PieceKind.LINK);
-    List<Lot> lots = lots(plan, links, plan.linksLacking(links.more()), cut(plan, wire));
+    List<SizeLot> lots = lots(plan, links, plan.linksLacking(links.more()), cut(plan, wire));
     List<List<Double>> rests = rests(plan, over(wire.links()), plan.linkEachMm(), most(links));
     double[][] needed = Together.further(lots, List.of(), links.loss(), rests.size() - 1, 0);
     Optional<Rings> rings =
@@ -59,7 +59,7 @@ final class FinishChance {
       int coiled =
           cutRings(wire.links()) + wire.rings().map(FinishChance::cutRings).orElse(0) - ends;
       List<Integer> lacking = plan.ringsLacking(still.more());
-      List<Lot> lots =
+      List<SizeLot> lots =
           lots(plan, still, lacking, lacking.size() > 1 ? List.of(coiled, ends) : List.of(coiled));
       int turns = turns(plan, apart.orElse(over(wire.links())));
       needed =
@@ -105,9 +105,9 @@ final class FinishChance {
    * The sizes with what is wanted and there for each. Those named first are made first, so that the
    * pieces in work are theirs.
    */
-  private static List<Lot> lots(
+  private static List<SizeLot> lots(
       Plan plan, StillToDo still, List<Integer> lacking, List<Integer> cut) {
-    List<Lot> lots = new ArrayList<>();
+    List<SizeLot> lots = new ArrayList<>();
     int inWork = still.inWork();
     for (int i = 0; i < lacking.size(); i++) {
       int wanted =
@@ -117,7 +117,7 @@ final class FinishChance {
       boolean last = i == lacking.size() - 1;
       int here = last ? inWork : Math.min(inWork, Math.max(0, wanted - cut.get(i)));
       inWork -= here;
-      lots.add(new Lot(lacking.get(i), here + cut.get(i)));
+      lots.add(new SizeLot(lacking.get(i), here + cut.get(i)));
     }
     return lots;
   }

@@ -30,7 +30,7 @@ public final class Together {
    * @return [i][j], i from 0 to mostFirst, j from 0 to mostSecond
    */
   public static double[][] further(
-      List<Lot> first, List<Lot> second, Rate loss, int mostFirst, int mostSecond) {
+      List<SizeLot> first, List<SizeLot> second, Rate loss, int mostFirst, int mostSecond) {
     double[][] all = new double[mostFirst + 1][mostSecond + 1];
     if (loss.failures() == 0 || loss.successes() == 0) {
       add(all, first, second, loss.failures() == 0 ? 0 : 1, 1);
@@ -71,7 +71,7 @@ public final class Together {
   }
 
   private static void add(
-      double[][] all, List<Lot> first, List<Lot> second, double lost, double weight) {
+      double[][] all, List<SizeLot> first, List<SizeLot> second, double lost, double weight) {
     double[] ofFirst = together(first, lost, all.length - 1);
     double[] ofSecond = together(second, lost, all[0].length - 1);
     for (int i = 0; i < ofFirst.length; i++) {
@@ -81,10 +81,10 @@ public final class Together {
     }
   }
 
-  private static double[] together(List<Lot> lots, double lost, int most) {
+  private static double[] together(List<SizeLot> lots, double lost, int most) {
     double[] sum = new double[most + 1];
     sum[0] = 1;
-    for (Lot lot : lots) {
+    for (SizeLot lot : lots) {
       double[] one = lot.further(lost, most);
       double[] both = new double[most + 1];
       for (int i = 0; i <= most; i++) {

@@ -210,7 +210,7 @@ class YieldTest {
         for (int more : new int[] {0, 1, 20, 300}) {
           double[][] needed =
               Together.further(
-                  java.util.List.of(new Lot(more, more + 2)), java.util.List.of(), loss, 30, 0);
+                  java.util.List.of(new SizeLot(more, more + 2)), java.util.List.of(), loss, 30, 0);
           double sum = 0;
           for (int further = 0; further <= 30; further++) {
             sum += needed[further][0];

@@ -6,9 +6,9 @@ package linkwright.yield;
  * @param more good pieces still wanted, 0 or more
  * @param blanks blanks there are for them, 0 or more
  */
-public record Lot(int more, int blanks) {
+public record SizeLot(int more, int blanks) {
   /** Checks the counts. */
-  public Lot {
+  public SizeLot {
     Yield.requireCount("more", more);
     Yield.requireCount("blanks", blanks);
   }
