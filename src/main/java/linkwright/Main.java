@@ -3,10 +3,10 @@ package linkwright;
 import java.nio.file.InvalidPathException;
 import java.util.Locale;
 import java.util.Optional;
-import linkwright.cli.BadName;
 import linkwright.cli.Commands;
 import linkwright.cli.StartOptions;
 import linkwright.cli.Starting;
+import linkwright.cli.console.BadName;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
 import linkwright.cli.console.Teller;
@@ -37,7 +37,15 @@ public final class Main {
     }
   }
 
+  /** What was not heard was not done: it is told, and the shell that ran this knows. */
   static int run(Surroundings here, String... arguments) {
+    int status = done(here, arguments);
+    Optional<String> lost = here.out().lost();
+    lost.ifPresent(here.err()::say);
+    return lost.isPresent() && status == Exit.GOOD ? Exit.PROBLEMS : status;
+  }
+
+  private static int done(Surroundings here, String... arguments) {
     Optional<Read<StartOptions>> start = StartOptions.of(arguments);
     if (start.isEmpty()) {
       return Commands.run(here, arguments);

@@ -1,8 +1,10 @@
 package linkwright.cli;
 
 import java.nio.file.InvalidPathException;
+import linkwright.cli.console.BadName;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
+import linkwright.cli.console.TraceFile;
 import picocli.CommandLine;
 
 /** The commands that are typed behind {@code linkwright}. */

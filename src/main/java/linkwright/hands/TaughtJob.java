@@ -1,5 +1,6 @@
 package linkwright.hands;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -18,6 +19,7 @@ import linkwright.job.JobState;
 import linkwright.job.PriceList;
 import linkwright.job.Strikes;
 import linkwright.job.TimeSheet;
+import linkwright.job.TimerRun;
 import linkwright.job.WaitEnd;
 import linkwright.link.Pattern;
 import linkwright.plan.ChainWish;
@@ -201,18 +203,18 @@ public record TaughtJob(
   }
 
   private static List<Double> pickle(List<Entry> entries) {
-    Map<EntryId, Instant> begun = new LinkedHashMap<>();
+    Map<EntryId, TimerRun> begun = new LinkedHashMap<>();
     List<Double> seconds = new ArrayList<>();
     for (Entry entry : entries) {
-      if (entry.fact() instanceof Fact.TimerStarted) {
-        begun.put(entry.id(), entry.at());
+      if (entry.fact() instanceof Fact.TimerStarted started) {
+        begun.put(entry.id(), TimerRun.of(started, entry));
       }
       if (entry.fact() instanceof Fact.TimerAnswered answer
           && answer.how() == WaitEnd.LOOKED
           && begun.containsKey(answer.timer())) {
-        double lay = entry.at().getEpochSecond() - begun.get(answer.timer()).getEpochSecond();
-        if (lay > 0) {
-          seconds.add(lay);
+        TimerRun run = begun.get(answer.timer());
+        if (!run.barelyBegun(entry.at())) {
+          seconds.add((double) Duration.between(run.startedAt(), entry.at()).toSeconds());
         }
       }
     }

@@ -19,6 +19,7 @@ import linkwright.routine.PieceKind;
  * @param lengthMm its length as measured, mm; empty where it was not
  * @param massG its mass as weighed, g; empty where it was not
  * @param plannedMm the planned length where none was measured, mm
+ * @param plannedDoubtMm doubt of that length, one standard deviation, mm
  * @param plannedG the planned mass where none was weighed, g
  * @param seconds time at the bench, s
  * @param price what it sells for, of a chain that was not weighed by the planned mass; empty
@@ -32,6 +33,7 @@ public record ClosedChain(
     OptionalDouble lengthMm,
     OptionalDouble massG,
     OptionalDouble plannedMm,
+    double plannedDoubtMm,
     OptionalDouble plannedG,
     double seconds,
     OptionalDouble price,
@@ -59,6 +61,7 @@ public record ClosedChain(
             in.lengthMm(),
             in.chainG(),
             unlessKnown(in.lengthMm(), plan.map(Plan::lengthMm)),
+            plan.map(Plan::plusMinusMm).orElse(0.0),
             unlessKnown(in.chainG(), plan.map(Plan::massChainG)),
             state.times().totalSeconds(),
             priced ? OptionalDouble.of(closing.first().total()) : OptionalDouble.empty(),

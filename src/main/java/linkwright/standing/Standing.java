@@ -185,10 +185,9 @@ public record Standing(
             : OptionalDouble.empty();
     Optional<Routine> routine = handbook.walked(state);
     Redos redos = Redos.of(routine, state, left, handbook.hands());
-    Forecast forecast =
-        state.course().closed()
-            ? Forecast.NOTHING
-            : hours(left, state, routine, redos, handbook.hands(), Fineness.of(counted.wish()));
+    Forecast toDo = hours(left, state, routine, redos, handbook.hands(), Fineness.of(counted.wish()));
+    Forecast forecast = state.course().closed() ? Forecast.NOTHING : toDo;
+    boolean undone = left.values().stream().anyMatch(piece -> piece.more() > 0);
     return new Standing(
         counted,
         left,
@@ -208,7 +207,7 @@ public record Standing(
                 plan ->
                     Quote.of(
                         plan,
-                        forecast,
+                        undone ? toDo : forecast,
                         state.times().totalSeconds(),
                         redos.perJoint(),
                         routine.orElseThrow(),

@@ -34,7 +34,8 @@ record WireLengths(double mm, double cutMm, double lostMm) {
     return of(
         lengths,
         usedByLinks(plan, ledger) + (shared ? usedByRings(plan, ledger) : 0),
-        ledger.discardedMm(PieceKind.LINK) + (shared ? ledger.discardedMm(PieceKind.RING) : 0));
+        ledger.discardedMm(PieceKind.LINK) + (shared ? ledger.discardedMm(PieceKind.RING) : 0),
+        ledger.returnedMm(PieceKind.LINK) + (shared ? ledger.returnedMm(PieceKind.RING) : 0));
   }
 
   /** The rings' wire, where it is another. */
@@ -45,7 +46,11 @@ record WireLengths(double mm, double cutMm, double lostMm) {
             stock -> {
               List<Double> lengths = new ArrayList<>(stock.stream().sorted().toList());
               lengths.addAll(ledger.addedMm(PieceKind.RING));
-              return of(lengths, usedByRings(plan, ledger), ledger.discardedMm(PieceKind.RING));
+              return of(
+                  lengths,
+                  usedByRings(plan, ledger),
+                  ledger.discardedMm(PieceKind.RING),
+                  ledger.returnedMm(PieceKind.RING));
             });
   }
 
@@ -57,16 +62,21 @@ record WireLengths(double mm, double cutMm, double lostMm) {
     return ledger.usedMm(PieceKind.RING) + ledger.uncut(PieceKind.RING) * plan.ringTurnMm();
   }
 
-  private static List<WireLengths> of(List<Double> lengths, double cutMm, double lostMm) {
+  /** What was given back is no part of a length any more. */
+  private static List<WireLengths> of(
+      List<Double> lengths, double cutMm, double goneMm, double backMm) {
     List<WireLengths> found = new ArrayList<>();
     double cut = cutMm;
-    double lost = lostMm;
+    double gone = goneMm;
+    double back = backMm;
     for (double length : lengths) {
       double cutHere = Math.min(length, cut);
-      double lostHere = Math.min(length - cutHere, lost);
+      double goneHere = Math.min(length - cutHere, gone);
+      double backHere = Math.min(goneHere, back);
       cut -= cutHere;
-      lost -= lostHere;
-      found.add(new WireLengths(length, cutHere, lostHere));
+      gone -= goneHere;
+      back -= backHere;
+      found.add(new WireLengths(length - backHere, cutHere, goneHere - backHere));
     }
     return found;
   }

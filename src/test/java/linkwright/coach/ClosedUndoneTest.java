@@ -76,7 +76,11 @@ class ClosedUndoneTest {
 
   @Test
   void its_plan_tells_no_hours_that_nobody_worked() {
-    assertThat(shown(closed().press("p"))).doesNotContain("about 0");
+    Bencher bench = closed();
+    assertThat(shown(bench.press("p"))).doesNotContain("about 0");
+    assertThat(bench.job().standing().quote().orElseThrow().hoursAgain())
+        .as("made again it takes what a chain takes, not the minutes spent here")
+        .isGreaterThan(1);
   }
 
   @Test

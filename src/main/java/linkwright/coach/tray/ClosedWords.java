@@ -35,7 +35,7 @@ public final class ClosedWords {
       words.add(Clock.spoken(came.seconds()));
     }
     List<String> planned = new ArrayList<>();
-    came.plannedMm().ifPresent(mm -> planned.add(units.length(mm)));
+    came.plannedMm().ifPresent(mm -> planned.add(units.about(mm, came.plannedDoubtMm())));
     came.plannedG().ifPresent(grams -> planned.add(units.mass(grams)));
     came.price()
         .ifPresent(
