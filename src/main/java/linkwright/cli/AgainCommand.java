@@ -134,8 +134,7 @@ final class AgainCommand implements Callable<Integer> {
     List<Part> parts = new AgainContent(units, JobPrices.of(earlier, handbook)).of(again, standing);
     if (answer.forReading()) {
       String called = again.wish().getOrDefault(WishKeys.JOB, earlier.course().name());
-      PlanText.of(called, parts)
-          .forEach(line -> here.out().say(choices.user().words().show(line)));
+      PlanText.of(called, parts).forEach(line -> here.out().say(choices.user().words().show(line)));
     } else {
       answer.print(root, "again", parts);
     }

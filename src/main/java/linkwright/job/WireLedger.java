@@ -21,8 +21,7 @@ public record WireLedger(
     Map<PieceKind, Double> discardedMm,
     Map<PieceKind, Double> returnedMm,
     Map<PieceKind, Integer> uncut) {
-  static final WireLedger EMPTY =
-      new WireLedger(List.of(), Map.of(), Map.of(), Map.of(), Map.of());
+  static final WireLedger EMPTY = new WireLedger(List.of(), Map.of(), Map.of(), Map.of(), Map.of());
 
   /** Wire cut for that kind of piece so far, in mm. */
   public double usedMm(PieceKind piece) {
@@ -75,8 +74,7 @@ public record WireLedger(
     }
     if (fact instanceof Fact.WireCut cut) {
       double mm = cut.count() * cut.eachMm();
-      return new WireLedger(
-          added, plus(usedMm, cut.piece(), mm), discardedMm, returnedMm, uncut);
+      return new WireLedger(added, plus(usedMm, cut.piece(), mm), discardedMm, returnedMm, uncut);
     }
     if (fact instanceof Fact.WireDiscarded gone) {
       Map<PieceKind, Double> less = plus(discardedMm, gone.piece(), gone.lengthMm());

@@ -95,8 +95,7 @@ public record WaitingPiece(
       all.add(of(state, spot, fresh, step, number, wanted, Again.NOT_SAID));
     }
     if (pile.redoAt(stage) > 0) {
-      boolean wanted =
-          todo == null || (todo.more() > 0 && !pile.chainHas(stage, todo.wanted()));
+      boolean wanted = todo == null || (todo.more() > 0 && !pile.chainHas(stage, todo.wanted()));
       PileSpot spot = new PileSpot(each.getKey(), stage, true);
       all.add(of(state, spot, pile.redoAt(stage), step, number, wanted, pile.again(stage)));
     }

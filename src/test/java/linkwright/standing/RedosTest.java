@@ -58,7 +58,8 @@ class RedosTest {
   void the_same_chain_again_expects_about_as_many() {
     Handbook taught = JobBook.HANDBOOK.with(hands());
     Map<PieceKind, StillToDo> left =
-        Map.of(PieceKind.LINK, wanted(9, PieceKind.LINK), PieceKind.RING, wanted(10, PieceKind.RING));
+        Map.of(
+            PieceKind.LINK, wanted(9, PieceKind.LINK), PieceKind.RING, wanted(10, PieceKind.RING));
     Redos redos =
         Redos.of(
             taught.routine("scroll-and-ring"),

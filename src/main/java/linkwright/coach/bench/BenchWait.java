@@ -135,8 +135,8 @@ final class BenchWait {
   }
 
   /**
-   * Pieces wait there; where pieces begin, in the part of the job that is being made now, and
-   * for a chain that is not whole.
+   * Pieces wait there; where pieces begin, in the part of the job that is being made now, and for a
+   * chain that is not whole.
    */
   private static boolean hasWork(Model model, AtBench at, AtBench there) {
     boolean waits = there.waitRunning(model).isPresent();
@@ -147,8 +147,7 @@ final class BenchWait {
       return false;
     }
     if (there.begins()) {
-      boolean ofTheJob =
-          at.together() && isOfTheWhole(at) && left != null && left.wanted() > 0;
+      boolean ofTheJob = at.together() && isOfTheWhole(at) && left != null && left.wanted() > 0;
       boolean now = there.step().part() == at.step().part();
       return (now || ofTheJob) && !BenchCount.enoughAreCut(model, there);
     }

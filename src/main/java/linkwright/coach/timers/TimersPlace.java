@@ -109,8 +109,7 @@ public final class TimersPlace implements Place {
                 ? List.of(reason)
                 : List.of(
                     reason,
-                    Field.choice(
-                            "then", "then", "", "which of the two", List.of(WAITS_AGAIN, OVER))
+                    Field.choice("then", "then", "", "which of the two", List.of(WAITS_AGAIN, OVER))
                         .helped(
                             "What was begun by mistake waits again, as if it had not been in;"
                                 + " what is done goes on."))));
