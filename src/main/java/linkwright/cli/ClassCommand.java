@@ -88,7 +88,8 @@ final class ClassCommand implements Callable<Integer> {
     ZoneId zone = ZoneId.systemDefault();
     Handbook handbook = Start.handbook(Library.load(root.home()));
     Message.ClassRead read = StudentBooks.classOf(root.home(), folderName, zone, handbook);
-    Roster roster = names ? read.room().named(read.roster()) : new Roster(Map.of(), read.roster().gapDays());
+    Roster roster =
+        names ? read.room().named(read.roster()) : new Roster(Map.of(), read.roster().gapDays());
     List<Part> parts =
         ClassContent.of(read.room(), roster, handbook, root.here().clock().instant(), zone, -1);
     if (as.orThrow() == OutForm.TEXT) {

@@ -14,8 +14,8 @@ import linkwright.reference.Solder;
 /**
  * Where a metal went, in grams of alloy: what came into the drawer, what went into work, and what
  * came of that once a job was closed. What is lost is what the closing could not account for; where
- * nothing was weighed out for a job, what it took out of the drawer counts. Of a job that was closed
- * with no chain weighed nothing is in chains, and what is not accounted for is not lost.
+ * nothing was weighed out for a job, what it took out of the drawer counts. Of a job that was
+ * closed with no chain weighed nothing is in chains, and what is not accounted for is not lost.
  *
  * @param metal the metal, by id
  * @param fineShare its precious metal, 0 to 1; empty where its fineness is not known

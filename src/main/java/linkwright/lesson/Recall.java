@@ -52,7 +52,8 @@ public record Recall(Map<String, List<Answer>> items, int gapDays) {
     List<Answer> all = answers(item);
     int row = 0;
     for (int i = all.size() - 1; i >= 0; i--) {
-      boolean counts = !all.get(i).right() && all.get(i).day().equals(all.get(all.size() - 1).day());
+      boolean counts =
+          !all.get(i).right() && all.get(i).day().equals(all.get(all.size() - 1).day());
       if (!counts) {
         break;
       }

@@ -111,8 +111,7 @@ final class ClassReading {
   private static List<ClassRoom.Seat> onceEach(List<ClassRoom.Seat> seats) {
     List<ClassRoom.Seat> once = new ArrayList<>();
     for (ClassRoom.Seat seat : seats) {
-      Optional<ClassRoom.Seat> other =
-          once.stream().filter(each -> isSame(each, seat)).findFirst();
+      Optional<ClassRoom.Seat> other = once.stream().filter(each -> isSame(each, seat)).findFirst();
       if (other.isEmpty()) {
         once.add(seat);
       } else if (seat.at().isAfter(other.get().at())) {

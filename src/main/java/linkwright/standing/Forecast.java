@@ -63,7 +63,9 @@ public record Forecast(double seconds, double spread, boolean learned) {
     return new Forecast(seconds, Math.sqrt(variance), learned);
   }
 
-  /** Pieces that were timed; none where they were only counted, in less time than the work takes. */
+  /**
+   * Pieces that were timed; none where they were only counted, in less time than the work takes.
+   */
   private static int come(Work work, TimeSheet times) {
     int come =
         (work.batch() ? times.timesByStep() : times.throughByStep()).getOrDefault(work.step(), 0);

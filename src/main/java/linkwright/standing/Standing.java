@@ -186,7 +186,8 @@ public record Standing(
             : OptionalDouble.empty();
     Optional<Routine> routine = handbook.walked(state);
     Redos redos = Redos.of(routine, state, left, handbook.hands());
-    Forecast toDo = hours(left, state, routine, redos, handbook.hands(), Fineness.of(counted.wish()));
+    Forecast toDo =
+        hours(left, state, routine, redos, handbook.hands(), Fineness.of(counted.wish()));
     Forecast forecast = state.course().closed() ? Forecast.NOTHING : toDo;
     boolean undone = left.values().stream().anyMatch(piece -> piece.more() > 0);
     return new Standing(

@@ -68,8 +68,7 @@ class ClosedUndoneTest {
     assertThat(taught.stages()).isEmpty();
     assertThat(taught.paces()).isEmpty();
     assertThat(taught.pieces()).isEmpty();
-    MadeAgain again =
-        MadeAgain.of(bench.state(), Bencher.SHELF, Map.of(), UnitStyle.METRIC);
+    MadeAgain again = MadeAgain.of(bench.state(), Bencher.SHELF, Map.of(), UnitStyle.METRIC);
     assertThat(again.earlier()).isEmpty();
     assertThat(again.carries()).noneMatch(said -> said.startsWith("A loss of"));
   }

@@ -107,8 +107,7 @@ class WireDeathsTest {
           inJob(home, new LotFact.StockReturned("march", PieceKind.LINK, some, NONE, ""));
       case "draw-down" ->
           inDrawer(
-              home,
-              new LotFact.LotTurned("march", "thin", OptionalDouble.of(0.6), some, NONE, ""));
+              home, new LotFact.LotTurned("march", "thin", OptionalDouble.of(0.6), some, NONE, ""));
       case "count" -> inDrawer(home, new LotFact.LotCounted("march", some, NONE, ""));
       default -> throw new IllegalArgumentException(what);
     }
@@ -148,10 +147,20 @@ class WireDeathsTest {
 
   @ParameterizedTest
   @CsvSource({
-    "take, lock-taken", "take, before-write", "take, after-write", "take, before-show",
-    "give-back, before-write", "give-back, after-write", "give-back, after-sync",
-    "draw-down, lock-taken", "draw-down, before-write", "draw-down, after-write",
-    "draw-down, after-sync", "count, before-write", "count, after-write", "count, before-show"
+    "take, lock-taken",
+    "take, before-write",
+    "take, after-write",
+    "take, before-show",
+    "give-back, before-write",
+    "give-back, after-write",
+    "give-back, after-sync",
+    "draw-down, lock-taken",
+    "draw-down, before-write",
+    "draw-down, after-write",
+    "draw-down, after-sync",
+    "count, before-write",
+    "count, after-write",
+    "count, before-show"
   })
   void leavesNoWireLostOrDoubled(String what, String point) throws Exception {
     Offset<Double> near = Offset.offset(1e-6);

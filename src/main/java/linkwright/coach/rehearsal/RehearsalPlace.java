@@ -129,7 +129,9 @@ public final class RehearsalPlace implements Place {
               to < 0
                   ? "This is the first step."
                   : "That was the last step: all of it is rehearsed. "
-                      + (model.job().isPresent() ? "{do:to-bench}" : "{do:leave}")
+                      + (model.job().filter(job -> !job.lookOnly()).isPresent()
+                          ? "{do:to-bench}"
+                          : "{do:leave}")
                       + " leads out."));
     }
     return Turn.to(model.with(held(model, held.routine(), to)));

@@ -21,6 +21,8 @@ final class Undone {
                         + " "
                         + kind.getKey().many())
             .collect(Collectors.joining(" and "));
-    return undone.isEmpty() ? Map.of() : Map.of("next", undone + " are good: close it all the same?");
+    return undone.isEmpty()
+        ? Map.of()
+        : Map.of("next", undone + " are good: close it all the same?");
   }
 }

@@ -74,8 +74,7 @@ public record Cards(StepId step, String person, List<Card> all) {
     }
     List<Caution> named =
         at.step().cautions().stream().flatMap(id -> model.handbook().caution(id).stream()).toList();
-    List<Card> cards =
-        new ArrayList<>(of(model, job.get(), worstFirst(named, at.step().does())));
+    List<Card> cards = new ArrayList<>(of(model, job.get(), worstFirst(named, at.step().does())));
     of(model, job.get(), takenOver(model, at, job.get())).stream()
         .filter(Card::whole)
         .forEach(cards::add);
