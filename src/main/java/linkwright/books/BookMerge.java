@@ -111,8 +111,11 @@ public record BookMerge(List<String> texts, List<Problem> problems, List<String>
     sources.forEach(source -> union.putAll(source.rows()));
     Map<String, List<ScannedLine>> byDevice = byDevice(union);
     problems.addAll(twice(byDevice));
-    return Read.good(new BookMerge(
-            inOrder(union, byDevice), problems.stream().distinct().toList(), summary(sources, byDevice)));
+    return Read.good(
+        new BookMerge(
+            inOrder(union, byDevice),
+            problems.stream().distinct().toList(),
+            summary(sources, byDevice)));
   }
 
   /** The lines of two books, each given by its own, united. */

@@ -49,6 +49,8 @@ public final class GoneBooks {
   }
 
   private static List<Problem> of(Path book) {
-    return Files.exists(book, LinkOption.NOFOLLOW_LINKS) ? List.of() : LastShown.of(book).gone(book);
+    return Files.exists(book, LinkOption.NOFOLLOW_LINKS)
+        ? List.of()
+        : LastShown.of(book).gone(book);
   }
 }

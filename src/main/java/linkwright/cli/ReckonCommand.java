@@ -96,8 +96,8 @@ public final class ReckonCommand {
   }
 
   /**
-   * The sum with all that comes to a result, in the words of its own hints. It breaks between options only, as
-   * a shell takes it.
+   * The sum with all that comes to a result, in the words of its own hints. It breaks between
+   * options only, as a shell takes it.
    */
   private static String example(Sum sum) {
     StringBuilder line = new StringBuilder("linkwright reckon " + sum.id());

@@ -305,11 +305,11 @@ public record TakenIn(List<Fact> facts, List<Problem> problems) {
           column,
           () ->
               "“"
-              + row.of(column)
-              + "” is none of these: "
-              + String.join(", ", known)
-              + "."
-              + Nearest.of(word, known).map(near -> " Did you mean " + near + "?").orElse(""));
+                  + row.of(column)
+                  + "” is none of these: "
+                  + String.join(", ", known)
+                  + "."
+                  + Nearest.of(word, known).map(near -> " Did you mean " + near + "?").orElse(""));
       return Optional.empty();
     }
   }

@@ -23,8 +23,7 @@ final class PullReckoning {
                         "ring",
                         wish.ringWireNow(),
                         ring.ovalInsideMm().orElse(ring.insideMm()))));
-    wish.endRingMm()
-        .ifPresent(mm -> pulls.add(pull(wish, "ring at the end", wish.wire(), mm)));
+    wish.endRingMm().ifPresent(mm -> pulls.add(pull(wish, "ring at the end", wish.wire(), mm)));
     for (LinksOfSize size : sizes) {
       String of = size.name().isEmpty() ? "link" : size.name() + " link";
       for (Eye eye : size.link().formed().map(Formed::eyes).orElse(List.of())) {

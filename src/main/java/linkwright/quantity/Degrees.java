@@ -29,9 +29,7 @@ public final class Degrees {
   public static String inUnits(String text, UnitStyle units) {
     return units == UnitStyle.METRIC
         ? text
-        : CELSIUS
-            .matcher(text)
-            .replaceAll(found -> Matcher.quoteReplacement(said(found, units)));
+        : CELSIUS.matcher(text).replaceAll(found -> Matcher.quoteReplacement(said(found, units)));
   }
 
   private static String said(MatchResult found, UnitStyle units) {
@@ -44,8 +42,7 @@ public final class Degrees {
           ? Math.round(fahrenheit(first) / 10) * 10 + " °F"
           : units.temperature(first);
     }
-    String between =
-        found.group().contains(" and ") ? " and " : " to ";
+    String between = found.group().contains(" and ") ? " and " : " to ";
     return units.temperature(first).replace(" °F", "")
         + between
         + units.temperature(number(found.group(3)));

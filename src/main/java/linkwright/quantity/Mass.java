@@ -55,12 +55,6 @@ public record Mass(double grams) {
 
   private static String reading(Written written, String unit) {
     double grams = written.number() * Unit.named(unit, Unit.OF_MASS).orElseThrow().inside();
-    return "write "
-        + written.digits()
-        + " "
-        + unit
-        + " for "
-        + Decimals.upTo(grams, 1)
-        + " g";
+    return "write " + written.digits() + " " + unit + " for " + Decimals.upTo(grams, 1) + " g";
   }
 }

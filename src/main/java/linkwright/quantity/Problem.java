@@ -8,7 +8,8 @@ package linkwright.quantity;
  * @param column column, counted from 1; 0 when there is none
  * @param wrong what is wrong, a clause or a sentence
  * @param expected what would be right; empty when the first part already says it
- * @param stands for how many problems it stands: 1, but for a line that says how many more there are
+ * @param stands for how many problems it stands: 1, but for a line that says how many more there
+ *     are
  */
 public record Problem(
     String file, int line, int column, String wrong, String expected, int stands) {

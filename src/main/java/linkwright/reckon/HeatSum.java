@@ -62,18 +62,17 @@ final class HeatSum implements Working {
                   + " about 300 °C for half an hour to an hour (from memory: go by the metal's"
                   + " sheet).",
               units));
-      solder.ifPresent(known -> bears(outcome, units, "that solution anneal", SOLUTION_TO_C, known));
+      solder.ifPresent(
+          known -> bears(outcome, units, "that solution anneal", SOLUTION_TO_C, known));
       if (solder.isEmpty()) {
         outcome.warn(
-            Degrees.inUnits(
-                "Which solder is in it? At 700 to 750 °C easy solder runs.", units));
+            Degrees.inUnits("Which solder is in it? At 700 to 750 °C easy solder runs.", units));
       }
     } else {
       outcome.line(
           "Hardening by heat: ask the maker of the metal; hammering and drawing harden it.");
     }
-    outcome.warn(
-        of.warnings().stream().map(says -> Degrees.inUnits(says, units)).toList());
+    outcome.warn(of.warnings().stream().map(says -> Degrees.inUnits(says, units)).toList());
   }
 
   private static void bears(

@@ -117,7 +117,8 @@ final class PullSum implements Working {
     Strength.Element open = loads.eye("eye of the link, unsoldered", eyeWireMm, eyeInsideMm, false);
     Strength.Element closed = loads.eye("soldered eye of the link", eyeWireMm, eyeInsideMm, true);
     outcome.line("All soldered, the chain's weakest is the " + weakest(units, ring, closed) + ".");
-    outcome.line("With an eye left unsoldered, the weakest is the " + weakest(units, ring, open) + ".");
+    outcome.line(
+        "With an eye left unsoldered, the weakest is the " + weakest(units, ring, open) + ".");
   }
 
   private static String weakest(UnitStyle units, Strength.Element... elements) {

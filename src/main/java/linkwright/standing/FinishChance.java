@@ -16,8 +16,8 @@ import linkwright.yield.Yield;
  * The chance that links and rings both come good from what is in work and the wire on hand, when it
  * is cut as {@link WireStand} says: as many links and rings as are to be cut, and then what is over
  * goes to whatever falls short, to the links first, then to the rings at the ends. Wire of one
- * length is not joined to the next; a further coil takes a tail of its own. No size of link makes up
- * for another; further links are taken at their mean blank.
+ * length is not joined to the next; a further coil takes a tail of its own. No size of link makes
+ * up for another; further links are taken at their mean blank.
  *
  * <p>Links of all sizes are lost at one unknown rate, rings at another ({@link Together}). A
  * simulation of the same rule agrees ({@code FinishChanceTest}).
@@ -111,7 +111,8 @@ final class FinishChance {
     int inWork = still.inWork();
     for (int i = 0; i < lacking.size(); i++) {
       int wanted =
-          Yield.cut(lacking.get(i), still.loss(), plan.wish().confidence()) instanceof BlanksToCut.Blanks enough
+          Yield.cut(lacking.get(i), still.loss(), plan.wish().confidence())
+                  instanceof BlanksToCut.Blanks enough
               ? enough.blanks()
               : lacking.get(i);
       boolean last = i == lacking.size() - 1;

@@ -75,8 +75,7 @@ public record MadeAgain(
     Optional<Plan> plan = standing.counted().plan();
     plan.ifPresent(settledPlan -> making.chain(settledPlan, standing, state, handbook, changes));
     Optional<Routine> routine = handbook.routine(state.course().routine());
-    Map<String, Sourced> taken =
-        new LinkedHashMap<>(PlanDefaults.of(wish, state, handbook));
+    Map<String, Sourced> taken = new LinkedHashMap<>(PlanDefaults.of(wish, state, handbook));
     taken.putAll(making.settled);
     return new MadeAgain(
         wish,

@@ -45,8 +45,7 @@ public final class PlanDefaults {
   /**
    * Key → what would be taken today in the place of what a plan was kept with, where that differs.
    */
-  static Map<String, String> since(
-      Map<String, String> texts, JobState state, Handbook handbook) {
+  static Map<String, String> since(Map<String, String> texts, JobState state, Handbook handbook) {
     Map<String, String> since = new LinkedHashMap<>();
     Map<String, Sourced> today = of(texts, routine(state, handbook), handbook);
     Map<String, Sourced> kept = state.course().reckonedWith();
@@ -64,9 +63,7 @@ public final class PlanDefaults {
   public static Fact.PlanSet kept(Map<String, String> wish, JobState state, Handbook handbook) {
     Map<String, Sourced> taken = of(wish, state, handbook);
     boolean chain =
-        routine(state, handbook)
-            .map(routine -> routine.makes() == Makes.CHAIN)
-            .orElse(true);
+        routine(state, handbook).map(routine -> routine.makes() == Makes.CHAIN).orElse(true);
     if (!chain) {
       // What is no chain is reckoned with what its routine says is usual.
       taken.values().removeIf(value -> value.from() == Sourced.Source.USUAL);

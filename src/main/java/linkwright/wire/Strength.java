@@ -50,8 +50,7 @@ public final class Strength {
   public static double buttedN(WireSection wire, double insideMm, double yieldMpa) {
     Domain.above0("insideMm", insideMm);
     Domain.above0("yieldMpa", yieldMpa);
-    return Domain.result(
-        "pull", yieldMpa * wire.plasticMm3() / (insideMm / 2 + wire.middleMm()));
+    return Domain.result("pull", yieldMpa * wire.plasticMm3() / (insideMm / 2 + wire.middleMm()));
   }
 
   /**

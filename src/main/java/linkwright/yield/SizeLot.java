@@ -15,8 +15,8 @@ public record SizeLot(int more, int blanks) {
 
   /**
    * The chance that exactly 0, 1, 2 … further blanks are needed beyond those there are, if a share
-   * p is lost: of the trials before the m-th good piece, P(T = t) = C(t − 1, m − 1)(1 − p)^m
-   * p^(t − m).
+   * p is lost: of the trials before the m-th good piece, P(T = t) = C(t − 1, m − 1)(1 − p)^m p^(t −
+   * m).
    */
   double[] further(double lost, int most) {
     double[] chances = new double[most + 1];

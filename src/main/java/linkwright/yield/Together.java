@@ -3,13 +3,13 @@ package linkwright.yield;
 import java.util.List;
 
 /**
- * The chance that several lots all come good that are lost at one unknown rate: the hand that spoils
- * the small links spoils the large ones too, yet a small one more makes up for no large one.
+ * The chance that several lots all come good that are lost at one unknown rate: the hand that
+ * spoils the small links spoils the large ones too, yet a small one more makes up for no large one.
  *
  * <p>Given the share lost, the lots are independent; the mean over what is believed of the share is
  * the integral over its Beta distribution. With p = 1/(1 + e⁻ˣ) its density is p^a(1 − p)^b over x,
- * smooth and vanishing at both ends, so that plain steps are exact to six digits and more. Checked in the
- * tests against {@link Yield#chance} for one lot and by simulation for several.
+ * smooth and vanishing at both ends, so that plain steps are exact to six digits and more. Checked
+ * in the tests against {@link Yield#chance} for one lot and by simulation for several.
  */
 public final class Together {
   /** Beyond that, |x|, a share is 0 or 1 to eleven digits, and is taken as that. */

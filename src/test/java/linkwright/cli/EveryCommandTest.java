@@ -97,7 +97,8 @@ class EveryCommandTest {
                           Pattern.compile("\"([^\"]*)\"|(\\S+)")
                               .matcher(example.strip())
                               .results()
-                              .map(found -> found.group(1) != null ? found.group(1) : found.group(2))
+                              .map(
+                                  found -> found.group(1) != null ? found.group(1) : found.group(2))
                               .toArray(String[]::new);
                       Ran ran = Ran.reckon(words);
                       assertThat(ran.exit()).as(example + ran.err()).isZero();

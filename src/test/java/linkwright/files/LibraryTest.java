@@ -142,8 +142,7 @@ class LibraryTest {
     for (int i = 0; i < 5; i++) {
       long start = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
       load();
-      took =
-          Math.min(took, ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - start);
+      took = Math.min(took, ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - start);
     }
     assertThat(took / 1_000_000).isLessThan(1000);
   }

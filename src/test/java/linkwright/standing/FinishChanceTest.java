@@ -53,7 +53,12 @@ class FinishChanceTest {
   @ParameterizedTest(name = "{0} and {1} for rings, {2} lost")
   @CsvSource(
       delimiter = ';',
-      value = {"1300 mm; 605 mm; 7 %", "1320 mm; 640 mm; 10 %", "2 m; 1 m; 7 %", "1 m, 412 mm; 600 mm; 3 %"})
+      value = {
+        "1300 mm; 605 mm; 7 %",
+        "1320 mm; 640 mm; 10 %",
+        "2 m; 1 m; 7 %",
+        "1 m, 412 mm; 600 mm; 3 %"
+      })
   void of_several_sizes_none_makes_up_for_another(String stock, String ringStock, String loss) {
     Wishes wishes =
         Wishes.common()

@@ -115,7 +115,9 @@ class KeptPlanTest {
   void every_shipped_pattern_can_be_held() {
     for (Pattern pattern : NOW.patterns()) {
       Map<String, String> wish = Map.of(WishKeys.LINK_PATTERN, pattern.id());
-      assertThat(PlanDefaults.of(wish, Optional.empty(), NOW)).as(pattern.id()).containsKey(pattern.id() + " bends");
+      assertThat(PlanDefaults.of(wish, Optional.empty(), NOW))
+          .as(pattern.id())
+          .containsKey(pattern.id() + " bends");
     }
   }
 

@@ -216,9 +216,7 @@ class YieldTest {
             sum += needed[further][0];
             assertThat(sum)
                 .as(usual + " " + lost + " " + more + " " + further)
-                .isCloseTo(
-                    Yield.chance(more, more + 2 + further, loss),
-                    within(1e-6));
+                .isCloseTo(Yield.chance(more, more + 2 + further, loss), within(1e-6));
           }
         }
       }

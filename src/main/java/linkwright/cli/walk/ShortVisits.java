@@ -68,9 +68,7 @@ final class ShortVisits {
   }
 
   boolean note(String text) {
-    return text.isEmpty()
-        ? enter(Act.TO_BOOK, Act.NOTE, "")
-        : to(Act.TO_BOOK, () -> noted(text));
+    return text.isEmpty() ? enter(Act.TO_BOOK, Act.NOTE, "") : to(Act.TO_BOOK, () -> noted(text));
   }
 
   /** The whole of the line is the note, semicolons too. */

@@ -68,8 +68,7 @@ final class WalkBook {
 
   /** By its whole label any entry; by a number none that strikes: that would bring back. */
   private static List<Entry> meant(String typed, List<Entry> all, EntryLabels labels) {
-    List<Entry> whole =
-        all.stream().filter(entry -> labels.of(entry.id()).equals(typed)).toList();
+    List<Entry> whole = all.stream().filter(entry -> labels.of(entry.id()).equals(typed)).toList();
     return whole.isEmpty() && !typed.isEmpty()
         ? all.stream()
             .filter(

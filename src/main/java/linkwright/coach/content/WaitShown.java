@@ -10,8 +10,8 @@ package linkwright.coach.content;
  * @param loud whether it stands out at this moment; where it may flash, every other second
  * @param ends how it ends, in a few words; empty where the place says it
  */
-public record WaitShown(String name, String job, String left, boolean due, boolean loud, String ends)
-    implements Part {
+public record WaitShown(
+    String name, String job, String left, boolean due, boolean loud, String ends) implements Part {
   @Override
   public <R> R answer(PartCases<R> cases) {
     return cases.waiting(this);

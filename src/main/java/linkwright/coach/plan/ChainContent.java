@@ -172,9 +172,7 @@ public record ChainContent(
   /** Why a chain of thin wire takes longer than its routine says; empty for any other. */
   private String thinWire(Plan plan) {
     return Fineness.of(Optional.of(plan.wish())).counts()
-        ? "wire below "
-            + units.length(Fineness.ORDINARY_MM)
-            + " counted longer (common practice)"
+        ? "wire below " + units.length(Fineness.ORDINARY_MM) + " counted longer (common practice)"
         : "";
   }
 

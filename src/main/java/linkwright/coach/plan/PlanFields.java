@@ -93,9 +93,7 @@ final class PlanFields {
     Map<String, Sourced> taken =
         model
             .job()
-            .map(
-                job ->
-PlanDefaults.of(Map.of(), job.state(), model.handbook()))
+            .map(job -> PlanDefaults.of(Map.of(), job.state(), model.handbook()))
             .orElse(Map.of());
     return Form.of(Form.Purpose.PLAN, "The plan", "keep this plan", asked)
         .mapFields(field -> field.inWords(words))

@@ -126,8 +126,7 @@ final class WireForms {
                 lots.isEmpty() ? "" : lots.get(0),
                 "left and right go through the drawer",
                 lots),
-            Field.of(
-                "length", "length", "", "{mm:60}", Measure.LENGTH, model.settings().units())));
+            Field.of("length", "length", "", "{mm:60}", Measure.LENGTH, model.settings().units())));
   }
 
   static Form cut(Model model) {

@@ -10,8 +10,8 @@ import linkwright.quantity.UnitStyle;
  * A chain near the one wished that can be had.
  *
  * @param way what it takes
- * @param what the clasp's name, how many links, what comes before the size; empty where the size says
- *     it
+ * @param what the clasp's name, how many links, what comes before the size; empty where the size
+ *     says it
  * @param sizeMm the size it takes, mm; empty where there is none
  * @param lengthMm the finished length it gives, mm
  * @param change key of the wish → what to type there instead; an empty text empties the field

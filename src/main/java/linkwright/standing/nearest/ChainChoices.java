@@ -115,7 +115,8 @@ public final class ChainChoices {
     change.put(WishKeys.LINK_FORMERS, one.getKey() + "=" + exact(mm));
     List.of(WishKeys.LINK_LENGTH, WishKeys.LINK_WIDTH, WishKeys.LINK_BLANK, WishKeys.LINK_INSIDE)
         .forEach(key -> change.put(key, ""));
-    return planned(ChainChoice.Way.FIT_LINK, "links over a former of ", OptionalDouble.of(mm), change)
+    return planned(
+            ChainChoice.Way.FIT_LINK, "links over a former of ", OptionalDouble.of(mm), change)
         .filter(this::changes);
   }
 
