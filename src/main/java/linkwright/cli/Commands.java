@@ -1,6 +1,7 @@
 package linkwright.cli;
 
 import java.nio.file.InvalidPathException;
+import linkwright.cli.console.BadName;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
 import picocli.CommandLine;
@@ -64,6 +65,12 @@ public final class Commands {
     line.setUsageHelpWidth(WIDTH);
     line.setExpandAtFiles(false);
     line.setParameterExceptionHandler((wrong, typed) -> WrongUse.tell(wrong, here.err()::print));
+    line.setExecutionStrategy(
+        parsed ->
+            root.options(false)
+                .problem()
+                .map(root::wrong)
+                .orElseGet(() -> new CommandLine.RunLast().execute(parsed)));
     line.setExecutionExceptionHandler(
         (fault, command, parsed) -> {
           here.err()

@@ -1,4 +1,4 @@
-package linkwright.cli;
+package linkwright.cli.console;
 
 import java.nio.file.InvalidPathException;
 
