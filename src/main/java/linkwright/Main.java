@@ -37,7 +37,15 @@ public final class Main {
     }
   }
 
+  /** What was not heard was not done: it is told, and the shell that ran this knows. */
   static int run(Surroundings here, String... arguments) {
+    int status = done(here, arguments);
+    Optional<String> lost = here.out().lost();
+    lost.ifPresent(here.err()::say);
+    return lost.isPresent() && status == Exit.GOOD ? Exit.PROBLEMS : status;
+  }
+
+  private static int done(Surroundings here, String... arguments) {
     Optional<Read<StartOptions>> start = StartOptions.of(arguments);
     if (start.isEmpty()) {
       return Commands.run(here, arguments);

@@ -23,6 +23,8 @@ public final class BookChecks {
         .found()
         .ifPresent(
             book -> {
+              BookOpening.newer(path)
+                  .ifPresent(why -> problems.add(new Problem(path.toString(), 1, 1, why, "")));
               problems.addAll(book.problems());
               problems.addAll(
                   book.unknownSteps(id -> Optional.ofNullable(library.routines().get(id))));

@@ -35,6 +35,7 @@ final class BookExamination {
       home.leadsOut(home.drawer())
           .ifPresentOrElse(why -> wrong(home.drawer(), why), () -> look(home.drawer()));
     }
+    problems.addAll(GoneBooks.of(home));
     String what =
         count(books.size(), "book")
             + (drawer ? " and the drawer's, " : ", ")

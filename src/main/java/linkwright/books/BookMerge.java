@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -94,7 +95,7 @@ public record BookMerge(List<String> texts, List<Problem> problems, List<String>
               });
     }
     if (!unreadable.isEmpty()) {
-      return Read.bad(String.join(" ", unreadable));
+      return Read.bad(String.join(" ", new LinkedHashSet<>(unreadable)));
     }
     for (Source other : sources) {
       if (!sameJob(sources.get(0), other)) {
@@ -110,7 +111,8 @@ public record BookMerge(List<String> texts, List<Problem> problems, List<String>
     sources.forEach(source -> union.putAll(source.rows()));
     Map<String, List<ScannedLine>> byDevice = byDevice(union);
     problems.addAll(twice(byDevice));
-    return Read.good(new BookMerge(inOrder(union, byDevice), problems, summary(sources, byDevice)));
+    return Read.good(new BookMerge(
+            inOrder(union, byDevice), problems.stream().distinct().toList(), summary(sources, byDevice)));
   }
 
   /** The lines of two books, each given by its own, united. */

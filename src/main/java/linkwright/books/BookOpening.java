@@ -109,6 +109,17 @@ record BookOpening(
     return whyNoBook.map(Read::<byte[]>bad).orElseGet(() -> Read.good(bytes));
   }
 
+  /** That a book is of a format that is not known here; empty for all others. */
+  static Optional<String> newer(Path path) {
+    int format = read(path).map(BookMarks::format).orElse(BookText.FORMAT);
+    return format > BookText.FORMAT
+        ? Optional.of(
+            "A newer Linkwright wrote this book, in format "
+                + format
+                + ": what is known of it is shown, and nothing is written to it here.")
+        : Optional.empty();
+  }
+
   private static Path withoutLink(Path path) {
     try {
       return Files.isSymbolicLink(path) ? path.toRealPath() : path;
@@ -165,14 +176,9 @@ record BookOpening(
     if (refusal.isPresent()) {
       return Read.bad(refusal.get());
     }
-    int format = read(path).map(BookMarks::format).orElse(BookText.FORMAT);
-    if (format > BookText.FORMAT) {
-      return toLook(
-          path,
-          device,
-          "A newer Linkwright wrote this book, in format "
-              + format
-              + ": what is known of it is shown, and nothing is written to it here.");
+    Optional<String> newer = newer(path);
+    if (newer.isPresent()) {
+      return toLook(path, device, newer.get());
     }
     Optional<BookLock> lock;
     try {

@@ -115,7 +115,7 @@ final class Continuity {
         row.line(),
         1,
         which + ".",
-        "Bring them back from a copy of the book: linkwright merge takes both together.");
+        (now > before + 2 ? "Bring them back" : "Bring it back") + " from a copy of the book: linkwright merge takes both together.");
   }
 
   private static BookLine entry(ScannedLine row) {

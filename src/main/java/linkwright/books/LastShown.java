@@ -16,6 +16,7 @@ import linkwright.files.Home;
 import linkwright.files.ProblemList;
 import linkwright.files.Values;
 import linkwright.files.YamlScalar;
+import linkwright.job.EntryId;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
 
@@ -33,6 +34,9 @@ final class LastShown {
    */
   record Shown(int number, String check) {}
 
+  /** What the name of such a file ends in. */
+  static final String ENDING = ".last";
+
   private final Path file;
   private final Map<String, Shown> byDevice;
 
@@ -43,7 +47,7 @@ final class LastShown {
 
   /** What is remembered of a book; nothing if there is no such file or it cannot be read. */
   static LastShown of(Path book) {
-    Path file = BookLock.beside(book, ".last");
+    Path file = BookLock.beside(book, ENDING);
     Map<String, Shown> byDevice = new LinkedHashMap<>();
     if (Files.isRegularFile(file)) {
       ProblemList unread = new ProblemList(file.toString());
@@ -96,6 +100,9 @@ final class LastShown {
 
   /** What was shown as done and is not in the book. */
   List<Problem> problems(String book, List<ScannedLine> rows, int lastLine) {
+    if (rows.isEmpty() && !byDevice.isEmpty()) {
+      return List.of(emptied(book));
+    }
     List<Problem> problems = new ArrayList<>();
     byDevice.forEach(
         (device, shown) -> {
@@ -110,6 +117,37 @@ final class LastShown {
           }
         });
     return problems;
+  }
+
+  /** What to tell where the whole book is gone; nothing where no entry of it was shown. */
+  List<Problem> gone(Path book) {
+    return byDevice.isEmpty()
+        ? List.of()
+        : List.of(
+            new Problem(
+                book.toString(),
+                0,
+                0,
+                book.getFileName() + " is gone; " + shown(),
+                "Bring it back from a copy. If you took it away yourself, take "
+                    + file.getFileName()
+                    + " away too."));
+  }
+
+  /** What to tell of a book in which nothing stands any more. */
+  private Problem emptied(String book) {
+    return new Problem(
+        book, 1, 1, "This book was emptied; " + shown(), "Bring it back from a copy.");
+  }
+
+  private String shown() {
+    List<String> entries = new ArrayList<>();
+    byDevice.forEach((device, last) -> entries.add(new EntryId(device, last.number()).toString()));
+    String which =
+        byDevice.size() == 1
+            ? "entry " + byDevice.values().iterator().next().number()
+            : "entries " + String.join(", ", entries);
+    return which + (byDevice.size() == 1 ? " was" : " were") + " shown as done.";
   }
 
   private static Problem gone(String book, int lastLine, String device, Shown shown) {

@@ -103,7 +103,7 @@ final class AgainCommand implements Callable<Integer> {
     List<Entry> entries = EntryLines.entries(looked.orThrow().lines());
     Handbook handbook = Start.handbook(library, home);
     JobState earlier = JobState.replay(entries, handbook.stages());
-    return again(earlier, handbook.forJob(job, entries));
+    return again(earlier, handbook.forJob(job, entries), handbook.forJob("", List.of()));
   }
 
   private Map<String, String> changes() {
@@ -115,12 +115,12 @@ final class AgainCommand implements Callable<Integer> {
     return changes;
   }
 
-  private int again(JobState earlier, Handbook handbook) {
+  /** The earlier job teaches the next one, too. */
+  private int again(JobState earlier, Handbook handbook, Handbook next) {
     Surroundings here = root.here();
     Choices choices = Choices.load(root.home());
     UnitStyle units = choices.user().units();
     MadeAgain again = MadeAgain.of(earlier, handbook, changes(), units);
-    Handbook next = handbook.forJob("", List.of());
     Standing standing = Standing.ofTyped(again.wish(), again.begun(earlier, next), next);
     CountedPlan counted = standing.counted().saidIn(units);
     Optional<String> wrong =
@@ -134,7 +134,7 @@ final class AgainCommand implements Callable<Integer> {
     List<Part> parts = new AgainContent(units, JobPrices.of(earlier, handbook)).of(again, standing);
     if (answer.forReading()) {
       String called = again.wish().getOrDefault(WishKeys.JOB, earlier.course().name());
-      here.out().sayAll(PlanText.of(called, parts));
+      PlanText.of(called, parts).forEach(line -> here.out().say(choices.user().words().show(line)));
     } else {
       answer.print(root, "again", parts);
     }

@@ -79,6 +79,10 @@ final class BenchCommand implements Callable<Integer> {
     }
     Library library = Library.load(root.home());
     here.err().sayAll(Located.all(library.bench().problems()));
+    if (!changes.isEmpty() && !library.bench().problems().isEmpty()) {
+      here.err().say("Written into bench.yaml: " + String.join("; ", set) + ". Mend the rest too.");
+      return Exit.PROBLEMS;
+    }
     Choices choices = Choices.load(root.home());
     List<Part> parts =
         new OwnBenchContent(

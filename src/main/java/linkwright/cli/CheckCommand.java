@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import linkwright.books.BookChecks;
+import linkwright.books.GoneBooks;
 import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
 import linkwright.disk.DiskTrouble;
@@ -80,6 +81,7 @@ final class CheckCommand implements Callable<Integer> {
     }
     List<Problem> problems = new ArrayList<>(Checking.check(root.home(), asked, BookChecks::of));
     if (asked.isEmpty()) {
+      problems.addAll(GoneBooks.of(root.home()));
       problems.addAll(StudentsFile.load(root.home()).problems());
       Choices.load(root.home()).problems().stream()
           .filter(problem -> !problems.contains(problem))
@@ -89,7 +91,7 @@ final class CheckCommand implements Callable<Integer> {
     problems.replaceAll(each -> typed ? Located.asTyped(each) : each);
     if (as.orThrow() == OutForm.TEXT) {
       root.here().out().sayAll(Located.all(problems));
-      root.here().out().say(count(problems.size()));
+      root.here().out().say(count(problems.stream().mapToInt(Problem::stands).sum()));
     } else {
       root.here().out().print(as.orThrow().written("problems", rows(problems), COLUMNS));
     }

@@ -69,7 +69,7 @@ final class ClassCommand implements Callable<Integer> {
     if (!Files.isDirectory(path.orThrow())) {
       return root.wrong("There is no folder " + path.orThrow() + ".");
     }
-    if (form.isPresent()) {
+    if (form.isPresent() || !(plain || root.here().environment().terminal())) {
       return answer(path.orThrow().toString());
     }
     return root.start(
@@ -81,14 +81,15 @@ final class ClassCommand implements Callable<Integer> {
 
   /** The same as the place says, as lines or rows. */
   private int answer(String folderName) {
-    Read<OutForm> as = OutForm.named(form.orElseThrow());
+    Read<OutForm> as = OutForm.named(form.orElse("text"));
     if (as instanceof Read.Bad<OutForm> bad) {
       return root.wrong(bad.sentence());
     }
     ZoneId zone = ZoneId.systemDefault();
     Handbook handbook = Start.handbook(Library.load(root.home()));
     Message.ClassRead read = StudentBooks.classOf(root.home(), folderName, zone, handbook);
-    Roster roster = names ? read.roster() : new Roster(Map.of(), read.roster().gapDays());
+    Roster roster =
+        names ? read.room().named(read.roster()) : new Roster(Map.of(), read.roster().gapDays());
     List<Part> parts =
         ClassContent.of(read.room(), roster, handbook, root.here().clock().instant(), zone, -1);
     if (as.orThrow() == OutForm.TEXT) {

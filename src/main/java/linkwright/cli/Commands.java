@@ -4,6 +4,7 @@ import java.nio.file.InvalidPathException;
 import linkwright.cli.console.BadName;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
+import linkwright.cli.console.TraceFile;
 import picocli.CommandLine;
 
 /** The commands that are typed behind {@code linkwright}. */

@@ -93,6 +93,9 @@ final class DrawerCommand implements Callable<Integer> {
     }
     DrawerBook.problems(root.home()).forEach(here.err()::say);
     Drawer drawer = handbook.drawer();
+    if (drawer.lots().isEmpty() && !DrawerBook.problems(root.home()).isEmpty()) {
+      return Exit.PROBLEMS;
+    }
     List<Part> parts =
         new DrawerContent(Choices.load(root.home()).user().units())
             .of(

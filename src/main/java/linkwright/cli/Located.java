@@ -24,7 +24,7 @@ final class Located {
     if (problem.line() > 0) {
       place.append(':').append(problem.line()).append(':').append(Math.max(1, problem.column()));
     }
-    return place.isEmpty() ? text : place + ": " + text;
+    return place.isEmpty() || problem.namesFile() ? text : place + ": " + text;
   }
 
   /** All that is wrong with what can be looked up, with her bench and with the drawer. */

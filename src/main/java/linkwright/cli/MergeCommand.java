@@ -61,7 +61,10 @@ final class MergeCommand implements Callable<Integer> {
     Path to = paths.orThrow().get(books.size()).toAbsolutePath();
     for (Path book : from) {
       if (!Files.isRegularFile(book)) {
-        return root.wrong("There is no book " + book + ".");
+        return root.wrong(
+            Files.exists(book)
+                ? book + " is no book: it is no ordinary file."
+                : "There is no book " + book + ".");
       }
     }
     if (!to.toString().endsWith(".yaml")) {

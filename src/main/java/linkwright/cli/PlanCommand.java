@@ -27,6 +27,7 @@ import linkwright.job.JobState;
 import linkwright.plain.PlainLines;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.Read;
+import linkwright.shell.BookOfJob;
 import linkwright.shell.Start;
 import linkwright.standing.CountedPlan;
 import linkwright.standing.Handbook;
@@ -119,7 +120,9 @@ final class PlanCommand implements Callable<Integer> {
     Path book = root.home().jobs().resolve(file + ".yaml");
     return Files.exists(path)
         ? Read.good(path)
-        : Files.exists(book) ? Read.good(book) : Read.bad("There is no file " + path + ".");
+        : Files.exists(book)
+            ? Read.good(book)
+            : Read.bad("There is no file " + path + "." + BookOfJob.near(file, root.home()));
   }
 
   /** A plan with what it was made of: the wish as typed and the job it stands in. */

@@ -8,6 +8,7 @@ import linkwright.cli.console.BadName;
 import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
+import linkwright.cli.console.TraceFile;
 import linkwright.cli.walk.Opening;
 import linkwright.cli.walk.Walk;
 import linkwright.coach.kernel.Message;
@@ -77,7 +78,8 @@ public final class Starting {
       if (noWindow) {
         here.err().say(NO_WINDOW);
       }
-      return here.environment().isDumb()
+      // Who asked for a place hears it in lines; the plan of a job answers something else.
+      return here.environment().isDumb() || led.isPresent()
           ? plain(home, choices, here, job, led)
           : glance(home, choices, here);
     }

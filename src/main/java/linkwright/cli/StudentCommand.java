@@ -89,6 +89,11 @@ final class StudentCommand implements Callable<Integer> {
     String typed = name.orElse(Roster.OWN);
     Optional<String> id =
         file.roster().find(typed).or(() -> StudentBooks.isThere(root.home(), typed));
+    if (id.isEmpty() && !file.problems().isEmpty()) {
+      // What cannot be read may well hold that name.
+      root.here().err().say("Mend students.yaml first: it tells who your students are.");
+      return Exit.PROBLEMS;
+    }
     if (id.isEmpty()) {
       return root.wrong(
           "There is no student \""

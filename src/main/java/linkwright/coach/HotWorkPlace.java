@@ -90,7 +90,9 @@ final class HotWorkPlace implements Place {
       String mention = ActMention.of(act) + pedal + ": " + says(model, act);
       parts.add(act == Act.FLAMES_OUT ? new Prose(Prose.Kind.MAIN, mention) : Prose.says(mention));
     }
-    open.lit().or(open::hot).ifPresent(word -> parts.add(Prose.aside(HotWorkWords.who(word))));
+    open.lit()
+        .or(open::hot)
+        .ifPresent(word -> parts.add(Prose.aside(HotWorkWords.who(model, word))));
     parts.add(
         Prose.says(
             open.lit().isPresent()

@@ -79,6 +79,7 @@ public final class Pages {
                     wait.job(),
                     Clock.running(wait.run().left(model.steady()).toSeconds()),
                     wait.run().rings(model.steady()),
+                    !model.settings().animate() || model.steady().getEpochSecond() % 2 == 0,
                     ""));
   }
 

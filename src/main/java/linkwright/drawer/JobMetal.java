@@ -67,12 +67,19 @@ public record JobMetal(
   }
 
   /**
+   * Whether its chain was weighed: what the plan reckoned of one that was not is no metal of its.
+   */
+  boolean chainWeighed() {
+    return in.chainG().isPresent();
+  }
+
+  /**
    * What was accounted for when it was closed, g: as the closing had it, clasp and solder off the
    * chain; of a job closed before figures were kept the chain as it was weighed.
    */
   double accountedG() {
     Map<String, Double> kept = figures.orElse(Map.of());
-    return kept.containsKey(Accounts.METAL_OUT_G)
+    return chainWeighed() && kept.containsKey(Accounts.METAL_OUT_G)
         ? kept.get(Accounts.METAL_OUT_G) - kept.getOrDefault(Accounts.UNACCOUNTED_G, 0.0)
         : in.chainG().orElse(0) + in.wireReturnedG().orElse(0) + scrapG();
   }

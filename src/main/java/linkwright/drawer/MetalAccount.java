@@ -14,14 +14,15 @@ import linkwright.reference.Solder;
 /**
  * Where a metal went, in grams of alloy: what came into the drawer, what went into work, and what
  * came of that once a job was closed. What is lost is what the closing could not account for; where
- * nothing was weighed out for a job, what it took out of the drawer counts.
+ * nothing was weighed out for a job, what it took out of the drawer counts. Of a job that was
+ * closed with no chain weighed nothing is in chains, and what is not accounted for is not lost.
  *
  * @param metal the metal, by id
  * @param fineShare its precious metal, 0 to 1; empty where its fineness is not known
  * @param cameG into the drawer
  * @param workG into work
- * @param openG in work still: of jobs that are not closed
- * @param chainG in finished chains, clasp and solder off
+ * @param openG in work still: of jobs that are not closed, or whose chain nobody weighed
+ * @param chainG in finished chains as they were weighed, clasp and solder off
  * @param backG back as wire
  * @param cleanG clean scrap
  * @param solderedG soldered scrap
@@ -148,7 +149,9 @@ public record MetalAccount(
       soldered += in.solderedScrapG().orElse(0);
       filings += in.filingsG().orElse(0);
       sweeps += in.sweepsG().orElse(0);
-      lost += into > 0 ? into - unweighed - job.accountedG() : 0;
+      double gone = into > 0 ? into - unweighed - job.accountedG() : 0;
+      lost += job.chainWeighed() ? gone : 0;
+      open += job.chainWeighed() ? 0 : gone;
     }
 
     MetalAccount account(String metal, OptionalDouble share) {

@@ -23,6 +23,8 @@ public record CsvTable(List<String> headings, List<CsvRow> rows, List<Problem> p
   private static final Pattern UNIT =
       Pattern.compile("(.*?)[ _(\\[]+(mm|cm|m|in|g|mg|dwt|ozt|gr)[)\\]]?");
 
+  private static final Pattern NUMBER = Pattern.compile("[-+]?[0-9][0-9.,/ ]*");
+
   /** Copies the lists. */
   public CsvTable {
     headings = List.copyOf(headings);
@@ -68,10 +70,22 @@ public record CsvTable(List<String> headings, List<CsvRow> rows, List<Problem> p
     return bare.strip().toLowerCase(Locale.ROOT).replace('_', ' ').replace('-', ' ');
   }
 
-  /** A bare number takes the unit of its heading; what has one of its own keeps it. */
-  private static String value(String heading, String cell) {
-    boolean number = cell.matches("[-+]?[0-9][0-9.,/ ]*");
-    return number ? withUnit(heading).map(unit -> cell + " " + unit.group(2)).orElse(cell) : cell;
+  /**
+   * A heading, taken apart once for all rows.
+   *
+   * @param column what heads the column, without its unit
+   * @param unit the unit behind it with a space before; empty where none stands there
+   */
+  private record Heading(String column, String unit) {
+    static Heading of(String written) {
+      return new Heading(
+          CsvTable.column(written), withUnit(written).map(unit -> " " + unit.group(2)).orElse(""));
+    }
+
+    /** A bare number takes the unit of its heading; what has one of its own keeps it. */
+    String value(String cell) {
+      return !unit.isEmpty() && NUMBER.matcher(cell).matches() ? cell + unit : cell;
+    }
   }
 
   private static final class Reading {
@@ -95,6 +109,7 @@ public record CsvTable(List<String> headings, List<CsvRow> rows, List<Problem> p
     CsvTable table() {
       List<String> headings = new ArrayList<>();
       List<CsvRow> rows = new ArrayList<>();
+      List<Heading> known = new ArrayList<>();
       while (at < text.length()) {
         int begun = line;
         List<String> cells = cells();
@@ -103,9 +118,10 @@ public record CsvTable(List<String> headings, List<CsvRow> rows, List<Problem> p
         }
         if (headings.isEmpty()) {
           headings.addAll(cells);
+          headings.forEach(each -> known.add(Heading.of(each)));
           doubled(headings, begun);
         } else {
-          rows.add(row(begun, headings, cells));
+          rows.add(row(begun, known, cells));
         }
       }
       if (headings.isEmpty()) {
@@ -131,7 +147,7 @@ public record CsvTable(List<String> headings, List<CsvRow> rows, List<Problem> p
                           "Keep one of them.")));
     }
 
-    private CsvRow row(int begun, List<String> headings, List<String> cells) {
+    private CsvRow row(int begun, List<Heading> headings, List<String> cells) {
       if (cells.size() > headings.size()) {
         problems.add(
             new Problem(
@@ -145,7 +161,7 @@ public record CsvTable(List<String> headings, List<CsvRow> rows, List<Problem> p
       for (int i = 0; i < Math.min(headings.size(), cells.size()); i++) {
         String cell = cells.get(i).strip();
         if (!cell.isEmpty()) {
-          values.put(column(headings.get(i)), value(headings.get(i), cell));
+          values.put(headings.get(i).column(), headings.get(i).value(cell));
         }
       }
       return new CsvRow(begun, values);

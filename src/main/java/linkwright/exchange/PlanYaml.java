@@ -37,6 +37,17 @@ public final class PlanYaml {
     values.put("joints", plan.joints());
     values.put("solder_pieces", plan.joints());
     values.put("solder_piece_mm", plan.solderPieceMm());
+    values.put(
+        "solder_by_size",
+        plan.solderPieces().stream()
+            .map(
+                each -> {
+                  Map<String, Object> one = new LinkedHashMap<>();
+                  one.put("pieces", each.joints());
+                  one.put("piece_mm", each.pieceMm());
+                  return one;
+                })
+            .toList());
     values.put("weakest", plan.pull().what());
     values.put("butted_n", plan.pull().buttedN());
     values.put("soldered_n", plan.pull().solderedN());
@@ -130,6 +141,8 @@ public final class PlanYaml {
     values.put("wire_spare_rings_mm", plan.wireSpareRingsMm());
     values.put("wire_total_mm", plan.wireTotalMm());
     values.put("wire_short_mm", wire.shortMm());
+    values.put("wire_short_links_mm", wire.shortLinksMm());
+    values.put("wire_short_rings_mm", wire.shortRingsMm());
     List<Object> cuts = new ArrayList<>();
     ChainWish wish = plan.wish();
     asTyped(wish.stockMm(), wire.links()).forEach(bar -> cuts.add(cut(bar, false)));

@@ -1,6 +1,8 @@
 package linkwright.exchange;
 
 import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -8,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import linkwright.hands.Verdicts;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
@@ -30,7 +33,7 @@ import linkwright.standing.Standing;
  * What the rows of a table come to as entries. Either all of them can be entered or none is.
  *
  * @param facts the entries, in the order of the rows
- * @param problems what is wrong, each with its line
+ * @param problems what is wrong, each with its line: the first, and how many more
  */
 public record TakenIn(List<Fact> facts, List<Problem> problems) {
   /** Said where rows of a closed job are to be entered. */
@@ -84,15 +87,15 @@ public record TakenIn(List<Fact> facts, List<Problem> problems) {
   /** Test pieces; wire and formers that no column tells are those of the job's plan. */
   public static TakenIn pieces(String file, CsvTable table, Standing standing) {
     Rows rows = new Rows(file, table, PIECES, List.of("blank"));
+    List<String> formerColumns =
+        table.columns().stream().filter(column -> column.startsWith(FORMER)).toList();
     Optional<ChainWish> wish = standing.counted().wish();
     for (CsvTable.CsvRow row : table.rows()) {
       Map<String, Double> formers =
           new LinkedHashMap<>(wish.map(known -> known.link().formersMm()).orElse(Map.of()));
-      for (String column : table.columns()) {
-        if (column.startsWith(FORMER)) {
-          rows.number(row, column, text -> Length.readSize(text).map(Length::mm))
-              .ifPresent(mm -> formers.put(column.substring(FORMER.length()), mm));
-        }
+      for (String column : formerColumns) {
+        rows.number(row, column, text -> Length.readSize(text).map(Length::mm))
+            .ifPresent(mm -> formers.put(column.substring(FORMER.length()), mm));
       }
       List<String> verdicts = new ArrayList<>();
       for (String column : List.of("verdict", "verdict 2")) {
@@ -155,15 +158,22 @@ public record TakenIn(List<Fact> facts, List<Problem> problems) {
   /** Lots that came into the drawer. */
   public static TakenIn stock(String file, CsvTable table, Reference reference) {
     Rows rows = new Rows(file, table, STOCK, List.of("lot", "metal"));
+    Map<String, Read<String>> metals = new HashMap<>();
+    Map<String, Read<String>> solders = new HashMap<>();
     for (CsvTable.CsvRow row : table.rows()) {
       if (row.of("lot").isEmpty()) {
         rows.missing(row, "lot", "silver 0.9 March");
       }
-      Read<String> metal = reference.metal(row.of("metal")).map(found -> found.id());
+      Read<String> metal =
+          metals.computeIfAbsent(
+              row.of("metal"), typed -> reference.metal(typed).map(found -> found.id()));
       Read<String> alloy =
-          metal.isGood() ? metal : reference.solder(row.of("metal")).map(found -> found.id());
+          metal.isGood()
+              ? metal
+              : solders.computeIfAbsent(
+                  row.of("metal"), typed -> reference.solder(typed).map(found -> found.id()));
       if (!alloy.isGood()) {
-        rows.wrong(row, "metal", metal.problem().orElse(""));
+        rows.wrong(row, "metal", () -> metal.problem().orElse(""));
       }
       OptionalDouble wire = rows.thickness(row);
       OptionalDouble length = rows.size(row, "length");
@@ -189,13 +199,19 @@ public record TakenIn(List<Fact> facts, List<Problem> problems) {
 
   /** Reads cells and gathers what is wrong with them. */
   private static final class Rows {
+    /** Nobody reads a thousand. */
+    private static final int MOST_TOLD = 20;
+
     private final String file;
     private final List<Fact> facts = new ArrayList<>();
     private final List<Problem> problems;
+    private final BitSet lines = new BitSet();
+    private int untold;
 
     Rows(String file, CsvTable table, List<String> known, List<String> needed) {
       this.file = file;
       this.problems = new ArrayList<>(table.problems());
+      problems.forEach(each -> lines.set(each.line()));
       List<String> columns = table.columns();
       for (String column : columns) {
         boolean taken =
@@ -227,18 +243,31 @@ public record TakenIn(List<Fact> facts, List<Problem> problems) {
     }
 
     TakenIn taken() {
-      return new TakenIn(problems.isEmpty() ? facts : List.of(), problems);
+      if (problems.isEmpty()) {
+        return new TakenIn(facts, problems);
+      }
+      List<Problem> told =
+          new ArrayList<>(problems.subList(0, Math.min(MOST_TOLD, problems.size())));
+      int more = problems.size() + untold - told.size();
+      if (more > 0) {
+        told.add(Problem.more(file, more));
+      }
+      return new TakenIn(List.of(), told);
     }
 
-    void wrong(CsvTable.CsvRow row, String column, String sentence) {
-      problems.add(new Problem(file, row.line(), 0, column + ": " + sentence, ""));
+    /** What is wrong is put into words only where it is told: that may take long. */
+    void wrong(CsvTable.CsvRow row, String column, Supplier<String> sentence) {
+      lines.set(row.line());
+      if (problems.size() >= MOST_TOLD) {
+        untold++;
+        return;
+      }
+      problems.add(new Problem(file, row.line(), 0, column + ": " + sentence.get(), ""));
     }
 
     void missing(CsvTable.CsvRow row, String column, String example) {
-      boolean told =
-          problems.stream().anyMatch(each -> each.line() == row.line() || each.line() == 1);
-      if (!told) {
-        wrong(row, column, "nothing stands there: write " + example + ".");
+      if (!lines.get(row.line()) && !lines.get(1)) {
+        wrong(row, column, () -> "nothing stands there: write " + example + ".");
       }
     }
 
@@ -248,7 +277,7 @@ public record TakenIn(List<Fact> facts, List<Problem> problems) {
         return OptionalDouble.empty();
       }
       Read<Double> read = reading.apply(row.of(column));
-      read.problem().ifPresent(sentence -> wrong(row, column, sentence));
+      read.problem().ifPresent(sentence -> wrong(row, column, () -> sentence));
       return read.map(OptionalDouble::of).orElse(OptionalDouble.empty());
     }
 
@@ -262,7 +291,7 @@ public record TakenIn(List<Fact> facts, List<Problem> problems) {
 
     Optional<Integer> count(CsvTable.CsvRow row) {
       Read<Integer> count = Count.read(row.of("count"), 1, Count.MOST);
-      count.problem().ifPresent(sentence -> wrong(row, "count", sentence));
+      count.problem().ifPresent(sentence -> wrong(row, "count", () -> sentence));
       return count.found();
     }
 
@@ -274,7 +303,8 @@ public record TakenIn(List<Fact> facts, List<Problem> problems) {
       wrong(
           row,
           column,
-          "“"
+          () ->
+              "“"
               + row.of(column)
               + "” is none of these: "
               + String.join(", ", known)

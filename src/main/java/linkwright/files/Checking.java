@@ -157,7 +157,13 @@ public final class Checking {
     if (!Files.isRegularFile(path)) {
       return false;
     }
+    // What a book showed is remembered beside it, though the book itself was emptied.
+    Path remembered =
+        path.resolveSibling(path.getFileName().toString().replaceFirst("\\.yaml$", "") + ".last");
     try (InputStream in = Files.newInputStream(path)) {
+      if (Files.size(path) == 0 && Files.isRegularFile(remembered)) {
+        return true;
+      }
       // No more than that: there are files that are one line of gigabytes.
       String start = new String(in.readNBytes(HEAD_BYTES), StandardCharsets.ISO_8859_1);
       return start

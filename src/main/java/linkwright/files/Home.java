@@ -172,6 +172,10 @@ public record Home(Path folder) {
 
   /** Whatever ends in .yaml and is no folder; a sentence if the folder cannot be looked through. */
   private static Read<List<Path>> listed(Path folder, int depth) {
+    Optional<String> hidden = DiskTrouble.toLookAt(folder);
+    if (hidden.isPresent()) {
+      return Read.bad(hidden.get());
+    }
     if (!Files.isDirectory(folder)) {
       return Files.exists(folder, LinkOption.NOFOLLOW_LINKS)
           ? Read.bad(folder + " is not a folder: move it away.")

@@ -57,14 +57,7 @@ public final class ProblemList {
       return List.copyOf(problems);
     }
     List<Problem> told = new ArrayList<>(problems.subList(0, MOST_TOLD));
-    int more = problems.size() - MOST_TOLD;
-    told.add(
-        new Problem(
-            file,
-            0,
-            0,
-            more == 1 ? "One problem more." : more + " problems more.",
-            "Mend these first, then check again."));
+    told.add(Problem.more(file, problems.size() - MOST_TOLD));
     return List.copyOf(told);
   }
 

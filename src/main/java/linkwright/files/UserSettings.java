@@ -75,6 +75,9 @@ public record UserSettings(
           "say",
           "say-kinds");
 
+  private static final List<String> KINDS =
+      List.of("cautions", "waits", "counts", "steps", "still-to-do", "clicks", "tones");
+
   /** The smallest letters of the window, points. */
   public static final int SMALLEST_FONT = 8;
 
@@ -121,8 +124,8 @@ public record UserSettings(
             from.optional("flash", Values::flag).orElse(USUAL.flash),
             from.optional("mouse", Values::flag).orElse(USUAL.mouse),
             from.optional("say", Read::good),
-            from.optional("say-kinds", Read::good),
-            from.optional("screen-bars", Read::good));
+            from.optional("say-kinds", UserSettings::kinds),
+            from.optional("screen-bars", UserSettings::bars));
     from.sound();
     return settings;
   }
@@ -201,6 +204,27 @@ public record UserSettings(
     return loaded.problems().isEmpty()
         ? Read.good(loaded.settings())
         : Read.bad(loaded.problems().get(0).sentence());
+  }
+
+  private static Read<String> kinds(String text) {
+    for (String kind : text.strip().split("[,\\s]+", -1)) {
+      if (!kind.isEmpty() && !KINDS.contains(kind)) {
+        return Read.bad("“" + kind + "” is none of these: " + String.join(", ", KINDS) + ".");
+      }
+    }
+    return Read.good(text);
+  }
+
+  private static Read<String> bars(String text) {
+    for (String bar : text.split(";", -1)) {
+      if (!bar.isBlank() && !bar.contains(" at ")) {
+        return Read.bad(
+            "“"
+                + bar.strip()
+                + "” is no bar on a screen: 82.3 mm at 18 points on 1400 x 900 is one.");
+      }
+    }
+    return Read.good(text);
   }
 
   private static Read<Integer> fontSize(String text) {

@@ -22,7 +22,8 @@ public record Fineness(double linkWireMm, double ringWireMm) {
   /** Where no wire is known. */
   public static final Fineness UNKNOWN = new Fineness(0, 0);
 
-  private static final double ORDINARY_MM = 0.8;
+  /** Wire of that thickness and more takes what the routine says, mm. */
+  public static final double ORDINARY_MM = 0.8;
 
   /** That of a wished chain. */
   public static Fineness of(Optional<ChainWish> wish) {
@@ -31,6 +32,11 @@ public record Fineness(double linkWireMm, double ringWireMm) {
                 new Fineness(
                     known.wireMm(), known.ring().map(WishedRing::wireMm).orElseGet(known::wireMm)))
         .orElse(UNKNOWN);
+  }
+
+  /** Whether some of the wire is so thin that its pieces are counted longer. */
+  public boolean counts() {
+    return times(PieceKind.LINK) > 1 || times(PieceKind.RING) > 1;
   }
 
   /**

@@ -11,7 +11,6 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
-import java.util.function.ToIntFunction;
 import java.util.stream.Stream;
 import linkwright.fit.EarlierJob;
 import linkwright.fit.EarlierWork;
@@ -145,47 +144,69 @@ public final class Hands {
   }
 
   /**
-   * The share of a kind of piece that is lost for good, older jobs less; empty if none was made.
-   */
-  public OptionalDouble lossShare(PieceKind kind) {
-    return share(kind, StageResult::scrapped);
-  }
-
-  /**
    * The same drawn towards a usual share, as if {@value #USUAL_WEIGHT} pieces had been seen at it.
    *
    * @param usual the usual share, 0 to 1
    */
   public OptionalDouble loss(PieceKind kind, double usual) {
-    double[] seen = seen(kind, StageResult::scrapped);
+    double[] seen = seen(kind);
     return seen[1] > 0
         ? OptionalDouble.of((seen[0] + USUAL_WEIGHT * usual) / (seen[1] + USUAL_WEIGHT))
         : OptionalDouble.empty();
   }
 
-  /** How often one is sent back, of those that came through its first stage or were lost. */
+  /**
+   * The share of tries at a kind's joint that go back, older jobs less: six that went back on nine
+   * links are six of fifteen tries. Empty if none was made.
+   */
   public OptionalDouble redoShare(PieceKind kind) {
-    return share(kind, StageResult::sentBack);
+    double weight = 1;
+    double back = 0;
+    double tries = 0;
+    for (int i = counting.size() - 1; i >= 0; i--) {
+      List<StageResult> all = results(counting.get(i), kind);
+      int again = all.stream().mapToInt(StageResult::sentBack).sum();
+      int good =
+          all.stream()
+              .filter(stage -> again == 0 || stage.sentBack() > 0)
+              .mapToInt(StageResult::stayed)
+              .max()
+              .orElse(0);
+      if (again + good > 0) {
+        back += weight * again;
+        tries += weight * (again + good);
+        weight *= KEPT;
+      }
+    }
+    return tries > 0 ? OptionalDouble.of(back / tries) : OptionalDouble.empty();
   }
 
-  private OptionalDouble share(PieceKind kind, ToIntFunction<StageResult> failed) {
-    double[] seen = seen(kind, failed);
+  private static List<StageResult> results(TaughtJob job, PieceKind kind) {
+    return job.stages().entrySet().stream()
+        .filter(stage -> stage.getKey().startsWith(kind + " "))
+        .map(Map.Entry::getValue)
+        .toList();
+  }
+
+  /**
+   * The share of a kind of piece that is lost for good, older jobs less; empty if none was made.
+   */
+  public OptionalDouble lossShare(PieceKind kind) {
+    double[] seen = seen(kind);
     return seen[1] > 0 ? OptionalDouble.of(seen[0] / seen[1]) : OptionalDouble.empty();
   }
 
-  /** Pieces that failed and pieces that were made, older ones less. */
-  private double[] seen(PieceKind kind, ToIntFunction<StageResult> failed) {
+  /** Pieces that were lost and pieces that were made, older ones less. */
+  private double[] seen(PieceKind kind) {
     double weight = 1;
     double bad = 0;
     double made = 0;
     for (int i = counting.size() - 1; i >= 0; i--) {
       int through = 0;
       int gone = 0;
-      for (Map.Entry<String, StageResult> stage : counting.get(i).stages().entrySet()) {
-        if (stage.getKey().startsWith(kind + " ")) {
-          through = Math.max(through, stage.getValue().through());
-          gone += failed.applyAsInt(stage.getValue());
-        }
+      for (StageResult stage : results(counting.get(i), kind)) {
+        through = Math.max(through, stage.through());
+        gone += stage.scrapped();
       }
       if (through > 0) {
         bad += weight * gone;

@@ -1,11 +1,13 @@
 package linkwright.hands;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import linkwright.fit.EarlierJob;
 import linkwright.fit.LinkSize;
@@ -17,6 +19,7 @@ import linkwright.job.JobState;
 import linkwright.job.PriceList;
 import linkwright.job.Strikes;
 import linkwright.job.TimeSheet;
+import linkwright.job.TimerRun;
 import linkwright.job.WaitEnd;
 import linkwright.link.Pattern;
 import linkwright.plan.ChainWish;
@@ -24,7 +27,6 @@ import linkwright.plan.WishKeys;
 import linkwright.plan.WishReading;
 import linkwright.quantity.Decimals;
 import linkwright.reference.Reference;
-import linkwright.routine.Counts;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
 
@@ -88,7 +90,7 @@ public record TaughtJob(
         batch(counting),
         wish.flatMap(known -> pieces(known, state)),
         StageResult.of(counting),
-        routine.map(known -> paces(known, state.times(), Fineness.of(wish))).orElse(Map.of()),
+        routine.map(known -> paces(known, state, Fineness.of(wish))).orElse(Map.of()),
         typed(state),
         pickle(counting));
   }
@@ -173,17 +175,27 @@ public record TaughtJob(
                         size.get()));
   }
 
-  private static Map<String, Pace> paces(Routine routine, TimeSheet times, Fineness fineness) {
+  /** A step teaches its time once it was done: opened, passed or skipped it teaches none. */
+  private static Map<String, Pace> paces(Routine routine, JobState state, Fineness fineness) {
     Map<String, Pace> paces = new LinkedHashMap<>();
+    TimeSheet times = state.times();
     for (Step step : routine.steps()) {
       double seconds = times.secondsByStep().getOrDefault(step.id(), 0.0);
-      boolean each = step.counts() == Counts.EACH;
       int come =
-          each
-              ? times.throughByStep().getOrDefault(step.id(), 0)
-              : Math.max(1, times.timesByStep().getOrDefault(step.id(), 0));
-      if (seconds > 0 && come > 0) {
-        double longer = Pace.pieceOf(step).map(fineness::times).orElse(1.0);
+          switch (step.counts()) {
+            case EACH -> times.throughByStep().getOrDefault(step.id(), 0);
+            case BATCH -> times.timesByStep().getOrDefault(step.id(), 0);
+            case NOTHING ->
+                state.course().stepsDone().contains(step.id())
+                    ? Math.max(1, times.timesByStep().getOrDefault(step.id(), 0))
+                    : 0;
+          };
+      double longer = Pace.pieceOf(step).map(fineness::times).orElse(1.0);
+      OptionalDouble usual =
+          step.usualSeconds().isPresent()
+              ? OptionalDouble.of(longer * step.usualSeconds().getAsLong())
+              : OptionalDouble.empty();
+      if (Pace.isWork(seconds, come, usual)) {
         paces.merge(Pace.of(step), new Pace(seconds, come, seconds / longer), Pace::and);
       }
     }
@@ -191,18 +203,18 @@ public record TaughtJob(
   }
 
   private static List<Double> pickle(List<Entry> entries) {
-    Map<EntryId, Instant> begun = new LinkedHashMap<>();
+    Map<EntryId, TimerRun> begun = new LinkedHashMap<>();
     List<Double> seconds = new ArrayList<>();
     for (Entry entry : entries) {
-      if (entry.fact() instanceof Fact.TimerStarted) {
-        begun.put(entry.id(), entry.at());
+      if (entry.fact() instanceof Fact.TimerStarted started) {
+        begun.put(entry.id(), TimerRun.of(started, entry));
       }
       if (entry.fact() instanceof Fact.TimerAnswered answer
           && answer.how() == WaitEnd.LOOKED
           && begun.containsKey(answer.timer())) {
-        double lay = entry.at().getEpochSecond() - begun.get(answer.timer()).getEpochSecond();
-        if (lay > 0) {
-          seconds.add(lay);
+        TimerRun run = begun.get(answer.timer());
+        if (!run.barelyBegun(entry.at())) {
+          seconds.add((double) Duration.between(run.startedAt(), entry.at()).toSeconds());
         }
       }
     }

@@ -66,6 +66,15 @@ public record Pile(
     return at < 0 ? 0 : sum;
   }
 
+  /** Whether the one chain has so many of them at that stage: any more are spare. */
+  public boolean chainHas(Stage stage, int wanted) {
+    int joined = stages.indexOf(Stage.JOINED);
+    return joined >= 0
+        && stages.indexOf(stage) >= joined
+        && wanted > 0
+        && atOrPast(stage) >= wanted;
+  }
+
   /** Pieces not scrapped: everything cut that may still end in the chain. */
   public int alive() {
     return sum(standing) + sum(redo);

@@ -28,6 +28,25 @@ public record TimerRun(
     Map<PieceKind, Integer> pieces) {
   private static final Duration LONG_OVER = Duration.ofHours(1);
 
+  /** A wait ended before this share of its time was hardly meant; our own choice. */
+  private static final double BARELY = 0.25;
+
+  /** The timer that an entry set. */
+  public static TimerRun of(Fact.TimerStarted started, Entry entry) {
+    return new TimerRun(
+        entry.id(),
+        started.name(),
+        entry.at(),
+        started.seconds(),
+        Optional.of(started.step()).filter(named -> !named.isEmpty()),
+        started.wentIn());
+  }
+
+  /** Whether it has run for so small a share of its time that nothing can have come of it. */
+  public boolean barelyBegun(Instant now) {
+    return Duration.between(startedAt, now).toSeconds() < BARELY * seconds;
+  }
+
   /**
    * What is left at that moment; negative once it has run out. Never more than was set, for a clock
    * that was set back adds nothing; and over for an hour, or for as long again, it counts no

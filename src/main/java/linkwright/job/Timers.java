@@ -55,14 +55,7 @@ public record Timers(List<TimerRun> running) {
   Timers after(Entry entry) {
     if (entry.fact() instanceof Fact.TimerStarted started) {
       List<TimerRun> more = new ArrayList<>(running);
-      more.add(
-          new TimerRun(
-              entry.id(),
-              started.name(),
-              entry.at(),
-              started.seconds(),
-              Optional.of(started.step()).filter(step -> !step.isEmpty()),
-              started.wentIn()));
+      more.add(TimerRun.of(started, entry));
       return new Timers(List.copyOf(more));
     }
     if (entry.fact() instanceof Fact.TimerAnswered answered) {

@@ -11,15 +11,17 @@ import linkwright.routine.PieceKind;
  *
  * @param added the lengths that were added, in order
  * @param usedMm piece → wire cut so far, kerf included
- * @param discardedMm piece → wire lost or scrapped uncut
+ * @param discardedMm piece → wire that went uncut: lost, scrapped or given back
+ * @param returnedMm piece → of that, what was given back into the drawer
  * @param uncut piece → pieces that were made though no wire was entered as cut for them
  */
 public record WireLedger(
     List<Fact.WireAdded> added,
     Map<PieceKind, Double> usedMm,
     Map<PieceKind, Double> discardedMm,
+    Map<PieceKind, Double> returnedMm,
     Map<PieceKind, Integer> uncut) {
-  static final WireLedger EMPTY = new WireLedger(List.of(), Map.of(), Map.of(), Map.of());
+  static final WireLedger EMPTY = new WireLedger(List.of(), Map.of(), Map.of(), Map.of(), Map.of());
 
   /** Wire cut for that kind of piece so far, in mm. */
   public double usedMm(PieceKind piece) {
@@ -29,6 +31,11 @@ public record WireLedger(
   /** Wire of that kind that went without becoming blanks, in mm. */
   public double discardedMm(PieceKind piece) {
     return discardedMm.getOrDefault(piece, 0.0);
+  }
+
+  /** Wire of that kind that was given back into the drawer, in mm. */
+  public double returnedMm(PieceKind piece) {
+    return returnedMm.getOrDefault(piece, 0.0);
   }
 
   /** Lengths added for that kind of piece since the plan, in mm, in order. */
@@ -56,29 +63,35 @@ public record WireLedger(
                 more.merge(piece, came, Integer::sum);
               }
             });
-    return new WireLedger(added, usedMm, discardedMm, Map.copyOf(more));
+    return new WireLedger(added, usedMm, discardedMm, returnedMm, Map.copyOf(more));
   }
 
   WireLedger after(Fact fact) {
     if (fact instanceof Fact.WireAdded wire) {
       List<Fact.WireAdded> more = new ArrayList<>(added);
       more.add(wire);
-      return new WireLedger(List.copyOf(more), usedMm, discardedMm, uncut);
+      return new WireLedger(List.copyOf(more), usedMm, discardedMm, returnedMm, uncut);
     }
     if (fact instanceof Fact.WireCut cut) {
-      return new WireLedger(
-          added, plus(usedMm, cut.piece(), cut.count() * cut.eachMm()), discardedMm, uncut);
+      double mm = cut.count() * cut.eachMm();
+      return new WireLedger(added, plus(usedMm, cut.piece(), mm), discardedMm, returnedMm, uncut);
     }
     if (fact instanceof Fact.WireDiscarded gone) {
-      return new WireLedger(added, usedMm, plus(discardedMm, gone.piece(), gone.lengthMm()), uncut);
+      Map<PieceKind, Double> less = plus(discardedMm, gone.piece(), gone.lengthMm());
+      return new WireLedger(added, usedMm, less, returnedMm, uncut);
     }
     if (fact instanceof LotFact.StockReturned back) {
       double mm = back.lengthMm().orElse(0);
-      return new WireLedger(added, usedMm, plus(discardedMm, back.piece(), mm), uncut);
+      return new WireLedger(
+          added,
+          usedMm,
+          plus(discardedMm, back.piece(), mm),
+          plus(returnedMm, back.piece(), mm),
+          uncut);
     }
     if (fact instanceof Fact.TestPieceTried tried) {
       return new WireLedger(
-          added, plus(usedMm, PieceKind.LINK, tried.blankMm()), discardedMm, uncut);
+          added, plus(usedMm, PieceKind.LINK, tried.blankMm()), discardedMm, returnedMm, uncut);
     }
     return this;
   }

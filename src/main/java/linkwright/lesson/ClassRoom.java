@@ -70,8 +70,29 @@ public record ClassRoom(
    * @param at when something was last entered in it
    * @param step where she was last, as routine and step; empty if nothing says
    * @param book where her book lies
+   * @param folder the one below the class's that hers lies in, where several were brought together
+   * @param own what she is called by the file beside her book; empty where that does not say
    */
-  public record Seat(Learner learner, Instant at, String step, String book) {}
+  public record Seat(
+      Learner learner, Instant at, String step, String book, String folder, String own) {}
+
+  /** The same names, and of whoever has none there the one in the file beside her book. */
+  public Roster named(Roster roster) {
+    Roster all = roster;
+    for (Seat seat : students) {
+      if (!seat.own().isEmpty() && !all.names().containsKey(seat.learner().id())) {
+        all = all.and(seat.learner().id(), seat.own());
+      }
+    }
+    return all;
+  }
+
+  /** What a student is called; by her id alone she is told with the folder that her book is in. */
+  public String who(Seat seat, Roster roster) {
+    String id = seat.learner().id();
+    String in = roster.names().containsKey(id) ? "" : seat.folder();
+    return in.isEmpty() ? roster.name(id) : id + " (" + in + ")";
+  }
 
   /** The last word on a flame, and whether it says that all is shut. */
   public record LastFlame(Instant at, String words, boolean shut) {}

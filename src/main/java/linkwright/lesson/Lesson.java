@@ -36,7 +36,8 @@ public record Lesson(
   /** What comes next; empty when the lesson is over. */
   public Optional<Item> next() {
     Map<String, Integer> missed = missedAt();
-    Optional<Item> card = first(missed, item -> !item.caution().isEmpty());
+    Optional<Item> card =
+        first(missed, item -> !item.caution().isEmpty() && !learnt.restsNow(item.id()));
     if (card.isPresent()) {
       return card;
     }

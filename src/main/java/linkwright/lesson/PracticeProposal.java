@@ -48,6 +48,7 @@ public record PracticeProposal(StepMade at, int pieces, int days, String reason,
   private static PracticeProposal proposed(StepMade step, Set<Routine> routines, int gapDays) {
     String most =
         step.redo().entrySet().stream()
+            .sorted(Map.Entry.comparingByKey())
             .max(Map.Entry.comparingByValue())
             .map(Map.Entry::getKey)
             .orElse("");

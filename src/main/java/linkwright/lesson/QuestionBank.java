@@ -258,7 +258,12 @@ public final class QuestionBank {
             .flatMap(id -> card(id).stream())
             .toList();
     for (Caution card : named) {
-      card(card, "not", card.title() + ": what must not be done?", card.doNot(), Caution::doNot);
+      card(
+          card,
+          "not",
+          card.title() + ": of these things not to do, which one belongs here?",
+          card.doNot(),
+          Caution::doNot);
       card(
           card,
           "wrong",

@@ -49,8 +49,13 @@ public record StudentReport(
     studied = List.copyOf(studied);
   }
 
-  /** Of some items so many known, met and there, and wrong when they were asked last. */
-  public record Score(int known, int met, int all, int wrong) {}
+  /**
+   * Of some items so many known, met and there, and wrong when they were asked last.
+   *
+   * @param missed how often one of them was answered wrong
+   * @param since how many that were missed have been right since
+   */
+  public record Score(int known, int met, int all, int wrong, int missed, int since) {}
 
   /** A step, and who signed it; empty if nobody did. */
   public record StepKnown(String routine, StepId step, String title, Score score, String signed) {}
@@ -115,7 +120,16 @@ public record StudentReport(
         (int) met.stream().filter(learnt::known).count(),
         met.size(),
         all.size(),
-        (int) met.stream().filter(item -> wrongLast(learnt.answers(item))).count());
+        (int) met.stream().filter(item -> wrongLast(learnt.answers(item))).count(),
+        (int)
+            met.stream()
+                .flatMap(item -> learnt.answers(item).stream())
+                .filter(answer -> !answer.right())
+                .count(),
+        (int)
+            met.stream()
+                .filter(item -> learnt.missed(item) && !wrongLast(learnt.answers(item)))
+                .count());
   }
 
   private static boolean wrongLast(List<Recall.Answer> answers) {

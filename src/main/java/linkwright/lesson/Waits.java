@@ -42,7 +42,11 @@ final class Waits {
         Topic.WAIT,
         step.id(),
         step.cautions().stream().filter(card -> isOf(wait, card)).findFirst().orElse(""),
-        "“" + step.title() + "”: how long is it usually, and what tells that it is over?",
+        "“"
+            + step.title()
+            + "”, the wait “"
+            + wait.name()
+            + "”: how long is it usually, and what tells that it is over?",
         times,
         wait.ends() == WaitEnds.WATCH
             ? List.of(
@@ -51,7 +55,12 @@ final class Waits {
             : List.of(
                 new Half("a look at the metal", "a look at the metal; the clock only reminds"),
                 new Half("the clock alone", "the clock alone; to look in before harms it")),
-        step.lookFor());
+        "“"
+            + wait.name()
+            + "” is over when "
+            + (wait.ends() == WaitEnds.WATCH
+                ? "its whole time is over, with somebody there to the end."
+                : "the metal shows it; the clock only reminds you to look."));
   }
 
   private static boolean isOf(Wait wait, String card) {

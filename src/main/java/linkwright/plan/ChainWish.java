@@ -82,7 +82,7 @@ public record ChainWish(
   }
 
   /** The rings' wire; a ring that was tried in another thickness is of round wire. */
-  private WireSection ringWireNow() {
+  WireSection ringWireNow() {
     double mm = ring.map(WishedRing::wireMm).orElse(wireMm());
     return Math.abs(ringWire.thicknessMm() - mm) < 0.0005 ? ringWire : WireSection.round(mm);
   }

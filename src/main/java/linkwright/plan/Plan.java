@@ -116,7 +116,12 @@ public record Plan(
     return sizes.stream().mapToDouble(size -> size.perRepeat() * size.eachMm(wish)).sum()
             * linksPerRepeat()
             / sizes.stream().mapToInt(LinksOfSize::perRepeat).sum()
-        + (rings > 0 ? linksPerRepeat() * ringTurnMm : 0);
+        + repeatRingsMm();
+  }
+
+  /** What of that its rings take, mm. */
+  public double repeatRingsMm() {
+    return rings > 0 ? linksPerRepeat() * ringTurnMm : 0;
   }
 
   /** What one link adds along the pull in the mean of all sizes, mm. */
@@ -174,6 +179,11 @@ public record Plan(
   /** The pallion to cut for one joint of the links' wire, mm. */
   public double solderPieceMm() {
     return solder.pieceMm();
+  }
+
+  /** The pallions of all joints by their size, those of the links first. */
+  public List<SolderPieces> solderPieces() {
+    return SolderOfChain.of(wish, sizes, rings, endRings).pieces();
   }
 
   /** What to mind about the solder placed at a joint, in sentences. */

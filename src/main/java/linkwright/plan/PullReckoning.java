@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import linkwright.link.Eye;
 import linkwright.link.Formed;
+import linkwright.reference.Temper;
 import linkwright.wire.Strength;
+import linkwright.wire.WireSection;
 
 /** The loads at which the chain's elements give way, and the weakest of them. */
 final class PullReckoning {
@@ -19,15 +21,14 @@ final class PullReckoning {
                     pull(
                         wish,
                         "ring",
-                        ring.wireMm(),
-                        ring.ovalInsideMm().orElse(ring.insideMm()),
-                        RingLength.insideLengthMm(ring))));
+                        wish.ringWireNow(),
+                        ring.ovalInsideMm().orElse(ring.insideMm()))));
     wish.endRingMm()
-        .ifPresent(mm -> pulls.add(pull(wish, "ring at the end", wish.wireMm(), mm, mm)));
+        .ifPresent(mm -> pulls.add(pull(wish, "ring at the end", wish.wire(), mm)));
     for (LinksOfSize size : sizes) {
       String of = size.name().isEmpty() ? "link" : size.name() + " link";
       for (Eye eye : size.link().formed().map(Formed::eyes).orElse(List.of())) {
-        pulls.add(pull(wish, "eye of the " + of, wish.wireMm(), eye.insideMm(), eye.insideMm()));
+        pulls.add(pull(wish, "eye of the " + of, wish.wire(), eye.insideMm()));
       }
     }
     return pulls.stream()
@@ -38,16 +39,14 @@ final class PullReckoning {
   /** A link known by its measures alone is pulled as if it were a ring of its width. */
   private static Pull measured(ChainWish wish) {
     double inside = Math.max(wish.wireMm(), wish.link().widthMm().orElse(4) - 2 * wish.wireMm());
-    return pull(wish, "link", wish.wireMm(), inside, inside);
+    return pull(wish, "link", wish.wire(), inside);
   }
 
-  private static Pull pull(
-      ChainWish wish, String what, double wireMm, double acrossMm, double alongMm) {
+  private static Pull pull(ChainWish wish, String what, WireSection wire, double acrossMm) {
+    // Soldering anneals: what is soldered holds as soft wire does.
     return new Pull(
         what,
-        Strength.Element.of(what, wireMm, acrossMm, alongMm, wish.metal(), wish.temper(), false)
-            .collapseN(),
-        Strength.Element.of(what, wireMm, acrossMm, alongMm, wish.metal(), wish.temper(), true)
-            .collapseN());
+        Strength.buttedN(wire, acrossMm, wish.metal().yieldMpa(wish.temper())),
+        Strength.solderedN(wire, acrossMm, wish.metal().yieldMpa(Temper.SOFT)));
   }
 }

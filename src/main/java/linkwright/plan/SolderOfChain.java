@@ -1,5 +1,6 @@
 package linkwright.plan;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import linkwright.link.Joint;
@@ -16,12 +17,19 @@ import linkwright.wire.SolderNeed;
  * @param joints how many joints
  * @param fillsG solder that fills them, g
  * @param placedG solder of the pallions placed, g: all of it stays in the chain
+ * @param pieces the pallions by their size, in the order in which they were counted
  */
-record SolderOfChain(int joints, double fillsG, double placedG) {
+record SolderOfChain(int joints, double fillsG, double placedG, List<SolderPieces> pieces) {
+  /** Pallions nearer than that are cut alike, mm. */
+  private static final double ALIKE_MM = 0.005;
+
+  SolderOfChain {
+    pieces = List.copyOf(pieces);
+  }
 
   static SolderOfChain of(
       ChainWish wish, List<LinksOfSize> sizes, int rings, Optional<EndRings> ends) {
-    SolderOfChain all = new SolderOfChain(0, 0, 0);
+    SolderOfChain all = new SolderOfChain(0, 0, 0, List.of());
     for (int i = 0; i < sizes.size(); i++) {
       WishedLink link = i == 0 ? wish.link() : wish.repeat().others().get(i - 1).link();
       List<Joint> joints = link.pattern().map(Pattern::joints).orElse(List.of());
@@ -73,6 +81,22 @@ record SolderOfChain(int joints, double fillsG, double placedG) {
             * Planning.STRIP_THICKNESS_MM
             * wish.solderGCm3()
             / 1000;
-    return new SolderOfChain(joints + more, fillsG + more * need.massG(), placedG + more * pieceG);
+    return new SolderOfChain(
+        joints + more,
+        fillsG + more * need.massG(),
+        placedG + more * pieceG,
+        with(more, need.pieceMm()));
+  }
+
+  private List<SolderPieces> with(int more, double pieceMm) {
+    List<SolderPieces> all = new ArrayList<>(pieces);
+    for (int i = 0; i < all.size(); i++) {
+      if (Math.abs(all.get(i).pieceMm() - pieceMm) < ALIKE_MM) {
+        all.set(i, new SolderPieces(all.get(i).joints() + more, all.get(i).pieceMm()));
+        return all;
+      }
+    }
+    all.add(new SolderPieces(more, pieceMm));
+    return all;
   }
 }

@@ -38,6 +38,9 @@ final class StockReading {
   private Read<Double> one(String item, Optional<WireSection> wire) {
     Read<Length> length = Length.read(item);
     Read<Mass> mass = Mass.read(item);
+    if (Mass.inEitherOunce(item)) {
+      return mass.map(Mass::grams);
+    }
     if (length.isGood() || !mass.isGood()) {
       return length.map(Length::mm);
     }

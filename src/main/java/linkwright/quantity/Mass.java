@@ -1,5 +1,7 @@
 package linkwright.quantity;
 
+import java.util.Locale;
+
 /**
  * A mass, called weight at the bench.
  *
@@ -19,13 +21,46 @@ public record Mass(double grams) {
   }
 
   /**
-   * Reads a mass with its unit: g, mg, kg, dwt (pennyweight), ozt (troy ounce), gr (grain), oz
-   * (avoirdupois ounce), ct (carat).
+   * Reads a mass with its unit: g, mg, kg, dwt (pennyweight), ozt (troy ounce), gr (grain), oz av
+   * (avoirdupois ounce), ct (carat). A bare oz can be either ounce and is asked about.
    */
   public static Read<Mass> read(String typed) {
     return Written.read(typed, EXAMPLE)
-        .flatMap(written -> written.in(Unit.OF_MASS, Unit.MASS, EXAMPLE))
+        .flatMap(
+            written ->
+                eitherOunce(written)
+                    ? Read.bad(twoOunces(written))
+                    : written.in(Unit.OF_MASS, Unit.MASS, EXAMPLE))
         .flatMap(grams -> Written.withinReason(grams, typed, "A weight", MOST_G))
         .map(Mass::new);
+  }
+
+  /** Whether it is a weight in ounces that does not say which. */
+  public static boolean inEitherOunce(String typed) {
+    return Written.read(typed, EXAMPLE).map(Mass::eitherOunce).found().orElse(false);
+  }
+
+  private static boolean eitherOunce(Written written) {
+    return Unit.EITHER_OUNCE.contains(written.rest().strip().toLowerCase(Locale.ROOT));
+  }
+
+  private static String twoOunces(Written written) {
+    return Written.quoted(written.digits() + " " + written.rest())
+        + " can be read in two ways: "
+        + reading(written, "ozt")
+        + " as troy ounces, by which precious metal is sold, or "
+        + reading(written, "oz av")
+        + " as common ounces.";
+  }
+
+  private static String reading(Written written, String unit) {
+    double grams = written.number() * Unit.named(unit, Unit.OF_MASS).orElseThrow().inside();
+    return "write "
+        + written.digits()
+        + " "
+        + unit
+        + " for "
+        + Decimals.upTo(grams, 1)
+        + " g";
   }
 }

@@ -8,8 +8,26 @@ package linkwright.quantity;
  * @param column column, counted from 1; 0 when there is none
  * @param wrong what is wrong, a clause or a sentence
  * @param expected what would be right; empty when the first part already says it
+ * @param stands for how many problems it stands: 1, but for a line that says how many more there are
  */
-public record Problem(String file, int line, int column, String wrong, String expected) {
+public record Problem(
+    String file, int line, int column, String wrong, String expected, int stands) {
+  /** A problem that stands for itself. */
+  public Problem(String file, int line, int column, String wrong, String expected) {
+    this(file, line, column, wrong, expected, 1);
+  }
+
+  /** That so many more were found in a file than are told. */
+  public static Problem more(String file, int more) {
+    return new Problem(
+        file,
+        0,
+        0,
+        more == 1 ? "One problem more." : more + " problems more.",
+        "Mend these first, then check again.",
+        more);
+  }
+
   /** A place before the beginning of a file is the programmer's fault. */
   public Problem {
     if (line < 0 || column < 0) {
@@ -24,7 +42,8 @@ public record Problem(String file, int line, int column, String wrong, String ex
 
   /** The whole of it in one line: where, what is wrong, what would be right. */
   public String sentence() {
-    StringBuilder text = new StringBuilder(place());
+    // Where the sentence begins with the file's name it needs no other place.
+    StringBuilder text = new StringBuilder(namesFile() ? "" : place());
     if (text.length() > 0) {
       text.append(": ");
     }
@@ -33,6 +52,11 @@ public record Problem(String file, int line, int column, String wrong, String ex
       text.append(' ').append(closed(expected));
     }
     return text.toString();
+  }
+
+  /** Whether what is wrong is told of the whole file, by its name. */
+  public boolean namesFile() {
+    return line == 0 && !file.isEmpty() && wrong.startsWith(file + " ");
   }
 
   /** Where it is: {@code my-chain.yaml, line 3, column 7}, as much of it as is known. */

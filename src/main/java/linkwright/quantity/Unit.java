@@ -37,8 +37,11 @@ record Unit(double inside, List<String> names) {
           unit(1.55517384, "dwt", "pennyweight", "pennyweights", "pwt"),
           unit(31.1034768, "ozt", "oz t", "troy oz", "troy ounce", "troy ounces"),
           unit(0.06479891, "gr", "grain", "grains"),
-          unit(28.349523125, "oz", "ounce", "ounces"),
+          unit(28.349523125, "oz av", "oz avdp", "oz av.", "avoirdupois ounce", "avoirdupois ounces"),
           unit(0.2, "ct", "carat", "carats"));
+
+  /** Precious metal is sold by the troy ounce, all else by the common one: these say neither. */
+  static final List<String> EITHER_OUNCE = List.of("oz", "oz.", "ounce", "ounces");
 
   /** Seconds. */
   static final List<Unit> OF_TIME =

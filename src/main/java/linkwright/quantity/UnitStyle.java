@@ -76,9 +76,13 @@ public enum UnitStyle {
 
   /** A pull: newtons, or pounds of force (NIST Handbook 44, Appendix C: 4.448222 N). */
   public String pull(double newtons) {
-    return this == INCH
-        ? Decimals.upTo(newtons / 4.4482216, newtons < 45 ? 1 : 0) + " lbf"
-        : Math.round(newtons) + " N";
+    if (this == INCH) {
+      double pounds = newtons / 4.4482216;
+      return pounds > 0 && pounds < 0.05
+          ? "below 0.1 lbf"
+          : Decimals.upTo(pounds, newtons < 45 ? 1 : 0) + " lbf";
+    }
+    return newtons > 0 && newtons < 1 ? "below 1 N" : Math.round(newtons) + " N";
   }
 
   /** A stress: megapascals, or thousands of pounds of force per square inch. */

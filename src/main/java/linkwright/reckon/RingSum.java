@@ -10,6 +10,7 @@ import linkwright.quantity.UnitStyle;
 import linkwright.reference.Metal;
 import linkwright.reference.Temper;
 import linkwright.wire.Springback;
+import linkwright.wire.WireSection;
 
 /** A ring's blank, its oval, and the coil it is sawn from. */
 final class RingSum implements Working {
@@ -33,7 +34,7 @@ final class RingSum implements Working {
 
   @Override
   public void work(Answers answers, Outcome outcome) {
-    Optional<Double> wire = answers.wire("wire");
+    Optional<Double> wire = answers.read("wire", WireSection::read).map(WireSection::thicknessMm);
     Optional<Double> inside = answers.size("inside");
     Optional<Double> width = answers.size("oval-inside");
     double kerf = answers.length("kerf").orElse(0.0);

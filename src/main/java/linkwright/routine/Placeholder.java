@@ -104,6 +104,7 @@ final class Placeholder {
     words.put("ring inside", "the planned size");
     words.put("ring wire", "the planned thickness");
     words.put("ring blank", "the planned length");
+    words.put("rings to cut", "as many as are asked for");
     words.put("oval inside", "the planned width");
     words.put("solder piece", "the wire is thick");
     words.put("anneals", "see the supplier's sheet");
@@ -111,7 +112,7 @@ final class Placeholder {
     words.put(SENTENCE, "Let the red fade, then quench, unless the metal's sheet says otherwise.");
     words.put("links", "the planned number of");
     words.put("rings", "the planned number of");
-    words.put("blanks", "the planned number of");
+    words.put("blanks", "as many as are asked for");
     words.put("link length", "the planned length");
     words.put("link width", "the planned width");
     return words;

@@ -21,19 +21,20 @@ import linkwright.standing.Handbook;
  * @param handbook the handbook as this job sees it
  */
 public record BookOfJob(Path path, List<Entry> entries, JobState state, Handbook handbook) {
+  /** The question whether a job with nearly that name is meant; empty where there is none. */
+  public static String near(String job, Home home) {
+    List<String> slugs =
+        home.books().stream()
+            .map(book -> book.getFileName().toString().replaceFirst("\\.yaml$", ""))
+            .toList();
+    return Nearest.of(job, slugs).map(near -> " Did you mean " + near + "?").orElse("");
+  }
+
   /** The job of that name; a sentence where there is none, with the nearest that there is. */
   public static Read<BookOfJob> named(String job, Home home, Handbook handbook) {
     Path path = home.jobs().resolve(job + ".yaml");
     if (!Files.isRegularFile(path)) {
-      List<String> slugs =
-          home.books().stream()
-              .map(book -> book.getFileName().toString().replaceFirst("\\.yaml$", ""))
-              .toList();
-      return Read.bad(
-          "There is no job \""
-              + job
-              + "\" in the tray."
-              + Nearest.of(job, slugs).map(near -> " Did you mean " + near + "?").orElse(""));
+      return Read.bad("There is no job \"" + job + "\" in the tray." + near(job, home));
     }
     return BookFile.look(path)
         .map(

@@ -25,6 +25,7 @@ import linkwright.lesson.ClassRoom;
 import linkwright.lesson.Item;
 import linkwright.lesson.Learner;
 import linkwright.lesson.QuestionBank;
+import linkwright.lesson.Roster;
 import linkwright.lesson.Topic;
 import linkwright.quantity.Read;
 import linkwright.quantity.UnitStyle;
@@ -57,7 +58,7 @@ final class ClassReading {
       Optional<String> student = student(book.entries());
       if (student.isPresent()) {
         List<Book> jobs = books.stream().filter(other -> other.isBeside(book)).toList();
-        seats.add(seat(student.get(), book, jobs, zone, file.roster().gapDays(), handbook));
+        seats.add(seat(student.get(), root, book, jobs, zone, file.roster().gapDays(), handbook));
       }
       for (Entry entry : book.entries()) {
         if (entry.fact() instanceof BenchFact.HotWorkSaid said && !entry.at().isBefore(flameAt)) {
@@ -110,8 +111,7 @@ final class ClassReading {
   private static List<ClassRoom.Seat> onceEach(List<ClassRoom.Seat> seats) {
     List<ClassRoom.Seat> once = new ArrayList<>();
     for (ClassRoom.Seat seat : seats) {
-      Optional<ClassRoom.Seat> other =
-          once.stream().filter(each -> each.learner().id().equals(seat.learner().id())).findFirst();
+      Optional<ClassRoom.Seat> other = once.stream().filter(each -> isSame(each, seat)).findFirst();
       if (other.isEmpty()) {
         once.add(seat);
       } else if (seat.at().isAfter(other.get().at())) {
@@ -119,6 +119,21 @@ final class ClassReading {
       }
     }
     return once;
+  }
+
+  /** Whoever learns without a name is another in each folder. */
+  private static boolean isSame(ClassRoom.Seat one, ClassRoom.Seat other) {
+    return one.learner().id().equals(other.learner().id())
+        && (!one.learner().id().equals(Roster.OWN) || one.book().equals(other.book()));
+  }
+
+  /** What she is called in the file of the folder that her book lies in; empty where nothing is. */
+  private static String name(String id, Path book) {
+    Path folder = book.toAbsolutePath().getParent();
+    Path home = folder == null ? null : folder.getParent();
+    return home == null
+        ? ""
+        : StudentsFile.load(new Home(home)).roster().names().getOrDefault(id, "");
   }
 
   private static String words(HotWorkState state) {
@@ -140,7 +155,13 @@ final class ClassReading {
 
   /** What she made since her book was opened last is told with it, and written nowhere. */
   private static ClassRoom.Seat seat(
-      String id, Book hers, List<Book> jobs, ZoneId zone, int gapDays, Handbook handbook) {
+      String id,
+      Path root,
+      Book hers,
+      List<Book> jobs,
+      ZoneId zone,
+      int gapDays,
+      Handbook handbook) {
     List<Entry> entries = new ArrayList<>(hers.entries());
     Learner known = Learner.of(id, entries, zone, gapDays);
     Instant at = entries.get(entries.size() - 1).at();
@@ -165,7 +186,12 @@ final class ClassReading {
       }
     }
     return new ClassRoom.Seat(
-        Learner.of(id, entries, zone, gapDays), at, step, hers.path().toString());
+        Learner.of(id, entries, zone, gapDays),
+        at,
+        step,
+        hers.path().toString(),
+        hers.folder(root),
+        name(id, hers.path()));
   }
 
   private static List<LessonFact> made(Learner learner, Book job, Handbook handbook) {
@@ -178,6 +204,13 @@ final class ClassReading {
 
   /** A book of the folder. */
   private record Book(Path path, List<Entry> entries) {
+    /** The folder below that one in which the folder of its kind lies; empty if it is that one. */
+    String folder(Path root) {
+      Path home = path.toAbsolutePath().normalize().resolve("../..").normalize();
+      Path in = root.toAbsolutePath().normalize();
+      return home.startsWith(in) ? in.relativize(home).toString() : "";
+    }
+
     /** Whether it is a job's in the folder that a student's book lies in. */
     boolean isBeside(Book student) {
       Path jobs = path.toAbsolutePath().getParent();

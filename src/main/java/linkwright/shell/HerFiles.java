@@ -110,7 +110,10 @@ public final class HerFiles {
   /** The text of a file of rows; a sentence where it cannot be one. */
   public static Read<String> text(Path path) {
     try {
-      if (!Files.isRegularFile(path)) {
+      if (Files.exists(path) && !Files.isRegularFile(path)) {
+        return Read.bad(path + " is no ordinary file.");
+      }
+      if (!Files.exists(path)) {
         return Read.bad("There is no file " + path + ".");
       }
       if (Files.size(path) > MOST_BYTES) {

@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import linkwright.books.BookFile;
 import linkwright.books.EntryLines;
+import linkwright.books.GoneBooks;
 import linkwright.coach.kernel.DraftWords;
 import linkwright.coach.kernel.TrayJob;
 import linkwright.coach.tray.TrayBook;
@@ -130,6 +131,7 @@ final class Tray {
   private List<Seen> looked(Handbook handbook, Patience patience) {
     List<Problem> told = new ArrayList<>();
     List<Seen> books = new ArrayList<>(home.books(told).stream().map(Seen::of).toList());
+    told.addAll(GoneBooks.ofJobs(home));
     problems = new ArrayList<>(told.stream().map(Problem::sentence).toList());
     books.sort(Comparator.comparing(Seen::age).reversed());
     Map<Seen, Looked> now = new HashMap<>();

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import linkwright.books.GoneBooks;
 import linkwright.coach.kernel.TrayJob;
 import linkwright.files.Home;
 import linkwright.quantity.Problem;
@@ -22,6 +23,7 @@ public final class TrayReading {
   public static List<String> problems(Home home) {
     List<Problem> problems = new ArrayList<>();
     home.books(problems);
+    problems.addAll(GoneBooks.ofJobs(home));
     return problems.stream().map(Problem::sentence).toList();
   }
 

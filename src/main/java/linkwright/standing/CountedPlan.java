@@ -86,7 +86,7 @@ public record CountedPlan(
       return part(texts, partOf(state, handbook).get(), handbook);
     }
     Map<String, String> filled =
-        PlanDefaults.filled(texts, PlanDefaults.of(texts, state.course().reckonedWith(), handbook));
+        PlanDefaults.filled(texts, PlanDefaults.of(texts, state, handbook));
     WishReading reading = WishReading.of(filled, handbook.reference(), handbook.patterns());
     Map<String, String> troubles = new LinkedHashMap<>(reading.troubles());
     handbook

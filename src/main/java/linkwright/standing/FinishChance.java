@@ -7,47 +7,138 @@ import java.util.Map;
 import java.util.Optional;
 import linkwright.plan.Plan;
 import linkwright.routine.PieceKind;
+import linkwright.yield.BlanksToCut;
+import linkwright.yield.SizeLot;
+import linkwright.yield.Together;
+import linkwright.yield.Yield;
 
 /**
  * The chance that links and rings both come good from what is in work and the wire on hand, when it
  * is cut as {@link WireStand} says: as many links and rings as are to be cut, and then what is over
- * goes to whatever falls short, to the links first. Wire of one length is not joined to the next; a
- * further coil takes a tail of its own. Links of several sizes are taken at their mean blank.
+ * goes to whatever falls short, to the links first, then to the rings at the ends. Wire of one
+ * length is not joined to the next; a further coil takes a tail of its own. No size of link makes up
+ * for another; further links are taken at their mean blank.
  *
- * <p>Σ over the links that are lost of P(so many) × P(enough rings from the coils and from what the
- * further links leave). Links and rings are lost apart, each at its own unknown rate ({@link
- * StillToDo#chanceWith}). A simulation of the same rule agrees ({@code FinishChanceTest}).
+ * <p>Links of all sizes are lost at one unknown rate, rings at another ({@link Together}). A
+ * simulation of the same rule agrees ({@code FinishChanceTest}).
  */
 final class FinishChance {
-  /** What further links could still add to the chance when no more of them are tried. */
-  private static final double TOO_LITTLE = 1e-6;
+  /** Further pieces for the ends of a chain beyond which none is asked about. */
+  private static final int MOST_ENDS = 12;
 
   private FinishChance() {}
 
   /** The chance, 0 to 1. */
   static double of(Plan plan, Map<PieceKind, StillToDo> left, WireStand wire) {
     StillToDo links = left.get(PieceKind.LINK);
-    Optional<StillToDo> rings = Optional.ofNullable(left.get(PieceKind.RING));
-    Optional<List<WireStand.Bar>> apart = wire.rings();
-    int cut = cut(wire.links(), false);
-    int coiled = cut(wire.links(), true) + apart.map(bars -> cut(bars, true)).orElse(0);
+    List<SizeLot> lots = lots(plan, links, plan.linksLacking(links.more()), cut(plan, wire));
+    List<List<Double>> rests = rests(plan, over(wire.links()), plan.linkEachMm(), most(links));
+    double[][] needed = Together.further(lots, List.of(), links.loss(), rests.size() - 1, 0);
+    Optional<Rings> rings =
+        Optional.ofNullable(left.get(PieceKind.RING)).map(still -> new Rings(plan, still, wire));
     double chance = 0;
-    double before = 0;
-    Optional<List<Double>> rest = Optional.of(over(wire.links()));
-    for (int further = 0; rest.isPresent() && 1 - before > TOO_LITTLE; further++) {
-      double upTo = links.chanceWith(cut + further);
-      List<Double> forRings = apart.map(FinishChance::over).orElse(rest.get());
-      chance +=
-          (upTo - before)
-              * rings.map(each -> each.chanceWith(coiled + turns(plan, forRings))).orElse(1.0);
-      before = upTo;
-      rest = oneLinkLess(plan, rest.get());
+    for (int further = 0; further < needed.length; further++) {
+      List<Double> rest = rests.get(further);
+      chance += needed[further][0] * rings.map(each -> each.enough(rest)).orElse(1.0);
     }
     return Math.min(1, chance);
   }
 
-  private static int cut(List<WireStand.Bar> bars, boolean rings) {
-    return bars.stream().mapToInt(bar -> rings ? bar.next().rings() : bar.next().links()).sum();
+  /** The rings that join and, where there are any, those at the ends. */
+  private static final class Rings {
+    private final Plan plan;
+    private final Optional<List<Double>> apart;
+    private final double[][] needed;
+    private final double eachEndMm;
+
+    Rings(Plan plan, StillToDo still, WireStand wire) {
+      this.plan = plan;
+      apart = wire.rings().map(FinishChance::over);
+      eachEndMm = plan.endRings().map(ring -> ring.eachMm(plan.wish())).orElse(0.0);
+      int ends = wire.links().stream().mapToInt(WireStand.Bar::ends).sum();
+      int coiled =
+          cutRings(wire.links()) + wire.rings().map(FinishChance::cutRings).orElse(0) - ends;
+      List<Integer> lacking = plan.ringsLacking(still.more());
+      List<SizeLot> lots =
+          lots(plan, still, lacking, lacking.size() > 1 ? List.of(coiled, ends) : List.of(coiled));
+      int turns = turns(plan, apart.orElse(over(wire.links())));
+      needed =
+          Together.further(
+              lots.subList(1, lots.size()),
+              lots.subList(0, 1),
+              still.loss(),
+              lots.size() > 1 ? MOST_ENDS : 0,
+              Math.min(turns, most(still)));
+    }
+
+    double enough(List<Double> linkWireMm) {
+      List<List<Double>> rests = rests(plan, linkWireMm, eachEndMm, needed.length - 1);
+      double chance = 0;
+      for (int ends = 0; ends < rests.size(); ends++) {
+        int turns = turns(plan, apart.orElse(rests.get(ends)));
+        for (int more = 0; more < needed[ends].length && more <= turns; more++) {
+          chance += needed[ends][more];
+        }
+      }
+      return chance;
+    }
+  }
+
+  /** What is over after 0, 1, 2 … further pieces, as long as it lasts. */
+  private static List<List<Double>> rests(
+      Plan plan, List<Double> lengthsMm, double eachMm, int most) {
+    List<List<Double>> rests = new ArrayList<>();
+    Optional<List<Double>> rest = Optional.of(lengthsMm);
+    while (rest.isPresent() && rests.size() <= most) {
+      rests.add(rest.get());
+      rest = less(plan, rest.get(), eachMm);
+    }
+    return rests;
+  }
+
+  /** Further pieces beyond which none is asked about. */
+  private static int most(StillToDo still) {
+    return 3 * still.more() + 40;
+  }
+
+  /**
+   * The sizes with what is wanted and there for each. Those named first are made first, so that the
+   * pieces in work are theirs.
+   */
+  private static List<SizeLot> lots(
+      Plan plan, StillToDo still, List<Integer> lacking, List<Integer> cut) {
+    List<SizeLot> lots = new ArrayList<>();
+    int inWork = still.inWork();
+    for (int i = 0; i < lacking.size(); i++) {
+      int wanted =
+          Yield.cut(lacking.get(i), still.loss(), plan.wish().confidence()) instanceof BlanksToCut.Blanks enough
+              ? enough.blanks()
+              : lacking.get(i);
+      boolean last = i == lacking.size() - 1;
+      int here = last ? inWork : Math.min(inWork, Math.max(0, wanted - cut.get(i)));
+      inWork -= here;
+      lots.add(new SizeLot(lacking.get(i), here + cut.get(i)));
+    }
+    return lots;
+  }
+
+  /** Blanks to be cut of each size. */
+  private static List<Integer> cut(Plan plan, WireStand wire) {
+    List<Integer> cut = new ArrayList<>();
+    for (int i = 0; i < plan.sizes().size(); i++) {
+      int size = i;
+      cut.add(
+          wire.links().stream()
+              .map(WireStand.Bar::blanks)
+              .filter(blanks -> size < blanks.size())
+              .mapToInt(blanks -> blanks.get(size))
+              .sum());
+    }
+    return cut;
+  }
+
+  private static int cutRings(List<WireStand.Bar> bars) {
+    return bars.stream().mapToInt(bar -> bar.next().rings()).sum();
   }
 
   private static List<Double> over(List<WireStand.Bar> bars) {
@@ -63,9 +154,8 @@ final class FinishChance {
         : 0;
   }
 
-  /** One link more off the shortest length that holds it; the last kerf need not be there. */
-  private static Optional<List<Double>> oneLinkLess(Plan plan, List<Double> lengthsMm) {
-    double each = plan.linkEachMm();
+  /** One piece more off the shortest length that holds it; the last kerf need not be there. */
+  private static Optional<List<Double>> less(Plan plan, List<Double> lengthsMm, double each) {
     for (int i = 0; each > 0 && i < lengthsMm.size(); i++) {
       if (lengthsMm.get(i) + plan.wish().kerfMm() + 1e-9 >= each) {
         List<Double> rest = new ArrayList<>(lengthsMm);

@@ -1,6 +1,7 @@
 package linkwright.standing;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.function.ToIntFunction;
 import linkwright.hands.Fineness;
 import linkwright.hands.Hands;
@@ -25,9 +26,11 @@ import linkwright.routine.StepId;
  *
  * @param seconds seconds to go
  * @param spread one standard deviation of it, s
+ * @param learned whether any of it goes by what she was timed at, here or in earlier jobs; so it is
+ *     where nothing is left to go
  */
-public record Forecast(double seconds, double spread) {
-  static final Forecast NOTHING = new Forecast(0, 0);
+public record Forecast(double seconds, double spread, boolean learned) {
+  static final Forecast NOTHING = new Forecast(0, 0, true);
   static final int USUAL_WEIGHT = 3;
   private static final double PIECE_SPREAD = 0.5;
 
@@ -38,26 +41,36 @@ public record Forecast(double seconds, double spread) {
    * @param pieces pieces, or batches, still to come through it
    * @param usualSeconds the routine's usual time for each
    * @param batch whether they are batches
+   * @param learned whether that usual time is hers, from earlier jobs
    */
-  public record Work(StepId step, double pieces, double usualSeconds, boolean batch) {}
+  public record Work(
+      StepId step, double pieces, double usualSeconds, boolean batch, boolean learned) {}
 
   /** Hours to go for that work, at the pace of those hours. */
   public static Forecast of(List<Work> work, TimeSheet times) {
     double seconds = 0;
     double variance = 0;
+    boolean learned = work.isEmpty();
     for (Work each : work) {
-      int come = come(each.step(), each.batch(), times);
+      int come = come(each, times);
+      learned |= come > 0 || each.learned();
       double pace = pace(each.step(), each.usualSeconds(), come, times);
       double timed = come + (double) USUAL_WEIGHT;
       double one = pace * PIECE_SPREAD;
       seconds += each.pieces() * pace;
       variance += each.pieces() * one * one + sq(each.pieces() * one) / timed;
     }
-    return new Forecast(seconds, Math.sqrt(variance));
+    return new Forecast(seconds, Math.sqrt(variance), learned);
   }
 
-  private static int come(StepId step, boolean batch, TimeSheet times) {
-    return (batch ? times.timesByStep() : times.throughByStep()).getOrDefault(step, 0);
+  /**
+   * Pieces that were timed; none where they were only counted, in less time than the work takes.
+   */
+  private static int come(Work work, TimeSheet times) {
+    int come =
+        (work.batch() ? times.timesByStep() : times.throughByStep()).getOrDefault(work.step(), 0);
+    double spent = times.secondsByStep().getOrDefault(work.step(), 0.0);
+    return Pace.isWork(spent, come, OptionalDouble.of(work.usualSeconds())) ? come : 0;
   }
 
   private static double pace(StepId step, double usualSeconds, int come, TimeSheet times) {
@@ -96,14 +109,13 @@ public record Forecast(double seconds, double spread) {
       double redosPerJoint,
       Hands hands,
       Fineness fineness) {
+    OptionalDouble hers = hands.ordinarySecondsEach(Pace.of(step));
     double usual =
         Pace.pieceOf(step).map(fineness::times).orElse(1.0)
-            * hands
-                .ordinarySecondsEach(Pace.of(step))
-                .orElse((double) step.usualSeconds().getAsLong());
+            * hers.orElse((double) step.usualSeconds().getAsLong());
     if (step.counts() == Counts.NOTHING || step.stage().isEmpty()) {
       boolean done = state.course().stepsDone().contains(step.id());
-      return new Work(step.id(), done ? 0 : 1, usual, true);
+      return new Work(step.id(), done ? 0 : 1, usual, true, hers.isPresent());
     }
     PieceKind piece = step.stage().keySet().iterator().next();
     Pile pile = state.piles().of(piece);
@@ -112,7 +124,8 @@ public record Forecast(double seconds, double spread) {
     boolean batch = step.counts() == Counts.BATCH;
     boolean joint = step.stage().get(piece).makesAJoint();
     double again = joint && !batch ? left * redosPerJoint : 0;
-    return new Work(step.id(), batch ? Math.min(1, left) : left + again, usual, batch);
+    return new Work(
+        step.id(), batch ? Math.min(1, left) : left + again, usual, batch, hers.isPresent());
   }
 
   private static double sq(double x) {

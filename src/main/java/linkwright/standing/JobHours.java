@@ -11,9 +11,9 @@ import linkwright.plan.FigureSource;
 public record JobHours(double spentSeconds, Forecast toGo) {
   private static final double SECONDS_PER_HOUR = 3600;
 
-  /** Where they come from: her own pace once anything was timed, else what is usual. */
+  /** Where they come from: her own pace where any of it was timed, else what is usual. */
   public FigureSource from() {
-    return spentSeconds > 0 ? FigureSource.LEARNED : FigureSource.USUAL;
+    return toGo.learned() ? FigureSource.LEARNED : FigureSource.USUAL;
   }
 
   /** Hours in all. */

@@ -1,9 +1,9 @@
 package linkwright.standing;
 
-import java.util.Comparator;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.job.Pile;
@@ -78,10 +78,15 @@ public record Learnt(
         : OptionalDouble.empty();
   }
 
+  /** The reason that was given most often; all of them, by name, where several were. */
   private static String often(Map<String, Integer> reasons) {
-    return reasons.entrySet().stream()
-        .max(Comparator.comparingInt(Map.Entry::getValue))
-        .map(Map.Entry::getKey)
-        .orElse("other");
+    int most = reasons.values().stream().mapToInt(Integer::intValue).max().orElse(0);
+    return reasons.isEmpty()
+        ? "other"
+        : reasons.entrySet().stream()
+            .filter(reason -> reason.getValue() == most)
+            .map(Map.Entry::getKey)
+            .sorted()
+            .collect(Collectors.joining(" and "));
   }
 }

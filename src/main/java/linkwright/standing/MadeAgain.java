@@ -33,7 +33,7 @@ import linkwright.routine.Routine;
  *     was reckoned with, what is her bench's
  * @param carries what carries over, in sentences
  * @param anew what is to be tried anew, in sentences; none where metal and wire stay
- * @param earlier what the earlier job came to; empty where it makes no chain
+ * @param earlier what the earlier job came to; empty where no chain was made or weighed
  */
 public record MadeAgain(
     Map<String, String> wish,
@@ -76,14 +76,21 @@ public record MadeAgain(
     plan.ifPresent(settledPlan -> making.chain(settledPlan, standing, state, handbook, changes));
     Optional<Routine> routine = handbook.routine(state.course().routine());
     Map<String, Sourced> taken =
-        new LinkedHashMap<>(PlanDefaults.of(wish, state.course().reckonedWith(), handbook));
+        new LinkedHashMap<>(PlanDefaults.of(wish, state, handbook));
     taken.putAll(making.settled);
     return new MadeAgain(
         wish,
         taken,
         making.carries,
         making.anew,
-        plan.map(known -> Closing.of(state, known, routine)));
+        plan.filter(any -> isMade(standing, state))
+            .map(known -> Closing.of(state, known, routine)));
+  }
+
+  private static boolean isMade(Standing standing, JobState state) {
+    StillToDo links = standing.left().get(PieceKind.LINK);
+    boolean all = links != null && links.more() == 0;
+    return all || state.accounts().weighedIn().chainG().isPresent();
   }
 
   /** The entries that begin the new job. */

@@ -2,6 +2,7 @@ package linkwright.standing;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import linkwright.bench.OwnBench;
 import linkwright.job.Fact;
@@ -13,6 +14,7 @@ import linkwright.plan.WishKeys;
 import linkwright.quantity.Decimals;
 import linkwright.routine.Makes;
 import linkwright.routine.PieceKind;
+import linkwright.routine.Routine;
 
 /**
  * What a wish is reckoned with where she typed nothing: her bench's values, what her books taught,
@@ -27,8 +29,9 @@ public final class PlanDefaults {
    * was kept with before stays.
    */
   public static Map<String, Sourced> of(
-      Map<String, String> texts, Map<String, Sourced> kept, Handbook handbook) {
-    Map<String, Sourced> taken = new LinkedHashMap<>(of(texts, handbook));
+      Map<String, String> texts, JobState state, Handbook handbook) {
+    Map<String, Sourced> taken = new LinkedHashMap<>(of(texts, routine(state, handbook), handbook));
+    Map<String, Sourced> kept = state.course().reckonedWith();
     kept.forEach(
         (key, value) -> {
           // A figure of a metal or clasp that is no more in the wish counts no more.
@@ -43,9 +46,10 @@ public final class PlanDefaults {
    * Key → what would be taken today in the place of what a plan was kept with, where that differs.
    */
   static Map<String, String> since(
-      Map<String, String> texts, Map<String, Sourced> kept, Handbook handbook) {
+      Map<String, String> texts, JobState state, Handbook handbook) {
     Map<String, String> since = new LinkedHashMap<>();
-    Map<String, Sourced> today = of(texts, handbook);
+    Map<String, Sourced> today = of(texts, routine(state, handbook), handbook);
+    Map<String, Sourced> kept = state.course().reckonedWith();
     kept.forEach(
         (key, value) -> {
           Sourced now = today.get(key);
@@ -58,10 +62,9 @@ public final class PlanDefaults {
 
   /** The entry that keeps a wish with what it was reckoned with. */
   public static Fact.PlanSet kept(Map<String, String> wish, JobState state, Handbook handbook) {
-    Map<String, Sourced> taken = of(wish, state.course().reckonedWith(), handbook);
+    Map<String, Sourced> taken = of(wish, state, handbook);
     boolean chain =
-        handbook
-            .routine(state.course().routine())
+        routine(state, handbook)
             .map(routine -> routine.makes() == Makes.CHAIN)
             .orElse(true);
     if (!chain) {
@@ -71,7 +74,13 @@ public final class PlanDefaults {
     return new Fact.PlanSet(wish, taken);
   }
 
-  static Map<String, Sourced> of(Map<String, String> texts, Handbook handbook) {
+  private static Optional<Routine> routine(JobState state, Handbook handbook) {
+    return handbook.routine(state.course().routine());
+  }
+
+  /** The same of a wish that is in no job yet, made by that routine. */
+  static Map<String, Sourced> of(
+      Map<String, String> texts, Optional<Routine> routine, Handbook handbook) {
     Map<String, Sourced> taken = new LinkedHashMap<>();
     OwnBench bench = handbook.own();
     if (blank(texts, WishKeys.KERF) && bench.kerfMm().isPresent()) {
@@ -81,14 +90,16 @@ public final class PlanDefaults {
               Decimals.upTo(bench.kerfMm().getAsDouble(), 3) + " mm", Sourced.Source.BENCH));
     }
     if (blank(texts, WishKeys.USUAL_LOSS)) {
-      double usual = ownLoss(bench).orElse(Usually.LOSS);
+      double common =
+          routine.map(Routine::usualLoss).filter(share -> share > 0).orElse(Usually.LOSS);
+      double usual = ownLoss(bench).orElse(common);
       OptionalDouble taught = handbook.hands().loss(PieceKind.LINK, usual);
       if (taught.isPresent()) {
         taken.put(WishKeys.USUAL_LOSS, share(taught.getAsDouble(), Sourced.Source.HANDS));
       } else if (ownLoss(bench).isPresent()) {
         taken.put(WishKeys.USUAL_LOSS, share(usual, Sourced.Source.BENCH));
       } else {
-        taken.put(WishKeys.USUAL_LOSS, share(Usually.LOSS, Sourced.Source.USUAL));
+        taken.put(WishKeys.USUAL_LOSS, share(common, Sourced.Source.USUAL));
       }
     }
     usual(taken, texts, WishKeys.KERF, Decimals.upTo(Usually.KERF_MM, 3) + " mm");

@@ -30,6 +30,9 @@ public final class Questions {
   /** More wire than this is a coil, not what one job takes, mm. Common practice, no source. */
   private static final double MUCH_WIRE_MM = 50_000;
 
+  private static final double FAR_WIRE = 10;
+  private static final double MM_PER_M = 1000;
+
   /** No saw of a jeweller's takes more, mm. Common practice, no source. */
   private static final double MUCH_KERF_MM = 1.0;
 
@@ -211,10 +214,13 @@ public final class Questions {
   }
 
   /** What is asked of wire before it is entered as come. */
-  public static Map<String, String> ofWire(List<Double> lengthsMm, UnitStyle units) {
+  public static Map<String, String> ofWire(
+      List<Double> lengthsMm, Standing standing, UnitStyle units) {
     Questions questions = new Questions(units);
     double came = sum(lengthsMm);
-    questions.ask(came > MUCH_WIRE_MM, "lengths", units.length(came) + " of wire for one chain?");
+    double takes = standing.counted().plan().map(Plan::wireTotalMm).orElse(MUCH_WIRE_MM);
+    double most = Math.min(MUCH_WIRE_MM, FAR_WIRE * Math.max(MM_PER_M, takes));
+    questions.ask(came > most, "lengths", units.length(came) + " of wire for one chain?");
     return questions.asked;
   }
 
@@ -224,6 +230,11 @@ public final class Questions {
     Questions questions = new Questions(units);
     StillToDo left = standing.left().get(piece);
     int wanted = left == null ? MANY_PIECES : Math.max(1, left.wanted());
+    boolean wire = standing.wireKnown() && left != null && count > left.canCut();
+    questions.ask(
+        wire,
+        "count",
+        count + ", where the wire on hand gives " + (left == null ? 0 : left.canCut()) + "?");
     questions.ask(
         count > FAR_COUNT * wanted,
         "count",

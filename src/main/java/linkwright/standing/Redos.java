@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import linkwright.hands.Hands;
 import linkwright.job.JobState;
-import linkwright.job.Pile;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
 import linkwright.yield.Rate;
@@ -13,7 +12,8 @@ import linkwright.yield.Rate;
 /**
  * How often a joint is done again, by the routine's usual share and what this job has shown.
  *
- * @param perJoint redos expected of one joint before it holds, 0 or more
+ * @param perJoint redos expected of one joint before it holds, 0 or more; the mean over the kinds,
+ *     by how many pieces of each the chain takes
  * @param expected redos still expected of all pieces that are still to come good; empty where no
  *     routine says
  */
@@ -26,26 +26,25 @@ record Redos(double perJoint, OptionalDouble expected) {
     if (routine.isEmpty() || left.isEmpty()) {
       return new Redos(0, OptionalDouble.empty());
     }
-    int good = 0;
-    int again = 0;
-    int more = 0;
+    double all = 0;
+    int wanted = 0;
+    double expected = 0;
     for (Map.Entry<PieceKind, StillToDo> kind : left.entrySet()) {
-      Pile pile = state.piles().of(kind.getKey());
-      good += kind.getValue().good();
-      again += pile.sentBack();
-      more += kind.getValue().more();
+      StillToDo pieces = kind.getValue();
+      double each =
+          Rate.usual(usual(routine.get(), kind.getKey(), hands))
+              .seen(pieces.good(), state.piles().of(kind.getKey()).sentBack())
+              .expectedRedosPerJoint()
+              .orElse(0);
+      all += each * pieces.wanted();
+      wanted += pieces.wanted();
+      expected += each * pieces.more();
     }
-    double each =
-        Rate.usual(usual(routine.get(), left, hands))
-            .seen(good, again)
-            .expectedRedosPerJoint()
-            .orElse(0);
-    return new Redos(each, OptionalDouble.of(each * more));
+    return new Redos(wanted == 0 ? 0 : all / wanted, OptionalDouble.of(expected));
   }
 
-  /** Her own share, of the kind that is counted first; else the routine's usual. */
-  private static double usual(Routine routine, Map<PieceKind, StillToDo> left, Hands hands) {
-    PieceKind kind = left.keySet().iterator().next();
+  /** Her own share of that kind; else the routine's usual. */
+  private static double usual(Routine routine, PieceKind kind, Hands hands) {
     return Math.min(MOST, hands.redoShare(kind).orElse(routine.usualRedo()));
   }
 }

@@ -83,7 +83,7 @@ public record Standing(
         state,
         handbook,
         Optional.empty(),
-        PlanDefaults.of(texts, state.course().reckonedWith(), handbook));
+        PlanDefaults.of(texts, state, handbook));
   }
 
   /** What follows from a wish alone: see {@link #newJob}. */
@@ -105,7 +105,8 @@ public record Standing(
                 2,
                 Instant.EPOCH,
                 "plan",
-                new Fact.PlanSet(texts, PlanDefaults.of(texts, handbook))));
+                new Fact.PlanSet(
+                    texts, PlanDefaults.of(texts, handbook.routine(routine), handbook))));
     return JobState.replay(book, handbook.stages());
   }
 
@@ -185,10 +186,10 @@ public record Standing(
             : OptionalDouble.empty();
     Optional<Routine> routine = handbook.walked(state);
     Redos redos = Redos.of(routine, state, left, handbook.hands());
-    Forecast forecast =
-        state.course().closed()
-            ? Forecast.NOTHING
-            : hours(left, state, routine, redos, handbook.hands(), Fineness.of(counted.wish()));
+    Forecast toDo =
+        hours(left, state, routine, redos, handbook.hands(), Fineness.of(counted.wish()));
+    Forecast forecast = state.course().closed() ? Forecast.NOTHING : toDo;
+    boolean undone = left.values().stream().anyMatch(piece -> piece.more() > 0);
     return new Standing(
         counted,
         left,
@@ -200,7 +201,7 @@ public record Standing(
         state.times().totalSeconds(),
         redos.expected(),
         taken,
-        PlanDefaults.since(state.course().wish(), state.course().reckonedWith(), handbook),
+        PlanDefaults.since(state.course().wish(), state, handbook),
         counted
             .plan()
             .filter(any -> redos.expected().isPresent())
@@ -208,7 +209,7 @@ public record Standing(
                 plan ->
                     Quote.of(
                         plan,
-                        forecast,
+                        undone ? toDo : forecast,
                         state.times().totalSeconds(),
                         redos.perJoint(),
                         routine.orElseThrow(),

@@ -130,11 +130,6 @@ public record StillToDo(
     return Math.max(0, good - wanted);
   }
 
-  /** The chance that enough come good, with so many more blanks. */
-  double chanceWith(int blanks) {
-    return Yield.chance(more(), Math.min(Yield.MOST_BLANKS, inWork + blanks), loss);
-  }
-
   /** Good pieces still wanted. */
   public int more() {
     return Math.max(0, wanted - good);

@@ -6,6 +6,7 @@ import linkwright.job.WireLedger;
 import linkwright.plan.ChainWish;
 import linkwright.plan.Plan;
 import linkwright.routine.PieceKind;
+import linkwright.standing.stock.WireLengths;
 
 /**
  * Wire on hand now: the lengths planned and added, less what was cut. Which length a blank came

@@ -95,7 +95,7 @@ public record WaitingPiece(
       all.add(of(state, spot, fresh, step, number, wanted, Again.NOT_SAID));
     }
     if (pile.redoAt(stage) > 0) {
-      boolean wanted = todo == null || todo.more() > 0;
+      boolean wanted = todo == null || (todo.more() > 0 && !pile.chainHas(stage, todo.wanted()));
       PileSpot spot = new PileSpot(each.getKey(), stage, true);
       all.add(of(state, spot, pile.redoAt(stage), step, number, wanted, pile.again(stage)));
     }
@@ -121,6 +121,7 @@ public record WaitingPiece(
   /** How many of what: {@code 6 links}, {@code 2 links to redo}. */
   public String counted() {
     return spot.piece().counted(count)
-        + (spot.redo() ? " to redo" : wanted || !waits() ? "" : " over");
+        + (spot.redo() ? " to redo" : "")
+        + (wanted || !waits() ? "" : spot.redo() ? ", spare" : " over");
   }
 }

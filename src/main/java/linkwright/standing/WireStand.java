@@ -12,6 +12,7 @@ import linkwright.job.WireLedger;
 import linkwright.plan.EndRings;
 import linkwright.plan.Plan;
 import linkwright.routine.PieceKind;
+import linkwright.standing.stock.WireLengths;
 
 /**
  * How the wire stands: every length with what was cut from it, and how the pieces that are still

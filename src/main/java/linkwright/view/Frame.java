@@ -57,7 +57,7 @@ final class Frame {
   private void head(Canvas canvas) {
     boolean lit = !page.hotWork().isEmpty();
     String wait = page.nextWait().map(next -> wait(canvas, next, lit)).orElse("");
-    boolean due = page.nextWait().map(WaitShown::due).orElse(false);
+    boolean due = page.nextWait().filter(WaitShown::due).map(WaitShown::loud).orElse(false);
     String place = page.body().title();
     int waitRoom = wait.isEmpty() ? 0 : Text.width(wait) + 2;
     int roomWithout = canvas.width() - 2 - waitRoom - 2 - Text.width(place);

@@ -1,7 +1,7 @@
 /**
  * What is to be seen, as values: a {@link linkwright.view.Grid} of cells that some terminal, window
  * or test may show. Start at {@link linkwright.view.Canvas}, which builds one; {@link
- * linkwright.view.Text} makes strings from outside safe and measures them in columns; {@link
+ * linkwright.text.Text} makes strings from outside safe and measures them in columns; {@link
  * linkwright.view.BigFigures}, {@link linkwright.view.Dots}, {@link linkwright.view.LengthBar} and
  * {@link linkwright.view.ChainBar} draw what words can't say.
  *

@@ -40,6 +40,29 @@ public final class Strength {
   }
 
   /**
+   * The same of wire of any section, bent over its flat side; of round wire it is the same.
+   *
+   * @param wire the wire
+   * @param insideMm inside width across the pull, mm, above 0
+   * @param yieldMpa yield stress, MPa, above 0
+   * @return N, above 0
+   */
+  public static double buttedN(WireSection wire, double insideMm, double yieldMpa) {
+    Domain.above0("insideMm", insideMm);
+    Domain.above0("yieldMpa", yieldMpa);
+    return Domain.result(
+        "pull", yieldMpa * wire.plasticMm3() / (insideMm / 2 + wire.middleMm()));
+  }
+
+  /**
+   * Pull at which a soldered ring of wire of any section is drawn long, N: four times as much, see
+   * the one of round wire.
+   */
+  public static double solderedN(WireSection wire, double insideMm, double yieldMpa) {
+    return Domain.result("pull", 4 * buttedN(wire, insideMm, yieldMpa));
+  }
+
+  /**
    * Pull at which a soldered ring is drawn long: 4M_p over its lever, with hinges at the two ends
    * and the two sides.
    *

@@ -6,6 +6,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.StringReader;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -242,5 +244,33 @@ class ExchangeTest {
           .as("seed " + seed + ", round " + round + ": " + text)
           .isEqualTo(expected);
     }
+  }
+
+  @Test
+  void ofManyWrongRowsTheFirstAreToldAndTheRestCounted() {
+    String rows = "38 mm,0.9 mm,looks god\n".repeat(30);
+    Path file = line.file("pieces.csv", "blank,wire,verdict\n" + rows);
+
+    assertThat(line.run("take-in", "ida-chain", file.toString())).isEqualTo(1);
+
+    assertThat(line.err().lines())
+        .hasSize(22)
+        .anyMatch(told -> told.contains(":21:1: verdict: “looks god” is none of these"))
+        .noneMatch(told -> told.contains(":22:1"))
+        .anyMatch(told -> told.contains("10 problems more."));
+  }
+
+  @Test
+  void manyWrongRowsAreReadInAMoment() {
+    String rows = "A lot,nickelish silvre,1 mm,2 m\n".repeat(80_000);
+    Path file = line.file("stock.csv", "lot,metal,wire,length\n" + rows);
+
+    ThreadMXBean threads = ManagementFactory.getThreadMXBean();
+    long before = threads.getCurrentThreadCpuTime();
+    assertThat(line.run("take-in", "drawer", file.toString())).isEqualTo(1);
+    long nanos = threads.getCurrentThreadCpuTime() - before;
+
+    assertThat(line.err()).contains("79980 problems more.");
+    assertThat(nanos).isLessThan(4_000_000_000L);
   }
 }

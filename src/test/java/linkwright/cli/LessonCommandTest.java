@@ -124,6 +124,28 @@ class LessonCommandTest {
   }
 
   @Test
+  void a_class_brought_together_is_told_as_text_and_by_the_names_beside_the_books()
+      throws IOException {
+    Path three = folder.resolve("three");
+    for (String name : List.of("Anna", "Ben")) {
+      Commandline hers = new Commandline(three.resolve(name));
+      hers.typing(List.of("0", "", "quit"), "lesson", "round-cable", "--student", name, "--plain");
+    }
+    assertThat(line.run("class", three.toString())).as(line.err()).isZero();
+    assertThat(line.out()).contains("(Anna/", "(Ben/").doesNotContain("plan");
+    assertThat(line.run("class", three.toString(), "--names")).isZero();
+    assertThat(line.out()).contains("Who Anna,", "Who Ben,").doesNotContain("(Anna/");
+    line.run("class", three.toString(), "--as", "csv");
+    assertThat(line.out()).doesNotContainPattern("-\\d\\d,\\d\\d:\\d\\d");
+  }
+
+  @Test
+  void the_words_that_a_rehearsal_offers_are_heeded() {
+    line.typing(List.of("cautions", "quit"), "rehearse", "round-cable", "--plain");
+    assertThat(line.out()).doesNotContain("This is a rehearsal: nothing is entered, and nothing");
+  }
+
+  @Test
   void she_is_handed_over_and_removed_whole() throws IOException {
     line.typing(List.of("0", "", "quit"), "lesson", "round-cable", "--student", "Mara", "--plain");
     Path into = folder.resolve("mara.yaml");

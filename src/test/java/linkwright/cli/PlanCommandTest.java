@@ -111,7 +111,10 @@ class PlanCommandTest {
           "price_again",
           "price_plus_minus",
           "wire_to_order_g",
-          "reckoned_with");
+          "reckoned_with",
+          "wire_short_links_mm",
+          "wire_short_rings_mm",
+          "solder_by_size");
 
   @Nested
   class A_plan_that_works_out {

@@ -8,9 +8,11 @@ import java.util.Map;
 import linkwright.coach.bench.Bench;
 import linkwright.coach.bench.BenchAsk;
 import linkwright.coach.bench.BenchHeld;
+import linkwright.coach.bench.BenchPlace;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Settings;
 import linkwright.coach.kernel.safety.Cards;
+import linkwright.coach.keys.Act;
 import linkwright.coach.keys.KeyMap;
 import linkwright.job.Entry;
 import linkwright.job.EntryId;
@@ -26,6 +28,24 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class BenchTest {
+  @Test
+  void a_ring_beyond_what_the_chain_takes_is_spare_though_it_failed() {
+    Bencher rings = Bencher.withTheDemo().press("enter").goTo("join");
+    int wanted = rings.at().wanted();
+    rings.goTo("cut-rings").type("" + (wanted + 1)).press("space");
+    if (rings.pile("ring").alive() == 0) {
+      rings.press("space");
+    }
+    // The first press says that the torch is lit.
+    rings.goTo("join").press("space").press("r", "1").type("" + wanted).press("space");
+    assertThat(rings.pile("ring").atOrPast(Stage.JOINED)).isEqualTo(wanted);
+    assertThat(rings.pile("ring").inRedo()).isEqualTo(1);
+    rings.goTo("join");
+    assertThat(BenchPlace.commonAct(rings.model(), rings.at())).isEqualTo(Act.ONWARD);
+    rings.press("space", "space");
+    assertThat(rings.pile("ring").atOrPast(Stage.JOINED)).isEqualTo(wanted);
+  }
+
   private final Bencher bench = Bencher.withTheDemo().press("enter");
 
   /** With so many links waiting to be soldered. */
@@ -347,7 +367,7 @@ class BenchTest {
 
   @Test
   void a_closed_job_is_worked_on_only_when_it_was_opened_again() {
-    bench.goTo("cut-blanks").press("esc", "i", "c", "ctrl-k", "esc", "b");
+    bench.goTo("cut-blanks").press("esc", "i", "c", "ctrl-k", "ctrl-k", "esc", "b");
     int before = bench.entries().size();
     bench.press("space", "space", "page-down");
     assertThat(bench.entries()).hasSize(before);

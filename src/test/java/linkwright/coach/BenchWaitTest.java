@@ -67,7 +67,7 @@ class BenchWaitTest {
 
     @Test
     void one_key_says_that_it_was_looked_to_and_the_next_goes_on() {
-      bench.goTo("pickle-wire").press("space", "d");
+      bench.goTo("pickle-wire").press("space").pass(Duration.ofMinutes(3)).press("d");
       assertThat(running()).isEmpty();
       assertThat(bench.state().course().stepsDone()).isEmpty();
       bench.press("space");
@@ -113,8 +113,52 @@ class BenchWaitTest {
 
     @Test
     void a_look_ends_it_and_then_they_go_through() {
-      pickling().press("d", "space");
+      pickling().pass(Duration.ofMinutes(3)).press("d", "space");
       assertThat(bench.pile("link").waitingFor(Stage.CHECKED)).isEqualTo(4);
+    }
+
+    @Test
+    void a_look_far_too_early_is_asked_once_and_teaches_nothing() {
+      pickling().press("d");
+      assertThat(bench.notice()).contains("Clean so soon");
+      assertThat(running()).isPresent();
+      bench.press("d");
+      assertThat(running()).isEmpty();
+      assertThat(Bencher.SHELF.taught("job", bench.entries()).pickleSeconds()).isEmpty();
+    }
+
+    @Test
+    void each_lot_is_looked_at_though_both_are_over() {
+      twoMore().pass(Duration.ofMinutes(9)).press("d", "space");
+      assertThat(bench.pile("link").waitingFor(Stage.CHECKED)).isEqualTo(4);
+      assertThat(running()).as("the second lot is still asked for").isPresent();
+      bench.press("d", "space");
+      assertThat(bench.pile("link").atOrPast(Stage.PICKLED)).isEqualTo(6);
+    }
+
+    @Test
+    void begun_by_mistake_it_is_ended_and_they_wait_again() {
+      pickling().press("esc", "m", "enter").type("begun by mistake").press("ctrl-k");
+      assertThat(running()).as("asked which of the two").isPresent();
+      bench.type("it waits again").press("ctrl-k", "esc", "b");
+      assertThat(running()).isEmpty();
+      bench.press("a");
+      assertThat(bench.pile("link").waitingFor(Stage.CHECKED)).as("not through").isZero();
+      assertThat(left()).as("they go in first").isEqualTo(480);
+    }
+
+    @Test
+    void taken_over_by_another_it_is_over() {
+      pickling().press("esc", "m", "enter").type("looked at by Ann").press("ctrl-k");
+      bench.type("the wait is over").press("ctrl-k", "esc", "b", "a");
+      assertThat(bench.pile("link").waitingFor(Stage.CHECKED)).isEqualTo(4);
+    }
+
+    @Test
+    void undo_straight_after_says_that_it_is_a_wait_and_where_it_is_ended() {
+      Bencher fresh = Bencher.withTheDemo().press("enter").goTo("pickle-wire").press("space", "u");
+      assertThat(fresh.notice()).startsWith("Undo strikes no wait. Last: timer set: Pickle the");
+      assertThat(fresh.model().timers().next()).isPresent();
     }
 
     /** Four went in; three minutes later two more. */
@@ -265,7 +309,7 @@ class BenchWaitTest {
     void is_the_benchs_and_goes_on_when_the_job_is_closed() {
       watching();
       assertThat(shown()).contains("Fire watch");
-      bench.press("esc", "i", "c", "ctrl-k", "esc");
+      bench.press("esc", "i", "c", "ctrl-k", "ctrl-k", "esc");
       assertThat(bench.state().course().closed()).isTrue();
       assertThat(bench.model().watch()).isPresent();
       bench.press("m");

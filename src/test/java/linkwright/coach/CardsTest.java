@@ -217,6 +217,19 @@ class CardsTest {
     assertThat(next).as("Berta has met none").isPresent();
   }
 
+  @Test
+  void who_takes_over_sees_the_cards_of_torch_and_room_before_her_first_flame() {
+    Bencher bench = Bencher.withTheDemo().press("esc").goTo("anneal-wire");
+    bench.take(new Message.Kept(List.of(sitting(bench.model(), "Berta"))));
+    AtBench at = AtBench.of(bench.model()).orElseThrow();
+    Set<String> due = new HashSet<>();
+    Cards.of(bench.model(), at).all().stream()
+        .filter(Cards.Card::whole)
+        .forEach(card -> due.add(card.caution().id()));
+    assertThat(due).contains("torch-fuels", "lone-work", "fire-watch", "soldering-surface");
+    assertThat(due).containsAll(applying(at.step()));
+  }
+
   private static linkwright.job.Entry sitting(Model model, String person) {
     int number = model.job().orElseThrow().entries().size() + 1;
     return new linkwright.job.Entry(

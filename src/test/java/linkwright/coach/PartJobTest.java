@@ -16,7 +16,9 @@ import linkwright.coach.keys.KeyMap;
 import linkwright.coach.round.RoundHeld;
 import linkwright.coach.tray.TrayWords;
 import linkwright.job.Fact;
+import linkwright.job.Sourced;
 import linkwright.plan.PartPlan;
+import linkwright.plan.Plan;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.Makes;
@@ -24,6 +26,7 @@ import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
 import linkwright.routine.StepId;
 import linkwright.standing.CountedPlan;
+import linkwright.standing.Standing;
 import linkwright.view.Glyphs;
 import linkwright.view.Shown;
 import org.junit.jupiter.api.Nested;
@@ -189,11 +192,23 @@ class PartJobTest {
   @Nested
   class AChainsPlan {
     @Test
-    void begins_with_the_routines_pattern_and_usual_loss() {
-      Form form = job("round-cable").model().held().form().orElseThrow();
+    void begins_with_the_routines_pattern_and_its_usual_loss_is_taken_not_typed() {
+      Bencher bench = job("round-cable");
+      Form form = bench.model().held().form().orElseThrow();
 
       assertThat(form.text(WishKeys.LINK_PATTERN)).isEqualTo("round");
-      assertThat(form.text(WishKeys.USUAL_LOSS)).isEqualTo("4 %");
+      assertThat(form.text(WishKeys.USUAL_LOSS)).isEmpty();
+      Map<String, String> wish = new java.util.HashMap<>(wish("3 mm"));
+      wish.remove(WishKeys.LINK_BLANK);
+      wish.put(WishKeys.LINK_LENGTH, "6 mm");
+      Standing job = Standing.ofTyped(wish, bench.job().state(), bench.model().handbook());
+      assertThat(job.taken().get(WishKeys.USUAL_LOSS))
+          .isEqualTo(new Sourced("4 %", Sourced.Source.USUAL));
+      Standing file = Standing.ofWish(wish, bench.model().handbook());
+      assertThat(file.taken()).isEqualTo(job.taken());
+      assertThat(file.counted().plan().map(Plan::blanksToCut))
+          .isPresent()
+          .isEqualTo(job.counted().plan().map(Plan::blanksToCut));
     }
 
     @Test

@@ -334,7 +334,7 @@ class PlacesTest {
 
     @Test
     void a_closed_job_can_be_opened_again_and_nothing_closes_it_twice() {
-      bench.press("c", "ctrl-k");
+      bench.press("c", "ctrl-k", "ctrl-k");
       assertThat(bench.state().course().closed()).isTrue();
       bench.press("c");
       assertThat(bench.model().held().form()).isEmpty();

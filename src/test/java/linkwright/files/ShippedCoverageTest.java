@@ -106,6 +106,19 @@ class ShippedCoverageTest {
       }
     }
 
+    /** Oil on the work, the hands and the rag meets the torch next: it is said where it is used. */
+    @Test
+    void aboutOxygenStandWhereverOilIsUsed() {
+      Pattern oil = Pattern.compile("(?i)\\b(oil|beeswax)\\b");
+      assertThat(
+              in(
+                  step ->
+                      oil.matcher(step.doText()).find()
+                          && !step.does().isEmpty()
+                          && !step.cautions().contains("oxygen")))
+          .isEmpty();
+    }
+
     /** What a joint lies on is known at each step that solders, not only at the first. */
     @Test
     void aboutTheBlockStandAtEachStepThatSolders() {

@@ -284,6 +284,19 @@ class DrawerTest {
   }
 
   @Test
+  void a_job_that_is_closed_with_nothing_made_puts_no_planned_chain_among_the_made_ones() {
+    begin();
+    take(1000);
+    Map<String, Double> planned = Map.of("metal_out_g", 5.6, "mass_chain_g", 5.6);
+    books.keep(List.of(new Fact.JobClosed("", planned)), handbook);
+    Handbook now = Start.handbook(Library.load(home), home);
+    MetalAccount account = MetalAccount.of(now.drawer(), now.reference()).get(0);
+    assertThat(account.chainG()).isZero();
+    assertThat(account.lostG()).isZero();
+    assertThat(account.openG()).isCloseTo(account.workG(), Offset.offset(1e-9)).isPositive();
+  }
+
+  @Test
   void what_was_weighed_out_and_in_for_a_job_goes_before_what_it_took() {
     begin();
     take(2000);

@@ -197,6 +197,31 @@ class LessonOnDiskTest {
     assertThat(learner(Roster.OWN).askings()).hasSizeGreaterThan(10);
   }
 
+  @Test
+  void her_book_is_that_of_the_line_that_is_looked_at() {
+    String anna = StudentBooks.named(home, "Anna").orThrow();
+    String berta = StudentBooks.named(home, "Berta").orThrow();
+    lead(PlaceId.LESSON, "round-cable " + anna);
+    model = performer.take(model, new Message.Led(PlaceId.TRAY, ""));
+    press("s");
+    assertThat(parts().toString()).contains("Who learns?");
+    press("down", "t");
+    assertThat(model.held().place()).isEqualTo(PlaceId.STUDENT);
+    assertThat(model.learning().student().orElseThrow().id()).isEqualTo(berta);
+  }
+
+  @Test
+  void a_mark_for_a_step_that_no_routine_has_is_refused_with_a_sentence() {
+    lead(PlaceId.LESSON, "round-cable own");
+    press("0");
+    press("t", "g", "E", "K", "down");
+    press("z", "q", "x", "ctrl-k");
+    assertThat(model.held().form()).isPresent();
+    assertThat(model.held().form().orElseThrow().fields().toString())
+        .contains("No routine has the step");
+    assertThat(learner(Roster.OWN).signed()).isEmpty();
+  }
+
   /** Every act there is, and random keys, at a lesson and at a rehearsal of an open job. */
   @Test
   void nothing_in_a_lesson_or_a_rehearsal_changes_a_job() {

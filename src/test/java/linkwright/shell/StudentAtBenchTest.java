@@ -245,7 +245,7 @@ class StudentAtBenchTest {
     byte[] before = all(folder.resolve("class"));
     lead(PlaceId.CLASS_ROOM, folder.resolve("class").toString());
     assertThat(model.learning().room().orElseThrow().students()).hasSize(12);
-    assertThat(parts().toString()).contains("s-7 (Check every joint)");
+    assertThat(parts().toString()).contains("s-7 (bench-7) (Check every joint)");
     assertThat(all(folder.resolve("class"))).isEqualTo(before);
   }
 

@@ -32,21 +32,21 @@ class ForecastTest {
 
   @Test
   void before_a_piece_was_made_the_usual_time_counts() {
-    Forecast.Work ten = new Forecast.Work(FORM, 10, 180, false);
+    Forecast.Work ten = new Forecast.Work(FORM, 10, 180, false, false);
     assertThat(seconds(ten, TimeSheet.EMPTY)).isCloseTo(1800, EXACT);
   }
 
   @Test
   void the_jobs_own_pace_takes_over_piece_by_piece() {
     // 6 pieces in 20 minutes beside 3 usual ones of 90 s: (1200 + 270) / 9 = 163.33 s each.
-    Forecast.Work three = new Forecast.Work(new StepId("solder"), 3, 90, false);
+    Forecast.Work three = new Forecast.Work(new StepId("solder"), 3, 90, false, false);
     assertThat(seconds(three, spent(new StepId("solder"), 1200, 6, 6))).isCloseTo(490, EXACT);
   }
 
   @Test
   void a_batch_is_timed_as_one_however_many_pieces_are_in_it() {
     // One batch of 22 in 10 minutes beside 3 usual ones of 12: (600 + 2160) / 4 = 690 s.
-    Forecast.Work one = new Forecast.Work(new StepId("pickle"), 1, 720, true);
+    Forecast.Work one = new Forecast.Work(new StepId("pickle"), 1, 720, true, false);
     assertThat(seconds(one, spent(new StepId("pickle"), 600, 22, 1))).isCloseTo(690, EXACT);
   }
 
@@ -54,12 +54,22 @@ class ForecastTest {
   void time_in_a_step_through_which_nothing_came_yet_says_nothing_of_its_pace() {
     TimeSheet begun =
         new TimeSheet(Map.of(FORM, 400.0), Map.of(), Map.of(), FORM, Optional.empty(), false);
-    assertThat(seconds(new Forecast.Work(FORM, 2, 180, false), begun)).isCloseTo(360, EXACT);
+    assertThat(seconds(new Forecast.Work(FORM, 2, 180, false, false), begun)).isCloseTo(360, EXACT);
+  }
+
+  @Test
+  void pieces_that_were_only_counted_say_nothing_of_its_pace_and_nothing_was_learnt() {
+    // Nine links of 90 s counted in two seconds were made elsewhere.
+    Forecast.Work left = new Forecast.Work(FORM, 3, 90, false, false);
+    Forecast counted = Forecast.of(List.of(left), spent(FORM, 2, 9, 9));
+    assertThat(counted.seconds()).isCloseTo(270, EXACT);
+    assertThat(counted.learned()).isFalse();
+    assertThat(Forecast.of(List.of(left), spent(FORM, 900, 9, 9)).learned()).isTrue();
   }
 
   @Test
   void the_spread_shrinks_beside_the_sum_as_pieces_are_timed() {
-    Forecast.Work work = new Forecast.Work(FORM, 20, 180, false);
+    Forecast.Work work = new Forecast.Work(FORM, 20, 180, false, false);
     Forecast unknown = Forecast.of(List.of(work), TimeSheet.EMPTY);
     Forecast known = Forecast.of(List.of(work), spent(FORM, 180 * 30, 30, 30));
     assertThat(known.seconds()).isCloseTo(unknown.seconds(), EXACT);
@@ -70,6 +80,6 @@ class ForecastTest {
 
   @Test
   void nothing_left_takes_no_time() {
-    assertThat(Forecast.of(List.of(), TimeSheet.EMPTY)).isEqualTo(new Forecast(0, 0));
+    assertThat(Forecast.of(List.of(), TimeSheet.EMPTY)).isEqualTo(new Forecast(0, 0, true));
   }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
@@ -114,7 +115,7 @@ class KeptPlanTest {
   void every_shipped_pattern_can_be_held() {
     for (Pattern pattern : NOW.patterns()) {
       Map<String, String> wish = Map.of(WishKeys.LINK_PATTERN, pattern.id());
-      assertThat(PlanDefaults.of(wish, NOW)).as(pattern.id()).containsKey(pattern.id() + " bends");
+      assertThat(PlanDefaults.of(wish, Optional.empty(), NOW)).as(pattern.id()).containsKey(pattern.id() + " bends");
     }
   }
 
@@ -129,7 +130,7 @@ class KeptPlanTest {
       })
   void bends_that_no_one_can_read_leave_the_pattern_as_it_is(String line) {
     JobBook book = JobBook.of("scroll-and-ring");
-    Map<String, Sourced> taken = PlanDefaults.of(wish(), NOW);
+    Map<String, Sourced> taken = PlanDefaults.of(wish(), Optional.empty(), NOW);
     taken.put("scroll bends", new Sourced(line, Sourced.Source.USUAL));
     book.enter(new Fact.PlanSet(wish(), taken));
 

@@ -37,7 +37,7 @@ class QuestionsTest {
     assertThat(ofPlan(WishKeys.STOCK, "3 m")).isEmpty();
     assertThat(ofPiece(OptionalDouble.of(13.6), List.of("longer"))).isEmpty();
     assertThat(Questions.ofTrial(trial(2.5, 46), standing, UNITS)).isEmpty();
-    assertThat(Questions.ofWire(List.of(2000.0), UNITS)).isEmpty();
+    assertThat(Questions.ofWire(List.of(2000.0), standing, UNITS)).isEmpty();
     assertThat(Questions.ofCut(12, PieceKind.LINK, standing, UNITS)).isEmpty();
   }
 
@@ -57,7 +57,8 @@ class QuestionsTest {
     assertThat(ofPlan(WishKeys.STOCK, "60 m")).containsKey(WishKeys.STOCK);
     assertThat(ofPlan(WishKeys.USUAL_LOSS, "60 %")).containsKey(WishKeys.USUAL_LOSS);
     assertThat(ofPlan(WishKeys.FINISHED, "60 m")).containsKey(WishKeys.FINISHED);
-    assertThat(Questions.ofWire(List.of(60_000.0), UNITS)).containsKey("lengths");
+    assertThat(Questions.ofWire(List.of(60_000.0), standing, UNITS)).containsKey("lengths");
+    assertThat(Questions.ofWire(List.of(999 * 25.4), standing, UNITS)).containsKey("lengths");
     assertThat(Questions.ofCut(9_999, PieceKind.LINK, standing, UNITS)).containsKey("count");
   }
 

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import linkwright.job.Fact;
+import linkwright.job.LotFact;
 import linkwright.plan.Plan;
 import linkwright.plan.WishKeys;
 import linkwright.plan.Wishes;
@@ -55,6 +57,20 @@ class WireStandTest {
                     .shortMm())
             .isZero();
       }
+    }
+
+    @Test
+    void is_told_after_some_was_given_back_which_is_no_loss() {
+      JobBook book = JobBook.scroll(Wishes.common().with(WishKeys.STOCK, "3 m").texts());
+      WireStand before = book.standing().wire().orElseThrow();
+      book.enter(
+          new LotFact.StockReturned(
+              "lot", PieceKind.LINK, OptionalDouble.of(76), OptionalDouble.empty(), ""));
+      book.enter(new Fact.WireDiscarded(PieceKind.LINK, 20, "kinked"));
+      WireStand after = book.standing().wire().orElseThrow();
+      assertThat(WireStand.lostMm(after.links())).isCloseTo(20, Offset.offset(1e-9));
+      assertThat(WireStand.leftMm(after.links()))
+          .isCloseTo(WireStand.leftMm(before.links()) - 96, Offset.offset(1e-9));
     }
 
     @Test
@@ -154,8 +170,8 @@ class WireStandTest {
       double needed = plan(plenty).wireTotalMm();
       double just =
           standing(Wishes.common().with(WishKeys.STOCK, needed + 5 + " mm")).chance().orElseThrow();
-      double links = plenty.left().get(PieceKind.LINK).chanceWith(plan(plenty).blanksToCut());
-      double rings = plenty.left().get(PieceKind.RING).chanceWith(plan(plenty).ringsToCut());
+      double links = alone(plenty, PieceKind.LINK, plan(plenty).blanksToCut());
+      double rings = alone(plenty, PieceKind.RING, plan(plenty).ringsToCut());
       assertThat(just).isGreaterThanOrEqualTo(links * rings - 1e-9).isLessThan(0.97);
     }
 
@@ -195,5 +211,10 @@ class WireStandTest {
       assertThat(book.standing().left().get(PieceKind.LINK).good()).isEqualTo(3);
       assertThat(book.state().wire().uncut(PieceKind.LINK)).isZero();
     }
+  }
+
+  private static double alone(Standing standing, PieceKind piece, int blanks) {
+    StillToDo still = standing.left().get(piece);
+    return linkwright.yield.Yield.chance(still.more(), blanks, still.loss());
   }
 }

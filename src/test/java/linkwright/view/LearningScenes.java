@@ -62,7 +62,9 @@ final class LearningScenes {
                         bencher.model().learning().student().orElseThrow(),
                         Bencher.MORNING,
                         "scroll-and-ring/check-links",
-                        "/media/class/bench-2/students/s-k7m2p.yaml")),
+                        "/media/class/bench-2/students/s-k7m2p.yaml",
+                        "bench-2",
+                        "")),
                 Optional.of(
                     new ClassRoom.LastFlame(Bencher.MORNING, "every flame out, gas shut", true)),
                 List.of(),

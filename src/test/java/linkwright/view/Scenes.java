@@ -259,7 +259,7 @@ public final class Scenes {
   }
 
   private static Bencher closed() {
-    return weighed(Bencher.withTheDemo()).press("c", "ctrl-k");
+    return weighed(Bencher.withTheDemo()).press("c", "ctrl-k", "ctrl-k");
   }
 
   private static Bencher planTrouble(Bencher bencher) {

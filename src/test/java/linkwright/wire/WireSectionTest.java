@@ -14,6 +14,35 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class WireSectionTest {
   @Nested
+  class ThePlasticModulus {
+    @Test
+    void ofRoundAndFlatWireIsThatOfTheHandbook() {
+      // From memory: d³/6, s³/4, wt²/4; the half disc 0.354 r³, halved 0.404 r above its flat side.
+      assertThat(WireSection.round(2).plasticMm3()).isCloseTo(8 / 6.0, within(1e-12));
+      assertThat(new WireSection(Section.SQUARE, 2, 2).plasticMm3()).isEqualTo(2);
+      assertThat(WireSection.strip(2, 0.5).plasticMm3()).isCloseTo(0.125, within(1e-12));
+      WireSection half = new WireSection(Section.HALF_ROUND, 2, 1);
+      assertThat(half.plasticMm3()).isCloseTo(0.354, within(0.0005));
+      assertThat(half.middleMm()).isCloseTo(0.404, within(0.0005));
+    }
+
+    @Test
+    void ofAWireThatNamesItsSectionIsReadWithoutAskingForTheSection() {
+      assertThat(WireSection.read(Section.ROUND, "half-round 2 mm x 1 mm").orThrow())
+          .isEqualTo(new WireSection(Section.HALF_ROUND, 2, 1));
+    }
+
+    @Test
+    void makesStripOpenAtItsOwnLoad() {
+      // Two hinges' moment by hand: 124 MPa x 0.125 mm³ over half of 3 + 0.5 mm.
+      assertThat(Strength.buttedN(WireSection.strip(2, 0.5), 3, 124))
+          .isCloseTo(124 * 0.125 / 1.75, within(1e-9));
+      assertThat(Strength.buttedN(WireSection.round(0.9), 3, 124))
+          .isCloseTo(Strength.buttedN(0.9, 3, 124), within(1e-9));
+    }
+  }
+
+  @Nested
   class TheArea {
     @Test
     void ofEachSectionIsThatOfItsShape() {

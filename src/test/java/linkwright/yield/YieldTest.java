@@ -200,4 +200,28 @@ class YieldTest {
       assertThat(Rate.usual(0).expectedRedosPerJoint()).hasValue(0);
     }
   }
+
+  /** One lot by two ways: the sum of the beta negative binomial, and the integral over the rate. */
+  @Test
+  void one_lot_together_is_as_likely_as_alone() {
+    for (double usual : new double[] {0, 0.01, 0.05, 0.3, 0.9, 1}) {
+      for (int lost : new int[] {0, 3, 200}) {
+        Rate loss = Rate.usual(usual).seen(40, lost);
+        for (int more : new int[] {0, 1, 20, 300}) {
+          double[][] needed =
+              Together.further(
+                  java.util.List.of(new SizeLot(more, more + 2)), java.util.List.of(), loss, 30, 0);
+          double sum = 0;
+          for (int further = 0; further <= 30; further++) {
+            sum += needed[further][0];
+            assertThat(sum)
+                .as(usual + " " + lost + " " + more + " " + further)
+                .isCloseTo(
+                    Yield.chance(more, more + 2 + further, loss),
+                    within(1e-6));
+          }
+        }
+      }
+    }
+  }
 }

@@ -1,6 +1,8 @@
 package linkwright.cli.console;
 
 import java.io.BufferedReader;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.InputStreamReader;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
@@ -49,8 +51,9 @@ public record Surroundings(
         InstantSource.system(),
         SteadyClock.from(Instant.now()),
         new BufferedReader(new InputStreamReader(System.in, typed)),
-        Teller.of(System.out, utf8),
-        Teller.of(System.err, utf8));
+        // The system's own streams keep to themselves what could not be written.
+        Teller.of(new FileOutputStream(FileDescriptor.out), utf8),
+        Teller.of(new FileOutputStream(FileDescriptor.err), utf8));
   }
 
   /** The user's folder, as asked for or as the environment says. */

@@ -1,13 +1,18 @@
 package linkwright.cli.console;
 
+import java.io.IOException;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.io.Writer;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Pattern;
+import linkwright.disk.DiskTrouble;
 import linkwright.text.Text;
 import linkwright.view.Ascii;
 
@@ -18,10 +23,13 @@ import linkwright.view.Ascii;
 public final class Teller {
   private static final Pattern LINE_BREAKS = Pattern.compile("\\s*\\R\\s*");
 
-  private final PrintWriter to;
+  private final Writer to;
   private final boolean utf8;
 
-  private Teller(PrintWriter to, boolean utf8) {
+  /** Why a line could not be told; once one could not, no other is tried. */
+  private Optional<IOException> trouble = Optional.empty();
+
+  private Teller(Writer to, boolean utf8) {
     this.to = to;
     this.utf8 = utf8;
   }
@@ -34,15 +42,35 @@ public final class Teller {
    */
   public static Teller of(OutputStream to, boolean utf8) {
     Charset charset = utf8 ? StandardCharsets.UTF_8 : StandardCharsets.US_ASCII;
-    return new Teller(new PrintWriter(new OutputStreamWriter(to, charset), true), utf8);
+    return new Teller(new OutputStreamWriter(to, charset), utf8);
   }
 
   /** Tells one line; what somebody typed over several must not look like lines of ours. */
   public void say(String text) {
     String line = LINE_BREAKS.matcher(text.stripTrailing()).replaceAll(" / ");
-    to.print(utf8 ? Text.safe(line) : Ascii.of(line));
-    to.print('\n');
-    to.flush();
+    write((utf8 ? Text.safe(line) : Ascii.of(line)) + "\n");
+  }
+
+  private void write(String text) {
+    if (trouble.isPresent()) {
+      return;
+    }
+    try {
+      to.write(text);
+      to.flush();
+    } catch (IOException refused) {
+      trouble = Optional.of(refused);
+    }
+  }
+
+  /**
+   * What to say where lines were lost, such as on a full disk. Whoever stops listening, as at the
+   * end of a pipe, has heard enough: then nothing.
+   */
+  public Optional<String> lost() {
+    return trouble
+        .filter(why -> !String.valueOf(why.getMessage()).toLowerCase(Locale.ROOT).contains("pipe"))
+        .map(why -> DiskTrouble.writing(Path.of("standard output"), why));
   }
 
   /** Tells each on a line of its own. */
@@ -52,8 +80,7 @@ public final class Teller {
 
   /** Rings the bell of whoever listens. */
   public void bell() {
-    to.print('\u0007');
-    to.flush();
+    write("\u0007");
   }
 
   /** Tells text that ends its own lines. */

@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import linkwright.books.GoneBooks;
 import linkwright.coach.kernel.TrayJob;
 import linkwright.disk.DiskTrouble;
 import linkwright.files.Home;
@@ -92,7 +93,7 @@ public record Opening(Optional<String> slug, Optional<Begun> begun, List<Problem
             .toList();
     return meant.size() == 1
         ? Read.good(opening(Optional.of(meant.get(0))))
-        : unknown(typed, slugs, named.values());
+        : kept(typed, home).orElseGet(() -> unknown(typed, slugs, named.values()));
   }
 
   private static boolean isPath(String typed) {
@@ -109,6 +110,17 @@ public record Opening(Optional<String> slug, Optional<Begun> begun, List<Problem
     TrayReading.of(home, Start.handbook(library), now)
         .forEach(job -> named.put(job.slug(), job.name()));
     return named;
+  }
+
+  /** Why the book of that name is not opened though there is, or was, one. */
+  private static Optional<Read<Opening>> kept(String typed, Home home) {
+    List<Problem> problems = new ArrayList<>();
+    home.books(problems);
+    problems.addAll(GoneBooks.ofJobs(home));
+    return problems.stream()
+        .filter(each -> Path.of(each.file()).endsWith(Slug.of(typed, taken -> false) + ENDING))
+        .map(each -> Read.<Opening>bad(each.sentence()))
+        .findFirst();
   }
 
   private static Read<Opening> unknown(String typed, List<String> slugs, Collection<String> names) {
@@ -129,6 +141,10 @@ public record Opening(Optional<String> slug, Optional<Begun> begun, List<Problem
       Optional<String> hidden = DiskTrouble.toLookAt(path);
       if (hidden.isPresent()) {
         return Read.bad(hidden.get());
+      }
+      if (Files.exists(path) && !Files.isRegularFile(path)) {
+        String what = Files.isDirectory(path) ? " is a folder" : " is no ordinary file";
+        return Read.bad(typed + what + ": a book is a file that ends in .yaml.");
       }
       if (!Files.isRegularFile(path) || !typed.endsWith(ENDING)) {
         return Read.bad("There is no job book " + typed + ": a book is a file that ends in .yaml.");

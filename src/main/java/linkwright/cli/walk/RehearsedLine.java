@@ -19,6 +19,7 @@ final class RehearsedLine {
           WalkWord.LOOK,
           WalkWord.WHY,
           WalkWord.CARDS,
+          WalkWord.CAUTIONS,
           WalkWord.WORDS,
           WalkWord.QUIT);
 

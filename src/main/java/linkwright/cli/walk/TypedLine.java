@@ -147,7 +147,13 @@ final class TypedLine {
       case TIMERS -> visits.look(Act.TO_TIMERS);
       case LIT -> bench.act(Act.LIT, "");
       case SHUT -> shut();
-      case CAUTIONS -> visits.look(Act.TO_CAUTIONS);
+      case CAUTIONS -> {
+        if (coach.place() == PlaceId.REHEARSAL) {
+          cards();
+        } else {
+          visits.look(Act.TO_CAUTIONS);
+        }
+      }
       case BOOK -> book.tell(rest);
       case UNDO -> undo(Act.UNDO, rest);
       case RESTORE -> undo(Act.BRING_BACK, rest);

@@ -75,6 +75,8 @@ final class WalkBench {
       coach.press(Key.of(number < 10 ? Integer.toString(number) : "0"));
     } else if (page.table().isPresent() && new WalkPage(coach.model()).opens(Act.CHOOSE)) {
       choice.chosen(Act.CHOOSE, Integer.toString(number));
+    } else if (page.tellsAnswer()) {
+      lines.say("That was answered. An empty line goes on.");
     } else if (coach.place() != PlaceId.BENCH || page.common().isEmpty() || coach.failing()) {
       lines.say("A number counts pieces at the bench. bench leads there.");
     } else if (page.asks()) {

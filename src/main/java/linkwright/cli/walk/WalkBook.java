@@ -7,6 +7,8 @@ import linkwright.coach.kernel.EntryWords;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.keys.Act;
 import linkwright.job.Entry;
+import linkwright.job.EntryLabels;
+import linkwright.job.Fact;
 import linkwright.quantity.Count;
 
 /** Tells, searches and strikes what is in the book. */
@@ -37,25 +39,25 @@ final class WalkBook {
     List<Entry> all = model.job().map(job -> job.entries()).orElse(List.of());
     List<Integer> found = model.job().map(job -> job.words().holding(words)).orElse(List.of());
     lines.say(found.size() + " of " + all.size() + " entries say so.");
-    found.stream().limit(2L * LAST_ENTRIES).forEach(at -> lines.say(told(all.get(at), model)));
+    found.stream().limit(2L * LAST_ENTRIES).forEach(at -> lines.say(told(all.get(at), all, model)));
   }
 
   /** Strikes the entry of that number of this machine, for a reason. */
   boolean strike(String rest) {
     String[] parts = rest.split("\\s+", 2);
     List<Entry> all = coach.model().job().map(job -> job.entries()).orElse(List.of());
-    int at = -1;
-    for (int i = 0; i < all.size(); i++) {
-      String id = all.get(i).id().toString();
-      if (id.equals(parts[0]) || id.endsWith("-" + parts[0])) {
-        at = i;
-      }
+    EntryLabels labels = EntryLabels.of(all);
+    List<Entry> meant = meant(parts[0], all, labels);
+    if (meant.size() > 1) {
+      List<String> told = meant.stream().map(entry -> labels.of(entry.id())).toList();
+      lines.say("Which one? There are " + String.join(", ", told) + ".");
+      return true;
     }
-    if (parts[0].isEmpty() || at < 0) {
+    if (meant.isEmpty()) {
       lines.say("Write the entry's number, as book tells it, and why: strike 12 miscounted.");
       return true;
     }
-    int row = all.size() - 1 - at;
+    int row = all.size() - 1 - all.indexOf(meant.get(0));
     return visits.to(
         Act.TO_BOOK,
         () -> {
@@ -64,17 +66,32 @@ final class WalkBook {
         });
   }
 
+  /** By its whole label any entry; by a number none that strikes: that would bring back. */
+  private static List<Entry> meant(String typed, List<Entry> all, EntryLabels labels) {
+    List<Entry> whole =
+        all.stream().filter(entry -> labels.of(entry.id()).equals(typed)).toList();
+    return whole.isEmpty() && !typed.isEmpty()
+        ? all.stream()
+            .filter(
+                entry ->
+                    entry.id().toString().equals(typed)
+                        || entry.id().toString().endsWith("-" + typed))
+            .filter(entry -> !(entry.fact() instanceof Fact.Struck))
+            .toList()
+        : whole;
+  }
+
   void tell(String rest) {
     int wanted = Count.inDigits(rest, 4).orElse(LAST_ENTRIES);
     Model model = coach.model();
     List<Entry> all = model.job().map(job -> job.entries()).orElse(List.of());
     for (Entry entry : all.subList(Math.max(0, all.size() - wanted), all.size())) {
-      lines.say(told(entry, model));
+      lines.say(told(entry, all, model));
     }
   }
 
-  private static String told(Entry entry, Model model) {
-    return entry.id()
+  private static String told(Entry entry, List<Entry> all, Model model) {
+    return EntryLabels.of(all).of(entry.id())
         + ", "
         + entry.at().truncatedTo(ChronoUnit.SECONDS)
         + ": "

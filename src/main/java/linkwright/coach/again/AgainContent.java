@@ -32,7 +32,10 @@ public record AgainContent(UnitStyle units, Accounts accounts) {
     List<Part> parts = new ArrayList<>();
     List<Row> rows = new ArrayList<>();
     standing.counted().plan().ifPresent(plan -> chain(rows, plan));
-    again.earlier().ifPresent(earlier -> work(rows, earlier, again, standing));
+    again
+        .earlier()
+        .ifPresentOrElse(
+            earlier -> work(rows, earlier, again, standing), () -> quoted(rows, standing));
     parts.add(new Rows(rows));
     if (!standing.counted().sentence().isEmpty()) {
       parts.add(Prose.stop(standing.counted().saidIn(units).sentence()));
@@ -80,11 +83,22 @@ public record AgainContent(UnitStyle units, Accounts accounts) {
     }
   }
 
+  /** Of an earlier one that was never made nothing is told: what this one costs is reckoned. */
+  private void quoted(List<Row> rows, Standing standing) {
+    if (!accounts.prices().isEmpty()) {
+      rows.add(Row.of("made again", reckoned(standing)));
+    }
+  }
+
   /** In another metal or wire by the new plan and the prices known for it; never by the old. */
   private String madeAgain(Closing earlier, MadeAgain again, Standing standing) {
     if (again.anew().isEmpty()) {
       return money(earlier.again().total());
     }
+    return reckoned(standing);
+  }
+
+  private static String reckoned(Standing standing) {
     return standing
         .quote()
         .filter(quote -> quote.priced() && !quote.lacksMetal())

@@ -38,7 +38,10 @@ record AtWait(
     List<InWait> over =
         in.stream().filter(each -> each.running().stream().noneMatch(runs::contains)).toList();
     Map<OnWay, Integer> goesIn = without(there, in);
-    return new AtWait(in, out(at, there, over), goesIn, next(at, in, over, goesIn));
+    // What was looked to comes out by itself: another lot whose time is over is looked at, too.
+    List<InWait> seen = over.stream().filter(each -> each.running().isEmpty()).toList();
+    List<InWait> comes = at.looked() && !seen.isEmpty() ? seen : over;
+    return new AtWait(in, out(at, there, comes), goesIn, next(at, in, over, goesIn));
   }
 
   private static Map<OnWay, Integer> without(Map<OnWay, Integer> there, List<InWait> in) {
@@ -76,6 +79,12 @@ record AtWait(
 
   private static boolean begun(InWait each, Wait wait) {
     return each.begun().contains(wait.id());
+  }
+
+  /** Whether the timer is of something that does not come out yet. */
+  boolean staysIn(EntryId timer) {
+    return in.stream().anyMatch(each -> each.running().contains(timer))
+        && in.stream().anyMatch(each -> each.running().isEmpty() && !each.isAll());
   }
 
   /** Whether anything can be done with what is here before a wait ends. */

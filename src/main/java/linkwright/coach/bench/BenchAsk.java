@@ -52,6 +52,9 @@ public sealed interface BenchAsk {
   /** Whether so many are cut, which is out of reason: the same key once more says so. */
   record Sure(int count) implements BenchAsk {}
 
+  /** Whether it is clean so early: the same key once more says so. */
+  record Early() implements BenchAsk {}
+
   /** Nothing is asked: another step is looked at, and nothing changes by it. */
   record Looking(StepId step) implements BenchAsk {}
 }

@@ -72,21 +72,29 @@ final class BenchCount {
       return BenchGate.onward(shown, at);
     }
     if (count > at.available()) {
-      return Turn.to(
-          shown.trouble(
-              "Only "
-                  + at.available()
-                  + (at.fromRedo() ? " are in the redo pile" : " wait")
-                  + "; "
-                  + count
-                  + " cannot come through. Type a smaller number."));
+      return Turn.to(shown.trouble(tooMany(at, count)));
     }
     return Turn.keep(shown, moved(model, at, count, at.fromRedo()));
   }
 
+  private static String tooMany(AtBench at, int count) {
+    int others = at.fromRedo() ? at.waiting() : at.redo();
+    String other = at.fromRedo() ? "new" : "to be redone";
+    return "Only "
+        + at.available()
+        + (at.fromRedo() ? " are in the redo pile" : " wait")
+        + (others == 0
+            ? "; " + count + " cannot come through. Type a smaller number."
+            : ", besides "
+                + others
+                + " "
+                + other
+                + ": each pile goes by itself, {do:take} takes the other. Type a smaller number.");
+  }
+
   /** The chain has all it takes and the key was only pressed: what waits is left over. */
   private static boolean spare(Model model, AtBench at) {
-    return at.enough() && !at.fromRedo() && BenchPlace.screen(model).digits().isEmpty();
+    return at.enough() && BenchPlace.screen(model).digits().isEmpty();
   }
 
   private static Turn stepDone(Model model, AtBench at) {
@@ -118,7 +126,7 @@ final class BenchCount {
   private static Optional<String> outOfReason(Model model, AtBench at, int count) {
     Standing standing = model.job().orElseThrow().standing();
     StillToDo left = standing.left().get(at.piece());
-    if (left == null || count <= FEW) {
+    if (left == null) {
       return Optional.empty();
     }
     int toCut = left.toCutOrAsMany();
@@ -159,11 +167,17 @@ final class BenchCount {
 
   /** What its wait let go comes through, and no more. */
   private static Turn batch(Model model, AtBench at) {
-    Map<OnWay, Integer> out = AtWait.of(model, at).out();
+    AtWait wait = AtWait.of(model, at);
+    Map<OnWay, Integer> out = wait.out();
     if (out.isEmpty()) {
       return BenchGate.onward(model, at);
     }
     List<Fact> facts = new ArrayList<>(BenchWait.over(model, at));
+    facts.removeIf(
+        fact ->
+            at.looked()
+                && fact instanceof Fact.TimerAnswered answered
+                && wait.staysIn(answered.timer()));
     StepId step = at.step().id();
     Map<Stage, Map<PieceKind, Integer>> fresh = new LinkedHashMap<>();
     out.forEach(

@@ -185,7 +185,10 @@ final class BenchGate {
               StillToDo left = job.standing().left().get(there.piece());
               Again when = there.pile().again(there.stage());
               boolean later = when == Again.NEXT_HEAT || when == Again.SPARES;
-              return there.redo() > 0 && !later && (left == null || left.more() > 0);
+              return there.redo() > 0
+                  && !there.enough()
+                  && !later
+                  && (left == null || left.more() > 0);
             })
         .findFirst();
   }

@@ -173,7 +173,8 @@ public final class BenchPlace implements Place {
       Act one = at.cuts() ? Act.CUT_ONE : Act.BEGIN_ONE;
       return BenchCount.enoughAreCut(model, at) ? Act.ONWARD : one;
     }
-    if (at.waiting() + at.redo() == 0 && !along) {
+    boolean spare = !batch && at.enough();
+    if (spare || (at.waiting() + at.redo() == 0 && !along)) {
       return Act.ONWARD;
     }
     if (!batch) {
@@ -219,7 +220,9 @@ public final class BenchPlace implements Place {
   }
 
   private static Turn acted(Model before, Act act) {
-    boolean unsure = screen(before).ask() instanceof BenchAsk.Sure && !SAYS_SURE.contains(act);
+    boolean unsure =
+        (screen(before).ask() instanceof BenchAsk.Sure && !SAYS_SURE.contains(act))
+            || (screen(before).ask() instanceof BenchAsk.Early && act != Act.LOOKED);
     Model model =
         unsure
             ? before.with(BenchScreens.plain(screen(before)))
@@ -320,7 +323,8 @@ public final class BenchPlace implements Place {
     return !BenchSitting.away(model)
         && BenchGate.caution(model).isEmpty()
         && (screen(model).ask() instanceof BenchAsk.Nothing
-            || screen(model).ask() instanceof BenchAsk.Sure);
+            || screen(model).ask() instanceof BenchAsk.Sure
+            || screen(model).ask() instanceof BenchAsk.Early);
   }
 
   @Override

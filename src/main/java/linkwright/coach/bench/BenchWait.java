@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import linkwright.coach.content.ActMention;
 import linkwright.coach.kernel.AtBench;
+import linkwright.coach.kernel.Clock;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Turn;
@@ -133,21 +134,26 @@ final class BenchWait {
         .map(AtBench::step);
   }
 
-  /** Pieces wait there; where pieces begin, only in the part of the job that is being made now. */
+  /**
+   * Pieces wait there; where pieces begin, in the part of the job that is being made now, and for a
+   * chain that is not whole.
+   */
   private static boolean hasWork(Model model, AtBench at, AtBench there) {
     boolean waits = there.waitRunning(model).isPresent();
     boolean more = there.together() && AtWait.of(model, there).hasWork();
+    OpenJob job = model.job().orElseThrow();
+    StillToDo left = job.standing().left().get(there.piece());
     if (!there.counts() || (waits && !more) || chainIn(model, there).isPresent()) {
       return false;
     }
     if (there.begins()) {
-      return there.step().part() == at.step().part() && !BenchCount.enoughAreCut(model, there);
+      boolean ofTheJob = at.together() && isOfTheWhole(at) && left != null && left.wanted() > 0;
+      boolean now = there.step().part() == at.step().part();
+      return (now || ofTheJob) && !BenchCount.enoughAreCut(model, there);
     }
-    OpenJob job = model.job().orElseThrow();
-    StillToDo left = job.standing().left().get(there.piece());
     boolean wanted = left == null || left.more() > 0;
     boolean fresh = there.waiting() > 0 && !there.enough() && othersAreThere(job, there);
-    return fresh || (there.redo() > 0 && wanted);
+    return fresh || (there.redo() > 0 && !there.enough() && wanted);
   }
 
   /** Rings are not joined while links that the chain takes are still in the pickle. */
@@ -184,14 +190,29 @@ final class BenchWait {
 
   /** She has looked, and it is clean: a wait that ends by a look is over. */
   static Turn looked(Model model, AtBench at) {
+    BenchHeld screen = BenchPlace.screen(model);
+    boolean sure = screen.ask() instanceof BenchAsk.Early;
+    Model plain = model.with(BenchScreens.plain(screen));
     return at.ownTimer(model)
         .filter(timer -> at.looked())
         .map(
             timer ->
-                Turn.keep(
-                    model.told(timer.named() + ": looked, done."),
-                    new Fact.TimerAnswered(timer.id(), WaitEnd.LOOKED, "")))
-        .orElseGet(() -> Turn.to(model.told("No wait runs here that ends by a look.")));
+                timer.barelyBegun(model.steady()) && !sure
+                    ? early(model, timer)
+                    : Turn.keep(
+                        plain.told(timer.named() + ": looked, done."),
+                        new Fact.TimerAnswered(timer.id(), WaitEnd.LOOKED, "")))
+        .orElseGet(() -> Turn.to(plain.told("No wait runs here that ends by a look.")));
+  }
+
+  private static Turn early(Model model, TimerRun timer) {
+    return Turn.to(
+        model
+            .with(BenchScreens.asking(BenchPlace.screen(model), new BenchAsk.Early()))
+            .trouble(
+                "Clean so soon, with "
+                    + Clock.spoken((double) timer.left(model.steady()).toSeconds())
+                    + " to go? {do:looked} again if it is."));
   }
 
   /** The waits of this step that are over, answered; one that runs goes on. */

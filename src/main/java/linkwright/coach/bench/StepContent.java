@@ -15,6 +15,7 @@ import linkwright.coach.content.Rows;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Clock;
 import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.WaitingWords;
 import linkwright.coach.kernel.drawn.BendContent;
 import linkwright.coach.kernel.drawn.JobWords;
@@ -22,6 +23,7 @@ import linkwright.coach.kernel.drawn.LaidOut;
 import linkwright.coach.kernel.drawn.PictureContent;
 import linkwright.coach.kernel.safety.Cards;
 import linkwright.job.InWait;
+import linkwright.job.Pile;
 import linkwright.job.TimerRun;
 import linkwright.plan.LinksOfSize;
 import linkwright.plan.Plan;
@@ -29,6 +31,7 @@ import linkwright.quantity.UnitStyle;
 import linkwright.routine.Caution;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Remedy;
+import linkwright.routine.RoutinePart;
 import linkwright.routine.Stage;
 import linkwright.routine.Step;
 import linkwright.standing.StillToDo;
@@ -194,10 +197,11 @@ final class StepContent {
   private static void texts(List<Part> parts, Model model, AtBench at) {
     Step step = at.step();
     // A caution stands above what it warns of.
-    for (Caution card : Cards.of(model, at).worstFirst(step.does())) {
+    for (Caution card : Cards.of(model, at).cautions()) {
       add(parts, model, Prose.Kind.CAUTION, card.shortLine());
     }
     parts.add(new Prose(Prose.Kind.ELSEWHERE, elsewhere(model, at)));
+    parts.add(new Prose(Prose.Kind.STOP, notWhole(model, at)));
     LaidOut laidOut = LaidOut.of(model);
     parts.add(new Prose(Prose.Kind.STOP, laidOut.saysLacking(laidOut.at(step))));
     add(parts, model, Prose.Kind.MIND, step.mind());
@@ -217,6 +221,31 @@ final class StepContent {
     parts.add(new Prose(Prose.Kind.NEXT, next(model, at)));
     parts.addAll(BendContent.below(step, model));
     parts.addAll(PictureContent.below(step, model));
+  }
+
+  /** What lacks of the chain where something is done to the whole of it; empty if nothing does. */
+  private static String notWhole(Model model, AtBench at) {
+    OpenJob job = model.job().orElseThrow();
+    if (!job.makesChain() || at.step().part() != RoutinePart.FINISH || !at.together()) {
+      return "";
+    }
+    List<String> lacking = new ArrayList<>();
+    at.step()
+        .stage()
+        .forEach(
+            (piece, stage) -> {
+              Pile pile = job.state().piles().of(piece);
+              StillToDo left = job.standing().left().get(piece);
+              int there = pile.waitingFor(stage) + pile.atOrPast(stage);
+              if (left != null && there < left.wanted()) {
+                lacking.add(there + " of " + piece.counted(left.wanted()));
+              }
+            });
+    return lacking.isEmpty()
+        ? ""
+        : "The chain is not whole, only "
+            + String.join(" and ", lacking)
+            + " are here: what is done at this step is done to all of it.";
   }
 
   /** The steps after this one by their numbers, as far as one thinks ahead. */

@@ -70,7 +70,7 @@ final class BookContent {
   private static Table.Line entry(BookRows rows, Entry entry) {
     boolean struck = rows.struck(entry);
     String words = (struck ? "× struck: " : "") + rows.words(entry);
-    return Table.Line.of(rows.when(entry), entry.id().toString(), words)
+    return Table.Line.of(rows.when(entry), rows.label(entry), words)
         .with(struck ? Emphasis.ASIDE : Emphasis.PLAIN);
   }
 
@@ -85,11 +85,11 @@ final class BookContent {
   }
 
   private static void whole(List<Part> parts, BookRows rows, Entry entry) {
-    parts.add(Prose.aside(rows.whenInFull(entry) + ", entry " + entry.id()));
+    parts.add(Prose.aside(rows.whenInFull(entry) + ", entry " + rows.label(entry)));
     parts.add(Prose.says(rows.words(entry)));
     List<Entry> by = rows.struck(entry) ? rows.struckBy(entry) : List.of();
     if (!by.isEmpty() && by.get(0).fact() instanceof Fact.Struck strike) {
-      String struck = "× struck: " + strike.why() + " (entry " + by.get(0).id() + ")";
+      String struck = "× struck: " + strike.why() + " (entry " + rows.label(by.get(0)) + ")";
       parts.add(new Prose(Prose.Kind.MAIN, struck));
     }
   }

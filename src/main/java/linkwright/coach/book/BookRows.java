@@ -15,6 +15,7 @@ import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Settings;
 import linkwright.job.Entry;
 import linkwright.job.EntryId;
+import linkwright.job.EntryLabels;
 import linkwright.job.Fact;
 import linkwright.job.Strikes;
 import linkwright.routine.StepId;
@@ -37,6 +38,7 @@ public final class BookRows {
   private final List<Integer> found;
   private final Strikes strikes;
   private final Map<StepId, String> titles;
+  private final EntryLabels labels;
 
   private BookRows(
       OpenJob job, Settings settings, List<Integer> found, Map<StepId, String> titles) {
@@ -45,6 +47,7 @@ public final class BookRows {
     this.settings = settings;
     this.found = found;
     this.strikes = Strikes.in(job.entries());
+    this.labels = EntryLabels.of(job.entries());
   }
 
   /** The rows of the book that is shown. */
@@ -88,6 +91,11 @@ public final class BookRows {
     return entry.fact() instanceof Fact.StepOpened opened
         ? titles.getOrDefault(opened.step(), words)
         : words;
+  }
+
+  /** By what the entry is named here, as no other of the book is. */
+  public String label(Entry entry) {
+    return labels.of(entry.id());
   }
 
   /** Whether the entry is struck. */

@@ -57,7 +57,7 @@ public final class ClassContent {
               .count();
       lines.add(
           Table.Line.of(
-              roster.name(her.id()),
+              room.who(seat, roster),
               seat.step().isEmpty() ? "none yet" : title(seat.step(), handbook),
               WHEN.format(seat.at().atZone(zone)),
               "" + known,
@@ -100,7 +100,7 @@ public final class ClassContent {
                 .anyMatch(
                     mark -> mark.fact().step().equals(step) && !mark.day().isBefore(made.day()));
         List<String> steps =
-            waits.computeIfAbsent(roster.name(seat.learner().id()), any -> new ArrayList<>());
+            waits.computeIfAbsent(room.who(seat, roster), any -> new ArrayList<>());
         String title = title(step, handbook);
         if (!signed && !steps.contains(title)) {
           steps.add(title);

@@ -33,7 +33,8 @@ public record Row(
     }
     int gap = amount.indexOf(' ');
     boolean number = gap > 0 && Character.isDigit(amount.charAt(gap - 1));
-    boolean unitOnly = number && amount.indexOf(' ', gap + 1) < 0;
+    boolean clock = gap + 1 < amount.length() && Character.isDigit(amount.charAt(gap + 1));
+    boolean unitOnly = number && !clock && amount.indexOf(' ', gap + 1) < 0;
     return unitOnly
         ? new Row(
             label, amount.substring(0, gap), amount.substring(gap + 1), "", "", "", Emphasis.PLAIN)

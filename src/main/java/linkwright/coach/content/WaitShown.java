@@ -7,9 +7,10 @@ package linkwright.coach.content;
  * @param job the job it belongs to; empty for the one at hand
  * @param left the time left, as a clock shows it
  * @param due whether it is over
+ * @param loud whether it stands out at this moment; where it may flash, every other second
  * @param ends how it ends, in a few words; empty where the place says it
  */
-public record WaitShown(String name, String job, String left, boolean due, String ends)
+public record WaitShown(String name, String job, String left, boolean due, boolean loud, String ends)
     implements Part {
   @Override
   public <R> R answer(PartCases<R> cases) {

@@ -240,7 +240,7 @@ public final class ExchangePlace implements Place {
   private static String problems(List<Problem> problems) {
     StringBuilder told = new StringBuilder("Nothing is entered.");
     problems.stream().limit(MOST_TOLD).forEach(each -> told.append(' ').append(each.sentence()));
-    int more = problems.size() - MOST_TOLD;
+    int more = problems.stream().skip(MOST_TOLD).mapToInt(Problem::stands).sum();
     return told + (more > 0 ? " And " + more + " more." : "");
   }
 

@@ -93,8 +93,8 @@ final class OutForms {
     String ending = "." + (isPlan(form) ? "yaml" : form.text(AS));
     String typed = form.text(FILE);
     if (!typed.isEmpty()) {
-      String last = typed.substring(typed.lastIndexOf('/') + 1);
-      return last.contains(".") ? typed : typed + ending;
+      // A path is where she says; a bare name lies in a folder in which its ending tells it.
+      return typed.contains(".") || typed.contains("/") ? typed : typed + ending;
     }
     String slug = model.job().map(job -> job.slug()).orElse("");
     String of =

@@ -131,9 +131,9 @@ public record HandsContent(Handbook handbook, Settings settings) {
                               + hands.redoShare(kind).stream()
                                   .mapToObj(
                                       again ->
-                                          ", and "
+                                          ", and of a hundred tries "
                                               + Decimals.fixed(100 * again, 0)
-                                              + " of a hundred went back to be redone")
+                                              + " went back to be redone")
                                   .findFirst()
                                   .orElse("")
                               + " over all jobs that count, the last ones most.")));
@@ -173,7 +173,9 @@ public record HandsContent(Handbook handbook, Settings settings) {
   private static String reasons(StageResult result) {
     return java.util.stream.Stream.concat(
             result.again().entrySet().stream(), result.lost().entrySet().stream())
-        .sorted(Map.Entry.<String, Integer>comparingByValue(Comparator.reverseOrder()))
+        .sorted(
+            Map.Entry.<String, Integer>comparingByValue(Comparator.reverseOrder())
+                .thenComparing(Map.Entry.comparingByKey()))
         .map(Map.Entry::getKey)
         .distinct()
         .limit(2)

@@ -88,7 +88,7 @@ public record AtBench(
     InHand hand = state.piles().hand();
     int held = hand.holds(piece, stage);
     int wanted = wanted(job, piece);
-    boolean newOnes = waiting > 0 && !enough(pile, stage, wanted);
+    boolean newOnes = waiting > 0 && !pile.chainHas(stage, wanted);
     boolean fromRedo =
         (held > 0 && (hand.redo() ? redo : waiting) > 0) ? hand.redo() : (!newOnes && redo > 0);
     int available = fromRedo ? redo : waiting;
@@ -112,15 +112,9 @@ public record AtBench(
     return left == null ? 0 : left.wanted();
   }
 
-  private static boolean enough(Pile pile, Stage stage, int wanted) {
-    int joined = pile.stages().indexOf(Stage.JOINED);
-    boolean oneChain = joined >= 0 && pile.stages().indexOf(stage) >= joined;
-    return oneChain && wanted > 0 && pile.atOrPast(stage) >= wanted;
-  }
-
-  /** Whether the chain has all its pieces of this kind; any that still wait are spare. */
+  /** Whether the chain has all its pieces of this kind; any that wait or failed are spare. */
   public boolean enough() {
-    return enough(pile, stage, wanted);
+    return pile.chainHas(stage, wanted);
   }
 
   /** Pieces that can come through now from where the piece in hand comes. */

@@ -90,9 +90,10 @@ final class LaterEntryWords {
     if (fact instanceof BenchFact.CardSet) {
       return "job card set";
     }
-    return fact instanceof BenchFact.JobPutAway put && put.away()
-        ? "job put away"
-        : "job brought back";
+    if (fact instanceof BenchFact.JobPutAway put) {
+      return put.away() ? "job put away" : "job brought back";
+    }
+    throw none(fact);
   }
 
   private static String lot(LotFact fact, UnitStyle units) {
@@ -112,8 +113,10 @@ final class LaterEntryWords {
     if (fact instanceof LotFact.StockTaken lot) {
       return "taken from lot " + lot.lot() + amount(lot.lengthMm(), lot.massG(), units);
     }
-    LotFact.StockReturned back = (LotFact.StockReturned) fact;
-    return "back into lot " + back.lot() + amount(back.lengthMm(), back.massG(), units);
+    if (fact instanceof LotFact.StockReturned back) {
+      return "back into lot " + back.lot() + amount(back.lengthMm(), back.massG(), units);
+    }
+    throw none(fact);
   }
 
   private static String lesson(LessonFact fact) {
@@ -144,7 +147,15 @@ final class LaterEntryWords {
     if (fact instanceof LessonFact.MetalCounted counted) {
       return "metal of " + counted.job() + " counted";
     }
-    return "book of a student begun";
+    if (fact instanceof LessonFact.StudentBookOpened) {
+      return "book of a student begun";
+    }
+    throw none(fact);
+  }
+
+  /** No entry is to be read as another: a kind without words of its own is a fault. */
+  private static IllegalStateException none(Fact fact) {
+    return new IllegalStateException("No words for " + fact.getClass().getSimpleName());
   }
 
   private static String state(HotWorkState state) {

@@ -4,7 +4,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import linkwright.coach.content.Prose;
-import linkwright.standing.TypedTwice;
+import linkwright.standing.typed.TypedTwice;
 
 /** What is typed in the open job as in another one, offered to be kept at her bench. */
 public final class TypedBefore {

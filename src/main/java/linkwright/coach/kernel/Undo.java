@@ -194,6 +194,14 @@ public final class Undo {
                   + " weighed in ({do:to-weigh-in}, there {do:reopen})."));
     }
     Strikes strikes = Strikes.in(job.entries());
+    Optional<Entry> wait = waitLast(model, strikes);
+    if (wait.isPresent()) {
+      return Turn.to(
+          model.told(
+              "Undo strikes no wait. Last: "
+                  + EntryWords.of(wait.get().fact(), model.settings())
+                  + ". It is ended at the timers ({do:to-timers}), begun by mistake too."));
+    }
     return acts(job, model.now()).stream()
         .flatMap(List::stream)
         .filter(entry -> !strikes.has(entry) && !places(entry).isEmpty())
@@ -213,6 +221,18 @@ public final class Undo {
                     model.told(
                         "Nothing of this sitting to undo here. The book ({do:to-book}) strikes any"
                             + " entry.")));
+  }
+
+  /** A wait that was begun last in this sitting, and runs still. */
+  private static Optional<Entry> waitLast(Model model, Strikes strikes) {
+    return acts(model.job().orElseThrow(), model.now()).stream()
+        .flatMap(List::stream)
+        .filter(entry -> !strikes.has(entry))
+        .filter(entry -> entry.fact() instanceof Fact.TimerStarted || !places(entry).isEmpty())
+        .findFirst()
+        .filter(
+            entry ->
+                model.timers().running().stream().anyMatch(run -> run.id().equals(entry.id())));
   }
 
   private String words(List<Entry> entries) {

@@ -34,6 +34,13 @@ final class LessonContent {
     if (held.told()) {
       return new Content(title(model, held), told(model, now.get()));
     }
+    if (model.hotWork().lit().isPresent()) {
+      return Content.of(
+          title(held),
+          Prose.stop(
+              "A flame is lit: nothing is asked. Once it is out, {do:to-hot-work} says so, and the"
+                  + " lesson goes on."));
+    }
     return now.get()
         .waits()
         .flatMap(asking -> now.get().asked(asking, model))

@@ -11,6 +11,7 @@ import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
+import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.Turning;
 import linkwright.coach.kernel.asking.AskedContent;
@@ -87,6 +88,9 @@ public final class LessonPlace implements Place {
   }
 
   private static Turn ask(Model model, LessonHeld held, Lesson lesson, Item item) {
+    if (model.hotWork().lit().isPresent()) {
+      return Turn.to(model.with(held.telling(false)));
+    }
     long seed = model.now().toEpochMilli() * 31 + item.id().hashCode();
     return Turn.with(
         model.with(held.telling(false)),
@@ -115,7 +119,7 @@ public final class LessonPlace implements Place {
       acts.addAll(List.of(Act.CHOOSE, Act.UP, Act.DOWN, Act.NEW_STUDENT));
     } else if (held.told()) {
       acts.add(Act.NEXT_QUESTION);
-    } else if (now.isPresent() && now.get().waits().isEmpty()) {
+    } else if (now.isPresent() && now.get().waits().isEmpty() && model.hotWork().lit().isEmpty()) {
       acts.add(Act.MORE_QUESTIONS);
     }
     acts.add(Act.TO_STUDENT);
@@ -139,8 +143,22 @@ public final class LessonPlace implements Place {
       case NEXT_QUESTION -> settled(model.with(held.telling(false)));
       case MORE_QUESTIONS -> more(model, held);
       case MORE, LESS -> Turn.to(model.with(held.turned(Turning.to(held.turned(), act))));
+      case TO_STUDENT -> herBook(model, held);
       default -> Turn.goTo(model, act);
     };
+  }
+
+  /** On the list of students that of the line looked at, in a lesson that of whoever learns. */
+  private static Turn herBook(Model model, LessonHeld held) {
+    String id = held.student().isEmpty() ? student(model, held) : held.student();
+    Learner hers =
+        Learner.of(id, List.of(), model.settings().zone(), model.learning().roster().gapDays());
+    return Turn.goTo(model.with(model.learning().with(hers)), PlaceId.STUDENT);
+  }
+
+  private static String student(Model model, LessonHeld held) {
+    List<String> ids = model.learning().roster().ids();
+    return held.at() < ids.size() ? ids.get(held.at()) : Roster.OWN;
   }
 
   private static int last(Model model, LessonHeld held) {
@@ -151,10 +169,8 @@ public final class LessonPlace implements Place {
 
   /** The students by name, then oneself; or the routines. */
   private static Turn choose(Model model, LessonHeld held) {
-    List<String> ids = model.learning().roster().ids();
     if (held.student().isEmpty()) {
-      String id = held.at() < ids.size() ? ids.get(held.at()) : Roster.OWN;
-      return chosen(model, LessonHeld.of(id, held.routine()));
+      return chosen(model, LessonHeld.of(student(model, held), held.routine()));
     }
     List<Routine> routines = model.handbook().routines();
     return chosen(model, LessonHeld.of(held.student(), routines.get(held.at()).id()));
@@ -177,7 +193,9 @@ public final class LessonPlace implements Place {
     LessonHeld held = (LessonHeld) model.held();
     Optional<LessonNow> now = LessonNow.of(model, held);
     Optional<Learner.QuestionPut> waits =
-        held.told() ? Optional.empty() : now.flatMap(LessonNow::waits);
+        held.told() || model.hotWork().lit().isPresent()
+            ? Optional.empty()
+            : now.flatMap(LessonNow::waits);
     if (waits.isEmpty()) {
       return Turn.to(model);
     }

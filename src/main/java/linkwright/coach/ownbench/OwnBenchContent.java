@@ -17,7 +17,7 @@ import linkwright.coach.form.PriceWords;
 import linkwright.coach.kernel.Clock;
 import linkwright.quantity.UnitStyle;
 import linkwright.standing.Handbook;
-import linkwright.standing.TypedTwice;
+import linkwright.standing.typed.TypedTwice;
 
 /**
  * Her bench as she described it, and what was typed twice and is not kept yet.

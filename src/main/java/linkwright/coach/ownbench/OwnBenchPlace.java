@@ -13,7 +13,7 @@ import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.Turning;
 import linkwright.coach.keys.Act;
-import linkwright.standing.TypedTwice;
+import linkwright.standing.typed.TypedTwice;
 
 /** Her bench: what is hers whatever the job, to be seen and changed. */
 public final class OwnBenchPlace implements Place {

@@ -18,6 +18,7 @@ import linkwright.coach.kernel.Turn;
 import linkwright.coach.keys.Act;
 import linkwright.job.BenchFact;
 import linkwright.job.Fact;
+import linkwright.quantity.Nearest;
 
 /** Who works at this machine. Another one's sitting begins as the one before ends. */
 public final class PersonsPlace implements Place {
@@ -95,8 +96,23 @@ public final class PersonsPlace implements Place {
     return Turn.keep(
         model
             .with(new PersonsHeld(Optional.empty()))
-            .told("At the bench: " + name(model, person) + "."),
+            .told("At the bench: " + name(model, person) + "." + noStudent(model, person)),
         facts);
+  }
+
+  /** Where there are students, a name that is none of theirs may be one that was mistyped. */
+  private static String noStudent(Model model, String person) {
+    Map<String, String> names = model.learning().roster().names();
+    boolean known =
+        names.isEmpty()
+            || names.containsKey(person)
+            || model.handbook().own().persons().contains(person);
+    return known
+        ? ""
+        : " No student is called so."
+            + Nearest.of(person, names.values())
+                .map(near -> " If " + near + " is meant: {do:to-persons} once more.")
+                .orElse("");
   }
 
   /** A student is an id in the book, and is called by her name. */

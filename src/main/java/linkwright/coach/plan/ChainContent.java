@@ -9,6 +9,8 @@ import linkwright.coach.content.Prose;
 import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
 import linkwright.coach.form.ForecastWords;
+import linkwright.coach.kernel.Clock;
+import linkwright.hands.Fineness;
 import linkwright.plan.EndRings;
 import linkwright.plan.FinenessWord;
 import linkwright.plan.Plan;
@@ -137,7 +139,7 @@ public record ChainContent(
     if (plan.rings() > 0) {
       rows.add(row("rings to cut", plan.allRingsToCut() + " for " + plan.allRings()));
     }
-    rows.add(row("wire", units.length(plan.wireTotalMm())));
+    rows.add(row("wire", PlanWire.all(plan, units)));
     Optional<WireStand> known = standing.wire().filter(WireStand::known);
     if (known.isEmpty()) {
       rows.add(row("on hand", "not said"));
@@ -146,7 +148,7 @@ public record ChainContent(
         wire ->
             rows.add(
                 wire.shortMm() > 0
-                    ? row("wire to buy", units.length(wire.shortMm())).with(Emphasis.TROUBLE)
+                    ? row("wire to buy", toBuy(plan, wire)).with(Emphasis.TROUBLE)
                     : row("wire to buy", "nothing")));
     standing
         .chance()
@@ -156,12 +158,33 @@ public record ChainContent(
         .ifPresent(
             hours ->
                 rows.add(
-                    Row.of(
-                            hours.hours() > hours.hoursToGo() ? "hours in all" : "hours",
-                            "about " + ForecastWords.hours(hours.hours(), hours.plusMinus()))
-                        .from(hours.from().word())));
+                    hours.hoursToGo() > 0
+                        ? Row.of(
+                                hours.spentSeconds() > 0 ? "hours in all" : "hours",
+                                "about " + ForecastWords.hours(hours.hours(), hours.plusMinus()))
+                            .from(hours.from().word())
+                            .remark(thinWire(plan))
+                        : row("hours spent", spent(hours.spentSeconds()))));
     ForecastWords.redos(standing).ifPresent(redos -> rows.add(row("redone", redos)));
     standing.quote().ifPresent(quote -> quoted(rows, quote));
+  }
+
+  /** Why a chain of thin wire takes longer than its routine says; empty for any other. */
+  private String thinWire(Plan plan) {
+    return Fineness.of(Optional.of(plan.wish())).counts()
+        ? "wire below "
+            + units.length(Fineness.ORDINARY_MM)
+            + " counted longer (common practice)"
+        : "";
+  }
+
+  private String toBuy(Plan plan, WireStand wire) {
+    return PlanWire.said(plan, wire.shortLinksMm(), wire.shortRingsMm(), units);
+  }
+
+  /** What was spent is known: nothing is left to go, or the job is closed. */
+  private static String spent(double seconds) {
+    return seconds > 0 ? Clock.spoken(seconds) : "none timed";
   }
 
   /** The price, and what the same takes made again: without test pieces and trial. */

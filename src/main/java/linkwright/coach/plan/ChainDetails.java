@@ -63,11 +63,9 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
         .forEach(
             (key, value) -> {
               String today = standing.since().getOrDefault(key, "");
-              // Loss and chance stand with the wire; of the files only what has changed is worth
-              // it.
+              // The chance stands with the wire; of the files only what has changed is worth it.
               boolean told =
-                  List.of(WishKeys.USUAL_LOSS, WishKeys.CONFIDENCE).contains(key)
-                      && value.from() == Sourced.Source.USUAL;
+                  key.equals(WishKeys.CONFIDENCE) && value.from() == Sourced.Source.USUAL;
               if (HeldFigures.isBends(key)) {
                 if (!today.isEmpty()) {
                   rows.add(row(key, "as they were kept").remark("the pattern was changed since"));
@@ -186,12 +184,17 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
             .remark("whatever of it is on hand"));
     if (plan.repeatPieces() > 1) {
       rows.add(
-          row(plan.sized() ? "a repeat more" : "a link more", length(plan.repeatMm()))
+          row(plan.sized() ? "a repeat more" : "a link more", PlanWire.repeat(plan, units))
               .remark(repeat(plan)));
     }
     rows.add(row("usual loss", Decimals.percent(wish.usualLoss(), 0)));
     rows.add(
-        row("chance", Decimals.percent(wish.confidence(), 0) + " that so many blanks are enough"));
+        row(
+            "chance",
+            Decimals.percent(wish.confidence(), 0)
+                + (plan.sized()
+                    ? " for each size that so many blanks are enough"
+                    : " that so many blanks are enough")));
     return rows;
   }
 
@@ -257,7 +260,7 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
   private List<Row> joints(Plan plan) {
     List<Row> rows = new ArrayList<>();
     if (solders) {
-      rows.add(row("solder", plan.joints() + " of " + length(plan.solderPieceMm())));
+      rows.add(row("solder", pallions(plan)));
       plan.solderWarnings().forEach(each -> rows.add(row("mind", each)));
       rows.add(row("unsoldered", units.pull(plan.pull().buttedN())));
     } else {
@@ -265,6 +268,13 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
     }
     rows.add(row("gives first", plan.pull().what()));
     return rows;
+  }
+
+  /** How many pallions of which length; each wire has its own. */
+  private String pallions(Plan plan) {
+    return plan.solderPieces().stream()
+        .map(pieces -> pieces.joints() + " of " + length(pieces.pieceMm()))
+        .collect(Collectors.joining(", "));
   }
 
   private String length(double mm) {

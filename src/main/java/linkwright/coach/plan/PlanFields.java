@@ -10,7 +10,6 @@ import linkwright.coach.form.Choosing;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
 import linkwright.coach.form.Offered;
-import linkwright.coach.form.PriceWords;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.job.Sourced;
@@ -44,14 +43,6 @@ final class PlanFields {
             routine -> {
               if (routine.makes() == Makes.CHAIN && !routine.patterns().isEmpty()) {
                 usual.put(WishKeys.LINK_PATTERN, routine.patterns().get(0));
-              }
-              boolean known =
-                  PlanDefaults.of(Map.of(), Map.of(), model.handbook())
-                          .get(WishKeys.USUAL_LOSS)
-                          .from()
-                      != Sourced.Source.USUAL;
-              if (routine.usualLoss() > 0 && !known) {
-                usual.put(WishKeys.USUAL_LOSS, PriceWords.plain(100 * routine.usualLoss()) + " %");
               }
               if (routine.makes() == Makes.CHAIN && routine.ends() != Ends.LINKS) {
                 usualPart(model, routine)
@@ -104,8 +95,7 @@ final class PlanFields {
             .job()
             .map(
                 job ->
-                    PlanDefaults.of(
-                        Map.of(), job.state().course().reckonedWith(), model.handbook()))
+PlanDefaults.of(Map.of(), job.state(), model.handbook()))
             .orElse(Map.of());
     return Form.of(Form.Purpose.PLAN, "The plan", "keep this plan", asked)
         .mapFields(field -> field.inWords(words))

@@ -67,12 +67,8 @@ final class RehearsalContent {
     if (step.does().contains(Hazard.BURNS_GAS)) {
       parts.add(Prose.stop("No torch now: show with a cold one how you hold and move it."));
     }
-    for (String id : step.cautions()) {
-      model
-          .handbook()
-          .caution(id)
-          .map(Caution::shortLine)
-          .ifPresent(line -> add(parts, model, Prose.Kind.CAUTION, line));
+    for (Caution card : RehearsalPlace.cautions(model)) {
+      add(parts, model, Prose.Kind.CAUTION, card.shortLine());
     }
     add(parts, model, Prose.Kind.MIND, step.mind());
     add(parts, model, Prose.Kind.DO, step.doText());

@@ -8,9 +8,12 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.Turning;
+import linkwright.coach.kernel.safety.Cards;
 import linkwright.coach.keys.Act;
 import linkwright.routine.Caution;
 import linkwright.routine.Routine;
+import linkwright.routine.Step;
+import linkwright.standing.CardTraits;
 
 /**
  * A rehearsal: the steps of a routine dry, forwards and back. It asks for nothing to be written.
@@ -44,11 +47,24 @@ public final class RehearsalPlace implements Place {
   /** The cautions of the step that is rehearsed; none anywhere else. */
   public static List<Caution> cautions(Model model) {
     return model.held() instanceof RehearsalHeld held && !held.routine().isEmpty()
-        ? RehearsalContent.routine(model, held.routine()).stream()
-            .flatMap(routine -> routine.steps().get(held.at()).cautions().stream())
-            .flatMap(id -> model.handbook().caution(id).stream())
-            .toList()
+        ? RehearsalContent.routine(model, held.routine())
+            .map(routine -> cautions(model, held, routine.steps().get(held.at())))
+            .orElse(List.of())
         : List.of();
+  }
+
+  /** In the order of the bench; of a job those that are meant for it. */
+  private static List<Caution> cautions(Model model, RehearsalHeld held, Step step) {
+    List<Caution> named =
+        step.cautions().stream().flatMap(id -> model.handbook().caution(id).stream()).toList();
+    Optional<CardTraits> traits =
+        model
+            .job()
+            .filter(job -> job.state().course().routine().equals(held.routine()))
+            .map(job -> CardTraits.of(job.state().course().wish(), model.handbook()));
+    return Cards.worstFirst(named, step.does()).stream()
+        .filter(card -> traits.map(each -> each.meet(card)).orElse(true))
+        .toList();
   }
 
   private static RehearsalHeld held(Model model, String routine, int at) {
@@ -112,7 +128,11 @@ public final class RehearsalPlace implements Place {
           model.told(
               to < 0
                   ? "This is the first step."
-                  : "That was the last step: all of it is rehearsed. {do:round} leads out."));
+                  : "That was the last step: all of it is rehearsed. "
+                      + (model.job().filter(job -> !job.lookOnly()).isPresent()
+                          ? "{do:to-bench}"
+                          : "{do:leave}")
+                      + " leads out."));
     }
     return Turn.to(model.with(held(model, held.routine(), to)));
   }

@@ -192,6 +192,7 @@ final class RoundContent {
     List<String> shortages = ShortageWords.of(job.standing());
     StockLeft stock = job.standing().stockLeft();
     String left = model.settings().units().length(stock.leftMm(PieceKind.LINK)) + " left";
-    return shortages.isEmpty() ? left : left + ", lacks " + String.join(", ", shortages);
+    // What lacks is read whole; what is left stands at the wire's own place.
+    return shortages.isEmpty() ? left : "lacks " + String.join(", ", shortages);
   }
 }

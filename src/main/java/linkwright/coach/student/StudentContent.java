@@ -191,6 +191,7 @@ public final class StudentContent {
             Table.Column.numbers("known"),
             Table.Column.numbers("asked"),
             Table.Column.numbers("of"),
+            Table.Column.numbers("missed"),
             Table.Column.words("signed")),
         report.steps(),
         step ->
@@ -200,6 +201,7 @@ public final class StudentContent {
                 "" + step.score().known(),
                 "" + step.score().met(),
                 "" + step.score().all(),
+                "" + step.score().missed(),
                 step.signed().isEmpty() ? NONE : step.signed()));
   }
 
@@ -209,14 +211,16 @@ public final class StudentContent {
             Table.Column.words("asked about"),
             Table.Column.numbers("known"),
             Table.Column.numbers("asked"),
-            Table.Column.numbers("wrong last")),
+            Table.Column.numbers("missed"),
+            Table.Column.numbers("right since")),
         report.topics(),
         each ->
             Table.Line.of(
                 each.topic().words(),
                 "" + each.score().known(),
                 "" + each.score().met(),
-                "" + each.score().wrong()));
+                "" + each.score().missed(),
+                "" + each.score().since()));
   }
 
   private static Table cautions(StudentReport report) {
@@ -225,14 +229,16 @@ public final class StudentContent {
             Table.Column.words("caution"),
             Table.Column.numbers("known"),
             Table.Column.numbers("asked"),
-            Table.Column.words("")),
+            Table.Column.numbers("missed"),
+            Table.Column.numbers("right since")),
         report.cautions(),
         caution ->
             Table.Line.of(
                     caution.caution(),
                     "" + caution.score().known(),
                     "" + caution.score().met(),
-                    caution.score().wrong() > 0 ? "missed last" : NONE)
+                    "" + caution.score().missed(),
+                    "" + caution.score().since())
                 .with(caution.score().wrong() > 0 ? Emphasis.TROUBLE : Emphasis.PLAIN));
   }
 

@@ -6,10 +6,12 @@ import java.util.List;
 import java.util.Map;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
+import linkwright.coach.form.Offered;
 import linkwright.coach.kernel.Model;
 import linkwright.job.LessonFact;
 import linkwright.lesson.StudentReport;
 import linkwright.quantity.Count;
+import linkwright.quantity.Nearest;
 import linkwright.routine.Routine;
 
 /** What a teacher signs and sets, and what a student writes of a piece. */
@@ -74,12 +76,16 @@ final class StudentForms {
   static Map<String, String> troubles(Form form) {
     Map<String, String> troubles = new LinkedHashMap<>();
     switch (form.purpose()) {
-      case SIGN_STEP -> need(form, "mark", "Sign with your mark, such as EK.", troubles);
+      case SIGN_STEP -> {
+        need(form, "mark", "Sign with your mark, such as EK.", troubles);
+        known(form, troubles);
+      }
       case STUDY_PIECE -> {
         need(form, "piece", "Say which piece it is.", troubles);
         need(form, "change", "Name one thing that you will do otherwise.", troubles);
       }
       default -> {
+        known(form, troubles);
         count(form, "pieces", troubles);
         count(form, "days", troubles);
       }
@@ -90,6 +96,25 @@ final class StudentForms {
   private static void need(Form form, String id, String why, Map<String, String> troubles) {
     if (form.text(id).isBlank()) {
       troubles.put(id, why);
+    }
+  }
+
+  /** A mark or practice for a step that no routine has would be found again nowhere. */
+  private static void known(Form form, Map<String, String> troubles) {
+    String step = form.text("step");
+    List<String> steps =
+        form.fields().stream()
+            .filter(field -> field.id().equals("step"))
+            .flatMap(field -> field.choices().stream())
+            .map(Offered::id)
+            .toList();
+    if (!steps.contains(step)) {
+      troubles.put(
+          "step",
+          "No routine has the step “"
+              + step
+              + "”."
+              + Nearest.of(step, steps).map(near -> " Did you mean " + near + "?").orElse(""));
     }
   }
 

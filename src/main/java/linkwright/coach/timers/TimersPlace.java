@@ -18,6 +18,7 @@ import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.job.BenchFact;
+import linkwright.job.EntryId;
 import linkwright.job.Fact;
 import linkwright.job.HotWork;
 import linkwright.job.TimerRun;
@@ -27,6 +28,9 @@ import linkwright.quantity.Span;
 
 /** The timers: set, answered, stopped; several run at once. */
 public final class TimersPlace implements Place {
+  private static final String WAITS_AGAIN = "it waits again";
+  private static final String OVER = "the wait is over";
+
   @Override
   public Content content(Model model) {
     return TimersContent.of(model, (TimersHeld) model.held());
@@ -80,7 +84,7 @@ public final class TimersPlace implements Place {
     TimerRun timer = wait.run();
     boolean rings = timer.rings(model.steady());
     if (isWatch(wait) || (!rings && timer.step().isPresent())) {
-      return Turn.to(model.with(new TimersHeld(screen.at(), Optional.of(why(model, timer)))));
+      return Turn.to(model.with(new TimersHeld(screen.at(), Optional.of(why(model, wait)))));
     }
     String told =
         rings
@@ -92,14 +96,23 @@ public final class TimersPlace implements Place {
   /**
    * The wait of a step ends by its time or by a look at the bench; before that only for a reason.
    */
-  private static Form why(Model model, TimerRun timer) {
+  private static Form why(Model model, JobWait wait) {
+    TimerRun timer = wait.run();
+    Field reason = Field.of("why", "why", "", "begun by mistake, taken over by a colleague");
     return Drafting.resumed(
         model,
         Form.of(
             Form.Purpose.END_WAIT,
             timer.named() + ": " + TimerWords.left(timer, model.steady()) + ", ended now",
             "end it",
-            List.of(Field.of("why", "why", "", "taken over by a colleague, begun by mistake"))));
+            isWatch(wait)
+                ? List.of(reason)
+                : List.of(
+                    reason,
+                    Field.choice("then", "then", "", "which of the two", List.of(WAITS_AGAIN, OVER))
+                        .helped(
+                            "What was begun by mistake waits again, as if it had not been in;"
+                                + " what is done goes on."))));
   }
 
   /** The fire watch is no job's. */
@@ -118,17 +131,27 @@ public final class TimersPlace implements Place {
   private static Turn endWait(Model model, Form form, int at) {
     String why = form.text("why");
     if (why.isBlank()) {
-      Form told =
-          form.withTroubles(Map.of("why", "Say why it ends before its time.")).atFirstTrouble();
-      return Turn.to(model.with(new TimersHeld(at, Optional.of(told))));
+      return told(model, form, at, "why", "Say why it ends before its time.");
     }
     List<JobWait> timers = TimerWords.inOrder(model);
     if (at < timers.size() && isWatch(timers.get(at))) {
       return endWatch(model, why);
     }
-    return at < timers.size()
-        ? Turn.keep(model, new Fact.TimerAnswered(timers.get(at).run().id(), WaitEnd.REASON, why))
-        : Turn.to(model.with(at(model, at)).told("That timer does not run any more."));
+    if (at >= timers.size()) {
+      return Turn.to(model.with(at(model, at)).told("That timer does not run any more."));
+    }
+    EntryId timer = timers.get(at).run().id();
+    return switch (form.text("then")) {
+      case OVER -> Turn.keep(model, new Fact.TimerAnswered(timer, WaitEnd.REASON, why));
+      // Struck, it was never begun: what went in is back among what waits.
+      case WAITS_AGAIN -> Turn.keep(model, new Fact.Struck(timer, why));
+      default -> told(model, form, at, "then", "Say whether it waits again or the wait is over.");
+    };
+  }
+
+  private static Turn told(Model model, Form form, int at, String field, String sentence) {
+    Form told = form.withTroubles(Map.of(field, sentence)).atFirstTrouble();
+    return Turn.to(model.with(new TimersHeld(at, Optional.of(told))));
   }
 
   private static Form form(Model model) {

@@ -22,15 +22,29 @@ public final class ClosedWords {
   private static String came(ClosedChain came, Settings settings) {
     UnitStyle units = settings.units();
     List<String> words = new ArrayList<>();
-    if (came.links() > 0) {
-      words.add(came.links() + (came.links() == 1 ? " link" : " links"));
+    if (came.wanted() > 0) {
+      boolean all = came.links() >= came.wanted();
+      words.add(
+          came.links()
+              + (all ? "" : " of " + came.wanted())
+              + (came.wanted() == 1 ? " link" : " links"));
     }
     came.lengthMm().ifPresent(mm -> words.add(units.length(mm)));
     came.massG().ifPresent(grams -> words.add(units.mass(grams)));
     if (came.seconds() > 0) {
       words.add(Clock.spoken(came.seconds()));
     }
-    came.price().ifPresent(price -> words.add(Decimals.money(price, came.currency())));
+    List<String> planned = new ArrayList<>();
+    came.plannedMm().ifPresent(mm -> planned.add(units.about(mm, came.plannedDoubtMm())));
+    came.plannedG().ifPresent(grams -> planned.add(units.mass(grams)));
+    came.price()
+        .ifPresent(
+            price ->
+                (came.plannedG().isPresent() ? planned : words)
+                    .add(Decimals.money(price, came.currency())));
+    if (!planned.isEmpty()) {
+      words.add("planned " + String.join(", ", planned));
+    }
     String day = DateTimeFormatter.ISO_LOCAL_DATE.withZone(settings.zone()).format(came.closedAt());
     return " " + day + (words.isEmpty() ? "" : ": " + String.join(", ", words));
   }

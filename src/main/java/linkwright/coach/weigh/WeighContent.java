@@ -131,6 +131,9 @@ final class WeighContent {
     if (job.state().course().closed()) {
       String closed = ("Closed. " + job.state().course().nextTime()).strip();
       parts.add(new Prose(Prose.Kind.MAIN, closed));
+      if (job.makesChain() && job.state().accounts().weighedIn().chainG().isEmpty()) {
+        parts.add(Prose.says("No chain was weighed in: what is reckoned here is the planned one."));
+      }
     } else {
       NextTime.of(job, model.settings().units())
           .forEach(sentence -> parts.add(Prose.says("Next time: " + sentence)));

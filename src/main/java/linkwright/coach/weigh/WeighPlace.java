@@ -31,6 +31,7 @@ import linkwright.quantity.UnitStyle;
 import linkwright.standing.ClosedFigures;
 import linkwright.standing.JobPrices;
 import linkwright.standing.Questions;
+import linkwright.standing.Standing;
 
 /** Weighing in, the price, and closing the job. */
 public final class WeighPlace implements Place {
@@ -208,15 +209,21 @@ public final class WeighPlace implements Place {
       Form told = form.withTroubles(troubles).atFirstTrouble();
       return Turn.to(model.with(new WeighHeld(Optional.of(told))));
     }
-    Map<String, String> questions =
-        fact(model, form) instanceof Fact.WeighedIn in
-            ? Questions.ofWeighing(
-                in, model.job().orElseThrow().standing(), model.settings().units())
-            : Map.of();
+    Map<String, String> questions = questions(model, form);
     Optional<Form> asking = Asking.first(form, questions);
     return asking.isPresent()
         ? Turn.to(model.with(new WeighHeld(asking)).trouble(Asking.sentence(questions)))
         : Turn.keep(model, facts(model, form));
+  }
+
+  private static Map<String, String> questions(Model model, Form form) {
+    Standing standing = model.job().orElseThrow().standing();
+    if (form.purpose() == Form.Purpose.CLOSE) {
+      return Undone.questions(standing);
+    }
+    return fact(model, form) instanceof Fact.WeighedIn in
+        ? Questions.ofWeighing(in, standing, model.settings().units())
+        : Map.of();
   }
 
   /** What a job is closed with stays: her bench's prices go into its book before. */

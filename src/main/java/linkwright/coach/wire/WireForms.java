@@ -126,7 +126,8 @@ final class WireForms {
                 lots.isEmpty() ? "" : lots.get(0),
                 "left and right go through the drawer",
                 lots),
-            Field.of("length", "length", "", "60 mm")));
+            Field.of(
+                "length", "length", "", "{mm:60}", Measure.LENGTH, model.settings().units())));
   }
 
   static Form cut(Model model) {

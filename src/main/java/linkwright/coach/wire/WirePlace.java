@@ -183,7 +183,7 @@ public final class WirePlace implements Place {
             WireCame.facts(form, WireForms.wish(job).orElseThrow()).stream()
                 .map(fact -> ((Fact.WireAdded) fact).lengthMm())
                 .toList();
-        yield Questions.ofWire(lengths, units);
+        yield Questions.ofWire(lengths, job.standing(), units);
       }
       case CUT_WIRE ->
           Questions.ofCut(count(form).orElseThrow(), WireForms.piece(form), job.standing(), units);

@@ -10,7 +10,8 @@ import linkwright.quantity.UnitStyle;
  * A chain near the one wished that can be had.
  *
  * @param way what it takes
- * @param what the clasp's name, or how many links; empty where the size says it
+ * @param what the clasp's name, how many links, what comes before the size; empty where the size says
+ *     it
  * @param sizeMm the size it takes, mm; empty where there is none
  * @param lengthMm the finished length it gives, mm
  * @param change key of the wish → what to type there instead; an empty text empties the field
@@ -49,7 +50,7 @@ public record ChainChoice(
     String size = sizeMm.isPresent() ? units.length(sizeMm.getAsDouble()) : "";
     return switch (way) {
       case FIT_RING -> "rings of " + size + " inside";
-      case FIT_LINK -> "links of " + size;
+      case FIT_LINK -> (what.isEmpty() ? "links of " : what) + size;
       case JUMP_RINGS -> "a jump ring of " + size + " inside at each end";
       case ONE_FEWER, ONE_MORE, CLASP -> what;
     };

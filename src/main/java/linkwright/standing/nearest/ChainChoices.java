@@ -98,7 +98,29 @@ public final class ChainChoices {
     change.put(WishKeys.LINK_INSIDE, "");
     link.widthMm()
         .ifPresent(width -> change.put(WishKeys.LINK_WIDTH, exact(rounded(width, LINK_STEP_MM))));
-    return planned(ChainChoice.Way.FIT_LINK, "", OptionalDouble.of(length), change);
+    return planned(ChainChoice.Way.FIT_LINK, "", OptionalDouble.of(length), change)
+        .filter(this::changes)
+        .or(() -> former(off));
+  }
+
+  /** Typed formers make a link's size: then it takes another former, where the link has but one. */
+  private Optional<ChainChoice> former(double offMm) {
+    Map<String, Double> formers = plan.wish().link().formersMm();
+    if (formers.size() != 1) {
+      return Optional.empty();
+    }
+    Map.Entry<String, Double> one = formers.entrySet().iterator().next();
+    double mm = rounded(one.getValue() + offMm, RING_STEP_MM);
+    Map<String, String> change = new HashMap<>();
+    change.put(WishKeys.LINK_FORMERS, one.getKey() + "=" + exact(mm));
+    List.of(WishKeys.LINK_LENGTH, WishKeys.LINK_WIDTH, WishKeys.LINK_BLANK, WishKeys.LINK_INSIDE)
+        .forEach(key -> change.put(key, ""));
+    return planned(ChainChoice.Way.FIT_LINK, "links over a former of ", OptionalDouble.of(mm), change)
+        .filter(this::changes);
+  }
+
+  private boolean changes(ChainChoice choice) {
+    return Math.abs(choice.lengthMm() - plan.lengthMm()) > 0.01;
   }
 
   private ChainChoice count(ChainChoice.Way way, int links, double lengthMm) {

@@ -19,6 +19,8 @@ import java.util.Random;
 import java.util.stream.Stream;
 import linkwright.books.BookFile;
 import linkwright.books.EntryLines;
+import linkwright.coach.kernel.EntryWords;
+import linkwright.coach.kernel.Settings;
 import linkwright.job.Again;
 import linkwright.job.BenchFact;
 import linkwright.job.CautionMet;
@@ -96,6 +98,17 @@ class FactCodecsTest {
             .orThrow();
     assertThat(book.problems()).isEmpty();
     assertThat(EntryLines.entries(book.lines())).extracting(Entry::fact).isEqualTo(everyFact());
+  }
+
+  /** A kind without words of its own throws, and none is read as another. */
+  @Test
+  void every_kind_of_entry_has_words_of_its_own() {
+    Map<String, Class<?>> said = new LinkedHashMap<>();
+    for (Fact fact : everyFact()) {
+      String kind = EntryWords.of(fact, Settings.USUAL).replaceAll("[:,;] .*", "");
+      Class<?> other = said.putIfAbsent(kind, fact.getClass());
+      assertThat(other == null || other == fact.getClass()).as(kind).isTrue();
+    }
   }
 
   private static List<Fact> everyFact() {

@@ -29,6 +29,7 @@ import org.junit.jupiter.api.Test;
 /** What a chain made again costs: in another metal by that metal's price, never by the old one. */
 class AgainPriceTest {
   private static final double HOUR = 20;
+  private static final OptionalDouble NONE = OptionalDouble.empty();
   private static final double STERLING = 1;
   private static final double GOLD = 60;
 
@@ -57,6 +58,7 @@ class AgainPriceTest {
         .and(
             new Fact.PricesSet(
                 Map.of(PriceList.METAL_PER_G, STERLING, PriceList.HOUR, HOUR), "EUR"))
+        .and(new Fact.WeighedIn(OptionalDouble.of(9.2), NONE, NONE, NONE, NONE, NONE, NONE))
         .and(new Fact.JobClosed(""))
         .state();
   }

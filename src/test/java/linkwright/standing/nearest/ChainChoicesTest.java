@@ -42,6 +42,29 @@ class ChainChoicesTest {
   }
 
   @Test
+  void a_link_that_hangs_on_its_former_is_fitted_by_another_former() {
+    Map<String, String> wish =
+        Wishes.common()
+            .without(WishKeys.LINK_BLANK)
+            .with(WishKeys.WIRE, "1 mm")
+            .with(WishKeys.LINK_PATTERN, "round")
+            .with(WishKeys.LINK_FORMERS, "ring=6 mm")
+            .with(WishKeys.RING_INSIDE, "4 mm")
+            .with(WishKeys.FINISHED, "450 mm")
+            .texts();
+    JobBook round = JobBook.scroll(wish);
+    ChainChoice link =
+        ChainChoices.of(wish, round.state(), JobBook.HANDBOOK).stream()
+            .filter(choice -> choice.way() == Way.FIT_LINK)
+            .findFirst()
+            .orElseThrow();
+    double before = round.standing().counted().plan().orElseThrow().lengthMm();
+
+    assertThat(link.says(UnitStyle.METRIC)).startsWith("links over a former of ");
+    assertThat(Math.abs(link.lengthMm() - 450)).isLessThan(Math.abs(before - 450));
+  }
+
+  @Test
   void the_fitted_ones_come_nearer_the_wish_than_the_chain_counted() {
     Plan counted = book.standing().counted().plan().orElseThrow();
     double off = Math.abs(counted.lengthMm() - 406);

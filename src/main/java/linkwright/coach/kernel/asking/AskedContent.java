@@ -101,6 +101,7 @@ public final class AskedContent {
       return "Right on " + Recall.DAYS_RIGHT + " days: it is known.";
     }
     String day = learnt.due(item.id()).map(on -> "on " + on).orElse("");
-    return right ? "It comes back " + day + "." : "It comes back now, and " + day + ".";
+    String soon = learnt.restsNow(item.id()) ? "later in this lesson" : "now";
+    return right ? "It comes back " + day + "." : "It comes back " + soon + ", and " + day + ".";
   }
 }

@@ -26,13 +26,18 @@ public final class PlanWords {
         .orElse(Map.of());
   }
 
-  /** How many blanks are to be cut is counted anew with every entry; once none is, the plan's. */
+  /** How many are to be cut is counted anew with every entry. */
   private static Map<String, String> stillToCut(Map<String, String> words, Standing standing) {
-    StillToDo links = standing.left().get(PieceKind.LINK);
-    if (links != null && links.toCutOrAsMany() > 0) {
-      words.put("blanks", Integer.toString(links.toCutOrAsMany()));
-    }
+    toCut(words, "blanks", standing.left().get(PieceKind.LINK));
+    toCut(words, "rings to cut", standing.left().get(PieceKind.RING));
     return words;
+  }
+
+  private static void toCut(Map<String, String> words, String name, StillToDo left) {
+    if (left != null) {
+      int more = left.toCutOrAsMany();
+      words.put(name, more == 0 ? "none" : Integer.toString(more));
+    }
   }
 
   public static Map<String, String> of(Plan plan, UnitStyle units) {
@@ -42,6 +47,7 @@ public final class PlanWords {
     words.put("blank", units.length(plan.linkBlankMm()));
     words.put("links", Integer.toString(plan.links()));
     words.put("rings", Integer.toString(plan.rings()));
+    words.put("rings to cut", Integer.toString(plan.allRingsToCut()));
     words.put("blanks", Integer.toString(plan.blanksToCut()));
     words.put("solder piece", units.length(plan.solderPieceMm()));
     metal(words, wish.metal(), units);
@@ -95,6 +101,7 @@ public final class PlanWords {
     plan.solderPieceMm().ifPresent(piece -> words.put("solder piece", units.length(piece)));
     plan.formersMm().forEach((name, mm) -> words.put("former " + name, units.length(mm)));
     words.put("rings", Integer.toString(plan.pieces()));
+    words.put("rings to cut", Integer.toString(plan.pieces()));
     words.put("links", Integer.toString(plan.pieces()));
     return words;
   }

@@ -2,6 +2,7 @@ package linkwright.coach.kernel.safety;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -12,10 +13,12 @@ import linkwright.coach.kernel.Effect.KeepFacts;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Turn;
+import linkwright.job.BenchFact;
 import linkwright.job.CautionMet;
 import linkwright.job.CautionsMet;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
+import linkwright.job.HotWorkState;
 import linkwright.routine.Caution;
 import linkwright.routine.Hazard;
 import linkwright.routine.StepId;
@@ -27,7 +30,8 @@ import linkwright.standing.CardTraits;
  *
  * @param step the step's id
  * @param person whom they are shown to; empty where nobody said who it is
- * @param all those that apply, in the step's order
+ * @param all those that apply: what is worst of what the step does before the rest, then in the
+ *     step's order; before her first heat also those of earlier steps that are new to her
  */
 public record Cards(StepId step, String person, List<Card> all) {
   /** What burns, blinds or poisons at once before what harms slowly. */
@@ -44,6 +48,10 @@ public record Cards(StepId step, String person, List<Card> all) {
           Hazard.ROLLS,
           Hazard.DRAWS,
           Hazard.FLUX_FUMES);
+
+  /** What is done with a flame, a kiln or a hotplate. */
+  private static final Set<Hazard> HOT =
+      EnumSet.of(Hazard.LIGHTS, Hazard.BURNS_GAS, Hazard.HEATS, Hazard.FLUX_FUMES);
 
   public Cards {
     all = List.copyOf(all);
@@ -66,7 +74,38 @@ public record Cards(StepId step, String person, List<Card> all) {
     }
     List<Caution> named =
         at.step().cautions().stream().flatMap(id -> model.handbook().caution(id).stream()).toList();
-    return new Cards(at.step().id(), job.get().person(), of(model, job.get(), named));
+    List<Card> cards = new ArrayList<>(of(model, job.get(), worstFirst(named, at.step().does())));
+    of(model, job.get(), takenOver(model, at, job.get())).stream()
+        .filter(Card::whole)
+        .forEach(cards::add);
+    return new Cards(at.step().id(), job.get().person(), cards);
+  }
+
+  /**
+   * Whoever takes over in the midst never stood at the steps where torch, room and bench are spoken
+   * of: before her own first flame in this job those cards are due for her.
+   */
+  private static List<Caution> takenOver(Model model, AtBench at, OpenJob job) {
+    boolean hot = at.step().does().stream().anyMatch(HOT::contains);
+    String person = job.person();
+    boolean before =
+        job.entries().stream()
+            .anyMatch(
+                entry ->
+                    entry.person().equals(person)
+                        && entry.fact() instanceof BenchFact.HotWorkSaid said
+                        && said.state() != HotWorkState.SHUT);
+    if (!hot || before) {
+      return List.of();
+    }
+    return at.routine().steps().stream()
+        .limit(at.number() - 1L)
+        .flatMap(step -> step.cautions().stream())
+        .distinct()
+        .filter(id -> !at.step().cautions().contains(id))
+        .flatMap(id -> model.handbook().caution(id).stream())
+        .filter(card -> card.covers().isEmpty() || card.covers().stream().anyMatch(HOT::contains))
+        .toList();
   }
 
   /** Those of some cautions that apply to a job, at whatever step. */
@@ -130,9 +169,9 @@ public record Cards(StepId step, String person, List<Card> all) {
     return all.stream().map(Card::caution).toList();
   }
 
-  /** The same, what is worst of what the step does before the rest: not all may have room. */
-  public List<Caution> worstFirst(Set<Hazard> does) {
-    return cautions().stream().sorted(Comparator.comparingInt(card -> rank(card, does))).toList();
+  /** What is worst of what a step does before the rest: not all may have room. */
+  public static List<Caution> worstFirst(List<Caution> cautions, Set<Hazard> does) {
+    return cautions.stream().sorted(Comparator.comparingInt(card -> rank(card, does))).toList();
   }
 
   private static int rank(Caution card, Set<Hazard> does) {

@@ -41,8 +41,9 @@ public final class HotWorkWords {
   }
 
   /** Who said it, and in which job. */
-  public static String who(FlameWord word) {
-    return (word.person().isEmpty() ? "" : "Said by " + word.person() + " in ")
+  public static String who(Model model, FlameWord word) {
+    String name = model.learning().roster().name(word.person());
+    return (word.person().isEmpty() ? "" : "Said by " + name + " in ")
         + (word.person().isEmpty() ? "Said in " : "")
         + word.job()
         + ".";

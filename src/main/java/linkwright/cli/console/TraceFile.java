@@ -1,4 +1,4 @@
-package linkwright.cli;
+package linkwright.cli.console;
 
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -10,14 +10,14 @@ import java.time.format.DateTimeFormatter;
 import linkwright.files.Home;
 
 /** Keeps the details of a fault of the program for whoever mends it. */
-final class TraceFile {
+public final class TraceFile {
   private static final DateTimeFormatter NAME =
       DateTimeFormatter.ofPattern("'trouble-'yyyyMMdd-HHmmss'.txt'").withZone(ZoneOffset.UTC);
 
   private TraceFile() {}
 
   /** Writes the details into the user's folder; answers with one sentence for her. */
-  static String keep(Home home, Throwable fault, Instant now) {
+  public static String keep(Home home, Throwable fault, Instant now) {
     String said = "Linkwright met a fault of its own and had to stop. ";
     String safe = "Every entry that was shown as done is in the job book.";
     Path file = home.folder().resolve(NAME.format(now));

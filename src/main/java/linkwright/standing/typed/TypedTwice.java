@@ -1,4 +1,4 @@
-package linkwright.standing;
+package linkwright.standing.typed;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -7,6 +7,7 @@ import java.util.TreeMap;
 import linkwright.bench.OwnBench;
 import linkwright.hands.TaughtJob;
 import linkwright.job.JobState;
+import linkwright.standing.Handbook;
 
 /** Values that she typed alike for two jobs and that her bench does not hold yet. */
 public final class TypedTwice {

@@ -1,4 +1,4 @@
-package linkwright.standing;
+package linkwright.standing.stock;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -18,13 +18,14 @@ import linkwright.routine.PieceKind;
  * @param cutMm cut from it so far, kerf included, mm
  * @param lostMm lost or scrapped uncut, mm
  */
-record WireLengths(double mm, double cutMm, double lostMm) {
-  double leftMm() {
+public record WireLengths(double mm, double cutMm, double lostMm) {
+  /** What is on hand of it now, mm. */
+  public double leftMm() {
     return Math.max(0, mm - cutMm - lostMm);
   }
 
   /** The links' wire; the rings' too where they are cut from it. */
-  static List<WireLengths> ofLinks(Plan plan, WireLedger ledger) {
+  public static List<WireLengths> ofLinks(Plan plan, WireLedger ledger) {
     ChainWish wish = plan.wish();
     List<Double> lengths = new ArrayList<>(wish.stockMm().stream().sorted().toList());
     boolean shared = wish.ringStockMm().isEmpty();
@@ -34,18 +35,23 @@ record WireLengths(double mm, double cutMm, double lostMm) {
     return of(
         lengths,
         usedByLinks(plan, ledger) + (shared ? usedByRings(plan, ledger) : 0),
-        ledger.discardedMm(PieceKind.LINK) + (shared ? ledger.discardedMm(PieceKind.RING) : 0));
+        ledger.discardedMm(PieceKind.LINK) + (shared ? ledger.discardedMm(PieceKind.RING) : 0),
+        ledger.returnedMm(PieceKind.LINK) + (shared ? ledger.returnedMm(PieceKind.RING) : 0));
   }
 
   /** The rings' wire, where it is another. */
-  static Optional<List<WireLengths>> ofRings(Plan plan, WireLedger ledger) {
+  public static Optional<List<WireLengths>> ofRings(Plan plan, WireLedger ledger) {
     return plan.wish()
         .ringStockMm()
         .map(
             stock -> {
               List<Double> lengths = new ArrayList<>(stock.stream().sorted().toList());
               lengths.addAll(ledger.addedMm(PieceKind.RING));
-              return of(lengths, usedByRings(plan, ledger), ledger.discardedMm(PieceKind.RING));
+              return of(
+                  lengths,
+                  usedByRings(plan, ledger),
+                  ledger.discardedMm(PieceKind.RING),
+                  ledger.returnedMm(PieceKind.RING));
             });
   }
 
@@ -57,16 +63,21 @@ record WireLengths(double mm, double cutMm, double lostMm) {
     return ledger.usedMm(PieceKind.RING) + ledger.uncut(PieceKind.RING) * plan.ringTurnMm();
   }
 
-  private static List<WireLengths> of(List<Double> lengths, double cutMm, double lostMm) {
+  /** What was given back is no part of a length any more. */
+  private static List<WireLengths> of(
+      List<Double> lengths, double cutMm, double goneMm, double backMm) {
     List<WireLengths> found = new ArrayList<>();
     double cut = cutMm;
-    double lost = lostMm;
+    double gone = goneMm;
+    double back = backMm;
     for (double length : lengths) {
       double cutHere = Math.min(length, cut);
-      double lostHere = Math.min(length - cutHere, lost);
+      double goneHere = Math.min(length - cutHere, gone);
+      double backHere = Math.min(goneHere, back);
       cut -= cutHere;
-      lost -= lostHere;
-      found.add(new WireLengths(length, cutHere, lostHere));
+      gone -= goneHere;
+      back -= backHere;
+      found.add(new WireLengths(length - backHere, cutHere, goneHere - backHere));
     }
     return found;
   }

@@ -1,0 +1,28 @@
+package linkwright.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Instant;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** No two entries of one book are shown by one label. */
+class EntryLabelsTest {
+  @Test
+  void machinesOfOneNameAreToldApartByAsMuchAsIsNeeded() {
+    List<Entry> entries =
+        List.of(
+            entry("vm-k7f3m2q9", 1),
+            entry("vm-k8f3m2q9", 1),
+            entry("vm-k8f3m2q9~2", 1),
+            entry("bench-k7f3m2q9", 1));
+    EntryLabels labels = EntryLabels.of(entries);
+
+    assertThat(entries.stream().map(Entry::id).map(labels::of))
+        .containsExactly("vm-k7-1", "vm-k8-1", "vm~2-1", "bench-1");
+  }
+
+  private static Entry entry(String device, int number) {
+    return new Entry(number, Instant.EPOCH, device, new Fact.Noted("a note"));
+  }
+}
