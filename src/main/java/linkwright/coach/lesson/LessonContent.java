@@ -36,7 +36,7 @@ final class LessonContent {
     }
     if (model.hotWork().lit().isPresent()) {
       return Content.of(
-          title(held),
+          title(model, held),
           Prose.stop(
               "A flame is lit: nothing is asked. Once it is out, {do:to-hot-work} says so, and the"
                   + " lesson goes on."));
