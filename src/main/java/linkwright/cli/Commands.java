@@ -66,6 +66,12 @@ public final class Commands {
     line.setUsageHelpWidth(WIDTH);
     line.setExpandAtFiles(false);
     line.setParameterExceptionHandler((wrong, typed) -> WrongUse.tell(wrong, here.err()::print));
+    line.setExecutionStrategy(
+        parsed ->
+            root.options(false)
+                .problem()
+                .map(root::wrong)
+                .orElseGet(() -> new CommandLine.RunLast().execute(parsed)));
     line.setExecutionExceptionHandler(
         (fault, command, parsed) -> {
           here.err()

@@ -32,8 +32,8 @@ final class NewPlanCommand implements Callable<Integer> {
           WishKeys.METAL, "sterling",
           WishKeys.WIRE, "0.9 mm",
           WishKeys.LINK_PATTERN, "scroll",
-          WishKeys.LINK_LENGTH, "14 mm",
-          WishKeys.LINK_WIDTH, "5 mm",
+          WishKeys.LINK_LENGTH, "16 mm",
+          WishKeys.LINK_WIDTH, "5.4 mm",
           WishKeys.RING_INSIDE, "3 mm",
           WishKeys.FINISHED, "45 cm");
 

@@ -67,8 +67,6 @@ final class Root implements Callable<Integer> {
       description = "dark, light, high-contrast or plain.")
   private Optional<String> theme = Optional.empty();
 
-  // Only told here: on the way to the first screen StartOptions reads it without this library.
-  @SuppressWarnings("UnusedVariable")
   @Option(
       names = "--font-size",
       paramLabel = "N",
@@ -105,6 +103,15 @@ final class Root implements Callable<Integer> {
 
   /** The same, led to a place at once. */
   int start(boolean asPlain, Optional<String> job, Optional<Message.Led> led) {
+    Read<StartOptions> options = options(asPlain);
+    return options
+        .problem()
+        .map(this::wrong)
+        .orElseGet(() -> Starting.run(options.orThrow(), here, job, led));
+  }
+
+  /** The options of the start, before whatever command they stand. */
+  Read<StartOptions> options(boolean asPlain) {
     List<String> typed = new ArrayList<>();
     home.ifPresent(folder -> typed.addAll(List.of("--home", folder)));
     theme.ifPresent(name -> typed.addAll(List.of("--theme", name)));
@@ -115,11 +122,7 @@ final class Root implements Callable<Integer> {
     if (asPlain) {
       typed.add("--plain");
     }
-    Read<StartOptions> options = StartOptions.of(typed.toArray(String[]::new)).orElseThrow();
-    return options
-        .problem()
-        .map(this::wrong)
-        .orElseGet(() -> Starting.run(options.orThrow(), here, job, led));
+    return StartOptions.of(typed.toArray(String[]::new)).orElseThrow();
   }
 
   /** The path that a user typed. */

@@ -25,8 +25,6 @@ public record StartOptions(
   static final StartOptions NONE =
       new StartOptions(Optional.empty(), false, Optional.empty(), Optional.empty(), false);
 
-  private static final int SMALLEST_FONT = 8;
-  private static final int LARGEST_FONT = 72;
   private static final List<String> WITH_VALUE = List.of("--home", "--theme", "--font-size");
   private static final List<String> FLAGS = List.of("--window", "--plain");
 
@@ -92,15 +90,15 @@ public record StartOptions(
 
   private Read<StartOptions> font(String value) {
     int points = Count.inDigits(value, 3).orElse(0);
-    return points >= SMALLEST_FONT && points <= LARGEST_FONT
+    return points >= UserSettings.SMALLEST_FONT && points <= UserSettings.LARGEST_FONT
         ? Read.good(new StartOptions(home, window, theme, Optional.of(points), plain))
         : Read.bad(
             "Letters cannot be \""
                 + value
                 + "\" points high: give a whole number from "
-                + SMALLEST_FONT
+                + UserSettings.SMALLEST_FONT
                 + " to "
-                + LARGEST_FONT
+                + UserSettings.LARGEST_FONT
                 + ".");
   }
 }

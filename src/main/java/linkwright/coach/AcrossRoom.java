@@ -31,12 +31,18 @@ final class AcrossRoom {
             || flat(body.parts()).anyMatch(AcrossRoom::whole);
     return other
         ? Optional.empty()
-        : Optional.of(
-            of(
-                model,
-                place,
-                acts.isEmpty() ? Act.ROUND : acts.get(0),
-                flat(body.parts()).toList()));
+        : of(
+            model,
+            place,
+            acts.isEmpty() ? Act.ROUND : acts.get(0),
+            flat(body.parts()).toList());
+  }
+
+  /** Whether the one number takes the screen now; a place without one stays whole. */
+  static boolean shown(Model model) {
+    Place place = Places.of(model);
+    return model.settings().across()
+        && of(model, place, place.acts(model), place.content(model)).isPresent();
   }
 
   /** What is never hidden behind a number. */
@@ -45,17 +51,20 @@ final class AcrossRoom {
         || (part instanceof Prose prose && prose.kind() == Prose.Kind.CAUTION_TITLE);
   }
 
-  private static Page.Across of(Model model, Place place, Act act, List<Part> parts) {
+  private static Optional<Page.Across> of(
+      Model model, Place place, Act act, List<Part> parts) {
     String says = place.says(model, act);
     Optional<TimerRun> wait = model.timers().next();
     Optional<TimerRun> due = wait.filter(timer -> timer.rings(model.steady()));
     if (due.isPresent()) {
-      return new Page.Across("0:00", due.get().name() + " is due", act, says, true);
+      return Optional.of(
+          new Page.Across("0:00", due.get().name() + " is due", act, says, true));
     }
     Optional<Figure> figure =
         parts.stream().filter(Figure.class::isInstance).map(Figure.class::cast).findFirst();
     if (figure.isPresent()) {
-      return new Page.Across(figure.get().number(), figure.get().word(), act, says, false);
+      return Optional.of(
+          new Page.Across(figure.get().number(), figure.get().word(), act, says, false));
     }
     return wait.map(
             timer ->
@@ -64,8 +73,7 @@ final class AcrossRoom {
                     timer.name(),
                     act,
                     says,
-                    false))
-        .orElseGet(() -> new Page.Across("", "no number here", act, says, false));
+                    false));
   }
 
   private static Stream<Part> flat(List<Part> parts) {

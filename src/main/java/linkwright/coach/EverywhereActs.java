@@ -59,7 +59,13 @@ final class EverywhereActs {
   private static Turn across(Model model) {
     boolean wanted = !model.settings().across();
     Model next = model.with(model.settings().across(wanted));
-    return Turn.to(wanted ? next : next.told("Everything is shown again."));
+    if (!wanted) {
+      return Turn.to(next.told("Everything is shown again."));
+    }
+    return Turn.to(
+        AcrossRoom.shown(next)
+            ? next
+            : next.told("No one number here: it is shown where there is one, until {do:across}."));
   }
 
   private static boolean reaches(Model model) {

@@ -2,6 +2,7 @@ package linkwright.coach;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import linkwright.coach.content.Content;
 import linkwright.coach.content.Prose;
@@ -63,7 +64,8 @@ final class HelpPlace implements Place {
     }
     List<Table.Line> lines = new ArrayList<>();
     for (Act act : acts) {
-      lines.add(Table.Line.of(keys(model, act, acts), explained(there, act)));
+      keys(model, act, acts)
+          .ifPresent(keys -> lines.add(Table.Line.of(keys, explained(there, act))));
     }
     boolean counts =
         acts.contains(Act.THROUGH) || acts.contains(Act.CUT_ONE) || acts.contains(Act.BEGIN_ONE);
@@ -81,23 +83,25 @@ final class HelpPlace implements Place {
     }
     List<Table.Line> later = new ArrayList<>();
     for (Act act : others) {
-      later.add(Table.Line.of(keys(model, act, others), explained(there, act)));
+      keys(model, act, others)
+          .ifPresent(keys -> later.add(Table.Line.of(keys, explained(there, act))));
     }
     Prose head = new Prose(Prose.Kind.MAIN, "Not for now, but at this place:");
     return Content.of("all keys", open, head, new Table(columns, later, -1), chain);
   }
 
   private static String explained(Model there, Act act) {
-    return Places.of(there).says(there, act) + ": " + ActHelp.of(act);
+    String says = Places.of(there).says(there, act);
+    return says + (says.contains(":") ? "; " : ": ") + ActHelp.of(act);
   }
 
-  /** The keys that lead to this act and to no other that comes before it. */
-  private static String keys(Model model, Act act, List<Act> acts) {
-    KeyMap keys = model.settings().keys();
+  /** The keys that lead to this act and to no other before it; an act without one is no row. */
+  private static Optional<String> keys(Model model, Act act, List<Act> acts) {
+    KeyMap map = model.settings().keys();
     String real =
-        keys.keysOf(act).stream()
-            .filter(name -> keys.first(name, acts).filter(act::equals).isPresent())
+        map.keysOf(act).stream()
+            .filter(name -> map.first(name, acts).filter(act::equals).isPresent())
             .collect(Collectors.joining(" or "));
-    return real.isEmpty() ? "(no key)" : real;
+    return Optional.of(real).filter(keys -> !keys.isEmpty());
   }
 }

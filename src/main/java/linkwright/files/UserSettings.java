@@ -78,8 +78,11 @@ public record UserSettings(
   private static final List<String> KINDS =
       List.of("cautions", "waits", "counts", "steps", "still-to-do", "clicks", "tones");
 
-  private static final int SMALLEST_FONT = 8;
-  private static final int LARGEST_FONT = 72;
+  /** The smallest letters of the window, points. */
+  public static final int SMALLEST_FONT = 8;
+
+  /** The largest, points. */
+  public static final int LARGEST_FONT = 72;
 
   /** The choices and what is wrong with their file; what is wrong takes its usual value. */
   public record Loaded(UserSettings settings, List<Problem> problems) {

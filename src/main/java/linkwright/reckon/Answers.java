@@ -11,6 +11,7 @@ import linkwright.quantity.Count;
 import linkwright.quantity.Length;
 import linkwright.quantity.Nearest;
 import linkwright.quantity.Read;
+import linkwright.quantity.SaidIn;
 import linkwright.quantity.Share;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Metal;
@@ -52,13 +53,22 @@ final class Answers {
     Ask ask = sum.ask(key);
     if (!has(key)) {
       if (ask.needed()) {
-        ask(key, "Give the " + ask.label() + ", such as " + ask.hint() + ".");
+        String example = SaidIn.units(ask.hint(), units());
+        ask(key, "Give the " + ask.label() + ", such as " + example + ".");
       }
       return Optional.empty();
     }
     Read<T> read = reading.apply(text(key));
-    read.problem().ifPresent(sentence -> problem(key, sentence));
+    read.problem().ifPresent(sentence -> problem(key, exampled(sentence)));
     return read.found();
+  }
+
+  /** The sentence with the example at its end in the user's units. */
+  private String exampled(String sentence) {
+    int at = sentence.lastIndexOf("Write it like this: ");
+    return at < 0
+        ? sentence
+        : sentence.substring(0, at) + SaidIn.units(sentence.substring(at), units());
   }
 
   /** A length of more than nothing, mm. */

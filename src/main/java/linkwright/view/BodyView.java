@@ -154,7 +154,8 @@ final class BodyView {
     drawPage(body.area(0, 0, body.width(), room), now.blocks(), now.turned());
     if (atOnce || several) {
       String page = "page " + (at + 1) + " of " + all.size() + "  " + keys.firstOf(turns);
-      body.right(body.height() - 1, page + " goes on", Tone.FAINT);
+      String next = at + 1 == all.size() ? " the first page" : " the next page";
+      body.right(body.height() - 1, page + next, Tone.FAINT);
     }
   }
 

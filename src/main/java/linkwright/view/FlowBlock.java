@@ -95,7 +95,8 @@ final class FlowBlock implements Block {
       int next = Math.min(parts.size() - 1, (shown + 1) * columns);
       boolean laterNext =
           shown == 0 && parts.get(next).get(0).later() && !parts.get(0).get(0).later();
-      String more = laterNext ? key + ": why, and what may go wrong" : key + " goes on";
+      String turn = shown + 1 == turns ? " the first page" : " the next page";
+      String more = key + (laterNext ? " why and what may go wrong" : turn);
       String page = "page " + (shown + 1) + " of " + turns + "  " + more;
       boolean room = Text.width(page) <= area.width();
       String brief = (shown + 1) + " of " + turns + "  " + key;

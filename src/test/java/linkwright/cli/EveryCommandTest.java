@@ -79,6 +79,38 @@ class EveryCommandTest {
     }
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"--theme nosuch jobs", "--font-size 200 metals", "--font-size 9x jobs"})
+  void an_option_of_the_start_that_is_wrong_is_refused_before_any_command(String typed) {
+    assertThat(line.run(typed.split(" ", -1))).isEqualTo(2);
+    assertThat(line.out()).isEmpty();
+  }
+
+  @Test
+  void what_is_checked_on_standard_input_is_called_so() {
+    assertThat(line.typing(List.of("format: 1", "metall: sterling", "wire: 1 mm"), "check", "-"))
+        .isEqualTo(1);
+    assertThat(line.out()).contains("standard input").doesNotContain("/tmp", ".yaml");
+  }
+
+  @Test
+  void the_plan_file_to_start_from_comes_out_over_its_formers() {
+    assertThat(line.run("new-plan", "mine.yaml")).isZero();
+    assertThat(line.run("plan", "mine.yaml")).as(line.err()).isZero();
+    assertThat(line.out() + line.err()).contains("Links: ").doesNotContain("cannot be had");
+  }
+
+  @Test
+  void the_walk_leads_look_up_to_the_look_up_and_keeps_a_note_whole() throws IOException {
+    line.typing(
+        List.of("look up flux", "look it up flux", "help tap", "note a; b", "book", "quit"),
+        "walk",
+        "--plain");
+    assertThat(line.out())
+        .contains("Flux", "Nothing is called “tap”. Did you mean", "a; b")
+        .doesNotContain("is no word here", "Taper (");
+  }
+
   /** An example of a sum, copied into a shell, comes to a result. */
   @TestFactory
   Stream<DynamicTest> its_example_of_a_sum_comes_to_a_result() {

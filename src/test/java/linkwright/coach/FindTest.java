@@ -108,4 +108,14 @@ class FindTest {
     bench.press("space", "=");
     assertThat(Pages.of(bench.model()).across()).isEmpty();
   }
+
+  @Test
+  void escape_ends_the_one_number_and_a_place_without_one_stays_whole() {
+    bench.goTo("cut-blanks").press("=", "esc");
+    assertThat(Pages.of(bench.model()).across()).isEmpty();
+    assertThat(bench.model().settings().across()).isFalse();
+    bench.press("esc", "k", "=");
+    assertThat(Pages.of(bench.model()).across()).isEmpty();
+    assertThat(Pages.of(bench.model()).told()).contains("No one number here");
+  }
 }

@@ -34,7 +34,7 @@ enum WalkWord {
       "start the step's timer; timer kettle 8 min: one of your own",
       Act.WAIT,
       Act.SET_TIMER),
-  ANSWER("answer", "answer the timer that is due", Act.ANSWER),
+  ANSWER("answer", "quiet the timer that is due", Act.ANSWER),
   WHO("who", "who works now; who Ana", Act.TO_PERSONS),
   LIT("lit", "the torch is lit: hot work is open", Act.LIT),
   SHUT("shut", "every flame out, gas shut", Act.FLAMES_OUT, Act.TO_HOT_WORK),

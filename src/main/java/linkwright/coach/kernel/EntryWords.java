@@ -26,7 +26,7 @@ public final class EntryWords {
       return "job begun: "
           + opened.name()
           + ", by the routine "
-          + opened.routine()
+          + spoken(opened.routine())
           + (opened.again().isEmpty() ? "" : ", again from " + opened.again());
     }
     if (fact instanceof Fact.PlanSet plan) {
@@ -183,8 +183,13 @@ public final class EntryWords {
   private static String joined(Map<String, String> wish) {
     return wish.entrySet().stream()
         .filter(each -> !each.getValue().isBlank())
-        .map(each -> each.getKey() + " " + each.getValue())
+        .map(each -> spoken(each.getKey()) + " " + each.getValue())
         .collect(Collectors.joining(", "));
+  }
+
+  /** What files call it, as words. */
+  private static String spoken(String id) {
+    return id.replaceAll("[.-]", " ");
   }
 
   private static String noted(String note) {

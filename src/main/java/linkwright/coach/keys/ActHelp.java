@@ -92,7 +92,7 @@ public final class ActHelp {
       case HELD_REDO -> "the piece just counted goes back";
       case LEAVE_QUESTION -> "nothing is changed by the question";
       case BACK_AT_BENCH -> "the hours run again";
-      case LIT -> "the torch is lit, or about to be: hot work is open at this bench";
+      case LIT -> "said before it is lit; every flame out ends it";
       case HOT_ON -> "kiln or hotplate is on";
       case SHUT_FIRST, TO_HOT_WORK -> "asks whether every flame is out";
       case FLAMES_OUT -> "every flame is out, the gas shut: the fire watch runs from the last heat";

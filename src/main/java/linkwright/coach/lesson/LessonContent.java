@@ -29,14 +29,14 @@ final class LessonContent {
     Optional<LessonNow> now = LessonNow.of(model, held);
     if (now.isEmpty()) {
       return Content.of(
-          title(held), Prose.stop("The student's book could not be read. {do:round} leads out."));
+          title(model, held), Prose.stop("The student's book could not be read. {do:round} leads out."));
     }
     if (held.told()) {
-      return new Content(title(held), told(model, now.get()));
+      return new Content(title(model, held), told(model, now.get()));
     }
     if (model.hotWork().lit().isPresent()) {
       return Content.of(
-          title(held),
+          title(model, held),
           Prose.stop(
               "A flame is lit: nothing is asked. Once it is out, {do:to-hot-work} says so, and the"
                   + " lesson goes on."));
@@ -47,12 +47,17 @@ final class LessonContent {
         .map(
             asked ->
                 new Content(
-                    title(held), AskedContent.question(model, asWhich(model, now.get()), asked)))
-        .orElseGet(() -> new Content(title(held), over(model, now.get())));
+                    title(model, held), AskedContent.question(model, asWhich(model, now.get()), asked)))
+        .orElseGet(() -> new Content(title(model, held), over(model, now.get())));
   }
 
-  private static String title(LessonHeld held) {
-    return "lesson on " + held.routine();
+  private static String title(Model model, LessonHeld held) {
+    return "lesson: "
+        + model
+            .handbook()
+            .routine(held.routine())
+            .map(routine -> JobWords.fill(routine.title(), model))
+            .orElse(held.routine());
   }
 
   private static Content students(Model model, LessonHeld held) {

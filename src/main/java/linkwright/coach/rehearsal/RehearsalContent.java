@@ -61,7 +61,7 @@ final class RehearsalContent {
     parts.add(new Prose(Prose.Kind.HEAD, JobWords.fill(step.title(), model)));
     if (held.cards()) {
       RehearsalPlace.cautions(model).forEach(card -> parts.addAll(CardContent.of(model, card, "")));
-      return new Content(head(held, routine), parts);
+      return new Content(head(model, held, routine), parts);
     }
     step.waits().stream().findFirst().ifPresent(wait -> parts.add(wait(model, held, wait)));
     if (step.does().contains(Hazard.BURNS_GAS)) {
@@ -82,16 +82,16 @@ final class RehearsalContent {
           Prose.Kind.WRONG,
           remedy.sees() + ": " + remedy.means() + " " + remedy.remedy());
     }
-    return new Content(head(held, routine), parts);
+    return new Content(head(model, held, routine), parts);
   }
 
-  private static String head(RehearsalHeld held, Routine routine) {
-    return "rehearsal of "
-        + routine.id()
-        + ", step "
+  private static String head(Model model, RehearsalHeld held, Routine routine) {
+    return "rehearsal, step "
         + (held.at() + 1)
         + " of "
-        + routine.steps().size();
+        + routine.steps().size()
+        + ": "
+        + JobWords.fill(routine.title(), model);
   }
 
   private static Figure wait(Model model, RehearsalHeld held, Wait wait) {
