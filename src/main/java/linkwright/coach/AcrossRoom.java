@@ -31,11 +31,7 @@ final class AcrossRoom {
             || flat(body.parts()).anyMatch(AcrossRoom::whole);
     return other
         ? Optional.empty()
-        : of(
-            model,
-            place,
-            acts.isEmpty() ? Act.ROUND : acts.get(0),
-            flat(body.parts()).toList());
+        : of(model, place, acts.isEmpty() ? Act.ROUND : acts.get(0), flat(body.parts()).toList());
   }
 
   /** Whether the one number takes the screen now; a place without one stays whole. */
@@ -51,14 +47,12 @@ final class AcrossRoom {
         || (part instanceof Prose prose && prose.kind() == Prose.Kind.CAUTION_TITLE);
   }
 
-  private static Optional<Page.Across> of(
-      Model model, Place place, Act act, List<Part> parts) {
+  private static Optional<Page.Across> of(Model model, Place place, Act act, List<Part> parts) {
     String says = place.says(model, act);
     Optional<TimerRun> wait = model.timers().next();
     Optional<TimerRun> due = wait.filter(timer -> timer.rings(model.steady()));
     if (due.isPresent()) {
-      return Optional.of(
-          new Page.Across("0:00", due.get().name() + " is due", act, says, true));
+      return Optional.of(new Page.Across("0:00", due.get().name() + " is due", act, says, true));
     }
     Optional<Figure> figure =
         parts.stream().filter(Figure.class::isInstance).map(Figure.class::cast).findFirst();
@@ -67,13 +61,13 @@ final class AcrossRoom {
           new Page.Across(figure.get().number(), figure.get().word(), act, says, false));
     }
     return wait.map(
-            timer ->
-                new Page.Across(
-                    Clock.running(timer.left(model.steady()).toSeconds()),
-                    timer.name(),
-                    act,
-                    says,
-                    false));
+        timer ->
+            new Page.Across(
+                Clock.running(timer.left(model.steady()).toSeconds()),
+                timer.name(),
+                act,
+                says,
+                false));
   }
 
   private static Stream<Part> flat(List<Part> parts) {

@@ -29,7 +29,8 @@ final class LessonContent {
     Optional<LessonNow> now = LessonNow.of(model, held);
     if (now.isEmpty()) {
       return Content.of(
-          title(model, held), Prose.stop("The student's book could not be read. {do:round} leads out."));
+          title(model, held),
+          Prose.stop("The student's book could not be read. {do:round} leads out."));
     }
     if (held.told()) {
       return new Content(title(model, held), told(model, now.get()));
@@ -47,7 +48,8 @@ final class LessonContent {
         .map(
             asked ->
                 new Content(
-                    title(model, held), AskedContent.question(model, asWhich(model, now.get()), asked)))
+                    title(model, held),
+                    AskedContent.question(model, asWhich(model, now.get()), asked)))
         .orElseGet(() -> new Content(title(model, held), over(model, now.get())));
   }
 
