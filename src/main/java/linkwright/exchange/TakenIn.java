@@ -2,7 +2,6 @@ package linkwright.exchange;
 
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -158,22 +157,14 @@ public record TakenIn(List<Fact> facts, List<Problem> problems) {
   /** Lots that came into the drawer. */
   public static TakenIn stock(String file, CsvTable table, Reference reference) {
     Rows rows = new Rows(file, table, STOCK, List.of("lot", "metal"));
-    Map<String, Read<String>> metals = new HashMap<>();
-    Map<String, Read<String>> solders = new HashMap<>();
+    Function<String, Optional<String>> alloys = reference.alloyIds();
     for (CsvTable.CsvRow row : table.rows()) {
       if (row.of("lot").isEmpty()) {
         rows.missing(row, "lot", "silver 0.9 March");
       }
-      Read<String> metal =
-          metals.computeIfAbsent(
-              row.of("metal"), typed -> reference.metal(typed).map(found -> found.id()));
-      Read<String> alloy =
-          metal.isGood()
-              ? metal
-              : solders.computeIfAbsent(
-                  row.of("metal"), typed -> reference.solder(typed).map(found -> found.id()));
-      if (!alloy.isGood()) {
-        rows.wrong(row, "metal", () -> metal.problem().orElse(""));
+      Optional<String> alloy = alloys.apply(row.of("metal"));
+      if (alloy.isEmpty()) {
+        rows.wrong(row, "metal", () -> reference.metal(row.of("metal")).problem().orElse(""));
       }
       OptionalDouble wire = rows.thickness(row);
       OptionalDouble length = rows.size(row, "length");
@@ -181,7 +172,10 @@ public record TakenIn(List<Fact> facts, List<Problem> problems) {
       if (length.isEmpty() && mass.isEmpty()) {
         rows.missing(row, "mass", "20 g, or a length");
       }
-      String what = metal.isGood() ? (wire.isPresent() ? "wire" : "metal") : "solder";
+      boolean metal =
+          alloy.stream()
+              .anyMatch(id -> reference.metals().stream().anyMatch(any -> any.id().equals(id)));
+      String what = metal ? (wire.isPresent() ? "wire" : "metal") : "solder";
       rows.add(
           new LotFact.LotArrived(
               row.of("lot"),

@@ -2,8 +2,10 @@ package linkwright.reference;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Pattern;
@@ -47,17 +49,23 @@ public record Reference(
 
   /** The metal of that id, name or other name; otherwise a sentence with the nearest known. */
   public Read<Metal> metal(String idOrName) {
-    return find(
-        "metal", idOrName, metals, metal -> names(metal.id(), metal.name(), metal.alsoCalled()));
+    return find("metal", idOrName, metals, Reference::called);
+  }
+
+  /**
+   * Looks names of metals, and else of solders, up: their ids. Made once for many names, without a
+   * search for what is near one that is not known.
+   */
+  public Function<String, Optional<String>> alloyIds() {
+    Map<String, String> ids = new HashMap<>();
+    solders.forEach(each -> called(each).forEach(name -> ids.put(plain(name), each.id())));
+    metals.forEach(each -> called(each).forEach(name -> ids.put(plain(name), each.id())));
+    return name -> Optional.ofNullable(ids.get(plain(name)));
   }
 
   /** The solder of that id, name or other name; otherwise a sentence with the nearest known. */
   public Read<Solder> solder(String idOrName) {
-    return find(
-        "solder",
-        idOrName,
-        solders,
-        solder -> names(solder.id(), solder.name(), solder.alsoCalled()));
+    return find("solder", idOrName, solders, Reference::called);
   }
 
   /** The clasp of that id or name; otherwise a sentence with the nearest known. */
@@ -90,18 +98,29 @@ public record Reference(
         .findFirst();
   }
 
+  private static List<String> called(Metal metal) {
+    return names(metal.id(), metal.name(), metal.alsoCalled());
+  }
+
+  private static List<String> called(Solder solder) {
+    return names(solder.id(), solder.name(), solder.alsoCalled());
+  }
+
+  private static <T> Optional<T> known(
+      String wanted, List<T> all, Function<T, List<String>> names) {
+    String plain = plain(wanted);
+    return all.stream()
+        .filter(one -> names.apply(one).stream().anyMatch(name -> plain(name).equals(plain)))
+        .findFirst();
+  }
+
   private static <T> Read<T> find(
       String kind, String wanted, List<T> all, Function<T, List<String>> names) {
-    String plain = plain(wanted);
-    List<String> known = new ArrayList<>();
-    for (T one : all) {
-      for (String name : names.apply(one)) {
-        if (plain(name).equals(plain)) {
-          return Read.good(one);
-        }
-        known.add(name);
-      }
+    Optional<T> found = known(wanted, all, names);
+    if (found.isPresent()) {
+      return Read.good(found.get());
     }
+    List<String> known = all.stream().flatMap(one -> names.apply(one).stream()).toList();
     Optional<String> nearest = Nearest.of(wanted, known);
     String hint =
         nearest

@@ -7,6 +7,8 @@ package linkwright.yield;
  * @param blanks blanks there are for them, 0 or more
  */
 public record SizeLot(int more, int blanks) {
+  private static final double LEAST = 1e-18;
+
   /** Checks the counts. */
   public SizeLot {
     Yield.requireCount("more", more);
@@ -21,9 +23,16 @@ public record SizeLot(int more, int blanks) {
   double[] further(double lost, int most) {
     double[] chances = new double[most + 1];
     double term = Math.pow(1 - lost, more);
+    if (more == 0) {
+      chances[0] = 1;
+      return chances;
+    }
     for (int trials = more; trials <= blanks + most; trials++) {
+      if (term < LEAST && trials * (1 - lost) > more) {
+        break; // past its peak, and too little to be seen: no later term is larger
+      }
       chances[Math.max(0, trials - blanks)] += term;
-      term *= more == 0 ? 0 : lost * trials / (trials - more + 1);
+      term *= lost * trials / (trials - more + 1);
     }
     return chances;
   }

@@ -107,7 +107,7 @@ class EveryCommandTest {
         "walk",
         "--plain");
     assertThat(line.out())
-        .contains("Flux", "Nothing is called “tap”. Did you mean", "a; b")
+        .contains("flux (word).", "Nothing is called “tap”. Did you mean", "a; b")
         .doesNotContain("is no word here", "Taper (");
   }
 

@@ -16,6 +16,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Random;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import linkwright.books.BookFile;
 import linkwright.books.EntryLines;
 import linkwright.exchange.CsvTable;
@@ -262,7 +264,10 @@ class ExchangeTest {
 
   @Test
   void manyWrongRowsAreReadInAMoment() {
-    String rows = "A lot,nickelish silvre,1 mm,2 m\n".repeat(80_000);
+    String rows =
+        IntStream.range(0, 80_000)
+            .mapToObj(i -> "A lot,nickelish silvre " + i + ",1 mm,2 m\n")
+            .collect(Collectors.joining());
     Path file = line.file("stock.csv", "lot,metal,wire,length\n" + rows);
 
     ThreadMXBean threads = ManagementFactory.getThreadMXBean();

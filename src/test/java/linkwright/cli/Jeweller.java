@@ -59,7 +59,8 @@ final class Jeweller implements Commandline.Typist {
     if (!first.isEmpty()) {
       return first.remove(0);
     }
-    if (told.contains("“looked”: looked, done")) {
+    boolean looks = told.contains("“looked”: looked, done");
+    if (looks || told.contains("“looked” again if it is.")) {
       return "looked";
     }
     if (told.contains("It ends by its time.") && !done()) {

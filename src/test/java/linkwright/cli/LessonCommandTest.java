@@ -104,7 +104,7 @@ class LessonCommandTest {
     }
     line.typing(List.of("next", "quit"), "rehearse", job, "--plain");
     assertThat(line.out())
-        .contains("Rehearsal of ", "every flame out", "nothing was entered")
+        .contains("Rehearsal, step 2 of 28", "every flame out", "nothing was entered")
         .doesNotContain("No book is open");
   }
 

@@ -18,6 +18,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.LongStream;
+import java.util.stream.Stream;
 import linkwright.books.BookFile;
 import linkwright.books.BookLine;
 import linkwright.books.EntryLines;
@@ -123,7 +124,16 @@ class OneTruthTest {
     assertThat(summary(bench.model(), "length")).as(where).contains(length);
     assertThat(round(bench.model())).as(where).contains(yaml.get("links") + " links, " + length);
     if (standing.wireKnown()) {
-      String lacks = shortMm > 0 ? UNITS.length(shortMm) : "nothing";
+      String[] lacks =
+          shortMm <= 0
+              ? new String[] {"nothing"}
+              : summary(bench.model(), "wire to buy").contains(" of ") // each wire by itself
+                  ? Stream.of("wire_short_links_mm", "wire_short_rings_mm")
+                      .map(key -> (double) yaml.get(key))
+                      .filter(mm -> mm > 0)
+                      .map(UNITS::length)
+                      .toArray(String[]::new)
+                  : new String[] {UNITS.length(shortMm)};
       assertThat(summary(bench.model(), "wire to buy")).as(where).contains(lacks);
     }
     everyPlace(where, bench, standing);

@@ -90,7 +90,7 @@ class PartJobTest {
     bench.take(new Message.KeyPressed(Key.of("i")));
 
     bench.press("n").type("2.1 g").press("ctrl-k");
-    bench.press("c").press("ctrl-k");
+    bench.press("c").press("ctrl-k").press("ctrl-k");
 
     assertThat(bench.job().state().accounts().weighedIn().chainG())
         .isEqualTo(OptionalDouble.of(2.1));

@@ -96,20 +96,22 @@ public final class Walk {
   private void goOn(WalkTelling telling) {
     TypedLine typed = new TypedLine(lines, coach, telling);
     boolean goesOn = true;
+    boolean unwritten = false;
     while (goesOn && !coach.left()) {
       telling.tell();
       Optional<String> line = lines.next();
+      unwritten = coach.failing();
       goesOn = line.isPresent() && typed.obey(line.get());
     }
-    end(telling);
+    telling.tell();
+    end(unwritten || coach.failing());
   }
 
-  private void end(WalkTelling telling) {
-    telling.tell();
+  private void end(boolean unwritten) {
     boolean atWork = coach.model().job().filter(job -> !job.lookOnly()).isPresent();
     if (dry && !atWork) {
       lines.say("Left. It was a rehearsal: nothing was entered.");
-    } else if (coach.failing()) {
+    } else if (unwritten) {
       lines.say(
           "Left. What was asked last could not be written and is not counted; all before it is in"
               + " the book.");
@@ -162,7 +164,8 @@ public final class Walk {
     if (askForPlan()) {
       goOn(telling);
     } else {
-      end(telling);
+      telling.tell();
+      end(coach.failing());
     }
     return Exit.GOOD;
   }
