@@ -88,7 +88,7 @@ public final class Together {
       double[] one = lot.further(lost, most);
       double[] both = new double[most + 1];
       for (int i = 0; i <= most; i++) {
-        for (int j = 0; i + j <= most; j++) {
+        for (int j = 0; sum[i] > 0 && i + j <= most; j++) {
           both[i + j] += sum[i] * one[j];
         }
       }

@@ -95,8 +95,9 @@ class EveryCommandTest {
 
   @Test
   void the_plan_file_to_start_from_comes_out_over_its_formers() {
-    assertThat(line.run("new-plan", "mine.yaml")).isZero();
-    assertThat(line.run("plan", "mine.yaml")).as(line.err()).isZero();
+    String mine = line.home().resolve("mine.yaml").toString();
+    assertThat(line.run("new-plan", mine)).isZero();
+    assertThat(line.run("plan", mine)).as(line.err()).isZero();
     assertThat(line.out() + line.err()).contains("Links: ").doesNotContain("cannot be had");
   }
 
