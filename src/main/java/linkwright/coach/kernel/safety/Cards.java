@@ -86,7 +86,9 @@ public record Cards(StepId step, String person, List<Card> all) {
    * of: before her own first flame in this job those cards are due for her.
    */
   private static List<Caution> takenOver(Model model, AtBench at, OpenJob job) {
-    boolean hot = at.step().does().stream().anyMatch(HOT::contains);
+    if (at.step().does().stream().noneMatch(HOT::contains)) {
+      return List.of();
+    }
     String person = job.person();
     boolean before =
         job.entries().stream()
@@ -95,7 +97,7 @@ public record Cards(StepId step, String person, List<Card> all) {
                     entry.person().equals(person)
                         && entry.fact() instanceof BenchFact.HotWorkSaid said
                         && said.state() != HotWorkState.SHUT);
-    if (!hot || before) {
+    if (before) {
       return List.of();
     }
     return at.routine().steps().stream()
