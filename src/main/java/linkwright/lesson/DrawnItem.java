@@ -4,7 +4,6 @@ import java.util.List;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Picture;
 import linkwright.reference.PicturePanel;
-import linkwright.routine.StepId;
 
 /**
  * Which of the states that a picture shows is meant. Every state of it is asked for once, so that
@@ -22,16 +21,6 @@ record DrawnItem(Picture picture, PicturePanel right) implements Item {
   @Override
   public Topic topic() {
     return Topic.DRAWN;
-  }
-
-  @Override
-  public StepId step() {
-    return StepId.NONE;
-  }
-
-  @Override
-  public String caution() {
-    return "";
   }
 
   @Override

@@ -17,10 +17,14 @@ public sealed interface Item
   Topic topic();
 
   /** The step it belongs to; empty if to none. */
-  StepId step();
+  default StepId step() {
+    return StepId.NONE;
+  }
 
   /** The caution that a wrong answer shows whole; empty for none. */
-  String caution();
+  default String caution() {
+    return "";
+  }
 
   /** The question as a seed puts it; answers that fit the question are drawn, and shuffled. */
   Asked draw(long seed, UnitStyle units);
@@ -60,11 +64,6 @@ public sealed interface Item
     }
 
     @Override
-    public String caution() {
-      return "";
-    }
-
-    @Override
     public Asked draw(long seed, UnitStyle units) {
       return Fates.draw(this, new Chance(seed));
     }
@@ -75,16 +74,6 @@ public sealed interface Item
     @Override
     public Topic topic() {
       return Topic.NUMBER;
-    }
-
-    @Override
-    public StepId step() {
-      return StepId.NONE;
-    }
-
-    @Override
-    public String caution() {
-      return "";
     }
 
     @Override
@@ -103,11 +92,6 @@ public sealed interface Item
     @Override
     public Topic topic() {
       return Topic.OWN;
-    }
-
-    @Override
-    public String caution() {
-      return "";
     }
 
     @Override
