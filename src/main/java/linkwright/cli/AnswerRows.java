@@ -1,9 +1,11 @@
 package linkwright.cli;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import linkwright.coach.content.Beside;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Row;
@@ -21,6 +23,8 @@ import picocli.CommandLine.Option;
  * first; what is said in sentences is a row without a value.
  */
 final class AnswerRows {
+  private static final Pattern FIGURE = Pattern.compile("-?(0|[1-9]\\d*)(\\.\\d+)?");
+
   @Option(
       names = "--as",
       paramLabel = "FORM",
@@ -84,14 +88,19 @@ final class AnswerRows {
         .forEach(below -> rows.add(row(first, below.kind().label(), "", "", "", "", below.text())));
   }
 
+  /** A figure is a number with the digits that it was told with; all else is a text. */
+  private static Object figure(String told) {
+    return FIGURE.matcher(told).matches() ? new BigDecimal(told) : told;
+  }
+
   private static Map<String, Object> row(
       String of, String what, String value, String unit, String spread, String from, String says) {
     Map<String, Object> row = new LinkedHashMap<>();
     row.put("of", of);
     row.put("what", what);
-    row.put("value", value);
+    row.put("value", figure(value));
     row.put("unit", unit);
-    row.put("plus_minus", spread);
+    row.put("plus_minus", figure(spread));
     row.put("from", from);
     row.put("says", says);
     return row;

@@ -121,6 +121,10 @@ class LessonCommandTest {
     assertThat(line.out()).contains("round-cable/next/");
     assertThat(line.run("class", "--as", "csv")).isZero();
     assertThat(line.out()).doesNotContain("Mara");
+    assertThat(line.run("class", "--as", "json")).isZero();
+    assertThat(line.out()).contains("\"value\": 0,");
+    assertThat(line.run("student", "Mara", "--as", "yaml")).isZero();
+    assertThat(line.out()).containsPattern("what: missed\n +value: [1-9]\n");
   }
 
   @Test
