@@ -130,6 +130,7 @@ public final class ActTable {
               Act.REDO,
               Act.SCRAP,
               Act.TAKE,
+              Act.OTHER_SIZE,
               Act.NEXT_STEP,
               Act.PREVIOUS_STEP,
               Act.WAIT,

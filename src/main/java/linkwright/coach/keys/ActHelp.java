@@ -104,6 +104,7 @@ public final class ActHelp {
       case REDO -> "one piece failed and is to be redone; a number before it: so many";
       case SCRAP -> "one piece is lost for good; a number before it: so many";
       case TAKE -> "take pieces that are to be redone, or new ones again";
+      case OTHER_SIZE -> "links of the next size are counted here";
       case NEXT_STEP -> "open the next step, its cautions first";
       case PREVIOUS_STEP -> "open the step before";
       case WAIT -> "begin the wait of this step";

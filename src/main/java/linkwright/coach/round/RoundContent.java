@@ -23,7 +23,7 @@ import linkwright.coach.keys.Act;
 import linkwright.job.JobState;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.PieceKind;
-import linkwright.standing.StockLeft;
+import linkwright.standing.stock.StockLeft;
 
 /** How a job stands at each place of the way round: the places in the order of the work. */
 final class RoundContent {
