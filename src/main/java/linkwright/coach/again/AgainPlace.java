@@ -110,6 +110,11 @@ public final class AgainPlace implements Place {
   }
 
   @Override
+  public List<Act> allActs() {
+    return List.of(Act.KEEP);
+  }
+
+  @Override
   public List<Act> acts(Model model) {
     return List.of(Act.KEEP);
   }
