@@ -139,7 +139,7 @@ public record StillToDo(
   }
 
   /** What is believed of the share lost: the habit that was typed, and what this run showed. */
-  static Rate loss(Pile pile, double usualLoss) {
+  public static Rate loss(Pile pile, double usualLoss) {
     return Rate.usual(usualLoss).seen(good(pile), pile.scrapped());
   }
 

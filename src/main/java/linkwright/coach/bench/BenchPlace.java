@@ -46,6 +46,11 @@ public final class BenchPlace implements Place {
   private static final Set<Act> FLAME = Set.of(Act.LIT, Act.HOT_ON);
 
   @Override
+  public List<Act> allActs() {
+    return BenchActs.ALL;
+  }
+
+  @Override
   public List<Act> acts(Model model) {
     BenchHeld screen = screen(model);
     if (BenchSitting.away(model)) {

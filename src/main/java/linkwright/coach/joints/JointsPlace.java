@@ -91,6 +91,11 @@ public final class JointsPlace implements Place {
   }
 
   @Override
+  public List<Act> allActs() {
+    return List.of(Act.KEEP);
+  }
+
+  @Override
   public List<Act> acts(Model model) {
     return List.of(Act.KEEP);
   }

@@ -40,6 +40,20 @@ public final class TestsPlace implements Place {
   }
 
   @Override
+  public List<Act> allActs() {
+    return List.of(
+        Act.DRAWN,
+        Act.LOG,
+        Act.SAMPLE,
+        Act.UP,
+        Act.DOWN,
+        Act.TO_TRIAL,
+        Act.TO_BENCH,
+        Act.MORE,
+        Act.LESS);
+  }
+
+  @Override
   public List<Act> acts(Model model) {
     TestsHeld held = (TestsHeld) model.held();
     List<Act> acts = new ArrayList<>(List.of(Act.LOG, Act.SAMPLE, Act.UP, Act.DOWN));

@@ -44,6 +44,19 @@ public final class TrialPlace implements Place {
   private static final List<String> LENGTHS = List.of("ring", "oval", "hung", "clasp");
 
   @Override
+  public List<Act> allActs() {
+    return List.of(
+        Act.LOG,
+        Act.CHOOSE_TRIAL,
+        Act.UP,
+        Act.DOWN,
+        Act.TO_TESTS,
+        Act.TO_BENCH,
+        Act.MORE,
+        Act.LESS);
+  }
+
+  @Override
   public List<Act> acts(Model model) {
     List<Act> acts =
         List.of(Act.LOG, Act.CHOOSE_TRIAL, Act.UP, Act.DOWN, Act.TO_TESTS, Act.TO_BENCH, Act.UNDO);

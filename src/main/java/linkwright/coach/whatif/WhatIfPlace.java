@@ -68,6 +68,11 @@ public final class WhatIfPlace implements Place {
   }
 
   @Override
+  public List<Act> allActs() {
+    return List.of(Act.VARY, Act.TO_PLAN, Act.TO_REACH, Act.MORE, Act.LESS);
+  }
+
+  @Override
   public List<Act> acts(Model model) {
     return Turning.with(List.of(Act.VARY, Act.TO_PLAN, Act.TO_REACH), model, content(model));
   }

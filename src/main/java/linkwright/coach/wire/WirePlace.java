@@ -43,6 +43,21 @@ public final class WirePlace implements Place {
   }
 
   @Override
+  public List<Act> allActs() {
+    return List.of(
+        Act.ADD_WIRE,
+        Act.CUT,
+        Act.DISCARD,
+        Act.DRAW,
+        Act.WEIGH_OUT,
+        Act.TO_BENCH,
+        Act.RETURN_WIRE,
+        Act.TAKE_SOLDER,
+        Act.MORE,
+        Act.LESS);
+  }
+
+  @Override
   public List<Act> acts(Model model) {
     List<Act> acts =
         new ArrayList<>(
