@@ -130,6 +130,11 @@ public final class SayingPlace implements Place {
   }
 
   @Override
+  public List<Act> allActs() {
+    return List.of(Act.NEXT_QUESTION, Act.MORE, Act.LESS);
+  }
+
+  @Override
   public List<Act> acts(Model model) {
     List<Act> acts = new ArrayList<>();
     if (((SayingHeld) model.held()).told()) {
