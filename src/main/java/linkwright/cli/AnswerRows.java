@@ -1,11 +1,9 @@
 package linkwright.cli;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Pattern;
 import linkwright.coach.content.Beside;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Row;
@@ -14,6 +12,7 @@ import linkwright.coach.content.Table;
 import linkwright.coach.keys.Act;
 import linkwright.exchange.forms.OutForm;
 import linkwright.plain.PlainLines;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.Read;
 import picocli.CommandLine.Option;
 
@@ -23,8 +22,6 @@ import picocli.CommandLine.Option;
  * first; what is said in sentences is a row without a value.
  */
 final class AnswerRows {
-  private static final Pattern FIGURE = Pattern.compile("-?(0|[1-9]\\d*)(\\.\\d+)?");
-
   @Option(
       names = "--as",
       paramLabel = "FORM",
@@ -90,7 +87,7 @@ final class AnswerRows {
 
   /** A figure is a number with the digits that it was told with; all else is a text. */
   private static Object figure(String told) {
-    return FIGURE.matcher(told).matches() ? new BigDecimal(told) : told;
+    return Decimals.asTold(told).<Object>map(figure -> figure).orElse(told);
   }
 
   private static Map<String, Object> row(
