@@ -34,6 +34,11 @@ final class HotWorkPlace implements Place {
   }
 
   @Override
+  public List<Act> allActs() {
+    return List.of(Act.FLAMES_OUT, Act.STILL_LIT, Act.STAY);
+  }
+
+  @Override
   public List<Act> acts(Model model) {
     List<Act> acts = new ArrayList<>(List.of(Act.FLAMES_OUT, Act.STILL_LIT));
     if (((HotWorkHeld) model.held()).then().isPresent()) {

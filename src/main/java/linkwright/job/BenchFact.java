@@ -63,7 +63,7 @@ public sealed interface BenchFact extends Fact
   /**
    * A pile got a place or a tin, in her own words; redo: the pile to be done again at that stage.
    */
-  record PilePlaced(PieceKind piece, Stage stage, boolean redo, String place)
+  record PilePlaced(PieceKind piece, Stage stage, boolean redo, String place, String size)
       implements BenchFact {}
 
   /** The job card was set or changed: customer, promised date, quote, deposit and the like. */

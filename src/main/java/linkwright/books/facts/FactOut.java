@@ -55,6 +55,11 @@ final class FactOut {
     return someOf(name, counts);
   }
 
+  /** How many links of each size; absent where no size is said. */
+  FactOut sizes(String name, Map<String, Integer> sizes) {
+    return someOf(name, sizes);
+  }
+
   /** The stage of each kind of piece; absent when there are none. */
   FactOut someStages(String name, Map<PieceKind, Stage> stages) {
     Map<String, String> words = new LinkedHashMap<>();

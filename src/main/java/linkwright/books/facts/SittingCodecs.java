@@ -104,7 +104,9 @@ final class SittingCodecs {
                       .someStep(fact.step())
                       .someCounts("pieces", fact.pieces())
                       .someCounts("redo", fact.redo())
-                      .someStages("stages", fact.stages()),
+                      .someStages("stages", fact.stages())
+                      .sizes("sizes", fact.sizes())
+                      .sizes("redo-sizes", fact.redoSizes()),
               in ->
                   new Fact.TimerStarted(
                       in.text("name"),
@@ -113,7 +115,9 @@ final class SittingCodecs {
                       in.someStep(),
                       in.someCounted("pieces"),
                       in.someCounted("redo"),
-                      in.someStages("stages"))),
+                      in.someStages("stages"),
+                      in.sizes("sizes"),
+                      in.sizes("redo-sizes"))),
           new FactCodec<>(
               "timer-answered",
               Fact.TimerAnswered.class,

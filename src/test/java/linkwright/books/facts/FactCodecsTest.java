@@ -118,7 +118,7 @@ class FactCodecsTest {
     for (Again again : Again.values()) {
       facts.add(
           new Fact.PiecesSentBack(
-              PieceKind.LINK, 1, Stage.CHECKED, Stage.SOLDERED, true, "gap", again));
+              PieceKind.LINK, 1, Stage.CHECKED, Stage.SOLDERED, true, "gap", again, ""));
     }
     for (WaitEnd end : WaitEnd.values()) {
       facts.add(new Fact.TimerAnswered(new EntryId("bench-k7", 3), end, "rinsed early"));
