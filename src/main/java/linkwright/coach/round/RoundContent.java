@@ -187,7 +187,7 @@ final class RoundContent {
       return "not counted here";
     }
     if (job.standing().counted().plan().isEmpty()) {
-      return "";
+      return "once there is a plan";
     }
     List<String> shortages = ShortageWords.of(job.standing());
     StockLeft stock = job.standing().stockLeft();
