@@ -8,7 +8,6 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import linkwright.coach.content.Prose;
 import linkwright.coach.keys.Act;
-import linkwright.coach.keys.ActHelp;
 import linkwright.coach.lookup.LookUpItem;
 import linkwright.text.Narrowing;
 
@@ -38,7 +37,7 @@ final class WalkHelp {
     if (own.isPresent()) {
       lines.say(own.get().told());
     } else if (act.isPresent()) {
-      lines.say(act.get().words() + ": " + ActHelp.of(act.get()) + ".");
+      lines.say(act.get().words() + ": " + act.get().help() + ".");
     } else {
       look(word);
     }

@@ -14,8 +14,8 @@ import linkwright.plan.WireToOrder;
 import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
 import linkwright.standing.Closing;
-import linkwright.standing.MadeAgain;
 import linkwright.standing.Standing;
+import linkwright.standing.again.MadeAgain;
 
 /**
  * What a chain made again comes to: the counts, what to order, the time and money of the first
