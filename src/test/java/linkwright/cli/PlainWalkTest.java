@@ -196,7 +196,7 @@ class PlainWalkTest {
     void is_undone_and_brought_back_at_its_own_place_and_never_the_plan() throws IOException {
       String told = demo("note too heavy", "undo", "undo", "undo note", "restore note", "undo pan");
       assertThat(told)
-          .contains("Nothing to undo here. Last entered elsewhere, and undone there (book): note")
+          .contains("Nothing to undo here. Last entered elsewhere, and undone there (book): “note")
           .contains("Undone: “note: too heavy” (“restore” brings it back).")
           .contains("Brought back: “note: too heavy”.")
           .contains("After undo write nothing, or where it was entered")

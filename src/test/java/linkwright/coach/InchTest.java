@@ -68,8 +68,11 @@ class InchTest {
       bencher.put(field.id(), field.choices().isEmpty() ? "soon" : field.text());
     }
     // As the page says it: in the user's units.
-    Form said = shown(Pages.of(bencher.press("ctrl-k").model()).body().parts()).findFirst().orElseThrow();
-    for (Field field : said.fields()) {
+    List<Field> said =
+        shown(Pages.of(bencher.press("ctrl-k").model()).body().parts())
+            .flatMap(form -> form.fields().stream())
+            .toList();
+    for (Field field : said) {
       String told =
           field.label() + "\n" + String.join("\n", field.explained()) + "\n" + field.trouble().orElse("");
       Matcher found = METRIC.matcher(told);

@@ -42,7 +42,7 @@ final class FormTalk {
   /** Asks until the form is kept or left; false when the lines have ended. */
   boolean ask() {
     Form form = form().orElseThrow();
-    lines.say(form.title() + ".");
+    lines.say(capital(form.title()) + ".");
     boolean planned =
         form.purpose() == Form.Purpose.PLAN
             && coach.model().job().map(job -> !job.state().course().wish().isEmpty()).orElse(false);
