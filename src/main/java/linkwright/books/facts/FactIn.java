@@ -106,6 +106,10 @@ final class FactIn {
 
   EntryId entry(String name) {
     String text = needed(name, Sort.ENTRY).map(raw -> text(name, raw)).orElse("");
+    return entry(name, text);
+  }
+
+  private EntryId entry(String name, String text) {
     return EntryId.parse(text)
         .orElseGet(() -> wrong(name, text, "the name of an entry, such as bench-7", NO_ENTRY));
   }
@@ -230,6 +234,13 @@ final class FactIn {
       return wrong(name, raw, "a list", List.of());
     }
     return list.stream().map(item -> text(name, item)).toList();
+  }
+
+  /** Entries by name; empty if the field is absent. */
+  Optional<List<EntryId>> someEntries(String name) {
+    return found(name, Sort.LIST)
+        .map(raw -> raw instanceof List<?> list ? list : wrong(name, raw, "a list", List.of()))
+        .map(list -> list.stream().map(item -> entry(name, text(name, item))).toList());
   }
 
   private <T> Map<String, T> map(

@@ -81,10 +81,14 @@ final class SittingCodecs {
               (fact, out) ->
                   out.text("state", HOT_WORK.word(fact.state()))
                       .someStep(fact.step())
-                      .some("statement", fact.statement()),
+                      .some("statement", fact.statement())
+                      .someEntries("answers", fact.answers()),
               in ->
                   new BenchFact.HotWorkSaid(
-                      in.word("state", HOT_WORK, false), in.someStep(), in.some("statement"))),
+                      in.word("state", HOT_WORK, false),
+                      in.someStep(),
+                      in.some("statement"),
+                      in.someEntries("answers"))),
           new FactCodec<>(
               "watch-ended",
               BenchFact.WatchEnded.class,
