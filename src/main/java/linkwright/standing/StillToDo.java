@@ -20,7 +20,6 @@ import linkwright.yield.Yield;
  * @param toCut further blanks so that enough come good with the wished chance; empty if no number
  *     is enough
  * @param canCut further blanks that the wire on hand gives
- * @param chance chance that enough come good from what is in work and what can be cut, 0 to 1
  * @param loss what is believed of the share lost, by the usual loss and by what was lost so far
  */
 public record StillToDo(
@@ -31,7 +30,6 @@ public record StillToDo(
     int scrapped,
     OptionalInt toCut,
     int canCut,
-    double chance,
     Rate loss) {
 
   /** The stage at which a piece is judged; what came through it is good. */
@@ -71,17 +69,8 @@ public record StillToDo(
     int more = Math.max(0, wanted - good);
     Rate loss = loss(pile, usualLoss);
     OptionalInt toCut = blanks(bySize.apply(more), loss, confidence, inWork);
-    int blanks = Math.min(Yield.MOST_BLANKS, inWork + canCut);
     return new StillToDo(
-        wanted,
-        good,
-        inWork,
-        pile.inRedo(),
-        pile.scrapped(),
-        toCut,
-        canCut,
-        Yield.chance(more, blanks, loss),
-        loss);
+        wanted, good, inWork, pile.inRedo(), pile.scrapped(), toCut, canCut, loss);
   }
 
   /** What is believed of the share lost: the habit that was typed, and what this run showed. */
