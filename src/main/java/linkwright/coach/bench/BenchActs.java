@@ -36,6 +36,7 @@ final class BenchActs {
           Act.REDO,
           Act.SCRAP,
           Act.TAKE,
+          Act.OTHER_SIZE,
           Act.NEXT_STEP,
           Act.PREVIOUS_STEP,
           Act.WAIT,

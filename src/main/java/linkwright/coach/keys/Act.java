@@ -103,6 +103,7 @@ public enum Act {
   REDO("redo", "redo", "one piece failed and is to be redone; a number before it: so many", "r"),
   SCRAP("scrap", "scrap", "one piece is lost for good; a number before it: so many", "s"),
   TAKE("take", "new or redo", "take pieces that are to be redone, or new ones again", "x"),
+  OTHER_SIZE("other-size", "another size", "links of the next size are counted here", "i"),
   NEXT_STEP("next-step", "next step", "open the next step, its cautions first", "n"),
   PREVIOUS_STEP("previous-step", "step before", "open the step before", "b"),
   LOOK_ON("look-on", "look ahead", "read the next step without opening it", "right"),

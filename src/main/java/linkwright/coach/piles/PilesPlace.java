@@ -140,7 +140,11 @@ public final class PilesPlace implements Place {
     return Turn.keep(
         model,
         new BenchFact.PilePlaced(
-            pile.get().spot().piece(), pile.get().spot().stage(), pile.get().spot().redo(), lies));
+            pile.get().spot().piece(),
+            pile.get().spot().stage(),
+            pile.get().spot().redo(),
+            lies,
+            pile.get().spot().size()));
   }
 
   @Override

@@ -15,7 +15,7 @@ import linkwright.job.JobState;
 import linkwright.job.Trials;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.PieceKind;
-import linkwright.standing.StockLeft;
+import linkwright.standing.stock.StockLeft;
 
 /** Every place on the way round, in the order of the work: how the job stands there. */
 final class RoundLines {

@@ -96,7 +96,7 @@ public final class SayingPlace implements Place {
     List<Part> parts =
         new ArrayList<>(
             AskedContent.told(
-                model, learner, item.get(), asked.get(), last.get().given().orElseThrow()));
+                model, learner, item.get(), asked.get(), last.get().given().orElseThrow(), true));
     AtBench.of(model).ifPresent(at -> parts.addAll(soFar(model, learner, at)));
     return parts;
   }

@@ -20,7 +20,7 @@ import linkwright.coach.kernel.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.plan.WishKeys;
 import linkwright.reference.Metal;
-import linkwright.standing.WhatIf;
+import linkwright.standing.reach.WhatIf;
 
 /** The same wish in other metal, wire, ring or length, up to four beside each other. */
 public final class WhatIfPlace implements Place {
