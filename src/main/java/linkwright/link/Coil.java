@@ -25,7 +25,7 @@ public record Coil(Ring ring, double insideMm, double turnMm) {
       return Read.bad(fault.get());
     }
     double insideMm = ring.insideMm() + kerfMm / Math.PI;
-    double turnMm = Rings.turnMm(insideMm, ring.wireMm());
+    double turnMm = Rings.turnMm(insideMm, ring.neutralMm(), ring.besideMm());
     return Read.good(new Coil(ring, insideMm, turnMm));
   }
 }
