@@ -163,7 +163,7 @@ class OwnFilesTest {
               24,
               false,
               false,
-              Optional.of("speak -v en"),
+              Optional.of(Path.of(System.getProperty("java.home"), "bin", "java") + " -v"),
               Optional.of("counts"),
               Optional.of("82.3 mm at 24 points on 1400 x 900"));
       assertThat(mine.save(new Home(folder.resolve("new")))).isEmpty();
