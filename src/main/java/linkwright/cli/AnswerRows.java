@@ -12,6 +12,7 @@ import linkwright.coach.content.Table;
 import linkwright.coach.keys.Act;
 import linkwright.exchange.forms.OutForm;
 import linkwright.plain.PlainLines;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.Read;
 import picocli.CommandLine.Option;
 
@@ -84,14 +85,19 @@ final class AnswerRows {
         .forEach(below -> rows.add(row(first, below.kind().label(), "", "", "", "", below.text())));
   }
 
+  /** A figure is a number with the digits that it was told with; all else is a text. */
+  private static Object figure(String told) {
+    return Decimals.asTold(told).<Object>map(figure -> figure).orElse(told);
+  }
+
   private static Map<String, Object> row(
       String of, String what, String value, String unit, String spread, String from, String says) {
     Map<String, Object> row = new LinkedHashMap<>();
     row.put("of", of);
     row.put("what", what);
-    row.put("value", value);
+    row.put("value", figure(value));
     row.put("unit", unit);
-    row.put("plus_minus", spread);
+    row.put("plus_minus", figure(spread));
     row.put("from", from);
     row.put("says", says);
     return row;

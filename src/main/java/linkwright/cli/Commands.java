@@ -5,6 +5,8 @@ import linkwright.cli.console.BadName;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
 import linkwright.cli.console.TraceFile;
+import linkwright.cli.console.WrongUse;
+import linkwright.cli.reckon.ReckonCommand;
 import picocli.CommandLine;
 
 /** The commands that are typed behind {@code linkwright}. */

@@ -34,7 +34,7 @@ import linkwright.standing.Handbook;
 import linkwright.standing.JobTraits;
 import linkwright.standing.Questions;
 import linkwright.standing.Standing;
-import linkwright.standing.WhatIf;
+import linkwright.standing.reach.WhatIf;
 import linkwright.standing.nearest.ChainChoice;
 import linkwright.standing.nearest.ChainChoices;
 import picocli.CommandLine.Command;

@@ -6,7 +6,6 @@ import java.util.concurrent.Callable;
 import linkwright.cli.console.Exit;
 import linkwright.coach.form.Measure;
 import linkwright.coach.keys.Act;
-import linkwright.coach.keys.ActHelp;
 import linkwright.coach.plan.PlanHelp;
 import linkwright.coach.settings.SettingsFields;
 import linkwright.files.BenchKeys;
@@ -59,7 +58,7 @@ final class ReferenceCommand implements Callable<Integer> {
         "keys.yaml",
         "In your own folder: below `keys:` an act and its keys, as in `redo: [r]`.");
     for (Act act : Act.values()) {
-      lines.add(row(act.id(), ActHelp.of(act) + ". Usual: " + String.join(", ", act.keys()) + "."));
+      lines.add(row(act.id(), act.help() + ". Usual: " + String.join(", ", act.keys()) + "."));
     }
     return lines;
   }

@@ -31,6 +31,11 @@ final class FindPlace implements Place {
   }
 
   @Override
+  public List<Act> allActs() {
+    return List.of();
+  }
+
+  @Override
   public List<Act> acts(Model model) {
     return List.of();
   }

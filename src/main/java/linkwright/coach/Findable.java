@@ -2,7 +2,6 @@ package linkwright.coach;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.TrayJob;
@@ -26,25 +25,6 @@ import linkwright.routine.TradeWords;
  * @param id what it is called there; empty for the place itself
  */
 record Findable(String kind, String name, List<String> words, PlaceId place, String id) {
-  /** Places to which one can go without a job. */
-  private static final Set<PlaceId> WITHOUT_JOB =
-      Set.of(
-          PlaceId.TRAY,
-          PlaceId.CAUTIONS,
-          PlaceId.RECKONER,
-          PlaceId.LOOKUP,
-          PlaceId.HANDS,
-          PlaceId.OWN_BENCH,
-          PlaceId.DRAWER,
-          PlaceId.LESSON,
-          PlaceId.REHEARSAL,
-          PlaceId.STUDENT,
-          PlaceId.CLASS_ROOM,
-          PlaceId.SETTINGS);
-
-  private static final Set<PlaceId> NO_PLACE =
-      Set.of(PlaceId.FIND, PlaceId.HELP, PlaceId.MADE_AGAIN, PlaceId.SAYING);
-
   Findable {
     words = List.copyOf(words);
   }
@@ -60,13 +40,13 @@ record Findable(String kind, String name, List<String> words, PlaceId place, Str
     List<Findable> all = new ArrayList<>();
     boolean job = model.job().isPresent();
     for (PlaceId place : PlaceId.values()) {
-      if (open(place, job)) {
+      if (place.isFound(job)) {
         all.add(new Findable("place", word(place), List.of(), place, ""));
       }
     }
     for (ActTable.Placed placed : ActTable.placed()) {
       boolean named = placed.act() != Act.UP && placed.act() != Act.DOWN;
-      if (named && open(placed.place(), job) && PlaceId.ledToBy(placed.act()).isEmpty()) {
+      if (named && placed.place().isFound(job) && PlaceId.ledToBy(placed.act()).isEmpty()) {
         String key = model.settings().keys().firstOf(placed.act());
         all.add(
             new Findable(
@@ -83,10 +63,6 @@ record Findable(String kind, String name, List<String> words, PlaceId place, Str
     ofJob(all, model);
     ofTrade(all, model);
     return all;
-  }
-
-  private static boolean open(PlaceId place, boolean job) {
-    return !NO_PLACE.contains(place) && (job || WITHOUT_JOB.contains(place));
   }
 
   /** What a place is called. */

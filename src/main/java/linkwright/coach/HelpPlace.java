@@ -12,7 +12,6 @@ import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.Turning;
 import linkwright.coach.keys.Act;
-import linkwright.coach.keys.ActHelp;
 import linkwright.coach.keys.Key;
 import linkwright.coach.keys.KeyMap;
 
@@ -26,6 +25,11 @@ final class HelpPlace implements Place {
   @Override
   public Turn enter(Model model) {
     return Turn.to(model.with(new HelpHeld(model.held(), 0)));
+  }
+
+  @Override
+  public List<Act> allActs() {
+    return List.of(Act.MORE, Act.LESS);
   }
 
   @Override
@@ -92,7 +96,7 @@ final class HelpPlace implements Place {
 
   private static String explained(Model there, Act act) {
     String says = Places.of(there).says(there, act);
-    return says + (says.contains(":") ? "; " : ": ") + ActHelp.of(act);
+    return says + (says.contains(":") ? "; " : ": ") + act.help();
   }
 
   /** The keys that lead to this act and to no other before it; an act without one is no row. */

@@ -34,7 +34,7 @@ final class HotWorkGate {
       return done(model, place, act);
     }
     return asks(model)
-        ? Turn.to(model.with(new HotWorkHeld(model.held(), Optional.of(act), false)))
+        ? Turn.to(model.with(new HotWorkHeld(model.held(), Optional.of(act))))
         : leave(model, place, act);
   }
 

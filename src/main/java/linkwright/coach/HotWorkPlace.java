@@ -14,6 +14,7 @@ import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.safety.HotWorkWords;
 import linkwright.coach.keys.Act;
 import linkwright.job.BenchFact;
+import linkwright.job.EntryId;
 import linkwright.job.Fact;
 import linkwright.job.FlameWord;
 import linkwright.job.HotWork;
@@ -30,6 +31,11 @@ final class HotWorkPlace implements Place {
     return model.hotWork().open()
         ? Turn.to(model.with(HotWorkHeld.before(model.held())))
         : Turn.to(model.told("No flame is lit by what the books say."));
+  }
+
+  @Override
+  public List<Act> allActs() {
+    return List.of(Act.FLAMES_OUT, Act.STILL_LIT, Act.STAY);
   }
 
   @Override
@@ -51,23 +57,35 @@ final class HotWorkPlace implements Place {
     };
   }
 
-  /** It is said in the book that says it is lit: there the one stands after the other. */
+  /** What is out is what was asked about, word by word, whatever was lit elsewhere since. */
   private static Turn shut(Model model, HotWorkHeld held) {
     HotWork open = model.hotWork();
-    Optional<FlameWord> word = open.lit().or(open::hot);
-    if (word.isEmpty()) {
+    return next(model, held.answer(open.stand(), HotWorkWords.statement(open)));
+  }
+
+  /** It is said in each book that says it is lit, and names there what it answers. */
+  private static Turn next(Model model, HotWorkHeld held) {
+    Optional<FlameWord> first =
+        held.answered().stream().filter(model.hotWork().stand()::contains).findFirst();
+    if (first.isEmpty()) {
       return HotWorkGate.passed(model, held);
     }
+    String book = first.get().book();
+    List<EntryId> names =
+        held.answered().stream()
+            .filter(word -> word.book().equals(book))
+            .map(FlameWord::id)
+            .toList();
     Fact fact =
-        new BenchFact.HotWorkSaid(HotWorkState.SHUT, StepId.NONE, HotWorkWords.statement(open));
-    Model answered = model.with(held.answer());
-    return Turn.keepIn(answered, word.get().book(), fact);
+        new BenchFact.HotWorkSaid(
+            HotWorkState.SHUT, StepId.NONE, held.statement(), Optional.of(names));
+    return Turn.keepIn(model.with(held), book, fact);
   }
 
   @Override
   public Turn settled(Model model) {
     HotWorkHeld held = (HotWorkHeld) model.held();
-    return held.answered() ? HotWorkGate.passed(model, held) : Turn.to(model);
+    return held.answered().isEmpty() ? Turn.to(model) : next(model, held);
   }
 
   @Override

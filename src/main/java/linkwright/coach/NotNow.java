@@ -39,6 +39,7 @@ final class NotNow {
     return switch (act) {
       case REDO, SCRAP, ALL -> "No pieces come to this step from another.";
       case TAKE -> "There is nothing to take pieces from at this step.";
+      case OTHER_SIZE -> "Links of one size only are counted here.";
       case LOOKED -> "No wait runs here that ends by a look.";
       case WAIT -> "This step has no wait.";
       case ANSWER -> "No timer is due.";

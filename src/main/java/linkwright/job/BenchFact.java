@@ -1,6 +1,8 @@
 package linkwright.job;
 
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
 import linkwright.routine.StepId;
@@ -19,8 +21,19 @@ public sealed interface BenchFact extends Fact
         BenchFact.CardSet,
         BenchFact.JobPutAway {
 
-  /** The state of hot work was said, with the words it was said in. */
-  record HotWorkSaid(HotWorkState state, StepId step, String statement) implements BenchFact {}
+  /**
+   * The state of hot work was said, with the words it was said in.
+   *
+   * @param answers the words of the same book that are over with this one, by name, for no clock
+   *     tells which of two words came first; absent in older books, whose words have no other order
+   */
+  record HotWorkSaid(
+      HotWorkState state, StepId step, String statement, Optional<List<EntryId>> answers)
+      implements BenchFact {
+    public HotWorkSaid {
+      answers = answers.map(List::copyOf);
+    }
+  }
 
   /** A fire watch was ended before its time; from: the heat or statement that it began with. */
   record WatchEnded(EntryId from, String why) implements BenchFact {}
@@ -50,7 +63,7 @@ public sealed interface BenchFact extends Fact
   /**
    * A pile got a place or a tin, in her own words; redo: the pile to be done again at that stage.
    */
-  record PilePlaced(PieceKind piece, Stage stage, boolean redo, String place)
+  record PilePlaced(PieceKind piece, Stage stage, boolean redo, String place, String size)
       implements BenchFact {}
 
   /** The job card was set or changed: customer, promised date, quote, deposit and the like. */

@@ -114,8 +114,15 @@ public sealed interface Fact
     }
   }
 
-  /** A test piece was made the sample link; it may be link 1 of the chain. */
-  record SampleChosen(EntryId piece, boolean firstLink) implements Fact {}
+  /**
+   * A test piece was made the sample link; it may be link 1 of the chain. The size says which of
+   * several it is.
+   */
+  record SampleChosen(EntryId piece, boolean firstLink, String size) implements Fact {
+    public SampleChosen(EntryId piece, boolean firstLink) {
+      this(piece, firstLink, "");
+    }
+  }
 
   /** A short length was hung and measured, from inside end to inside end. */
   record TrialMeasured(
@@ -128,8 +135,19 @@ public sealed interface Fact
       String note)
       implements Fact {}
 
-  /** A trial length was chosen: the chain is counted anew from what it measured. */
-  record TrialChosen(EntryId trial) implements Fact {}
+  /**
+   * A trial length was chosen: the chain is counted anew from what it measured. Size → how many of
+   * its links.
+   */
+  record TrialChosen(EntryId trial, Map<String, Integer> sizes) implements Fact {
+    public TrialChosen {
+      sizes = copy(sizes);
+    }
+
+    public TrialChosen(EntryId trial) {
+      this(trial, Map.of());
+    }
+  }
 
   /** A step of the routine was opened at the bench. */
   record StepOpened(StepId step) implements Fact {}
@@ -147,37 +165,72 @@ public sealed interface Fact
     }
   }
 
-  /** Pieces were taken in hand for a stage; redo: from the redo pile. */
-  record PiecesTaken(Map<PieceKind, Integer> pieces, Stage stage, boolean redo) implements Fact {
+  /**
+   * Pieces were taken in hand for a stage; redo: from the redo pile. The size says which links, here
+   * and below, where the chain has several.
+   */
+  record PiecesTaken(Map<PieceKind, Integer> pieces, Stage stage, boolean redo, String size)
+      implements Fact {
     public PiecesTaken {
       pieces = copy(pieces);
     }
+
+    public PiecesTaken(Map<PieceKind, Integer> pieces, Stage stage, boolean redo) {
+      this(pieces, stage, redo, "");
+    }
   }
 
-  /** Pieces came through a stage; at a check that means good. */
-  record PiecesThrough(Map<PieceKind, Integer> pieces, Stage stage, boolean redo, StepId step)
+  /** Pieces came through a stage; at a check that means good. Size → how many of the links. */
+  record PiecesThrough(
+      Map<PieceKind, Integer> pieces,
+      Stage stage,
+      boolean redo,
+      StepId step,
+      Map<String, Integer> sizes)
       implements Fact {
     public PiecesThrough {
       pieces = copy(pieces);
+      sizes = copy(sizes);
+    }
+
+    public PiecesThrough(
+        Map<PieceKind, Integer> pieces, Stage stage, boolean redo, StepId step) {
+      this(pieces, stage, redo, step, Map.of());
     }
   }
 
   /** Pieces failed at a stage and go back to be redone; redo: they came from its redo pile. */
   record PiecesSentBack(
-      PieceKind piece, int count, Stage from, Stage to, boolean redo, String reason, Again again)
+      PieceKind piece,
+      int count,
+      Stage from,
+      Stage to,
+      boolean redo,
+      String reason,
+      Again again,
+      String size)
       implements Fact {
     public PiecesSentBack(
         PieceKind piece, int count, Stage from, Stage to, boolean redo, String reason) {
-      this(piece, count, from, to, redo, reason, Again.NOT_SAID);
+      this(piece, count, from, to, redo, reason, Again.NOT_SAID, "");
     }
   }
 
   /** Pieces were scrapped while waiting for a stage; redo: out of the redo pile. */
-  record PiecesScrapped(PieceKind piece, int count, Stage stage, boolean redo, String reason)
-      implements Fact {}
+  record PiecesScrapped(
+      PieceKind piece, int count, Stage stage, boolean redo, String reason, String size)
+      implements Fact {
+    public PiecesScrapped(PieceKind piece, int count, Stage stage, boolean redo, String reason) {
+      this(piece, count, stage, redo, reason, "");
+    }
+  }
 
   /** Blanks or rings were cut from wire on hand; the length is what each took, kerf included. */
-  record WireCut(PieceKind piece, int count, double eachMm) implements Fact {}
+  record WireCut(PieceKind piece, int count, double eachMm, String size) implements Fact {
+    public WireCut(PieceKind piece, int count, double eachMm) {
+      this(piece, count, eachMm, "");
+    }
+  }
 
   /** Wire came to hand for a kind of piece, from outside or out of a lot of the drawer. */
   record WireAdded(
@@ -209,6 +262,8 @@ public sealed interface Fact
    *     is there
    * @param redo kind → how many go in that are to be done again
    * @param stages kind → the stage that it reaches at the step
+   * @param sizes size → how many of these links
+   * @param redoSizes size → how many of the links to be done again
    */
   record TimerStarted(
       String name,
@@ -217,12 +272,16 @@ public sealed interface Fact
       StepId step,
       Map<PieceKind, Integer> pieces,
       Map<PieceKind, Integer> redo,
-      Map<PieceKind, Stage> stages)
+      Map<PieceKind, Stage> stages,
+      Map<String, Integer> sizes,
+      Map<String, Integer> redoSizes)
       implements Fact {
     public TimerStarted {
       pieces = copy(pieces);
       redo = copy(redo);
       stages = copy(stages);
+      sizes = copy(sizes);
+      redoSizes = copy(redoSizes);
     }
 
     public TimerStarted(String name, long seconds) {
@@ -239,7 +298,9 @@ public sealed interface Fact
           step,
           of(goesIn, false),
           of(goesIn, true),
-          toStages(goesIn.keySet()));
+          toStages(goesIn.keySet()),
+          LinkSizes.of(goesIn, false),
+          LinkSizes.of(goesIn, true));
     }
 
     private static Map<PieceKind, Stage> toStages(Set<OnWay> goesIn) {
@@ -253,7 +314,7 @@ public sealed interface Fact
       goesIn.forEach(
           (way, count) -> {
             if (way.redo() == redo) {
-              some.put(way.piece(), count);
+              some.merge(way.piece(), count, Integer::sum);
             }
           });
       return some;
@@ -264,8 +325,10 @@ public sealed interface Fact
       Map<OnWay, Integer> all = new LinkedHashMap<>();
       stages.forEach(
           (piece, stage) -> {
-            all.put(new OnWay(piece, stage, false), pieces.getOrDefault(piece, 0));
-            all.put(new OnWay(piece, stage, true), redo.getOrDefault(piece, 0));
+            LinkSizes.of(piece, pieces.getOrDefault(piece, 0), sizes)
+                .forEach((size, count) -> all.put(new OnWay(piece, stage, false, size), count));
+            LinkSizes.of(piece, redo.getOrDefault(piece, 0), redoSizes)
+                .forEach((size, count) -> all.put(new OnWay(piece, stage, true, size), count));
           });
       all.values().removeIf(count -> count == 0);
       return all;

@@ -34,14 +34,30 @@ public record FlameLog(
    * @param at when; never before the word before it
    * @param state what was said
    * @param person who said it
+   * @param answers the words that are over with it; absent in an older book
    */
-  public record Said(EntryId id, Instant at, HotWorkState state, String person) {}
+  public record Said(
+      EntryId id,
+      Instant at,
+      HotWorkState state,
+      String person,
+      Optional<List<EntryId>> answers) {
+    public Said {
+      answers = answers.map(List::copyOf);
+    }
+  }
 
   FlameLog after(Entry entry, Course before) {
     Fact fact = entry.fact();
     if (fact instanceof BenchFact.HotWorkSaid word) {
       List<Said> more = new ArrayList<>(said);
-      more.add(new Said(entry.id(), notBefore(entry.at()), word.state(), entry.person()));
+      more.add(
+          new Said(
+              entry.id(),
+              notBefore(entry.at()),
+              word.state(),
+              entry.person(),
+              word.answers()));
       return new FlameLog(List.copyOf(more), worked, takenOut, ended);
     }
     if (fact instanceof BenchFact.WatchEnded end) {
@@ -53,7 +69,7 @@ public record FlameLog(
   }
 
   private FlameLog worked(StepId step, Entry entry, Course before) {
-    Heat heat = new Heat(entry.id(), notBefore(entry.at()), heats() + 1);
+    Heat heat = new Heat(entry.id(), notBefore(entry.at()), heats() + 1, said.size());
     return isTakenOut(step, entry.fact(), heat, before)
         ? new FlameLog(said, worked, plus(takenOut, step, heat), ended)
         : new FlameLog(said, plus(worked, step, heat), takenOut, ended);
@@ -121,7 +137,10 @@ public record FlameLog(
   /** The words as others read them, under the names of book and job. */
   public List<FlameWord> words(String book, String job) {
     return said.stream()
-        .map(word -> new FlameWord(book, job, word.id(), word.at(), word.state(), word.person()))
+        .map(
+            word ->
+                new FlameWord(
+                    book, job, word.id(), word.at(), word.state(), word.person(), word.answers()))
         .toList();
   }
 }

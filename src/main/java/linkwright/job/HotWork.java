@@ -4,44 +4,46 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
 /**
- * Hot work at a bench, by the latest word over all its books: a flame is lit from the word that
- * says so until every flame is said to be out. Where nothing was said nothing is known, and nothing
+ * Hot work at a bench, by the words of all its books: a flame is lit from the word that says so
+ * until a statement that names that word. No clock tells which of two words came first, so a word
+ * that no statement is known to answer stands. Where nothing was said nothing is known, and nothing
  * is open.
  *
- * @param lit the word since which a flame may be lit; empty if none is
- * @param hot the word since which a kiln or a hotplate is on; empty if none is
- * @param flame the word by which a flame was lit last, though it is out by now
- * @param watch from where the fire watch runs by the entries' times, though it was ended; empty
- *     where nothing was lit, or a flame still is
+ * @param stand the words that are not answered, the earliest first
+ * @param lastLit book → the last word there by which a flame was lit, answered or not
+ * @param lastOut book → the statement that answered that word
+ * @param heated the books in which something was heated after that word, by the order of the lines
  */
 public record HotWork(
-    Optional<FlameWord> lit,
-    Optional<FlameWord> hot,
-    Optional<FlameWord> flame,
-    Optional<From> watch) {
+    List<FlameWord> stand,
+    Map<String, FlameWord> lastLit,
+    Map<String, FlameWord> lastOut,
+    Set<String> heated) {
   /** Nothing was ever said. */
-  public static final HotWork NOT_KNOWN =
-      new HotWork(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+  public static final HotWork NOT_KNOWN = new HotWork(List.of(), Map.of(), Map.of(), Set.of());
 
-  /**
-   * Where a fire watch begins: the last heat, or the statement where nothing was heated.
-   *
-   * @param book the book that holds the entry
-   * @param id the entry
-   * @param at when
-   */
-  public record From(String book, EntryId id, Instant at) {}
+  private static final Comparator<FlameWord> BY_TIME = Comparator.comparing(FlameWord::at);
+
+  public HotWork {
+    stand = List.copyOf(stand);
+    lastLit = Map.copyOf(lastLit);
+    lastOut = Map.copyOf(lastOut);
+    heated = Set.copyOf(heated);
+  }
 
   /**
    * What a book gives to it.
    *
    * @param book its name
-   * @param words what was said in it of hot work
+   * @param words what was said in it of hot work, in its order
    * @param heat the last count or wait at a step that burns gas
    * @param ended where a watch began that was ended for a reason
    */
@@ -55,61 +57,100 @@ public record HotWork(
 
   /** What all books of a bench add up to. */
   public static HotWork of(Collection<OfBook> books) {
-    List<FlameWord> words = new ArrayList<>();
-    books.forEach(book -> words.addAll(book.words()));
-    // Said at one moment, words of one book stay in its order.
-    words.sort(Comparator.comparing(FlameWord::at));
-    Optional<FlameWord> lit = Optional.empty();
-    Optional<FlameWord> hot = Optional.empty();
-    Optional<FlameWord> wasLit = Optional.empty();
-    Optional<FlameWord> shut = Optional.empty();
-    for (FlameWord word : words) {
-      switch (word.state()) {
-        case LIT -> lit = lit.or(() -> Optional.of(word));
-        case HOT -> hot = hot.or(() -> Optional.of(word));
-        case SHUT -> {
-          if (lit.isPresent()) {
-            wasLit = lit;
-            shut = Optional.of(word);
-          }
-          lit = Optional.empty();
-          hot = Optional.empty();
+    List<FlameWord> byTime =
+        books.stream()
+            .flatMap(book -> book.words().stream())
+            .filter(word -> word.state() == HotWorkState.SHUT && word.isByTime())
+            .toList();
+    List<FlameWord> open = new ArrayList<>();
+    Map<String, FlameWord> lit = new HashMap<>();
+    Map<String, FlameWord> out = new HashMap<>();
+    Set<String> heated = new HashSet<>();
+    for (OfBook book : books) {
+      List<FlameWord> words = book.words();
+      for (int i = 0; i < words.size(); i++) {
+        FlameWord word = words.get(i);
+        int before = i;
+        Optional<FlameWord> answer = inBook(word, words, i).or(() -> elsewhere(word, byTime));
+        boolean opens = word.state() == HotWorkState.LIT || word.state() == HotWorkState.HOT;
+        if (opens && answer.isEmpty()) {
+          open.add(word);
         }
-        case NOT_KNOWN -> {
-          // Nothing follows from it.
+        if (word.state() == HotWorkState.LIT) {
+          lit.put(book.book(), word);
+          answer.ifPresent(said -> out.put(book.book(), said));
+          if (book.heat().filter(heat -> heat.words() > before).isPresent()) {
+            heated.add(book.book());
+          } else {
+            heated.remove(book.book());
+          }
         }
       }
     }
-    return lit.isPresent()
-        ? new HotWork(lit, hot, lit, Optional.empty())
-        : new HotWork(lit, hot, wasLit, watch(books, wasLit, shut));
+    open.sort(BY_TIME);
+    return new HotWork(open, lit, out, heated);
   }
 
-  private static Optional<From> watch(
-      Collection<OfBook> books, Optional<FlameWord> lit, Optional<FlameWord> shut) {
-    if (lit.isEmpty() || shut.isEmpty()) {
-      return Optional.empty();
+  /** By name wherever it stands; in an older book, and by an older program, by the lines. */
+  private static Optional<FlameWord> inBook(FlameWord word, List<FlameWord> words, int at) {
+    for (int i = 0; i < words.size(); i++) {
+      FlameWord other = words.get(i);
+      boolean follows =
+          other.isByTime()
+              && i > at
+              && (word.isByTime() || word.id().device().equals(other.id().device()));
+      boolean names = other.answers().filter(ids -> ids.contains(word.id())).isPresent();
+      if (other.state() == HotWorkState.SHUT && (names || follows)) {
+        return Optional.of(other);
+      }
     }
-    Instant since = lit.get().at();
-    FlameWord said = shut.get();
-    return Optional.of(
-        books.stream()
-            .flatMap(
-                book ->
-                    book.heat().stream().map(heat -> new From(book.book(), heat.id(), heat.at())))
-            .filter(heat -> !heat.at().isBefore(since))
-            .max(Comparator.comparing(From::at))
-            .orElseGet(() -> new From(said.book(), said.id(), said.at())));
+    return Optional.empty();
   }
+
+  /** Older words of two books have no order but their times; said at one moment it is not known. */
+  private static Optional<FlameWord> elsewhere(FlameWord word, List<FlameWord> statements) {
+    return statements.stream()
+        .filter(said -> word.isByTime() && !said.book().equals(word.book()))
+        .filter(said -> said.at().isAfter(word.at()))
+        .min(BY_TIME);
+  }
+
+  /** The word since which a flame may be lit; empty if none is. */
+  public Optional<FlameWord> lit() {
+    return first(HotWorkState.LIT);
+  }
+
+  /** The word since which a kiln or a hotplate is on; empty if none is. */
+  public Optional<FlameWord> hot() {
+    return first(HotWorkState.HOT);
+  }
+
+  private Optional<FlameWord> first(HotWorkState state) {
+    return stand.stream().filter(word -> word.state() == state).findFirst();
+  }
+
+  /** Whether anything burns that is to be put out before she goes. */
+  public boolean open() {
+    return !stand.isEmpty();
+  }
+
+  /** Whether a fire watch is due: something was lit, and no flame is lit now. */
+  public boolean isOut() {
+    return lit().isEmpty() && !lastOut.isEmpty();
+  }
+
+  /**
+   * The entry that a fire watch began with.
+   *
+   * @param book the book that holds the entry
+   * @param id the entry
+   * @param at when, by the computer's clock
+   */
+  public record From(String book, EntryId id, Instant at) {}
 
   /** Whether the watch that began with that was ended for a reason. */
   public static boolean ended(Collection<OfBook> books, From begin) {
     return books.stream()
         .anyMatch(book -> book.book().equals(begin.book()) && book.ended().contains(begin.id()));
-  }
-
-  /** Whether anything burns that is to be put out before she goes. */
-  public boolean open() {
-    return lit.isPresent() || hot.isPresent();
   }
 }

@@ -61,8 +61,12 @@ public record InWaits(List<InWait> all) {
                 .filter(each -> !(each.isAll() && each.step().equals(through.step())))
                 .toList());
     for (Map.Entry<PieceKind, Integer> piece : through.pieces().entrySet()) {
-      OnWay way = new OnWay(piece.getKey(), through.stage(), through.redo());
-      left = left.less(way, piece.getValue(), through.step());
+      PieceKind kind = piece.getKey();
+      for (Map.Entry<String, Integer> size :
+          LinkSizes.of(kind, piece.getValue(), through.sizes()).entrySet()) {
+        OnWay way = new OnWay(kind, through.stage(), through.redo(), size.getKey());
+        left = left.less(way, size.getValue(), through.step());
+      }
     }
     return left;
   }
@@ -118,7 +122,7 @@ public record InWaits(List<InWait> all) {
   }
 
   private static int there(Piles piles, OnWay way) {
-    Pile pile = piles.of(way.piece());
+    Pile pile = piles.of(way.piece(), way.size());
     Stage stage = way.to();
     return way.redo() ? pile.redoAt(stage) : pile.waitingFor(stage);
   }

@@ -105,11 +105,12 @@ public record JobState(
     if (fact instanceof Fact.SampleChosen chosen) {
       return before.sampled(
           trials.before(chosen).filter(Fact.SampleChosen::firstLink).isPresent(),
-          chosen.firstLink());
+          chosen.firstLink(),
+          chosen.size());
     }
     if (fact instanceof Fact.TrialChosen chosen) {
       return Optional.ofNullable(trials.lengths().get(chosen.trial()))
-          .map(before::hung)
+          .map(trial -> before.hung(trial, chosen.sizes()))
           .orElse(before);
     }
     return before.after(fact);

@@ -9,5 +9,6 @@ import linkwright.routine.Stage;
  * @param piece their kind
  * @param to the stage that they reach next
  * @param redo whether they are to be done again
+ * @param size which size of link; empty where none was said
  */
-public record OnWay(PieceKind piece, Stage to, boolean redo) {}
+public record OnWay(PieceKind piece, Stage to, boolean redo, String size) {}

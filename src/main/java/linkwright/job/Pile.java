@@ -178,11 +178,12 @@ public record Pile(
         left.again);
   }
 
-  private int there(Stage stage, boolean inRedo) {
+  int there(Stage stage, boolean inRedo) {
     return inRedo ? redoAt(stage) : waitingFor(stage);
   }
 
-  private Pile taken(Stage stage, int count, boolean fromRedo) {
+  /** So many fewer that wait for a stage; more, if the count is below nothing. */
+  Pile taken(Stage stage, int count, boolean fromRedo) {
     return fromRedo
         ? with(standing, plus(redo, stage, -count), through)
         : with(plus(standing, before(stage), -count), redo, through);
@@ -200,6 +201,27 @@ public record Pile(
       left = Map.copyOf(left);
     }
     return new Pile(stages, newStanding, newRedo, newThrough, redoReasons, scrapReasons, left);
+  }
+
+  /** Both piles together. */
+  Pile and(Pile other) {
+    Map<Stage, Again> said = new LinkedHashMap<>(again);
+    other.again.forEach(said::putIfAbsent);
+    return new Pile(
+        stages.isEmpty() ? other.stages : stages,
+        sum(standing, other.standing),
+        sum(redo, other.redo),
+        sum(through, other.through),
+        sum(redoReasons, other.redoReasons),
+        sum(scrapReasons, other.scrapReasons),
+        Map.copyOf(said));
+  }
+
+  private static <K> Map<K, Integer> sum(Map<K, Integer> one, Map<K, Integer> other) {
+    Map<K, Integer> both = new LinkedHashMap<>(one);
+    other.forEach((key, count) -> both.merge(key, count, Integer::sum));
+    both.values().removeIf(count -> count == 0);
+    return Map.copyOf(both);
   }
 
   private Stage before(Stage stage) {

@@ -10,5 +10,6 @@ import linkwright.routine.Stage;
  * @param stage the stage that its pieces have reached; of those to be done again, the one that they
  *     go back to
  * @param redo whether they are to be done again
+ * @param size which size of link; empty where none was said
  */
-public record PileSpot(PieceKind piece, Stage stage, boolean redo) {}
+public record PileSpot(PieceKind piece, Stage stage, boolean redo, String size) {}

@@ -3,6 +3,7 @@ package linkwright.job;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiFunction;
 import java.util.function.UnaryOperator;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
@@ -10,17 +11,25 @@ import linkwright.routine.Stage;
 /**
  * All pieces of a job: link and ring piles and what is in hand.
  *
- * @param byPiece kind of piece → its pile
+ * @param byPiece kind of piece → its pile, all sizes together
+ * @param sizes the links by their sizes; none as long as no size was said
+ * @param lastSize stage → which size of link was taken or counted there last
  * @param hand what is in hand
  * @param lies where piles lie, in her own words
  */
-public record Piles(Map<PieceKind, Pile> byPiece, InHand hand, Map<PileSpot, String> lies) {
-  static final Piles NONE = new Piles(Map.of(), InHand.EMPTY, Map.of());
+public record Piles(
+    Map<PieceKind, Pile> byPiece,
+    LinkSizes sizes,
+    Map<Stage, String> lastSize,
+    InHand hand,
+    Map<PileSpot, String> lies) {
+  static final Piles NONE =
+      new Piles(Map.of(), LinkSizes.NONE, Map.of(), InHand.EMPTY, Map.of());
 
   static Piles of(Map<PieceKind, List<Stage>> stages) {
     Map<PieceKind, Pile> piles = new LinkedHashMap<>();
     stages.forEach((piece, order) -> piles.put(piece, Pile.empty(order)));
-    return new Piles(piles, InHand.EMPTY, Map.of());
+    return new Piles(piles, LinkSizes.NONE, Map.of(), InHand.EMPTY, Map.of());
   }
 
   /** The pile of that kind of piece; an empty one without stages for a kind the job has not. */
@@ -28,41 +37,57 @@ public record Piles(Map<PieceKind, Pile> byPiece, InHand hand, Map<PileSpot, Str
     return byPiece.getOrDefault(piece, Pile.empty(List.of()));
   }
 
+  /** The pile of that kind and size; of links of which no size was ever said, all. */
+  public Pile of(PieceKind piece, String size) {
+    return piece.equals(PieceKind.LINK) && !sizes.piles().isEmpty() ? sizes.of(size) : of(piece);
+  }
+
   Piles after(Fact fact) {
     if (fact instanceof Fact.WireCut cut) {
-      return change(cut.piece(), pile -> pile.begun(cut.count()));
+      Stage first = of(cut.piece()).stages().stream().findFirst().orElse(Stage.NONE);
+      return add(cut.piece(), LinkSizes.one(cut.size(), cut.count()), Pile::begun)
+          .last(first, cut.size())
+          .lessInHand(first, Map.of(cut.piece(), cut.count()));
     }
     if (fact instanceof Fact.PiecesTaken taken) {
-      return new Piles(byPiece, new InHand(taken.stage(), taken.pieces(), taken.redo()), lies);
+      InHand now = new InHand(taken.stage(), taken.pieces(), taken.redo(), taken.size());
+      return new Piles(byPiece, sizes, lastSize, now, lies).last(taken.stage(), taken.size());
     }
     if (fact instanceof Fact.PiecesThrough through) {
       return through(through);
     }
     if (fact instanceof Fact.PiecesSentBack back) {
-      return change(
+      return go(
               back.piece(),
-              pile ->
-                  pile.sentBack(back.from(), back.to(), back.count(), back.redo(), back.reason())
+              LinkSizes.one(back.size(), back.count()),
+              back.from(),
+              back.redo(),
+              (pile, count) ->
+                  pile.sentBack(back.from(), back.to(), count, back.redo(), back.reason())
                       .saidAgain(
                           pile.stages().contains(back.to()) ? back.to() : back.from(),
                           back.again()))
           .lessInHand(back.from(), Map.of(back.piece(), back.count()));
     }
     if (fact instanceof Fact.PiecesScrapped scrapped) {
-      return change(
+      return go(
               scrapped.piece(),
-              pile ->
-                  pile.scrapped(
-                      scrapped.stage(), scrapped.count(), scrapped.redo(), scrapped.reason()))
+              LinkSizes.one(scrapped.size(), scrapped.count()),
+              scrapped.stage(),
+              scrapped.redo(),
+              (pile, count) ->
+                  pile.scrapped(scrapped.stage(), count, scrapped.redo(), scrapped.reason()))
           .lessInHand(scrapped.stage(), Map.of(scrapped.piece(), scrapped.count()));
     }
     if (fact instanceof BenchFact.RedoPlanned planned) {
-      return change(planned.piece(), pile -> pile.saidAgain(planned.stage(), planned.again()));
+      return each(planned.piece(), pile -> pile.saidAgain(planned.stage(), planned.again()));
     }
     if (fact instanceof BenchFact.PilePlaced placed) {
       Map<PileSpot, String> more = new LinkedHashMap<>(lies);
-      more.put(new PileSpot(placed.piece(), placed.stage(), placed.redo()), placed.place());
-      return new Piles(byPiece, hand, Map.copyOf(more));
+      more.put(
+          new PileSpot(placed.piece(), placed.stage(), placed.redo(), placed.size()),
+          placed.place());
+      return new Piles(byPiece, sizes, lastSize, hand, Map.copyOf(more));
     }
     return this;
   }
@@ -77,44 +102,55 @@ public record Piles(Map<PieceKind, Pile> byPiece, InHand hand, Map<PileSpot, Str
    *
    * @param wasFirst whether the sample before it was link 1
    * @param isFirst whether this one is
+   * @param size which size of link it is; empty where none was said
    */
-  Piles sampled(boolean wasFirst, boolean isFirst) {
+  Piles sampled(boolean wasFirst, boolean isFirst, String size) {
     if (wasFirst == isFirst) {
       return this;
     }
-    return change(
+    Stage stage = whereASampleStands(of(PieceKind.LINK).stages());
+    return add(
         PieceKind.LINK,
-        pile -> {
-          Stage stage = whereASampleStands(pile.stages());
-          return isFirst ? pile.placed(stage, 1) : pile.withdrawn(stage);
-        });
+        LinkSizes.one(size, 1),
+        (pile, one) -> isFirst ? pile.placed(stage, one) : pile.withdrawn(stage));
   }
 
   /**
    * After a trial length was chosen: its links and rings are part of the chain, finished but for
    * what is done to the whole of it.
    */
-  Piles hung(Fact.TrialMeasured trial) {
-    return hung(PieceKind.LINK, trial.links()).hung(PieceKind.RING, trial.rings());
+  Piles hung(Fact.TrialMeasured trial, Map<String, Integer> of) {
+    Map<String, Integer> links = LinkSizes.of(PieceKind.LINK, trial.links(), of);
+    return hung(PieceKind.LINK, links)
+        .hung(PieceKind.RING, LinkSizes.one(LinkSizes.UNSAID, trial.rings()));
   }
 
-  private Piles hung(PieceKind piece, int count) {
+  private Piles hung(PieceKind piece, Map<String, Integer> counts) {
     List<Stage> stages = of(piece).stages();
-    return stages.size() < 2 || count == 0
-        ? this
-        : change(piece, pile -> pile.atLeast(stages.get(stages.size() - 2), count));
+    int all = counts.values().stream().mapToInt(Integer::intValue).sum();
+    if (stages.size() < 2 || all == 0) {
+      return this;
+    }
+    Stage stage = stages.get(stages.size() - 2);
+    return change(
+        piece, counts, said -> said.atLeast(stage, counts), pile -> pile.atLeast(stage, all));
   }
 
   private Piles through(Fact.PiecesThrough through) {
     Piles moved = this;
+    Stage stage = through.stage();
+    boolean redo = through.redo();
     for (Map.Entry<PieceKind, Integer> piece : through.pieces().entrySet()) {
+      PieceKind kind = piece.getKey();
+      Map<String, Integer> counts = LinkSizes.of(kind, piece.getValue(), through.sizes());
       moved =
-          moved.change(
-              piece.getKey(),
-              pile ->
-                  pile.begins(through.stage()) && !through.redo()
-                      ? pile.begun(piece.getValue())
-                      : pile.moved(through.stage(), piece.getValue(), through.redo()));
+          of(kind).begins(stage) && !redo
+              ? moved.add(kind, counts, Pile::begun)
+              : moved.go(
+                  kind, counts, stage, redo, (pile, count) -> pile.moved(stage, count, redo));
+    }
+    for (String size : through.sizes().keySet()) {
+      moved = through.sizes().size() == 1 ? moved.last(stage, size) : moved;
     }
     return moved.lessInHand(through.stage(), through.pieces());
   }
@@ -141,13 +177,64 @@ public record Piles(Map<PieceKind, Pile> byPiece, InHand hand, Map<PileSpot, Str
                 left.put(piece, rest);
               }
             });
-    return new Piles(
-        byPiece, left.isEmpty() ? InHand.EMPTY : new InHand(stage, left, hand.redo()), lies);
+    InHand rest =
+        left.isEmpty() ? InHand.EMPTY : new InHand(stage, left, hand.redo(), hand.size());
+    return new Piles(byPiece, sizes, lastSize, rest, lies);
   }
 
-  private Piles change(PieceKind piece, UnaryOperator<Pile> change) {
+  private Piles last(Stage stage, String size) {
+    if (size.isEmpty()) {
+      return this;
+    }
+    Map<Stage, String> last = new LinkedHashMap<>(lastSize);
+    last.put(stage, size);
+    return new Piles(byPiece, sizes, Map.copyOf(last), hand, lies);
+  }
+
+  /** So many more of each size. */
+  private Piles add(
+      PieceKind piece, Map<String, Integer> counts, BiFunction<Pile, Integer, Pile> how) {
+    return change(
+        piece, counts, said -> said.added(counts, how), pile -> how.apply(pile, sum(counts)));
+  }
+
+  /** So many of each size go from where they wait for a stage. */
+  private Piles go(
+      PieceKind piece,
+      Map<String, Integer> counts,
+      Stage stage,
+      boolean redo,
+      BiFunction<Pile, Integer, Pile> how) {
+    return change(
+        piece,
+        counts,
+        said -> said.gone(counts, stage, redo, how),
+        pile -> how.apply(pile, sum(counts)));
+  }
+
+  private Piles each(PieceKind piece, UnaryOperator<Pile> how) {
+    return change(piece, Map.of(), said -> said.each(how), how);
+  }
+
+  /** Where a size was ever said, the pile of all is the sum of those of the sizes. */
+  private Piles change(
+      PieceKind piece,
+      Map<String, Integer> counts,
+      UnaryOperator<LinkSizes> bySize,
+      UnaryOperator<Pile> alike) {
+    boolean links = piece.equals(PieceKind.LINK) && !of(piece).stages().isEmpty();
+    LinkSizes said = links ? sizes.begun(of(piece), counts) : LinkSizes.NONE;
     Map<PieceKind, Pile> piles = new LinkedHashMap<>(byPiece);
-    piles.put(piece, change.apply(of(piece)));
-    return new Piles(piles, hand, lies);
+    if (said.piles().isEmpty()) {
+      piles.put(piece, alike.apply(of(piece)));
+      return new Piles(piles, sizes, lastSize, hand, lies);
+    }
+    LinkSizes next = bySize.apply(said);
+    piles.put(piece, next.all());
+    return new Piles(piles, next, lastSize, hand, lies);
+  }
+
+  private static int sum(Map<String, Integer> counts) {
+    return counts.values().stream().mapToInt(Integer::intValue).sum();
   }
 }

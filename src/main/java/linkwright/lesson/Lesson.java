@@ -110,12 +110,16 @@ public record Lesson(
     return asked.stream().anyMatch(given -> given.item().equals(item.id()));
   }
 
-  /** What is due today, what was missed first, then what is due longest. */
+  /**
+   * What is due today: what was missed when it was asked last, then what was missed before, then
+   * what is due longest.
+   */
   public List<Item> due() {
     return bank.stream()
         .filter(item -> learnt.due(item.id()).filter(day -> !day.isAfter(today)).isPresent())
         .sorted(
-            Comparator.comparing((Item item) -> !learnt.missed(item.id()))
+            Comparator.comparing((Item item) -> !learnt.isMissedLast(item.id()))
+                .thenComparing(item -> !learnt.missed(item.id()))
                 .thenComparing(item -> learnt.due(item.id()).orElse(today)))
         .toList();
   }

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Chooses the wrong answers so that nothing but knowing tells the right one. Whoever cannot read a
@@ -18,6 +19,9 @@ final class Likely {
   private static final int TRIED = 100;
   private static final int THIRD = 8;
   static final int WRONG = 3;
+
+  /** A pool smaller than this puts the same answers beside the right one each time. */
+  private static final int FEWEST = 18;
 
   private Likely() {}
 
@@ -104,6 +108,35 @@ final class Likely {
       sum += other.equals(one) ? 0 : Stems.shared(one.stems(), other.stems());
     }
     return sum;
+  }
+
+  /** Whether at least three of the pool are as unlike all the rest as the right answer is. */
+  static boolean hidesOdd(String right, List<String> pool, Stems stems) {
+    List<String> all = Stream.concat(Stream.of(right), pool.stream()).toList();
+    int own = shared(right, all, stems);
+    return pool.stream().filter(text -> shared(text, all, stems) <= own).count() >= WRONG;
+  }
+
+  private static int shared(String text, List<String> all, Stems stems) {
+    return all.stream()
+        .filter(other -> !other.equals(text))
+        .mapToInt(other -> Stems.shared(stems.of(text), stems.of(other)))
+        .sum();
+  }
+
+  /**
+   * As few of the texts, from the first on, as it takes to hide the right answer; all that say
+   * something other where that takes them all. The likeliest stand first.
+   */
+  static List<String> nearest(String asks, String right, List<String> texts, Stems stems) {
+    List<String> all = other(right, texts, stems);
+    for (int many = FEWEST; many < all.size(); many++) {
+      List<String> some = all.subList(0, many);
+      if (hides(asks, right, some, stems) && hidesOdd(right, some, stems)) {
+        return List.copyOf(some);
+      }
+    }
+    return all;
   }
 
   /** The wrong answers that say something other than the right one. */

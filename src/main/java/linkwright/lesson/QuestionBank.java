@@ -1,6 +1,7 @@
 package linkwright.lesson;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,6 +19,7 @@ import linkwright.routine.Ends;
 import linkwright.routine.Makes;
 import linkwright.routine.Remedy;
 import linkwright.routine.Routine;
+import linkwright.routine.RoutinePart;
 import linkwright.routine.Step;
 import linkwright.routine.StepId;
 import linkwright.routine.StudyQuestion;
@@ -73,7 +75,7 @@ public final class QuestionBank {
     bank.numbers();
     bank.whys();
     bank.faults();
-    bank.cards();
+    bank.items.addAll(CardItems.of(routine, bank.cautions, bank.stems));
     bank.words(reference.glossary());
     return List.copyOf(bank.items);
   }
@@ -118,7 +120,7 @@ public final class QuestionBank {
 
   private void danger(Step step) {
     List<Caution> here = step.cautions().stream().flatMap(id -> card(id).stream()).toList();
-    List<Caution> apart = new Elsewhere(step, here, stems).of(cautions.values());
+    List<Caution> apart = metFirst(new Elsewhere(step, here, stems).of(cautions.values()));
     List<String> elsewhere = apart.stream().map(Caution::canHappen).toList();
     for (Caution card : here) {
       first(step, card, apart);
@@ -133,6 +135,11 @@ public final class QuestionBank {
           card.shortLine(),
           true);
     }
+  }
+
+  /** What this routine warns of somewhere is likelier than what it never does. */
+  private List<Caution> metFirst(List<Caution> apart) {
+    return CardItems.metFirst(apart, routine);
   }
 
   /** What keeps it away, asked where the card is met first. */
@@ -195,7 +202,16 @@ public final class QuestionBank {
 
   /** The texts of steps that do something else: of two alike both answers would be right. */
   private List<String> unlike(Step step, Function<Step, String> text) {
-    return routine.steps().stream().filter(other -> !Alike.steps(step, other)).map(text).toList();
+    return from(step).stream().filter(other -> !Alike.steps(step, other)).map(text).toList();
+  }
+
+  /** All steps, the nearest to one first: what stands beside it is the likelier answer. */
+  private List<Step> from(Step step) {
+    List<Step> all = routine.steps();
+    int at = all.indexOf(step);
+    return all.stream()
+        .sorted(Comparator.comparingInt(other -> Math.abs(all.indexOf(other) - at)))
+        .toList();
   }
 
   private void faults() {
@@ -211,7 +227,7 @@ public final class QuestionBank {
             "",
             seen + " What does it mean?",
             fault.means(),
-            otherFaults(fault, Remedy::means),
+            otherFaults(step, fault, Remedy::means),
             fault.remedy(),
             true);
         add(
@@ -221,7 +237,7 @@ public final class QuestionBank {
             "",
             seen + " What helps?",
             fault.remedy(),
-            otherFaults(fault, Remedy::remedy).stream()
+            otherFaults(step, fault, Remedy::remedy).stream()
                 .filter(other -> !Alike.remedies(fault.remedy(), other, stems))
                 .toList(),
             fault.means(),
@@ -240,9 +256,11 @@ public final class QuestionBank {
   }
 
   /** What other faults mean or need; of the same reason both would be right. */
-  private List<String> otherFaults(Remedy fault, Function<Remedy, String> text) {
-    return routine.steps().stream()
-        .flatMap(step -> step.wrong().stream())
+  private List<String> otherFaults(Step step, Remedy fault, Function<Remedy, String> text) {
+    return from(step).stream()
+        // A test piece gets a verdict, a piece of the run none.
+        .filter(other -> isTried(other) == isTried(step))
+        .flatMap(other -> other.wrong().stream())
         .filter(other -> !other.sees().equals(fault.sees()))
         .filter(other -> fault.reason().isEmpty() || !other.reason().equals(fault.reason()))
         .filter(other -> Likely.other(fault.means(), List.of(other.means()), stems).size() == 1)
@@ -250,64 +268,8 @@ public final class QuestionBank {
         .toList();
   }
 
-  private void cards() {
-    List<Caution> named =
-        routine.steps().stream()
-            .flatMap(step -> step.cautions().stream())
-            .distinct()
-            .flatMap(id -> card(id).stream())
-            .toList();
-    for (Caution card : named) {
-      card(
-          card,
-          "not",
-          card.title() + ": of these things not to do, which one belongs here?",
-          card.doNot(),
-          Caution::doNot);
-      card(
-          card,
-          "wrong",
-          card.title() + ": it has gone wrong. What is done?",
-          card.ifItGoesWrong(),
-          Caution::ifItGoesWrong);
-    }
-  }
-
-  private void card(
-      Caution card,
-      String what,
-      String asks,
-      List<String> right,
-      Function<Caution, List<String>> of) {
-    List<String> others =
-        Elsewhere.apart(card, routine, cautions, stems).stream()
-            .flatMap(other -> of.apply(other).stream())
-            .filter(text -> isApart(card.title(), text))
-            .toList();
-    for (int i = 0; i < right.size(); i++) {
-      if (!isApart(card.title(), right.get(i))) {
-        continue;
-      }
-      Item.TextItem item =
-          new Item.TextItem(
-              "card/" + card.id() + "/" + what + "/" + i,
-              Topic.CARD,
-              StepId.NONE,
-              card.id(),
-              asks,
-              right.get(i),
-              Likely.other(right.get(i), others, stems),
-              card.shortLine());
-      if (Likely.hides(asks, item.right(), item.pool(), stems)) {
-        items.add(item);
-        return;
-      }
-    }
-  }
-
-  /** A text that speaks of the card's own subject would be right too, or give itself away. */
-  private boolean isApart(String title, String text) {
-    return Stems.shared(stems.of(title), stems.of(text)) == 0;
+  private static boolean isTried(Step step) {
+    return step.part() == RoutinePart.TRIAL;
   }
 
   private void numbers() {
@@ -376,7 +338,7 @@ public final class QuestionBank {
       boolean hidden) {
     List<String> pool =
         hidden
-            ? Likely.other(right, texts, stems)
+            ? Likely.nearest(asks, right, texts, stems)
             : texts.stream().distinct().filter(text -> !text.equals(right)).toList();
     boolean asked = hidden ? Likely.hides(asks, right, pool, stems) : pool.size() >= Likely.WRONG;
     if (!right.isBlank() && asked) {

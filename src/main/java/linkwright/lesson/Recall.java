@@ -72,13 +72,38 @@ public record Recall(Map<String, List<Answer>> items, int gapDays) {
     return stand(item).right();
   }
 
-  /** When it is to be asked again; empty for one that was never asked, or is known. */
+  /**
+   * When it is to be asked again; empty for one that was never asked, or is known. What was missed
+   * is asked on the next day already: whether it was kept overnight; that answer is no day of the
+   * three unless it is wrong again.
+   */
   public Optional<LocalDate> due(String item) {
     Stand stand = stand(item);
+    Optional<LocalDate> missed = missedLast(item);
+    if (missed.isPresent()) {
+      return missed.map(day -> day.plusDays(1));
+    }
     return stand
         .last()
         .filter(last -> stand.right() < DAYS_RIGHT)
         .map(last -> last.plusDays(gapDays));
+  }
+
+  /** Whether it was wrong once on the day on which it was asked last. */
+  public boolean isMissedLast(String item) {
+    return missedLast(item).isPresent();
+  }
+
+  /** The day on which it was asked last, if it was wrong once on that day. */
+  private Optional<LocalDate> missedLast(String item) {
+    List<Answer> all = answers(item);
+    if (all.isEmpty()) {
+      return Optional.empty();
+    }
+    LocalDate last = all.get(all.size() - 1).day();
+    return all.stream().anyMatch(each -> each.day().equals(last) && !each.right())
+        ? Optional.of(last)
+        : Optional.empty();
   }
 
   private record Stand(int right, Optional<LocalDate> last) {}

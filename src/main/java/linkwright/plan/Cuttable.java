@@ -11,7 +11,7 @@ final class Cuttable {
     ChainWish wish = plan.wish();
     Plan.ToCut all =
         new Plan.ToCut(
-            plan.bySize(plan.blanksToCut()),
+            plan.sizes().stream().map(LinksOfSize::toCut).toList(),
             plan.ringsToCut(),
             plan.endRings().map(EndRings::toCut).orElse(0));
     return plan.order(all, all, wish.stockMm(), wish.ringStockMm()).problems();

@@ -1,7 +1,9 @@
 package linkwright.plan;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import linkwright.cutting.BlanksWanted;
@@ -146,11 +148,6 @@ public record Plan(
     return ringsToCut + endRings.map(EndRings::toCut).orElse(0);
   }
 
-  /** Links still lacking, size by size; those named last are made last. */
-  public List<Integer> linksLacking(int more) {
-    return lastFirst(more, sizes.stream().map(LinksOfSize::links).toList());
-  }
-
   /** Rings still lacking: those that join, then those at the ends, which are made last. */
   public List<Integer> ringsLacking(int more) {
     return endRings.isPresent() ? lastFirst(more, List.of(rings, EndRings.COUNT)) : List.of(more);
@@ -249,18 +246,6 @@ public record Plan(
         wish.kerfMm());
   }
 
-  /** As many of each size as would do for so many links still to come, of those named last. */
-  public List<Integer> leastBySize(int links) {
-    return lastFirst(links, sizes.stream().map(LinksOfSize::links).toList());
-  }
-
-  /**
-   * How many blanks of each size are still to cut, of so many in all. They are taken to be cut in
-   * the order in which the sizes were named, so that what is left is of those named last.
-   */
-  public List<Integer> bySize(int toCut) {
-    return lastFirst(toCut, sizes.stream().map(LinksOfSize::toCut).toList());
-  }
 
   private static List<Integer> lastFirst(int all, List<Integer> most) {
     Integer[] left = new Integer[most.size()];
@@ -272,9 +257,23 @@ public record Plan(
     return List.of(left);
   }
 
-  /** The size that is cut next, with so many blanks still to cut in all. */
-  public LinksOfSize next(int toCut) {
-    List<Integer> left = bySize(toCut);
+  /** Of which sizes so many links are from the beginning of the chain; none where all are alike. */
+  public Map<String, Integer> inOrder(int count) {
+    Map<String, Integer> bySize = new LinkedHashMap<>();
+    for (int i = 0; sized() && i < count; i++) {
+      int place = i % linksPerRepeat();
+      for (LinksOfSize size : sizes) {
+        if (place >= 0 && place < size.perRepeat()) {
+          bySize.merge(size.name(), 1, Integer::sum);
+        }
+        place -= size.perRepeat();
+      }
+    }
+    return bySize;
+  }
+
+  /** The size that is cut next, with so many blanks of each still to cut. */
+  public LinksOfSize next(List<Integer> left) {
     for (int i = 0; i < left.size(); i++) {
       if (left.get(i) > 0) {
         return sizes.get(i);

@@ -44,6 +44,13 @@ public final class Decimals {
         : Optional.empty();
   }
 
+  /** The number that a text written for reading is, with just its digits; empty if it is none. */
+  public static Optional<BigDecimal> asTold(String text) {
+    return text.matches("[\u2212-]?(0|[1-9][0-9]*)(\\.[0-9]+)?")
+        ? Optional.of(new BigDecimal(text.replace('\u2212', '-')))
+        : Optional.empty();
+  }
+
   /** An amount of money with what it is counted in, where that is said. */
   public static String money(double amount, String currency) {
     return (fixed(amount, 2) + " " + currency).strip();

@@ -14,7 +14,6 @@ import java.util.List;
 import java.util.Map;
 import linkwright.coach.form.Measure;
 import linkwright.coach.keys.Act;
-import linkwright.coach.keys.ActHelp;
 import linkwright.coach.plan.PlanHelp;
 import linkwright.coach.settings.SettingsFields;
 import linkwright.files.BenchKeys;
@@ -75,7 +74,7 @@ final class OwnFileSchemas {
     KeyGroup acts = new KeyGroup();
     for (Act act : Act.values()) {
       Map<String, Object> keys = oneOrMore(text());
-      keys.put("description", ActHelp.of(act) + ".");
+      keys.put("description", act.help() + ".");
       acts.some(act.id(), keys);
     }
     return new KeyGroup()

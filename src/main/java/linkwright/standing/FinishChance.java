@@ -17,7 +17,8 @@ import linkwright.yield.Yield;
  * is cut as {@link WireStand} says: as many links and rings as are to be cut, and then what is over
  * goes to whatever falls short, to the links first, then to the rings at the ends. Wire of one
  * length is not joined to the next; a further coil takes a tail of its own. No size of link makes
- * up for another; further links are taken at their mean blank.
+ * up for another; of three sizes and more, further ones of all but the longest are taken at their
+ * mean blank.
  *
  * <p>Links of all sizes are lost at one unknown rate, rings at another ({@link Together}). A
  * simulation of the same rule agrees ({@code FinishChanceTest}).
@@ -31,17 +32,84 @@ final class FinishChance {
   /** The chance, 0 to 1. */
   static double of(Plan plan, Map<PieceKind, StillToDo> left, WireStand wire) {
     StillToDo links = left.get(PieceKind.LINK);
-    List<SizeLot> lots = lots(plan, links, plan.linksLacking(links.more()), cut(plan, wire));
-    List<List<Double>> rests = rests(plan, over(wire.links()), plan.linkEachMm(), most(links));
-    double[][] needed = Together.further(lots, List.of(), links.loss(), rests.size() - 1, 0);
     Optional<Rings> rings =
         Optional.ofNullable(left.get(PieceKind.RING)).map(still -> new Rings(plan, still, wire));
+    LinkLots lots = LinkLots.of(plan, links, cut(plan, wire));
+    List<List<Double>> firsts =
+        rests(plan, over(wire.links()), lots.firstEachMm(), most(links));
+    List<List<List<Double>>> rests =
+        firsts.stream()
+            .map(first -> rests(plan, first, lots.othersEachMm(), lots.most(links)))
+            .toList();
+    int others = rests.stream().mapToInt(List::size).max().orElse(1);
+    double[][] needed =
+        Together.further(
+            lots.first(), lots.others(), links.loss(), firsts.size() - 1, others - 1);
     double chance = 0;
-    for (int further = 0; further < needed.length; further++) {
-      List<Double> rest = rests.get(further);
-      chance += needed[further][0] * rings.map(each -> each.enough(rest)).orElse(1.0);
+    for (int i = 0; i < rests.size(); i++) {
+      for (int j = 0; j < rests.get(i).size(); j++) {
+        List<Double> rest = rests.get(i).get(j);
+        if (needed[i][j] > 0) {
+          chance += needed[i][j] * rings.map(each -> each.enough(rest)).orElse(1.0);
+        }
+      }
     }
     return Math.min(1, chance);
+  }
+
+  /**
+   * The links in two groups, the size of the longest blank and the others, so that what is cut
+   * beyond the plan takes its own wire; exact for two sizes.
+   *
+   * @param first the longest
+   * @param firstEachMm wire that one takes, mm
+   * @param others all others; none where links are alike
+   * @param othersEachMm wire that one of them takes, in the mean of those that lack, mm
+   */
+  private record LinkLots(
+      List<SizeLot> first, double firstEachMm, List<SizeLot> others, double othersEachMm) {
+    static LinkLots of(Plan plan, StillToDo links, List<Integer> cut) {
+      if (!plan.sized()) {
+        return new LinkLots(
+            List.of(new SizeLot(links.more(), links.inWork() + cut.get(0))),
+            plan.linkEachMm(),
+            List.of(),
+            0);
+      }
+      int longest = 0;
+      for (int i = 1; i < plan.sizes().size(); i++) {
+        boolean more = links.sizes().get(i).more() > 0;
+        boolean longer = each(plan, i) > each(plan, longest);
+        boolean none = links.sizes().get(longest).more() == 0;
+        longest = (more && (longer || none)) ? i : longest;
+      }
+      List<SizeLot> others = new ArrayList<>();
+      double mm = 0;
+      int lacking = 0;
+      for (int i = 0; i < plan.sizes().size(); i++) {
+        if (i != longest) {
+          SizeLeft size = links.sizes().get(i);
+          others.add(new SizeLot(size.more(), size.inWork() + cut.get(i)));
+          mm += size.more() * each(plan, i);
+          lacking += size.more();
+        }
+      }
+      SizeLeft size = links.sizes().get(longest);
+      return new LinkLots(
+          List.of(new SizeLot(size.more(), size.inWork() + cut.get(longest))),
+          each(plan, longest),
+          others,
+          lacking == 0 ? 0 : mm / lacking);
+    }
+
+    private static double each(Plan plan, int size) {
+      return plan.sizes().get(size).eachMm(plan.wish());
+    }
+
+    /** Further ones of the others beyond which none is asked about. */
+    int most(StillToDo links) {
+      return others.isEmpty() ? 0 : FinishChance.most(links);
+    }
   }
 
   /** The rings that join and, where there are any, those at the ends. */

@@ -1,5 +1,6 @@
 package linkwright.standing;
 
+import linkwright.standing.stock.StockLeft;
 import java.time.Instant;
 import java.util.Collections;
 import java.util.Comparator;
@@ -157,7 +158,7 @@ public record Standing(
                       state,
                       PieceKind.LINK,
                       plan.links(),
-                      plan::linksLacking,
+                      List::of,
                       stock,
                       plan.linkEachMm()));
               if (plan.rings() > 0) {
@@ -173,8 +174,11 @@ public record Standing(
                         plan.ringTurnMm()));
               }
               if (plan.sized()) {
-                int toCut = left.get(PieceKind.LINK).toCutOrAsMany();
-                each.put(PieceKind.LINK, plan.next(toCut).eachMm(plan.wish()));
+                StillToDo links = left.get(PieceKind.LINK);
+                StillToDo sized =
+                    links.bySize(SizeLeft.of(plan, state.piles(), links.loss(), stock));
+                left.put(PieceKind.LINK, sized);
+                each.put(PieceKind.LINK, plan.next(sized.toCutBySize()).eachMm(plan.wish()));
               }
             });
     counted.part().ifPresent(part -> pieces(left, each, part, state, handbook));
@@ -227,9 +231,9 @@ public record Standing(
         .orElseGet(() -> WireStand.of(plan, left, state.wire()));
   }
 
-  private static Map<PieceKind, Integer> toCut(Map<PieceKind, StillToDo> left) {
-    Map<PieceKind, Integer> toCut = new HashMap<>();
-    left.forEach((piece, todo) -> toCut.put(piece, todo.toCutOrAsMany()));
+  private static Map<PieceKind, List<Integer>> toCut(Map<PieceKind, StillToDo> left) {
+    Map<PieceKind, List<Integer>> toCut = new HashMap<>();
+    left.forEach((piece, todo) -> toCut.put(piece, todo.toCutBySize()));
     return toCut;
   }
 

@@ -22,6 +22,8 @@ import linkwright.yield.Yield;
  * @param canCut further blanks that the wire on hand gives
  * @param chance chance that enough come good from what is in work and what can be cut, 0 to 1
  * @param loss what is believed of the share lost, by the usual loss and by what was lost so far
+ * @param sizes the same of each size, where the chain has links of several; none makes up for
+ *     another
  */
 public record StillToDo(
     int wanted,
@@ -32,7 +34,8 @@ public record StillToDo(
     OptionalInt toCut,
     int canCut,
     double chance,
-    Rate loss) {
+    Rate loss,
+    List<SizeLeft> sizes) {
 
   /** The stage at which a piece is judged; what came through it is good. */
   public static final Stage JUDGED = Stage.CHECKED;
@@ -52,6 +55,56 @@ public record StillToDo(
   public static StillToDo of(
       int wanted, Pile pile, double usualLoss, double confidence, int canCut) {
     return of(wanted, List::of, pile, usualLoss, confidence, canCut);
+  }
+
+  /** The same of links of several sizes, each counted by itself. */
+  StillToDo bySize(List<SizeLeft> each) {
+    boolean known = each.stream().allMatch(size -> size.toCut().isPresent());
+    OptionalInt cut =
+        known
+            ? OptionalInt.of(each.stream().mapToInt(SizeLeft::toCutOrAsMany).sum())
+            : OptionalInt.empty();
+    return new StillToDo(
+        wanted, good, inWork, redo, scrapped, cut, canCut, chance, loss, List.copyOf(each));
+  }
+
+  /** What is still to do for links of that size; for all where they are alike. */
+  public StillToDo of(String size) {
+    return sizes.stream()
+        .filter(each -> each.name().equals(size))
+        .findFirst()
+        .map(
+            each ->
+                new StillToDo(
+                    each.wanted(),
+                    each.good(),
+                    each.inWork(),
+                    redo,
+                    scrapped,
+                    each.toCut(),
+                    each.canCut(),
+                    chance,
+                    loss,
+                    List.of()))
+        .orElse(this);
+  }
+
+  /** Further blanks of each size; of one where all are alike. */
+  public List<Integer> toCutBySize() {
+    return sizes.isEmpty()
+        ? List.of(toCutOrAsMany())
+        : sizes.stream().map(SizeLeft::toCutOrAsMany).toList();
+  }
+
+  /** The same if none were lost. */
+  public List<Integer> leastBySize() {
+    return sizes.isEmpty()
+        ? List.of(Math.max(0, more() - inWork))
+        : sizes.stream().map(SizeLeft::least).toList();
+  }
+
+  private static int sum(List<Integer> counts) {
+    return counts.stream().mapToInt(Integer::intValue).sum();
   }
 
   /**
@@ -81,15 +134,16 @@ public record StillToDo(
         toCut,
         canCut,
         Yield.chance(more, blanks, loss),
-        loss);
+        loss,
+        List.of());
   }
 
   /** What is believed of the share lost: the habit that was typed, and what this run showed. */
-  static Rate loss(Pile pile, double usualLoss) {
+  public static Rate loss(Pile pile, double usualLoss) {
     return Rate.usual(usualLoss).seen(good(pile), pile.scrapped());
   }
 
-  private static int good(Pile pile) {
+  static int good(Pile pile) {
     return pile.stages().contains(JUDGED) ? pile.atOrPast(JUDGED) : pile.finished();
   }
 
@@ -107,12 +161,12 @@ public record StillToDo(
 
   /** Further blanks to cut; where no number is enough, as many as still lack. */
   public int toCutOrAsMany() {
-    return toCut.orElse(Math.max(0, more() - inWork));
+    return toCut.orElseGet(() -> sum(leastBySize()));
   }
 
   /** How many of the blanks still to cut are spare: more than would do if none were lost. */
   public int spares() {
-    return Math.max(0, toCutOrAsMany() - Math.max(0, more() - inWork));
+    return Math.max(0, toCutOrAsMany() - sum(leastBySize()));
   }
 
   /** The share believed to be lost, 0 to 1. */
@@ -122,16 +176,18 @@ public record StillToDo(
 
   /** Good pieces that the chain takes; a spare that came good is none of them. */
   public int goodForChain() {
-    return Math.min(good, wanted);
+    return wanted - more();
   }
 
   /** Good pieces beyond those that the chain takes. */
   public int over() {
-    return Math.max(0, good - wanted);
+    return good - goodForChain();
   }
 
   /** Good pieces still wanted. */
   public int more() {
-    return Math.max(0, wanted - good);
+    return sizes.isEmpty()
+        ? Math.max(0, wanted - good)
+        : sizes.stream().mapToInt(SizeLeft::more).sum();
   }
 }

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import linkwright.job.Again;
 import linkwright.job.JobState;
+import linkwright.job.LinkSizes;
 import linkwright.job.Pile;
 import linkwright.job.PileSpot;
 import linkwright.routine.PieceKind;
@@ -47,27 +48,34 @@ public record WaitingPiece(
         }
       }
     }
-    state
-        .piles()
-        .byPiece()
-        .forEach(
-            (piece, pile) -> {
-              if (pile.finished() > 0) {
-                Stage last = pile.stages().get(pile.stages().size() - 1);
-                PileSpot spot = new PileSpot(piece, last, false);
-                finished.add(
-                    new WaitingPiece(
-                        spot,
-                        pile.finished(),
-                        Optional.empty(),
-                        0,
-                        false,
-                        Again.NOT_SAID,
-                        state.piles().lies(spot)));
-              }
-            });
+    for (PieceKind piece : state.piles().byPiece().keySet()) {
+      bySize(state, piece)
+          .forEach(
+              (size, pile) -> {
+                if (pile.finished() > 0) {
+                  Stage last = pile.stages().get(pile.stages().size() - 1);
+                  PileSpot spot = new PileSpot(piece, last, false, size);
+                  finished.add(
+                      new WaitingPiece(
+                          spot,
+                          pile.finished(),
+                          Optional.empty(),
+                          0,
+                          false,
+                          Again.NOT_SAID,
+                          state.piles().lies(spot)));
+                }
+              });
+    }
     all.addAll(finished);
     return all;
+  }
+
+  private static Map<String, Pile> bySize(JobState state, PieceKind piece) {
+    Map<String, Pile> sizes = state.piles().sizes().piles();
+    return piece.equals(PieceKind.LINK) && !sizes.isEmpty()
+        ? sizes
+        : Map.of(LinkSizes.UNSAID, state.piles().of(piece));
   }
 
   private static Step firstAt(Routine routine, PieceKind piece, Stage stage) {
@@ -84,19 +92,37 @@ public record WaitingPiece(
       int number,
       Map.Entry<PieceKind, Stage> each,
       Map<PieceKind, StillToDo> left) {
-    Pile pile = state.piles().of(each.getKey());
+    bySize(state, each.getKey())
+        .forEach(
+            (size, pile) -> {
+              Optional<StillToDo> todo =
+                  Optional.ofNullable(left.get(each.getKey())).map(kind -> kind.of(size));
+              at(all, state, step, number, each, size, pile, todo);
+            });
+  }
+
+  private static void at(
+      List<WaitingPiece> all,
+      JobState state,
+      Step step,
+      int number,
+      Map.Entry<PieceKind, Stage> each,
+      String size,
+      Pile pile,
+      Optional<StillToDo> todo) {
     Stage stage = each.getValue();
-    StillToDo todo = left.get(each.getKey());
     int here = pile.stages().indexOf(stage);
     int fresh = pile.waitingFor(stage);
     if (here > 0 && fresh > 0) {
-      boolean wanted = todo == null || pile.atOrPast(stage) < todo.wanted();
-      PileSpot spot = new PileSpot(each.getKey(), pile.stages().get(here - 1), false);
+      boolean wanted = todo.stream().allMatch(left -> pile.atOrPast(stage) < left.wanted());
+      PileSpot spot = new PileSpot(each.getKey(), pile.stages().get(here - 1), false, size);
       all.add(of(state, spot, fresh, step, number, wanted, Again.NOT_SAID));
     }
     if (pile.redoAt(stage) > 0) {
-      boolean wanted = todo == null || (todo.more() > 0 && !pile.chainHas(stage, todo.wanted()));
-      PileSpot spot = new PileSpot(each.getKey(), stage, true);
+      boolean wanted =
+          todo.stream()
+              .allMatch(left -> left.more() > 0 && !pile.chainHas(stage, left.wanted()));
+      PileSpot spot = new PileSpot(each.getKey(), stage, true, size);
       all.add(of(state, spot, pile.redoAt(stage), step, number, wanted, pile.again(stage)));
     }
   }
@@ -120,7 +146,9 @@ public record WaitingPiece(
 
   /** How many of what: {@code 6 links}, {@code 2 links to redo}. */
   public String counted() {
-    return spot.piece().counted(count)
+    return count
+        + (spot.size().isEmpty() ? " " : " " + spot.size() + " ")
+        + spot.piece().word(count)
         + (spot.redo() ? " to redo" : "")
         + (wanted || !waits() ? "" : spot.redo() ? ", spare" : " over");
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import linkwright.cutting.CutOrder;
 import linkwright.cutting.CutPlan;
 import linkwright.cutting.Cutting;
@@ -21,6 +22,7 @@ import linkwright.standing.stock.WireLengths;
  * @param links the links' wire, in the order in which it is used up
  * @param rings the rings' wire; empty where the rings are cut from the links' wire
  * @param toCut links and rings still to be cut
+ * @param blanks of the links, how many of each size
  * @param missing links and rings for which the wire will not do
  * @param shortLinksMm links' wire missing, mm
  * @param shortRingsMm rings' wire missing, mm; the same wire as the links' where it is shared
@@ -29,6 +31,7 @@ public record WireStand(
     List<Bar> links,
     Optional<List<Bar>> rings,
     LinksAndRings toCut,
+    List<Integer> blanks,
     LinksAndRings missing,
     double shortLinksMm,
     double shortRingsMm) {
@@ -38,6 +41,7 @@ public record WireStand(
   public WireStand {
     links = List.copyOf(links);
     rings = rings.map(List::copyOf);
+    blanks = List.copyOf(blanks);
   }
 
   /** So many links and rings. */
@@ -98,11 +102,12 @@ public record WireStand(
         new LinksAndRings(
             toCut(left, PieceKind.LINK), plan.rings() == 0 ? 0 : toCut(left, PieceKind.RING));
     int ends = endRings(plan, left, toCut);
+    List<Integer> blanks = blanks(plan, left, StillToDo::toCutBySize);
     CutPlan cuts =
         Cutting.plan(
             plan.order(
                 new Plan.ToCut(
-                    plan.bySize(toCut.links()), plan.rings() == 0 ? 0 : toCut.rings() - ends, ends),
+                    blanks, plan.rings() == 0 ? 0 : toCut.rings() - ends, ends),
                 least(plan, left, ends),
                 left(links),
                 rings.map(lengths -> left(lengths))));
@@ -111,6 +116,7 @@ public record WireStand(
         bars(plan, links, cuts, false),
         rings.map(lengths -> bars(plan, lengths, cuts, true)),
         toCut,
+        blanks,
         new LinksAndRings(
             sum(cuts.shortBlanks().subList(0, sizes)),
             cuts.shortRings() + sum(cuts.shortBlanks().subList(sizes, cuts.shortBlanks().size()))),
@@ -126,7 +132,23 @@ public record WireStand(
       atEnds = Math.min(atEnds, rings);
     }
     return new Plan.ToCut(
-        plan.leastBySize(least(left, PieceKind.LINK)), Math.max(0, rings - atEnds), atEnds);
+        blanks(plan, left, StillToDo::leastBySize), Math.max(0, rings - atEnds), atEnds);
+  }
+
+  /** So many of each size, those named first before what is more than any cutting is planned for. */
+  private static List<Integer> blanks(
+      Plan plan,
+      Map<PieceKind, StillToDo> left,
+      Function<StillToDo, List<Integer>> bySize) {
+    StillToDo todo = left.get(PieceKind.LINK);
+    List<Integer> blanks = new ArrayList<>();
+    int room = MOST_PIECES;
+    for (int i = 0; i < plan.sizes().size(); i++) {
+      int here = todo == null ? 0 : Math.min(room, bySize.apply(todo).get(i));
+      blanks.add(here);
+      room -= here;
+    }
+    return blanks;
   }
 
   private static int least(Map<PieceKind, StillToDo> left, PieceKind piece) {

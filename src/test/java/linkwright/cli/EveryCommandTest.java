@@ -237,6 +237,23 @@ class EveryCommandTest {
     assertThat(line.out()).contains("kerf,0.3,mm");
   }
 
+  @Test
+  void a_figure_is_a_number_with_the_digits_it_was_told_with() throws IOException {
+    line.run("bench", "--set", "kerf=0.30 mm");
+    assertThat(line.run("bench", "--as", "csv")).isZero();
+    String told = line.out().lines().filter(row -> row.contains("kerf")).findFirst().orElseThrow();
+    String digits = told.replaceAll(".*kerf,([0-9.]+),mm.*", "$1");
+    assertThat(line.run("bench", "--as", "json")).isZero();
+    assertThat(line.out()).contains("\"value\": " + digits + ",");
+    assertThat(line.run("bench", "--as", "yaml")).isZero();
+    JsonNode kerf = null;
+    for (JsonNode row : new YAMLMapper().readTree(line.out()).get("bench")) {
+      kerf = row.get("what").asText().equals("kerf") ? row : kerf;
+    }
+    assertThat(kerf.get("value").isNumber()).isTrue();
+    assertThat(kerf.get("unit").asText()).isEqualTo("mm");
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {

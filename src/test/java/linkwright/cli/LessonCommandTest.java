@@ -37,7 +37,7 @@ class LessonCommandTest {
   void each_verdict_is_told_whole_however_like_the_last_it_is() {
     line.typing(
         List.of("0", "", "0", "", "0", "", "0", "quit"), "lesson", "round-cable", "--plain");
-    for (String told : List.of("Not so.", "Not answered.", "It is: ", "It comes back now")) {
+    for (String told : List.of("Not so.", "Not answered.", "It is: ", "It comes back ")) {
       assertThat(line.out().split(told, -1)).as(told + line.out()).hasSize(5);
     }
   }
@@ -121,6 +121,10 @@ class LessonCommandTest {
     assertThat(line.out()).contains("round-cable/next/");
     assertThat(line.run("class", "--as", "csv")).isZero();
     assertThat(line.out()).doesNotContain("Mara");
+    assertThat(line.run("class", "--as", "json")).isZero();
+    assertThat(line.out()).contains("\"value\": 0,");
+    assertThat(line.run("student", "Mara", "--as", "yaml")).isZero();
+    assertThat(line.out()).containsPattern("what: missed\n +value: [1-9]\n");
   }
 
   @Test

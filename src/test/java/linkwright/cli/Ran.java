@@ -2,6 +2,7 @@ package linkwright.cli;
 
 import java.nio.file.Path;
 import java.util.Map;
+import linkwright.cli.reckon.ReckonCommand;
 import linkwright.files.Home;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;

@@ -15,7 +15,7 @@ import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.plain.PlainLines;
 import linkwright.quantity.UnitStyle;
-import linkwright.standing.MadeAgain;
+import linkwright.standing.again.MadeAgain;
 import org.junit.jupiter.api.Test;
 
 /** A job that is closed with its work not done: asked once, and no planned figure told as made. */

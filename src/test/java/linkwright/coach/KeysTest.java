@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,7 +20,6 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.keys.Act;
-import linkwright.coach.keys.ActHelp;
 import linkwright.coach.keys.Key;
 import linkwright.view.Scenes;
 import org.junit.jupiter.api.Test;
@@ -65,6 +65,20 @@ class KeysTest {
       List<Act> known = new ArrayList<>(ActTable.of(place));
       known.addAll(EverywhereActs.ALL);
       assertThat(known).as(place.name()).containsAll(Places.of(scene.model()).acts(scene.model()));
+    }
+  }
+
+  @Test
+  void every_place_is_come_to_from_another_or_from_everywhere() {
+    // A student is brought before the question by the gate before her step.
+    for (PlaceId place : EnumSet.complementOf(EnumSet.of(PlaceId.SAYING))) {
+      List<Act> ways = new ArrayList<>(EverywhereActs.ALL);
+      for (PlaceId from : PlaceId.values()) {
+        if (from != place) {
+          ways.addAll(ActTable.of(from));
+        }
+      }
+      assertThat(ways).as("acts that lead to " + place).contains(place.act());
     }
   }
 
@@ -123,7 +137,7 @@ class KeysTest {
   @Test
   void every_act_is_explained() {
     for (Act act : Act.values()) {
-      assertThat(ActHelp.of(act)).as(act.name()).isNotBlank();
+      assertThat(act.help()).as(act.name()).isNotBlank();
     }
   }
 

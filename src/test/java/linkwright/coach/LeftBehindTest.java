@@ -277,7 +277,7 @@ class LeftBehindTest {
     @Test
     void may_be_told_where_they_lie_and_undo_takes_that_back_there() {
       checked(10, 4).press("o", "down", "l").type("the blue tin").press("ctrl-k");
-      PileSpot pickled = new PileSpot(PieceKind.LINK, Stage.PICKLED, false);
+      PileSpot pickled = new PileSpot(PieceKind.LINK, Stage.PICKLED, false, "");
       assertThat(bench.state().piles().lies(pickled)).isEqualTo("the blue tin");
       assertThat(Pages.of(bench.model()).body().toString()).contains("the blue tin");
       bench.press("u");

@@ -13,8 +13,8 @@ import org.junit.jupiter.api.Test;
 
 class InWaitsTest {
   private static final StepId STEP = new StepId("pickle-links");
-  private static final OnWay FRESH = new OnWay(PieceKind.LINK, Stage.CHECKED, false);
-  private static final OnWay AGAIN = new OnWay(PieceKind.LINK, Stage.CHECKED, true);
+  private static final OnWay FRESH = new OnWay(PieceKind.LINK, Stage.CHECKED, false, "");
+  private static final OnWay AGAIN = new OnWay(PieceKind.LINK, Stage.CHECKED, true, "");
 
   private final Fact first = in(Map.of(FRESH, 4));
   private final Fact second = in(Map.of(FRESH, 2, AGAIN, 1));

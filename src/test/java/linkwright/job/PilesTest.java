@@ -108,23 +108,23 @@ class PilesTest {
   @Test
   void where_nothing_is_joined_the_sample_waits_for_the_last_stage() {
     Piles rings = Piles.of(Map.of(PieceKind.LINK, Stage.all(List.of("cut", "formed", "finished"))));
-    assertThat(rings.sampled(false, true).of(PieceKind.LINK).waitingFor(new Stage("finished")))
+    assertThat(rings.sampled(false, true, "").of(PieceKind.LINK).waitingFor(new Stage("finished")))
         .isEqualTo(1);
     Piles oneStage = Piles.of(Map.of(PieceKind.LINK, Stage.all(List.of("cut"))));
-    assertThat(oneStage.sampled(false, true).of(PieceKind.LINK).finished()).isEqualTo(1);
-    assertThat(Piles.NONE.sampled(false, true).of(PieceKind.LINK).alive()).isZero();
+    assertThat(oneStage.sampled(false, true, "").of(PieceKind.LINK).finished()).isEqualTo(1);
+    assertThat(Piles.NONE.sampled(false, true, "").of(PieceKind.LINK).alive()).isZero();
     Piles joinedAtOnce =
         Piles.of(Map.of(PieceKind.LINK, Stage.all(List.of("joined", "checked", "finished"))));
     assertThat(
-            joinedAtOnce.sampled(false, true).of(PieceKind.LINK).waitingFor(new Stage("finished")))
+            joinedAtOnce.sampled(false, true, "").of(PieceKind.LINK).waitingFor(new Stage("finished")))
         .isEqualTo(1);
   }
 
   @Test
   void a_sample_that_has_gone_on_is_not_taken_from_where_it_stood() {
-    Piles piles = Piles.of(Map.of(PieceKind.LINK, STAGES)).sampled(false, true);
+    Piles piles = Piles.of(Map.of(PieceKind.LINK, STAGES)).sampled(false, true, "");
     Piles joined = piles.after(through(1, "joined"));
-    assertThat(joined.sampled(true, false).of(PieceKind.LINK).alive()).isEqualTo(1);
+    assertThat(joined.sampled(true, false, "").of(PieceKind.LINK).alive()).isEqualTo(1);
   }
 
   @Test

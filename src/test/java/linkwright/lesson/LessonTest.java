@@ -112,7 +112,11 @@ class LessonTest {
                 .toList();
         assertThat(order).as(as).containsAll(dueMissed);
         for (String item : missedHere) {
-          assertThat(learnt.due(item)).as(as).contains(today.plusDays(Recall.GAP_DAYS));
+          // The day after it is asked first; from then on, kept or not, at its gap.
+          assertThat(learnt.due(item)).as(as).contains(today.plusDays(1));
+          assertThat(and(learnt, item, today.plusDays(1), true).due(item))
+              .as(as)
+              .contains(today.plusDays(Recall.GAP_DAYS));
         }
         for (Item item : bank) {
           if (learnt.known(item.id())) {
@@ -149,6 +153,9 @@ class LessonTest {
     lesson = and(lesson, missed, true);
     Recall learnt = lesson.learnt();
     assertThat(learnt.daysRight(missed.id())).isZero();
+    assertThat(learnt.due(missed.id())).contains(FIRST.plusDays(1));
+    learnt = and(learnt, missed.id(), FIRST.plusDays(1), true);
+    assertThat(learnt.daysRight(missed.id())).as("a day within the gap").isZero();
     for (int week = 1; week <= 3; week++) {
       LocalDate day = FIRST.plusDays(7L * week);
       assertThat(learnt.known(missed.id())).isFalse();
@@ -163,7 +170,33 @@ class LessonTest {
     assertThat(learnt.due(missed.id())).isEmpty();
     Recall forgot = and(learnt, missed.id(), FIRST.plusDays(60), false);
     assertThat(forgot.known(missed.id())).isFalse();
-    assertThat(forgot.due(missed.id())).contains(FIRST.plusDays(67));
+    assertThat(forgot.due(missed.id())).contains(FIRST.plusDays(61));
+  }
+
+  /** An evening with a few misses; the next day begins with them, and asks nothing old besides. */
+  @Test
+  void what_was_missed_in_the_evening_is_what_the_next_day_asks_first() {
+    for (Routine routine : SHIPPED.routines().values()) {
+      Random chance = new Random(SEED + routine.id().hashCode());
+      Lesson evening = lesson("evening", bank(routine.id()), new Recall(Map.of(), 7), FIRST);
+      Set<String> missed = new HashSet<>();
+      for (Optional<Item> next = evening.next(); next.isPresent(); next = evening.next()) {
+        boolean right = missed.contains(next.get().id()) || chance.nextInt(3) > 0;
+        evening = and(evening, next.get(), right);
+        if (!right) {
+          missed.add(next.get().id());
+        }
+      }
+      Lesson morning = lesson("next day", evening.bank(), evening.learnt(), FIRST.plusDays(1));
+      Set<String> first = new HashSet<>();
+      for (int i = 0; i < missed.size(); i++) {
+        Item asked = morning.next().orElseThrow();
+        first.add(asked.id());
+        morning = and(morning, asked, true);
+      }
+      assertThat(first).as(routine.id() + ", seed " + SEED).isEqualTo(missed).isNotEmpty();
+      assertThat(morning.due()).as("the next is new").isEmpty();
+    }
   }
 
   @Test

@@ -143,8 +143,20 @@ class QuestionBankTest {
     GUESSERS.put(
         "words of the question",
         (asks, all) -> most(all, text -> Stems.shared(Stems.taken(asks), Stems.taken(text))));
+    GUESSERS.put("the only one with a word of the question", QuestionBankTest::onlyOne);
     GUESSERS.put("largest", (asks, all) -> most(all, text -> (int) (1000 * number(text))));
     GUESSERS.put("smallest", (asks, all) -> most(all, text -> -(int) (1000 * number(text))));
+  }
+
+  /** The one answer that shares a word with the question; -1, no guess, unless there is just one. */
+  private static int onlyOne(String asks, List<String> all) {
+    List<Integer> naming = new ArrayList<>();
+    for (int i = 0; i < all.size(); i++) {
+      if (Stems.shared(Stems.taken(asks), Stems.taken(all.get(i))) > 0) {
+        naming.add(i);
+      }
+    }
+    return naming.size() == 1 ? naming.get(0) : -1;
   }
 
   private static int most(List<String> all, java.util.function.ToIntFunction<String> of) {
@@ -178,7 +190,11 @@ class QuestionBankTest {
           double share = 1.0 / asked.answers().size();
           GUESSERS.forEach(
               (name, guess) -> {
-                boolean right = guess.apply(asked.asks(), asked.answers()) == asked.right();
+                int guessed = guess.apply(asked.asks(), asked.answers());
+                boolean right = guessed == asked.right();
+                if (guessed < 0) {
+                  return;
+                }
                 for (String group : List.of(routine.id(), "topic " + item.topic(), "all")) {
                   double[] sums =
                       told.computeIfAbsent(name, any -> new LinkedHashMap<>())

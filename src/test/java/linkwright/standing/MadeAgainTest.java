@@ -16,6 +16,7 @@ import linkwright.plan.Wishes;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
+import linkwright.standing.again.MadeAgain;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 

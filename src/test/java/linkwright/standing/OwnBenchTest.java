@@ -1,5 +1,6 @@
 package linkwright.standing;
 
+import linkwright.standing.reach.WhatIf;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.LinkedHashMap;

@@ -11,6 +11,8 @@ import linkwright.plan.Wishes;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
 import linkwright.routine.StepId;
+import linkwright.standing.again.Learnt;
+import linkwright.standing.again.MadeAgain;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 

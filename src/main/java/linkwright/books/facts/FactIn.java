@@ -106,6 +106,10 @@ final class FactIn {
 
   EntryId entry(String name) {
     String text = needed(name, Sort.ENTRY).map(raw -> text(name, raw)).orElse("");
+    return entry(name, text);
+  }
+
+  private EntryId entry(String name, String text) {
     return EntryId.parse(text)
         .orElseGet(() -> wrong(name, text, "the name of an entry, such as bench-7", NO_ENTRY));
   }
@@ -167,6 +171,14 @@ final class FactIn {
     return pieces;
   }
 
+  /** How many links of each size; none if the field is absent. */
+  Map<String, Integer> sizes(String name) {
+    return map(
+        name,
+        found(name, Sort.COUNTS_BY_NAME),
+        (key, raw) -> (int) whole(key, raw, MOST_COUNT));
+  }
+
   /** The stage of each kind of piece; none if the field is absent. */
   Map<PieceKind, Stage> someStages(String name) {
     Map<PieceKind, Stage> stages = new LinkedHashMap<>();
@@ -222,6 +234,13 @@ final class FactIn {
       return wrong(name, raw, "a list", List.of());
     }
     return list.stream().map(item -> text(name, item)).toList();
+  }
+
+  /** Entries by name; empty if the field is absent. */
+  Optional<List<EntryId>> someEntries(String name) {
+    return found(name, Sort.LIST)
+        .map(raw -> raw instanceof List<?> list ? list : wrong(name, raw, "a list", List.of()))
+        .map(list -> list.stream().map(item -> entry(name, text(name, item))).toList());
   }
 
   private <T> Map<String, T> map(

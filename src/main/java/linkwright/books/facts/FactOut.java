@@ -3,6 +3,7 @@ package linkwright.books.facts;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import linkwright.job.EntryId;
 import linkwright.routine.PieceKind;
@@ -54,6 +55,11 @@ final class FactOut {
     return someOf(name, counts);
   }
 
+  /** How many links of each size; absent where no size is said. */
+  FactOut sizes(String name, Map<String, Integer> sizes) {
+    return someOf(name, sizes);
+  }
+
   /** The stage of each kind of piece; absent when there are none. */
   FactOut someStages(String name, Map<PieceKind, Stage> stages) {
     Map<String, String> words = new LinkedHashMap<>();
@@ -99,6 +105,12 @@ final class FactOut {
 
   FactOut entry(String name, EntryId id) {
     fields.put(name, id.written());
+    return this;
+  }
+
+  /** Entries by name, absent where nothing is said of them, not even that there are none. */
+  FactOut someEntries(String name, Optional<List<EntryId>> ids) {
+    ids.ifPresent(known -> fields.put(name, known.stream().map(EntryId::written).toList()));
     return this;
   }
 

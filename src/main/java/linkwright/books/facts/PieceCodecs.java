@@ -18,8 +18,13 @@ final class PieceCodecs {
               "pieces-taken",
               Fact.PiecesTaken.class,
               (fact, out) ->
-                  out.pieces(fact.pieces()).stage("stage", fact.stage()).flag("redo", fact.redo()),
-              in -> new Fact.PiecesTaken(in.pieces(), in.stage("stage"), in.flag("redo"))),
+                  out.pieces(fact.pieces())
+                      .stage("stage", fact.stage())
+                      .flag("redo", fact.redo())
+                      .some("size", fact.size()),
+              in ->
+                  new Fact.PiecesTaken(
+                      in.pieces(), in.stage("stage"), in.flag("redo"), in.some("size"))),
           new FactCodec<>(
               "pieces-through",
               Fact.PiecesThrough.class,
@@ -27,10 +32,15 @@ final class PieceCodecs {
                   out.pieces(fact.pieces())
                       .stage("stage", fact.stage())
                       .flag("redo", fact.redo())
-                      .step(fact.step()),
+                      .step(fact.step())
+                      .sizes("sizes", fact.sizes()),
               in ->
                   new Fact.PiecesThrough(
-                      in.pieces(), in.stage("stage"), in.flag("redo"), in.step())),
+                      in.pieces(),
+                      in.stage("stage"),
+                      in.flag("redo"),
+                      in.step(),
+                      in.sizes("sizes"))),
           new FactCodec<>(
               "pieces-sent-back",
               Fact.PiecesSentBack.class,
@@ -41,7 +51,8 @@ final class PieceCodecs {
                       .stage("to", fact.to())
                       .flag("redo", fact.redo())
                       .text("reason", fact.reason())
-                      .some("again", AGAIN.word(fact.again())),
+                      .some("again", AGAIN.word(fact.again()))
+                      .some("size", fact.size()),
               in ->
                   new Fact.PiecesSentBack(
                       in.kind(),
@@ -50,7 +61,8 @@ final class PieceCodecs {
                       in.stage("to"),
                       in.flag("redo"),
                       in.text("reason"),
-                      in.word("again", AGAIN, true))),
+                      in.word("again", AGAIN, true),
+                      in.some("size"))),
           new FactCodec<>(
               "pieces-scrapped",
               Fact.PiecesScrapped.class,
@@ -59,14 +71,16 @@ final class PieceCodecs {
                       .whole("count", fact.count())
                       .stage("stage", fact.stage())
                       .flag("redo", fact.redo())
-                      .text("reason", fact.reason()),
+                      .text("reason", fact.reason())
+                      .some("size", fact.size()),
               in ->
                   new Fact.PiecesScrapped(
                       in.kind(),
                       in.count("count"),
                       in.stage("stage"),
                       in.flag("redo"),
-                      in.text("reason"))),
+                      in.text("reason"),
+                      in.some("size"))),
           new FactCodec<>(
               "joints-checked",
               BenchFact.JointsChecked.class,
@@ -104,10 +118,15 @@ final class PieceCodecs {
                   out.kind(fact.piece())
                       .stage("stage", fact.stage())
                       .raised("redo", fact.redo())
-                      .text("place", fact.place()),
+                      .text("place", fact.place())
+                      .some("size", fact.size()),
               in ->
                   new BenchFact.PilePlaced(
-                      in.kind(), in.stage("stage"), in.raised("redo"), in.text("place"))),
+                      in.kind(),
+                      in.stage("stage"),
+                      in.raised("redo"),
+                      in.text("place"),
+                      in.some("size"))),
           new FactCodec<>(
               "redo-planned",
               BenchFact.RedoPlanned.class,
@@ -124,8 +143,11 @@ final class PieceCodecs {
               (fact, out) ->
                   out.kind(fact.piece())
                       .whole("count", fact.count())
-                      .decimal("each-mm", fact.eachMm()),
-              in -> new Fact.WireCut(in.kind(), in.count("count"), in.decimal("each-mm"))),
+                      .decimal("each-mm", fact.eachMm())
+                      .some("size", fact.size()),
+              in ->
+                  new Fact.WireCut(
+                      in.kind(), in.count("count"), in.decimal("each-mm"), in.some("size"))),
           new FactCodec<>(
               "wire-added",
               Fact.WireAdded.class,

@@ -81,10 +81,14 @@ final class SittingCodecs {
               (fact, out) ->
                   out.text("state", HOT_WORK.word(fact.state()))
                       .someStep(fact.step())
-                      .some("statement", fact.statement()),
+                      .some("statement", fact.statement())
+                      .someEntries("answers", fact.answers()),
               in ->
                   new BenchFact.HotWorkSaid(
-                      in.word("state", HOT_WORK, false), in.someStep(), in.some("statement"))),
+                      in.word("state", HOT_WORK, false),
+                      in.someStep(),
+                      in.some("statement"),
+                      in.someEntries("answers"))),
           new FactCodec<>(
               "watch-ended",
               BenchFact.WatchEnded.class,
@@ -100,7 +104,9 @@ final class SittingCodecs {
                       .someStep(fact.step())
                       .someCounts("pieces", fact.pieces())
                       .someCounts("redo", fact.redo())
-                      .someStages("stages", fact.stages()),
+                      .someStages("stages", fact.stages())
+                      .sizes("sizes", fact.sizes())
+                      .sizes("redo-sizes", fact.redoSizes()),
               in ->
                   new Fact.TimerStarted(
                       in.text("name"),
@@ -109,7 +115,9 @@ final class SittingCodecs {
                       in.someStep(),
                       in.someCounted("pieces"),
                       in.someCounted("redo"),
-                      in.someStages("stages"))),
+                      in.someStages("stages"),
+                      in.sizes("sizes"),
+                      in.sizes("redo-sizes"))),
           new FactCodec<>(
               "timer-answered",
               Fact.TimerAnswered.class,

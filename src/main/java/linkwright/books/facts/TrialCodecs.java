@@ -38,8 +38,13 @@ final class TrialCodecs {
           new FactCodec<>(
               "sample-chosen",
               Fact.SampleChosen.class,
-              (fact, out) -> out.entry("piece", fact.piece()).flag("first-link", fact.firstLink()),
-              in -> new Fact.SampleChosen(in.entry("piece"), in.flag("first-link"))),
+              (fact, out) ->
+                  out.entry("piece", fact.piece())
+                      .flag("first-link", fact.firstLink())
+                      .some("size", fact.size()),
+              in ->
+                  new Fact.SampleChosen(
+                      in.entry("piece"), in.flag("first-link"), in.some("size"))),
           new FactCodec<>(
               "trial-measured",
               Fact.TrialMeasured.class,
@@ -63,8 +68,8 @@ final class TrialCodecs {
           new FactCodec<>(
               "trial-chosen",
               Fact.TrialChosen.class,
-              (fact, out) -> out.entry("trial", fact.trial()),
-              in -> new Fact.TrialChosen(in.entry("trial"))));
+              (fact, out) -> out.entry("trial", fact.trial()).sizes("sizes", fact.sizes()),
+              in -> new Fact.TrialChosen(in.entry("trial"), in.sizes("sizes"))));
 
   private TrialCodecs() {}
 }

@@ -15,9 +15,9 @@ import linkwright.plan.WireToOrder;
 import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
 import linkwright.standing.Closing;
-import linkwright.standing.MadeAgain;
 import linkwright.standing.Quote;
 import linkwright.standing.Standing;
+import linkwright.standing.again.MadeAgain;
 
 /**
  * What a chain made again comes to: the counts, what to order, the time and money of the first

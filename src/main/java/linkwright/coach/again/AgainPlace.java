@@ -27,8 +27,8 @@ import linkwright.quantity.UnitStyle;
 import linkwright.routine.Routine;
 import linkwright.standing.Handbook;
 import linkwright.standing.JobPrices;
-import linkwright.standing.MadeAgain;
 import linkwright.standing.Standing;
+import linkwright.standing.again.MadeAgain;
 
 /** Makes the job that is open again, as a new one: only what may differ is asked. */
 public final class AgainPlace implements Place {
@@ -119,6 +119,11 @@ public final class AgainPlace implements Place {
                 JobPrices.of(model.job().orElseThrow().state(), model.handbook()))
             .of(again, standing);
     return Content.of("made again", new Beside(List.of(new Fields(held.open())), comes));
+  }
+
+  @Override
+  public List<Act> allActs() {
+    return List.of(Act.KEEP);
   }
 
   @Override

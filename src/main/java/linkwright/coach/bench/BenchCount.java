@@ -16,12 +16,14 @@ import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.job.OnWay;
 import linkwright.job.Pile;
+import linkwright.plan.LinksOfSize;
 import linkwright.routine.Counts;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
 import linkwright.routine.StepId;
 import linkwright.standing.Standing;
 import linkwright.standing.StillToDo;
+import linkwright.standing.sizes.SizeAtBench;
 
 /** Counting at the bench: pieces come through, blanks are cut, pieces are taken in hand. */
 final class BenchCount {
@@ -125,10 +127,10 @@ final class BenchCount {
   /** More than the wire on hand gives, or than twice what lacks: asked before it is entered. */
   private static Optional<String> outOfReason(Model model, AtBench at, int count) {
     Standing standing = model.job().orElseThrow().standing();
-    StillToDo left = standing.left().get(at.piece());
-    if (left == null) {
+    if (at.left(model.job().orElseThrow()).isEmpty()) {
       return Optional.empty();
     }
+    StillToDo left = at.left(model.job().orElseThrow()).get();
     int toCut = left.toCutOrAsMany();
     boolean wire = standing.wireKnown() && count > left.canCut();
     if (!wire && count <= 2 * Math.max(toCut, FEW)) {
@@ -146,20 +148,35 @@ final class BenchCount {
   private static Turn cut(Model model, AtBench at, int count) {
     OpenJob job = model.job().orElseThrow();
     Standing standing = job.standing();
-    double each = standing.eachMm().getOrDefault(at.piece(), 0.0);
-    Fact cut = new Fact.WireCut(at.piece(), count, each);
+    Fact cut = new Fact.WireCut(at.piece(), count, eachMm(standing, at), at.size());
     String missing =
         ShortageWords.after(
             standing, job.standingWith(cut, model.now(), model.handbook()), at.piece(), count);
     return Turn.keep(missing.isEmpty() ? model : model.trouble(missing), cut);
   }
 
+  /** Wire that one of what is counted takes, kerf included, mm. */
+  static double eachMm(Standing standing, AtBench at) {
+    return sizeOf(standing, at)
+        .map(size -> size.eachMm(standing.counted().plan().orElseThrow().wish()))
+        .orElseGet(() -> standing.eachMm().getOrDefault(at.piece(), 0.0));
+  }
+
+  /** The link that is counted, where the chain has several sizes. */
+  static Optional<LinksOfSize> sizeOf(Standing standing, AtBench at) {
+    return standing.counted().plan().stream()
+        .flatMap(plan -> plan.sizes().stream())
+        .filter(size -> !at.size().isEmpty() && size.name().equals(at.size()))
+        .findFirst();
+  }
+
   /** Whether no further blank is needed; a number typed cuts more all the same. */
   static boolean enoughAreCut(Model model, AtBench at) {
-    StillToDo left = model.job().orElseThrow().standing().left().get(at.piece());
-    if (left == null || at.through() == 0) {
+    Optional<StillToDo> known = at.left(model.job().orElseThrow());
+    if (known.isEmpty() || at.pile().atOrPast(at.stage()) == 0) {
       return false;
     }
+    StillToDo left = known.get();
     return left.toCut().isPresent()
         ? left.toCut().getAsInt() == 0
         : left.good() + left.inWork() >= left.wanted();
@@ -179,16 +196,24 @@ final class BenchCount {
                 && fact instanceof Fact.TimerAnswered answered
                 && wait.staysIn(answered.timer()));
     StepId step = at.step().id();
-    Map<Stage, Map<PieceKind, Integer>> fresh = new LinkedHashMap<>();
-    out.forEach(
-        (way, count) -> {
-          if (way.redo()) {
-            facts.add(new Fact.PiecesThrough(Map.of(way.piece(), count), way.to(), true, step));
-          } else {
-            put(fresh, way.to(), way.piece(), count);
-          }
-        });
-    fresh.forEach((stage, pieces) -> facts.add(new Fact.PiecesThrough(pieces, stage, false, step)));
+    for (boolean redo : List.of(true, false)) {
+      Map<Stage, Map<PieceKind, Integer>> going = new LinkedHashMap<>();
+      Map<Stage, Map<String, Integer>> sizes = new LinkedHashMap<>();
+      out.forEach(
+          (way, count) -> {
+            if (way.redo() == redo) {
+              add(going, way.to(), way.piece(), count);
+              if (!way.size().isEmpty()) {
+                add(sizes, way.to(), way.size(), count);
+              }
+            }
+          });
+      going.forEach(
+          (stage, pieces) ->
+              facts.add(
+                  new Fact.PiecesThrough(
+                      pieces, stage, redo, step, sizes.getOrDefault(stage, Map.of()))));
+    }
     return Turn.keep(model, facts);
   }
 
@@ -196,17 +221,32 @@ final class BenchCount {
   private static List<Fact> moved(Model model, AtBench at, int count, boolean redo) {
     Map<Stage, Map<PieceKind, Integer>> fresh = new LinkedHashMap<>();
     if (!redo) {
-      put(fresh, at.stage(), at.piece(), count);
+      add(fresh, at.stage(), at.piece(), count);
     }
     along(model, at, count)
-        .forEach((piece, going) -> put(fresh, at.step().stage().get(piece), piece, going));
+        .forEach((piece, going) -> add(fresh, at.step().stage().get(piece), piece, going));
     List<Fact> facts = new ArrayList<>();
     StepId step = at.step().id();
     if (redo) {
-      facts.add(new Fact.PiecesThrough(Map.of(at.piece(), count), at.stage(), true, step));
+      Map<String, Integer> sizes = at.size().isEmpty() ? Map.of() : Map.of(at.size(), count);
+      facts.add(new Fact.PiecesThrough(Map.of(at.piece(), count), at.stage(), true, step, sizes));
     }
-    fresh.forEach((stage, pieces) -> facts.add(new Fact.PiecesThrough(pieces, stage, false, step)));
+    fresh.forEach(
+        (stage, pieces) ->
+            facts.add(
+                new Fact.PiecesThrough(pieces, stage, false, step, sizes(model, at, stage, pieces))));
     return facts;
+  }
+
+  /** Of which sizes the links are that go on: the one that is counted, else as in the chain. */
+  private static Map<String, Integer> sizes(
+      Model model, AtBench at, Stage stage, Map<PieceKind, Integer> pieces) {
+    int links = pieces.getOrDefault(PieceKind.LINK, 0);
+    return links == 0
+        ? Map.of()
+        : at.size().isEmpty()
+            ? SizeAtBench.inOrder(model.job().orElseThrow().state(), model.job().orElseThrow().standing(), stage, links)
+            : Map.of(at.size(), links);
   }
 
   /** Pieces of other kinds than the counted one that go through together here. */
@@ -215,9 +255,9 @@ final class BenchCount {
     return batch ? along(model, at, 0) : Map.of();
   }
 
-  private static void put(
-      Map<Stage, Map<PieceKind, Integer>> byStage, Stage stage, PieceKind piece, int count) {
-    byStage.computeIfAbsent(stage, any -> new LinkedHashMap<>()).put(piece, count);
+  private static <K> void add(
+      Map<Stage, Map<K, Integer>> byStage, Stage stage, K what, int count) {
+    byStage.computeIfAbsent(stage, any -> new LinkedHashMap<>()).merge(what, count, Integer::sum);
   }
 
   private static Map<PieceKind, Integer> along(Model model, AtBench at, int count) {
@@ -260,6 +300,28 @@ final class BenchCount {
     }
     Model shown = model.with(BenchScreens.plain(BenchPlace.screen(model)));
     return Turn.keep(
-        shown, new Fact.PiecesTaken(Map.of(at.piece(), Math.min(count, there)), at.stage(), redo));
+        shown,
+        new Fact.PiecesTaken(
+            Map.of(at.piece(), Math.min(count, there)), at.stage(), redo, at.size()));
+  }
+
+  private static List<String> sizes(Model model, AtBench at) {
+    return SizeAtBench.choices(model.job().orElseThrow().state(), model.job().orElseThrow().standing(), at.piece(), at.stage());
+  }
+
+  /** Whether links of another size than the one that is counted can be counted here. */
+  static boolean canTakeOtherSize(Model model, AtBench at) {
+    return !at.together() && sizes(model, at).stream().anyMatch(size -> !size.equals(at.size()));
+  }
+
+  /** The next size of link of those that can be counted here. */
+  static Turn otherSize(Model model, AtBench at) {
+    List<String> sizes = sizes(model, at);
+    String next = sizes.get((sizes.indexOf(at.size()) + 1) % sizes.size());
+    Pile pile = model.job().orElseThrow().state().piles().of(at.piece(), next);
+    boolean redo = pile.waitingFor(at.stage()) == 0 && pile.redoAt(at.stage()) > 0;
+    return Turn.keep(
+        model.with(BenchScreens.plain(BenchPlace.screen(model))),
+        new Fact.PiecesTaken(Map.of(at.piece(), 1), at.stage(), redo, next));
   }
 }

@@ -6,11 +6,13 @@ import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.keys.Key;
+import linkwright.job.Again;
 import linkwright.job.Fact;
 import linkwright.quantity.Count;
 import linkwright.routine.Remedy;
 import linkwright.routine.Stage;
 import linkwright.routine.Then;
+import linkwright.standing.sizes.SizeAtBench;
 
 /** What went wrong with pieces: asked for once, entered, and its remedy shown at once. */
 final class BenchFault {
@@ -23,6 +25,11 @@ final class BenchFault {
   static Turn ask(Model model, AtBench at, boolean scrap, int count) {
     if (!at.counts() || (at.begins() && (!scrap || at.failable() == 0))) {
       return Turn.to(model.told("Nothing has come so far that it could fail here."));
+    }
+    if (at.size().isEmpty()
+        && SizeAtBench.choices(model.job().orElseThrow().state(), model.job().orElseThrow().standing(), at.piece(), at.failsAt()).size() > 1) {
+      return Turn.to(
+          model.trouble("Which size of link is it? {do:other-size} says so, and then this again."));
     }
     if (count > at.failable()) {
       return Turn.to(
@@ -76,14 +83,21 @@ final class BenchFault {
     Fact fact =
         why.scrap()
             ? new Fact.PiecesScrapped(
-                at.piece(), why.count(), at.failsAt(), !at.begins() && at.fromRedo(), reason)
+                at.piece(),
+                why.count(),
+                at.failsAt(),
+                !at.begins() && at.fromRedo(),
+                reason,
+                at.size())
             : new Fact.PiecesSentBack(
                 at.piece(),
                 why.count(),
                 at.stage(),
                 remedy.backTo().equals(Stage.NONE) ? at.usualRedoStage() : remedy.backTo(),
                 at.fromRedo(),
-                reason);
+                reason,
+                Again.NOT_SAID,
+                at.size());
     Model told =
         why.scrap() ? ScrapWords.of(model, at, fact).map(model::told).orElse(model) : model;
     return Turn.keep(told.with(BenchScreens.remedy(BenchPlace.screen(model), remedy)), fact);

@@ -1,5 +1,6 @@
 package linkwright.coach.bench;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import linkwright.coach.kernel.AtBench;
@@ -49,6 +50,8 @@ final class BenchHot {
   static Turn said(Model model, AtBench at, Act act) {
     HotWorkState state = act == Act.LIT ? HotWorkState.LIT : HotWorkState.HOT;
     String told = act == Act.LIT ? "Hot work is open." : "Hot work is open: kiln or hotplate on.";
-    return Turn.keep(model.told(told), new BenchFact.HotWorkSaid(state, at.step().id(), ""));
+    return Turn.keep(
+        model.told(told),
+        new BenchFact.HotWorkSaid(state, at.step().id(), "", Optional.of(List.of())));
   }
 }

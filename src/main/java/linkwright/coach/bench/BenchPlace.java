@@ -46,6 +46,11 @@ public final class BenchPlace implements Place {
   private static final Set<Act> FLAME = Set.of(Act.LIT, Act.HOT_ON);
 
   @Override
+  public List<Act> allActs() {
+    return BenchActs.ALL;
+  }
+
+  @Override
   public List<Act> acts(Model model) {
     BenchHeld screen = screen(model);
     if (BenchSitting.away(model)) {
@@ -128,6 +133,9 @@ public final class BenchPlace implements Place {
     }
     if (at.counts() && at.begins() && at.failable() > 0) {
       acts.add(Act.SCRAP);
+    }
+    if (BenchCount.canTakeOtherSize(model, at)) {
+      acts.add(Act.OTHER_SIZE);
     }
     if (!at.timed().isEmpty() && !FLAME.contains(common)) {
       acts.add(Act.WAIT);
@@ -255,6 +263,7 @@ public final class BenchPlace implements Place {
       case ALL -> BenchCount.through(model, at, Math.max(1, at.available()));
       case REDO -> BenchFault.ask(model, at, false, number(screen).orElse(1));
       case SCRAP -> BenchFault.ask(model, at, true, number(screen).orElse(1));
+      case OTHER_SIZE -> BenchCount.otherSize(model, at);
       case TAKE -> BenchCount.take(model, at, number(screen).orElse(1));
       case PASS_ON ->
           screen.ask() instanceof BenchAsk.Passing asked

@@ -9,6 +9,7 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.Undo;
 import linkwright.coach.keys.Act;
+import linkwright.job.Again;
 import linkwright.job.Fact;
 
 /** The key of the common act was held: the piece just counted is offered to be redone. */
@@ -51,7 +52,14 @@ final class HeldKey {
     List<Fact> facts = new ArrayList<>(Undo.lastAtBench(model));
     facts.add(
         new Fact.PiecesSentBack(
-            at.piece(), 1, at.stage(), at.usualRedoStage(), last.get().redo(), "other"));
+            at.piece(),
+            1,
+            at.stage(),
+            at.usualRedoStage(),
+            last.get().redo(),
+            "other",
+            Again.NOT_SAID,
+            last.get().sizes().keySet().stream().findFirst().orElse("")));
     return Turn.keep(shown.told("1 " + at.piece() + " is to be redone."), facts);
   }
 }

@@ -44,6 +44,6 @@ final class ScrapWords {
   }
 
   private static Optional<StillToDo> left(OpenJob job, AtBench at) {
-    return Optional.ofNullable(job.standing().left().get(at.piece()));
+    return at.left(job);
   }
 }

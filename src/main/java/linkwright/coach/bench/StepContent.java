@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import linkwright.coach.content.Beside;
 import linkwright.coach.content.Emphasis;
 import linkwright.coach.content.Figure;
@@ -34,7 +33,9 @@ import linkwright.routine.Remedy;
 import linkwright.routine.RoutinePart;
 import linkwright.routine.Stage;
 import linkwright.routine.Step;
+import linkwright.standing.Standing;
 import linkwright.standing.StillToDo;
+import linkwright.standing.sizes.SizeAtBench;
 
 /** A step that is open: its count or wait as the figure, its piles, then do, look for, mind. */
 final class StepContent {
@@ -66,14 +67,14 @@ final class StepContent {
       return BenchContent.figure(model, own.get(), ": due");
     }
     String number = at.through() + "/" + wanted(model, at);
-    return new Figure(number, at.piece().many() + " " + at.stage(), Emphasis.NOW);
+    return new Figure(number, at.counted(2) + " " + at.stage(), Emphasis.NOW);
   }
 
   static int wanted(Model model, AtBench at) {
-    StillToDo left = model.job().orElseThrow().standing().left().get(at.piece());
-    int wanted = left == null ? 0 : left.wanted();
-    if (at.begins() && left != null) {
-      wanted = at.through() + left.toCut().orElse(0);
+    Optional<StillToDo> left = at.left(model.job().orElseThrow());
+    int wanted = left.map(StillToDo::wanted).orElse(0);
+    if (at.begins() && left.isPresent()) {
+      wanted = at.through() + left.get().toCut().orElse(0);
     }
     return Math.max(wanted, at.through());
   }
@@ -86,14 +87,31 @@ final class StepContent {
       rows.add(Row.of("redo", "" + at.redo()).remark(reasons(at)));
     }
     inWaits(model, at).ifPresent(rows::add);
-    rows.add(Row.of("through", "" + at.through()));
-    StillToDo left = model.job().orElseThrow().standing().left().get(at.piece());
-    if (left != null) {
-      String over = left.over() > 0 ? ", " + left.over() + " over" : "";
-      rows.add(Row.of("good", left.goodForChain() + " of " + left.wanted() + over));
-    }
+    rows.add(Row.of("through", "" + at.through()).remark(others(model, at)));
+    at.left(model.job().orElseThrow())
+        .ifPresent(
+            left -> {
+              String over = left.over() > 0 ? ", " + left.over() + " over" : "";
+              rows.add(Row.of("good", left.goodForChain() + " of " + left.wanted() + over));
+            });
     rows.add(Row.of("scrap", "" + at.pile().scrapped()));
     return rows;
+  }
+
+  /** What waits here of the sizes that are not counted now; empty if nothing does. */
+  private static String others(Model model, AtBench at) {
+    OpenJob job = model.job().orElseThrow();
+    return at.begins() || at.together()
+        ? ""
+        : SizeAtBench.choices(job.state(), job.standing(), at.piece(), at.stage()).stream()
+            .filter(size -> !size.equals(at.size()))
+            .map(size -> waiting(job.state().piles().of(at.piece(), size), at, size))
+            .collect(Collectors.joining(", "));
+  }
+
+  private static String waiting(Pile pile, AtBench at, String size) {
+    int waits = pile.waitingFor(at.stage()) + pile.redoAt(at.stage());
+    return waits + " " + (size.isEmpty() ? "of no said size" : size) + " wait too";
   }
 
   private static Optional<Row> first(Model model, BenchHeld held, AtBench at) {
@@ -144,32 +162,32 @@ final class StepContent {
   }
 
   private static Optional<Row> each(Model model, AtBench at) {
-    double each = model.job().orElseThrow().standing().eachMm().getOrDefault(at.piece(), 0.0);
+    Standing standing = model.job().orElseThrow().standing();
+    double each = BenchCount.eachMm(standing, at);
     if (!(each > 0)) {
       return Optional.empty();
     }
     UnitStyle units = model.settings().units();
-    Optional<Plan> plan = model.job().orElseThrow().standing().counted().plan();
+    Optional<Plan> plan = standing.counted().plan();
     if (plan.isPresent() && at.piece().equals(PieceKind.LINK)) {
-      StillToDo links = model.job().orElseThrow().standing().left().get(PieceKind.LINK);
-      LinksOfSize size = plan.get().next(links.toCutOrAsMany());
+      StillToDo links = standing.left().get(PieceKind.LINK);
+      LinksOfSize size = BenchCount.sizeOf(standing, at).orElse(plan.get().sizes().get(0));
       double blank = size.link().blankMm();
       // What the stop is set to stands first; the kerf is wire, not blank.
       String taken = each > blank ? "takes " + units.length(each) : "";
       return Optional.of(
           plan.get().sized()
               ? Row.of(size.name() + " blank", units.length(blank))
-                  .remark(bySize(plan.get(), links.toCutOrAsMany()))
+                  .remark(bySize(links))
               : Row.of("blank", units.length(blank)).remark(taken));
     }
     return Optional.of(Row.of("each", units.length(each) + " of wire"));
   }
 
   /** What is still to cut of each size, in the order in which they are cut. */
-  private static String bySize(Plan plan, int toCut) {
-    List<Integer> left = plan.bySize(toCut);
-    return IntStream.range(0, left.size())
-        .mapToObj(i -> left.get(i) + " " + plan.sizes().get(i).name())
+  private static String bySize(StillToDo links) {
+    return links.sizes().stream()
+        .map(size -> size.toCutOrAsMany() + " " + size.name())
         .collect(Collectors.joining(", ", "", " to cut"));
   }
 

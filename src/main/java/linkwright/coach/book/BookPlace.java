@@ -33,6 +33,23 @@ public final class BookPlace implements Place {
   private static final int AROUND = 11;
 
   @Override
+  public List<Act> allActs() {
+    return List.of(
+        Act.NOTE,
+        Act.STRIKE,
+        Act.SEARCH,
+        Act.ACCEPT,
+        Act.SHOW_ALL,
+        Act.UP,
+        Act.DOWN,
+        Act.NEWEST,
+        Act.OLDEST,
+        Act.TO_BENCH,
+        Act.MORE,
+        Act.LESS);
+  }
+
+  @Override
   public List<Act> acts(Model model) {
     List<Act> acts = new ArrayList<>(List.of(Act.NOTE));
     if (!model.job().map(OpenJob::doubtful).orElse(List.of()).isEmpty()) {

@@ -42,6 +42,11 @@ public final class CardPlace implements Place {
   }
 
   @Override
+  public List<Act> allActs() {
+    return List.of(Act.WRITE_CARD, Act.TO_WEIGH_IN, Act.TO_BENCH, Act.MORE, Act.LESS);
+  }
+
+  @Override
   public List<Act> acts(Model model) {
     List<Act> acts = new ArrayList<>(List.of(Act.WRITE_CARD, Act.TO_WEIGH_IN, Act.TO_BENCH));
     return Turning.with(acts, model, content(model));

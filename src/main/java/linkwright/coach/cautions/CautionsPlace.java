@@ -21,6 +21,12 @@ public final class CautionsPlace implements Place {
   }
 
   @Override
+  public List<Act> allActs() {
+    return List.of(
+        Act.OPEN_CARD, Act.UP, Act.DOWN, Act.SEARCH, Act.TO_BENCH, Act.TO_TRAY, Act.MORE, Act.LESS);
+  }
+
+  @Override
   public List<Act> acts(Model model) {
     List<Act> acts = new ArrayList<>(List.of(Act.OPEN_CARD, Act.UP, Act.DOWN, Act.SEARCH));
     if (model.held() instanceof CautionsHeld screen && screen.open() && parts(model) > 1) {

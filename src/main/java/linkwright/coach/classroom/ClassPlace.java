@@ -57,6 +57,11 @@ public final class ClassPlace implements Place {
   }
 
   @Override
+  public List<Act> allActs() {
+    return List.of(Act.CHOOSE, Act.UP, Act.DOWN, Act.TO_LESSON, Act.TO_TRAY, Act.MORE, Act.LESS);
+  }
+
+  @Override
   public List<Act> acts(Model model) {
     List<Act> acts = new ArrayList<>();
     if (!seats(model).isEmpty()) {

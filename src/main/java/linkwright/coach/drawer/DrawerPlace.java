@@ -51,6 +51,20 @@ public final class DrawerPlace implements Place {
   }
 
   @Override
+  public List<Act> allActs() {
+    return List.of(
+        Act.LOT_CAME,
+        Act.LOT_COUNTED,
+        Act.DRAW,
+        Act.UP,
+        Act.DOWN,
+        Act.TO_EXCHANGE,
+        Act.TO_TRAY,
+        Act.MORE,
+        Act.LESS);
+  }
+
+  @Override
   public List<Act> acts(Model model) {
     List<Act> acts = new ArrayList<>(List.of(Act.LOT_CAME));
     if (!drawer(model).lots().isEmpty()) {

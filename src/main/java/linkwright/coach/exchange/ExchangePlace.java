@@ -79,6 +79,11 @@ public final class ExchangePlace implements Place {
   }
 
   @Override
+  public List<Act> allActs() {
+    return List.of(Act.WRITE_OUT, Act.TAKE_ROWS, Act.TO_BENCH, Act.TO_TRAY, Act.MORE, Act.LESS);
+  }
+
+  @Override
   public List<Act> acts(Model model) {
     List<Act> acts = new ArrayList<>(List.of(Act.WRITE_OUT, Act.TAKE_ROWS));
     acts.add(model.job().isPresent() ? Act.TO_BENCH : Act.TO_TRAY);

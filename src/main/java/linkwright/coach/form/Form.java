@@ -31,45 +31,61 @@ public record Form(
     boolean explained) {
   /** What a confirmed form does; the screen that opened it knows. */
   public enum Purpose {
-    PLAN,
+    PLAN("the plan"),
     NEW_JOB,
-    MAKE_AGAIN,
+    MAKE_AGAIN("the job made again"),
     OWN_BENCH,
     VARIANTS,
     WHAT_THERE_IS,
-    CARD,
+    CARD("the job card"),
     WRITE_OUT,
     TAKE_ROWS,
     LOT_CAME,
     LOT_COUNTED,
     DRAW_LOT,
-    TAKE_SOLDER,
-    RETURN_WIRE,
-    TEST_PIECE,
-    TRIAL_LENGTH,
-    ADD_WIRE,
-    CUT_WIRE,
-    DISCARD_WIRE,
+    TAKE_SOLDER("solder taken"),
+    RETURN_WIRE("wire back into the drawer"),
+    TEST_PIECE("a test piece"),
+    TRIAL_LENGTH("a trial length"),
+    ADD_WIRE("wire that came"),
+    CUT_WIRE("wire that was cut"),
+    DISCARD_WIRE("wire that is lost"),
     DRAW_DOWN,
-    PILE,
-    NOTE,
-    STRIKE,
+    PILE("where a piece lies"),
+    NOTE("a note"),
+    STRIKE("why a line is struck"),
     SEARCH,
-    JOINTS,
-    TIMER,
-    END_WAIT,
+    JOINTS("joints"),
+    TIMER("a timer"),
+    END_WAIT("why a wait ended"),
     PERSON,
     NEW_STUDENT,
     SIGN_STEP,
     STUDY_PIECE,
     SET_PRACTICE,
-    WEIGH_IN,
-    WEIGH_OUT,
-    PRICES,
-    HOURS,
-    CLOSE,
+    WEIGH_IN("the weighing in"),
+    WEIGH_OUT("the weighing out"),
+    PRICES("prices"),
+    HOURS("hours put right"),
+    CLOSE("the closing"),
     RECKON,
-    SETTINGS
+    SETTINGS;
+
+    private final String waits;
+
+    /** A form in which nothing waits: what is typed there is kept or gone. */
+    Purpose() {
+      this("");
+    }
+
+    Purpose(String waits) {
+      this.waits = waits;
+    }
+
+    /** What is typed in it and not entered, as one would say it; empty if nothing waits there. */
+    public String waits() {
+      return waits;
+    }
   }
 
   public Form {

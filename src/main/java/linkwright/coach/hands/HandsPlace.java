@@ -31,6 +31,12 @@ public final class HandsPlace implements Place {
   }
 
   @Override
+  public List<Act> allActs() {
+    return List.of(
+        Act.LEAVE_OUT, Act.UP, Act.DOWN, Act.TO_EXCHANGE, Act.TO_TRAY, Act.MORE, Act.LESS);
+  }
+
+  @Override
   public List<Act> acts(Model model) {
     return Turning.with(
         List.of(Act.LEAVE_OUT, Act.UP, Act.DOWN, Act.TO_EXCHANGE, Act.TO_TRAY),

@@ -18,6 +18,7 @@ import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.keys.Act;
+import linkwright.job.Again;
 import linkwright.job.BenchFact;
 import linkwright.job.Fact;
 import linkwright.quantity.Count;
@@ -87,6 +88,11 @@ public final class JointsPlace implements Place {
     reasons.removeIf(String::isEmpty);
     reasons.add("other");
     return reasons;
+  }
+
+  @Override
+  public List<Act> allActs() {
+    return List.of(Act.KEEP);
   }
 
   @Override
@@ -211,13 +217,26 @@ public final class JointsPlace implements Place {
               .map(Remedy::backTo)
               .findFirst()
               .orElse(at.usualRedoStage());
-      facts.add(new Fact.PiecesSentBack(at.piece(), on, at.stage(), back, at.fromRedo(), reason));
+      facts.add(
+          new Fact.PiecesSentBack(
+              at.piece(),
+              on,
+              at.stage(),
+              back,
+              at.fromRedo(),
+              reason,
+              Again.NOT_SAID,
+              at.size()));
     }
     int good = joints.good(on);
     if (good > 0) {
       facts.add(
           new Fact.PiecesThrough(
-              Map.of(at.piece(), good), at.stage(), at.fromRedo(), at.step().id()));
+              Map.of(at.piece(), good),
+              at.stage(),
+              at.fromRedo(),
+              at.step().id(),
+              at.size().isEmpty() ? Map.of() : Map.of(at.size(), good)));
     }
     return facts;
   }

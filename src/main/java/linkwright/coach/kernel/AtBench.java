@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import linkwright.job.Fact;
 import linkwright.job.InHand;
 import linkwright.job.JobState;
+import linkwright.job.LinkSizes;
 import linkwright.job.OnWay;
 import linkwright.job.Pile;
 import linkwright.job.TimerRun;
@@ -22,6 +23,7 @@ import linkwright.routine.Step;
 import linkwright.routine.Wait;
 import linkwright.routine.WaitEnds;
 import linkwright.standing.StillToDo;
+import linkwright.standing.sizes.SizeAtBench;
 
 /**
  * The step that is open at the bench and the pieces that belong to it; read by the bench's update
@@ -32,12 +34,13 @@ import linkwright.standing.StillToDo;
  * @param number its place in the routine, from 1
  * @param piece the kind of piece it counts; none if it counts nothing
  * @param stage the stage that piece reaches here; none if it counts nothing
- * @param pile the pile of that kind
+ * @param size which size of link is counted; empty where links are alike or all go together
+ * @param pile the pile of that kind and size
  * @param waiting pieces that wait for this stage
  * @param redo pieces to be done again here
  * @param fromRedo whether what is in hand comes from the redo pile
  * @param inHand how many are in hand
- * @param wanted pieces of that kind that the chain takes; 0 if that is not known
+ * @param wanted pieces of that kind and size that the chain takes; 0 if that is not known
  */
 public record AtBench(
     Routine routine,
@@ -45,6 +48,7 @@ public record AtBench(
     int number,
     PieceKind piece,
     Stage stage,
+    String size,
     Pile pile,
     int waiting,
     int redo,
@@ -82,12 +86,14 @@ public record AtBench(
     JobState state = job.state();
     PieceKind piece = step.stage().keySet().stream().findFirst().orElse(PieceKind.NONE);
     Stage stage = step.stage().getOrDefault(piece, Stage.NONE);
-    Pile pile = state.piles().of(piece);
+    boolean batch = step.counts() == Counts.BATCH && !state.piles().of(piece).begins(stage);
+    String size = batch ? LinkSizes.UNSAID : SizeAtBench.of(state, job.standing(), piece, stage);
+    Pile pile = size.isEmpty() ? state.piles().of(piece) : state.piles().of(piece, size);
     int waiting = pile.waitingFor(stage);
     int redo = pile.redoAt(stage);
     InHand hand = state.piles().hand();
     int held = hand.holds(piece, stage);
-    int wanted = wanted(job, piece);
+    int wanted = left(job, piece, size).map(StillToDo::wanted).orElse(0);
     boolean newOnes = waiting > 0 && !pile.chainHas(stage, wanted);
     boolean fromRedo =
         (held > 0 && (hand.redo() ? redo : waiting) > 0) ? hand.redo() : (!newOnes && redo > 0);
@@ -99,6 +105,7 @@ public record AtBench(
         routine.steps().indexOf(step) + 1,
         piece,
         stage,
+        size,
         pile,
         waiting,
         redo,
@@ -107,9 +114,18 @@ public record AtBench(
         wanted);
   }
 
-  private static int wanted(OpenJob job, PieceKind piece) {
-    StillToDo left = job.standing().left().get(piece);
-    return left == null ? 0 : left.wanted();
+  private static Optional<StillToDo> left(OpenJob job, PieceKind piece, String size) {
+    return Optional.ofNullable(job.standing().left().get(piece)).map(all -> all.of(size));
+  }
+
+  /** What is still to do of the kind and size that is counted here. */
+  public Optional<StillToDo> left(OpenJob job) {
+    return left(job, piece, size);
+  }
+
+  /** What is counted, in a word for one or several: {@code long links}. */
+  public String counted(int count) {
+    return size.isEmpty() ? piece.word(count) : size + " " + piece.word(count);
   }
 
   /** Whether the chain has all its pieces of this kind; any that wait or failed are spare. */
@@ -148,10 +164,21 @@ public record AtBench(
     step.stage()
         .forEach(
             (kind, to) ->
-                all.put(new OnWay(kind, to, false), state.piles().of(kind).waitingFor(to)));
-    all.put(new OnWay(piece, stage, true), redo);
+                piles(state, kind)
+                    .forEach(
+                        (of, each) ->
+                            all.put(new OnWay(kind, to, false, of), each.waitingFor(to))));
+    piles(state, piece)
+        .forEach((of, each) -> all.put(new OnWay(piece, stage, true, of), each.redoAt(stage)));
     all.values().removeIf(count -> count == 0);
     return all;
+  }
+
+  private static Map<String, Pile> piles(JobState state, PieceKind kind) {
+    Map<String, Pile> sized = state.piles().sizes().piles();
+    return kind.equals(PieceKind.LINK) && !sized.isEmpty()
+        ? sized
+        : Map.of(LinkSizes.UNSAID, state.piles().of(kind));
   }
 
   /**

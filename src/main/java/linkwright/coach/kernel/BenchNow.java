@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import linkwright.job.EntryId;
 import linkwright.job.HotWork;
 import linkwright.job.Sittings;
 import linkwright.job.TimeSheet;
@@ -60,11 +61,7 @@ public record BenchNow(
    * @param from with what it begins
    * @param run its time by the steady clock
    */
-  public record Watch(HotWork.From from, TimerRun run) {
-    private boolean same(HotWork.From other) {
-      return from.book().equals(other.book()) && from.id().equals(other.id());
-    }
-  }
+  public record Watch(HotWork.From from, TimerRun run) {}
 
   /** The same with the other books as they were read now. */
   BenchNow read(String on, List<BenchBook> books, Instant now, Instant steady) {
@@ -122,33 +119,20 @@ public record BenchNow(
     List<BenchBook> all = atHand.map(this::and).orElse(others);
     List<HotWork.OfBook> books = all.stream().map(BenchBook::flames).toList();
     HotWork next = HotWork.of(books);
-    HeatTimes times = heats.seen(all, next.flame(), now, steady, read);
+    HeatTimes times = heats.seen(books, next, now, steady, read);
     long seconds = handbook.own().fireWatchSeconds().orElse(AN_HOUR);
     Optional<Watch> runs =
-        next.watch()
-            .map(from -> watch(from, times, seconds, now, steady))
+        (next.isOut() ? times.begin() : Optional.<HeatTimes.Noted>empty())
+            .map(begin -> watch(begin, seconds))
             .filter(run -> !HotWork.ended(books, run.from()));
     return new BenchNow(device, others, next, runs, times, lookedAt, asked, toward);
   }
 
-  /** From the last heat as it was noted; else as it ran; else by what the computer's clock says. */
-  private Watch watch(
-      HotWork.From from, HeatTimes times, long seconds, Instant now, Instant steady) {
-    Optional<HeatTimes.Noted> heat = times.last();
-    if (heat.isPresent()) {
-      return new Watch(heat.get().from(), run(heat.get().from(), heat.get().steady(), seconds));
-    }
-    Duration ago = Duration.between(from.at(), now);
-    Instant began =
-        watch
-            .filter(ran -> ran.same(from))
-            .map(ran -> ran.run().startedAt())
-            .orElseGet(() -> steady.minus(ago.isNegative() ? Duration.ZERO : ago));
-    return new Watch(from, run(from, began, seconds));
-  }
-
-  private static TimerRun run(HotWork.From from, Instant began, long seconds) {
-    return new TimerRun(from.id(), "Fire watch", began, seconds, Optional.empty(), Map.of());
+  private static Watch watch(HeatTimes.Noted begin, long seconds) {
+    EntryId id = begin.from().id();
+    return new Watch(
+        begin.from(),
+        new TimerRun(id, "Fire watch", begin.steady(), seconds, Optional.empty(), Map.of()));
   }
 
   /** The fire watch while it runs. */

@@ -12,48 +12,7 @@ public final class DraftWords {
 
   /** What is typed in such a form, as one would say it; empty if nothing waits in one. */
   public static String of(Form.Purpose purpose) {
-    return switch (purpose) {
-      case PLAN -> "the plan";
-      case MAKE_AGAIN -> "the job made again";
-      case RETURN_WIRE -> "wire back into the drawer";
-      case TEST_PIECE -> "a test piece";
-      case TRIAL_LENGTH -> "a trial length";
-      case ADD_WIRE -> "wire that came";
-      case CUT_WIRE -> "wire that was cut";
-      case DISCARD_WIRE -> "wire that is lost";
-      case PILE -> "where a piece lies";
-      case NOTE -> "a note";
-      case STRIKE -> "why a line is struck";
-      case JOINTS -> "joints";
-      case TIMER -> "a timer";
-      case END_WAIT -> "why a wait ended";
-      case WEIGH_IN -> "the weighing in";
-      case WEIGH_OUT -> "the weighing out";
-      case PRICES -> "prices";
-      case HOURS -> "hours put right";
-      case CLOSE -> "the closing";
-      case CARD -> "the job card";
-      case TAKE_SOLDER -> "solder taken";
-      case NEW_JOB,
-          OWN_BENCH,
-          VARIANTS,
-          LOT_CAME,
-          LOT_COUNTED,
-          DRAW_LOT,
-          WHAT_THERE_IS,
-          WRITE_OUT,
-          TAKE_ROWS,
-          DRAW_DOWN,
-          SEARCH,
-          PERSON,
-          NEW_STUDENT,
-          SIGN_STEP,
-          STUDY_PIECE,
-          SET_PRACTICE,
-          RECKON,
-          SETTINGS ->
-          "";
-    };
+    return purpose.waits();
   }
 
   /** The name under which what is typed in such a form is kept. */

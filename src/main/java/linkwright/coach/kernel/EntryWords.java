@@ -70,15 +70,35 @@ public final class EntryWords {
     return id.replace('-', ' ');
   }
 
+  private static String size(String size) {
+    return size.isEmpty() ? "" : " (" + size + ")";
+  }
+
+  private static String sizes(Map<String, Integer> sizes) {
+    return sizes.isEmpty()
+        ? ""
+        : sizes.entrySet().stream()
+            .map(each -> each.getValue() + " " + each.getKey())
+            .collect(Collectors.joining(", ", " (", ")"));
+  }
+
   private static String pieces(Fact fact, UnitStyle units) {
     if (fact instanceof Fact.PiecesTaken taken) {
-      return "in hand: " + counted(taken.pieces()) + (taken.redo() ? ", to be redone" : "");
+      return "in hand: "
+          + counted(taken.pieces())
+          + size(taken.size())
+          + (taken.redo() ? ", to be redone" : "");
     }
     if (fact instanceof Fact.PiecesThrough through) {
-      return counted(through.pieces()) + " " + through.stage() + (through.redo() ? ", redone" : "");
+      return counted(through.pieces())
+          + sizes(through.sizes())
+          + " "
+          + through.stage()
+          + (through.redo() ? ", redone" : "");
     }
     if (fact instanceof Fact.PiecesSentBack back) {
       return counted(Map.of(back.piece(), back.count()))
+          + size(back.size())
           + " to redo at "
           + back.to()
           + ": "
@@ -86,11 +106,13 @@ public final class EntryWords {
     }
     if (fact instanceof Fact.PiecesScrapped scrapped) {
       return counted(Map.of(scrapped.piece(), scrapped.count()))
+          + size(scrapped.size())
           + " scrapped: "
           + scrapped.reason();
     }
     if (fact instanceof Fact.WireCut cut) {
       return counted(Map.of(cut.piece(), cut.count()))
+          + size(cut.size())
           + " cut, "
           + units.length(cut.eachMm())
           + " of wire each";

@@ -2,28 +2,40 @@ package linkwright.coach.kernel;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import linkwright.job.FlameWord;
 import linkwright.job.HotWork;
 
 /**
- * When it was heated last, by the clock that nobody can set: noted as it is entered, so that the
- * fire watch begins there whatever the computer's clock is set to before the flame is out. What was
- * entered before the program began is known by the computer's clock alone.
+ * When it was heated, lit and put out last, by the clock that nobody can set: noted as it is
+ * entered, so that the fire watch begins there whatever the computer's clock is set to before the
+ * flame is out. What was entered before the program began is known by the computer's clock alone.
  *
  * @param heats book → its last heat
- * @param flame the word by which a flame was lit last
+ * @param lit book → the last word there by which a flame was lit
+ * @param out book → the statement that answered that word
+ * @param heated the books in which something was heated after that word, by the order of the lines
  * @param readAt when the books were read last, by the steady clock; empty for never
  * @param ahead by how much the computer's clock was ahead of the steady one then
  */
 record HeatTimes(
-    Map<String, Noted> heats, Optional<Noted> flame, Optional<Instant> readAt, Duration ahead) {
+    Map<String, Noted> heats,
+    Map<String, Noted> lit,
+    Map<String, Noted> out,
+    Set<String> heated,
+    Optional<Instant> readAt,
+    Duration ahead) {
   static final HeatTimes NONE =
-      new HeatTimes(Map.of(), Optional.empty(), Optional.empty(), Duration.ZERO);
+      new HeatTimes(
+          Map.of(), Map.of(), Map.of(), Set.of(), Optional.empty(), Duration.ZERO);
+
+  private static final Comparator<Noted> BY_STEADY = Comparator.comparing(Noted::steady);
 
   /** A little is no setting. */
   private static final Duration SLIGHT = Duration.ofSeconds(2);
@@ -32,56 +44,81 @@ record HeatTimes(
    * An entry.
    *
    * @param from the entry, as a watch would begin with it
-   * @param steady when it was made, by the steady clock
+   * @param steady when it was made, by the steady clock; at the latest, where that is not known
+   * @param sure whether it was made while the program ran, so that no set clock moves it
    */
-  record Noted(HotWork.From from, Instant steady) {}
+  record Noted(HotWork.From from, Instant steady, boolean sure) {
+    /** Whether it is known to have been made after that one. */
+    private boolean follows(Noted other) {
+      return sure && (!other.sure() || steady.isAfter(other.steady()));
+    }
+  }
 
   HeatTimes {
     heats = Map.copyOf(heats);
+    lit = Map.copyOf(lit);
+    out = Map.copyOf(out);
+    heated = Set.copyOf(heated);
   }
 
   /** The same with what is new since; each is noted once, at the moment it is seen first. */
   HeatTimes seen(
-      List<BenchBook> books, Optional<FlameWord> lit, Instant now, Instant steady, boolean read) {
-    Map<String, Noted> all = new HashMap<>();
-    for (BenchBook book : books) {
-      Optional<Noted> known = Optional.ofNullable(heats.get(book.slug()));
-      book.flames()
-          .heat()
-          .map(heat -> new HotWork.From(book.slug(), heat.id(), heat.at()))
-          .map(from -> noted(known, from, now, steady))
-          .ifPresent(heat -> all.put(book.slug(), heat));
+      Collection<HotWork.OfBook> books, HotWork now, Instant at, Instant steady, boolean read) {
+    Map<String, HotWork.From> heat = new HashMap<>();
+    for (HotWork.OfBook book : books) {
+      book.heat()
+          .ifPresent(
+              last -> heat.put(book.book(), new HotWork.From(book.book(), last.id(), last.at())));
     }
-    Optional<Noted> word =
-        lit.map(said -> new HotWork.From(said.book(), said.id(), said.at()))
-            .map(from -> noted(flame, from, now, steady));
     return new HeatTimes(
-        all,
-        word,
+        noted(heats, heat, at, steady),
+        noted(lit, froms(now.lastLit()), at, steady),
+        noted(out, froms(now.lastOut()), at, steady),
+        now.heated(),
         read ? Optional.of(steady) : readAt,
-        read ? Duration.between(steady, now) : ahead);
+        read ? Duration.between(steady, at) : ahead);
   }
 
-  private Noted noted(Optional<Noted> known, HotWork.From from, Instant now, Instant steady) {
-    if (known.filter(before -> before.from().equals(from)).isPresent()) {
-      return known.get();
-    }
+  private static Map<String, HotWork.From> froms(Map<String, FlameWord> words) {
+    Map<String, HotWork.From> all = new HashMap<>();
+    words.forEach(
+        (book, word) -> all.put(book, new HotWork.From(word.book(), word.id(), word.at())));
+    return all;
+  }
+
+  private Map<String, Noted> noted(
+      Map<String, Noted> known, Map<String, HotWork.From> last, Instant now, Instant steady) {
+    Map<String, Noted> all = new HashMap<>();
+    last.forEach(
+        (book, from) ->
+            all.put(
+                book,
+                Optional.ofNullable(known.get(book))
+                    .filter(before -> before.from().equals(from))
+                    .orElseGet(() -> noted(from, now, steady))));
+    return all;
+  }
+
+  private Noted noted(HotWork.From from, Instant now, Instant steady) {
     Duration age = Duration.between(from.at(), now);
     boolean set = Duration.between(steady, now).minus(ahead).abs().compareTo(SLIGHT) > 0;
-    if (set && readAt.isPresent()) {
-      // The clock was set since: what was not there at the last look is no older than that look.
-      Duration look = Duration.between(readAt.get(), steady);
-      age = age.compareTo(look) > 0 ? look : age;
-    }
-    return new Noted(from, steady.minus(age.isNegative() ? Duration.ZERO : age));
+    boolean unknown = age.isNegative() || (set && readAt.isPresent());
+    // Another machine's entry, where the clock was set since the last look: no older than that look.
+    return new Noted(from, unknown ? steady : steady.minus(age), readAt.isPresent());
   }
 
-  /** The last heat since the flame was lit; empty where nothing was heated, or none is known. */
-  Optional<Noted> last() {
-    return flame.flatMap(
-        lit ->
-            heats.values().stream()
-                .filter(heat -> !heat.steady().isBefore(lit.steady()))
-                .max(Comparator.comparing(Noted::steady)));
+  /**
+   * With what the fire watch begins: the last heat. A flame after which nothing is known to have
+   * been heated gives the statement that it is out, which is later than any heat.
+   */
+  Optional<Noted> begin() {
+    Stream<Noted> statements =
+        out.keySet().stream().filter(book -> !isHeatedSince(book)).map(out::get);
+    return Stream.concat(heats.values().stream(), statements).max(BY_STEADY);
+  }
+
+  private boolean isHeatedSince(String book) {
+    return heated.contains(book)
+        || heats.values().stream().anyMatch(heat -> heat.follows(lit.get(book)));
   }
 }

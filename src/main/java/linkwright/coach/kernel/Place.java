@@ -19,6 +19,12 @@ public interface Place {
     return enter(model);
   }
 
+  /**
+   * Every act that may be open here, whether it is at the moment or not, without those of
+   * everywhere. Within a place no letter has two senses.
+   */
+  List<Act> allActs();
+
   /** What is open here, in the order in which a key is given to the first that has it. */
   List<Act> acts(Model model);
 

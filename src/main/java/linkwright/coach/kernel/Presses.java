@@ -37,7 +37,7 @@ public record Presses(
 
   /** Whether the key comes too soon after the last time for what it would do now. */
   public boolean tooSoon(Key pressed, Act meant, Instant at) {
-    Optional<Duration> pause = meant.pause();
+    Optional<Duration> pause = Pauses.after(meant);
     if (pause.isEmpty() || key.filter(pressed::equals).isEmpty()) {
       return false;
     }

@@ -1,8 +1,10 @@
 package linkwright.coach.keys;
 
 import java.time.Duration;
+import java.util.Optional;
+import java.util.Set;
 
-/** How soon the same key counts nothing. */
+/** How soon after an act counted the same key counts nothing. */
 public final class Pauses {
   /** A key that comes again sooner bounces, or repeats because it is held. */
   public static final Duration BOUNCE = Duration.ofMillis(150);
@@ -10,5 +12,90 @@ public final class Pauses {
   /** Sooner than this nobody has read what the press would end. */
   public static final Duration UNREAD = Duration.ofMillis(700);
 
+  /** What ends a step, a question, a card or a wait. */
+  private static final Set<Act> ENDS =
+      Set.of(
+          Act.DONE,
+          Act.TOGETHER,
+          Act.ONWARD,
+          Act.WAIT_FIRST,
+          Act.MEANWHILE,
+          Act.LIT,
+          Act.HOT_ON,
+          Act.SHUT_FIRST,
+          Act.FLAMES_OUT,
+          Act.STILL_LIT,
+          Act.LOOKED,
+          Act.TO_DUE,
+          Act.WAIT_OVER,
+          Act.HELD_REDO,
+          Act.NEXT_QUESTION,
+          Act.MORE_QUESTIONS,
+          Act.BACK_AT_BENCH,
+          Act.NONE_OF_THEM,
+          Act.PASS_ON,
+          Act.AGAIN_NOW,
+          Act.ALL,
+          Act.SEEN,
+          Act.ANSWER,
+          Act.STOP_TIMER,
+          Act.TRY_AGAIN,
+          Act.GIVE_UP);
+
+  /** Where a bounce does no harm. */
+  private static final Set<Act> HARMLESS =
+      Set.of(
+          Act.HELP,
+          Act.NEW_STUDENT,
+          Act.SIGN_STEP,
+          Act.STUDY_PIECE,
+          Act.SET_PRACTICE,
+          Act.LOT_CAME,
+          Act.LOT_COUNTED,
+          Act.RETURN_WIRE,
+          Act.TAKE_SOLDER,
+          Act.CHANGE_BENCH,
+          Act.VARY,
+          Act.SAY_WHAT_THERE_IS,
+          Act.WRITE_CARD,
+          Act.WRITE_OUT,
+          Act.TAKE_ROWS,
+          Act.UP,
+          Act.DOWN,
+          Act.NEW_JOB,
+          Act.LOG,
+          Act.ADD_WIRE,
+          Act.CUT,
+          Act.DISCARD,
+          Act.DRAW,
+          Act.NOTE,
+          Act.SEARCH,
+          Act.SHOW_ALL,
+          Act.FIND,
+          Act.ACROSS,
+          Act.COPY,
+          Act.TURN,
+          Act.LESS,
+          Act.NEWEST,
+          Act.OLDEST,
+          Act.OPEN_CARD,
+          Act.SET_TIMER,
+          Act.WEIGH,
+          Act.WEIGH_OUT,
+          Act.PRICE,
+          Act.HOURS,
+          Act.CLOSE,
+          Act.MORE,
+          Act.DRAWN,
+          Act.KEEP);
+
   private Pauses() {}
+
+  /** How long that is after an act; empty where a bounce does no harm. */
+  public static Optional<Duration> after(Act act) {
+    if (HARMLESS.contains(act)) {
+      return Optional.empty();
+    }
+    return Optional.of(ENDS.contains(act) ? UNREAD : BOUNCE);
+  }
 }

@@ -110,7 +110,7 @@ final class LessonContent {
     }
     Item item = now.item(last.get().item()).orElseThrow();
     return AskedContent.told(
-        model, now.learner(), item, asked.get(), last.get().given().orElseThrow());
+        model, now.learner(), item, asked.get(), last.get().given().orElseThrow(), false);
   }
 
   private static List<Part> over(Model model, LessonNow now) {

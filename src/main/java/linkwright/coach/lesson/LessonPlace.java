@@ -109,6 +109,22 @@ public final class LessonPlace implements Place {
   }
 
   @Override
+  public List<Act> allActs() {
+    return List.of(
+        Act.CHOOSE,
+        Act.UP,
+        Act.DOWN,
+        Act.NEXT_QUESTION,
+        Act.MORE_QUESTIONS,
+        Act.NEW_STUDENT,
+        Act.TO_STUDENT,
+        Act.TO_CLASS,
+        Act.TO_TRAY,
+        Act.MORE,
+        Act.LESS);
+  }
+
+  @Override
   public List<Act> acts(Model model) {
     LessonHeld held = (LessonHeld) model.held();
     List<Act> acts = new ArrayList<>();

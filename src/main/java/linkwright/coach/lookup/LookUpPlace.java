@@ -35,6 +35,11 @@ public final class LookUpPlace implements Place {
   }
 
   @Override
+  public List<Act> allActs() {
+    return List.of(Act.OPEN_CARD, Act.UP, Act.DOWN, Act.SEARCH, Act.TO_TRAY, Act.MORE, Act.LESS);
+  }
+
+  @Override
   public List<Act> acts(Model model) {
     List<Act> acts = new ArrayList<>(List.of(Act.OPEN_CARD, Act.UP, Act.DOWN, Act.SEARCH));
     if (model.job().isEmpty()) {

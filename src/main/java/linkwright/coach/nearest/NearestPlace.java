@@ -52,6 +52,20 @@ public final class NearestPlace implements Place {
   }
 
   @Override
+  public List<Act> allActs() {
+    return List.of(
+        Act.FIT_RING,
+        Act.FIT_LINK,
+        Act.ONE_FEWER,
+        Act.ONE_MORE,
+        Act.JUMP_RINGS,
+        Act.OTHER_CLASP,
+        Act.TO_PLAN,
+        Act.MORE,
+        Act.LESS);
+  }
+
+  @Override
   public List<Act> acts(Model model) {
     List<Act> acts = new ArrayList<>();
     ((NearestHeld) model.held()).choices().forEach(choice -> acts.add(actOf(choice.way())));

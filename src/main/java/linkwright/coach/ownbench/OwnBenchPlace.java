@@ -38,6 +38,11 @@ public final class OwnBenchPlace implements Place {
   }
 
   @Override
+  public List<Act> allActs() {
+    return List.of(Act.CHANGE_BENCH, Act.KEEP_TYPED, Act.TO_TRAY, Act.MORE, Act.LESS);
+  }
+
+  @Override
   public List<Act> acts(Model model) {
     List<Act> acts = new ArrayList<>(List.of(Act.CHANGE_BENCH));
     if (!TypedTwice.of(model.handbook()).isEmpty()) {

@@ -41,6 +41,11 @@ public final class PersonsPlace implements Place {
   }
 
   @Override
+  public List<Act> allActs() {
+    return List.of(Act.KEEP, Act.TO_BENCH);
+  }
+
+  @Override
   public List<Act> acts(Model model) {
     return List.of(Act.TO_BENCH);
   }

@@ -30,6 +30,11 @@ public final class PilesPlace implements Place {
   }
 
   @Override
+  public List<Act> allActs() {
+    return List.of(Act.TAKE_UP, Act.SAY_WHERE, Act.UP, Act.DOWN, Act.TO_BENCH, Act.MORE, Act.LESS);
+  }
+
+  @Override
   public List<Act> acts(Model model) {
     List<Act> acts = new ArrayList<>();
     Optional<WaitingPiece> chosen = chosen(model);
@@ -135,7 +140,11 @@ public final class PilesPlace implements Place {
     return Turn.keep(
         model,
         new BenchFact.PilePlaced(
-            pile.get().spot().piece(), pile.get().spot().stage(), pile.get().spot().redo(), lies));
+            pile.get().spot().piece(),
+            pile.get().spot().stage(),
+            pile.get().spot().redo(),
+            lies,
+            pile.get().spot().size()));
   }
 
   @Override

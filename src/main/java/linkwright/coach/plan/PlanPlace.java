@@ -41,6 +41,11 @@ public final class PlanPlace implements Place {
   private static final String DRAFT = "plan";
 
   @Override
+  public List<Act> allActs() {
+    return List.of(Act.KEEP);
+  }
+
+  @Override
   public List<Act> acts(Model model) {
     return List.of(Act.KEEP);
   }

@@ -97,6 +97,11 @@ public final class ReachPlace implements Place {
   }
 
   @Override
+  public List<Act> allActs() {
+    return List.of(Act.SAY_WHAT_THERE_IS, Act.PLAN_SO_LONG, Act.TO_PLAN, Act.MORE, Act.LESS);
+  }
+
+  @Override
   public List<Act> acts(Model model) {
     List<Act> acts = new ArrayList<>(List.of(Act.SAY_WHAT_THERE_IS));
     if (longest(model).isPresent()) {

@@ -40,6 +40,11 @@ public final class ReckonPlace implements Place {
   private static final String DRAFT = "reckon-";
 
   @Override
+  public List<Act> allActs() {
+    return List.of(Act.CHOOSE, Act.UP, Act.DOWN, Act.TO_TRAY, Act.MORE, Act.LESS);
+  }
+
+  @Override
   public List<Act> acts(Model model) {
     List<Act> acts = new ArrayList<>(List.of(Act.CHOOSE, Act.UP, Act.DOWN));
     if (model.job().isEmpty()) {

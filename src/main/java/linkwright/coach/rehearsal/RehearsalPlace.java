@@ -81,6 +81,20 @@ public final class RehearsalPlace implements Place {
   }
 
   @Override
+  public List<Act> allActs() {
+    return List.of(
+        Act.CHOOSE,
+        Act.UP,
+        Act.DOWN,
+        Act.DRY_ON,
+        Act.DRY_BACK,
+        Act.TO_CAUTIONS,
+        Act.TO_TRAY,
+        Act.MORE,
+        Act.LESS);
+  }
+
+  @Override
   public List<Act> acts(Model model) {
     boolean chosen = !((RehearsalHeld) model.held()).routine().isEmpty();
     List<Act> acts =

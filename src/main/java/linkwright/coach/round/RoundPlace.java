@@ -20,31 +20,26 @@ public final class RoundPlace implements Place {
     return RoundContent.of(model);
   }
 
-  /** The places in the order of the work. */
-  static final List<Act> PLACES =
-      List.of(
-          Act.TO_PLAN,
-          Act.TO_NEAREST,
-          Act.TO_TESTS,
-          Act.TO_TRIAL,
-          Act.TO_BENCH,
-          Act.TO_PILES,
-          Act.TO_WIRE,
-          Act.TO_WEIGH_IN,
-          Act.TO_CARD,
-          Act.TO_BOOK,
-          Act.TO_EXCHANGE,
-          Act.TO_CAUTIONS,
-          Act.TO_TIMERS,
-          Act.TO_RECKONER,
-          Act.TO_LOOKUP,
-          Act.TO_REHEARSAL,
-          Act.TO_LESSON,
-          Act.TO_TRAY);
-
   @Override
   public Turn enter(Model model) {
     return Turn.to(model.with(new RoundHeld(0)));
+  }
+
+  @Override
+  public List<Act> allActs() {
+    List<Act> acts = lines();
+    // Looking something up is open everywhere.
+    acts.remove(Act.TO_LOOKUP);
+    acts.addAll(
+        List.of(
+            Act.MAKE_AGAIN,
+            Act.TO_WHAT_IF,
+            Act.TO_REACH,
+            Act.KEEP_FOR_ALL,
+            Act.THROW_AWAY,
+            Act.MORE,
+            Act.LESS));
+    return acts;
   }
 
   @Override
@@ -54,7 +49,7 @@ public final class RoundPlace implements Place {
 
   /** What is open here, but for turning on. */
   public static List<Act> places(Model model) {
-    List<Act> acts = new ArrayList<>(PLACES);
+    List<Act> acts = lines();
     acts.add(Act.TO_SETTINGS);
     boolean closed = model.job().orElseThrow().state().course().closed();
     acts.add(closed ? Act.MAKE_AGAIN : Act.TO_WHAT_IF);
@@ -66,6 +61,12 @@ public final class RoundPlace implements Place {
       acts.add(Act.THROW_AWAY);
     }
     acts.add(Act.LEAVE);
+    return acts;
+  }
+
+  private static List<Act> lines() {
+    List<Act> acts = new ArrayList<>();
+    RoundLines.ALL.forEach(line -> acts.add(line.act()));
     return acts;
   }
 

@@ -96,7 +96,7 @@ public final class SayingPlace implements Place {
     List<Part> parts =
         new ArrayList<>(
             AskedContent.told(
-                model, learner, item.get(), asked.get(), last.get().given().orElseThrow()));
+                model, learner, item.get(), asked.get(), last.get().given().orElseThrow(), true));
     AtBench.of(model).ifPresent(at -> parts.addAll(soFar(model, learner, at)));
     return parts;
   }
@@ -127,6 +127,11 @@ public final class SayingPlace implements Place {
   private static Optional<Asked> asked(Model model, Learner.QuestionPut asking) {
     return Sayings.find(model, asking.item())
         .map(item -> item.draw(asking.seed(), model.settings().units()));
+  }
+
+  @Override
+  public List<Act> allActs() {
+    return List.of(Act.NEXT_QUESTION, Act.MORE, Act.LESS);
   }
 
   @Override

@@ -22,6 +22,11 @@ public final class SettingsPlace implements Place {
   }
 
   @Override
+  public List<Act> allActs() {
+    return List.of(Act.KEEP);
+  }
+
+  @Override
   public List<Act> acts(Model model) {
     return List.of(Act.KEEP);
   }

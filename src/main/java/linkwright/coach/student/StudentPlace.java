@@ -66,6 +66,19 @@ public final class StudentPlace implements Place {
   }
 
   @Override
+  public List<Act> allActs() {
+    return List.of(
+        Act.SIGN_STEP,
+        Act.STUDY_PIECE,
+        Act.SET_PRACTICE,
+        Act.TO_LESSON,
+        Act.TO_CLASS,
+        Act.TO_TRAY,
+        Act.MORE,
+        Act.LESS);
+  }
+
+  @Override
   public List<Act> acts(Model model) {
     List<Act> acts = new ArrayList<>();
     if (model.learning().student().isPresent()) {

@@ -40,6 +40,20 @@ public final class TestsPlace implements Place {
   }
 
   @Override
+  public List<Act> allActs() {
+    return List.of(
+        Act.DRAWN,
+        Act.LOG,
+        Act.SAMPLE,
+        Act.UP,
+        Act.DOWN,
+        Act.TO_TRIAL,
+        Act.TO_BENCH,
+        Act.MORE,
+        Act.LESS);
+  }
+
+  @Override
   public List<Act> acts(Model model) {
     TestsHeld held = (TestsHeld) model.held();
     List<Act> acts = new ArrayList<>(List.of(Act.LOG, Act.SAMPLE, Act.UP, Act.DOWN));
@@ -325,7 +339,18 @@ public final class TestsPlace implements Place {
             ? "This is the sample link, and link 1 of the chain. Keep it in the job's envelope"
                 + " until the end."
             : "This is the sample link; it was not called right, so it is not counted as link 1.";
-    return Turn.keep(model.told(told), new Fact.SampleChosen(chosen, right));
+    return Turn.keep(model.told(told), new Fact.SampleChosen(chosen, right, size(model, piece)));
+  }
+
+  /** Which of several sizes of link the piece is; the planned one goes by its name, too. */
+  private static String size(Model model, Fact.TestPieceTried piece) {
+    return piece.size().isEmpty()
+        ? model
+            .job()
+            .flatMap(job -> job.standing().counted().plan())
+            .map(plan -> plan.sizes().get(0).name())
+            .orElse("")
+        : piece.size();
   }
 
   @Override

@@ -37,6 +37,12 @@ public final class TimersPlace implements Place {
   }
 
   @Override
+  public List<Act> allActs() {
+    return List.of(
+        Act.STOP_TIMER, Act.SET_TIMER, Act.UP, Act.DOWN, Act.TO_BENCH, Act.MORE, Act.LESS);
+  }
+
+  @Override
   public List<Act> acts(Model model) {
     List<Act> acts = new ArrayList<>();
     if (!TimerWords.inOrder(model).isEmpty()) {

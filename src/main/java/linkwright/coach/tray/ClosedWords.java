@@ -8,7 +8,7 @@ import linkwright.coach.kernel.Settings;
 import linkwright.coach.kernel.TrayJob;
 import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
-import linkwright.standing.ClosedChain;
+import linkwright.standing.again.ClosedChain;
 
 /** How a job stands, a closed one with what it came to. */
 public final class ClosedWords {

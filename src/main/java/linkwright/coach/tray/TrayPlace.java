@@ -43,6 +43,29 @@ public final class TrayPlace implements Place {
   }
 
   @Override
+  public List<Act> allActs() {
+    return List.of(
+        Act.CHOOSE,
+        Act.UP,
+        Act.DOWN,
+        Act.NEW_JOB,
+        Act.MAKE_AGAIN,
+        Act.SEARCH,
+        Act.PUT_AWAY,
+        Act.SHOW_ALL,
+        Act.TO_RECKONER,
+        Act.TO_CAUTIONS,
+        Act.TO_HANDS,
+        Act.TO_OWN_BENCH,
+        Act.TO_DRAWER,
+        Act.TO_EXCHANGE,
+        Act.TO_LESSON,
+        Act.TO_REHEARSAL,
+        Act.MORE,
+        Act.LESS);
+  }
+
+  @Override
   public List<Act> acts(Model model) {
     List<Act> acts = new ArrayList<>(List.of(Act.CHOOSE, Act.UP, Act.DOWN, Act.NEW_JOB));
     if (chosen(model).filter(TrayJob::closed).isPresent()) {

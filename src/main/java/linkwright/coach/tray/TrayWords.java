@@ -11,11 +11,11 @@ import linkwright.job.Entry;
 import linkwright.job.JobCard;
 import linkwright.job.JobState;
 import linkwright.routine.PieceKind;
-import linkwright.standing.ClosedChain;
 import linkwright.standing.Handbook;
 import linkwright.standing.Standing;
 import linkwright.standing.StillToDo;
 import linkwright.standing.WireWanted;
+import linkwright.standing.again.ClosedChain;
 
 /** A job as it lies in the tray, told from its book. */
 public final class TrayWords {

@@ -44,6 +44,19 @@ public final class TrialPlace implements Place {
   private static final List<String> LENGTHS = List.of("ring", "oval", "hung", "clasp");
 
   @Override
+  public List<Act> allActs() {
+    return List.of(
+        Act.LOG,
+        Act.CHOOSE_TRIAL,
+        Act.UP,
+        Act.DOWN,
+        Act.TO_TESTS,
+        Act.TO_BENCH,
+        Act.MORE,
+        Act.LESS);
+  }
+
+  @Override
   public List<Act> acts(Model model) {
     List<Act> acts =
         List.of(Act.LOG, Act.CHOOSE_TRIAL, Act.UP, Act.DOWN, Act.TO_TESTS, Act.TO_BENCH, Act.UNDO);
@@ -91,7 +104,16 @@ public final class TrialPlace implements Place {
         ? Turn.to(model.told("The chain follows this trial length already: nothing is entered."))
         : Turn.keep(
             model.told("The chain is counted anew from this trial length."),
-            new Fact.TrialChosen(length));
+            new Fact.TrialChosen(length, sizes(model, state.trials().lengths().get(length))));
+  }
+
+  /** Of which sizes the links are that hang in it: as they follow each other in the chain. */
+  private static Map<String, Integer> sizes(Model model, Fact.TrialMeasured length) {
+    return model
+        .job()
+        .flatMap(job -> job.standing().counted().plan())
+        .map(plan -> plan.inOrder(length.links()))
+        .orElse(Map.of());
   }
 
   @Override

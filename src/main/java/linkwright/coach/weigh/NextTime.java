@@ -5,7 +5,7 @@ import java.util.List;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
-import linkwright.standing.Learnt;
+import linkwright.standing.again.Learnt;
 
 /** What this job teaches for the next one like it, in sentences. */
 public final class NextTime {

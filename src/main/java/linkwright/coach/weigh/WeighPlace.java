@@ -44,6 +44,22 @@ public final class WeighPlace implements Place {
       List.of("chain", "wire", "clean", "soldered", "filings", "sweeps");
 
   @Override
+  public List<Act> allActs() {
+    return List.of(
+        Act.WEIGH,
+        Act.WEIGH_OUT,
+        Act.PRICE,
+        Act.HOURS,
+        Act.CLOSE,
+        Act.KEEP_FOR_ALL,
+        Act.REOPEN,
+        Act.MAKE_AGAIN,
+        Act.TO_BENCH,
+        Act.MORE,
+        Act.LESS);
+  }
+
+  @Override
   public List<Act> acts(Model model) {
     List<Act> acts = new ArrayList<>(List.of(Act.WEIGH, Act.WEIGH_OUT, Act.PRICE, Act.HOURS));
     acts.addAll(closed(model) ? List.of(Act.REOPEN, Act.MAKE_AGAIN) : List.of(Act.CLOSE));

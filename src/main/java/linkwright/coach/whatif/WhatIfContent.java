@@ -14,7 +14,7 @@ import linkwright.quantity.SaidIn;
 import linkwright.quantity.UnitStyle;
 import linkwright.standing.Quote;
 import linkwright.standing.Standing;
-import linkwright.standing.WhatIf;
+import linkwright.standing.reach.WhatIf;
 
 /**
  * Variants of one wish in one table, a column each.

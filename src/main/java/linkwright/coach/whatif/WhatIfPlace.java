@@ -20,7 +20,7 @@ import linkwright.coach.kernel.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.plan.WishKeys;
 import linkwright.reference.Metal;
-import linkwright.standing.WhatIf;
+import linkwright.standing.reach.WhatIf;
 
 /** The same wish in other metal, wire, ring or length, up to four beside each other. */
 public final class WhatIfPlace implements Place {
@@ -65,6 +65,11 @@ public final class WhatIfPlace implements Place {
       variants.add(one);
     }
     return variants;
+  }
+
+  @Override
+  public List<Act> allActs() {
+    return List.of(Act.VARY, Act.TO_PLAN, Act.TO_REACH, Act.MORE, Act.LESS);
   }
 
   @Override

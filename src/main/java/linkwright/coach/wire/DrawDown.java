@@ -9,8 +9,8 @@ import linkwright.quantity.Length;
 import linkwright.quantity.Read;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.PieceKind;
-import linkwright.standing.DrawnDown;
-import linkwright.standing.PlannedWire;
+import linkwright.standing.stock.DrawnDown;
+import linkwright.standing.stock.PlannedWire;
 
 /**
  * Thicker wire drawn down to the wire the plan asks for: the passes, the anneals between them, and

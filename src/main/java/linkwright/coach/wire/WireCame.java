@@ -11,7 +11,7 @@ import linkwright.quantity.Mass;
 import linkwright.quantity.Read;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.PieceKind;
-import linkwright.standing.PlannedWire;
+import linkwright.standing.stock.PlannedWire;
 
 /** Wire that came, as typed: its lengths or its weight, and whether it is the plan's wire. */
 final class WireCame {

@@ -15,7 +15,7 @@ import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.keys.Act;
 import linkwright.plan.Plan;
 import linkwright.quantity.UnitStyle;
-import linkwright.standing.DrawnDown;
+import linkwright.standing.stock.DrawnDown;
 
 /** The wire: every length as a bar to scale, then what it comes to in words. */
 final class WireContent {

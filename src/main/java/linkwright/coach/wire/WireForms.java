@@ -11,6 +11,8 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.drawer.Lot;
 import linkwright.plan.ChainWish;
+import linkwright.plan.LinksOfSize;
+import linkwright.plan.Plan;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Temper;
@@ -137,15 +139,39 @@ final class WireForms {
         .eachMm()
         .forEach((piece, mm) -> each.add("a " + piece + " takes " + units.length(mm)));
     each.sort(String::compareTo);
+    List<Field> fields = new ArrayList<>();
+    fields.add(piece(job));
+    job.standing()
+        .counted()
+        .plan()
+        .filter(Plan::sized)
+        .map(plan -> plan.sizes().stream().map(LinksOfSize::name).toList())
+        .ifPresent(
+            names ->
+                fields.add(
+                    Field.choice(
+                        "size",
+                        "of the size",
+                        names.get(0),
+                        "left and right go through the sizes",
+                        names)));
+    fields.add(
+        Field.of("count", "how many", "", "blanks cut, 12")
+            .takes(Measure.NUMBER, units)
+            .helped("The pieces that were cut. Their wire is gone from what is on hand."));
     return Form.of(
         Form.Purpose.CUT_WIRE,
         "Wire that was cut: " + String.join(", ", each),
         "enter it",
-        List.of(
-            piece(job),
-            Field.of("count", "how many", "", "blanks cut, 12")
-                .takes(Measure.NUMBER, units)
-                .helped("The pieces that were cut. Their wire is gone from what is on hand.")));
+        fields);
+  }
+
+  /** Which of several sizes of link; none where links are alike or the pieces are none. */
+  static Optional<LinksOfSize> size(OpenJob job, Form form) {
+    return job.standing().counted().plan().filter(Plan::sized).stream()
+        .flatMap(plan -> plan.sizes().stream())
+        .filter(size -> piece(form).equals(PieceKind.LINK) && size.name().equals(form.text("size")))
+        .findFirst();
   }
 
   static Form discarded(Model model) {

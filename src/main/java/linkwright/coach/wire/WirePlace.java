@@ -26,19 +26,35 @@ import linkwright.drawer.Lot;
 import linkwright.job.Fact;
 import linkwright.job.LotFact;
 import linkwright.plan.ChainWish;
+import linkwright.plan.LinksOfSize;
 import linkwright.quantity.Count;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.PieceKind;
-import linkwright.standing.PlannedWire;
 import linkwright.standing.Questions;
 import linkwright.standing.StillToDo;
 import linkwright.standing.WireStand;
+import linkwright.standing.stock.PlannedWire;
 
 /** Wire: what came, what was cut and lost, what is short, and drawing it down. */
 public final class WirePlace implements Place {
   @Override
   public Content content(Model model) {
     return WireContent.of((WireHeld) model.held(), model);
+  }
+
+  @Override
+  public List<Act> allActs() {
+    return List.of(
+        Act.ADD_WIRE,
+        Act.CUT,
+        Act.DISCARD,
+        Act.DRAW,
+        Act.WEIGH_OUT,
+        Act.TO_BENCH,
+        Act.RETURN_WIRE,
+        Act.TAKE_SOLDER,
+        Act.MORE,
+        Act.LESS);
   }
 
   @Override
@@ -311,10 +327,13 @@ public final class WirePlace implements Place {
       }
       case CUT_WIRE -> {
         int count = count(form).orElseThrow();
-        double each = job.standing().eachMm().getOrDefault(piece, 0.0);
+        Optional<LinksOfSize> size = WireForms.size(job, form);
+        double each =
+            size.map(one -> one.eachMm(job.standing().counted().plan().orElseThrow().wish()))
+                .orElseGet(() -> job.standing().eachMm().getOrDefault(piece, 0.0));
         StillToDo left = job.standing().left().get(piece);
         boolean tooMany = left != null && count > left.canCut();
-        Fact cut = new Fact.WireCut(piece, count, each);
+        Fact cut = new Fact.WireCut(piece, count, each, size.map(LinksOfSize::name).orElse(""));
         String lacking =
             tooMany
                 ? ShortageWords.after(

@@ -38,7 +38,7 @@ record WireWords(WireStand stand, Plan plan, UnitStyle units) {
     }
     List<String> parts = new ArrayList<>();
     if (stand.toCut().links() > 0) {
-      List<Integer> left = plan.bySize(stand.toCut().links());
+      List<Integer> left = stand.blanks();
       for (int i = 0; i < left.size(); i++) {
         LinksOfSize size = plan.sizes().get(i);
         if (left.get(i) > 0) {

@@ -1,5 +1,6 @@
 package linkwright.exchange.forms;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -13,7 +14,8 @@ public final class JsonOut {
   /**
    * The text of a document, each line ended.
    *
-   * @param value a Map, List, Double, Integer, Long, Boolean, String or Optional of these
+   * @param value a Map, List, Double, Integer, Long, BigDecimal (its digits are kept), Boolean, String
+   *     or Optional of these
    */
   public static String of(Object value) {
     return written(value, "") + "\n";
@@ -45,6 +47,9 @@ public final class JsonOut {
     }
     if (value instanceof Double number) {
       return YamlOut.number(number);
+    }
+    if (value instanceof BigDecimal told) {
+      return told.toPlainString();
     }
     return value instanceof Number || value instanceof Boolean
         ? value.toString()

@@ -31,8 +31,8 @@ public final class YamlOut {
   /**
    * The text of a document, each line ended.
    *
-   * @param values key → Double, Integer, Long, Boolean, String, Optional, or a List or a Map of
-   *     these
+   * @param values key → Double, Integer, Long, BigDecimal (its digits are kept), Boolean, String,
+   *     Optional, or a List or a Map of these
    * @throws IllegalArgumentException if a value is of another kind, or a number is not finite
    */
   public static String of(Map<String, ?> values) {
@@ -90,6 +90,9 @@ public final class YamlOut {
     }
     if (value instanceof Double number) {
       return number(number);
+    }
+    if (value instanceof BigDecimal told) {
+      return told.toPlainString();
     }
     if (value instanceof Integer || value instanceof Long || value instanceof Boolean) {
       return value.toString();

@@ -14,6 +14,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.stream.Stream;
@@ -117,7 +118,7 @@ class FactCodecsTest {
     for (Again again : Again.values()) {
       facts.add(
           new Fact.PiecesSentBack(
-              PieceKind.LINK, 1, Stage.CHECKED, Stage.SOLDERED, true, "gap", again));
+              PieceKind.LINK, 1, Stage.CHECKED, Stage.SOLDERED, true, "gap", again, ""));
     }
     for (WaitEnd end : WaitEnd.values()) {
       facts.add(new Fact.TimerAnswered(new EntryId("bench-k7", 3), end, "rinsed early"));
@@ -126,7 +127,7 @@ class FactCodecsTest {
       facts.add(new Fact.CautionSeen("torch", met, "0badc0de", new StepId("solder-links")));
     }
     for (HotWorkState state : HotWorkState.values()) {
-      facts.add(new BenchFact.HotWorkSaid(state, new StepId("solder-links"), "gas shut"));
+      facts.add(new BenchFact.HotWorkSaid(state, new StepId("solder-links"), "gas shut", Optional.empty()));
     }
     for (Sourced.Source source : Sourced.Source.values()) {
       Map<String, Sourced> used = Map.of("kerf", new Sourced("0.3 mm", source));
@@ -296,6 +297,11 @@ class FactCodecsTest {
     }
     if (type == EntryId.class) {
       return new EntryId(chance.nextBoolean() ? "bench" : "Anna's-old-laptop", chance.nextInt(999));
+    }
+    if (type == Optional.class) {
+      return chance.nextBoolean()
+          ? Optional.empty()
+          : Optional.of(List.of(new EntryId("bench", chance.nextInt(999))));
     }
     if (type.isEnum()) {
       Object[] all = type.getEnumConstants();

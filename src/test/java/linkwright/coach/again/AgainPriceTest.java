@@ -23,9 +23,9 @@ import linkwright.plan.Wishes;
 import linkwright.quantity.UnitStyle;
 import linkwright.standing.Handbook;
 import linkwright.standing.JobBook;
-import linkwright.standing.MadeAgain;
 import linkwright.standing.Quote;
 import linkwright.standing.Standing;
+import linkwright.standing.again.MadeAgain;
 import org.junit.jupiter.api.Test;
 
 /** What a chain made again costs: in another metal by that metal's price, never by the old one. */

@@ -54,9 +54,18 @@ public final class AskedContent {
     return parts;
   }
 
-  /** Whether it was right, what is right, and why; a caution that was missed is shown whole. */
+  /**
+   * Whether it was right, what is right, and why; a caution that was missed is shown whole.
+   *
+   * @param atOnce whether whatever is missed here is asked again before anything else
+   */
   public static List<Part> told(
-      Model model, Learner learner, Item item, Asked asked, Learner.AnswerGiven given) {
+      Model model,
+      Learner learner,
+      Item item,
+      Asked asked,
+      Learner.AnswerGiven given,
+      boolean atOnce) {
     List<Part> parts = new ArrayList<>();
     parts.add(new Prose(Prose.Kind.HEAD, given.right() ? RIGHT : NOT_SO));
     parts.add(Prose.aside(JobWords.fill(asked.asks(), model)));
@@ -69,7 +78,7 @@ public final class AskedContent {
     if (!asked.after().isBlank() && !card) {
       parts.add(new Prose(Prose.Kind.MAIN, JobWords.fill(asked.after(), model)));
     }
-    parts.add(Prose.aside(back(learner.learnt(), item, given.right())));
+    parts.add(Prose.aside(back(learner.learnt(), item, given.right(), atOnce)));
     if (card) {
       model
           .handbook()
@@ -96,12 +105,13 @@ public final class AskedContent {
   }
 
   /** When it comes back. */
-  private static String back(Recall learnt, Item item, boolean right) {
+  private static String back(Recall learnt, Item item, boolean right, boolean atOnce) {
     if (learnt.known(item.id())) {
       return "Right on " + Recall.DAYS_RIGHT + " days: it is known.";
     }
     String day = learnt.due(item.id()).map(on -> "on " + on).orElse("");
-    String soon = learnt.restsNow(item.id()) ? "later in this lesson" : "now";
+    boolean now = atOnce || (!item.caution().isEmpty() && !learnt.restsNow(item.id()));
+    String soon = now ? "now" : "later in this lesson";
     return right ? "It comes back " + day + "." : "It comes back " + soon + ", and " + day + ".";
   }
 }

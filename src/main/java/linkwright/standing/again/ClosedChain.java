@@ -1,4 +1,4 @@
-package linkwright.standing;
+package linkwright.standing.again;
 
 import java.time.Instant;
 import java.util.List;
@@ -9,6 +9,10 @@ import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.plan.Plan;
 import linkwright.routine.PieceKind;
+import linkwright.standing.Closing;
+import linkwright.standing.Handbook;
+import linkwright.standing.Standing;
+import linkwright.standing.StillToDo;
 
 /**
  * What a closed job came to, by what was entered of it. What was planned is told as planned, and

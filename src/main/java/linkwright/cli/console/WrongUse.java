@@ -1,30 +1,30 @@
-package linkwright.cli;
+package linkwright.cli.console;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import linkwright.quantity.Nearest;
-import picocli.CommandLine;
 import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.OverwrittenOptionException;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
+import picocli.CommandLine;
 
 /** Says what is wrong with how a command was written, with the nearest known word. */
-final class WrongUse {
+public final class WrongUse {
   /** Options that say how a command answers, not about what. */
   private static final List<String> OWN = List.of("--as", "--home");
 
   /** The exit code of wrong use. */
-  static final int EXIT = 2;
+  public static final int EXIT = 2;
 
   private WrongUse() {}
 
   /** Tells what was wrong in a sentence and answers with the exit code. */
-  static int tell(ParameterException wrong, Consumer<String> err) {
+  public static int tell(ParameterException wrong, Consumer<String> err) {
     err.accept(sentence(wrong));
     return EXIT;
   }

@@ -1,4 +1,4 @@
-package linkwright.standing;
+package linkwright.standing.reach;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import linkwright.job.JobState;
 import linkwright.plan.WishKeys;
+import linkwright.standing.Handbook;
+import linkwright.standing.Standing;
 
 /**
  * The same wish in other metal, wire, ring or length: each variant planned anew, so that what is

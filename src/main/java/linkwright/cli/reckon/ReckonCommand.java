@@ -1,4 +1,4 @@
-package linkwright.cli;
+package linkwright.cli.reckon;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -6,6 +6,7 @@ import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import linkwright.cli.console.WrongUse;
 import linkwright.coach.form.AskMeasure;
 import linkwright.exchange.forms.OutForm;
 import linkwright.files.Home;
@@ -14,9 +15,9 @@ import linkwright.reckon.Ask;
 import linkwright.reckon.Reckoner;
 import linkwright.reckon.Sum;
 import linkwright.text.Text;
-import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine;
 
 /** {@code linkwright reckon SUM …}: each sum of the reckoner as a command of its own. */
 public final class ReckonCommand {

@@ -1,4 +1,4 @@
-package linkwright.standing;
+package linkwright.standing.again;
 
 import java.time.Instant;
 import java.util.ArrayList;
@@ -22,6 +22,12 @@ import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
+import linkwright.standing.Closing;
+import linkwright.standing.CountedPlan;
+import linkwright.standing.Handbook;
+import linkwright.standing.PlanDefaults;
+import linkwright.standing.Standing;
+import linkwright.standing.StillToDo;
 
 /**
  * A job made again: a new wish from what the earlier one settled. What may differ (name, length,

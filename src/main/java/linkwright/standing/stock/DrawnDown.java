@@ -1,4 +1,4 @@
-package linkwright.standing;
+package linkwright.standing.stock;
 
 import java.util.List;
 import linkwright.quantity.Read;

@@ -1,4 +1,4 @@
-package linkwright.standing;
+package linkwright.standing.again;
 
 import java.util.Map;
 import java.util.Optional;
@@ -9,6 +9,8 @@ import linkwright.job.JobState;
 import linkwright.job.Pile;
 import linkwright.plan.Plan;
 import linkwright.routine.PieceKind;
+import linkwright.standing.Standing;
+import linkwright.standing.StillToDo;
 
 /**
  * What a job teaches for the next one like it.

@@ -1,4 +1,4 @@
-package linkwright.standing;
+package linkwright.standing.stock;
 
 import linkwright.plan.ChainWish;
 import linkwright.plan.WishedRing;

@@ -1,4 +1,4 @@
-package linkwright.standing;
+package linkwright.standing.stock;
 
 import java.util.List;
 import java.util.Optional;
@@ -6,7 +6,6 @@ import linkwright.job.WireLedger;
 import linkwright.plan.ChainWish;
 import linkwright.plan.Plan;
 import linkwright.routine.PieceKind;
-import linkwright.standing.stock.WireLengths;
 
 /**
  * Wire on hand now: the lengths planned and added, less what was cut. Which length a blank came
@@ -21,7 +20,8 @@ public record StockLeft(List<Double> linksMm, Optional<List<Double>> ringsMm) {
     ringsMm = ringsMm.map(List::copyOf);
   }
 
-  static StockLeft of(Optional<Plan> plan, WireLedger ledger) {
+  /** What is left of a plan's wire and of what came since. */
+  public static StockLeft of(Optional<Plan> plan, WireLedger ledger) {
     if (plan.isEmpty()) {
       return new StockLeft(List.of(), Optional.empty());
     }
@@ -44,7 +44,7 @@ public record StockLeft(List<Double> linksMm, Optional<List<Double>> ringsMm) {
   }
 
   /** Pieces that the wire left gives, each length by itself; rings lose a tail on each coil. */
-  int canCut(PieceKind piece, double eachMm, ChainWish wish) {
+  public int canCut(PieceKind piece, double eachMm, ChainWish wish) {
     if (!(eachMm > 0)) {
       return 0;
     }

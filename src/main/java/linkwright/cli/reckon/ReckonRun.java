@@ -1,4 +1,4 @@
-package linkwright.cli;
+package linkwright.cli.reckon;
 
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;

@@ -1,0 +1,151 @@
+package linkwright.coach;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
+
+import java.util.List;
+import java.util.Map;
+import linkwright.job.Entry;
+import linkwright.job.Fact;
+import linkwright.job.JobState;
+import linkwright.job.Pile;
+import linkwright.plan.WishKeys;
+import linkwright.plan.Wishes;
+import linkwright.routine.PieceKind;
+import linkwright.routine.Stage;
+import linkwright.routine.StepId;
+import linkwright.standing.StillToDo;
+import org.junit.jupiter.api.Test;
+
+/** Long and round links of one chain at the bench: each size its own pile at every step. */
+class SizesAtStepsTest {
+  /** 18 long and 18 round ones, of which none is usually lost. */
+  private static Fact plan() {
+    return new Fact.PlanSet(
+        new Wishes()
+            .with(WishKeys.METAL, "sterling")
+            .with(WishKeys.WIRE, "1 mm")
+            .with(WishKeys.LINK_PATTERN, "long")
+            .with(WishKeys.LINK_BLANK, "38 mm")
+            .with(WishKeys.LINK_INSIDE, "15 mm")
+            .with(WishKeys.LINK_REPEAT, "1 long + 1 round ring=2.8 mm blank=12.6 mm inside=3 mm")
+            .with(WishKeys.RING_INSIDE, "3 mm")
+            .with(WishKeys.CLASP_LENGTH, "12 mm")
+            .with(WishKeys.USUAL_LOSS, "0 %")
+            .with(WishKeys.STOCK, "3 m")
+            .with(WishKeys.FINISHED, "450 mm")
+            .texts());
+  }
+
+  private final Bencher bench =
+      Bencher.with(new Fact.JobOpened("figaro", "figaro"), plan()).press("esc");
+
+  private static String step(Bencher bench, String stage) {
+    return bench.at().routine().steps().stream()
+        .filter(step -> new Stage(stage).equals(step.stage().get(PieceKind.LINK)))
+        .findFirst()
+        .orElseThrow()
+        .id()
+        .word();
+  }
+
+  private String cut() {
+    return step(bench, "cut");
+  }
+
+  private Pile pile(String size) {
+    return bench.model().job().orElseThrow().state().piles().of(PieceKind.LINK, size);
+  }
+
+  private StillToDo left() {
+    return bench.model().job().orElseThrow().standing().left().get(PieceKind.LINK);
+  }
+
+  @Test
+  void each_size_is_cut_by_itself_and_a_key_takes_the_other() {
+    bench.goTo(cut());
+    assertThat(bench.at().size()).isEqualTo("long");
+    bench.type("3").press("space").press("i");
+    assertThat(bench.at().size()).isEqualTo("round");
+    bench.type("2").press("space");
+
+    assertThat(bench.entered(Fact.WireCut.class))
+        .extracting(Fact.WireCut::size, Fact.WireCut::count)
+        .containsExactly(
+            tuple("long", 3),
+            tuple("round", 2));
+    assertThat(bench.entered(Fact.WireCut.class).get(1).eachMm()).isLessThan(14);
+    assertThat(pile("long").alive()).isEqualTo(3);
+    assertThat(pile("round").alive()).isEqualTo(2);
+    assertThat(left().toCutBySize()).containsExactly(15, 16);
+    // The round ones were cut last, and go on.
+    assertThat(bench.at().size()).isEqualTo("round");
+  }
+
+  @Test
+  void a_link_that_is_lost_lacks_of_its_own_size() {
+    bench.goTo(cut()).type("18").press("space");
+    assertThat(bench.at().size()).isEqualTo("round");
+    bench.type("18").press("space");
+    assertThat(left().toCutOrAsMany()).isZero();
+    bench.press("i");
+    assertThat(bench.at().size()).isEqualTo("long");
+    bench.press("s", "1");
+
+    assertThat(bench.entered(Fact.PiecesScrapped.class))
+        .extracting(Fact.PiecesScrapped::size)
+        .containsExactly("long");
+    assertThat(pile("long").alive()).isEqualTo(17);
+    assertThat(pile("round").alive()).isEqualTo(18);
+    assertThat(left().leastBySize()).containsExactly(1, 0);
+  }
+
+  @Test
+  void what_goes_together_keeps_its_sizes_and_what_is_counted_says_its_own() {
+    bench.goTo(cut()).type("3").press("space").press("i").type("2").press("space");
+    bench.goTo(step(bench, "soldered"));
+    String first = bench.at().size();
+    int there = bench.at().waiting();
+    assertThat(there).isEqualTo(first.equals("long") ? 3 : 2);
+    bench.press("space", "space");
+    assertThat(bench.entered(Fact.PiecesThrough.class).get(0).sizes()).isEqualTo(Map.of(first, 1));
+    bench.press("a").press("a");
+    assertThat(pile("long").waitingFor(Stage.PICKLED)).isEqualTo(3);
+    assertThat(pile("round").waitingFor(Stage.PICKLED)).isEqualTo(2);
+    bench.goTo(step(bench, "pickled")).together();
+    assertThat(pile("long").waitingFor(Stage.CHECKED)).isEqualTo(3);
+    assertThat(pile("round").waitingFor(Stage.CHECKED)).isEqualTo(2);
+    bench.goTo(step(bench, "checked")).press("i");
+    String other = bench.at().size();
+    bench.press("r", "1");
+    assertThat(pile(other).inRedo()).isEqualTo(1);
+    assertThat(bench.pile("link").inRedo()).isEqualTo(1);
+  }
+
+  /** A book of an earlier version said no size: it goes on as it is, and says it from now on. */
+  @Test
+  void a_book_without_sizes_goes_on() {
+    Bencher old =
+        Bencher.with(
+                new Fact.JobOpened("figaro", "figaro"),
+                plan(),
+                new Fact.WireCut(PieceKind.LINK, 20, 38),
+                new Fact.PiecesThrough(
+                    Map.of(PieceKind.LINK, 19), Stage.SOLDERED, false, new StepId("solder")))
+            .press("esc");
+    StillToDo left = old.model().job().orElseThrow().standing().left().get(PieceKind.LINK);
+    assertThat(left.toCutBySize()).containsExactly(0, 16);
+    old.goTo(step(old, "cut"));
+    assertThat(old.at().size()).isEqualTo("round");
+    old.type("4").press("space");
+
+    JobState state = old.model().job().orElseThrow().state();
+    assertThat(state.piles().of(PieceKind.LINK).alive()).isEqualTo(24);
+    assertThat(state.piles().of(PieceKind.LINK, "round").alive()).isEqualTo(4);
+    assertThat(state.piles().of(PieceKind.LINK, "").alive()).isEqualTo(20);
+    StillToDo now = old.model().job().orElseThrow().standing().left().get(PieceKind.LINK);
+    assertThat(now.toCutBySize()).containsExactly(0, 12);
+    List<Entry> entries = old.entries();
+    assertThat(JobState.replay(entries, Bencher.SHELF.stages()).piles()).isEqualTo(state.piles());
+  }
+}
