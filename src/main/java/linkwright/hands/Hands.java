@@ -2,14 +2,15 @@ package linkwright.hands;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import linkwright.fit.EarlierJob;
@@ -25,7 +26,7 @@ import linkwright.routine.PieceKind;
  */
 public final class Hands {
   /** Nobody has worked here yet. */
-  public static final Hands NONE = new Hands(List.of(), Set.of(), "", "", "", new ConcurrentHashMap<>());
+  public static final Hands NONE = new Hands(List.of(), Set.of(), "", "", "", shared());
 
   /** Older jobs of the metal than these are forgotten. */
   private static final int SAME_METAL = 8;
@@ -70,7 +71,11 @@ public final class Hands {
    * @param leftOut names of books that are not to count
    */
   public static Hands of(List<TaughtJob> jobs, Set<String> leftOut) {
-    return new Hands(jobs, leftOut, "", "", "", new ConcurrentHashMap<>());
+    return new Hands(jobs, leftOut, "", "", "", shared());
+  }
+
+  private static Map<List<String>, Maker> shared() {
+    return Collections.synchronizedMap(new HashMap<>());
   }
 
   /**
