@@ -35,7 +35,7 @@ public record Coil(int rings, Ring ring, double insideMm, double turnMm, double 
       return Read.bad(fault.get());
     }
     double insideMm = ring.insideMm() + kerfMm / Math.PI;
-    double turnMm = Rings.turnMm(insideMm, ring.wireMm());
+    double turnMm = Rings.turnMm(insideMm, ring.neutralMm(), ring.besideMm());
     double wireMm = rings == 0 ? 0 : rings * turnMm + tailMm;
     return Read.good(new Coil(rings, ring, insideMm, turnMm, wireMm));
   }

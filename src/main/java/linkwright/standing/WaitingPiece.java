@@ -144,11 +144,16 @@ public record WaitingPiece(
     return step.isPresent();
   }
 
+  /** What they are: {@code links}, {@code long links}. */
+  public String what() {
+    return (spot.size().isEmpty() ? "" : spot.size() + " ") + spot.piece().word(count);
+  }
+
   /** How many of what: {@code 6 links}, {@code 2 links to redo}. */
   public String counted() {
     return count
-        + (spot.size().isEmpty() ? " " : " " + spot.size() + " ")
-        + spot.piece().word(count)
+        + " "
+        + what()
         + (spot.redo() ? " to redo" : "")
         + (wanted || !waits() ? "" : spot.redo() ? ", spare" : " over");
   }

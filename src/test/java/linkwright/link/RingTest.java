@@ -40,7 +40,7 @@ class RingTest {
   class Coiled {
     @Test
     void aTurnClimbsByOneWire() {
-      assertThat(Rings.turnMm(3, 1)).isCloseTo(Math.hypot(4 * Math.PI, 1), EXACT);
+      assertThat(Rings.turnMm(3, 1, 1)).isCloseTo(Math.hypot(4 * Math.PI, 1), EXACT);
     }
 
     @Test

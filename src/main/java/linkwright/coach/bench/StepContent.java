@@ -111,7 +111,7 @@ final class StepContent {
 
   private static String waiting(Pile pile, AtBench at, String size) {
     int waits = pile.waitingFor(at.stage()) + pile.redoAt(at.stage());
-    return waits + " " + (size.isEmpty() ? "of no said size" : size) + " wait too";
+    return waits + " " + (size.isEmpty() ? "of no said size" : size) + " besides";
   }
 
   private static Optional<Row> first(Model model, BenchHeld held, AtBench at) {
