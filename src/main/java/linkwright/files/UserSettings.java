@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import linkwright.disk.Disk;
 import linkwright.disk.DiskTrouble;
+import linkwright.disk.SpeechCommand;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
 import linkwright.quantity.UnitStyle;

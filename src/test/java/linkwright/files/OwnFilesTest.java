@@ -172,6 +172,17 @@ class OwnFilesTest {
     }
 
     @Test
+    void aVoiceThatIsNotOnThisMachineIsToldWithItsLineAndKept() throws IOException {
+      Home home = new Home(folder);
+      Path file = folder.resolve("settings.yaml");
+      Files.writeString(file, "format: 1\nsay: no-such-voice-anywhere -x\n");
+      UserSettings.Loaded loaded = UserSettings.load(home);
+      assertThat(loaded.problems()).singleElement().matches(problem -> problem.line() == 2);
+      assertThat(loaded.settings().say()).contains("no-such-voice-anywhere -x");
+      assertThat(Checking.check(home, List.of(file), (book, all) -> List.of())).hasSize(1);
+    }
+
+    @Test
     void withSomethingWrongAreToldAndUsualThere() {
       UserSettings.Loaded loaded =
           UserSettings.of(

@@ -1,14 +1,14 @@
-package linkwright.files;
+package linkwright.disk;
 
 import java.util.List;
 import java.util.Optional;
-import linkwright.disk.Programs;
-import linkwright.quantity.Nearest;
 
 /** Whether the command that is to say sentences aloud is there on this machine. */
 public final class SpeechCommand {
   /** Programs that say the sentence that is their last word. */
   private static final List<String> KNOWN = List.of("espeak-ng", "spd-say", "say", "espeak");
+
+  private static final int LONGEST = 60;
 
   private SpeechCommand() {}
 
@@ -28,15 +28,12 @@ public final class SpeechCommand {
       return Optional.empty();
     }
     List<String> here = KNOWN.stream().filter(known -> Programs.isThere(known, folders)).toList();
-    String likely =
-        Nearest.of(program, here)
-            .map(near -> "Did you mean " + near + "?")
-            .orElseGet(() -> offered(here));
+    String shown = program.length() <= LONGEST ? program : program.substring(0, LONGEST) + "…";
     return Optional.of(
         "There is no program “"
-            + ProblemList.excerpt(program)
+            + shown.replaceAll("\\p{Cntrl}", "?")
             + "” here, so nothing is said aloud. "
-            + likely);
+            + offered(here));
   }
 
   private static String offered(List<String> here) {

@@ -1,4 +1,4 @@
-package linkwright.files;
+package linkwright.disk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import linkwright.quantity.Problem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -36,27 +35,8 @@ class SpeechCommandTest {
     assertThat(trouble("please say it"))
         .contains("no program “please” here", "espeak-ng, spd-say", "none of them");
     program("espeak-ng");
-    assertThat(trouble("espeek-ng")).contains("Did you mean espeak-ng?");
     assertThat(trouble("loudly")).contains("there is espeak-ng");
     Files.createFile(folder.resolve("notes.txt"));
     assertThat(trouble("notes.txt")).as("no program").isNotEmpty();
-  }
-
-  @Test
-  void theFileIsToldWithItsLine() throws IOException {
-    Home home = new Home(folder);
-    Files.writeString(
-        folder.resolve("settings.yaml"), "format: 1\nsay: no-such-voice-anywhere -x\n");
-    assertThat(UserSettings.load(home).problems())
-        .singleElement()
-        .satisfies(
-            problem -> {
-              assertThat(problem.line()).isEqualTo(2);
-              assertThat(problem.wrong()).contains("no-such-voice-anywhere");
-            });
-    assertThat(UserSettings.load(home).settings().say()).contains("no-such-voice-anywhere -x");
-    List<Problem> checked =
-        Checking.check(home, List.of(folder.resolve("settings.yaml")), (book, all) -> List.of());
-    assertThat(checked).hasSize(1);
   }
 }
