@@ -144,6 +144,11 @@ public final class Coach implements MessageCases<Turn> {
   }
 
   @Override
+  public Turn trayGoesOn(Message.TrayGoesOn message) {
+    return Turn.to(model.withTray(message.jobs()));
+  }
+
+  @Override
   public Turn jobOpened(Message.JobOpened message) {
     Optional<OpenJob> open = model.job();
     boolean readAnew = open.map(job -> job.slug().equals(message.slug())).orElse(false);

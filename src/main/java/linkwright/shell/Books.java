@@ -199,7 +199,7 @@ final class Books {
 
   /** A caution that was seen in one job is known in all of them. */
   private CautionsMet met(Handbook handbook) {
-    tray.jobs(handbook, clock.instant(), patience);
+    tray.hands(handbook, patience);
     return tray.met();
   }
 
@@ -282,5 +282,16 @@ final class Books {
         tray.problems(),
         Optional.of(tray.hands()),
         Optional.of(tray.drawer(handbook)));
+  }
+
+  boolean isBehind() {
+    return tray.isBehind();
+  }
+
+  /** Some more of a tray that was not reckoned to its end; empty where nothing is behind. */
+  Optional<Message> trayGoesOn(Handbook handbook) {
+    return tray.isBehind()
+        ? Optional.of(new Message.TrayGoesOn(tray.more(handbook, clock.instant())))
+        : Optional.empty();
   }
 }

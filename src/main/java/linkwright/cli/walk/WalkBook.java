@@ -1,8 +1,8 @@
 package linkwright.cli.walk;
 
-import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.function.Predicate;
+import linkwright.coach.book.BookRows;
 import linkwright.coach.kernel.EntryWords;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.keys.Act;
@@ -90,10 +90,12 @@ final class WalkBook {
   }
 
   private static String told(Entry entry, List<Entry> all, Model model) {
-    return EntryLabels.of(all).of(entry.id())
-        + ", "
-        + entry.at().truncatedTo(ChronoUnit.SECONDS)
-        + ": "
-        + EntryWords.of(entry.fact(), model.settings());
+    EntryLabels labels = EntryLabels.of(all);
+    return labels.of(entry.id())
+        + " ("
+        + BookRows.when(entry, model.settings())
+        + "): "
+        + EntryWords.of(entry.fact(), model.settings(), labels::of)
+        + ".";
   }
 }

@@ -217,6 +217,14 @@ public sealed interface Message {
     }
   }
 
+  /** The jobs at hand, of which some more are reckoned by now. */
+  record TrayGoesOn(List<TrayJob> jobs) implements Message {
+    @Override
+    public <R> R answer(MessageCases<R> cases) {
+      return cases.trayGoesOn(this);
+    }
+  }
+
   /** The user's choices as they stand now; trouble says why they could not be kept. */
   record SettingsKept(Settings settings, Optional<String> trouble) implements Message {
     @Override
