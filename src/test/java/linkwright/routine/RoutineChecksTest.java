@@ -259,7 +259,8 @@ class RoutineChecksTest {
     @Test
     void aStageThatIsNotListedIsToldOnceAndNotForTheWayBackToo() {
       assertThat(
-              Bench.sound().put(step("check").stage("judged").wrong(Then.REDO, "cut", "gap"))
+              Bench.sound()
+                  .put(step("check").stage("judged").wrong(Then.REDO, "cut", "gap"))
                   .sentences())
           .isNotEmpty()
           .noneMatch(sentence -> sentence.contains("goes back to"));
