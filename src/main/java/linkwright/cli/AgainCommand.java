@@ -134,7 +134,10 @@ final class AgainCommand implements Callable<Integer> {
     List<Part> parts = new AgainContent(units, JobPrices.of(earlier, handbook)).of(again, standing);
     if (answer.forReading()) {
       String called = again.wish().getOrDefault(WishKeys.JOB, earlier.course().name());
-      PlanText.of(called, parts).forEach(line -> here.out().say(choices.user().words().show(line)));
+      // What she called it stays as she wrote it.
+      List<String> lines = PlanText.of(called, parts);
+      here.out().say(lines.get(0));
+      lines.stream().skip(1).forEach(line -> here.out().say(choices.user().words().show(line)));
     } else {
       answer.print(root, "again", parts);
     }

@@ -33,8 +33,9 @@ import picocli.CommandLine.Option;
     },
     footer = {
       "",
-      "Keys: kerf, persons, plate, formers.NAME, flame.fuel, pickle.wait, prices.currency,",
-      "prices.hour, prices.metal-per-g.METAL, losses.all, fire-watch and the like.",
+      "Keys: kerf, persons, plate, formers.NAME, flame.fuel, pickle.wait,",
+      "prices.currency, prices.hour, prices.metal-per-g.METAL, losses.all, fire-watch;",
+      "linkwright file-keys tells them all.",
       "Example: linkwright bench --set \"kerf=0.3 mm\""
     })
 final class BenchCommand implements Callable<Integer> {

@@ -45,7 +45,7 @@ final class DrawerCommand implements Callable<Integer> {
   @Option(names = "--count", paramLabel = "LOT", description = "A lot that was weighed.")
   private Optional<String> count = Optional.empty();
 
-  @Option(names = "--metal", paramLabel = "METAL", description = "Its metal; sterling.")
+  @Option(names = "--metal", paramLabel = "METAL", description = "Its metal; without it sterling.")
   private String metal = "sterling";
 
   @Option(names = "--wire", paramLabel = "SIZE", description = "Its thickness, for wire.")
@@ -57,7 +57,7 @@ final class DrawerCommand implements Callable<Integer> {
   @Option(names = "--mass", paramLabel = "MASS", description = "How heavy.")
   private Optional<String> mass = Optional.empty();
 
-  @Option(names = "--temper", paramLabel = "TEMPER", description = "soft or hard; soft.")
+  @Option(names = "--temper", paramLabel = "TEMPER", description = "soft or hard; without it soft.")
   private String temper = "soft";
 
   @Option(names = "--batch", paramLabel = "BATCH", description = "The maker's number.")

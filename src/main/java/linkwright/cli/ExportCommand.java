@@ -33,7 +33,7 @@ final class ExportCommand implements Callable<Integer> {
   @Parameters(paramLabel = "WHAT", description = "The name of a job's book, drawer or hands.")
   private String what = "";
 
-  @Option(names = "--as", paramLabel = "FORM", description = "csv, json or yaml; yaml.")
+  @Option(names = "--as", paramLabel = "FORM", description = "csv, json or yaml; without it yaml.")
   private String form = "yaml";
 
   @Option(

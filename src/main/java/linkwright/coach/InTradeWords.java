@@ -20,18 +20,21 @@ import linkwright.coach.content.Rows;
 import linkwright.coach.content.Table;
 import linkwright.coach.content.WaitShown;
 import linkwright.coach.form.Form;
+import linkwright.quantity.SaidIn;
+import linkwright.quantity.UnitStyle;
 import linkwright.routine.TradeWords;
 
 /**
- * What a place says, in the trade words of the user's choice: sentences, labels, fields. What was
- * typed stays as it is, and so does what stands in quotation marks: names.
+ * What a place says, in the trade words of the user's choice: sentences, labels, fields; what a
+ * form asks for and complains of in her units too. What was typed stays as it is, and so does what
+ * stands in quotation marks: names.
  */
-record InTradeWords(TradeWords words) implements PartCases<Part> {
+record InTradeWords(TradeWords words, UnitStyle units) implements PartCases<Part> {
   /** Names, and acts that are named in braces. */
   private static final Pattern QUOTED = Pattern.compile("“[^”]*”|\"[^\"]*\"|\\{[^}]*}");
 
   Content of(Content content) {
-    return words == TradeWords.BRITISH
+    return words == TradeWords.BRITISH && units == UnitStyle.METRIC
         ? content
         : new Content(said(content.title()), of(content.parts()));
   }
@@ -73,7 +76,12 @@ record InTradeWords(TradeWords words) implements PartCases<Part> {
             form.unfolded(),
             form.explained());
     return new Fields(
-        said.mapFields(field -> field.inWords(words).with(field.trouble().map(this::said))));
+        said.mapFields(
+            field ->
+                field
+                    .inWords(words)
+                    .inUnits(units)
+                    .with(field.trouble().map(this::said).map(told -> SaidIn.units(told, units)))));
   }
 
   @Override

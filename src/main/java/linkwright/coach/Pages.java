@@ -34,7 +34,7 @@ public final class Pages {
     Optional<Writing.Failed> failed =
         model.writing() instanceof Writing.Failed not ? Optional.of(not) : Optional.empty();
     Place place = Places.of(model);
-    InTradeWords words = new InTradeWords(JobWords.tradeWords(model));
+    InTradeWords words = new InTradeWords(JobWords.tradeWords(model), model.settings().units());
     Content body = words.of(failed.map(Failing::content).orElseGet(() -> place.content(model)));
     List<Act> acts = place.acts(model);
     return new Page(

@@ -19,18 +19,21 @@ import org.yaml.snakeyaml.nodes.SequenceNode;
 
 /**
  * A list of test pieces, as {@code - {blank: 38 mm, formers: {body: 3 mm}, length: 14.1 mm, width:
- * 5.0 mm}}; lengths may be missing, a {@code verdict} (one or a list) may stand instead.
+ * 5.0 mm}}; lengths may be missing, a {@code verdict} (one or a list) may stand instead. {@code
+ * confirmed: yes} says that an odd measure is right.
  *
  * @param pieces the pieces in the order of the file; those with a problem are left out
+ * @param toAsk those of which nobody said that they are right as they stand
  * @param problems all that is wrong, located
  */
-public record TriedFile(List<Tried> pieces, List<Problem> problems) {
+public record TriedFile(List<Tried> pieces, List<Tried> toAsk, List<Problem> problems) {
   private static final List<String> VERDICTS =
       Stream.of(Verdict.values()).map(TriedFile::word).toList();
 
   /** Copies the lists. */
   public TriedFile {
     pieces = List.copyOf(pieces);
+    toAsk = List.copyOf(toAsk);
     problems = List.copyOf(problems);
   }
 
@@ -39,17 +42,18 @@ public record TriedFile(List<Tried> pieces, List<Problem> problems) {
     List<Problem> trouble = new ArrayList<>();
     return Home.read(path, trouble)
         .map(TriedFile::of)
-        .orElseGet(() -> new TriedFile(List.of(), trouble));
+        .orElseGet(() -> new TriedFile(List.of(), List.of(), trouble));
   }
 
   static TriedFile of(DataFile file) {
     ProblemList problems = new ProblemList(file.name());
     Optional<Node> document = YamlText.compose(file.bytes(), problems);
-    List<Tried> pieces = document.map(node -> of(node, problems)).orElseGet(List::of);
-    return new TriedFile(pieces, problems.all());
+    List<Tried> toAsk = new ArrayList<>();
+    List<Tried> pieces = document.map(node -> of(node, toAsk, problems)).orElseGet(List::of);
+    return new TriedFile(pieces, toAsk, problems.all());
   }
 
-  private static List<Tried> of(Node document, ProblemList problems) {
+  private static List<Tried> of(Node document, List<Tried> toAsk, ProblemList problems) {
     List<Tried> pieces = new ArrayList<>();
     if (!(document instanceof SequenceNode list)) {
       problems.add(
@@ -60,7 +64,16 @@ public record TriedFile(List<Tried> pieces, List<Problem> problems) {
     }
     for (Node item : list.getValue()) {
       if (item instanceof MappingNode mapping) {
-        piece(new Fields(mapping, "a test piece", problems)).ifPresent(pieces::add);
+        Fields from = new Fields(mapping, "a test piece", problems);
+        boolean confirmed = from.flag("confirmed");
+        piece(from)
+            .ifPresent(
+                piece -> {
+                  pieces.add(piece);
+                  if (!confirmed) {
+                    toAsk.add(piece);
+                  }
+                });
       } else {
         problems.add(
             item, "A test piece is a group of keys.", "Write {blank: 38 mm, length: 14.1 mm}.");

@@ -7,8 +7,9 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * How the entries of one book are shown: each by a label that no other of the book has. Where two
- * machines are called alike, as much of what tells them apart is shown as is needed.
+ * How the entries of one book are shown: each by a label that no other of the book has, its number
+ * where one machine wrote all of it. Where two machines are called alike, as much of what tells
+ * them apart is shown as is needed.
  */
 public final class EntryLabels {
   private static final int ALL_LETTERS = 8;
@@ -38,6 +39,8 @@ public final class EntryLabels {
               int letters = enough(devices);
               devices.forEach(device -> shown.put(device, EntryId.shown(device, letters)));
             });
+    // On one machine the number tells each from any other.
+    shown.replaceAll((device, name) -> shown.size() > 1 ? name + "-" : "");
     return new EntryLabels(shown);
   }
 
@@ -55,6 +58,6 @@ public final class EntryLabels {
 
   /** The label of an entry of that book. */
   public String of(EntryId id) {
-    return shown.getOrDefault(id.device(), EntryId.shown(id.device(), 0)) + "-" + id.number();
+    return shown.getOrDefault(id.device(), EntryId.shown(id.device(), 0) + "-") + id.number();
   }
 }

@@ -50,9 +50,7 @@ final class CardItems {
   static List<Caution> metFirst(List<Caution> cards, Routine routine) {
     Set<String> met = new HashSet<>();
     routine.steps().forEach(step -> met.addAll(step.cautions()));
-    return cards.stream()
-        .sorted(Comparator.comparing(card -> !met.contains(card.id())))
-        .toList();
+    return cards.stream().sorted(Comparator.comparing(card -> !met.contains(card.id()))).toList();
   }
 
   private void card(Caution card) {
@@ -95,6 +93,8 @@ final class CardItems {
             .flatMap(text -> mishap(text).stream())
             .filter(other -> isOther(asked.name(), other.name() + " " + other.helps()))
             .map(Mishap::helps)
+            // Let go, or stop: what begins alike may be right of both.
+            .filter(helps -> !first(helps).equals(first(asked.helps())))
             .toList();
     String asks = card.title() + ", and this happens: “" + asked.name() + "”. What is done?";
     // All of them: what helps is told in few words, and a few could not hide one with others.
@@ -132,6 +132,10 @@ final class CardItems {
       }
     }
     return words;
+  }
+
+  private static String first(String text) {
+    return text.split("[^A-Za-z]", 2)[0];
   }
 
   private static String capital(String text) {

@@ -21,15 +21,17 @@ public final class Rings {
   }
 
   /**
-   * √((π(D + d))² + d²): one turn of a coil that is wound close, so that its pitch is d.
+   * √((π(D + d))² + p²): one turn of a coil that is wound close, so that its pitch p is as wide as
+   * its wire.
    *
    * @param insideMm D, the coil's own inside diameter, in millimetres, above 0
-   * @param wireMm d, in millimetres, above 0
+   * @param neutralMm d, as in {@link Ring}, in millimetres, above 0
+   * @param besideMm p, in millimetres, above 0
    * @return millimetres
    * @throws IllegalArgumentException if a size is not a finite number above 0
    */
-  public static double turnMm(double insideMm, double wireMm) {
-    return Math.hypot(blankMm(insideMm, wireMm), wireMm);
+  public static double turnMm(double insideMm, double neutralMm, double besideMm) {
+    return Math.hypot(blankMm(insideMm, neutralMm), besideMm);
   }
 
   /**

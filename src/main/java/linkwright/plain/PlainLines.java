@@ -77,8 +77,8 @@ public final class PlainLines implements PartCases<List<String>> {
         .map(
             choice ->
                 sentence(
-                    (choice.now() ? "Now: " : "")
-                        + capital(choice.act().words())
+                    capital(choice.act().words())
+                        + (choice.now() ? ", where the work is" : "")
                         + (choice.stands().isBlank() ? "" : ": " + choice.stands())))
         .toList();
   }
@@ -87,7 +87,7 @@ public final class PlainLines implements PartCases<List<String>> {
   public List<String> bars(Bars bars) {
     List<String> lines = new ArrayList<>();
     for (Bars.Group group : bars.groups()) {
-      lines.add(sentence(group.title()));
+      lines.add(sentence(capital(group.title())));
       group.bars().forEach(bar -> lines.add(sentence(bar.amount() + ": " + bar.words())));
     }
     return lines;
@@ -103,7 +103,7 @@ public final class PlainLines implements PartCases<List<String>> {
   @Override
   public List<String> drawing(Drawing drawing) {
     if (!drawing.words().isEmpty()) {
-      return drawing.words().stream().map(PlainLines::sentence).toList();
+      return drawing.words().stream().map(PlainLines::capital).map(PlainLines::sentence).toList();
     }
     return drawing.shapes().stream()
         .filter(shape -> !shape.caption().isBlank())
@@ -113,7 +113,7 @@ public final class PlainLines implements PartCases<List<String>> {
 
   @Override
   public List<String> fields(Fields fields) {
-    List<String> lines = new ArrayList<>(List.of(sentence(fields.form().title())));
+    List<String> lines = new ArrayList<>(List.of(sentence(capital(fields.form().title()))));
     for (Field field : fields.form().fields()) {
       lines.add(capital(field.label()) + ": " + (field.text().isBlank() ? "empty" : field.text()));
     }
@@ -152,7 +152,8 @@ public final class PlainLines implements PartCases<List<String>> {
     }
     String label = prose.kind().label();
     String text = filled(prose.text());
-    return List.of(label.isEmpty() ? sentence(text) : capital(label) + ": " + sentence(text));
+    return List.of(
+        label.isEmpty() ? sentence(capital(text)) : capital(label) + ": " + sentence(text));
   }
 
   @Override
@@ -205,10 +206,16 @@ public final class PlainLines implements PartCases<List<String>> {
     String whose = wait.job().isEmpty() ? "" : " (" + wait.job() + ")";
     String ends = wait.ends().isEmpty() ? "" : ": " + filled(wait.ends());
     return List.of(
-        sentence(wait.name() + whose + (wait.due() ? " is due" : " " + wait.left()) + ends));
+        sentence(
+            "Timer: "
+                + wait.name()
+                + whose
+                + (wait.due() ? " is due" : ", " + wait.left())
+                + ends));
   }
 
-  private static String sentence(String text) {
+  /** A text with a stop behind it, where it has none yet. */
+  public static String sentence(String text) {
     // What a screen keeps apart by room is kept apart by a sign.
     String whole = text.strip().replaceAll(" {2,}", ": ");
     return whole.isEmpty() || ".:!?”".indexOf(whole.charAt(whole.length() - 1)) >= 0

@@ -17,7 +17,7 @@ public record EndRings(double insideMm, double blankMm, int toCut, double massG)
   public static final int COUNT = 2;
 
   static Read<EndRings> of(ChainWish wish, double insideMm) {
-    return Ring.of(insideMm, wish.wireMm())
+    return Ring.of(insideMm, wish.wire())
         .map(
             ring ->
                 new EndRings(

@@ -147,7 +147,7 @@ public final class Planning {
         solder.placedG(),
         massLinks + massRings + solder.placedG() + wish.claspG(),
         solder.joints(),
-        solder(SolderOfChain.round(wish.wireAreaMm2()), wish.metal()),
+        solder(wish.wire().roundOfAreaMm(), wish.metal()),
         PullReckoning.of(wish, sizes),
         Remarks.of(wish, sizes, rings, UnitStyle.METRIC));
   }

@@ -22,10 +22,10 @@ record RingsCounted(double blankMm, double turnMm, double insideLengthMm, Option
   }
 
   private static Read<RingsCounted> of(WishedRing wished, ChainWish wish) {
-    Read<Ring> ring = Ring.of(wished.insideMm(), wished.wireMm());
+    Read<Ring> ring = Ring.of(wished.insideMm(), wish.ringWireNow());
     return ring.flatMap(
         round ->
-            Coil.of(1, round, wish.kerfMm(), 0).flatMap(coil -> of(wished, wish, round, coil)));
+            Coil.of(round, wish.kerfMm()).flatMap(coil -> of(wished, wish, round, coil)));
   }
 
   private static Read<RingsCounted> of(WishedRing wished, ChainWish wish, Ring round, Coil coil) {

@@ -35,22 +35,17 @@ record SolderOfChain(int joints, double fillsG, double placedG, List<SolderPiece
       List<Joint> joints = link.pattern().map(Pattern::joints).orElse(List.of());
       int links = sizes.get(i).links();
       if (joints.isEmpty()) {
-        all = all.with(links, wish, round(wish.wireAreaMm2()), JointKind.BUTT);
+        all = all.with(links, wish, wish.wire().roundOfAreaMm(), JointKind.BUTT);
       }
       for (Joint joint : joints) {
         JointKind kind = joint == Joint.TIP_TO_TIP ? JointKind.BUTT : JointKind.SIDE;
-        all = all.with(links, wish, round(wish.wireAreaMm2()), kind);
+        all = all.with(links, wish, wish.wire().roundOfAreaMm(), kind);
       }
     }
     if (ends.isPresent()) {
-      all = all.with(EndRings.COUNT, wish, round(wish.wireAreaMm2()), JointKind.BUTT);
+      all = all.with(EndRings.COUNT, wish, wish.wire().roundOfAreaMm(), JointKind.BUTT);
     }
-    return rings == 0 ? all : all.with(rings, wish, round(wish.ringAreaMm2()), JointKind.BUTT);
-  }
-
-  /** Solder fills a section: the round wire of that area, mm. */
-  static double round(double areaMm2) {
-    return 2 * Math.sqrt(areaMm2 / Math.PI);
+    return rings == 0 ? all : all.with(rings, wish, wish.ringWireNow().roundOfAreaMm(), JointKind.BUTT);
   }
 
   /** The hard grade goes first; where no solder of the metal's family is known, hard silver. */

@@ -1,12 +1,16 @@
 package linkwright.reckon;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import linkwright.fit.Expected;
 import linkwright.fit.Fit;
 import linkwright.fit.LinkSize;
 import linkwright.fit.Maker;
+import linkwright.fit.Misfit;
 import linkwright.fit.Proposal;
 import linkwright.fit.Tried;
 import linkwright.link.Forming;
@@ -73,7 +77,11 @@ final class BlankSum implements Working {
     LinkSize wish = new LinkSize(length.orElseThrow(), width.orElseThrow());
     double wireMm = wire.orElseThrow();
     Maker prior = Maker.unknown(metal.orElseThrow().bendingShare(temper));
-    Maker maker = Fit.learn(pattern.orElseThrow(), wireMm, prior, tried, wish);
+    askOutOfReason(answers, pattern.orElseThrow(), wireMm, prior, wish);
+    if (answers.wrong()) {
+      return;
+    }
+    Maker maker = Fit.learn(pattern.get(), wireMm, prior, tried, wish);
     Optional<Proposal> found =
         answers.found(
             "",
@@ -113,6 +121,66 @@ final class BlankSum implements Working {
                     .orElse("It has: " + String.join(", ", pattern.formersMm().keySet()) + "."));
       }
     }
+  }
+
+  /** A measure that such a blank does not come to is asked about, with what was likely meant. */
+  private static void askOutOfReason(
+      Answers answers, Pattern pattern, double wireMm, Maker prior, LinkSize wish) {
+    List<Tried> sound = new ArrayList<>(answers.given().tried());
+    sound.removeAll(answers.given().toAsk());
+    for (Tried piece : answers.given().toAsk()) {
+      Maker known = Fit.learn(pattern, wireMm, prior, sound, wish);
+      Optional<Expected> expected =
+          Fit.expect(pattern, wireMm, known, piece.blankMm(), piece.formersMm()).found();
+      ask(
+          answers,
+          piece,
+          "long",
+          piece.lengthMm(),
+          expected.flatMap(size -> size.misfitOfLength(piece.lengthMm())));
+      ask(
+          answers,
+          piece,
+          "wide",
+          piece.widthMm(),
+          expected.flatMap(size -> size.misfitOfWidth(piece.widthMm())));
+      sound.add(piece);
+    }
+  }
+
+  private static void ask(
+      Answers answers,
+      Tried piece,
+      String which,
+      OptionalDouble measured,
+      Optional<Misfit> misfit) {
+    UnitStyle units = answers.units();
+    boolean tooLong = measured.orElse(0) > piece.blankMm();
+    if (misfit.isEmpty() && !tooLong) {
+      return;
+    }
+    String meant =
+        misfit
+            .map(
+                far ->
+                    far.meantMm().isPresent()
+                        ? " Did you mean " + units.length(far.meantMm().getAsDouble()) + "?"
+                        : " About "
+                            + units.about(far.expectedMm(), far.spreadMm())
+                            + " was expected.")
+            .orElse("");
+    answers.check(
+        "tried",
+        false,
+        "A test piece "
+            + units.length(measured.orElse(0))
+            + " "
+            + which
+            + " from a blank of "
+            + units.length(piece.blankMm())
+            + "?"
+            + meant
+            + " Put it right in the file, or write confirmed: yes to that piece if it is so.");
   }
 
   private static void put(Outcome outcome, Proposal proposal) {

@@ -12,13 +12,19 @@ import linkwright.reference.Reference;
  * @param reference where metals, solders and clasps are looked up
  * @param patterns the link patterns there are
  * @param tried test pieces made so far, for the sum that learns from them
+ * @param toAsk those of them that nobody was asked about: a measure out of reason is refused
  * @param units how amounts are written in sentences
  */
 public record Given(
-    Reference reference, List<Pattern> patterns, List<Tried> tried, UnitStyle units) {
+    Reference reference,
+    List<Pattern> patterns,
+    List<Tried> tried,
+    List<Tried> toAsk,
+    UnitStyle units) {
   /** Copies the lists. */
   public Given {
     patterns = List.copyOf(patterns);
     tried = List.copyOf(tried);
+    toAsk = List.copyOf(toAsk);
   }
 }

@@ -11,10 +11,18 @@ import linkwright.quantity.Read;
 final class Plain {
   private static final Pattern NUMBER = Pattern.compile("([+-]?\\d+(?:[.,]\\d+)?)\\s*(.*)");
 
+  /** NIST Special Publication 811, Appendix B.8. */
+  private static final double MPA_IN_KSI = 6.894757;
+
   private Plain() {}
 
-  /** A stress in MPa, more than nothing; the unit may be left out. */
+  /** A stress in MPa, more than nothing; typed in MPa, which may be left out, or in ksi. */
   static Read<Double> stressMpa(String typed) {
+    String bare = typed.strip().toLowerCase(Locale.ROOT);
+    if (bare.endsWith("ksi")) {
+      String number = bare.substring(0, bare.length() - 3);
+      return amount(number, "stress", "18 ksi", List.of(""), 1e5).map(ksi -> ksi * MPA_IN_KSI);
+    }
     return amount(typed, "stress", "124 MPa", List.of("", "mpa", "n/mm2", "n/mm²"), 1e5);
   }
 

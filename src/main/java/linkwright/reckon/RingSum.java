@@ -34,7 +34,7 @@ final class RingSum implements Working {
 
   @Override
   public void work(Answers answers, Outcome outcome) {
-    Optional<Double> wire = answers.read("wire", WireSection::read).map(WireSection::thicknessMm);
+    Optional<WireSection> wire = answers.read("wire", WireSection::read);
     Optional<Double> inside = answers.size("inside");
     Optional<Double> width = answers.size("oval-inside");
     double kerf = answers.length("kerf").orElse(0.0);
@@ -50,7 +50,7 @@ final class RingSum implements Working {
     }
     Optional<Oval> oval =
         width.flatMap(mm -> answers.found("oval-inside", Oval.squeeze(ring.get(), mm)));
-    Optional<Coil> coil = answers.found("kerf", Coil.of(1, ring.get(), kerf, 0));
+    Optional<Coil> coil = answers.found("kerf", Coil.of(ring.get(), kerf));
     if (answers.wrong()) {
       return;
     }
@@ -84,7 +84,7 @@ final class RingSum implements Working {
             + units.length(coil.get().insideMm())
             + " inside, the former smaller by the springback.");
     metal.ifPresent(known -> mandrel(outcome, units, known, temper, coil.get()));
-    oval.flatMap(squeezed -> squeezed.told(wire.get())).ifPresent(outcome::warn);
+    oval.flatMap(squeezed -> squeezed.told(wire.get().thicknessMm())).ifPresent(outcome::warn);
   }
 
   private static void mandrel(

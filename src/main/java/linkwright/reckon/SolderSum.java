@@ -21,7 +21,7 @@ final class SolderSum implements Working {
           "solder for a joint",
           "The piece of solder that fills one joint, and its mass.",
           List.of(
-              Ask.needed("wire", "wire", "0.9 mm or 19 AWG"),
+              Ask.needed("wire", "wire", "0.9 mm, 19 AWG, or half-round 2 mm x 1 mm"),
               Ask.needed("gap", "gap", "0.05 mm"),
               Ask.needed("strip", "solder strip", "1 mm x 0.3 mm"),
               Ask.optional("density", "density", "9.6 g/cm3; from the solder"),
@@ -41,7 +41,7 @@ final class SolderSum implements Working {
 
   @Override
   public void work(Answers answers, Outcome outcome) {
-    Optional<Double> wire = answers.wire("wire");
+    Optional<Double> wire = answers.read("wire", WireSection::read).map(WireSection::roundOfAreaMm);
     Optional<Double> gap = answers.length("gap");
     Optional<WireSection> strip =
         answers.read("strip", text -> WireSection.read(Section.STRIP, text));

@@ -62,7 +62,8 @@ final class RemedyPaths {
     List<Stage> stages = routine.stagesOf(kind);
     int here = stages.indexOf(step.stage().get(kind));
     int back = stages.indexOf(remedy.backTo());
-    if (back >= 0 && back <= here) {
+    // A kind or a stage that is not listed is told for itself.
+    if (here < 0 || (back >= 0 && back <= here)) {
       return Stream.empty();
     }
     List<String> reached = Stage.words(stages.subList(0, here + 1));

@@ -32,16 +32,19 @@ public enum TradeWords {
       Pattern.compile(
           PAIRS.keySet().stream()
               .map(Pattern::quote)
-              .collect(Collectors.joining("|", "\\b(", ")\\b")),
+              .collect(Collectors.joining("|", "“[^”]*”|\\b(", ")\\b")),
           Pattern.CASE_INSENSITIVE);
 
   /**
    * A text with British trade words in the words of this choice. Whole words only, one or many of
-   * them, small or with a capital.
+   * them, small or with a capital; what stands in quotation marks, as typed words do, stays.
    */
   public abstract String show(String british);
 
   private static String american(String british) {
+    if (british.startsWith("“")) {
+      return british;
+    }
     String word = PAIRS.get(british.toLowerCase(Locale.ROOT));
     return Character.isUpperCase(british.charAt(0))
         ? word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1)

@@ -120,8 +120,7 @@ public record WaitingPiece(
     }
     if (pile.redoAt(stage) > 0) {
       boolean wanted =
-          todo.stream()
-              .allMatch(left -> left.more() > 0 && !pile.chainHas(stage, left.wanted()));
+          todo.stream().allMatch(left -> left.more() > 0 && !pile.chainHas(stage, left.wanted()));
       PileSpot spot = new PileSpot(each.getKey(), stage, true, size);
       all.add(of(state, spot, pile.redoAt(stage), step, number, wanted, pile.again(stage)));
     }
@@ -144,11 +143,16 @@ public record WaitingPiece(
     return step.isPresent();
   }
 
+  /** What they are: {@code links}, {@code long links}. */
+  public String what() {
+    return (spot.size().isEmpty() ? "" : spot.size() + " ") + spot.piece().word(count);
+  }
+
   /** How many of what: {@code 6 links}, {@code 2 links to redo}. */
   public String counted() {
     return count
-        + (spot.size().isEmpty() ? " " : " " + spot.size() + " ")
-        + spot.piece().word(count)
+        + " "
+        + what()
         + (spot.redo() ? " to redo" : "")
         + (wanted || !waits() ? "" : spot.redo() ? ", spare" : " over");
   }

@@ -3,47 +3,126 @@ package linkwright.view;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
 import linkwright.coach.content.Bars;
 import linkwright.text.Text;
 
-/** Lengths as bars to one scale, group by group, and below them what each sign means. */
+/**
+ * Lengths as bars to one scale, group by group, and below them what each sign means; turned over
+ * where not all have room at once. What has no room beside its bar stands below it.
+ */
 final class BarsBlock implements Block {
   private static final int LENGTH = 10;
   private static final int MOST_WORDS = 32;
   private static final int LEAST_WORDS = 18;
   private static final int LEAST = 4;
 
-  private final Bars bars;
-  private final double longestMm;
+  /** A row: a text, or a length with its bar and the first words beside it. */
+  private record BarRow(int indent, String text, Tone tone, List<Bars.Bar> bar) {}
 
-  BarsBlock(Bars bars) {
-    this.bars = bars;
+  private final List<BarRow> rows;
+
+  /** The same, those that are to be cut from first. */
+  private final List<BarRow> pages;
+
+  private final double longestMm;
+  private final int words;
+  private final String key;
+  private final boolean told;
+
+  /**
+   * Such bars.
+   *
+   * @param key the key that turns them over
+   * @param told whether they say themselves which page is shown and how to turn on
+   */
+  BarsBlock(Bars bars, Glyphs glyphs, int width, String key, boolean told) {
+    this.key = key;
+    this.told = told;
+    this.words = Math.min(MOST_WORDS, Math.max(LEAST_WORDS, width * 2 / 5));
     this.longestMm =
         bars.groups().stream()
             .flatMap(group -> group.bars().stream())
             .mapToDouble(Bars.Bar::mm)
             .max()
             .orElse(0);
+    this.rows = rows(bars, glyphs, width, Bars.Group::bars);
+    this.pages = rows(bars, glyphs, width, BarsBlock::worthFirst);
+  }
+
+  private List<BarRow> rows(
+      Bars bars, Glyphs glyphs, int width, Function<Bars.Group, List<Bars.Bar>> order) {
+    List<BarRow> rows = new ArrayList<>();
+    for (Bars.Group group : bars.groups()) {
+      texts(rows, 0, width, glyphs.spelt(group.title()), Tone.ACCENT);
+      if (group.bars().isEmpty()) {
+        texts(rows, LENGTH, width, "none is entered yet", Tone.FAINT);
+      }
+      order.apply(group).forEach(bar -> bar(rows, bar, glyphs, width));
+    }
+    String legend = legend(glyphs);
+    texts(rows, Text.width(legend) <= width - LENGTH ? LENGTH : 0, width, legend, Tone.FAINT);
+    return rows;
+  }
+
+  /** Those from which something is to be cut, then those from which something was. */
+  private static List<Bars.Bar> worthFirst(Bars.Group group) {
+    return group.bars().stream()
+        .sorted(
+            Comparator.comparing((Bars.Bar bar) -> !has(bar, Bars.Use.PLANNED))
+                .thenComparing(bar -> !has(bar, Bars.Use.CUT) && !has(bar, Bars.Use.LOST)))
+        .toList();
+  }
+
+  private static boolean has(Bars.Bar bar, Bars.Use use) {
+    return bar.stretches().stream().anyMatch(stretch -> stretch.use() == use && stretch.mm() > 0);
+  }
+
+  private static void texts(List<BarRow> rows, int indent, int width, String text, Tone tone) {
+    for (String line : Text.wrap(text, Math.max(2, width - indent))) {
+      rows.add(new BarRow(indent, line, tone, List.of()));
+    }
+  }
+
+  private void bar(List<BarRow> rows, Bars.Bar bar, Glyphs glyphs, int width) {
+    List<String> lines = Text.wrap(glyphs.spelt(bar.words()), words);
+    rows.add(new BarRow(width - words, lines.get(0), Tone.FAINT, List.of(bar)));
+    for (String line : lines.subList(1, lines.size())) {
+      rows.add(new BarRow(width - words, line, Tone.FAINT, List.of()));
+    }
+  }
+
+  private static String legend(Glyphs glyphs) {
+    List<String> signs = new ArrayList<>();
+    for (Bars.Use use : Bars.Use.values()) {
+      signs.add(LengthBar.kind(use).glyph(glyphs) + " " + use.word());
+    }
+    return String.join("   ", signs);
   }
 
   @Override
   public int wanted() {
-    return 1 + bars.groups().stream().mapToInt(BarsBlock::rows).sum();
-  }
-
-  /** A title, then a row for each length, or for there being none. */
-  private static int rows(Bars.Group group) {
-    return 1 + Math.max(1, group.bars().size());
+    return rows.size();
   }
 
   @Override
   public int least() {
-    return Math.min(LEAST, wanted());
+    return Math.min(LEAST, rows.size());
+  }
+
+  @Override
+  public int parts(int high) {
+    int room = room(high);
+    return (rows.size() + room - 1) / room;
+  }
+
+  private int room(int high) {
+    return Math.max(1, told && rows.size() > high ? high - 1 : high);
   }
 
   @Override
   public GivesWay yields() {
-    return GivesWay.SCROLLS;
+    return GivesWay.TURNS;
   }
 
   @Override
@@ -53,63 +132,33 @@ final class BarsBlock implements Block {
 
   @Override
   public void draw(Canvas area, int turned) {
-    boolean legend = area.height() > 2 * bars.groups().size();
-    int room = area.height() - (legend ? 1 : 0);
-    int y = 0;
-    for (int i = 0; i < bars.groups().size(); i++) {
-      int later = 0;
-      for (Bars.Group after : bars.groups().subList(i + 1, bars.groups().size())) {
-        later += Math.min(rows(after), room / bars.groups().size());
+    if (area.height() < 1) {
+      return;
+    }
+    int room = room(area.height());
+    int parts = parts(area.height());
+    int shown = Math.floorMod(turned, parts);
+    int end = Math.min(rows.size(), (shown + 1) * room);
+    for (int i = shown * room; i < end; i++) {
+      row(area, i - shown * room, parts > 1 ? pages.get(i) : rows.get(i));
+    }
+    if (told && parts > 1) {
+      PageLine.draw(area, shown, parts, key);
+    }
+  }
+
+  private void row(Canvas area, int y, BarRow row) {
+    for (Bars.Bar bar : row.bar()) {
+      area.right(LENGTH - 1, y, LENGTH - 1, bar.amount(), Tone.PLAIN);
+      Canvas drawing = area.area(LENGTH, y, area.width() - LENGTH - words - 1, 1);
+      if (longestMm > 0 && drawing.width() > 0) {
+        LengthBar.draw(drawing, 0, longestMm, pieces(bar));
       }
-      y += group(area.area(0, y, area.width(), room - y - later), bars.groups().get(i));
     }
-    if (legend) {
-      legend(area, y);
-    }
+    area.text(row.indent(), y, row.text(), row.tone());
   }
 
-  private int group(Canvas area, Bars.Group group) {
-    area.text(0, 0, area.width(), group.title(), Tone.ACCENT);
-    if (group.bars().isEmpty()) {
-      area.text(LENGTH, 1, area.width() - LENGTH, "none is entered yet", Tone.FAINT);
-      return Math.min(rows(group), area.height());
-    }
-    int rows = Math.max(0, area.height() - 1);
-    int all = group.bars().size();
-    int shown = all <= rows ? all : Math.max(0, rows - 1);
-    List<Bars.Bar> chosen = worthSeeing(group.bars(), shown);
-    for (int i = 0; i < shown; i++) {
-      bar(area, i + 1, chosen.get(i));
-    }
-    if (shown < all) {
-      String more = (all - shown) + " more, counted below";
-      area.text(LENGTH, shown + 1, area.width() - LENGTH, more, Tone.FAINT);
-    }
-    return Math.min(rows(group), area.height());
-  }
-
-  /** Where not all have room: those from which something is to be cut or was, then the longest. */
-  private static List<Bars.Bar> worthSeeing(List<Bars.Bar> bars, int count) {
-    List<Integer> order = new ArrayList<>();
-    for (int i = 0; i < bars.size(); i++) {
-      order.add(i);
-    }
-    order.sort(
-        Comparator.comparing((Integer i) -> !has(bars.get(i), Bars.Use.PLANNED))
-            .thenComparing(i -> !has(bars.get(i), Bars.Use.CUT) && !has(bars.get(i), Bars.Use.LOST))
-            .thenComparing(Comparator.reverseOrder()));
-    return order.stream().limit(count).sorted().map(bars::get).toList();
-  }
-
-  private static boolean has(Bars.Bar bar, Bars.Use use) {
-    return bar.stretches().stream().anyMatch(stretch -> stretch.use() == use && stretch.mm() > 0);
-  }
-
-  private void bar(Canvas area, int y, Bars.Bar bar) {
-    int words = Math.min(MOST_WORDS, Math.max(LEAST_WORDS, area.width() * 2 / 5));
-    String told = bar.words();
-    String kept = Text.width(told) <= words ? told : told.replaceAll(", [^,]*$", "");
-    area.right(LENGTH - 1, y, LENGTH - 1, bar.amount(), Tone.PLAIN);
+  private static List<LengthBar.Piece> pieces(Bars.Bar bar) {
     List<LengthBar.Piece> pieces = new ArrayList<>();
     for (Bars.Segment stretch : bar.stretches()) {
       if (stretch.mm() > 0) {
@@ -117,20 +166,6 @@ final class BarsBlock implements Block {
             new LengthBar.Piece(stretch.mm(), stretch.label(), LengthBar.kind(stretch.use())));
       }
     }
-    Canvas drawing = area.area(LENGTH, y, area.width() - LENGTH - words - 1, 1);
-    if (longestMm > 0 && drawing.width() > 0) {
-      LengthBar.draw(drawing, 0, longestMm, pieces);
-    }
-    area.text(area.width() - words, y, words, kept, Tone.FAINT);
-  }
-
-  private static void legend(Canvas area, int y) {
-    List<String> signs = new ArrayList<>();
-    for (Bars.Use use : Bars.Use.values()) {
-      signs.add(LengthBar.kind(use).glyph(area.glyphs()) + " " + use.word());
-    }
-    String legend = String.join("   ", signs);
-    int x = Math.max(0, Math.min(LENGTH, area.width() - Text.width(legend)));
-    area.text(x, y, Math.max(0, area.width() - x), legend, Tone.FAINT);
+    return pieces;
   }
 }

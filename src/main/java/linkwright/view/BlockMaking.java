@@ -55,12 +55,12 @@ final class BlockMaking implements PartCases<Block> {
 
   @Override
   public Block acts(Acts acts) {
-    return new ActsBlock(acts, keys);
+    return new ActsBlock(acts, keys, glyphs, width, keys.firstOf(turns), body.told());
   }
 
   @Override
   public Block bars(Bars bars) {
-    return new BarsBlock(bars);
+    return new BarsBlock(bars, glyphs, width, keys.firstOf(turns), body.told());
   }
 
   @Override
@@ -75,7 +75,7 @@ final class BlockMaking implements PartCases<Block> {
 
   @Override
   public Block fields(Fields fields) {
-    return new FieldsBlock(fields.form(), width, keys::spokenOf);
+    return new FieldsBlock(fields.form(), width, keys::spokenOf, keys.firstOf(turns), body.told());
   }
 
   @Override
@@ -105,7 +105,7 @@ final class BlockMaking implements PartCases<Block> {
 
   @Override
   public Block table(Table table) {
-    return new TableBlock(table, width, height, keys);
+    return new TableBlock(table, width, height, keys, keys.firstOf(turns), body.told());
   }
 
   @Override

@@ -153,9 +153,7 @@ final class BodyView {
     Shown now = all.get(at);
     drawPage(body.area(0, 0, body.width(), room), now.blocks(), now.turned());
     if (atOnce || several) {
-      String page = "page " + (at + 1) + " of " + all.size() + "  " + keys.firstOf(turns);
-      String next = at + 1 == all.size() ? " the first page" : " the next page";
-      body.right(body.height() - 1, page + next, Tone.FAINT);
+      PageLine.draw(body, at, all.size(), keys.firstOf(turns));
     }
   }
 

@@ -11,17 +11,32 @@ final class FieldsBlock implements Block {
 
   private final Form form;
   private final int width;
+  private final String key;
+  private final boolean told;
 
-  FieldsBlock(Form form, int width, Function<Act, String> keyOf) {
+  /**
+   * Such a form.
+   *
+   * @param key the key that turns on what has no room below it
+   * @param told whether it says itself which page is shown and how to turn on
+   */
+  FieldsBlock(Form form, int width, Function<Act, String> keyOf, String key, boolean told) {
     this.form =
         form.mapFields(
             field -> field.with(field.trouble().map(trouble -> ActMention.fill(trouble, keyOf))));
     this.width = width;
+    this.key = key;
+    this.told = told;
   }
 
   @Override
   public int wanted() {
     return FormView.wanted(form, width);
+  }
+
+  @Override
+  public int parts(int rows) {
+    return FormView.parts(form, width, rows, told);
   }
 
   @Override
@@ -41,6 +56,6 @@ final class FieldsBlock implements Block {
 
   @Override
   public void draw(Canvas area, int turned) {
-    FormView.draw(area, form);
+    FormView.draw(area, form, turned, told ? key : "");
   }
 }

@@ -8,7 +8,6 @@ import linkwright.coach.content.Question;
 import linkwright.coach.content.Rows;
 import linkwright.coach.content.Table;
 import linkwright.coach.content.WaitShown;
-import linkwright.text.Text;
 
 /** Text in rows, turned over where not all of it has room at once: nothing of it is cut. */
 final class FlowBlock implements Block {
@@ -95,12 +94,11 @@ final class FlowBlock implements Block {
       int next = Math.min(parts.size() - 1, (shown + 1) * columns);
       boolean laterNext =
           shown == 0 && parts.get(next).get(0).later() && !parts.get(0).get(0).later();
-      String turn = shown + 1 == turns ? " the first page" : " the next page";
-      String more = key + (laterNext ? " why and what may go wrong" : turn);
-      String page = "page " + (shown + 1) + " of " + turns + "  " + more;
-      boolean room = Text.width(page) <= area.width();
-      String brief = (shown + 1) + " of " + turns + "  " + key;
-      area.right(area.height() - 1, room ? page : brief, Tone.FAINT);
+      if (laterNext) {
+        PageLine.draw(area, shown, turns, key, "why and what may go wrong");
+      } else {
+        PageLine.draw(area, shown, turns, key);
+      }
     }
   }
 

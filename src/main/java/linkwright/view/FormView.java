@@ -14,26 +14,51 @@ import linkwright.text.Text;
  */
 final class FormView {
   private static final int LABEL = 18;
-  private static final int MOST_BELOW = 3;
-  private static final int MOST_EXPLAINED = 8;
   private static final int MOST_CHOICES = 5;
+  private static final int PLACE = 9;
 
   private FormView() {}
 
   /** A line below the form. */
   private record Below(String text, Tone tone) {}
 
-  /** Draws the form from the top of the area; returns the rows it took. */
-  static int draw(Canvas area, Form form) {
+  /**
+   * Draws the form from the top of the area, what has no room below it turned on so often.
+   *
+   * @param key the key that turns it on; empty where the page of it is told elsewhere
+   */
+  static void draw(Canvas area, Form form, int turned, String key) {
     // What does not fit beside its field keeps its place below it, however low the window is.
     List<Below> below = below(form, area.width(), area.glyphs());
-    int foot = Math.min(below.size(), Math.max(0, area.height() - 2));
+    int foot = Math.min(below.size(), room(form, area.width(), area.height()));
     int y = fields(area.area(0, 0, area.width(), area.height() - foot), form);
     int gap = foot > 0 && y + foot < area.height() ? 1 : 0;
-    for (int i = 0; i < foot; i++) {
-      area.text(0, y + gap + i, area.width(), below.get(i).text(), below.get(i).tone());
+    boolean told = !key.isEmpty();
+    int parts = parts(below.size(), foot, told);
+    int page = Math.floorMod(turned, parts);
+    int onePart = parts > 1 && told ? foot - 1 : foot;
+    for (int i = 0; i < onePart && page * onePart + i < below.size(); i++) {
+      Below line = below.get(page * onePart + i);
+      area.text(0, y + gap + i, area.width(), line.text(), line.tone());
     }
-    return y + gap + foot;
+    if (parts > 1 && told) {
+      PageLine.draw(area.area(0, y + gap, area.width(), foot), page, parts, key);
+    }
+  }
+
+  /** Rows below the fields: the title and one field stay in sight. */
+  private static int room(Form form, int width, int height) {
+    return Math.max(0, height - 1 - title(form, width).size());
+  }
+
+  /** How often what stands below the fields is turned on in that height. */
+  static int parts(Form form, int width, int height, boolean told) {
+    return parts(below(form, width, Glyphs.FULL).size(), room(form, width, height), told);
+  }
+
+  private static int parts(int below, int room, boolean told) {
+    int onePart = Math.max(1, told ? room - 1 : room);
+    return below <= room || room < 1 ? 1 : (below + onePart - 1) / onePart;
   }
 
   /** Rows in which all of it shows, whichever field has the caret. */
@@ -42,7 +67,7 @@ final class FormView {
     int now = below(form, width, Glyphs.FULL).size();
     int below = Math.max(most, now);
     // The title; a free row above what stands below.
-    return form.lines().size() + 1 + (below > 0 ? 1 + below : 0);
+    return form.lines().size() + title(form, width).size() + (below > 0 ? 1 + below : 0);
   }
 
   private static List<Below> below(Form form, int width, Glyphs glyphs) {
@@ -65,10 +90,14 @@ final class FormView {
         String mark = i == 0 ? glyphs.pick("▸ ", "> ") : "  ";
         Offered choice = offered.get(i);
         String says = choice.says().isEmpty() ? "" : "  " + choice.says();
-        lines.add(
-            new Below(
-                Text.cut(mark + choice.id() + says, width, glyphs.cutMark()),
-                i == 0 ? Tone.STRONG : Tone.PLAIN));
+        String line = mark + choice.id() + says;
+        if (i == 0) {
+          // The one that is meant is read whole.
+          Text.wrap(line, Math.max(2, width))
+              .forEach(row -> lines.add(new Below(row, Tone.STRONG)));
+        } else {
+          lines.add(new Below(Text.cut(line, width, glyphs.cutMark()), Tone.PLAIN));
+        }
       }
       if (shown < offered.size()) {
         lines.add(new Below("  and " + (offered.size() - shown) + " more", Tone.FAINT));
@@ -81,7 +110,7 @@ final class FormView {
     List<Below> lines = new ArrayList<>();
     for (String text : field.explained()) {
       for (String line : Text.wrap(text, Math.max(2, Math.min(80, width)))) {
-        if (!line.isBlank() && lines.size() < MOST_EXPLAINED) {
+        if (!line.isBlank()) {
           lines.add(new Below(line, Tone.PLAIN));
         }
       }
@@ -95,21 +124,24 @@ final class FormView {
     if (fits(told, field, width)) {
       return List.of();
     }
-    List<String> lines = Text.wrap(told, Math.max(2, Math.min(80, width)));
-    return lines.subList(0, Math.min(MOST_BELOW, lines.size()));
+    return Text.wrap(told, Math.max(2, Math.min(80, width)));
   }
 
   /** Draws title, fields and the lines below them; returns the rows they took. */
   private static int fields(Canvas area, Form form) {
     List<Integer> lines = form.lines();
     int here = lines.indexOf(form.at());
-    int room = Math.max(1, area.height() - 1);
+    List<String> title = title(form, area.width());
+    int head = Math.min(title.size(), Math.max(1, area.height() - 1));
+    int room = Math.max(1, area.height() - head);
     int first = Math.max(0, Math.min(here - room + 1, lines.size() - room));
     boolean whole = lines.size() <= room;
     String place = whole ? "" : " " + (here + 1) + " of " + lines.size();
-    area.text(0, 0, Math.max(0, area.width() - place.length()), form.title(), Tone.ACCENT);
+    for (int i = 0; i < head; i++) {
+      area.text(0, i, title.get(i), Tone.ACCENT);
+    }
     area.right(0, place, Tone.FAINT);
-    int y = 1;
+    int y = head;
     for (int i = first; i < lines.size() && y < area.height(); i++, y++) {
       int line = lines.get(i);
       if (line < form.fields().size()) {
@@ -122,11 +154,18 @@ final class FormView {
     return y;
   }
 
+  /** In rows, with room for which line of how many stands beside it. */
+  private static List<String> title(Form form, int width) {
+    return Text.wrap(form.title(), Math.max(2, width - PLACE));
+  }
+
   private static void last(Canvas area, int y, Form form, int line) {
     boolean at = form.at() == line;
     String mark = at ? area.glyphs().pick("▸ ", "> ") : "  ";
     String words = line == form.foldLine() ? form.foldWords() : form.keepWords();
-    area.text(LABEL, y, mark + words + (at ? "  (enter)" : ""), at ? Tone.REVERSED : Tone.PLAIN);
+    String told = mark + words + (at ? "  (enter)" : "");
+    int x = Math.max(0, Math.min(LABEL, area.width() - Text.width(told)));
+    area.text(x, y, told, at ? Tone.REVERSED : Tone.PLAIN);
   }
 
   private static boolean fits(String told, Field field, int formWidth) {

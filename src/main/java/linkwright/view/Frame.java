@@ -119,20 +119,25 @@ final class Frame {
     return first;
   }
 
-  /** What is still to do, in fewer words where there is little room. */
+  /** What is still to do, in fewer words where there is little room; else it is turned over. */
   private String still(int width) {
     String still = page.still();
     if (Text.width(still) > width) {
       still = still.replace(STILL, "");
     }
-    if (Text.width(still) > width) {
-      still = still.replaceAll(" at step \\d+", "");
-    }
     // What is to be cut stands behind every kind of piece; the first says what the number is.
     int first = still.indexOf(CUT) + CUT.length();
-    return Text.width(still) > width && first >= CUT.length()
-        ? still.substring(0, first) + still.substring(first).replace(CUT, "")
-        : still;
+    if (Text.width(still) > width && first >= CUT.length()) {
+      still = still.substring(0, first) + still.substring(first).replace(CUT, "");
+    }
+    if (Text.width(still) <= width) {
+      return still;
+    }
+    String key = keys.firstOf(page.turns());
+    int room = width - Text.width(PageLine.brief(9, 9, key));
+    List<String> lines = Text.wrap(still, Math.max(2, room - 1));
+    int shown = Math.floorMod(page.turned(), lines.size());
+    return Text.pad(lines.get(shown), room) + PageLine.brief(shown, lines.size(), key);
   }
 
   /** Draws the foot, after the place: a long sentence takes rows of it, whole. */

@@ -8,18 +8,34 @@ import linkwright.coach.kernel.Spot;
 import linkwright.coach.keys.KeyMap;
 import linkwright.text.Text;
 
-/** A table or list to choose from: it scrolls so that the chosen line stays in sight. */
+/**
+ * A table or list to choose from: it scrolls so that the chosen line stays in sight; one that is
+ * higher than its room is turned over.
+ */
 final class TableBlock implements Block {
   private static final int MARK = 2;
+
+  /** Rows of a line for which a page is kept free. */
+  private static final int MOST_LEAST = 6;
 
   private final Table table;
   private final List<TableRows.RowText> head;
   private final List<List<List<TableRows.RowText>>> lines = new ArrayList<>();
   private final int gap;
   private final int wanted;
+  private final String key;
+  private final boolean told;
 
-  TableBlock(Table table, int width, int height, KeyMap keys) {
+  /**
+   * Such a table.
+   *
+   * @param key the key that turns a long line over
+   * @param told whether it says itself which page of that is shown and how to turn on
+   */
+  TableBlock(Table table, int width, int height, KeyMap keys, String key, boolean told) {
     this.table = table;
+    this.key = key;
+    this.told = told;
     TableRows rows = new TableRows(table, MARK, width, keys::spokenOf);
     this.head = rows.head();
     for (int i = 0; i < table.lines().size(); i++) {
@@ -60,7 +76,19 @@ final class TableBlock implements Block {
   @Override
   public int least() {
     int most = lines.stream().mapToInt(List::size).max().orElse(0);
-    return Math.min(wanted, headRows() + most + 1);
+    return Math.min(wanted, headRows() + Math.min(most, MOST_LEAST) + 1);
+  }
+
+  @Override
+  public int parts(int rows) {
+    int high = chosen() >= 0 && chosen() < lines.size() ? lines.get(chosen()).size() : 0;
+    int room = rows - headRows();
+    int onePart = onePart(rows);
+    return room < 1 || high <= room ? 1 : (high + onePart - 1) / onePart;
+  }
+
+  private int onePart(int rows) {
+    return Math.max(1, rows - headRows() - (told ? 1 : 0));
   }
 
   @Override
@@ -76,16 +104,32 @@ final class TableBlock implements Block {
     boolean roomy = all(gap) <= area.height();
     int between = roomy ? gap : 0;
     runs(area, 0, head, Tone.FAINT);
+    int parts = parts(area.height());
+    if (parts > 1) {
+      part(area, Math.floorMod(turned, parts), parts);
+      return;
+    }
     int first = roomy ? 0 : first(area.height() - headRows());
     int y = headRows();
     int i = first;
     while (i < lines.size() && (i == first || y + lines.get(i).size() <= area.height())) {
-      line(area, y, i);
+      line(area, y, i, lines.get(i));
       y += lines.get(i).size() + between;
       i++;
     }
     if (first > 0 || i < lines.size()) {
       place(area, y, lines.get(i - 1));
+    }
+  }
+
+  /** A part of the chosen line, which has more rows than there is room for. */
+  private void part(Canvas area, int shown, int parts) {
+    int onePart = onePart(area.height());
+    List<List<TableRows.RowText>> rows = lines.get(chosen());
+    int from = shown * onePart;
+    line(area, headRows(), chosen(), rows.subList(from, Math.min(rows.size(), from + onePart)));
+    if (told) {
+      PageLine.draw(area, shown, parts, key);
     }
   }
 
@@ -116,16 +160,16 @@ final class TableBlock implements Block {
     return first;
   }
 
-  private void line(Canvas area, int y, int i) {
+  private void line(Canvas area, int y, int i, List<List<TableRows.RowText>> rows) {
     boolean at = i == chosen();
     Emphasis emphasis = table.lines().get(i).emphasis();
-    area.spot(0, y, area.width(), lines.get(i).size(), new Spot.ToRow(table.before() + i));
+    area.spot(0, y, area.width(), rows.size(), new Spot.ToRow(table.before() + i));
     if (at) {
       area.text(0, y, MARK, area.glyphs().pick("▸", ">"), Tone.ACCENT);
     }
     Tone tone = at && emphasis == Emphasis.PLAIN ? Tone.STRONG : Tones.of(emphasis);
-    for (int row = 0; row < lines.get(i).size(); row++) {
-      runs(area, y + row, lines.get(i).get(row), tone);
+    for (int row = 0; row < rows.size(); row++) {
+      runs(area, y + row, rows.get(row), tone);
     }
   }
 

@@ -22,7 +22,7 @@ final class TableRows {
   /** A word longer than this is broken. */
   private static final int MOST_WORD = 14;
 
-  /** Rows of a cell; what is longer, a name that goes on and on, is cut with a mark. */
+  /** Rows of a cell; what is longer is cut with a mark until its line is chosen. */
   private static final int MOST_ROWS = 3;
 
   /**
@@ -58,13 +58,14 @@ final class TableRows {
   List<RowText> head() {
     List<String> names = table.columns().stream().map(Table.Column::name).toList();
     boolean named = names.stream().anyMatch(name -> !name.isEmpty());
-    return columns && named ? inColumns(names).get(0) : List.of();
+    return columns && named ? inColumns(names, false).get(0) : List.of();
   }
 
   /** The rows of a line. */
   List<List<RowText>> of(int line) {
     List<List<RowText>> rows =
-        new ArrayList<>(columns ? inColumns(cells.get(line)) : asText(table.lines().get(line)));
+        new ArrayList<>(
+            columns ? inColumns(cells.get(line), whole(line)) : asText(table.lines().get(line)));
     for (Prose below : table.lines().get(line).below()) {
       if (!below.text().isBlank()) {
         String sign = below.kind() == Prose.Kind.STOP ? "! " : "";
@@ -97,10 +98,14 @@ final class TableRows {
     for (int wide : widths) {
       over += wide;
     }
+    int[] least = new int[widths.length];
+    for (int c = 0; over > 0 && c < widths.length; c++) {
+      least[c] = longestWord(c);
+    }
     while (over > 0) {
       int widest = -1;
       for (int c = 0; c < widths.length; c++) {
-        boolean gives = !table.columns().get(c).number() && widths[c] > longestWord(c);
+        boolean gives = !table.columns().get(c).number() && widths[c] > least[c];
         if (gives && (widest < 0 || widths[c] > widths[widest])) {
           widest = c;
         }
@@ -126,7 +131,12 @@ final class TableRows {
     return longest;
   }
 
-  private List<List<RowText>> inColumns(List<String> texts) {
+  /** What is turned over like pages has room for all of it, and so has what is chosen. */
+  private boolean whole(int line) {
+    return table.chosen() < 0 || table.chosen() - table.before() == line;
+  }
+
+  private List<List<RowText>> inColumns(List<String> texts, boolean whole) {
     List<List<RowText>> rows = new ArrayList<>(List.of(new ArrayList<>()));
     int x = from;
     for (int c = 0; c < texts.size() && c < wide.length; c++) {
@@ -134,7 +144,7 @@ final class TableRows {
       List<String> parts =
           number || Text.width(texts.get(c)) <= wide[c]
               ? List.of(texts.get(c))
-              : wrapped(texts.get(c), Math.max(2, wide[c]));
+              : wrapped(texts.get(c), Math.max(2, wide[c]), whole);
       for (int i = 0; i < parts.size(); i++) {
         if (i == rows.size()) {
           rows.add(new ArrayList<>());
@@ -146,10 +156,9 @@ final class TableRows {
     return rows;
   }
 
-  private List<String> wrapped(String text, int width) {
+  private static List<String> wrapped(String text, int width, boolean whole) {
     List<String> parts = Text.wrap(text, width);
-    // What is turned over like pages has room for all of it.
-    if (parts.size() <= MOST_ROWS || table.chosen() < 0) {
+    if (parts.size() <= MOST_ROWS || whole) {
       return parts;
     }
     List<String> kept = new ArrayList<>(parts.subList(0, MOST_ROWS - 1));

@@ -40,7 +40,7 @@ class DraftWalkTest {
     line.run("jobs");
     assertThat(line.out()).contains("waits: " + BADGE);
     assertThat(walk("esc", "quit"))
-        .contains("Plan: not set yet; typed, not entered.")
+        .contains("Plan, where the work is: not set yet; typed, not entered.")
         .contains(BADGE);
   }
 

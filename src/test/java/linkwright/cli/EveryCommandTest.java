@@ -108,7 +108,7 @@ class EveryCommandTest {
         "walk",
         "--plain");
     assertThat(line.out())
-        .contains("flux (word).", "Nothing is called “tap”. Did you mean", "a; b")
+        .contains("Flux (word).", "Nothing is called “tap”. Did you mean", "a; b")
         .doesNotContain("is no word here", "Taper (");
   }
 

@@ -189,18 +189,18 @@ class PlainWalkTest {
     @Test
     void can_be_undone_and_stays_in_the_book_struck() throws IOException {
       String told = demo("log blank 36 mm; make the next longer", "undo", "book 2", "quit");
-      assertThat(told).contains("Undone: test piece", "struck entry testbench-3");
+      assertThat(told).contains("Undone: “test piece", "struck entry 3");
     }
 
     @Test
     void is_undone_and_brought_back_at_its_own_place_and_never_the_plan() throws IOException {
       String told = demo("note too heavy", "undo", "undo", "undo note", "restore note", "undo pan");
       assertThat(told)
-          .contains("Nothing to undo here. Last entered elsewhere, and undone there (book): note")
-          .contains("Undone: note: too heavy (“restore” brings it back).")
-          .contains("Brought back: note: too heavy.")
+          .contains("Nothing to undo here. Last entered elsewhere, and undone there (book): “note")
+          .contains("Undone: “note: too heavy” (“restore” brings it back).")
+          .contains("Brought back: “note: too heavy”.")
           .contains("After undo write nothing, or where it was entered")
-          .doesNotContain("Undone: plan");
+          .doesNotContain("Undone: “plan");
     }
 
     @Test

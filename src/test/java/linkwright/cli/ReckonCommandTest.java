@@ -97,6 +97,54 @@ class ReckonCommandTest {
       assertThat(ran.err()).contains("line 1").contains("line 2").contains("blank");
     }
 
+    private static Ran tried(Path folder, String pieces) throws IOException {
+      Path file = folder.resolve("pieces.yaml");
+      Files.writeString(file, pieces);
+      return Ran.reckon(
+          "blank",
+          "--pattern",
+          "scroll",
+          "--metal",
+          "sterling",
+          "--wire",
+          "0.9 mm",
+          "--length",
+          "14 mm",
+          "--width",
+          "5 mm",
+          "--tried",
+          file.toString());
+    }
+
+    /** No link is 140 mm long of 38 mm of wire: both readings are told, and yes stands. */
+    @Test
+    void aTestPieceOutOfReasonIsAskedAboutAndStandsWhereItIsConfirmed(@TempDir Path folder)
+        throws IOException {
+      Ran asked = tried(folder, "- {blank: 38 mm, length: 14 cm}\n");
+      assertThat(asked.exit()).isEqualTo(2);
+      assertThat(asked.err())
+          .contains("140 mm long from a blank of 38 mm?", "Did you mean 14 mm?", "confirmed: yes");
+      assertThat(tried(folder, "- {blank: 38 mm, length: 14 mm}\n").exit()).isZero();
+      assertThat(tried(folder, "- {blank: 38 mm, length: 14 cm, confirmed: yes}\n").exit())
+          .isZero();
+    }
+
+    @Test
+    void solderIsReckonedForWireOfAnySection() {
+      String[] rest = {"--gap", "0.05 mm", "--strip", "1 mm x 0.3 mm", "--as", "json"};
+      String[] flat = {"solder", "--wire", "half-round 2 mm x 1 mm"};
+      // Of the same area: πd²/8 of 2 mm is πd²/4 of 1.41421 mm.
+      String[] round = {"solder", "--wire", "1.4142135624 mm"};
+      assertThat(Ran.reckon(joined(flat, rest)).out())
+          .isEqualTo(Ran.reckon(joined(round, rest)).out());
+    }
+
+    private static String[] joined(String[] first, String[] rest) {
+      return java.util.stream.Stream.of(first, rest)
+          .flatMap(java.util.stream.Stream::of)
+          .toArray(String[]::new);
+    }
+
     @Test
     void thatIsAFileThatIsNotThereIsASentence() {
       Ran ran =

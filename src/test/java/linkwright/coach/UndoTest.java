@@ -84,7 +84,7 @@ class UndoTest {
     void is_what_was_entered_at_another_place_and_it_says_where() {
       bench.press("enter").goTo("cut-blanks").type("3").press("space").press("esc", "t", "u");
       assertThat(bench.pile("link").alive()).isEqualTo(3);
-      assertThat(bench.notice()).contains("(bench): 3 links cut");
+      assertThat(bench.notice()).contains("(bench): “3 links cut");
       bench.press("esc", "u");
       assertThat(bench.pile("link").alive()).isEqualTo(3);
     }
@@ -117,9 +117,9 @@ class UndoTest {
       Piles full = bench.state().piles();
       bench.press("u", "u");
       assertThat(bench.pile("link").alive()).isZero();
-      assertThat(bench.notice()).contains("Undone: 3 links cut").contains("z brings it back");
+      assertThat(bench.notice()).contains("Undone: “3 links cut").contains("z brings it back");
       bench.press("z");
-      assertThat(bench.notice()).contains("Brought back: 3 links cut");
+      assertThat(bench.notice()).contains("Brought back: “3 links cut");
       bench.press("z");
       assertThat(bench.state().piles()).isEqualTo(full);
       bench.press("z");

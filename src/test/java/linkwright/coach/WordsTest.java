@@ -5,11 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
+import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Settings;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.TradeWords;
@@ -50,6 +52,31 @@ class WordsTest {
   @Test
   void words_given_up_stand_with_their_reason_in_the_guide() throws IOException {
     assertThat(Files.readString(Path.of("DEVELOPERS.md"))).contains("Words given up");
+  }
+
+  @Test
+  void the_list_of_words_has_each_once_and_all_places_and_labels() throws IOException {
+    String guide = Files.readString(Path.of("DEVELOPERS.md"));
+    String list = guide.substring(guide.indexOf("## Words\n"), guide.indexOf("**Words given up**"));
+    List<String> words =
+        list.lines()
+            .filter(
+                row ->
+                    row.startsWith("| ") && !row.startsWith("| word |") && !row.startsWith("| ---"))
+            .flatMap(row -> Stream.of(row.split("\\|", -1)[1].strip().split(", ", -1)))
+            .toList();
+    assertThat(words).doesNotHaveDuplicates().doesNotContainAnyElementsOf(GIVEN_UP);
+    assertThat(words)
+        .containsAll(
+            Arrays.stream(Prose.Kind.values())
+                .map(Prose.Kind::label)
+                .filter(label -> !label.isEmpty())
+                .toList());
+    assertThat(words)
+        .containsAll(
+            Arrays.stream(PlaceId.values())
+                .map(place -> place.act().words().replace("?", ""))
+                .toList());
   }
 
   @Test

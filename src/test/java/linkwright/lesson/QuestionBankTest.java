@@ -148,7 +148,9 @@ class QuestionBankTest {
     GUESSERS.put("smallest", (asks, all) -> most(all, text -> -(int) (1000 * number(text))));
   }
 
-  /** The one answer that shares a word with the question; -1, no guess, unless there is just one. */
+  /**
+   * The one answer that shares a word with the question; -1, no guess, unless there is just one.
+   */
   private static int onlyOne(String asks, List<String> all) {
     List<Integer> naming = new ArrayList<>();
     for (int i = 0; i < all.size(); i++) {

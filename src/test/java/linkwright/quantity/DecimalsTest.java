@@ -56,9 +56,11 @@ class DecimalsTest {
   @Test
   void what_is_told_is_read_with_its_digits() {
     assertThat(Decimals.asTold("0.30")).contains(new java.math.BigDecimal("0.30"));
-    assertThat(Decimals.asTold(Decimals.upTo(-1.25, 2))).contains(new java.math.BigDecimal("-1.25"));
+    assertThat(Decimals.asTold(Decimals.upTo(-1.25, 2)))
+        .contains(new java.math.BigDecimal("-1.25"));
     assertThat(Decimals.asTold("7")).contains(new java.math.BigDecimal("7"));
-    for (String none : java.util.List.of("", "-", "007", "5/16", "1.87 in", "12:30", "2026-03-02")) {
+    for (String none :
+        java.util.List.of("", "-", "007", "5/16", "1.87 in", "12:30", "2026-03-02")) {
       assertThat(Decimals.asTold(none)).as(none).isEmpty();
     }
   }

@@ -21,6 +21,7 @@ final class Sums {
         SHIPPED.reference(),
         new ArrayList<>(SHIPPED.patterns().values()),
         List.of(tried),
+        List.of(),
         UnitStyle.METRIC);
   }
 

@@ -257,6 +257,16 @@ class RoutineChecksTest {
     }
 
     @Test
+    void aStageThatIsNotListedIsToldOnceAndNotForTheWayBackToo() {
+      assertThat(
+              Bench.sound()
+                  .put(step("check").stage("judged").wrong(Then.REDO, "cut", "gap"))
+                  .sentences())
+          .isNotEmpty()
+          .noneMatch(sentence -> sentence.contains("goes back to"));
+    }
+
+    @Test
     void aStepThatMovesNoPieceHasNothingToRedo() {
       assertThat(Bench.sound().add(step("look").wrong(Then.REDO, "cut", "gap")).sentences())
           .containsExactly(

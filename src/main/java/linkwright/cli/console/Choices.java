@@ -47,6 +47,6 @@ public record Choices(Settings settings, UserSettings user, List<Problem> proble
 
   /** The same choices with the usual keys, for where no key is shown. */
   public Settings withUsualKeys() {
-    return new Settings(settings.units(), settings.british(), KeyMap.USUAL, settings.animate());
+    return settings.with(KeyMap.USUAL);
   }
 }

@@ -2,6 +2,7 @@ package linkwright.cli.reckon;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -151,7 +152,7 @@ public final class ReckonCommand {
             case SHARE -> "SHARE";
             case NUMBER -> "NUMBER";
             case TIME -> "TIME";
-            case WORDS -> "TEXT";
+            case WORDS -> ask.key().toUpperCase(Locale.ROOT);
           };
       case SWITCH -> "";
     };

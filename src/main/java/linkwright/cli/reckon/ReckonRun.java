@@ -17,7 +17,6 @@ import linkwright.files.Library;
 import linkwright.files.PatternFile;
 import linkwright.files.TriedFile;
 import linkwright.files.UserSettings;
-import linkwright.fit.Tried;
 import linkwright.link.Pattern;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
@@ -83,12 +82,13 @@ final class ReckonRun {
         .filter(problem -> problem.file().contains(LOOKED_UP))
         .forEach(problem -> err.accept(problem.sentence()));
     List<Pattern> patterns = patterns(library);
-    List<Tried> tried = tried();
+    TriedFile tried = tried();
     if (!sentences.isEmpty()) {
       return told(noFile ? Exit.WRONG_USE : Exit.PROBLEMS);
     }
     UserSettings settings = UserSettings.load(home).settings();
-    Given given = new Given(library.reference(), patterns, tried, settings.units());
+    Given given =
+        new Given(library.reference(), patterns, tried.pieces(), tried.toAsk(), settings.units());
     Reckoning reckoning = Reckoner.reckon(sum.id(), typed, given).inWords(settings.words()::show);
     if (!reckoning.good()) {
       reckoning.problems().forEach((key, wrong) -> sentences.add(located(key, wrong)));
@@ -147,21 +147,22 @@ final class ReckonRun {
     return new ArrayList<>(patterns.values());
   }
 
-  private List<Tried> tried() {
+  private TriedFile tried() {
+    TriedFile none = new TriedFile(List.of(), List.of(), List.of());
     String name = typed.getOrDefault("tried", "");
     if (name.isEmpty()) {
-      return List.of();
+      return none;
     }
     Read<Path> path = input.apply(name);
     if (path instanceof Read.Bad<Path> bad) {
       noFile = true;
       sentences.add("--tried: " + bad.sentence());
-      return List.of();
+      return none;
     }
     noFile |= !Files.exists(path.orThrow());
     TriedFile file = TriedFile.read(path.orThrow());
     tell(file.problems());
-    return file.pieces();
+    return file;
   }
 
   private void tell(List<Problem> problems) {

@@ -28,7 +28,7 @@ final class FormTalk {
       "An empty line keeps what stands in a field, - empties it, < goes to the one before, ? shows"
           + " all, list tells what can be chosen, what explains the field, name: value sets any of"
           + " them, a line in double quotes is always the value, = keeps the form as it is, esc"
-          + " leaves it, throw-away gives up what is typed.";
+          + " leaves it, throw away gives up what is typed.";
 
   private final WalkLines lines;
   private final WalkCoach coach;
@@ -42,7 +42,7 @@ final class FormTalk {
   /** Asks until the form is kept or left; false when the lines have ended. */
   boolean ask() {
     Form form = form().orElseThrow();
-    lines.say(form.title() + ".");
+    lines.say(capital(form.title()) + ".");
     boolean planned =
         form.purpose() == Form.Purpose.PLAN
             && coach.model().job().map(job -> !job.state().course().wish().isEmpty()).orElse(false);
@@ -104,7 +104,7 @@ final class FormTalk {
         if (quit) {
           return false;
         }
-      } else if (typed.equalsIgnoreCase(Act.THROW_AWAY.id())) {
+      } else if (WalkWord.names(typed, Act.THROW_AWAY, "")) {
         coach.choose(Act.THROW_AWAY);
         lines.sayAll(coach.takeTold());
       } else if (typed.equalsIgnoreCase(WalkWord.HELP.word())) {
@@ -152,8 +152,10 @@ final class FormTalk {
     return Optional.of(wrong);
   }
 
+  /** The form that is open, as it is said: in her words and units, what is typed as it is. */
   private Optional<Form> form() {
-    return coach.model().held().form();
+    Optional<Form> held = coach.model().held().form();
+    return held.flatMap(any -> new WalkPage(coach.model()).form()).or(() -> held);
   }
 
   private static List<Integer> all(Form form) {
@@ -190,7 +192,10 @@ final class FormTalk {
     }
     for (Offered choice : field.choices()) {
       if (!choice.id().isEmpty()) {
-        lines.say(choice.id() + (choice.says().isEmpty() ? "" : ": " + choice.says()) + ".");
+        lines.say(
+            choice.says().isEmpty()
+                ? "“" + choice.id() + "”."
+                : choice.id() + ": " + choice.says() + ".");
       }
     }
   }
@@ -277,9 +282,9 @@ final class FormTalk {
     lines.sayAll(page.emptyLine());
     lines.sayAll(page.words());
     Optional<String> line = lines.next();
-    line.filter(typed -> typed.isEmpty() || typed.equalsIgnoreCase(Act.TRY_AGAIN.id()))
+    line.filter(typed -> typed.isEmpty() || WalkWord.names(typed, Act.TRY_AGAIN, ""))
         .ifPresent(typed -> coach.choose(Act.TRY_AGAIN));
-    line.filter(typed -> typed.equalsIgnoreCase(Act.GIVE_UP.id()))
+    line.filter(typed -> WalkWord.names(typed, Act.GIVE_UP, ""))
         .ifPresent(typed -> coach.choose(Act.GIVE_UP));
     lines.sayAll(coach.takeTold());
     return line.filter(typed -> !typed.equalsIgnoreCase(WalkWord.QUIT.word())).isPresent();

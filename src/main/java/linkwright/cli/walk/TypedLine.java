@@ -69,6 +69,10 @@ final class TypedLine {
       bench.number(number.get());
       return true;
     }
+    Optional<Act> called = new WalkPage(coach.model()).called(line);
+    if (called.isPresent() && WalkWord.of(line).isEmpty()) {
+      return act(called.get());
+    }
     String[] parts = line.split("\\s+", 2);
     String rest = parts.length > 1 ? parts[1].strip() : "";
     Optional<WalkWord> word = WalkWord.of(parts[0]);
@@ -78,7 +82,9 @@ final class TypedLine {
     }
     Optional<Act> named = word.isEmpty() ? Act.withId(parts[0]) : Optional.empty();
     if (word.isEmpty() && named.isEmpty()) {
-      unknown(parts[0]);
+      if (!new WalkHelp(lines, coach).listed(line)) {
+        unknown(parts[0]);
+      }
       return true;
     }
     if (coach.failing() && !named.map(new WalkPage(coach.model())::opens).orElse(false)) {

@@ -49,7 +49,7 @@ public final class Walk {
     Model model =
         Coach.begin(
             Start.handbook(library, home),
-            choices.withUsualKeys(),
+            choices.withUsualKeys().in(ZoneId.systemDefault()),
             Paging.WHOLE,
             here.clock().instant(),
             ANY,

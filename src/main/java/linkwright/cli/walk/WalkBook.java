@@ -1,14 +1,15 @@
 package linkwright.cli.walk;
 
-import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.function.Predicate;
+import linkwright.coach.book.BookRows;
 import linkwright.coach.kernel.EntryWords;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.keys.Act;
 import linkwright.job.Entry;
 import linkwright.job.EntryLabels;
 import linkwright.job.Fact;
+import linkwright.plain.PlainLines;
 import linkwright.quantity.Count;
 
 /** Tells, searches and strikes what is in the book. */
@@ -90,10 +91,11 @@ final class WalkBook {
   }
 
   private static String told(Entry entry, List<Entry> all, Model model) {
-    return EntryLabels.of(all).of(entry.id())
-        + ", "
-        + entry.at().truncatedTo(ChronoUnit.SECONDS)
-        + ": "
-        + EntryWords.of(entry.fact(), model.settings());
+    EntryLabels labels = EntryLabels.of(all);
+    return labels.of(entry.id())
+        + " ("
+        + BookRows.when(entry, model.settings())
+        + "): "
+        + PlainLines.sentence(EntryWords.of(entry.fact(), model.settings(), labels::of));
   }
 }

@@ -1,16 +1,23 @@
 package linkwright.cli.walk;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import linkwright.coach.content.Prose;
+import linkwright.coach.kernel.drawn.JobWords;
+import linkwright.coach.keys.Act;
 import linkwright.coach.lookup.LookUpItem;
+import linkwright.routine.TradeWords;
 import linkwright.text.Narrowing;
 
 /** What can be typed, what one word does, and what a word of the trade means. */
 final class WalkHelp {
   private static final int MOST = 8;
+  private static final String LISTS = "lists";
+  private static final String ROUTINES = "routines";
 
   private final WalkLines lines;
   private final WalkCoach coach;
@@ -27,19 +34,30 @@ final class WalkHelp {
       return;
     }
     Optional<WalkWord> own = WalkWord.of(word);
+    Optional<Act> act =
+        Arrays.stream(Act.values()).filter(each -> WalkWord.names(word, each, "")).findFirst();
     if (own.isPresent()) {
       lines.say(own.get().told());
+    } else if (act.isPresent()) {
+      lines.say(act.get().words() + ": " + act.get().help() + ".");
     } else {
       look(word);
     }
   }
 
+  /** Tells all that there is of one sort, or the sorts; false if it is the name of none. */
+  boolean listed(String sort) {
+    List<String> ofSort = ofSort(sort);
+    if (!ofSort.isEmpty()) {
+      lines.say("There are: " + String.join(", ", ofSort) + ".");
+    }
+    return !ofSort.isEmpty();
+  }
+
   /** What is known of a thing of the trade; several of that name are named only. */
   void look(String words) {
     List<LookUpItem> found = Narrowing.of(words, LookUpItem.all(coach.model()), WalkHelp::names);
-    List<String> ofSort = ofSort(words);
-    if (!ofSort.isEmpty()) {
-      lines.say(String.join(", ", ofSort) + ".");
+    if (listed(words)) {
       return;
     }
     if (words.isEmpty() || found.isEmpty()) {
@@ -64,9 +82,21 @@ final class WalkHelp {
     }
   }
 
-  /** All that there is of one sort, such as metals. */
+  /** All that there is of one sort, such as metals; of lists, what can be listed. */
   private List<String> ofSort(String words) {
-    return LookUpItem.all(coach.model()).stream()
+    List<LookUpItem> all = LookUpItem.all(coach.model());
+    if (words.equalsIgnoreCase(ROUTINES)) {
+      TradeWords trade = JobWords.tradeWords(coach.model());
+      return coach.model().handbook().routines().stream()
+          .map(each -> trade.show(each.title()))
+          .toList();
+    }
+    if (words.equalsIgnoreCase(LISTS)) {
+      return Stream.concat(
+              Stream.of(ROUTINES), all.stream().map(item -> item.kind() + "s").distinct())
+          .toList();
+    }
+    return all.stream()
         .filter(item -> words.equalsIgnoreCase(item.kind() + "s"))
         .map(LookUpItem::name)
         .toList();

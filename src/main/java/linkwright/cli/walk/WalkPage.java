@@ -8,12 +8,15 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import linkwright.coach.Pages;
 import linkwright.coach.content.Acts;
+import linkwright.coach.content.Beside;
 import linkwright.coach.content.Content;
+import linkwright.coach.content.Fields;
 import linkwright.coach.content.Page;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Question;
 import linkwright.coach.content.Table;
+import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.asking.AskedContent;
@@ -65,6 +68,11 @@ final class WalkPage {
     return common;
   }
 
+  /** The act of this page that goes by such a line, as the page reads it; empty for none. */
+  Optional<Act> called(String line) {
+    return typed().filter(act -> WalkWord.names(line, act, says(act))).findFirst();
+  }
+
   /** Whether an act is open now. */
   boolean opens(Act act) {
     return typed().anyMatch(act::equals);
@@ -103,6 +111,22 @@ final class WalkPage {
   /** What stands in front of the place: a caution or a question; empty for nothing. */
   Optional<String> inFront() {
     return page.body().parts().stream().flatMap(part -> first(part).stream()).findFirst();
+  }
+
+  /** The form that is open, in the user's words and units. */
+  Optional<Form> form() {
+    return fields(page.body().parts()).findFirst();
+  }
+
+  private static Stream<Form> fields(List<Part> parts) {
+    return parts.stream()
+        .flatMap(
+            part ->
+                part instanceof Fields fields
+                    ? Stream.of(fields.form())
+                    : part instanceof Beside beside
+                        ? Stream.concat(fields(beside.first()), fields(beside.second()))
+                        : Stream.empty());
   }
 
   boolean asks() {
@@ -180,7 +204,8 @@ final class WalkPage {
 
   private String word(Act act) {
     String word = WalkWord.of(act);
-    return word.equals(says(act)) ? word : word + " (" + says(act) + ")";
+    String says = says(act);
+    return WalkWord.names(word, act, says) ? says : word + " (" + says + ")";
   }
 
   private String says(Act act) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import linkwright.coach.keys.Act;
 
 /** What can be typed in a walk. An act without a word of its own is typed by its name. */
@@ -98,7 +99,8 @@ enum WalkWord {
   BRIEF("brief", "one line a count; brief again: everything"),
   REPEAT("repeat", "tell the page once more"),
   WHERE("where", "where the job stands, place by place", Act.ROUND),
-  HELP("help", "this; help WORD: what that word does or means", Act.HELP),
+  HELP(
+      "help", "this; help WORD: what that word does or means; lists: what can be listed", Act.HELP),
   QUIT("quit", "leave; everything entered is in the book", Act.LEAVE);
 
   private final String word;
@@ -140,7 +142,20 @@ enum WalkWord {
         .map(WalkWord::word)
         .findFirst()
         .or(() -> ShortVisits.wordOf(act))
-        .orElse(act.id());
+        .orElseGet(() -> spoken(act));
+  }
+
+  /** What it does, where that is a few plain words, as it is read; else its name. */
+  private static String spoken(Act act) {
+    return act.words().matches("[a-z ]+") ? act.words() : act.id().replace('-', ' ');
+  }
+
+  /** Whether a line is what that act is called, by its name or by what it does. */
+  static boolean names(String line, Act act, String says) {
+    String typed = line.strip().toLowerCase(Locale.ROOT).replace('-', ' ');
+    return Stream.of(act.id(), act.words(), says)
+        .filter(name -> !name.isEmpty())
+        .anyMatch(name -> name.toLowerCase(Locale.ROOT).replace('-', ' ').equals(typed));
   }
 
   /** How a sentence names an act: by its word, in quotes, as the screen names it by its key. */

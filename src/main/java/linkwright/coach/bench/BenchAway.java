@@ -79,9 +79,9 @@ final class BenchAway {
                     Prose.says(
                         "Last entered "
                             + HotWorkWords.at(model, entry.at())
-                            + (entry.person().isEmpty() ? "" : " by " + entry.person())
+                            + (entry.person().isEmpty() ? "" : " by “" + entry.person() + "”")
                             + ": "
-                            + EntryWords.of(entry.fact(), model.settings())
+                            + EntryWords.quoted(entry.fact(), model.settings())
                             + ".")));
     parts.add(
         Prose.says(

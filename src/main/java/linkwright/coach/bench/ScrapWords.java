@@ -33,7 +33,12 @@ final class ScrapWords {
     }
     int lost = after.get().scrapped() - before.get().scrapped();
     String moved =
-        "To %s: %d, not %d".formatted(at.pile().begins(Stage.CUT) ? "cut" : "begin", is, was);
+        "To %s: %d%s, not %d"
+            .formatted(
+                at.pile().begins(Stage.CUT) ? "cut" : "begin",
+                is,
+                at.size().isEmpty() ? "" : " " + at.size(),
+                was);
     String share =
         "a loss of %s is reckoned with, habit and this run together, not %s"
             .formatted(

@@ -111,7 +111,7 @@ final class StepContent {
 
   private static String waiting(Pile pile, AtBench at, String size) {
     int waits = pile.waitingFor(at.stage()) + pile.redoAt(at.stage());
-    return waits + " " + (size.isEmpty() ? "of no said size" : size) + " wait too";
+    return waits + " " + (size.isEmpty() ? "of no said size" : size) + " besides";
   }
 
   private static Optional<Row> first(Model model, BenchHeld held, AtBench at) {
@@ -177,8 +177,7 @@ final class StepContent {
       String taken = each > blank ? "takes " + units.length(each) : "";
       return Optional.of(
           plan.get().sized()
-              ? Row.of(size.name() + " blank", units.length(blank))
-                  .remark(bySize(links))
+              ? Row.of(size.name() + " blank", units.length(blank)).remark(bySize(links))
               : Row.of("blank", units.length(blank)).remark(taken));
     }
     return Optional.of(Row.of("each", units.length(each) + " of wire"));

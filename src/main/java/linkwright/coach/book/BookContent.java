@@ -8,6 +8,8 @@ import linkwright.coach.content.Emphasis;
 import linkwright.coach.content.Fields;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
+import linkwright.coach.content.Row;
+import linkwright.coach.content.Rows;
 import linkwright.coach.content.Table;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.DoubtfulLine;
@@ -86,10 +88,11 @@ final class BookContent {
 
   private static void whole(List<Part> parts, BookRows rows, Entry entry) {
     parts.add(Prose.aside(rows.whenInFull(entry) + ", entry " + rows.label(entry)));
-    parts.add(Prose.says(rows.words(entry)));
+    // As a value, so that what was typed in it is said in no other words.
+    parts.add(new Rows(List.of(Row.of("", rows.words(entry)))));
     List<Entry> by = rows.struck(entry) ? rows.struckBy(entry) : List.of();
     if (!by.isEmpty() && by.get(0).fact() instanceof Fact.Struck strike) {
-      String struck = "× struck: " + strike.why() + " (entry " + rows.label(by.get(0)) + ")";
+      String struck = "× struck: “" + strike.why() + "” (entry " + rows.label(by.get(0)) + ")";
       parts.add(new Prose(Prose.Kind.MAIN, struck));
     }
   }

@@ -1,6 +1,5 @@
 package linkwright.coach.book;
 
-import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -29,9 +28,6 @@ public final class BookRows {
       DateTimeFormatter.ofPattern("d MMM HH:mm", Locale.ENGLISH);
   private static final DateTimeFormatter LONG =
       DateTimeFormatter.ofPattern("EEEE d MMMM uuuu, HH:mm:ss", Locale.ENGLISH);
-
-  /** The clock's own short name, such as CET. */
-  private static final DateTimeFormatter ZONE = DateTimeFormatter.ofPattern("z", Locale.ENGLISH);
 
   private final OpenJob job;
   private final Settings settings;
@@ -87,7 +83,7 @@ public final class BookRows {
 
   /** What the entry says. */
   public String words(Entry entry) {
-    String words = EntryWords.of(entry.fact(), settings);
+    String words = EntryWords.of(entry.fact(), settings, labels::of);
     return entry.fact() instanceof Fact.StepOpened opened
         ? titles.getOrDefault(opened.step(), words)
         : words;
@@ -109,19 +105,23 @@ public final class BookRows {
         + line.line()
         + " fails its check, is kept and not used: "
         + line.reading()
-            .map(entry -> EntryWords.of(entry.fact(), settings))
+            .map(entry -> EntryWords.of(entry.fact(), settings, labels::of))
             .orElse("it cannot be read, " + line.text());
   }
 
   /** Day and time of an entry, short, where the bench stands. */
   public String when(Entry entry) {
+    return when(entry, settings);
+  }
+
+  /** The same by those settings. */
+  public static String when(Entry entry, Settings settings) {
     return SHORT.format(entry.at().atZone(settings.zone()));
   }
 
-  /** Day and time of an entry in full, and where that is. */
+  /** Day and time of an entry in full, where the bench stands. */
   public String whenInFull(Entry entry) {
-    ZoneId zone = settings.zone();
-    return LONG.format(entry.at().atZone(zone)) + " (" + ZONE.format(entry.at().atZone(zone)) + ")";
+    return LONG.format(entry.at().atZone(settings.zone()));
   }
 
   /** The strikes by which the entry is struck. */

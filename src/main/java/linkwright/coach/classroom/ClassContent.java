@@ -7,6 +7,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import linkwright.coach.content.Part;
@@ -21,7 +22,8 @@ import linkwright.standing.Handbook;
 
 /** A class in a table: where each is as of when, what is got wrong most, who waits for a mark. */
 public final class ClassContent {
-  private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm");
+  private static final DateTimeFormatter WHEN =
+      DateTimeFormatter.ofPattern("d MMM uuuu, HH:mm", Locale.ENGLISH);
 
   private ClassContent() {}
 

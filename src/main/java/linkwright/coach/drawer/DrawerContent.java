@@ -120,9 +120,7 @@ public record DrawerContent(UnitStyle units) {
     lines.add(cells(account, "there", account.thereG()));
     return new Table(
         List.of(
-            Table.Column.words("account of " + account.metal()),
-            Table.Column.numbers("alloy"),
-            Table.Column.numbers("fine")),
+            Table.Column.words(""), Table.Column.numbers("alloy"), Table.Column.numbers("fine")),
         lines,
         -1);
   }
@@ -134,6 +132,7 @@ public record DrawerContent(UnitStyle units) {
   }
 
   private Table.Line cells(MetalAccount account, String label, double grams) {
-    return Table.Line.of(label, units.mass(grams), mass(account.fine(grams)));
+    String of = account.metal() + ": " + label;
+    return Table.Line.of(of, units.mass(grams), mass(account.fine(grams)));
   }
 }

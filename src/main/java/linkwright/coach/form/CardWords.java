@@ -14,7 +14,7 @@ public final class CardWords {
   /** What a line of the card is called. */
   public static String label(String key) {
     return switch (key) {
-      case JobCard.OWN_METAL -> "customer's metal";
+      case JobCard.OWN_METAL -> "metal brought";
       case JobCard.PROMISED -> "promised for";
       case JobCard.QUOTE -> "price named";
       case JobCard.DEPOSIT -> "paid ahead";

@@ -114,6 +114,11 @@ public record Field(
     return new Field(id, words.show(label), line, words.show(hint), choices, trouble, told);
   }
 
+  /** The same field with its examples and its help in those units. */
+  public Field inUnits(UnitStyle units) {
+    return hinted(SaidIn.units(hint, units)).helped(SaidIn.units(help(), units));
+  }
+
   /** The same field with another text, which the first character typed replaces. */
   public Field withText(String other) {
     return with(LineEdit.marked(other));

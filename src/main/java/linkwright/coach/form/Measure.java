@@ -4,6 +4,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import linkwright.quantity.BareNumber;
 import linkwright.quantity.Decimals;
+import linkwright.quantity.SaidIn;
 import linkwright.quantity.UnitStyle;
 
 /** What a field takes, and so the unit that a number typed without one has. */
@@ -47,33 +48,14 @@ public enum Measure {
           double amount = Decimals.read(found.group(2)).orElseThrow();
           return Matcher.quoteReplacement(
               switch (found.group(1)) {
-                case "mm" -> units.length(amount);
                 case "wire" -> units.wire(amount);
-                default -> units.mass(amount);
+                default -> SaidIn.units(found.group(2) + " " + found.group(1), units);
               });
         });
   }
 
-  private static final Pattern METRIC =
-      Pattern.compile("(?<![\\w.])([0-9]+(?:\\.[0-9]+)?) (mm|cm|m|g)\\b");
-
   /** The text with amounts that were written in metric units in the user's. */
   public static String translated(String text, UnitStyle units) {
-    if (units == UnitStyle.METRIC) {
-      return text;
-    }
-    return METRIC
-        .matcher(text)
-        .replaceAll(
-            found -> {
-              double amount = Decimals.read(found.group(1)).orElseThrow();
-              return Matcher.quoteReplacement(
-                  switch (found.group(2)) {
-                    case "mm" -> units.length(amount);
-                    case "cm" -> units.length(10 * amount);
-                    case "m" -> units.length(1000 * amount);
-                    default -> units.mass(amount);
-                  });
-            });
+    return SaidIn.units(text, units);
   }
 }

@@ -1,8 +1,11 @@
 package linkwright.coach.kernel;
 
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import linkwright.job.EntryId;
 import linkwright.job.Fact;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.PieceKind;
@@ -13,7 +16,37 @@ public final class EntryWords {
 
   /** One line that says what the fact is; amounts in the user's units. */
   public static String of(Fact fact, Settings settings) {
-    return oneLine(inWords(fact, settings.units()));
+    return of(fact, settings, id -> Integer.toString(id.number()));
+  }
+
+  /**
+   * The same in a book whose entries are told apart by labels.
+   *
+   * @param label what an entry that is named in it is called there
+   */
+  public static String of(Fact fact, Settings settings, Function<EntryId, String> label) {
+    return oneLine(named(fact, label).orElseGet(() -> inWords(fact, settings.units())));
+  }
+
+  /** The same as a sentence quotes it: what was typed in it is told as it was typed. */
+  public static String quoted(Fact fact, Settings settings) {
+    return "“" + of(fact, settings) + "”";
+  }
+
+  /** What names another entry. */
+  private static Optional<String> named(Fact fact, Function<EntryId, String> label) {
+    if (fact instanceof Fact.SampleChosen sample) {
+      return Optional.of(
+          "sample link chosen: entry "
+              + label.apply(sample.piece())
+              + (sample.firstLink() ? ", and it is link 1" : ""));
+    }
+    if (fact instanceof Fact.TrialChosen chosen) {
+      return Optional.of("the chain follows trial length " + label.apply(chosen.trial()));
+    }
+    return fact instanceof Fact.Struck struck
+        ? Optional.of("struck entry " + label.apply(struck.entry()) + noted(struck.why()))
+        : Optional.empty();
   }
 
   /** What somebody typed over several lines must not look like lines of ours. */
@@ -38,20 +71,12 @@ public final class EntryWords {
     if (fact instanceof Fact.TestPieceTried tried) {
       return tested(tried, units);
     }
-    if (fact instanceof Fact.SampleChosen sample) {
-      return "sample link chosen: entry "
-          + sample.piece()
-          + (sample.firstLink() ? ", and it is link 1" : "");
-    }
     if (fact instanceof Fact.TrialMeasured trial) {
       return "trial length: "
           + trial.links()
           + " links hang "
           + units.length(trial.hungMm())
           + noted(trial.note());
-    }
-    if (fact instanceof Fact.TrialChosen chosen) {
-      return "the chain follows trial length " + chosen.trial();
     }
     if (fact instanceof Fact.StepOpened opened) {
       return "step opened: " + words(opened.step().word());
@@ -170,9 +195,6 @@ public final class EntryWords {
     }
     if (fact instanceof Fact.Noted note) {
       return "note: " + note.text();
-    }
-    if (fact instanceof Fact.Struck struck) {
-      return "struck entry " + struck.entry() + noted(struck.why());
     }
     if (fact instanceof Fact.LineAccepted line) {
       return "a line was accepted as it stands (check " + line.lineCrc() + ")";

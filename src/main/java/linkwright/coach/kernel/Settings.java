@@ -48,6 +48,11 @@ public record Settings(
     return new Settings(units, british, keys, animate, place, chosen, across, screen);
   }
 
+  /** The same choices with other keys. */
+  public Settings with(KeyMap other) {
+    return new Settings(units, british, other, animate, zone, chosen, across, screen);
+  }
+
   /** The same choices as they stand in the user's file. */
   public Settings standing(Map<String, String> texts) {
     return new Settings(units, british, keys, animate, zone, texts, across, screen);

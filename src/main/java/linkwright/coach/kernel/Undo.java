@@ -199,7 +199,7 @@ public final class Undo {
       return Turn.to(
           model.told(
               "Undo strikes no wait. Last: "
-                  + EntryWords.of(wait.get().fact(), model.settings())
+                  + EntryWords.quoted(wait.get().fact(), model.settings())
                   + ". It is ended at the timers ({do:to-timers}), begun by mistake too."));
     }
     return acts(job, model.now()).stream()
@@ -212,7 +212,7 @@ public final class Undo {
                 "Nothing to undo here. Last entered elsewhere, and undone there ("
                     + places(entry).iterator().next().act().words()
                     + "): "
-                    + EntryWords.of(entry.fact(), model.settings())
+                    + EntryWords.quoted(entry.fact(), model.settings())
                     + ".")
         .map(sentence -> Turn.to(model.told(sentence)))
         .orElseGet(
@@ -237,7 +237,7 @@ public final class Undo {
 
   private String words(List<Entry> entries) {
     return entries.stream()
-        .map(entry -> EntryWords.of(entry.fact(), model.settings()))
+        .map(entry -> EntryWords.quoted(entry.fact(), model.settings()))
         .collect(Collectors.joining("; "));
   }
 

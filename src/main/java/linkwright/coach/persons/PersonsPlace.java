@@ -101,7 +101,7 @@ public final class PersonsPlace implements Place {
     return Turn.keep(
         model
             .with(new PersonsHeld(Optional.empty()))
-            .told("At the bench: " + name(model, person) + "." + noStudent(model, person)),
+            .told("At the bench: “" + name(model, person) + "”." + noStudent(model, person)),
         facts);
   }
 

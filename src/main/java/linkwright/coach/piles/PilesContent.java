@@ -45,7 +45,7 @@ final class PilesContent {
   }
 
   private static Table.Line line(WaitingPiece pile) {
-    String piece = pile.spot().piece().word(pile.count());
+    String piece = pile.what();
     String stands = pile.spot().redo() ? "redo: " + pile.spot().stage() : pile.spot().stage().id();
     String goesOn = pile.waits() ? "step " + pile.number() : "done";
     String over = pile.waits() && !pile.wanted() ? ", over" : "";

@@ -35,7 +35,11 @@ final class ReckonFill {
             ? TestPieces.tried(model.job().orElseThrow().state(), wire.get())
             : List.of();
     return new Given(
-        model.handbook().reference(), model.handbook().patterns(), tried, model.settings().units());
+        model.handbook().reference(),
+        model.handbook().patterns(),
+        tried,
+        List.of(),
+        model.settings().units());
   }
 
   /** Key of an ask → what the job says; empty without a job. */

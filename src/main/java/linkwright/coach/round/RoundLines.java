@@ -152,7 +152,7 @@ final class RoundLines {
       return "not counted here";
     }
     if (job.standing().counted().plan().isEmpty()) {
-      return "";
+      return "once there is a plan";
     }
     List<String> shortages = ShortageWords.of(job.standing());
     StockLeft stock = job.standing().stockLeft();

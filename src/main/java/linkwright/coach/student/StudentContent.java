@@ -187,7 +187,6 @@ public final class StudentContent {
     return Table.of(
         List.of(
             Table.Column.words("step"),
-            Table.Column.words(""),
             Table.Column.numbers("known"),
             Table.Column.numbers("asked"),
             Table.Column.numbers("of"),
@@ -196,8 +195,7 @@ public final class StudentContent {
         report.steps(),
         step ->
             Table.Line.of(
-                step.routine() + "/" + step.step(),
-                step.title(),
+                step.title() + " (" + step.routine().replace('-', ' ') + ")",
                 "" + step.score().known(),
                 "" + step.score().met(),
                 "" + step.score().all(),

@@ -69,8 +69,17 @@ final class StudentForms {
     for (Routine routine : model.handbook().routines()) {
       routine.steps().forEach(step -> steps.add(routine.id() + "/" + step.id()));
     }
-    List<String> once = steps.stream().distinct().toList();
-    return Field.choice("step", "step", once.get(0), "left and right go through them", once);
+    Map<String, String> titles = new LinkedHashMap<>();
+    for (Routine routine : model.handbook().routines()) {
+      routine.steps().forEach(step -> titles.put(routine.id() + "/" + step.id(), step.title()));
+    }
+    List<Offered> once =
+        steps.stream()
+            .distinct()
+            .map(id -> new Offered(id, titles.getOrDefault(id, ""), List.of()))
+            .toList();
+    return Field.choiceOf(
+        "step", "step", once.get(0).id(), "a part of its title; left and right go on", once);
   }
 
   static Map<String, String> troubles(Form form) {

@@ -20,7 +20,7 @@ public enum OutForm {
 
   /** What stands in each command's help. */
   public static final String SAYS =
-      "text (for reading), yaml, json or csv (for other programs); text.";
+      "text (for reading), yaml, json or csv (for other programs); without it text.";
 
   /** What a shell offers for it. */
   public static final class Named implements Iterable<String> {
