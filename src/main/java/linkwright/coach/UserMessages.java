@@ -118,6 +118,11 @@ final class UserMessages implements MessageCases<Boolean> {
   }
 
   @Override
+  public Boolean trayGoesOn(Message.TrayGoesOn message) {
+    return false;
+  }
+
+  @Override
   public Boolean settingsKept(Message.SettingsKept message) {
     return false;
   }

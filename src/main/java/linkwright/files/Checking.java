@@ -144,7 +144,7 @@ public final class Checking {
     } else if (BENCH_KEYS.stream().anyMatch(fields::names)) {
       problems.addAll(BenchFile.of(file).problems());
     } else if (SETTINGS_KEYS.stream().anyMatch(fields::names)) {
-      problems.addAll(UserSettings.of(file).problems());
+      problems.addAll(UserSettings.onThisMachine(file).problems());
     } else if (fields.names("left-out")) {
       problems.addAll(HandsFile.of(file).problems());
     } else if (!fields.names("keys") && !fields.names("forms")) {

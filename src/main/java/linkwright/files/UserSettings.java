@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import linkwright.disk.Disk;
 import linkwright.disk.DiskTrouble;
+import linkwright.disk.SpeechCommand;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
 import linkwright.quantity.UnitStyle;
@@ -100,8 +101,30 @@ public record UserSettings(
       return new Loaded(USUAL, trouble);
     }
     return Home.read(path, trouble)
-        .map(UserSettings::of)
+        .map(UserSettings::onThisMachine)
         .orElseGet(() -> new Loaded(USUAL, trouble));
+  }
+
+  /** The same, and what is set that this machine has not. */
+  static Loaded onThisMachine(DataFile file) {
+    Loaded loaded = of(file);
+    List<Problem> problems = new ArrayList<>(loaded.problems());
+    loaded
+        .settings()
+        .say()
+        .flatMap(SpeechCommand::trouble)
+        .ifPresent(why -> problems.add(new Problem(file.name(), lineOf("say:", file), 1, why, "")));
+    return new Loaded(loaded.settings(), problems);
+  }
+
+  /** Counted from 1; 0 where no line begins so. */
+  private static int lineOf(String key, DataFile file) {
+    List<String> lines = new String(file.bytes(), StandardCharsets.UTF_8).lines().toList();
+    int at = 0;
+    while (at < lines.size() && !lines.get(at).startsWith(key)) {
+      at++;
+    }
+    return at < lines.size() ? at + 1 : 0;
   }
 
   static Loaded of(DataFile file) {

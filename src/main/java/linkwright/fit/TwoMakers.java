@@ -12,7 +12,13 @@ import linkwright.link.Pattern;
  */
 public final class TwoMakers {
   /** How likely it is that hands have changed since; this program's choice. */
-  private static final double CHANGED = 0.1;
+  private static final double CHANGED = 0.3;
+
+  /** From so many pieces on, hands are held for changed unless these speak for the old ones. */
+  private static final int JUDGED_FROM = 2;
+
+  /** How sure that must be; this program's choice, by the simulation of both kinds of makers. */
+  private static final double SURE = 0.9;
 
   /** So many first pieces weigh the two; by then both have learnt the same. */
   private static final int WEIGHING = 3;
@@ -27,20 +33,21 @@ public final class TwoMakers {
   /**
    * What is known of a maker after some pieces.
    *
-   * @param known what earlier jobs taught
+   * @param taught what earlier jobs taught
    * @param fresh what is believed of anybody
    */
   public static Maker learn(
-      Pattern pattern, double wireMm, Maker known, Maker fresh, List<Tried> tried, LinkSize wish) {
+      Pattern pattern, double wireMm, Maker taught, Maker fresh, List<Tried> tried, LinkSize wish) {
     if (tried.isEmpty()) {
-      return known;
+      return taught;
     }
-    double one = Math.log(1 - CHANGED) + foresight(pattern, wireMm, known, tried, wish);
+    double one = Math.log(1 - CHANGED) + foresight(pattern, wireMm, taught, tried, wish);
     double other = Math.log(CHANGED) + foresight(pattern, wireMm, fresh, tried, wish);
-    double weight = 1 / (1 + Math.exp(other - one));
+    double known = 1 / (1 + Math.exp(other - one));
+    double weight = tried.size() >= JUDGED_FROM && known < SURE ? 0 : known;
     return mixed(
         weight,
-        Fit.learn(pattern, wireMm, known, tried, wish),
+        Fit.learn(pattern, wireMm, taught, tried, wish),
         Fit.learn(pattern, wireMm, fresh, tried, wish));
   }
 

@@ -2,6 +2,7 @@ package linkwright.hands;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -25,7 +26,7 @@ import linkwright.routine.PieceKind;
  */
 public final class Hands {
   /** Nobody has worked here yet. */
-  public static final Hands NONE = new Hands(List.of(), Set.of(), "", "", "");
+  public static final Hands NONE = new Hands(List.of(), Set.of(), "", "", "", shared());
 
   /** Older jobs of the metal than these are forgotten. */
   private static final int SAME_METAL = 8;
@@ -42,10 +43,17 @@ public final class Hands {
   private final Set<String> leftOut;
   private final List<TaughtJob> counting;
   private final String batch;
-  private final Map<String, Maker> priors = new HashMap<>();
+  /** What was learnt from which jobs: shared by all views, for most leave out none of the last. */
+  private final Map<List<String>, Maker> priors;
 
   private Hands(
-      List<TaughtJob> jobs, Set<String> leftOut, String own, String person, String batch) {
+      List<TaughtJob> jobs,
+      Set<String> leftOut,
+      String own,
+      String person,
+      String batch,
+      Map<List<String>, Maker> priors) {
+    this.priors = priors;
     this.jobs = jobs.stream().sorted(Comparator.comparing(TaughtJob::last)).toList();
     this.leftOut = Set.copyOf(leftOut);
     this.batch = batch;
@@ -63,7 +71,11 @@ public final class Hands {
    * @param leftOut names of books that are not to count
    */
   public static Hands of(List<TaughtJob> jobs, Set<String> leftOut) {
-    return new Hands(jobs, leftOut, "", "", "");
+    return new Hands(jobs, leftOut, "", "", "", shared());
+  }
+
+  private static Map<List<String>, Maker> shared() {
+    return Collections.synchronizedMap(new HashMap<>());
   }
 
   /**
@@ -74,7 +86,7 @@ public final class Hands {
    */
   public Hands forJob(String slug, String whose, String wire, Instant until) {
     List<TaughtJob> before = jobs.stream().filter(job -> job.last().isBefore(until)).toList();
-    return new Hands(before, leftOut, slug, whose, wire);
+    return new Hands(before, leftOut, slug, whose, wire, priors);
   }
 
   /** All jobs, the oldest first, those left out too. */
@@ -95,23 +107,28 @@ public final class Hands {
   /** What is believed of the hands before a job's first piece; empty where no piece taught any. */
   public Optional<Maker> prior(Metal metal, Temper temper) {
     String of = TaughtJob.metal(metal.id(), temper.word());
-    List<EarlierJob> earlier = earlier(of);
-    if (earlier.isEmpty()) {
+    List<TaughtJob> chosen = chosen(of);
+    if (chosen.isEmpty()) {
       return Optional.empty();
     }
-    synchronized (priors) {
-      return Optional.of(
-          priors.computeIfAbsent(
-              of, any -> EarlierWork.prior(metal.bendingShare(temper), earlier)));
-    }
+    List<String> from = new ArrayList<>(List.of(of));
+    chosen.forEach(job -> from.add((sameBatch(job, of) ? "=" : " ") + job.slug()));
+    return Optional.of(
+        priors.computeIfAbsent(
+            from,
+            any ->
+                EarlierWork.prior(
+                    metal.bendingShare(temper),
+                    chosen.stream().map(job -> earlier(job, of)).toList())));
   }
 
-  private List<EarlierJob> earlier(String metal) {
+  /** The last jobs that have test pieces, those of other metals first. */
+  private List<TaughtJob> chosen(String metal) {
     List<TaughtJob> taught = counting().stream().filter(job -> job.pieces().isPresent()).toList();
     List<TaughtJob> chosen = new ArrayList<>();
     chosen.addAll(last(taught.stream().filter(job -> !job.metal().equals(metal)), OTHER_METAL));
     chosen.addAll(last(taught.stream().filter(job -> job.metal().equals(metal)), SAME_METAL));
-    return chosen.stream().map(job -> earlier(job, metal)).toList();
+    return chosen;
   }
 
   private static List<TaughtJob> last(Stream<TaughtJob> jobs, int count) {
@@ -121,15 +138,18 @@ public final class Hands {
 
   private EarlierJob earlier(TaughtJob job, String metal) {
     EarlierJob pieces = job.pieces().orElseThrow();
-    boolean same = job.metal().equals(metal);
     return new EarlierJob(
         pieces.pattern(),
         pieces.wireMm(),
         pieces.stressShare(),
-        same,
-        same && !batch.isEmpty() && job.batch().equals(batch),
+        job.metal().equals(metal),
+        sameBatch(job, metal),
         pieces.pieces(),
         pieces.wish());
+  }
+
+  private boolean sameBatch(TaughtJob job, String metal) {
+    return job.metal().equals(metal) && !batch.isEmpty() && job.batch().equals(batch);
   }
 
   /** Kind and stage → what came of all pieces there. */

@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.Set;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
 import linkwright.routine.StepId;
@@ -166,8 +165,8 @@ public sealed interface Fact
   }
 
   /**
-   * Pieces were taken in hand for a stage; redo: from the redo pile. The size says which links, here
-   * and below, where the chain has several.
+   * Pieces were taken in hand for a stage; redo: from the redo pile. The size says which links,
+   * here and below, where the chain has several.
    */
   record PiecesTaken(Map<PieceKind, Integer> pieces, Stage stage, boolean redo, String size)
       implements Fact {
@@ -193,8 +192,7 @@ public sealed interface Fact
       sizes = copy(sizes);
     }
 
-    public PiecesThrough(
-        Map<PieceKind, Integer> pieces, Stage stage, boolean redo, StepId step) {
+    public PiecesThrough(Map<PieceKind, Integer> pieces, Stage stage, boolean redo, StepId step) {
       this(pieces, stage, redo, step, Map.of());
     }
   }
@@ -245,11 +243,7 @@ public sealed interface Fact
   record WireDiscarded(PieceKind piece, double lengthMm, String why) implements Fact {}
 
   /** Work at the bench began or went on; a sitting is one person's. */
-  record SittingStarted(String person) implements Fact {
-    public SittingStarted() {
-      this("");
-    }
-  }
+  record SittingStarted(String person) implements Fact {}
 
   /** The bench was left; each says whether it was looked to. */
   record SteppedAway(boolean torchOut, boolean gasShut, boolean hotWorkSafe) implements Fact {}
@@ -296,28 +290,11 @@ public sealed interface Fact
           seconds,
           waitId,
           step,
-          of(goesIn, false),
-          of(goesIn, true),
-          toStages(goesIn.keySet()),
+          OnWay.counts(goesIn, false),
+          OnWay.counts(goesIn, true),
+          OnWay.stages(goesIn),
           LinkSizes.of(goesIn, false),
           LinkSizes.of(goesIn, true));
-    }
-
-    private static Map<PieceKind, Stage> toStages(Set<OnWay> goesIn) {
-      Map<PieceKind, Stage> stages = new LinkedHashMap<>();
-      goesIn.forEach(way -> stages.put(way.piece(), way.to()));
-      return stages;
-    }
-
-    private static Map<PieceKind, Integer> of(Map<OnWay, Integer> goesIn, boolean redo) {
-      Map<PieceKind, Integer> some = new LinkedHashMap<>();
-      goesIn.forEach(
-          (way, count) -> {
-            if (way.redo() == redo) {
-              some.merge(way.piece(), count, Integer::sum);
-            }
-          });
-      return some;
     }
 
     /** What is on its way → how many of it go in; empty for all that is there. */

@@ -88,8 +88,8 @@ public record LinkSizes(Map<String, Pile> piles) {
 
   /**
    * So many of each size go from where they wait. Where fewer of a size are there than are said to
-   * go, the rest is taken from those of no said size, which thereby is said; those that go without a
-   * size are such, and then any.
+   * go, the rest is taken from those of no said size, which thereby is said; those that go without
+   * a size are such, and then any.
    */
   LinkSizes gone(
       Map<String, Integer> counts, Stage stage, boolean redo, BiFunction<Pile, Integer, Pile> how) {

@@ -23,8 +23,7 @@ public record Piles(
     Map<Stage, String> lastSize,
     InHand hand,
     Map<PileSpot, String> lies) {
-  static final Piles NONE =
-      new Piles(Map.of(), LinkSizes.NONE, Map.of(), InHand.EMPTY, Map.of());
+  static final Piles NONE = new Piles(Map.of(), LinkSizes.NONE, Map.of(), InHand.EMPTY, Map.of());
 
   static Piles of(Map<PieceKind, List<Stage>> stages) {
     Map<PieceKind, Pile> piles = new LinkedHashMap<>();
@@ -177,8 +176,7 @@ public record Piles(
                 left.put(piece, rest);
               }
             });
-    InHand rest =
-        left.isEmpty() ? InHand.EMPTY : new InHand(stage, left, hand.redo(), hand.size());
+    InHand rest = left.isEmpty() ? InHand.EMPTY : new InHand(stage, left, hand.redo(), hand.size());
     return new Piles(byPiece, sizes, lastSize, rest, lies);
   }
 

@@ -34,7 +34,7 @@ public record Oval(Ring ring, double insideWidthMm, double insideLengthMm) {
               + Sizes.mm(ring.insideMm())
               + ".");
     }
-    double longerHalf = 
+    double longerHalf =
         Ellipse.longerHalf(
             Rings.blankMm(ring.insideMm(), ring.wireMm()), (insideWidthMm + ring.wireMm()) / 2);
     return Read.good(new Oval(ring, insideWidthMm, 2 * longerHalf - ring.wireMm()));

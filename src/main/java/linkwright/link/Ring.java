@@ -23,9 +23,7 @@ public record Ring(double insideMm, double wireMm, double neutralMm, double besi
   /** The same of wire of any section, bent over its flat side. */
   public static Read<Ring> of(double insideMm, WireSection wire) {
     return of(insideMm, wire.thicknessMm())
-        .map(
-            round ->
-                new Ring(insideMm, round.wireMm(), 2 * wire.centroidMm(), wire.widthMm()));
+        .map(round -> new Ring(insideMm, round.wireMm(), 2 * wire.centroidMm(), wire.widthMm()));
   }
 
   /**

@@ -246,7 +246,6 @@ public record Plan(
         wish.kerfMm());
   }
 
-
   private static List<Integer> lastFirst(int all, List<Integer> most) {
     Integer[] left = new Integer[most.size()];
     int rest = all;

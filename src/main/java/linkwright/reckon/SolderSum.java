@@ -41,8 +41,7 @@ final class SolderSum implements Working {
 
   @Override
   public void work(Answers answers, Outcome outcome) {
-    Optional<Double> wire =
-        answers.read("wire", WireSection::read).map(WireSection::roundOfAreaMm);
+    Optional<Double> wire = answers.read("wire", WireSection::read).map(WireSection::roundOfAreaMm);
     Optional<Double> gap = answers.length("gap");
     Optional<WireSection> strip =
         answers.read("strip", text -> WireSection.read(Section.STRIP, text));

@@ -53,7 +53,9 @@ public final class BenchLoop {
     outward.tell(Pages.of(model));
     Optional<Input> next = Optional.empty();
     while (!performer.left()) {
-      Optional<Input> input = next.isPresent() ? next : display.poll(untilNextSecond(model, clock));
+      long wait = performer.isBehind() ? 0 : untilNextSecond(model, clock);
+      Optional<Input> input = next.isPresent() ? next : display.poll(wait);
+      boolean idle = input.isEmpty();
       long drawBy = System.nanoTime() + UNSHOWN_NANOS;
       boolean lost = false;
       do {
@@ -64,6 +66,7 @@ public final class BenchLoop {
         next = input.isPresent() && !performer.left() ? display.poll(0) : Optional.empty();
         input = next;
       } while (next.isPresent() && !isAtAPicture(next.get()) && System.nanoTime() < drawBy);
+      model = idle ? performer.goOn(model) : model;
       Page page = Pages.of(model);
       Grid drawn = draw(page, model, display);
       if (lost || !drawn.equals(shown)) {

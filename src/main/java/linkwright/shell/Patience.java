@@ -14,4 +14,9 @@ interface Patience {
    * @return whether to go on; the rest is left out when not
    */
   boolean goOn(int done, int all);
+
+  /** Whether what takes long may be left for later: somebody asks for it between keys. */
+  default boolean later() {
+    return false;
+  }
 }

@@ -98,6 +98,19 @@ public final class Performer {
     return current;
   }
 
+  /** Whether something is left that is done while no key waits. */
+  boolean isBehind() {
+    return books.isBehind();
+  }
+
+  /** The model after a little of what was left for later. */
+  Model goOn(Model model) {
+    return books
+        .trayGoesOn(model.handbook())
+        .map(message -> take(model, message))
+        .orElse(model);
+  }
+
   /** Whether the program is to end. */
   public boolean left() {
     return left;

@@ -5,6 +5,7 @@ import java.util.Optional;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Settings;
 import linkwright.coach.keys.KeyMap;
+import linkwright.disk.SpeechCommand;
 import linkwright.files.Home;
 import linkwright.files.UserSettings;
 import linkwright.quantity.Read;
@@ -24,7 +25,9 @@ public final class SettingsKeeping {
   static Message keep(Home home, Map<String, String> texts, Settings before) {
     Read<UserSettings> read = UserSettings.ofTexts(texts);
     Optional<String> trouble =
-        read.problem().or(() -> read.found().flatMap(user -> user.save(home)));
+        read.problem()
+            .or(() -> unsaid(texts, before))
+            .or(() -> read.found().flatMap(user -> user.save(home)));
     Settings now =
         trouble.isPresent()
             ? before
@@ -33,5 +36,13 @@ public final class SettingsKeeping {
                 .across(before.across())
                 .on(before.screen());
     return new Message.SettingsKept(now, trouble);
+  }
+
+  /** A command that is not here is told as it is set; one that stood there before stays. */
+  private static Optional<String> unsaid(Map<String, String> texts, Settings before) {
+    String say = texts.getOrDefault("say", "");
+    return say.equals(before.chosen().getOrDefault("say", ""))
+        ? Optional.empty()
+        : SpeechCommand.trouble(say);
   }
 }

@@ -29,6 +29,7 @@ import linkwright.hands.Hands;
 import linkwright.hands.TaughtJob;
 import linkwright.job.CautionsMet;
 import linkwright.job.Entry;
+import linkwright.job.JobState;
 import linkwright.job.Timers;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
@@ -58,20 +59,29 @@ final class Tray {
   /** Few enough that the user is asked often, many enough to keep all processors at work. */
   private static final int AT_ONCE = 8;
 
+  /** What takes longer is reckoned while nobody presses a key, ns. */
+  private static final long AT_ONCE_NANOS = 200_000_000;
+
+  /** So many at a time then: a key that comes meanwhile waits for no more. */
+  private static final int BETWEEN_KEYS = 4;
+
   /** A book as it was read: its entries and what it taught, or why it could not be read. */
   private record Looked(
       String slug,
       List<Entry> entries,
+      TrayBook named,
       Optional<TaughtJob> taught,
       List<Taking> takings,
-      Optional<JobMetal> metal,
-      String why) {}
+      Optional<JobMetal> metal) {}
 
   private final Home home;
   private final DraftStore drafts;
   private Map<Seen, Looked> read = Map.of();
   private Map<Seen, TrayBook> known = Map.of();
+  private List<Seen> listed = List.of();
+  private List<Seen> behind = List.of();
   private Hands hands = Hands.NONE;
+  private Hands reckonedWith = Hands.NONE;
   private int unread;
   private List<String> problems = new ArrayList<>();
 
@@ -83,48 +93,93 @@ final class Tray {
   /**
    * The jobs in the user's folder, open ones first, the one last worked on before the others. Those
    * changed last are read first: they are there when the reading is broken off. All are read before
-   * one is reckoned, for what the others taught bears on each.
+   * one is reckoned, for what the others taught bears on each. Where it may be done later, what
+   * takes long is left for {@link #more}: until then a job stands as it did, or by its name alone.
    */
   List<TrayJob> jobs(Handbook handbook, Instant now, Patience patience) {
+    List<Seen> books = learnt(handbook, patience);
+    boolean same = reckonedWith == hands;
+    reckonedWith = hands;
+    Map<Seen, TrayBook> before = known;
+    known = new HashMap<>();
+    books.stream()
+        .filter(book -> before.containsKey(book) && book.changed().isPresent())
+        .forEach(book -> known.put(book, before.get(book)));
+    // A closed job stands as it stood, whatever was taught since.
+    behind =
+        books.stream()
+            .filter(book -> !known.containsKey(book) || !same && !known.get(book).job().closed())
+            .toList();
+    long until = System.nanoTime() + AT_ONCE_NANOS;
+    boolean goOn = true;
+    while (goOn && !behind.isEmpty()) {
+      goOn =
+          patience.goOn(books.size() - behind.size(), books.size())
+              && !(patience.later() && System.nanoTime() > until);
+      if (goOn) {
+        reckon(AT_ONCE, handbook);
+      }
+    }
+    List<Seen> left = patience.later() ? List.of() : behind;
+    unread += left.size();
+    listed = books.stream().filter(book -> !left.contains(book)).toList();
+    behind = patience.later() ? behind : List.of();
+    return listed(now);
+  }
+
+  /** Whether some jobs are still to be reckoned. */
+  boolean isBehind() {
+    return !behind.isEmpty();
+  }
+
+  /** Some more of what was left for later, and the jobs as they stand then. */
+  List<TrayJob> more(Handbook handbook, Instant now) {
+    reckon(BETWEEN_KEYS, handbook);
+    return listed(now);
+  }
+
+  /** Each book is worked out by itself: that is shared out between the processors. */
+  private void reckon(int count, Handbook handbook) {
+    Handbook taught = handbook.with(hands);
+    List<Seen> some = behind.subList(0, Math.min(count, behind.size()));
+    List<TrayBook> standings =
+        some.parallelStream().map(book -> standing(read.get(book), taught)).toList();
+    for (int i = 0; i < some.size(); i++) {
+      known.put(some.get(i), standings.get(i));
+    }
+    behind = behind.subList(some.size(), behind.size());
+  }
+
+  private List<TrayJob> listed(Instant now) {
+    return listed.stream()
+        .map(book -> known.getOrDefault(book, read.get(book).named()).at(now))
+        .map(job -> job.alsoWaiting(DraftWords.badge(drafts.of(job.slug()))))
+        .sorted(
+            Comparator.comparing(TrayJob::closed)
+                .thenComparing(TrayJob::lastEntry, Comparator.reverseOrder()))
+        .toList();
+  }
+
+  /** What the books taught that are there now. */
+  Hands hands(Handbook handbook, Patience patience) {
+    learnt(handbook, patience);
+    return hands;
+  }
+
+  /** Reads what changed, and what the books taught then. */
+  private List<Seen> learnt(Handbook handbook, Patience patience) {
     List<Seen> books = looked(handbook, patience);
-    List<TaughtJob> taught =
-        books.stream().flatMap(book -> read.get(book).taught().stream()).toList();
     HandsFile leftOut = HandsFile.load(home);
     leftOut.problems().forEach(problem -> problems.add(problem.sentence()));
     // Compared in one order: books are read by the age of their files.
-    Hands fresh = Hands.of(taught, leftOut.leftOut());
-    boolean same = fresh.jobs().equals(hands.jobs()) && fresh.leftOut().equals(hands.leftOut());
-    if (!same) {
+    Hands fresh =
+        Hands.of(
+            books.stream().flatMap(book -> read.get(book).taught().stream()).toList(),
+            leftOut.leftOut());
+    if (!fresh.jobs().equals(hands.jobs()) || !fresh.leftOut().equals(hands.leftOut())) {
       hands = fresh;
     }
-    Handbook taughtBook = handbook.with(hands);
-    Map<Seen, TrayBook> reckoned = new HashMap<>();
-    List<TrayJob> found = new ArrayList<>();
-    while (found.size() < books.size() && patience.goOn(found.size(), books.size())) {
-      List<Seen> some = books.subList(found.size(), Math.min(books.size(), found.size() + AT_ONCE));
-      // Each book is worked out by itself: that is shared out between the processors.
-      List<TrayBook> standings =
-          some.parallelStream().map(book -> standing(book, same, taughtBook)).toList();
-      for (int i = 0; i < some.size(); i++) {
-        reckoned.put(some.get(i), standings.get(i));
-        TrayJob job = standings.get(i).at(now);
-        found.add(job.alsoWaiting(DraftWords.badge(drafts.of(job.slug()))));
-      }
-    }
-    unread += books.size() - found.size();
-    known = Map.copyOf(reckoned);
-    found.sort(
-        Comparator.comparing(TrayJob::closed)
-            .thenComparing(TrayJob::lastEntry, Comparator.reverseOrder()));
-    return List.copyOf(found);
-  }
-
-  /** What the books taught that were read last. */
-  Hands hands(Handbook handbook, Patience patience) {
-    List<Seen> books = looked(handbook, patience);
-    return Hands.of(
-        books.stream().flatMap(book -> read.get(book).taught().stream()).toList(),
-        HandsFile.load(home).leftOut());
+    return books;
   }
 
   /** Reads what changed since it was read last; those changed last first. */
@@ -152,8 +207,8 @@ final class Tray {
   /** The cautions that were met in any of the books, as far as they were read. */
   CautionsMet met() {
     CautionsMet met = CautionsMet.NONE;
-    for (TrayBook book : known.values()) {
-      met = met.and(book.met());
+    for (Looked book : read.values()) {
+      met = met.and(book.named().met());
     }
     return met;
   }
@@ -191,38 +246,30 @@ final class Tray {
     String slug = TrayReading.slug(book.path());
     Read<BookFile> looked = BookFile.look(book.path());
     if (looked instanceof Read.Bad<BookFile> bad) {
-      return new Looked(
-          slug, List.of(), Optional.empty(), List.of(), Optional.empty(), bad.sentence());
+      String stands = "cannot be read: " + bad.sentence();
+      Instant age = book.age().toInstant();
+      TrayBook named =
+          new TrayBook(
+              new TrayJob(slug, slug, stands, List.of(), age, false),
+              Timers.NONE,
+              CautionsMet.NONE);
+      return new Looked(slug, List.of(), named, Optional.empty(), List.of(), Optional.empty());
     }
     List<Entry> entries = EntryLines.entries(looked.orThrow().lines());
+    JobState state = JobState.replay(entries, handbook.stages());
     return new Looked(
         slug,
         entries,
-        Optional.of(handbook.taught(slug, entries)),
+        TrayWords.named(slug, entries, state),
+        Optional.of(handbook.taught(slug, entries, state)),
         Taking.in(slug, entries),
-        JobMetal.in(slug, entries),
-        "");
+        JobMetal.in(slug, entries));
   }
 
-  /** A closed job stands as it stood, whatever was taught since. */
-  private TrayBook standing(Seen book, boolean taughtSame, Handbook handbook) {
-    TrayBook before = known.get(book);
-    boolean stays = before != null && book.changed().isPresent();
-    return stays && (taughtSame || before.job().closed())
-        ? before
-        : standing(read.get(book), book, handbook);
-  }
-
-  private static TrayBook standing(Looked looked, Seen book, Handbook handbook) {
-    if (looked.taught().isEmpty()) {
-      String stands = "cannot be read: " + looked.why();
-      Instant age = book.age().toInstant();
-      return new TrayBook(
-          new TrayJob(looked.slug(), looked.slug(), stands, List.of(), age, false),
-          Timers.NONE,
-          CautionsMet.NONE);
-    }
-    return TrayWords.standing(
-        looked.slug(), looked.entries(), handbook.forJob(looked.slug(), looked.entries()));
+  private static TrayBook standing(Looked looked, Handbook handbook) {
+    return looked.taught().isEmpty()
+        ? looked.named()
+        : TrayWords.standing(
+            looked.slug(), looked.entries(), handbook.forJob(looked.slug(), looked.entries()));
   }
 }

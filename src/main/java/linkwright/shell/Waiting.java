@@ -61,6 +61,11 @@ final class Waiting implements Display, Patience {
     return !over;
   }
 
+  @Override
+  public boolean later() {
+    return true;
+  }
+
   private void look() {
     Optional<Input> input = display.poll(0);
     while (input.isPresent()) {

@@ -35,16 +35,14 @@ final class FinishChance {
     Optional<Rings> rings =
         Optional.ofNullable(left.get(PieceKind.RING)).map(still -> new Rings(plan, still, wire));
     LinkLots lots = LinkLots.of(plan, links, cut(plan, wire));
-    List<List<Double>> firsts =
-        rests(plan, over(wire.links()), lots.firstEachMm(), most(links));
+    List<List<Double>> firsts = rests(plan, over(wire.links()), lots.firstEachMm(), most(links));
     List<List<List<Double>>> rests =
         firsts.stream()
             .map(first -> rests(plan, first, lots.othersEachMm(), lots.most(links)))
             .toList();
     int others = rests.stream().mapToInt(List::size).max().orElse(1);
     double[][] needed =
-        Together.further(
-            lots.first(), lots.others(), links.loss(), firsts.size() - 1, others - 1);
+        Together.further(lots.first(), lots.others(), links.loss(), firsts.size() - 1, others - 1);
     double chance = 0;
     for (int i = 0; i < rests.size(); i++) {
       for (int j = 0; j < rests.get(i).size(); j++) {

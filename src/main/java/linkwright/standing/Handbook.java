@@ -86,9 +86,8 @@ public record Handbook(
     return until;
   }
 
-  /** What a job's book taught. */
-  public TaughtJob taught(String slug, List<Entry> entries) {
-    JobState state = JobState.replay(entries, stages());
+  /** What a job's book taught, whose entries add up to that state. */
+  public TaughtJob taught(String slug, List<Entry> entries, JobState state) {
     return TaughtJob.of(
         slug, entries, state, reference, patterns, routine(state.course().routine()));
   }

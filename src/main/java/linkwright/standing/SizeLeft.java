@@ -26,7 +26,8 @@ import linkwright.yield.Yield;
  *     is enough
  * @param canCut further blanks that the wire on hand gives
  */
-public record SizeLeft(String name, int wanted, int good, int inWork, OptionalInt toCut, int canCut) {
+public record SizeLeft(
+    String name, int wanted, int good, int inWork, OptionalInt toCut, int canCut) {
 
   /** Each size of a chain that has several, in the order in which they were named. */
   static List<SizeLeft> of(Plan plan, Piles piles, Rate loss, StockLeft stock) {
@@ -57,8 +58,7 @@ public record SizeLeft(String name, int wanted, int good, int inWork, OptionalIn
           needed.isPresent()
               ? OptionalInt.of(Math.max(0, needed.getAsInt() - work))
               : OptionalInt.empty();
-      int canCut =
-          stock.canCut(PieceKind.LINK, sizes.get(i).eachMm(plan.wish()), plan.wish());
+      int canCut = stock.canCut(PieceKind.LINK, sizes.get(i).eachMm(plan.wish()), plan.wish());
       all.add(new SizeLeft(sizes.get(i).name(), wanted, good[i] + itsGood, work, toCut, canCut));
     }
     return all;

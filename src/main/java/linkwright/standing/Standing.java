@@ -1,6 +1,5 @@
 package linkwright.standing;
 
-import linkwright.standing.stock.StockLeft;
 import java.time.Instant;
 import java.util.Collections;
 import java.util.Comparator;
@@ -26,6 +25,7 @@ import linkwright.routine.Ends;
 import linkwright.routine.Makes;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
+import linkwright.standing.stock.StockLeft;
 
 /**
  * What follows from a job's state: its plan counted anew from what was measured, what is still to

@@ -120,8 +120,7 @@ public record WaitingPiece(
     }
     if (pile.redoAt(stage) > 0) {
       boolean wanted =
-          todo.stream()
-              .allMatch(left -> left.more() > 0 && !pile.chainHas(stage, left.wanted()));
+          todo.stream().allMatch(left -> left.more() > 0 && !pile.chainHas(stage, left.wanted()));
       PileSpot spot = new PileSpot(each.getKey(), stage, true, size);
       all.add(of(state, spot, pile.redoAt(stage), step, number, wanted, pile.again(stage)));
     }

@@ -106,8 +106,7 @@ public record WireStand(
     CutPlan cuts =
         Cutting.plan(
             plan.order(
-                new Plan.ToCut(
-                    blanks, plan.rings() == 0 ? 0 : toCut.rings() - ends, ends),
+                new Plan.ToCut(blanks, plan.rings() == 0 ? 0 : toCut.rings() - ends, ends),
                 least(plan, left, ends),
                 left(links),
                 rings.map(lengths -> left(lengths))));
@@ -135,11 +134,11 @@ public record WireStand(
         blanks(plan, left, StillToDo::leastBySize), Math.max(0, rings - atEnds), atEnds);
   }
 
-  /** So many of each size, those named first before what is more than any cutting is planned for. */
+  /**
+   * So many of each size, those named first before what is more than any cutting is planned for.
+   */
   private static List<Integer> blanks(
-      Plan plan,
-      Map<PieceKind, StillToDo> left,
-      Function<StillToDo, List<Integer>> bySize) {
+      Plan plan, Map<PieceKind, StillToDo> left, Function<StillToDo, List<Integer>> bySize) {
     StillToDo todo = left.get(PieceKind.LINK);
     List<Integer> blanks = new ArrayList<>();
     int room = MOST_PIECES;

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Random;
+import linkwright.job.Again;
 import linkwright.job.EntryId;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
@@ -25,6 +26,10 @@ final class RandomBook {
   private static final String ROUND_BETWEEN = "1 link + 2 small pattern=round ring=3 mm";
 
   private final Random chance;
+
+  /** Of its own, so that a seed still makes the book that it made before sizes were said. */
+  private final Random sizes;
+
   private final JobBook book;
   private final boolean ringed;
   private final List<Fact> facts = new ArrayList<>();
@@ -33,6 +38,7 @@ final class RandomBook {
 
   private RandomBook(long seed) {
     this.chance = new Random(seed);
+    this.sizes = new Random(31 * seed + 7);
     this.ringed = seed % 4 > 0; // the first draws of neighbouring seeds are much alike
     String routine = ringed ? "scroll-and-ring" : "figure-of-eight";
     this.book = JobBook.of(routine);
@@ -110,9 +116,28 @@ final class RandomBook {
         }
       }
       case 6 -> enter(new Fact.WireDiscarded(PieceKind.LINK, 5 + chance.nextInt(20), "kinked"));
-      case 7, 8 -> enter(new Fact.WireCut(kind(), 1 + chance.nextInt(4), 30));
+      case 7, 8 -> enter(cut(kind()));
       default -> moved();
     }
+  }
+
+  private Fact cut(PieceKind kind) {
+    return new Fact.WireCut(kind, 1 + chance.nextInt(4), 30, size(kind));
+  }
+
+  /** One of the sizes that the chain has now, or none said. */
+  private String size(PieceKind kind) {
+    String repeat = book.state().course().wish().getOrDefault(WishKeys.LINK_REPEAT, "");
+    if (kind.equals(PieceKind.RING) || repeat.isEmpty() || sizes.nextInt(4) == 0) {
+      return "";
+    }
+    String planned = ringed ? "scroll" : "figure-of-eight";
+    String other = repeat.contains("small") ? "small" : "oval";
+    return sizes.nextBoolean() ? planned : other;
+  }
+
+  private static Map<String, Integer> sized(String size, int count) {
+    return size.isEmpty() ? Map.of() : Map.of(size, count);
   }
 
   private PieceKind kind() {
@@ -129,12 +154,19 @@ final class RandomBook {
       if (waiting > 0) {
         int count = 1 + chance.nextInt(waiting);
         switch (chance.nextInt(5)) {
-          case 0 -> enter(new Fact.PiecesScrapped(kind, 1, stage, false, "melted"));
-          case 1 -> enter(new Fact.PiecesSentBack(kind, 1, stage, stage, false, "gap"));
+          case 0 -> enter(new Fact.PiecesScrapped(kind, 1, stage, false, "melted", size(kind)));
+          case 1 ->
+              enter(
+                  new Fact.PiecesSentBack(
+                      kind, 1, stage, stage, false, "gap", Again.NOT_SAID, size(kind)));
           default ->
               enter(
                   new Fact.PiecesThrough(
-                      Map.of(kind, count), stage, false, new StepId("solder-links")));
+                      Map.of(kind, count),
+                      stage,
+                      false,
+                      new StepId("solder-links"),
+                      sized(size(kind), count)));
         }
         return;
       }

@@ -124,7 +124,7 @@ class BenchWaitTest {
       assertThat(running()).isPresent();
       bench.press("d");
       assertThat(running()).isEmpty();
-      assertThat(Bencher.SHELF.taught("job", bench.entries()).pickleSeconds()).isEmpty();
+      assertThat(Bencher.SHELF.taught("job", bench.entries(), bench.job().state()).pickleSeconds()).isEmpty();
     }
 
     @Test

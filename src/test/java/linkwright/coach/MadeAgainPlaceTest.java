@@ -24,7 +24,7 @@ class MadeAgainPlaceTest {
   void one_key_on_a_closed_job_and_one_to_begin_it() {
     Apprentice bench = closedJob().press("j");
     assertThat(bench.model().held().place()).isEqualTo(PlaceId.MADE_AGAIN);
-    assertThat(bench.shown()).contains("Gate chain, again", "to take");
+    assertThat(bench.shown()).contains("scroll in sterling", "to take");
     bench.press("ctrl-k");
     Effect.BeginJob begun =
         bench.asked().stream()
@@ -33,11 +33,18 @@ class MadeAgainPlaceTest {
             .findFirst()
             .orElseThrow();
     assertThat(begun.facts().get(0))
-        .isEqualTo(new Fact.JobOpened("Gate chain, again", "scroll-and-ring", "gate-chain"));
+        .isEqualTo(new Fact.JobOpened("scroll in sterling", "scroll-and-ring", "gate-chain"));
     assertThat(begun.facts().get(1))
         .isInstanceOfSatisfying(
             Fact.PlanSet.class,
             plan -> assertThat(plan.wish()).containsEntry(WishKeys.LINK_BLANK, "42 mm"));
+  }
+
+  @Test
+  void the_name_proposed_holds_nothing_of_the_earlier_one() {
+    String proposed =
+        closedJob().press("j").model().held().form().orElseThrow().text(WishKeys.JOB);
+    assertThat(proposed).doesNotContain("Gate");
   }
 
   @Test
@@ -77,6 +84,6 @@ class MadeAgainPlaceTest {
   void a_wire_that_cannot_be_read_is_told_beside_it_and_nothing_begins() {
     Apprentice bench = closedJob().press("j", "down", "down", "down").type("x").press("ctrl-k");
     assertThat(bench.asked()).noneMatch(Effect.BeginJob.class::isInstance);
-    assertThat(bench.model().held().form().orElseThrow().hasTrouble()).isTrue();
+    assertThat(Troubles.in(bench.model().held().form().orElseThrow())).isTrue();
   }
 }

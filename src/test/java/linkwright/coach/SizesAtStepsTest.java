@@ -71,9 +71,7 @@ class SizesAtStepsTest {
 
     assertThat(bench.entered(Fact.WireCut.class))
         .extracting(Fact.WireCut::size, Fact.WireCut::count)
-        .containsExactly(
-            tuple("long", 3),
-            tuple("round", 2));
+        .containsExactly(tuple("long", 3), tuple("round", 2));
     assertThat(bench.entered(Fact.WireCut.class).get(1).eachMm()).isLessThan(14);
     assertThat(pile("long").alive()).isEqualTo(3);
     assertThat(pile("round").alive()).isEqualTo(2);

@@ -11,8 +11,10 @@ import linkwright.coach.kernel.Message;
 import linkwright.hands.Hands;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
+import linkwright.job.JobState;
 import linkwright.plan.WishKeys;
 import linkwright.plan.Wishes;
+import linkwright.standing.Handbook;
 import org.junit.jupiter.api.Test;
 
 /** What is typed for a second job is offered to be kept where it was typed. */
@@ -27,7 +29,9 @@ class TypedBeforeTest {
                 Apprentice.BEGIN,
                 "bench",
                 new Fact.PlanSet(Wishes.common().with(WishKeys.KERF, kerf).texts())));
-    Hands hands = Hands.of(List.of(bench.model().handbook().taught("gate", earlier)), Set.of());
+    Handbook shelf = bench.model().handbook();
+    JobState state = JobState.replay(earlier, shelf.stages());
+    Hands hands = Hands.of(List.of(shelf.taught("gate", earlier, state)), Set.of());
     return bench.take(
         new Message.TrayRead(List.of(), 0, List.of(), Optional.of(hands), Optional.empty()));
   }

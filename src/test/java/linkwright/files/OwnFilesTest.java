@@ -163,12 +163,23 @@ class OwnFilesTest {
               24,
               false,
               false,
-              Optional.of("speak -v en"),
+              Optional.of(Path.of(System.getProperty("java.home"), "bin", "java") + " -v"),
               Optional.of("counts"),
               Optional.of("82.3 mm at 24 points on 1400 x 900"));
       assertThat(mine.save(new Home(folder.resolve("new")))).isEmpty();
       assertThat(UserSettings.load(new Home(folder.resolve("new"))))
           .isEqualTo(new UserSettings.Loaded(mine, List.of()));
+    }
+
+    @Test
+    void aVoiceThatIsNotOnThisMachineIsToldWithItsLineAndKept() throws IOException {
+      Home home = new Home(folder);
+      Path file = folder.resolve("settings.yaml");
+      Files.writeString(file, "format: 1\nsay: no-such-voice-anywhere -x\n");
+      UserSettings.Loaded loaded = UserSettings.load(home);
+      assertThat(loaded.problems()).singleElement().matches(problem -> problem.line() == 2);
+      assertThat(loaded.settings().say()).contains("no-such-voice-anywhere -x");
+      assertThat(Checking.check(home, List.of(file), (book, all) -> List.of())).hasSize(1);
     }
 
     @Test

@@ -116,7 +116,10 @@ class PilesTest {
     Piles joinedAtOnce =
         Piles.of(Map.of(PieceKind.LINK, Stage.all(List.of("joined", "checked", "finished"))));
     assertThat(
-            joinedAtOnce.sampled(false, true, "").of(PieceKind.LINK).waitingFor(new Stage("finished")))
+            joinedAtOnce
+                .sampled(false, true, "")
+                .of(PieceKind.LINK)
+                .waitingFor(new Stage("finished")))
         .isEqualTo(1);
   }
 

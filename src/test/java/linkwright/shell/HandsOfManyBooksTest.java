@@ -11,15 +11,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import linkwright.coach.kernel.Message;
 import linkwright.files.DraftStore;
 import linkwright.files.HandsFile;
 import linkwright.files.Home;
 import linkwright.files.Library;
+import linkwright.fit.Maker;
 import linkwright.hands.Hands;
 import linkwright.job.Fact;
 import linkwright.plan.WishKeys;
 import linkwright.plan.Wishes;
+import linkwright.reference.Metal;
+import linkwright.reference.Temper;
 import linkwright.routine.PieceKind;
 import linkwright.standing.Handbook;
 import org.junit.jupiter.api.BeforeEach;
@@ -111,6 +115,21 @@ class HandsOfManyBooksTest {
     assertThat(taught.jobs()).hasSize(2);
     tray.jobs(handbook, NOW, Patience.ENDLESS);
     assertThat(tray.hands()).isSameAs(taught);
+  }
+
+  /** Jobs that are none of the last share what these taught; one of them has its own. */
+  @Test
+  void whatTheSameJobsTaughtIsLearntOnce() {
+    for (int i = 0; i < 10; i++) {
+      book("Chain " + i, 1, 0.1 * i, NOW.plusSeconds(86_400L * i));
+    }
+    Hands all = Start.handbook(Library.load(home), home).hands();
+    Metal metal = handbook.reference().metal("sterling").orThrow();
+    Function<String, Maker> prior =
+        slug ->
+            all.forJob(slug, "Mira", "", Instant.MAX).prior(metal, Temper.SOFT).orElseThrow();
+    assertThat(prior.apply("chain-0")).isSameAs(prior.apply("chain-1"));
+    assertThat(prior.apply("chain-9")).isNotEqualTo(prior.apply("chain-0"));
   }
 
   @Test

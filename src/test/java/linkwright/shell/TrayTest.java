@@ -81,6 +81,44 @@ class TrayTest {
     assertThat(model.notice().trouble()).isTrue();
   }
 
+  /** Names at once, figures between keys: nobody waits for a long reckoning. */
+  @Test
+  void reckonsBetweenKeysWhatTakesLongAndKeepsTheOrder() {
+    Tray tray = new Tray(home);
+    List<TrayJob> whole = tray.jobs(handbook, NOW, Patience.ENDLESS);
+    Patience hurried =
+        new Patience() {
+          private int asked;
+
+          @Override
+          public boolean goOn(int done, int all) {
+            asked = done == 0 ? asked + 1 : asked;
+            return asked < 2;
+          }
+
+          @Override
+          public boolean later() {
+            return true;
+          }
+        };
+    Tray slow = new Tray(home);
+    List<TrayJob> named = slow.jobs(handbook, NOW, hurried);
+    assertThat(named).extracting(TrayJob::slug).isEqualTo(slugs(whole));
+    assertThat(named).extracting(TrayJob::stands).containsOnly("being reckoned");
+    assertThat(slow.isBehind()).isTrue();
+    List<TrayJob> more = slow.more(handbook, NOW);
+    assertThat(more).filteredOn(job -> job.stands().equals("being reckoned")).hasSize(JOBS - 4);
+    while (slow.isBehind()) {
+      more = slow.more(handbook, NOW);
+    }
+    assertThat(more).isEqualTo(whole);
+    assertThat(slow.unread()).isZero();
+  }
+
+  private static List<String> slugs(List<TrayJob> jobs) {
+    return jobs.stream().map(TrayJob::slug).toList();
+  }
+
   @Test
   void readsABookAgainOnlyAfterItsFileChanged() throws IOException {
     Tray tray = new Tray(home);

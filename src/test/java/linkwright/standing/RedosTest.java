@@ -45,7 +45,9 @@ class RedosTest {
   }
 
   private static Hands hands() {
-    return Hands.of(List.of(JobBook.HANDBOOK.taught("a", earlier().entries())), Set.of());
+    JobBook book = earlier();
+    return Hands.of(
+        List.of(JobBook.HANDBOOK.taught("a", book.entries(), book.state())), Set.of());
   }
 
   @Test

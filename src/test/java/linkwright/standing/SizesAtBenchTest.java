@@ -71,8 +71,7 @@ class SizesAtBenchTest {
     Standing standing = job.standing();
 
     assertThat(standing.eachMm().get(PieceKind.LINK)).isCloseTo(12.6, EXACT);
-    assertThat(standing.left().get(PieceKind.LINK).toCutBySize())
-        .containsExactly(0, 18);
+    assertThat(standing.left().get(PieceKind.LINK).toCutBySize()).containsExactly(0, 18);
     double cut = 2000 - 18 * 38;
     double next = 18 * 12.6 + 37 * TURN + 10;
     assertThat(WireStand.leftMm(standing.wire().orElseThrow().links())).isCloseTo(cut, EXACT);

@@ -174,9 +174,7 @@ final class FactIn {
   /** How many links of each size; none if the field is absent. */
   Map<String, Integer> sizes(String name) {
     return map(
-        name,
-        found(name, Sort.COUNTS_BY_NAME),
-        (key, raw) -> (int) whole(key, raw, MOST_COUNT));
+        name, found(name, Sort.COUNTS_BY_NAME), (key, raw) -> (int) whole(key, raw, MOST_COUNT));
   }
 
   /** The stage of each kind of piece; none if the field is absent. */

@@ -43,8 +43,7 @@ final class TrialCodecs {
                       .flag("first-link", fact.firstLink())
                       .some("size", fact.size()),
               in ->
-                  new Fact.SampleChosen(
-                      in.entry("piece"), in.flag("first-link"), in.some("size"))),
+                  new Fact.SampleChosen(in.entry("piece"), in.flag("first-link"), in.some("size"))),
           new FactCodec<>(
               "trial-measured",
               Fact.TrialMeasured.class,

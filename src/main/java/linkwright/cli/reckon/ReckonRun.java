@@ -88,8 +88,7 @@ final class ReckonRun {
     }
     UserSettings settings = UserSettings.load(home).settings();
     Given given =
-        new Given(
-            library.reference(), patterns, tried.pieces(), tried.toAsk(), settings.units());
+        new Given(library.reference(), patterns, tried.pieces(), tried.toAsk(), settings.units());
     Reckoning reckoning = Reckoner.reckon(sum.id(), typed, given).inWords(settings.words()::show);
     if (!reckoning.good()) {
       reckoning.problems().forEach((key, wrong) -> sentences.add(located(key, wrong)));

@@ -7,6 +7,7 @@ import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
+import linkwright.coach.form.ForecastWords;
 import linkwright.coach.kernel.Clock;
 import linkwright.job.Accounts;
 import linkwright.plan.Plan;
@@ -14,6 +15,7 @@ import linkwright.plan.WireToOrder;
 import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
 import linkwright.standing.Closing;
+import linkwright.standing.Quote;
 import linkwright.standing.Standing;
 import linkwright.standing.again.MadeAgain;
 
@@ -32,10 +34,8 @@ public record AgainContent(UnitStyle units, Accounts accounts) {
     List<Part> parts = new ArrayList<>();
     List<Row> rows = new ArrayList<>();
     standing.counted().plan().ifPresent(plan -> chain(rows, plan));
-    again
-        .earlier()
-        .ifPresentOrElse(
-            earlier -> work(rows, earlier, again, standing), () -> quoted(rows, standing));
+    again.earlier().ifPresent(earlier -> work(rows, earlier, again));
+    standing.quote().ifPresent(quote -> quoted(rows, quote));
     parts.add(new Rows(rows));
     if (!standing.counted().sentence().isEmpty()) {
       parts.add(Prose.stop(standing.counted().saidIn(units).sentence()));
@@ -71,7 +71,8 @@ public record AgainContent(UnitStyle units, Accounts accounts) {
     rows.add(Row.of("it weighs", units.mass(order.massG())));
   }
 
-  private void work(List<Row> rows, Closing earlier, MadeAgain again, Standing standing) {
+  /** What the first one took and cost, and what of that was no trial. */
+  private void work(List<Row> rows, Closing earlier, MadeAgain again) {
     if (earlier.hours() > 0) {
       rows.add(Row.of("the first took", Clock.spoken(earlier.hours() * SECONDS_PER_HOUR)));
       double second = Math.max(0, earlier.hours() - earlier.trialHours());
@@ -79,31 +80,23 @@ public record AgainContent(UnitStyle units, Accounts accounts) {
     }
     if (!accounts.prices().isEmpty()) {
       rows.add(Row.of("its price", money(earlier.first().total())));
-      rows.add(Row.of("made again", madeAgain(earlier, again, standing)));
+      if (again.anew().isEmpty()) {
+        rows.add(Row.of("price without trials", money(earlier.again().total())));
+      }
     }
   }
 
-  /** Of an earlier one that was never made nothing is told: what this one costs is reckoned. */
-  private void quoted(List<Row> rows, Standing standing) {
+  /** What this one is reckoned to take and cost, as its own plan will tell it. */
+  private void quoted(List<Row> rows, Quote quote) {
+    rows.add(Row.of("hours again", ForecastWords.hoursAgain(quote)));
     if (!accounts.prices().isEmpty()) {
-      rows.add(Row.of("made again", reckoned(standing)));
+      rows.add(
+          Row.of(
+              "made again",
+              quote.priced() && !quote.lacksMetal()
+                  ? ForecastWords.priceAgain(quote)
+                  : "not known: no price for this metal"));
     }
-  }
-
-  /** In another metal or wire by the new plan and the prices known for it; never by the old. */
-  private String madeAgain(Closing earlier, MadeAgain again, Standing standing) {
-    if (again.anew().isEmpty()) {
-      return money(earlier.again().total());
-    }
-    return reckoned(standing);
-  }
-
-  private static String reckoned(Standing standing) {
-    return standing
-        .quote()
-        .filter(quote -> quote.priced() && !quote.lacksMetal())
-        .map(quote -> Decimals.money(quote.again().total(), quote.currency()))
-        .orElse("not known: no price for this metal");
   }
 
   private String money(double amount) {

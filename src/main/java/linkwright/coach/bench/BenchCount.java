@@ -234,7 +234,8 @@ final class BenchCount {
     fresh.forEach(
         (stage, pieces) ->
             facts.add(
-                new Fact.PiecesThrough(pieces, stage, false, step, sizes(model, at, stage, pieces))));
+                new Fact.PiecesThrough(
+                    pieces, stage, false, step, sizes(model, at, stage, pieces))));
     return facts;
   }
 
@@ -245,7 +246,11 @@ final class BenchCount {
     return links == 0
         ? Map.of()
         : at.size().isEmpty()
-            ? SizeAtBench.inOrder(model.job().orElseThrow().state(), model.job().orElseThrow().standing(), stage, links)
+            ? SizeAtBench.inOrder(
+                model.job().orElseThrow().state(),
+                model.job().orElseThrow().standing(),
+                stage,
+                links)
             : Map.of(at.size(), links);
   }
 
@@ -255,8 +260,7 @@ final class BenchCount {
     return batch ? along(model, at, 0) : Map.of();
   }
 
-  private static <K> void add(
-      Map<Stage, Map<K, Integer>> byStage, Stage stage, K what, int count) {
+  private static <K> void add(Map<Stage, Map<K, Integer>> byStage, Stage stage, K what, int count) {
     byStage.computeIfAbsent(stage, any -> new LinkedHashMap<>()).merge(what, count, Integer::sum);
   }
 
@@ -306,7 +310,11 @@ final class BenchCount {
   }
 
   private static List<String> sizes(Model model, AtBench at) {
-    return SizeAtBench.choices(model.job().orElseThrow().state(), model.job().orElseThrow().standing(), at.piece(), at.stage());
+    return SizeAtBench.choices(
+        model.job().orElseThrow().state(),
+        model.job().orElseThrow().standing(),
+        at.piece(),
+        at.stage());
   }
 
   /** Whether links of another size than the one that is counted can be counted here. */

@@ -27,7 +27,13 @@ final class BenchFault {
       return Turn.to(model.told("Nothing has come so far that it could fail here."));
     }
     if (at.size().isEmpty()
-        && SizeAtBench.choices(model.job().orElseThrow().state(), model.job().orElseThrow().standing(), at.piece(), at.failsAt()).size() > 1) {
+        && SizeAtBench.choices(
+                    model.job().orElseThrow().state(),
+                    model.job().orElseThrow().standing(),
+                    at.piece(),
+                    at.failsAt())
+                .size()
+            > 1) {
       return Turn.to(
           model.trouble("Which size of link is it? {do:other-size} says so, and then this again."));
     }

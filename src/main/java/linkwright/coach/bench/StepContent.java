@@ -177,8 +177,7 @@ final class StepContent {
       String taken = each > blank ? "takes " + units.length(each) : "";
       return Optional.of(
           plan.get().sized()
-              ? Row.of(size.name() + " blank", units.length(blank))
-                  .remark(bySize(links))
+              ? Row.of(size.name() + " blank", units.length(blank)).remark(bySize(links))
               : Row.of("blank", units.length(blank)).remark(taken));
     }
     return Optional.of(Row.of("each", units.length(each) + " of wire"));

@@ -57,10 +57,11 @@ final class OutForms {
             Field.choice(WHAT, WHAT, subjects.get(0), "left and right: what there is", subjects),
             Field.choice(TABLE, TABLE, ALL, "one table, or all of them", tables(subjects.get(0))),
             Field.choice(AS, AS, "yaml", "csv holds one table", List.of("yaml", "json", "csv")),
-            Field.of(FILE, FILE, "", "a name in “exchange”, or a whole path; empty: named so")
+            Field.of(FILE, FILE, "", "a name, its ending is added; a whole path; empty: named so")
                 .helped(
                     "A bare name lies in the folder “exchange” of your Linkwright folder, a plan in"
-                        + " “plans”, where a new job finds it. What lies there already is asked"
+                        + " “plans”, where a new job finds it, and gets its ending: .yaml, .json or"
+                        + " .csv. A path is taken as it stands. What lies there already is asked"
                         + " about.")));
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import linkwright.quantity.Decimals;
+import linkwright.standing.Quote;
 import linkwright.standing.Standing;
 
 /** What is still to come, in words: hours, the chance of finishing, pieces redone. */
@@ -13,6 +14,17 @@ public final class ForecastWords {
   /** Hours with their doubt, rounded by it: {@code 5.3 ± 0.7}. */
   public static String hours(double hours, double plusMinus) {
     return plusMinus > 0 ? Decimals.withDoubt(hours, plusMinus) : Decimals.upTo(hours, 1);
+  }
+
+  /** The hours of the same chain made again without trials. */
+  public static String hoursAgain(Quote quote) {
+    return "about " + hours(quote.hoursAgain(), 0);
+  }
+
+  /** What it costs then, with its money. */
+  public static String priceAgain(Quote quote) {
+    String money = quote.currency().isBlank() ? "" : " " + quote.currency();
+    return Decimals.fixed(quote.again().total(), 0) + money;
   }
 
   /** How many are still expected to be redone; empty where nothing says. */

@@ -219,14 +219,7 @@ public final class JointsPlace implements Place {
               .orElse(at.usualRedoStage());
       facts.add(
           new Fact.PiecesSentBack(
-              at.piece(),
-              on,
-              at.stage(),
-              back,
-              at.fromRedo(),
-              reason,
-              Again.NOT_SAID,
-              at.size()));
+              at.piece(), on, at.stage(), back, at.fromRedo(), reason, Again.NOT_SAID, at.size()));
     }
     int good = joints.good(on);
     if (good > 0) {

@@ -51,6 +51,8 @@ public interface MessageCases<R> {
   /** The jobs at hand. */
   R trayRead(Message.TrayRead message);
 
+  R trayGoesOn(Message.TrayGoesOn message);
+
   /** Choices that are on the disk, or what stood in the way. */
   R settingsKept(Message.SettingsKept message);
 

@@ -187,7 +187,7 @@ public record ChainContent(
 
   /** The price, and what the same takes made again: without test pieces and trial. */
   private void quoted(List<Row> rows, Quote quote) {
-    rows.add(row("hours again", "about " + ForecastWords.hours(quote.hoursAgain(), 0)));
+    rows.add(row("hours again", ForecastWords.hoursAgain(quote)));
     if (quote.priced()) {
       String money = quote.currency().isBlank() ? "" : " " + quote.currency();
       rows.add(
@@ -197,7 +197,7 @@ public record ChainContent(
                   + " ± "
                   + Decimals.fixed(Math.max(1, quote.pricePlusMinus()), 0)
                   + money));
-      rows.add(Row.of("made again", Decimals.fixed(quote.again().total(), 0) + money));
+      rows.add(Row.of("made again", ForecastWords.priceAgain(quote)));
       if (quote.lacksMetal()) {
         rows.add(row("the metal", "has no price yet").with(Emphasis.TROUBLE));
       }

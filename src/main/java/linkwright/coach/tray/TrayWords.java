@@ -24,20 +24,38 @@ public final class TrayWords {
   /** Where the job stands, for any time: only timers go on by themselves. */
   public static TrayBook standing(String slug, List<Entry> entries, Handbook handbook) {
     JobState state = JobState.replay(entries, handbook.stages());
-    Instant last = entries.isEmpty() ? Instant.EPOCH : entries.get(entries.size() - 1).at();
-    String name = state.course().name().isEmpty() ? slug : state.course().name();
-    boolean closed = state.course().closed();
+    TrayBook named = named(slug, entries, state);
+    boolean closed = named.job().closed();
     Standing standing = Standing.of(state, handbook);
     TrayJob job =
         new TrayJob(
             slug,
-            name,
+            named.job().name(),
             stands(state, standing, handbook),
             closed ? List.of() : waits(standing),
-            last,
+            named.job().lastEntry(),
             closed,
             ClosedChain.of(entries, state, standing, handbook),
             closed ? Optional.empty() : WireWanted.of(standing),
+            named.job().away());
+    return new TrayBook(job, named.timers(), named.met());
+  }
+
+  /** The same by its name alone, while its figures are not reckoned yet. */
+  public static TrayBook named(String slug, List<Entry> entries, JobState state) {
+    Instant last = entries.isEmpty() ? Instant.EPOCH : entries.get(entries.size() - 1).at();
+    String name = state.course().name().isEmpty() ? slug : state.course().name();
+    boolean closed = state.course().closed();
+    TrayJob job =
+        new TrayJob(
+            slug,
+            name,
+            closed ? "closed" : "being reckoned",
+            List.of(),
+            last,
+            closed,
+            Optional.empty(),
+            Optional.empty(),
             state.card().away());
     return new TrayBook(job, state.timers(), state.cautions());
   }

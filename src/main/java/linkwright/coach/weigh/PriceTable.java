@@ -13,15 +13,15 @@ import linkwright.quantity.Decimals;
 import linkwright.standing.Closing;
 import linkwright.standing.Price;
 
-/** The price line by line: this chain, and the same made again. */
+/** The price line by line: this chain, and the same without its trials. */
 final class PriceTable {
   private PriceTable() {}
 
   static Part of(Accounts accounts, Closing closing) {
     if (accounts.prices().isEmpty()) {
       return Prose.aside(
-          "{do:price} asks for your own prices; then the first chain and one made again stand"
-              + " here.");
+          "{do:price} asks for your own prices; then this chain stands here, with its trials and"
+              + " without.");
     }
     String currency = accounts.currency();
     Map<String, Double> again = new TreeMap<>();
@@ -41,7 +41,7 @@ final class PriceTable {
         List.of(
             Table.Column.words(""),
             Table.Column.numbers("this one"),
-            Table.Column.numbers("made again"));
+            Table.Column.numbers("without trials"));
     return new Table(columns, lines, -1);
   }
 

@@ -160,10 +160,7 @@ final class WireForms {
             .takes(Measure.NUMBER, units)
             .helped("The pieces that were cut. Their wire is gone from what is on hand."));
     return Form.of(
-        Form.Purpose.CUT_WIRE,
-        "Wire that was cut: " + String.join(", ", each),
-        "enter it",
-        fields);
+        Form.Purpose.CUT_WIRE, "Wire that was cut: " + String.join(", ", each), "enter it", fields);
   }
 
   /** Which of several sizes of link; none where links are alike or the pieces are none. */

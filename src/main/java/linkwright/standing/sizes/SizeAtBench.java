@@ -43,7 +43,10 @@ public final class SizeAtBench {
         : LinkSizes.UNSAID;
   }
 
-  /** The sizes that can be counted at a stage, in their order; none where there is nothing to choose. */
+  /**
+   * The sizes that can be counted at a stage, in their order; none where there is nothing to
+   * choose.
+   */
   public static List<String> choices(
       JobState state, Standing standing, PieceKind piece, Stage stage) {
     return piece.equals(PieceKind.LINK)
@@ -144,15 +147,13 @@ public final class SizeAtBench {
       Optional<LinksOfSize> next =
           plan.get().sizes().stream()
               .filter(size -> left(piles, stage, size, going) > 0)
-              .min(
-                  Comparator.comparingDouble(size -> share(piles, stage, size, going)));
+              .min(Comparator.comparingDouble(size -> share(piles, stage, size, going)));
       next.ifPresent(size -> going.merge(size.name(), 1, Integer::sum));
     }
     return going;
   }
 
-  private static int left(
-      Piles piles, Stage stage, LinksOfSize size, Map<String, Integer> going) {
+  private static int left(Piles piles, Stage stage, LinksOfSize size, Map<String, Integer> going) {
     return piles.of(PieceKind.LINK, size.name()).waitingFor(stage)
         - going.getOrDefault(size.name(), 0);
   }

@@ -127,7 +127,9 @@ class FactCodecsTest {
       facts.add(new Fact.CautionSeen("torch", met, "0badc0de", new StepId("solder-links")));
     }
     for (HotWorkState state : HotWorkState.values()) {
-      facts.add(new BenchFact.HotWorkSaid(state, new StepId("solder-links"), "gas shut", Optional.empty()));
+      facts.add(
+          new BenchFact.HotWorkSaid(
+              state, new StepId("solder-links"), "gas shut", Optional.empty()));
     }
     for (Sourced.Source source : Sourced.Source.values()) {
       Map<String, Sourced> used = Map.of("kerf", new Sourced("0.3 mm", source));

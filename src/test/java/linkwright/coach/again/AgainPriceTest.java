@@ -13,6 +13,7 @@ import linkwright.bench.OwnPrices;
 import linkwright.bench.Pickle;
 import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
+import linkwright.coach.form.ForecastWords;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.job.PriceList;
@@ -22,6 +23,7 @@ import linkwright.plan.Wishes;
 import linkwright.quantity.UnitStyle;
 import linkwright.standing.Handbook;
 import linkwright.standing.JobBook;
+import linkwright.standing.Quote;
 import linkwright.standing.Standing;
 import linkwright.standing.again.MadeAgain;
 import org.junit.jupiter.api.Test;
@@ -84,6 +86,20 @@ class AgainPriceTest {
   void another_metal_without_a_price_has_none() {
     assertThat(row("gold-14k-yellow", bench(Map.of("sterling", STERLING)), "made again").amount())
         .isEqualTo("not known: no price for this metal");
+  }
+
+  /** One figure for the hours and the money of what is made again: that of the new job's plan. */
+  @Test
+  void hours_and_price_again_are_those_that_the_new_jobs_plan_tells() {
+    Handbook handbook = bench(Map.of("sterling", STERLING));
+    MadeAgain again = MadeAgain.of(earlier(), handbook, Map.of(), UnitStyle.METRIC);
+    Quote quote =
+        Standing.of(again.begun(earlier(), handbook), handbook).quote().orElseThrow();
+    assertThat(row("", handbook, "hours again").amount()).isEqualTo(ForecastWords.hoursAgain(quote));
+    assertThat(row("", handbook, "made again").amount()).isEqualTo(ForecastWords.priceAgain(quote));
+    assertThat(money(row("", handbook, "price without trials")))
+        .as("what the first cost, without its trials, is told by another name")
+        .isNotEqualTo(quote.again().total());
   }
 
   @Test
