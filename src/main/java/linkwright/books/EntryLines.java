@@ -26,11 +26,6 @@ public final class EntryLines {
     return new Entry(line.number(), line.at(), line.device(), line.person(), fact);
   }
 
-  /** The line of a new entry of nobody in particular. */
-  public static BookLine line(int number, Instant at, String device, Fact fact) {
-    return line(new Entry(number, at, device, fact));
-  }
-
   /** The line of a new entry. */
   public static BookLine line(Entry entry) {
     return new BookLine(

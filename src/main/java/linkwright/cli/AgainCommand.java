@@ -137,9 +137,7 @@ final class AgainCommand implements Callable<Integer> {
       // What she called it stays as she wrote it.
       List<String> lines = PlanText.of(called, parts);
       here.out().say(lines.get(0));
-      lines.stream()
-          .skip(1)
-          .forEach(line -> here.out().say(choices.user().words().show(line)));
+      lines.stream().skip(1).forEach(line -> here.out().say(choices.user().words().show(line)));
     } else {
       answer.print(root, "again", parts);
     }

@@ -14,6 +14,7 @@ import linkwright.coach.kernel.Clock;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.keys.Act;
+import linkwright.coach.keys.Key;
 import linkwright.job.TimerRun;
 
 /**
@@ -39,6 +40,11 @@ final class AcrossRoom {
     Place place = Places.of(model);
     return model.settings().across()
         && of(model, place, place.acts(model), place.content(model)).isPresent();
+  }
+
+  /** Whether that key ends it. */
+  static boolean ends(Model model, Key key) {
+    return key.is(Key.Kind.ESCAPE) && shown(model);
   }
 
   /** What is never hidden behind a number. */

@@ -331,15 +331,11 @@ public final class Coach implements MessageCases<Turn> {
     if (DueWaits.goes(model, key)) {
       return Optional.of(Act.TO_DUE);
     }
-    if (endsAcross(model, key)) {
+    if (AcrossRoom.ends(model, key)) {
       return Optional.of(Act.ACROSS);
     }
     KeyMap keys = model.settings().keys();
     return keys.find(key, place.acts(model)).or(() -> keys.find(key, EverywhereActs.ALL));
-  }
-
-  private static boolean endsAcross(Model model, Key key) {
-    return key.is(Key.Kind.ESCAPE) && AcrossRoom.shown(model);
   }
 
   static Turn key(Model model, Key key) {
@@ -357,7 +353,7 @@ public final class Coach implements MessageCases<Turn> {
     if (DueWaits.goes(model, key)) {
       return DueWaits.go(model);
     }
-    if (endsAcross(model, key)) {
+    if (AcrossRoom.ends(model, key)) {
       return EverywhereActs.act(model, Act.ACROSS);
     }
     Optional<Act> act = model.settings().keys().find(key, place.acts(model));

@@ -15,8 +15,8 @@ import linkwright.job.FlameWord;
  * @param answered the words that were said to be over; empty before she answered
  * @param statement in what words
  */
-record HotWorkHeld(
-    Held from, Optional<Act> then, List<FlameWord> answered, String statement) implements Held {
+record HotWorkHeld(Held from, Optional<Act> then, List<FlameWord> answered, String statement)
+    implements Held {
   HotWorkHeld {
     answered = List.copyOf(answered);
   }

@@ -26,8 +26,8 @@ import linkwright.routine.TradeWords;
 
 /**
  * What a place says, in the trade words of the user's choice: sentences, labels, fields; what a
- * form asks for and complains of in her units too. What was
- * typed stays as it is, and so does what stands in quotation marks: names.
+ * form asks for and complains of in her units too. What was typed stays as it is, and so does what
+ * stands in quotation marks: names.
  */
 record InTradeWords(TradeWords words, UnitStyle units) implements PartCases<Part> {
   /** Names, and acts that are named in braces. */
@@ -78,8 +78,10 @@ record InTradeWords(TradeWords words, UnitStyle units) implements PartCases<Part
     return new Fields(
         said.mapFields(
             field ->
-                field.inWords(words).inUnits(units).with(
-                    field.trouble().map(this::said).map(told -> SaidIn.units(told, units)))));
+                field
+                    .inWords(words)
+                    .inUnits(units)
+                    .with(field.trouble().map(this::said).map(told -> SaidIn.units(told, units)))));
   }
 
   @Override

@@ -34,10 +34,6 @@ final class LibraryReading {
     strays.add(problem);
   }
 
-  void read(DataFile file, DataKind kind) {
-    read(List.of(file), kind);
-  }
-
   /** Reads files of one sort. Taking the YAML apart is most of the work, and is shared out. */
   void read(List<DataFile> more, DataKind kind) {
     List<Opened> opened = more.parallelStream().map(file -> Opened.of(file, kind)).toList();

@@ -14,7 +14,6 @@ public sealed interface BenchFact extends Fact
         BenchFact.SittingEnded,
         BenchFact.StepSkipped,
         BenchFact.JointsChecked,
-        BenchFact.CountCorrected,
         BenchFact.HoursCorrected,
         BenchFact.RedoPlanned,
         BenchFact.PilePlaced,
@@ -46,11 +45,6 @@ public sealed interface BenchFact extends Fact
 
   /** Joints of a kind of piece were looked at: so many failed of so many. */
   record JointsChecked(PieceKind piece, int failed, int of, String reason, StepId step)
-      implements BenchFact {}
-
-  /** The count of a pile was put right by hand; redo: of the pieces to be redone there. */
-  record CountCorrected(
-      PieceKind piece, Stage stage, boolean redo, int wasCounted, int thereAre, String why)
       implements BenchFact {}
 
   /** The time spent at a step was put right by hand, s; without a step that of the whole job. */

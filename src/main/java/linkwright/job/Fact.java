@@ -243,11 +243,7 @@ public sealed interface Fact
   record WireDiscarded(PieceKind piece, double lengthMm, String why) implements Fact {}
 
   /** Work at the bench began or went on; a sitting is one person's. */
-  record SittingStarted(String person) implements Fact {
-    public SittingStarted() {
-      this("");
-    }
-  }
+  record SittingStarted(String person) implements Fact {}
 
   /** The bench was left; each says whether it was looked to. */
   record SteppedAway(boolean torchOut, boolean gasShut, boolean hotWorkSafe) implements Fact {}

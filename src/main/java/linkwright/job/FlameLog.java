@@ -37,11 +37,7 @@ public record FlameLog(
    * @param answers the words that are over with it; absent in an older book
    */
   public record Said(
-      EntryId id,
-      Instant at,
-      HotWorkState state,
-      String person,
-      Optional<List<EntryId>> answers) {
+      EntryId id, Instant at, HotWorkState state, String person, Optional<List<EntryId>> answers) {
     public Said {
       answers = answers.map(List::copyOf);
     }
@@ -53,11 +49,7 @@ public record FlameLog(
       List<Said> more = new ArrayList<>(said);
       more.add(
           new Said(
-              entry.id(),
-              notBefore(entry.at()),
-              word.state(),
-              entry.person(),
-              word.answers()));
+              entry.id(), notBefore(entry.at()), word.state(), entry.person(), word.answers()));
       return new FlameLog(List.copyOf(more), worked, takenOut, ended);
     }
     if (fact instanceof BenchFact.WatchEnded end) {

@@ -28,7 +28,9 @@ public record FlameWord(
     answers = answers.map(List::copyOf);
   }
 
-  /** Whether it is of an older book, whose words have no order but that of their lines and times. */
+  /**
+   * Whether it is of an older book, whose words have no order but that of their lines and times.
+   */
   boolean isByTime() {
     return answers.isEmpty();
   }

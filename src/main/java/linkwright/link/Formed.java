@@ -7,7 +7,6 @@ public final class Formed {
   private final Pattern pattern;
   private final List<PatternPart> bits;
   private final double wireMm;
-  private final double blankMm;
   private final double shortestBlankMm;
   private final double surplusMm;
   private final CentreLine centreLine;
@@ -18,14 +17,12 @@ public final class Formed {
       Pattern pattern,
       List<PatternPart> bits,
       double wireMm,
-      double blankMm,
       double shortestBlankMm,
       double surplusMm,
       Pulled pulled) {
     this.pattern = pattern;
     this.bits = bits;
     this.wireMm = wireMm;
-    this.blankMm = blankMm;
     this.shortestBlankMm = shortestBlankMm;
     this.surplusMm = surplusMm;
     this.centreLine = new CentreLine(pulled.stretches());
@@ -46,11 +43,6 @@ public final class Formed {
   /** The wire's diameter, in millimetres. */
   public double wireMm() {
     return wireMm;
-  }
-
-  /** The blank's length before anything was lost, in millimetres. */
-  public double blankMm() {
-    return blankMm;
   }
 
   /** The shortest blank that reaches round this pattern's bends, in millimetres. */

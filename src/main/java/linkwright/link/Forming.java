@@ -74,7 +74,7 @@ public final class Forming {
     List<Stretch> walked = walk(bits, radii, restMm);
     double surplusMm = shares == 0 ? leftMm : 0;
     return Pulled.of(walked, bits, wireMm)
-        .map(pulled -> new Formed(pattern, bits, wireMm, blankMm, shortestMm, surplusMm, pulled));
+        .map(pulled -> new Formed(pattern, bits, wireMm, shortestMm, surplusMm, pulled));
   }
 
   private static List<Stretch> walk(List<PatternPart> bits, Radii radii, double restMm) {

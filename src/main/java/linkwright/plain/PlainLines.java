@@ -214,7 +214,8 @@ public final class PlainLines implements PartCases<List<String>> {
                 + ends));
   }
 
-  private static String sentence(String text) {
+  /** A text with a stop behind it, where it has none yet. */
+  public static String sentence(String text) {
     // What a screen keeps apart by room is kept apart by a sign.
     String whole = text.strip().replaceAll(" {2,}", ": ");
     return whole.isEmpty() || ".:!?”".indexOf(whole.charAt(whole.length() - 1)) >= 0

@@ -79,17 +79,6 @@ public final class FinenessWord {
     return rules.stream().filter(which).map(FinenessRule::country).toList();
   }
 
-  /** The countries, of those whose rules are known, in which a piece of that mass needs a mark. */
-  public static List<String> needed(Metal metal, double massG, Reference reference) {
-    return reference.finenessRules().stream()
-        .filter(
-            rule ->
-                rule.family() == metal.family()
-                    && rule.needsMark(massG, metal.finenessPermille().orElse(1000)))
-        .map(FinenessRule::country)
-        .toList();
-  }
-
   /** One sentence that names the substances whose limits a seller should know; empty if none. */
   public static Optional<String> limits(Reference reference) {
     if (reference.limits().isEmpty()) {

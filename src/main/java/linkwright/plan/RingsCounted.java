@@ -25,7 +25,7 @@ record RingsCounted(double blankMm, double turnMm, double insideLengthMm, Option
     Read<Ring> ring = Ring.of(wished.insideMm(), wish.ringWireNow());
     return ring.flatMap(
         round ->
-            Coil.of(1, round, wish.kerfMm(), 0).flatMap(coil -> of(wished, wish, round, coil)));
+            Coil.of(round, wish.kerfMm()).flatMap(coil -> of(wished, wish, round, coil)));
   }
 
   private static Read<RingsCounted> of(WishedRing wished, ChainWish wish, Ring round, Coil coil) {

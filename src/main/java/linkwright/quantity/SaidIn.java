@@ -6,14 +6,17 @@ import java.util.regex.Pattern;
 
 /**
  * Sentences of rooms that reckon in millimetres and grams, in the units that the user reads. What
- * somebody typed, and so stands in quotes, stays, and so does what is in both. No amount comes out finer than it was written.
+ * somebody typed, and so stands in quotes, stays, and so does what is in both. No amount comes out
+ * finer than it was written.
  */
 public final class SaidIn {
   private static final Pattern METRIC =
-      Pattern.compile("“[^”]*”|\\b(?:ft|in) \\([^)]*\\)|(?<![\\d.]|\\d,)(-?\\d+(?:\\.\\d+)?) (mm|cm|m|g|N|MPa)(?![\\p{L}\\d/])");
+      Pattern.compile(
+          "“[^”]*”|\\b(?:ft|in) \\([^)]*\\)|(?<![\\d.]|\\d,)(-?\\d+(?:\\.\\d+)?) (mm|cm|m|g|N|MPa)(?![\\p{L}\\d/])");
 
   /** An example in both units: {@code 45 cm or 18 in}. */
-  private static final Pattern BOTH = Pattern.compile("[\\d.]+ (?:mm|cm|m|g) or ([\\d./ ]+ (?:in|AWG|dwt))\\b");
+  private static final Pattern BOTH =
+      Pattern.compile("[\\d.]+ (?:mm|cm|m|g) or ([\\d./ ]+ (?:in|AWG|dwt))\\b");
 
   private static final double MM_IN_INCH = 25.4;
   private static final double MM_IN_FOOT = 304.8;

@@ -50,7 +50,7 @@ final class RingSum implements Working {
     }
     Optional<Oval> oval =
         width.flatMap(mm -> answers.found("oval-inside", Oval.squeeze(ring.get(), mm)));
-    Optional<Coil> coil = answers.found("kerf", Coil.of(1, ring.get(), kerf, 0));
+    Optional<Coil> coil = answers.found("kerf", Coil.of(ring.get(), kerf));
     if (answers.wrong()) {
       return;
     }

@@ -91,13 +91,6 @@ public record Reference(
         .toList();
   }
 
-  /** The rule of a country for a family of metals, if one is known. */
-  public Optional<FinenessRule> fineness(String country, Family family) {
-    return finenessRules.stream()
-        .filter(rule -> rule.family() == family && plain(rule.country()).equals(plain(country)))
-        .findFirst();
-  }
-
   private static List<String> called(Metal metal) {
     return names(metal.id(), metal.name(), metal.alsoCalled());
   }

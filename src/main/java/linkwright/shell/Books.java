@@ -53,14 +53,14 @@ final class Books {
   /** Writes facts, syncs them, and only then tells that they are kept. All carry one time. */
   Message keep(List<Fact> facts, Handbook handbook) {
     if (open.isEmpty()) {
-      return new Message.NotKept(facts, "No book is open.");
+      return new Message.NotKept("No book is open.");
     }
     if (open.get().whyReadOnly().isPresent()) {
       return takenOver(facts, handbook);
     }
     Read<List<Entry>> kept = append(open.get(), facts);
     return kept.problem()
-        .<Message>map(why -> new Message.NotKept(facts, why))
+        .<Message>map(why -> new Message.NotKept(why))
         .orElseGet(() -> new Message.Kept(kept.orThrow()));
   }
 
@@ -85,14 +85,14 @@ final class Books {
             .map(Read::<BookFile>bad)
             .orElseGet(() -> BookFile.open(path, device, clock.instant()));
     if (!(found instanceof Read.Good<BookFile> good)) {
-      return new Message.NotKept(facts, found.problem().orElse(""));
+      return new Message.NotKept(found.problem().orElse(""));
     }
     BookFile book = good.value();
     Optional<String> problem =
         book.whyReadOnly().isPresent() ? book.whyReadOnly() : append(book, facts).problem();
     close(book);
     return problem
-        .<Message>map(why -> new Message.NotKept(facts, why))
+        .<Message>map(why -> new Message.NotKept(why))
         .orElseGet(() -> new Message.KeptElsewhere(bench(handbook)));
   }
 
@@ -110,12 +110,12 @@ final class Books {
     BookFile looked = open.orElseThrow();
     Read<BookFile> again = BookFile.open(looked.path(), device, clock.instant());
     if (!(again instanceof Read.Good<BookFile> good)) {
-      return new Message.NotKept(facts, again.problem().orElse(""));
+      return new Message.NotKept(again.problem().orElse(""));
     }
     BookFile book = good.value();
     if (book.whyReadOnly().isPresent()) {
       close(book);
-      return new Message.NotKept(facts, book.whyReadOnly().get());
+      return new Message.NotKept(book.whyReadOnly().get());
     }
     open = Optional.of(book);
     return book.lines().equals(looked.lines()) ? keep(facts, handbook) : opened(book, handbook);
@@ -167,7 +167,7 @@ final class Books {
   /** Accepts a line whose check fails, and reads the book anew. */
   Message accept(String check, Handbook handbook) {
     if (open.isEmpty()) {
-      return new Message.NotKept(List.of(), "No book is open.");
+      return new Message.NotKept("No book is open.");
     }
     BookFile book = open.get();
     Optional<Suspect> line =
@@ -177,7 +177,7 @@ final class Books {
             .orElseGet(() -> Read.bad("That line is not in the book any more."));
     return accepted
         .problem()
-        .<Message>map(why -> new Message.NotKept(List.of(), why))
+        .<Message>map(why -> new Message.NotKept(why))
         .orElseGet(() -> opened(book, handbook));
   }
 

@@ -136,7 +136,7 @@ public final class StudentBooks {
   Message keep(String id, String by, List<Fact> facts) {
     Read<List<Entry>> kept = append(id, by, facts);
     return kept.problem()
-        .<Message>map(why -> new Message.NotKept(facts, why))
+        .<Message>map(why -> new Message.NotKept(why))
         .orElseGet(
             () -> new Message.StudentRead(StudentsFile.load(home).roster(), id, kept.orThrow()));
   }

@@ -20,7 +20,6 @@ import linkwright.yield.Yield;
  * @param toCut further blanks so that enough come good with the wished chance; empty if no number
  *     is enough
  * @param canCut further blanks that the wire on hand gives
- * @param chance chance that enough come good from what is in work and what can be cut, 0 to 1
  * @param loss what is believed of the share lost, by the usual loss and by what was lost so far
  * @param sizes the same of each size, where the chain has links of several; none makes up for
  *     another
@@ -33,7 +32,6 @@ public record StillToDo(
     int scrapped,
     OptionalInt toCut,
     int canCut,
-    double chance,
     Rate loss,
     List<SizeLeft> sizes) {
 
@@ -65,7 +63,7 @@ public record StillToDo(
             ? OptionalInt.of(each.stream().mapToInt(SizeLeft::toCutOrAsMany).sum())
             : OptionalInt.empty();
     return new StillToDo(
-        wanted, good, inWork, redo, scrapped, cut, canCut, chance, loss, List.copyOf(each));
+        wanted, good, inWork, redo, scrapped, cut, canCut, loss, List.copyOf(each));
   }
 
   /** What is still to do for links of that size; for all where they are alike. */
@@ -83,7 +81,6 @@ public record StillToDo(
                     scrapped,
                     each.toCut(),
                     each.canCut(),
-                    chance,
                     loss,
                     List.of()))
         .orElse(this);
@@ -124,7 +121,6 @@ public record StillToDo(
     int more = Math.max(0, wanted - good);
     Rate loss = loss(pile, usualLoss);
     OptionalInt toCut = blanks(bySize.apply(more), loss, confidence, inWork);
-    int blanks = Math.min(Yield.MOST_BLANKS, inWork + canCut);
     return new StillToDo(
         wanted,
         good,
@@ -133,7 +129,6 @@ public record StillToDo(
         pile.scrapped(),
         toCut,
         canCut,
-        Yield.chance(more, blanks, loss),
         loss,
         List.of());
   }

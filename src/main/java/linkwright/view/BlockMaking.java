@@ -75,8 +75,7 @@ final class BlockMaking implements PartCases<Block> {
 
   @Override
   public Block fields(Fields fields) {
-    return new FieldsBlock(
-        fields.form(), width, keys::spokenOf, keys.firstOf(turns), body.told());
+    return new FieldsBlock(fields.form(), width, keys::spokenOf, keys.firstOf(turns), body.told());
   }
 
   @Override

@@ -15,12 +15,11 @@ public final class ChainBar {
   /**
    * Links that stand at one stage.
    *
-   * @param name the stage in words
    * @param links how many, not negative
    * @param passed how many stages they have passed: 0 not begun, all of them finished
    * @param now whether they are to be done again
    */
-  public record Portion(String name, int links, int passed, boolean now) {
+  public record Portion(int links, int passed, boolean now) {
     /** Checks the counts. */
     public Portion {
       if (links < 0 || passed < 0) {

@@ -93,7 +93,8 @@ final class FormView {
         String line = mark + choice.id() + says;
         if (i == 0) {
           // The one that is meant is read whole.
-          Text.wrap(line, Math.max(2, width)).forEach(row -> lines.add(new Below(row, Tone.STRONG)));
+          Text.wrap(line, Math.max(2, width))
+              .forEach(row -> lines.add(new Below(row, Tone.STRONG)));
         } else {
           lines.add(new Below(Text.cut(line, width, glyphs.cutMark()), Tone.PLAIN));
         }

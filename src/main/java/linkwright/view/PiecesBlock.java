@@ -32,7 +32,7 @@ final class PiecesBlock implements Block {
         pieces.portions().stream()
             .map(
                 each ->
-                    new ChainBar.Portion(each.stage(), each.count(), each.reached(), each.redo()))
+                    new ChainBar.Portion(each.count(), each.reached(), each.redo()))
             .toList();
     ChainBar.draw(area, 0, portions, pieces.stages());
   }

@@ -10,12 +10,7 @@ public enum JointKind {
   /** An end cut flat against the side of round wire. */
   SIDE;
 
-  /** The word written in files and commands. */
-  public String word() {
-    return name().toLowerCase(Locale.ROOT);
-  }
-
-  /** Reads the word back. */
+  /** Reads the word written in files and commands. */
   public static Read<JointKind> read(String typed) {
     return switch (typed.strip().toLowerCase(Locale.ROOT)) {
       case "butt" -> Read.good(BUTT);

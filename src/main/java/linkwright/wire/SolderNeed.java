@@ -7,7 +7,6 @@ import linkwright.quantity.UnitStyle;
 /**
  * What one joint takes of solder.
  *
- * @param volumeMm3 solder that fills the joint with its fillet, mm³
  * @param leastPieceMm length of strip that holds just that, mm
  * @param pieceMm length to cut in practice, mm
  * @param massG mass of the solder that fills the joint, g
@@ -15,7 +14,6 @@ import linkwright.quantity.UnitStyle;
  * @param warnings what to mind, in sentences
  */
 public record SolderNeed(
-    double volumeMm3,
     double leastPieceMm,
     double pieceMm,
     double massG,
@@ -86,7 +84,7 @@ public record SolderNeed(
     double piece = Math.max(least, Math.min(wireMm, LONGEST_PIECE_MM));
     double mass = WireMass.grams(stripArea, least, densityGCm3);
     double placed = WireMass.grams(stripArea, piece, densityGCm3);
-    return new SolderNeed(volume, least, piece, mass, placed, warnings(gapMm, least, piece));
+    return new SolderNeed(least, piece, mass, placed, warnings(gapMm, least, piece));
   }
 
   private static List<String> warnings(double gapMm, double leastPieceMm, double pieceMm) {

@@ -9,7 +9,7 @@ import java.util.List;
  * <p>Given the share lost, the lots are independent; the mean over what is believed of the share is
  * the integral over its Beta distribution. With p = 1/(1 + e⁻ˣ) its density is p^a(1 − p)^b over x,
  * smooth and vanishing at both ends, so that plain steps are exact to six digits and more. Checked
- * in the tests against {@link Yield#chance} for one lot and by simulation for several.
+ * in the tests against {@link Losses} for one lot and by simulation for several.
  */
 public final class Together {
   /** Beyond that, |x|, a share is 0 or 1 to eleven digits, and is taken as that. */

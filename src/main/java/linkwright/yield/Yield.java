@@ -1,7 +1,7 @@
 package linkwright.yield;
 
 /**
- * Blanks to cut, and the chance of finishing, when some pieces are lost on the way.
+ * Blanks to cut when some pieces are lost on the way.
  *
  * <p>With a loss believed to be Beta(a, b), the losses before the m-th good piece follow the beta
  * negative binomial distribution
@@ -76,37 +76,6 @@ public final class Yield {
     return new BlanksToCut.OutOfReach(
         "Not even 1 000 000 blanks give that chance: ask for a lower one, for fewer pieces, or find"
             + " out first why so many are lost.");
-  }
-
-  /**
-   * The chance that enough pieces come good from the blanks there are.
-   *
-   * <p>For the chance with the wire on hand, give as blanks what the cutting plan gets out of it.
-   *
-   * @param more good pieces still wanted, 0 or more
-   * @param blanks blanks there are, 0 to {@value #MOST_BLANKS}
-   * @param loss what is believed of the share of pieces lost
-   * @return 0 to 1; 1 if no pieces are wanted, 0 if there are fewer blanks than pieces wanted;
-   *     never less for one blank more
-   * @throws IllegalArgumentException if a count lies outside its domain
-   */
-  public static double chance(int more, int blanks, Rate loss) {
-    requireCount("more", more);
-    requireCount("blanks", blanks);
-    if (blanks > MOST_BLANKS) {
-      throw new IllegalArgumentException("blanks must be at most " + MOST_BLANKS + ": " + blanks);
-    }
-    if (more == 0) {
-      return 1;
-    }
-    if (blanks < more || loss.successes() == 0) {
-      return 0;
-    }
-    Losses losses = new Losses(more, loss);
-    while (more + losses.count() < blanks) {
-      losses.oneMore();
-    }
-    return losses.chanceOfNoMore();
   }
 
   static void requireCount(String name, int count) {

@@ -117,8 +117,8 @@ class FirstFormatTest {
     Fact first = new Fact.Noted("gone on with");
     Fact second = new Fact.Noted("and on");
     try (BookFile opened = BookFile.open(book, "testbench-new", NOW).orThrow()) {
-      opened.append(List.of(EntryLines.line(1, NOW, "testbench-new", first))).orThrow();
-      opened.append(List.of(EntryLines.line(2, NOW, "testbench-new", second))).orThrow();
+      opened.append(List.of(EntryLines.line(new Entry(1, NOW, "testbench-new", first)))).orThrow();
+      opened.append(List.of(EntryLines.line(new Entry(2, NOW, "testbench-new", second)))).orThrow();
     }
     String after = Files.readString(book);
     assertThat(after).startsWith(before + BookText.FROM_HERE + "\n- {n: 1, at: ");

@@ -236,7 +236,7 @@ class OneTruthTest {
     List<BookLine> lines = new ArrayList<>();
     Instant at = Bencher.MORNING;
     for (int i = 0; i < facts.size(); i++) {
-      lines.add(EntryLines.line(i + 1, at.plusSeconds(i), "bench", facts.get(i)));
+      lines.add(EntryLines.line(new Entry(i + 1, at.plusSeconds(i), "bench", facts.get(i))));
     }
     Path jobs = line.home().resolve("jobs");
     Files.createDirectories(jobs);

@@ -10,6 +10,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import linkwright.cli.console.Surroundings;
 import linkwright.coach.Bencher;
+import linkwright.coach.keys.Act;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
@@ -60,11 +61,31 @@ class PlainSentencesTest {
             + "card|card customer: Ana|book|book 30|cautions|timers|timer kettle 8 min|timers|stop|forgot|="
             + "|reckoner|reckoner ring|esc|words|words flux|lists|metals|solders|routines|help tray|"
             + "help bench|find pickle|search job|strike 1|bench|repeat||||cards|why|look|look back|"
-            + "open step|next|next|back|redo|scrap 2|take|joints|esc|undo|restore|note a fine day|undo note|"
+            + "open step|next|next|back|redo|scrap 2|take|joints|esc|undo|restore|note a fine day.|book 3|undo note|"
             + "what if|esc|there|esc|out and in|your bench|hands|drawer|tray|esc|lesson|1||0||student|esc|"
             + "class|esc|rehearse|||where|settings|?|esc|brief|brief|lit|shut|away||who Ana|hours|esc|prices|"
             + "?|esc|out|esc|log|esc|sample|follow|lies|esc|answer|quit")
         .split("\\|", -1);
+  }
+
+  /** Whatever help names and whatever an act is called, help of it has something to say. */
+  @Test
+  void help_knows_every_word() {
+    Commandline line = new Commandline(folder);
+    line.typing(List.of("help", "quit"), "walk", "--plain");
+    List<String> typed = new ArrayList<>();
+    line.out()
+        .lines()
+        .filter(each -> each.matches("[a-z]+: .*"))
+        .forEach(each -> typed.add("help " + each.replaceFirst(":.*", "")));
+    assertThat(typed).hasSizeGreaterThan(40);
+    for (Act act : Act.values()) {
+      typed.add("help " + act.words());
+    }
+    typed.addAll(List.of("help lists", "help routines", "help metals", "lists", "routines"));
+    line.typing(typed, "walk", "--plain");
+    assertThat(line.out())
+        .doesNotContain("Nothing is known", "Nothing is called", "is no word here");
   }
 
   private static boolean ours(String line) {

@@ -26,7 +26,8 @@ class ShownCommandsTest {
           Map.entry("take-in JOB FILE", "take-in gate-chain pieces.csv"),
           Map.entry("take-in drawer FILE", "take-in drawer stock.csv"),
           Map.entry("new-plan FILE", "new-plan new/plan.yaml"),
-          Map.entry("merge A B --into C", "merge laptop/chain.yaml bench/chain.yaml --into new/one.yaml"),
+          Map.entry(
+              "merge A B --into C", "merge laptop/chain.yaml bench/chain.yaml --into new/one.yaml"),
           Map.entry("class FOLDER", "class /media/class"),
           Map.entry("ROUTINE", "round-cable"),
           Map.entry("JOB", "gate-chain"),
@@ -42,8 +43,18 @@ class ShownCommandsTest {
   /** Options that stand in the README without their value. */
   private static final Map<String, String> VALUES =
       Map.of(
-          "--length", "\"50 cm\"", "--metal", "copper", "--wire", "\"1 mm\"", "--table", "lots",
-          "--as", "yaml", "--names", "");
+          "--length",
+          "\"50 cm\"",
+          "--metal",
+          "copper",
+          "--wire",
+          "\"1 mm\"",
+          "--table",
+          "lots",
+          "--as",
+          "yaml",
+          "--names",
+          "");
 
   private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
   private static final Pattern TICKED = Pattern.compile("`([^`]+)`");
@@ -63,11 +74,14 @@ class ShownCommandsTest {
     run("linkwright lesson round-cable --student Mara --plain");
     for (String machine : List.of("laptop", "bench")) {
       Files.createDirectories(folder.resolve(machine));
-      Files.copy(line.home().resolve("jobs/gate-chain.yaml"), folder.resolve(machine + "/chain.yaml"));
+      Files.copy(
+          line.home().resolve("jobs/gate-chain.yaml"), folder.resolve(machine + "/chain.yaml"));
     }
-    Files.writeString(folder.resolve("pieces.csv"), "blank (mm),length (mm),width (mm)\n43,15.8,6.1\n");
     Files.writeString(
-        folder.resolve("stock.csv"), "lot,what,metal,wire (mm),length (m)\nold,wire,sterling,0.8,2\n");
+        folder.resolve("pieces.csv"), "blank (mm),length (mm),width (mm)\n43,15.8,6.1\n");
+    Files.writeString(
+        folder.resolve("stock.csv"),
+        "lot,what,metal,wire (mm),length (m)\nold,wire,sterling,0.8,2\n");
     Files.createDirectories(folder.resolve("class"));
   }
 
@@ -114,10 +128,7 @@ class ShownCommandsTest {
       return;
     }
     for (String each : own) {
-      String whole =
-          each.startsWith("linkwright")
-              ? each
-              : other(first, each);
+      String whole = each.startsWith("linkwright") ? each : other(first, each);
       commands.add(named(whole));
     }
     for (String option : ticked(cells[2])) {
@@ -138,9 +149,10 @@ class ShownCommandsTest {
 
   private static String named(String command) {
     String named = command;
-    for (String place :
-        OWN.keySet().stream().sorted((a, b) -> b.length() - a.length()).toList()) {
-      named = named.replaceFirst("(?<![A-Za-z-])" + Pattern.quote(place) + "(?![A-Za-z])", OWN.get(place));
+    for (String place : OWN.keySet().stream().sorted((a, b) -> b.length() - a.length()).toList()) {
+      named =
+          named.replaceFirst(
+              "(?<![A-Za-z-])" + Pattern.quote(place) + "(?![A-Za-z])", OWN.get(place));
     }
     return named;
   }
@@ -154,7 +166,9 @@ class ShownCommandsTest {
     List<String> typed = List.of("esc", "quit");
     // What is before and behind the program's own words is the shell's.
     String command =
-        shown.replaceFirst("^source <\\((.*)\\)$", "$1").replaceFirst("^(linkwright .*?) [>|] .*$", "$1");
+        shown
+            .replaceFirst("^source <\\((.*)\\)$", "$1")
+            .replaceFirst("^(linkwright .*?) [>|] .*$", "$1");
     Matcher piped = Pattern.compile("cat (\\S+) \\| (.*)").matcher(shown);
     if (piped.matches()) {
       typed = Files.readAllLines(folder.resolve(piped.group(1)));

@@ -195,7 +195,7 @@ public final class Apprentice {
     for (Effect effect : turn.effects()) {
       asked.add(effect);
       if (effect instanceof Effect.KeepFacts keep) {
-        take(refusal.isPresent() ? new Message.NotKept(keep.facts(), refusal.get()) : kept(keep));
+        take(refusal.isPresent() ? new Message.NotKept(refusal.get()) : kept(keep));
       }
     }
     return this;

@@ -13,7 +13,8 @@ import org.junit.jupiter.api.Test;
 
 /** A number typed without a unit takes the one that the example of what is asked has. */
 class AskMeasureTest {
-  private static final Pattern EXAMPLE = Pattern.compile("(\\d+(?:\\.\\d+)?)(?: (mm|cm|m|g|%)(?![\\w/]))?");
+  private static final Pattern EXAMPLE =
+      Pattern.compile("(\\d+(?:\\.\\d+)?)(?: (mm|cm|m|g|%)(?![\\w/]))?");
 
   @Test
   void a_bare_number_is_taken_as_the_example_is() {

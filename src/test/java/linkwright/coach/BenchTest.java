@@ -48,14 +48,6 @@ class BenchTest {
 
   private final Bencher bench = Bencher.withTheDemo().press("enter");
 
-  /** With so many links waiting to be soldered. */
-  private Bencher toSolder(int links) {
-    bench.goTo("cut-blanks").type(Integer.toString(links)).press("space");
-    bench.goTo("anneal-blanks").together();
-    bench.goTo("form-links").type(Integer.toString(links)).press("space");
-    return bench.goTo("solder-links");
-  }
-
   @Nested
   class Cautions {
     @Test
@@ -99,7 +91,7 @@ class BenchTest {
   class Counting {
     @Test
     void a_number_is_for_many() {
-      toSolder(12).type("5").press("space");
+      bench.toSolder(12).type("5").press("space");
       assertThat(bench.pile("link").waitingFor(Stage.PICKLED)).isEqualTo(5);
       assertThat(bench.at().waiting()).isEqualTo(7);
       assertThat(((BenchHeld) bench.model().held()).digits()).isEmpty();
@@ -107,7 +99,7 @@ class BenchTest {
 
     @Test
     void too_many_are_refused_with_a_sentence_and_nothing_is_counted() {
-      toSolder(3);
+      bench.toSolder(3);
       JobState before = bench.state();
       bench.type("4").press("space");
       assertThat(bench.notice())
@@ -119,7 +111,7 @@ class BenchTest {
     @ParameterizedTest
     @ValueSource(strings = {"space", "r", "s"})
     void none_is_no_number_to_count(String key) {
-      toSolder(3);
+      bench.toSolder(3);
       JobState before = bench.state();
       bench.type("0").press(key);
       assertThat(bench.state()).isEqualTo(before);
@@ -129,20 +121,20 @@ class BenchTest {
 
     @Test
     void a_mistyped_digit_is_taken_back() {
-      toSolder(12).type("52").press("backspace", "space");
+      bench.toSolder(12).type("52").press("backspace", "space");
       assertThat(bench.pile("link").waitingFor(Stage.PICKLED)).isEqualTo(5);
     }
 
     @Test
     void one_key_takes_all_that_wait() {
-      toSolder(12).press("a");
+      bench.toSolder(12).press("a");
       assertThat(bench.at().waiting()).isZero();
       assertThat(bench.pile("link").waitingFor(Stage.PICKLED)).isEqualTo(12);
     }
 
     @Test
     void a_step_for_all_together_takes_new_and_redone_ones_at_once() {
-      toSolder(6).press("a");
+      bench.toSolder(6).press("a");
       bench.goTo("pickle-links").type("2").press("r", "1").together();
       assertThat(bench.pile("link").waitingFor(Stage.CHECKED)).isEqualTo(6);
     }
@@ -165,115 +157,6 @@ class BenchTest {
           .isCloseTo(before - 5 * each, org.assertj.core.data.Offset.offset(1e-6));
       bench.type("90").press("space", "space");
       assertThat(bench.notice()).contains("wire on hand gives only");
-    }
-  }
-
-  @Nested
-  class Redo {
-    @Test
-    void it_asks_the_reason_and_shows_its_remedy_until_the_next_piece() {
-      toSolder(4).press("r");
-      assertThat(((BenchHeld) bench.model().held()).ask()).isInstanceOf(BenchAsk.Why.class);
-      bench.press("1");
-      assertThat(((BenchHeld) bench.model().held()).remedy())
-          .isEqualTo(
-              bench.at().step().wrong().stream()
-                  .filter(r -> !r.backTo().equals(Stage.NONE))
-                  .findFirst());
-      assertThat(bench.at().redo()).isEqualTo(1);
-      bench.press("space");
-      assertThat(((BenchHeld) bench.model().held()).remedy()).isEmpty();
-    }
-
-    @Test
-    void a_joint_that_fails_its_check_goes_back_to_be_soldered() {
-      toSolder(4).press("a");
-      bench.goTo("pickle-links").together();
-      bench.goTo("check-links").type("3").press("r", "1");
-      assertThat(bench.pile("link").redoAt(Stage.SOLDERED)).isEqualTo(3);
-      assertThat(bench.at().waiting()).isEqualTo(1);
-    }
-
-    @Test
-    void a_piece_that_was_done_again_can_fail_again_and_is_still_one_piece() {
-      toSolder(2).press("r", "1").press("space");
-      assertThat(bench.at().fromRedo()).isTrue();
-      bench.press("r", "1", "r", "2");
-      assertThat(bench.pile("link").alive()).isEqualTo(2);
-      assertThat(bench.at().redo()).isEqualTo(1);
-      assertThat(bench.pile("link").sentBack()).isEqualTo(3);
-    }
-
-    @Test
-    void another_key_than_a_number_counts_nothing_and_none_of_them_leaves_the_question() {
-      toSolder(2).press("r", "x");
-      assertThat(bench.notice()).startsWith("Press the number of the reason");
-      bench.press("space");
-      assertThat(bench.notice()).isEqualTo("Nothing was counted.");
-      assertThat(bench.pile("link").sentBack()).isZero();
-    }
-
-    @Test
-    void more_than_are_here_cannot_fail() {
-      toSolder(2).type("3").press("r");
-      assertThat(bench.notice()).isEqualTo("Only 2 are here; 3 cannot fail.");
-      assertThat(((BenchHeld) bench.model().held()).ask()).isEqualTo(new BenchAsk.Nothing());
-    }
-
-    @Test
-    void scrapped_pieces_are_lost_and_more_are_wanted() {
-      toSolder(bench.job().standing().left().get(PieceKind.LINK).toCut().orElseThrow());
-      int before = bench.job().standing().left().get(PieceKind.LINK).toCut().orElseThrow();
-      bench.type("4").press("s", "1");
-      assertThat(bench.pile("link").scrapped()).isEqualTo(4);
-      assertThat(bench.job().standing().left().get(PieceKind.LINK).toCut().orElseThrow())
-          .isGreaterThanOrEqualTo(before + 4);
-    }
-  }
-
-  @Nested
-  class Taking {
-    @Test
-    void takes_from_the_redo_pile_and_back_from_the_new_ones() {
-      toSolder(4).press("r", "1");
-      assertThat(bench.at().fromRedo()).as("a new one is in hand").isFalse();
-      bench.press("x");
-      assertThat(bench.at().fromRedo()).isTrue();
-      bench.press("x");
-      assertThat(bench.at().fromRedo()).isFalse();
-      bench.press("x", "space");
-      assertThat(bench.at().redo()).isZero();
-      assertThat(bench.at().waiting()).isEqualTo(3);
-    }
-
-    @Test
-    void with_no_redo_pile_here_it_says_so() {
-      toSolder(2).press("x");
-      assertThat(bench.notice()).isEqualTo("Nothing is to be redone.");
-    }
-  }
-
-  @Nested
-  class Undo {
-    @Test
-    void strikes_all_that_one_key_entered() {
-      toSolder(3).press("a");
-      bench.goTo("pickle-links").type("1").press("r", "1");
-      JobState before = bench.state();
-      bench.together();
-      assertThat(bench.pile("link").waitingFor(Stage.CHECKED)).isEqualTo(3);
-      bench.press("u");
-      assertThat(bench.state().piles()).isEqualTo(before.piles());
-      assertThat(bench.notice()).startsWith("Undone: ");
-    }
-
-    @Test
-    void goes_back_act_by_act_and_ends_with_a_sentence() {
-      toSolder(2);
-      bench.press(30, "u");
-      assertThat(bench.pile("link").alive()).isZero();
-      assertThat(bench.notice()).startsWith("Nothing of this sitting to undo here.");
-      assertThat(bench.entries()).as("nothing is erased").hasSizeGreaterThan(20);
     }
   }
 

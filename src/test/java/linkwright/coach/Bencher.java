@@ -208,7 +208,7 @@ public final class Bencher {
         if (effect instanceof Effect.KeepFacts keep) {
           messages.add(
               diskFull || lookOnly
-                  ? new Message.NotKept(keep.facts(), diskFull ? "the disk is full." : WRITTEN)
+                  ? new Message.NotKept(diskFull ? "the disk is full." : WRITTEN)
                   : new Message.Kept(enter(keep.facts())));
         } else if (effect instanceof Effect.OpenStudent open) {
           messages.add(student(open.id()));
@@ -328,5 +328,13 @@ public final class Bencher {
 
   public int bells() {
     return bells;
+  }
+
+  /** With so many links waiting to be soldered. */
+  Bencher toSolder(int links) {
+    goTo("cut-blanks").type(Integer.toString(links)).press("space");
+    goTo("anneal-blanks").together();
+    goTo("form-links").type(Integer.toString(links)).press("space");
+    return goTo("solder-links");
   }
 }

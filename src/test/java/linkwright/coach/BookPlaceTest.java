@@ -45,7 +45,7 @@ class BookPlaceTest {
     @Test
     void withoutWordsAreNotWritten() {
       apprentice.press("n", "ctrl-k");
-      assertThat(apprentice.model().held().form().orElseThrow().hasTrouble()).isTrue();
+      assertThat(Troubles.in(apprentice.model().held().form().orElseThrow())).isTrue();
     }
 
     @Test

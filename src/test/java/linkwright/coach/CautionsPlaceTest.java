@@ -69,7 +69,7 @@ class CautionsPlaceTest {
     void oneThatWasSeenSaysSoInTheNextSittingTooForTwoWeeks() {
       apprentice.enter(new Fact.CautionSeen("ventilation")).opens(List.of());
       assertThat(CautionWords.of(apprentice.model()).get(0).stands()).startsWith("seen, step");
-      apprentice.enter(new Fact.SittingStarted()).opens(List.of());
+      apprentice.enter(new Fact.SittingStarted("")).opens(List.of());
       assertThat(CautionWords.of(apprentice.model()).get(0).stands()).startsWith("seen, step");
       apprentice.wait(15 * 24 * 3600);
       assertThat(CautionWords.of(apprentice.model()).get(0).stands()).startsWith("not seen, step");

@@ -73,7 +73,7 @@ class CommittedThenShownTest {
     void answer() {
       Effect.KeepFacts keep = slow.remove();
       if (writes++ == fails) {
-        take(new Message.NotKept(keep.facts(), "The disk is full."));
+        take(new Message.NotKept("The disk is full."));
         return;
       }
       List<Entry> entries = new ArrayList<>();

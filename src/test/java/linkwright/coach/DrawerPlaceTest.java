@@ -87,7 +87,7 @@ class DrawerPlaceTest {
   void thicker_wire_and_more_metal_than_there_was_are_told_and_not_entered() {
     for (Apprentice bench : List.of(drawing("1.4 mm", "1 m"), drawing("0.9 mm", "3.7 m"))) {
       assertThat(bench.asked()).noneMatch(Effect.KeepInDrawer.class::isInstance);
-      assertThat(bench.model().held().form().orElseThrow().hasTrouble()).isTrue();
+      assertThat(Troubles.in(bench.model().held().form().orElseThrow())).isTrue();
     }
   }
 
@@ -107,6 +107,6 @@ class DrawerPlaceTest {
   void more_solder_than_is_left_is_told() {
     Apprentice bench = withLots(Apprentice.withAJob(Map.of()));
     bench.press("w", "s", "down").type("21 g").press("ctrl-k");
-    assertThat(bench.model().held().form().orElseThrow().hasTrouble()).isTrue();
+    assertThat(Troubles.in(bench.model().held().form().orElseThrow())).isTrue();
   }
 }

@@ -126,8 +126,8 @@ class FormTest {
     void the_caret_goes_to_the_first_trouble() {
       Form told = form.withTroubles(Map.of("metal", "no such metal")).atFirstTrouble();
       assertThat(told.at()).isEqualTo(1);
-      assertThat(told.hasTrouble()).isTrue();
-      assertThat(told.withTroubles(Map.of()).hasTrouble()).isFalse();
+      assertThat(Troubles.in(told)).isTrue();
+      assertThat(Troubles.in(told.withTroubles(Map.of()))).isFalse();
     }
   }
 

@@ -74,7 +74,11 @@ class InchTest {
             .toList();
     for (Field field : said) {
       String told =
-          field.label() + "\n" + String.join("\n", field.explained()) + "\n" + field.trouble().orElse("");
+          field.label()
+              + "\n"
+              + String.join("\n", field.explained())
+              + "\n"
+              + field.trouble().orElse("");
       Matcher found = METRIC.matcher(told);
       while (found.find()) {
         if (!OTHERS_TEXT.matcher(found.group()).find()) {
@@ -120,5 +124,6 @@ class InchTest {
 
   /** A law's limit stands in the law's grams, annealing heat in both, a density has no other. */
   private static final Pattern OTHERS_TEXT =
-      Pattern.compile("limit is|mark is needed|of the metal itself|°F \\(|g/cm³|g/cm3|mm²|limit of");
+      Pattern.compile(
+          "limit is|mark is needed|of the metal itself|°F \\(|g/cm³|g/cm3|mm²|limit of");
 }

@@ -103,7 +103,7 @@ class JobCardTest {
             .press("down")
             .type("a lot")
             .press("ctrl-k");
-    assertThat(bench.model().held().form().orElseThrow().hasTrouble()).isTrue();
+    assertThat(Troubles.in(bench.model().held().form().orElseThrow())).isTrue();
     assertThat(bench.model().held().form().orElseThrow().text(JobCard.QUOTE)).isEqualTo("a lot");
     assertThat(bench.model().job().orElseThrow().state().card().said()).isEmpty();
   }

@@ -72,7 +72,7 @@ class KeySpeedTest {
   /** The demo, with far more cut, tried and done again than its chain takes. */
   private static List<Fact> longBook() {
     List<Fact> book = new ArrayList<>(Demo.facts(Bencher.LIBRARY));
-    book.add(new Fact.SittingStarted());
+    book.add(new Fact.SittingStarted(""));
     while (book.size() < ENTRIES - 4) {
       book.add(new Fact.WireCut(PieceKind.LINK, 2, 40.2));
       book.add(through("annealed", false));

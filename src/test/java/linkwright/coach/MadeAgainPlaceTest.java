@@ -84,6 +84,6 @@ class MadeAgainPlaceTest {
   void a_wire_that_cannot_be_read_is_told_beside_it_and_nothing_begins() {
     Apprentice bench = closedJob().press("j", "down", "down", "down").type("x").press("ctrl-k");
     assertThat(bench.asked()).noneMatch(Effect.BeginJob.class::isInstance);
-    assertThat(bench.model().held().form().orElseThrow().hasTrouble()).isTrue();
+    assertThat(Troubles.in(bench.model().held().form().orElseThrow())).isTrue();
   }
 }

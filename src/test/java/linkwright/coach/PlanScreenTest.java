@@ -62,7 +62,7 @@ class PlanScreenTest {
     Bencher empty = Bencher.with(new Fact.JobOpened("a", "scroll-and-ring"));
     empty.take(new Message.KeyPressed(Key.of(Key.Kind.DOWN)));
     empty.type("0.9 mm");
-    assertThat(empty.form().hasTrouble()).isFalse();
+    assertThat(Troubles.in(empty.form())).isFalse();
   }
 
   @Test

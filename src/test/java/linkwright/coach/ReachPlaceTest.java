@@ -54,7 +54,7 @@ class ReachPlaceTest {
   @Test
   void what_cannot_be_read_is_told_beside_its_field_and_stays() {
     Apprentice bench = Apprentice.withAJob(Map.of()).press("h").type("long").press("ctrl-k");
-    assertThat(bench.model().held().form().orElseThrow().hasTrouble()).isTrue();
+    assertThat(Troubles.in(bench.model().held().form().orElseThrow())).isTrue();
     assertThat(bench.model().held().form().orElseThrow().text("wire")).isEqualTo("long");
   }
 }

@@ -107,7 +107,7 @@ class ReckonPlaceTest {
       for (Sum sum : Reckoner.sums()) {
         Form form = open(inAJob(), sum.id()).model().held().form().orElseThrow();
 
-        assertThat(form.hasTrouble()).as(sum.id() + " " + form.texts()).isFalse();
+        assertThat(Troubles.in(form)).as(sum.id() + " " + form.texts()).isFalse();
       }
     }
 

@@ -52,7 +52,10 @@ class TypedAsTypedTest {
     look("a strike", bencher.press("x").type(TYPED).press("ctrl-k"), told);
     look("the entry struck", bencher.press("down"), told);
     look("undone", bencher.press("u"), told);
-    look("a timer", american().press("m", "n").type(TYPED).press("down").type("8 min").press("ctrl-k"), told);
+    look(
+        "a timer",
+        american().press("m", "n").type(TYPED).press("down").type("8 min").press("ctrl-k"),
+        told);
     look("who works", american().press("b", "@").type(TYPED).press("ctrl-k"), told);
     look("a card", american().press("d", "n").put("customer", TYPED).press("ctrl-k"), told);
     assertThat(told).isEmpty();

@@ -60,7 +60,9 @@ class WordsTest {
     String list = guide.substring(guide.indexOf("## Words\n"), guide.indexOf("**Words given up**"));
     List<String> words =
         list.lines()
-            .filter(row -> row.startsWith("| ") && !row.startsWith("| word |") && !row.startsWith("| ---"))
+            .filter(
+                row ->
+                    row.startsWith("| ") && !row.startsWith("| word |") && !row.startsWith("| ---"))
             .flatMap(row -> Stream.of(row.split("\\|", -1)[1].strip().split(", ", -1)))
             .toList();
     assertThat(words).doesNotHaveDuplicates().doesNotContainAnyElementsOf(GIVEN_UP);

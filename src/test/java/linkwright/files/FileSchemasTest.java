@@ -71,7 +71,7 @@ class FileSchemasTest {
       default -> {
         LibraryReading reading = new LibraryReading();
         reading.read(
-            file,
+            List.of(file),
             switch (kind) {
               case "routine" -> DataKind.ROUTINES;
               case "caution" -> DataKind.SAFETY;

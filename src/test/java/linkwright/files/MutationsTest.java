@@ -217,7 +217,7 @@ class MutationsTest {
           default -> DataKind.SHARED;
         };
     LibraryReading reading = new LibraryReading();
-    reading.read(file, kind);
+    reading.read(List.of(file), kind);
     return reading.library().problems().stream()
         .filter(told -> told.file().equals(file.name()))
         .toList();

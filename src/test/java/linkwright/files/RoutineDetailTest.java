@@ -13,6 +13,7 @@ import java.util.OptionalDouble;
 import linkwright.books.BookChecks;
 import linkwright.books.BookFile;
 import linkwright.books.EntryLines;
+import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.quantity.Problem;
 import linkwright.routine.Level;
@@ -197,7 +198,7 @@ class RoutineDetailTest {
               new Fact.StepOpened(new StepId("cut-links")),
               new Fact.StepOpened(new StepId("polish-links")));
       for (Fact fact : facts) {
-        book.append(List.of(EntryLines.line(book.nextNumber(), NOW, "bench", fact))).orThrow();
+        book.append(List.of(EntryLines.line(new Entry(book.nextNumber(), NOW, "bench", fact)))).orThrow();
       }
       assertThat(book.unknownSteps(id -> Optional.of(mine)))
           .singleElement()

@@ -92,11 +92,13 @@ class ShippedCoverageTest {
     /** Fume, block, fuel, oxygen and who is near are known before the first flame, not after it. */
     @Test
     void aboutTheTorchPlaceComeBeforeTheFirstFlame() {
+      int flames = 0;
       for (Routine routine : LIBRARY.routines().values()) {
         List<String> seen = new ArrayList<>();
         for (Step step : routine.steps()) {
           seen.addAll(step.cautions());
           if (step.does().contains(Hazard.BURNS_GAS)) {
+            flames++;
             assertThat(seen)
                 .as(routine.id())
                 .contains("soldering-surface", "ventilation", "oxygen", "lone-work", "torch-fuels");
@@ -104,6 +106,7 @@ class ShippedCoverageTest {
           }
         }
       }
+      assertThat(flames).as("routines that burn gas").isPositive();
     }
 
     /** Oil on the work, the hands and the rag meets the torch next: it is said where it is used. */
@@ -153,14 +156,17 @@ class ShippedCoverageTest {
     /** What a joint is soldered with stands in the solder map, wherever pieces are made. */
     @Test
     void nameTheGradeOfEveryJointThatIsMade() {
+      int joints = 0;
       for (Routine routine : LIBRARY.routines().values()) {
         for (Step step : routine.steps()) {
           boolean made = step.part() != RoutinePart.TRIAL && step.part() != RoutinePart.SAMPLE;
           if (made && step.doText().contains("pallion")) {
+            joints++;
             assertThat(step.detail().solder()).as(routine.id() + " " + step.id()).isNotEmpty();
           }
         }
       }
+      assertThat(joints).as("steps with a pallion").isPositive();
     }
 
     @Test

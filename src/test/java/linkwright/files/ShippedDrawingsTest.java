@@ -65,16 +65,22 @@ class ShippedDrawingsTest {
 
   @Test
   void who_solders_with_a_pallion_sees_the_joint_and_the_pallion() {
+    int joints = 0;
+    int flames = 0;
     for (Step step : steps()) {
       if (step.doText().contains("pallion") && step.does().contains(Hazard.FLUX_FUMES)) {
+        joints++;
         assertThat(step.detail().pictures())
             .as(step.id().word())
             .contains("pallions", "solder-joint");
       }
       if (step.does().contains(Hazard.LIGHTS)) {
+        flames++;
         assertThat(step.detail().pictures()).as(step.id().word()).contains("flames");
       }
     }
+    assertThat(joints).as("steps with a pallion").isPositive();
+    assertThat(flames).as("steps that light a flame").isPositive();
   }
 
   @Test
@@ -97,6 +103,7 @@ class ShippedDrawingsTest {
   /** A tool that is taken in hand in a text, by its whole name. */
   @Test
   void what_a_step_takes_in_hand_is_laid_out() {
+    int taken = 0;
     for (Routine routine : LIBRARY.routines().values()) {
       for (Step step : routine.steps()) {
         String text = step.doText().toLowerCase(Locale.ROOT);
@@ -114,10 +121,12 @@ class ShippedDrawingsTest {
                 "polished hammer",
                 "hand vice")) {
           if (Pattern.compile("\\b" + tool + "\\b").matcher(text).find()) {
+            taken++;
             assertThat(step.detail().tools()).as(routine.id() + " " + step.id()).contains(tool);
           }
         }
       }
     }
+    assertThat(taken).as("tools that texts name").isPositive();
   }
 }

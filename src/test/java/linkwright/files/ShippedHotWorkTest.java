@@ -58,6 +58,8 @@ class ShippedHotWorkTest {
   /** The bench is cleared and the metal chosen before there is a flame, not when all is done. */
   @Test
   void fire_watch_and_the_metal_on_the_skin_are_spoken_of_before_the_first_flame() {
+    int flames = 0;
+    int worn = 0;
     for (Routine routine : LIBRARY.routines().values()) {
       int flame = last(routine, Hazard.BURNS_GAS);
       List<String> seen = new ArrayList<>();
@@ -68,17 +70,22 @@ class ShippedHotWorkTest {
         }
       }
       if (flame >= 0) {
+        flames++;
         assertThat(seen).as(routine.id()).contains("fire-watch");
       }
       if (routine.makes() != Makes.STOCK && !NOT_WORN.contains(routine.id())) {
+        worn++;
         assertThat(seen).as(routine.id()).contains("metal-on-skin");
       }
     }
+    assertThat(flames).as("routines that burn gas").isPositive();
+    assertThat(worn).as("routines of what is worn").isPositive();
   }
 
   /** It cracks when it is moved red, and the fused chains are for it by name. */
   @Test
   void germanium_silver_is_spoken_of_at_the_first_flame_and_wherever_it_is_fused() {
+    int steps = 0;
     for (Routine routine : LIBRARY.routines().values()) {
       boolean first = true;
       for (Step step : routine.steps()) {
@@ -86,6 +93,7 @@ class ShippedHotWorkTest {
         if (step.does().contains(Hazard.BURNS_GAS) && (first || fuses)) {
           // Ten joints in copper: no other metal comes there.
           if (!routine.id().equals("torch-practice")) {
+            steps++;
             assertThat(step.cautions())
                 .as(routine.id() + " " + step.id())
                 .contains("germanium-silver");
@@ -94,6 +102,7 @@ class ShippedHotWorkTest {
         }
       }
     }
+    assertThat(steps).as("steps that were read").isPositive();
   }
 
   /** Who has rod skips the ingot, and then lights the torch at the next step. */

@@ -28,6 +28,13 @@ final class ShippedReferenceTest {
     return SHIPPED.metal(name).orThrow();
   }
 
+  private static FinenessRule rule(String country, Family family) {
+    return SHIPPED.finenessRules().stream()
+        .filter(one -> one.family() == family && one.country().equals(country))
+        .findFirst()
+        .orElseThrow();
+  }
+
   @Nested
   final class Solders {
     @Test
@@ -111,7 +118,7 @@ final class ShippedReferenceTest {
     @Test
     void theUkMarkTakesEasySolderAndNotTheBrazingAlloys() {
       int least =
-          SHIPPED.fineness("UK", Family.SILVER).orElseThrow().solderAtLeast(925).orElseThrow();
+          rule("UK", Family.SILVER).solderAtLeast(925).orElseThrow();
       assertThat(least).isEqualTo(650);
       assertThat(SHIPPED.solder("easy-silver").orThrow().isAsFineAs(least)).isTrue();
       assertThat(SHIPPED.solder("extra-easy-silver").orThrow().isAsFineAs(least)).isFalse();
@@ -124,7 +131,7 @@ final class ShippedReferenceTest {
      */
     @Test
     void theUkMarkTakesGoldSolderAsFineAsTheGoldBut22CaratTakes18() {
-      FinenessRule gold = SHIPPED.fineness("UK", Family.GOLD).orElseThrow();
+      FinenessRule gold = rule("UK", Family.GOLD);
       assertThat(gold.solderAtLeast(375)).contains(375);
       assertThat(gold.solderAtLeast(585)).contains(585);
       assertThat(gold.solderAtLeast(750)).contains(750);
@@ -146,10 +153,6 @@ final class ShippedReferenceTest {
 
   @Nested
   final class Fineness {
-    private FinenessRule rule(String country, Family family) {
-      return SHIPPED.fineness(country, family).orElseThrow();
-    }
-
     /** Hallmarking Act 1973, schedule 1, part II: articles that weigh less are exempt. */
     @Test
     void theUkExemptsOnlyWhatWeighsLess() {
@@ -204,7 +207,10 @@ final class ShippedReferenceTest {
               nl -> assertThat(nl).contains("Netherlands: weigh it", "8.04 g of the metal itself"));
       assertThat(FinenessWord.of(metal("9ct"), 20, SHIPPED))
           .anySatisfy(nl -> assertThat(nl).contains("375 is below its least fineness"));
-      assertThat(FinenessWord.needed(metal("925"), 8.5, SHIPPED)).containsExactly("UK");
+      assertThat(SHIPPED.finenessRules())
+          .filteredOn(one -> one.family() == Family.SILVER && one.needsMark(8.5, 925))
+          .extracting(FinenessRule::country)
+          .containsExactly("UK");
     }
 
     /** FeinGehG, section 5: jewellery may be stamped with any fineness. */

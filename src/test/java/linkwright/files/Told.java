@@ -19,7 +19,7 @@ final class Told {
 
   static List<String> of(DataKind kind, byte[] bytes) {
     LibraryReading reading = new LibraryReading();
-    reading.read(new DataFile("it.yaml", bytes), kind);
+    reading.read(List.of(new DataFile("it.yaml", bytes)), kind);
     return shown(reading.library().problems());
   }
 

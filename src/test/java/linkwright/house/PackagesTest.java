@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 
 class PackagesTest {
   private static final int MOST_LINES = 4000;
+  private static final int MOST_OF_A_FILE = 400;
 
   @Test
   void no_packages_know_each_other_in_a_circle() throws IOException {
@@ -76,6 +77,18 @@ class PackagesTest {
             assertThat(count)
                 .as("lines of %s, which is too large and may not grow", name)
                 .isLessThanOrEqualTo(Integer.parseInt(listed.listed().get(name).split(" ", 2)[0])));
+  }
+
+  @Test
+  void no_file_is_longer_than_one_can_read() throws IOException {
+    List<Path> files;
+    try (Stream<Path> all = Files.walk(Path.of("src"))) {
+      files = all.filter(file -> file.toString().endsWith(".java")).toList();
+    }
+    assertThat(files).hasSizeGreaterThan(1000);
+    for (Path file : files) {
+      assertThat(Files.readAllLines(file)).as("%s", file).hasSizeLessThanOrEqualTo(MOST_OF_A_FILE);
+    }
   }
 
   /** Package → lines of its files. */

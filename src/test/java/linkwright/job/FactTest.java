@@ -83,7 +83,7 @@ class FactTest {
         .isEqualTo(Again.NOT_SAID);
     assertThat(new Fact.TimerStarted("pickle", 480).waitId()).isEqualTo(WaitId.NONE);
     assertThat(new Fact.TimerAnswered(ShortBook.id(1)).how()).isEqualTo(WaitEnd.NOT_SAID);
-    assertThat(new Fact.SittingStarted().person()).isEmpty();
+    assertThat(new Fact.SittingStarted("").person()).isEmpty();
     assertThat(new Fact.WireAdded(PieceKind.LINK, 1, 2, "soft", "").lot()).isEmpty();
     assertThat(new Fact.JobClosed("").figures()).isEmpty();
     assertThat(new Fact.PlanSet(Map.of()).reckonedWith()).isEmpty();

@@ -212,7 +212,7 @@ class ReplayTest {
               PieceKind.LINK, count, new Stage(stage), Stage.SOLDERED, false, "gap");
       case 5 -> new Fact.PiecesScrapped(PieceKind.LINK, count, new Stage(stage), false, "melted");
       case 6 -> new Fact.StepOpened(new StepId("step-" + stage));
-      case 7 -> new Fact.SittingStarted();
+      case 7 -> new Fact.SittingStarted("");
       case 8 -> new Fact.SteppedAway(true, true, true);
       case 9 -> new Fact.TimerStarted("pickle", 480);
       case 10 -> new Fact.TimerAnswered(last);

@@ -31,7 +31,7 @@ class TimeSheetTest {
   }
 
   private TimeSheetTest atTheBench(String step) {
-    return enter(new Fact.SittingStarted()).enter(new Fact.StepOpened(new StepId(step)));
+    return enter(new Fact.SittingStarted("")).enter(new Fact.StepOpened(new StepId(step)));
   }
 
   private static Fact through(int count, String step) {
@@ -109,7 +109,7 @@ class TimeSheetTest {
     assertThat(sheet.totalSeconds()).isZero();
     assertThat(sheet.seenAt()).isEmpty();
     assertThat(sheet.sittingAt(now)).isFalse();
-    enter(new Fact.SittingStarted());
+    enter(new Fact.SittingStarted(""));
     assertThat(sheet.seenAt()).isPresent();
   }
 
@@ -118,7 +118,7 @@ class TimeSheetTest {
     @Test
     void stepping_away_stops_the_hours_until_the_bench_is_taken_again() {
       atTheBench("form").pass(Duration.ofMinutes(10)).enter(away());
-      pass(Duration.ofMinutes(45)).enter(new Fact.SittingStarted());
+      pass(Duration.ofMinutes(45)).enter(new Fact.SittingStarted(""));
       pass(Duration.ofMinutes(5)).enter(through(1, "form"));
       assertThat(sheet.totalSeconds()).isEqualTo(15 * 60);
     }
@@ -133,7 +133,7 @@ class TimeSheetTest {
     void a_longer_silence_is_a_break_and_ends_the_sitting() {
       atTheBench("form").pass(Duration.ofMinutes(61));
       assertThat(sheet.sittingAt(now)).isFalse();
-      enter(new Fact.SittingStarted()).pass(Duration.ofMinutes(2)).enter(through(1, "form"));
+      enter(new Fact.SittingStarted("")).pass(Duration.ofMinutes(2)).enter(through(1, "form"));
       assertThat(sheet.totalSeconds()).isEqualTo(120);
       assertThat(sheet.sittingAt(now)).isTrue();
     }
@@ -154,7 +154,7 @@ class TimeSheetTest {
 
     @Test
     void beginning_a_sitting_that_goes_on_loses_no_time() {
-      atTheBench("form").pass(Duration.ofMinutes(9)).enter(new Fact.SittingStarted());
+      atTheBench("form").pass(Duration.ofMinutes(9)).enter(new Fact.SittingStarted(""));
       assertThat(sheet.totalSeconds()).isEqualTo(540);
     }
   }

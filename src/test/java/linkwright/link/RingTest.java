@@ -44,30 +44,24 @@ class RingTest {
     }
 
     @Test
-    void aCoilCutWithSnipsTakesItsTurnsAndItsTail() {
-      Coil coil = Coil.of(28, ring, 0, 10).orThrow();
+    void aCoilCutWithSnipsIsAsWideAsItsRings() {
+      Coil coil = Coil.of(ring, 0).orThrow();
       assertThat(coil.insideMm()).isEqualTo(3);
-      assertThat(coil.wireMm()).isCloseTo(28 * Math.hypot(4 * Math.PI, 1) + 10, EXACT);
+      assertThat(coil.turnMm()).isCloseTo(Math.hypot(4 * Math.PI, 1), EXACT);
     }
 
     @Test
     void aSawnCoilIsWiderByItsKerfSoThatTheRingKeepsItsBlank() {
-      Coil coil = Coil.of(28, ring, 0.3, 10).orThrow();
+      Coil coil = Coil.of(ring, 0.3).orThrow();
       assertThat(coil.insideMm()).isCloseTo(3 + 0.3 / Math.PI, EXACT);
       assertThat(Rings.blankMm(coil.insideMm(), 1) - 0.3).isCloseTo(ring.blankMm(), EXACT);
       assertThat(coil.turnMm()).isCloseTo(Math.hypot(4 * Math.PI + 0.3, 1), EXACT);
     }
 
     @Test
-    void noRingsTakeNoWire() {
-      assertThat(Coil.of(0, ring, 0.3, 10).orThrow().wireMm()).isZero();
-    }
-
-    @Test
     void sizesThatCannotBeAreTold() {
-      assertThat(bad(Coil.of(-1, ring, 0, 10))).contains("0 or more");
-      assertThat(bad(Coil.of(1, ring, -0.3, 10))).contains("kerf");
-      assertThat(bad(Coil.of(1, ring, 0, Double.NaN))).contains("tail");
+      assertThat(bad(Coil.of(ring, -0.3))).contains("kerf");
+      assertThat(bad(Coil.of(ring, Double.NaN))).contains("kerf");
     }
   }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -54,8 +55,13 @@ class SumsJoinedTest {
 
   @Test
   void most_of_the_wishes_can_be_had() {
-    assertThat(seeds().filter(seed -> plan(SeededWish.of(seed)).isPresent()).count())
-        .isGreaterThan(100);
+    List<Map<String, String>> wishes =
+        seeds().mapToObj(SeededWish::of).filter(wish -> plan(wish).isPresent()).toList();
+    assertThat(wishes).hasSizeGreaterThan(100);
+    List<Plan> plans = wishes.stream().map(wish -> plan(wish).orElseThrow()).toList();
+    assertThat(wishes.stream().filter(wish -> pattern(wish).isRing())).isNotEmpty();
+    assertThat(plans.stream().filter(plan -> plan.pull().what().equals("ring"))).isNotEmpty();
+    assertThat(plans.stream().filter(plan -> plan.blanksToCut() <= 400)).isNotEmpty();
   }
 
   /** The blank and the formers that were found, typed in, give the same chain. */

@@ -16,6 +16,7 @@ import linkwright.coach.kernel.Settings;
 import linkwright.files.DraftStore;
 import linkwright.files.Home;
 import linkwright.files.Library;
+import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.standing.Handbook;
 import org.junit.jupiter.api.BeforeEach;
@@ -83,7 +84,7 @@ class TakeOverTest {
     try (BookFile other = theOther()) {
       books.open("trace", handbook);
       other.append(
-          List.of(EntryLines.line(1, NOW, "there-x2y3z4w5", new Fact.Noted("from there"))));
+          List.of(EntryLines.line(new Entry(1, NOW, "there-x2y3z4w5", new Fact.Noted("from there")))));
     }
     assertThat(books.keep(List.of(NOTE), handbook))
         .isInstanceOfSatisfying(

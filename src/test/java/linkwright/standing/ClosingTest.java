@@ -92,7 +92,7 @@ class ClosingTest {
   @Nested
   class TheSecondChain {
     ClosingTest made() {
-      enter(new Fact.JobOpened("a", ROUTINE.id())).enter(new Fact.SittingStarted());
+      enter(new Fact.JobOpened("a", ROUTINE.id())).enter(new Fact.SittingStarted(""));
       enter(new Fact.StepOpened(new StepId("form-test"))).pass(30);
       for (int i = 0; i < 3; i++) {
         enter(

@@ -82,7 +82,6 @@ class StillToDoTest {
     assertThat(done.good()).as("one spare").isEqualTo(28);
     assertThat(done.more()).isZero();
     assertThat(done.redo()).isZero();
-    assertThat(done.chance()).isEqualTo(1);
   }
 
   @Test
@@ -94,18 +93,6 @@ class StillToDoTest {
     assertThat(left(27, 40).toCut()).hasValue(before);
     enter(new Fact.PiecesScrapped(PieceKind.LINK, 4, Stage.SOLDERED, true, "melted"));
     assertThat(left(27, 40).toCut().orElseThrow()).isGreaterThanOrEqualTo(before + 4);
-  }
-
-  @Test
-  void the_chance_is_nothing_without_wire_and_rises_with_each_blank_that_can_be_cut() {
-    assertThat(left(27, 0).chance()).isZero();
-    assertThat(left(27, 26).chance()).isZero();
-    double last = 0;
-    for (int canCut = 27; canCut < 40; canCut++) {
-      double chance = left(27, canCut).chance();
-      assertThat(chance).isGreaterThan(last).isLessThanOrEqualTo(1);
-      last = chance;
-    }
   }
 
   @Test
@@ -122,6 +109,5 @@ class StillToDoTest {
     Pile pile = JobState.replay(book, ORDER).piles().of(PieceKind.LINK);
     StillToDo hopeless = StillToDo.of(5, pile, 1, 0.9, 100);
     assertThat(hopeless.toCut()).isEmpty();
-    assertThat(hopeless.chance()).isZero();
   }
 }

@@ -12,6 +12,7 @@ import linkwright.plan.WishKeys;
 import linkwright.plan.Wishes;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
+import linkwright.yield.Chance;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -215,6 +216,6 @@ class WireStandTest {
 
   private static double alone(Standing standing, PieceKind piece, int blanks) {
     StillToDo still = standing.left().get(piece);
-    return linkwright.yield.Yield.chance(still.more(), blanks, still.loss());
+    return linkwright.yield.Chance.of(still.more(), blanks, still.loss());
   }
 }

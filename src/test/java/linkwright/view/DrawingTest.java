@@ -182,9 +182,9 @@ class DrawingTest {
   class Chain {
     private final List<Portion> portions =
         List.of(
-            new Portion("cut", 3, 1, true),
-            new Portion("finished", 4, 9, false),
-            new Portion("not begun", 3, 0, false));
+            new Portion(3, 1, true),
+            new Portion(4, 9, false),
+            new Portion(3, 0, false));
 
     private String drawn(int columns, Glyphs glyphs) {
       Canvas canvas = new Canvas(columns, 1, glyphs);

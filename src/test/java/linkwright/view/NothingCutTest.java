@@ -33,9 +33,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Reads every scene in every size, turning to the end, each line of a list chosen in turn, the caret
- * in each field in turn: each word of a sentence, a labelled value, a place, a bar, a question, a
- * line, a form and of what is still to do comes by, so that nothing is cut without a way to it.
+ * Reads every scene in every size, turning to the end, each line of a list chosen in turn, the
+ * caret in each field in turn: each word of a sentence, a labelled value, a place, a bar, a
+ * question, a line, a form and of what is still to do comes by, so that nothing is cut without a
+ * way to it.
  */
 class NothingCutTest {
   private static final List<int[]> SIZES =
@@ -212,7 +213,8 @@ class NothingCutTest {
   }
 
   private static Stream<String> words(String text) {
-    // A line of a list without room for columns has a comma after each cell; "to cut" may be left off.
+    // A line of a list without room for columns has a comma after each cell; "to cut" may be left
+    // off.
     return Arrays.stream(text.split("[\\s\\u2800-\\u28ff]+"))
         .map(word -> word.replaceAll("[,;]$", ""))
         .filter(word -> !word.isBlank());

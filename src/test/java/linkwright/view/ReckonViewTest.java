@@ -29,8 +29,7 @@ class ReckonViewTest {
         .forEach(
             sum -> {
               assertThat(apprentice.shown()).contains(sum.id());
-              assertThat(apprentice.press("enter").shown())
-                  .contains(sum.title().split(" ", -1));
+              assertThat(apprentice.press("enter").shown()).contains(sum.title().split(" ", -1));
               apprentice.press("esc", "down");
             });
   }

@@ -33,6 +33,9 @@ final class HotWorkChecks {
   private Instant lastHeat = Instant.MIN;
   private boolean ended;
 
+  /** Whether something was heated since a flame was lit; if not, the watch is from the statement. */
+  private boolean heatedSince;
+
   void restarted(Instant real) {
     restartedAt = real;
   }
@@ -81,6 +84,12 @@ final class HotWorkChecks {
         if (said.state() == HotWorkState.SHUT && !asked) {
           wrong.add("every flame said to be out by nobody: " + entry);
         }
+        if (said.state() == HotWorkState.LIT) {
+          heatedSince = false;
+        } else if (said.state() == HotWorkState.SHUT && lit && !heatedSince) {
+          lastHeat = real;
+          ended = false;
+        }
       } else if ((fact instanceof Fact.SteppedAway || fact instanceof Fact.JobClosed)
           && lit
           && !asked) {
@@ -92,6 +101,7 @@ final class HotWorkChecks {
           wrong.add("heated before it was lit: " + entry);
         }
         lastHeat = real;
+        heatedSince = true;
         ended = false;
       }
       book.add(entry);
@@ -153,9 +163,9 @@ final class HotWorkChecks {
     if (lit != model.hotWork().lit().isPresent()) {
       wrong.add("a flame is " + (lit ? "forgotten" : "imagined"));
     }
-    boolean heatedSince = lastHeat.isAfter(restartedAt);
+    boolean isKnown = lastHeat.isAfter(restartedAt);
     boolean watch =
-        !lit && !ended && heatedSince && Duration.between(lastHeat, real).compareTo(WATCH) < 0;
+        !lit && !ended && isKnown && Duration.between(lastHeat, real).compareTo(WATCH) < 0;
     Optional<TimerRun> runs =
         model.bench().watch().map(each -> each.run()).filter(run -> !run.rings(model.steady()));
     if (watch && runs.isEmpty()) {

@@ -39,6 +39,7 @@ class SpringbackTest {
   void theFormerForAWishedInsideIsFoundAgain() {
     long seed = 11;
     Random random = new Random(seed);
+    int sprung = 0;
     for (int i = 0; i < 1000; i++) {
       double wire = 0.3 + 2 * random.nextDouble();
       double former = 0.3 + 15 * random.nextDouble();
@@ -46,11 +47,13 @@ class SpringbackTest {
       double yield = 30 + 600 * random.nextDouble();
       OptionalDouble inside = Springback.insideMm(wire, former, modulus, yield);
       if (inside.isPresent()) {
+        sprung++;
         assertThat(Springback.formerFor(inside.getAsDouble(), wire, modulus, yield).orElseThrow())
             .as("seed %d, run %d", seed, i)
             .isCloseTo(former, within(1e-9 * former));
       }
     }
+    assertThat(sprung).as("seed %d", seed).isGreaterThan(500);
   }
 
   @Test

@@ -94,24 +94,6 @@ final class PieceCodecs {
                   new BenchFact.JointsChecked(
                       in.kind(), in.count("failed"), in.count("of"), in.some("reason"), in.step())),
           new FactCodec<>(
-              "count-corrected",
-              BenchFact.CountCorrected.class,
-              (fact, out) ->
-                  out.kind(fact.piece())
-                      .stage("stage", fact.stage())
-                      .flag("redo", fact.redo())
-                      .whole("was", fact.wasCounted())
-                      .whole("is", fact.thereAre())
-                      .text("why", fact.why()),
-              in ->
-                  new BenchFact.CountCorrected(
-                      in.kind(),
-                      in.stage("stage"),
-                      in.flag("redo"),
-                      in.count("was"),
-                      in.count("is"),
-                      in.text("why"))),
-          new FactCodec<>(
               "pile-placed",
               BenchFact.PilePlaced.class,
               (fact, out) ->

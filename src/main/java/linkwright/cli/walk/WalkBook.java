@@ -9,6 +9,7 @@ import linkwright.coach.keys.Act;
 import linkwright.job.Entry;
 import linkwright.job.EntryLabels;
 import linkwright.job.Fact;
+import linkwright.plain.PlainLines;
 import linkwright.quantity.Count;
 
 /** Tells, searches and strikes what is in the book. */
@@ -95,7 +96,6 @@ final class WalkBook {
         + " ("
         + BookRows.when(entry, model.settings())
         + "): "
-        + EntryWords.of(entry.fact(), model.settings(), labels::of)
-        + ".";
+        + PlainLines.sentence(EntryWords.of(entry.fact(), model.settings(), labels::of));
   }
 }

@@ -7,8 +7,10 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import linkwright.coach.content.Prose;
+import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.coach.keys.Act;
 import linkwright.coach.lookup.LookUpItem;
+import linkwright.routine.TradeWords;
 import linkwright.text.Narrowing;
 
 /** What can be typed, what one word does, and what a word of the trade means. */
@@ -84,7 +86,10 @@ final class WalkHelp {
   private List<String> ofSort(String words) {
     List<LookUpItem> all = LookUpItem.all(coach.model());
     if (words.equalsIgnoreCase(ROUTINES)) {
-      return coach.model().handbook().routines().stream().map(each -> each.title()).toList();
+      TradeWords trade = JobWords.tradeWords(coach.model());
+      return coach.model().handbook().routines().stream()
+          .map(each -> trade.show(each.title()))
+          .toList();
     }
     if (words.equalsIgnoreCase(LISTS)) {
       return Stream.concat(

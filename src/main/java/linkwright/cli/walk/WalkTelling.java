@@ -8,6 +8,7 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
+import linkwright.plain.PlainLines;
 
 /**
  * Tells what changed since it told last: all of a page when it is another one, else the lines that
@@ -121,6 +122,6 @@ final class WalkTelling {
     if (fact instanceof Fact.StepDone) {
       return Optional.of("Entered: step done.");
     }
-    return Optional.of("Entered: " + EntryWords.of(fact, model.settings()) + ".");
+    return Optional.of("Entered: " + PlainLines.sentence(EntryWords.of(fact, model.settings())));
   }
 }

@@ -99,7 +99,8 @@ enum WalkWord {
   BRIEF("brief", "one line a count; brief again: everything"),
   REPEAT("repeat", "tell the page once more"),
   WHERE("where", "where the job stands, place by place", Act.ROUND),
-  HELP("help", "this; help WORD: what that word does or means; lists: what can be listed", Act.HELP),
+  HELP(
+      "help", "this; help WORD: what that word does or means; lists: what can be listed", Act.HELP),
   QUIT("quit", "leave; everything entered is in the book", Act.LEAVE);
 
   private final String word;

@@ -63,11 +63,6 @@ public record Prose(Kind kind, String text) implements Part {
       return emphasis;
     }
 
-    /** Whether no output may cut it. */
-    public boolean whole() {
-      return this == CAUTION || this == CAUTION_TITLE || this == STOP;
-    }
-
     /** Whether it may wait for another page while what comes before it is read. */
     public boolean later() {
       return this == WHY || this == WRONG || this == TOOLS || this == NEXT;

@@ -120,9 +120,7 @@ public record DrawerContent(UnitStyle units) {
     lines.add(cells(account, "there", account.thereG()));
     return new Table(
         List.of(
-            Table.Column.words(""),
-            Table.Column.numbers("alloy"),
-            Table.Column.numbers("fine")),
+            Table.Column.words(""), Table.Column.numbers("alloy"), Table.Column.numbers("fine")),
         lines,
         -1);
   }

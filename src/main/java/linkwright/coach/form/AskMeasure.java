@@ -11,7 +11,8 @@ public final class AskMeasure {
     return switch (ask.key()) {
       case "wire", "ring-wire", "eye-wire", "from", "to", "holes", "annealed-at" -> Measure.WIRE;
       case "fillet", "confidence", "usual-loss", "loss" -> Measure.SHARE;
-      case "want", "want-rings", "more", "good", "lost", "fineness", "wished", "added" -> Measure.NUMBER;
+      case "want", "want-rings", "more", "good", "lost", "fineness", "wished", "added" ->
+          Measure.NUMBER;
       case "mass" -> Measure.MASS;
       case "repeat", "strip", "density", "yield" -> Measure.WORDS;
       default -> Measure.LENGTH;

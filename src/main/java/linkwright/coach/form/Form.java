@@ -284,9 +284,4 @@ public record Form(
     fields.forEach(field -> texts.put(field.id(), field.value()));
     return texts;
   }
-
-  /** Whether a field has trouble. */
-  public boolean hasTrouble() {
-    return fields.stream().anyMatch(field -> field.trouble().isPresent());
-  }
 }

@@ -51,7 +51,6 @@ public final class EnteredAt {
           nowhere(BenchFact.SittingEnded.class),
           nowhere(BenchFact.StepSkipped.class),
           at(BenchFact.JointsChecked.class, PlaceId.BENCH),
-          at(BenchFact.CountCorrected.class, PlaceId.BENCH),
           at(BenchFact.HoursCorrected.class, PlaceId.WEIGH_IN),
           nowhere(BenchFact.RedoPlanned.class),
           at(BenchFact.PilePlaced.class, PlaceId.PILES),

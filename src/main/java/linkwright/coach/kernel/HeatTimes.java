@@ -32,8 +32,7 @@ record HeatTimes(
     Optional<Instant> readAt,
     Duration ahead) {
   static final HeatTimes NONE =
-      new HeatTimes(
-          Map.of(), Map.of(), Map.of(), Set.of(), Optional.empty(), Duration.ZERO);
+      new HeatTimes(Map.of(), Map.of(), Map.of(), Set.of(), Optional.empty(), Duration.ZERO);
 
   private static final Comparator<Noted> BY_STEADY = Comparator.comparing(Noted::steady);
 
@@ -103,7 +102,8 @@ record HeatTimes(
     Duration age = Duration.between(from.at(), now);
     boolean set = Duration.between(steady, now).minus(ahead).abs().compareTo(SLIGHT) > 0;
     boolean unknown = age.isNegative() || (set && readAt.isPresent());
-    // Another machine's entry, where the clock was set since the last look: no older than that look.
+    // Another machine's entry, where the clock was set since the last look: no older than that
+    // look.
     return new Noted(from, unknown ? steady : steady.minus(age), readAt.isPresent());
   }
 

@@ -49,17 +49,6 @@ final class LaterEntryWords {
           + " failed"
           + because(joints.reason());
     }
-    if (fact instanceof BenchFact.CountCorrected count) {
-      return "count put right: "
-          + count.thereAre()
-          + " and not "
-          + count.wasCounted()
-          + " "
-          + count.piece().many()
-          + " "
-          + count.stage()
-          + because(count.why());
-    }
     if (fact instanceof BenchFact.HoursCorrected hours) {
       return "hours put right: "
           + minutes(hours.isSeconds())

@@ -74,11 +74,6 @@ public sealed interface Message {
 
   /** The clock went on; steady is the same moment by a clock that nobody can set. */
   record Ticked(Instant now, Instant steady) implements Message {
-    /** Where there is one clock only. */
-    public Ticked(Instant now) {
-      this(now, now);
-    }
-
     @Override
     public <R> R answer(MessageCases<R> cases) {
       return cases.ticked(this);
@@ -164,7 +159,7 @@ public sealed interface Message {
   }
 
   /** Entries could not be written; nothing of them is in the book. */
-  record NotKept(List<Fact> facts, String why) implements Message {
+  record NotKept(String why) implements Message {
     @Override
     public <R> R answer(MessageCases<R> cases) {
       return cases.notKept(this);

@@ -71,9 +71,7 @@ final class StudentForms {
     }
     Map<String, String> titles = new LinkedHashMap<>();
     for (Routine routine : model.handbook().routines()) {
-      routine
-          .steps()
-          .forEach(step -> titles.put(routine.id() + "/" + step.id(), step.title()));
+      routine.steps().forEach(step -> titles.put(routine.id() + "/" + step.id(), step.title()));
     }
     List<Offered> once =
         steps.stream()

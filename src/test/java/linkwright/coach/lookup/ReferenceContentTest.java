@@ -26,16 +26,19 @@ class ReferenceContentTest {
 
   @Test
   void every_figure_of_a_metal_is_shown_with_its_source() {
+    int tables = 0;
     for (LookUpItem metal : ALL) {
       if (metal.kind().equals("metal")) {
         for (Part part : metal.says()) {
           if (part instanceof Rows rows) {
+            tables++;
             assertThat(rows.rows()).as(metal.name()).hasSize(9);
             assertThat(rows.rows()).extracting(Row::remark).noneMatch(String::isBlank);
           }
         }
       }
     }
+    assertThat(tables).as("metals that were read").isPositive();
   }
 
   @Test
