@@ -126,7 +126,7 @@ final class CardItems {
 
   private static Set<String> words(String text) {
     Set<String> words = new HashSet<>();
-    for (String word : text.toLowerCase(Locale.ROOT).split("[^a-z]+")) {
+    for (String word : text.toLowerCase(Locale.ROOT).split("[^a-z]+", -1)) {
       if (word.length() >= SHORTEST_WORD && !SMALL_WORDS.contains(word)) {
         words.add(word);
       }

@@ -16,6 +16,7 @@ import linkwright.reference.Reference;
 import linkwright.reference.TradeTerm;
 import linkwright.routine.Caution;
 import linkwright.routine.Ends;
+import linkwright.routine.Hazard;
 import linkwright.routine.Makes;
 import linkwright.routine.Remedy;
 import linkwright.routine.Routine;
@@ -39,6 +40,8 @@ public final class QuestionBank {
   /** What covers eyes and hands or ties hair back is right before anything. */
   private static final Pattern COVERS_HER =
       Pattern.compile("(?i)\\b(eyes?|ears?|hair|sleeves?|gloves?|mask|apron|shoes)\\b");
+
+  private static final Pattern SOLDERS = Pattern.compile("(?i)\\bsolder");
 
   private final Routine routine;
   private final List<Step> sequence;
@@ -152,17 +155,23 @@ public final class QuestionBank {
     boolean met = !firsts.add(card.id());
     for (int i = 0; i < card.doList().size() && !met; i++) {
       met =
-          add(
-              Topic.DANGER,
-              "first/" + step.id() + "/" + card.id(),
-              step.id(),
-              card.id(),
-              "Before “" + step.title() + "”: what is done, so that nobody is hurt?",
-              card.doList().get(i),
-              others,
-              card.shortLine(),
-              true);
+          isOfTheStep(step, card.doList().get(i))
+              && add(
+                  Topic.DANGER,
+                  "first/" + step.id() + "/" + card.id(),
+                  step.id(),
+                  card.id(),
+                  "Before “" + step.title() + "”: what is done, so that nobody is hurt?",
+                  card.doList().get(i),
+                  others,
+                  card.shortLine(),
+                  true);
     }
+  }
+
+  /** Solder is spoken of where something is heated; a cold clasp has nothing of it. */
+  private static boolean isOfTheStep(Step step, String text) {
+    return step.does().contains(Hazard.HEATS) || !SOLDERS.matcher(text).find();
   }
 
   private Optional<Caution> card(String id) {
