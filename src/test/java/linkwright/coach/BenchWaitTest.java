@@ -157,7 +157,7 @@ class BenchWaitTest {
     @Test
     void undo_straight_after_says_that_it_is_a_wait_and_where_it_is_ended() {
       Bencher fresh = Bencher.withTheDemo().press("enter").goTo("pickle-wire").press("space", "u");
-      assertThat(fresh.notice()).startsWith("Undo strikes no wait. Last: timer set: Pickle the");
+      assertThat(fresh.notice()).startsWith("Undo strikes no wait. Last: “timer set: Pickle");
       assertThat(fresh.model().timers().next()).isPresent();
     }
 
