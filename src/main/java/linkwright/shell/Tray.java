@@ -108,7 +108,7 @@ final class Tray {
     // A closed job stands as it stood, whatever was taught since.
     behind =
         books.stream()
-            .filter(book -> !known.containsKey(book) || !same && !known.get(book).job().closed())
+            .filter(book -> !known.containsKey(book) || (!same && !known.get(book).job().closed()))
             .toList();
     long until = System.nanoTime() + AT_ONCE_NANOS;
     boolean goOn = true;
