@@ -5,10 +5,12 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import linkwright.job.CautionsMet;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
+import linkwright.job.Sittings;
 import linkwright.job.Timers;
 import linkwright.standing.Handbook;
 import linkwright.standing.Standing;
@@ -136,13 +138,9 @@ public record OpenJob(
 
   /** Whose sitting it is, as this machine entered it last; empty where nobody said. */
   public String person() {
-    for (int i = entries.size() - 1; i >= 0; i--) {
-      boolean here = entries.get(i).device().equals(device);
-      if (here && entries.get(i).fact() instanceof Fact.SittingStarted started) {
-        return started.person();
-      }
-    }
-    return "";
+    return Optional.ofNullable(state.sittings().last().get(device))
+        .map(Sittings.Sat::person)
+        .orElse("");
   }
 
   /** Whether links are counted along a length; false for a clasp, rings for stock, wire. */

@@ -13,7 +13,6 @@ import linkwright.coach.kernel.Effect.KeepFacts;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Turn;
-import linkwright.job.BenchFact;
 import linkwright.job.CautionMet;
 import linkwright.job.CautionsMet;
 import linkwright.job.Entry;
@@ -91,12 +90,8 @@ public record Cards(StepId step, String person, List<Card> all) {
     }
     String person = job.person();
     boolean before =
-        job.entries().stream()
-            .anyMatch(
-                entry ->
-                    entry.person().equals(person)
-                        && entry.fact() instanceof BenchFact.HotWorkSaid said
-                        && said.state() != HotWorkState.SHUT);
+        job.state().flames().said().stream()
+            .anyMatch(said -> said.person().equals(person) && said.state() != HotWorkState.SHUT);
     if (before) {
       return List.of();
     }
