@@ -158,8 +158,20 @@ class BenchWaitTest {
     @Test
     void undo_straight_after_says_that_it_is_a_wait_and_where_it_is_ended() {
       Bencher fresh = Bencher.withTheDemo().press("enter").goTo("pickle-wire").press("space", "u");
-      assertThat(fresh.notice()).startsWith("Undo strikes no wait. Last: timer set: Pickle the");
+      assertThat(fresh.notice()).startsWith("Undo strikes no wait. Last: “timer set: Pickle");
       assertThat(fresh.model().timers().next()).isPresent();
+    }
+
+    @Test
+    void where_gas_burns_its_own_key_starts_no_wait_before_a_flame_is_said_to_be_lit() {
+      Bencher fresh = Bencher.with(new Fact.JobOpened("Rings", "jump-rings")).goTo("anneal-wire");
+      fresh.press("space", "space").pass(Duration.ofMinutes(9)).press("space");
+      fresh.goTo("anneal-wire").press("!", "space");
+      assertThat(fresh.model().hotWork().lit()).isEmpty();
+      fresh.press("w");
+      assertThat(fresh.model().hotWork().lit()).isPresent();
+      assertThat(fresh.entered(Fact.TimerStarted.class)).hasSize(1);
+      assertThat(fresh.press("w").entered(Fact.TimerStarted.class)).hasSize(2);
     }
 
     /** Four went in; three minutes later two more. */

@@ -253,7 +253,7 @@ public final class BenchPlace implements Place {
       case SEEN, BACK_AT_BENCH, NONE_OF_THEM -> BenchSitting.seen(model, screen);
       case LEAVE_QUESTION -> Turn.to(model.with(BenchScreens.plain(screen)));
       case HELD_REDO -> HeldKey.redo(model, at);
-      case WAIT, WAIT_FIRST -> BenchWait.start(model, at);
+      case WAIT, WAIT_FIRST -> BenchWait.asked(model, at);
       case MEANWHILE -> BenchWait.meanwhile(model, at);
       case LOOKED -> BenchWait.looked(model, at);
       case TO_DUE -> BenchWait.toDue(model, at);

@@ -59,6 +59,18 @@ final class BenchWait {
         .orElseGet(() -> Turn.to(model));
   }
 
+  /** Starts a wait by whatever key; before what begins by a heat, that key says that it is lit. */
+  static Turn asked(Model model, AtBench at) {
+    boolean begins =
+        (at.waitRunning(model).isEmpty() || AtWait.of(model, at).next().isPresent())
+            && !at.timed().isEmpty()
+            && chainIn(model, at).isEmpty();
+    return BenchHot.before(model, at, Act.WAIT_FIRST)
+        .filter(first -> begins)
+        .map(first -> BenchHot.said(model, at, first))
+        .orElseGet(() -> start(model, at));
+  }
+
   /** Starts the step's next wait, or its first once more when it is over. */
   static Turn start(Model model, AtBench at) {
     Optional<TimerRun> runs = at.waitRunning(model);
