@@ -237,6 +237,15 @@ final class Tray {
     return unread;
   }
 
+  /** Which books of those that were read last say nothing, and why, each in a sentence. */
+  List<String> unreadable() {
+    return read.values().stream()
+        .filter(looked -> looked.taught().isEmpty())
+        .map(looked -> "The job “" + looked.slug() + "” " + looked.named().job().stands())
+        .sorted()
+        .toList();
+  }
+
   private Looked look(Seen book, Handbook handbook) {
     Looked before = read.get(book);
     return before != null && book.changed().isPresent() ? before : read(book, handbook);
