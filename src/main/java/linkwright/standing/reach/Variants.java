@@ -113,12 +113,7 @@ final class Variants {
         standing
             .counted()
             .plan()
-            .filter(
-                plan ->
-                    plan.wish()
-                        .ring()
-                        .map(ring -> ring.insideMm() >= plan.leastRingInsideMm() - 1e-9)
-                        .orElse(true))
+            .filter(Plan::wiresPass)
             .isPresent();
     return passes
         && limits.stream()
