@@ -29,14 +29,7 @@ public record Pile(
 
   static Pile empty(List<Stage> stages) {
     return new Pile(
-        List.copyOf(stages),
-        Map.of(),
-        Map.of(),
-        Map.of(),
-        Map.of(),
-        Map.of(),
-        Map.of(),
-        Map.of());
+        List.copyOf(stages), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
   }
 
   /** Pieces that wait for a stage, the redo pile not among them; for the first stage none wait. */

@@ -74,9 +74,9 @@ record SolderOfChain(int joints, double fillsG, double placedG, List<SolderPiece
     return metal.family() == Family.GOLD
         && metal.finenessPermille().isPresent()
         && family.stream()
-            .flatMapToInt(solder -> solder.finenessPermille().stream())
-            .min()
-            .orElse(0)
+                .flatMapToInt(solder -> solder.finenessPermille().stream())
+                .min()
+                .orElse(0)
             > metal.finenessPermille().getAsInt();
   }
 

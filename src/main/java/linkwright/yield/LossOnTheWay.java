@@ -41,8 +41,7 @@ public final class LossOnTheWay {
     double mean = 1;
     double square = 1;
     for (int i = earlier; i >= 0; i--) {
-      double share =
-          earlier == 0 ? 1 : i == earlier ? SEEN_LAST : (1 - SEEN_LAST) / earlier;
+      double share = earlier == 0 ? 1 : i == earlier ? SEEN_LAST : (1 - SEEN_LAST) / earlier;
       double lost = believed.failures() * share;
       double fails = lost + stages.get(i).lost();
       double passes = left + stages.get(i).passed();

@@ -138,7 +138,8 @@ final class ShippedReferenceTest {
       assertThat(gold.solderAtLeast(750)).contains(750);
       assertThat(gold.solderAtLeast(916)).contains(750);
       assertThat(FinenessWord.of(metal("gold-22k-yellow"), 12, SHIPPED))
-          .anyMatch(word -> word.startsWith("UK: ") && word.contains("at least 750 for the mark: "));
+          .anyMatch(
+              word -> word.startsWith("UK: ") && word.contains("at least 750 for the mark: "));
     }
 
     @Test

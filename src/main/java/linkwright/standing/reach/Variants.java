@@ -109,12 +109,7 @@ final class Variants {
   /** Whether the wished length can be had in wire of that size. */
   boolean allowWire(double mm, List<Bound> limits) {
     Standing standing = byWire.computeIfAbsent(mm, this::inWire);
-    boolean passes =
-        standing
-            .counted()
-            .plan()
-            .filter(Plan::wiresPass)
-            .isPresent();
+    boolean passes = standing.counted().plan().filter(Plan::wiresPass).isPresent();
     return passes
         && limits.stream()
             .allMatch(
