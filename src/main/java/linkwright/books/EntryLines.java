@@ -1,6 +1,5 @@
 package linkwright.books;
 
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import linkwright.books.facts.FactCodecs;

@@ -43,6 +43,7 @@ public final class Hands {
   private final Set<String> leftOut;
   private final List<TaughtJob> counting;
   private final String batch;
+
   /** What was learnt from which jobs: shared by all views, for most leave out none of the last. */
   private final Map<List<String>, Maker> priors;
 

@@ -24,8 +24,7 @@ record RingsCounted(double blankMm, double turnMm, double insideLengthMm, Option
   private static Read<RingsCounted> of(WishedRing wished, ChainWish wish) {
     Read<Ring> ring = Ring.of(wished.insideMm(), wish.ringWireNow());
     return ring.flatMap(
-        round ->
-            Coil.of(round, wish.kerfMm()).flatMap(coil -> of(wished, wish, round, coil)));
+        round -> Coil.of(round, wish.kerfMm()).flatMap(coil -> of(wished, wish, round, coil)));
   }
 
   private static Read<RingsCounted> of(WishedRing wished, ChainWish wish, Ring round, Coil coil) {

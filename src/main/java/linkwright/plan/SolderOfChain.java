@@ -45,7 +45,9 @@ record SolderOfChain(int joints, double fillsG, double placedG, List<SolderPiece
     if (ends.isPresent()) {
       all = all.with(EndRings.COUNT, wish, wish.wire().roundOfAreaMm(), JointKind.BUTT);
     }
-    return rings == 0 ? all : all.with(rings, wish, wish.ringWireNow().roundOfAreaMm(), JointKind.BUTT);
+    return rings == 0
+        ? all
+        : all.with(rings, wish, wish.ringWireNow().roundOfAreaMm(), JointKind.BUTT);
   }
 
   /** The hard grade goes first; where no solder of the metal's family is known, hard silver. */

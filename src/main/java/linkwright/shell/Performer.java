@@ -105,10 +105,7 @@ public final class Performer {
 
   /** The model after a little of what was left for later. */
   Model goOn(Model model) {
-    return books
-        .trayGoesOn(model.handbook())
-        .map(message -> take(model, message))
-        .orElse(model);
+    return books.trayGoesOn(model.handbook()).map(message -> take(model, message)).orElse(model);
   }
 
   /** Whether the program is to end. */

@@ -122,15 +122,7 @@ public record StillToDo(
     Rate loss = loss(pile, usualLoss);
     OptionalInt toCut = blanks(bySize.apply(more), loss, confidence, inWork);
     return new StillToDo(
-        wanted,
-        good,
-        inWork,
-        pile.inRedo(),
-        pile.scrapped(),
-        toCut,
-        canCut,
-        loss,
-        List.of());
+        wanted, good, inWork, pile.inRedo(), pile.scrapped(), toCut, canCut, loss, List.of());
   }
 
   /** What is believed of the share lost: the habit that was typed, and what this run showed. */

@@ -30,9 +30,7 @@ final class PiecesBlock implements Block {
   public void draw(Canvas area, int turned) {
     List<ChainBar.Portion> portions =
         pieces.portions().stream()
-            .map(
-                each ->
-                    new ChainBar.Portion(each.count(), each.reached(), each.redo()))
+            .map(each -> new ChainBar.Portion(each.count(), each.reached(), each.redo()))
             .toList();
     ChainBar.draw(area, 0, portions, pieces.stages());
   }

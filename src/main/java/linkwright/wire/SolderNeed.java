@@ -14,11 +14,7 @@ import linkwright.quantity.UnitStyle;
  * @param warnings what to mind, in sentences
  */
 public record SolderNeed(
-    double leastPieceMm,
-    double pieceMm,
-    double massG,
-    double placedG,
-    List<String> warnings) {
+    double leastPieceMm, double pieceMm, double massG, double placedG, List<String> warnings) {
   /**
    * How many times as much a flat end against the side of round wire takes as two flat ends: the
    * gap is wider beside the place where they touch. On wire of 1 mm and a gap of 0.05 mm the mean

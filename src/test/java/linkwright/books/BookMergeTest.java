@@ -29,7 +29,8 @@ import org.junit.jupiter.api.io.TempDir;
 class BookMergeTest {
   private static final Instant NOW = BookFileTest.NOW;
   private static final BookLine OPENED =
-      EntryLines.line(new Entry(1, NOW, "bench-k7f3m2q9", new Fact.JobOpened("Trace", "round-cable")));
+      EntryLines.line(
+          new Entry(1, NOW, "bench-k7f3m2q9", new Fact.JobOpened("Trace", "round-cable")));
 
   @TempDir Path folder;
 
@@ -45,7 +46,8 @@ class BookMergeTest {
   }
 
   private static BookLine noted(int number, String device, Duration since) {
-    return EntryLines.line(new Entry(number, NOW.plus(since), device, new Fact.Noted(device + " " + number)));
+    return EntryLines.line(
+        new Entry(number, NOW.plus(since), device, new Fact.Noted(device + " " + number)));
   }
 
   private static List<Integer> numbersOf(List<String> texts, String device) {
@@ -83,7 +85,8 @@ class BookMergeTest {
   void different_jobs_are_not_made_one() throws IOException {
     Path one = book("one.yaml", List.of(OPENED));
     BookLine other =
-        EntryLines.line(new Entry(1, NOW, "bench-k7f3m2q9", new Fact.JobOpened("Other", "round-cable")));
+        EntryLines.line(
+            new Entry(1, NOW, "bench-k7f3m2q9", new Fact.JobOpened("Other", "round-cable")));
     Path two = book("two.yaml", List.of(other));
     assertThat(BookMerge.of(List.of(one, two)).problem())
         .hasValueSatisfying(why -> assertThat(why).contains("are books of two jobs"));
@@ -93,7 +96,8 @@ class BookMergeTest {
   void two_entries_of_one_name_are_both_kept_told_and_used() throws IOException {
     BookLine ours = noted(2, "bench", Duration.ofMinutes(1));
     BookLine theirs =
-        EntryLines.line(new Entry(2, NOW.plusSeconds(90), "bench", new Fact.Noted("quite another")));
+        EntryLines.line(
+            new Entry(2, NOW.plusSeconds(90), "bench", new Fact.Noted("quite another")));
     BookLine opened = OPENED.madeBy("bench");
     Path one = book("one.yaml", List.of(opened, ours));
     Path two = book("two.yaml", List.of(opened, theirs));

@@ -134,11 +134,11 @@ class AgainBothWaysTest {
             Optional.of("first"));
     model = performer.take(model, new Message.KeyPressed(KeyNames.read("j").orElseThrow()));
     assertThat(model.held().place()).isEqualTo(PlaceId.MADE_AGAIN);
-    for (String field :
-        List.of(WishKeys.JOB, WishKeys.FINISHED, WishKeys.METAL, WishKeys.WIRE)) {
+    for (String field : List.of(WishKeys.JOB, WishKeys.FINISHED, WishKeys.METAL, WishKeys.WIRE)) {
       String text = field.equals(WishKeys.JOB) ? NAME : changes.getOrDefault(field, "");
       if (!text.isEmpty()) {
-        model = performer.take(model, new Message.KeyPressed(KeyNames.read("ctrl-u").orElseThrow()));
+        model =
+            performer.take(model, new Message.KeyPressed(KeyNames.read("ctrl-u").orElseThrow()));
         for (int c : text.codePoints().toArray()) {
           Key key = Key.of(Character.toString(c));
           model = performer.take(model, new Message.KeyPressed(key));
@@ -159,9 +159,7 @@ class AgainBothWaysTest {
             .sorted(java.util.Comparator.comparing((Path path) -> path.toFile().lastModified()))
             .toList();
     List<Fact> facts =
-        EntryLines.entries(
-                BookFile.look(books.get(books.size() - 1)).orThrow().lines())
-            .stream()
+        EntryLines.entries(BookFile.look(books.get(books.size() - 1)).orThrow().lines()).stream()
             .map(Entry::fact)
             .toList();
     books.forEach(path -> assertThat(path.toFile().delete()).isTrue());

@@ -124,7 +124,8 @@ class BenchWaitTest {
       assertThat(running()).isPresent();
       bench.press("d");
       assertThat(running()).isEmpty();
-      assertThat(Bencher.SHELF.taught("job", bench.entries(), bench.job().state()).pickleSeconds()).isEmpty();
+      assertThat(Bencher.SHELF.taught("job", bench.entries(), bench.job().state()).pickleSeconds())
+          .isEmpty();
     }
 
     @Test

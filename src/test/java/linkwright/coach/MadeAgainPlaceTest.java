@@ -42,8 +42,7 @@ class MadeAgainPlaceTest {
 
   @Test
   void the_name_proposed_holds_nothing_of_the_earlier_one() {
-    String proposed =
-        closedJob().press("j").model().held().form().orElseThrow().text(WishKeys.JOB);
+    String proposed = closedJob().press("j").model().held().form().orElseThrow().text(WishKeys.JOB);
     assertThat(proposed).doesNotContain("Gate");
   }
 

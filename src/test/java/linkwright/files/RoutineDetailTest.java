@@ -198,7 +198,8 @@ class RoutineDetailTest {
               new Fact.StepOpened(new StepId("cut-links")),
               new Fact.StepOpened(new StepId("polish-links")));
       for (Fact fact : facts) {
-        book.append(List.of(EntryLines.line(new Entry(book.nextNumber(), NOW, "bench", fact)))).orThrow();
+        book.append(List.of(EntryLines.line(new Entry(book.nextNumber(), NOW, "bench", fact))))
+            .orThrow();
       }
       assertThat(book.unknownSteps(id -> Optional.of(mine)))
           .singleElement()

@@ -117,8 +117,7 @@ final class ShippedReferenceTest {
     /** UK: SI 2002/506, article 6, solder on silver at least 650. */
     @Test
     void theUkMarkTakesEasySolderAndNotTheBrazingAlloys() {
-      int least =
-          rule("UK", Family.SILVER).solderAtLeast(925).orElseThrow();
+      int least = rule("UK", Family.SILVER).solderAtLeast(925).orElseThrow();
       assertThat(least).isEqualTo(650);
       assertThat(SHIPPED.solder("easy-silver").orThrow().isAsFineAs(least)).isTrue();
       assertThat(SHIPPED.solder("extra-easy-silver").orThrow().isAsFineAs(least)).isFalse();

@@ -126,8 +126,7 @@ class HandsOfManyBooksTest {
     Hands all = Start.handbook(Library.load(home), home).hands();
     Metal metal = handbook.reference().metal("sterling").orThrow();
     Function<String, Maker> prior =
-        slug ->
-            all.forJob(slug, "Mira", "", Instant.MAX).prior(metal, Temper.SOFT).orElseThrow();
+        slug -> all.forJob(slug, "Mira", "", Instant.MAX).prior(metal, Temper.SOFT).orElseThrow();
     assertThat(prior.apply("chain-0")).isSameAs(prior.apply("chain-1"));
     assertThat(prior.apply("chain-9")).isNotEqualTo(prior.apply("chain-0"));
   }

@@ -84,7 +84,8 @@ class TakeOverTest {
     try (BookFile other = theOther()) {
       books.open("trace", handbook);
       other.append(
-          List.of(EntryLines.line(new Entry(1, NOW, "there-x2y3z4w5", new Fact.Noted("from there")))));
+          List.of(
+              EntryLines.line(new Entry(1, NOW, "there-x2y3z4w5", new Fact.Noted("from there")))));
     }
     assertThat(books.keep(List.of(NOTE), handbook))
         .isInstanceOfSatisfying(

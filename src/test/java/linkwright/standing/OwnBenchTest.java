@@ -1,6 +1,5 @@
 package linkwright.standing;
 
-import linkwright.standing.reach.WhatIf;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.LinkedHashMap;
@@ -24,6 +23,7 @@ import linkwright.reference.Clasp;
 import linkwright.reference.Figure;
 import linkwright.reference.Metal;
 import linkwright.reference.Reference;
+import linkwright.standing.reach.WhatIf;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 

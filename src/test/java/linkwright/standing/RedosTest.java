@@ -12,7 +12,6 @@ import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
 import linkwright.routine.StepId;
 import linkwright.standing.again.Learnt;
-import linkwright.standing.again.MadeAgain;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 
@@ -46,8 +45,7 @@ class RedosTest {
 
   private static Hands hands() {
     JobBook book = earlier();
-    return Hands.of(
-        List.of(JobBook.HANDBOOK.taught("a", book.entries(), book.state())), Set.of());
+    return Hands.of(List.of(JobBook.HANDBOOK.taught("a", book.entries(), book.state())), Set.of());
   }
 
   @Test

@@ -33,7 +33,9 @@ final class HotWorkChecks {
   private Instant lastHeat = Instant.MIN;
   private boolean ended;
 
-  /** Whether something was heated since a flame was lit; if not, the watch is from the statement. */
+  /**
+   * Whether something was heated since a flame was lit; if not, the watch is from the statement.
+   */
   private boolean heatedSince;
 
   void restarted(Instant real) {

@@ -113,7 +113,10 @@ enum Plant {
           at.isPresent() && stepsAwaySince(after) ? undone(after, Fact.StepDone.class) : after;
       case FLAME_SHUT_BY_A_PRESS ->
           lit && !asked
-              ? entered(after, new BenchFact.HotWorkSaid(HotWorkState.SHUT, StepId.NONE, "all out", Optional.empty()))
+              ? entered(
+                  after,
+                  new BenchFact.HotWorkSaid(
+                      HotWorkState.SHUT, StepId.NONE, "all out", Optional.empty()))
               : after;
       case FLAME_FORGOTTEN -> lit ? with(after, BenchNow.UNKNOWN) : after;
       case HEATED_UNLIT ->

@@ -5,13 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import linkwright.quantity.Nearest;
+import picocli.CommandLine;
 import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.OverwrittenOptionException;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
-import picocli.CommandLine;
 
 /** Says what is wrong with how a command was written, with the nearest known word. */
 public final class WrongUse {

@@ -16,9 +16,9 @@ import linkwright.reckon.Ask;
 import linkwright.reckon.Reckoner;
 import linkwright.reckon.Sum;
 import linkwright.text.Text;
+import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
-import picocli.CommandLine;
 
 /** {@code linkwright reckon SUM …}: each sum of the reckoner as a command of its own. */
 public final class ReckonCommand {

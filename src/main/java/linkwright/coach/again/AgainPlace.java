@@ -43,10 +43,7 @@ public final class AgainPlace implements Place {
     List<Field> fields = new ArrayList<>();
     fields.add(
         Field.of(
-            WishKeys.JOB,
-            "name",
-            called(job, model.handbook()),
-            "what you will look for it by"));
+            WishKeys.JOB, "name", called(job, model.handbook()), "what you will look for it by"));
     UnitStyle units = model.settings().units();
     String length = wish.getOrDefault(WishKeys.FINISHED, "");
     fields.add(

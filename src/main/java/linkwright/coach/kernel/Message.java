@@ -11,7 +11,6 @@ import linkwright.drawer.Drawer;
 import linkwright.hands.Hands;
 import linkwright.job.CautionsMet;
 import linkwright.job.Entry;
-import linkwright.job.Fact;
 import linkwright.lesson.ClassRoom;
 import linkwright.lesson.Roster;
 import linkwright.quantity.Read;

@@ -5,8 +5,8 @@ import java.util.Optional;
 import linkwright.coach.keys.Act;
 
 /**
- * The places there are, in the order of the work, each with the act that leads there and, but
- * where a job is needed for it, when it is found by its name.
+ * The places there are, in the order of the work, each with the act that leads there and, but where
+ * a job is needed for it, when it is found by its name.
  */
 public enum PlaceId {
   TRAY(Act.TO_TRAY, Found.ALWAYS),

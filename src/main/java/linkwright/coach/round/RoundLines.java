@@ -30,8 +30,7 @@ final class RoundLines {
           new Line(Act.TO_PILES, (model, job) -> piles(model)),
           new Line(Act.TO_WIRE, RoundLines::wire),
           new Line(Act.TO_WEIGH_IN, (model, job) -> weighIn(job.state())),
-          new Line(
-              Act.TO_CARD, (model, job) -> CardWords.line(job.state().card(), model.today())),
+          new Line(Act.TO_CARD, (model, job) -> CardWords.line(job.state().card(), model.today())),
           new Line(Act.TO_BOOK, (model, job) -> book(job)),
           new Line(Act.TO_EXCHANGE, "files for other programs, rows out of theirs"),
           new Line(Act.TO_CAUTIONS, RoundLines::cautions),

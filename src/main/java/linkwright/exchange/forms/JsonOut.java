@@ -14,8 +14,8 @@ public final class JsonOut {
   /**
    * The text of a document, each line ended.
    *
-   * @param value a Map, List, Double, Integer, Long, BigDecimal (its digits are kept), Boolean, String
-   *     or Optional of these
+   * @param value a Map, List, Double, Integer, Long, BigDecimal (its digits are kept), Boolean,
+   *     String or Optional of these
    */
   public static String of(Object value) {
     return written(value, "") + "\n";

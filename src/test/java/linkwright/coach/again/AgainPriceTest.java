@@ -93,9 +93,9 @@ class AgainPriceTest {
   void hours_and_price_again_are_those_that_the_new_jobs_plan_tells() {
     Handbook handbook = bench(Map.of("sterling", STERLING));
     MadeAgain again = MadeAgain.of(earlier(), handbook, Map.of(), UnitStyle.METRIC);
-    Quote quote =
-        Standing.of(again.begun(earlier(), handbook), handbook).quote().orElseThrow();
-    assertThat(row("", handbook, "hours again").amount()).isEqualTo(ForecastWords.hoursAgain(quote));
+    Quote quote = Standing.of(again.begun(earlier(), handbook), handbook).quote().orElseThrow();
+    assertThat(row("", handbook, "hours again").amount())
+        .isEqualTo(ForecastWords.hoursAgain(quote));
     assertThat(row("", handbook, "made again").amount()).isEqualTo(ForecastWords.priceAgain(quote));
     assertThat(money(row("", handbook, "price without trials")))
         .as("what the first cost, without its trials, is told by another name")
