@@ -1,5 +1,6 @@
 package linkwright.cli;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -76,7 +77,10 @@ final class DrawerCommand implements Callable<Integer> {
     }
     Surroundings here = root.here();
     Library library = Library.load(root.home());
-    Handbook handbook = Start.handbook(library, root.home());
+    List<String> unread = new ArrayList<>();
+    Handbook handbook = Start.handbook(library, root.home(), unread);
+    // What such a book took is not taken off here.
+    here.err().sayAll(unread);
     if (came.isPresent() || count.isPresent()) {
       Read<Fact> fact = fact(handbook);
       if (fact instanceof Read.Bad<Fact> bad) {
@@ -108,7 +112,9 @@ final class DrawerCommand implements Callable<Integer> {
     } else {
       answer.print(root, "drawer", parts);
     }
-    return DrawerBook.problems(root.home()).isEmpty() ? Exit.GOOD : Exit.PROBLEMS;
+    return DrawerBook.problems(root.home()).isEmpty() && unread.isEmpty()
+        ? Exit.GOOD
+        : Exit.PROBLEMS;
   }
 
   private Read<Fact> fact(Handbook handbook) {

@@ -57,7 +57,9 @@ final class HandsCommand implements Callable<Integer> {
     here.err().sayAll(Located.all(library.problems()));
     HandsFile file = HandsFile.load(root.home());
     here.err().sayAll(Located.all(file.problems()));
-    Handbook handbook = Start.handbook(library, root.home());
+    List<String> unread = new ArrayList<>();
+    Handbook handbook = Start.handbook(library, root.home(), unread);
+    here.err().sayAll(unread);
     List<String> known = handbook.hands().jobs().stream().map(job -> job.slug()).toList();
     for (String job : out) {
       if (!known.contains(job)) {
@@ -93,6 +95,6 @@ final class HandsCommand implements Callable<Integer> {
     } else {
       answer.print(root, "hands", parts);
     }
-    return file.problems().isEmpty() ? Exit.GOOD : Exit.PROBLEMS;
+    return file.problems().isEmpty() && unread.isEmpty() ? Exit.GOOD : Exit.PROBLEMS;
   }
 }

@@ -19,9 +19,8 @@ public final class Programs {
 
   /** Whether there is one of that name in those folders, or at that path. */
   public static boolean isThere(String program, List<String> folders) {
-    return program.contains("/") || program.contains(File.separator)
-        ? runs(program)
-        : folders.stream().anyMatch(in -> runs(in, program));
+    boolean path = program.contains("/") || program.contains(File.separator);
+    return path ? runs(program) : folders.stream().anyMatch(in -> runs(in, program));
   }
 
   private static boolean runs(String folder, String program) {

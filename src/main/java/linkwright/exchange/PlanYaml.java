@@ -115,6 +115,13 @@ public final class PlanYaml {
     values.put("ring_turn_mm", plan.ringTurnMm());
     values.put("ring_inside_length_mm", plan.ringInsideLengthMm());
     values.put("blanks_to_cut", plan.blanksToCut());
+    plan.extender()
+        .ifPresent(
+            extender -> {
+              values.put("extender_links", extender.links());
+              values.put("extender_mm", extender.lengthMm());
+              values.put("closes_from_mm", extender.closesFromMm());
+            });
     values.put("end_rings", plan.endRings().isPresent() ? EndRings.COUNT : 0);
     values.put(
         "sizes",

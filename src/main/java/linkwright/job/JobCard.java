@@ -4,10 +4,12 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import java.util.Set;
 import linkwright.quantity.Money;
 import linkwright.quantity.Read;
 
@@ -42,6 +44,8 @@ public record JobCard(Map<String, String> said, boolean away) {
   /** The mark that is to be struck. */
   public static final String MARK = "mark";
 
+  private static final Set<String> NO_MARK = Set.of("none", "no", "no mark", "-");
+
   /** All keys, in the order in which they are asked for. */
   public static final List<String> KEYS =
       List.of(CUSTOMER, PROMISED, QUOTE, DEPOSIT, OWN_METAL, SOLDER, CLASP, MARK);
@@ -63,6 +67,12 @@ public record JobCard(Map<String, String> said, boolean away) {
   /** What was said of that key; empty for nothing. */
   public String of(String key) {
     return said.getOrDefault(key, "");
+  }
+
+  /** Whether it is to have a mark: something was said of it, and not that there is none. */
+  public boolean wantsMark() {
+    String said = of(MARK).strip();
+    return !said.isEmpty() && !NO_MARK.contains(said.toLowerCase(Locale.ROOT));
   }
 
   /** The promised day as it can be read; empty where none was promised. */

@@ -21,6 +21,8 @@ import linkwright.wire.WireSection;
  * @param ring the rings that join the links; empty where links join each other
  * @param endRingMm inside diameter of a jump ring at each end, mm; empty without
  * @param finishedMm the finished length wished, clasp included, mm, above 0
+ * @param extenderMm how much of that length, at its end, the clasp may be hooked short of, mm; 0
+ *     for none
  * @param claspMm the clasp from inside end to inside end, pulled, mm, 0 or more
  * @param claspG the clasp's mass, g, 0 or more
  * @param kerfMm wire that one cut turns to dust, mm, 0 or more
@@ -42,6 +44,7 @@ public record ChainWish(
     Optional<WishedRing> ring,
     OptionalDouble endRingMm,
     double finishedMm,
+    double extenderMm,
     double claspMm,
     double claspG,
     double kerfMm,
@@ -123,6 +126,7 @@ public record ChainWish(
         rings,
         endRingMm,
         finishedMm,
+        extenderMm,
         claspMm,
         claspG,
         kerfMm,

@@ -153,6 +153,11 @@ public record Plan(
     return endRings.isPresent() ? lastFirst(more, List.of(rings, EndRings.COUNT)) : List.of(more);
   }
 
+  /** The end of it that the clasp may be hooked short of; empty where none was wished. */
+  public Optional<Extender> extender() {
+    return Extender.of(this);
+  }
+
   /** How much longer than wished it comes, mm; negative for shorter. */
   public double offMm() {
     return lengthMm - wish.finishedMm();

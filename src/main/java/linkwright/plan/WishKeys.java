@@ -23,6 +23,7 @@ public final class WishKeys {
   public static final String RING_OVAL = "ring.oval-inside";
   public static final String RING_ENDS = "ring.at-ends";
   public static final String FINISHED = "finished-length";
+  public static final String EXTENDER = "extender";
   public static final String CLASP_LENGTH = "clasp.length";
   public static final String CLASP_MASS = "clasp.mass";
   public static final String KERF = "kerf";
@@ -51,6 +52,7 @@ public final class WishKeys {
           RING_OVAL,
           RING_ENDS,
           FINISHED,
+          EXTENDER,
           CLASP_LENGTH,
           CLASP_MASS,
           KERF,

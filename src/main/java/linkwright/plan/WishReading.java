@@ -111,6 +111,13 @@ public record WishReading(Optional<ChainWish> wish, Map<String, String> troubles
       StockReading stock = new StockReading(typed, metal);
       List<Double> lengths = stock.lengths(WishKeys.STOCK, wire);
       Optional<List<Double>> ringLengths = ringStock(stock, wire, ringWire, ring);
+      double extender =
+          typed.optional(WishKeys.EXTENDER, Length::readSize).map(Length::mm).orElse(0.0);
+      typed.check(
+          WishKeys.EXTENDER,
+          finished.isEmpty() || extender < finished.get() - clasp,
+          "The extender is the end of the finished length and in it: give less than that, such as"
+              + " 5 cm of 50 cm.");
       OptionalDouble endRing = size(WishKeys.RING_ENDS);
       if (!typed.troubles().isEmpty()) {
         return new WishReading(Optional.empty(), typed.troubles());
@@ -128,6 +135,7 @@ public record WishReading(Optional<ChainWish> wish, Map<String, String> troubles
                   ring,
                   endRing,
                   finished.orElseThrow(),
+                  extender,
                   clasp,
                   claspG,
                   kerf,

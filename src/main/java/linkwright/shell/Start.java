@@ -36,9 +36,20 @@ public final class Start {
 
   /** The same, with what all books in the user's folder taught. */
   public static Handbook handbook(Library library, Home home) {
+    return handbook(library, home, new ArrayList<>());
+  }
+
+  /**
+   * The same; which books could not be read, so that they taught nothing, is added to what is told.
+   */
+  public static Handbook handbook(Library library, Home home, List<String> told) {
     Handbook shipped = handbook(library);
     Tray tray = new Tray(home);
-    return shipped.with(tray.hands(shipped, Patience.ENDLESS)).with(tray.drawer(shipped));
+    Handbook taught =
+        shipped.with(tray.hands(shipped, Patience.ENDLESS)).with(tray.drawer(shipped));
+    told.addAll(TrayReading.problems(home));
+    told.addAll(tray.unreadable());
+    return taught;
   }
 
   /**

@@ -108,7 +108,7 @@ final class Tray {
     // A closed job stands as it stood, whatever was taught since.
     behind =
         books.stream()
-            .filter(book -> !known.containsKey(book) || !same && !known.get(book).job().closed())
+            .filter(book -> !known.containsKey(book) || (!same && !known.get(book).job().closed()))
             .toList();
     long until = System.nanoTime() + AT_ONCE_NANOS;
     boolean goOn = true;
@@ -235,6 +235,15 @@ final class Tray {
   /** How many books were left out when the last reading was broken off. */
   int unread() {
     return unread;
+  }
+
+  /** Which books of those that were read last say nothing, and why, each in a sentence. */
+  List<String> unreadable() {
+    return read.values().stream()
+        .filter(looked -> looked.taught().isEmpty())
+        .map(looked -> "The job “" + looked.slug() + "” " + looked.named().job().stands())
+        .sorted()
+        .toList();
   }
 
   private Looked look(Seen book, Handbook handbook) {

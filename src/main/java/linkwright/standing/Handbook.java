@@ -105,7 +105,7 @@ public record Handbook(
   /** The routine of a job as it is walked there: without the steps that are not meant for it. */
   public Optional<Routine> walked(JobState state) {
     return routine(state.course().routine())
-        .map(routine -> JobTraits.of(state.course().wish(), reference).walked(routine));
+        .map(routine -> JobTraits.of(state, reference).walked(routine));
   }
 
   /** The caution of that id. */

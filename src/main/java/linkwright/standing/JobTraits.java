@@ -4,6 +4,8 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import linkwright.job.JobCard;
+import linkwright.job.JobState;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.Length;
 import linkwright.reference.Clasp;
@@ -45,6 +47,17 @@ public record JobTraits(Map<String, String> words, OptionalDouble wireMm) {
     Optional<WireSection> read = wire.isEmpty() ? Optional.empty() : WireSection.read(wire).found();
     read.ifPresent(known -> words.put("section", known.section().word()));
     return new JobTraits(words, read.stream().mapToDouble(WireSection::thicknessMm).findFirst());
+  }
+
+  /** What a job says of itself: its wish, and on its card whether it is to have a mark. */
+  static JobTraits of(JobState state, Reference reference) {
+    JobTraits wished = of(state.course().wish(), reference);
+    if (state.card().of(JobCard.MARK).isBlank()) {
+      return wished;
+    }
+    Map<String, String> words = new LinkedHashMap<>(wished.words());
+    words.put("mark", state.card().wantsMark() ? "wanted" : "none");
+    return new JobTraits(words, wished.wireMm());
   }
 
   private static void metal(Map<String, String> words, Metal metal) {

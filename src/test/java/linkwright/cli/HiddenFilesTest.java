@@ -61,6 +61,15 @@ class HiddenFilesTest {
   }
 
   @Test
+  void what_a_book_that_cannot_be_read_taught_and_took_is_told_to_be_missing() throws IOException {
+    Files.write(book(), Files.readString(book()).getBytes(StandardCharsets.UTF_16LE));
+    for (String command : List.of("hands", "drawer")) {
+      assertThat(line.run(command)).as(command).isEqualTo(Exit.PROBLEMS);
+      assertThat(line.err()).as(command).contains("cannot be read", "is not written in UTF-8");
+    }
+  }
+
+  @Test
   void whoever_leaves_with_something_unwritten_is_not_told_that_it_is_in_the_book()
       throws IOException {
     Path lock = Path.of(book().toString().replace(".yaml", ".lock"));

@@ -78,8 +78,8 @@ class DrawnTest {
   @Test
   void who_sees_no_drawing_hears_what_is_on_it() {
     assertThat(said(toSolder()))
-        .contains("The soldered joint, seen from the side.", "gapped: Solder ran onto one end")
-        .contains("right: A bright line all the way through");
+        .contains("The soldered joint, seen from the side.", "Gapped: Solder ran onto one end")
+        .contains("Right: A bright line all the way through");
   }
 
   @Test

@@ -55,6 +55,28 @@ class JobCardTest {
     }
   }
 
+  private static List<String> steps(Bencher bench) {
+    return bench.at().routine().steps().stream().map(each -> each.id().word()).toList();
+  }
+
+  @Test
+  void whose_job_has_no_mark_is_not_led_to_the_step_that_strikes_it() {
+    Bencher bench = Bencher.withTheDemo().press("enter").goTo("mark");
+    int at = bench.at().number();
+    bench.press("esc", "d", "n");
+    for (int field = 0; field < JobCard.KEYS.size() - 1; field++) {
+      bench.press("down");
+    }
+    bench.type("None").press("ctrl-k").press("b").seeCautions();
+
+    assertThat(steps(bench)).doesNotContain("mark").contains("finish");
+    assertThat(bench.at().number()).as("where it goes on").isBetween(at - 1, at);
+    assertThat(steps(bench.restart())).doesNotContain("mark");
+    assertThat(steps(Bencher.withTheDemo().press("enter").goTo("mark")))
+        .as("of what nothing was said nothing is left out")
+        .contains("mark");
+  }
+
   private static Apprentice written() {
     return Apprentice.withAJob(Map.of())
         .press("d", "n")

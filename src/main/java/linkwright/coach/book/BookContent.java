@@ -65,7 +65,7 @@ final class BookContent {
               : entry(rows, rows.entry(i).orElseThrow()));
     }
     List<Table.Column> columns =
-        List.of(Table.Column.words(""), Table.Column.words(""), Table.Column.words(""));
+        List.of(Table.Column.words(""), Table.Column.numbers(""), Table.Column.words(""));
     return new Table(columns, lines, at, from, rows.size());
   }
 

@@ -82,7 +82,7 @@ public final class CardPlace implements Place {
       case JobCard.OWN_METAL -> "what the customer brought: old ring, 750, 4.2 g";
       case JobCard.SOLDER -> "which is in it: hard, extra easy at the clasp";
       case JobCard.CLASP -> "the clasp: box clasp, 14 mm";
-      default -> "to be struck: 925 and your own";
+      default -> "to be struck: 925 and your own; none: its step is left out";
     };
   }
 

@@ -41,7 +41,9 @@ public record HandsContent(Handbook handbook, Settings settings) {
     List<Part> parts = new ArrayList<>();
     if (hands.jobs().isEmpty()) {
       parts.add(
-          Prose.says("Nothing is known of these hands yet: the first job's book will teach it."));
+          Prose.says(
+              "No book that can be read has taught anything of these hands yet: the first job"
+                  + " will."));
       return parts;
     }
     parts.add(jobs(hands, at));

@@ -85,6 +85,16 @@ public record ChainContent(
     plan.plusMinusTrialMm()
         .ifPresent(mm -> rows.add(row("after a trial", "± " + units.roundedBy(mm, mm))));
     rows.add(row("wished", units.length(plan.wish().finishedMm())));
+    plan.extender()
+        .ifPresent(
+            extender ->
+                rows.add(
+                    row("closes from", units.length(extender.closesFromMm()))
+                        .remark(
+                            "an extender of "
+                                + extender.links()
+                                + (extender.links() == 1 ? " link, " : " links, ")
+                                + units.length(extender.lengthMm()))));
     plan.exactRingInsideMm().ifPresent(mm -> rows.add(row("ring for that", units.length(mm))));
     plan.tightRingInsideMm()
         .ifPresent(

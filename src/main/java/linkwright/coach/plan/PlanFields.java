@@ -168,6 +168,7 @@ final class PlanFields {
         field(model, WishKeys.RING_OVAL, "oval inside").aside(),
         field(model, WishKeys.RING_ENDS, "rings at ends").aside(),
         field(model, WishKeys.FINISHED, "finished length"),
+        field(model, WishKeys.EXTENDER, "extender").aside(),
         field(model, WishKeys.CLASP_LENGTH, "clasp length").aside(),
         field(model, WishKeys.CLASP_MASS, "clasp mass").aside(),
         field(model, WishKeys.STOCK, "wire on hand").aside(),

@@ -113,6 +113,13 @@ public final class PlanHelp {
               "The length that the finished chain is to have, clasp included. It changes how many"
                   + " links there are."),
           entry(
+              WishKeys.EXTENDER,
+              Measure.LENGTH,
+              "the end of the finished length, {mm:50}; empty: none",
+              "How much of the finished length, at its end, is extender: the clasp takes any of its"
+                  + " links, and the chain closes so much shorter. Its links are made with the"
+                  + " others."),
+          entry(
               WishKeys.CLASP_LENGTH,
               Measure.LENGTH,
               "inside end to inside end, pulled, {mm:14}; or its name",
