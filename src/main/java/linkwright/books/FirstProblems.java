@@ -3,7 +3,7 @@ package linkwright.books;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
-import linkwright.files.ProblemList;
+import linkwright.files.yaml.ProblemList;
 import linkwright.quantity.Problem;
 
 /**
