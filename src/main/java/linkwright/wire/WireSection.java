@@ -107,6 +107,11 @@ public record WireSection(Section section, double widthMm, double thicknessMm) {
     };
   }
 
+  /** Wire of the same shape, so thick, mm. */
+  public WireSection asThickAs(double mm) {
+    return new WireSection(section, widthMm * mm / thicknessMm, mm);
+  }
+
   /**
    * Area of the section.
    *

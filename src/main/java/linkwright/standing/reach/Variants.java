@@ -16,6 +16,7 @@ import linkwright.quantity.Gauge;
 import linkwright.quantity.UnitStyle;
 import linkwright.standing.Handbook;
 import linkwright.standing.Standing;
+import linkwright.wire.WireSection;
 
 /** The same wish in other lengths and wires, each planned once and from nothing. */
 final class Variants {
@@ -174,6 +175,10 @@ final class Variants {
     return sizes;
   }
 
+  WireSection wire() {
+    return wishedPlan().wish().wire();
+  }
+
   private Plan wishedPlan() {
     return wished.counted().plan().orElseThrow();
   }
@@ -193,7 +198,7 @@ final class Variants {
       wish.remove(WishKeys.LINK_BLANK);
       wish.remove(WishKeys.LINK_INSIDE);
     }
-    wish.put(WishKeys.WIRE, exact(mm));
+    wish.put(WishKeys.WIRE, exact(wishedPlan().wish().wire().asThickAs(mm)));
     return wish;
   }
 
@@ -214,6 +219,15 @@ final class Variants {
             fresh.cautions(),
             fresh.card());
     return Standing.ofTyped(wish, begun, handbook);
+  }
+
+  private static String exact(WireSection wire) {
+    return switch (wire.section()) {
+      case ROUND -> exact(wire.widthMm());
+      case SQUARE -> wire.section().word() + " " + exact(wire.widthMm());
+      case HALF_ROUND, STRIP ->
+          wire.section().word() + " " + exact(wire.widthMm()) + " x " + exact(wire.thicknessMm());
+    };
   }
 
   private static String exact(double mm) {

@@ -10,6 +10,7 @@ import linkwright.plan.Plan;
 import linkwright.quantity.UnitStyle;
 import linkwright.standing.Handbook;
 import linkwright.standing.Standing;
+import linkwright.wire.WireSection;
 
 /**
  * The longest chain of a wish that can be had from what there is, and the heaviest wire for the
@@ -47,19 +48,27 @@ public record WithinReach(
    *
    * @param limits which
    * @param longest the longest chain; empty where not even one link is
-   * @param heaviestMm the heaviest wire for the wished length, mm; empty where none is
+   * @param heaviest the heaviest wire for the wished length, of the wished shape; empty where none
+   *     is
    * @param unbounded whether the longest was ended by what anybody makes and not by a limit
    * @param taken what the longest takes of the one limit, in its unit
    */
   public record Within(
       List<Bound> limits,
       Optional<Plan> longest,
-      OptionalDouble heaviestMm,
+      Optional<WireSection> heaviest,
       boolean unbounded,
       OptionalDouble taken) {
     /** Copies the list. */
     public Within {
       limits = List.copyOf(limits);
+    }
+
+    /** How thick that is, mm. */
+    OptionalDouble heaviestMm() {
+      return heaviest
+          .map(wire -> OptionalDouble.of(wire.thicknessMm()))
+          .orElse(OptionalDouble.empty());
     }
 
     int links() {
@@ -123,8 +132,7 @@ public record WithinReach(
 
   private static WithinReach none(String why) {
     Within nothing =
-        new Within(
-            List.of(), Optional.empty(), OptionalDouble.empty(), false, OptionalDouble.empty());
+        new Within(List.of(), Optional.empty(), Optional.empty(), false, OptionalDouble.empty());
     return new WithinReach(List.of(), nothing, List.of(), Map.of(), OnHand.NOTHING, List.of(), why);
   }
 
@@ -138,8 +146,7 @@ public record WithinReach(
             .sorted(Comparator.reverseOrder())
             .filter(mm -> variants.allowWire(mm, limits))
             .findFirst()
-            .map(OptionalDouble::of)
-            .orElse(OptionalDouble.empty()),
+            .map(mm -> variants.wire().asThickAs(mm)),
         variants.unbounded(most),
         longest.map(limits.get(0)::takenBy).orElse(OptionalDouble.empty()));
   }

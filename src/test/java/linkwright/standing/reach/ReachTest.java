@@ -22,6 +22,8 @@ import linkwright.quantity.UnitStyle;
 import linkwright.standing.Handbook;
 import linkwright.standing.JobBook;
 import linkwright.standing.Standing;
+import linkwright.wire.Section;
+import linkwright.wire.WireSection;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 
@@ -213,5 +215,31 @@ class ReachTest {
     assertThat(reach.together().heaviestMm().orElseThrow())
         .as("two wires have to pass a round link of 3.5 mm")
         .isBetween(1.2, 1.75);
+  }
+
+  @Test
+  void the_heaviest_half_round_wire_is_half_round_with_both_its_sizes() {
+    Map<String, String> wish =
+        Wishes.common()
+            .without(WishKeys.STOCK, WishKeys.LINK_BLANK)
+            .with(WishKeys.WIRE, "half-round 2 mm x 1 mm")
+            .with(WishKeys.LINK_PATTERN, "oval")
+            .with(WishKeys.LINK_LENGTH, "12 mm")
+            .with(WishKeys.LINK_WIDTH, "7 mm")
+            .with(WishKeys.RING_INSIDE, "4 mm")
+            .with(WishKeys.RING_WIRE, "1 mm")
+            .texts();
+    OnHand there =
+        new OnHand("", OptionalDouble.of(40), OptionalDouble.empty(), OptionalDouble.empty());
+    WithinReach reach =
+        WithinReach.of(wish, Standing.newJob(wish, PRICED), PRICED, there, UnitStyle.METRIC);
+    WireSection heaviest = reach.together().heaviest().orElseThrow();
+    assertThat(heaviest.section()).isEqualTo(Section.HALF_ROUND);
+    assertThat(heaviest.widthMm()).isCloseTo(2 * heaviest.thicknessMm(), Offset.offset(1e-6));
+    Map<String, String> taken = new HashMap<>(wish);
+    taken.put(WishKeys.WIRE, heaviest.said(UnitStyle.METRIC));
+    double grams =
+        WireToOrder.of(Standing.ofWish(taken, PRICED).counted().plan().orElseThrow()).massG();
+    assertThat(grams).isLessThanOrEqualTo(40);
   }
 }
