@@ -7,6 +7,7 @@ import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -29,7 +30,7 @@ class ManyProblemsTest {
     String text = IntStream.range(0, lines).mapToObj(line).collect(Collectors.joining("\n"));
     Path path = Files.writeString(folder.resolve("many.yaml"), head + text + "\n");
     long began = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
-    List<Problem> told = Checking.check(new Home(folder), List.of(path), BookChecks::of);
+    List<Problem> told = Checking.check(new Home(folder), List.of(path), BookChecks::of, Map.of());
     long took = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - began;
     assertThat(took / 1_000_000).as("milliseconds of processor time").isLessThan(2000);
     return told;
