@@ -33,7 +33,7 @@ public record WhatIfContent(UnitStyle units) {
     line(lines, variants, "rings", plan -> Integer.toString(plan.rings()));
     line(lines, variants, "length", plan -> units.roundedBy(plan.lengthMm(), plan.plusMinusMm()));
     line(lines, variants, "chain weighs", plan -> units.mass(plan.massChainG()));
-    line(lines, variants, "wire to order", plan -> units.mass(WireToOrder.of(plan).massG()));
+    line(lines, variants, "wire in all", plan -> units.mass(WireToOrder.of(plan).massG()));
     line(lines, variants, "holds", plan -> units.pull(plan.pull().solderedN()));
     quoted(
         lines,
