@@ -11,7 +11,7 @@ import java.util.Optional;
 import linkwright.books.Examination.Examined;
 import linkwright.disk.DiskTrouble;
 import linkwright.files.Home;
-import linkwright.files.ProblemList;
+import linkwright.files.yaml.ProblemList;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
 

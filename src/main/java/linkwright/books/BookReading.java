@@ -12,7 +12,7 @@ import java.util.Queue;
 import java.util.Set;
 import linkwright.books.BookScan.ScannedLine;
 import linkwright.books.facts.FactCodecs;
-import linkwright.files.ProblemList;
+import linkwright.files.yaml.ProblemList;
 import linkwright.quantity.Problem;
 
 /**

@@ -9,6 +9,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
+import linkwright.files.yaml.Fields;
+import linkwright.files.yaml.ProblemList;
 import linkwright.quantity.Nearest;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;

@@ -1,4 +1,4 @@
-package linkwright.files;
+package linkwright.files.yaml;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -19,18 +19,19 @@ public final class ProblemList {
     this.file = file;
   }
 
-  String file() {
+  /** The name of the file. */
+  public String file() {
     return file;
   }
 
   /** Tells a problem at the place where a node begins. */
-  void add(Node node, String wrong, String expected) {
+  public void add(Node node, String wrong, String expected) {
     Mark mark = node.getStartMark();
     add(mark.getLine() + 1, mark.getColumn() + 1, wrong, expected);
   }
 
   /** Tells a problem at a place, counted from 1. */
-  void add(int line, int column, String wrong, String expected) {
+  public void add(int line, int column, String wrong, String expected) {
     problems.add(new Problem(file, line, column, shortened(wrong), shortened(expected)));
   }
 
@@ -43,10 +44,12 @@ public final class ProblemList {
             + sentence.substring(sentence.length() - LONGEST_SENTENCE / 2);
   }
 
-  int size() {
+  /** How many problems were found. */
+  public int size() {
     return problems.size();
   }
 
+  /** The first problems, and how many more there are. */
   public List<Problem> all() {
     return first(file, problems);
   }
