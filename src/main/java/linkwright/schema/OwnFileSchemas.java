@@ -48,7 +48,8 @@ final class OwnFileSchemas {
 
   private static Map<String, Object> planned(String key) {
     PlanHelp.FieldHelp entry = PlanHelp.of(key);
-    String says = entry.help() + " " + Field.hintTold(Measure.inUnits(entry.hint(), UnitStyle.METRIC));
+    String says =
+        entry.help() + " " + Field.hintTold(Measure.inUnits(entry.hint(), UnitStyle.METRIC));
     if (key.equals(WishKeys.LINK_FORMERS)) {
       Map<String, Object> formers = named(text());
       formers.put("description", says);

@@ -152,8 +152,7 @@ final class Utterances {
   private static String warnings(Page page) {
     return aloud(
         prose(page)
-            .filter(
-                prose -> prose.kind() == Prose.Kind.CAUTION || prose.kind() == Prose.Kind.MIND)
+            .filter(prose -> prose.kind() == Prose.Kind.CAUTION || prose.kind() == Prose.Kind.MIND)
             .toList());
   }
 

@@ -19,6 +19,7 @@ import linkwright.files.Library;
 import linkwright.shell.Demo;
 import linkwright.shell.Performer;
 import linkwright.shell.Start;
+import linkwright.terminal.Environment;
 
 /** A walk through a job, line by line, until the user quits or the lines end. */
 public final class Walk {
@@ -37,7 +38,21 @@ public final class Walk {
     this.library = library;
     this.coach = coach;
     this.lines =
-        new WalkLines(here.out(), LineSource.of(here.in()), here.clock(), here.steady(), coach);
+        new WalkLines(
+            here.out(),
+            width(here.environment()),
+            LineSource.of(here.in()),
+            here.clock(),
+            here.steady(),
+            coach);
+  }
+
+  /** Columns of a terminal, as far as it tells; a pipe takes a sentence as one line. */
+  private static int width(Environment environment) {
+    String columns = environment.variables().getOrDefault("COLUMNS", "");
+    return !environment.terminal()
+        ? Integer.MAX_VALUE
+        : columns.matches("[1-9]\\d{1,3}") ? Integer.parseInt(columns) : 80;
   }
 
   /** Walks; answers with the exit code. Every entry is on the disk before it is told. */

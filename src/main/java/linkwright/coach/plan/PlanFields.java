@@ -153,10 +153,8 @@ final class PlanFields {
     return List.of(
         metal(model),
         field(model, WishKeys.WIRE),
-        choice(WishKeys.TEMPER, Stream.of("soft", "hard").map(Offered::of).toList())
-            .aside(),
-        choice(
-            WishKeys.LINK_PATTERN, Choosing.patterns(model.handbook().patterns())),
+        choice(WishKeys.TEMPER, Stream.of("soft", "hard").map(Offered::of).toList()).aside(),
+        choice(WishKeys.LINK_PATTERN, Choosing.patterns(model.handbook().patterns())),
         field(model, WishKeys.LINK_LENGTH),
         field(model, WishKeys.LINK_WIDTH),
         field(model, WishKeys.LINK_BLANK).aside(),
