@@ -7,8 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import linkwright.books.BookFile;
-import linkwright.books.EntryLines;
 import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
@@ -22,9 +20,9 @@ import linkwright.files.PlanFile;
 import linkwright.job.Entry;
 import linkwright.job.JobState;
 import linkwright.plan.WishKeys;
-import linkwright.quantity.Nearest;
 import linkwright.quantity.Read;
 import linkwright.quantity.UnitStyle;
+import linkwright.shell.BookOfJob;
 import linkwright.shell.NewBook;
 import linkwright.shell.Start;
 import linkwright.standing.CountedPlan;
@@ -84,23 +82,15 @@ final class AgainCommand implements Callable<Integer> {
     Home home = root.home();
     Path book = home.jobs().resolve(job + ".yaml");
     if (!Files.isRegularFile(book)) {
-      List<String> slugs =
-          home.books().stream()
-              .map(path -> path.getFileName().toString().replaceFirst("\\.yaml$", ""))
-              .toList();
-      return root.wrong(
-          "There is no job \""
-              + job
-              + "\" in the tray."
-              + Nearest.of(job, slugs).map(near -> " Did you mean " + near + "?").orElse(""));
+      return root.wrong("There is no job \"" + job + "\" in the tray." + BookOfJob.near(job, home));
     }
-    Read<BookFile> looked = BookFile.look(book);
-    if (looked instanceof Read.Bad<BookFile> bad) {
+    Read<List<Entry>> read = BookOfJob.entries(book, home);
+    if (read instanceof Read.Bad<List<Entry>> bad) {
       root.here().err().say(bad.sentence());
       return Exit.PROBLEMS;
     }
     Library library = Library.load(home);
-    List<Entry> entries = EntryLines.entries(looked.orThrow().lines());
+    List<Entry> entries = read.orThrow();
     Handbook handbook = Start.handbook(library, home);
     JobState earlier = JobState.replay(entries, handbook.stages());
     return again(earlier, handbook.forJob(job, entries), handbook.forJob("", List.of()));

@@ -8,7 +8,9 @@ import org.yaml.snakeyaml.nodes.Node;
 
 /** Everything found wrong in one file so far. */
 public final class ProblemList {
-  private static final int MOST_TOLD = 20;
+  /** So many problems of a file are told; of the others, how many there are. */
+  public static final int MOST_TOLD = 20;
+
   private static final int LONGEST_SENTENCE = 1000;
 
   private final String file;
@@ -60,7 +62,8 @@ public final class ProblemList {
       return List.copyOf(problems);
     }
     List<Problem> told = new ArrayList<>(problems.subList(0, MOST_TOLD));
-    told.add(Problem.more(file, problems.size() - MOST_TOLD));
+    List<Problem> rest = problems.subList(MOST_TOLD, problems.size());
+    told.add(Problem.more(file, rest.stream().mapToInt(Problem::stands).sum()));
     return List.copyOf(told);
   }
 
