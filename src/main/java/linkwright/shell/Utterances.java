@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -20,6 +19,7 @@ import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Question;
 import linkwright.coach.content.WaitShown;
+import linkwright.quantity.Count;
 
 /** What is new on a page since the one before, as sentences to be said aloud. */
 final class Utterances {
@@ -87,27 +87,29 @@ final class Utterances {
     if (now.due() && !wasDue) {
       return Optional.of(new Utterance(Utterance.Kind.WAIT, now.name() + " is due."));
     }
-    OptionalInt left = seconds(now.left());
-    OptionalInt was =
+    Optional<Integer> left = seconds(now.left());
+    Optional<Integer> was =
         before
             .filter(wait -> wait.name().equals(now.name()))
-            .map(wait -> seconds(wait.left()))
-            .orElse(OptionalInt.empty());
+            .flatMap(wait -> seconds(wait.left()));
     if (left.isEmpty() || was.isEmpty()) {
       return Optional.empty();
     }
     return SET_POINTS.entrySet().stream()
-        .filter(each -> left.getAsInt() <= each.getKey() && was.getAsInt() > each.getKey())
+        .filter(each -> left.get() <= each.getKey() && was.get() > each.getKey())
         .min(Map.Entry.comparingByKey())
         .map(each -> new Utterance(Utterance.Kind.WAIT, now.name() + ", " + each.getValue() + "."));
   }
 
   /** A running clock, minutes and seconds, in seconds; empty for what is none. */
-  private static OptionalInt seconds(String clock) {
+  private static Optional<Integer> seconds(String clock) {
     Matcher read = CLOCK.matcher(clock);
     return read.matches()
-        ? OptionalInt.of(Integer.parseInt(read.group(1)) * 60 + Integer.parseInt(read.group(2)))
-        : OptionalInt.empty();
+        ? Count.inDigits(read.group(1), 4)
+            .flatMap(
+                minutes ->
+                    Count.inDigits(read.group(2), 2).map(seconds -> minutes * 60 + seconds))
+        : Optional.empty();
   }
 
   /** A figure that runs by itself is told by the wait, at its set points. */
