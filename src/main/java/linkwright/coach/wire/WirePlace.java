@@ -278,6 +278,15 @@ public final class WirePlace implements Place {
       return Optional.of("There is no lot “" + name + "” in the drawer.");
     }
     double wire = PlannedWire.read(form.text("wire")).orThrow();
+    if (!lot.get().metal().equals(wish.metal().id())) {
+      return Optional.of(
+          name
+              + " is "
+              + lot.get().metal()
+              + ", and this job is of "
+              + wish.metal().id()
+              + ": take another lot.");
+    }
     if (!lot.get().is(wish.metal().id(), wire)) {
       return Optional.of(
           name
