@@ -311,6 +311,7 @@ class ExchangeTest {
     Stage formed = new Stage("formed");
     Stage soldered = new Stage("soldered");
     made.add(new Fact.WireCut(link, 12, 38));
+    made.add(new Fact.PiecesThrough(Map.of(link, 12), new Stage("annealed"), false, StepId.NONE));
     made.add(new Fact.PiecesThrough(Map.of(link, 10), formed, false, StepId.NONE));
     made.add(new Fact.PiecesSentBack(link, 3, soldered, formed, false, "twisted"));
     made.add(new Fact.PiecesThrough(Map.of(link, 2), formed, true, StepId.NONE));
