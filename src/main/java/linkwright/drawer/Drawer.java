@@ -35,7 +35,7 @@ public record Drawer(
     Map<String, Double> gramsPerMm,
     List<Entry> book) {
   /** An empty drawer. */
-  public static final Drawer EMPTY = 
+  public static final Drawer EMPTY =
       new Drawer(List.of(), List.of(), List.of(), Map.of(), List.of());
 
   /** Copies the lists. */

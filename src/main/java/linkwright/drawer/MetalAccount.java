@@ -17,8 +17,8 @@ import linkwright.wire.WireMass;
  * came of that once a job was closed. What is lost is what the closing could not account for; where
  * nothing was weighed out for a job, what it took out of the drawer counts and what was bought for
  * it. What a job had and no lot knew came, too: where nothing was weighed out, as much as came of
- * it at least. Of a job that was
- * closed with no chain weighed nothing is in chains, and what is not accounted for is not lost.
+ * it at least. Of a job that was closed with no chain weighed nothing is in chains, and what is not
+ * accounted for is not lost.
  *
  * @param metal the metal, by id
  * @param fineShare its precious metal, 0 to 1; empty where its fineness is not known
@@ -66,8 +66,7 @@ public record MetalAccount(
     Set<String> metals = new LinkedHashSet<>();
     drawer.lots().forEach(lot -> metals.add(lot.metal()));
     drawer.works().stream()
-        .filter(
-            work -> work.outG() > 0 || work.boughtMm3() > 0 || work.figures().isPresent())
+        .filter(work -> work.outG() > 0 || work.boughtMm3() > 0 || work.figures().isPresent())
         .forEach(work -> metals.add(work.metal()));
     List<MetalAccount> accounts = new ArrayList<>();
     metals.forEach(metal -> accounts.add(of(metal, drawer, reference)));

@@ -150,7 +150,9 @@ public record TakenIn(List<Fact> facts, List<Problem> problems) {
               : rows.word(row, "back to", known).map(Stage::new);
       boolean again =
           !row.of("from redo").isEmpty()
-              && rows.word(row, "from redo", List.of("yes", "no")).filter("yes"::equals).isPresent();
+              && rows.word(row, "from redo", List.of("yes", "no"))
+                  .filter("yes"::equals)
+                  .isPresent();
       Optional<Integer> count = rows.count(row);
       if (!rows.isWrong(row) && stage.isPresent() && back.isPresent() && count.isPresent()) {
         Tallied.Row said = new Tallied.Row(what, count.get(), again, row.of("size"));

@@ -26,7 +26,8 @@ import linkwright.routine.PieceKind;
  */
 public final class Hands {
   /** Nobody has worked here yet. */
-  public static final Hands NONE = new Hands(List.of(), Set.of(), "", "", "", Instant.MAX, shared());
+  public static final Hands NONE =
+      new Hands(List.of(), Set.of(), "", "", "", Instant.MAX, shared());
 
   /** Older jobs of the metal than these are forgotten. */
   private static final int SAME_METAL = 8;

@@ -30,7 +30,9 @@ public record BookOfJob(Path path, List<Entry> entries, JobState state, Handbook
     return Nearest.of(job, slugs).map(near -> " Did you mean " + near + "?").orElse("");
   }
 
-  /** The book of a job by its file's name or by the name she gave it, whether it is there or not. */
+  /**
+   * The book of a job by its file's name or by the name she gave it, whether it is there or not.
+   */
   public static Path path(String job, Home home) {
     Path book = home.jobs().resolve(job + ENDING);
     return Files.isRegularFile(book)

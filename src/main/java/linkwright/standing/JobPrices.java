@@ -38,8 +38,8 @@ public final class JobPrices {
   }
 
   /**
-   * The same for a plan in that metal: where the job's own plan is in another, a price per gram that
-   * was entered for it says nothing of this one, and her bench's is taken, if it has one.
+   * The same for a plan in that metal: where the job's own plan is in another, a price per gram
+   * that was entered for it says nothing of this one, and her bench's is taken, if it has one.
    */
   static Accounts of(JobState state, Handbook handbook, Metal planned) {
     Accounts money = of(state, handbook);

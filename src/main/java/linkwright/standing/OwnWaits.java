@@ -40,7 +40,9 @@ public final class OwnWaits {
         routine.steps().stream()
             .flatMap(step -> step.waits().stream())
             .allMatch(wait -> seconds(wait, own).isEmpty());
-    return none ? routine : routine.with(routine.steps().stream().map(step -> in(step, own)).toList());
+    return none
+        ? routine
+        : routine.with(routine.steps().stream().map(step -> in(step, own)).toList());
   }
 
   private static Step in(Step step, OwnBench own) {

@@ -33,7 +33,8 @@ class MadeAgainPlaceTest {
             .findFirst()
             .orElseThrow();
     assertThat(begun.facts().get(0))
-        .isEqualTo(new Fact.JobOpened("scroll and ring in sterling", "scroll-and-ring", "gate-chain"));
+        .isEqualTo(
+            new Fact.JobOpened("scroll and ring in sterling", "scroll-and-ring", "gate-chain"));
     assertThat(begun.facts().get(1))
         .isInstanceOfSatisfying(
             Fact.PlanSet.class,

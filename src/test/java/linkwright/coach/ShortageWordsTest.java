@@ -121,8 +121,7 @@ class ShortageWordsTest {
       if (lack == 0) {
         assertThat(told).isEmpty();
       } else {
-        assertThat(told)
-            .startsWith("The wire on hand will not do: it lacks " + lack + " link");
+        assertThat(told).startsWith("The wire on hand will not do: it lacks " + lack + " link");
       }
       if (fewer == 0) {
         assertThat(told).isEmpty();

@@ -31,8 +31,7 @@ import org.junit.jupiter.api.Test;
 /** What her bench gives to plans and prices, and what it leaves alone. */
 class OwnBenchTest {
   private static Handbook with(double kerfMm, double hour) {
-    return with(
-        kerfMm, Map.of("sterling", 1.0), Map.of(PriceList.HOUR, hour, PriceList.TAX, 0.2));
+    return with(kerfMm, Map.of("sterling", 1.0), Map.of(PriceList.HOUR, hour, PriceList.TAX, 0.2));
   }
 
   private static Handbook priced(Map<String, Double> metals, Map<String, Double> others) {

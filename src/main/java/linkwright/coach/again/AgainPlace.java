@@ -40,9 +40,7 @@ public final class AgainPlace implements Place {
     OpenJob job = model.job().orElseThrow();
     Map<String, String> wish = job.state().course().wish();
     List<Field> fields = new ArrayList<>();
-    fields.add(
-        Field.of(
-            WishKeys.JOB, "name", called(job), "what you will look for it by"));
+    fields.add(Field.of(WishKeys.JOB, "name", called(job), "what you will look for it by"));
     UnitStyle units = model.settings().units();
     String length = wish.getOrDefault(WishKeys.FINISHED, "");
     fields.add(

@@ -121,7 +121,9 @@ public final class TrayPlace implements Place {
           Turn.to(
               model.with(tray.narrowed(tray.search(), Optional.of(SearchForm.of(tray.search())))));
       case SHOW_ALL ->
-          Turn.to(model.with(new TrayHeld(0, "", Optional.empty(), !tray.all(), false, 0, tray.typed())));
+          Turn.to(
+              model.with(
+                  new TrayHeld(0, "", Optional.empty(), !tray.all(), false, 0, tray.typed())));
       case PUT_AWAY -> chosen(model).map(job -> put(model, job)).orElse(Turn.to(model));
       case MAKE_AGAIN ->
           Turn.with(
@@ -143,9 +145,7 @@ public final class TrayPlace implements Place {
     int step = act == Act.MORE ? page(model) : -page(model);
     return Turn.to(
         model.with(
-            list
-                ? at(model, tray.at() + step)
-                : tray.turned(Turning.to(tray.turned(), act))));
+            list ? at(model, tray.at() + step) : tray.turned(Turning.to(tray.turned(), act))));
   }
 
   /** Jobs that the window shows at least: one takes up to three lines. */

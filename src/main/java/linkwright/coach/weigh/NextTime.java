@@ -27,7 +27,8 @@ public final class NextTime {
                             ? ": it took " + learnt.pieces() + " test pieces to find it."
                             : ".")));
     if (learnt.again() > 0) {
-      sentences.add(many(learnt.again(), "link") + " redone, most often for “" + learnt.againFor() + "”.");
+      sentences.add(
+          many(learnt.again(), "link") + " redone, most often for “" + learnt.againFor() + "”.");
     }
     learnt
         .lossShare()

@@ -26,7 +26,9 @@ final class Undone {
   private static String runs(Model model, TimerRun timer) {
     String step =
         AtBench.of(model)
-            .map(at -> ", and step " + at.number() + " of " + at.routine().steps().size() + " is open")
+            .map(
+                at ->
+                    ", and step " + at.number() + " of " + at.routine().steps().size() + " is open")
             .orElse("");
     return timer.named() + " still runs" + step;
   }
