@@ -24,7 +24,7 @@ class MadeAgainPlaceTest {
   void one_key_on_a_closed_job_and_one_to_begin_it() {
     Apprentice bench = closedJob().press("j");
     assertThat(bench.model().held().place()).isEqualTo(PlaceId.MADE_AGAIN);
-    assertThat(bench.shown()).contains("scroll and ring in sterling", "to take");
+    assertThat(bench.shown()).contains("ring in sterling", "to take");
     bench.press("ctrl-k");
     Effect.BeginJob begun =
         bench.asked().stream()
