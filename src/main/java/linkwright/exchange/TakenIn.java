@@ -155,7 +155,7 @@ public record TakenIn(List<Fact> facts, List<Problem> problems) {
                   .isPresent();
       Optional<Integer> count = rows.count(row);
       if (!rows.isWrong(row) && stage.isPresent() && back.isPresent() && count.isPresent()) {
-        Tallied.Row said = new Tallied.Row(what, count.get(), again, row.of("size"));
+        Tallied.TallyRow said = new Tallied.TallyRow(what, count.get(), again, row.of("size"));
         Fact fact = tally(kind.orElseThrow(), stage.get(), back.get(), said, row.of("reason"));
         tallied
             .after(fact, kind.orElseThrow(), stage.get(), said)
@@ -167,7 +167,7 @@ public record TakenIn(List<Fact> facts, List<Problem> problems) {
   }
 
   private static Fact tally(
-      PieceKind kind, Stage stage, Stage back, Tallied.Row said, String reason) {
+      PieceKind kind, Stage stage, Stage back, Tallied.TallyRow said, String reason) {
     int count = said.count();
     boolean again = said.fromRedo();
     return switch (said.what()) {

@@ -25,7 +25,7 @@ final class Tallied {
   }
 
   /** Counts the row's entry; answers with what is wrong, if the pieces are not there. */
-  Optional<String> after(Fact fact, PieceKind kind, Stage stage, Row row) {
+  Optional<String> after(Fact fact, PieceKind kind, Stage stage, TallyRow row) {
     Pile pile = state.piles().of(kind, row.size());
     Pile all = row.size().isEmpty() ? state.piles().of(kind) : pile;
     boolean begins = row.what().equals(TakenIn.THROUGH) && all.begins(stage) && !row.fromRedo();
@@ -53,5 +53,5 @@ final class Tallied {
    * @param fromRedo whether they were to be done again at that stage
    * @param size which size of link; empty where none is said
    */
-  record Row(String what, int count, boolean fromRedo, String size) {}
+  record TallyRow(String what, int count, boolean fromRedo, String size) {}
 }

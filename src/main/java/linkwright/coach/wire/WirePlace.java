@@ -278,23 +278,16 @@ public final class WirePlace implements Place {
       return Optional.of("There is no lot “" + name + "” in the drawer.");
     }
     double wire = PlannedWire.read(form.text("wire")).orThrow();
-    if (!lot.get().metal().equals(wish.metal().id())) {
-      return Optional.of(
-          name
-              + " is "
-              + lot.get().metal()
-              + ", and this job is of "
-              + wish.metal().id()
-              + ": take another lot.");
-    }
     if (!lot.get().is(wish.metal().id(), wire)) {
+      boolean draws = lot.get().metal().equals(wish.metal().id());
       return Optional.of(
           name
               + " is "
               + lot.get().metal()
               + " of "
               + units.wire(lot.get().wireMm().orElse(0))
-              + ": draw it down first, or take another lot.");
+              + (draws ? ": draw it down first, or" : ", no " + wish.metal().id() + ":")
+              + " take another lot.");
     }
     double asked =
         form.text("lengths").isEmpty()
