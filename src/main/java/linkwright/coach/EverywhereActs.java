@@ -7,7 +7,7 @@ import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Ringing;
 import linkwright.coach.kernel.Turn;
-import linkwright.coach.kernel.Undo;
+import linkwright.coach.kernel.undo.Undo;
 import linkwright.coach.keys.Act;
 
 /** What can be done at every place. */

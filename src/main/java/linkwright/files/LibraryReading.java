@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import linkwright.bench.OwnBench;
+import linkwright.files.yaml.Fields;
+import linkwright.files.yaml.ProblemList;
 import linkwright.quantity.Problem;
 import linkwright.reference.Reference;
 import linkwright.routine.Caution;

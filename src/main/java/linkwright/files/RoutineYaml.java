@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import linkwright.files.yaml.Fields;
+import linkwright.files.yaml.Values;
 import linkwright.quantity.Read;
 import linkwright.quantity.Share;
 import linkwright.quantity.Span;

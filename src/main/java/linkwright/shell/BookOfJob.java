@@ -46,10 +46,9 @@ public record BookOfJob(Path path, List<Entry> entries, JobState state, Handbook
     if (!Files.isRegularFile(path)) {
       return Read.bad("There is no job \"" + job + "\" in the tray." + near(job, home));
     }
-    return BookFile.look(path)
+    return entries(path, home)
         .map(
-            book -> {
-              List<Entry> entries = EntryLines.entries(book.lines());
+            entries -> {
               Handbook own = handbook.forJob(slug(path), entries);
               return new BookOfJob(path, entries, JobState.replay(entries, own.stages()), own);
             });
@@ -62,5 +61,13 @@ public record BookOfJob(Path path, List<Entry> entries, JobState state, Handbook
   /** The name of its book. */
   public String slug() {
     return slug(path);
+  }
+
+  /** The entries of a book in the tray, or why it is not read: a link out of it is not followed. */
+  public static Read<List<Entry>> entries(Path book, Home home) {
+    return home.leadsOut(book)
+        .map(Read::<BookFile>bad)
+        .orElseGet(() -> BookFile.look(book))
+        .map(read -> EntryLines.entries(read.lines()));
   }
 }

@@ -138,6 +138,11 @@ public enum Act {
   TO_TRIAL("to-trial", "trial length", "a few finished links hung and measured", "l"),
   TO_BENCH("to-bench", "bench", "the steps, one at a time", "b", "enter"),
   TO_PILES("to-piles", "piles", "what waits between the steps, and where", "o"),
+  TO_FAILED(
+      "to-failed",
+      "what failed",
+      "what was redone and scrapped, where and why, with the cure",
+      "s"),
   TO_WIRE("to-wire", "wire", "what came, was cut and is left", "w"),
   TO_BOOK("to-book", "book", "every entry of this job", "k"),
   TO_CAUTIONS("to-cautions", "cautions", "all safety cards", "c"),

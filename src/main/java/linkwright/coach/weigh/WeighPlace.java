@@ -21,7 +21,7 @@ import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.Turning;
 import linkwright.coach.kernel.TypedBefore;
-import linkwright.coach.kernel.Undo;
+import linkwright.coach.kernel.undo.Undo;
 import linkwright.coach.keys.Act;
 import linkwright.job.Accounts;
 import linkwright.job.Fact;

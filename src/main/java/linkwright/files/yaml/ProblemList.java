@@ -1,4 +1,4 @@
-package linkwright.files;
+package linkwright.files.yaml;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,7 +8,9 @@ import org.yaml.snakeyaml.nodes.Node;
 
 /** Everything found wrong in one file so far. */
 public final class ProblemList {
-  private static final int MOST_TOLD = 20;
+  /** So many problems of a file are told; of the others, how many there are. */
+  public static final int MOST_TOLD = 20;
+
   private static final int LONGEST_SENTENCE = 1000;
 
   private final String file;
@@ -19,18 +21,19 @@ public final class ProblemList {
     this.file = file;
   }
 
-  String file() {
+  /** The name of the file. */
+  public String file() {
     return file;
   }
 
   /** Tells a problem at the place where a node begins. */
-  void add(Node node, String wrong, String expected) {
+  public void add(Node node, String wrong, String expected) {
     Mark mark = node.getStartMark();
     add(mark.getLine() + 1, mark.getColumn() + 1, wrong, expected);
   }
 
   /** Tells a problem at a place, counted from 1. */
-  void add(int line, int column, String wrong, String expected) {
+  public void add(int line, int column, String wrong, String expected) {
     problems.add(new Problem(file, line, column, shortened(wrong), shortened(expected)));
   }
 
@@ -43,10 +46,12 @@ public final class ProblemList {
             + sentence.substring(sentence.length() - LONGEST_SENTENCE / 2);
   }
 
-  int size() {
+  /** How many problems were found. */
+  public int size() {
     return problems.size();
   }
 
+  /** The first problems, and how many more there are. */
   public List<Problem> all() {
     return first(file, problems);
   }
@@ -57,7 +62,8 @@ public final class ProblemList {
       return List.copyOf(problems);
     }
     List<Problem> told = new ArrayList<>(problems.subList(0, MOST_TOLD));
-    told.add(Problem.more(file, problems.size() - MOST_TOLD));
+    List<Problem> rest = problems.subList(MOST_TOLD, problems.size());
+    told.add(Problem.more(file, rest.stream().mapToInt(Problem::stands).sum()));
     return List.copyOf(told);
   }
 
