@@ -11,7 +11,7 @@ import java.util.Optional;
 import linkwright.books.Examination.Examined;
 import linkwright.disk.DiskTrouble;
 import linkwright.files.Home;
-import linkwright.files.ProblemList;
+import linkwright.files.yaml.ProblemList;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
 
@@ -44,11 +44,15 @@ final class BookExamination {
     findings.add(
         problems.isEmpty()
             ? new Examined(true, what + ": nothing is missing, moved or changed.")
-            : new Examined(false, what + ". " + count(problems.size(), "problem") + ":"));
+            : new Examined(false, what + ". " + count(found(), "problem") + ":"));
     ProblemList.first("", problems)
         .forEach(problem -> findings.add(new Examined(false, "  " + problem.sentence())));
     findings.add(clock(now));
     return findings;
+  }
+
+  private int found() {
+    return problems.stream().mapToInt(Problem::stands).sum();
   }
 
   private static String count(int many, String what) {

@@ -16,7 +16,7 @@ import java.util.Set;
 import java.util.function.Function;
 import linkwright.disk.DiskTrouble;
 import linkwright.disk.FailPoint;
-import linkwright.files.ProblemList;
+import linkwright.files.yaml.ProblemList;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
 import linkwright.routine.Routine;

@@ -20,7 +20,7 @@ import java.util.stream.Stream;
 import linkwright.disk.Disk;
 import linkwright.disk.DiskTrouble;
 import linkwright.disk.FailPoint;
-import linkwright.files.ProblemList;
+import linkwright.files.yaml.ProblemList;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
 import linkwright.text.Slug;

@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import linkwright.files.YamlScalar;
+import linkwright.files.yaml.YamlScalar;
 
 /**
  * Reads the one shape that {@link BookText} writes, much faster than a whole YAML reader. What it

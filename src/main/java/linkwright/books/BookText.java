@@ -5,7 +5,7 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.zip.CRC32C;
-import linkwright.files.YamlScalar;
+import linkwright.files.yaml.YamlScalar;
 
 /** Writes book lines as text: one flow mapping a line, closed by a comment with its check. */
 final class BookText {

@@ -13,10 +13,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import linkwright.disk.Disk;
-import linkwright.files.Fields;
 import linkwright.files.Home;
-import linkwright.files.ProblemList;
-import linkwright.files.YamlScalar;
+import linkwright.files.yaml.Fields;
+import linkwright.files.yaml.ProblemList;
+import linkwright.files.yaml.YamlScalar;
 import linkwright.quantity.Read;
 
 /**

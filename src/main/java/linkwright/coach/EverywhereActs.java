@@ -7,7 +7,7 @@ import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Ringing;
 import linkwright.coach.kernel.Turn;
-import linkwright.coach.kernel.Undo;
+import linkwright.coach.kernel.undo.Undo;
 import linkwright.coach.keys.Act;
 
 /** What can be done at every place. */
@@ -65,7 +65,8 @@ final class EverywhereActs {
     return Turn.to(
         AcrossRoom.shown(next)
             ? next
-            : next.told("No one number here: it is shown where there is one, until {do:across}."));
+            : next.told(
+                "No count stands here; where one does, it fills the screen. {do:across} ends that."));
   }
 
   private static boolean reaches(Model model) {

@@ -8,6 +8,7 @@ import linkwright.coach.cautions.CautionsPlace;
 import linkwright.coach.classroom.ClassPlace;
 import linkwright.coach.drawer.DrawerPlace;
 import linkwright.coach.exchange.ExchangePlace;
+import linkwright.coach.failed.FailedPlace;
 import linkwright.coach.hands.HandsPlace;
 import linkwright.coach.joints.JointsPlace;
 import linkwright.coach.kernel.Model;
@@ -55,6 +56,7 @@ final class Places {
       case BENCH -> new BenchPlace();
       case JOINTS -> new JointsPlace();
       case PILES -> new PilesPlace();
+      case FAILED -> new FailedPlace();
       case WIRE -> new WirePlace();
       case WEIGH_IN -> new WeighPlace();
       case BOOK -> new BookPlace();

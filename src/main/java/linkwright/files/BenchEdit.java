@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import linkwright.files.yaml.YamlScalar;
 
 /**
  * Changes one value in a file of keys, line by line: comments, order and all else that a person

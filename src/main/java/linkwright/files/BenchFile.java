@@ -21,6 +21,9 @@ import linkwright.bench.OwnSolder;
 import linkwright.bench.Pickle;
 import linkwright.disk.Disk;
 import linkwright.disk.DiskTrouble;
+import linkwright.files.yaml.Fields;
+import linkwright.files.yaml.ProblemList;
+import linkwright.files.yaml.Values;
 import linkwright.job.PriceList;
 import linkwright.quantity.Length;
 import linkwright.quantity.Problem;
@@ -72,7 +75,7 @@ public record BenchFile(OwnBench bench, List<Problem> problems) {
   public static Read<BenchFile> change(Home home, Map<String, String> changes) {
     Path path = home.folder().resolve(NAME);
     try {
-      Read<String> there = YamlText.toEdit(path);
+      Read<String> there = Home.textToEdit(path);
       if (there instanceof Read.Bad<String> bad) {
         return Read.bad(bad.sentence());
       }

@@ -3,6 +3,8 @@ package linkwright.files;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import linkwright.files.yaml.Fields;
+import linkwright.files.yaml.Values;
 import linkwright.routine.Caution;
 import linkwright.routine.Gear;
 import linkwright.routine.Hazard;

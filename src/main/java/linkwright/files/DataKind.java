@@ -3,6 +3,7 @@ package linkwright.files;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import linkwright.files.yaml.Fields;
 
 /** The sorts of data file, by the folder they are in and the key that names them. */
 enum DataKind {

@@ -4,6 +4,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import linkwright.files.yaml.Fields;
+import linkwright.files.yaml.Values;
 import linkwright.quantity.Length;
 import linkwright.quantity.Read;
 import linkwright.routine.Level;

@@ -12,6 +12,9 @@ import java.util.Set;
 import java.util.TreeSet;
 import linkwright.disk.Disk;
 import linkwright.disk.DiskTrouble;
+import linkwright.files.yaml.Fields;
+import linkwright.files.yaml.ProblemList;
+import linkwright.files.yaml.YamlScalar;
 import linkwright.quantity.Problem;
 
 /**

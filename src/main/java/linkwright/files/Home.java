@@ -13,6 +13,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import linkwright.disk.Disk;
 import linkwright.disk.DiskTrouble;
+import linkwright.files.yaml.ProblemList;
+import linkwright.files.yaml.YamlText;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
 
@@ -80,6 +82,16 @@ public record Home(Path folder) {
   /** Students' books, by name, and what keeps them from being listed. */
   public List<Path> studentBooks(List<Problem> problems) {
     return books(students(), problems);
+  }
+
+  /** Whether a file lies where only books do, or is the drawer's. */
+  boolean keepsBook(Path path) {
+    Path file = path.toAbsolutePath().normalize();
+    boolean inFolder =
+        Stream.of(jobs(), students())
+            .anyMatch(in -> in.toAbsolutePath().normalize().equals(file.getParent()));
+    return (inFolder && file.toString().endsWith(".yaml"))
+        || file.equals(drawer().toAbsolutePath().normalize());
   }
 
   private List<Path> books(Path in, List<Problem> problems) {
@@ -168,6 +180,29 @@ public record Home(Path folder) {
       }
     }
     return found;
+  }
+
+  /**
+   * The text of a file that is to be changed line by line; blank for none. What cannot be read
+   * whole is not changed.
+   */
+  static Read<String> textToEdit(Path path) {
+    List<Problem> trouble = new ArrayList<>();
+    if (!Files.exists(path, LinkOption.NOFOLLOW_LINKS)) {
+      return Read.good("");
+    }
+    ProblemList problems = new ProblemList(path.toString());
+    return read(path, trouble)
+        .flatMap(file -> YamlText.text(file.bytes(), problems))
+        .map(Read::good)
+        .orElseGet(
+            () ->
+                Read.bad(
+                    Stream.concat(trouble.stream(), problems.all().stream())
+                            .map(Problem::sentence)
+                            .findFirst()
+                            .orElse("")
+                        + " Nothing is changed in it."));
   }
 
   /** Whatever ends in .yaml and is no folder; a sentence if the folder cannot be looked through. */

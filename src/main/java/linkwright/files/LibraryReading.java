@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import linkwright.bench.OwnBench;
+import linkwright.files.yaml.Fields;
+import linkwright.files.yaml.ProblemList;
 import linkwright.quantity.Problem;
 import linkwright.reference.Reference;
 import linkwright.routine.Caution;
@@ -64,7 +66,7 @@ final class LibraryReading {
   /** The same with the maker's own bench. */
   Library library(BenchFile bench) {
     for (Shelf.Kept<Caution> kept : shelves.cautions().all()) {
-      CautionChecks.check(kept.value()).forEach(finding -> RoutineYaml.tell(kept.from(), finding));
+      RoutineYaml.tell(kept.from(), CautionChecks.check(kept.value()));
     }
     List<Caution> cautions = shelves.cautions().values();
     Map<String, Set<String>> formers = new HashMap<>();
@@ -83,8 +85,8 @@ final class LibraryReading {
             shelves.pictures().values(),
             shelves.tools().values());
     for (Shelf.Kept<Routine> kept : shelves.routines().all()) {
-      RoutineChecks.check(kept.value(), cautions, formers, reference)
-          .forEach(finding -> RoutineYaml.tell(kept.from(), finding));
+      RoutineYaml.tell(
+          kept.from(), RoutineChecks.check(kept.value(), cautions, formers, reference));
     }
     List<Problem> problems = new ArrayList<>(strays);
     files.forEach(file -> problems.addAll(file.all()));

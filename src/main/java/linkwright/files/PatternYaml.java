@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import linkwright.files.yaml.Fields;
+import linkwright.files.yaml.Values;
 import linkwright.link.Bend;
 import linkwright.link.Joint;
 import linkwright.link.OtherHalf;

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import linkwright.files.yaml.Fields;
+import linkwright.files.yaml.Values;
 import linkwright.quantity.Read;
 import linkwright.quantity.Share;
 import linkwright.reference.Clasp;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import linkwright.files.yaml.Fields;
 
 /**
  * Things of one sort by their names, as they come from file after file. The user's own take the

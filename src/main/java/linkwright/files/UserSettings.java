@@ -14,6 +14,10 @@ import java.util.stream.Stream;
 import linkwright.disk.Disk;
 import linkwright.disk.DiskTrouble;
 import linkwright.disk.SpeechCommand;
+import linkwright.files.yaml.Fields;
+import linkwright.files.yaml.ProblemList;
+import linkwright.files.yaml.Values;
+import linkwright.files.yaml.YamlScalar;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
 import linkwright.quantity.UnitStyle;
@@ -160,7 +164,7 @@ public record UserSettings(
    */
   public Optional<String> save(Home home) {
     Path path = home.folder().resolve(NAME);
-    return YamlText.toEdit(path)
+    return Home.textToEdit(path)
         .flatMap(text -> changed(path, text))
         .flatMap(text -> written(home, path, text))
         .problem();

@@ -22,6 +22,8 @@ final class CardItems {
   /** A mishap told in more words than these is a sentence of its own. */
   private static final int NAME_WORDS = 6;
 
+  private static final Pattern WATER = Pattern.compile("(?i)\\b(water|rinse|wash|shower)\\b");
+
   private static final int SHORTEST_WORD = 3;
   private static final Set<String> SMALL_WORDS = Set.of("the", "and", "has", "you", "own", "not");
 
@@ -95,6 +97,8 @@ final class CardItems {
             .map(Mishap::helps)
             // Let go, or stop: what begins alike may be right of both.
             .filter(helps -> !first(helps).equals(first(asked.helps())))
+            // Where water helps, longer or more of it is never the worse.
+            .filter(helps -> !isWater(helps) || !isWater(asked.helps()))
             .toList();
     String asks = card.title() + ", and this happens: “" + asked.name() + "”. What is done?";
     // All of them: what helps is told in few words, and a few could not hide one with others.
@@ -132,6 +136,10 @@ final class CardItems {
       }
     }
     return words;
+  }
+
+  private static boolean isWater(String helps) {
+    return WATER.matcher(helps).find();
   }
 
   private static String first(String text) {

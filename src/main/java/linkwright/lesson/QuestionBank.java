@@ -41,6 +41,9 @@ public final class QuestionBank {
   private static final Pattern COVERS_HER =
       Pattern.compile("(?i)\\b(eyes?|ears?|hair|sleeves?|gloves?|mask|apron|shoes)\\b");
 
+  private static final Pattern GAS =
+      Pattern.compile("(?i)\\b(gas|torch|bottles?|hoses?|unions|flame|extinguisher)\\b");
+
   private static final Pattern SOLDERS = Pattern.compile("(?i)\\bsolder");
 
   private final Routine routine;
@@ -151,6 +154,7 @@ public final class QuestionBank {
         apart.stream()
             .flatMap(other -> other.doList().stream())
             .filter(text -> !COVERS_HER.matcher(text).find())
+            .filter(text -> !isOfGas(text) || !isOfGas(step.doText()))
             .toList();
     boolean met = !firsts.add(card.id());
     for (int i = 0; i < card.doList().size() && !met; i++) {
@@ -172,6 +176,11 @@ public final class QuestionBank {
   /** Solder is spoken of where something is heated; a cold clasp has nothing of it. */
   private static boolean isOfTheStep(Step step, String text) {
     return step.does().contains(Hazard.HEATS) || !SOLDERS.matcher(text).find();
+  }
+
+  /** Where a step shuts the gas, what makes a torch safe is right there too. */
+  private static boolean isOfGas(String text) {
+    return GAS.matcher(text).find();
   }
 
   private Optional<Caution> card(String id) {

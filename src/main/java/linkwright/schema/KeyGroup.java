@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import linkwright.files.Values;
+import linkwright.files.yaml.Values;
 
 /**
  * A group of keys as a JSON Schema, and the schemas of single values. Amounts and texts may stand

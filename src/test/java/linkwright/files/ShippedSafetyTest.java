@@ -128,6 +128,27 @@ final class ShippedSafetyTest {
     assertThat(torch.source()).contains("29 CFR", "1915.153, table I-1");
   }
 
+  /**
+   * Once a step of the chain itself has spoken of the spring clasp, no flame and no acid comes
+   * without its card. A bail is soldered away from the chain.
+   */
+  @Test
+  void nothingIsHeatedOrPickledUnwarnedOnceASpringClaspMayHang() {
+    List<String> unwarned = new ArrayList<>();
+    for (Routine routine : ShippedSteps.LIBRARY.routines().values()) {
+      boolean mayHang = false;
+      for (Step step : routine.steps()) {
+        boolean harms = step.does().contains(Hazard.HEATS) || step.does().contains(Hazard.PICKLES);
+        boolean warned = step.cautions().contains("spring-clasp");
+        if (mayHang && harms && !warned && !step.id().toString().endsWith("-bail")) {
+          unwarned.add(routine.id() + ": " + step.id());
+        }
+        mayHang |= warned;
+      }
+    }
+    assertThat(unwarned).isEmpty();
+  }
+
   /** Through shade 3 a dull red is not seen, so no step may rest on it. */
   @Test
   void annealingIsJudgedByWhatADarkLensLetsThrough() {

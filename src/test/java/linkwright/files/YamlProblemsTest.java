@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import linkwright.files.yaml.YamlText;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 

@@ -25,7 +25,8 @@ class RecipesTest {
   @CsvSource({
     "WHAT_IF, TO_WHAT_IF, whatif, coach/round/RoundPlace.java",
     "OWN_BENCH, TO_OWN_BENCH, ownbench, coach/tray/TrayPlace.java",
-    "NEAREST, TO_NEAREST, nearest, coach/round/RoundLines.java"
+    "NEAREST, TO_NEAREST, nearest, coach/round/RoundLines.java",
+    "FAILED, TO_FAILED, failed, coach/piles/PilesPlace.java"
   })
   void a_screen_touches_four_files_beside_its_package(
       String place, String act, String room, String from) throws IOException {

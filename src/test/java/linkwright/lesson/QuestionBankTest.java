@@ -79,6 +79,60 @@ class QuestionBankTest {
     }
   }
 
+  /** 60 min: NFPA 51B (2019), as the fire-watch card says it; block and floor felt besides. */
+  @ParameterizedTest
+  @MethodSource("routines")
+  void no_answer_to_a_fire_watch_is_wrong_that_is_as_safe(Routine routine) {
+    List<Item> watches =
+        bank(routine).stream()
+            .filter(item -> item.topic() == Topic.WAIT && item.caution().equals("fire-watch"))
+            .toList();
+    for (Item watch : watches) {
+      for (long seed = SEED; seed < SEED + DRAWS; seed++) {
+        Asked asked = watch.draw(seed, UnitStyle.METRIC);
+        assertThat(asked.answers().get(asked.right())).contains("60 min", "last flame", "cold");
+        assertThat(asked.answers())
+            .as(watch.id() + " " + seed)
+            .filteredOn(answer -> answer.contains("last flame") && answer.contains("cold"))
+            .hasSize(1);
+        assertThat(asked.answers()).allMatch(answer -> answer.startsWith("60 min"));
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("routines")
+  void where_a_step_shuts_the_gas_no_shutting_of_it_is_wrong(Routine routine) {
+    assertThat(bank(routine))
+        .filteredOn(item -> item.topic() == Topic.DANGER && item.id().contains("/first/"))
+        .filteredOn(
+            item ->
+                routine.steps().stream()
+                    .anyMatch(
+                        step ->
+                            step.id().equals(item.step()) && step.doText().contains("Gas shut")))
+        .allSatisfy(
+            item ->
+                assertThat(((Item.TextItem) item).pool())
+                    .as(item.id())
+                    .noneMatch(text -> text.contains("hose") || text.contains("ottle")));
+  }
+
+  /** More water, or longer, is no worse where water helps. */
+  @ParameterizedTest
+  @MethodSource("routines")
+  void where_water_helps_no_water_is_wrong(Routine routine) {
+    assertThat(bank(routine))
+        .filteredOn(item -> item.topic() == Topic.CARD && item.id().contains("/wrong/"))
+        .map(Item.TextItem.class::cast)
+        .filteredOn(item -> item.right().matches("(?i).*\\b(rinse|water|wash)\\b.*"))
+        .allSatisfy(
+            item ->
+                assertThat(item.pool())
+                    .as(item.id())
+                    .noneMatch(text -> text.matches("(?i).*\\b(rinse|water|wash)\\b.*")));
+  }
+
   @Test
   void where_wire_is_pulled_no_end_that_whips_is_wrong() {
     assertThat(bank(SHIPPED.routines().get("jump-rings")))

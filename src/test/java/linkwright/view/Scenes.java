@@ -118,6 +118,7 @@ public final class Scenes {
     all.put("bench-due", bencher -> pickling(bencher).pass(Duration.ofMinutes(9)));
     all.put("bench-leaving", bencher -> formed(bencher).press("y").type("13"));
     all.put("bench-away", bencher -> pickling(bencher).press("y", "space"));
+    all.put("failed", bencher -> failed(bencher).press("esc", "o", "s"));
     all.put("wire", bencher -> formed(bencher).press("esc", "w"));
     all.put("wire-came", bencher -> formed(bencher).press("esc", "w", "n", "down").type("2 m"));
     all.put("wire-drawn", Scenes::drawn);
@@ -216,6 +217,7 @@ public final class Scenes {
             "lighthouse",
             "sterling",
             0,
+            0,
             new Fact.WeighedIn(
                 OptionalDouble.of(6.1),
                 none,
@@ -305,6 +307,12 @@ public final class Scenes {
     bencher.goTo("form-links").type("9").press("space");
     bencher.goTo("solder-links").press(5, "page-down");
     return bencher.pass(Duration.ofMinutes(10));
+  }
+
+  /** At the soldering of links, some of them failed. */
+  private static Bencher failed(Bencher bencher) {
+    formed(bencher).type("2").press("r", "1").press("space", "s", "1");
+    return bencher;
   }
 
   /** Every flame out, at the step where the fire watch is kept. */

@@ -181,6 +181,10 @@ final class TypedLine {
           choice.chosenAt(Act.TO_PILES, Act.TAKE_UP, rest);
         }
       }
+      case FAILED -> {
+        coach.go(Act.TO_PILES);
+        coach.choose(Act.TO_FAILED);
+      }
       case LIES -> {
         choice.chosenAt(Act.TO_PILES, Act.SAY_WHERE, rest);
         return form("");

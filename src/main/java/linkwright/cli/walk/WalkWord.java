@@ -29,6 +29,7 @@ enum WalkWord {
       "where every piece is; piles 2: to the step where the second is taken up",
       Act.TO_PILES,
       Act.TAKE_UP),
+  FAILED("failed", "what was redone and scrapped, where and why", Act.TO_FAILED),
   LIES("lies", "say where the chosen pile lies; lies 2: the second", Act.SAY_WHERE),
   TIMER(
       "timer",

@@ -7,7 +7,7 @@ import linkwright.coach.content.ActMention;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Turn;
-import linkwright.coach.kernel.Undo;
+import linkwright.coach.kernel.undo.Undo;
 import linkwright.coach.keys.Act;
 import linkwright.job.Again;
 import linkwright.job.Fact;

@@ -18,6 +18,7 @@ public enum PlaceId {
   BENCH(Act.TO_BENCH),
   JOINTS(Act.TO_JOINTS),
   PILES(Act.TO_PILES),
+  FAILED(Act.TO_FAILED),
   WIRE(Act.TO_WIRE),
   WEIGH_IN(Act.TO_WEIGH_IN),
   BOOK(Act.TO_BOOK),

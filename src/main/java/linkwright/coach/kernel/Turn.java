@@ -63,7 +63,7 @@ public record Turn(Model model, List<Effect> effects, Optional<PlaceId> next) {
   }
 
   /** Says that nothing can be entered. */
-  static Turn onlyLooking(Model model) {
+  public static Turn onlyLooking(Model model) {
     return to(
         model.trouble(
             "This book is open to look at only: another program writes it. Close that one and"

@@ -14,8 +14,8 @@ import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.Turning;
-import linkwright.coach.kernel.Undo;
 import linkwright.coach.kernel.WaitingWords;
+import linkwright.coach.kernel.undo.Undo;
 import linkwright.coach.keys.Act;
 import linkwright.job.BenchFact;
 import linkwright.job.Fact;
@@ -31,7 +31,15 @@ public final class PilesPlace implements Place {
 
   @Override
   public List<Act> allActs() {
-    return List.of(Act.TAKE_UP, Act.SAY_WHERE, Act.UP, Act.DOWN, Act.TO_BENCH, Act.MORE, Act.LESS);
+    return List.of(
+        Act.TAKE_UP,
+        Act.SAY_WHERE,
+        Act.UP,
+        Act.DOWN,
+        Act.TO_FAILED,
+        Act.TO_BENCH,
+        Act.MORE,
+        Act.LESS);
   }
 
   @Override
@@ -45,6 +53,7 @@ public final class PilesPlace implements Place {
       acts.addAll(List.of(Act.SAY_WHERE, Act.UP, Act.DOWN));
     }
     acts.add(Act.TO_BENCH);
+    acts.add(Act.TO_FAILED);
     acts.add(Act.UNDO);
     return Turning.with(acts, model, content(model));
   }

@@ -21,7 +21,7 @@ import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.Turning;
 import linkwright.coach.kernel.TypedBefore;
-import linkwright.coach.kernel.Undo;
+import linkwright.coach.kernel.undo.Undo;
 import linkwright.coach.keys.Act;
 import linkwright.job.Accounts;
 import linkwright.job.Fact;
@@ -233,10 +233,10 @@ public final class WeighPlace implements Place {
   }
 
   private static Map<String, String> questions(Model model, Form form) {
-    Standing standing = model.job().orElseThrow().standing();
     if (form.purpose() == Form.Purpose.CLOSE) {
-      return Undone.questions(standing);
+      return Undone.questions(model);
     }
+    Standing standing = model.job().orElseThrow().standing();
     return fact(model, form) instanceof Fact.WeighedIn in
         ? Questions.ofWeighing(in, standing, model.settings().units())
         : Map.of();

@@ -19,7 +19,7 @@ import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.ShortageWords;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.Turning;
-import linkwright.coach.kernel.Undo;
+import linkwright.coach.kernel.undo.Undo;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
 import linkwright.drawer.Lot;
@@ -279,13 +279,15 @@ public final class WirePlace implements Place {
     }
     double wire = PlannedWire.read(form.text("wire")).orThrow();
     if (!lot.get().is(wish.metal().id(), wire)) {
+      boolean draws = lot.get().metal().equals(wish.metal().id());
       return Optional.of(
           name
               + " is "
               + lot.get().metal()
               + " of "
               + units.wire(lot.get().wireMm().orElse(0))
-              + ": draw it down first, or take another lot.");
+              + (draws ? ": draw it down first, or" : ", no " + wish.metal().id() + ":")
+              + " take another lot.");
     }
     double asked =
         form.text("lengths").isEmpty()

@@ -1,4 +1,4 @@
-package linkwright.files;
+package linkwright.files.yaml;
 
 import java.io.StringReader;
 import java.nio.ByteBuffer;
@@ -7,16 +7,8 @@ import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.LinkOption;
-import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Iterator;
-import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
-import linkwright.quantity.Problem;
-import linkwright.quantity.Read;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
 import org.yaml.snakeyaml.constructor.SafeConstructor;
@@ -27,9 +19,9 @@ import org.yaml.snakeyaml.nodes.Node;
  * From the bytes of a file to located YAML nodes, within limits. Only nodes are made, never
  * objects: nothing a file says can start anything.
  */
-final class YamlText {
+public final class YamlText {
   /** Larger than any file a person writes; what is larger is not one of ours. */
-  static final int LARGEST_BYTES = 1 << 20;
+  public static final int LARGEST_BYTES = 1 << 20;
 
   private static final int DEEPEST = 40;
   private static final int MOST_ALIASES = 50;
@@ -37,34 +29,12 @@ final class YamlText {
   private YamlText() {}
 
   /** The file's one document, or empty after telling why there is none. */
-  static Optional<Node> compose(byte[] bytes, ProblemList problems) {
-    return within(bytes, problems).flatMap(text -> document(text, problems));
+  public static Optional<Node> compose(byte[] bytes, ProblemList problems) {
+    return text(bytes, problems).flatMap(text -> document(text, problems));
   }
 
-  /**
-   * The text of a file that is to be changed line by line; blank for none. What cannot be read
-   * whole is not changed.
-   */
-  static Read<String> toEdit(Path path) {
-    List<Problem> trouble = new ArrayList<>();
-    if (!Files.exists(path, LinkOption.NOFOLLOW_LINKS)) {
-      return Read.good("");
-    }
-    ProblemList problems = new ProblemList(path.toString());
-    return Home.read(path, trouble)
-        .flatMap(file -> within(file.bytes(), problems))
-        .map(Read::good)
-        .orElseGet(
-            () ->
-                Read.bad(
-                    Stream.concat(trouble.stream(), problems.all().stream())
-                            .map(Problem::sentence)
-                            .findFirst()
-                            .orElse("")
-                        + " Nothing is changed in it."));
-  }
-
-  private static Optional<String> within(byte[] bytes, ProblemList problems) {
+  /** The text of a file, or empty after telling why it is not read. */
+  public static Optional<String> text(byte[] bytes, ProblemList problems) {
     if (bytes.length > LARGEST_BYTES) {
       problems.add(
           0,

@@ -1,4 +1,4 @@
-package linkwright.coach.kernel;
+package linkwright.coach.kernel.undo;
 
 import java.time.Duration;
 import java.time.Instant;
@@ -9,6 +9,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import linkwright.coach.kernel.EntryWords;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.OpenJob;
+import linkwright.coach.kernel.PlaceId;
+import linkwright.coach.kernel.Turn;
 import linkwright.coach.keys.Act;
 import linkwright.job.BenchFact;
 import linkwright.job.Entry;

@@ -1,4 +1,4 @@
-package linkwright.files;
+package linkwright.files.yaml;
 
 import java.util.List;
 import java.util.Locale;
@@ -21,7 +21,7 @@ public final class Values {
   private Values() {}
 
   /** Yes or no, as YAML writes them. */
-  static Read<Boolean> flag(String text) {
+  public static Read<Boolean> flag(String text) {
     return switch (text.toLowerCase(Locale.ROOT)) {
       case "true", "yes", "on" -> Read.good(true);
       case "false", "no", "off" -> Read.good(false);
@@ -30,7 +30,7 @@ public final class Values {
   }
 
   /** A number without a unit; its key names the unit. */
-  static Read<Double> number(String text) {
+  public static Read<Double> number(String text) {
     if (!NUMBER.matcher(text).matches()) {
       String point = text.replace(',', '.');
       return Read.bad(
@@ -45,7 +45,7 @@ public final class Values {
   }
 
   /** A number of 0 or more. */
-  static Read<Double> notNegative(String text) {
+  public static Read<Double> notNegative(String text) {
     return number(text)
         .flatMap(
             number ->
@@ -55,7 +55,7 @@ public final class Values {
   }
 
   /** A number above 0. */
-  static Read<Double> aboveNothing(String text) {
+  public static Read<Double> aboveNothing(String text) {
     return number(text)
         .flatMap(
             number ->
@@ -69,7 +69,7 @@ public final class Values {
   }
 
   /** The short word that names a thing in files. */
-  static Read<String> id(String text) {
+  public static Read<String> id(String text) {
     return ID.matcher(text).matches()
         ? Read.good(text)
         : Read.bad(
@@ -80,7 +80,7 @@ public final class Values {
   }
 
   /** One of a few known words. */
-  static <T> Function<String, Read<T>> word(
+  public static <T> Function<String, Read<T>> word(
       Function<String, Optional<T>> known, List<String> words) {
     return text ->
         known

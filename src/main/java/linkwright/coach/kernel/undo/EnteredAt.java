@@ -1,8 +1,9 @@
-package linkwright.coach.kernel;
+package linkwright.coach.kernel.undo;
 
 import java.util.EnumSet;
 import java.util.Map;
 import java.util.Set;
+import linkwright.coach.kernel.PlaceId;
 import linkwright.job.BenchFact;
 import linkwright.job.Fact;
 import linkwright.job.LessonFact;

@@ -1,4 +1,4 @@
-package linkwright.files;
+package linkwright.files.yaml;
 
 import java.util.List;
 import java.util.Locale;

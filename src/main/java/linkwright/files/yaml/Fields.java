@@ -1,4 +1,4 @@
-package linkwright.files;
+package linkwright.files.yaml;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -36,7 +36,7 @@ public final class Fields {
    *
    * @param what what the mapping describes, with its article, for sentences: "a step"
    */
-  Fields(MappingNode node, String what, ProblemList problems) {
+  public Fields(MappingNode node, String what, ProblemList problems) {
     this.node = node;
     this.what = what;
     this.problems = problems;
@@ -59,7 +59,7 @@ public final class Fields {
   }
 
   /** Whether the file's own keys hold that one; for telling what sort of file it is. */
-  boolean names(String key) {
+  public boolean names(String key) {
     return values.containsKey(key);
   }
 
@@ -79,13 +79,14 @@ public final class Fields {
   }
 
   /** Looks at the format line if there is one; files that a user writes in passing need none. */
-  void formatIfThere() {
+  public void formatIfThere() {
     if (names("format")) {
       format();
     }
   }
 
-  void format() {
+  /** Tells if the format is not said, or is none that this program knows. */
+  public void format() {
     Optional<Node> format = find("format");
     if (format.isEmpty()) {
       problems.add(1, 1, "The file has no format line.", "Write format: 1 as its first line.");
@@ -125,12 +126,12 @@ public final class Fields {
   }
 
   /** True or false; false if it is missing. */
-  boolean flag(String key) {
+  public boolean flag(String key) {
     return optional(key, Values::flag).orElse(false);
   }
 
   /** A list of values, each a scalar; empty if it is missing. */
-  <T> List<T> list(String key, Function<String, Read<T>> reader) {
+  public <T> List<T> list(String key, Function<String, Read<T>> reader) {
     List<T> items = new ArrayList<>();
     for (Node item : sequence(key)) {
       if (item instanceof ScalarNode one && !NodeWords.isNothing(one)) {
@@ -144,7 +145,7 @@ public final class Fields {
   }
 
   /** A list of texts; empty if it is missing. */
-  List<String> texts(String key) {
+  public List<String> texts(String key) {
     return list(key, Read::good);
   }
 
@@ -178,7 +179,7 @@ public final class Fields {
   }
 
   /** All keys with scalar values, for names of the user's own choice; closes the group. */
-  <T> Map<String, T> all(Function<String, Read<T>> reader) {
+  public <T> Map<String, T> all(Function<String, Read<T>> reader) {
     Map<String, T> all = new LinkedHashMap<>();
     for (String key : List.copyOf(values.keySet())) {
       scalar(key, true).flatMap(one -> read(one, key, reader)).ifPresent(v -> all.put(key, v));
@@ -192,7 +193,7 @@ public final class Fields {
   }
 
   /** The groups of a list that has been read, for telling more about them. */
-  List<Fields> groupsAgain(String key) {
+  public List<Fields> groupsAgain(String key) {
     List<Fields> groups = new ArrayList<>();
     if (values.get(key) instanceof SequenceNode sequence) {
       for (Node item : sequence.getValue()) {
@@ -205,48 +206,49 @@ public final class Fields {
   }
 
   /** Whether a key has exactly that text. */
-  boolean saysPlainly(String key, String text) {
+  public boolean saysPlainly(String key, String text) {
     return values.get(key) instanceof ScalarNode one && one.getValue().equals(text);
   }
 
   /** Tells that a key must be there, if it is not. */
-  void require(String key, String expected) {
+  public void require(String key, String expected) {
     if (!has(key)) {
       problems.add(node, NodeWords.capital(what) + " has no \"" + key + "\".", expected);
     }
   }
 
   /** Tells a problem of the value at a key, or of the whole group if the key is missing. */
-  void wrong(String key, String wrong, String expected) {
+  public void wrong(String key, String wrong, String expected) {
     problems.add(place(key), wrong, expected);
   }
 
   /** Tells a problem of the value at a key, at the value; of the whole group if it is missing. */
-  void wrongValue(String key, String wrong, String expected) {
+  public void wrongValue(String key, String wrong, String expected) {
     problems.add(values.getOrDefault(key, node), wrong, expected);
   }
 
   /** Whether a list stands at a key. */
-  boolean isList(String key) {
+  public boolean isList(String key) {
     return values.get(key) instanceof SequenceNode;
   }
 
   /** Whether a single value stands at a key. */
-  boolean isScalar(String key) {
+  public boolean isScalar(String key) {
     return values.get(key) instanceof ScalarNode;
   }
 
   /** Where a key stands, or the group if it is missing. */
-  Node place(String key) {
+  public Node place(String key) {
     return keys.getOrDefault(key, node);
   }
 
-  ProblemList problems() {
+  /** What is found wrong in the file so far. */
+  public ProblemList problems() {
     return problems;
   }
 
   /** Tells that no key says what sort of file this is. */
-  void unknown(List<String> tellingKeys) {
+  public void unknown(List<String> tellingKeys) {
     String near =
         keys.keySet().stream()
             .flatMap(
@@ -268,13 +270,17 @@ public final class Fields {
               problems.add(
                   keyNode,
                   "The key \"" + key + "\" is not known in " + what + ".",
-                  Nearest.of(key, asked)
-                      .map(near -> "Did you mean " + near + "?")
-                      .orElse("Known here: " + String.join(", ", asked) + "."));
+                  problems.full() ? "" : nearestTo(key));
             }
           });
     }
     return problems.size() == problemsBefore;
+  }
+
+  private String nearestTo(String key) {
+    return Nearest.of(key, asked)
+        .map(near -> "Did you mean " + near + "?")
+        .orElse("Known here: " + String.join(", ", asked) + ".");
   }
 
   private Optional<Node> find(String key) {

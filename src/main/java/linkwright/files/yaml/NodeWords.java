@@ -1,4 +1,4 @@
-package linkwright.files;
+package linkwright.files.yaml;
 
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
