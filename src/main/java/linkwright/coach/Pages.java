@@ -218,7 +218,7 @@ public final class Pages {
       open.add(new Page.Open(Optional.empty(), "left right choose"));
     }
     open.add(new Page.Open(Optional.empty(), "ctrl-u empty it"));
-    open.add(Page.Open.always(Optional.of(Act.ROUND), "back, kept typed"));
+    open.add(Page.Open.always(Optional.of(Act.ROUND), "back, text stays"));
     if (!DraftWords.of(form.purpose()).isEmpty()) {
       open.add(new Page.Open(Optional.of(Act.THROW_AWAY), "throw away"));
     }
