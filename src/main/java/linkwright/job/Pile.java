@@ -69,15 +69,6 @@ public record Pile(
     return at < 0 ? 0 : sum;
   }
 
-  /** Pieces that came through a stage, those among them that are to be redone at a later one. */
-  public int cameThrough(Stage stage) {
-    int sum = atOrPast(stage);
-    for (int i = stages.indexOf(stage) + 1; i > 0 && i < stages.size(); i++) {
-      sum += redoAt(stages.get(i));
-    }
-    return sum;
-  }
-
   /** Whether the one chain has so many of them at that stage: any more are spare. */
   public boolean chainHas(Stage stage, int wanted) {
     int joined = stages.indexOf(Stage.JOINED);
