@@ -164,18 +164,13 @@ public final class Coach implements MessageCases<Turn> {
       return Places.of(model).readAnew(next);
     }
     if (message.lookOnly()) {
-      next = next.trouble(whyToLook(message.told()));
+      next = next.trouble(LookRound.whyToLook(message.told()));
     } else if (!message.told().isEmpty()) {
       next = next.trouble(message.told().get(0));
     } else if (Clocks.wentBack(message.entries(), job, model.now())) {
       next = next.trouble(Clocks.SET_BACK);
     }
     return LookRound.opened(model, next, job);
-  }
-
-  /** What stands in the way is told last, after what is wrong with the book itself. */
-  private static String whyToLook(List<String> told) {
-    return told.isEmpty() ? "This book is open to look at only." : told.get(told.size() - 1);
   }
 
   @Override
@@ -201,6 +196,9 @@ public final class Coach implements MessageCases<Turn> {
       Turn settled = arrived(next, Places.of(next).settled(next));
       return UserMessages.read(
           OneSitting.here(HotWorkGate.nothingLeft(settled, message.entries())), pending.waiting());
+    }
+    if (message.entries().isEmpty()) {
+      return Turn.to(next.told("The other program has gone: what you enter here is written."));
     }
     return Places.of(next).settled(next);
   }

@@ -8,6 +8,7 @@ import linkwright.coach.Pages;
 import linkwright.coach.content.Page;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Spot;
 import linkwright.terminal.Display;
 import linkwright.terminal.Input;
@@ -23,6 +24,9 @@ public final class BenchLoop {
   private static final long SECOND = 1000;
 
   private static final long IDLE = 30_000;
+
+  /** Whoever only looks may write as soon as the other program has gone. */
+  private static final long LOOKING = 3000;
 
   /** A flood of keys is shown going by so often. */
   private static final long UNSHOWN_NANOS = 100_000_000;
@@ -113,9 +117,10 @@ public final class BenchLoop {
   }
 
   private static long untilNextSecond(Model model, InstantSource clock) {
-    return !model.waits().isEmpty() || model.held().moves()
-        ? SECOND - clock.millis() % SECOND
-        : IDLE;
+    if (!model.waits().isEmpty() || model.held().moves()) {
+      return SECOND - clock.millis() % SECOND;
+    }
+    return model.job().filter(OpenJob::lookOnly).isPresent() ? LOOKING : IDLE;
   }
 
   /** The message for an input; a click beside every marked place is none. */
