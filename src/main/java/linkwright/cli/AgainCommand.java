@@ -17,7 +17,6 @@ import linkwright.exchange.forms.OutForm;
 import linkwright.files.Home;
 import linkwright.files.Library;
 import linkwright.files.PlanFile;
-import linkwright.job.Entry;
 import linkwright.job.JobState;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.Read;
@@ -80,20 +79,18 @@ final class AgainCommand implements Callable<Integer> {
       return root.wrong(bad.sentence());
     }
     Home home = root.home();
-    Path book = home.jobs().resolve(job + ".yaml");
-    if (!Files.isRegularFile(book)) {
-      return root.wrong("There is no job \"" + job + "\" in the tray." + BookOfJob.near(job, home));
-    }
-    Read<List<Entry>> read = BookOfJob.entries(book, home);
-    if (read instanceof Read.Bad<List<Entry>> bad) {
+    Handbook handbook = Start.handbook(Library.load(home), home);
+    Read<BookOfJob> book = BookOfJob.named(job, home, handbook);
+    if (book instanceof Read.Bad<BookOfJob> bad) {
+      if (!Files.isRegularFile(BookOfJob.path(job, home))) {
+        return root.wrong(bad.sentence());
+      }
       root.here().err().say(bad.sentence());
       return Exit.PROBLEMS;
     }
-    Library library = Library.load(home);
-    List<Entry> entries = read.orThrow();
-    Handbook handbook = Start.handbook(library, home);
-    JobState earlier = JobState.replay(entries, handbook.stages());
-    return again(earlier, handbook.forJob(job, entries), handbook.forJob("", List.of()));
+    job = book.orThrow().slug();
+    JobState earlier = book.orThrow().state();
+    return again(earlier, book.orThrow().handbook(), handbook.forJob("", List.of()));
   }
 
   private Map<String, String> changes() {

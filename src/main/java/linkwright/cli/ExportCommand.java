@@ -41,8 +41,8 @@ final class ExportCommand implements Callable<Integer> {
       names = "--table",
       paramLabel = "TABLE",
       description = {
-        "One table: of a job card, plan, test-pieces, trial-lengths, tallies, wire, weighed;",
-        "of the drawer lots, accounts; of the hands stages, times. CSV needs one."
+        "One table. Of a job: card, plan, test-pieces, trial-lengths, tallies, wire, weighed;",
+        "of the drawer: lots, accounts; of the hands: stages, times. CSV needs one."
       })
   private Optional<String> table = Optional.empty();
 

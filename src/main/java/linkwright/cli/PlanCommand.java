@@ -114,7 +114,7 @@ final class PlanCommand implements Callable<Integer> {
     if (Files.isDirectory(path)) {
       return Read.bad(path + " is a folder: name the plan file in it.");
     }
-    Path book = root.home().jobs().resolve(file + ".yaml");
+    Path book = BookOfJob.path(file, root.home());
     return Files.exists(path)
         ? Read.good(path)
         : Files.exists(book)

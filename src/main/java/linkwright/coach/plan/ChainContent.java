@@ -208,10 +208,12 @@ public record ChainContent(
       rows.add(
           row(
               "price",
-              Decimals.fixed(quote.first().total(), 0)
-                  + " ± "
-                  + Decimals.fixed(Math.max(1, quote.pricePlusMinus()), 0)
-                  + money));
+              quote.pricePlusMinus() > 0
+                  ? Decimals.fixed(quote.first().total(), 0)
+                      + " ± "
+                      + Decimals.fixed(Math.max(1, quote.pricePlusMinus()), 0)
+                      + money
+                  : Decimals.money(quote.first().total(), quote.currency())));
       rows.add(Row.of("made again", ForecastWords.priceAgain(quote)));
       if (quote.lacksMetal()) {
         rows.add(row("the metal", "has no price yet").with(Emphasis.TROUBLE));

@@ -15,6 +15,7 @@ public final class ProblemList {
 
   private final String file;
   private final List<Problem> problems = new ArrayList<>();
+  private int more;
 
   /** No problems yet of that file. */
   public ProblemList(String file) {
@@ -34,7 +35,16 @@ public final class ProblemList {
 
   /** Tells a problem at a place, counted from 1. */
   public void add(int line, int column, String wrong, String expected) {
-    problems.add(new Problem(file, line, column, shortened(wrong), shortened(expected)));
+    if (full()) {
+      more++;
+    } else {
+      problems.add(new Problem(file, line, column, shortened(wrong), shortened(expected)));
+    }
+  }
+
+  /** Whether as many were told as anybody reads: of the rest only the number is kept. */
+  public boolean full() {
+    return problems.size() >= MOST_TOLD;
   }
 
   /** A value of half a megabyte is told by its beginning and its end. */
@@ -48,12 +58,16 @@ public final class ProblemList {
 
   /** How many problems were found. */
   public int size() {
-    return problems.size();
+    return problems.size() + more;
   }
 
   /** The first problems, and how many more there are. */
   public List<Problem> all() {
-    return first(file, problems);
+    List<Problem> told = new ArrayList<>(problems);
+    if (more > 0) {
+      told.add(Problem.more(file, more));
+    }
+    return List.copyOf(told);
   }
 
   /** The first problems of a file, and how many more there are: nobody reads a thousand. */
