@@ -32,11 +32,15 @@ final class NotNow {
   static String sentence(Model model, Act act) {
     boolean asked = !Places.of(model).undoes(model);
     String what = act.words().replaceFirst(":.*", "");
-    return "Not for now: " + what + ". " + (asked ? "First what is asked here." : why(act));
+    return "Not for now: " + what + ". " + (asked ? "First what is asked here." : why(model, act));
   }
 
-  private static String why(Act act) {
+  private static String why(Model model, Act act) {
     return switch (act) {
+      case LOOK_ON ->
+          model.job().filter(model.learning()::works).isPresent()
+              ? "Who learns says what comes before it is shown: {do:next-step} asks."
+              : "First what is asked here.";
       case REDO, SCRAP, ALL -> "No pieces come to this step from another.";
       case TAKE -> "There is nothing to take pieces from at this step.";
       case OTHER_SIZE -> "Links of one size only are counted here.";

@@ -135,6 +135,35 @@ class StudentAtBenchTest {
     assertThat(text(home.books().get(0))).doesNotContain("Mara");
   }
 
+  @Test
+  void what_comes_is_not_shown_before_she_has_said_it() {
+    maraWorks();
+    press(rightKey(), "space");
+    assertThat(model.held().place()).isEqualTo(PlaceId.BENCH);
+    while (!parts().toString().contains("Lay out wire")) {
+      press("space");
+    }
+    List<Part> before = parts();
+    assertThat(before.toString()).doesNotContain("Anneal the wire");
+    press("right");
+    assertThat(parts()).isEqualTo(before);
+    assertThat(model.notice().toString()).contains("says what comes before it is shown");
+    assertThat(Pages.of(model).open().toString()).doesNotContain("LOOK_ON");
+  }
+
+  @Test
+  void a_name_that_is_no_students_is_asked_about_before_it_stands_in_the_book() throws IOException {
+    press("@");
+    assertThat(parts().toString()).contains("Students: Mara Quill");
+    model = performer.take(model, new Message.Pasted("Marta Quill"));
+    press("ctrl-k");
+    assertThat(parts().toString())
+        .contains("No student is called “Marta Quill”", "Is Mara Quill meant?", "job's book");
+    assertThat(text(home.books().get(0))).doesNotContain("Marta");
+    press("ctrl-k");
+    assertThat(text(home.books().get(0))).contains("Marta Quill");
+  }
+
   /** Taught in one evening, walked the next day without the screen, asked again a gap later. */
   @Test
   void what_is_forgotten_at_the_bench_the_next_day_comes_first_at_its_gap() {
