@@ -30,7 +30,9 @@ final class NotNow {
 
   /** What an act is for that is not open now. */
   static String sentence(Model model, Act act) {
-    boolean asked = !Places.of(model).undoes(model);
+    boolean dry = model.held().place() == PlaceId.REHEARSAL;
+    boolean asked =
+        !Places.of(model).undoes(model) && !dry && act != Act.MORE && act != Act.LESS;
     String what = act.words().replaceFirst(":.*", "");
     return "Not for now: " + what + ". " + (asked ? "First what is asked here." : why(model, act));
   }
@@ -61,7 +63,10 @@ final class NotNow {
       case CLOSE -> "The job is closed.";
       case TO_BENCH -> "No job is open.";
       case TO_TRAY -> "A job is open; the places of the job lead to the tray.";
-      default -> "First what is asked here.";
+      default ->
+          model.held().place() == PlaceId.REHEARSAL
+              ? "A rehearsal enters nothing and has nothing of that."
+              : "First what is asked here.";
     };
   }
 }
