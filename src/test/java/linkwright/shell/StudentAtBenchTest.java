@@ -220,7 +220,7 @@ class StudentAtBenchTest {
     assertThat(report.practice().get(0).helps()).isNotBlank();
     assertThat(report.practice().get(0).days()).isEqualTo(7);
     assertThat(report.metal()).containsExactly(new LessonFact.MetalCounted(slug(), 12.5, 9.0));
-    assertThat(StudentContent.of(report, learner(), UnitStyle.METRIC).toString())
+    assertThat(StudentContent.of(report, learner(), model.handbook(), UnitStyle.METRIC).toString())
         .contains("gap 3 of 7");
     write(mara, through(2));
     lead(PlaceId.STUDENT, mara);
@@ -245,6 +245,24 @@ class StudentAtBenchTest {
         .contains("EK");
     press("c");
     assertThat(parts().toString()).contains("Nobody waits for a mark.");
+  }
+
+  @Test
+  void a_piece_is_signed_without_a_step_and_has_to_be_one() throws IOException {
+    write(mara, through(4));
+    lead(PlaceId.STUDENT, mara);
+    press("g");
+    model = performer.take(model, new Message.Pasted("EK"));
+    press("down", "ctrl-u", "down");
+    model = performer.take(model, new Message.Pasted("dragon 4"));
+    press("ctrl-k");
+    assertThat(parts().toString()).contains("“dragon 4” names no piece");
+    assertThat(learner().signed()).isEmpty();
+    press("ctrl-u");
+    model = performer.take(model, new Message.Pasted("link 4"));
+    press("ctrl-k");
+    assertThat(learner().signed()).hasSize(1);
+    assertThat(parts().toString()).contains("signed by EK: link 4");
   }
 
   @Test
