@@ -17,6 +17,8 @@ import linkwright.quantity.Read;
 
 /** How the books of a home are: whether anything is missing, and whether they can be written. */
 final class BookExamination {
+  private static final int YEAR_DAYS = 365;
+
   private final List<Problem> problems = new ArrayList<>();
   private int entries;
   private Instant latest = Instant.EPOCH;
@@ -44,11 +46,15 @@ final class BookExamination {
     findings.add(
         problems.isEmpty()
             ? new Examined(true, what + ": nothing is missing, moved or changed.")
-            : new Examined(false, what + ". " + count(problems.size(), "problem") + ":"));
+            : new Examined(false, what + ". " + count(found(), "problem") + ":"));
     ProblemList.first("", problems)
         .forEach(problem -> findings.add(new Examined(false, "  " + problem.sentence())));
     findings.add(clock(now));
     return findings;
+  }
+
+  private int found() {
+    return problems.stream().mapToInt(Problem::stands).sum();
   }
 
   private static String count(int many, String what) {
@@ -94,9 +100,22 @@ final class BookExamination {
         : new Examined(
             false,
             "The clock is "
-                + ahead.toMinutes()
-                + " min behind the last entry, of "
+                + span(ahead)
+                + " behind the last entry, of "
                 + latest
                 + ": was it set back?");
+  }
+
+  /** In the unit that a jeweller would say it in. */
+  private static String span(Duration ahead) {
+    if (ahead.toHours() < 2) {
+      return ahead.toMinutes() + " min";
+    }
+    if (ahead.toDays() < 2) {
+      return ahead.toHours() + " hours";
+    }
+    return ahead.toDays() < 2 * YEAR_DAYS
+        ? ahead.toDays() + " days"
+        : ahead.toDays() / YEAR_DAYS + " years";
   }
 }

@@ -130,6 +130,11 @@ public final class BookFile implements Closeable {
     return whyReadOnly;
   }
 
+  /** Whether this book is open to look for another program wrote it, and that has gone since. */
+  public synchronized boolean isLetGo() {
+    return BookOpening.letGo(path, whyReadOnly);
+  }
+
   /** The entries in use, in the order of the file; unchangeable. */
   public synchronized List<BookLine> lines() {
     return reading.lines();

@@ -41,6 +41,10 @@ record BookOpening(
   /** Far beyond any job: a file that long is not a book, and reading it would fill the memory. */
   private static final long LONGEST_BYTES = 256L << 20;
 
+  private static final String ANOTHER_WRITES =
+      "Another Linkwright is writing this job now: it is open here to look. Close it there to go on"
+          + " here.";
+
   private static final byte[] HEADER = (BookText.HEADER + "\n").getBytes(StandardCharsets.UTF_8);
 
   private static final DateTimeFormatter TORN_TIME =
@@ -120,6 +124,20 @@ record BookOpening(
         : Optional.empty();
   }
 
+  /** Whether the program that wrote the book has gone since it was opened to look. */
+  static boolean letGo(Path path, Optional<String> whyReadOnly) {
+    if (!whyReadOnly.equals(Optional.of(ANOTHER_WRITES))) {
+      return false;
+    }
+    try {
+      Optional<BookLock> lock = BookLock.take(path, BookLock.LOCK_FILE);
+      lock.ifPresent(BookLock::release);
+      return lock.isPresent();
+    } catch (IOException notNow) {
+      return false;
+    }
+  }
+
   private static Path withoutLink(Path path) {
     try {
       return Files.isSymbolicLink(path) ? path.toRealPath() : path;
@@ -187,11 +205,7 @@ record BookOpening(
       return toLook(path, device, DiskTrouble.writing(BookLock.beside(path, ".lock"), trouble));
     }
     if (lock.isEmpty()) {
-      return toLook(
-          path,
-          device,
-          "Another Linkwright is writing this job now: it is open here to look. Close it there to"
-              + " go on here.");
+      return toLook(path, device, ANOTHER_WRITES);
     }
     Read<BookFile> opened = locked(path, device, now, opening, lock.get());
     boolean keepsLock =

@@ -61,27 +61,27 @@ record BookReading(List<BookLine> lines, List<Suspect> suspects, List<Problem> p
     Set<String> accepted = acceptedChecks(rows);
     List<ScannedLine> used = new ArrayList<>(rows.size());
     List<Suspect> suspects = new ArrayList<>();
-    List<Problem> problems = new ArrayList<>();
+    FirstProblems problems = new FirstProblems();
     for (ScannedLine row : rows) {
-      Optional<Problem> problem = problem(file, row, accepted.contains(row.check()));
-      if (problem.isPresent()) {
-        problems.add(problem.get());
+      boolean readable = row.entry().isPresent();
+      if (!readable || !(row.sound() || accepted.contains(row.check()))) {
+        problems.add(() -> readable ? changed(file, row) : unreadable(file, row));
         suspects.add(new Suspect(row.line(), row.check(), row.text(), row.entry()));
       } else {
         used.add(row);
-        unusable(file, row).ifPresent(problems::add);
+        unusable(row).ifPresent(why -> problems.add(() -> idle(file, row, why)));
       }
     }
     List<BookLine> lines = once(file, used, problems);
     problems.addAll(Continuity.problems(file, rows));
-    return new BookReading(inOrder(lines), suspects, problems);
+    return new BookReading(inOrder(lines), suspects, problems.of(file));
   }
 
   /**
    * Every entry once. Two entries of one name are both used: two machines that were called alike
    * made them. The second goes by a device of its own, so that what names the first still does.
    */
-  private static List<BookLine> once(String file, List<ScannedLine> rows, List<Problem> problems) {
+  private static List<BookLine> once(String file, List<ScannedLine> rows, FirstProblems problems) {
     List<BookLine> lines = new ArrayList<>(rows.size());
     Map<Name, ScannedLine> first = new HashMap<>();
     Map<Name, List<BookLine>> others = new HashMap<>();
@@ -95,7 +95,7 @@ record BookReading(List<BookLine> lines, List<Suspect> suspects, List<Problem> p
       }
       List<BookLine> more = others.computeIfAbsent(name, any -> new ArrayList<>());
       boolean same = line.equals(before.entry().orElseThrow()) || more.contains(line);
-      problems.add(twice(file, row, before.line(), same));
+      problems.add(() -> twice(file, row, before.line(), same));
       if (!same) {
         more.add(line);
         lines.add(line.madeBy(line.device() + "~" + (more.size() + 1)));
@@ -116,13 +116,13 @@ record BookReading(List<BookLine> lines, List<Suspect> suspects, List<Problem> p
     return lines.stream().map(line -> byDevice.get(line.device()).remove()).toList();
   }
 
-  private static Optional<Problem> unusable(String file, ScannedLine row) {
+  private static Optional<String> unusable(ScannedLine row) {
     BookLine line = row.entry().orElseThrow();
-    return FactCodecs.wrong(line.kind(), line.fields())
-        .map(
-            why ->
-                new Problem(
-                    file, row.line(), 1, why, "The line is kept, but it counts for nothing."));
+    return FactCodecs.wrong(line.kind(), line.fields());
+  }
+
+  private static Problem idle(String file, ScannedLine row, String why) {
+    return new Problem(file, row.line(), 1, why, "The line is kept, but it counts for nothing.");
   }
 
   /** Only a sound line can accept another: else one bad line could wave itself through. */
@@ -140,29 +140,25 @@ record BookReading(List<BookLine> lines, List<Suspect> suspects, List<Problem> p
     return checks;
   }
 
-  private static Optional<Problem> problem(String file, ScannedLine row, boolean accepted) {
-    if (row.entry().isEmpty()) {
-      return Optional.of(
-          new Problem(
-              file,
-              row.line(),
-              1,
-              "This line cannot be read as an entry: " + ProblemList.excerpt(row.text()),
-              "An entry looks like - {n: 12, at: 2026-11-25T20:00:00Z, by: bench, kind: …}."
-                  + " The line is kept but not used."));
-    }
-    if (row.sound() || accepted) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        new Problem(
-            file,
-            row.line(),
-            1,
-            "This entry was changed after it was written, its check does not fit: "
-                + ProblemList.excerpt(row.text()),
-            "Look it over and accept it if it is right, or bring back a copy of the book."
-                + " Until then it is kept but not used."));
+  private static Problem unreadable(String file, ScannedLine row) {
+    return new Problem(
+        file,
+        row.line(),
+        1,
+        "This line cannot be read as an entry: " + ProblemList.excerpt(row.text()),
+        "An entry looks like - {n: 12, at: 2026-11-25T20:00:00Z, by: bench, kind: …}."
+            + " The line is kept but not used.");
+  }
+
+  private static Problem changed(String file, ScannedLine row) {
+    return new Problem(
+        file,
+        row.line(),
+        1,
+        "This entry was changed after it was written, its check does not fit: "
+            + ProblemList.excerpt(row.text()),
+        "Look it over and accept it if it is right, or bring back a copy of the book."
+            + " Until then it is kept but not used.");
   }
 
   private static Problem twice(String file, ScannedLine row, int before, boolean same) {

@@ -118,7 +118,12 @@ record BookScan(List<ScannedLine> rows, int wholeBytes, boolean endsOpen, int li
 
   private static Optional<ParsedLine> entry(String text) {
     Optional<ParsedLine> own = BookParser.parse(text);
-    return own.isPresent() ? own : YamlLine.parse(text);
+    return own.isPresent() || !mayBeEntry(text) ? own : YamlLine.parse(text);
+  }
+
+  /** An entry closes on its line and says its kind, though perhaps in escaped letters. */
+  private static boolean mayBeEntry(String line) {
+    return line.indexOf('}') > 0 && (line.contains("kind") || line.indexOf('\\') > 0);
   }
 
   /** What a line with a bad check would say: junk before the entry and the check are passed by. */

@@ -7,8 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.yaml.snakeyaml.LoaderOptions;
-import org.yaml.snakeyaml.Yaml;
-import org.yaml.snakeyaml.constructor.SafeConstructor;
+import org.yaml.snakeyaml.composer.Composer;
 import org.yaml.snakeyaml.error.YAMLException;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
@@ -16,6 +15,9 @@ import org.yaml.snakeyaml.nodes.NodeTuple;
 import org.yaml.snakeyaml.nodes.ScalarNode;
 import org.yaml.snakeyaml.nodes.SequenceNode;
 import org.yaml.snakeyaml.nodes.Tag;
+import org.yaml.snakeyaml.parser.ParserImpl;
+import org.yaml.snakeyaml.reader.StreamReader;
+import org.yaml.snakeyaml.resolver.Resolver;
 
 /** Reads a book line written by hand or by another program: any YAML that means one entry. */
 final class YamlLine {
@@ -25,6 +27,9 @@ final class YamlLine {
     }
   }
 
+  /** Only ever read, so all lines share it. */
+  private static final Resolver TAGS = new Resolver();
+
   private YamlLine() {}
 
   static Optional<ParsedLine> parse(String line) {
@@ -33,7 +38,9 @@ final class YamlLine {
     limits.setNestingDepthLimit(FieldValues.DEEPEST + 3);
     limits.setAllowDuplicateKeys(false);
     try {
-      Node root = new Yaml(new SafeConstructor(limits)).compose(new StringReader(line));
+      // A reader and its constructor made anew for each line would take longer than the reading.
+      StreamReader characters = new StreamReader(new StringReader(line));
+      Node root = new Composer(new ParserImpl(characters, limits), TAGS, limits).getSingleNode();
       if (root instanceof SequenceNode one
           && one.getValue().size() == 1
           && one.getValue().get(0) instanceof MappingNode entry) {

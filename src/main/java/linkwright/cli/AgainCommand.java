@@ -7,8 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import linkwright.books.BookFile;
-import linkwright.books.EntryLines;
 import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
@@ -19,12 +17,11 @@ import linkwright.exchange.forms.OutForm;
 import linkwright.files.Home;
 import linkwright.files.Library;
 import linkwright.files.PlanFile;
-import linkwright.job.Entry;
 import linkwright.job.JobState;
 import linkwright.plan.WishKeys;
-import linkwright.quantity.Nearest;
 import linkwright.quantity.Read;
 import linkwright.quantity.UnitStyle;
+import linkwright.shell.BookOfJob;
 import linkwright.shell.NewBook;
 import linkwright.shell.Start;
 import linkwright.standing.CountedPlan;
@@ -82,28 +79,18 @@ final class AgainCommand implements Callable<Integer> {
       return root.wrong(bad.sentence());
     }
     Home home = root.home();
-    Path book = home.jobs().resolve(job + ".yaml");
-    if (!Files.isRegularFile(book)) {
-      List<String> slugs =
-          home.books().stream()
-              .map(path -> path.getFileName().toString().replaceFirst("\\.yaml$", ""))
-              .toList();
-      return root.wrong(
-          "There is no job \""
-              + job
-              + "\" in the tray."
-              + Nearest.of(job, slugs).map(near -> " Did you mean " + near + "?").orElse(""));
-    }
-    Read<BookFile> looked = BookFile.look(book);
-    if (looked instanceof Read.Bad<BookFile> bad) {
+    Handbook handbook = Start.handbook(Library.load(home), home);
+    Read<BookOfJob> book = BookOfJob.named(job, home, handbook);
+    if (book instanceof Read.Bad<BookOfJob> bad) {
+      if (!Files.isRegularFile(BookOfJob.path(job, home))) {
+        return root.wrong(bad.sentence());
+      }
       root.here().err().say(bad.sentence());
       return Exit.PROBLEMS;
     }
-    Library library = Library.load(home);
-    List<Entry> entries = EntryLines.entries(looked.orThrow().lines());
-    Handbook handbook = Start.handbook(library, home);
-    JobState earlier = JobState.replay(entries, handbook.stages());
-    return again(earlier, handbook.forJob(job, entries), handbook.forJob("", List.of()));
+    job = book.orThrow().slug();
+    JobState earlier = book.orThrow().state();
+    return again(earlier, book.orThrow().handbook(), handbook.forJob("", List.of()));
   }
 
   private Map<String, String> changes() {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import linkwright.books.BookChecks;
 import linkwright.books.GoneBooks;
 import linkwright.cli.console.Choices;
@@ -15,8 +16,10 @@ import linkwright.cli.console.Exit;
 import linkwright.disk.DiskTrouble;
 import linkwright.exchange.forms.OutForm;
 import linkwright.files.Checking;
+import linkwright.files.DataFile;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
+import linkwright.shell.BookOfJob;
 import linkwright.shell.StudentsFile;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -41,8 +44,12 @@ final class CheckCommand implements Callable<Integer> {
       paramLabel = "PATH",
       arity = "0..*",
       description =
-          "Files or folders; without any, all that came with Linkwright and all of yours.")
+          "Files, folders or jobs; without any, all that came with Linkwright and all of yours.")
   private List<String> paths = new ArrayList<>();
+
+  private static final Map<String, Function<DataFile, List<Problem>>> OTHERS =
+      Map.of(
+          "keys", Choices::keysProblems, "students", file -> StudentsFile.of(file).problems());
 
   private static final List<String> COLUMNS = List.of("file", "line", "column", "wrong", "right");
 
@@ -65,7 +72,7 @@ final class CheckCommand implements Callable<Integer> {
     }
     List<Path> asked = new ArrayList<>();
     for (String typed : paths) {
-      Read<Path> path = root.input(typed);
+      Read<Path> path = root.input(typed).map(named -> orBook(named, typed));
       if (path instanceof Read.Bad<Path> bad) {
         return root.wrong(bad.sentence());
       }
@@ -75,11 +82,14 @@ final class CheckCommand implements Callable<Integer> {
         return Exit.PROBLEMS;
       }
       if (!Files.exists(path.orThrow())) {
-        return root.wrong("There is no file or folder " + typed + ".");
+        return root.wrong(
+            "There is no file or folder " + typed + "." + BookOfJob.near(typed, root.home()));
       }
       asked.add(path.orThrow());
     }
-    List<Problem> problems = new ArrayList<>(Checking.check(root.home(), asked, BookChecks::of));
+    List<Problem> problems =
+        new ArrayList<>(
+            Checking.check(root.home(), asked, BookChecks::of, OTHERS));
     if (asked.isEmpty()) {
       problems.addAll(GoneBooks.of(root.home()));
       problems.addAll(StudentsFile.load(root.home()).problems());
@@ -96,6 +106,12 @@ final class CheckCommand implements Callable<Integer> {
       root.here().out().print(as.orThrow().written("problems", rows(problems), COLUMNS));
     }
     return problems.isEmpty() ? Exit.GOOD : Exit.PROBLEMS;
+  }
+
+  /** A file of that name, else the job's book. */
+  private Path orBook(Path named, String typed) {
+    Path book = root.home().jobs().resolve(typed + ".yaml");
+    return !Files.exists(named) && Files.exists(book) ? book : named;
   }
 
   private static List<Map<String, Object>> rows(List<Problem> problems) {

@@ -98,6 +98,6 @@ final class ClassCommand implements Callable<Integer> {
     } else {
       root.here().out().print(as.orThrow().written("class", AnswerRows.rows(parts)));
     }
-    return Exit.GOOD;
+    return read.room().problems().isEmpty() ? Exit.GOOD : Exit.PROBLEMS;
   }
 }

@@ -1,5 +1,6 @@
 package linkwright.cli;
 
+import java.nio.file.Files;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import linkwright.cli.console.Exit;
@@ -40,8 +41,8 @@ final class ExportCommand implements Callable<Integer> {
       names = "--table",
       paramLabel = "TABLE",
       description = {
-        "One table: of a job card, plan, test-pieces, trial-lengths, tallies, wire, weighed;",
-        "of the drawer lots, accounts; of the hands stages, times. CSV needs one."
+        "One table. Of a job: card, plan, test-pieces, trial-lengths, tallies, wire, weighed;",
+        "of the drawer: lots, accounts; of the hands: stages, times. CSV needs one."
       })
   private Optional<String> table = Optional.empty();
 
@@ -58,8 +59,17 @@ final class ExportCommand implements Callable<Integer> {
                     read == OutForm.TEXT
                         ? Read.bad("An export is for other programs: --as csv, json or yaml.")
                         : Read.good(read));
+    if (as instanceof Read.Bad<OutForm> bad) {
+      return root.wrong(bad.sentence());
+    }
+    Read<Exported> tables = tables();
+    if (tables instanceof Read.Bad<Exported> bad) {
+      boolean there = Files.isRegularFile(root.home().jobs().resolve(what + ".yaml"));
+      int wrong = root.wrong(bad.sentence());
+      return there ? Exit.PROBLEMS : wrong;
+    }
     Read<String> text =
-        as.flatMap(read -> tables().flatMap(all -> all.text(table.orElse(""), read)));
+        tables.orThrow().text(table.orElse(""), as.orThrow());
     if (text instanceof Read.Bad<String> bad) {
       return root.wrong(bad.sentence());
     }

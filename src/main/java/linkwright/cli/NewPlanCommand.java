@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import linkwright.cli.console.Choices;
+import linkwright.coach.form.Field;
 import linkwright.coach.form.Measure;
 import linkwright.coach.plan.PlanHelp;
 import linkwright.plan.WishKeys;
@@ -75,7 +76,7 @@ final class NewPlanCommand implements Callable<Integer> {
       String example = Measure.inUnits(entry.hint(), units);
       boolean begun = BEGUN.containsKey(key);
       if (!begun) {
-        comment(text, indent, "Example: " + example + ".");
+        comment(text, indent, Field.hintTold(example));
       }
       String name = dot < 0 ? key : key.substring(dot + 1);
       text.append(indent)

@@ -9,8 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import linkwright.bench.OwnBench;
-import linkwright.books.BookFile;
-import linkwright.books.EntryLines;
 import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
@@ -22,7 +20,6 @@ import linkwright.exchange.PlanYaml;
 import linkwright.exchange.forms.OutForm;
 import linkwright.files.Library;
 import linkwright.files.PlanFile;
-import linkwright.job.Entry;
 import linkwright.job.JobState;
 import linkwright.plain.PlainLines;
 import linkwright.plan.WishKeys;
@@ -117,7 +114,7 @@ final class PlanCommand implements Callable<Integer> {
     if (Files.isDirectory(path)) {
       return Read.bad(path + " is a folder: name the plan file in it.");
     }
-    Path book = root.home().jobs().resolve(file + ".yaml");
+    Path book = BookOfJob.path(file, root.home());
     return Files.exists(path)
         ? Read.good(path)
         : Files.exists(book)
@@ -145,8 +142,7 @@ final class PlanCommand implements Callable<Integer> {
             ? Start.handbook(library).with(OwnBench.NONE)
             : Start.handbook(library, root.home());
     boolean job = path.getParent() != null && path.getParent().equals(root.home().jobs());
-    Optional<Planned> planned =
-        job ? Optional.of(ofJob(path, handbook)) : ofFile(path, library, handbook);
+    Optional<Planned> planned = job ? ofJob(path, handbook) : ofFile(path, library, handbook);
     if (planned.isEmpty()) {
       return Exit.PROBLEMS;
     }
@@ -241,16 +237,19 @@ final class PlanCommand implements Callable<Integer> {
         new Planned(name, read.texts(), state, Standing.of(state, handbook), handbook));
   }
 
-  private static Planned ofJob(Path book, Handbook handbook) {
-    List<Entry> entries =
-        BookFile.look(book)
-            .found()
-            .map(found -> EntryLines.entries(found.lines()))
-            .orElse(List.of());
+  private Optional<Planned> ofJob(Path book, Handbook handbook) {
     String file = book.getFileName().toString();
-    Handbook own = handbook.forJob(file.substring(0, file.length() - ".yaml".length()), entries);
-    JobState state = JobState.replay(entries, own.stages());
-    return new Planned(
-        state.course().name(), state.course().wish(), state, Standing.of(state, own), own);
+    String slug = file.substring(0, file.length() - ".yaml".length());
+    Read<BookOfJob> read = BookOfJob.named(slug, root.home(), handbook);
+    read.problem().ifPresent(root.here().err()::say);
+    return read.map(
+            job ->
+                new Planned(
+                    job.state().course().name(),
+                    job.state().course().wish(),
+                    job.state(),
+                    Standing.of(job.state(), job.handbook()),
+                    job.handbook()))
+        .found();
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import linkwright.cli.console.Exit;
+import linkwright.coach.form.Field;
 import linkwright.coach.form.Measure;
 import linkwright.coach.keys.Act;
 import linkwright.coach.plan.PlanHelp;
@@ -44,7 +45,8 @@ final class ReferenceCommand implements Callable<Integer> {
       lines.add(
           row(
               key,
-              entry.help() + " Example: " + Measure.inUnits(entry.hint(), UnitStyle.METRIC) + "."));
+              (entry.help() + " " + Field.hintTold(Measure.inUnits(entry.hint(), UnitStyle.METRIC)))
+                  .strip()));
     }
     head(lines, "settings.yaml", "In your own folder; changed in the program by its settings.");
     for (SettingsFields.Setting each : SettingsFields.ALL) {

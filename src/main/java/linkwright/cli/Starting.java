@@ -104,6 +104,7 @@ public final class Starting {
       Surroundings here,
       Optional<String> job,
       Optional<Message.Led> led) {
+    reading(here);
     Library library = Library.load(home);
     here.err().sayAll(Located.all(choices.problems()));
     here.err().sayAll(Located.hers(library, home));
@@ -121,6 +122,13 @@ public final class Starting {
       return Exit.PROBLEMS;
     }
     return Walk.run(here, home, choices, library, opening.orThrow());
+  }
+
+  /** A terminal that stays empty for seconds looks as if nothing had begun. */
+  static void reading(Surroundings here) {
+    if (here.environment().terminal()) {
+      here.out().say("Reading…");
+    }
   }
 
   private static int glance(Home home, Choices choices, Surroundings here) {

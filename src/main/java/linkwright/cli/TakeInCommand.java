@@ -33,7 +33,7 @@ import picocli.CommandLine.Parameters;
     footer = {
       "",
       "Test pieces: blank, wire, length, width, inside, former tip, verdict, note, lot.",
-      "Tallies: piece, stage, what (through, redo or scrap), count, reason.",
+      "Tallies: piece, stage, what (through, redo or scrap), count, reason, back to (of a redo).",
       "Stock: lot, what, metal, wire, length, mass, temper, batch, note.",
       "Example: linkwright take-in gate-chain pieces.csv"
     })

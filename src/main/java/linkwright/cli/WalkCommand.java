@@ -61,6 +61,9 @@ final class WalkCommand implements Callable<Integer> {
       return root.wrong("--routine and --plan go with --new NAME, which begins a job.");
     }
     Home home = root.home();
+    if (plain || root.here().environment().isDumb()) {
+      Starting.reading(root.here());
+    }
     Library library = Library.load(home);
     Read<Opening> opening =
         name.map(begun -> Opening.begin(begun, routine, plan, library))

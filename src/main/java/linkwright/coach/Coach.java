@@ -55,7 +55,7 @@ public final class Coach implements MessageCases<Turn> {
       return Turn.to(model.with(pending.and(message)));
     }
     if (model.writing() instanceof Writing.Failed failed && UserMessages.is(message)) {
-      return Failing.answered(model, failed, message);
+      return arrived(model, Failing.answered(model, failed, message));
     }
     return StudentGate.after(arrived(model, DryGate.held(model, message.answer(new Coach(model)))));
   }
@@ -121,7 +121,8 @@ public final class Coach implements MessageCases<Turn> {
 
   @Override
   public Turn ticked(Message.Ticked message) {
-    return LookRound.tick(Bell.tick(Clocks.moved(model, message)));
+    Model moved = HotWorkGate.drawn(Clocks.moved(model, message), message.drawn());
+    return LookRound.tick(Bell.tick(moved));
   }
 
   @Override
@@ -164,18 +165,13 @@ public final class Coach implements MessageCases<Turn> {
       return Places.of(model).readAnew(next);
     }
     if (message.lookOnly()) {
-      next = next.trouble(whyToLook(message.told()));
+      next = next.trouble(LookRound.whyToLook(message.told()));
     } else if (!message.told().isEmpty()) {
       next = next.trouble(message.told().get(0));
     } else if (Clocks.wentBack(message.entries(), job, model.now())) {
       next = next.trouble(Clocks.SET_BACK);
     }
     return LookRound.opened(model, next, job);
-  }
-
-  /** What stands in the way is told last, after what is wrong with the book itself. */
-  private static String whyToLook(List<String> told) {
-    return told.isEmpty() ? "This book is open to look at only." : told.get(told.size() - 1);
   }
 
   @Override
@@ -201,6 +197,9 @@ public final class Coach implements MessageCases<Turn> {
       Turn settled = arrived(next, Places.of(next).settled(next));
       return UserMessages.read(
           OneSitting.here(HotWorkGate.nothingLeft(settled, message.entries())), pending.waiting());
+    }
+    if (message.entries().isEmpty()) {
+      return Turn.to(next.told("The other program has gone: what you enter here is written."));
     }
     return Places.of(next).settled(next);
   }

@@ -65,7 +65,8 @@ final class EverywhereActs {
     return Turn.to(
         AcrossRoom.shown(next)
             ? next
-            : next.told("No one number here: it is shown where there is one, until {do:across}."));
+            : next.told(
+                "No count stands here; where one does, it fills the screen. {do:across} ends that."));
   }
 
   private static boolean reaches(Model model) {

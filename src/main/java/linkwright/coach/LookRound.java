@@ -34,6 +34,11 @@ final class LookRound {
                 + " not read yet: that goes on when you come back to the tray.");
   }
 
+  /** What stands in the way is told last, after what is wrong with the book itself. */
+  static String whyToLook(List<String> told) {
+    return told.isEmpty() ? "This book is open to look at only." : told.get(told.size() - 1);
+  }
+
   static Turn now(Model model) {
     return Turn.with(model.lookingRound(), new Effect.ReadBench());
   }

@@ -30,14 +30,15 @@ final class NotNow {
 
   /** What an act is for that is not open now. */
   static String sentence(Model model, Act act) {
-    boolean dry = model.held().place() == PlaceId.REHEARSAL;
-    boolean asked =
-        !Places.of(model).undoes(model) && !dry && act != Act.MORE && act != Act.LESS;
+    boolean asked = !Places.of(model).undoes(model) && !Places.of(model).isDry();
     String what = act.words().replaceFirst(":.*", "");
     return "Not for now: " + what + ". " + (asked ? "First what is asked here." : why(model, act));
   }
 
   private static String why(Model model, Act act) {
+    if (!ActTable.of(model.held().place()).contains(act)) {
+      return "That is no matter of this place: {do:find} leads to where it is.";
+    }
     return switch (act) {
       case LOOK_ON ->
           model.job().filter(model.learning()::works).isPresent()
@@ -59,14 +60,16 @@ final class NotNow {
           "A step with a flame asks for it first; "
               + ActMention.of(Act.TO_HOT_WORK)
               + " asks for the flames at any time.";
+      case MAKE_AGAIN -> "Only a job that is closed is made again, and the chosen one is not.";
+      case DRAWN -> "Nothing is bent here that could be drawn: there is no blank or no former yet.";
+      case SAMPLE -> "No piece is logged that could be the sample.";
+      case UP, DOWN, CHOOSE -> "There is no list here to go through.";
+      case PUT_AWAY -> "No job is chosen.";
       case REOPEN -> "The job is open.";
       case CLOSE -> "The job is closed.";
       case TO_BENCH -> "No job is open.";
       case TO_TRAY -> "A job is open; the places of the job lead to the tray.";
-      default ->
-          model.held().place() == PlaceId.REHEARSAL
-              ? "A rehearsal enters nothing and has nothing of that."
-              : "First what is asked here.";
+      default -> "There is nothing here that it could be done with.";
     };
   }
 }

@@ -155,7 +155,8 @@ public final class Pages {
       if (!leads(act, list, lines)) {
         continue;
       }
-      if (shown.contains(act) || act == Act.UNDO || act == Act.LESS || act == Act.LEAVE) {
+      boolean taken = act == acts.get(0) && !open.isEmpty() && hasKeyOf(act, open, model);
+      if (taken || shown.contains(act) || act == Act.UNDO || act == Act.LESS || act == Act.LEAVE) {
         continue;
       }
       if (saidAlready(open, place.says(model, act)) || behindACard(place, model, act)) {
@@ -192,6 +193,12 @@ public final class Pages {
     return act == Act.NEXT_STEP && place.acts(model).contains(Act.SEEN);
   }
 
+  /** The common key goes to the wait that is over, and nowhere else. */
+  private static boolean hasKeyOf(Act act, List<Page.Open> open, Model model) {
+    Page.Open again = new Page.Open(Optional.of(act), act.words());
+    return hasKeyOf(again, open, model.settings().keys());
+  }
+
   private static boolean hasKeyOf(Page.Open way, List<Page.Open> open, KeyMap keys) {
     String key = way.act().map(keys::firstOf).orElse("");
     return open.stream()
@@ -218,7 +225,7 @@ public final class Pages {
       open.add(new Page.Open(Optional.empty(), "left right choose"));
     }
     open.add(new Page.Open(Optional.empty(), "ctrl-u empty it"));
-    open.add(Page.Open.always(Optional.of(Act.ROUND), "back, kept typed"));
+    open.add(Page.Open.always(Optional.of(Act.ROUND), "back, text stays"));
     if (!DraftWords.of(form.purpose()).isEmpty()) {
       open.add(new Page.Open(Optional.of(Act.THROW_AWAY), "throw away"));
     }

@@ -3,6 +3,7 @@ package linkwright.drawer;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,11 +26,17 @@ import linkwright.wire.WireSection;
  * @param takings what jobs took and gave back
  * @param works what the scale said of jobs' metal
  * @param gramsPerMm lot → what a millimetre of it weighs, g; none for what is counted in g
+ * @param book the drawer's own entries
  */
 public record Drawer(
-    List<Lot> lots, List<Taking> takings, List<JobMetal> works, Map<String, Double> gramsPerMm) {
+    List<Lot> lots,
+    List<Taking> takings,
+    List<JobMetal> works,
+    Map<String, Double> gramsPerMm,
+    List<Entry> book) {
   /** An empty drawer. */
-  public static final Drawer EMPTY = new Drawer(List.of(), List.of(), List.of(), Map.of());
+  public static final Drawer EMPTY =
+      new Drawer(List.of(), List.of(), List.of(), Map.of(), List.of());
 
   /** Copies the lists. */
   public Drawer {
@@ -37,6 +44,7 @@ public record Drawer(
     takings = List.copyOf(takings);
     works = List.copyOf(works);
     gramsPerMm = Map.copyOf(gramsPerMm);
+    book = List.copyOf(book);
   }
 
   /** Whether it was taken out of a lot of that metal. */
@@ -101,7 +109,24 @@ public record Drawer(
     happenings.sort(Comparator.comparing(Happening::at));
     Counting counting = new Counting(reference);
     happenings.forEach(each -> each.what().accept(counting));
-    return new Drawer(counting.lots(), takings, works, counting.gramsPerMm());
+    return new Drawer(counting.lots(), takings, works, counting.gramsPerMm(), book);
+  }
+
+  /**
+   * The same with what a job's book says now in the place of what it said when the drawer was read.
+   */
+  public Drawer with(String job, List<Entry> entries, Reference reference) {
+    List<Taking> said = new ArrayList<>(takings);
+    said.removeIf(taking -> taking.job().equals(job));
+    said.addAll(Taking.in(job, entries));
+    List<JobMetal> weighed = new ArrayList<>(works);
+    weighed.removeIf(work -> work.job().equals(job));
+    JobMetal.in(job, entries).ifPresent(weighed::add);
+    boolean same =
+        new HashSet<>(said).equals(new HashSet<>(takings))
+            && said.size() == takings.size()
+            && new HashSet<>(weighed).equals(new HashSet<>(works));
+    return same ? this : of(book, said, weighed, reference);
   }
 
   private record Happening(Instant at, java.util.function.Consumer<Counting> what) {}

@@ -8,6 +8,7 @@ import linkwright.job.Accounts;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.job.Strikes;
+import linkwright.wire.WireSection;
 
 /**
  * What a job's scale said of its metal, in grams of alloy.
@@ -15,6 +16,7 @@ import linkwright.job.Strikes;
  * @param job the name of its book
  * @param metal the metal of its plan, by id
  * @param outG weighed out for it, g; 0 where nothing was
+ * @param boughtMm3 wire that came for it out of no lot, mm³
  * @param in what was weighed in
  * @param figures the figures with which it was closed; empty while it is not
  */
@@ -22,6 +24,7 @@ public record JobMetal(
     String job,
     String metal,
     double outG,
+    double boughtMm3,
     Fact.WeighedIn in,
     Optional<Map<String, Double>> figures) {
   private static final OptionalDouble NONE = OptionalDouble.empty();
@@ -34,6 +37,7 @@ public record JobMetal(
     Strikes strikes = Strikes.in(entries);
     String metal = "";
     double out = 0;
+    double bought = 0;
     Fact.WeighedIn in = new Fact.WeighedIn(NONE, NONE, NONE, NONE, NONE, NONE, NONE);
     Optional<Map<String, Double>> figures = Optional.empty();
     for (Entry entry : entries) {
@@ -45,6 +49,8 @@ public record JobMetal(
         metal = plan.wish().getOrDefault(METAL, "").strip();
       } else if (fact instanceof Fact.MetalWeighedOut weighed) {
         out += weighed.massG();
+      } else if (fact instanceof Fact.WireAdded wire && wire.lot().isEmpty()) {
+        bought += WireSection.round(wire.wireMm()).areaMm2() * wire.lengthMm();
       } else if (fact instanceof Fact.WeighedIn weighed) {
         in = weighed;
       } else if (fact instanceof Fact.JobClosed closed) {
@@ -55,7 +61,7 @@ public record JobMetal(
     }
     return metal.isEmpty()
         ? Optional.empty()
-        : Optional.of(new JobMetal(job, metal, out, in, figures));
+        : Optional.of(new JobMetal(job, metal, out, bought, in, figures));
   }
 
   /** Scrap of all kinds, g. */

@@ -10,16 +10,19 @@ import linkwright.job.Fact;
 import linkwright.reference.Metal;
 import linkwright.reference.Reference;
 import linkwright.reference.Solder;
+import linkwright.wire.WireMass;
 
 /**
  * Where a metal went, in grams of alloy: what came into the drawer, what went into work, and what
  * came of that once a job was closed. What is lost is what the closing could not account for; where
- * nothing was weighed out for a job, what it took out of the drawer counts. Of a job that was
- * closed with no chain weighed nothing is in chains, and what is not accounted for is not lost.
+ * nothing was weighed out for a job, what it took out of the drawer counts and what was bought for
+ * it. What a job had and no lot knew came, too: where nothing was weighed out, as much as came of
+ * it at least. Of a job that was closed with no chain weighed nothing is in chains, and what is not
+ * accounted for is not lost.
  *
  * @param metal the metal, by id
  * @param fineShare its precious metal, 0 to 1; empty where its fineness is not known
- * @param cameG into the drawer
+ * @param cameG into the drawer, or for a job out of no lot
  * @param workG into work
  * @param openG in work still: of jobs that are not closed, or whose chain nobody weighed
  * @param chainG in finished chains as they were weighed, clasp and solder off
@@ -30,6 +33,7 @@ import linkwright.reference.Solder;
  * @param sweepsG sweeps
  * @param lostG lost in work
  * @param missedG what stocktaking missed
+ * @param looseG back as wire of jobs that took from no lot: it lies in none
  * @param thereG in the drawer by the books
  */
 public record MetalAccount(
@@ -46,6 +50,7 @@ public record MetalAccount(
     double sweepsG,
     double lostG,
     double missedG,
+    double looseG,
     double thereG) {
   private static final double WHOLE_PERMILLE = 1000;
 
@@ -61,7 +66,7 @@ public record MetalAccount(
     Set<String> metals = new LinkedHashSet<>();
     drawer.lots().forEach(lot -> metals.add(lot.metal()));
     drawer.works().stream()
-        .filter(work -> work.outG() > 0 || work.figures().isPresent())
+        .filter(work -> work.outG() > 0 || work.boughtMm3() > 0 || work.figures().isPresent())
         .forEach(work -> metals.add(work.metal()));
     List<MetalAccount> accounts = new ArrayList<>();
     metals.forEach(metal -> accounts.add(of(metal, drawer, reference)));
@@ -82,7 +87,10 @@ public record MetalAccount(
       if (job.metal().equals(metal)) {
         told.add(job.job());
         sums.work(
-            job, taken(drawer, job.job(), metal, false), taken(drawer, job.job(), metal, true));
+            job,
+            taken(drawer, job.job(), metal, false),
+            taken(drawer, job.job(), metal, true),
+            bought(job, reference));
       }
     }
     // Solder, and what was taken for a job that is of another metal, stays in work.
@@ -103,6 +111,15 @@ public record MetalAccount(
         .filter(taking -> drawer.isOf(taking, metal))
         .mapToDouble(drawer::gramsOf)
         .sum();
+  }
+
+  private static double bought(JobMetal job, Reference reference) {
+    if (job.boughtMm3() <= 0) {
+      return 0;
+    }
+    double density =
+        reference.metal(job.metal()).found().map(metal -> metal.densityGCm3().value()).orElse(0.0);
+    return WireMass.grams(job.boughtMm3(), 1, density);
   }
 
   private static OptionalDouble share(String metal, Reference reference) {
@@ -130,21 +147,28 @@ public record MetalAccount(
     private double sweeps;
     private double lost;
     private double missed;
+    private double loose;
     private double there;
 
     /** One job: what the scale said goes before what it took out of lots. */
-    void work(JobMetal job, double takenG, double returnedG) {
-      double into = job.outG() > 0 ? job.outG() : takenG;
+    void work(JobMetal job, double takenG, double returnedG, double boughtG) {
+      boolean weighed = job.outG() > 0;
+      double known = weighed ? job.outG() : takenG + boughtG;
+      boolean more = !weighed && known > 0 && job.figures().isPresent() && job.chainWeighed();
+      double into = more ? Math.max(known, job.accountedG()) : known;
+      came += Math.max(0, into - takenG);
       Fact.WeighedIn in = job.in();
       double unweighed = in.wireReturnedG().isPresent() || job.outG() > 0 ? 0 : returnedG;
       work += into;
       back += unweighed;
+      double returned = in.wireReturnedG().orElse(0);
+      back += returned;
+      loose += Math.max(0, returned - returnedG);
       if (job.figures().isEmpty()) {
-        open += into - unweighed;
+        open += into - unweighed - returned;
         return;
       }
       chain += job.chainG();
-      back += in.wireReturnedG().orElse(0);
       clean += in.cleanScrapG().orElse(0);
       soldered += in.solderedScrapG().orElse(0);
       filings += in.filingsG().orElse(0);
@@ -157,7 +181,7 @@ public record MetalAccount(
     MetalAccount account(String metal, OptionalDouble share) {
       return new MetalAccount(
           metal, share, came, work, open, chain, back, clean, soldered, filings, sweeps, lost,
-          missed, there);
+          missed, loose, there);
     }
   }
 }

@@ -3,6 +3,7 @@ package linkwright.drawer;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
@@ -27,16 +28,22 @@ public record Taking(
     OptionalDouble massG,
     boolean back) {
 
-  /** All that a job's book says of lots; struck entries count no more. */
+  /**
+   * All that a job's book says of lots; struck entries count no more. Wire that was weighed in goes
+   * back into the lot that was taken from last, unless she said herself what went back.
+   */
   public static List<Taking> in(String job, List<Entry> entries) {
     Strikes strikes = Strikes.in(entries);
     List<Taking> takings = new ArrayList<>();
+    String last = "";
+    Optional<Taking> weighed = Optional.empty();
     for (Entry entry : entries) {
       Fact fact = entry.fact();
       if (strikes.has(entry)) {
         continue;
       }
       if (fact instanceof Fact.WireAdded wire && !wire.lot().isEmpty()) {
+        last = wire.lot();
         OptionalDouble length = OptionalDouble.of(wire.lengthMm());
         takings.add(new Taking(job, entry.at(), wire.lot(), length, OptionalDouble.empty(), false));
       }
@@ -47,6 +54,14 @@ public record Taking(
       if (fact instanceof LotFact.StockReturned back) {
         takings.add(new Taking(job, entry.at(), back.lot(), back.lengthMm(), back.massG(), true));
       }
+      if (fact instanceof Fact.WeighedIn in && !last.isEmpty()) {
+        Taking back =
+            new Taking(job, entry.at(), last, OptionalDouble.empty(), in.wireReturnedG(), true);
+        weighed = Optional.of(back).filter(any -> in.wireReturnedG().isPresent());
+      }
+    }
+    if (takings.stream().noneMatch(Taking::back)) {
+      weighed.ifPresent(takings::add);
     }
     return takings;
   }

@@ -9,9 +9,11 @@ import java.util.OptionalDouble;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
+import linkwright.job.LinkSizes;
 import linkwright.job.LotFact;
 import linkwright.job.Strikes;
 import linkwright.routine.PieceKind;
+import linkwright.routine.Stage;
 
 /**
  * A job as tables for other programs, out of its own book alone: nothing of another job is in them,
@@ -33,7 +35,7 @@ public final class JobTables {
     for (Entry entry : entries) {
       if (!strikes.has(entry)) {
         pieces(tables, entry, state);
-        tallies(tables.get("tallies"), entry);
+        tallies(tables.get("tallies"), entry, state);
         wire(tables.get("wire"), entry);
         weighed(tables.get("weighed"), entry);
       }
@@ -92,30 +94,66 @@ public final class JobTables {
     }
   }
 
-  private static void tallies(List<Map<String, Object>> rows, Entry entry) {
+  /** As they can be taken in again: where a piece failed, and where it went back to. */
+  private static void tallies(List<Map<String, Object>> rows, Entry entry, JobState state) {
+    if (entry.fact() instanceof Fact.WireCut cut) {
+      state.piles().of(cut.piece()).stages().stream()
+          .findFirst()
+          .map(first -> tally(entry, cut.piece(), first, "through", cut.count()))
+          .ifPresent(row -> rows.add(more(row, "", "", false, cut.size())));
+    }
     if (entry.fact() instanceof Fact.PiecesThrough through) {
       through
           .pieces()
           .forEach(
               (piece, count) ->
-                  rows.add(tally(entry, piece, through.stage().id(), "through", count, "")));
+                  LinkSizes.of(piece, count, through.sizes())
+                      .forEach(
+                          (size, each) ->
+                              rows.add(
+                                  more(
+                                      tally(entry, piece, through.stage(), "through", each),
+                                      "",
+                                      "",
+                                      through.redo(),
+                                      size))));
     }
     if (entry.fact() instanceof Fact.PiecesSentBack back) {
-      rows.add(tally(entry, back.piece(), back.to().id(), "redo", back.count(), back.reason()));
+      rows.add(
+          more(
+              tally(entry, back.piece(), back.from(), "redo", back.count()),
+              back.reason(),
+              back.to().id(),
+              back.redo(),
+              back.size()));
     }
     if (entry.fact() instanceof Fact.PiecesScrapped gone) {
-      rows.add(tally(entry, gone.piece(), gone.stage().id(), "scrap", gone.count(), gone.reason()));
+      rows.add(
+          more(
+              tally(entry, gone.piece(), gone.stage(), "scrap", gone.count()),
+              gone.reason(),
+              "",
+              gone.redo(),
+              gone.size()));
     }
   }
 
   private static Map<String, Object> tally(
-      Entry entry, PieceKind piece, String stage, String what, int count, String reason) {
+      Entry entry, PieceKind piece, Stage stage, String what, int count) {
     Map<String, Object> row = row(entry);
     row.put("piece", piece.id());
-    row.put("stage", stage);
+    row.put("stage", stage.id());
     row.put("what", what);
     row.put("count", count);
+    return row;
+  }
+
+  private static Map<String, Object> more(
+      Map<String, Object> row, String reason, String backTo, boolean fromRedo, String size) {
     row.put("reason", reason);
+    row.put("back_to", backTo);
+    row.put("from_redo", fromRedo ? "yes" : "");
+    row.put("size", size);
     return row;
   }
 

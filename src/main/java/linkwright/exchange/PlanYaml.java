@@ -12,6 +12,7 @@ import linkwright.plan.EndRings;
 import linkwright.plan.FinenessWord;
 import linkwright.plan.LinksOfSize;
 import linkwright.plan.Plan;
+import linkwright.plan.SolderHeat;
 import linkwright.plan.WireToOrder;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Reference;
@@ -62,7 +63,9 @@ public final class PlanYaml {
                 taken.put(
                     key, value.value() + ", " + value.from().name().toLowerCase(Locale.ROOT)));
     values.put("reckoned_with", taken);
-    values.put("remarks", plan.remarks());
+    List<String> remarks = new ArrayList<>(plan.remarks());
+    remarks.addAll(SolderHeat.of(plan.wish().metal(), reference, UnitStyle.METRIC));
+    values.put("remarks", remarks);
     values.put("fineness", FinenessWord.of(plan.wish().metal(), plan.massChainG(), reference));
     return values;
   }

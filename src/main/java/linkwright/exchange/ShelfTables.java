@@ -48,6 +48,7 @@ public final class ShelfTables {
       row.put("sweeps_g", account.sweepsG());
       row.put("lost_g", account.lostG());
       row.put("missed_g", account.missedG());
+      row.put("in_no_lot_g", account.looseG());
       row.put("there_g", account.thereG());
       accounts.add(row);
     }

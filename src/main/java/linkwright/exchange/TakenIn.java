@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import linkwright.hands.Verdicts;
+import linkwright.job.Again;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.job.LotFact;
@@ -50,7 +51,8 @@ public record TakenIn(List<Fact> facts, List<Problem> problems) {
           "note",
           "lot",
           "size");
-  private static final List<String> TALLIES = List.of("piece", "stage", "what", "count", "reason");
+  private static final List<String> TALLIES =
+      List.of("piece", "stage", "what", "count", "reason", "back to", "from redo", "size");
   private static final List<String> STOCK =
       List.of("lot", "what", "metal", "wire", "length", "mass", "temper", "batch", "note");
 
@@ -58,6 +60,9 @@ public record TakenIn(List<Fact> facts, List<Problem> problems) {
   private static final List<String> PASSED = List.of("number", "when", "sample", "step", "left");
 
   private static final String FORMER = "former ";
+
+  /** Pieces that came through a stage; said where a tally says nothing else. */
+  static final String THROUGH = "through";
 
   /** Copies the lists. */
   public TakenIn {
@@ -127,6 +132,7 @@ public record TakenIn(List<Fact> facts, List<Problem> problems) {
   public static TakenIn tallies(String file, CsvTable table, JobState state, Handbook handbook) {
     Rows rows = new Rows(file, table, TALLIES, List.of("piece", "stage", "count"));
     Map<PieceKind, List<Stage>> stages = handbook.stages().of(state.course().routine());
+    Tallied tallied = new Tallied(state, handbook.stages());
     for (CsvTable.CsvRow row : table.rows()) {
       List<String> kinds = stages.keySet().stream().map(PieceKind::id).toList();
       Optional<PieceKind> kind = rows.word(row, "piece", kinds).map(PieceKind::new);
@@ -136,21 +142,46 @@ public record TakenIn(List<Fact> facts, List<Problem> problems) {
           kind.isEmpty() ? Optional.empty() : rows.word(row, "stage", known).map(Stage::new);
       String what =
           row.of("what").isEmpty()
-              ? "through"
-              : rows.word(row, "what", List.of("through", "redo", "scrap")).orElse("");
+              ? THROUGH
+              : rows.word(row, "what", List.of(THROUGH, "redo", "scrap")).orElse("");
+      Optional<Stage> back =
+          row.of("back to").isEmpty() || kind.isEmpty()
+              ? stage
+              : rows.word(row, "back to", known).map(Stage::new);
+      boolean again =
+          !row.of("from redo").isEmpty()
+              && rows.word(row, "from redo", List.of("yes", "no"))
+                  .filter("yes"::equals)
+                  .isPresent();
       Optional<Integer> count = rows.count(row);
-      if (kind.isPresent() && stage.isPresent() && count.isPresent()) {
-        rows.add(tally(kind.get(), stage.get(), what, count.get(), row.of("reason")));
+      if (!rows.isWrong(row) && stage.isPresent() && back.isPresent() && count.isPresent()) {
+        Tallied.TallyRow said = new Tallied.TallyRow(what, count.get(), again, row.of("size"));
+        Fact fact = tally(kind.orElseThrow(), stage.get(), back.get(), said, row.of("reason"));
+        tallied
+            .after(fact, kind.orElseThrow(), stage.get(), said)
+            .ifPresent(sentence -> rows.wrong(row, "count", () -> sentence));
+        rows.add(fact);
       }
     }
     return rows.taken();
   }
 
-  private static Fact tally(PieceKind kind, Stage stage, String what, int count, String reason) {
-    return switch (what) {
-      case "redo" -> new Fact.PiecesSentBack(kind, count, stage, stage, false, reason);
-      case "scrap" -> new Fact.PiecesScrapped(kind, count, stage, false, reason);
-      default -> new Fact.PiecesThrough(Map.of(kind, count), stage, false, StepId.NONE);
+  private static Fact tally(
+      PieceKind kind, Stage stage, Stage back, Tallied.TallyRow said, String reason) {
+    int count = said.count();
+    boolean again = said.fromRedo();
+    return switch (said.what()) {
+      case "redo" ->
+          new Fact.PiecesSentBack(
+              kind, count, stage, back, again, reason, Again.NOT_SAID, said.size());
+      case "scrap" -> new Fact.PiecesScrapped(kind, count, stage, again, reason, said.size());
+      default ->
+          new Fact.PiecesThrough(
+              Map.of(kind, count),
+              stage,
+              again,
+              StepId.NONE,
+              said.size().isEmpty() ? Map.of() : Map.of(said.size(), count));
     };
   }
 
@@ -257,6 +288,10 @@ public record TakenIn(List<Fact> facts, List<Problem> problems) {
         return;
       }
       problems.add(new Problem(file, row.line(), 0, column + ": " + sentence.get(), ""));
+    }
+
+    boolean isWrong(CsvTable.CsvRow row) {
+      return lines.get(row.line());
     }
 
     void missing(CsvTable.CsvRow row, String column, String example) {

@@ -9,8 +9,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import linkwright.files.yaml.Fields;
 import linkwright.files.yaml.ProblemList;
@@ -41,15 +43,18 @@ public final class Checking {
 
   private final Home home;
   private final BookCheck bookCheck;
+  private final Map<String, Function<DataFile, List<Problem>>> others;
   private final List<Problem> problems = new ArrayList<>();
   private final Set<ProblemList> checked = new LinkedHashSet<>();
   private final List<Fields> plans = new ArrayList<>();
   private final List<Path> books = new ArrayList<>();
   private Library library;
 
-  private Checking(Home home, BookCheck bookCheck) {
+  private Checking(
+      Home home, BookCheck bookCheck, Map<String, Function<DataFile, List<Problem>>> others) {
     this.home = home;
     this.bookCheck = bookCheck;
+    this.others = others;
     this.library = LibraryReading.NOTHING;
   }
 
@@ -60,9 +65,15 @@ public final class Checking {
    * @param paths files and folders to check, each file told by its keys; none means all that ships
    *     and all in the user's folder
    * @param bookCheck what tells the problems of a book
+   * @param others key → what tells the problems of a file that has it, such as her keys, which
+   *     only a room above this one can judge
    */
-  public static List<Problem> check(Home home, List<Path> paths, BookCheck bookCheck) {
-    Checking checking = new Checking(home, bookCheck);
+  public static List<Problem> check(
+      Home home,
+      List<Path> paths,
+      BookCheck bookCheck,
+      Map<String, Function<DataFile, List<Problem>>> others) {
+    Checking checking = new Checking(home, bookCheck, others);
     if (paths.isEmpty()) {
       checking.everything();
     } else {
@@ -91,11 +102,15 @@ public final class Checking {
   private void drawer() {
     Path drawer = home.drawer();
     if (Files.exists(drawer, LinkOption.NOFOLLOW_LINKS)) {
-      home.leadsOut(drawer)
-          .ifPresentOrElse(
-              why -> problems.add(new Problem(drawer.toString(), 0, 0, why, "")),
-              () -> check(List.of(drawer)));
+      here(drawer).ifPresent(book -> check(List.of(book)));
     }
+  }
+
+  /** A book that no link leads to out of her folder; one that does is told and not followed. */
+  private Optional<Path> here(Path book) {
+    Optional<String> why = home.leadsOut(book);
+    why.ifPresent(told -> problems.add(new Problem(book.toString(), 0, 0, told, "")));
+    return why.isPresent() ? Optional.empty() : Optional.of(book);
   }
 
   private void these(List<Path> paths) {
@@ -115,8 +130,8 @@ public final class Checking {
   }
 
   private void file(Path path, LibraryReading reading) {
-    if (isBook(path)) {
-      books.add(path);
+    if (home.keepsBook(path) || isBook(path)) {
+      here(path).ifPresent(books::add);
       return;
     }
     Optional<DataFile> file = Home.read(path, problems);
@@ -150,7 +165,14 @@ public final class Checking {
       problems.addAll(UserSettings.onThisMachine(file).problems());
     } else if (fields.names("left-out")) {
       problems.addAll(HandsFile.of(file).problems());
-    } else if (!fields.names("keys") && !fields.names("forms")) {
+    } else if (others.keySet().stream().anyMatch(fields::names)) {
+      others.forEach(
+          (key, check) -> {
+            if (fields.names(key)) {
+              problems.addAll(check.apply(file));
+            }
+          });
+    } else if (!fields.names("forms")) {
       fields.unknown(DataKind.allKeys());
     }
   }

@@ -84,6 +84,16 @@ public record Home(Path folder) {
     return books(students(), problems);
   }
 
+  /** Whether a file lies where only books do, or is the drawer's. */
+  boolean keepsBook(Path path) {
+    Path file = path.toAbsolutePath().normalize();
+    boolean inFolder =
+        Stream.of(jobs(), students())
+            .anyMatch(in -> in.toAbsolutePath().normalize().equals(file.getParent()));
+    return (inFolder && file.toString().endsWith(".yaml"))
+        || file.equals(drawer().toAbsolutePath().normalize());
+  }
+
   private List<Path> books(Path in, List<Problem> problems) {
     List<Path> books = new ArrayList<>();
     for (Path path : yamlIn(in, 1, problems)) {

@@ -49,7 +49,8 @@ public record KeysFile(Map<String, List<String>> keys, List<Problem> problems) {
         .orElseGet(() -> new KeysFile(Map.of(), trouble));
   }
 
-  static KeysFile of(DataFile file, Collection<String> acts, Predicate<String> isKey) {
+  /** Reads a file of keys wherever it lies. */
+  public static KeysFile of(DataFile file, Collection<String> acts, Predicate<String> isKey) {
     ProblemList problems = new ProblemList(file.name());
     Map<String, List<String>> keys = new LinkedHashMap<>();
     Fields.ofFile(file.bytes(), "the keys", problems)

@@ -66,7 +66,7 @@ final class LibraryReading {
   /** The same with the maker's own bench. */
   Library library(BenchFile bench) {
     for (Shelf.Kept<Caution> kept : shelves.cautions().all()) {
-      CautionChecks.check(kept.value()).forEach(finding -> RoutineYaml.tell(kept.from(), finding));
+      RoutineYaml.tell(kept.from(), CautionChecks.check(kept.value()));
     }
     List<Caution> cautions = shelves.cautions().values();
     Map<String, Set<String>> formers = new HashMap<>();
@@ -85,8 +85,8 @@ final class LibraryReading {
             shelves.pictures().values(),
             shelves.tools().values());
     for (Shelf.Kept<Routine> kept : shelves.routines().all()) {
-      RoutineChecks.check(kept.value(), cautions, formers, reference)
-          .forEach(finding -> RoutineYaml.tell(kept.from(), finding));
+      RoutineYaml.tell(
+          kept.from(), RoutineChecks.check(kept.value(), cautions, formers, reference));
     }
     List<Problem> problems = new ArrayList<>(strays);
     files.forEach(file -> problems.addAll(file.all()));

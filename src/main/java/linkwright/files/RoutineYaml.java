@@ -35,6 +35,9 @@ import linkwright.routine.WaitId;
 final class RoutineYaml {
   private static final Span NO_TIME = new Span(1);
 
+  /** Many times the longest that ships; the checks hold each step against the others. */
+  private static final int MOST_STEPS = 500;
+
   private RoutineYaml() {}
 
   static void read(Fields file, Shelves shelves) {
@@ -67,7 +70,14 @@ final class RoutineYaml {
     List<Step> steps = new ArrayList<>();
     RoutineDetail detail = DetailYaml.ofRoutine(from);
     from.require("steps", "Write steps: and under it the steps, each after a hyphen.");
-    from.groups("steps", "a step").forEach(one -> step(one).ifPresent(steps::add));
+    List<Fields> all = from.groups("steps", "a step");
+    if (all.size() > MOST_STEPS) {
+      from.wrong(
+          "steps",
+          "A routine of " + all.size() + " steps is not read: nobody could follow it.",
+          MOST_STEPS + " at most; part it into several routines.");
+    }
+    all.stream().limit(MOST_STEPS).forEach(one -> step(one).ifPresent(steps::add));
     return from.sound()
         ? Optional.of(
             new Routine(
@@ -171,14 +181,21 @@ final class RoutineYaml {
         : Optional.empty();
   }
 
-  /** Tells what a check found at the place in the file that it is about. */
-  static void tell(Fields file, Finding finding) {
-    for (Fields step : file.groupsAgain("steps")) {
-      if (!finding.step().isEmpty() && step.saysPlainly("step", finding.step().word())) {
-        step.wrong(finding.key(), finding.wrong(), finding.expected());
-        return;
-      }
+  /** Tells what checks found, each at the place in the file that it is about. */
+  static void tell(Fields file, List<Finding> findings) {
+    if (findings.isEmpty()) {
+      return;
     }
-    file.wrong(finding.key(), finding.wrong(), finding.expected());
+    List<Fields> steps = file.groupsAgain("steps");
+    for (Finding finding : findings) {
+      // What only adds to a number needs no place.
+      boolean placed = !finding.step().isEmpty() && !file.problems().full();
+      (placed ? steps : List.<Fields>of())
+          .stream()
+              .filter(step -> step.saysPlainly("step", finding.step().word()))
+              .findFirst()
+              .orElse(file)
+              .wrong(finding.key(), finding.wrong(), finding.expected());
+    }
   }
 }

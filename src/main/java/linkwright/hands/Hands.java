@@ -26,7 +26,8 @@ import linkwright.routine.PieceKind;
  */
 public final class Hands {
   /** Nobody has worked here yet. */
-  public static final Hands NONE = new Hands(List.of(), Set.of(), "", "", "", shared());
+  public static final Hands NONE =
+      new Hands(List.of(), Set.of(), "", "", "", Instant.MAX, shared());
 
   /** Older jobs of the metal than these are forgotten. */
   private static final int SAME_METAL = 8;
@@ -53,6 +54,7 @@ public final class Hands {
       String own,
       String person,
       String batch,
+      Instant until,
       Map<List<String>, Maker> priors) {
     this.priors = priors;
     this.jobs = jobs.stream().sorted(Comparator.comparing(TaughtJob::last)).toList();
@@ -61,6 +63,7 @@ public final class Hands {
     this.counting =
         this.jobs.stream()
             .filter(job -> !job.slug().equals(own) && !this.leftOut.contains(job.slug()))
+            .filter(job -> job.last().isBefore(until))
             .filter(
                 job -> person.isEmpty() || job.person().isEmpty() || job.person().equals(person))
             .toList();
@@ -72,7 +75,7 @@ public final class Hands {
    * @param leftOut names of books that are not to count
    */
   public static Hands of(List<TaughtJob> jobs, Set<String> leftOut) {
-    return new Hands(jobs, leftOut, "", "", "", shared());
+    return new Hands(jobs, leftOut, "", "", "", Instant.MAX, shared());
   }
 
   private static Map<List<String>, Maker> shared() {
@@ -86,8 +89,7 @@ public final class Hands {
    *     while it is open
    */
   public Hands forJob(String slug, String whose, String wire, Instant until) {
-    List<TaughtJob> before = jobs.stream().filter(job -> job.last().isBefore(until)).toList();
-    return new Hands(before, leftOut, slug, whose, wire, priors);
+    return new Hands(jobs, leftOut, slug, whose, wire, until, priors);
   }
 
   /** All jobs, the oldest first, those left out too. */

@@ -224,6 +224,9 @@ public record TaughtJob(
   /** All that it says in a few words: how many pieces, in which metal. */
   public String says() {
     int made = pieces.map(job -> job.pieces().size()).orElse(0);
+    if (made == 0 && stages.isEmpty() && paces.isEmpty()) {
+      return "nothing yet";
+    }
     return (metal.isEmpty() ? "no chain" : metal)
         + (batch.isEmpty() ? "" : ", batch " + batch)
         + (made == 0 ? "" : ", " + made + (made == 1 ? " test piece" : " test pieces"))

@@ -23,7 +23,7 @@ public record LinkSizes(Map<String, Pile> piles) {
   static final LinkSizes NONE = new LinkSizes(Map.of());
 
   /** How many of a kind of piece are of each size, by what was said; the rest is of none. */
-  static Map<String, Integer> of(PieceKind piece, int count, Map<String, Integer> sizes) {
+  public static Map<String, Integer> of(PieceKind piece, int count, Map<String, Integer> sizes) {
     Map<String, Integer> all = new LinkedHashMap<>();
     int rest = count;
     for (Map.Entry<String, Integer> size : sizes.entrySet()) {

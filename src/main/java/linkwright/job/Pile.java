@@ -14,6 +14,7 @@ import linkwright.routine.Stage;
  * @param through stage → pieces that ever came through, redone ones each time
  * @param redoReasons reason → how often a piece was sent back for it
  * @param scrapReasons reason → pieces scrapped for it
+ * @param lost stage → pieces scrapped when they were at it
  * @param again stage → when the pieces of its redo pile are to be done again, where that was said
  */
 public record Pile(
@@ -23,11 +24,12 @@ public record Pile(
     Map<Stage, Integer> through,
     Map<String, Integer> redoReasons,
     Map<String, Integer> scrapReasons,
+    Map<Stage, Integer> lost,
     Map<Stage, Again> again) {
 
   static Pile empty(List<Stage> stages) {
     return new Pile(
-        List.copyOf(stages), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
+        List.copyOf(stages), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
   }
 
   /** Pieces that wait for a stage, the redo pile not among them; for the first stage none wait. */
@@ -53,7 +55,8 @@ public record Pile(
     }
     Map<Stage, Again> said = new LinkedHashMap<>(again);
     said.put(stage, when);
-    return new Pile(stages, standing, redo, through, redoReasons, scrapReasons, Map.copyOf(said));
+    return new Pile(
+        stages, standing, redo, through, redoReasons, scrapReasons, lost, Map.copyOf(said));
   }
 
   /** Pieces that stand at a stage or beyond it, and are in no redo pile. */
@@ -98,6 +101,16 @@ public record Pile(
   /** Pieces at the last stage. */
   public int finished() {
     return stages.isEmpty() ? 0 : standing.getOrDefault(stages.get(stages.size() - 1), 0);
+  }
+
+  /** Pieces alive that came through a stage, those that are to be done again later on too. */
+  public int cameThrough(Stage stage) {
+    int at = stages.indexOf(stage);
+    return atOrPast(stage)
+        + redo.entrySet().stream()
+            .filter(pieces -> at >= 0 && stages.indexOf(pieces.getKey()) > at)
+            .mapToInt(Map.Entry::getValue)
+            .sum();
   }
 
   /** Whether that stage is the one where pieces begin. */
@@ -162,6 +175,7 @@ public record Pile(
         through,
         plus(redoReasons, reason, going),
         scrapReasons,
+        lost,
         left.again);
   }
 
@@ -175,6 +189,7 @@ public record Pile(
         through,
         redoReasons,
         plus(scrapReasons, reason, going),
+        plus(lost, stage, going),
         left.again);
   }
 
@@ -200,7 +215,8 @@ public record Pile(
       left.keySet().retainAll(newRedo.keySet());
       left = Map.copyOf(left);
     }
-    return new Pile(stages, newStanding, newRedo, newThrough, redoReasons, scrapReasons, left);
+    return new Pile(
+        stages, newStanding, newRedo, newThrough, redoReasons, scrapReasons, lost, left);
   }
 
   /** Both piles together. */
@@ -214,6 +230,7 @@ public record Pile(
         sum(through, other.through),
         sum(redoReasons, other.redoReasons),
         sum(scrapReasons, other.scrapReasons),
+        sum(lost, other.lost),
         Map.copyOf(said));
   }
 

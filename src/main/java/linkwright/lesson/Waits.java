@@ -70,7 +70,8 @@ final class Waits {
         "from when does it run, and what has to be so before anybody goes?",
         List.of(from(minutes, "last"), from(minutes, "first")),
         List.of(
-            new Half("block and floor are cold", "block and floor are cold to the back of the hand"),
+            new Half(
+                "block and floor are cold", "block and floor are cold to the back of the hand"),
             new Half("nothing more than that", "nothing more than that, as its clock has run out")),
         minutes
             + " min at least since the last flame are over, and block and floor are cold to the back"

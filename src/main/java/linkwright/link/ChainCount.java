@@ -56,7 +56,7 @@ public record ChainCount(
     }
     double ringMm = ringed ? ringInsideMm : 0;
     double oneMm = linkInsideMm + joining.rings(1) * ringMm + claspMm;
-    if (wishedMm < linkInsideMm + claspMm) {
+    if (wishedMm < linkInsideMm + claspMm - Repeat.AS_WRITTEN_MM) {
       return Read.bad(
           "A finished length of "
               + Sizes.mm(wishedMm)

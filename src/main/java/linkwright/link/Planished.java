@@ -8,6 +8,8 @@ package linkwright.link;
  *
  * @param thicknessMm what it was planished to, in millimetres
  * @param wireWidthMm how wide the wire becomes, in millimetres
+ * @param roundEdgesWidthMm how wide it becomes where its edges stay half round, t + π(d² −
+ *     t²)/(4t), in millimetres
  * @param lengthMm the extent along the pull, in millimetres
  * @param widthMm the extent across the pull, in millimetres
  * @param insideLengthMm what the link adds to the chain, in millimetres
@@ -15,6 +17,7 @@ package linkwright.link;
 public record Planished(
     double thicknessMm,
     double wireWidthMm,
+    double roundEdgesWidthMm,
     double lengthMm,
     double widthMm,
     double insideLengthMm) {
@@ -34,6 +37,7 @@ public record Planished(
     return new Planished(
         thicknessMm,
         wide,
+        thicknessMm + Math.PI * (wireMm * wireMm - thicknessMm * thicknessMm) / (4 * thicknessMm),
         link.lengthMm() + spread,
         link.widthMm() + spread,
         link.insideLengthMm() - spread);

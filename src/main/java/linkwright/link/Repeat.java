@@ -22,6 +22,9 @@ public record Repeat(List<RepeatPart> parts) {
       java.util.regex.Pattern.compile("(\\d{1,4})\\s+([\\p{L}][\\p{L}\\d -]*)");
   private static final double MOST = 1e6;
 
+  /** A length is typed, and told, rounded: shorter by no more than that is as long. */
+  static final double AS_WRITTEN_MM = 0.01;
+
   public Repeat {
     parts = List.copyOf(parts);
   }
@@ -134,7 +137,7 @@ public record Repeat(List<RepeatPart> parts) {
     if (fault.isPresent()) {
       return Read.bad(fault.get());
     }
-    if (wishedMm < unitMm + claspMm) {
+    if (wishedMm < unitMm + claspMm - AS_WRITTEN_MM) {
       return Read.bad(
           "A finished length of "
               + Sizes.mm(wishedMm)

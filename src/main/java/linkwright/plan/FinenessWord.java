@@ -46,14 +46,16 @@ public final class FinenessWord {
    * near the limit to say, or that it is not needed; empty where no rule is known.
    */
   public static Optional<String> inShort(Metal metal, double massG, Reference reference) {
-    List<FinenessRule> rules =
+    List<FinenessRule> all =
         reference.finenessRules().stream()
             .filter(rule -> rule.family() == metal.family() && rule.compulsory())
             .toList();
-    if (rules.isEmpty() || metal.finenessPermille().isEmpty()) {
+    if (all.isEmpty() || metal.finenessPermille().isEmpty()) {
       return Optional.empty();
     }
     int fineness = metal.finenessPermille().getAsInt();
+    List<FinenessRule> rules =
+        all.stream().filter(rule -> rule.markedAs(fineness).isPresent()).toList();
     List<String> needed =
         countries(
             rules,
@@ -62,6 +64,10 @@ public final class FinenessWord {
     List<String> words = new ArrayList<>();
     if (!needed.isEmpty()) {
       words.add("needed: " + String.join(", ", needed));
+    }
+    List<String> below = countries(all, rule -> rule.markedAs(fineness).isEmpty());
+    if (!below.isEmpty()) {
+      words.add("too low to be sold as " + metal.family().word() + ": " + String.join(", ", below));
     }
     if (!near.isEmpty()) {
       words.add("near the limit: " + String.join(", ", near));
@@ -142,6 +148,6 @@ public final class FinenessWord {
         + least
         + (fine.isEmpty()
             ? "."
-            : ": by these figures " + fine + " will do; the maker's sheet decides.");
+            : " for the mark: " + fine + " are, by these figures; the maker's sheet decides.");
   }
 }

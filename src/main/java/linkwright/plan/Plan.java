@@ -168,6 +168,13 @@ public record Plan(
     return 2 * wish.wireMm();
   }
 
+  /** Whether the wires of two neighbors pass the ring between them, or the link where none is. */
+  public boolean wiresPass() {
+    return wish.ring().isPresent()
+        ? wish.ring().get().insideMm() >= leastRingInsideMm() - 1e-9
+        : sizes.stream().allMatch(size -> size.link().insideMm() >= leastRingInsideMm() - 1e-9);
+  }
+
   /** The link's blank, mm. */
   public double linkBlankMm() {
     return link().blankMm();

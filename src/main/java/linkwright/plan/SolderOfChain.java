@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import linkwright.link.Joint;
 import linkwright.link.Pattern;
+import linkwright.reference.Family;
 import linkwright.reference.Metal;
 import linkwright.reference.Reference;
 import linkwright.reference.Solder;
@@ -50,9 +51,16 @@ record SolderOfChain(int joints, double fillsG, double placedG, List<SolderPiece
         : all.with(rings, wish, wish.ringWireNow().roundOfAreaMm(), JointKind.BUTT);
   }
 
-  /** The hard grade goes first; where no solder of the metal's family is known, hard silver. */
+  /**
+   * The hard grade goes first; where no solder of the metal's family is known, hard silver. Of gold
+   * less fine than any solder known, whose solder is as fine as it is itself and is not known, the
+   * metal's own density: 750 solder weighs within 6 % of 750 gold (common practice, no source).
+   */
   static double densityGCm3(Metal metal, Reference reference) {
     List<Solder> family = reference.soldersFor(metal.family());
+    if (asFineAsItself(metal, family)) {
+      return metal.densityGCm3().value();
+    }
     return family.stream()
         .filter(solder -> solder.id().startsWith("hard-"))
         .findFirst()
@@ -60,6 +68,16 @@ record SolderOfChain(int joints, double fillsG, double placedG, List<SolderPiece
         .or(() -> reference.solder("hard-silver").found())
         .map(Solder::densityGCm3)
         .orElse(metal.densityGCm3().value());
+  }
+
+  private static boolean asFineAsItself(Metal metal, List<Solder> family) {
+    return metal.family() == Family.GOLD
+        && metal.finenessPermille().isPresent()
+        && family.stream()
+                .flatMapToInt(solder -> solder.finenessPermille().stream())
+                .min()
+                .orElse(0)
+            > metal.finenessPermille().getAsInt();
   }
 
   private SolderOfChain with(int more, ChainWish wish, double wireMm, JointKind kind) {

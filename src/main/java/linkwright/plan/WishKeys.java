@@ -1,6 +1,7 @@
 package linkwright.plan;
 
 import java.util.List;
+import java.util.Map;
 
 /**
  * The keys of a wish, as they stand in a plan file ({@code link: {blank: …}} is {@code link.blank})
@@ -62,5 +63,24 @@ public final class WishKeys {
           RING_STOCK,
           CONFIDENCE);
 
+  private static final Map<String, String> LABELS =
+      Map.ofEntries(
+          Map.entry(WIRE, "thickness"),
+          Map.entry(LINK_BLANK, "blank"),
+          Map.entry(LINK_FORMERS, "formers"),
+          Map.entry(LINK_INSIDE, "link inside"),
+          Map.entry(LINK_REPEAT, "repeat"),
+          Map.entry(RING_WIRE, "ring thickness"),
+          Map.entry(RING_OVAL, "oval inside"),
+          Map.entry(RING_ENDS, "rings at ends"),
+          Map.entry(STOCK, "wire on hand"),
+          Map.entry(RING_STOCK, "wire for rings"),
+          Map.entry(CONFIDENCE, "chance"));
+
   private WishKeys() {}
+
+  /** What a maker calls it, in the plan's form and wherever a plan is told. */
+  public static String label(String key) {
+    return LABELS.getOrDefault(key, key.replaceAll("[.-]", " "));
+  }
 }

@@ -32,10 +32,13 @@ final class WrittenGauge {
 
   private static Optional<Read<Double>> of(
       String typed, String name, String digits, boolean aught) {
-    double number = Double.parseDouble(digits.replace(',', '.'));
+    // Older tables write 2/0 as 00, 7/0 as 0000000.
+    boolean noughts = !aught && digits.matches("0+");
+    boolean nought = aught || noughts;
+    double number = noughts ? digits.length() : Double.parseDouble(digits.replace(',', '.'));
     return switch (name.replaceAll("[ .]", "")) {
-      case "awg", "b&s", "b+s", "bands" -> Optional.of(awg(typed, number, aught));
-      case "swg" -> Optional.of(swg(typed, number, aught));
+      case "awg", "b&s", "b+s", "bands" -> Optional.of(awg(typed, number, nought));
+      case "swg" -> Optional.of(swg(typed, number, nought));
       case "ga", "gauge", "gauges" -> Optional.of(whichGauge(digits));
       default -> misspelt(name, digits);
     };

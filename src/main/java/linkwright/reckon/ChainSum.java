@@ -78,7 +78,7 @@ final class ChainSum implements Working {
             "length",
             ChainCount.of(
                 link.orElseThrow(), ring.orElse(0.0), length.orElseThrow(), clasp, joining));
-    count.ifPresent(found -> told(outcome, answers.units(), found, length.get(), wire));
+    count.ifPresent(found -> told(outcome, answers.units(), found, length.get(), ring, wire));
   }
 
   private static double clasp(Answers answers) {
@@ -113,6 +113,7 @@ final class ChainSum implements Working {
       UnitStyle units,
       ChainCount count,
       double wishedMm,
+      Optional<Double> ringMm,
       Optional<Double> wireMm) {
     OptionalDouble exact = count.exactRingInsideMm();
     boolean jams =
@@ -136,6 +137,17 @@ final class ChainSum implements Working {
             + apart(units, count.lengthMm() - wishedMm)
             + ".");
     besides(outcome, units, count.oneFewerMm(), count.oneMoreMm(), "link");
+    if (ringMm.isPresent()
+        && wireMm.isPresent()
+        && count.rings() > 0
+        && !Rings.passesTwo(ringMm.get(), ringMm.get(), wireMm.get())) {
+      outcome.warn(
+          "Two wires of "
+              + units.wire(wireMm.get())
+              + " do not pass a ring of "
+              + units.length(ringMm.get())
+              + " inside.");
+    }
     if (exact.isPresent()) {
       String ring =
           "A ring of " + units.length(exact.getAsDouble()) + " inside would make it exact";

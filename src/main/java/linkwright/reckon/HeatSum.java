@@ -2,6 +2,7 @@ package linkwright.reckon;
 
 import java.util.List;
 import java.util.Optional;
+import linkwright.plan.SolderHeat;
 import linkwright.quantity.Degrees;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Family;
@@ -53,6 +54,10 @@ final class HeatSum implements Working {
                 + of.quench(),
             units));
     solder.ifPresent(known -> bears(outcome, units, "annealing", of.annealC().to(), known));
+    solder
+        .filter(known -> known.family() == of.family())
+        .flatMap(known -> SolderHeat.of(of, known, units))
+        .ifPresent(outcome::warn);
     if (of.family() == Family.SILVER && of.finenessPermille().orElse(0) < 999) {
       outcome.put("solution_from_c", SOLUTION_FROM_C);
       outcome.put("solution_to_c", SOLUTION_TO_C);

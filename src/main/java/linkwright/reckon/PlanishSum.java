@@ -66,9 +66,13 @@ final class PlanishSum implements Working {
     outcome.line(
         "Planished to "
             + units.length(flat.thicknessMm())
-            + " the wire is "
+            + " the wire is about "
             + units.length(flat.wireWidthMm())
-            + " wide.");
+            + " wide with square edges"
+            + (flat.roundEdgesWidthMm() > flat.wireWidthMm()
+                ? ", up to " + units.length(flat.roundEdgesWidthMm()) + " with its edges left round"
+                : "")
+            + ".");
     outcome.line(
         "The link becomes "
             + units.length(flat.lengthMm())

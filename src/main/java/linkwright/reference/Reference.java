@@ -118,12 +118,19 @@ public record Reference(
     String hint =
         nearest
             .map(name -> " Did you mean " + name + "?")
-            .orElseGet(() -> known.isEmpty() ? "" : " Known: " + ids(all, names) + ".");
+            .orElseGet(() -> known.isEmpty() ? "" : " Known: " + shown(all, names) + ".");
     return Read.bad("“" + wanted.strip() + "” is not a known " + kind + "." + hint);
   }
 
-  private static <T> String ids(List<T> all, Function<T, List<String>> names) {
-    return String.join(", ", all.stream().map(one -> names.apply(one).get(0)).toList());
+  /** What one may choose from, each by its name; the id, which may be typed too, after it. */
+  private static <T> String shown(List<T> all, Function<T, List<String>> names) {
+    return String.join("; ", all.stream().map(one -> shown(names.apply(one))).toList());
+  }
+
+  private static String shown(List<String> names) {
+    String id = names.get(0);
+    String name = names.get(1);
+    return plain(name).equals(plain(id)) ? name : name + " (" + id + ")";
   }
 
   private static List<String> names(String id, String name, List<String> alsoCalled) {

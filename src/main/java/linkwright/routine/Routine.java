@@ -46,21 +46,13 @@ public record Routine(
 
   /** The same routine with those of its steps only. */
   public Routine with(Predicate<Step> walked) {
-    return steps.stream().allMatch(walked)
-        ? this
-        : new Routine(
-            id,
-            title,
-            says,
-            makes,
-            plan,
-            patterns,
-            ends,
-            usualLoss,
-            usualRedo,
-            pieces,
-            steps.stream().filter(walked).toList(),
-            detail);
+    return steps.stream().allMatch(walked) ? this : with(steps.stream().filter(walked).toList());
+  }
+
+  /** The same routine with other steps. */
+  public Routine with(List<Step> others) {
+    return new Routine(
+        id, title, says, makes, plan, patterns, ends, usualLoss, usualRedo, pieces, others, detail);
   }
 
   /** The stages of a kind of piece, in order; empty for a kind that this routine does not make. */

@@ -60,4 +60,26 @@ public record Step(
     cautions = List.copyOf(cautions);
     wrong = List.copyOf(wrong);
   }
+
+  /** The same with other waits. */
+  public Step with(List<Wait> others) {
+    return new Step(
+        id,
+        title,
+        part,
+        stage,
+        counts,
+        does,
+        rinses,
+        doText,
+        lookFor,
+        why,
+        mind,
+        usualSeconds,
+        others,
+        measure,
+        cautions,
+        wrong,
+        detail);
+  }
 }

@@ -78,6 +78,7 @@ public enum TradeWords {
     pairs.put("colouring", "coloring");
     pairs.put("sulphur", "sulfur");
     pairs.put("sulphide", "sulfide");
+    pairs.put("trousers", "pants");
     pairs.put("jewellery", "jewelry");
     pairs.put("labelled", "labeled");
     pairs.put("oxidises", "oxidizes");

@@ -12,6 +12,7 @@ import static linkwright.schema.KeyGroup.word;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import linkwright.coach.form.Field;
 import linkwright.coach.form.Measure;
 import linkwright.coach.keys.Act;
 import linkwright.coach.plan.PlanHelp;
@@ -47,7 +48,8 @@ final class OwnFileSchemas {
 
   private static Map<String, Object> planned(String key) {
     PlanHelp.FieldHelp entry = PlanHelp.of(key);
-    String says = entry.help() + " " + Measure.inUnits(entry.hint(), UnitStyle.METRIC);
+    String says =
+        entry.help() + " " + Field.hintTold(Measure.inUnits(entry.hint(), UnitStyle.METRIC));
     if (key.equals(WishKeys.LINK_FORMERS)) {
       Map<String, Object> formers = named(text());
       formers.put("description", says);

@@ -8,6 +8,7 @@ import linkwright.coach.Pages;
 import linkwright.coach.content.Page;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Spot;
 import linkwright.terminal.Display;
 import linkwright.terminal.Input;
@@ -23,6 +24,9 @@ public final class BenchLoop {
   private static final long SECOND = 1000;
 
   private static final long IDLE = 30_000;
+
+  /** Whoever only looks may write as soon as the other program has gone. */
+  private static final long LOOKING = 3000;
 
   /** A flood of keys is shown going by so often. */
   private static final long UNSHOWN_NANOS = 100_000_000;
@@ -50,6 +54,9 @@ public final class BenchLoop {
     SteadyClock steady = SteadyClock.from(begin.steady());
     Model model = begin;
     Grid shown = show(display, model);
+    // What was typed at a blank screen was typed at nothing.
+    Instant first = steady.instant();
+    Instant shownAt = first;
     outward.tell(Pages.of(model));
     Optional<Input> next = Optional.empty();
     while (!performer.left()) {
@@ -58,10 +65,13 @@ public final class BenchLoop {
       boolean idle = input.isEmpty();
       long drawBy = System.nanoTime() + UNSHOWN_NANOS;
       boolean lost = false;
+      Optional<Instant> since = Optional.of(shownAt);
       do {
-        Message.Ticked now = new Message.Ticked(clock.instant(), steady.instant());
+        Message.Ticked now = new Message.Ticked(clock.instant(), steady.instant(), since);
         Instant came = steady.at(display.cameAtNanos());
-        model = take(model, input, shown, performer, now, came);
+        Optional<Input> heard = input.filter(any -> !(isTyped(any) && came.isBefore(first)));
+        model = take(model, heard, shown, performer, now, came);
+        since = Optional.empty();
         lost |= input.filter(Input.Resized.class::isInstance).isPresent();
         next = input.isPresent() && !performer.left() ? display.poll(0) : Optional.empty();
         input = next;
@@ -72,9 +82,16 @@ public final class BenchLoop {
       if (lost || !drawn.equals(shown)) {
         display.show(drawn);
         shown = drawn;
+        shownAt = steady.instant();
         outward.tell(page);
       }
     }
+  }
+
+  private static boolean isTyped(Input input) {
+    return input instanceof Input.Pressed
+        || input instanceof Input.Pasted
+        || input instanceof Input.Clicked;
   }
 
   /** A click means what stands where it went: nothing may be waiting to be drawn. */
@@ -113,9 +130,10 @@ public final class BenchLoop {
   }
 
   private static long untilNextSecond(Model model, InstantSource clock) {
-    return !model.waits().isEmpty() || model.held().moves()
-        ? SECOND - clock.millis() % SECOND
-        : IDLE;
+    if (!model.waits().isEmpty() || model.held().moves()) {
+      return SECOND - clock.millis() % SECOND;
+    }
+    return model.job().filter(OpenJob::lookOnly).isPresent() ? LOOKING : IDLE;
   }
 
   /** The message for an input; a click beside every marked place is none. */

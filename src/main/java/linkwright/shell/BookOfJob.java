@@ -11,6 +11,7 @@ import linkwright.job.JobState;
 import linkwright.quantity.Nearest;
 import linkwright.quantity.Read;
 import linkwright.standing.Handbook;
+import linkwright.text.Slug;
 
 /**
  * A job that is named, read to look at.
@@ -21,27 +22,52 @@ import linkwright.standing.Handbook;
  * @param handbook the handbook as this job sees it
  */
 public record BookOfJob(Path path, List<Entry> entries, JobState state, Handbook handbook) {
+  private static final String ENDING = ".yaml";
+
   /** The question whether a job with nearly that name is meant; empty where there is none. */
   public static String near(String job, Home home) {
-    List<String> slugs =
-        home.books().stream()
-            .map(book -> book.getFileName().toString().replaceFirst("\\.yaml$", ""))
-            .toList();
+    List<String> slugs = home.books().stream().map(BookOfJob::slug).toList();
     return Nearest.of(job, slugs).map(near -> " Did you mean " + near + "?").orElse("");
+  }
+
+  /**
+   * The book of a job by its file's name or by the name she gave it, whether it is there or not.
+   */
+  public static Path path(String job, Home home) {
+    Path book = home.jobs().resolve(job + ENDING);
+    return Files.isRegularFile(book)
+        ? book
+        : home.jobs().resolve(Slug.of(job, taken -> false) + ENDING);
   }
 
   /** The job of that name; a sentence where there is none, with the nearest that there is. */
   public static Read<BookOfJob> named(String job, Home home, Handbook handbook) {
-    Path path = home.jobs().resolve(job + ".yaml");
+    Path path = path(job, home);
     if (!Files.isRegularFile(path)) {
       return Read.bad("There is no job \"" + job + "\" in the tray." + near(job, home));
     }
-    return BookFile.look(path)
+    return entries(path, home)
         .map(
-            book -> {
-              List<Entry> entries = EntryLines.entries(book.lines());
-              Handbook own = handbook.forJob(job, entries);
+            entries -> {
+              Handbook own = handbook.forJob(slug(path), entries);
               return new BookOfJob(path, entries, JobState.replay(entries, own.stages()), own);
             });
+  }
+
+  private static String slug(Path book) {
+    return book.getFileName().toString().replaceFirst("\\.yaml$", "");
+  }
+
+  /** The name of its book. */
+  public String slug() {
+    return slug(path);
+  }
+
+  /** The entries of a book in the tray, or why it is not read: a link out of it is not followed. */
+  public static Read<List<Entry>> entries(Path book, Home home) {
+    return home.leadsOut(book)
+        .map(Read::<BookFile>bad)
+        .orElseGet(() -> BookFile.look(book))
+        .map(read -> EntryLines.entries(read.lines()));
   }
 }

@@ -58,7 +58,8 @@ final class Books {
     if (open.get().whyReadOnly().isPresent()) {
       return takenOver(facts, handbook);
     }
-    Read<List<Entry>> kept = append(open.get(), facts);
+    Read<List<Entry>> kept =
+        facts.isEmpty() ? Read.good(List.of()) : append(open.get(), facts);
     return kept.problem()
         .<Message>map(why -> new Message.NotKept(why))
         .orElseGet(() -> new Message.Kept(kept.orThrow()));
@@ -119,6 +120,17 @@ final class Books {
     }
     open = Optional.of(book);
     return book.lines().equals(looked.lines()) ? keep(facts, handbook) : opened(book, handbook);
+  }
+
+  /**
+   * A book that was looked at is written here once the other program has gone: what that entered
+   * is shown, or nothing new. Empty while it is at work, and for a book that is written here.
+   */
+  Optional<Message> letGo(Handbook handbook) {
+    return open.filter(BookFile::isLetGo).isEmpty()
+        ? Optional.empty()
+        : Optional.of(takenOver(List.of(), handbook))
+            .filter(answer -> !(answer instanceof Message.NotKept));
   }
 
   Message begin(String name, List<Fact> facts, Handbook handbook) {

@@ -14,6 +14,7 @@ import linkwright.coach.kernel.EffectCases;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.Writing;
 import linkwright.files.DraftStore;
 import linkwright.files.Home;
 import linkwright.job.Fact;
@@ -105,7 +106,13 @@ public final class Performer {
 
   /** The model after a little of what was left for later. */
   Model goOn(Model model) {
-    return books.trayGoesOn(model.handbook()).map(message -> take(model, message)).orElse(model);
+    // Not under what is being typed or waits to be written.
+    boolean quiet = model.writing() instanceof Writing.Nothing && model.held().form().isEmpty();
+    return books
+        .trayGoesOn(model.handbook())
+        .or(() -> quiet ? books.letGo(model.handbook()) : Optional.empty())
+        .map(message -> take(model, message))
+        .orElse(model);
   }
 
   /** Whether the program is to end. */

@@ -1,8 +1,14 @@
 package linkwright.shell;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import linkwright.coach.content.ActMention;
@@ -13,10 +19,26 @@ import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Question;
 import linkwright.coach.content.WaitShown;
+import linkwright.quantity.Count;
 
 /** What is new on a page since the one before, as sentences to be said aloud. */
 final class Utterances {
-  private static final String ONE_MINUTE = "1:00";
+  /** Seconds left of a wait at which it is told how long it still takes. */
+  private static final Map<Integer, String> SET_POINTS =
+      Map.of(600, "ten minutes", 300, "five minutes", 60, "one minute");
+
+  private static final Pattern CLOCK = Pattern.compile("(\\d{1,4}):([0-5]\\d)");
+
+  private static final Set<Prose.Kind> OF_A_CARD =
+      EnumSet.of(
+          Prose.Kind.CAUTION_TITLE,
+          Prose.Kind.SAYS,
+          Prose.Kind.DO,
+          Prose.Kind.DO_NOT,
+          Prose.Kind.IF_SO,
+          Prose.Kind.WEAR,
+          Prose.Kind.SIGNS,
+          Prose.Kind.MAIN);
 
   private Utterances() {}
 
@@ -36,7 +58,9 @@ final class Utterances {
     }
     Optional<Figure> figure = figure(now);
     boolean sameStep = head(before).equals(head(now));
-    if (figure.isPresent() && sameStep && !figure.equals(figure(before))) {
+    if (figure.filter(each -> !runs(each)).isPresent()
+        && sameStep
+        && !figure.equals(figure(before))) {
       String number = figure.get().number().replace("/", " of ");
       said.add(new Utterance(Utterance.Kind.COUNT, number + " " + plain(figure.get().word())));
     }
@@ -45,6 +69,10 @@ final class Utterances {
       said.add(new Utterance(Utterance.Kind.STEP, asks));
     }
     if (!head(now).isEmpty() && !sameStep) {
+      String warnings = warnings(now);
+      if (!warnings.isEmpty()) {
+        said.add(new Utterance(Utterance.Kind.CAUTION, warnings));
+      }
       said.add(new Utterance(Utterance.Kind.STEP, step(now) + flame(now)));
       if (!now.still().isEmpty() && !now.still().equals(before.still())) {
         said.add(new Utterance(Utterance.Kind.STILL, now.still() + "."));
@@ -59,11 +87,34 @@ final class Utterances {
     if (now.due() && !wasDue) {
       return Optional.of(new Utterance(Utterance.Kind.WAIT, now.name() + " is due."));
     }
-    boolean minute = now.left().equals(ONE_MINUTE);
-    boolean wasMinute = before.map(wait -> wait.left().equals(ONE_MINUTE)).orElse(false);
-    return minute && !wasMinute
-        ? Optional.of(new Utterance(Utterance.Kind.WAIT, now.name() + ", one minute."))
+    Optional<Integer> left = seconds(now.left());
+    Optional<Integer> was =
+        before
+            .filter(wait -> wait.name().equals(now.name()))
+            .flatMap(wait -> seconds(wait.left()));
+    if (left.isEmpty() || was.isEmpty()) {
+      return Optional.empty();
+    }
+    return SET_POINTS.entrySet().stream()
+        .filter(each -> left.get() <= each.getKey() && was.get() > each.getKey())
+        .min(Map.Entry.comparingByKey())
+        .map(each -> new Utterance(Utterance.Kind.WAIT, now.name() + ", " + each.getValue() + "."));
+  }
+
+  /** A running clock, minutes and seconds, in seconds; empty for what is none. */
+  private static Optional<Integer> seconds(String clock) {
+    Matcher read = CLOCK.matcher(clock);
+    return read.matches()
+        ? Count.inDigits(read.group(1), 4)
+            .flatMap(
+                minutes ->
+                    Count.inDigits(read.group(2), 2).map(seconds -> minutes * 60 + seconds))
         : Optional.empty();
+  }
+
+  /** A figure that runs by itself is told by the wait, at its set points. */
+  private static boolean runs(Figure figure) {
+    return CLOCK.matcher(figure.number()).matches();
   }
 
   /** That a flame may be lit, as the head of the screen says it at every moment. */
@@ -85,20 +136,49 @@ final class Utterances {
   private static String step(Page page) {
     return Stream.of(Prose.Kind.HEAD, Prose.Kind.MAIN, Prose.Kind.DO)
         .flatMap(kind -> texts(page, kind))
-        .map(text -> text.endsWith(".") ? text : text + ".")
+        .map(Utterances::stopped)
         .collect(Collectors.joining(" "));
   }
 
+  /** A card whole, from its title to whose rules come first; each line by the word before it. */
   private static String caution(Page page) {
-    String title = texts(page, Prose.Kind.CAUTION_TITLE).collect(Collectors.joining(" "));
-    return title.isEmpty()
-        ? ""
-        : "Caution. "
-            + title
-            + ". "
-            + texts(page, Prose.Kind.SAYS).collect(Collectors.joining(" "))
-            + " "
-            + texts(page, Prose.Kind.DO).collect(Collectors.joining(" "));
+    List<Prose> card =
+        prose(page)
+            .dropWhile(prose -> prose.kind() != Prose.Kind.CAUTION_TITLE)
+            .filter(prose -> OF_A_CARD.contains(prose.kind()))
+            .toList();
+    return card.isEmpty() ? "" : "Caution. " + aloud(card);
+  }
+
+  /** What a step warns of, in short, as it stands above what is to be done. */
+  private static String warnings(Page page) {
+    return aloud(
+        prose(page)
+            .filter(prose -> prose.kind() == Prose.Kind.CAUTION || prose.kind() == Prose.Kind.MIND)
+            .toList());
+  }
+
+  /** Sentences one after the other; the word of the margin once, before the first of its kind. */
+  private static String aloud(List<Prose> lines) {
+    List<String> said = new ArrayList<>();
+    Prose.Kind before = Prose.Kind.HEAD;
+    for (Prose line : lines) {
+      String text = plain(line.text()).strip();
+      if (!text.isEmpty()) {
+        String label = line.kind() == before ? "" : line.kind().label();
+        said.add((label.isEmpty() ? "" : capital(label) + ": ") + stopped(text));
+        before = line.kind();
+      }
+    }
+    return String.join(" ", said);
+  }
+
+  private static String capital(String label) {
+    return label.substring(0, 1).toUpperCase(Locale.ROOT) + label.substring(1);
+  }
+
+  private static String stopped(String text) {
+    return text.matches("(?s).*[.!?:]") ? text : text + ".";
   }
 
   /** A question with its answers, each by the number that is pressed for it. */
@@ -124,11 +204,11 @@ final class Utterances {
   }
 
   private static Stream<String> texts(Page page, Prose.Kind kind) {
-    return flat(page.body().parts())
-        .filter(Prose.class::isInstance)
-        .map(Prose.class::cast)
-        .filter(prose -> prose.kind() == kind)
-        .map(prose -> plain(prose.text()));
+    return prose(page).filter(prose -> prose.kind() == kind).map(prose -> plain(prose.text()));
+  }
+
+  private static Stream<Prose> prose(Page page) {
+    return flat(page.body().parts()).filter(Prose.class::isInstance).map(Prose.class::cast);
   }
 
   private static String plain(String text) {

@@ -17,7 +17,8 @@ import java.util.concurrent.TimeUnit;
  * command.
  */
 public final class Voice implements AutoCloseable {
-  private static final long MOST_MILLIS = 30_000;
+  /** A card whole takes about a minute; the next sentence must not be spoken over it. */
+  private static final long MOST_MILLIS = 180_000;
 
   private final List<String> command;
   private final Set<Utterance.Kind> kinds;

@@ -75,17 +75,22 @@ public record Closing(
     return reckoned(
         state,
         new Planned(
-            plan.massChainG(), plan.wish().claspG(), plan.massSolderG(), trialMetalG(state, plan)),
+            plan.massChainG(),
+            plan.wish().claspG(),
+            plan.massSolderG(),
+            plan.solderPlacedG(),
+            trialMetalG(state, plan)),
         routine);
   }
 
   /** Closes the account of what was no chain: nothing in it was reckoned before it was weighed. */
   public static Closing of(JobState state, Optional<Routine> routine) {
-    return reckoned(state, new Planned(0, 0, 0, 0), routine);
+    return reckoned(state, new Planned(0, 0, 0, 0, 0), routine);
   }
 
-  /** Masses that come from the plan, g: the piece, its clasp, its solder, test pieces. */
-  private record Planned(double pieceG, double claspG, double solderG, double trialG) {}
+  /** Masses of the plan, g: the piece, its clasp, solder in its joints and placed, test pieces. */
+  private record Planned(
+      double pieceG, double claspG, double solderG, double placedG, double trialG) {}
 
   private static Closing reckoned(JobState state, Planned planned, Optional<Routine> routine) {
     Accounts accounts = state.accounts();
@@ -110,7 +115,7 @@ public record Closing(
             : OptionalDouble.empty();
     PriceList prices = new PriceList(accounts.prices());
     double gone = Math.max(0, out - returned);
-    Price first = Price.of(new Price.Used(gone, scrap, filings, planned.solderG(), hours), prices);
+    Price first = Price.of(new Price.Used(gone, scrap, filings, planned.placedG(), hours), prices);
     double trialMetal = Math.min(gone, planned.trialG());
     Price again =
         Price.of(
@@ -118,7 +123,7 @@ public record Closing(
                 gone - trialMetal,
                 Math.max(0, scrap - trialMetal),
                 filings,
-                planned.solderG(),
+                planned.placedG(),
                 Math.max(0, hours - trialHours)),
             prices);
     return new Closing(out, unaccounted, hours, trialHours, first, again);

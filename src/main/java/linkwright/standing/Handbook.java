@@ -79,6 +79,11 @@ public record Handbook(
         hands.forJob(slug, TaughtJob.person(entries), TaughtJob.batch(entries), closed(entries)));
   }
 
+  /** The same with what that book says now of lots and of its metal, in the drawer. */
+  public Handbook drawing(String slug, List<Entry> entries) {
+    return with(drawer.with(slug, entries, reference));
+  }
+
   private static Instant closed(List<Entry> entries) {
     Instant until = Instant.MAX;
     for (Entry entry : entries) {
@@ -118,10 +123,13 @@ public record Handbook(
         .orElse(path);
   }
 
-  /** The routine of a job as it is walked there: without the steps that are not meant for it. */
+  /**
+   * The routine of a job as it is walked there: without the steps that are not meant for it, and
+   * with her own waits.
+   */
   public Optional<Routine> walked(JobState state) {
     return routine(state.course().routine())
-        .map(routine -> JobTraits.of(state, reference).walked(routine));
+        .map(routine -> OwnWaits.in(JobTraits.of(state, reference).walked(routine), own));
   }
 
   /** The caution of that id. */

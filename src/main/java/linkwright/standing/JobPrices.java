@@ -37,6 +37,28 @@ public final class JobPrices {
         own.weighedOutG(), own.weighedIn(), prices, bench.currency(), own.figures());
   }
 
+  /**
+   * The same for a plan in that metal: where the job's own plan is in another, a price per gram
+   * that was entered for it says nothing of this one, and her bench's is taken, if it has one.
+   */
+  static Accounts of(JobState state, Handbook handbook, Metal planned) {
+    Accounts money = of(state, handbook);
+    if (metal(state, handbook).filter(planned::equals).isPresent()) {
+      return money;
+    }
+    OwnPrices bench = handbook.own().prices();
+    Map<String, Double> prices = new LinkedHashMap<>(money.prices());
+    Optional<Double> each =
+        bench.currency().equals(money.currency())
+            ? Optional.ofNullable(bench.metalPerG().get(planned.id()))
+            : Optional.empty();
+    each.ifPresentOrElse(
+        known -> prices.put(PriceList.METAL_PER_G, known),
+        () -> prices.remove(PriceList.METAL_PER_G));
+    return new Accounts(
+        money.weighedOutG(), money.weighedIn(), prices, money.currency(), money.figures());
+  }
+
   /** The job with its prices filled in. */
   public static JobState filled(JobState state, Handbook handbook) {
     Accounts priced = of(state, handbook);

@@ -2,6 +2,7 @@ package linkwright.standing;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -64,7 +65,7 @@ public record Quote(
       Routine routine,
       JobState state,
       Handbook handbook) {
-    Accounts accounts = JobPrices.of(state, handbook);
+    Accounts accounts = JobPrices.of(state, handbook, plan.wish().metal());
     PriceList prices = new PriceList(accounts.prices());
     double first = (spentSeconds + forecast.seconds()) / SECONDS_PER_HOUR;
     double again = againSeconds(plan, redosPerJoint, routine, state, handbook) / SECONDS_PER_HOUR;
@@ -78,15 +79,45 @@ public record Quote(
         first,
         Math.min(first, again),
         spread,
-        Price.of(used(plan, first), prices),
-        Price.of(used(plan, Math.min(first, again)), prices),
+        Price.of(used(plan, first, plan.wish().usualLoss()), prices),
+        Price.of(used(plan, Math.min(first, again), plan.wish().usualLoss()), prices),
         spread * perHour,
         accounts.currency());
   }
 
-  private static Price.Used used(Plan plan, double hours) {
+  /**
+   * What a closed job took and cost, as it was weighed in and without a doubt, beside what the same
+   * would take by the hands as they are now, that job's own work among what taught them.
+   *
+   * @param lossShare the share of links that was lost, habit and that run together
+   */
+  static Quote ofClosed(
+      Plan plan,
+      Map<PieceKind, StillToDo> left,
+      double lossShare,
+      Routine routine,
+      JobState state,
+      Handbook handbook) {
+    Handbook next = handbook.forJob("", List.of());
+    JobState fresh = fresh(state, handbook);
+    double redos = Redos.of(Optional.of(routine), fresh, left, next.hands()).perJoint();
+    double again = againSeconds(plan, redos, routine, fresh, next) / SECONDS_PER_HOUR;
+    Closing closing = Closing.of(state, plan, Optional.of(routine));
+    Accounts bench = JobPrices.of(fresh, handbook, plan.wish().metal());
+    Accounts money = bench.prices().isEmpty() ? state.accounts() : bench;
+    return new Quote(
+        closing.hours(),
+        again,
+        0,
+        closing.first(),
+        Price.of(used(plan, again, lossShare), new PriceList(money.prices())),
+        0,
+        state.accounts().currency().isBlank() ? money.currency() : state.accounts().currency());
+  }
+
+  private static Price.Used used(Plan plan, double hours, double usualLoss) {
     double pieces = plan.massLinksG() + plan.massRingsG();
-    double loss = Math.min(0.9, plan.wish().usualLoss());
+    double loss = Math.min(0.9, usualLoss);
     double lost = pieces * loss / (1 - loss);
     double density = plan.wish().metal().densityGCm3().value();
     double dust =
@@ -104,12 +135,7 @@ public record Quote(
             .filter(step -> step.part() == RoutinePart.TRIAL || step.part() == RoutinePart.SAMPLE)
             .map(Step::id)
             .collect(Collectors.toSet());
-    JobState fresh =
-        JobState.replay(
-            List.of(
-                new Entry(
-                    1, Instant.EPOCH, "plan", new Fact.JobOpened("", state.course().routine()))),
-            handbook.stages());
+    JobState fresh = fresh(state, handbook);
     List<Forecast.Work> work =
         Forecast.workLeft(
                 routine,
@@ -122,6 +148,13 @@ public record Quote(
             .filter(each -> !trials.contains(each.step()))
             .toList();
     return Forecast.of(work, state.times()).seconds();
+  }
+
+  private static JobState fresh(JobState state, Handbook handbook) {
+    return JobState.replay(
+        List.of(
+            new Entry(1, Instant.EPOCH, "plan", new Fact.JobOpened("", state.course().routine()))),
+        handbook.stages());
   }
 
   /** Whether a price is reckoned without the metal's: none is known for it. */

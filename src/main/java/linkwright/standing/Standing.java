@@ -193,7 +193,6 @@ public record Standing(
     Forecast toDo =
         hours(left, state, routine, redos, handbook.hands(), Fineness.of(counted.wish()));
     Forecast forecast = state.course().closed() ? Forecast.NOTHING : toDo;
-    boolean undone = left.values().stream().anyMatch(piece -> piece.more() > 0);
     return new Standing(
         counted,
         left,
@@ -211,14 +210,24 @@ public record Standing(
             .filter(any -> redos.expected().isPresent())
             .map(
                 plan ->
-                    Quote.of(
-                        plan,
-                        undone ? toDo : forecast,
-                        state.times().totalSeconds(),
-                        redos.perJoint(),
-                        routine.orElseThrow(),
-                        state,
-                        handbook)));
+                    state.course().closed()
+                        ? Quote.ofClosed(
+                            plan,
+                            left,
+                            Optional.ofNullable(left.get(PieceKind.LINK))
+                                .map(StillToDo::lossShare)
+                                .orElse(plan.wish().usualLoss()),
+                            routine.orElseThrow(),
+                            state,
+                            handbook)
+                        : Quote.of(
+                            plan,
+                            toDo,
+                            state.times().totalSeconds(),
+                            redos.perJoint(),
+                            routine.orElseThrow(),
+                            state,
+                            handbook)));
   }
 
   /** The best cutting is sought anew only when what is on hand or to be cut has changed. */

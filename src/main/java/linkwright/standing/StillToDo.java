@@ -1,12 +1,16 @@
 package linkwright.standing;
 
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.function.IntFunction;
 import linkwright.job.Pile;
 import linkwright.routine.Stage;
 import linkwright.yield.BlanksToCut;
+import linkwright.yield.LossOnTheWay;
 import linkwright.yield.Rate;
+import linkwright.yield.StagePassed;
 import linkwright.yield.Yield;
 
 /**
@@ -125,9 +129,31 @@ public record StillToDo(
         wanted, good, inWork, pile.inRedo(), pile.scrapped(), toCut, canCut, loss, List.of());
   }
 
-  /** What is believed of the share lost: the habit that was typed, and what this run showed. */
+  /**
+   * What is believed of the share lost: the habit that was typed, and what this run showed. A piece
+   * half way has proved itself as far as it came, as a scrapped one failed where it was; what is
+   * scrapped after it was judged is told with the judging.
+   */
   public static Rate loss(Pile pile, double usualLoss) {
-    return Rate.usual(usualLoss).seen(good(pile), pile.scrapped());
+    List<Stage> stages = pile.stages();
+    int judged = stages.contains(JUDGED) ? stages.indexOf(JUDGED) : stages.size() - 1;
+    if (judged < 1) {
+      return Rate.usual(usualLoss).seen(good(pile), pile.scrapped());
+    }
+    int[] lost = new int[judged + 1];
+    pile.lost()
+        .forEach(
+            (stage, count) -> {
+              int at = stages.indexOf(stage);
+              lost[at < 0 ? judged : Math.max(1, Math.min(at, judged))] += count;
+            });
+    Deque<StagePassed> passed = new ArrayDeque<>();
+    int lostLater = 0;
+    for (int i = judged; i >= 1; i--) {
+      passed.addFirst(new StagePassed(pile.cameThrough(stages.get(i)) + lostLater, lost[i]));
+      lostLater += lost[i];
+    }
+    return LossOnTheWay.seen(usualLoss, List.copyOf(passed));
   }
 
   static int good(Pile pile) {

@@ -15,8 +15,8 @@ final class Signals {
   /**
    * What would end the program on the spot, without its shutdown hooks: no terminal would be given
    * back. HUP, INT and TERM run the hooks by themselves. QUIT, KILL and what tells of a fault of
-   * the virtual machine can't be listened to; USR2 is its own, PROF a profiler's, PIPE it passes
-   * over.
+   * the virtual machine can't be listened to; USR2 is its own where the start script gives it no
+   * other, PROF a profiler's, PIPE it passes over.
    */
   private static final List<String> ENDING =
       List.of("USR1", "ALRM", "VTALRM", "XCPU", "IO", "PWR", "STKFLT");

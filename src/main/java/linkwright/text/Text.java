@@ -20,6 +20,10 @@ public final class Text {
   /** One character as a reader sees it, with all marks and joiners that belong to it. */
   private static final Pattern CLUSTER = Pattern.compile("\\X");
 
+  /** What stands behind a figure and must not begin a line without it. */
+  private static final Pattern UNIT =
+      Pattern.compile("(%|°[CF]?|mm|cm|m|in|g|kg|dwt|ozt?|lbf?|N|h|min|s|AWG)(?![\\p{L}\\d])");
+
   private Text() {}
 
   /**
@@ -116,7 +120,7 @@ public final class Text {
         lines.add(safe.substring(from).stripTrailing());
         return;
       }
-      int space = safe.charAt(to) == ' ' ? to : safe.lastIndexOf(' ', to - 1);
+      int space = lastSpace(safe, from, to);
       int end = space > from ? space : to;
       lines.add(safe.substring(from, end).stripTrailing());
       from = end;
@@ -127,6 +131,20 @@ public final class Text {
         return;
       }
     }
+  }
+
+  /** The last space up to a place at which a line may end: none parts a figure from its unit. */
+  private static int lastSpace(String safe, int from, int to) {
+    int last = safe.charAt(to) == ' ' ? to : safe.lastIndexOf(' ', to - 1);
+    int space = last;
+    while (space > from && Character.isDigit(safe.charAt(space - 1)) && unitAt(safe, space + 1)) {
+      space = safe.lastIndexOf(' ', space - 1);
+    }
+    return space > from ? space : last;
+  }
+
+  private static boolean unitAt(String safe, int from) {
+    return UNIT.matcher(safe).region(from, safe.length()).lookingAt();
   }
 
   /** Where to stop so that safe text from a place on takes no more than these columns. */

@@ -89,8 +89,11 @@ final class FormView {
       for (int i = 0; i < shown; i++) {
         String mark = i == 0 ? glyphs.pick("▸ ", "> ") : "  ";
         Offered choice = offered.get(i);
-        String says = choice.says().isEmpty() ? "" : "  " + choice.says();
-        String line = mark + choice.id() + says;
+        String line =
+            mark
+                + (choice.says().isEmpty()
+                    ? choice.id()
+                    : choice.says() + "  (" + choice.id() + ")");
         if (i == 0) {
           // The one that is meant is read whole.
           Text.wrap(line, Math.max(2, width))

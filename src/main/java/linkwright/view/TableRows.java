@@ -50,8 +50,12 @@ final class TableRows {
     this.cells = TableCells.aligned(table);
     this.from = from;
     this.width = Math.max(from + 2, width);
-    this.wide = natural();
-    this.columns = narrowed(wide);
+    int[] readable = natural();
+    int[] all = natural();
+    // Where its words can give way, a line is no longer than one that is read with ease.
+    boolean eased = narrowed(readable, Math.min(this.width, FlowRows.MOST_WIDE));
+    this.wide = eased ? readable : all;
+    this.columns = eased || narrowed(all, this.width);
   }
 
   /** The row with the columns' names; none where no column has one or they have no room. */
@@ -91,9 +95,9 @@ final class TableRows {
     return natural;
   }
 
-  /** Takes from the widest columns of words; whether all have room then. */
-  private boolean narrowed(int[] widths) {
-    int room = width - from - GAP * (widths.length - 1);
+  /** Takes from the widest columns of words; whether all have room in that width then. */
+  private boolean narrowed(int[] widths, int within) {
+    int room = within - from - GAP * (widths.length - 1);
     int over = -room;
     for (int wide : widths) {
       over += wide;

@@ -82,7 +82,7 @@ class ForeignFilesTest {
     void is_told_by_check_where_it_lies_among_the_jobs() throws IOException {
       Path jobs = Files.createDirectories(folder.resolve("jobs"));
       Path plan = Files.writeString(jobs.resolve("plan.yaml"), PLAN);
-      assertThat(Checking.check(new Home(folder), List.of(), BookChecks::of))
+      assertThat(Checking.check(new Home(folder), List.of(), BookChecks::of, Map.of()))
           .extracting(Problem::sentence)
           .anyMatch(told -> told.contains(plan + " is no job book"));
     }

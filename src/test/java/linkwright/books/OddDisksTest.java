@@ -56,7 +56,7 @@ class OddDisksTest {
     @ValueSource(strings = {"/dev/full", "/dev/zero", "/dev/tty0", "/proc/self/mem"})
     @Timeout(5)
     void is_told_by_check_and_not_read(String device) {
-      assertThat(Checking.check(new Home(folder), List.of(Path.of(device)), BookChecks::of))
+      assertThat(Checking.check(new Home(folder), List.of(Path.of(device)), BookChecks::of, Map.of()))
           .isNotEmpty();
     }
 
@@ -77,7 +77,7 @@ class OddDisksTest {
       }
       Path book = book();
       Home home = new Home(folder);
-      assertThat(Checking.check(home, List.of(), BookChecks::of))
+      assertThat(Checking.check(home, List.of(), BookChecks::of, Map.of()))
           .extracting(Problem::sentence)
           .anyMatch(told -> told.contains("bench.yaml is not an ordinary file"))
           .anyMatch(told -> told.contains("settings.yaml is not an ordinary file"));
@@ -184,7 +184,7 @@ class OddDisksTest {
           Files.writeString(
               folder.resolve("plan.yaml"),
               "metal: " + "x".repeat(400_000) + "\nfinished-length: 45 cm\n");
-      assertThat(Checking.check(new Home(folder), List.of(plan), BookChecks::of))
+      assertThat(Checking.check(new Home(folder), List.of(plan), BookChecks::of, Map.of()))
           .isNotEmpty()
           .allSatisfy(problem -> assertThat(problem.sentence().length()).isLessThan(2_500));
     }

@@ -115,4 +115,19 @@ class CheckAndRoutineTest {
       assertThat(line.err()).contains("such as garden-gate");
     }
   }
+
+  @Test
+  void aFileOfKeysOrOfStudentsIsJudgedUnderWhateverName() throws IOException {
+    Path keys =
+        Files.writeString(folder.resolve("mine.yaml"), "format: 1\nkeys: {redoo: [q], undo: qq}\n");
+    assertThat(line.run("check", keys.toString())).isEqualTo(1);
+    assertThat(line.out())
+        .contains("Nothing that a key can do is called \"redoo\".", "\"qq\" names no key");
+    Path students =
+        Files.writeString(folder.resolve("hers.yaml"), "format: 1\nstudents: {s-1: Mara}\n");
+    assertThat(line.run("check", students.toString())).as(line.out()).isZero();
+    Path foreign = Files.writeString(folder.resolve("other.yaml"), "redo: [q1, q2]\n");
+    assertThat(line.run("check", foreign.toString())).isEqualTo(1);
+    assertThat(line.out()).contains("No key says what sort of file this is.");
+  }
 }

@@ -8,6 +8,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import linkwright.cli.console.Exit;
+import java.time.Instant;
+import linkwright.books.BookFile;
+import linkwright.books.EntryLines;
+import linkwright.job.Entry;
+import linkwright.job.Fact;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -83,5 +88,20 @@ class DoctorCommandTest {
     assertThat(line.out())
         .contains(
             "wrong: Your folder /dev/null/there is not there and cannot be made: /dev/null is");
+  }
+
+  @Test
+  void a_clock_that_is_years_behind_is_told_in_years() throws IOException {
+    Instant far = Instant.parse("2999-01-01T00:00:00Z");
+    try (BookFile book =
+        BookFile.create(line.home().resolve("jobs"), "Far", "there", far)
+            .orThrow()) {
+      Entry entry =
+          new Entry(1, far, "there", new Fact.Noted("x"));
+      assertThat(book.append(List.of(EntryLines.line(entry))).isGood())
+          .isTrue();
+    }
+    assertThat(line.run("doctor")).isEqualTo(1);
+    assertThat(line.out()).containsPattern("The clock is \\d+ years behind the last entry");
   }
 }

@@ -27,12 +27,15 @@ import linkwright.job.BenchFact;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.job.JobCard;
+import linkwright.job.JobState;
+import linkwright.job.Piles;
 import linkwright.plan.Wishes;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
 import linkwright.routine.StepId;
 import linkwright.shell.NewBook;
 import linkwright.shell.Start;
+import linkwright.standing.Handbook;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -277,5 +280,57 @@ class ExchangeTest {
 
     assertThat(line.err()).contains("79980 problems more.");
     assertThat(nanos).isLessThan(4_000_000_000L);
+  }
+
+  @Test
+  void a_tally_of_more_pieces_than_there_are_is_refused_with_its_row() {
+    Path file =
+        line.file(
+            "tallies.csv",
+            "piece,stage,what,count,reason\n"
+                + "link,formed,through,12,\n"
+                + "link,formed,redo,2,twisted\n"
+                + "link,soldered,through,50,\n");
+    int before = facts("ida-chain").size();
+
+    assertThat(line.run("take-in", "ida-chain", file.toString())).isEqualTo(1);
+
+    assertThat(line.err()).contains("csv:3", "csv:4", "soldered", "Nothing was entered");
+    assertThat(facts("ida-chain")).hasSize(before);
+  }
+
+  @Test
+  void tallies_that_were_exported_give_another_job_the_same_piles() throws IOException {
+    Handbook handbook = Start.handbook(Library.load(home));
+    List<Fact> begun =
+        List.of(
+            new Fact.JobOpened("made", "scroll-and-ring"),
+            new Fact.PlanSet(Wishes.common().texts()));
+    PieceKind link = PieceKind.LINK;
+    List<Fact> made = new ArrayList<>(begun);
+    Stage formed = new Stage("formed");
+    Stage soldered = new Stage("soldered");
+    made.add(new Fact.WireCut(link, 12, 38));
+    made.add(new Fact.PiecesThrough(Map.of(link, 12), new Stage("annealed"), false, StepId.NONE));
+    made.add(new Fact.PiecesThrough(Map.of(link, 10), formed, false, StepId.NONE));
+    made.add(new Fact.PiecesSentBack(link, 3, soldered, formed, false, "twisted"));
+    made.add(new Fact.PiecesThrough(Map.of(link, 2), formed, true, StepId.NONE));
+    made.add(new Fact.PiecesThrough(Map.of(link, 4), soldered, false, StepId.NONE));
+    made.add(new Fact.PiecesScrapped(link, 1, formed, true, "melted"));
+    NewBook.begin(home, "bench", line, "made", made, handbook).orThrow();
+    NewBook.begin(home, "bench", line, "other", begun, handbook).orThrow();
+    Path file = folder.resolve("tallies.csv");
+    Files.writeString(file, export("made", "--table", "tallies", "--as", "csv"));
+
+    assertThat(line.run("take-in", "other", file.toString())).as(line.err()).isZero();
+
+    assertThat(piles("other", handbook)).isEqualTo(piles("made", handbook));
+    assertThat(piles("made", handbook).of(link).alive()).isEqualTo(11);
+  }
+
+  private Piles piles(String job, Handbook handbook) {
+    List<Entry> entries =
+        EntryLines.entries(BookFile.look(home.jobs().resolve(job + ".yaml")).orThrow().lines());
+    return JobState.replay(entries, handbook.stages()).piles();
   }
 }

@@ -243,6 +243,6 @@ class CardsTest {
       bench.press("space");
     }
     assertThat(texts(bench, Prose.Kind.WEAR)).allMatch(String::isBlank);
-    assertThat(texts(bench, Prose.Kind.SIGNS)).containsExactly("electricity (W012)");
+    assertThat(texts(bench, Prose.Kind.SIGNS)).containsExactly("electricity (sign W012)");
   }
 }

@@ -10,6 +10,7 @@ import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Message;
 import linkwright.drawer.Drawer;
 import linkwright.job.Entry;
+import linkwright.job.EntryId;
 import linkwright.job.Fact;
 import linkwright.job.LotFact;
 import linkwright.routine.PieceKind;
@@ -108,5 +109,35 @@ class DrawerPlaceTest {
     Apprentice bench = withLots(Apprentice.withAJob(Map.of()));
     bench.press("w", "s", "down").type("21 g").press("ctrl-k");
     assertThat(Troubles.in(bench.model().held().form().orElseThrow())).isTrue();
+  }
+
+  @Test
+  void what_the_open_job_takes_is_gone_at_once_and_there_again_when_it_is_undone() {
+    Apprentice bench = withLots(Apprentice.withAJob(Map.of("wire", "1.2 mm")));
+    bench.take(kept(bench, "march", 1200));
+    assertThat(left(bench)).isEqualTo(800);
+    bench.take(kept(bench, "march", 700));
+    assertThat(left(bench)).isEqualTo(100);
+    bench.take(new Message.Kept(List.of(next(bench, new Fact.Struck(last(bench), "")))));
+    assertThat(left(bench)).isEqualTo(800);
+  }
+
+  private static double left(Apprentice bench) {
+    return bench.model().handbook().drawer().lots().get(0).lengthMm().orElseThrow();
+  }
+
+  private static Message kept(Apprentice bench, String lot, double mm) {
+    return new Message.Kept(
+        List.of(next(bench, new Fact.WireAdded(PieceKind.LINK, 1.2, mm, "soft", "", lot))));
+  }
+
+  private static EntryId last(Apprentice bench) {
+    List<Entry> book = bench.model().job().orElseThrow().entries();
+    return book.get(book.size() - 1).id();
+  }
+
+  private static Entry next(Apprentice bench, Fact fact) {
+    List<Entry> book = bench.model().job().orElseThrow().entries();
+    return new Entry(book.size() + 1, Apprentice.BEGIN, "bench", fact);
   }
 }

@@ -116,6 +116,6 @@ class FindTest {
     assertThat(bench.model().settings().across()).isFalse();
     bench.press("esc", "k", "=");
     assertThat(Pages.of(bench.model()).across()).isEmpty();
-    assertThat(Pages.of(bench.model()).told()).contains("No one number here");
+    assertThat(Pages.of(bench.model()).told()).contains("No count stands here");
   }
 }

@@ -24,7 +24,7 @@ class MadeAgainPlaceTest {
   void one_key_on_a_closed_job_and_one_to_begin_it() {
     Apprentice bench = closedJob().press("j");
     assertThat(bench.model().held().place()).isEqualTo(PlaceId.MADE_AGAIN);
-    assertThat(bench.shown()).contains("scroll in sterling", "to take");
+    assertThat(bench.shown()).contains("ring in sterling", "to take");
     bench.press("ctrl-k");
     Effect.BeginJob begun =
         bench.asked().stream()
@@ -33,7 +33,8 @@ class MadeAgainPlaceTest {
             .findFirst()
             .orElseThrow();
     assertThat(begun.facts().get(0))
-        .isEqualTo(new Fact.JobOpened("scroll in sterling", "scroll-and-ring", "gate-chain"));
+        .isEqualTo(
+            new Fact.JobOpened("scroll and ring in sterling", "scroll-and-ring", "gate-chain"));
     assertThat(begun.facts().get(1))
         .isInstanceOfSatisfying(
             Fact.PlanSet.class,

@@ -111,10 +111,10 @@ class BenchFileTest {
   void a_broken_file_stops_nothing_and_check_tells_it() throws IOException {
     Files.writeString(folder.resolve("bench.yaml"), "format: 1\nplate: [2 mm\n");
     assertThat(BenchFile.load(new Home(folder)).bench()).isEqualTo(OwnBench.NONE);
-    assertThat(Checking.check(new Home(folder), List.of(), BookChecks::of))
+    assertThat(Checking.check(new Home(folder), List.of(), BookChecks::of, Map.of()))
         .anyMatch(problem -> problem.file().endsWith("bench.yaml"));
     assertThat(
-            Checking.check(new Home(folder), List.of(folder.resolve("bench.yaml")), BookChecks::of))
+            Checking.check(new Home(folder), List.of(folder.resolve("bench.yaml")), BookChecks::of, Map.of()))
         .isNotEmpty();
   }
 }

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import linkwright.books.BookChecks;
 import linkwright.quantity.Problem;
 import org.junit.jupiter.api.Test;
@@ -21,7 +22,7 @@ class CheckingTest {
   }
 
   private List<String> check(Path... paths) {
-    return Checking.check(new Home(folder), List.of(paths), BookChecks::of).stream()
+    return Checking.check(new Home(folder), List.of(paths), BookChecks::of, Map.of()).stream()
         .map(Problem::sentence)
         .toList();
   }

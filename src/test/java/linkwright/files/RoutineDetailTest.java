@@ -210,7 +210,7 @@ class RoutineDetailTest {
                     .isEqualTo("The step \"polish-links\" is not in the routine mine any more.");
               });
     }
-    assertThat(Checking.check(home, List.of(), BookChecks::of))
+    assertThat(Checking.check(home, List.of(), BookChecks::of, Map.of()))
         .extracting(Problem::wrong)
         .contains("The step \"polish-links\" is not in the routine mine any more.");
   }

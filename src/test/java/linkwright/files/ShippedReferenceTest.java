@@ -7,6 +7,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import linkwright.plan.FinenessWord;
+import linkwright.plan.SolderHeat;
+import linkwright.quantity.UnitStyle;
 import linkwright.reference.Clasp;
 import linkwright.reference.Family;
 import linkwright.reference.FinenessRule;
@@ -136,7 +138,8 @@ final class ShippedReferenceTest {
       assertThat(gold.solderAtLeast(750)).contains(750);
       assertThat(gold.solderAtLeast(916)).contains(750);
       assertThat(FinenessWord.of(metal("gold-22k-yellow"), 12, SHIPPED))
-          .anyMatch(word -> word.startsWith("UK: ") && word.contains("at least 750: by these"));
+          .anyMatch(
+              word -> word.startsWith("UK: ") && word.contains("at least 750 for the mark: "));
     }
 
     @Test
@@ -201,15 +204,33 @@ final class ShippedReferenceTest {
                       .contains(
                           "UK: a fineness mark is needed",
                           "935 is marked as 925",
-                          "at least 650: by these figures hard, medium, easy will do"))
+                          "at least 650 for the mark: hard, medium, easy are, by these figures"))
           .anySatisfy(
               nl -> assertThat(nl).contains("Netherlands: weigh it", "8.04 g of the metal itself"));
       assertThat(FinenessWord.of(metal("9ct"), 20, SHIPPED))
           .anySatisfy(nl -> assertThat(nl).contains("375 is below its least fineness"));
+      assertThat(FinenessWord.inShort(metal("9ct"), 20, SHIPPED).orElseThrow())
+          .startsWith("needed: UK; too low to be sold as gold: Netherlands");
       assertThat(SHIPPED.finenessRules())
           .filteredOn(one -> one.family() == Family.SILVER && one.needsMark(8.5, 925))
           .extracting(FinenessRule::country)
           .containsExactly("UK");
+    }
+
+    /** A solder that flows where the metal begins to melt is fine enough and not fit for it. */
+    @Test
+    void whatFlowsWhereTheMetalMeltsIsNotCalledFit() {
+      for (String gold : List.of("9ct", "14ct")) {
+        assertThat(SolderHeat.of(metal(gold), SHIPPED, UnitStyle.METRIC))
+            .singleElement()
+            .asString()
+            .contains("hard", "flows at 830 °C", "begins to melt at 830 °C", "not for this metal");
+      }
+      assertThat(SolderHeat.of(metal("gold-14k-pale"), SHIPPED, UnitStyle.METRIC))
+          .singleElement()
+          .asString()
+          .contains("835 °C", "only where the maker's sheet says so");
+      assertThat(SolderHeat.of(metal("gold-18k-yellow"), SHIPPED, UnitStyle.METRIC)).isEmpty();
     }
 
     /** FeinGehG, section 5: jewellery may be stamped with any fineness. */

@@ -122,4 +122,28 @@ class ShippedTextsTest {
                         .anyMatch(text -> british.matcher(text).find())))
         .isEmpty();
   }
+
+  /** So that nobody lays out two grades and lacks the third at the last joint. */
+  @Test
+  void layOutAsManyGradesOfSolderAsTheRoutineTakes() {
+    Pattern grades = Pattern.compile("(\\w+) grades of solder|solder of (\\w+) grades");
+    List<String> words = List.of("no", "one", "two", "three", "four");
+    List<String> asked = new ArrayList<>();
+    for (Routine routine : LIBRARY.routines().values()) {
+      long taken =
+          routine.steps().stream()
+              .flatMap(step -> step.detail().solder().values().stream())
+              .distinct()
+              .count();
+      for (Step step : routine.steps()) {
+        Matcher said = grades.matcher(step.doText());
+        if (said.find()) {
+          asked.add(routine.id());
+          String word = said.group(1) == null ? said.group(2) : said.group(1);
+          assertThat(word).as(routine.id()).isEqualTo(words.get((int) taken));
+        }
+      }
+    }
+    assertThat(asked).contains("scroll-and-ring", "round-cable");
+  }
 }

@@ -109,7 +109,8 @@ class QuestionBankTest {
             item ->
                 routine.steps().stream()
                     .anyMatch(
-                        step -> step.id().equals(item.step()) && step.doText().contains("Gas shut")))
+                        step ->
+                            step.id().equals(item.step()) && step.doText().contains("Gas shut")))
         .allSatisfy(
             item ->
                 assertThat(((Item.TextItem) item).pool())

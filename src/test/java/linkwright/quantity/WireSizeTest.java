@@ -28,6 +28,21 @@ class WireSizeTest {
     assertThat(Length.readWire(typed)).isEqualTo(Read.good(new Length(Gauge.awgMm(number))));
   }
 
+  /** B.S. 3737 and ASTM B258: 7/0 SWG is 0.500 in, 3/0 0.372 in; 4/0 AWG 0.4600 in. */
+  @ParameterizedTest(name = "{0} is {1} in")
+  @CsvSource({
+    "0000000 SWG, 0.5",
+    "000 SWG, 0.372",
+    "00 SWG, 0.348",
+    "SWG 0, 0.324",
+    "0000 AWG, 0.46",
+    "AWG 0000, 0.46",
+    "0 AWG, 0.32486"
+  })
+  void a_gauge_written_in_noughts_is_so_many_above_one(String typed, double inches) {
+    assertThat(Length.readWire(typed).orThrow().mm()).isCloseTo(inches * 25.4, within(3e-4));
+  }
+
   @Test
   void britishGaugeIsTheList() {
     assertThat(Length.readWire("19 SWG").orThrow().mm()).isCloseTo(1.016, within(1e-12));

@@ -67,7 +67,9 @@ class ReferenceTest {
     @Test
     void tellsAllThatAreKnownWhenNoneIsNear() {
       assertThat(REFERENCE.metal("unobtainium"))
-          .isEqualTo(Read.bad("“unobtainium” is not a known metal. Known: sterling, copper."));
+          .isEqualTo(
+              Read.bad(
+                  "“unobtainium” is not a known metal. Known: Sterling silver (sterling); Copper."));
     }
 
     @Test

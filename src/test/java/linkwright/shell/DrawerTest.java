@@ -351,4 +351,47 @@ class DrawerTest {
     Lot strip = Start.handbook(Library.load(home), home).drawer().lots().get(1);
     assertThat(strip.massG().orElseThrow()).isEqualTo(18.5);
   }
+
+  private MetalAccount account() {
+    Handbook now = Start.handbook(Library.load(home), home);
+    return MetalAccount.of(now.drawer(), now.reference()).get(0);
+  }
+
+  private static Fact weighed(double chain, double wire) {
+    return new Fact.WeighedIn(
+        OptionalDouble.of(chain), NONE, OptionalDouble.of(wire), NONE, NONE, NONE, NONE);
+  }
+
+  @Test
+  void wire_bought_for_a_job_came_and_is_not_lost_below_nothing() {
+    begin();
+    double metre = Math.PI * 0.81 / 4 * 10.36;
+    take(300);
+    books.keep(List.of(new Fact.WireAdded(PieceKind.LINK, 0.9, 1000, "soft", "")), handbook);
+    assertThat(account().cameG()).isCloseTo(4 * metre, Offset.offset(0.001));
+    assertThat(account().openG()).isCloseTo(1.3 * metre, Offset.offset(0.001));
+    books.keep(
+        List.of(
+            weighed(7.0, 1.1),
+            new Fact.JobClosed("", Map.of("metal_out_g", 8.1, "unaccounted_g", 0.0))),
+        handbook);
+    MetalAccount account = account();
+    assertThat(account.lostG()).isCloseTo(1.3 * metre - 8.1, Offset.offset(0.001));
+    // It went back into the lot it was taken from.
+    assertThat(account.thereG()).isCloseTo(2.7 * metre + 1.1, Offset.offset(0.001));
+    assertThat(account.looseG()).isZero();
+  }
+
+  @Test
+  void wire_that_comes_back_to_no_lot_is_told_as_such_and_nothing_is_lost_below_nothing() {
+    begin();
+    books.keep(List.of(new Fact.WireAdded(PieceKind.LINK, 0.9, 100, "soft", "")), handbook);
+    books.keep(
+        List.of(
+            weighed(9.0, 1.1),
+            new Fact.JobClosed("", Map.of("metal_out_g", 10.1, "unaccounted_g", 0.0))),
+        handbook);
+    assertThat(account().looseG()).isCloseTo(1.1, Offset.offset(1e-9));
+    assertThat(account().lostG()).isCloseTo(0, Offset.offset(1e-9));
+  }
 }

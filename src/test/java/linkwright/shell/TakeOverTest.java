@@ -10,8 +10,12 @@ import java.time.InstantSource;
 import java.util.List;
 import linkwright.books.BookFile;
 import linkwright.books.EntryLines;
+import linkwright.coach.Coach;
+import linkwright.coach.Pages;
 import linkwright.coach.kernel.Message;
+import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
+import linkwright.coach.kernel.Paging;
 import linkwright.coach.kernel.Settings;
 import linkwright.files.DraftStore;
 import linkwright.files.Home;
@@ -32,10 +36,11 @@ class TakeOverTest {
   private Handbook handbook;
   private Books books;
   private Path path;
+  private Home home;
 
   @BeforeEach
   void aBook() {
-    Home home = new Home(folder);
+    home = new Home(folder);
     handbook = Start.handbook(Library.load(home));
     books =
         new Books(
@@ -77,6 +82,26 @@ class TakeOverTest {
     Message.Kept kept = (Message.Kept) books.keep(List.of(NOTE), handbook);
     assertThat(looked.after(kept.entries(), handbook, Settings.USUAL).told()).isEmpty();
     books.shut();
+  }
+
+  @Test
+  void isWrittenHereByItselfOnceTheOtherHasGone() throws IOException {
+    Performer performer = new Performer(home, "here-a2b3c4d5", () -> NOW, () -> {});
+    Model blank = Coach.begin(handbook, Settings.USUAL, Paging.WHOLE, NOW, 80, 24);
+    BookFile other = theOther();
+    Model looked = performer.open(blank, "trace");
+    assertThat(Pages.of(performer.goOn(looked)).job()).contains("looked at only");
+    other.close();
+    Model free = performer.goOn(looked);
+    assertThat(Pages.of(free).job()).doesNotContain("looked at only");
+    assertThat(free.held()).isEqualTo(looked.held());
+    performer.shut();
+  }
+
+  @Test
+  void isLeftAloneWhereItIsOnlyToBeLookedAt() {
+    books.look("trace", handbook);
+    assertThat(books.letGo(handbook)).isEmpty();
   }
 
   @Test

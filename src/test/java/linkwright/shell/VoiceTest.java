@@ -6,13 +6,20 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import javax.sound.sampled.AudioInputStream;
 import javax.sound.sampled.AudioSystem;
 import linkwright.coach.Bencher;
 import linkwright.coach.Pages;
+import linkwright.coach.content.Content;
+import linkwright.coach.content.Emphasis;
+import linkwright.coach.content.Figure;
 import linkwright.coach.content.Page;
+import linkwright.coach.content.Prose;
+import linkwright.coach.content.WaitShown;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.PlaceId;
 import org.junit.jupiter.api.AfterEach;
@@ -66,6 +73,87 @@ class VoiceTest {
       bench.press("space", "space", "space");
     }
     throw new AssertionError("no caution was asked");
+  }
+
+  /**
+   * Whoever works with her ears has what to beware of, what to do if it went wrong, what to wear.
+   */
+  @Test
+  void a_card_is_heard_whole() {
+    Bencher bench = Bencher.withTheDemo();
+    Page before = Pages.of(bench.model());
+    bench.press("esc", "b");
+    for (int i = 0; i < 40; i++) {
+      bench.press(i % 2 == 0 ? "space" : "n");
+      Page card = Pages.of(bench.model());
+      List<Prose> parts =
+          card.body().parts().stream()
+              .filter(Prose.class::isInstance)
+              .map(Prose.class::cast)
+              .toList();
+      if (parts.stream().anyMatch(each -> each.kind() == Prose.Kind.WEAR)) {
+        String heard = Utterances.between(before, card).get(0).text();
+        assertThat(heard).startsWith("Caution. ").contains(" Beware: ", " If so: ", " Wear: ");
+        parts.stream()
+            .filter(each -> each.kind() != Prose.Kind.SOURCE)
+            .forEach(each -> assertThat(heard).contains(each.text().strip()));
+        return;
+      }
+    }
+    throw new AssertionError("no card was shown");
+  }
+
+  @Test
+  void what_a_step_warns_of_is_heard_with_it() {
+    Bencher bench = Bencher.withTheDemo();
+    bench.goTo("lay-out");
+    Page before = Pages.of(bench.model());
+    bench.goTo("solder-links");
+    Page step = Pages.of(bench.model());
+    List<String> warnings =
+        step.body().parts().stream()
+            .filter(Prose.class::isInstance)
+            .map(Prose.class::cast)
+            .filter(each -> each.kind() == Prose.Kind.CAUTION || each.kind() == Prose.Kind.MIND)
+            .map(Prose::text)
+            .toList();
+    assertThat(warnings).isNotEmpty();
+    assertThat(Utterances.between(before, step))
+        .filteredOn(each -> each.kind() == Utterance.Kind.CAUTION)
+        .singleElement()
+        .satisfies(each -> assertThat(each.text()).contains(warnings));
+  }
+
+  /** A clock that was read out every second went on through the work of eight minutes. */
+  @Test
+  void a_wait_is_heard_at_its_set_points_only_and_once() {
+    Bencher bench = Bencher.withTheDemo();
+    List<String> heard = new ArrayList<>();
+    Page before = left(Pages.of(bench.model()), 400);
+    for (int seconds = 399; seconds > 0; seconds--) {
+      Page now = left(before, seconds);
+      Utterances.between(before, now).forEach(each -> heard.add(each.text()));
+      before = now;
+    }
+    assertThat(heard).containsExactly("pickle, five minutes.", "pickle, one minute.");
+  }
+
+  private static Page left(Page page, int seconds) {
+    String clock = "%d:%02d".formatted(seconds / 60, seconds % 60);
+    return new Page(
+        page.job(),
+        Content.of("bench", new Figure(clock, "Pickle the wire", Emphasis.NOW)),
+        page.turned(),
+        page.turns(),
+        Optional.of(new WaitShown("pickle", "", clock, false, false, "")),
+        page.hotWork(),
+        page.chain(),
+        page.still(),
+        page.told(),
+        page.trouble(),
+        page.open(),
+        page.away(),
+        page.across());
   }
 
   @Test

@@ -23,6 +23,7 @@ import linkwright.reference.Clasp;
 import linkwright.reference.Figure;
 import linkwright.reference.Metal;
 import linkwright.reference.Reference;
+import linkwright.routine.Wait;
 import linkwright.standing.reach.WhatIf;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
@@ -30,6 +31,15 @@ import org.junit.jupiter.api.Test;
 /** What her bench gives to plans and prices, and what it leaves alone. */
 class OwnBenchTest {
   private static Handbook with(double kerfMm, double hour) {
+    return with(kerfMm, Map.of("sterling", 1.0), Map.of(PriceList.HOUR, hour, PriceList.TAX, 0.2));
+  }
+
+  private static Handbook priced(Map<String, Double> metals, Map<String, Double> others) {
+    return with(0.3, metals, others);
+  }
+
+  private static Handbook with(
+      double kerfMm, Map<String, Double> metals, Map<String, Double> others) {
     return JobBook.HANDBOOK.with(
         new OwnBench(
             "",
@@ -39,10 +49,9 @@ class OwnBenchTest {
             List.of(),
             OptionalDouble.of(kerfMm),
             Flame.NOT_SAID,
-            Pickle.NOT_SAID,
+            new Pickle("citric", OptionalLong.of(600), Optional.empty()),
             List.of(),
-            new OwnPrices(
-                "EUR", Map.of("sterling", 1.0), Map.of(PriceList.HOUR, hour, PriceList.TAX, 0.2)),
+            new OwnPrices("EUR", metals, others),
             Map.of("all", 0.08),
             Map.of(),
             OptionalLong.empty(),
@@ -289,5 +298,45 @@ class OwnBenchTest {
         .isEmpty();
     assertThat(variants.get(2).standing().counted().plan().orElseThrow().links())
         .isGreaterThan(variants.get(0).standing().counted().plan().orElseThrow().links());
+  }
+
+  private static double metal(Standing standing) {
+    return standing.quote().orElseThrow().first().lines().stream()
+        .filter(line -> line.what().equals("metal"))
+        .mapToDouble(Price.Line::money)
+        .sum();
+  }
+
+  @Test
+  void a_metal_that_is_typed_is_priced_as_that_metal() {
+    Handbook handbook = priced(Map.of("sterling", 1.0, "gold-18k-yellow", 90.0), Map.of());
+    JobBook book = JobBook.of("scroll-and-ring");
+    Map<String, String> gold = Wishes.common().with(WishKeys.METAL, "gold-18k-yellow").texts();
+    assertThat(metal(Standing.ofTyped(gold, book.state(), handbook)))
+        .as("nothing is kept yet")
+        .isGreaterThan(0);
+    book.enter(PlanDefaults.kept(Wishes.common().texts(), book.state(), handbook));
+    Standing typed = Standing.ofTyped(gold, book.state(), handbook);
+    assertThat(metal(typed))
+        .isEqualTo(metal(Standing.ofWish(gold, handbook)))
+        .isGreaterThan(60 * metal(Standing.of(book.state(), handbook)));
+    book.enter(new Fact.PricesSet(Map.of(PriceList.METAL_PER_G, 2.0), "EUR"));
+    assertThat(metal(Standing.ofTyped(gold, book.state(), handbook))).isEqualTo(metal(typed));
+    Map<String, String> copper = Wishes.common().with(WishKeys.METAL, "copper").texts();
+    assertThat(metal(Standing.ofTyped(copper, book.state(), handbook))).isZero();
+  }
+
+  @Test
+  void her_pickle_and_her_own_waits_take_as_long_as_she_said() {
+    JobBook book = JobBook.of("scroll-and-ring");
+    assertThat(waits(book, with(0.3, 40))).contains(600L).doesNotContain(480L);
+    assertThat(waits(book, JobBook.HANDBOOK)).contains(480L);
+  }
+
+  private static List<Long> waits(JobBook book, Handbook handbook) {
+    return handbook.walked(book.state()).orElseThrow().steps().stream()
+        .flatMap(step -> step.waits().stream())
+        .map(Wait::seconds)
+        .toList();
   }
 }

@@ -96,6 +96,17 @@ class StillToDoTest {
   }
 
   @Test
+  void a_scrapped_link_is_told_beside_those_that_came_through_and_not_judged_yet() {
+    cut(64);
+    through(64, false, "formed");
+    through(31, false, "soldered");
+    enter(new Fact.PiecesScrapped(PieceKind.LINK, 2, new Stage("soldered"), false, "melted"));
+    StillToDo left = left(58, 40);
+    assertThat(left.lossShare()).as("2 of the 33 that were soldered").isBetween(0.04, 0.09);
+    assertThat(left.toCut().orElseThrow()).isBetween(0, 8);
+  }
+
+  @Test
   void for_a_kind_that_is_never_checked_what_is_finished_is_good() {
     StagesByKind plain = routine -> Map.of(PieceKind.LINK, Stage.all(List.of("cut", "coiled")));
     cut(3);

@@ -139,6 +139,14 @@ class TextTest {
     }
 
     @Test
+    void aFigureKeepsItsUnit() {
+      assertThat(Text.wrap("The chain weighs 8.00 g in all", 21))
+          .containsExactly("The chain weighs", "8.00 g in all");
+      assertThat(Text.wrap("It is 99 % sure", 8)).containsExactly("It is", "99 %", "sure");
+      assertThat(Text.wrap("9 grains", 3)).startsWith("9");
+    }
+
+    @Test
     void noLineIsTooWideAndNoLetterIsLost() {
       long seed = 7;
       Random random = new Random(seed);

@@ -217,6 +217,7 @@ public final class Scenes {
             "lighthouse",
             "sterling",
             0,
+            0,
             new Fact.WeighedIn(
                 OptionalDouble.of(6.1),
                 none,

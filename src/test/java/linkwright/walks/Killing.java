@@ -150,7 +150,7 @@ final class Killing {
     // Whatever else was written is whole.
     List<Path> beside =
         Stream.of("drafts", "bench.yaml").map(bench.home()::resolve).filter(Files::exists).toList();
-    Checking.check(new Home(bench.home()), beside, (each, library) -> List.of())
+    Checking.check(new Home(bench.home()), beside, (each, library) -> List.of(), Map.of())
         .forEach(problem -> others.add(problem.sentence().replace('\n', ' ')));
     return new KillEvidence(plan, there.size(), shown, text(written), String.join("\n", others));
   }

@@ -8,6 +8,7 @@ import linkwright.coach.kernel.Settings;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.KeyMap;
 import linkwright.coach.keys.KeyNames;
+import linkwright.files.DataFile;
 import linkwright.files.Home;
 import linkwright.files.KeysFile;
 import linkwright.files.UserSettings;
@@ -22,6 +23,8 @@ import linkwright.shell.SettingsKeeping;
  * @param problems what is wrong with their files, located
  */
 public record Choices(Settings settings, UserSettings user, List<Problem> problems) {
+  private static final List<String> ACTS = Arrays.stream(Act.values()).map(Act::id).toList();
+
   /** Copies the list. */
   public Choices {
     problems = List.copyOf(problems);
@@ -30,14 +33,26 @@ public record Choices(Settings settings, UserSettings user, List<Problem> proble
   /** Reads settings and keys; what is wrong is told and left as usual. */
   public static Choices load(Home home) {
     UserSettings.Loaded loaded = UserSettings.load(home);
-    List<String> acts = Arrays.stream(Act.values()).map(Act::id).toList();
-    KeysFile keys = KeysFile.load(home, acts, name -> KeyNames.read(name).isPresent());
+    KeysFile keys = KeysFile.load(home, ACTS, Choices::isKey);
     List<Problem> problems = new ArrayList<>(loaded.problems());
-    problems.addAll(keys.problems());
-    KeyClashes.of(keys.keys())
-        .forEach(clash -> problems.add(new Problem("keys.yaml", 0, 0, clash, "")));
+    problems.addAll(problems("keys.yaml", keys));
     UserSettings user = loaded.settings();
     return new Choices(SettingsKeeping.of(user, new KeyMap(keys.keys())), user, problems);
+  }
+
+  /** What is wrong in a file of keys, wherever it lies. */
+  public static List<Problem> keysProblems(DataFile file) {
+    return problems(file.name(), KeysFile.of(file, ACTS, Choices::isKey));
+  }
+
+  private static List<Problem> problems(String name, KeysFile keys) {
+    List<Problem> problems = new ArrayList<>(keys.problems());
+    KeyClashes.of(keys.keys()).forEach(clash -> problems.add(new Problem(name, 0, 0, clash, "")));
+    return problems;
+  }
+
+  private static boolean isKey(String name) {
+    return KeyNames.read(name).isPresent();
   }
 
   /** The name by which this machine signs the books of a home. */

@@ -73,7 +73,11 @@ public final class ReckonCommand {
     spec.usageMessage()
         .description(escaped(sum.says()))
         .customSynopsis(synopsis(sum))
-        .footer("", "Example: " + escaped(example(sum)));
+        .footer(
+            "",
+            "After each option: what it is, an example, and behind a semicolon what is taken"
+                + " without it.",
+            "Example: " + escaped(example(sum)));
     for (Ask ask : sum.asks()) {
       spec.addOption(option(ask));
     }

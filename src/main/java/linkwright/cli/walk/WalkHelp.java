@@ -62,7 +62,11 @@ final class WalkHelp {
     }
     if (words.isEmpty() || found.isEmpty()) {
       lines.say(
-          "Nothing is known of “" + words + "”. Write a metal, a solder, a word of the trade.");
+          words.isEmpty()
+              ? "What is to be looked up? Write a metal, a solder or a word of the trade after it."
+              : "Nothing here is called “"
+                  + words
+                  + "”. Write a metal, a solder or a word of the trade.");
       return;
     }
     LookUpItem best = found.get(0);

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import linkwright.cli.console.Teller;
 import linkwright.coach.kernel.JobWait;
+import linkwright.text.Text;
 
 /** Tells lines and waits for lines; while it waits, timers that run out are told. */
 final class WalkLines {
@@ -14,15 +15,27 @@ final class WalkLines {
   private static final long IDLE = 30_000;
 
   private final Teller out;
+  private final int width;
   private final LineSource typed;
   private final InstantSource clock;
   private final InstantSource steady;
   private final WalkCoach coach;
   private final Set<String> rung = new HashSet<>();
 
+  /**
+   * Lines told and lines read.
+   *
+   * @param width columns at which a line is broken between words, 2 or more
+   */
   WalkLines(
-      Teller out, LineSource typed, InstantSource clock, InstantSource steady, WalkCoach coach) {
+      Teller out,
+      int width,
+      LineSource typed,
+      InstantSource clock,
+      InstantSource steady,
+      WalkCoach coach) {
     this.out = out;
+    this.width = width;
     this.typed = typed;
     this.clock = clock;
     this.steady = steady;
@@ -30,11 +43,11 @@ final class WalkLines {
   }
 
   void say(String line) {
-    out.say(line);
+    Text.wrap(line.replaceAll("\\s*\\R\\s*", " / "), width).forEach(out::say);
   }
 
   void sayAll(List<String> all) {
-    out.sayAll(all);
+    all.forEach(this::say);
   }
 
   /** The next line, without spaces around it; empty when there will be none. */

@@ -24,7 +24,6 @@ import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.UnitStyle;
-import linkwright.routine.Routine;
 import linkwright.standing.Handbook;
 import linkwright.standing.JobPrices;
 import linkwright.standing.Standing;
@@ -41,9 +40,7 @@ public final class AgainPlace implements Place {
     OpenJob job = model.job().orElseThrow();
     Map<String, String> wish = job.state().course().wish();
     List<Field> fields = new ArrayList<>();
-    fields.add(
-        Field.of(
-            WishKeys.JOB, "name", called(job, model.handbook()), "what you will look for it by"));
+    fields.add(Field.of(WishKeys.JOB, "name", called(job), "what you will look for it by"));
     UnitStyle units = model.settings().units();
     String length = wish.getOrDefault(WishKeys.FINISHED, "");
     fields.add(
@@ -77,15 +74,11 @@ public final class AgainPlace implements Place {
         fields.stream().filter(field -> chain || !field.id().equals(WishKeys.FINISHED)).toList());
   }
 
-  /** By what it is made of: the earlier job's name may hold its customer's. */
-  private static String called(OpenJob job, Handbook handbook) {
-    Map<String, String> wish = job.state().course().wish();
-    String what =
-        job.makesChain()
-            ? wish.getOrDefault(WishKeys.LINK_PATTERN, "chain")
-            : handbook.routine(job.state().course().routine()).map(Routine::title).orElse("job");
-    String metal = wish.getOrDefault(WishKeys.METAL, "").strip();
-    return what.strip() + (metal.isEmpty() ? "" : " in " + metal);
+  /** By its routine and what it is made of: the earlier job's name may hold its customer's. */
+  private static String called(OpenJob job) {
+    String what = job.state().course().routine().replace('-', ' ').strip();
+    String metal = job.state().course().wish().getOrDefault(WishKeys.METAL, "").strip();
+    return (what.isEmpty() ? "job" : what) + (metal.isEmpty() ? "" : " in " + metal);
   }
 
   /** What is typed otherwise than it was: what stays is no change. */

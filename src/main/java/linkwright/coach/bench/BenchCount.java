@@ -76,7 +76,8 @@ final class BenchCount {
     if (count > at.available()) {
       return Turn.to(shown.trouble(tooMany(at, count)));
     }
-    return Turn.keep(shown, moved(model, at, count, at.fromRedo()));
+    List<Fact> facts = moved(model, at, count, at.fromRedo());
+    return Turn.keep(NextSize.told(shown, at, facts), facts);
   }
 
   private static String tooMany(AtBench at, int count) {
@@ -101,7 +102,7 @@ final class BenchCount {
 
   private static Turn stepDone(Model model, AtBench at) {
     JobState state = model.job().orElseThrow().state();
-    if (state.course().stepsDone().contains(at.step().id())) {
+    if (state.course().stepsDone().contains(at.step().id()) && !BenchHot.heats(at)) {
       return BenchGate.onward(model, at);
     }
     Optional<BenchAsk> untried = BenchPassing.untried(model, at);
@@ -152,7 +153,8 @@ final class BenchCount {
     String missing =
         ShortageWords.after(
             standing, job.standingWith(cut, model.now(), model.handbook()), at.piece(), count);
-    return Turn.keep(missing.isEmpty() ? model : model.trouble(missing), cut);
+    return Turn.keep(
+        missing.isEmpty() ? NextSize.told(model, at, List.of(cut)) : model.trouble(missing), cut);
   }
 
   /** Wire that one of what is counted takes, kerf included, mm. */

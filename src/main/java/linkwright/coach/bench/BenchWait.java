@@ -24,6 +24,7 @@ import linkwright.routine.Routine;
 import linkwright.routine.RoutinePart;
 import linkwright.routine.Step;
 import linkwright.routine.Wait;
+import linkwright.standing.OwnWaits;
 import linkwright.standing.StillToDo;
 
 /**
@@ -99,7 +100,9 @@ final class BenchWait {
     // Begun anew, the wait that is over is no more.
     List<Fact> facts = new ArrayList<>(in.isEmpty() ? over(model, at) : List.of());
     facts.add(begun);
-    return Turn.keep(model.told(wait.name() + what + ": the timer runs."), facts);
+    boolean hers = OwnWaits.seconds(wait, model.handbook().own()).isPresent();
+    String runs = ": the timer runs" + (hers ? ", as long as your bench says." : ".");
+    return Turn.keep(model.told(wait.name() + what + runs), facts);
   }
 
   /** While a wait runs, the nearest step where other work waits; with none it says so. */
@@ -222,7 +225,8 @@ final class BenchWait {
         model
             .with(BenchScreens.asking(BenchPlace.screen(model), new BenchAsk.Early()))
             .trouble(
-                "Clean so soon, with "
+                timer.named()
+                    + ": clean so soon, with "
                     + Clock.spoken((double) timer.left(model.steady()).toSeconds())
                     + " to go? {do:looked} again if it is."));
   }

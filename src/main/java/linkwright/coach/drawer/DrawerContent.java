@@ -117,6 +117,7 @@ public record DrawerContent(UnitStyle units) {
     line(lines, account, "sweeps", account.sweepsG());
     line(lines, account, "lost", account.lostG());
     line(lines, account, "missed by the scale", account.missedG());
+    line(lines, account, "back, in no lot", account.looseG());
     lines.add(cells(account, "there", account.thereG()));
     return new Table(
         List.of(

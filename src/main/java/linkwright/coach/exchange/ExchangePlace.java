@@ -61,16 +61,16 @@ public final class ExchangePlace implements Place {
     parts.add(
         Prose.says(
             job
-                ? "{do:write-out}: this job, its plan or the drawer, for other programs."
-                : "{do:write-out}: the drawer or your hands, for other programs; a job and its plan"
-                    + " from the places of the job."));
+                ? "{do:write-out}: writes this job, its plan or the drawer into a file for other programs."
+                : "{do:write-out}: writes the drawer or your hands into a file for other programs;"
+                    + " a job and its plan are written from the places of the job."));
     parts.add(
         Prose.says(
             job
-                ? "{do:take-rows}: test pieces or tallies of this job, or stock of the drawer, out"
-                    + " of a CSV file."
-                : "{do:take-rows}: stock of the drawer, out of a CSV file; test pieces and tallies"
-                    + " from the places of their job."));
+                ? "{do:take-rows}: reads test pieces or tallies of this job, or stock of the drawer,"
+                    + " from a CSV file."
+                : "{do:take-rows}: reads stock of the drawer from a CSV file; test pieces and tallies"
+                    + " are read from the places of their job."));
     parts.add(
         Prose.aside(
             "A bare name lies in the folder “exchange” of your Linkwright folder. What is written"

@@ -136,6 +136,11 @@ public record Field(
 
   /** The hint as a sentence of its own: an example where it gives figures, else what it asks. */
   private String hintTold() {
+    return hintTold(hint);
+  }
+
+  /** A hint as a sentence: after "Example: " where it gives figures, else as what it asks. */
+  public static String hintTold(String hint) {
     if (hint.isBlank()) {
       return "";
     }

@@ -17,9 +17,12 @@ public record LineEdit(String text, int caret, boolean marked) {
 
   private static final Pattern WORD = Pattern.compile("\\S+");
 
-  /** A text that somebody comes to: the first character typed replaces it. */
+  /**
+   * A text that somebody comes to: the first character typed replaces it; a sentence goes on where
+   * it ends, for nobody writes one anew to add a word.
+   */
   static LineEdit marked(String text) {
-    return new LineEdit(text, text.length(), !text.isEmpty());
+    return new LineEdit(text, text.length(), !text.isEmpty() && !text.endsWith("."));
   }
 
   /** A text that goes on where it ends. */
@@ -49,7 +52,8 @@ public record LineEdit(String text, int caret, boolean marked) {
   }
 
   private LineEdit typed(String typed) {
-    return marked
+    // A space is no text to put in the place of another.
+    return marked && !typed.isBlank()
         ? new LineEdit(typed, typed.length(), false)
         : new LineEdit(
             text.substring(0, caret) + typed + text.substring(caret),

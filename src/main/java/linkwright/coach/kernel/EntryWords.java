@@ -7,6 +7,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import linkwright.job.EntryId;
 import linkwright.job.Fact;
+import linkwright.plan.WishKeys;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.PieceKind;
 
@@ -227,7 +228,7 @@ public final class EntryWords {
   private static String joined(Map<String, String> wish) {
     return wish.entrySet().stream()
         .filter(each -> !each.getValue().isBlank())
-        .map(each -> spoken(each.getKey()) + " " + each.getValue())
+        .map(each -> WishKeys.label(each.getKey()) + " " + each.getValue())
         .collect(Collectors.joining(", "));
   }
 

@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import linkwright.coach.content.Content;
+import linkwright.job.Entry;
 import linkwright.job.HotWork;
 import linkwright.job.TimerRun;
 import linkwright.job.Timers;
@@ -112,8 +113,14 @@ public record Model(
         job.filter(before -> !before.slug().equals(slug))
             .map(before -> bench.left(book(before)))
             .orElse(bench);
+    // What the job takes and gives back is known in the drawer as soon as it is entered.
+    List<Entry> before = job.map(OpenJob::entries).orElse(List.of());
+    Handbook known =
+        next.filter(open -> open.entries() != before)
+            .map(open -> handbook.drawing(open.slug(), open.entries()))
+            .orElse(handbook);
     return new Model(
-        handbook,
+        known,
         settings,
         paging,
         now,

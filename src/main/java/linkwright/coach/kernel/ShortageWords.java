@@ -2,6 +2,8 @@ package linkwright.coach.kernel;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import linkwright.routine.PieceKind;
 import linkwright.standing.Standing;
 import linkwright.standing.StillToDo;
@@ -33,13 +35,20 @@ public final class ShortageWords {
       return "";
     }
     if (count > todo.canCut()) {
-      return "By the book the wire on hand gives only "
-          + todo.canCut()
-          + " more: enter wire that came ({do:to-wire}), or undo.";
+      return "By the book the wire on hand gives "
+          + (todo.canCut() == 0 ? "none" : "only " + todo.canCut() + " more")
+          + ": enter wire that came ({do:to-wire}), or undo.";
     }
     int missing = cut.missing().getOrDefault(piece, 0);
     return missing > 0
-        ? "The wire on hand will not do: it lacks " + missing + " of this piece."
+        ? "The wire on hand will not do: it lacks " + lacks(cut.missing()) + "."
         : "";
+  }
+
+  /** What it lacks of every kind: 22 rings may be of the step after this. */
+  private static String lacks(Map<PieceKind, Integer> missing) {
+    return missing.entrySet().stream()
+        .map(piece -> piece.getKey().counted(piece.getValue()))
+        .collect(Collectors.joining(" and "));
   }
 }

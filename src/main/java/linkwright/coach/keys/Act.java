@@ -177,7 +177,7 @@ public enum Act {
       "keep it at your bench",
       "what was typed for another job too is taken in every job",
       "+"),
-  VARY("vary", "what is to be other", "try the plan with one thing changed", "n", "enter"),
+  VARY("vary", "change one thing", "try the plan with one thing changed", "n", "enter"),
   TO_REACH(
       "what-there-is",
       "from what there is",
@@ -247,7 +247,8 @@ public enum Act {
   DRY_ON("dry-on", "the next step", "the next step of the rehearsal", Act.COMMON, "right"),
   DRY_BACK("dry-back", "the step before", "the step before, in the rehearsal", "b", "left"),
 
-  TO_JOINTS("to-joints", "by joints", "joints as you count them: so many failed of so many", "j"),
+  TO_JOINTS(
+      "to-joints", "count joints", "joints as you count them: so many failed of so many", "j"),
   TO_NEAREST("to-nearest", "nearest", "the nearest lengths that you can have, and by what", "n"),
   FIT_RING("fit-ring", "other rings", "other rings, so that the length comes out", "r"),
   FIT_LINK("fit-link", "other links", "other links, so that the length comes out", "l"),

@@ -98,8 +98,15 @@ public record OwnBenchContent(UnitStyle units, LocalDate today) {
     pickle
         .mixed()
         .ifPresent(
-            day ->
-                say(rows, "mixed", day + ", " + ChronoUnit.DAYS.between(day, today) + " days ago"));
+            day -> {
+              long days = ChronoUnit.DAYS.between(day, today);
+              say(
+                  rows,
+                  "mixed",
+                  day
+                      + ", "
+                      + (days == 0 ? "today" : days + (days == 1 ? " day ago" : " days ago")));
+            });
   }
 
   private String solder(OwnSolder solder) {

@@ -15,6 +15,7 @@ import linkwright.plan.EndRings;
 import linkwright.plan.FinenessWord;
 import linkwright.plan.Plan;
 import linkwright.plan.SettledLink;
+import linkwright.plan.SolderHeat;
 import linkwright.quantity.Decimals;
 import linkwright.quantity.SaidIn;
 import linkwright.quantity.UnitStyle;
@@ -61,6 +62,8 @@ public record ChainContent(
     }
     plan.remarks(units)
         .forEach(each -> parts.add(Prose.stop(words.show(SaidIn.units(each, units)))));
+    SolderHeat.of(plan.wish().metal(), reference, units)
+        .forEach(each -> parts.add(Prose.stop(words.show(each))));
     FinenessWord.of(plan.wish().metal(), plan.massChainG(), reference)
         .forEach(each -> parts.add(Prose.says(words.show(each))));
     parts.addAll(new ChainDetails(units, words, solders).of(standing, plan));
@@ -106,7 +109,8 @@ public record ChainContent(
                                 + units.length(plan.leastRingInsideMm()))));
     rows.add(row("chain weighs", units.mass(plan.massChainG())).with(Emphasis.MAIN));
     mark(rows, plan);
-    int remarks = plan.remarks().size();
+    int remarks =
+        plan.remarks().size() + SolderHeat.of(plan.wish().metal(), reference, units).size();
     if (remarks > 0) {
       String things = remarks == 1 ? "1 thing, below" : remarks + " things, below";
       rows.add(row("mind", things).with(Emphasis.TROUBLE));
@@ -115,8 +119,9 @@ public record ChainContent(
         plan.oneFewerMm().isPresent()
             ? units.roundedBy(plan.oneFewerMm().getAsDouble(), plan.plusMinusMm())
             : "none";
-    rows.add(row("one fewer", fewer));
-    rows.add(row("one more", units.roundedBy(plan.oneMoreMm(), plan.plusMinusMm())));
+    String one = plan.sized() ? "one repeat " : "one ";
+    rows.add(row(one + "fewer", fewer));
+    rows.add(row(one + "more", units.roundedBy(plan.oneMoreMm(), plan.plusMinusMm())));
     sizes(rows, plan);
     wire(rows, standing, plan);
     rows.add(row("holds", units.pull(plan.pull().solderedN())));
@@ -203,10 +208,12 @@ public record ChainContent(
       rows.add(
           row(
               "price",
-              Decimals.fixed(quote.first().total(), 0)
-                  + " ± "
-                  + Decimals.fixed(Math.max(1, quote.pricePlusMinus()), 0)
-                  + money));
+              quote.pricePlusMinus() > 0
+                  ? Decimals.fixed(quote.first().total(), 0)
+                      + " ± "
+                      + Decimals.fixed(Math.max(1, quote.pricePlusMinus()), 0)
+                      + money
+                  : Decimals.money(quote.first().total(), quote.currency())));
       rows.add(Row.of("made again", ForecastWords.priceAgain(quote)));
       if (quote.lacksMetal()) {
         rows.add(row("the metal", "has no price yet").with(Emphasis.TROUBLE));

@@ -3,6 +3,7 @@ package linkwright.coach.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import linkwright.coach.content.Drawing;
 import linkwright.coach.content.Emphasis;
 import linkwright.coach.content.Part;
@@ -30,7 +31,7 @@ public final class PlanContent {
     Standing standing = held.preview();
     Optional<Standing> last = held.last();
     if (standing.counted().holds() || last.isEmpty()) {
-      return comesTo(standing, model);
+      return comesTo(standing, model, key -> !held.open().text(key).isEmpty());
     }
     List<Part> parts = new ArrayList<>();
     // What is wrong with a field stands beside it; what is missing has no field of its own to say.
@@ -61,6 +62,11 @@ public final class PlanContent {
 
   /** What the plan comes to, in this job's and this user's words. */
   public static List<Part> comesTo(Standing standing, Model model) {
+    return comesTo(standing, model, key -> false);
+  }
+
+  private static List<Part> comesTo(
+      Standing standing, Model model, Predicate<String> toldBesideItsField) {
     CountedPlan counted = standing.counted().saidIn(model.settings().units());
     Optional<Routine> routine = routine(model);
     List<Part> parts = new ArrayList<>();
@@ -92,7 +98,9 @@ public final class PlanContent {
         .ifPresent(lacks -> parts.add(Prose.stop(lacks)));
     if (!counted.holds() && counted.sentence().isEmpty()) {
       parts.add(Prose.says("Results come as you type. Still missing or wrong:"));
-      counted.troubles().values().forEach(each -> parts.add(Prose.says(each)));
+      counted.troubles().entrySet().stream()
+          .filter(each -> !toldBesideItsField.test(each.getKey()))
+          .forEach(each -> parts.add(Prose.says(each.getValue())));
     }
     return parts;
   }

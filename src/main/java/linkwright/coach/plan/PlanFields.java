@@ -129,18 +129,18 @@ final class PlanFields {
   private static List<Field> part(Model model, Routine routine) {
     List<Field> fields = new ArrayList<>();
     fields.add(metal(model));
-    fields.add(field(model, WishKeys.WIRE, "thickness"));
+    fields.add(field(model, WishKeys.WIRE));
     fields.add(field(model, PartPlan.PIECES, "how many"));
     if (routine.speaksOf("blank")) {
-      fields.add(field(model, WishKeys.LINK_BLANK, "blank").hinted(blankOfPart(model)));
+      fields.add(field(model, WishKeys.LINK_BLANK).hinted(blankOfPart(model)));
     }
     if (routine.speaksOf(FORMER)) {
-      fields.add(field(model, WishKeys.LINK_FORMERS, "formers"));
+      fields.add(field(model, WishKeys.LINK_FORMERS));
     }
     if (routine.speaksOf("ring inside")) {
-      fields.add(field(model, WishKeys.RING_INSIDE, "ring inside"));
+      fields.add(field(model, WishKeys.RING_INSIDE));
     }
-    fields.add(field(model, WishKeys.USUAL_LOSS, "usual loss").aside());
+    fields.add(field(model, WishKeys.USUAL_LOSS).aside());
     return fields;
   }
 
@@ -152,31 +152,29 @@ final class PlanFields {
   private static List<Field> chain(Model model) {
     return List.of(
         metal(model),
-        field(model, WishKeys.WIRE, "thickness"),
-        choice(WishKeys.TEMPER, "temper", Stream.of("soft", "hard").map(Offered::of).toList())
-            .aside(),
-        choice(
-            WishKeys.LINK_PATTERN, "link pattern", Choosing.patterns(model.handbook().patterns())),
-        field(model, WishKeys.LINK_LENGTH, "link length"),
-        field(model, WishKeys.LINK_WIDTH, "link width"),
-        field(model, WishKeys.LINK_BLANK, "blank").aside(),
-        field(model, WishKeys.LINK_FORMERS, "formers").aside(),
-        field(model, WishKeys.LINK_INSIDE, "link inside").aside(),
-        field(model, WishKeys.LINK_REPEAT, "repeat").aside(),
-        field(model, WishKeys.RING_INSIDE, "ring inside"),
-        field(model, WishKeys.RING_WIRE, "ring thickness").aside(),
-        field(model, WishKeys.RING_OVAL, "oval inside").aside(),
-        field(model, WishKeys.RING_ENDS, "rings at ends").aside(),
-        field(model, WishKeys.FINISHED, "finished length"),
-        field(model, WishKeys.EXTENDER, "extender").aside(),
-        field(model, WishKeys.CLASP_LENGTH, "clasp length").aside(),
-        field(model, WishKeys.CLASP_MASS, "clasp mass").aside(),
-        field(model, WishKeys.STOCK, "wire on hand").aside(),
-        field(model, WishKeys.RING_STOCK, "wire for rings").aside(),
-        field(model, WishKeys.KERF, "kerf").aside(),
-        field(model, WishKeys.COIL_TAIL, "coil tail").aside(),
-        field(model, WishKeys.USUAL_LOSS, "usual loss").aside(),
-        field(model, WishKeys.CONFIDENCE, "chance").aside());
+        field(model, WishKeys.WIRE),
+        choice(WishKeys.TEMPER, Stream.of("soft", "hard").map(Offered::of).toList()).aside(),
+        choice(WishKeys.LINK_PATTERN, Choosing.patterns(model.handbook().patterns())),
+        field(model, WishKeys.LINK_LENGTH),
+        field(model, WishKeys.LINK_WIDTH),
+        field(model, WishKeys.LINK_BLANK).aside(),
+        field(model, WishKeys.LINK_FORMERS).aside(),
+        field(model, WishKeys.LINK_INSIDE).aside(),
+        field(model, WishKeys.LINK_REPEAT).aside(),
+        field(model, WishKeys.RING_INSIDE),
+        field(model, WishKeys.RING_WIRE).aside(),
+        field(model, WishKeys.RING_OVAL).aside(),
+        field(model, WishKeys.RING_ENDS).aside(),
+        field(model, WishKeys.FINISHED),
+        field(model, WishKeys.EXTENDER).aside(),
+        field(model, WishKeys.CLASP_LENGTH).aside(),
+        field(model, WishKeys.CLASP_MASS).aside(),
+        field(model, WishKeys.STOCK).aside(),
+        field(model, WishKeys.RING_STOCK).aside(),
+        field(model, WishKeys.KERF).aside(),
+        field(model, WishKeys.COIL_TAIL).aside(),
+        field(model, WishKeys.USUAL_LOSS).aside(),
+        field(model, WishKeys.CONFIDENCE).aside());
   }
 
   private static Field metal(Model model) {
@@ -184,7 +182,11 @@ final class PlanFields {
         model.handbook().reference().metals().stream()
             .filter(metal -> metal.notPlanned().isEmpty())
             .toList();
-    return choice(WishKeys.METAL, "metal", Choosing.metals(metals));
+    return choice(WishKeys.METAL, Choosing.metals(metals));
+  }
+
+  private static Field field(Model model, String key) {
+    return field(model, key, WishKeys.label(key));
   }
 
   private static Field field(Model model, String key, String label) {
@@ -193,8 +195,8 @@ final class PlanFields {
         .helped(entry.help());
   }
 
-  private static Field choice(String key, String label, List<Offered> choices) {
+  private static Field choice(String key, List<Offered> choices) {
     PlanHelp.FieldHelp entry = PlanHelp.of(key);
-    return Field.choiceOf(key, label, "", entry.hint(), choices).helped(entry.help());
+    return Field.choiceOf(key, WishKeys.label(key), "", entry.hint(), choices).helped(entry.help());
   }
 }

@@ -153,6 +153,9 @@ final class RoundLines {
     if (job.standing().counted().plan().isEmpty()) {
       return "once there is a plan";
     }
+    if (!job.standing().wireKnown()) {
+      return "none entered";
+    }
     List<String> shortages = ShortageWords.of(job.standing());
     StockLeft stock = job.standing().stockLeft();
     String left = model.settings().units().length(stock.leftMm(PieceKind.LINK)) + " left";

@@ -73,7 +73,7 @@ public final class RoundPlace implements Place {
   @Override
   public String says(Model model, Act act) {
     return act == Act.THROW_AWAY
-        ? "throw away " + Drafting.first(model).map(DraftWords::of).orElse("nothing")
+        ? "throw away " + Drafting.first(model).map(DraftWords::of).orElse("what is typed")
         : act.words();
   }
 

@@ -23,6 +23,11 @@ import linkwright.job.Fact;
 
 /** The tray: the jobs at hand; one is opened, or a new one begun. */
 public final class TrayPlace implements Place {
+  /** Lines of the screen that hold no job. */
+  private static final int AROUND = 10;
+
+  private static final int LINES_EACH = 3;
+
   @Override
   public Content content(Model model) {
     return TrayContent.of(model, (TrayHeld) model.held());
@@ -62,7 +67,9 @@ public final class TrayPlace implements Place {
         Act.TO_LESSON,
         Act.TO_REHEARSAL,
         Act.MORE,
-        Act.LESS);
+        Act.LESS,
+        Act.NEWEST,
+        Act.OLDEST);
   }
 
   @Override
@@ -91,6 +98,10 @@ public final class TrayPlace implements Place {
             Act.TO_REHEARSAL,
             Act.TO_SETTINGS,
             Act.LEAVE));
+    if (model.held().form().isEmpty() && shown(model).size() > page(model)) {
+      acts.addAll(List.of(Act.MORE, Act.LESS, Act.NEWEST, Act.OLDEST));
+      return List.copyOf(acts);
+    }
     return Turning.with(acts, model, content(model));
   }
 
@@ -105,22 +116,41 @@ public final class TrayPlace implements Place {
               ? Turn.to(model.told("The tray is empty: {do:new-job} begins a new job."))
               : Turn.with(
                   model, new Effect.OpenBook(shown(model).get(at(model, tray.at()).at()).slug()));
-      case NEW_JOB -> Turn.to(model.with(tray.at(tray.at(), Optional.of(form(model)))));
+      case NEW_JOB -> Turn.to(model.with(tray.at(tray.at(), Optional.of(begun(model)))));
       case SEARCH ->
           Turn.to(
               model.with(tray.narrowed(tray.search(), Optional.of(SearchForm.of(tray.search())))));
       case SHOW_ALL ->
-          Turn.to(model.with(new TrayHeld(0, "", Optional.empty(), !tray.all(), false, 0)));
+          Turn.to(
+              model.with(
+                  new TrayHeld(0, "", Optional.empty(), !tray.all(), false, 0, tray.typed())));
       case PUT_AWAY -> chosen(model).map(job -> put(model, job)).orElse(Turn.to(model));
       case MAKE_AGAIN ->
           Turn.with(
               model.with(
-                  new TrayHeld(tray.at(), tray.search(), Optional.empty(), tray.all(), true, 0)),
+                  new TrayHeld(
+                      tray.at(), tray.search(), Optional.empty(), tray.all(), true, 0, Map.of())),
               new Effect.OpenBook(chosen(model).orElseThrow().slug()));
-      case MORE, LESS -> Turn.to(model.with(tray.turned(Turning.to(tray.turned(), act))));
+      case MORE, LESS -> paged(model, tray, act);
+      case NEWEST -> Turn.to(model.with(at(model, 0)));
+      case OLDEST -> Turn.to(model.with(at(model, shown(model).size())));
       case LEAVE -> Turn.with(model, new Effect.Leave());
       default -> Turn.goTo(model, act);
     };
+  }
+
+  /** Where the list is longer than the window, a page is so many jobs further. */
+  private static Turn paged(Model model, TrayHeld tray, Act act) {
+    boolean list = shown(model).size() > page(model);
+    int step = act == Act.MORE ? page(model) : -page(model);
+    return Turn.to(
+        model.with(
+            list ? at(model, tray.at() + step) : tray.turned(Turning.to(tray.turned(), act))));
+  }
+
+  /** Jobs that the window shows at least: one takes up to three lines. */
+  private static int page(Model model) {
+    return Math.max(2, (model.height() - AROUND) / LINES_EACH);
   }
 
   private static TrayHeld held(Model model, Form form) {
@@ -198,6 +228,13 @@ public final class TrayPlace implements Place {
                         + " plan is set here.")));
   }
 
+  /** The form with what was typed in it before it was left. */
+  private static Form begun(Model model) {
+    return form(model)
+        .withTexts(((TrayHeld) model.held()).typed())
+        .mapFields(field -> field.id().equals("routine") ? told(model, field) : field);
+  }
+
   /** The routine's field says what the routine makes: its name alone tells a beginner little. */
   private static Field told(Model model, Field field) {
     String says =
@@ -218,7 +255,7 @@ public final class TrayPlace implements Place {
     Form shown =
         form.withTroubles(Map.of())
             .mapFields(field -> field.id().equals("routine") ? told(model, field) : field);
-    return Turn.to(model.with(held(model, shown)));
+    return Turn.to(model.with(held(model, shown).typed(form.texts())));
   }
 
   @Override

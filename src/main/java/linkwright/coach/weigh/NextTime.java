@@ -5,6 +5,7 @@ import java.util.List;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
+import linkwright.routine.PieceKind;
 import linkwright.standing.again.Learnt;
 
 /** What this job teaches for the next one like it, in sentences. */
@@ -26,19 +27,24 @@ public final class NextTime {
                             ? ": it took " + learnt.pieces() + " test pieces to find it."
                             : ".")));
     if (learnt.again() > 0) {
-      sentences.add(many(learnt.again()) + " redone, most often for “" + learnt.againFor() + "”.");
+      sentences.add(
+          many(learnt.again(), "link") + " redone, most often for “" + learnt.againFor() + "”.");
     }
     learnt
         .lossShare()
         .ifPresent(
             share ->
                 sentences.add(
-                    many(learnt.lost())
+                    many(learnt.lost(), "link")
                         + " lost, most often for “"
                         + learnt.lostFor()
                         + "”: reckon with a usual loss of "
                         + Decimals.percent(share, 1)
                         + ", habit and this run together."));
+    int rings = job.state().piles().of(PieceKind.RING).scrapped();
+    if (rings > 0) {
+      sentences.add(many(rings, "ring") + " lost.");
+    }
     learnt
         .longerMm()
         .ifPresent(
@@ -53,7 +59,7 @@ public final class NextTime {
     return List.copyOf(sentences);
   }
 
-  private static String many(int links) {
-    return links + (links == 1 ? " link was" : " links were");
+  private static String many(int count, String piece) {
+    return count + " " + piece + (count == 1 ? " was" : "s were");
   }
 }

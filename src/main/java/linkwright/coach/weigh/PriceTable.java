@@ -20,8 +20,8 @@ final class PriceTable {
   static Part of(Accounts accounts, Closing closing) {
     if (accounts.prices().isEmpty()) {
       return Prose.aside(
-          "{do:price} asks for your own prices; then this chain stands here, with its trials and"
-              + " without.");
+          "{do:price} asks for your prices; then the price of this chain stands here, with what its"
+              + " trials cost and without.");
     }
     String currency = accounts.currency();
     Map<String, Double> again = new TreeMap<>();

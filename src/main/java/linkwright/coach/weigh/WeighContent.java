@@ -97,7 +97,12 @@ final class WeighContent {
       line(lines, "rings", "" + rings.wanted(), "" + rings.good());
     }
     line(lines, "redone", "", "" + links.sentBack());
-    line(lines, "scrapped", "" + (plan.blanksToCut() - plan.links()), "" + links.scrapped());
+    int spare = plan.blanksToCut() - plan.links();
+    line(lines, "links lost", spare + " spare", "" + links.scrapped());
+    if (rings != null) {
+      int lost = job.state().piles().of(PieceKind.RING).scrapped();
+      line(lines, "rings lost", "", "" + lost);
+    }
   }
 
   /** What is no chain: each kind of piece by itself. */

@@ -233,10 +233,10 @@ public final class WeighPlace implements Place {
   }
 
   private static Map<String, String> questions(Model model, Form form) {
-    Standing standing = model.job().orElseThrow().standing();
     if (form.purpose() == Form.Purpose.CLOSE) {
-      return Undone.questions(standing);
+      return Undone.questions(model);
     }
+    Standing standing = model.job().orElseThrow().standing();
     return fact(model, form) instanceof Fact.WeighedIn in
         ? Questions.ofWeighing(in, standing, model.settings().units())
         : Map.of();

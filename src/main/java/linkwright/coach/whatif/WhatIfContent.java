@@ -33,17 +33,13 @@ public record WhatIfContent(UnitStyle units) {
     line(lines, variants, "rings", plan -> Integer.toString(plan.rings()));
     line(lines, variants, "length", plan -> units.roundedBy(plan.lengthMm(), plan.plusMinusMm()));
     line(lines, variants, "chain weighs", plan -> units.mass(plan.massChainG()));
-    line(lines, variants, "wire to order", plan -> units.mass(WireToOrder.of(plan).massG()));
+    line(lines, variants, "wire in all", plan -> units.mass(WireToOrder.of(plan).massG()));
     line(lines, variants, "holds", plan -> units.pull(plan.pull().solderedN()));
-    quoted(
-        lines,
-        variants,
-        "hours, the first",
-        quote -> hours(quote.hoursFirst(), quote.hoursPlusMinus()));
+    quoted(lines, variants, "hours", quote -> hours(quote.hoursFirst(), quote.hoursPlusMinus()));
     quoted(lines, variants, "hours again", quote -> hours(quote.hoursAgain(), 0));
     if (variants.stream()
         .anyMatch(each -> each.standing().quote().filter(Quote::priced).isPresent())) {
-      quoted(lines, variants, "price, the first", WhatIfContent::first);
+      quoted(lines, variants, "price", WhatIfContent::first);
       quoted(lines, variants, "price again", quote -> money(quote, quote.again().total()));
     }
     if (variants.stream().anyMatch(each -> each.standing().chance().isPresent())) {

@@ -279,13 +279,15 @@ public final class WirePlace implements Place {
     }
     double wire = PlannedWire.read(form.text("wire")).orThrow();
     if (!lot.get().is(wish.metal().id(), wire)) {
+      boolean draws = lot.get().metal().equals(wish.metal().id());
       return Optional.of(
           name
               + " is "
               + lot.get().metal()
               + " of "
               + units.wire(lot.get().wireMm().orElse(0))
-              + ": draw it down first, or take another lot.");
+              + (draws ? ": draw it down first, or" : ", no " + wish.metal().id() + ":")
+              + " take another lot.");
     }
     double asked =
         form.text("lengths").isEmpty()

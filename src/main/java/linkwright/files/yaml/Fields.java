@@ -270,13 +270,17 @@ public final class Fields {
               problems.add(
                   keyNode,
                   "The key \"" + key + "\" is not known in " + what + ".",
-                  Nearest.of(key, asked)
-                      .map(near -> "Did you mean " + near + "?")
-                      .orElse("Known here: " + String.join(", ", asked) + "."));
+                  problems.full() ? "" : nearestTo(key));
             }
           });
     }
     return problems.size() == problemsBefore;
+  }
+
+  private String nearestTo(String key) {
+    return Nearest.of(key, asked)
+        .map(near -> "Did you mean " + near + "?")
+        .orElse("Known here: " + String.join(", ", asked) + ".");
   }
 
   private Optional<Node> find(String key) {

@@ -8,11 +8,14 @@ import org.yaml.snakeyaml.nodes.Node;
 
 /** Everything found wrong in one file so far. */
 public final class ProblemList {
-  private static final int MOST_TOLD = 20;
+  /** So many problems of a file are told; of the others, how many there are. */
+  public static final int MOST_TOLD = 20;
+
   private static final int LONGEST_SENTENCE = 1000;
 
   private final String file;
   private final List<Problem> problems = new ArrayList<>();
+  private int more;
 
   /** No problems yet of that file. */
   public ProblemList(String file) {
@@ -32,7 +35,16 @@ public final class ProblemList {
 
   /** Tells a problem at a place, counted from 1. */
   public void add(int line, int column, String wrong, String expected) {
-    problems.add(new Problem(file, line, column, shortened(wrong), shortened(expected)));
+    if (full()) {
+      more++;
+    } else {
+      problems.add(new Problem(file, line, column, shortened(wrong), shortened(expected)));
+    }
+  }
+
+  /** Whether as many were told as anybody reads: of the rest only the number is kept. */
+  public boolean full() {
+    return problems.size() >= MOST_TOLD;
   }
 
   /** A value of half a megabyte is told by its beginning and its end. */
@@ -46,12 +58,16 @@ public final class ProblemList {
 
   /** How many problems were found. */
   public int size() {
-    return problems.size();
+    return problems.size() + more;
   }
 
   /** The first problems, and how many more there are. */
   public List<Problem> all() {
-    return first(file, problems);
+    List<Problem> told = new ArrayList<>(problems);
+    if (more > 0) {
+      told.add(Problem.more(file, more));
+    }
+    return List.copyOf(told);
   }
 
   /** The first problems of a file, and how many more there are: nobody reads a thousand. */
@@ -60,7 +76,8 @@ public final class ProblemList {
       return List.copyOf(problems);
     }
     List<Problem> told = new ArrayList<>(problems.subList(0, MOST_TOLD));
-    told.add(Problem.more(file, problems.size() - MOST_TOLD));
+    List<Problem> rest = problems.subList(MOST_TOLD, problems.size());
+    told.add(Problem.more(file, rest.stream().mapToInt(Problem::stands).sum()));
     return List.copyOf(told);
   }
 

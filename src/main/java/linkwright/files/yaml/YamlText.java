@@ -40,7 +40,7 @@ public final class YamlText {
           0,
           0,
           "The file is larger than 1 MB, so it is not read.",
-          "A file of routines, cautions or reference data is a few kilobytes.");
+          "Such a file is a few kilobytes: is it the right one?");
       return Optional.empty();
     }
     return decode(bytes, problems);

@@ -109,17 +109,7 @@ final class Variants {
   /** Whether the wished length can be had in wire of that size. */
   boolean allowWire(double mm, List<Bound> limits) {
     Standing standing = byWire.computeIfAbsent(mm, this::inWire);
-    boolean passes =
-        standing
-            .counted()
-            .plan()
-            .filter(
-                plan ->
-                    plan.wish()
-                        .ring()
-                        .map(ring -> ring.insideMm() >= plan.leastRingInsideMm() - 1e-9)
-                        .orElse(true))
-            .isPresent();
+    boolean passes = standing.counted().plan().filter(Plan::wiresPass).isPresent();
     return passes
         && limits.stream()
             .allMatch(

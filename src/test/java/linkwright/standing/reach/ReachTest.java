@@ -187,4 +187,31 @@ class ReachTest {
     assertThat(WireToOrder.of(longest).massG()).isLessThanOrEqualTo(8);
     assertThat(reach.onceMore().get(Bound.METAL)).isGreaterThan(8);
   }
+
+  /** One repeat's length written to four digits may be shorter than the repeat by a hair. */
+  @Test
+  void no_length_of_a_repeat_as_it_is_written_makes_a_chain_out_of_reach() {
+    Map<String, String> wish =
+        new Wishes()
+            .with(WishKeys.METAL, "sterling")
+            .with(WishKeys.WIRE, "1.2 mm")
+            .with(WishKeys.LINK_PATTERN, "long")
+            .with(WishKeys.LINK_BLANK, "32 mm")
+            .with(WishKeys.LINK_FORMERS, "end=3 mm")
+            .with(WishKeys.LINK_REPEAT, "1 long + 3 round ring=3.5 mm")
+            .with(WishKeys.CLASP_LENGTH, "14 mm")
+            .with(WishKeys.CLASP_MASS, "1.1 g")
+            .with(WishKeys.KERF, "0.3 mm")
+            .with(WishKeys.FINISHED, "46 cm")
+            .texts();
+    OnHand there =
+        new OnHand("", OptionalDouble.of(80), OptionalDouble.empty(), OptionalDouble.empty());
+    WithinReach reach =
+        WithinReach.of(wish, Standing.newJob(wish, PRICED), PRICED, there, UnitStyle.METRIC);
+    assertThat(reach.trouble()).isEmpty();
+    assertThat(reach.together().longest().orElseThrow().links()).isGreaterThan(200);
+    assertThat(reach.together().heaviestMm().orElseThrow())
+        .as("two wires have to pass a round link of 3.5 mm")
+        .isBetween(1.2, 1.75);
+  }
 }

@@ -49,9 +49,14 @@ public final class CardContent {
   }
 
   private static String gear(Caution card, Predicate<Gear> which) {
-    return card.wear().stream()
-        .filter(which)
-        .map(each -> each.says() + " (" + each.sign() + ")")
-        .collect(Collectors.joining(", "));
+    List<Gear> gear = card.wear().stream().filter(which).toList();
+    if (gear.isEmpty()) {
+      return "";
+    }
+    String signs = gear.stream().map(Gear::sign).collect(Collectors.joining(", "));
+    return gear.stream().map(Gear::says).collect(Collectors.joining(", "))
+        + (gear.size() == 1 ? " (sign " : " (signs ")
+        + signs
+        + ")";
   }
 }
