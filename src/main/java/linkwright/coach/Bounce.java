@@ -26,6 +26,9 @@ final class Bounce {
     if (meant.isEmpty()) {
       return Coach.key(model.with(Presses.NONE), key);
     }
+    if (HotWorkGate.pressedUnread(model, meant.get(), at)) {
+      return Turn.to(model.with(presses.counted(key, meant.get(), at)).told(HotWorkGate.UNREAD));
+    }
     if (typedNumber || !presses.tooSoon(key, meant.get(), at)) {
       return Coach.key(model.with(presses.counted(key, meant.get(), at)), key);
     }

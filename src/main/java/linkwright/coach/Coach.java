@@ -55,7 +55,7 @@ public final class Coach implements MessageCases<Turn> {
       return Turn.to(model.with(pending.and(message)));
     }
     if (model.writing() instanceof Writing.Failed failed && UserMessages.is(message)) {
-      return Failing.answered(model, failed, message);
+      return arrived(model, Failing.answered(model, failed, message));
     }
     return StudentGate.after(arrived(model, DryGate.held(model, message.answer(new Coach(model)))));
   }
@@ -121,7 +121,8 @@ public final class Coach implements MessageCases<Turn> {
 
   @Override
   public Turn ticked(Message.Ticked message) {
-    return LookRound.tick(Bell.tick(Clocks.moved(model, message)));
+    Model moved = HotWorkGate.drawn(Clocks.moved(model, message), message.drawn());
+    return LookRound.tick(Bell.tick(moved));
   }
 
   @Override

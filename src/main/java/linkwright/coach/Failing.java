@@ -48,6 +48,9 @@ final class Failing {
       Model given = model.with(new Writing.Nothing());
       return HotWorkGate.act(given, Places.of(given), Act.LEAVE);
     }
+    if (act.get() == Act.GIVE_UP && failed.held() instanceof HotWorkHeld held) {
+      return HotWorkGate.notSaid(model.with(new Writing.Nothing()), held);
+    }
     if (act.get() == Act.GIVE_UP) {
       return Turn.to(model.with(new Writing.Nothing()).trouble("Given up: it was not entered."));
     }

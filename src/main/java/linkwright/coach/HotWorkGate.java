@@ -1,9 +1,11 @@
 package linkwright.coach;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Model;
@@ -15,6 +17,7 @@ import linkwright.coach.kernel.safety.HotWorkWords;
 import linkwright.coach.keys.Act;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
+import linkwright.job.FlameWord;
 import linkwright.routine.Hazard;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
@@ -26,10 +29,39 @@ final class HotWorkGate {
   /** The acts by which one leaves the bench. */
   private static final Set<Act> LEAVING = Set.of(Act.LEAVE, Act.TO_TRAY, Act.STEP_AWAY, Act.CLOSE);
 
+  /** What answers whether every flame is out. */
+  private static final Set<Act> ANSWERS = Set.of(Act.FLAMES_OUT, Act.STILL_LIT);
+
+  static final String UNREAD =
+      "Read the question first: that press came before anybody could, and counts nothing.";
+
   private HotWorkGate() {}
+
+  /** The same, with since when the question stands on the screen. */
+  static Model drawn(Model model, Optional<Instant> since) {
+    return model.held() instanceof HotWorkHeld held && held.drawn().isEmpty() && since.isPresent()
+        ? model.with(held.drawn(since))
+        : model;
+  }
+
+  /** Whether a key answers before what it answers could be read. */
+  static boolean pressedUnread(Model model, Act act, Instant at) {
+    return ANSWERS.contains(act) && model.held() instanceof HotWorkHeld held && !held.readBy(at);
+  }
+
+  /** The same of a click; what chooses its acts by words draws nothing. */
+  private static boolean clickedUnread(Model model, Act act) {
+    return ANSWERS.contains(act)
+        && model.held() instanceof HotWorkHeld held
+        && held.drawn().isPresent()
+        && !held.readBy(model.steady());
+  }
 
   /** What an act of a place does; one that leaves is asked about first while hot work is open. */
   static Turn act(Model model, Place place, Act act) {
+    if (clickedUnread(model, act)) {
+      return Turn.to(model.told(UNREAD));
+    }
     if (!LEAVING.contains(act) || model.held() instanceof HotWorkHeld) {
       return done(model, place, act);
     }
@@ -49,6 +81,26 @@ final class HotWorkGate {
     return held.then()
         .map(act -> leave(back, Places.of(back), act))
         .orElseGet(() -> Turn.to(told(back)));
+  }
+
+  /**
+   * What she answered stands in no book, for another window writes that one: she goes on all the
+   * same, told what the books say still.
+   */
+  static Turn notSaid(Model model, HotWorkHeld held) {
+    Turn on = passed(model, held);
+    String jobs =
+        model.hotWork().stand().stream()
+            .map(FlameWord::job)
+            .distinct()
+            .collect(Collectors.joining("”, “", "“", "”"));
+    Model told =
+        on.model()
+            .trouble(
+                "Not entered: in the book of "
+                    + jobs
+                    + " a flame is lit still. Say it out where that book is open.");
+    return new Turn(told, on.effects(), on.next());
   }
 
   /** Leaving tells the minutes left of a fire watch, and leaves. */

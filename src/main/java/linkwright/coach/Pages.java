@@ -155,7 +155,8 @@ public final class Pages {
       if (!leads(act, list, lines)) {
         continue;
       }
-      if (shown.contains(act) || act == Act.UNDO || act == Act.LESS || act == Act.LEAVE) {
+      boolean taken = act == acts.get(0) && !open.isEmpty() && hasKeyOf(act, open, model);
+      if (taken || shown.contains(act) || act == Act.UNDO || act == Act.LESS || act == Act.LEAVE) {
         continue;
       }
       if (saidAlready(open, place.says(model, act)) || behindACard(place, model, act)) {
@@ -190,6 +191,12 @@ public final class Pages {
   /** A card is turned before a later step is gone to. */
   private static boolean behindACard(Place place, Model model, Act act) {
     return act == Act.NEXT_STEP && place.acts(model).contains(Act.SEEN);
+  }
+
+  /** The common key goes to the wait that is over, and nowhere else. */
+  private static boolean hasKeyOf(Act act, List<Page.Open> open, Model model) {
+    Page.Open again = new Page.Open(Optional.of(act), act.words());
+    return hasKeyOf(again, open, model.settings().keys());
   }
 
   private static boolean hasKeyOf(Page.Open way, List<Page.Open> open, KeyMap keys) {

@@ -54,6 +54,9 @@ public final class BenchLoop {
     SteadyClock steady = SteadyClock.from(begin.steady());
     Model model = begin;
     Grid shown = show(display, model);
+    // What was typed at a blank screen was typed at nothing.
+    Instant first = steady.instant();
+    Instant shownAt = first;
     outward.tell(Pages.of(model));
     Optional<Input> next = Optional.empty();
     while (!performer.left()) {
@@ -62,10 +65,13 @@ public final class BenchLoop {
       boolean idle = input.isEmpty();
       long drawBy = System.nanoTime() + UNSHOWN_NANOS;
       boolean lost = false;
+      Optional<Instant> since = Optional.of(shownAt);
       do {
-        Message.Ticked now = new Message.Ticked(clock.instant(), steady.instant());
+        Message.Ticked now = new Message.Ticked(clock.instant(), steady.instant(), since);
         Instant came = steady.at(display.cameAtNanos());
-        model = take(model, input, shown, performer, now, came);
+        Optional<Input> heard = input.filter(any -> !(isTyped(any) && came.isBefore(first)));
+        model = take(model, heard, shown, performer, now, came);
+        since = Optional.empty();
         lost |= input.filter(Input.Resized.class::isInstance).isPresent();
         next = input.isPresent() && !performer.left() ? display.poll(0) : Optional.empty();
         input = next;
@@ -76,9 +82,16 @@ public final class BenchLoop {
       if (lost || !drawn.equals(shown)) {
         display.show(drawn);
         shown = drawn;
+        shownAt = steady.instant();
         outward.tell(page);
       }
     }
+  }
+
+  private static boolean isTyped(Input input) {
+    return input instanceof Input.Pressed
+        || input instanceof Input.Pasted
+        || input instanceof Input.Clicked;
   }
 
   /** A click means what stands where it went: nothing may be waiting to be drawn. */

@@ -161,7 +161,7 @@ public final class Apprentice {
   /** Lets time go by. */
   public Apprentice wait(int seconds) {
     waited += seconds;
-    return take(new Message.Ticked(now(), now()));
+    return take(new Message.Ticked(now(), now(), Optional.empty()));
   }
 
   /** Presses keys by their names: {@code "n"}, {@code "enter"}. */
@@ -207,7 +207,7 @@ public final class Apprentice {
     for (Fact fact : keep.facts()) {
       book.add(new Entry(book.size() + 1, at, "bench", fact));
     }
-    take(new Message.Ticked(now(), now()));
+    take(new Message.Ticked(now(), now(), Optional.empty()));
     return new Message.Kept(List.copyOf(book.subList(before, book.size())));
   }
 

@@ -120,7 +120,7 @@ class BenchWaitTest {
     @Test
     void a_look_far_too_early_is_asked_once_and_teaches_nothing() {
       pickling().press("d");
-      assertThat(bench.notice()).contains("Clean so soon");
+      assertThat(bench.notice()).startsWith("Pickle the links, 4 links: clean so soon");
       assertThat(running()).isPresent();
       bench.press("d");
       assertThat(running()).isEmpty();
@@ -169,6 +169,8 @@ class BenchWaitTest {
       fresh.goTo("anneal-wire").press("!", "space");
       assertThat(fresh.model().hotWork().lit()).isEmpty();
       fresh.press("w");
+      assertThat(fresh.entered(Fact.TimerStarted.class)).hasSize(1);
+      fresh.press("space");
       assertThat(fresh.model().hotWork().lit()).isPresent();
       assertThat(fresh.entered(Fact.TimerStarted.class)).hasSize(1);
       assertThat(fresh.press("w").entered(Fact.TimerStarted.class)).hasSize(2);
@@ -237,6 +239,9 @@ class BenchWaitTest {
     void what_was_soldered_by_mistake_and_taken_back_is_in_no_wait() {
       pickling();
       bench.goTo("solder-links").press("u");
+      assertThat(bench.notice()).startsWith("Undo strikes no wait. Last: ");
+      assertThat(bench.entered(Fact.Struck.class)).isEmpty();
+      bench.press("u");
       assertThat(bench.pile("link").waitingFor(Stage.PICKLED)).isZero();
       bench.type("3").press("space").goTo("pickle-links").press("space");
       assertThat(bench.state().timers().running()).hasSize(2);
@@ -285,6 +290,16 @@ class BenchWaitTest {
       bench.press("space");
       assertThat(bench.model().watch()).isEmpty();
       assertThat(bench.state().course().stepsDone()).contains(new StepId("look-over"));
+    }
+
+    @Test
+    void a_hot_step_that_is_done_again_asks_for_the_flame_again_and_is_a_heat() {
+      bench.goTo("anneal-wire").press("space", "space").press("!", "space");
+      bench.press("esc", "b").goTo("anneal-wire").press("space");
+      assertThat(bench.model().hotWork().lit()).isPresent();
+      assertThat(bench.entered(Fact.StepDone.class)).hasSize(1);
+      bench.press("space");
+      assertThat(bench.entered(Fact.StepDone.class)).hasSize(2);
     }
 
     @Test

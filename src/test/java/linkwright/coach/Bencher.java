@@ -148,16 +148,18 @@ public final class Bencher {
 
   /** Lets time pass; the clock ticks once at its end. */
   public Bencher pass(Duration time) {
+    // What stands on the screen stands there since before the time passed.
+    Optional<Instant> drawn = Optional.of(steady);
     now = now.plus(time);
     steady = steady.plus(time);
-    take(new Message.Ticked(now, steady));
+    take(new Message.Ticked(now, steady, drawn));
     return this;
   }
 
   /** The computer's clock is set; time itself goes on as it does. */
   public Bencher setClock(Duration by) {
     now = now.plus(by);
-    take(new Message.Ticked(now, steady));
+    take(new Message.Ticked(now, steady, Optional.of(steady)));
     return this;
   }
 

@@ -3,9 +3,12 @@ package linkwright.coach;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
 import linkwright.coach.bench.BenchAsk;
 import linkwright.coach.bench.BenchHeld;
 import linkwright.coach.kernel.Message;
+import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.keys.Key;
 import linkwright.job.Fact;
 import linkwright.routine.Stage;
@@ -84,6 +87,35 @@ class BounceTest {
       bench.pressEvery(500, 11, "page-down");
       assertThat(soldered()).isEqualTo(9);
       assertThat(bench.at().step().id()).isEqualTo(new StepId("pickle-links"));
+    }
+  }
+
+  /** What is said of a flame is said by somebody who has read what is asked. */
+  @Nested
+  class AQuestionAboutFlames {
+    @BeforeEach
+    void leaveWithAFlameLit() {
+      toSolder(9).press("space", "space");
+      assertThat(bench.model().hotWork().open()).isTrue();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"space", "n", "page-down"})
+    void is_not_answered_before_it_could_be_read(String key) {
+      bench.pressEvery(900, 1, "q").pressEvery(100, 1, key);
+      assertThat(bench.model().held().place()).isEqualTo(PlaceId.HOT_WORK);
+      assertThat(bench.model().hotWork().open()).isTrue();
+      assertThat(bench.notice()).startsWith("Read the question first");
+      bench.pressEvery(800, 1, "space");
+      assertThat(bench.model().hotWork().open()).isFalse();
+    }
+
+    @Test
+    void is_not_answered_while_it_is_not_on_the_screen() {
+      bench.pressEvery(900, 1, "q");
+      Optional<Instant> later = Optional.of(bench.model().steady().plusSeconds(5));
+      bench.take(new Message.KeyPressed(Key.of(" "), later));
+      assertThat(bench.model().hotWork().open()).isTrue();
     }
   }
 

@@ -34,6 +34,14 @@ class FloodTest {
     assertThat(display.repaints()).isBetween(2, 5_000);
   }
 
+  /** The demo's cautions are not opened by keys that were typed at nothing. */
+  @Test
+  void whatWasTypedAtABlankScreenCountsNothing() {
+    display.early().press(Key.of(Key.Kind.ENTER)).press(Key.of("k"));
+    runToTheEnd();
+    assertThat(display.text()).doesNotContain("· book");
+  }
+
   @Test
   void losesNoKey() throws IOException {
     String note = "wire from the drawer, ".repeat(25).strip();

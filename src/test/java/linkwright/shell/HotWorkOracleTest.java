@@ -145,7 +145,7 @@ class HotWorkOracleTest {
 
     /** Time goes by for it, so that it looks at the other books too. */
     void look() {
-      take(new Message.Ticked(now, real.plus(ahead)));
+      take(new Message.Ticked(now, real.plus(ahead), Optional.empty()));
     }
 
     void take(Message message) {
@@ -185,31 +185,23 @@ class HotWorkOracleTest {
                   .filter(at -> at.step().does().contains(Hazard.BURNS_GAS))
                   .isPresent();
       boolean open = oracle.open();
-      boolean done =
-          AtBench.of(model)
-              .map(
-                  at ->
-                      model
-                          .job()
-                          .orElseThrow()
-                          .state()
-                          .course()
-                          .stepsDone()
-                          .contains(at.step().id()))
-              .orElse(false);
       // What comes out of the pickle was heated before it went in.
       boolean waited =
           (act == Act.TOGETHER || act == Act.DONE)
-              && AtBench.of(model).filter(at -> !at.timed().isEmpty()).isPresent();
+              && AtBench.of(model).filter(at -> isInAWait(at)).isPresent();
       press("space");
       boolean entered = entered(before);
       if (act == Act.LIT && entered) {
         oracle.heard('l', real);
       } else if (act == Act.FLAMES_OUT && open && !model.hotWork().open()) {
         oracle.heard('s', real);
-      } else if (atGas && entered && HEATS.contains(act) && !waited && !(act == Act.DONE && done)) {
+      } else if (atGas && entered && HEATS.contains(act) && !waited) {
         oracle.heard('h', real);
       }
+    }
+
+    private boolean isInAWait(AtBench at) {
+      return !model.job().orElseThrow().state().course().waits().at(at.step().id()).isEmpty();
     }
   }
 
@@ -307,6 +299,7 @@ class HotWorkOracleTest {
     }
     if (machine.common() == Act.TRY_AGAIN) {
       machine.press("esc");
+      restartIfLeft(machine);
       return "given up";
     }
     if (machine.model.held().form().isPresent()) {

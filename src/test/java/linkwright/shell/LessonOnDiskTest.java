@@ -78,7 +78,7 @@ class LessonOnDiskTest {
   private void press(String... names) {
     for (String name : names) {
       now = now.plusSeconds(1);
-      model = performer.take(model, new Message.Ticked(now, now));
+      model = performer.take(model, new Message.Ticked(now, now, Optional.empty()));
       Key key = KeyNames.read(name).orElseThrow();
       model = performer.take(model, new Message.KeyPressed(key));
     }

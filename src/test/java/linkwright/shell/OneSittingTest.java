@@ -63,7 +63,7 @@ class OneSittingTest {
 
   private void pass(Duration time) {
     now = now.plus(time);
-    model = performer.take(model, new Message.Ticked(now, now));
+    model = performer.take(model, new Message.Ticked(now, now, Optional.empty()));
   }
 
   private List<Entry> book(String slug) {

@@ -76,7 +76,7 @@ class StudentAtBenchTest {
   private void press(String... names) {
     for (String name : names) {
       now = now.plusSeconds(1);
-      model = performer.take(model, new Message.Ticked(now, now));
+      model = performer.take(model, new Message.Ticked(now, now, Optional.empty()));
       model = performer.take(model, new Message.KeyPressed(KeyNames.read(name).orElseThrow()));
     }
   }

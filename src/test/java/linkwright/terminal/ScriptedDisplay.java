@@ -24,6 +24,8 @@ public final class ScriptedDisplay implements Display {
   private final Painter painter;
   private final Glyphs glyphs;
   private final Queue<Input> others = new ArrayDeque<>();
+  private final long made = System.nanoTime();
+  private boolean early;
   private int bells;
   private int repaints;
   private boolean closed;
@@ -73,6 +75,17 @@ public final class ScriptedDisplay implements Display {
             ? new KeyStroke(key.text().charAt(0), key.ctrl(), false)
             : new KeyStroke(type(key.kind())));
     return this;
+  }
+
+  /** All that it tells came before the first page was drawn. */
+  public ScriptedDisplay early() {
+    early = true;
+    return this;
+  }
+
+  @Override
+  public long cameAtNanos() {
+    return early ? made : System.nanoTime();
   }
 
   /** Adds a click; it comes after the keys. */

@@ -36,7 +36,9 @@ class WideRoomTest {
   @Test
   void no_text_is_wider_than_eighty_columns() {
     for (String scene :
-        new String[] {"plan", "tests", "bench-count", "weigh-in", "bench-caution"}) {
+        new String[] {
+          "plan", "tests", "bench-count", "weigh-in", "bench-caution", "book", "wire"
+        }) {
       for (String row : shown(scene, 200, 60).split("\n", -1)) {
         // The keys' line and the chain go over all of the width; columns stand far apart.
         for (String text : row.strip().split(" {3,}|│", -1)) {

@@ -137,7 +137,7 @@ final class RandomWalk {
   private void start() {
     model = Coach.begin(Bencher.SHELF, Settings.USUAL, Screens::parts, now, 80, 24);
     model = performer.begin(model, facts(), Optional.of(slug()));
-    take(new Message.Ticked(now, steady));
+    take(new Message.Ticked(now, steady, Optional.empty()));
   }
 
   private String slug() {
@@ -247,13 +247,14 @@ final class RandomWalk {
       case "pass" -> {
         Duration time = Duration.ofMillis(event.number());
         real = real.plus(time);
+        Optional<Instant> drawn = Optional.of(steady);
         now = now.plus(time);
         steady = steady.plus(time);
-        take(new Message.Ticked(now, steady));
+        take(new Message.Ticked(now, steady, drawn));
       }
       case "set" -> {
         now = now.plusSeconds(event.number());
-        take(new Message.Ticked(now, steady));
+        take(new Message.Ticked(now, steady, Optional.of(steady)));
       }
       case "key" ->
           take(

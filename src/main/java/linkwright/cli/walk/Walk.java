@@ -16,10 +16,10 @@ import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.keys.Act;
 import linkwright.files.Home;
 import linkwright.files.Library;
+import linkwright.quantity.Count;
 import linkwright.shell.Demo;
 import linkwright.shell.Performer;
 import linkwright.shell.Start;
-import linkwright.quantity.Count;
 import linkwright.terminal.Environment;
 
 /** A walk through a job, line by line, until the user quits or the lines end. */

@@ -100,7 +100,7 @@ final class WalkCoach {
   /** Lets the clock go on. */
   void tick(Instant now, Instant steady) {
     Notice before = model.notice();
-    take(new Message.Ticked(now, steady));
+    take(new Message.Ticked(now, steady, Optional.empty()));
     if (!model.notice().equals(before)) {
       hear();
     }

@@ -102,7 +102,7 @@ final class BenchCount {
 
   private static Turn stepDone(Model model, AtBench at) {
     JobState state = model.job().orElseThrow().state();
-    if (state.course().stepsDone().contains(at.step().id())) {
+    if (state.course().stepsDone().contains(at.step().id()) && !BenchHot.heats(at)) {
       return BenchGate.onward(model, at);
     }
     Optional<BenchAsk> untried = BenchPassing.untried(model, at);

@@ -10,6 +10,7 @@ import linkwright.coach.kernel.safety.Cards;
 import linkwright.job.Again;
 import linkwright.job.BenchFact;
 import linkwright.job.Fact;
+import linkwright.routine.Hazard;
 import linkwright.routine.Step;
 import linkwright.standing.StillToDo;
 
@@ -19,7 +20,20 @@ final class BenchGate {
 
   /** The caution to be seen before the open step can be worked on. */
   static Optional<Cards.Card> caution(Model model) {
-    return AtBench.of(model).flatMap(at -> Cards.of(model, at).next());
+    return AtBench.of(model)
+        .flatMap(
+            at ->
+                takesOut(model, at) ? Cards.of(model, at).ownNext(at) : Cards.of(model, at).next());
+  }
+
+  /**
+   * What is due in the pickle is taken out before the cards of other steps are read: whoever takes
+   * over has those before anything is heated.
+   */
+  private static boolean takesOut(Model model, AtBench at) {
+    return at.looked()
+        && !at.step().does().contains(Hazard.BURNS_GAS)
+        && !BenchWait.over(model, at).isEmpty();
   }
 
   /** No step is passed while cards of it were not turned over: some stand nowhere else. */

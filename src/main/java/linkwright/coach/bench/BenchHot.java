@@ -30,7 +30,7 @@ final class BenchHot {
     boolean gas = does.contains(Hazard.BURNS_GAS);
     HotWork now = model.hotWork();
     boolean said = gas ? now.lit().isPresent() : now.open();
-    if (said || !(gas || does.contains(Hazard.HEATS)) || !begins(model, at, act)) {
+    if (said || !heats(at) || !begins(model, at, act)) {
       return Optional.empty();
     }
     return Optional.of(gas ? Act.LIT : Act.HOT_ON);
@@ -41,9 +41,14 @@ final class BenchHot {
       return true;
     }
     Course course = model.job().orElseThrow().state().course();
-    boolean done = course.stepsDone().contains(at.step().id());
     boolean waited = !at.timed().isEmpty() && !course.waits().at(at.step().id()).isEmpty();
-    return (act == Act.TOGETHER || (act == Act.DONE && !done)) && !waited;
+    return (act == Act.TOGETHER || act == Act.DONE) && !waited;
+  }
+
+  /** Whether anything is heated here: done again, it is heated again. */
+  static boolean heats(AtBench at) {
+    Set<Hazard> does = at.step().does();
+    return does.contains(Hazard.BURNS_GAS) || does.contains(Hazard.HEATS);
   }
 
   /** Says it; a number that was typed stays for the count that follows. */

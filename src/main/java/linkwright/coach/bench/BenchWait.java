@@ -225,7 +225,8 @@ final class BenchWait {
         model
             .with(BenchScreens.asking(BenchPlace.screen(model), new BenchAsk.Early()))
             .trouble(
-                "Clean so soon, with "
+                timer.named()
+                    + ": clean so soon, with "
                     + Clock.spoken((double) timer.left(model.steady()).toSeconds())
                     + " to go? {do:looked} again if it is."));
   }

@@ -3,6 +3,8 @@ package linkwright.coach.bench;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import linkwright.coach.content.Beside;
 import linkwright.coach.content.Emphasis;
@@ -21,8 +23,11 @@ import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.coach.kernel.drawn.LaidOut;
 import linkwright.coach.kernel.drawn.PictureContent;
 import linkwright.coach.kernel.safety.Cards;
+import linkwright.job.Entry;
+import linkwright.job.Fact;
 import linkwright.job.InWait;
 import linkwright.job.Pile;
+import linkwright.job.Strikes;
 import linkwright.job.TimerRun;
 import linkwright.plan.LinksOfSize;
 import linkwright.plan.Plan;
@@ -54,7 +59,11 @@ final class StepContent {
     if (at.counts()) {
       parts.add(new Beside(List.of(figure(model, at)), List.of(new Rows(piles(model, held, at)))));
     } else {
-      BenchContent.next(model).ifPresent(parts::add);
+      // Its own wait stands big, whatever else is due sooner.
+      at.ownTimer(model)
+          .map(own -> BenchContent.figure(model, own, ": due"))
+          .or(() -> BenchContent.next(model))
+          .ifPresent(parts::add);
     }
     held.remedy().ifPresent(remedy -> parts.addAll(remedy(model, remedy)));
     texts(parts, model, at);
@@ -66,7 +75,7 @@ final class StepContent {
     if (own.isPresent()) {
       return BenchContent.figure(model, own.get(), ": due");
     }
-    String number = at.through() + "/" + wanted(model, at);
+    String number = came(at) + "/" + wanted(model, at);
     return new Figure(number, at.counted(2) + " " + at.stage(), Emphasis.NOW);
   }
 
@@ -74,9 +83,14 @@ final class StepContent {
     Optional<StillToDo> left = at.left(model.job().orElseThrow());
     int wanted = left.map(StillToDo::wanted).orElse(0);
     if (at.begins() && left.isPresent()) {
-      wanted = at.through() + left.get().toCut().orElse(0);
+      wanted = came(at) + left.get().toCut().orElse(0);
     }
-    return Math.max(wanted, at.through());
+    return Math.max(wanted, came(at));
+  }
+
+  /** What goes back to a later stage came through here all the same. */
+  private static int came(AtBench at) {
+    return at.pile().cameThrough(at.stage());
   }
 
   private static List<Row> piles(Model model, BenchHeld held, AtBench at) {
@@ -84,10 +98,10 @@ final class StepContent {
     first(model, held, at).ifPresent(row -> rows.add(row.with(Emphasis.MAIN)));
     if (!at.begins()) {
       rows.add(Row.of("waiting", "" + at.waiting()));
-      rows.add(Row.of("redo", "" + at.redo()).remark(reasons(at)));
+      rows.add(Row.of("redo", "" + at.redo()).remark(reasons(model, at)));
     }
     inWaits(model, at).ifPresent(rows::add);
-    rows.add(Row.of("through", "" + at.through()).remark(others(model, at)));
+    rows.add(Row.of("through", "" + came(at)).remark(others(model, at)));
     at.left(model.job().orElseThrow())
         .ifPresent(
             left -> {
@@ -190,12 +204,29 @@ final class StepContent {
         .collect(Collectors.joining(", ", "", " to cut"));
   }
 
-  private static String reasons(AtBench at) {
-    return at.redo() == 0 || at.pile().redoReasons().isEmpty()
-        ? ""
-        : "("
-            + String.join(", ", at.pile().redoReasons().keySet().stream().sorted().toList())
-            + ")";
+  /** Why those were sent back that came to this redo pile last, so many as it holds. */
+  private static String reasons(Model model, AtBench at) {
+    List<Entry> entries = model.job().orElseThrow().entries();
+    Set<String> reasons = new TreeSet<>();
+    Strikes strikes = at.redo() > 0 ? Strikes.in(entries) : Strikes.in(List.of());
+    int left = at.redo();
+    for (int i = entries.size() - 1; i >= 0 && left > 0; i--) {
+      if (entries.get(i).fact() instanceof Fact.PiecesSentBack back
+          && !strikes.has(entries.get(i))
+          && comesTo(at, back)) {
+        left -= back.count();
+        reasons.add(back.reason());
+      }
+    }
+    reasons.remove("");
+    return reasons.isEmpty() ? "" : "(" + String.join(", ", reasons) + ")";
+  }
+
+  private static boolean comesTo(AtBench at, Fact.PiecesSentBack back) {
+    Stage to = at.pile().stages().contains(back.to()) ? back.to() : back.from();
+    return back.piece().equals(at.piece())
+        && to.equals(at.stage())
+        && (at.size().isEmpty() || at.size().equals(back.size()));
   }
 
   private static List<Part> remedy(Model model, Remedy remedy) {

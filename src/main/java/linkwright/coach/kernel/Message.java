@@ -71,8 +71,15 @@ public sealed interface Message {
     }
   }
 
-  /** The clock went on; steady is the same moment by a clock that nobody can set. */
-  record Ticked(Instant now, Instant steady) implements Message {
+  /**
+   * The clock went on.
+   *
+   * @param now by the computer's clock
+   * @param steady the same moment by a clock that nobody can set
+   * @param drawn since when, by that clock, what the model holds stands on the screen; empty where
+   *     it does not yet, or nothing is drawn
+   */
+  record Ticked(Instant now, Instant steady, Optional<Instant> drawn) implements Message {
     @Override
     public <R> R answer(MessageCases<R> cases) {
       return cases.ticked(this);

@@ -101,8 +101,20 @@ public final class PersonsPlace implements Place {
     return Turn.keep(
         model
             .with(new PersonsHeld(Optional.empty()))
-            .told("At the bench: “" + name(model, person) + "”." + noStudent(model, person)),
+            .told(
+                "At the bench: “"
+                    + name(model, person)
+                    + "”."
+                    + lit(model)
+                    + noStudent(model, person)),
         facts);
+  }
+
+  /** Whoever takes over takes the flame over with it. */
+  private static String lit(Model model) {
+    return model.hotWork().lit().isPresent()
+        ? " A flame is lit by what the books say: look at it together; {do:to-hot-work} asks."
+        : "";
   }
 
   /** Where there are students, a name that is none of theirs may be one that was mistyped. */

@@ -185,6 +185,13 @@ public record Cards(StepId step, String person, List<Card> all) {
     return all.stream().filter(Card::whole).findFirst();
   }
 
+  /** The same of the step's own alone. */
+  public Optional<Card> ownNext(AtBench at) {
+    return all.stream()
+        .filter(card -> card.whole() && at.step().cautions().contains(card.caution().id()))
+        .findFirst();
+  }
+
   /** Which of how many whole ones the next one is, as it is told: {@code card 2 of 3}. */
   public String which(OpenJob job) {
     int shown = shownBefore(job);

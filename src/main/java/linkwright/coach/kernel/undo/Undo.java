@@ -14,10 +14,12 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Turn;
+import linkwright.coach.keys.Act;
 import linkwright.job.BenchFact;
 import linkwright.job.Entry;
 import linkwright.job.EntryId;
 import linkwright.job.Fact;
+import linkwright.job.HotWorkState;
 import linkwright.job.Strikes;
 import linkwright.job.TimeSheet;
 import linkwright.job.Trials;
@@ -91,6 +93,11 @@ public final class Undo {
   }
 
   private Turn strike() {
+    Optional<Entry> beyond = here == PlaceId.BENCH ? beyond(model, strikes) : Optional.empty();
+    boolean told = model.presses().again(Act.UNDO);
+    if (beyond.isPresent() && !told) {
+      return Turn.to(model.told(notReached(model, beyond.get())));
+    }
     Optional<List<Entry>> last = lastHere();
     if (last.isEmpty()) {
       return nothing(model);
@@ -199,13 +206,9 @@ public final class Undo {
                   + " weighed in ({do:to-weigh-in}, there {do:reopen})."));
     }
     Strikes strikes = Strikes.in(job.entries());
-    Optional<Entry> wait = waitLast(model, strikes);
-    if (wait.isPresent()) {
-      return Turn.to(
-          model.told(
-              "Undo strikes no wait. Last: "
-                  + EntryWords.quoted(wait.get().fact(), model.settings())
-                  + ". It is ended at the timers ({do:to-timers}), begun by mistake too."));
+    Optional<Entry> beyond = beyond(model, strikes);
+    if (beyond.isPresent()) {
+      return Turn.to(model.told(notReached(model, beyond.get())));
     }
     return acts(job, model.now()).stream()
         .flatMap(List::stream)
@@ -228,16 +231,33 @@ public final class Undo {
                             + " entry.")));
   }
 
-  /** A wait that was begun last in this sitting, and runs still. */
-  private static Optional<Entry> waitLast(Model model, Strikes strikes) {
+  private static String notReached(Model model, Entry entry) {
+    String last = EntryWords.quoted(entry.fact(), model.settings());
+    return entry.fact() instanceof Fact.TimerStarted
+        ? "Undo strikes no wait. Last: "
+            + last
+            + ". It is ended at the timers ({do:to-timers}), begun by mistake too."
+        : "Undo strikes nothing that was said of flames. Last: " + last + ".";
+  }
+
+  /** What was entered last in this sitting, where that is a wait that runs or a flame put out. */
+  private static Optional<Entry> beyond(Model model, Strikes strikes) {
     return acts(model.job().orElseThrow(), model.now()).stream()
         .flatMap(List::stream)
         .filter(entry -> !strikes.has(entry))
-        .filter(entry -> entry.fact() instanceof Fact.TimerStarted || !places(entry).isEmpty())
+        .filter(entry -> isBeyond(entry.fact()) || !places(entry).isEmpty())
         .findFirst()
+        .filter(entry -> isBeyond(entry.fact()))
         .filter(
             entry ->
-                model.timers().running().stream().anyMatch(run -> run.id().equals(entry.id())));
+                !(entry.fact() instanceof Fact.TimerStarted)
+                    || model.timers().running().stream()
+                        .anyMatch(run -> run.id().equals(entry.id())));
+  }
+
+  private static boolean isBeyond(Fact fact) {
+    return fact instanceof Fact.TimerStarted
+        || (fact instanceof BenchFact.HotWorkSaid said && said.state() == HotWorkState.SHUT);
   }
 
   private String words(List<Entry> entries) {
