@@ -48,8 +48,7 @@ final class CheckCommand implements Callable<Integer> {
   private List<String> paths = new ArrayList<>();
 
   private static final Map<String, Function<DataFile, List<Problem>>> OTHERS =
-      Map.of(
-          "keys", Choices::keysProblems, "students", file -> StudentsFile.of(file).problems());
+      Map.of("keys", Choices::keysProblems, "students", file -> StudentsFile.of(file).problems());
 
   private static final List<String> COLUMNS = List.of("file", "line", "column", "wrong", "right");
 
@@ -88,8 +87,7 @@ final class CheckCommand implements Callable<Integer> {
       asked.add(path.orThrow());
     }
     List<Problem> problems =
-        new ArrayList<>(
-            Checking.check(root.home(), asked, BookChecks::of, OTHERS));
+        new ArrayList<>(Checking.check(root.home(), asked, BookChecks::of, OTHERS));
     if (asked.isEmpty()) {
       problems.addAll(GoneBooks.of(root.home()));
       problems.addAll(StudentsFile.load(root.home()).problems());

@@ -68,8 +68,7 @@ final class ExportCommand implements Callable<Integer> {
       int wrong = root.wrong(bad.sentence());
       return there ? Exit.PROBLEMS : wrong;
     }
-    Read<String> text =
-        tables.orThrow().text(table.orElse(""), as.orThrow());
+    Read<String> text = tables.orThrow().text(table.orElse(""), as.orThrow());
     if (text instanceof Read.Bad<String> bad) {
       return root.wrong(bad.sentence());
     }

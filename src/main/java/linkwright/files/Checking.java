@@ -65,8 +65,8 @@ public final class Checking {
    * @param paths files and folders to check, each file told by its keys; none means all that ships
    *     and all in the user's folder
    * @param bookCheck what tells the problems of a book
-   * @param others key → what tells the problems of a file that has it, such as her keys, which
-   *     only a room above this one can judge
+   * @param others key → what tells the problems of a file that has it, such as her keys, which only
+   *     a room above this one can judge
    */
   public static List<Problem> check(
       Home home,

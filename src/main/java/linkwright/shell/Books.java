@@ -58,8 +58,7 @@ final class Books {
     if (open.get().whyReadOnly().isPresent()) {
       return takenOver(facts, handbook);
     }
-    Read<List<Entry>> kept =
-        facts.isEmpty() ? Read.good(List.of()) : append(open.get(), facts);
+    Read<List<Entry>> kept = facts.isEmpty() ? Read.good(List.of()) : append(open.get(), facts);
     return kept.problem()
         .<Message>map(why -> new Message.NotKept(why))
         .orElseGet(() -> new Message.Kept(kept.orThrow()));
@@ -123,8 +122,8 @@ final class Books {
   }
 
   /**
-   * A book that was looked at is written here once the other program has gone: what that entered
-   * is shown, or nothing new. Empty while it is at work, and for a book that is written here.
+   * A book that was looked at is written here once the other program has gone: what that entered is
+   * shown, or nothing new. Empty while it is at work, and for a book that is written here.
    */
   Optional<Message> letGo(Handbook handbook) {
     return open.filter(BookFile::isLetGo).isEmpty()

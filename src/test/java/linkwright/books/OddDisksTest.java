@@ -56,7 +56,8 @@ class OddDisksTest {
     @ValueSource(strings = {"/dev/full", "/dev/zero", "/dev/tty0", "/proc/self/mem"})
     @Timeout(5)
     void is_told_by_check_and_not_read(String device) {
-      assertThat(Checking.check(new Home(folder), List.of(Path.of(device)), BookChecks::of, Map.of()))
+      assertThat(
+              Checking.check(new Home(folder), List.of(Path.of(device)), BookChecks::of, Map.of()))
           .isNotEmpty();
     }
 

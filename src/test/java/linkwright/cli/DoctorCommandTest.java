@@ -5,12 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
 import java.util.stream.Stream;
-import linkwright.cli.console.Exit;
-import java.time.Instant;
 import linkwright.books.BookFile;
 import linkwright.books.EntryLines;
+import linkwright.cli.console.Exit;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
 import org.junit.jupiter.api.BeforeEach;
@@ -94,12 +94,9 @@ class DoctorCommandTest {
   void a_clock_that_is_years_behind_is_told_in_years() throws IOException {
     Instant far = Instant.parse("2999-01-01T00:00:00Z");
     try (BookFile book =
-        BookFile.create(line.home().resolve("jobs"), "Far", "there", far)
-            .orThrow()) {
-      Entry entry =
-          new Entry(1, far, "there", new Fact.Noted("x"));
-      assertThat(book.append(List.of(EntryLines.line(entry))).isGood())
-          .isTrue();
+        BookFile.create(line.home().resolve("jobs"), "Far", "there", far).orThrow()) {
+      Entry entry = new Entry(1, far, "there", new Fact.Noted("x"));
+      assertThat(book.append(List.of(EntryLines.line(entry))).isGood()).isTrue();
     }
     assertThat(line.run("doctor")).isEqualTo(1);
     assertThat(line.out()).containsPattern("The clock is \\d+ years behind the last entry");

@@ -114,7 +114,8 @@ class BenchFileTest {
     assertThat(Checking.check(new Home(folder), List.of(), BookChecks::of, Map.of()))
         .anyMatch(problem -> problem.file().endsWith("bench.yaml"));
     assertThat(
-            Checking.check(new Home(folder), List.of(folder.resolve("bench.yaml")), BookChecks::of, Map.of()))
+            Checking.check(
+                new Home(folder), List.of(folder.resolve("bench.yaml")), BookChecks::of, Map.of()))
         .isNotEmpty();
   }
 }

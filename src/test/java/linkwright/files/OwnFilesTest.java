@@ -179,7 +179,8 @@ class OwnFilesTest {
       UserSettings.Loaded loaded = UserSettings.load(home);
       assertThat(loaded.problems()).singleElement().matches(problem -> problem.line() == 2);
       assertThat(loaded.settings().say()).contains("no-such-voice-anywhere -x");
-      assertThat(Checking.check(home, List.of(file), (book, all) -> List.of(), Map.of())).hasSize(1);
+      assertThat(Checking.check(home, List.of(file), (book, all) -> List.of(), Map.of()))
+          .hasSize(1);
     }
 
     @Test
