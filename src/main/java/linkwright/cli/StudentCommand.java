@@ -71,8 +71,11 @@ final class StudentCommand implements Callable<Integer> {
       description = "Copies her whole book into a new file, for her or her next teacher.")
   private Optional<String> into = Optional.empty();
 
-  @Option(names = "--remove", description = "Takes away her book and her name, whole.")
+  @Option(names = "--remove", description = "Takes away her book and her name, whole; needs --yes.")
   private boolean remove;
+
+  @Option(names = "--yes", description = "With --remove: she is removed without being asked about.")
+  private boolean yes;
 
   StudentCommand(Root root) {
     this.root = root;
@@ -103,6 +106,23 @@ final class StudentCommand implements Callable<Integer> {
                   .map(near -> " Did you mean " + near + "?")
                   .orElse(" linkwright lesson ROUTINE --student NAME begins her book."));
     }
+    int entries = StudentBooks.entriesIn(root.home(), id.get());
+    String hers = id.get().equals(file.roster().name(id.get())) ? "" : " and her name, " + file.roster().name(id.get());
+    if (remove && !yes) {
+      root.here()
+          .err()
+          .say(
+              "Nothing is removed yet. It would take away the book of "
+                  + id.get()
+                  + ", its "
+                  + entries
+                  + " entries"
+                  + hers
+                  + ", for good. First, as a copy for her: linkwright student "
+                  + id.get()
+                  + " --hand-over FILE. Then --remove --yes.");
+      return Exit.PROBLEMS;
+    }
     Optional<String> unkept =
         into.map(Root::path)
             .flatMap(
@@ -116,15 +136,21 @@ final class StudentCommand implements Callable<Integer> {
       root.here().err().say(unkept.get());
       return Exit.PROBLEMS;
     }
-    return into.isPresent() || remove ? done(id.get()) : report(as.orThrow(), file, id.get());
+    return into.isPresent() || remove ? done(id.get(), entries, hers) : report(as.orThrow(), file, id.get());
   }
 
-  private int done(String id) {
+  private int done(String id, int entries, String hers) {
     into.ifPresent(path -> root.here().out().say(id + ": her book is in " + path + ", whole."));
     if (remove) {
       root.here()
           .out()
-          .say(id + " is removed: her book and her name are gone from here. Jobs keep the id.");
+          .say(
+              id
+                  + " is removed: her book of "
+                  + entries
+                  + " entries"
+                  + hers
+                  + ", gone from here. Jobs keep the id.");
     }
     return Exit.GOOD;
   }
@@ -146,7 +172,7 @@ final class StudentCommand implements Callable<Integer> {
     LocalDate today = here.clock().instant().atZone(settings.zone()).toLocalDate();
     StudentReport report = StudentContent.report(learner, handbook, today);
     String who = names ? file.roster().name(id) : id;
-    List<Part> parts = new ArrayList<>(StudentContent.of(report, learner, settings.units()));
+    List<Part> parts = new ArrayList<>(StudentContent.of(report, learner, handbook, settings.units()));
     parts.add(0, Prose.says(who + ", " + today + "."));
     if (seeds) {
       parts.add(StudentContent.asked(learner));

@@ -40,6 +40,10 @@ final class NotNow {
       return "That is no matter of this place: {do:find} leads to where it is.";
     }
     return switch (act) {
+      case LOOK_ON ->
+          model.job().filter(model.learning()::works).isPresent()
+              ? "Who learns says what comes before it is shown: {do:next-step} asks."
+              : "First what is asked here.";
       case REDO, SCRAP, ALL -> "No pieces come to this step from another.";
       case TAKE -> "There is nothing to take pieces from at this step.";
       case OTHER_SIZE -> "Links of one size only are counted here.";

@@ -52,7 +52,7 @@ public record StudentReport(
   /**
    * Of some items so many known, met and there, and wrong when they were asked last.
    *
-   * @param missed how often one of them was answered wrong
+   * @param missed how many were ever answered wrong
    * @param since how many that were missed have been right since
    */
   public record Score(int known, int met, int all, int wrong, int missed, int since) {}
@@ -121,11 +121,7 @@ public record StudentReport(
         met.size(),
         all.size(),
         (int) met.stream().filter(item -> wrongLast(learnt.answers(item))).count(),
-        (int)
-            met.stream()
-                .flatMap(item -> learnt.answers(item).stream())
-                .filter(answer -> !answer.right())
-                .count(),
+        (int) met.stream().filter(learnt::missed).count(),
         (int)
             met.stream()
                 .filter(item -> learnt.missed(item) && !wrongLast(learnt.answers(item)))

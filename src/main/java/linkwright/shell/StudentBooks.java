@@ -162,6 +162,11 @@ public final class StudentBooks {
             "Her book could not be read: " + path(home, id) + ". linkwright check tells why.");
   }
 
+  /** How many entries her book holds; nought for one that cannot be read. */
+  public static int entriesIn(Home home, String id) {
+    return entries(path(home, id)).found().map(List::size).orElse(0);
+  }
+
   /** Copies her whole book into a new file; answers with what is wrong, if it could not be. */
   public static Optional<String> handOver(Home home, String id, Path into) {
     try {

@@ -16,6 +16,8 @@ import linkwright.link.Pattern;
 import linkwright.reference.Reference;
 import linkwright.routine.Caution;
 import linkwright.routine.Routine;
+import linkwright.routine.Step;
+import linkwright.routine.StepId;
 
 /**
  * What the coach can look up: shipped data and the user's own over it.
@@ -105,6 +107,20 @@ public record Handbook(
   /** The routine of that id. */
   public Optional<Routine> routine(String id) {
     return routines.stream().filter(routine -> routine.id().equals(id)).findFirst();
+  }
+
+  /** The step's title by routine and step, with anything between; itself where none is known. */
+  public String stepTitle(String path) {
+    List<String> ids = List.of(path.split("/", -1));
+    return routine(ids.get(0))
+        .flatMap(
+            routine ->
+                ids.stream()
+                    .skip(1)
+                    .flatMap(id -> routine.step(new StepId(id)).stream())
+                    .findFirst())
+        .map(Step::title)
+        .orElse(path);
   }
 
   /**

@@ -153,7 +153,12 @@ class LessonCommandTest {
   void she_is_handed_over_and_removed_whole() throws IOException {
     line.typing(List.of("0", "", "quit"), "lesson", "round-cable", "--student", "Mara", "--plain");
     Path into = folder.resolve("mara.yaml");
-    assertThat(line.run("student", "Mara", "--hand-over", into.toString(), "--remove")).isZero();
+    assertThat(line.run("student", "Mara", "--remove")).isEqualTo(1);
+    assertThat(line.err()).contains("Nothing is removed yet", "Mara", "--hand-over FILE", "--yes");
+    assertThat(line.run("student", "Mara")).isZero();
+    assertThat(line.run("student", "Mara", "--hand-over", into.toString(), "--remove", "--yes"))
+        .isZero();
+    assertThat(line.out()).containsPattern("her book of \\d+ entries and her name, Mara");
     assertThat(Files.readString(into)).contains("question-asked").doesNotContain("Mara");
     assertThat(line.run("student", "Mara")).isEqualTo(2);
     assertThat(Files.readString(line.home().resolve("students.yaml"))).doesNotContain("Mara");

@@ -56,7 +56,7 @@ class RehearsalTest {
             .filter(part -> part instanceof Prose prose && prose.kind() == Prose.Kind.CAUTION_TITLE)
             .map(part -> ((Prose) part).text())
             .toList();
-    assertThat(cards).contains("Torch and fuel gas", "Fume and fresh air").hasSize(4);
+    assertThat(cards).contains("Torch and fuel gas", "Fume and fresh air").hasSize(5);
     assertThat(bencher.model().held().place()).isEqualTo(PlaceId.REHEARSAL);
     bencher.press("c");
     assertThat(kinds(Pages.of(bencher.model()).body())).contains(Prose.Kind.DO);

@@ -135,6 +135,35 @@ class StudentAtBenchTest {
     assertThat(text(home.books().get(0))).doesNotContain("Mara");
   }
 
+  @Test
+  void what_comes_is_not_shown_before_she_has_said_it() {
+    maraWorks();
+    press(rightKey(), "space");
+    assertThat(model.held().place()).isEqualTo(PlaceId.BENCH);
+    while (!parts().toString().contains("Lay out wire")) {
+      press("space");
+    }
+    List<Part> before = parts();
+    assertThat(before.toString()).doesNotContain("Anneal the wire");
+    press("right");
+    assertThat(parts()).isEqualTo(before);
+    assertThat(model.notice().toString()).contains("says what comes before it is shown");
+    assertThat(Pages.of(model).open().toString()).doesNotContain("LOOK_ON");
+  }
+
+  @Test
+  void a_name_that_is_no_students_is_asked_about_before_it_stands_in_the_book() throws IOException {
+    press("@");
+    assertThat(parts().toString()).contains("Students: Mara Quill");
+    model = performer.take(model, new Message.Pasted("Marta Quill"));
+    press("ctrl-k");
+    assertThat(parts().toString())
+        .contains("No student is called “Marta Quill”", "Is Mara Quill meant?", "job's book");
+    assertThat(text(home.books().get(0))).doesNotContain("Marta");
+    press("ctrl-k");
+    assertThat(text(home.books().get(0))).contains("Marta Quill");
+  }
+
   /** Taught in one evening, walked the next day without the screen, asked again a gap later. */
   @Test
   void what_is_forgotten_at_the_bench_the_next_day_comes_first_at_its_gap() {
@@ -191,7 +220,7 @@ class StudentAtBenchTest {
     assertThat(report.practice().get(0).helps()).isNotBlank();
     assertThat(report.practice().get(0).days()).isEqualTo(7);
     assertThat(report.metal()).containsExactly(new LessonFact.MetalCounted(slug(), 12.5, 9.0));
-    assertThat(StudentContent.of(report, learner(), UnitStyle.METRIC).toString())
+    assertThat(StudentContent.of(report, learner(), model.handbook(), UnitStyle.METRIC).toString())
         .contains("gap 3 of 7");
     write(mara, through(2));
     lead(PlaceId.STUDENT, mara);
@@ -216,6 +245,24 @@ class StudentAtBenchTest {
         .contains("EK");
     press("c");
     assertThat(parts().toString()).contains("Nobody waits for a mark.");
+  }
+
+  @Test
+  void a_piece_is_signed_without_a_step_and_has_to_be_one() throws IOException {
+    write(mara, through(4));
+    lead(PlaceId.STUDENT, mara);
+    press("g");
+    model = performer.take(model, new Message.Pasted("EK"));
+    press("down", "ctrl-u", "down");
+    model = performer.take(model, new Message.Pasted("dragon 4"));
+    press("ctrl-k");
+    assertThat(parts().toString()).contains("“dragon 4” names no piece");
+    assertThat(learner().signed()).isEmpty();
+    press("ctrl-u");
+    model = performer.take(model, new Message.Pasted("link 4"));
+    press("ctrl-k");
+    assertThat(learner().signed()).hasSize(1);
+    assertThat(parts().toString()).contains("signed by EK: link 4");
   }
 
   @Test

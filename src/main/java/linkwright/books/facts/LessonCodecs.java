@@ -37,12 +37,12 @@ final class LessonCodecs {
               LessonFact.Signed.class,
               (fact, out) ->
                   out.text("teacher", fact.teacher())
-                      .text("step", fact.step())
+                      .some("step", fact.step())
                       .some("piece", fact.piece())
                       .some("note", fact.note()),
               in ->
                   new LessonFact.Signed(
-                      in.text("teacher"), in.text("step"), in.some("piece"), in.some("note"))),
+                      in.text("teacher"), in.some("step"), in.some("piece"), in.some("note"))),
           new FactCodec<>(
               "piece-studied",
               LessonFact.PieceStudied.class,

@@ -23,6 +23,14 @@ final class BenchLook {
         : Optional.empty();
   }
 
+  /** Whether the way on is closed: a student says what comes before it is shown. */
+  static boolean isAheadClosed(Model model) {
+    return model.job().filter(model.learning()::works).isPresent()
+        && AtBench.of(model)
+            .filter(open -> at(model, open).map(AtBench::number).orElse(open.number()) >= open.number())
+            .isPresent();
+  }
+
   /** Looks so many steps further on; back at the open one the look is over. */
   static Turn by(Model model, AtBench open, int by) {
     List<Step> steps = open.routine().steps();

@@ -52,6 +52,13 @@ public final class BenchPlace implements Place {
 
   @Override
   public List<Act> acts(Model model) {
+    List<Act> acts = openActs(model);
+    return BenchLook.isAheadClosed(model)
+        ? acts.stream().filter(act -> act != Act.LOOK_ON).toList()
+        : acts;
+  }
+
+  private List<Act> openActs(Model model) {
     BenchHeld screen = screen(model);
     if (BenchSitting.away(model)) {
       return List.of(Act.BACK_AT_BENCH, Act.MORE, Act.LESS);

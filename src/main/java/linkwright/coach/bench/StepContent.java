@@ -298,6 +298,10 @@ final class StepContent {
 
   /** The steps after this one by their numbers, as far as one thinks ahead. */
   private static String next(Model model, AtBench at) {
+    if (model.job().filter(model.learning()::works).isPresent()) {
+      // A student is asked what comes.
+      return "";
+    }
     List<Step> steps = at.routine().steps();
     List<String> next = new ArrayList<>();
     for (int i = at.number(); i < Math.min(steps.size(), at.number() + AHEAD); i++) {

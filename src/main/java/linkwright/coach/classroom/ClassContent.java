@@ -16,8 +16,6 @@ import linkwright.coach.content.Table;
 import linkwright.lesson.ClassRoom;
 import linkwright.lesson.Learner;
 import linkwright.lesson.Roster;
-import linkwright.routine.Step;
-import linkwright.routine.StepId;
 import linkwright.standing.Handbook;
 
 /** A class in a table: where each is as of when, what is got wrong most, who waits for a mark. */
@@ -60,7 +58,7 @@ public final class ClassContent {
       lines.add(
           Table.Line.of(
               room.who(seat, roster),
-              seat.step().isEmpty() ? "none yet" : title(seat.step(), handbook),
+              seat.step().isEmpty() ? "none yet" : handbook.stepTitle(seat.step()),
               WHEN.format(seat.at().atZone(zone)),
               "" + known,
               "" + due));
@@ -103,7 +101,7 @@ public final class ClassContent {
                     mark -> mark.fact().step().equals(step) && !mark.day().isBefore(made.day()));
         List<String> steps =
             waits.computeIfAbsent(room.who(seat, roster), any -> new ArrayList<>());
-        String title = title(step, handbook);
+        String title = handbook.stepTitle(step);
         if (!signed && !steps.contains(title)) {
           steps.add(title);
         }
@@ -117,23 +115,6 @@ public final class ClassContent {
                 .map(each -> each.getKey() + " (" + String.join(", ", each.getValue()) + ")")
                 .collect(Collectors.joining("; "))
             + ".";
-  }
-
-  /**
-   * The step's own title for routine and step, with anything between; itself where none is known.
-   */
-  private static String title(String path, Handbook handbook) {
-    List<String> ids = List.of(path.split("/", -1));
-    return handbook
-        .routine(ids.get(0))
-        .flatMap(
-            routine ->
-                ids.stream()
-                    .skip(1)
-                    .flatMap(id -> routine.step(new StepId(id)).stream())
-                    .findFirst())
-        .map(Step::title)
-        .orElse(path);
   }
 
   /** What was said last of a flame in this room; silence is never shut. */

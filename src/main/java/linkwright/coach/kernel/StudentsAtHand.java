@@ -52,6 +52,12 @@ public record StudentsAtHand(
     return new StudentsAtHand(roster, student, room, more);
   }
 
+  /** Whether a student works at that job. */
+  public boolean works(OpenJob job) {
+    return roster.names().containsKey(job.person())
+        || student.filter(her -> her.id().equals(job.person())).isPresent();
+  }
+
   /** What the student at hand is called; empty if none is. */
   public String name() {
     return student.map(learner -> roster.name(learner.id())).orElse("");

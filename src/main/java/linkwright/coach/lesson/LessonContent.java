@@ -17,6 +17,9 @@ import linkwright.lesson.Lesson;
 
 /** A question with its answers, what was right and why, and how the lesson went. */
 final class LessonContent {
+  /** After so many misses asking on teaches no more today. */
+  private static final int ENOUGH = 12;
+
   private LessonContent() {}
 
   static Content of(Model model, LessonHeld held) {
@@ -109,8 +112,19 @@ final class LessonContent {
       return over(model, now);
     }
     Item item = now.item(last.get().item()).orElseThrow();
-    return AskedContent.told(
-        model, now.learner(), item, asked.get(), last.get().given().orElseThrow(), false);
+    List<Part> parts =
+        new ArrayList<>(
+            AskedContent.told(
+                model, now.learner(), item, asked.get(), last.get().given().orElseThrow(), false));
+    long missed = now.lesson().asked().stream().filter(given -> !given.right()).count();
+    if (missed >= ENOUGH) {
+      parts.add(
+          Prose.says(
+              missed
+                  + " misses in this lesson are enough for a day: {do:to-rehearsal} shows the"
+                  + " routine whole, {do:round} leaves. What was missed comes first tomorrow."));
+    }
+    return parts;
   }
 
   private static List<Part> over(Model model, LessonNow now) {

@@ -18,6 +18,7 @@ import linkwright.coach.kernel.Turn;
 import linkwright.coach.keys.Act;
 import linkwright.job.BenchFact;
 import linkwright.job.Fact;
+import linkwright.lesson.Roster;
 import linkwright.quantity.Nearest;
 
 /** Who works at this machine. Another one's sitting begins as the one before ends. */
@@ -37,7 +38,7 @@ public final class PersonsPlace implements Place {
             "Who works now",
             "begin her sitting",
             List.of(Field.of(WHO, "name", "", known.isEmpty() ? "as the book is to say" : known)));
-    return Turn.to(model.with(new PersonsHeld(Optional.of(form))));
+    return Turn.to(model.with(PersonsHeld.of(form, "")));
   }
 
   @Override
@@ -61,16 +62,36 @@ public final class PersonsPlace implements Place {
         model.person().isEmpty()
             ? "Nobody said so far."
             : "Now: " + name(model, model.person()) + ".";
+    Map<String, String> names = model.learning().roster().names();
+    String students =
+        names.isEmpty() ? "" : "Students: " + String.join(", ", names.values()) + ".";
     return ((PersonsHeld) model.held())
         .form()
-        .map(form -> Content.of("who works", Prose.says(now), new Fields(form)))
+        .map(form -> Content.of(
+                    "who works", Prose.says(now), Prose.aside(students), new Fields(form)))
         .orElseGet(() -> Content.of("who works", Prose.says(now)));
   }
 
   @Override
   public Turn edited(Model model, Form form, boolean textChanged) {
     Form shown = textChanged ? form.withTroubles(Map.of()) : form;
-    return Turn.to(model.with(new PersonsHeld(Optional.of(shown))));
+    return Turn.to(model.with(PersonsHeld.of(shown, asked(model))));
+  }
+
+  /** The one student whose name begins so. */
+  private static Optional<String> student(Model model, String typed) {
+    List<String> ids =
+        model.learning().roster().names().entrySet().stream()
+            .filter(
+                each ->
+                    each.getValue().toLowerCase(Locale.ROOT).startsWith(typed.toLowerCase(Locale.ROOT)))
+            .map(Map.Entry::getKey)
+            .toList();
+    return ids.size() == 1 ? Optional.of(ids.get(0)) : Optional.empty();
+  }
+
+  private static String asked(Model model) {
+    return model.held() instanceof PersonsHeld held ? held.asked() : "";
   }
 
   /** A few letters do for a name that is known. */
@@ -79,7 +100,7 @@ public final class PersonsPlace implements Place {
     String typed = form.text(WHO).strip();
     if (typed.isEmpty()) {
       Form told = form.withTroubles(Map.of(WHO, "Say who, in her own words.")).atFirstTrouble();
-      return Turn.to(model.with(new PersonsHeld(Optional.of(told))));
+      return Turn.to(model.with(PersonsHeld.of(told, "")));
     }
     List<String> known =
         model.handbook().own().persons().stream()
@@ -91,7 +112,12 @@ public final class PersonsPlace implements Place {
             .learning()
             .roster()
             .find(typed)
+            .or(() -> student(model, typed))
             .orElseGet(() -> known.size() == 1 ? known.get(0) : typed);
+    if (isNobodyKnown(model, person) && !asked(model).equals(person)) {
+      Form told = form.withTroubles(Map.of(WHO, noStudent(model, person))).atFirstTrouble();
+      return Turn.to(model.with(PersonsHeld.of(told, person)));
+    }
     boolean sits = model.job().orElseThrow().state().times().sittingAt(model.now());
     List<Fact> facts = new ArrayList<>();
     if (sits) {
@@ -100,13 +126,8 @@ public final class PersonsPlace implements Place {
     facts.add(new Fact.SittingStarted(person));
     return Turn.keep(
         model
-            .with(new PersonsHeld(Optional.empty()))
-            .told(
-                "At the bench: “"
-                    + name(model, person)
-                    + "”."
-                    + lit(model)
-                    + noStudent(model, person)),
+            .with(new PersonsHeld(Optional.empty(), ""))
+            .told("At the bench: “" + name(model, person) + "”." + lit(model)),
         facts);
   }
 
@@ -118,18 +139,24 @@ public final class PersonsPlace implements Place {
   }
 
   /** Where there are students, a name that is none of theirs may be one that was mistyped. */
-  private static String noStudent(Model model, String person) {
+  private static boolean isNobodyKnown(Model model, String person) {
     Map<String, String> names = model.learning().roster().names();
-    boolean known =
-        names.isEmpty()
-            || names.containsKey(person)
-            || model.handbook().own().persons().contains(person);
-    return known
-        ? ""
-        : " No student is called so."
-            + Nearest.of(person, names.values())
-                .map(near -> " If " + near + " is meant: {do:to-persons} once more.")
-                .orElse("");
+    return !names.isEmpty()
+        && !names.containsKey(person)
+        && !person.equals(Roster.OWN)
+        && !model.handbook().own().persons().contains(person)
+        && !model.job().orElseThrow().cautionsMet().last().containsKey(person);
+  }
+
+  private static String noStudent(Model model, String person) {
+    return "No student is called “"
+        + person
+        + "”."
+        + Nearest.of(person, model.learning().roster().names().values())
+            .map(near -> " Is " + near + " meant?")
+            .orElse("")
+        + " As typed the name stands in the job's book, for all who read it: {do:keep} once more"
+        + " enters it so.";
   }
 
   /** A student is an id in the book, and is called by her name. */

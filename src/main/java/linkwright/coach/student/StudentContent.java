@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import linkwright.coach.content.Emphasis;
 import linkwright.coach.content.Part;
@@ -58,9 +59,10 @@ public final class StudentContent {
   }
 
   /** All of it, what is to be done next before the rest. */
-  public static List<Part> of(StudentReport report, Learner learner, UnitStyle units) {
+  public static List<Part> of(
+      StudentReport report, Learner learner, Handbook handbook, UnitStyle units) {
     List<Part> parts = new ArrayList<>();
-    parts.add(new Prose(Prose.Kind.MAIN, next(report, learner)));
+    parts.add(new Prose(Prose.Kind.MAIN, next(report, learner, handbook)));
     report.practice().forEach(each -> parts.add(Prose.says(proposal(each))));
     Stream.of(
             made(report),
@@ -94,14 +96,15 @@ public final class StudentContent {
                   + ", signed by "
                   + fact.teacher()
                   + ": "
-                  + fact.step()
-                  + (fact.piece().isEmpty() ? "" : ", " + fact.piece())
+                  + Stream.of(handbook.stepTitle(fact.step()), fact.piece())
+                      .filter(text -> !text.isEmpty())
+                      .collect(Collectors.joining(", "))
                   + (fact.note().isEmpty() ? "" : ": " + fact.note())));
     }
     return parts;
   }
 
-  private static String next(StudentReport report, Learner learner) {
+  private static String next(StudentReport report, Learner learner, Handbook handbook) {
     Optional<Learner.Practice> set =
         learner.practice().isEmpty()
             ? Optional.empty()
@@ -112,7 +115,7 @@ public final class StudentContent {
                     " Practice set: "
                         + each.fact().pieces()
                         + " pieces of "
-                        + each.fact().exercise()
+                        + handbook.stepTitle(each.fact().exercise())
                         + " on "
                         + each.day().plusDays(each.fact().days())
                         + ".")

@@ -3,6 +3,7 @@ package linkwright.coach.student;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
@@ -12,7 +13,9 @@ import linkwright.job.LessonFact;
 import linkwright.lesson.StudentReport;
 import linkwright.quantity.Count;
 import linkwright.quantity.Nearest;
+import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
+import linkwright.standing.Handbook;
 
 /** What a teacher signs and sets, and what a student writes of a piece. */
 final class StudentForms {
@@ -82,15 +85,19 @@ final class StudentForms {
         "step", "step", once.get(0).id(), "a part of its title; left and right go on", once);
   }
 
-  static Map<String, String> troubles(Form form) {
+  static Map<String, String> troubles(Form form, Handbook handbook) {
     Map<String, String> troubles = new LinkedHashMap<>();
     switch (form.purpose()) {
       case SIGN_STEP -> {
         need(form, "mark", "Sign with your mark, such as EK.", troubles);
-        known(form, troubles);
+        if (!form.text("step").isBlank() || form.text("piece").isBlank()) {
+          known(form, troubles);
+        }
+        piece(form, handbook, troubles);
       }
       case STUDY_PIECE -> {
         need(form, "piece", "Say which piece it is.", troubles);
+        piece(form, handbook, troubles);
         need(form, "change", "Name one thing that you will do otherwise.", troubles);
       }
       default -> {
@@ -124,6 +131,40 @@ final class StudentForms {
               + step
               + "”."
               + Nearest.of(step, steps).map(near -> " Did you mean " + near + "?").orElse(""));
+    }
+  }
+
+  /** A piece is of a kind that the step's routine makes, or any if no step is said. */
+  private static void piece(Form form, Handbook handbook, Map<String, String> troubles) {
+    String piece = form.text("piece").strip();
+    String routine =
+        form.fields().stream().anyMatch(field -> field.id().equals("step"))
+            ? form.text("step").split("/", 2)[0]
+            : "";
+    List<PieceKind> kinds =
+        handbook.routines().stream()
+            .filter(each -> routine.isEmpty() || each.id().equals(routine))
+            .flatMap(each -> each.pieces().keySet().stream())
+            .distinct()
+            .toList();
+    boolean known =
+        kinds.stream()
+            .anyMatch(
+                kind ->
+                    List.of(piece.toLowerCase(Locale.ROOT).split("[^a-z]+", -1)).stream()
+                        .anyMatch(word -> word.equals(kind.id()) || word.equals(kind.many())));
+    if (!piece.isEmpty() && !known && !kinds.isEmpty()) {
+      troubles.putIfAbsent(
+          "piece",
+          "“"
+              + piece
+              + "” names no piece"
+              + (routine.isEmpty() ? "" : " of " + routine)
+              + ". Write one of "
+              + String.join(", ", PieceKind.words(kinds))
+              + " and its number, such as "
+              + kinds.get(0)
+              + " 4.");
     }
   }
 

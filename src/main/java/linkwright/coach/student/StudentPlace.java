@@ -51,7 +51,11 @@ public final class StudentPlace implements Place {
             learner ->
                 new Content(
                     title(model),
-                    StudentContent.of(report(model, learner), learner, model.settings().units())))
+                    StudentContent.of(
+                        report(model, learner),
+                        learner,
+                        model.handbook(),
+                        model.settings().units())))
         .orElseGet(() -> Content.of("her book", Prose.says("No student's book is at hand.")));
   }
 
@@ -132,7 +136,7 @@ public final class StudentPlace implements Place {
 
   @Override
   public Turn confirmed(Model model, Form form) {
-    Map<String, String> troubles = StudentForms.troubles(form);
+    Map<String, String> troubles = StudentForms.troubles(form, model.handbook());
     if (!troubles.isEmpty()) {
       return open(model, form.withTroubles(troubles).atFirstTrouble());
     }
