@@ -89,9 +89,7 @@ final class Utterances {
     }
     Optional<Integer> left = seconds(now.left());
     Optional<Integer> was =
-        before
-            .filter(wait -> wait.name().equals(now.name()))
-            .flatMap(wait -> seconds(wait.left()));
+        before.filter(wait -> wait.name().equals(now.name())).flatMap(wait -> seconds(wait.left()));
     if (left.isEmpty() || was.isEmpty()) {
       return Optional.empty();
     }
@@ -107,8 +105,7 @@ final class Utterances {
     return read.matches()
         ? Count.inDigits(read.group(1), 4)
             .flatMap(
-                minutes ->
-                    Count.inDigits(read.group(2), 2).map(seconds -> minutes * 60 + seconds))
+                minutes -> Count.inDigits(read.group(2), 2).map(seconds -> minutes * 60 + seconds))
         : Optional.empty();
   }
 

@@ -36,7 +36,9 @@ class RoomsTableTest {
               .map(room -> TOP.relativize(room).toString().replace('\\', '/').replace('/', '.'))
               .toList();
     }
-    assertThat(packages).hasSizeGreaterThan(40).allSatisfy(room -> assertThat(named).contains(room));
+    assertThat(packages)
+        .hasSizeGreaterThan(40)
+        .allSatisfy(room -> assertThat(named).contains(room));
   }
 
   private static boolean isPlace(Path room) {
