@@ -90,9 +90,9 @@ public record ReachContent(UnitStyle units, String currency) {
               + (reach.binding().isEmpty() ? "." : ": " + tooLittle(reach) + "."));
     }
     String wire =
-        all.heaviest().isPresent()
+        all.heaviestSaid(units).isPresent()
             ? "; the heaviest wire for the length wished "
-                + all.heaviest().get().said(units)
+                + all.heaviestSaid(units).get()
             : "; the length wished can be had in no wire";
     String longest = of + "the longest chain " + length(all.longest().get(), false);
     if (all.unbounded()) {
@@ -149,7 +149,7 @@ public record ReachContent(UnitStyle units, String currency) {
   }
 
   private String heaviest(WithinReach.Within each) {
-    return each.heaviest().map(wire -> wire.said(units)).orElse(NONE);
+    return each.heaviestSaid(units).orElse(NONE);
   }
 
   /** More than there is, in words that say so where rounding hides it. */

@@ -64,11 +64,9 @@ public record WithinReach(
       limits = List.copyOf(limits);
     }
 
-    /** How thick that is, mm. */
-    OptionalDouble heaviestMm() {
-      return heaviest
-          .map(wire -> OptionalDouble.of(wire.thicknessMm()))
-          .orElse(OptionalDouble.empty());
+    /** That wire as it is called, both sizes where it has two; empty where none is. */
+    public Optional<String> heaviestSaid(UnitStyle units) {
+      return heaviest.map(wire -> wire.said(units));
     }
 
     int links() {

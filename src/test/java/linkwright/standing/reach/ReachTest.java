@@ -121,7 +121,7 @@ class ReachTest {
 
   @Test
   void the_heaviest_wire_does_and_a_tenth_thicker_does_not() {
-    double heaviest = of(Map.of("metal", "30 g")).together().heaviestMm().orElseThrow();
+    double heaviest = of(Map.of("metal", "30 g")).together().heaviest().orElseThrow().thicknessMm();
     assertThat(massIn(heaviest)).isLessThanOrEqualTo(30);
     double next = Math.round(10 * heaviest + 1) / 10.0;
     boolean had = 2 * next <= 3 && massIn(next) <= 30;
@@ -143,9 +143,9 @@ class ReachTest {
   void wire_that_is_too_short_as_it_lies_is_drawn_thinner_and_never_thicker() {
     WithinReach little = of(Map.of("wire", "900 mm"));
     assertThat(little.together().longest().orElseThrow().lengthMm()).isLessThan(406);
-    assertThat(little.together().heaviestMm().orElse(0)).isLessThan(0.9);
+    assertThat(little.together().heaviest().orElseThrow().thicknessMm()).isLessThan(0.9);
     WithinReach plenty = of(Map.of("wire", "30 m"));
-    assertThat(plenty.together().heaviestMm().orElseThrow()).isEqualTo(0.9, Offset.offset(1e-9));
+    assertThat(plenty.together().heaviest().orElseThrow().thicknessMm()).isEqualTo(0.9, Offset.offset(1e-9));
   }
 
   @Test
@@ -212,7 +212,7 @@ class ReachTest {
         WithinReach.of(wish, Standing.newJob(wish, PRICED), PRICED, there, UnitStyle.METRIC);
     assertThat(reach.trouble()).isEmpty();
     assertThat(reach.together().longest().orElseThrow().links()).isGreaterThan(200);
-    assertThat(reach.together().heaviestMm().orElseThrow())
+    assertThat(reach.together().heaviest().orElseThrow().thicknessMm())
         .as("two wires have to pass a round link of 3.5 mm")
         .isBetween(1.2, 1.75);
   }
