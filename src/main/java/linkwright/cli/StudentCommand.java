@@ -107,7 +107,10 @@ final class StudentCommand implements Callable<Integer> {
                   .orElse(" linkwright lesson ROUTINE --student NAME begins her book."));
     }
     int entries = StudentBooks.entriesIn(root.home(), id.get());
-    String hers = id.get().equals(file.roster().name(id.get())) ? "" : " and her name, " + file.roster().name(id.get());
+    String hers =
+        id.get().equals(file.roster().name(id.get()))
+            ? ""
+            : " and her name, " + file.roster().name(id.get());
     if (remove && !yes) {
       root.here()
           .err()
@@ -136,7 +139,9 @@ final class StudentCommand implements Callable<Integer> {
       root.here().err().say(unkept.get());
       return Exit.PROBLEMS;
     }
-    return into.isPresent() || remove ? done(id.get(), entries, hers) : report(as.orThrow(), file, id.get());
+    return into.isPresent() || remove
+        ? done(id.get(), entries, hers)
+        : report(as.orThrow(), file, id.get());
   }
 
   private int done(String id, int entries, String hers) {
@@ -172,7 +177,8 @@ final class StudentCommand implements Callable<Integer> {
     LocalDate today = here.clock().instant().atZone(settings.zone()).toLocalDate();
     StudentReport report = StudentContent.report(learner, handbook, today);
     String who = names ? file.roster().name(id) : id;
-    List<Part> parts = new ArrayList<>(StudentContent.of(report, learner, handbook, settings.units()));
+    List<Part> parts =
+        new ArrayList<>(StudentContent.of(report, learner, handbook, settings.units()));
     parts.add(0, Prose.says(who + ", " + today + "."));
     if (seeds) {
       parts.add(StudentContent.asked(learner));

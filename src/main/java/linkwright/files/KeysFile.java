@@ -76,13 +76,17 @@ public record KeysFile(Map<String, List<String>> keys, List<Problem> problems) {
         group.wrong(
             act,
             "Nothing that a key can do is called \"" + act + "\".",
-            Nearest.of(act, acts)
-                .map(near -> "Did you mean " + near + "?")
-                .orElse("There are: " + String.join(", ", acts) + "."));
+            group.problems().full() ? "" : instead(act, acts));
       } else if (!names.isEmpty()) {
         keys.put(act, names);
       }
     }
+  }
+
+  private static String instead(String act, Collection<String> acts) {
+    return Nearest.of(act, acts)
+        .map(near -> "Did you mean " + near + "?")
+        .orElse("There are: " + String.join(", ", acts) + ".");
   }
 
   private static Read<String> key(String name, Predicate<String> isKey) {

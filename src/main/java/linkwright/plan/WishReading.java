@@ -115,7 +115,7 @@ public record WishReading(Optional<ChainWish> wish, Map<String, String> troubles
           typed.optional(WishKeys.EXTENDER, Length::readSize).map(Length::mm).orElse(0.0);
       typed.check(
           WishKeys.EXTENDER,
-          finished.isEmpty() || extender < finished.get() - clasp,
+          extender == 0 || finished.isEmpty() || extender < finished.get() - clasp,
           "The extender is the end of the finished length and in it: give less than that, such as"
               + " 5 cm of 50 cm.");
       OptionalDouble endRing = size(WishKeys.RING_ENDS);

@@ -287,10 +287,12 @@ class ExchangeTest {
     Path file =
         line.file(
             "tallies.csv",
-            "piece,stage,what,count,reason\n"
-                + "link,formed,through,12,\n"
-                + "link,formed,redo,2,twisted\n"
-                + "link,soldered,through,50,\n");
+            """
+            piece,stage,what,count,reason
+            link,formed,through,12,
+            link,formed,redo,2,twisted
+            link,soldered,through,50,
+            """);
     int before = facts("ida-chain").size();
 
     assertThat(line.run("take-in", "ida-chain", file.toString())).isEqualTo(1);

@@ -27,7 +27,8 @@ final class BenchLook {
   static boolean isAheadClosed(Model model) {
     return model.job().filter(model.learning()::works).isPresent()
         && AtBench.of(model)
-            .filter(open -> at(model, open).map(AtBench::number).orElse(open.number()) >= open.number())
+            .filter(
+                open -> at(model, open).map(AtBench::number).orElse(open.number()) >= open.number())
             .isPresent();
   }
 

@@ -63,12 +63,12 @@ public final class PersonsPlace implements Place {
             ? "Nobody said so far."
             : "Now: " + name(model, model.person()) + ".";
     Map<String, String> names = model.learning().roster().names();
-    String students =
-        names.isEmpty() ? "" : "Students: " + String.join(", ", names.values()) + ".";
+    String students = names.isEmpty() ? "" : "Students: " + String.join(", ", names.values()) + ".";
     return ((PersonsHeld) model.held())
         .form()
-        .map(form -> Content.of(
-                    "who works", Prose.says(now), Prose.aside(students), new Fields(form)))
+        .map(
+            form ->
+                Content.of("who works", Prose.says(now), Prose.aside(students), new Fields(form)))
         .orElseGet(() -> Content.of("who works", Prose.says(now)));
   }
 
@@ -84,7 +84,9 @@ public final class PersonsPlace implements Place {
         model.learning().roster().names().entrySet().stream()
             .filter(
                 each ->
-                    each.getValue().toLowerCase(Locale.ROOT).startsWith(typed.toLowerCase(Locale.ROOT)))
+                    each.getValue()
+                        .toLowerCase(Locale.ROOT)
+                        .startsWith(typed.toLowerCase(Locale.ROOT)))
             .map(Map.Entry::getKey)
             .toList();
     return ids.size() == 1 ? Optional.of(ids.get(0)) : Optional.empty();

@@ -91,8 +91,7 @@ public record ReachContent(UnitStyle units, String currency) {
     }
     String wire =
         all.heaviestSaid(units).isPresent()
-            ? "; the heaviest wire for the length wished "
-                + all.heaviestSaid(units).get()
+            ? "; the heaviest wire for the length wished " + all.heaviestSaid(units).get()
             : "; the length wished can be had in no wire";
     String longest = of + "the longest chain " + length(all.longest().get(), false);
     if (all.unbounded()) {

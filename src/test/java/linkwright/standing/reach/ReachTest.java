@@ -145,7 +145,8 @@ class ReachTest {
     assertThat(little.together().longest().orElseThrow().lengthMm()).isLessThan(406);
     assertThat(little.together().heaviest().orElseThrow().thicknessMm()).isLessThan(0.9);
     WithinReach plenty = of(Map.of("wire", "30 m"));
-    assertThat(plenty.together().heaviest().orElseThrow().thicknessMm()).isEqualTo(0.9, Offset.offset(1e-9));
+    assertThat(plenty.together().heaviest().orElseThrow().thicknessMm())
+        .isEqualTo(0.9, Offset.offset(1e-9));
   }
 
   @Test
