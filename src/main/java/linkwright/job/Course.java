@@ -1,7 +1,9 @@
 package linkwright.job;
 
+import java.util.Collections;
 import java.util.HashMap;
-import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import linkwright.routine.StepId;
@@ -14,7 +16,7 @@ import linkwright.routine.StepId;
  * @param wish the plan file's keys with what was typed for each
  * @param reckonedWith key of the wish → what was taken where nothing was typed
  * @param step the step that is open, empty if none was opened yet
- * @param stepsDone steps without a count that were done
+ * @param stepsDone steps without a count that were done, the one done last at the end
  * @param waits what is in the waits of its steps and has not come out
  * @param passed step → what was left there when it was passed with nothing done
  * @param closed whether the job is closed
@@ -121,9 +123,16 @@ public record Course(
     return Map.copyOf(left);
   }
 
-  private static <T> Set<T> plus(Set<T> set, T item) {
-    Set<T> more = new HashSet<>(set);
+  /** Whether a step was done after that one was done last. */
+  public boolean doneSince(StepId step, StepId other) {
+    List<StepId> order = List.copyOf(stepsDone);
+    return order.indexOf(step) > order.indexOf(other);
+  }
+
+  private static Set<StepId> plus(Set<StepId> set, StepId item) {
+    Set<StepId> more = new LinkedHashSet<>(set);
+    more.remove(item);
     more.add(item);
-    return Set.copyOf(more);
+    return Collections.unmodifiableSet(more);
   }
 }

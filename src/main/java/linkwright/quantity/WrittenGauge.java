@@ -39,7 +39,8 @@ final class WrittenGauge {
     return switch (name.replaceAll("[ .]", "")) {
       case "awg", "b&s", "b+s", "bands" -> Optional.of(awg(typed, number, nought));
       case "swg" -> Optional.of(swg(typed, number, nought));
-      case "ga", "gauge", "gauges" -> Optional.of(whichGauge(digits));
+      case "ga", "gauge", "gauges" ->
+          Optional.of(whichGauge(digits + (aught ? "/0" : ""), nought ? 1 - number : number));
       default -> misspelt(name, digits);
     };
   }
@@ -60,15 +61,20 @@ final class WrittenGauge {
   private static Read<Double> awg(String typed, double number, boolean aught) {
     // 1/0, 2/0, 3/0, 4/0 are the numbers 0, −1, −2, −3 of the formula.
     double n = aught ? 1 - number : number;
-    boolean known = n >= Gauge.THICKEST_AWG && n <= Gauge.THINNEST_AWG && (aught || n >= 0);
+    boolean known = n >= Gauge.THICKEST_AWG && n <= Gauge.THINNEST_AWG && isOne(number, aught);
     return known ? Read.good(Gauge.awgMm(n)) : noSuch(typed);
   }
 
   private static Read<Double> swg(String typed, double number, boolean aught) {
     double n = aught ? 1 - number : number;
-    boolean known = n == Math.rint(n) && Math.abs(n) < 100 && (aught || n >= 0);
+    boolean known = n == Math.rint(n) && Math.abs(n) < 100 && isOne(number, aught);
     Read<Double> mm = known ? Gauge.swgMm((int) n) : noSuch(typed);
     return mm.isGood() ? mm : noSuch(typed);
+  }
+
+  /** There is no 0/0, and a number without noughts is none below 0. */
+  private static boolean isOne(double number, boolean aught) {
+    return aught ? number >= 1 : number >= 0;
   }
 
   private static Read<Double> noSuch(String typed) {
@@ -78,10 +84,10 @@ final class WrittenGauge {
             + " or the size, as in 0.9 mm.");
   }
 
-  private static Read<Double> whichGauge(String digits) {
+  /** Asks back, with both sizes; n is 0 for 1/0, −1 for 2/0. */
+  private static Read<Double> whichGauge(String digits, double n) {
     String sizes = "";
-    double n = Double.parseDouble(digits.replace(',', '.'));
-    if (n >= 0 && n <= Gauge.THINNEST_AWG) {
+    if (n >= Gauge.THICKEST_AWG && n <= Gauge.THINNEST_AWG) {
       String awg = UnitStyle.METRIC.wire(Gauge.awgMm(n));
       String swg =
           n == Math.rint(n) && Gauge.swgMm((int) n) instanceof Read.Good<Double> mm

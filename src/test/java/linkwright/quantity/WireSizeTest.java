@@ -113,4 +113,13 @@ class WireSizeTest {
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("diameterMm");
   }
+
+  @Test
+  void thereIsNoNoughtOfNoughtsAndNoughtsWithoutAGaugeAreAskedBackWithTheirOwnSizes() {
+    assertThat(Length.readWire("0/0 AWG").isGood()).isFalse();
+    assertThat(Length.readWire("0/0 SWG").isGood()).isFalse();
+    // 00 AWG is 0.3648 in, 00 SWG 0.348 in, as in the tables above.
+    assertThat(Length.readWire("00 gauge").problem().orElseThrow())
+        .contains("00 AWG is 9.266 mm", "00 SWG is 8.839 mm");
+  }
 }

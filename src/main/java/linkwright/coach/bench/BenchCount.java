@@ -102,7 +102,9 @@ final class BenchCount {
 
   private static Turn stepDone(Model model, AtBench at) {
     JobState state = model.job().orElseThrow().state();
-    if (state.course().stepsDone().contains(at.step().id()) && !BenchHot.heats(at)) {
+    if (state.course().stepsDone().contains(at.step().id())
+        && !BenchHot.heats(at)
+        && !at.heatedSince(state.course())) {
       return BenchGate.onward(model, at);
     }
     Optional<BenchAsk> untried = BenchPassing.untried(model, at);

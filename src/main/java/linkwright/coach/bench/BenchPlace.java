@@ -18,6 +18,7 @@ import linkwright.coach.kernel.undo.Undo;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
 import linkwright.job.Again;
+import linkwright.job.Course;
 import linkwright.quantity.Count;
 import linkwright.routine.Counts;
 import linkwright.routine.RoutinePart;
@@ -213,8 +214,8 @@ public final class BenchPlace implements Place {
     if (at.watches() && model.hotWork().open()) {
       return Act.SHUT_FIRST;
     }
-    Set<StepId> done = model.job().orElseThrow().state().course().stepsDone();
-    boolean isDone = done.contains(at.step().id());
+    Course course = model.job().orElseThrow().state().course();
+    boolean isDone = course.stepsDone().contains(at.step().id()) && !at.heatedSince(course);
     if (isDone && !BenchWait.over(model, at).isEmpty()) {
       return Act.WAIT_OVER;
     }

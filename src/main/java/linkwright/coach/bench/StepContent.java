@@ -97,11 +97,11 @@ final class StepContent {
     List<Row> rows = new ArrayList<>();
     first(model, held, at).ifPresent(row -> rows.add(row.with(Emphasis.MAIN)));
     if (!at.begins()) {
-      rows.add(Row.of("waiting", "" + at.waiting()));
+      rows.add(Row.of("waiting", "" + at.waiting()).remark(others(model, at)));
       rows.add(Row.of("redo", "" + at.redo()).remark(reasons(model, at)));
     }
     inWaits(model, at).ifPresent(rows::add);
-    rows.add(Row.of("through", "" + came(at)).remark(others(model, at)));
+    rows.add(Row.of("through", "" + came(at)));
     at.left(model.job().orElseThrow())
         .ifPresent(
             left -> {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import linkwright.job.Course;
 import linkwright.job.Fact;
 import linkwright.job.InHand;
 import linkwright.job.JobState;
@@ -189,6 +190,22 @@ public record AtBench(
     return state.course().stepsDone().contains(step.id())
         || (step.part() == RoutinePart.TRIAL && !state.trials().pieces().isEmpty())
         || (step.part() == RoutinePart.SAMPLE && !state.trials().lengths().isEmpty());
+  }
+
+  /**
+   * Whether what was heated just before this step was heated again since this one was done: then it
+   * has to be done again too.
+   */
+  public boolean heatedSince(Course course) {
+    Optional<Step> hot = Optional.empty();
+    for (Step before : routine.steps().subList(0, number() - 1)) {
+      boolean heats =
+          before.does().contains(Hazard.HEATS) || before.does().contains(Hazard.BURNS_GAS);
+      hot = heats ? Optional.of(before) : hot;
+    }
+    return hot.filter(step -> step.counts() == Counts.NOTHING)
+        .map(step -> course.doneSince(step.id(), this.step.id()))
+        .orElse(false);
   }
 
   /** Whether this step counts pieces. */

@@ -136,7 +136,7 @@ public final class PersonsPlace implements Place {
   /** Whoever takes over takes the flame over with it. */
   private static String lit(Model model) {
     return model.hotWork().lit().isPresent()
-        ? " A flame is lit by what the books say: look at it together; {do:to-hot-work} asks."
+        ? " A flame is lit: look together, {do:to-hot-work} asks."
         : "";
   }
 
