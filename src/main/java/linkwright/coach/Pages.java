@@ -42,7 +42,7 @@ public final class Pages {
         body,
         failed.isPresent() ? 0 : model.held().turned(),
         model.held().form().isPresent() ? Act.TURN : Act.MORE,
-        wait(model),
+        waits(model),
         HotWorkWords.head(model),
         model.job().flatMap(Pages::chain),
         model.job().map(job -> StillToDoWords.line(model, job)).orElse(""),
@@ -69,18 +69,19 @@ public final class Pages {
     return away;
   }
 
-  private static Optional<WaitShown> wait(Model model) {
+  private static List<WaitShown> waits(Model model) {
     return model.waits().stream()
-        .findFirst()
         .map(
             wait ->
                 new WaitShown(
+                    wait.slug() + "/" + wait.run().id().written(),
                     wait.run().name(),
                     wait.job(),
                     Clock.running(wait.run().left(model.steady()).toSeconds()),
                     wait.run().rings(model.steady()),
                     !model.settings().animate() || model.steady().getEpochSecond() % 2 == 0,
-                    ""));
+                    ""))
+        .toList();
   }
 
   /** The chain across the top: links that have come furthest first. */

@@ -30,9 +30,10 @@ final class Outward {
       title = named;
       display.title(named);
     }
-    Optional<String> due = due(now);
-    if (due.isPresent() && !due.equals(before.flatMap(Outward::due))) {
-      display.notice(due.get());
+    List<WaitShown> due =
+        before.map(was -> Utterances.newlyDue(was, now)).orElseGet(() -> due(now));
+    if (!due.isEmpty()) {
+      due.forEach(wait -> display.notice(Utterances.isDue(wait)));
       sounds.tone();
     }
     if (before.isPresent()) {
@@ -45,8 +46,8 @@ final class Outward {
     before = Optional.of(now);
   }
 
-  private static Optional<String> due(Page page) {
-    return page.nextWait().filter(WaitShown::due).map(wait -> wait.name() + " is due");
+  private static List<WaitShown> due(Page page) {
+    return page.waits().stream().filter(WaitShown::due).toList();
   }
 
   /** The job and its count. */

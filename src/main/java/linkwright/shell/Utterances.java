@@ -29,6 +29,9 @@ final class Utterances {
 
   private static final Pattern CLOCK = Pattern.compile("(\\d{1,4}):([0-5]\\d)");
 
+  /** Any running clock: with hours, or past its end. */
+  private static final Pattern RUNNING = Pattern.compile("-?\\d{1,4}(?::[0-5]\\d){1,2}");
+
   private static final Set<Prose.Kind> OF_A_CARD =
       EnumSet.of(
           Prose.Kind.CAUTION_TITLE,
@@ -52,7 +55,7 @@ final class Utterances {
       String flame = now.hotWork().isEmpty() ? "Every flame out, gas shut." : flame(now).strip();
       said.add(new Utterance(Utterance.Kind.WAIT, flame));
     }
-    now.nextWait().flatMap(wait -> wait(before.nextWait(), wait)).ifPresent(said::add);
+    said.addAll(waits(before, now));
     if (!card.isEmpty()) {
       return said;
     }
@@ -81,22 +84,46 @@ final class Utterances {
     return said;
   }
 
-  private static Optional<Utterance> wait(Optional<WaitShown> before, WaitShown now) {
-    boolean wasDue =
-        before.filter(wait -> wait.name().equals(now.name())).map(WaitShown::due).orElse(false);
-    if (now.due() && !wasDue) {
-      return Optional.of(new Utterance(Utterance.Kind.WAIT, now.name() + " is due."));
-    }
+  /** Waits that have become due since, the one that ended first at the top. */
+  static List<WaitShown> newlyDue(Page before, Page now) {
+    return now.waits().stream()
+        .filter(WaitShown::due)
+        .filter(wait -> same(before, wait).filter(WaitShown::due).isEmpty())
+        .toList();
+  }
+
+  static String isDue(WaitShown wait) {
+    return called(wait) + " is due";
+  }
+
+  /** A wait as it is called aloud; whose it is, where it is another job's. */
+  private static String called(WaitShown wait) {
+    return wait.name() + (wait.job().isEmpty() ? "" : ", " + wait.job());
+  }
+
+  /** All waits that have something to tell, whichever is the nearest; what is due comes first. */
+  private static List<Utterance> waits(Page before, Page now) {
+    Stream<String> due = newlyDue(before, now).stream().map(wait -> isDue(wait) + ".");
+    Stream<String> run =
+        now.waits().stream()
+            .flatMap(wait -> same(before, wait).flatMap(was -> setPoint(was, wait)).stream());
+    return Stream.concat(due, run).map(text -> new Utterance(Utterance.Kind.WAIT, text)).toList();
+  }
+
+  private static Optional<WaitShown> same(Page page, WaitShown wait) {
+    return page.waits().stream().filter(each -> each.id().equals(wait.id())).findFirst();
+  }
+
+  private static Optional<String> setPoint(WaitShown before, WaitShown now) {
     Optional<Integer> left = seconds(now.left());
-    Optional<Integer> was =
-        before.filter(wait -> wait.name().equals(now.name())).flatMap(wait -> seconds(wait.left()));
-    if (left.isEmpty() || was.isEmpty()) {
+    Optional<Integer> was = seconds(before.left());
+    if (now.due() || left.isEmpty() || was.isEmpty()) {
       return Optional.empty();
     }
     return SET_POINTS.entrySet().stream()
         .filter(each -> left.get() <= each.getKey() && was.get() > each.getKey())
         .min(Map.Entry.comparingByKey())
-        .map(each -> new Utterance(Utterance.Kind.WAIT, now.name() + ", " + each.getValue() + "."));
+        .map(each -> called(now) + ", " + each.getValue() + ".");
   }
 
   /** A running clock, minutes and seconds, in seconds; empty for what is none. */
@@ -109,9 +136,9 @@ final class Utterances {
         : Optional.empty();
   }
 
-  /** A figure that runs by itself is told by the wait, at its set points. */
+  /** A figure that runs by itself, or on past its end, is told by the wait, at its set points. */
   private static boolean runs(Figure figure) {
-    return CLOCK.matcher(figure.number()).matches();
+    return RUNNING.matcher(figure.number()).matches();
   }
 
   /** That a flame may be lit, as the head of the screen says it at every moment. */

@@ -13,8 +13,8 @@ import java.util.concurrent.TimeUnit;
 /**
  * Says sentences by a command of the user's own, such as a speech program that takes a sentence as
  * its last argument. It never makes anybody wait: sentences are handed to a thread of their own, of
- * each kind only the newest waits, and the most urgent kind is said first. Silent without a
- * command.
+ * each kind only the newest waits, of what has become due all, and the most urgent kind is said
+ * first. Silent without a command.
  */
 public final class Voice implements AutoCloseable {
   /** A card whole takes about a minute; the next sentence must not be spoken over it. */
@@ -53,7 +53,10 @@ public final class Voice implements AutoCloseable {
     return voice;
   }
 
-  /** Takes sentences to be said; the newest of a kind takes the place of one that waits still. */
+  /**
+   * Takes sentences to be said; the newest of a kind takes the place of one that waits still. Only
+   * of the waits at the bench none makes another unheard.
+   */
   void say(List<Utterance> utterances) {
     if (command.isEmpty() || utterances.isEmpty()) {
       return;
@@ -61,7 +64,10 @@ public final class Voice implements AutoCloseable {
     synchronized (waiting) {
       for (Utterance each : utterances) {
         if (kinds.contains(each.kind())) {
-          waiting.put(each.kind(), each.text());
+          waiting.merge(
+              each.kind(),
+              each.text(),
+              (older, newer) -> each.kind() == Utterance.Kind.WAIT ? older + " " + newer : newer);
         }
       }
       waiting.notifyAll();

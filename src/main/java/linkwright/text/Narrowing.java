@@ -10,7 +10,8 @@ import java.util.function.Function;
 import java.util.stream.IntStream;
 
 /**
- * A list that gets shorter as somebody types: any part of any word will do, the best comes first.
+ * A list that gets shorter as somebody types: any part of any word will do, the best comes first, a
+ * whole name before all.
  */
 public final class Narrowing {
   private Narrowing() {}
@@ -23,7 +24,8 @@ public final class Narrowing {
    * @param wordsOf what an item goes by, the chief name first
    */
   public static <T> List<T> of(String typed, List<T> items, Function<T, List<String>> wordsOf) {
-    List<String> parts = List.of(folded(typed).strip().split("\\s+"));
+    String whole = folded(typed).strip();
+    List<String> parts = List.of(whole.split("\\s+"));
     if (typed.isBlank()) {
       return List.copyOf(items);
     }
@@ -31,7 +33,8 @@ public final class Narrowing {
     List<Ranked<T>> found = new ArrayList<>();
     for (T item : items) {
       List<String> names = wordsOf.apply(item).stream().map(Narrowing::folded).toList();
-      rank(parts, names).ifPresent(rank -> found.add(new Ranked<>(item, rank)));
+      OptionalInt fits = names.contains(whole) ? OptionalInt.of(-1) : rank(parts, names);
+      fits.ifPresent(rank -> found.add(new Ranked<>(item, rank)));
     }
     found.sort(Comparator.comparingInt(Ranked::rank));
     return found.stream().map(Ranked::item).toList();

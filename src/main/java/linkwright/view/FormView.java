@@ -87,14 +87,15 @@ final class FormView {
       List<Offered> offered = field.offered();
       int shown = Math.min(MOST_CHOICES, offered.size());
       for (int i = 0; i < shown; i++) {
-        String mark = i == 0 ? glyphs.pick("▸ ", "> ") : "  ";
+        boolean meant = i == 0 && field.takesParts();
+        String mark = meant ? glyphs.pick("▸ ", "> ") : "  ";
         Offered choice = offered.get(i);
         String line =
             mark
                 + (choice.says().isEmpty()
                     ? choice.id()
                     : choice.says() + "  (" + choice.id() + ")");
-        if (i == 0) {
+        if (meant) {
           // The one that is meant is read whole.
           Text.wrap(line, Math.max(2, width))
               .forEach(row -> lines.add(new Below(row, Tone.STRONG)));

@@ -29,8 +29,6 @@ final class Frame {
   /** What stands before the line of what is still to do, where it has room. */
   private static final String STILL = "Still to do: ";
 
-  private static final String CUT = " to cut";
-
   private final Page page;
   private final KeyMap keys;
 
@@ -125,19 +123,30 @@ final class Frame {
     if (Text.width(still) > width) {
       still = still.replace(STILL, "");
     }
-    // What is to be cut stands behind every kind of piece; the first says what the number is.
-    int first = still.indexOf(CUT) + CUT.length();
-    if (Text.width(still) > width && first >= CUT.length()) {
-      still = still.substring(0, first) + still.substring(first).replace(CUT, "");
-    }
     if (Text.width(still) <= width) {
       return still;
     }
     String key = keys.firstOf(page.turns());
     int room = width - Text.width(PageLine.brief(9, 9, key));
-    List<String> lines = Text.wrap(still, Math.max(2, room - 1));
+    List<String> lines = byKinds(still, Math.max(2, room - 1));
     int shown = Math.floorMod(page.turned(), lines.size());
     return Text.pad(lines.get(shown), room) + PageLine.brief(shown, lines.size(), key);
+  }
+
+  /** As lines that end behind a kind of piece, for a number far from its words says nothing. */
+  private static List<String> byKinds(String still, int columns) {
+    List<String> lines = new ArrayList<>();
+    String line = "";
+    for (String kind : still.split("(?<=;) ", -1)) {
+      String longer = line.isEmpty() ? kind : line + " " + kind;
+      if (!line.isEmpty() && Text.width(longer) > columns) {
+        lines.addAll(Text.wrap(line, columns));
+        longer = kind;
+      }
+      line = longer;
+    }
+    lines.addAll(Text.wrap(line, columns));
+    return lines;
   }
 
   /** Draws the foot, after the place: a long sentence takes rows of it, whole. */

@@ -8,10 +8,11 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import java.util.stream.Stream;
 import javax.sound.sampled.AudioInputStream;
 import javax.sound.sampled.AudioSystem;
+import linkwright.coach.Apprentice;
 import linkwright.coach.Bencher;
 import linkwright.coach.Pages;
 import linkwright.coach.content.Content;
@@ -20,6 +21,7 @@ import linkwright.coach.content.Figure;
 import linkwright.coach.content.Page;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.WaitShown;
+import linkwright.coach.kernel.Clock;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.PlaceId;
 import org.junit.jupiter.api.AfterEach;
@@ -138,14 +140,86 @@ class VoiceTest {
     assertThat(heard).containsExactly("pickle, five minutes.", "pickle, one minute.");
   }
 
+  /** Nobody looks at a crucible whose wait is drowned by one that was never answered. */
+  @Test
+  void every_wait_is_heard_also_while_another_is_due() {
+    Bencher bench = Bencher.withTheDemo();
+    List<String> heard = new ArrayList<>();
+    Page before = waiting(Pages.of(bench.model()), 1, 61, 62);
+    for (int gone = 1; gone <= 70; gone++) {
+      Page now = waiting(before, 1 - gone, 61 - gone, 62 - gone);
+      Utterances.between(before, now).forEach(each -> heard.add(each.text()));
+      before = now;
+    }
+    assertThat(heard)
+        .containsExactly(
+            "tea is due.",
+            "tea, one minute.",
+            "tea, Ada's chain, one minute.",
+            "tea is due.",
+            "tea, Ada's chain is due.");
+    Page later = waiting(before, -80, 61, 1);
+    assertThat(Utterances.between(later, waiting(later, -81, 60, 0)))
+        .extracting(Utterance::text)
+        .as("what is due comes first")
+        .containsExactly("tea, Ada's chain is due.", "tea, one minute.");
+  }
+
+  /** In the timers place a wait that was due was told every second until it was answered. */
+  @Test
+  void a_wait_that_is_due_is_heard_once_in_the_timers_place() {
+    Apprentice apprentice = Apprentice.withAJob(Map.of()).press("esc", "m");
+    apprentice.press("n").type("tea").press("enter").type("1 h 1 min").press("ctrl-k");
+    List<String> heard = new ArrayList<>();
+    Page before = Pages.of(apprentice.model());
+    for (int seconds = 0; seconds < 3800; seconds++) {
+      apprentice.wait(1);
+      Page now = Pages.of(apprentice.model());
+      Utterances.between(before, now).forEach(each -> heard.add(each.text()));
+      before = now;
+    }
+    assertThat(heard)
+        .containsExactly(
+            "tea, ten minutes.", "tea, five minutes.", "tea, one minute.", "tea is due.");
+  }
+
+  /** What became due during a long caution was put out by the next wait's minute. */
+  @Test
+  void of_waits_none_makes_another_unheard() throws Exception {
+    voice.say(List.of(count("first")));
+    Thread.sleep(300);
+    voice.say(List.of(new Utterance(Utterance.Kind.WAIT, "tea is due.")));
+    voice.say(List.of(new Utterance(Utterance.Kind.WAIT, "pickle, one minute."), count("2 of 9")));
+    open();
+    assertThat(lines(3)).containsExactly("first", "tea is due. pickle, one minute.", "2 of 9");
+  }
+
+  private static Page waiting(Page page, int first, int second, int third) {
+    return with(
+        page,
+        page.body(),
+        List.of(wait("1", "", first), wait("2", "", second), wait("3", "Ada's chain", third)));
+  }
+
+  private static WaitShown wait(String id, String job, int seconds) {
+    return new WaitShown(id, "tea", job, Clock.running(seconds), seconds <= 0, false, "");
+  }
+
   private static Page left(Page page, int seconds) {
-    String clock = "%d:%02d".formatted(seconds / 60, seconds % 60);
+    String clock = Clock.running(seconds);
+    return with(
+        page,
+        Content.of("bench", new Figure(clock, "Pickle the wire", Emphasis.NOW)),
+        List.of(new WaitShown("1", "pickle", "", clock, false, false, "")));
+  }
+
+  private static Page with(Page page, Content body, List<WaitShown> waits) {
     return new Page(
         page.job(),
-        Content.of("bench", new Figure(clock, "Pickle the wire", Emphasis.NOW)),
+        body,
         page.turned(),
         page.turns(),
-        Optional.of(new WaitShown("pickle", "", clock, false, false, "")),
+        waits,
         page.hotWork(),
         page.chain(),
         page.still(),
@@ -173,7 +247,7 @@ class VoiceTest {
         page.body(),
         page.turned(),
         page.turns(),
-        page.nextWait(),
+        page.waits(),
         head,
         page.chain(),
         page.still(),

@@ -67,8 +67,10 @@ class NothingCutTest {
       }
       List<String> said = said(page.body().parts());
       said.add(page.told());
-      // "Still to do" is left off where there is little room, and so is a second "to cut".
-      said.add(page.told().isEmpty() ? page.still().replaceAll("^Still to do: | to cut", "") : "");
+      // "Still to do" is left off where there is little room.
+      String still = page.told().isEmpty() ? page.still().replaceAll("^Still to do: ", "") : "";
+      said.add(still);
+      unparted(page, size, still, cut);
       missing(page, size, said, cut);
       for (Part part : flat(page.body().parts()).toList()) {
         if (part instanceof Table table && table.chosen() >= 0) {
@@ -79,6 +81,25 @@ class NothingCutTest {
       }
     }
     assertThat(cut).as(scene).isEmpty();
+  }
+
+  /** Of what is still to do each kind of piece comes by whole: no number without its words. */
+  private static void unparted(Page page, int[] size, String still, Set<String> cut) {
+    int parts = Screens.parts(page.body(), size[0], size[1], page.chain().isPresent());
+    StringBuilder shown = new StringBuilder();
+    for (int part = 0; part < 2 * parts + 8; part++) {
+      shown.append(text(turned(page, part), size[0], size[1])).append('\n');
+    }
+    for (String kind : still.split("; ", -1)) {
+      if (kind.length() <= size[0] - 12 && shown.indexOf(kind) < 0) {
+        cut.add(size[0] + "x" + size[1] + ": " + kind);
+      }
+    }
+  }
+
+  private static String text(Page page, int width, int height) {
+    return Screens.draw(page, width, height, Glyphs.FULL, KeyMap.USUAL, OptionalDouble.empty())
+        .text();
   }
 
   /** Each line of a list, when it is the chosen one. */
@@ -146,10 +167,7 @@ class NothingCutTest {
     // harm.
     for (int part = 0; part < 2 * parts + 8 && !lost.isEmpty(); part++) {
       Page at = turned(page, part);
-      words(
-              Screens.draw(at, width, height, Glyphs.FULL, KeyMap.USUAL, OptionalDouble.empty())
-                  .text())
-          .forEach(lost::remove);
+      words(text(at, width, height)).forEach(lost::remove);
     }
   }
 
@@ -161,7 +179,7 @@ class NothingCutTest {
         body,
         page.turned(),
         page.turns(),
-        page.nextWait(),
+        page.waits(),
         page.hotWork(),
         page.chain(),
         page.still(),
@@ -201,7 +219,7 @@ class NothingCutTest {
         page.body(),
         part,
         page.turns(),
-        page.nextWait(),
+        page.waits(),
         page.hotWork(),
         page.chain(),
         page.still(),
@@ -213,8 +231,7 @@ class NothingCutTest {
   }
 
   private static Stream<String> words(String text) {
-    // A line of a list without room for columns has a comma after each cell; "to cut" may be left
-    // off.
+    // A line of a list without room for columns has a comma after each cell.
     return Arrays.stream(text.split("[\\s\\u2800-\\u28ff]+"))
         .map(word -> word.replaceAll("[,;]$", ""))
         .filter(word -> !word.isBlank());

@@ -88,7 +88,7 @@ final class ScreenChecks {
         page.body(),
         turned,
         page.turns(),
-        page.nextWait(),
+        page.waits(),
         page.hotWork(),
         page.chain(),
         page.still(),

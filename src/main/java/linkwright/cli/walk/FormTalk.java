@@ -124,6 +124,11 @@ final class FormTalk {
         at += set(open.get(at), typed.substring(1, typed.length() - 1)) ? 1 : 0;
       } else if (named(typed, true)) {
         // It was set, and its trouble told.
+      } else if (isCommand(typed)) {
+        if (correctsWho(typed)) {
+          open = new ArrayList<>(keep().orElse(List.of()));
+          at = 0;
+        }
       } else if (whole) {
         lines.say("Write the field's name, a colon and the value; ? shows all fields.");
       } else if (set(open.get(at), typed)) {
@@ -135,6 +140,34 @@ final class FormTalk {
       }
     }
     return true;
+  }
+
+  /** Whether a line that would be taken for a person's name begins with a word of the walk. */
+  private boolean isCommand(String typed) {
+    return form().orElseThrow().purpose() == Form.Purpose.PERSON
+        && !typed.isEmpty()
+        && (WalkWord.of(first(typed)).isPresent()
+            || Act.withId(first(typed)).isPresent()
+            || new WalkPage(coach.model()).called(typed).isPresent());
+  }
+
+  private static String first(String typed) {
+    return typed.split("[\\s:=,;.]+", 2)[0];
+  }
+
+  /** Takes {@code who NAME}; any other word of the walk is told to be no name, and false. */
+  private boolean correctsWho(String typed) {
+    String name = typed.substring(first(typed).length()).strip();
+    if (first(typed).equalsIgnoreCase(WalkWord.WHO.word()) && !name.isEmpty()) {
+      return set(0, name);
+    }
+    lines.say(
+        "“"
+            + typed
+            + "” begins with a word of the walk and is not taken for a name; nothing is entered."
+            + " Write the name, or who and the name; esc leaves this first. In double quotes it"
+            + " is a name all the same.");
+    return false;
   }
 
   /** Keeps the form; if it cannot be, tells why and answers which fields to ask for again. */

@@ -12,7 +12,7 @@ import linkwright.coach.keys.Act;
  * @param body what the place says
  * @param turned how often its reader turned on to what had no room; goes round
  * @param turns the act that turns on
- * @param nextWait the wait that ends first
+ * @param waits all that wait at this bench, the one that ends first at the top
  * @param hotWork that a flame may be lit at the bench, and since when; empty if none is
  * @param chain the chain as it has come so far
  * @param still what is still to do, in one line; empty for nothing
@@ -27,7 +27,7 @@ public record Page(
     Content body,
     int turned,
     Act turns,
-    Optional<WaitShown> nextWait,
+    List<WaitShown> waits,
     String hotWork,
     Optional<Pieces> chain,
     String still,
@@ -48,8 +48,14 @@ public record Page(
   public record Across(String number, String word, Act act, String says, boolean due) {}
 
   public Page {
+    waits = List.copyOf(waits);
     open = List.copyOf(open);
     away = Set.copyOf(away);
+  }
+
+  /** The wait that ends first. */
+  public Optional<WaitShown> nextWait() {
+    return waits.stream().findFirst();
   }
 
   /**

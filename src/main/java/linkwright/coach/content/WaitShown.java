@@ -3,6 +3,7 @@ package linkwright.coach.content;
 /**
  * A wait that runs or is due.
  *
+ * @param id what tells it from every other wait, whatever it is called
  * @param name what is waited for
  * @param job the job it belongs to; empty for the one at hand
  * @param left the time left, as a clock shows it
@@ -11,7 +12,8 @@ package linkwright.coach.content;
  * @param ends how it ends, in a few words; empty where the place says it
  */
 public record WaitShown(
-    String name, String job, String left, boolean due, boolean loud, String ends) implements Part {
+    String id, String name, String job, String left, boolean due, boolean loud, String ends)
+    implements Part {
   @Override
   public <R> R answer(PartCases<R> cases) {
     return cases.waiting(this);

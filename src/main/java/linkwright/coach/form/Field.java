@@ -37,9 +37,18 @@ public record Field(
    * @param units the user's units, for a number without one
    * @param help what it is and what it changes
    * @param aside whether it stands folded away until the form is unfolded
+   * @param whole whether a part of a choice is never taken for it
    */
-  record Nature(Measure measure, UnitStyle units, String help, boolean aside) {
-    static final Nature WORDS = new Nature(Measure.WORDS, UnitStyle.METRIC, "", false);
+  record Nature(Measure measure, UnitStyle units, String help, boolean aside, boolean whole) {
+    static final Nature WORDS = new Nature(Measure.WORDS, UnitStyle.METRIC, "", false, false);
+
+    Nature aside(boolean other) {
+      return new Nature(measure, units, help, other, whole);
+    }
+
+    Nature helped(String other) {
+      return new Nature(measure, units, other, aside, whole);
+    }
   }
 
   /** A field for free text. */
@@ -76,24 +85,32 @@ public record Field(
 
   /** The same field, taking that. */
   public Field takes(Measure measure, UnitStyle units) {
-    return with(new Nature(measure, units, nature.help(), nature.aside()));
+    return with(new Nature(measure, units, nature.help(), nature.aside(), nature.whole()));
   }
 
   /** The same field with what it is and what it changes. */
   public Field helped(String help) {
-    return with(
-        new Nature(
-            nature.measure(), nature.units(), SaidIn.units(help, nature.units()), nature.aside()));
+    return with(nature.helped(SaidIn.units(help, nature.units())));
+  }
+
+  /** The same field, in which a part of a choice stays what it is and is not taken for one. */
+  public Field whole() {
+    return with(new Nature(nature.measure(), nature.units(), nature.help(), nature.aside(), true));
+  }
+
+  /** Whether the best of the choices offered is what is meant by a part of it. */
+  public boolean takesParts() {
+    return !nature.whole();
   }
 
   /** The same field, folded away. */
   public Field aside() {
-    return with(new Nature(nature.measure(), nature.units(), nature.help(), true));
+    return with(nature.aside(true));
   }
 
   /** The same field, shown whether the form is unfolded or not. */
   public Field unfolded() {
-    return with(new Nature(nature.measure(), nature.units(), nature.help(), false));
+    return with(nature.aside(false));
   }
 
   /** The same field with that trouble told beside it, or with none. */
@@ -109,8 +126,7 @@ public record Field(
 
   /** The same field with what it asks for in the user's trade words. */
   public Field inWords(TradeWords words) {
-    Nature told =
-        new Nature(nature.measure(), nature.units(), words.show(nature.help()), nature.aside());
+    Nature told = nature.helped(words.show(nature.help()));
     return new Field(id, words.show(label), line, words.show(hint), choices, trouble, told);
   }
 
@@ -166,7 +182,7 @@ public record Field(
       return nature.measure().complete(line.text(), nature.units());
     }
     List<Offered> offered = offered();
-    return line.text().isBlank() || offered.isEmpty() || isChoice()
+    return line.text().isBlank() || offered.isEmpty() || isChoice() || !takesParts()
         ? line.text()
         : offered.get(0).id();
   }
@@ -222,7 +238,7 @@ public record Field(
     boolean narrowed = among.size() < choices.size();
     int next =
         at < 0
-            ? (by > 0 ? (narrowed && among.size() > 1 ? 1 : 0) : among.size() - 1)
+            ? (by > 0 ? (narrowed && takesParts() && among.size() > 1 ? 1 : 0) : among.size() - 1)
             : Math.floorMod(at + by, among.size());
     return withText(among.get(next).id());
   }

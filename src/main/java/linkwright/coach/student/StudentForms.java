@@ -1,10 +1,13 @@
 package linkwright.coach.student;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
 import linkwright.coach.form.Offered;
@@ -20,6 +23,7 @@ import linkwright.standing.Handbook;
 /** What a teacher signs and sets, and what a student writes of a piece. */
 final class StudentForms {
   private static final int MOST = 999;
+  private static final int MOST_NAMED = 4;
 
   private StudentForms() {}
 
@@ -81,8 +85,30 @@ final class StudentForms {
             .distinct()
             .map(id -> new Offered(id, titles.getOrDefault(id, ""), List.of()))
             .toList();
-    return Field.choiceOf(
-        "step", "step", once.get(0).id(), "a part of its title; left and right go on", once);
+    String hint = "its whole title; left and right go on";
+    return Field.choiceOf("step", "step", once.get(0).id(), hint, once).whole();
+  }
+
+  /** The form with the one step that has that very title, the open job's routine before others. */
+  static Form meant(Model model, Form form) {
+    String routine = model.job().map(job -> job.state().course().routine()).orElse("");
+    return form.mapFields(
+        field ->
+            field.takesParts()
+                ? field
+                : called(field, routine).map(step -> field.withText(step.id())).orElse(field));
+  }
+
+  private static Optional<Offered> called(Field field, String routine) {
+    String typed = field.text().strip();
+    List<Offered> all =
+        field.choices().stream()
+            .filter(
+                step -> step.id().equalsIgnoreCase(typed) || step.says().equalsIgnoreCase(typed))
+            .toList();
+    List<Offered> here = all.stream().filter(step -> step.id().startsWith(routine + "/")).toList();
+    List<Offered> fits = here.isEmpty() ? all : here;
+    return fits.size() == 1 ? Optional.of(fits.get(0)) : Optional.empty();
   }
 
   static Map<String, String> troubles(Form form, Handbook handbook) {
@@ -124,14 +150,42 @@ final class StudentForms {
             .flatMap(field -> field.choices().stream())
             .map(Offered::id)
             .toList();
-    if (!steps.contains(step)) {
+    List<Offered> near =
+        form.fields().stream()
+            .filter(field -> field.id().equals("step") && !step.isBlank())
+            .flatMap(field -> field.offered().stream())
+            .toList();
+    if (!steps.contains(step) && !near.isEmpty()) {
+      troubles.put("step", severalFit(step, near));
+    } else if (!steps.contains(step)) {
       troubles.put(
           "step",
           "No routine has the step “"
               + step
               + "”."
-              + Nearest.of(step, steps).map(near -> " Did you mean " + near + "?").orElse(""));
+              + Nearest.of(step, steps).map(id -> " Did you mean " + id + "?").orElse(""));
     }
+  }
+
+  /** A part of a title may be another step's too: which is meant is asked, never guessed. */
+  private static String severalFit(String typed, List<Offered> near) {
+    String named =
+        near.stream()
+            .sorted(Comparator.comparing(step -> !begins(step.says(), typed)))
+            .limit(MOST_NAMED)
+            .map(step -> "“" + step.says() + "” (" + step.id() + ")")
+            .collect(Collectors.joining(", "));
+    int more = near.size() - MOST_NAMED;
+    return "“"
+        + typed
+        + "” alone names no one step. It may be "
+        + named
+        + (more > 0 ? " or one of " + more + " more" : "")
+        + ". Write its whole title, or what stands in brackets.";
+  }
+
+  private static boolean begins(String title, String typed) {
+    return title.toLowerCase(Locale.ROOT).startsWith(typed.toLowerCase(Locale.ROOT));
   }
 
   /** A piece is of a kind that the step's routine makes, or any if no step is said. */

@@ -135,7 +135,8 @@ public final class StudentPlace implements Place {
   }
 
   @Override
-  public Turn confirmed(Model model, Form form) {
+  public Turn confirmed(Model model, Form typed) {
+    Form form = StudentForms.meant(model, typed);
     Map<String, String> troubles = StudentForms.troubles(form, model.handbook());
     if (!troubles.isEmpty()) {
       return open(model, form.withTroubles(troubles).atFirstTrouble());

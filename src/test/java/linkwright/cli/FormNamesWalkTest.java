@@ -1,0 +1,98 @@
+package linkwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A line typed into a form of the walk names the one step or person that is meant, or nothing. */
+@Timeout(60)
+class FormNamesWalkTest {
+  @TempDir private Path folder;
+  private Commandline line;
+
+  @BeforeEach
+  void begin() {
+    line = new Commandline(folder);
+  }
+
+  private String books(String place) throws IOException {
+    StringBuilder all = new StringBuilder();
+    try (Stream<Path> files = Files.list(line.home().resolve(place))) {
+      for (Path file : files.filter(each -> each.toString().endsWith(".yaml")).toList()) {
+        all.append(Files.readString(file));
+      }
+    }
+    return all.toString();
+  }
+
+  private void sign(String... steps) {
+    line.typing(
+        Stream.of(
+                Stream.of("student", "sign-step", "EK", steps[0], "", ""),
+                Stream.of(steps).skip(1),
+                Stream.of("esc", "quit"))
+            .flatMap(each -> each)
+            .toList(),
+        "lesson",
+        "scroll-and-ring",
+        "--student",
+        "Mara",
+        "--plain");
+  }
+
+  @Test
+  void a_mark_is_filed_on_the_step_of_that_very_title() throws IOException {
+    sign("anneal the WIRE");
+    assertThat(books("students")).as(line.out()).contains("scroll-and-ring/anneal");
+    assertThat(books("students")).doesNotContain("wire-drawing/");
+  }
+
+  @Test
+  void a_part_of_a_title_signs_nothing_and_names_what_it_may_be() throws IOException {
+    sign("where", "Anneal the w", "Have it marked, where a mark is due");
+    assertThat(line.out())
+        .contains("“where” alone names no one step. It may be “Have it marked, where")
+        .contains("“Anneal the w” alone names no one step.")
+        .contains("“Anneal the wire” (scroll-and-ring/anneal")
+        .contains("“Have it marked, where a mark is due” alone names no one step.");
+    assertThat(books("students")).doesNotContain("EK");
+  }
+
+  @Test
+  void where_steps_share_a_title_the_open_jobs_is_meant() throws IOException {
+    sign("esc");
+    line.typing(
+        List.of(
+            "", "who Mara", "student", "sign-step", "EK", "make the bench ready", "", "", "quit"),
+        "walk",
+        "--plain");
+    assertThat(books("students")).as(line.out()).contains("scroll-and-ring/");
+  }
+
+  @Test
+  void a_word_of_the_walk_is_no_persons_name_and_who_corrects_one() throws IOException {
+    line.typing(
+        List.of("", "who", "where", "bench", "look", "note a thing", "step-away", "who Jo", "quit"),
+        "walk",
+        "--plain");
+    assertThat(line.out())
+        .contains("“where” begins with a word of the walk", "“note a thing” begins with a word")
+        .contains("At the bench: “Jo”.")
+        .doesNotContain("At the bench: “who");
+    assertThat(books("jobs")).contains("Jo").doesNotContain("a thing", "step-away");
+  }
+
+  @Test
+  void in_double_quotes_a_word_is_a_name_all_the_same() {
+    line.typing(List.of("", "who", "\"Bench\"", "quit"), "walk", "--plain");
+    assertThat(line.out()).contains("At the bench: “Bench”.");
+  }
+}
