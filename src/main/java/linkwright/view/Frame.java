@@ -137,8 +137,8 @@ final class Frame {
   private static List<String> byKinds(String still, int columns) {
     List<String> lines = new ArrayList<>();
     String line = "";
-    for (String kind : still.split("(?<=;) ", -1)) {
-      String longer = line.isEmpty() ? kind : line + " " + kind;
+    for (String kind : still.split("; ", -1)) {
+      String longer = line.isEmpty() ? kind : line + "; " + kind;
       if (!line.isEmpty() && Text.width(longer) > columns) {
         lines.addAll(Text.wrap(line, columns));
         longer = kind;
