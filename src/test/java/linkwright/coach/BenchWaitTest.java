@@ -303,18 +303,6 @@ class BenchWaitTest {
     }
 
     @Test
-    void what_is_heated_again_is_pickled_again_and_the_key_does_not_pass_it() {
-      bench.goTo("anneal-wire").press("space", "space").seeCautions().press("space");
-      bench.pass(Duration.ofMinutes(9)).press("space").pass(Duration.ofSeconds(5));
-      assertThat(bench.state().course().stepsDone()).contains(new StepId("pickle-wire"));
-      bench.seeCautions().goTo("anneal-wire").press("space").seeCautions();
-      assertThat(bench.at().step().id().word()).isEqualTo("pickle-wire");
-      bench.pass(Duration.ofSeconds(5)).press("space");
-      assertThat(bench.entered(Fact.TimerStarted.class)).hasSize(2);
-      assertThat(bench.at().step().id().word()).isEqualTo("pickle-wire");
-    }
-
-    @Test
     void and_what_was_said_of_the_flames_is_out_of_reach_of_undo() {
       bench.goTo("anneal-wire").press("space", "space").press("!", "space");
       Instant began = bench.model().watch().orElseThrow().startedAt();
