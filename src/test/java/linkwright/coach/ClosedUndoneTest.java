@@ -100,4 +100,13 @@ class ClosedUndoneTest {
     bench.pass(Duration.ofMinutes(20)).type("9").press("space");
     assertThat(taught(bench).paces()).isNotEmpty();
   }
+
+  @Test
+  void what_is_typed_behind_a_sentence_that_stood_there_is_one_of_its_own() {
+    Bencher bench = Bencher.withTheDemo().press("i", "n").type("7.1 g").press("down");
+    bench.type("190 mm").press("ctrl-k");
+    assertThat(bench.entered(Fact.WeighedIn.class)).hasSize(1);
+    bench.press("c").type("Warmer rings.").press("ctrl-k", "ctrl-k");
+    assertThat(bench.state().course().nextTime()).contains(" mm. Warmer rings.").endsWith("rings.");
+  }
 }

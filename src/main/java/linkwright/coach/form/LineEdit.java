@@ -22,7 +22,7 @@ public record LineEdit(String text, int caret, boolean marked) {
    * it ends, for nobody writes one anew to add a word.
    */
   static LineEdit marked(String text) {
-    return new LineEdit(text, text.length(), !text.isEmpty() && !text.endsWith("."));
+    return new LineEdit(text, text.length(), !text.isEmpty() && !text.strip().endsWith("."));
   }
 
   /** A text that goes on where it ends. */

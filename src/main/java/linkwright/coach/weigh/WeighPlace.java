@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import linkwright.coach.content.Content;
 import linkwright.coach.form.Amounts;
 import linkwright.coach.form.Asking;
@@ -176,7 +177,11 @@ public final class WeighPlace implements Place {
       return Turn.to(model.told("This job is closed already."));
     }
     OpenJob job = model.job().orElseThrow();
-    String learnt = String.join(" ", NextTime.of(job, model.settings().units()));
+    // What is typed goes on behind it, as a sentence of its own.
+    String learnt =
+        NextTime.of(job, model.settings().units()).stream()
+            .map(sentence -> sentence + " ")
+            .collect(Collectors.joining());
     return open(
         model,
         Form.of(
@@ -261,7 +266,7 @@ public final class WeighPlace implements Place {
       case PRICES -> new Fact.PricesSet(PriceWords.prices(form), form.text("currency"));
       case CLOSE ->
           new Fact.JobClosed(
-              form.text("next"),
+              form.text("next").strip(),
               ClosedFigures.of(
                   model.job().orElseThrow().state(),
                   model.job().orElseThrow().standing(),
