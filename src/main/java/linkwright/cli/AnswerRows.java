@@ -47,11 +47,8 @@ final class AnswerRows {
   static List<Map<String, Object>> rows(List<Part> parts) {
     PlainLines plain = new PlainLines(Act::words);
     List<Map<String, Object>> rows = new ArrayList<>();
-    for (Part part : parts) {
-      if (part instanceof Beside beside) {
-        rows.addAll(rows(beside.first()));
-        rows.addAll(rows(beside.second()));
-      } else if (part instanceof Rows labelled) {
+    for (Part part : Beside.flat(parts).toList()) {
+      if (part instanceof Rows labelled) {
         labelled.rows().forEach(row -> rows.add(row(row, plain)));
       } else if (part instanceof Table table) {
         table.lines().forEach(line -> cells(table, line, rows));

@@ -2,7 +2,6 @@ package linkwright.coach;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import linkwright.coach.content.Beside;
 import linkwright.coach.content.Content;
 import linkwright.coach.content.Figure;
@@ -29,10 +28,14 @@ final class AcrossRoom {
         !model.settings().across()
             || model.held().form().isPresent()
             || place.takesEveryKey()
-            || flat(body.parts()).anyMatch(AcrossRoom::whole);
+            || Beside.flat(body.parts()).anyMatch(AcrossRoom::whole);
     return other
         ? Optional.empty()
-        : of(model, place, acts.isEmpty() ? Act.ROUND : acts.get(0), flat(body.parts()).toList());
+        : of(
+            model,
+            place,
+            acts.isEmpty() ? Act.ROUND : acts.get(0),
+            Beside.flat(body.parts()).toList());
   }
 
   /** Whether the one number takes the screen now; a place without one stays whole. */
@@ -74,14 +77,5 @@ final class AcrossRoom {
                 act,
                 says,
                 false));
-  }
-
-  private static Stream<Part> flat(List<Part> parts) {
-    return parts.stream()
-        .flatMap(
-            part ->
-                part instanceof Beside beside
-                    ? Stream.concat(flat(beside.first()), flat(beside.second()))
-                    : Stream.of(part));
   }
 }

@@ -61,17 +61,6 @@ final class Outward {
   }
 
   static Optional<Figure> figure(List<Part> parts) {
-    for (Part part : parts) {
-      if (part instanceof Figure figure) {
-        return Optional.of(figure);
-      }
-      if (part instanceof Beside beside) {
-        Optional<Figure> inside = figure(beside.first()).or(() -> figure(beside.second()));
-        if (inside.isPresent()) {
-          return inside;
-        }
-      }
-    }
-    return Optional.empty();
+    return Beside.flat(parts).filter(Figure.class::isInstance).map(Figure.class::cast).findFirst();
   }
 }

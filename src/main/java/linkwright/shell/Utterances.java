@@ -15,7 +15,6 @@ import linkwright.coach.content.ActMention;
 import linkwright.coach.content.Beside;
 import linkwright.coach.content.Figure;
 import linkwright.coach.content.Page;
-import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Question;
 import linkwright.coach.content.WaitShown;
@@ -207,7 +206,7 @@ final class Utterances {
 
   /** A question with its answers, each by the number that is pressed for it. */
   private static String question(Page page) {
-    return flat(page.body().parts())
+    return Beside.flat(page.body().parts())
         .filter(Question.class::isInstance)
         .map(Question.class::cast)
         .map(
@@ -221,7 +220,7 @@ final class Utterances {
   }
 
   private static Optional<Figure> figure(Page page) {
-    return flat(page.body().parts())
+    return Beside.flat(page.body().parts())
         .filter(Figure.class::isInstance)
         .map(Figure.class::cast)
         .findFirst();
@@ -232,19 +231,10 @@ final class Utterances {
   }
 
   private static Stream<Prose> prose(Page page) {
-    return flat(page.body().parts()).filter(Prose.class::isInstance).map(Prose.class::cast);
+    return Beside.flat(page.body().parts()).filter(Prose.class::isInstance).map(Prose.class::cast);
   }
 
   private static String plain(String text) {
     return ActMention.fill(text, act -> "its key");
-  }
-
-  private static Stream<Part> flat(List<Part> parts) {
-    return parts.stream()
-        .flatMap(
-            part ->
-                part instanceof Beside beside
-                    ? Stream.concat(flat(beside.first()), flat(beside.second()))
-                    : Stream.of(part));
   }
 }

@@ -74,24 +74,7 @@ class ReckonCommandTest {
 
     @Test
     void inAFileIsToldWithItsPlace(@TempDir Path folder) throws IOException {
-      Path tried = folder.resolve("pieces.yaml");
-      Files.writeString(tried, "- {blank: 38, length: 14 mm}\n- {blnk: 38 mm}\n");
-
-      Ran ran =
-          Ran.reckon(
-              "blank",
-              "--pattern",
-              "scroll",
-              "--metal",
-              "sterling",
-              "--wire",
-              "0.9 mm",
-              "--length",
-              "14 mm",
-              "--width",
-              "5 mm",
-              "--tried",
-              tried.toString());
+      Ran ran = tried(folder, "- {blank: 38, length: 14 mm}\n- {blnk: 38 mm}\n");
 
       assertThat(ran.exit()).isEqualTo(1);
       assertThat(ran.err()).contains("line 1").contains("line 2").contains("blank");

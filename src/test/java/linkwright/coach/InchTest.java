@@ -89,14 +89,7 @@ class InchTest {
   }
 
   private static Stream<Form> shown(List<Part> parts) {
-    return parts.stream()
-        .flatMap(
-            part ->
-                part instanceof Fields fields
-                    ? Stream.of(fields.form())
-                    : part instanceof Beside beside
-                        ? Stream.concat(shown(beside.first()), shown(beside.second()))
-                        : Stream.empty());
+    return Beside.flat(parts).filter(Fields.class::isInstance).map(part -> ((Fields) part).form());
   }
 
   @Test

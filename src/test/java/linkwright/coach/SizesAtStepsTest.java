@@ -21,20 +21,7 @@ import org.junit.jupiter.api.Test;
 class SizesAtStepsTest {
   /** 18 long and 18 round ones, of which none is usually lost. */
   private static Fact plan() {
-    return new Fact.PlanSet(
-        new Wishes()
-            .with(WishKeys.METAL, "sterling")
-            .with(WishKeys.WIRE, "1 mm")
-            .with(WishKeys.LINK_PATTERN, "long")
-            .with(WishKeys.LINK_BLANK, "38 mm")
-            .with(WishKeys.LINK_INSIDE, "15 mm")
-            .with(WishKeys.LINK_REPEAT, "1 long + 1 round ring=2.8 mm blank=12.6 mm inside=3 mm")
-            .with(WishKeys.RING_INSIDE, "3 mm")
-            .with(WishKeys.CLASP_LENGTH, "12 mm")
-            .with(WishKeys.USUAL_LOSS, "0 %")
-            .with(WishKeys.STOCK, "3 m")
-            .with(WishKeys.FINISHED, "450 mm")
-            .texts());
+    return new Fact.PlanSet(Wishes.figaro().with(WishKeys.STOCK, "3 m").texts());
   }
 
   private final Bencher bench =

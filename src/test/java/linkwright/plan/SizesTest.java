@@ -10,27 +10,12 @@ import org.junit.jupiter.api.Test;
 class SizesTest {
   private static final Offset<Double> EXACT = Offset.offset(1e-9);
 
-  /** A long link that adds 15 mm and a round one that adds 3, a ring of 3 between any two. */
-  private static Wishes figaro() {
-    return new Wishes()
-        .with(WishKeys.METAL, "sterling")
-        .with(WishKeys.WIRE, "1 mm")
-        .with(WishKeys.LINK_PATTERN, "long")
-        .with(WishKeys.LINK_BLANK, "38 mm")
-        .with(WishKeys.LINK_INSIDE, "15 mm")
-        .with(WishKeys.LINK_REPEAT, "1 long + 1 round ring=2.8 mm blank=12.6 mm inside=3 mm")
-        .with(WishKeys.RING_INSIDE, "3 mm")
-        .with(WishKeys.CLASP_LENGTH, "12 mm")
-        .with(WishKeys.USUAL_LOSS, "0 %")
-        .with(WishKeys.FINISHED, "450 mm");
-  }
-
   @Nested
   class Repeats {
     /** 24 m + 3 + 12 is nearest 450 at m = 18: 447. */
     @Test
     void a_chain_is_whole_repeats_and_one_ring() {
-      Plan plan = figaro().plan();
+      Plan plan = Wishes.figaro().plan();
 
       assertThat(plan.links()).isEqualTo(36);
       assertThat(plan.rings()).isEqualTo(37);
@@ -42,13 +27,14 @@ class SizesTest {
     /** (450 - 12 - 18 · 18) / 37. */
     @Test
     void the_exact_ring_is_shared_out_over_all_rings() {
-      assertThat(figaro().plan().exactRingInsideMm().orElseThrow()).isCloseTo(114 / 37.0, EXACT);
+      assertThat(Wishes.figaro().plan().exactRingInsideMm().orElseThrow())
+          .isCloseTo(114 / 37.0, EXACT);
     }
 
     /** 18 · 38 + 18 · 12.6 = 910.8 mm of π/4 mm² at sterling's density. */
     @Test
     void each_size_has_its_own_blanks_wire_and_mass() {
-      Plan plan = figaro().plan();
+      Plan plan = Wishes.figaro().plan();
       double gramsPerMm = Math.PI / 4 * plan.wish().metal().densityGCm3().value() / 1000;
 
       assertThat(plan.sizes()).extracting(LinksOfSize::links).containsExactly(18, 18);
@@ -61,13 +47,14 @@ class SizesTest {
     /** A joint each: 18 long, 18 round, 37 rings. */
     @Test
     void joints_are_those_of_all_sizes() {
-      assertThat(figaro().plan().joints()).isEqualTo(73);
+      assertThat(Wishes.figaro().plan().joints()).isEqualTo(73);
     }
 
     /** The mean of long and round, as one plans without a repeat, gives other wire. */
     @Test
     void the_mean_link_is_no_substitute() {
-      Plan mean = figaro().without(WishKeys.LINK_REPEAT).with(WishKeys.LINK_INSIDE, "9 mm").plan();
+      Plan mean =
+          Wishes.figaro().without(WishKeys.LINK_REPEAT).with(WishKeys.LINK_INSIDE, "9 mm").plan();
 
       assertThat(mean.lengthMm()).isCloseTo(447, EXACT);
       assertThat(mean.wireLinksMm()).isCloseTo(36 * 38, EXACT);
@@ -77,7 +64,7 @@ class SizesTest {
     @Test
     void links_that_join_each_other() {
       Plan plan =
-          figaro()
+          Wishes.figaro()
               .without(WishKeys.RING_INSIDE)
               .with(WishKeys.LINK_REPEAT, "1 link + 2 round ring=5 mm blank=19 mm inside=5 mm")
               .plan();
@@ -91,7 +78,7 @@ class SizesTest {
     @Test
     void graduated_sizes_of_one_pattern_have_names_of_their_own() {
       Plan plan =
-          figaro()
+          Wishes.figaro()
               .with(
                   WishKeys.LINK_REPEAT,
                   "2 long + 4 mid blank=30 mm + 6 small blank=24 mm, end=2.5 mm")
@@ -111,11 +98,11 @@ class SizesTest {
     @Test
     void a_size_is_the_link_of_a_chain_of_it_alone() {
       Wishes repeat =
-          figaro()
+          Wishes.figaro()
               .without(WishKeys.LINK_INSIDE)
               .with(WishKeys.LINK_REPEAT, "1 long + 1 round ring=4 mm");
       Plan alone =
-          figaro()
+          Wishes.figaro()
               .without(WishKeys.LINK_INSIDE, WishKeys.LINK_REPEAT, WishKeys.LINK_BLANK)
               .with(WishKeys.LINK_PATTERN, "round")
               .with(WishKeys.LINK_FORMERS, "ring=4 mm")
@@ -128,21 +115,24 @@ class SizesTest {
 
     @Test
     void what_is_wrong_with_a_repeat_is_told() {
-      assertThat(figaro().with(WishKeys.LINK_REPEAT, "3 round ring=3 mm").wrong())
+      assertThat(Wishes.figaro().with(WishKeys.LINK_REPEAT, "3 round ring=3 mm").wrong())
           .contains("how many of the planned link");
-      assertThat(figaro().with(WishKeys.LINK_REPEAT, "1 long + round").wrong())
+      assertThat(Wishes.figaro().with(WishKeys.LINK_REPEAT, "1 long + round").wrong())
           .contains("“round” is not a number of links");
-      assertThat(figaro().with(WishKeys.LINK_REPEAT, "1 long + 1 round eye=3 mm").wrong())
+      assertThat(Wishes.figaro().with(WishKeys.LINK_REPEAT, "1 long + 1 round eye=3 mm").wrong())
           .contains("round")
           .contains("no former “eye”");
-      assertThat(figaro().with(WishKeys.LINK_REPEAT, "1 long + 1 round").wrong())
+      assertThat(Wishes.figaro().with(WishKeys.LINK_REPEAT, "1 long + 1 round").wrong())
           .contains("round")
           .contains("Give the former");
-      assertThat(figaro().with(WishKeys.LINK_REPEAT, "1 long + 1 round ring=3 mm big").wrong())
+      assertThat(
+              Wishes.figaro().with(WishKeys.LINK_REPEAT, "1 long + 1 round ring=3 mm big").wrong())
           .contains("round")
           .contains("“mm big” is not a unit");
       assertThat(
-              figaro().with(WishKeys.LINK_REPEAT, "1 long blank=3 mm + 1 round ring=3 mm").wrong())
+              Wishes.figaro()
+                  .with(WishKeys.LINK_REPEAT, "1 long blank=3 mm + 1 round ring=3 mm")
+                  .wrong())
           .contains("its own fields");
     }
   }
@@ -152,9 +142,9 @@ class SizesTest {
     /** 2 · 6 mm, 2 · π · 7 mm of wire, two joints more. */
     @Test
     void rings_at_the_ends_have_length_wire_mass_and_joints() {
-      Plan without = figaro().with(WishKeys.FINISHED, "447 mm").plan();
+      Plan without = Wishes.figaro().with(WishKeys.FINISHED, "447 mm").plan();
       Plan with =
-          figaro().with(WishKeys.FINISHED, "459 mm").with(WishKeys.RING_ENDS, "6 mm").plan();
+          Wishes.figaro().with(WishKeys.FINISHED, "459 mm").with(WishKeys.RING_ENDS, "6 mm").plan();
       double wire = 2 * Math.PI * 7;
 
       assertThat(with.links()).isEqualTo(without.links());
@@ -176,7 +166,7 @@ class SizesTest {
 
     @Test
     void a_ring_that_two_wires_do_not_pass_is_told() {
-      assertThat(figaro().with(WishKeys.RING_ENDS, "1.5 mm").plan().remarks())
+      assertThat(Wishes.figaro().with(WishKeys.RING_ENDS, "1.5 mm").plan().remarks())
           .anyMatch(each -> each.contains("do not pass the jump ring at the end"));
     }
   }

@@ -28,6 +28,23 @@ public final class Wishes {
         .with(WishKeys.FINISHED, "406 mm");
   }
 
+  /**
+   * 18 long links that add 15 mm, 18 round ones that add 3, a ring of 3 between any two; 450 mm.
+   */
+  public static Wishes figaro() {
+    return new Wishes()
+        .with(WishKeys.METAL, "sterling")
+        .with(WishKeys.WIRE, "1 mm")
+        .with(WishKeys.LINK_PATTERN, "long")
+        .with(WishKeys.LINK_BLANK, "38 mm")
+        .with(WishKeys.LINK_INSIDE, "15 mm")
+        .with(WishKeys.LINK_REPEAT, "1 long + 1 round ring=2.8 mm blank=12.6 mm inside=3 mm")
+        .with(WishKeys.RING_INSIDE, "3 mm")
+        .with(WishKeys.CLASP_LENGTH, "12 mm")
+        .with(WishKeys.USUAL_LOSS, "0 %")
+        .with(WishKeys.FINISHED, "450 mm");
+  }
+
   public Wishes with(String key, String text) {
     texts.put(key, text);
     return this;

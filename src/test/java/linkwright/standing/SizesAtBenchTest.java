@@ -29,18 +29,7 @@ class SizesAtBenchTest {
 
   /** 18 long of 38 mm that add 15, 18 round of 12.6 that add 3, 37 rings of 3 mm: 447 mm. */
   private static Wishes wish() {
-    return new Wishes()
-        .with(WishKeys.METAL, "sterling")
-        .with(WishKeys.WIRE, "1 mm")
-        .with(WishKeys.LINK_PATTERN, "long")
-        .with(WishKeys.LINK_BLANK, "38 mm")
-        .with(WishKeys.LINK_INSIDE, "15 mm")
-        .with(WishKeys.LINK_REPEAT, "1 long + 1 round ring=2.8 mm blank=12.6 mm inside=3 mm")
-        .with(WishKeys.RING_INSIDE, "3 mm")
-        .with(WishKeys.CLASP_LENGTH, "12 mm")
-        .with(WishKeys.COIL_TAIL, "10 mm")
-        .with(WishKeys.USUAL_LOSS, "0 %")
-        .with(WishKeys.FINISHED, "450 mm");
+    return Wishes.figaro().with(WishKeys.COIL_TAIL, "10 mm");
   }
 
   private static JobBook job(Wishes wish) {

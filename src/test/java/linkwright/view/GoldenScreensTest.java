@@ -96,7 +96,10 @@ class GoldenScreensTest {
   @ParameterizedTest
   @CsvSource({"39, 24", "80, 11", "30, 8", "10, 3", "1, 1"})
   void tooSmallSaysSoAndNothingElse(int width, int height) {
-    Grid grid = drawn("bench-count", width, height, Glyphs.FULL);
+    // Got there in a window of use: no card can be read through at one letter a line.
+    Bencher bencher = Scenes.of("bench-count", 80, 24);
+    bencher.take(new Message.Resized(width, height));
+    Grid grid = Shown.draw(bencher.model(), Glyphs.FULL);
     Golden.looks("too-small/" + width + "x" + height, grid);
   }
 

@@ -18,6 +18,7 @@ import linkwright.coach.content.Bars;
 import linkwright.coach.content.Beside;
 import linkwright.coach.content.Content;
 import linkwright.coach.content.Fields;
+import linkwright.coach.content.OtherPage;
 import linkwright.coach.content.Page;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
@@ -72,7 +73,7 @@ class NothingCutTest {
       said.add(still);
       unparted(page, size, still, cut);
       missing(page, size, said, cut);
-      for (Part part : flat(page.body().parts()).toList()) {
+      for (Part part : Beside.flat(page.body().parts()).toList()) {
         if (part instanceof Table table && table.chosen() >= 0) {
           lines(page, size, table, cut);
         } else if (part instanceof Fields fields) {
@@ -88,7 +89,7 @@ class NothingCutTest {
     int parts = Screens.parts(page.body(), size[0], size[1], page.chain().isPresent());
     StringBuilder shown = new StringBuilder();
     for (int part = 0; part < 2 * parts + 8; part++) {
-      shown.append(text(turned(page, part), size[0], size[1])).append('\n');
+      shown.append(text(OtherPage.turned(page, part), size[0], size[1])).append('\n');
     }
     for (String kind : still.split("; ", -1)) {
       if (kind.length() <= size[0] - 12 && shown.indexOf(kind) < 0) {
@@ -166,28 +167,15 @@ class NothingCutTest {
     // What is told at the foot takes rows, and so may make more parts: a turn too many does no
     // harm.
     for (int part = 0; part < 2 * parts + 8 && !lost.isEmpty(); part++) {
-      Page at = turned(page, part);
+      Page at = OtherPage.turned(page, part);
       words(text(at, width, height)).forEach(lost::remove);
     }
   }
 
   /** The page with one of its parts as another. */
   private static Page with(Page page, Part before, Part after) {
-    Content body = new Content(page.body().title(), with(page.body().parts(), before, after));
-    return new Page(
-        page.job(),
-        body,
-        page.turned(),
-        page.turns(),
-        page.waits(),
-        page.hotWork(),
-        page.chain(),
-        page.still(),
-        page.told(),
-        page.trouble(),
-        page.open(),
-        page.away(),
-        page.across());
+    return OtherPage.saying(
+        page, new Content(page.body().title(), with(page.body().parts(), before, after)));
   }
 
   private static List<Part> with(List<Part> parts, Part before, Part after) {
@@ -204,32 +192,6 @@ class NothingCutTest {
     return others;
   }
 
-  private static Stream<Part> flat(List<Part> parts) {
-    return parts.stream()
-        .flatMap(
-            part ->
-                part instanceof Beside beside
-                    ? Stream.concat(flat(beside.first()), flat(beside.second()))
-                    : Stream.of(part));
-  }
-
-  private static Page turned(Page page, int part) {
-    return new Page(
-        page.job(),
-        page.body(),
-        part,
-        page.turns(),
-        page.waits(),
-        page.hotWork(),
-        page.chain(),
-        page.still(),
-        page.told(),
-        page.trouble(),
-        page.open(),
-        page.away(),
-        page.across());
-  }
-
   private static Stream<String> words(String text) {
     // A line of a list without room for columns has a comma after each cell.
     return Arrays.stream(text.split("[\\s\\u2800-\\u28ff]+"))
@@ -239,7 +201,7 @@ class NothingCutTest {
 
   private static List<String> said(List<Part> parts) {
     List<String> said = new ArrayList<>();
-    for (Part part : flat(parts).toList()) {
+    for (Part part : Beside.flat(parts).toList()) {
       if (part instanceof Prose prose) {
         // What is spare has a key that shows it by itself.
         said.add(prose.kind() == Prose.Kind.SPARE ? "" : prose.text());

@@ -21,8 +21,6 @@ import linkwright.coach.Bencher;
 import linkwright.coach.Coach;
 import linkwright.coach.Pages;
 import linkwright.coach.content.Beside;
-import linkwright.coach.content.Part;
-import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Model;
@@ -341,18 +339,10 @@ final class RandomWalk {
   }
 
   private boolean saysNothingWaits() {
-    return Pages.of(model).body().parts().stream()
-        .flatMap(RandomWalk::rows)
+    return Beside.flat(Pages.of(model).body().parts())
+        .filter(Rows.class::isInstance)
+        .flatMap(part -> ((Rows) part).rows().stream())
         .anyMatch(row -> row.value().equals("nothing waits"));
-  }
-
-  private static Stream<Row> rows(Part part) {
-    if (part instanceof Rows rows) {
-      return rows.rows().stream();
-    }
-    return part instanceof Beside beside
-        ? Stream.concat(beside.first().stream(), beside.second().stream()).flatMap(RandomWalk::rows)
-        : Stream.empty();
   }
 
   private static void equal(List<String> wrong, String what, int expected, int found) {

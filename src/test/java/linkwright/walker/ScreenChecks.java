@@ -10,6 +10,7 @@ import java.util.function.UnaryOperator;
 import linkwright.coach.Pages;
 import linkwright.coach.content.ActMention;
 import linkwright.coach.content.Content;
+import linkwright.coach.content.OtherPage;
 import linkwright.coach.content.Page;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
@@ -52,7 +53,7 @@ final class ScreenChecks {
     for (int turned = 0; turned < MOST_PARTS && (turned == 0 || !missing.isEmpty()); turned++) {
       Grid grid =
           Screens.draw(
-              turned(page, turned),
+              OtherPage.turned(page, turned),
               width,
               height,
               Glyphs.FULL,
@@ -80,23 +81,6 @@ final class ScreenChecks {
       }
     }
     return words;
-  }
-
-  private static Page turned(Page page, int turned) {
-    return new Page(
-        page.job(),
-        page.body(),
-        turned,
-        page.turns(),
-        page.waits(),
-        page.hotWork(),
-        page.chain(),
-        page.still(),
-        page.told(),
-        page.trouble(),
-        page.open(),
-        page.away(),
-        page.across());
   }
 
   private static List<String> texts(Content content, KeyMap keys) {

@@ -115,18 +115,10 @@ final class WalkPage {
 
   /** The form that is open, in the user's words and units. */
   Optional<Form> form() {
-    return fields(page.body().parts()).findFirst();
-  }
-
-  private static Stream<Form> fields(List<Part> parts) {
-    return parts.stream()
-        .flatMap(
-            part ->
-                part instanceof Fields fields
-                    ? Stream.of(fields.form())
-                    : part instanceof Beside beside
-                        ? Stream.concat(fields(beside.first()), fields(beside.second()))
-                        : Stream.empty());
+    return Beside.flat(page.body().parts())
+        .filter(Fields.class::isInstance)
+        .map(part -> ((Fields) part).form())
+        .findFirst();
   }
 
   boolean asks() {
