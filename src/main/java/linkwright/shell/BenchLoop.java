@@ -53,10 +53,12 @@ public final class BenchLoop {
       Model begin, Display display, Performer performer, InstantSource clock, Outward outward) {
     SteadyClock steady = SteadyClock.from(begin.steady());
     Model model = begin;
-    Grid shown = show(display, model);
-    // What was typed at a blank screen was typed at nothing.
+    Grid shown = draw(Pages.of(model), model, display);
+    // What was typed at a blank screen was typed at nothing. The moment is taken before the page is
+    // handed over: whoever answers what she sees is never too early, however slow the terminal.
     Instant first = steady.instant();
-    Instant shownAt = first;
+    display.show(shown);
+    Instant shownAt = steady.instant();
     outward.tell(Pages.of(model));
     Optional<Input> next = Optional.empty();
     while (!performer.left()) {
@@ -111,12 +113,6 @@ public final class BenchLoop {
         .flatMap(told -> message(told, shown, came))
         .map(message -> performer.take(now, message))
         .orElse(now);
-  }
-
-  private static Grid show(Display display, Model model) {
-    Grid grid = draw(Pages.of(model), model, display);
-    display.show(grid);
-    return grid;
   }
 
   private static Grid draw(Page page, Model model, Display display) {

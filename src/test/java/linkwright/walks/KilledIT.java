@@ -41,6 +41,7 @@ class KilledIT {
       assertThat(walk.exitCode(LONG)).isEqualTo(137);
     }
     try (Walk walk = workbench.start().waitFor("every flame out, gas shut?", LONG)) {
+      Workbench.unread();
       press(walk, "space").waitFor("the tray", LONG);
       press(walk, "enter").waitFor("places of the job", LONG).waitFor("kettle", LONG);
       assertThat(secondsLeft(walk)).as("the timer went on").isBetween(1, leftBefore);

@@ -103,6 +103,9 @@ final class Killing {
             new Fact.StepOpened(new StepId("tell")));
     if (book != null) {
       Files.move(book, bench.home().resolve("done-" + book.getFileName()));
+      // Without what was shown last of it, which would tell that a book is gone.
+      Files.deleteIfExists(
+          book.resolveSibling(book.getFileName().toString().replace(".yaml", ".last")));
       for (String name : List.of("drawer.yaml", "drawer.last", "drawer.lock", "bench.yaml")) {
         Files.deleteIfExists(bench.home().resolve(name));
       }
