@@ -11,8 +11,11 @@ public enum Reach {
   /** No former owned comes near the wished width. */
   WIDTH_OFF;
 
-  private static final double LENGTH_OFF = 0.03;
-  private static final double WIDTH_OFF_BY = 0.08;
+  /** How far a length may be off its wish and still be near enough, as a share. Our own choice. */
+  static final double LENGTH_OFF = 0.03;
+
+  /** The same of a width. */
+  static final double WIDTH_OFF_BY = 0.08;
 
   /** How near a size comes to a wish. */
   static Reach of(FormedSize size, LinkSize wish) {
