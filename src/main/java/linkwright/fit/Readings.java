@@ -11,11 +11,8 @@ import java.util.List;
  * @param count how many readings there are, 0 to 2
  */
 record Readings(List<Way> ways, int count) {
-  /**
-   * How often a reading is held to be misread or written down wrong; this program's choice, by the
-   * simulation of makers: rarer, and a slip turns the hands; clean pieces lose nothing by it.
-   */
-  static final double MISREAD_CHANCE = 0.15;
+  /** How often a reading is misread or written down wrong; this program's choice. */
+  static final double MISREAD_CHANCE = 0.05;
 
   /** How far a misread length is off, as a share of it, at least {@link #MISREAD_LEAST_MM}. */
   private static final double MISREAD_SHARE = 0.1;

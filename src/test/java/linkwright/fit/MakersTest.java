@@ -16,9 +16,11 @@ class MakersTest {
   private static final int PIECES = 3;
 
   /**
-   * A row, and what these very makers came to on 2026-11-26 with a twentieth more: the median error
-   * after one piece and after three, over the wish. The makers are the same at every run, so it is
-   * the fit that moves these figures, not chance.
+   * A row, and what these very makers came to on 2026-11-26 with some 7 % more: the median error
+   * after one piece and after three, in % of the wish. The makers are the same at every run, so it
+   * is the fit that moves these figures, not chance.
+   *
+   * <p>Where the turn drifts by degrees the spread is told too narrow: that it does not get worse.
    *
    * @param least for how many after one to three pieces the stated spread has to hold at least
    */
@@ -36,20 +38,20 @@ class MakersTest {
 
   static Stream<Row> rows() {
     return Stream.of(
-        new Row(World.alike("hook-link"), 1, 1, LEAST),
-        new Row(World.stress("hook-link"), 1, 1, LEAST),
-        new Row(World.perFormer("hook-link"), 1, 1, LEAST),
-        new Row(World.verdicts("hook-link"), 1, 1, LEAST),
-        new Row(World.misread("hook-link", 1, false), 1, 1, LEAST),
-        new Row(World.misread("hook-link", 1, true), 1, 1, LEAST),
-        new Row(World.drift("hook-link"), 1, 1, LEAST),
-        new Row(World.stress("scroll"), 1, 1, LEAST),
-        new Row(World.curls("scroll"), 1, 1, LEAST),
-        new Row(World.alike("oval"), 1, 1, LEAST),
-        new Row(World.misread("oval", 1, false), 1, 1, LEAST),
-        new Row(World.verdicts("oval"), 1, 1, LEAST),
-        new Row(World.alike("round"), 1, 1, LEAST),
-        new Row(World.verdicts("round"), 1, 1, LEAST));
+        new Row(World.alike("hook-link"), 2.2, 1.8, LEAST),
+        new Row(World.stress("hook-link"), 2.15, 1.75, LEAST),
+        new Row(World.perFormer("hook-link"), 2.25, 1.7, LEAST),
+        new Row(World.verdicts("hook-link"), 3.5, 1.8, LEAST),
+        new Row(World.misread("hook-link", 1, false), 2.2, 2.1, LEAST),
+        new Row(World.misread("hook-link", 1, true), 2.2, 2.0, LEAST),
+        new Row(World.drift("hook-link"), 2.3, 2.8, 0.5),
+        new Row(World.stress("scroll"), 1.9, 1.6, LEAST),
+        new Row(World.curls("scroll"), 1.75, 1.8, LEAST),
+        new Row(World.alike("oval"), 0.85, 0.5, LEAST),
+        new Row(World.misread("oval", 1, false), 0.85, 0.62, LEAST),
+        new Row(World.verdicts("oval"), 1.1, 0.92, LEAST),
+        new Row(World.alike("round"), 1.35, 1.45, LEAST),
+        new Row(World.verdicts("round"), 1.35, 1.45, LEAST));
   }
 
   private static MakersSimulation run(World world, int pieces) {
