@@ -14,7 +14,7 @@ import java.util.OptionalLong;
 import linkwright.bench.Flame;
 import linkwright.bench.OwnBench;
 import linkwright.bench.OwnSolder;
-import linkwright.books.BookChecks;
+import linkwright.books.CheckedLate;
 import linkwright.quantity.UnitStyle;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -111,11 +111,11 @@ class BenchFileTest {
   void a_broken_file_stops_nothing_and_check_tells_it() throws IOException {
     Files.writeString(folder.resolve("bench.yaml"), "format: 1\nplate: [2 mm\n");
     assertThat(BenchFile.load(new Home(folder)).bench()).isEqualTo(OwnBench.NONE);
-    assertThat(Checking.check(new Home(folder), List.of(), BookChecks::of, Map.of()))
+    assertThat(Checking.check(new Home(folder), List.of(), CheckedLate.BOOKS, Map.of()))
         .anyMatch(problem -> problem.file().endsWith("bench.yaml"));
     assertThat(
             Checking.check(
-                new Home(folder), List.of(folder.resolve("bench.yaml")), BookChecks::of, Map.of()))
+                new Home(folder), List.of(folder.resolve("bench.yaml")), CheckedLate.BOOKS, Map.of()))
         .isNotEmpty();
   }
 }
