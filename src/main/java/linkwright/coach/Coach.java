@@ -232,7 +232,8 @@ public final class Coach implements MessageCases<Turn> {
       return OneSitting.ended(model, pending);
     }
     return model.writing() instanceof Writing.Pending pending
-        ? Turn.to(Failing.told(model, pending, message.why()))
+        ? OtherBook.says(model, pending)
+            .orElseGet(() -> Turn.to(Failing.told(model, pending, message.why())))
         : Turn.to(model.trouble("Not written, and not counted: " + message.why()));
   }
 
