@@ -161,7 +161,9 @@ class ExchangeTest {
   void an_export_is_taken_in_again_by_another_job_as_it_was() throws IOException {
     Path file = folder.resolve("pieces.csv");
     Files.writeString(file, export("ida-chain", "--table", "test-pieces", "--as", "csv"));
-    assertThat(line.run("take-in", "berta-chain", file.toString())).as(line.err()).isZero();
+    assertThat(line.run("take-in", "berta-chain", file.toString(), "--even-so"))
+        .as(line.err())
+        .isZero();
     List<Fact> facts = facts("berta-chain");
     Fact.TestPieceTried before = (Fact.TestPieceTried) facts("ida-chain").get(3);
     assertThat(facts.get(facts.size() - 1))
@@ -328,6 +330,72 @@ class ExchangeTest {
 
     assertThat(piles("other", handbook)).isEqualTo(piles("made", handbook));
     assertThat(piles("made", handbook).of(link).alive()).isEqualTo(11);
+  }
+
+  @Test
+  void rows_that_were_given_out_of_a_book_are_known_there_and_left_out() throws IOException {
+    for (String table : List.of("test-pieces", "tallies")) {
+      Path file = folder.resolve(table + ".csv");
+      Files.writeString(file, export("ida-chain", "--table", table, "--as", "csv"));
+      List<Fact> before = facts("ida-chain");
+      assertThat(line.run("take-in", "ida-chain", file.toString())).as(line.err()).isZero();
+      assertThat(line.out()).contains("1 row was given out of this book", "Nothing was entered");
+      assertThat(facts("ida-chain")).isEqualTo(before);
+    }
+  }
+
+  @Test
+  void rows_that_were_added_to_those_given_out_are_entered_alone() throws IOException {
+    String given = export("ida-chain", "--table", "tallies", "--as", "csv");
+    String added = given.lines().skip(1).findFirst().orElseThrow().replaceFirst("^[^,]*,[^,]*", ",");
+    Path file = folder.resolve("tallies.csv");
+    Files.writeString(file, given + added.replace(",12,", ",5,") + "\r\n");
+    int before = facts("ida-chain").size();
+    assertThat(line.run("take-in", "ida-chain", file.toString())).as(line.err()).isZero();
+    assertThat(line.out()).contains("left out", "1 row entered");
+    assertThat(facts("ida-chain")).hasSize(before + 1);
+    assertThat(piles("ida-chain", Start.handbook(Library.load(home))).of(PieceKind.LINK).alive())
+        .isEqualTo(17);
+  }
+
+  @Test
+  void rows_without_a_number_that_say_what_stands_there_are_asked_about() {
+    Path file = line.file("tallies.csv", "piece,stage,count\nlink,cut,12\nlink,cut,3\n");
+    int before = facts("ida-chain").size();
+    assertThat(line.run("take-in", "ida-chain", file.toString())).isEqualTo(1);
+    assertThat(line.err())
+        .contains("Line 2 says what stands in the book already.", "--even-so");
+    assertThat(facts("ida-chain")).hasSize(before);
+    assertThat(line.run("take-in", "ida-chain", file.toString(), "--even-so")).isZero();
+    assertThat(facts("ida-chain")).hasSize(before + 2);
+  }
+
+  @Test
+  void test_pieces_taken_in_twice_are_asked_about_whatever_their_units() {
+    Path file =
+        line.file("pieces.csv", "blank (cm),length (mm),note\n3.7,14.3,first\n3.9,14.9,\n");
+    Path again =
+        line.file("again.csv", "blank (mm),length (mm),note\n37,14.3,first\n39,14.9,\n");
+    assertThat(line.run("take-in", "ida-chain", file.toString())).as(line.err()).isZero();
+    int before = facts("ida-chain").size();
+    assertThat(line.run("take-in", "ida-chain", again.toString())).isEqualTo(1);
+    assertThat(line.err()).contains("Lines 2, 3 say what stands in the book already.");
+    assertThat(facts("ida-chain")).hasSize(before);
+  }
+
+  @Test
+  void lots_that_lie_in_the_drawer_already_are_asked_about_and_never_doubled() throws IOException {
+    Path file = line.file("stock.csv", "lot,metal,wire,length\nMarch,sterling,0.9 mm,3 m\n");
+    assertThat(line.run("take-in", "drawer", file.toString())).as(line.err()).isZero();
+    Path given = folder.resolve("lots.csv");
+    Files.writeString(given, export("drawer", "--table", "lots", "--as", "csv"));
+    assertThat(line.run("take-in", "drawer", given.toString())).isEqualTo(1);
+    assertThat(line.err()).contains("“March” lies in the drawer already, 3 m of it");
+    assertThat(csv(export("drawer", "--table", "lots", "--as", "csv")).get(0).get("length_mm"))
+        .isIn("3000", "3000.0");
+    assertThat(line.run("take-in", "drawer", given.toString(), "--even-so")).isZero();
+    assertThat(csv(export("drawer", "--table", "lots", "--as", "csv")).get(0).get("length_mm"))
+        .isIn("6000", "6000.0");
   }
 
   private Piles piles(String job, Handbook handbook) {
