@@ -239,14 +239,12 @@ public final class Coach implements MessageCases<Turn> {
 
   @Override
   public Turn benchRead(Message.BenchRead message) {
-    Model next = model.with(model.handbook().with(message.bench())).told("Your bench is kept.");
-    return Places.of(next).settled(next);
+    return LookRound.benchRead(model, message);
   }
 
   @Override
   public Turn drawerRead(Message.DrawerRead message) {
-    Model next = model.with(model.handbook().with(message.drawer())).told("It is entered.");
-    return Places.of(next).settled(next);
+    return LookRound.drawerRead(model, message);
   }
 
   @Override

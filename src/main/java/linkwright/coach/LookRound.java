@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import linkwright.coach.kernel.Drafting;
 import linkwright.coach.kernel.Effect;
+import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Turn;
+import linkwright.standing.Handbook;
 
 /**
  * Looks at the other books of the bench, for others may write them: now and then, and on coming.
@@ -32,6 +34,37 @@ final class LookRound {
             unread
                 + (unread == 1 ? " job is" : " jobs are")
                 + " not read yet: that goes on when you come back to the tray.");
+  }
+
+  /** Her bench is another than it was: plans and prices follow it from here on. */
+  static Turn benchRead(Model model, Message.BenchRead message) {
+    Handbook handbook = model.handbook().with(message.bench());
+    Model read = model.with(handbook);
+    if (message.from() == Message.From.HERE) {
+      Model next = read.told("Your bench is kept.");
+      return Places.of(next).settled(next);
+    }
+    Model next = model.job().map(job -> read.with(job.seenWith(handbook))).orElse(read);
+    String changed = "bench.yaml was changed by another program and is read anew.";
+    return Turn.to(
+        message.problems().stream()
+            .findFirst()
+            .map(problem -> next.trouble(changed + " " + problem))
+            .orElseGet(() -> next.told(changed)));
+  }
+
+  /** What lies in the drawer now; a form that is open offers the lots that are there. */
+  static Turn drawerRead(Model model, Message.DrawerRead message) {
+    Model read = model.with(model.handbook().with(message.drawer()));
+    Model next = model.job().map(read::with).orElse(read);
+    if (message.from() == Message.From.HERE) {
+      Model told = next.told("It is entered.");
+      return Places.of(told).settled(told);
+    }
+    return next.held()
+        .form()
+        .map(form -> Places.of(next).edited(next, form, false))
+        .orElse(Turn.to(next));
   }
 
   /** What stands in the way is told last, after what is wrong with the book itself. */
