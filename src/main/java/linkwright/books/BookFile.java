@@ -119,6 +119,11 @@ public final class BookFile implements Closeable {
     return BookOpening.toLook(path, "looker", "This book is open to look, not to write.");
   }
 
+  /** Whether another program, or another window of this one, writes that book now. */
+  public static boolean isWrittenElsewhere(Path path) {
+    return Files.exists(BookLock.beside(path, ".lock")) && !BookOpening.isFree(path).orElse(true);
+  }
+
   /** The book's file. */
   public Path path() {
     return path;
