@@ -82,7 +82,9 @@ final class WalkLines {
             "Timer: "
                 + wait.named()
                 + " is due. "
-                + (wait.elsewhere()
+                + (wait.held()
+                    ? "Another window has that job open: it is quieted there."
+                    : wait.elsewhere()
                     ? "An empty line goes there."
                     : "Type quiet once you have seen to it."));
       }
