@@ -21,7 +21,7 @@ import linkwright.bench.OwnSolder;
 import linkwright.bench.Pickle;
 import linkwright.disk.Disk;
 import linkwright.disk.DiskTrouble;
-import linkwright.files.yaml.Fields;
+import linkwright.files.yaml.YamlFields;
 import linkwright.files.yaml.ProblemList;
 import linkwright.files.yaml.Values;
 import linkwright.job.PriceList;
@@ -118,11 +118,11 @@ public record BenchFile(OwnBench bench, List<Problem> problems) {
   static BenchFile of(DataFile file) {
     ProblemList problems = new ProblemList(file.name());
     OwnBench bench =
-        Fields.ofFile(file.bytes(), "the bench", problems).map(BenchFile::of).orElse(OwnBench.NONE);
+        YamlFields.ofFile(file.bytes(), "the bench", problems).map(BenchFile::of).orElse(OwnBench.NONE);
     return new BenchFile(bench, problems.all());
   }
 
-  private static OwnBench of(Fields from) {
+  private static OwnBench of(YamlFields from) {
     OwnBench bench =
         new OwnBench(
             from.textOrEmpty("bench"),
@@ -145,18 +145,18 @@ public record BenchFile(OwnBench bench, List<Problem> problems) {
   }
 
   private static <T> Map<String, T> all(
-      Fields from, String key, String what, java.util.function.Function<String, Read<T>> reader) {
+      YamlFields from, String key, String what, java.util.function.Function<String, Read<T>> reader) {
     return from.group(key, what).map(group -> group.all(reader)).orElse(Map.of());
   }
 
-  private static Flame flame(Fields from) {
+  private static Flame flame(YamlFields from) {
     Flame flame =
         new Flame(from.textOrEmpty("torch"), from.textOrEmpty("fuel"), from.flag("oxygen"));
     from.sound();
     return flame;
   }
 
-  private static Pickle pickle(Fields from) {
+  private static Pickle pickle(YamlFields from) {
     Pickle pickle =
         new Pickle(
             from.textOrEmpty("kind"),
@@ -166,8 +166,8 @@ public record BenchFile(OwnBench bench, List<Problem> problems) {
     return pickle;
   }
 
-  private static OwnSolder solder(Fields from) {
-    Optional<Fields> strip = from.group("strip", "the strip");
+  private static OwnSolder solder(YamlFields from) {
+    Optional<YamlFields> strip = from.group("strip", "the strip");
     Optional<Integer> fineness = from.optional("fineness-permille", Values::whole);
     OwnSolder solder =
         new OwnSolder(
@@ -179,12 +179,12 @@ public record BenchFile(OwnBench bench, List<Problem> problems) {
             some(from.optional("liquidus-c", Values::aboveNothing)),
             some(strip.flatMap(group -> group.optional("width", BenchFile::sizeMm))),
             some(strip.flatMap(group -> group.optional("thickness", BenchFile::sizeMm))));
-    strip.ifPresent(Fields::sound);
+    strip.ifPresent(YamlFields::sound);
     from.sound();
     return solder;
   }
 
-  private static OwnPrices prices(Fields from) {
+  private static OwnPrices prices(YamlFields from) {
     from.require("currency", "Write currency: EUR; without it a price is a bare number.");
     String currency = from.textOrEmpty("currency");
     Map<String, Double> metals =

@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 import linkwright.disk.Disk;
 import linkwright.disk.DiskTrouble;
 import linkwright.disk.SpeechCommand;
-import linkwright.files.yaml.Fields;
+import linkwright.files.yaml.YamlFields;
 import linkwright.files.yaml.ProblemList;
 import linkwright.files.yaml.Values;
 import linkwright.files.yaml.YamlScalar;
@@ -134,11 +134,11 @@ public record UserSettings(
   static Loaded of(DataFile file) {
     ProblemList problems = new ProblemList(file.name());
     UserSettings settings =
-        Fields.ofFile(file.bytes(), "the settings", problems).map(UserSettings::of).orElse(USUAL);
+        YamlFields.ofFile(file.bytes(), "the settings", problems).map(UserSettings::of).orElse(USUAL);
     return new Loaded(settings, problems.all());
   }
 
-  static UserSettings of(Fields from) {
+  static UserSettings of(YamlFields from) {
     UserSettings settings =
         new UserSettings(
             from.optional("units", words(UnitStyle.values())).orElse(USUAL.units),

@@ -19,9 +19,9 @@ import linkwright.job.Pile;
 import linkwright.job.Sourced;
 import linkwright.plan.PartPlan;
 import linkwright.plan.Plan;
-import linkwright.plan.Usually;
+import linkwright.plan.UsualFigures;
 import linkwright.plan.WishKeys;
-import linkwright.routine.Ends;
+import linkwright.routine.ChainEnds;
 import linkwright.routine.Makes;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
@@ -117,7 +117,7 @@ public record Standing(
     boolean rings = !texts.getOrDefault(WishKeys.RING_INSIDE, "").isBlank();
     return handbook.routines().stream()
         .filter(known -> known.makes() == Makes.CHAIN && known.patterns().contains(pattern))
-        .filter(known -> known.ends() != (rings ? Ends.LINKS : Ends.RINGS))
+        .filter(known -> known.ends() != (rings ? ChainEnds.LINKS : ChainEnds.RINGS))
         .min(Comparator.comparingInt(known -> known.patterns().size()));
   }
 
@@ -261,7 +261,7 @@ public record Standing(
                 Pile pile = state.piles().of(kind);
                 left.put(
                     kind,
-                    StillToDo.of(part.pieces(), pile, part.usualLoss(), Usually.CHANCE, NO_LIMIT));
+                    StillToDo.of(part.pieces(), pile, part.usualLoss(), UsualFigures.CHANCE, NO_LIMIT));
               }
               // The blank is that of the piece named first, unless rings are all it makes.
               PieceKind first = routine.pieces().keySet().iterator().next();

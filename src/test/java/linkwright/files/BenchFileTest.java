@@ -54,13 +54,13 @@ class BenchFileTest {
   @TempDir Path folder;
 
   private static List<String> told(String text) {
-    return Told.shown(BenchFile.of(Told.file(text)).problems());
+    return ToldOfFile.shown(BenchFile.of(ToldOfFile.file(text)).problems());
   }
 
   @Test
   void all_that_she_said_is_read_with_its_units() {
     assertThat(told(BENCH)).isEmpty();
-    OwnBench bench = BenchFile.of(Told.file(BENCH)).bench();
+    OwnBench bench = BenchFile.of(ToldOfFile.file(BENCH)).bench();
     assertThat(bench.persons()).containsExactly("Anna", "Ben");
     assertThat(bench.units()).contains(UnitStyle.METRIC);
     assertThat(bench.formersMm()).isEqualTo(Map.of("small step", 2.4, "mandrel five", 5.0));
@@ -101,7 +101,7 @@ class BenchFileTest {
         .anyMatch(problem -> problem.contains("is no day"))
         .anyMatch(problem -> problem.contains("Write currency: EUR"))
         .hasSize(4);
-    OwnBench bench = BenchFile.of(Told.file(broken)).bench();
+    OwnBench bench = BenchFile.of(ToldOfFile.file(broken)).bench();
     assertThat(bench.kerfMm()).isEmpty();
     assertThat(bench.plateMm()).hasSize(3);
     assertThat(bench.prices().others()).as("no money without its currency").isEmpty();

@@ -264,10 +264,10 @@ final class ShippedReferenceTest {
     /** REACH, annex XVII, entries 27, 23 and 63. */
     @Test
     void whatAnySellerShouldKnowIsThereWithItsEntryAndDate() {
-      assertThat(LIBRARY.limits())
+      assertThat(LIBRARY.reference().limits())
           .extracting(Limit::id)
           .containsExactlyInAnyOrder("nickel", "cadmium", "lead");
-      assertThat(LIBRARY.limits())
+      assertThat(LIBRARY.reference().limits())
           .allSatisfy(
               limit -> {
                 assertThat(limit.source()).containsPattern("annex XVII, entry (27|23|63)");

@@ -11,7 +11,7 @@ import linkwright.coach.content.Rows;
 import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Clasp;
-import linkwright.reference.Figure;
+import linkwright.reference.PublishedFigure;
 import linkwright.reference.FinenessRule;
 import linkwright.reference.Limit;
 import linkwright.reference.Metal;
@@ -60,7 +60,7 @@ public final class ReferenceContent {
     return new LookUpItem("metal", metal.id(), metal.name(), names, parts);
   }
 
-  private static Row figure(String label, Figure figure, double times, int digits, String unit) {
+  private static Row figure(String label, PublishedFigure figure, double times, int digits, String unit) {
     return Row.of(label, Decimals.upTo(figure.value() * times, digits) + " " + unit)
         .remark(figure.source());
   }
