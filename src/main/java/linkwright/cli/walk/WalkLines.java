@@ -77,7 +77,9 @@ final class WalkLines {
             "Timer: "
                 + wait.named()
                 + " is due. "
-                + (wait.elsewhere()
+                + (wait.held()
+                    ? "Another window has that job open: it is answered there."
+                    : wait.elsewhere()
                     ? "An empty line goes there."
                     : "Type answer once you have seen to it."));
       }

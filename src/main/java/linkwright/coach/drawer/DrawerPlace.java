@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import linkwright.coach.content.Content;
 import linkwright.coach.content.Fields;
 import linkwright.coach.form.Amounts;
+import linkwright.coach.form.Asking;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Effect;
@@ -22,9 +23,11 @@ import linkwright.drawer.Lot;
 import linkwright.job.Fact;
 import linkwright.job.LotFact;
 import linkwright.quantity.Length;
+import linkwright.quantity.UnitStyle;
 import linkwright.reference.Metal;
 import linkwright.reference.Reference;
 import linkwright.reference.Solder;
+import linkwright.standing.stock.LotQuestions;
 
 /** The drawer: what came is entered, and a lot is set right by one weight. */
 public final class DrawerPlace implements Place {
@@ -173,8 +176,7 @@ public final class DrawerPlace implements Place {
 
   /** Wire comes out thinner and no heavier than it went in. */
   private static void drawn(Model model, Form form, Map<String, String> troubles) {
-    Optional<Lot> from =
-        drawer(model).lots().stream().filter(lot -> lot.id().equals(form.text("lot"))).findFirst();
+    Optional<Lot> from = LotQuestions.lot(form.text("lot"), drawer(model));
     if (from.isEmpty()) {
       troubles.put("lot", "There is no lot “" + form.text("lot") + "” in the drawer.");
       return;
@@ -224,11 +226,48 @@ public final class DrawerPlace implements Place {
                 }
               });
     }
+    Fact fact = fact(form, model.handbook().reference());
+    if (troubles.isEmpty()) {
+      troubles.putAll(wrong(model, fact));
+    }
     if (!troubles.isEmpty()) {
       return open(model, form.withTroubles(troubles).atFirstTrouble());
     }
-    return Turn.with(
-        model, new Effect.KeepInDrawer(List.of(fact(form, model.handbook().reference()))));
+    Map<String, String> questions = questions(model, fact);
+    return Asking.first(form, questions)
+        .map(asking -> open(model.trouble(Asking.sentence(questions)), asking))
+        .orElseGet(() -> Turn.with(model, new Effect.KeepInDrawer(List.of(fact))));
+  }
+
+  private static Map<String, String> wrong(Model model, Fact fact) {
+    UnitStyle units = model.settings().units();
+    if (fact instanceof LotFact.LotArrived came) {
+      return LotQuestions.wrong(came, drawer(model), units);
+    }
+    String name = fact instanceof LotFact.LotCounted counted ? counted.lot() : "";
+    Optional<Lot> lot = LotQuestions.lot(name, drawer(model));
+    return fact instanceof LotFact.LotCounted counted
+        ? lot.map(of -> LotQuestions.wrong(counted, of))
+            .orElseGet(() -> Map.of("lot", "There is no lot “" + name + "” in the drawer."))
+        : Map.of();
+  }
+
+  private static Map<String, String> questions(Model model, Fact fact) {
+    UnitStyle units = model.settings().units();
+    Reference reference = model.handbook().reference();
+    if (fact instanceof LotFact.LotArrived came) {
+      return LotQuestions.ofCame(came, reference, units);
+    }
+    if (fact instanceof LotFact.LotCounted counted) {
+      return LotQuestions.lot(counted.lot(), drawer(model))
+          .map(lot -> LotQuestions.ofCounted(counted, lot, reference, units))
+          .orElse(Map.of());
+    }
+    return fact instanceof LotFact.LotTurned turned
+        ? LotQuestions.lot(turned.lot(), drawer(model))
+            .map(lot -> LotQuestions.ofTurned(turned, lot, reference, units))
+            .orElse(Map.of())
+        : Map.of();
   }
 
   private static Fact fact(Form form, Reference reference) {

@@ -38,7 +38,8 @@ final class SittingEntryKinds {
               BenchFact.HotWorkSaid.class,
               (said, in) ->
                   "hot work: "
-                      + (said.statement().isBlank() ? state(said.state()) : said.statement())),
+                      + (said.statement().isBlank() ? state(said.state()) : said.statement())
+                      + (said.of().isEmpty() ? "" : ", lit in the book " + said.of())),
           EntryKind.beyondUndo(
               BenchFact.WatchEnded.class,
               (ended, in) -> "fire watch ended before its time" + noted(ended.why())),

@@ -85,7 +85,13 @@ public final class TimersPlace implements Place {
     }
     JobWait wait = timers.get(Math.min(screen.at(), timers.size() - 1));
     if (wait.elsewhere()) {
-      return Turn.to(model.told("It belongs to " + wait.job() + ": open that job to end it."));
+      return Turn.to(
+          model.told(
+              "It belongs to “"
+                  + wait.job()
+                  + (wait.held()
+                      ? "”, which another window has open: it is ended there."
+                      : "”: open that job to end it.")));
     }
     TimerRun timer = wait.run();
     boolean rings = timer.rings(model.steady());

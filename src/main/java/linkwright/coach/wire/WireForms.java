@@ -86,6 +86,25 @@ final class WireForms {
         .orElse(List.of());
   }
 
+  /** The form with the lots to choose from that lie in the drawer now. */
+  static Form fitted(Model model, Form form) {
+    List<String> there =
+        switch (form.purpose()) {
+          case ADD_WIRE -> lots(model);
+          case TAKE_SOLDER -> solders(model);
+          case RETURN_WIRE -> model.handbook().drawer().lots().stream().map(Lot::id).toList();
+          default -> List.of();
+        };
+    return there.isEmpty()
+        ? form
+        : form.mapFields(
+            field ->
+                field.id().equals("lot") && !field.choices().isEmpty()
+                    ? Field.choice("lot", field.label(), field.text(), field.hint(), there)
+                        .with(field.trouble())
+                    : field);
+  }
+
   /** Lots that are solder. */
   static List<String> solders(Model model) {
     return model.handbook().drawer().lots().stream()
@@ -118,7 +137,7 @@ final class WireForms {
     List<String> lots = model.handbook().drawer().lots().stream().map(Lot::id).toList();
     return Form.of(
         Form.Purpose.RETURN_WIRE,
-        "Wire that goes back into the drawer",
+        "Wire or solder that goes back into the drawer",
         "enter it",
         List.of(
             piece(model.job().orElseThrow()),
@@ -128,7 +147,23 @@ final class WireForms {
                 lots.isEmpty() ? "" : lots.get(0),
                 "left and right go through the drawer",
                 lots),
-            Field.of("length", "length", "", "{mm:60}", Measure.LENGTH, model.settings().units())));
+            Field.of(
+                "length",
+                "length",
+                "",
+                "of wire, {mm:60}; or its mass below",
+                Measure.LENGTH,
+                model.settings().units()),
+            Field.of(
+                    "mass",
+                    "mass",
+                    "",
+                    "{g:0.4}",
+                    Measure.MASS,
+                    model.settings().units())
+                .helped(
+                    "What the scale says of it. Solder is weighed: what a job took and did not"
+                        + " give back counts as used.")));
   }
 
   static Form cut(Model model) {
