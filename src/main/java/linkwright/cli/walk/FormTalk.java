@@ -3,6 +3,7 @@ package linkwright.cli.walk;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -76,6 +77,16 @@ final class FormTalk {
       Optional.ofNullable(texts.get(form.fields().get(i).id())).ifPresent(text -> set(i, text));
     }
     keep();
+  }
+
+  /** The same, and empties the others: what is only usual is none of it. */
+  void fillAlone(Map<String, String> texts) {
+    Map<String, String> all = new LinkedHashMap<>();
+    for (Field field : form().orElseThrow().fields()) {
+      all.put(field.id(), EMPTY);
+    }
+    all.putAll(texts);
+    fill(all);
   }
 
   /** Talks about these fields, then about the whole. */

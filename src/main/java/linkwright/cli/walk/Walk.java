@@ -203,7 +203,7 @@ public final class Walk {
     talk.fill(job);
     boolean planned = coach.model().held().form().map(Form::purpose).isPresent();
     if (planned && !begun.plan().isEmpty()) {
-      talk.fill(begun.plan());
+      talk.fillAlone(begun.plan());
     }
   }
 }
