@@ -137,7 +137,7 @@ final class ShippedReferenceTest {
       assertThat(gold.solderAtLeast(585)).contains(585);
       assertThat(gold.solderAtLeast(750)).contains(750);
       assertThat(gold.solderAtLeast(916)).contains(750);
-      assertThat(FinenessWord.of(metal("gold-22k-yellow"), 12, SHIPPED))
+      assertThat(FinenessWord.of(metal("gold-22k-yellow"), 12, SHIPPED, UnitStyle.METRIC))
           .anyMatch(
               word -> word.startsWith("UK: ") && word.contains("at least 750 for the mark: "));
     }
@@ -197,7 +197,7 @@ final class ShippedReferenceTest {
 
     @Test
     void aPlanTellsTheMarkTheWeightThatCountsAndTheSolderThatPasses() {
-      assertThat(FinenessWord.of(metal("935"), 8.6, SHIPPED))
+      assertThat(FinenessWord.of(metal("935"), 8.6, SHIPPED, UnitStyle.METRIC))
           .anySatisfy(
               uk ->
                   assertThat(uk)
@@ -207,7 +207,7 @@ final class ShippedReferenceTest {
                           "at least 650 for the mark: hard, medium, easy are, by these figures"))
           .anySatisfy(
               nl -> assertThat(nl).contains("Netherlands: weigh it", "8.04 g of the metal itself"));
-      assertThat(FinenessWord.of(metal("9ct"), 20, SHIPPED))
+      assertThat(FinenessWord.of(metal("9ct"), 20, SHIPPED, UnitStyle.METRIC))
           .anySatisfy(nl -> assertThat(nl).contains("375 is below its least fineness"));
       assertThat(FinenessWord.inShort(metal("9ct"), 20, SHIPPED).orElseThrow())
           .startsWith("needed: UK; too low to be sold as gold: Netherlands");
