@@ -18,6 +18,7 @@ import linkwright.coach.rehearsal.RehearsalPlace;
 import linkwright.quantity.Count;
 import linkwright.quantity.Nearest;
 import linkwright.routine.Caution;
+import linkwright.routine.Step;
 
 /** Does what a typed line asks for, by the coach's own acts. */
 final class TypedLine {
@@ -364,19 +365,36 @@ final class TypedLine {
   }
 
   private void why() {
-    List<String> later = new WalkPage(coach.model()).later();
+    if (bench.saysFirst()) {
+      return;
+    }
+    Model model = coach.model();
+    WalkPage page = new WalkPage(model);
+    // Whatever side of a rehearsed step is shown, its reasons are the step's.
+    List<String> later =
+        coach.place() == PlaceId.REHEARSAL
+            ? page.plain().of(RehearsalPlace.reasons(model))
+            : page.later();
     lines.sayAll(later.isEmpty() ? List.of("There is no more to say here.") : later);
   }
 
   private void words(String rest) {
-    if (rest.isEmpty()) {
-      lines.sayAll(new WalkPage(coach.model()).plain().of(LookedUp.ofStep(coach.model())));
-    } else {
+    if (rest.isEmpty() && !bench.saysFirst()) {
+      Model model = coach.model();
+      Optional<Step> step =
+          coach.place() == PlaceId.REHEARSAL
+              ? RehearsalPlace.step(model)
+              : AtBench.of(model).map(AtBench::step);
+      lines.sayAll(new WalkPage(model).plain().of(LookedUp.of(step, model)));
+    } else if (!rest.isEmpty()) {
       new WalkHelp(lines, coach).look(rest);
     }
   }
 
   private void cards() {
+    if (bench.saysFirst()) {
+      return;
+    }
     Model model = coach.model();
     WalkPage page = new WalkPage(model);
     List<Caution> cautions =
