@@ -128,7 +128,7 @@ final class LastShown {
                 book.toString(),
                 0,
                 0,
-                book.getFileName() + " is gone; " + shown(),
+                "This book is gone; " + shown(),
                 "Bring it back from a copy. If you took it away yourself, take "
                     + file.getFileName()
                     + " away too."));

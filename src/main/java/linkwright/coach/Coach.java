@@ -232,20 +232,19 @@ public final class Coach implements MessageCases<Turn> {
       return OneSitting.ended(model, pending);
     }
     return model.writing() instanceof Writing.Pending pending
-        ? Turn.to(Failing.told(model, pending, message.why()))
+        ? OtherBook.says(model, pending)
+            .orElseGet(() -> Turn.to(Failing.told(model, pending, message.why())))
         : Turn.to(model.trouble("Not written, and not counted: " + message.why()));
   }
 
   @Override
   public Turn benchRead(Message.BenchRead message) {
-    Model next = model.with(model.handbook().with(message.bench())).told("Your bench is kept.");
-    return Places.of(next).settled(next);
+    return LookRound.benchRead(model, message);
   }
 
   @Override
   public Turn drawerRead(Message.DrawerRead message) {
-    Model next = model.with(model.handbook().with(message.drawer())).told("It is entered.");
-    return Places.of(next).settled(next);
+    return LookRound.drawerRead(model, message);
   }
 
   @Override

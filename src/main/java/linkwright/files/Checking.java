@@ -48,6 +48,7 @@ public final class Checking {
   private final Set<ProblemList> checked = new LinkedHashSet<>();
   private final List<Fields> plans = new ArrayList<>();
   private final List<Path> books = new ArrayList<>();
+  private final List<BenchFile> benches = new ArrayList<>();
   private Library library;
 
   private Checking(
@@ -84,9 +85,10 @@ public final class Checking {
 
   /** Every problem of what ships and of what the user wrote, but for books and keys. */
   public static List<Problem> written(Home home) {
-    List<Problem> problems = new ArrayList<>(Library.load(home).problems());
+    Library library = Library.load(home);
+    List<Problem> problems = new ArrayList<>(library.problems());
     problems.addAll(UserSettings.load(home).problems());
-    problems.addAll(BenchFile.load(home).problems());
+    problems.addAll(library.bench().problems());
     problems.addAll(HandsFile.load(home).problems());
     return problems;
   }
@@ -126,6 +128,7 @@ public final class Checking {
     library = reading.library();
     check(books);
     plans.forEach(plan -> PlanFile.of(plan, library));
+    benches.forEach(bench -> problems.addAll(bench.known(library.reference()).problems()));
     checked.forEach(list -> problems.addAll(list.all()));
   }
 
@@ -160,7 +163,7 @@ public final class Checking {
     } else if (PLAN_KEYS.stream().anyMatch(fields::names)) {
       plans.add(fields);
     } else if (BENCH_KEYS.stream().anyMatch(fields::names)) {
-      problems.addAll(BenchFile.of(file).problems());
+      benches.add(BenchFile.of(file));
     } else if (SETTINGS_KEYS.stream().anyMatch(fields::names)) {
       problems.addAll(UserSettings.onThisMachine(file).problems());
     } else if (fields.names("left-out")) {

@@ -49,6 +49,11 @@ public record Home(Path folder) {
     return folder.resolve("jobs");
   }
 
+  /** Her bench; it need not exist yet. */
+  public Path bench() {
+    return folder.resolve("bench.yaml");
+  }
+
   /** The drawer's book; it need not exist yet. */
   public Path drawer() {
     return folder.resolve("drawer.yaml");

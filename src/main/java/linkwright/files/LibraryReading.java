@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import linkwright.bench.OwnBench;
 import linkwright.files.yaml.Fields;
 import linkwright.files.yaml.ProblemList;
 import linkwright.quantity.Problem;
@@ -60,7 +59,7 @@ final class LibraryReading {
 
   /** Checks what can only be checked now that all is read, and hands everything over. */
   Library library() {
-    return library(new BenchFile(OwnBench.NONE, List.of()));
+    return library(new BenchFile(List.of()));
   }
 
   /** The same with the maker's own bench. */
@@ -97,7 +96,7 @@ final class LibraryReading {
         byId(shelves.routines()),
         byId(shelves.cautions()),
         problems,
-        bench);
+        bench.known(reference));
   }
 
   private static <T> Map<String, T> byId(Shelf<T> shelf) {

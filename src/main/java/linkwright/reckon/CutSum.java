@@ -17,7 +17,7 @@ final class CutSum implements Working {
   private static final Sum SUM =
       new Sum(
           "cut",
-          "cutting the stock",
+          "cutting the wire on hand",
           "The best way to cut blanks and rings from the lengths on hand.",
           List.of(
               Ask.needed("stock", "lengths on hand", "412 mm,96 mm"),

@@ -18,7 +18,7 @@ final class FormerSum implements Working {
           List.of(
               Ask.metal(true),
               Ask.temper(),
-              Ask.needed("wire", "wire", "0.9 mm or 19 AWG"),
+              Ask.needed("wire", "thickness", "0.9 mm or 19 AWG"),
               Ask.needed("former", "former", "3 mm"),
               Ask.optional("yield", "stress", "124 MPa; halfway from yield to tensile strength")));
 

@@ -12,6 +12,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import linkwright.bench.OwnBench;
 import linkwright.books.BookFile;
 import linkwright.books.EntryLines;
 import linkwright.books.GoneBooks;
@@ -82,6 +83,7 @@ final class Tray {
   private List<Seen> behind = List.of();
   private Hands hands = Hands.NONE;
   private Hands reckonedWith = Hands.NONE;
+  private OwnBench reckonedAt = OwnBench.NONE;
   private int unread;
   private List<String> problems = new ArrayList<>();
 
@@ -98,8 +100,9 @@ final class Tray {
    */
   List<TrayJob> jobs(Handbook handbook, Instant now, Patience patience) {
     List<Seen> books = learnt(handbook, patience);
-    boolean same = reckonedWith == hands;
+    boolean same = reckonedWith == hands && reckonedAt.equals(handbook.own());
     reckonedWith = hands;
+    reckonedAt = handbook.own();
     Map<Seen, TrayBook> before = known;
     known = new HashMap<>();
     books.stream()

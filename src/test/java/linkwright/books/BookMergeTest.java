@@ -202,7 +202,7 @@ class BookMergeTest {
       git(home, "merge", "-q", "-m", "all", "shop-b3c4d5e6");
       assertThat(BookFile.look(path).orThrow().lines()).hasSize(18 + 2 * meeting);
       assertThat(BookFile.look(new Home(home).drawer()).orThrow().lines()).hasSize(8);
-      assertThat(Checking.check(new Home(home), List.of(), BookChecks::of, Map.of())).isEmpty();
+      assertThat(Checking.check(new Home(home), List.of(), CheckedLate.BOOKS, Map.of())).isEmpty();
       git(home, "checkout", "-q", "lap-a2b3c4d5");
       git(home, "merge", "-q", "-m", "back", "main");
       onItsOwn(home);

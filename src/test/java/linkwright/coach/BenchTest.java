@@ -211,7 +211,7 @@ class BenchTest {
       }
       assertThat(bench.bells()).isEqualTo(7);
       bench.press(".");
-      assertThat(bench.notice()).isEqualTo("Pickle the wire: answered.");
+      assertThat(bench.notice()).isEqualTo("Pickle the wire: quiet.");
       bench.pass(Duration.ofMinutes(5));
       assertThat(bench.bells()).isEqualTo(7);
     }

@@ -72,6 +72,16 @@ class TypingTest {
     }
 
     @Test
+    void a_name_that_was_begun_is_typed_anew() {
+      bench.press("i", "n");
+      toField(bench, "length").type("190").press("esc", "n");
+      toField(bench, "length").type("2");
+      assertThat(at(bench).text()).isEqualTo("2");
+      bench.press("esc", "k", "n").type("kinked").press("esc", "n").type("b");
+      assertThat(at(bench).text()).isEqualTo("b");
+    }
+
+    @Test
     void words_that_were_begun_go_on_where_they_ended() {
       bench.press("k", "n").type("kinked wire").press("esc", "n").type("!");
       assertThat(at(bench).text()).isEqualTo("kinked wire!");

@@ -101,6 +101,16 @@ class UndoTest {
       assertThat(bench.pile("link").alive()).isEqualTo(5);
     }
 
+    /** What was told of one wait need not be told again, whatever was pressed in between. */
+    @Test
+    void is_told_of_a_wait_once_and_then_the_act_before_it_is_taken_back() {
+      bench.press("enter").goTo("cut-blanks").type("3").press("space");
+      bench.goTo("anneal-blanks").press("space", "space", "u");
+      assertThat(bench.notice()).startsWith("Undo strikes no wait.");
+      bench.press("n").seeCautions().press("b", "u");
+      assertThat(bench.notice()).startsWith("Undone: ");
+    }
+
     @Test
     void is_all_behind_a_caution_or_a_question() {
       bench.press("enter").goTo("cut-blanks").type("3").press("space");
@@ -124,6 +134,7 @@ class UndoTest {
       assertThat(bench.state().piles()).isEqualTo(full);
       bench.press("z");
       assertThat(bench.state().piles()).isEqualTo(full);
+      assertThat(bench.notice()).isEqualTo("Nothing was undone here in this sitting.");
       bench.press("u");
       assertThat(bench.pile("link").alive()).as("undone once more").isEqualTo(3);
     }

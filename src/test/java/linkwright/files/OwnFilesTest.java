@@ -87,7 +87,7 @@ class OwnFilesTest {
     void tellsWhatIsMissing() {
       assertThat(told("metal: sterling\nlink: {pattern: hook-link}\n"))
           .containsExactly(
-              "1:1: Give the wire, such as 0.9 mm or 19 AWG.",
+              "1:1: Give the wire's thickness, such as 0.9 mm or 19 AWG.",
               "2:7: Give the blank, such as 38 mm; or the link's length, and the blank is found.",
               "1:1: Give the finished length, clasp included, such as 45 cm or 18 in.");
     }

@@ -143,7 +143,7 @@ final class ShippedReferenceTest {
       assertThat(palladium.solderAtLeast(500)).contains(500);
       assertThat(palladium.solderAtLeast(950)).contains(700);
       assertThat(palladium.solderAtLeast(999)).contains(700);
-      assertThat(FinenessWord.of(metal("gold-22k-yellow"), 12, SHIPPED))
+      assertThat(FinenessWord.of(metal("gold-22k-yellow"), 12, SHIPPED, UnitStyle.METRIC))
           .anyMatch(
               word -> word.startsWith("UK: ") && word.contains("at least 750 for the mark: "));
     }
@@ -203,7 +203,7 @@ final class ShippedReferenceTest {
 
     @Test
     void aPlanTellsTheMarkTheWeightThatCountsAndTheSolderThatPasses() {
-      assertThat(FinenessWord.of(metal("935"), 8.6, SHIPPED))
+      assertThat(FinenessWord.of(metal("935"), 8.6, SHIPPED, UnitStyle.METRIC))
           .anySatisfy(
               uk ->
                   assertThat(uk)
@@ -213,7 +213,7 @@ final class ShippedReferenceTest {
                           "at least 650 for the mark: hard, medium, easy are, by these figures"))
           .anySatisfy(
               nl -> assertThat(nl).contains("Netherlands: weigh it", "8.04 g of the metal itself"));
-      assertThat(FinenessWord.of(metal("9ct"), 20, SHIPPED))
+      assertThat(FinenessWord.of(metal("9ct"), 20, SHIPPED, UnitStyle.METRIC))
           .anySatisfy(nl -> assertThat(nl).contains("375 is below its least fineness"));
       assertThat(FinenessWord.inShort(metal("9ct"), 20, SHIPPED).orElseThrow())
           .startsWith("needed: UK; too low to be sold as gold: Netherlands");

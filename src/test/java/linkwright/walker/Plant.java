@@ -116,7 +116,7 @@ enum Plant {
               ? entered(
                   after,
                   new BenchFact.HotWorkSaid(
-                      HotWorkState.SHUT, StepId.NONE, "all out", Optional.empty()))
+                      HotWorkState.SHUT, StepId.NONE, "all out", Optional.empty(), ""))
               : after;
       case FLAME_FORGOTTEN -> lit ? with(after, BenchNow.UNKNOWN) : after;
       case HEATED_UNLIT ->

@@ -24,11 +24,11 @@ class KilledIT {
     try (Walk walk = workbench.openTheJob()) {
       press(walk, "b").waitFor("step 1 of 28", LONG);
       hurry(walk, "Cut the blanks\n").waitFor("one cut", LONG).waitUntilStill();
-      // On a slow machine the press that led here may have been sent once more, and counted.
-      cut = through(walk);
       walk.type("7").waitFor("how many 7", LONG);
-      press(walk, "page-down").waitFor("through " + (cut + 7), LONG);
+      press(walk, "page-down").waitUntil("seven cut", KilledIT::isSevenMore, LONG);
       Workbench.unread();
+      // On a slow machine the press that led here may have been sent once more, and counted.
+      cut = through(walk) - 7;
       press(walk, "page-down").waitFor("through " + (cut + 8), LONG);
       go(walk, "m", "timers");
       press(walk, "n").waitFor("what for", LONG).type("kettle");
@@ -51,6 +51,10 @@ class KilledIT {
       press(walk, "u").waitFor("through " + (cut + 8), LONG);
     }
     assertThat(workbench.command("", "check").code()).isZero();
+  }
+
+  private static boolean isSevenMore(String screen) {
+    return screen.contains("through 7") || screen.contains("through 8");
   }
 
   private static int through(Walk walk) {

@@ -164,7 +164,7 @@ final class TypedLine {
       case BOOK -> book.tell(rest);
       case UNDO -> undo(Act.UNDO, rest);
       case RESTORE -> undo(Act.BRING_BACK, rest);
-      case ANSWER -> coach.choose(Act.ANSWER);
+      case QUIET -> coach.choose(Act.ANSWER);
       case LOOKED -> bench.act(Act.LOOKED, "");
       case ALL -> bench.act(Act.ALL, "");
       case REDO -> bench.act(Act.REDO, rest);

@@ -5,6 +5,7 @@ import linkwright.coach.content.Content;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Turn;
+import linkwright.coach.keys.Act;
 import linkwright.routine.Step;
 
 /** What the plain walk and a job as text ask of the bench. */
@@ -22,9 +23,16 @@ public final class Bench {
     return AtBench.of(model).flatMap(at -> BenchWait.due(model, at));
   }
 
+  /** That a number was typed and counts nothing, behind another sentence; empty if none was. */
+  public static String typed(Model model) {
+    return TypedNumber.dropped(BenchPlace.screen(model).digits());
+  }
+
   /** Goes there, whatever stands in front of the step that is open. */
   public static Turn toDue(Model model) {
-    return AtBench.of(model).map(at -> BenchWait.toDue(model, at)).orElseGet(() -> Turn.to(model));
+    return AtBench.of(model)
+        .map(at -> TypedNumber.told(model, Act.TO_DUE, BenchWait.toDue(model, at)))
+        .orElseGet(() -> Turn.to(model));
   }
 
   /** Whether nobody is at the bench. */

@@ -111,10 +111,14 @@ final class BenchCount {
     if (untried.isPresent()) {
       return Turn.to(model.with(BenchScreens.asking(BenchPlace.screen(model), untried.get())));
     }
-    Turn onward = BenchGate.onward(model, at);
     List<Effect> effects = new ArrayList<>();
     List<Fact> facts = new ArrayList<>(BenchWait.over(model, at));
     facts.add(new Fact.StepDone(at.step().id()));
+    if (BenchBack.fromElsewhere(model, at) && !BenchHot.heats(at)) {
+      // It is on the disk before another book is opened.
+      return Turn.keep(model, facts);
+    }
+    Turn onward = BenchGate.onward(model, at);
     for (Effect effect : onward.effects()) {
       if (effect instanceof Effect.KeepFacts keep) {
         facts.addAll(keep.facts());

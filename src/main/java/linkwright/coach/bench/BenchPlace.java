@@ -227,7 +227,7 @@ public final class BenchPlace implements Place {
 
   @Override
   public Turn act(Model model, Act act) {
-    return underCautions(model, acted(model, act));
+    return TypedNumber.told(model, act, underCautions(model, acted(model, act)));
   }
 
   /** What is worked at a step is worked under the lines of its cautions. */

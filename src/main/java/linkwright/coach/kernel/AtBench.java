@@ -126,6 +126,11 @@ public record AtBench(
 
   /** What is counted, in a word for one or several: {@code long links}. */
   public String counted(int count) {
+    return counted(size, piece, count);
+  }
+
+  /** The same of another size. */
+  public static String counted(String size, PieceKind piece, int count) {
     return size.isEmpty() ? piece.word(count) : size + " " + piece.word(count);
   }
 

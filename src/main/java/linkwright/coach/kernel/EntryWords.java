@@ -182,7 +182,7 @@ public final class EntryWords {
     }
     if (fact instanceof Fact.TimerAnswered answered) {
       return switch (answered.how()) {
-        case NOT_SAID -> "timer answered";
+        case NOT_SAID -> "timer quieted";
         case TIME -> "wait over by its time";
         case LOOKED -> "wait over: looked, done";
         case REASON -> "wait ended before its time: " + answered.reason();

@@ -30,7 +30,8 @@ final class LaterEntryWords {
 
   private static String bench(BenchFact fact) {
     if (fact instanceof BenchFact.HotWorkSaid said) {
-      return "hot work: " + (said.statement().isBlank() ? state(said.state()) : said.statement());
+      String what = said.statement().isBlank() ? state(said.state()) : said.statement();
+      return "hot work: " + what + (said.of().isEmpty() ? "" : ", lit in the book " + said.of());
     }
     if (fact instanceof BenchFact.WatchEnded ended) {
       return "fire watch ended before its time" + because(ended.why());

@@ -10,6 +10,7 @@ import linkwright.coach.form.Choosing;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
 import linkwright.coach.form.Offered;
+import linkwright.coach.form.PlanHelp;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.job.Sourced;

@@ -177,7 +177,8 @@ public final class TrialPlace implements Place {
                     Measure.LENGTH,
                     units)
                 .helped("What of the hung length is the clasp."),
-            Field.of("note", "note", "", "how it lies and moves"));
+            Field.of("note", "note", "", "how it lies and moves")
+                .helped("It stands beside the trial length."));
     boolean linked = ring.isEmpty() && linksJoinEachOther(model);
     return Drafting.resumed(
         model,

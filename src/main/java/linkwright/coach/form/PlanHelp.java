@@ -1,7 +1,6 @@
-package linkwright.coach.plan;
+package linkwright.coach.form;
 
 import java.util.Map;
-import linkwright.coach.form.Measure;
 import linkwright.plan.PartPlan;
 import linkwright.plan.WishKeys;
 
