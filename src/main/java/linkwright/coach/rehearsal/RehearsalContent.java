@@ -63,7 +63,7 @@ final class RehearsalContent {
     List<Part> parts = new ArrayList<>();
     String title = JobWords.fill(step.title(), model);
     parts.add(
-        held.side() == RehearsalHeld.Side.DRAWN
+        held.side() == RehearsalHeld.StepSide.DRAWN
             ? Prose.aside(title)
             : new Prose(Prose.Kind.HEAD, title));
     switch (held.side()) {

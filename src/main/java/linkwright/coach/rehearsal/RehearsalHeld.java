@@ -16,10 +16,10 @@ import linkwright.coach.kernel.PlaceId;
  * @param turned how often the reader turned on
  */
 record RehearsalHeld(
-    String routine, int at, Instant since, boolean waits, Side side, int drawing, int turned)
+    String routine, int at, Instant since, boolean waits, StepSide side, int drawing, int turned)
     implements Held {
   /** What of a step is shown. */
-  enum Side {
+  enum StepSide {
     TEXTS,
     /** Its cautions whole. */
     CARDS,
@@ -33,17 +33,17 @@ record RehearsalHeld(
   }
 
   /** That side in place of the texts, or the texts again. */
-  RehearsalHeld turnedTo(Side other) {
-    return shows(side == other ? Side.TEXTS : other, 0);
+  RehearsalHeld turnedTo(StepSide other) {
+    return shows(side == other ? StepSide.TEXTS : other, 0);
   }
 
   /** The next of so many drawings; after the last its texts again. */
   RehearsalHeld nextDrawn(int all) {
-    int next = side == Side.DRAWN ? drawing + 1 : 0;
-    return next < all ? shows(Side.DRAWN, next) : shows(Side.TEXTS, 0);
+    int next = side == StepSide.DRAWN ? drawing + 1 : 0;
+    return next < all ? shows(StepSide.DRAWN, next) : shows(StepSide.TEXTS, 0);
   }
 
-  private RehearsalHeld shows(Side shown, int which) {
+  private RehearsalHeld shows(StepSide shown, int which) {
     return new RehearsalHeld(routine, at, since, waits, shown, which, 0);
   }
 

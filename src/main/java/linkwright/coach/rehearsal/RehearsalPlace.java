@@ -91,7 +91,7 @@ public final class RehearsalPlace implements Place {
         RehearsalContent.routine(model, routine)
             .map(found -> !found.steps().get(at).waits().isEmpty())
             .orElse(false);
-    return new RehearsalHeld(routine, at, model.steady(), waits, RehearsalHeld.Side.TEXTS, 0, 0);
+    return new RehearsalHeld(routine, at, model.steady(), waits, RehearsalHeld.StepSide.TEXTS, 0, 0);
   }
 
   @Override
@@ -140,10 +140,10 @@ public final class RehearsalPlace implements Place {
   public String says(Model model, Act act) {
     RehearsalHeld held = (RehearsalHeld) model.held();
     return switch (act) {
-      case TO_CAUTIONS -> held.side() == RehearsalHeld.Side.CARDS ? BACK : "its cautions whole";
-      case TO_LOOKUP -> held.side() == RehearsalHeld.Side.WORDS ? BACK : "its words";
+      case TO_CAUTIONS -> held.side() == RehearsalHeld.StepSide.CARDS ? BACK : "its cautions whole";
+      case TO_LOOKUP -> held.side() == RehearsalHeld.StepSide.WORDS ? BACK : "its words";
       case DRAWN ->
-          held.side() != RehearsalHeld.Side.DRAWN
+          held.side() != RehearsalHeld.StepSide.DRAWN
               ? act.words()
               : held.drawing() + 1 < drawings(model) ? "the next drawing" : BACK;
       default -> act.words();
@@ -161,12 +161,12 @@ public final class RehearsalPlace implements Place {
       case CHOOSE -> Turn.to(model.with(held(model, routines.get(held.at()).id(), 0)));
       case DRY_ON -> by(model, held, 1);
       case DRY_BACK -> by(model, held, -1);
-      case TO_CAUTIONS -> Turn.to(model.with(held.turnedTo(RehearsalHeld.Side.CARDS)));
+      case TO_CAUTIONS -> Turn.to(model.with(held.turnedTo(RehearsalHeld.StepSide.CARDS)));
       case DRAWN -> Turn.to(model.with(held.nextDrawn(drawings(model))));
       case TO_LOOKUP ->
           held.routine().isEmpty()
               ? Turn.goTo(model, act)
-              : Turn.to(model.with(held.turnedTo(RehearsalHeld.Side.WORDS)));
+              : Turn.to(model.with(held.turnedTo(RehearsalHeld.StepSide.WORDS)));
       case MORE, LESS -> Turn.to(model.with(held.turned(Turning.to(held.turned(), act))));
       default -> Turn.goTo(model, act);
     };
