@@ -90,7 +90,8 @@ final class DrawerCommand implements Callable<Integer> {
     Handbook handbook = Start.handbook(library, root.home(), unread);
     // What such a book took is not taken off here.
     here.err().sayAll(unread);
-    if (came.isPresent() || count.isPresent()) {
+    boolean entered = came.isPresent() || count.isPresent();
+    if (entered) {
       Read<Fact> fact = fact(handbook);
       if (fact instanceof Read.Bad<Fact> bad) {
         return root.wrong(bad.sentence());
@@ -127,7 +128,8 @@ final class DrawerCommand implements Callable<Integer> {
     } else {
       answer.print(root, "drawer", parts);
     }
-    return DrawerBook.problems(root.home()).isEmpty() && unread.isEmpty()
+    // What was entered was entered, whatever else is told: a script must not enter it again.
+    return entered || (DrawerBook.problems(root.home()).isEmpty() && unread.isEmpty())
         ? Exit.GOOD
         : Exit.PROBLEMS;
   }

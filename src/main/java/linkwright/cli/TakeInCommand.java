@@ -23,7 +23,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** {@code linkwright take-in}: test pieces, tallies or stock out of comma-separated values. */
+/** {@code linkwright take-in}: test pieces, tallies or lots out of comma-separated values. */
 @Command(
     name = "take-in",
     mixinStandardHelpOptions = true,
@@ -37,7 +37,7 @@ import picocli.CommandLine.Parameters;
       "",
       "Test pieces: blank, wire, length, width, inside, former tip, verdict, note, lot.",
       "Tallies: piece, stage, what (through, redo or scrap), count, reason, back to (of a redo).",
-      "Stock: lot, what, metal, wire, length, mass, temper, batch, note.",
+      "Lots: lot, what, metal, wire, length, mass, temper, batch, note.",
       "Example: linkwright take-in gate-chain pieces.csv"
     })
 final class TakeInCommand implements Callable<Integer> {

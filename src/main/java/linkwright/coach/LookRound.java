@@ -90,7 +90,7 @@ final class LookRound {
 
   /** A job was opened: at the wait that she came for, else where its work is. */
   static Turn opened(Model before, Model next, OpenJob job) {
-    boolean toWait = before.bench().toward().filter(job.slug()::equals).isPresent();
+    boolean toWait = before.bench().mind().toward().filter(job.slug()::equals).isPresent();
     PlaceId place =
         toWait
             ? DueWaits.placeOf(next, job)

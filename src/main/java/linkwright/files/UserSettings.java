@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 import linkwright.disk.Disk;
 import linkwright.disk.DiskTrouble;
 import linkwright.disk.SpeechCommand;
-import linkwright.files.yaml.Fields;
+import linkwright.files.yaml.YamlFields;
 import linkwright.files.yaml.ProblemList;
 import linkwright.files.yaml.Values;
 import linkwright.files.yaml.YamlScalar;
@@ -162,13 +162,13 @@ public record UserSettings(
   private static Loaded of(DataFile file, UnitStyle units) {
     ProblemList problems = new ProblemList(file.name());
     UserSettings settings =
-        Fields.ofFile(file.bytes(), "the settings", problems)
+        YamlFields.ofFile(file.bytes(), "the settings", problems)
             .map(fields -> of(fields, units))
             .orElseGet(() -> usual(units));
     return new Loaded(settings, problems.all());
   }
 
-  private static UserSettings of(Fields from, UnitStyle units) {
+  private static UserSettings of(YamlFields from, UnitStyle units) {
     UserSettings settings =
         new UserSettings(
             from.optional("units", words(UnitStyle.values())).orElse(units),

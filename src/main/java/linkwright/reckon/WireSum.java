@@ -16,7 +16,7 @@ final class WireSum implements Working {
           "The section and the mass of a length of wire.",
           List.of(
               Ask.metal(true),
-              Ask.needed("wire", "wire", "0.9 mm or 19 AWG, a strip 3 mm x 1 mm"),
+              Ask.needed("wire", "thickness", "0.9 mm or 19 AWG, a strip 3 mm x 1 mm"),
               Ask.needed("length", "length", "1 m"),
               Ask.words("section", "section", "round", "round", "square", "half-round", "strip")));
 
