@@ -14,7 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import linkwright.files.yaml.Fields;
+import linkwright.files.yaml.YamlFields;
 import linkwright.files.yaml.ProblemList;
 import linkwright.files.yaml.YamlText;
 import linkwright.plan.WishKeys;
@@ -46,7 +46,7 @@ public final class Checking {
   private final Map<String, Function<DataFile, List<Problem>>> others;
   private final List<Problem> problems = new ArrayList<>();
   private final Set<ProblemList> checked = new LinkedHashSet<>();
-  private final List<Fields> plans = new ArrayList<>();
+  private final List<YamlFields> plans = new ArrayList<>();
   private final List<Path> books = new ArrayList<>();
   private final List<BenchFile> benches = new ArrayList<>();
   private Library library;
@@ -148,14 +148,14 @@ public final class Checking {
       return;
     }
     if (document.get() instanceof MappingNode mapping) {
-      keyed(new Fields(mapping, "this file", list), file.get(), reading);
+      keyed(new YamlFields(mapping, "this file", list), file.get(), reading);
     } else {
       checked.remove(list);
       problems.addAll(TriedFile.of(file.get()).problems());
     }
   }
 
-  private void keyed(Fields fields, DataFile file, LibraryReading reading) {
+  private void keyed(YamlFields fields, DataFile file, LibraryReading reading) {
     Optional<DataKind> kind = DataKind.of(fields);
     if (kind.isPresent()) {
       fields.format();

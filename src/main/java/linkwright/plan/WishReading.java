@@ -88,14 +88,14 @@ public record WishReading(Optional<ChainWish> wish, Map<String, String> troubles
               .or(() -> named.map(known -> HeldFigures.claspG(known, typed.texts())))
               .orElse(0.0);
       double kerf =
-          typed.optional(WishKeys.KERF, Length::read).map(Length::mm).orElse(Usually.KERF_MM);
+          typed.optional(WishKeys.KERF, Length::read).map(Length::mm).orElse(UsualFigures.KERF_MM);
       double tail =
           typed
               .optional(WishKeys.COIL_TAIL, Length::read)
               .map(Length::mm)
-              .orElse(Usually.COIL_TAIL_MM);
-      double loss = share(WishKeys.USUAL_LOSS, Usually.LOSS);
-      double confidence = share(WishKeys.CONFIDENCE, Usually.CHANCE);
+              .orElse(UsualFigures.COIL_TAIL_MM);
+      double loss = share(WishKeys.USUAL_LOSS, UsualFigures.LOSS);
+      double confidence = share(WishKeys.CONFIDENCE, UsualFigures.CHANCE);
       typed.check(
           WishKeys.CONFIDENCE,
           confidence > 0 && confidence < 1,

@@ -125,7 +125,7 @@ class KeysTest {
         }
         pressed++;
         Turn turn = Coach.update(model, new Message.KeyPressed(Key.of(key)));
-        if (Told.of(turn.model()).isBlank() || !turn.effects().isEmpty()) {
+        if (ToldOnScreen.of(turn.model()).isBlank() || !turn.effects().isEmpty()) {
           silent.add(key + " (" + act + ") at " + name);
         }
       }
