@@ -66,7 +66,7 @@ public final class ReferenceContent {
         .remark(figure.source());
   }
 
-  private static Row stress(String label, Figure mpa, UnitStyle units) {
+  private static Row stress(String label, PublishedFigure mpa, UnitStyle units) {
     return Row.of(label, units.stress(mpa.value())).remark(mpa.source());
   }
 
