@@ -14,9 +14,9 @@ import java.util.stream.Stream;
 import linkwright.disk.Disk;
 import linkwright.disk.DiskTrouble;
 import linkwright.disk.SpeechCommand;
-import linkwright.files.yaml.YamlFields;
 import linkwright.files.yaml.ProblemList;
 import linkwright.files.yaml.Values;
+import linkwright.files.yaml.YamlFields;
 import linkwright.files.yaml.YamlScalar;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
@@ -134,7 +134,9 @@ public record UserSettings(
   static Loaded of(DataFile file) {
     ProblemList problems = new ProblemList(file.name());
     UserSettings settings =
-        YamlFields.ofFile(file.bytes(), "the settings", problems).map(UserSettings::of).orElse(USUAL);
+        YamlFields.ofFile(file.bytes(), "the settings", problems)
+            .map(UserSettings::of)
+            .orElse(USUAL);
     return new Loaded(settings, problems.all());
   }
 
