@@ -25,7 +25,7 @@ import linkwright.bench.OwnSolder;
 import linkwright.bench.Pickle;
 import linkwright.disk.Disk;
 import linkwright.disk.DiskTrouble;
-import linkwright.files.yaml.Fields;
+import linkwright.files.yaml.YamlFields;
 import linkwright.files.yaml.ProblemList;
 import linkwright.files.yaml.Values;
 import linkwright.job.PriceList;
@@ -211,13 +211,13 @@ public record BenchFile(OwnBench bench, List<Problem> problems, List<PricedMetal
     ProblemList problems = new ProblemList(file.name());
     List<PricedMetal> priced = new ArrayList<>();
     OwnBench bench =
-        Fields.ofFile(file.bytes(), "the bench", problems)
+        YamlFields.ofFile(file.bytes(), "the bench", problems)
             .map(fields -> of(fields, priced))
             .orElse(OwnBench.NONE);
     return new BenchFile(bench, problems.all(), priced);
   }
 
-  private static OwnBench of(Fields from, List<PricedMetal> priced) {
+  private static OwnBench of(YamlFields from, List<PricedMetal> priced) {
     OwnBench bench =
         new OwnBench(
             from.textOrEmpty("bench"),
@@ -242,18 +242,18 @@ public record BenchFile(OwnBench bench, List<Problem> problems, List<PricedMetal
   }
 
   private static <T> Map<String, T> all(
-      Fields from, String key, String what, Function<String, Read<T>> reader) {
+      YamlFields from, String key, String what, Function<String, Read<T>> reader) {
     return from.group(key, what).map(group -> group.all(reader)).orElse(Map.of());
   }
 
-  private static Flame flame(Fields from) {
+  private static Flame flame(YamlFields from) {
     Flame flame =
         new Flame(from.textOrEmpty("torch"), from.textOrEmpty("fuel"), from.flag("oxygen"));
     from.sound();
     return flame;
   }
 
-  private static Pickle pickle(Fields from) {
+  private static Pickle pickle(YamlFields from) {
     Pickle pickle =
         new Pickle(
             from.textOrEmpty("kind"),
@@ -263,8 +263,8 @@ public record BenchFile(OwnBench bench, List<Problem> problems, List<PricedMetal
     return pickle;
   }
 
-  private static OwnSolder solder(Fields from) {
-    Optional<Fields> strip = from.group("strip", "the strip");
+  private static OwnSolder solder(YamlFields from) {
+    Optional<YamlFields> strip = from.group("strip", "the strip");
     Optional<Integer> fineness = from.optional("fineness-permille", Values::whole);
     OwnSolder solder =
         new OwnSolder(
@@ -276,15 +276,15 @@ public record BenchFile(OwnBench bench, List<Problem> problems, List<PricedMetal
             some(from.optional("liquidus-c", Values::aboveNothing)),
             some(strip.flatMap(group -> group.optional("width", BenchFile::sizeMm))),
             some(strip.flatMap(group -> group.optional("thickness", BenchFile::sizeMm))));
-    strip.ifPresent(Fields::sound);
+    strip.ifPresent(YamlFields::sound);
     from.sound();
     return solder;
   }
 
-  private static OwnPrices prices(Fields from, List<PricedMetal> priced) {
+  private static OwnPrices prices(YamlFields from, List<PricedMetal> priced) {
     from.require("currency", "Write currency: EUR; without it a price is a bare number.");
     String currency = from.textOrEmpty("currency");
-    Optional<Fields> perG = from.group(PriceList.METAL_PER_G, "the prices of metals");
+    Optional<YamlFields> perG = from.group(PriceList.METAL_PER_G, "the prices of metals");
     Map<String, Double> metals =
         perG.map(group -> group.all(Values::notNegative)).orElse(Map.of());
     perG.ifPresent(

@@ -16,8 +16,8 @@ import java.util.concurrent.CompletableFuture;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
-import linkwright.files.yaml.Fields;
 import linkwright.files.yaml.ProblemList;
+import linkwright.files.yaml.YamlFields;
 import linkwright.files.yaml.YamlText;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.Problem;
@@ -48,7 +48,7 @@ public final class Checking {
   private final Map<String, Function<DataFile, List<Problem>>> others;
   private final List<Problem> problems = new ArrayList<>();
   private final Set<ProblemList> checked = new LinkedHashSet<>();
-  private final List<Fields> plans = new ArrayList<>();
+  private final List<YamlFields> plans = new ArrayList<>();
   private final List<Path> books = new ArrayList<>();
   private final List<BenchFile> benches = new ArrayList<>();
   private Optional<LibraryReading> reading = Optional.empty();
@@ -129,7 +129,7 @@ public final class Checking {
     // All that ships is read while a book is; where neither a book nor anything else asks for it,
     // nobody waits for it.
     CompletableFuture<Library> read =
-        reading.isEmpty() && plans.isEmpty() && books.isEmpty()
+        reading.isEmpty() && plans.isEmpty() && books.isEmpty() && benches.isEmpty()
             ? CompletableFuture.completedFuture(library)
             : CompletableFuture.supplyAsync(() -> reading().library());
     check(books, read::join);
@@ -165,14 +165,14 @@ public final class Checking {
       return;
     }
     if (document.get() instanceof MappingNode mapping) {
-      keyed(new Fields(mapping, "this file", list), file.get());
+      keyed(new YamlFields(mapping, "this file", list), file.get());
     } else {
       checked.remove(list);
       problems.addAll(TriedFile.of(file.get()).problems());
     }
   }
 
-  private void keyed(Fields fields, DataFile file) {
+  private void keyed(YamlFields fields, DataFile file) {
     Optional<DataKind> kind = DataKind.of(fields);
     if (kind.isPresent()) {
       fields.format();

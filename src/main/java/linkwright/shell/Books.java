@@ -35,14 +35,14 @@ final class Books {
   private final String device;
   private final InstantSource clock;
   private final DraftStore drafts;
-  private final Patience patience;
+  private final ReadingProgress patience;
   private final Tray tray;
   private final BenchReading bench;
   private final ChangedElsewhere elsewhere;
   private Optional<BookFile> open = Optional.empty();
   private String person = "";
 
-  Books(Home home, String device, InstantSource clock, DraftStore drafts, Patience patience) {
+  Books(Home home, String device, InstantSource clock, DraftStore drafts, ReadingProgress patience) {
     this.home = home;
     this.device = device;
     this.clock = clock;

@@ -146,7 +146,7 @@ class SamplesTest {
     assertThat(library.reference().tools())
         .anySatisfy(
             tool -> assertThat(tool.alsoCalled()).containsExactly("extinguisher by the door"));
-    assertThat(library.limits()).hasSize(3);
+    assertThat(library.reference().limits()).hasSize(3);
     assertThat(library.reference().pictures())
         .anySatisfy(picture -> assertThat(picture.id()).isEqualTo("butt-fit"));
     StudentsFile students = StudentsFile.load(home);

@@ -213,12 +213,12 @@ class PlainWalkTest {
     void makes_a_timer_that_goes_on_while_nobody_is_there() {
       demo("timer kettle 8 min", "quit");
       line.wait(Duration.ofMinutes(9));
-      String told = demo("timers", "answer", "timers");
+      String told = demo("timers", "quiet", "timers");
       assertThat(told)
           .contains(
               "Timer: kettle is due.",
-              "Kettle: due. “answer” quiets it.",
-              "kettle: answered.",
+              "Kettle: due. “quiet” quiets it.",
+              "kettle: quiet.",
               "No timer runs.");
     }
 

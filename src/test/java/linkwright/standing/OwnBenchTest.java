@@ -20,7 +20,7 @@ import linkwright.plan.Plan;
 import linkwright.plan.WishKeys;
 import linkwright.plan.Wishes;
 import linkwright.reference.Clasp;
-import linkwright.reference.Figure;
+import linkwright.reference.PublishedFigure;
 import linkwright.reference.Metal;
 import linkwright.reference.Reference;
 import linkwright.routine.Wait;
@@ -125,8 +125,8 @@ class OwnBenchTest {
   }
 
   private static Metal heavier(Metal metal) {
-    Figure twice = new Figure(2 * metal.densityGCm3().value(), "a changed file");
-    Figure springy = new Figure(2 * metal.yieldSoftMpa().value(), "a changed file");
+    PublishedFigure twice = new PublishedFigure(2 * metal.densityGCm3().value(), "a changed file");
+    PublishedFigure springy = new PublishedFigure(2 * metal.yieldSoftMpa().value(), "a changed file");
     return new Metal(
         metal.id(),
         metal.name(),

@@ -3,7 +3,7 @@ package linkwright.wire;
 import java.util.List;
 import java.util.OptionalInt;
 import linkwright.reference.Family;
-import linkwright.reference.Figure;
+import linkwright.reference.PublishedFigure;
 import linkwright.reference.Metal;
 import linkwright.reference.Range;
 
@@ -34,7 +34,7 @@ final class Metals {
         "");
   }
 
-  private static Figure figure(double value) {
-    return new Figure(value, "");
+  private static PublishedFigure figure(double value) {
+    return new PublishedFigure(value, "");
   }
 }

@@ -67,9 +67,9 @@ public final class ExchangePlace implements Place {
     parts.add(
         Prose.says(
             job
-                ? "{do:take-rows}: reads test pieces or tallies of this job, or stock of the drawer,"
+                ? "{do:take-rows}: reads test pieces or tallies of this job, or lots of the drawer,"
                     + " from a CSV file."
-                : "{do:take-rows}: reads stock of the drawer from a CSV file; test pieces and tallies"
+                : "{do:take-rows}: reads lots of the drawer from a CSV file; test pieces and tallies"
                     + " are read from the places of their job."));
     parts.add(
         Prose.aside(
@@ -122,7 +122,7 @@ public final class ExchangePlace implements Place {
                 .helped(
                     "Into this job: test pieces (blank, wire, length, width, inside, former tip,"
                         + " verdict, note, lot) or tallies (piece, stage, what, count, reason)."
-                        + " Into the drawer: stock (lot, what, metal, wire, length, mass, temper,"
+                        + " Into the drawer: lots (lot, what, metal, wire, length, mass, temper,"
                         + " batch, note)."),
             Field.of(OutForms.FILE, "file", "", "pieces.csv in “exchange”, or a whole path")
                 .helped(
