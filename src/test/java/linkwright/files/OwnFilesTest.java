@@ -200,6 +200,21 @@ class OwnFilesTest {
     }
 
     @Test
+    void takeTheUnitsOfHerBenchWhereTheySayNone() throws IOException {
+      Home home = new Home(folder);
+      Files.writeString(home.bench(), "format: 1\nunits: inch\n");
+      assertThat(UserSettings.load(home).settings().units()).isEqualTo(UnitStyle.INCH);
+      Path file = Files.writeString(folder.resolve("settings.yaml"), "format: 1\nflash: false\n");
+      assertThat(UserSettings.load(home).settings().units()).isEqualTo(UnitStyle.INCH);
+      Map<String, String> changed =
+          new java.util.HashMap<>(UserSettings.load(home).settings().texts());
+      changed.put("units", "metric");
+      assertThat(UserSettings.ofTexts(changed).orThrow().save(home)).isEmpty();
+      assertThat(file).content().contains("units: metric");
+      assertThat(UserSettings.load(home).settings().units()).isEqualTo(UnitStyle.METRIC);
+    }
+
+    @Test
     void thatCannotBeSavedAreTold() throws IOException {
       Path file = Files.writeString(folder.resolve("file"), "");
       assertThat(UserSettings.USUAL.save(new Home(file))).isPresent();

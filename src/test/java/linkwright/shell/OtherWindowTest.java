@@ -143,7 +143,7 @@ class OtherWindowTest {
     hook.press("space");
     assertThat(hook.model.job().orElseThrow().slug()).as("its key is its own").isEqualTo("hook");
     hook.press("esc", "m");
-    assertThat(Pages.of(hook.model).body().toString()).contains("it is answered there");
+    assertThat(Pages.of(hook.model).body().toString()).contains("it is quieted there");
     // Once the other window has gone, the key leads there.
     anklet.performer.shut();
     pass(Duration.ofSeconds(20));

@@ -43,10 +43,10 @@ public final class ReferenceContent {
     rows.add(range("anneals", metal.annealC(), units));
     rows.add(figure("anneal after", metal.reductionShare(), 100, 0, "% drawn off"));
     rows.add(figure("modulus", metal.modulusGpa(), 1, 0, "GPa"));
-    rows.add(figure("yields, soft", metal.yieldSoftMpa(), 1, 0, "MPa"));
-    rows.add(figure("yields, hard", metal.yieldHardMpa(), 1, 0, "MPa"));
-    rows.add(figure("tensile, soft", metal.tensileSoftMpa(), 1, 0, "MPa"));
-    rows.add(figure("tensile, hard", metal.tensileHardMpa(), 1, 0, "MPa"));
+    rows.add(stress("yields, soft", metal.yieldSoftMpa(), units));
+    rows.add(stress("yields, hard", metal.yieldHardMpa(), units));
+    rows.add(stress("tensile, soft", metal.tensileSoftMpa(), units));
+    rows.add(stress("tensile, hard", metal.tensileHardMpa(), units));
     List<Part> parts = new ArrayList<>();
     if (!metal.notPlanned().isEmpty()) {
       parts.add(Prose.stop(metal.notPlanned()));
@@ -65,6 +65,10 @@ public final class ReferenceContent {
       String label, PublishedFigure figure, double times, int digits, String unit) {
     return Row.of(label, Decimals.upTo(figure.value() * times, digits) + " " + unit)
         .remark(figure.source());
+  }
+
+  private static Row stress(String label, PublishedFigure mpa, UnitStyle units) {
+    return Row.of(label, units.stress(mpa.value())).remark(mpa.source());
   }
 
   private static Row range(String label, Range range, UnitStyle units) {
