@@ -42,7 +42,8 @@ final class Books {
   private Optional<BookFile> open = Optional.empty();
   private String person = "";
 
-  Books(Home home, String device, InstantSource clock, DraftStore drafts, ReadingProgress patience) {
+  Books(
+      Home home, String device, InstantSource clock, DraftStore drafts, ReadingProgress patience) {
     this.home = home;
     this.device = device;
     this.clock = clock;
@@ -265,7 +266,8 @@ final class Books {
     return changed
         .problem()
         .<Message>map(Message.Troubled::new)
-        .orElseGet(() -> new Message.BenchRead(changed.orThrow().bench(), Message.From.HERE, List.of()));
+        .orElseGet(
+            () -> new Message.BenchRead(changed.orThrow().bench(), Message.From.HERE, List.of()));
   }
 
   /** Enters facts in the drawer's book; tells what lies there then. */

@@ -48,7 +48,8 @@ public final class Performer {
   }
 
   /** The same, with someone who is told how far a long reading of the tray has come. */
-  Performer(Home home, String device, InstantSource clock, Runnable bell, ReadingProgress patience) {
+  Performer(
+      Home home, String device, InstantSource clock, Runnable bell, ReadingProgress patience) {
     this(home, device, clock, bell, patience, text -> false);
   }
 
@@ -108,16 +109,10 @@ public final class Performer {
       return model;
     }
     Model next =
-        books
-            .drawerElsewhere(model.handbook())
-            .map(message -> take(model, message))
-            .orElse(model);
+        books.drawerElsewhere(model.handbook()).map(message -> take(model, message)).orElse(model);
     return next.held().form().isPresent()
         ? next
-        : books
-            .benchElsewhere(next.handbook())
-            .map(message -> take(next, message))
-            .orElse(next);
+        : books.benchElsewhere(next.handbook()).map(message -> take(next, message)).orElse(next);
   }
 
   /** Whether something is left that is done while no key waits. */

@@ -20,8 +20,8 @@ import linkwright.coach.keys.Key;
 import linkwright.job.Again;
 import linkwright.job.Course;
 import linkwright.quantity.Count;
-import linkwright.routine.StepCounting;
 import linkwright.routine.RoutinePart;
+import linkwright.routine.StepCounting;
 import linkwright.routine.StepId;
 
 /**
