@@ -76,6 +76,26 @@ public record OwnBench(
     tools = List.copyOf(tools);
   }
 
+  /** The same with other prices. */
+  public OwnBench with(OwnPrices other) {
+    return new OwnBench(
+        name,
+        persons,
+        units,
+        formersMm,
+        plateMm,
+        kerfMm,
+        flame,
+        pickle,
+        solders,
+        other,
+        losses,
+        redos,
+        fireWatchSeconds,
+        waitSeconds,
+        tools);
+  }
+
   static <T> Map<String, T> ordered(Map<String, T> map) {
     return Collections.unmodifiableMap(new LinkedHashMap<>(map));
   }

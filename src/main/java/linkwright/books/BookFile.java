@@ -51,8 +51,7 @@ public final class BookFile implements Closeable {
     this.whyReadOnly = opened.whyReadOnly();
     this.openingProblems = opened.problems();
     this.rows = scan.rows();
-    // A header that is yet to be written, or is written on opening, is a line too.
-    this.lineCount = Math.max(1, scan.lines());
+    this.lineCount = scan.lines();
     this.secondFormat = secondFormat;
     this.shown = LastShown.of(path);
     this.lastChecks = Continuity.lastChecks(scan.rows());
@@ -118,6 +117,11 @@ public final class BookFile implements Closeable {
   /** Opens a book to look, without a lock and without changing anything. */
   public static Read<BookFile> look(Path path) {
     return BookOpening.toLook(path, "looker", "This book is open to look, not to write.");
+  }
+
+  /** Whether another program, or another window of this one, writes that book now. */
+  public static boolean isWrittenElsewhere(Path path) {
+    return Files.exists(BookLock.beside(path, ".lock")) && !BookOpening.isFree(path).orElse(true);
   }
 
   /** The book's file. */
@@ -233,7 +237,10 @@ public final class BookFile implements Closeable {
   /** The lines of entries, each linked to the one that its device made before it. */
   private String text(List<BookLine> added) {
     StringBuilder text = new StringBuilder();
-    if (!secondFormat) {
+    if (lineCount == 0) {
+      // An empty file is a book from its first entry on; whoever only opens it leaves it empty.
+      text.append(BookText.HEADER).append('\n');
+    } else if (!secondFormat) {
       text.append(BookText.FROM_HERE).append('\n');
     }
     Map<String, String> last = new HashMap<>(lastChecks);

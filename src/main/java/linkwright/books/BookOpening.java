@@ -126,15 +126,17 @@ record BookOpening(
 
   /** Whether the program that wrote the book has gone since it was opened to look. */
   static boolean letGo(Path path, Optional<String> whyReadOnly) {
-    if (!whyReadOnly.equals(Optional.of(ANOTHER_WRITES))) {
-      return false;
-    }
+    return whyReadOnly.equals(Optional.of(ANOTHER_WRITES)) && isFree(path).orElse(false);
+  }
+
+  /** Whether nobody writes it now; empty where that cannot be known. */
+  static Optional<Boolean> isFree(Path path) {
     try {
       Optional<BookLock> lock = BookLock.take(path, BookLock.LOCK_FILE);
       lock.ifPresent(BookLock::release);
-      return lock.isPresent();
+      return Optional.of(lock.isPresent());
     } catch (IOException notNow) {
-      return false;
+      return Optional.empty();
     }
   }
 
@@ -244,7 +246,7 @@ record BookOpening(
                 path,
                 device,
                 scan,
-                scan.wholeBytes() == 0 || BookMarks.format(bytes) >= BookText.FORMAT,
+                BookMarks.format(bytes) >= BookText.FORMAT,
                 new BookOpening(
                     Optional.of(lock), Optional.of(writer), Optional.empty(), problems)));
       } finally {
@@ -279,9 +281,7 @@ record BookOpening(
                   + aside
                   + "."));
     }
-    if (scan.wholeBytes() == 0) {
-      writer.append(HEADER);
-    } else if (scan.endsOpen()) {
+    if (scan.endsOpen()) {
       writer.append(new byte[] {'\n'});
     }
     return List.copyOf(problems);

@@ -18,6 +18,7 @@ import linkwright.files.BenchFile;
 import linkwright.files.Library;
 import linkwright.plain.PlainLines;
 import linkwright.quantity.Read;
+import linkwright.reference.Reference;
 import linkwright.shell.Start;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -68,11 +69,12 @@ final class BenchCommand implements Callable<Integer> {
       changes.put(each.substring(0, equals).strip(), each.substring(equals + 1).strip());
     }
     if (!changes.isEmpty()) {
-      Optional<String> wrong = BenchFile.wrong(changes);
+      Reference reference = Library.load(root.home()).reference();
+      Optional<String> wrong = BenchFile.wrong(changes, reference);
       if (wrong.isPresent()) {
         return root.wrong(wrong.get());
       }
-      Read<BenchFile> changed = BenchFile.change(root.home(), changes);
+      Read<BenchFile> changed = BenchFile.change(root.home(), changes, reference);
       if (changed instanceof Read.Bad<BenchFile> bad) {
         here.err().say(bad.sentence());
         return Exit.PROBLEMS;

@@ -2,6 +2,7 @@ package linkwright.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
@@ -20,10 +21,15 @@ import linkwright.plain.PlainLines;
 import linkwright.quantity.Length;
 import linkwright.quantity.Mass;
 import linkwright.quantity.Read;
+import linkwright.quantity.UnitStyle;
+import linkwright.reference.Metal;
+import linkwright.reference.Reference;
+import linkwright.reference.Solder;
 import linkwright.shell.DrawerBook;
 import linkwright.shell.Start;
 import linkwright.shell.TrayReading;
 import linkwright.standing.Handbook;
+import linkwright.standing.stock.LotQuestions;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -46,7 +52,10 @@ final class DrawerCommand implements Callable<Integer> {
   @Option(names = "--count", paramLabel = "LOT", description = "A lot that was weighed.")
   private Optional<String> count = Optional.empty();
 
-  @Option(names = "--metal", paramLabel = "METAL", description = "Its metal; without it sterling.")
+  @Option(
+      names = "--metal",
+      paramLabel = "METAL",
+      description = "Its metal or solder; without it sterling.")
   private String metal = "sterling";
 
   @Option(names = "--wire", paramLabel = "SIZE", description = "Its thickness, for wire.")
@@ -63,6 +72,9 @@ final class DrawerCommand implements Callable<Integer> {
 
   @Option(names = "--batch", paramLabel = "BATCH", description = "The maker's number.")
   private String batch = "";
+
+  @Option(names = "--even-so", description = "Enters what was asked about: it is so.")
+  private boolean evenSo;
 
   @Mixin private final AnswerRows answer = new AnswerRows();
 
@@ -81,10 +93,17 @@ final class DrawerCommand implements Callable<Integer> {
     Handbook handbook = Start.handbook(library, root.home(), unread);
     // What such a book took is not taken off here.
     here.err().sayAll(unread);
-    if (came.isPresent() || count.isPresent()) {
+    boolean entered = came.isPresent() || count.isPresent();
+    if (entered) {
       Read<Fact> fact = fact(handbook);
       if (fact instanceof Read.Bad<Fact> bad) {
         return root.wrong(bad.sentence());
+      }
+      List<String> questions = evenSo ? List.of() : questions(handbook, fact.orThrow());
+      if (!questions.isEmpty()) {
+        questions.forEach(here.err()::say);
+        here.err().say("Nothing was entered. If it is so, say it again with --even-so.");
+        return Exit.PROBLEMS;
       }
       String device = Choices.load(root.home()).device(here, root.home());
       Optional<String> unkept =
@@ -112,7 +131,8 @@ final class DrawerCommand implements Callable<Integer> {
     } else {
       answer.print(root, "drawer", parts);
     }
-    return DrawerBook.problems(root.home()).isEmpty() && unread.isEmpty()
+    // What was entered was entered, whatever else is told: a script must not enter it again.
+    return entered || (DrawerBook.problems(root.home()).isEmpty() && unread.isEmpty())
         ? Exit.GOOD
         : Exit.PROBLEMS;
   }
@@ -139,21 +159,63 @@ final class DrawerCommand implements Callable<Integer> {
                         t ->
                             count.isPresent()
                                 ? counted(handbook, l, g)
-                                : handbook
-                                    .reference()
-                                    .metal(metal)
-                                    .map(of -> arrived(of.id(), t, l, g)))));
+                                : arrived(handbook, t, l, g))));
+  }
+
+  private UnitStyle units() {
+    return Choices.load(root.home()).user().units();
+  }
+
+  private static <T> Read<T> unless(Map<String, String> wrong, T fact) {
+    return wrong.values().stream().findFirst().map(Read::<T>bad).orElse(Read.good(fact));
   }
 
   private Read<Fact> counted(Handbook handbook, OptionalDouble l, OptionalDouble g) {
-    String lot = count.orElseThrow();
-    return handbook.drawer().lots().stream().anyMatch(each -> each.id().equals(lot))
-        ? Read.good(new LotFact.LotCounted(lot, l, g, ""))
-        : Read.bad("There is no lot \"" + lot + "\" in the drawer: linkwright drawer lists them.");
+    String name = count.orElseThrow();
+    LotFact.LotCounted counted = new LotFact.LotCounted(name, l, g, "");
+    return LotQuestions.lot(name, handbook.drawer())
+        .map(lot -> unless(LotQuestions.wrong(counted, lot), (Fact) counted))
+        .orElseGet(
+            () ->
+                Read.bad(
+                    "There is no lot \""
+                        + name
+                        + "\" in the drawer: linkwright drawer lists them."));
   }
 
-  private Fact arrived(String of, OptionalDouble t, OptionalDouble l, OptionalDouble g) {
-    return new LotFact.LotArrived(
-        came.orElseThrow(), t.isPresent() ? "wire" : "metal", of, t, temper, batch, l, g, "");
+  private Read<Fact> arrived(
+      Handbook handbook, OptionalDouble t, OptionalDouble l, OptionalDouble g) {
+    Reference reference = handbook.reference();
+    Read<Metal> found = reference.metal(metal);
+    Optional<String> solder = reference.solder(metal).found().map(Solder::id);
+    if (!found.isGood() && solder.isEmpty()) {
+      return Read.bad(found.problem().orElse(""));
+    }
+    String what = found.isGood() ? (t.isPresent() ? "wire" : "metal") : "solder";
+    LotFact.LotArrived arrived =
+        new LotFact.LotArrived(
+            came.orElseThrow(),
+            what,
+            found.map(Metal::id).found().or(() -> solder).orElseThrow(),
+            t,
+            temper,
+            batch,
+            l,
+            g,
+            "");
+    return unless(LotQuestions.wrong(arrived, handbook.drawer(), units()), arrived);
+  }
+
+  private List<String> questions(Handbook handbook, Fact fact) {
+    Reference reference = handbook.reference();
+    if (fact instanceof LotFact.LotArrived arrived) {
+      return List.copyOf(LotQuestions.ofCame(arrived, reference, units()).values());
+    }
+    return fact instanceof LotFact.LotCounted counted
+        ? LotQuestions.lot(counted.lot(), handbook.drawer())
+            .map(lot -> LotQuestions.ofCounted(counted, lot, reference, units()))
+            .map(asked -> List.copyOf(asked.values()))
+            .orElse(List.of())
+        : List.of();
   }
 }

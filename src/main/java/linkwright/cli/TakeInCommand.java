@@ -11,6 +11,7 @@ import linkwright.exchange.TakenIn;
 import linkwright.files.Library;
 import linkwright.job.JobState;
 import linkwright.quantity.Read;
+import linkwright.quantity.UnitStyle;
 import linkwright.shell.Appending;
 import linkwright.shell.BookOfJob;
 import linkwright.shell.DrawerBook;
@@ -22,19 +23,21 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** {@code linkwright take-in}: test pieces, tallies or stock out of comma-separated values. */
+/** {@code linkwright take-in}: test pieces, tallies or lots out of comma-separated values. */
 @Command(
     name = "take-in",
     mixinStandardHelpOptions = true,
     description = {
       "Enters the rows of a CSV file (RFC 4180): all of them, or none and what is wrong with them.",
-      "Units stand in the headings, blank (mm), or in the cells; a decimal comma is heeded."
+      "Units stand in the headings, blank (mm), or in the cells; a decimal comma is heeded.",
+      "Rows that were exported from the same job are known by number and when, and left out.",
+      "Rows that say what stands there already are asked about."
     },
     footer = {
       "",
       "Test pieces: blank, wire, length, width, inside, former tip, verdict, note, lot.",
       "Tallies: piece, stage, what (through, redo or scrap), count, reason, back to (of a redo).",
-      "Stock: lot, what, metal, wire, length, mass, temper, batch, note.",
+      "Lots: lot, what, metal, wire, length, mass, temper, batch, note.",
       "Example: linkwright take-in gate-chain pieces.csv"
     })
 final class TakeInCommand implements Callable<Integer> {
@@ -50,6 +53,9 @@ final class TakeInCommand implements Callable<Integer> {
 
   @Option(names = "--try", description = "Only says what would be entered.")
   private boolean onlyTried;
+
+  @Option(names = "--even-so", description = "Enters rows too that were asked about: it is so.")
+  private boolean evenSo;
 
   TakeInCommand(Root root) {
     this.root = root;
@@ -68,7 +74,10 @@ final class TakeInCommand implements Callable<Integer> {
     String name = String.valueOf(path.orThrow().getFileName());
     CsvTable table = CsvTable.read(name, text.orThrow());
     if (where.equals(DRAWER)) {
-      return enter(TakenIn.stock(name, table, handbook.reference()), Optional.empty());
+      UnitStyle units = Choices.load(root.home()).user().units();
+      return enter(
+          TakenIn.stock(name, table, handbook.drawer(), handbook.reference(), units),
+          Optional.empty());
     }
     Read<BookOfJob> book = BookOfJob.named(where, root.home(), handbook);
     if (book instanceof Read.Bad<BookOfJob> bad) {
@@ -80,7 +89,7 @@ final class TakeInCommand implements Callable<Integer> {
     }
     Handbook own = book.orThrow().handbook();
     return enter(
-        TakenIn.job(name, table, state, Standing.of(state, own), own),
+        TakenIn.job(name, table, book.orThrow().entries(), state, Standing.of(state, own), own),
         Optional.of(book.orThrow().path()));
   }
 
@@ -88,10 +97,23 @@ final class TakeInCommand implements Callable<Integer> {
     Surroundings here = root.here();
     if (!taken.problems().isEmpty()) {
       here.err().sayAll(Located.all(taken.problems()));
+      here.err().sayAll(taken.asked());
       here.err().say("Nothing was entered.");
       return Exit.PROBLEMS;
     }
     String count = taken.count();
+    if (taken.known() > 0) {
+      here.out().say(taken.leftOut());
+    }
+    if (taken.facts().isEmpty()) {
+      here.out().say("Nothing was entered.");
+      return Exit.GOOD;
+    }
+    here.err().sayAll(taken.asked());
+    if (!taken.asked().isEmpty() && !evenSo) {
+      here.err().say("Nothing was entered. If it is so, say it again with --even-so.");
+      return Exit.PROBLEMS;
+    }
     if (onlyTried) {
       here.out().say(count + " can be entered. Nothing was entered.");
       return Exit.GOOD;

@@ -55,7 +55,7 @@ public final class Coach implements MessageCases<Turn> {
       return Turn.to(model.with(pending.and(message)));
     }
     if (model.writing() instanceof Writing.Failed failed && UserMessages.is(message)) {
-      return arrived(model, Failing.answered(model, failed, message));
+      return arrived(model, FailedWrite.answered(model, failed, message));
     }
     return StudentGate.after(arrived(model, DryGate.held(model, message.answer(new Coach(model)))));
   }
@@ -232,20 +232,19 @@ public final class Coach implements MessageCases<Turn> {
       return OneSitting.ended(model, pending);
     }
     return model.writing() instanceof Writing.Pending pending
-        ? Turn.to(Failing.told(model, pending, message.why()))
+        ? OtherBook.says(model, pending)
+            .orElseGet(() -> Turn.to(FailedWrite.told(model, pending, message.why())))
         : Turn.to(model.trouble("Not written, and not counted: " + message.why()));
   }
 
   @Override
   public Turn benchRead(Message.BenchRead message) {
-    Model next = model.with(model.handbook().with(message.bench())).told("Your bench is kept.");
-    return Places.of(next).settled(next);
+    return LookRound.benchRead(model, message);
   }
 
   @Override
   public Turn drawerRead(Message.DrawerRead message) {
-    Model next = model.with(model.handbook().with(message.drawer())).told("It is entered.");
-    return Places.of(next).settled(next);
+    return LookRound.drawerRead(model, message);
   }
 
   @Override

@@ -2,7 +2,7 @@ package linkwright.coach;
 
 import java.util.List;
 import java.util.Optional;
-import linkwright.coach.bench.Bench;
+import linkwright.coach.bench.BenchAnswers;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.JobWait;
 import linkwright.coach.kernel.Model;
@@ -12,6 +12,7 @@ import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.Writing;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
+import linkwright.job.TimerRun;
 
 /**
  * A wait that is over rings wherever she is; the next press of the common key goes there and does
@@ -35,7 +36,7 @@ final class DueWaits {
 
   private static boolean leads(Model model, JobWait wait) {
     if (wait.elsewhere()) {
-      return true;
+      return !wait.held();
     }
     boolean looks = model.job().map(OpenJob::lookOnly).orElse(true);
     boolean there = model.held().place() == PlaceId.TIMERS;
@@ -43,9 +44,9 @@ final class DueWaits {
       return false;
     }
     return model.held().place() == PlaceId.BENCH
-        ? !Bench.away(model)
+        ? !BenchAnswers.away(model)
             && !Places.of(model).acts(model).contains(Act.TO_DUE)
-            && Bench.due(model).isPresent()
+            && BenchAnswers.due(model).isPresent()
         : true;
   }
 
@@ -58,18 +59,26 @@ final class DueWaits {
   static Turn go(Model model) {
     JobWait wait = next(model).orElseThrow();
     if (wait.elsewhere()) {
-      Model told = model.toward(Optional.of(wait.slug())).told("Over: " + wait.named() + ".");
+      Model told =
+          called(model, wait)
+              .toward(Optional.of(wait.slug()))
+              .told("Over: " + wait.named() + "." + BenchAnswers.typed(model));
       return Turn.with(told, new Effect.OpenBook(wait.slug()));
     }
     return model.held().place() == PlaceId.BENCH
-        ? Bench.toDue(model)
-        : Turn.goTo(model.toward(Optional.of(wait.slug())), PlaceId.BENCH);
+        ? BenchAnswers.toDue(model)
+        : Turn.goTo(called(model, wait).toward(Optional.of(wait.slug())), PlaceId.BENCH);
+  }
+
+  private static Model called(Model model, JobWait wait) {
+    return wait.run().step().map(step -> model.calledTo(wait.slug(), step)).orElse(model);
   }
 
   /** Where the wait of a job that was opened for it is answered. */
   static PlaceId placeOf(Model model, OpenJob job) {
-    return job.state().timers().ringing(model.steady()).stream()
-            .anyMatch(timer -> timer.step().isPresent())
+    List<TimerRun> ringing = job.state().timers().ringing(model.steady());
+    // Whoever comes back from a wait finds none.
+    return ringing.isEmpty() || ringing.stream().anyMatch(timer -> timer.step().isPresent())
         ? PlaceId.BENCH
         : PlaceId.TIMERS;
   }
@@ -78,7 +87,8 @@ final class DueWaits {
   static String told(Model model) {
     return next(model)
         .filter(wait -> wait.elsewhere() || model.held().place() != PlaceId.BENCH)
-        .map(wait -> "Over: " + wait.named() + ". {do:to-due} goes there.")
+        .or(() -> model.due().stream().filter(JobWait::held).findFirst())
+        .map(wait -> wait.over("{do:to-due} goes there."))
         .orElse("");
   }
 }

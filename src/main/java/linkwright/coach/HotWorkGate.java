@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Model;
@@ -17,7 +16,6 @@ import linkwright.coach.kernel.safety.HotWorkWords;
 import linkwright.coach.keys.Act;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
-import linkwright.job.FlameWord;
 import linkwright.routine.Hazard;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
@@ -89,16 +87,11 @@ final class HotWorkGate {
    */
   static Turn notSaid(Model model, HotWorkHeld held) {
     Turn on = passed(model, held);
-    String jobs =
-        model.hotWork().stand().stream()
-            .map(FlameWord::job)
-            .distinct()
-            .collect(Collectors.joining("”, “", "“", "”"));
     Model told =
         on.model()
             .trouble(
                 "Not entered: in the book of "
-                    + jobs
+                    + HotWorkWords.jobs(model)
                     + " a flame is lit still. Say it out where that book is open.");
     return new Turn(told, on.effects(), on.next());
   }
@@ -130,7 +123,7 @@ final class HotWorkGate {
 
   /** What was found open when the program began is asked about before all else. */
   static Model first(Model model) {
-    if (model.bench().asked() || model.held().form().isPresent()) {
+    if (model.bench().mind().asked() || model.held().form().isPresent()) {
       return model;
     }
     Model asked = model.askedAbout();

@@ -78,7 +78,7 @@ final class HotWorkPlace implements Place {
             .toList();
     Fact fact =
         new BenchFact.HotWorkSaid(
-            HotWorkState.SHUT, StepId.NONE, held.statement(), Optional.of(names));
+            HotWorkState.SHUT, StepId.NONE, held.statement(), Optional.of(names), "");
     return Turn.keepIn(model.with(held), book, fact);
   }
 

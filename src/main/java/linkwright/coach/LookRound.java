@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import linkwright.coach.kernel.Drafting;
 import linkwright.coach.kernel.Effect;
+import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Turn;
+import linkwright.standing.Handbook;
 
 /**
  * Looks at the other books of the bench, for others may write them: now and then, and on coming.
@@ -34,6 +36,37 @@ final class LookRound {
                 + " not read yet: that goes on when you come back to the tray.");
   }
 
+  /** Her bench is another than it was: plans and prices follow it from here on. */
+  static Turn benchRead(Model model, Message.BenchRead message) {
+    Handbook handbook = model.handbook().with(message.bench());
+    Model read = model.with(handbook);
+    if (message.from() == Message.From.HERE) {
+      Model next = read.told("Your bench is kept.");
+      return Places.of(next).settled(next);
+    }
+    Model next = model.job().map(job -> read.with(job.seenWith(handbook))).orElse(read);
+    String changed = "bench.yaml was changed by another program and is read anew.";
+    return Turn.to(
+        message.problems().stream()
+            .findFirst()
+            .map(problem -> next.trouble(changed + " " + problem))
+            .orElseGet(() -> next.told(changed)));
+  }
+
+  /** What lies in the drawer now; a form that is open offers the lots that are there. */
+  static Turn drawerRead(Model model, Message.DrawerRead message) {
+    Model read = model.with(model.handbook().with(message.drawer()));
+    Model next = model.job().map(read::with).orElse(read);
+    if (message.from() == Message.From.HERE) {
+      Model told = next.told("It is entered.");
+      return Places.of(told).settled(told);
+    }
+    return next.held()
+        .form()
+        .map(form -> Places.of(next).edited(next, form, false))
+        .orElse(Turn.to(next));
+  }
+
   /** What stands in the way is told last, after what is wrong with the book itself. */
   static String whyToLook(List<String> told) {
     return told.isEmpty() ? "This book is open to look at only." : told.get(told.size() - 1);
@@ -57,7 +90,7 @@ final class LookRound {
 
   /** A job was opened: at the wait that she came for, else where its work is. */
   static Turn opened(Model before, Model next, OpenJob job) {
-    boolean toWait = before.bench().toward().filter(job.slug()::equals).isPresent();
+    boolean toWait = before.bench().mind().toward().filter(job.slug()::equals).isPresent();
     PlaceId place =
         toWait
             ? DueWaits.placeOf(next, job)

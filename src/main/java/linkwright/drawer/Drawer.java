@@ -53,6 +53,12 @@ public record Drawer(
         .anyMatch(lot -> lot.id().equals(taking.lot()) && lot.metal().equals(metal));
   }
 
+  /** Whether it was taken out of a lot of solder. */
+  boolean isSolder(Taking taking) {
+    return lots.stream()
+        .anyMatch(lot -> lot.id().equals(taking.lot()) && lot.what().equals("solder"));
+  }
+
   /** The lot that some would be drawn from, as it would lie there then. */
   public Lot after(LotFact.LotTurned turned, Reference reference) {
     Lot from = lots.stream().filter(lot -> lot.id().equals(turned.lot())).findFirst().orElseThrow();
@@ -62,9 +68,7 @@ public record Drawer(
             .orElseGet(
                 () ->
                     turned.lengthMm().orElse(0)
-                        * Counting.each(
-                            Counting.density(from.metal(), reference).orElse(0.0),
-                            turned.wireMm().orElse(0)));
+                        * gramsPerMm(from.metal(), turned.wireMm().orElse(0), reference).orElse(0));
     double left = from.lengthMm().orElse(0) - grams / gramsPerMm.getOrDefault(from.id(), 1.0);
     return new Lot(
         from.id(),
@@ -77,6 +81,14 @@ public record Drawer(
         OptionalDouble.of(from.massG().orElse(0) - grams),
         from.cameG(),
         from.unaccountedG());
+  }
+
+  /** What a millimetre of round wire weighs, g; empty where the metal is not known. */
+  public static OptionalDouble gramsPerMm(
+      String metalOrSolder, double wireMm, Reference reference) {
+    return Counting.density(metalOrSolder, reference)
+        .map(density -> OptionalDouble.of(Counting.each(density, wireMm)))
+        .orElse(OptionalDouble.empty());
   }
 
   /** What was taken, g; 0 where nothing says how heavy it is. */
@@ -228,9 +240,7 @@ public record Drawer(
     /** Grams of a millimetre; empty where thickness or density is not known. */
     private OptionalDouble each(LotFact.LotArrived lot) {
       return lot.wireMm().isPresent()
-          ? density(lot.metal(), reference)
-              .map(each -> OptionalDouble.of(each(each, lot.wireMm().getAsDouble())))
-              .orElse(OptionalDouble.empty())
+          ? Drawer.gramsPerMm(lot.metal(), lot.wireMm().getAsDouble(), reference)
           : OptionalDouble.empty();
     }
 

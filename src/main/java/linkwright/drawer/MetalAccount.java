@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Collectors;
 import linkwright.job.Fact;
 import linkwright.reference.Metal;
 import linkwright.reference.Reference;
@@ -18,14 +19,16 @@ import linkwright.wire.WireMass;
  * nothing was weighed out for a job, what it took out of the drawer counts and what was bought for
  * it. What a job had and no lot knew came, too: where nothing was weighed out, as much as came of
  * it at least. Of a job that was closed with no chain weighed nothing is in chains, and what is not
- * accounted for is not lost.
+ * accounted for is not lost. Solder that a job took and did not give back is in its chain once that
+ * is weighed and the job closed.
  *
  * @param metal the metal, by id
  * @param fineShare its precious metal, 0 to 1; empty where its fineness is not known
  * @param cameG into the drawer, or for a job out of no lot
  * @param workG into work
  * @param openG in work still: of jobs that are not closed, or whose chain nobody weighed
- * @param chainG in finished chains as they were weighed, clasp and solder off
+ * @param chainG in finished chains as they were weighed, clasp and solder off; of solder, what did
+ *     not come back
  * @param backG back as wire
  * @param cleanG clean scrap
  * @param solderedG soldered scrap
@@ -93,13 +96,24 @@ public record MetalAccount(
             bought(job, reference));
       }
     }
-    // Solder, and what was taken for a job that is of another metal, stays in work.
+    // What was taken for a job that is of another metal stays in work; solder does until the chain
+    // is weighed: what did not come back is in it then.
+    Set<String> made =
+        drawer.works().stream()
+            .filter(job -> job.figures().isPresent() && job.chainWeighed())
+            .map(JobMetal::job)
+            .collect(Collectors.toSet());
     for (Taking taking : drawer.takings()) {
       if (!told.contains(taking.job()) && drawer.isOf(taking, metal)) {
         double grams = drawer.gramsOf(taking);
         sums.work += taking.back() ? 0 : grams;
         sums.back += taking.back() ? grams : 0;
-        sums.open += taking.back() ? -grams : grams;
+        double stays = taking.back() ? -grams : grams;
+        if (made.contains(taking.job()) && drawer.isSolder(taking)) {
+          sums.chain += stays;
+        } else {
+          sums.open += stays;
+        }
       }
     }
     return sums.account(metal, share(metal, reference));

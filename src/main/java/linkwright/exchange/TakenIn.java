@@ -1,41 +1,42 @@
 package linkwright.exchange;
 
 import java.util.ArrayList;
-import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
-import java.util.function.Supplier;
+import linkwright.drawer.Drawer;
 import linkwright.hands.Verdicts;
 import linkwright.job.Again;
+import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.job.LotFact;
 import linkwright.plan.ChainWish;
-import linkwright.quantity.Count;
 import linkwright.quantity.Length;
 import linkwright.quantity.Mass;
-import linkwright.quantity.Nearest;
 import linkwright.quantity.Problem;
-import linkwright.quantity.Read;
+import linkwright.quantity.UnitStyle;
 import linkwright.reference.Reference;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
 import linkwright.routine.StepId;
 import linkwright.standing.Handbook;
 import linkwright.standing.Standing;
+import linkwright.standing.stock.LotQuestions;
 
 /**
  * What the rows of a table come to as entries. Either all of them can be entered or none is.
  *
  * @param facts the entries, in the order of the rows
  * @param problems what is wrong, each with its line: the first, and how many more
+ * @param known how many rows were given out of this book and stand in it: they are left out
+ * @param asked what is to be asked before the rows are entered, in sentences
  */
-public record TakenIn(List<Fact> facts, List<Problem> problems) {
+public record TakenIn(
+    List<Fact> facts, List<Problem> problems, int known, List<String> asked) {
   /** Said where rows of a closed job are to be entered. */
   public static final String CLOSED = "This job is closed: open it again before rows go in.";
 
@@ -57,9 +58,9 @@ public record TakenIn(List<Fact> facts, List<Problem> problems) {
       List.of("lot", "what", "metal", "wire", "length", "mass", "temper", "batch", "note");
 
   /** Columns that an export writes and that say nothing to be entered. */
-  private static final List<String> PASSED = List.of("number", "when", "sample", "step", "left");
+  static final List<String> PASSED = List.of("number", "when", "sample", "step", "left");
 
-  private static final String FORMER = "former ";
+  static final String FORMER = "former ";
 
   /** Pieces that came through a stage; said where a tally says nothing else. */
   static final String THROUGH = "through";
@@ -68,6 +69,16 @@ public record TakenIn(List<Fact> facts, List<Problem> problems) {
   public TakenIn {
     facts = List.copyOf(facts);
     problems = List.copyOf(problems);
+    asked = List.copyOf(asked);
+  }
+
+  /** What is left out, in a sentence; empty for nothing. */
+  public String leftOut() {
+    return switch (known) {
+      case 0 -> "";
+      case 1 -> "1 row was given out of this book and stands in it: it is left out.";
+      default -> known + " rows were given out of this book and stand in it: they are left out.";
+    };
   }
 
   /** How many rows, in words. */
@@ -82,19 +93,25 @@ public record TakenIn(List<Fact> facts, List<Problem> problems) {
 
   /** Rows of a job: tallies where a column says the stage, else test pieces. */
   public static TakenIn job(
-      String file, CsvTable table, JobState state, Standing standing, Handbook handbook) {
+      String file,
+      CsvTable table,
+      List<Entry> entries,
+      JobState state,
+      Standing standing,
+      Handbook handbook) {
     return table.columns().contains("stage")
-        ? tallies(file, table, state, handbook)
-        : pieces(file, table, standing);
+        ? tallies(file, table, StandsThere.in(entries, state, "tallies"), state, handbook)
+        : pieces(file, table, StandsThere.in(entries, state, "test-pieces"), standing);
   }
 
   /** Test pieces; wire and formers that no column tells are those of the job's plan. */
-  public static TakenIn pieces(String file, CsvTable table, Standing standing) {
-    Rows rows = new Rows(file, table, PIECES, List.of("blank"));
+  private static TakenIn pieces(
+      String file, CsvTable table, StandsThere there, Standing standing) {
+    RowReading rows = new RowReading(file, table, PIECES, List.of("blank"), there);
     List<String> formerColumns =
         table.columns().stream().filter(column -> column.startsWith(FORMER)).toList();
     Optional<ChainWish> wish = standing.counted().wish();
-    for (CsvTable.CsvRow row : table.rows()) {
+    for (CsvTable.CsvRow row : rows.fresh(table)) {
       Map<String, Double> formers =
           new LinkedHashMap<>(wish.map(known -> known.link().formersMm()).orElse(Map.of()));
       for (String column : formerColumns) {
@@ -112,6 +129,7 @@ public record TakenIn(List<Fact> facts, List<Problem> problems) {
         rows.missing(row, "blank", "38 mm");
       }
       rows.add(
+          row,
           new Fact.TestPieceTried(
               rows.thickness(row).orElse(wish.map(ChainWish::wireMm).orElse(0.0)),
               blank.orElse(0),
@@ -129,11 +147,12 @@ public record TakenIn(List<Fact> facts, List<Problem> problems) {
   }
 
   /** Pieces that came through a stage, went back to one, or were lost there. */
-  public static TakenIn tallies(String file, CsvTable table, JobState state, Handbook handbook) {
-    Rows rows = new Rows(file, table, TALLIES, List.of("piece", "stage", "count"));
+  private static TakenIn tallies(
+      String file, CsvTable table, StandsThere there, JobState state, Handbook handbook) {
+    RowReading rows = new RowReading(file, table, TALLIES, List.of("piece", "stage", "count"), there);
     Map<PieceKind, List<Stage>> stages = handbook.stages().of(state.course().routine());
     Tallied tallied = new Tallied(state, handbook.stages());
-    for (CsvTable.CsvRow row : table.rows()) {
+    for (CsvTable.CsvRow row : rows.fresh(table)) {
       List<String> kinds = stages.keySet().stream().map(PieceKind::id).toList();
       Optional<PieceKind> kind = rows.word(row, "piece", kinds).map(PieceKind::new);
       List<String> known =
@@ -160,7 +179,7 @@ public record TakenIn(List<Fact> facts, List<Problem> problems) {
         tallied
             .after(fact, kind.orElseThrow(), stage.get(), said)
             .ifPresent(sentence -> rows.wrong(row, "count", () -> sentence));
-        rows.add(fact);
+        rows.add(row, fact);
       }
     }
     return rows.taken();
@@ -186,8 +205,11 @@ public record TakenIn(List<Fact> facts, List<Problem> problems) {
   }
 
   /** Lots that came into the drawer. */
-  public static TakenIn stock(String file, CsvTable table, Reference reference) {
-    Rows rows = new Rows(file, table, STOCK, List.of("lot", "metal"));
+  public static TakenIn stock(
+      String file, CsvTable table, Drawer drawer, Reference reference, UnitStyle units) {
+    RowReading rows =
+        new RowReading(
+            file, table, STOCK, List.of("lot", "metal"), StandsThere.NOTHING);
     Function<String, Optional<String>> alloys = reference.alloyIds();
     for (CsvTable.CsvRow row : table.rows()) {
       if (row.of("lot").isEmpty()) {
@@ -207,7 +229,7 @@ public record TakenIn(List<Fact> facts, List<Problem> problems) {
           alloy.stream()
               .anyMatch(id -> reference.metals().stream().anyMatch(any -> any.id().equals(id)));
       String what = metal ? (wire.isPresent() ? "wire" : "metal") : "solder";
-      rows.add(
+      LotFact.LotArrived came =
           new LotFact.LotArrived(
               row.of("lot"),
               row.of("what").isEmpty() ? what : row.of("what"),
@@ -217,129 +239,16 @@ public record TakenIn(List<Fact> facts, List<Problem> problems) {
               row.of("batch"),
               length,
               mass,
-              row.of("note")));
+              row.of("note"));
+      if (!rows.isWrong(row)) {
+        LotQuestions.wrong(came, drawer, units)
+            .forEach((field, wrong) -> rows.wrong(row, field, () -> wrong));
+        LotQuestions.lot(came.lot(), drawer)
+            .ifPresent(lot -> rows.ask(row, LotQuestions.there(lot, units)));
+        LotQuestions.ofCame(came, reference, units).values().forEach(each -> rows.ask(row, each));
+      }
+      rows.add(row, came);
     }
     return rows.taken();
-  }
-
-  /** Reads cells and gathers what is wrong with them. */
-  private static final class Rows {
-    /** Nobody reads a thousand. */
-    private static final int MOST_TOLD = 20;
-
-    private final String file;
-    private final List<Fact> facts = new ArrayList<>();
-    private final List<Problem> problems;
-    private final BitSet lines = new BitSet();
-    private int untold;
-
-    Rows(String file, CsvTable table, List<String> known, List<String> needed) {
-      this.file = file;
-      this.problems = new ArrayList<>(table.problems());
-      problems.forEach(each -> lines.set(each.line()));
-      List<String> columns = table.columns();
-      for (String column : columns) {
-        boolean taken =
-            known.contains(column) || PASSED.contains(column) || column.startsWith(FORMER);
-        if (!taken) {
-          String near =
-              Nearest.of(column, known).map(each -> " Did you mean " + each + "?").orElse("");
-          problems.add(
-              new Problem(
-                  file,
-                  1,
-                  0,
-                  "“" + column + "” is no heading that is known here." + near,
-                  "There are: " + String.join(", ", known) + ", with a unit: blank (mm)."));
-        }
-      }
-      for (String column : needed) {
-        if (!columns.contains(column) && !columns.isEmpty()) {
-          problems.add(new Problem(file, 1, 0, "no column is headed “" + column + "”", ""));
-        }
-      }
-      if (table.rows().isEmpty() && problems.isEmpty()) {
-        problems.add(new Problem(file, 1, 0, "no row stands below the headings", ""));
-      }
-    }
-
-    void add(Fact fact) {
-      facts.add(fact);
-    }
-
-    TakenIn taken() {
-      if (problems.isEmpty()) {
-        return new TakenIn(facts, problems);
-      }
-      List<Problem> told =
-          new ArrayList<>(problems.subList(0, Math.min(MOST_TOLD, problems.size())));
-      int more = problems.size() + untold - told.size();
-      if (more > 0) {
-        told.add(Problem.more(file, more));
-      }
-      return new TakenIn(List.of(), told);
-    }
-
-    /** What is wrong is put into words only where it is told: that may take long. */
-    void wrong(CsvTable.CsvRow row, String column, Supplier<String> sentence) {
-      lines.set(row.line());
-      if (problems.size() >= MOST_TOLD) {
-        untold++;
-        return;
-      }
-      problems.add(new Problem(file, row.line(), 0, column + ": " + sentence.get(), ""));
-    }
-
-    boolean isWrong(CsvTable.CsvRow row) {
-      return lines.get(row.line());
-    }
-
-    void missing(CsvTable.CsvRow row, String column, String example) {
-      if (!lines.get(row.line()) && !lines.get(1)) {
-        wrong(row, column, () -> "nothing stands there: write " + example + ".");
-      }
-    }
-
-    OptionalDouble number(
-        CsvTable.CsvRow row, String column, Function<String, Read<Double>> reading) {
-      if (row.of(column).isEmpty()) {
-        return OptionalDouble.empty();
-      }
-      Read<Double> read = reading.apply(row.of(column));
-      read.problem().ifPresent(sentence -> wrong(row, column, () -> sentence));
-      return read.map(OptionalDouble::of).orElse(OptionalDouble.empty());
-    }
-
-    OptionalDouble size(CsvTable.CsvRow row, String column) {
-      return number(row, column, text -> Length.readSize(text).map(Length::mm));
-    }
-
-    OptionalDouble thickness(CsvTable.CsvRow row) {
-      return number(row, "wire", text -> Length.readWire(text).map(Length::mm));
-    }
-
-    Optional<Integer> count(CsvTable.CsvRow row) {
-      Read<Integer> count = Count.read(row.of("count"), 1, Count.MOST);
-      count.problem().ifPresent(sentence -> wrong(row, "count", () -> sentence));
-      return count.found();
-    }
-
-    Optional<String> word(CsvTable.CsvRow row, String column, List<String> known) {
-      String word = row.of(column).toLowerCase(Locale.ROOT);
-      if (known.contains(word)) {
-        return Optional.of(word);
-      }
-      wrong(
-          row,
-          column,
-          () ->
-              "“"
-                  + row.of(column)
-                  + "” is none of these: "
-                  + String.join(", ", known)
-                  + "."
-                  + Nearest.of(word, known).map(near -> " Did you mean " + near + "?").orElse(""));
-      return Optional.empty();
-    }
   }
 }

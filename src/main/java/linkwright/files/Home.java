@@ -49,6 +49,11 @@ public record Home(Path folder) {
     return folder.resolve("jobs");
   }
 
+  /** Her bench; it need not exist yet. */
+  public Path bench() {
+    return folder.resolve("bench.yaml");
+  }
+
   /** The drawer's book; it need not exist yet. */
   public Path drawer() {
     return folder.resolve("drawer.yaml");
@@ -224,7 +229,7 @@ public record Home(Path folder) {
               .sorted()
               .toList());
     } catch (IOException | java.io.UncheckedIOException trouble) {
-      return Read.bad("The folder cannot be read: " + why(trouble));
+      return Read.bad("The folder " + folder + " cannot be read: " + why(trouble));
     }
   }
 }

@@ -96,8 +96,8 @@ final class Belief {
       for (int i = 0; i < count; i++) {
         within +=
             weight[i]
-                * (Normal.lowerTail((half - off[i]) / deviation[i])
-                    - Normal.lowerTail((-half - off[i]) / deviation[i]));
+                * (NormalTail.lowerTail((half - off[i]) / deviation[i])
+                    - NormalTail.lowerTail((-half - off[i]) / deviation[i]));
       }
       if (within < ONE_SPREAD * all) {
         low = half;

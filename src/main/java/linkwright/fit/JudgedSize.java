@@ -13,7 +13,7 @@ record JudgedSize(double slope, double curvature) {
   /** "It is below that limit": of chance Φ((limit − size)/spread). */
   static JudgedSize below(double sizeMm, double limitMm, double spreadMm) {
     double lean = (limitMm - sizeMm) / spreadMm;
-    double hazard = Normal.hazard(lean);
+    double hazard = NormalTail.hazard(lean);
     return new JudgedSize(hazard / spreadMm, hazard * (hazard + lean) / (spreadMm * spreadMm));
   }
 
@@ -27,9 +27,9 @@ record JudgedSize(double slope, double curvature) {
     }
     double upper = (reachMm - offMm) / spreadMm;
     double lower = (-reachMm - offMm) / spreadMm;
-    double outside = Math.exp(Normal.logLowerTail(lower) - Normal.logLowerTail(upper));
-    double above = Normal.hazard(upper) / (1 - outside);
-    double below = Normal.hazard(lower) * outside / (1 - outside);
+    double outside = Math.exp(NormalTail.logLowerTail(lower) - NormalTail.logLowerTail(upper));
+    double above = NormalTail.hazard(upper) / (1 - outside);
+    double below = NormalTail.hazard(lower) * outside / (1 - outside);
     double pull = above - below;
     return new JudgedSize(
         pull / spreadMm,

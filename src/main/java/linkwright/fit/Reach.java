@@ -11,8 +11,8 @@ public enum Reach {
   /** No former owned comes near the wished width. */
   WIDTH_OFF;
 
-  /** How far a length may be off its wish and still be near enough, as a share. Our own choice. */
-  static final double LENGTH_OFF = 0.03;
+  /** A length that is off by no more than this share is reached. Our own choice. */
+  public static final double LENGTH_OFF = 0.03;
 
   /** The same of a width. */
   static final double WIDTH_OFF_BY = 0.08;

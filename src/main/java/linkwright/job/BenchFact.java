@@ -23,11 +23,12 @@ public sealed interface BenchFact extends Fact
   /**
    * The state of hot work was said, with the words it was said in.
    *
-   * @param answers the words of the same book that are over with this one, by name, for no clock
-   *     tells which of two words came first; absent in older books, whose words have no other order
+   * @param answers the words that are over with this one, by name, for no clock tells which of two
+   *     words came first; absent in older books, whose words have no other order
+   * @param of the book that holds these, where it could not be written; empty for the same book
    */
   record HotWorkSaid(
-      HotWorkState state, StepId step, String statement, Optional<List<EntryId>> answers)
+      HotWorkState state, StepId step, String statement, Optional<List<EntryId>> answers, String of)
       implements BenchFact {
     public HotWorkSaid {
       answers = answers.map(List::copyOf);

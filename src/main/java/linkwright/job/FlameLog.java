@@ -35,9 +35,15 @@ public record FlameLog(
    * @param state what was said
    * @param person who said it
    * @param answers the words that are over with it; absent in an older book
+   * @param of the book that holds these; empty for the same
    */
   public record Said(
-      EntryId id, Instant at, HotWorkState state, String person, Optional<List<EntryId>> answers) {
+      EntryId id,
+      Instant at,
+      HotWorkState state,
+      String person,
+      Optional<List<EntryId>> answers,
+      String of) {
     public Said {
       answers = answers.map(List::copyOf);
     }
@@ -49,7 +55,12 @@ public record FlameLog(
       List<Said> more = new ArrayList<>(said);
       more.add(
           new Said(
-              entry.id(), notBefore(entry.at()), word.state(), entry.person(), word.answers()));
+              entry.id(),
+              notBefore(entry.at()),
+              word.state(),
+              entry.person(),
+              word.answers(),
+              word.of()));
       return new FlameLog(List.copyOf(more), worked, takenOut, ended);
     }
     if (fact instanceof BenchFact.WatchEnded end) {
@@ -132,7 +143,14 @@ public record FlameLog(
         .map(
             word ->
                 new FlameWord(
-                    book, job, word.id(), word.at(), word.state(), word.person(), word.answers()))
+                    book,
+                    job,
+                    word.id(),
+                    word.at(),
+                    word.state(),
+                    word.person(),
+                    word.answers(),
+                    word.of().isEmpty() ? book : word.of()))
         .toList();
   }
 }

@@ -14,7 +14,8 @@ import java.util.Optional;
  *     set back changes no order
  * @param state what was said
  * @param person who said it; may be empty
- * @param answers the words of that book that are over with it; absent in an older book
+ * @param answers the words that are over with it; absent in an older book
+ * @param of the name of the book that holds these
  */
 public record FlameWord(
     String book,
@@ -23,9 +24,17 @@ public record FlameWord(
     Instant at,
     HotWorkState state,
     String person,
-    Optional<List<EntryId>> answers) {
+    Optional<List<EntryId>> answers,
+    String of) {
   public FlameWord {
     answers = answers.map(List::copyOf);
+  }
+
+  /** Whether it is a statement that names that word. */
+  boolean names(FlameWord word) {
+    return state == HotWorkState.SHUT
+        && of.equals(word.book())
+        && answers.filter(ids -> ids.contains(word.id())).isPresent();
   }
 
   /**

@@ -13,7 +13,7 @@ import java.util.Set;
 
 /**
  * Hot work at a bench, by the words of all its books: a flame is lit from the word that says so
- * until a statement that names that word. No clock tells which of two words came first, so a word
+ * until a statement that names that word, in whatever book. No clock tells which of two words came first, so a word
  * that no statement is known to answer stands. Where nothing was said nothing is known, and nothing
  * is open.
  *
@@ -57,11 +57,12 @@ public record HotWork(
 
   /** What all books of a bench add up to. */
   public static HotWork of(Collection<OfBook> books) {
-    List<FlameWord> byTime =
+    List<FlameWord> shut =
         books.stream()
             .flatMap(book -> book.words().stream())
-            .filter(word -> word.state() == HotWorkState.SHUT && word.isByTime())
+            .filter(word -> word.state() == HotWorkState.SHUT)
             .toList();
+    List<FlameWord> byTime = shut.stream().filter(FlameWord::isByTime).toList();
     List<FlameWord> open = new ArrayList<>();
     Map<String, FlameWord> lit = new HashMap<>();
     Map<String, FlameWord> out = new HashMap<>();
@@ -71,7 +72,10 @@ public record HotWork(
       for (int i = 0; i < words.size(); i++) {
         FlameWord word = words.get(i);
         int before = i;
-        Optional<FlameWord> answer = inBook(word, words, i).or(() -> elsewhere(word, byTime));
+        Optional<FlameWord> answer =
+            inBook(word, words, i)
+                .or(() -> shut.stream().filter(said -> said.names(word)).findFirst())
+                .or(() -> elsewhere(word, byTime));
         boolean opens = word.state() == HotWorkState.LIT || word.state() == HotWorkState.HOT;
         if (opens && answer.isEmpty()) {
           open.add(word);
@@ -99,8 +103,7 @@ public record HotWork(
           other.isByTime()
               && i > at
               && (word.isByTime() || word.id().device().equals(other.id().device()));
-      boolean names = other.answers().filter(ids -> ids.contains(word.id())).isPresent();
-      if (other.state() == HotWorkState.SHUT && (names || follows)) {
+      if (other.state() == HotWorkState.SHUT && (other.names(word) || follows)) {
         return Optional.of(other);
       }
     }

@@ -80,8 +80,8 @@ public record WireLedger(
       Map<PieceKind, Double> less = plus(discardedMm, gone.piece(), gone.lengthMm());
       return new WireLedger(added, usedMm, less, returnedMm, uncut);
     }
-    if (fact instanceof LotFact.StockReturned back) {
-      double mm = back.lengthMm().orElse(0);
+    if (fact instanceof LotFact.StockReturned back && back.lengthMm().isPresent()) {
+      double mm = back.lengthMm().getAsDouble();
       return new WireLedger(
           added,
           usedMm,

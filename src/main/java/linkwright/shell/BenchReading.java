@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import linkwright.books.BookFile;
 import linkwright.books.EntryLines;
 import linkwright.coach.kernel.BenchBook;
@@ -49,7 +50,15 @@ final class BenchReading {
         .toList()
         .forEach(each -> read.put(each.getKey(), each.getValue()));
     known = Map.copyOf(read);
-    return seen.stream().flatMap(book -> Optional.ofNullable(read.get(book)).stream()).toList();
+    return seen.stream()
+        .flatMap(book -> Optional.ofNullable(read.get(book)).map(held(book.path())).stream())
+        .toList();
+  }
+
+  /** Only of what runs is it asked who writes it: nothing else hangs on that. */
+  private static UnaryOperator<BenchBook> held(Path path) {
+    return book ->
+        book.held(!book.timers().running().isEmpty() && BookFile.isWrittenElsewhere(path));
   }
 
   private static Optional<Seen> seen(Path path) {

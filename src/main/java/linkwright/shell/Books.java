@@ -15,6 +15,7 @@ import linkwright.books.Suspect;
 import linkwright.coach.kernel.DoubtfulLine;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.TrayJob;
+import linkwright.drawer.Drawer;
 import linkwright.files.BenchFile;
 import linkwright.files.DraftStore;
 import linkwright.files.HandsFile;
@@ -34,13 +35,15 @@ final class Books {
   private final String device;
   private final InstantSource clock;
   private final DraftStore drafts;
-  private final Patience patience;
+  private final ReadingProgress patience;
   private final Tray tray;
   private final BenchReading bench;
+  private final ChangedElsewhere elsewhere;
   private Optional<BookFile> open = Optional.empty();
   private String person = "";
 
-  Books(Home home, String device, InstantSource clock, DraftStore drafts, Patience patience) {
+  Books(
+      Home home, String device, InstantSource clock, DraftStore drafts, ReadingProgress patience) {
     this.home = home;
     this.device = device;
     this.clock = clock;
@@ -48,6 +51,7 @@ final class Books {
     this.patience = patience;
     this.tray = new Tray(home);
     this.bench = new BenchReading(home);
+    this.elsewhere = new ChangedElsewhere(home);
   }
 
   /** Writes facts, syncs them, and only then tells that they are kept. All carry one time. */
@@ -257,19 +261,46 @@ final class Books {
   }
 
   /** Changes her bench's file; what is wrong is told and nothing is changed. */
-  Message changeBench(Map<String, String> changes) {
-    Read<BenchFile> changed = BenchFile.change(home, changes);
+  Message changeBench(Map<String, String> changes, Handbook handbook) {
+    Read<BenchFile> changed = BenchFile.change(home, changes, handbook.reference());
     return changed
         .problem()
         .<Message>map(Message.Troubled::new)
-        .orElseGet(() -> new Message.BenchRead(changed.orThrow().bench()));
+        .orElseGet(
+            () -> new Message.BenchRead(changed.orThrow().bench(), Message.From.HERE, List.of()));
   }
 
   /** Enters facts in the drawer's book; tells what lies there then. */
   Message keepInDrawer(List<Fact> facts, Handbook handbook) {
     return DrawerBook.keep(home, device, clock.instant(), facts)
         .<Message>map(Message.Troubled::new)
-        .orElseGet(() -> new Message.DrawerRead(tray.drawer(handbook)));
+        .orElseGet(() -> new Message.DrawerRead(tray.drawer(handbook), Message.From.HERE));
+  }
+
+  /** Her bench as another program left it; empty where it says what it said. */
+  Optional<Message> benchElsewhere(Handbook handbook) {
+    if (!elsewhere.bench()) {
+      return Optional.empty();
+    }
+    BenchFile read = BenchFile.load(home).known(handbook.reference());
+    return read.bench().equals(handbook.own()) && read.problems().isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Message.BenchRead(
+                read.bench(),
+                Message.From.ELSEWHERE,
+                read.problems().stream().map(Problem::sentence).toList()));
+  }
+
+  /** The drawer with what another program entered; empty where there is nothing new. */
+  Optional<Message> drawerElsewhere(Handbook handbook) {
+    if (!elsewhere.drawer()) {
+      return Optional.empty();
+    }
+    Drawer lying = tray.drawer(handbook);
+    return lying.book().equals(handbook.drawer().book())
+        ? Optional.empty()
+        : Optional.of(new Message.DrawerRead(lying, Message.From.ELSEWHERE));
   }
 
   /** Lets a book no more teach, or again. */

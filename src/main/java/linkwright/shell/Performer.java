@@ -32,6 +32,7 @@ public final class Performer {
   private final Home home;
   private final StudentBooks students;
   private boolean left;
+  private boolean looks;
   private String parting = "";
 
   /**
@@ -43,11 +44,12 @@ public final class Performer {
    * @param bell rings once
    */
   public Performer(Home home, String device, InstantSource clock, Runnable bell) {
-    this(home, device, clock, bell, Patience.ENDLESS);
+    this(home, device, clock, bell, ReadingProgress.ENDLESS);
   }
 
   /** The same, with someone who is told how far a long reading of the tray has come. */
-  Performer(Home home, String device, InstantSource clock, Runnable bell, Patience patience) {
+  Performer(
+      Home home, String device, InstantSource clock, Runnable bell, ReadingProgress patience) {
     this(home, device, clock, bell, patience, text -> false);
   }
 
@@ -57,7 +59,7 @@ public final class Performer {
       String device,
       InstantSource clock,
       Runnable bell,
-      Patience patience,
+      ReadingProgress patience,
       Predicate<String> clipboard) {
     this.clipboard = clipboard;
     this.drafts = new DraftStore(home.drafts());
@@ -96,7 +98,21 @@ public final class Performer {
       }
       messages.addAll(answers);
     }
-    return current;
+    return looks ? elsewhere(current) : current;
+  }
+
+  /** What another program changed is taken over, a bench not under a form that was filled by it. */
+  private Model elsewhere(Model model) {
+    boolean still = model.writing() instanceof Writing.Nothing;
+    looks = !still;
+    if (!still) {
+      return model;
+    }
+    Model next =
+        books.drawerElsewhere(model.handbook()).map(message -> take(model, message)).orElse(model);
+    return next.held().form().isPresent()
+        ? next
+        : books.benchElsewhere(next.handbook()).map(message -> take(next, message)).orElse(next);
   }
 
   /** Whether something is left that is done while no key waits. */
@@ -108,11 +124,12 @@ public final class Performer {
   Model goOn(Model model) {
     // Not under what is being typed or waits to be written.
     boolean quiet = model.writing() instanceof Writing.Nothing && model.held().form().isEmpty();
+    looks = true;
     return books
         .trayGoesOn(model.handbook())
         .or(() -> quiet ? books.letGo(model.handbook()) : Optional.empty())
         .map(message -> take(model, message))
-        .orElse(model);
+        .orElseGet(() -> elsewhere(model));
   }
 
   /** Whether the program is to end. */
@@ -160,6 +177,7 @@ public final class Performer {
 
     @Override
     public Optional<Message> readBench(Effect.ReadBench effect) {
+      looks = true;
       return Optional.of(books.bench(model.handbook()));
     }
 
@@ -224,7 +242,7 @@ public final class Performer {
 
     @Override
     public Optional<Message> changeBench(Effect.ChangeBench effect) {
-      return Optional.of(books.changeBench(effect.changes()));
+      return Optional.of(books.changeBench(effect.changes(), model.handbook()));
     }
 
     @Override

@@ -11,6 +11,7 @@ import linkwright.disk.FailPoint;
 import linkwright.files.BenchFile;
 import linkwright.files.DraftStore;
 import linkwright.files.Home;
+import linkwright.files.Library;
 import linkwright.job.LotFact;
 import linkwright.shell.DrawerBook;
 
@@ -46,7 +47,7 @@ final class DyingProgram {
               NOW,
               new LotFact.LotCounted("march", OptionalDouble.empty(), OptionalDouble.of(9), ""));
       case "bench" ->
-          BenchFile.change(new Home(path.getParent()), Map.of("kerf", "0.7 mm")).orThrow();
+          BenchFile.change(new Home(path.getParent()), Map.of("kerf", "0.7 mm"), Library.load(new Home(path.getParent())).reference()).orThrow();
       case "draft" ->
           new DraftStore(path.getParent())
               .keep("trace", "plan", Map.of("wire", "1.1 mm", "link", "new"));

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import linkwright.files.BenchFile;
 import linkwright.files.DraftStore;
 import linkwright.files.Home;
+import linkwright.files.Library;
 import linkwright.job.LotFact;
 import linkwright.quantity.Problem;
 import linkwright.shell.DrawerBook;
@@ -132,7 +133,7 @@ class FailPointDeathsTest {
     assertThat(DyingProgram.run("bench", "replacement-written", bench))
         .isEqualTo(DyingProgram.DEAD);
     assertThat(bench).hasContent(before);
-    assertThat(BenchFile.change(new Home(folder), Map.of("kerf", "0.7 mm")).isGood()).isTrue();
+    assertThat(BenchFile.change(new Home(folder), Map.of("kerf", "0.7 mm"), Library.load(new Home(folder)).reference()).isGood()).isTrue();
     assertThat(bench).hasContent("format: 1\n# mine\nkerf: 0.7 mm\n");
   }
 

@@ -107,6 +107,24 @@ class SizesAtStepsTest {
     assertThat(bench.pile("link").inRedo()).isEqualTo(1);
   }
 
+  /** After the last of one size the other is counted; what fails then is what was counted. */
+  @Test
+  void the_last_of_a_size_can_fail_when_it_was_counted() {
+    bench.goTo(cut()).type("3").press("space").press("i").type("2").press("space");
+    bench.goTo(step(bench, "soldered")).press("space");
+    String first = bench.at().size();
+    int all = first.equals("long") ? 3 : 2;
+    bench.type(Integer.toString(all)).press("space");
+    assertThat(bench.at().size()).isNotEqualTo(first);
+    bench.press("r");
+    assertThat(Pages.of(bench.model()).body().toString())
+        .contains("1 " + first + " link counted just now to redo");
+    bench.press("1");
+    assertThat(pile(first).inRedo()).isEqualTo(1);
+    assertThat(pile(first).waitingFor(Stage.PICKLED)).isEqualTo(all - 1);
+    assertThat(pile(first.equals("long") ? "round" : "long").inRedo()).isZero();
+  }
+
   /** A book of an earlier version said no size: it goes on as it is, and says it from now on. */
   @Test
   void a_book_without_sizes_goes_on() {

@@ -4,14 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import linkwright.coach.kernel.Message;
-import linkwright.coach.kernel.undo.EnteredAt;
 import linkwright.job.Entry;
 import linkwright.job.EntryId;
 import linkwright.job.Fact;
@@ -42,11 +38,6 @@ class UndoTest {
 
   private void other(int number, Instant at, String device, Fact fact) {
     bench.take(new Message.Kept(List.of(new Entry(number, at, device, fact))));
-  }
-
-  @Test
-  void every_kind_of_fact_says_where_undo_takes_it_back() {
-    assertThat(EnteredAt.PLACES.keySet()).isEqualTo(kinds(Fact.class).collect(Collectors.toSet()));
   }
 
   @Nested
@@ -101,6 +92,16 @@ class UndoTest {
       assertThat(bench.pile("link").alive()).isEqualTo(5);
     }
 
+    /** What was told of one wait need not be told again, whatever was pressed in between. */
+    @Test
+    void is_told_of_a_wait_once_and_then_the_act_before_it_is_taken_back() {
+      bench.press("enter").goTo("cut-blanks").type("3").press("space");
+      bench.goTo("anneal-blanks").press("space", "space", "u");
+      assertThat(bench.notice()).startsWith("Undo strikes no wait.");
+      bench.press("n").seeCautions().press("b", "u");
+      assertThat(bench.notice()).startsWith("Undone: ");
+    }
+
     @Test
     void is_all_behind_a_caution_or_a_question() {
       bench.press("enter").goTo("cut-blanks").type("3").press("space");
@@ -124,6 +125,7 @@ class UndoTest {
       assertThat(bench.state().piles()).isEqualTo(full);
       bench.press("z");
       assertThat(bench.state().piles()).isEqualTo(full);
+      assertThat(bench.notice()).isEqualTo("Nothing was undone here in this sitting.");
       bench.press("u");
       assertThat(bench.pile("link").alive()).as("undone once more").isEqualTo(3);
     }
@@ -168,12 +170,5 @@ class UndoTest {
     bench.press("u");
     assertThat(bench.pile("link").alive()).as("the first three").isZero();
     assertThat(bench.entries()).extracting(Entry::id).contains(new EntryId("bench", 1));
-  }
-
-  /** The records of a sealed family, however deep. */
-  private static Stream<Class<?>> kinds(Class<?> family) {
-    return family.isSealed()
-        ? Arrays.stream(family.getPermittedSubclasses()).flatMap(UndoTest::kinds)
-        : Stream.of(family);
   }
 }

@@ -8,13 +8,14 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 import linkwright.bench.Flame;
 import linkwright.bench.OwnBench;
 import linkwright.bench.OwnSolder;
-import linkwright.books.BookChecks;
+import linkwright.books.CheckedLate;
 import linkwright.quantity.UnitStyle;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -54,13 +55,53 @@ class BenchFileTest {
   @TempDir Path folder;
 
   private static List<String> told(String text) {
-    return Told.shown(BenchFile.of(Told.file(text)).problems());
+    return ToldOfFile.shown(BenchFile.of(ToldOfFile.file(text)).problems());
+  }
+
+  @Test
+  void metals_of_prices_are_known_by_every_name_that_a_plan_knows() {
+    for (String name : List.of("14k", "gold-585", "gold 585", "gold-14k-yellow", "14ct")) {
+      BenchFile bench = priced("{" + name + ": 48}");
+      assertThat(bench.problems()).as(name).isEmpty();
+      assertThat(bench.bench().prices().metalPerG()).isEqualTo(Map.of("gold-14k-yellow", 48.0));
+    }
+  }
+
+  @Test
+  void a_price_of_what_is_no_metal_is_told_with_its_place_and_left_out() {
+    BenchFile bench = priced("\n    sterling: 1.1\n    gold-558: 50\n    925: 1.3");
+    assertThat(ToldOfFile.shown(bench.problems()))
+        .hasSize(2)
+        .anyMatch(told -> told.startsWith("6:5:") && told.contains("Did you mean gold 585?"))
+        .anyMatch(told -> told.startsWith("7:5:") && told.contains("“925” and “sterling” are one"));
+    assertThat(bench.bench().prices().metalPerG()).isEqualTo(Map.of("sterling", 1.1));
+  }
+
+  @Test
+  void a_price_is_changed_under_the_name_that_it_has_in_the_file() throws IOException {
+    Path file = folder.resolve("bench.yaml");
+    Files.writeString(file, "format: 1\nprices: {currency: EUR, metal-per-g: {14k: 48}}\n");
+    Home home = new Home(folder);
+    assertThat(change(home, "prices.metal-per-g.gold-14k-yellow", "50")).isEmpty();
+    assertThat(file).content().contains("14k: 50").doesNotContain("yellow");
+    assertThat(change(home, "prices.metal-per-g.sterlin", "1").orElse(""))
+        .contains("Did you mean sterling?");
+    assertThat(file).content().doesNotContain("sterlin");
+  }
+
+  private static Optional<String> change(Home home, String key, String value) {
+    return BenchFile.change(home, Map.of(key, value), Shipped.reference()).problem();
+  }
+
+  private static BenchFile priced(String metals) {
+    String text = "format: 1\nprices:\n  currency: EUR\n  metal-per-g: " + metals + "\n";
+    return BenchFile.of(ToldOfFile.file(text)).known(Shipped.reference());
   }
 
   @Test
   void all_that_she_said_is_read_with_its_units() {
     assertThat(told(BENCH)).isEmpty();
-    OwnBench bench = BenchFile.of(Told.file(BENCH)).bench();
+    OwnBench bench = BenchFile.of(ToldOfFile.file(BENCH)).bench();
     assertThat(bench.persons()).containsExactly("Anna", "Ben");
     assertThat(bench.units()).contains(UnitStyle.METRIC);
     assertThat(bench.formersMm()).isEqualTo(Map.of("small step", 2.4, "mandrel five", 5.0));
@@ -101,7 +142,7 @@ class BenchFileTest {
         .anyMatch(problem -> problem.contains("is no day"))
         .anyMatch(problem -> problem.contains("Write currency: EUR"))
         .hasSize(4);
-    OwnBench bench = BenchFile.of(Told.file(broken)).bench();
+    OwnBench bench = BenchFile.of(ToldOfFile.file(broken)).bench();
     assertThat(bench.kerfMm()).isEmpty();
     assertThat(bench.plateMm()).hasSize(3);
     assertThat(bench.prices().others()).as("no money without its currency").isEmpty();
@@ -111,11 +152,14 @@ class BenchFileTest {
   void a_broken_file_stops_nothing_and_check_tells_it() throws IOException {
     Files.writeString(folder.resolve("bench.yaml"), "format: 1\nplate: [2 mm\n");
     assertThat(BenchFile.load(new Home(folder)).bench()).isEqualTo(OwnBench.NONE);
-    assertThat(Checking.check(new Home(folder), List.of(), BookChecks::of, Map.of()))
+    assertThat(Checking.check(new Home(folder), List.of(), CheckedLate.BOOKS, Map.of()))
         .anyMatch(problem -> problem.file().endsWith("bench.yaml"));
     assertThat(
             Checking.check(
-                new Home(folder), List.of(folder.resolve("bench.yaml")), BookChecks::of, Map.of()))
+                new Home(folder),
+                List.of(folder.resolve("bench.yaml")),
+                CheckedLate.BOOKS,
+                Map.of()))
         .isNotEmpty();
   }
 }

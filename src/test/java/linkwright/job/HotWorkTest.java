@@ -24,9 +24,29 @@ class HotWorkTest {
   @Test
   void a_statement_answers_the_words_that_it_names_and_no_other_of_its_book() {
     EntryId atTheDoor = new EntryId("door", 7);
-    FlameWord other = new FlameWord("hook", "hook", atTheDoor, TEN, HotWorkState.LIT, "", named());
+    FlameWord other = new FlameWord("hook", "hook", atTheDoor, TEN, HotWorkState.LIT, "", named(), "hook");
     HotWork now = HotWork.of(List.of(book("hook", lit("hook", 1, 0), other, out("hook", 2, 5, 1))));
     assertThat(now.lit()).contains(other);
+  }
+
+  /** The book that says it is lit may be one that another window writes. */
+  @Test
+  void a_statement_in_another_book_answers_what_it_names_there_and_nothing_in_its_own() {
+    FlameWord own = lit("hook", 1, 0);
+    FlameWord far = lit("anklet", 1, 0);
+    FlameWord out =
+        new FlameWord(
+            "hook",
+            "hook",
+            new EntryId("bench", 2),
+            TEN,
+            HotWorkState.SHUT,
+            "",
+            named(new EntryId("bench", 1)),
+            "anklet");
+    HotWork now = HotWork.of(List.of(book("anklet", far), book("hook", own, out)));
+    assertThat(now.stand()).containsExactly(own);
+    assertThat(now.lastOut().get("anklet")).isEqualTo(out);
   }
 
   @Test
@@ -61,6 +81,6 @@ class HotWorkTest {
   private static FlameWord word(
       String book, int number, int minutes, HotWorkState state, Optional<List<EntryId>> answers) {
     Instant at = TEN.plusSeconds(60L * minutes);
-    return new FlameWord(book, book, new EntryId("bench", number), at, state, "", answers);
+    return new FlameWord(book, book, new EntryId("bench", number), at, state, "", answers, book);
   }
 }

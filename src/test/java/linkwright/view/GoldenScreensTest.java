@@ -3,9 +3,12 @@ package linkwright.view;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import linkwright.coach.Bencher;
 import linkwright.coach.kernel.Message;
+import linkwright.coach.kernel.Model;
 import linkwright.terminal.Look;
 import linkwright.terminal.ScriptedDisplay;
 import org.junit.jupiter.api.Test;
@@ -15,6 +18,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Each screen at each size, against the pictures in {@code src/test/resources/golden}. */
 class GoldenScreensTest {
+  /** Each scene is played once a width: what it leads to can be drawn as often as wished. */
+  private static final Map<String, Model> MODELS = new HashMap<>();
+
   static List<String> scenes() {
     return Scenes.names();
   }
@@ -118,6 +124,11 @@ class GoldenScreensTest {
   }
 
   private static Grid drawn(String scene, int width, int height, Glyphs glyphs) {
-    return Shown.draw(Scenes.of(scene, width, height).model(), glyphs);
+    return Shown.draw(
+        MODELS.computeIfAbsent(scene + width, named -> model(scene, width, height)), glyphs);
+  }
+
+  private static Model model(String scene, int width, int height) {
+    return Scenes.of(scene, width, height).model();
   }
 }

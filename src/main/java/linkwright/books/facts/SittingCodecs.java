@@ -82,13 +82,15 @@ final class SittingCodecs {
                   out.text("state", HOT_WORK.word(fact.state()))
                       .someStep(fact.step())
                       .some("statement", fact.statement())
-                      .someEntries("answers", fact.answers()),
+                      .someEntries("answers", fact.answers())
+                      .some("of", fact.of()),
               in ->
                   new BenchFact.HotWorkSaid(
                       in.word("state", HOT_WORK, false),
                       in.someStep(),
                       in.some("statement"),
-                      in.someEntries("answers"))),
+                      in.someEntries("answers"),
+                      in.some("of"))),
           new FactCodec<>(
               "watch-ended",
               BenchFact.WatchEnded.class,

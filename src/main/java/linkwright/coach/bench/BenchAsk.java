@@ -18,8 +18,10 @@ public sealed interface BenchAsk {
    * @param scrap whether they are scrapped; otherwise they are done again
    * @param count how many
    * @param choices the reasons to choose from, numbered from 1
+   * @param counted where they were counted as through just now
    */
-  record Why(boolean scrap, int count, List<Remedy> choices) implements BenchAsk {
+  record Why(boolean scrap, int count, List<Remedy> choices, Optional<JustCounted> counted)
+      implements BenchAsk {
     public Why {
       choices = List.copyOf(choices);
     }

@@ -77,7 +77,10 @@ final class BenchContent {
 
   private static Question why(Model model, AtBench at, BenchAsk.Why why) {
     String what = why.scrap() ? "scrapped" : "to redo";
-    String pieces = at.counted(why.count());
+    String pieces =
+        why.counted()
+            .map(last -> AtBench.counted(last.size(), at.piece(), why.count()) + " counted just now")
+            .orElseGet(() -> at.counted(why.count()));
     List<Question.Answer> answers = new ArrayList<>();
     for (int i = 0; i < why.choices().size(); i++) {
       Remedy choice = why.choices().get(i);

@@ -2,6 +2,7 @@ package linkwright.coach.bench;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Turn;
@@ -9,9 +10,9 @@ import linkwright.coach.keys.Key;
 import linkwright.job.Again;
 import linkwright.job.Fact;
 import linkwright.quantity.Count;
+import linkwright.routine.AfterFault;
 import linkwright.routine.Remedy;
 import linkwright.routine.Stage;
-import linkwright.routine.Then;
 import linkwright.standing.sizes.SizeAtBench;
 
 /** What went wrong with pieces: asked for once, entered, and its remedy shown at once. */
@@ -26,7 +27,10 @@ final class BenchFault {
     if (!at.counts() || (at.begins() && (!scrap || at.failable() == 0))) {
       return Turn.to(model.told("Nothing has come so far that it could fail here."));
     }
+    Optional<JustCounted> counted = JustCounted.of(model, at);
+    int most = counted.map(last -> last.count(at)).orElse(at.failable());
     if (at.size().isEmpty()
+        && counted.isEmpty()
         && SizeAtBench.choices(
                     model.job().orElseThrow().state(),
                     model.job().orElseThrow().standing(),
@@ -37,21 +41,25 @@ final class BenchFault {
       return Turn.to(
           model.trouble("Which size of link is it? {do:other-size} says so, and then this again."));
     }
-    if (count > at.failable()) {
+    if (count > most) {
       return Turn.to(
           model
               .with(BenchScreens.plain(BenchPlace.screen(model)))
               .trouble(
-                  at.failable() == 0
+                  most == 0
                       ? "No piece waits here that could fail."
-                      : "Only " + at.failable() + " are here; " + count + " cannot fail."));
+                      : "Only "
+                          + most
+                          + (counted.isEmpty() ? " are here; " : " were counted here last; ")
+                          + count
+                          + " cannot fail."));
     }
-    BenchAsk why = new BenchAsk.Why(scrap, count, choices(at, scrap));
+    BenchAsk why = new BenchAsk.Why(scrap, count, choices(at, scrap), counted);
     return Turn.to(model.with(BenchScreens.asking(BenchPlace.screen(model), why)));
   }
 
   private static List<Remedy> choices(AtBench at, boolean scrap) {
-    Then wanted = scrap ? Then.SCRAP : Then.REDO;
+    AfterFault wanted = scrap ? AfterFault.SCRAP : AfterFault.REDO;
     List<Remedy> choices = new ArrayList<>();
     at.step().wrong().stream()
         .filter(remedy -> remedy.then() == wanted)
@@ -86,26 +94,27 @@ final class BenchFault {
     Remedy remedy = why.choices().get(choice - 1);
     AtBench at = AtBench.of(model).orElseThrow();
     String reason = remedy.reason().isEmpty() ? "other" : remedy.reason();
+    boolean redo = why.counted().map(last -> last.through().redo()).orElse(at.fromRedo());
+    String size = why.counted().map(JustCounted::size).orElse(at.size());
+    List<Fact> facts =
+        new ArrayList<>(
+            why.counted().map(last -> last.takenBack(model, at, why.count())).orElse(List.of()));
     Fact fact =
         why.scrap()
             ? new Fact.PiecesScrapped(
-                at.piece(),
-                why.count(),
-                at.failsAt(),
-                !at.begins() && at.fromRedo(),
-                reason,
-                at.size())
+                at.piece(), why.count(), at.failsAt(), !at.begins() && redo, reason, size)
             : new Fact.PiecesSentBack(
                 at.piece(),
                 why.count(),
                 at.stage(),
                 remedy.backTo().equals(Stage.NONE) ? at.usualRedoStage() : remedy.backTo(),
-                at.fromRedo(),
+                redo,
                 reason,
                 Again.NOT_SAID,
-                at.size());
+                size);
+    facts.add(fact);
     Model told =
         why.scrap() ? ScrapWords.of(model, at, fact).map(model::told).orElse(model) : model;
-    return Turn.keep(told.with(BenchScreens.remedy(BenchPlace.screen(model), remedy)), fact);
+    return Turn.keep(told.with(BenchScreens.remedy(BenchPlace.screen(model), remedy)), facts);
   }
 }

@@ -125,16 +125,21 @@ final class BenchGate {
 
   /** Opens a step in the book; its cautions are seen before anything can be done there. */
   static Turn open(Model model, Step step) {
-    Model shown = model.with(BenchHeld.PLAIN);
+    Model shown = BenchBack.opening(model, step).with(BenchHeld.PLAIN);
     boolean isOpen = model.job().orElseThrow().state().course().step().equals(step.id());
     return isOpen ? Turn.to(shown) : Turn.keep(shown, new Fact.StepOpened(step.id()));
   }
 
   /**
-   * Opens the step where work waits once this one has nothing left: first a redo pile at an earlier
+   * Opens the step where work waits once this one has nothing left: first where she was called away
+   * from, then a redo pile at an earlier
    * step, then another batch if pieces are missing, else the next step.
    */
   static Turn onward(Model model, AtBench at) {
+    Optional<Turn> back = BenchBack.turn(model, at);
+    if (back.isPresent()) {
+      return back.get();
+    }
     Optional<BenchAsk> failed = BenchPassing.failed(model, at);
     if (failed.isPresent()) {
       return Turn.to(model.with(BenchScreens.asking(BenchPlace.screen(model), failed.get())));

@@ -57,6 +57,6 @@ final class BenchHot {
     String told = act == Act.LIT ? "Hot work is open." : "Hot work is open: kiln or hotplate on.";
     return Turn.keep(
         model.told(told),
-        new BenchFact.HotWorkSaid(state, at.step().id(), "", Optional.of(List.of())));
+        new BenchFact.HotWorkSaid(state, at.step().id(), "", Optional.of(List.of()), ""));
   }
 }

@@ -22,9 +22,9 @@ final class BenchScreens {
     return new BenchHeld("", ask, screen.part(), Optional.empty(), 0, 0);
   }
 
-  /** An entry was kept: what was typed is in it, a question asked meanwhile stays. */
+  /** An entry was kept: a number that was not in it stays, and a question asked meanwhile. */
   static BenchHeld kept(BenchHeld screen) {
-    return new BenchHeld("", screen.ask(), 0, screen.remedy(), 0, screen.drawn());
+    return new BenchHeld(screen.digits(), screen.ask(), 0, screen.remedy(), 0, screen.drawn());
   }
 
   static BenchHeld part(BenchHeld screen, int part) {

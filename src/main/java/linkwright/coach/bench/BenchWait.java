@@ -49,14 +49,22 @@ final class BenchWait {
   /** The step of the wait that she is on the way to, if it is another than the one that is open. */
   static Optional<Step> toward(Model model) {
     Optional<String> slug = model.job().map(OpenJob::slug);
-    return model.bench().toward().isPresent() && model.bench().toward().equals(slug)
+    Optional<String> toward = model.bench().mind().toward();
+    return toward.isPresent() && toward.equals(slug)
         ? AtBench.of(model).flatMap(at -> due(model, at))
         : Optional.empty();
   }
 
   static Turn toDue(Model model, AtBench at) {
+    String slug = model.job().orElseThrow().slug();
     return due(model, at)
-        .map(step -> BenchGate.open(model.told("Its wait is over: “" + step.title() + "”."), step))
+        .map(
+            step ->
+                BenchGate.open(
+                    model
+                        .calledTo(slug, step.id())
+                        .told("Its wait is over: “" + step.title() + "”."),
+                    step))
         .orElseGet(() -> Turn.to(model));
   }
 
@@ -114,6 +122,10 @@ final class BenchWait {
             .or(() -> model.watch())
             .map(timer -> till(timer, model))
             .orElse("The wait runs still");
+    Optional<Turn> back = BenchBack.turn(model, at);
+    if (back.isPresent()) {
+      return back.get();
+    }
     return other(model, at)
         .or(() -> waits.equals(at) ? Optional.empty() : Optional.of(waits.step()))
         .map(

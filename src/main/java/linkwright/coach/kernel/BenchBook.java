@@ -8,9 +8,9 @@ import linkwright.job.HotWork;
 import linkwright.job.JobState;
 import linkwright.job.Sittings;
 import linkwright.job.Timers;
-import linkwright.routine.Counts;
 import linkwright.routine.Hazard;
 import linkwright.routine.Step;
+import linkwright.routine.StepCounting;
 import linkwright.routine.StepId;
 import linkwright.standing.Handbook;
 
@@ -24,6 +24,7 @@ import linkwright.standing.Handbook;
  * @param flames what it tells of hot work
  * @param sittings device → whose sitting it was last there
  * @param seenAt the last entry of a sitting that was not ended; empty where none is
+ * @param heldElsewhere whether another window writes it now
  */
 public record BenchBook(
     String slug,
@@ -32,7 +33,8 @@ public record BenchBook(
     Timers timers,
     HotWork.OfBook flames,
     Map<String, Sittings.Sat> sittings,
-    Optional<Instant> seenAt) {
+    Optional<Instant> seenAt,
+    boolean heldElsewhere) {
   /** What a job's state gives. */
   public static BenchBook of(String slug, JobState state, Handbook handbook) {
     String job = state.course().name().isEmpty() ? slug : state.course().name();
@@ -52,7 +54,8 @@ public record BenchBook(
                     step -> is(handbook, routine, step, BenchBook::countsEach)),
             state.flames().ended()),
         state.sittings().last(),
-        state.times().seenAt());
+        state.times().seenAt(),
+        false);
   }
 
   private static boolean is(Handbook handbook, String routine, StepId step, Predicate<Step> what) {
@@ -64,10 +67,15 @@ public record BenchBook(
   }
 
   private static boolean countsEach(Step step) {
-    return step.counts() == Counts.EACH;
+    return step.counts() == StepCounting.EACH;
   }
 
   BenchBook with(Timers others) {
-    return new BenchBook(slug, job, closed, others, flames, sittings, seenAt);
+    return new BenchBook(slug, job, closed, others, flames, sittings, seenAt, heldElsewhere);
+  }
+
+  /** The same, as it is written by another window now, or is not. */
+  public BenchBook held(boolean elsewhere) {
+    return new BenchBook(slug, job, closed, timers, flames, sittings, seenAt, elsewhere);
   }
 }

@@ -24,8 +24,7 @@ import linkwright.standing.Handbook;
  * @param watch the fire watch by the steady clock, running or over
  * @param heats when it was heated last, by the steady clock
  * @param lookedAt the steady second at which the other books were looked at last; 0 for never
- * @param asked whether what was found open when the program began was asked about
- * @param toward the book to whose wait she is on the way; empty if she is not
+ * @param mind what is kept in mind of it between two presses
  */
 public record BenchNow(
     String device,
@@ -34,8 +33,7 @@ public record BenchNow(
     Optional<Watch> watch,
     HeatTimes heats,
     long lookedAt,
-    boolean asked,
-    Optional<String> toward) {
+    InMind mind) {
   /** Nothing is known yet. */
   public static final BenchNow UNKNOWN =
       new BenchNow(
@@ -45,8 +43,7 @@ public record BenchNow(
           Optional.empty(),
           HeatTimes.NONE,
           0,
-          false,
-          Optional.empty());
+          InMind.NOTHING);
 
   /** A prudent default, s: NFPA 51B of 2019, which has it watched an hour at least. */
   private static final long AN_HOUR = 3600;
@@ -60,8 +57,9 @@ public record BenchNow(
    *
    * @param from with what it begins
    * @param run its time by the steady clock
+   * @param heat whether that is the last heat; else the statement that every flame is out
    */
-  public record Watch(HotWork.From from, TimerRun run) {}
+  public record Watch(HotWork.From from, TimerRun run, boolean heat) {}
 
   /** The same with the other books as they were read now. */
   BenchNow read(String on, List<BenchBook> books, Instant now, Instant steady) {
@@ -70,22 +68,17 @@ public record BenchNow(
             .map(book -> book.with(book.timers().steadied(timersOf(book.slug()), now, steady)))
             .toList();
     long second = Math.max(1, steady.getEpochSecond());
-    return new BenchNow(on, steadied, hotWork, watch, heats, second, asked, toward);
+    return new BenchNow(on, steadied, hotWork, watch, heats, second, mind);
   }
 
-  /** The same on the way to a wait of that book, or to none. */
-  BenchNow toward(Optional<String> slug) {
-    return new BenchNow(device, others, hotWork, watch, heats, lookedAt, asked, slug);
-  }
-
-  /** The same, what was found open asked about. */
-  BenchNow askedAbout() {
-    return new BenchNow(device, others, hotWork, watch, heats, lookedAt, true, toward);
+  /** The same with something else in mind. */
+  BenchNow with(InMind next) {
+    return new BenchNow(device, others, hotWork, watch, heats, lookedAt, next);
   }
 
   /** The same, a moment later than it was looked at last. */
   BenchNow lookedAt(long second) {
-    return new BenchNow(device, others, hotWork, watch, heats, second, asked, toward);
+    return new BenchNow(device, others, hotWork, watch, heats, second, mind);
   }
 
   /** The timers of a book as they ran until now. */
@@ -99,7 +92,7 @@ public record BenchNow(
 
   /** The same with a book left among the others, as it stood. */
   BenchNow left(BenchBook book) {
-    return new BenchNow(device, and(book), hotWork, watch, heats, lookedAt, asked, toward);
+    return new BenchNow(device, and(book), hotWork, watch, heats, lookedAt, mind);
   }
 
   private List<BenchBook> and(BenchBook book) {
@@ -123,16 +116,17 @@ public record BenchNow(
     long seconds = handbook.own().fireWatchSeconds().orElse(AN_HOUR);
     Optional<Watch> runs =
         (next.isOut() ? times.begin() : Optional.<HeatTimes.Noted>empty())
-            .map(begin -> watch(begin, seconds))
+            .map(begin -> watch(begin, seconds, times.isHeat(begin)))
             .filter(run -> !HotWork.ended(books, run.from()));
-    return new BenchNow(device, others, next, runs, times, lookedAt, asked, toward);
+    return new BenchNow(device, others, next, runs, times, lookedAt, mind);
   }
 
-  private static Watch watch(HeatTimes.Noted begin, long seconds) {
+  private static Watch watch(HeatTimes.Noted begin, long seconds, boolean heat) {
     EntryId id = begin.from().id();
     return new Watch(
         begin.from(),
-        new TimerRun(id, "Fire watch", begin.steady(), seconds, Optional.empty(), Map.of()));
+        new TimerRun(id, "Fire watch", begin.steady(), seconds, Optional.empty(), Map.of()),
+        heat);
   }
 
   /** The fire watch while it runs. */

@@ -117,6 +117,11 @@ record HeatTimes(
     return Stream.concat(heats.values().stream(), statements).max(BY_STEADY);
   }
 
+  /** Whether that is a heat, not a statement. */
+  boolean isHeat(Noted begin) {
+    return heats.containsValue(begin);
+  }
+
   private boolean isHeatedSince(String book) {
     return heated.contains(book)
         || heats.values().stream().anyMatch(heat -> heat.follows(lit.get(book)));

@@ -268,8 +268,14 @@ public sealed interface Message {
     }
   }
 
-  /** Her bench is on the disk as it is now. */
-  record BenchRead(OwnBench bench) implements Message {
+  /** Whether it was done here or by another program. */
+  enum From {
+    HERE,
+    ELSEWHERE
+  }
+
+  /** Her bench is on the disk as it is now; with what is wrong in its file, in sentences. */
+  record BenchRead(OwnBench bench, From from, List<String> problems) implements Message {
     @Override
     public <R> R answer(MessageCases<R> cases) {
       return cases.benchRead(this);
@@ -277,7 +283,7 @@ public sealed interface Message {
   }
 
   /** What lies in the drawer now, after an entry that is on the disk. */
-  record DrawerRead(Drawer drawer) implements Message {
+  record DrawerRead(Drawer drawer, From from) implements Message {
     @Override
     public <R> R answer(MessageCases<R> cases) {
       return cases.drawerRead(this);

@@ -8,9 +8,11 @@ import java.util.List;
 import java.util.Optional;
 import linkwright.coach.content.Content;
 import linkwright.job.Entry;
+import linkwright.job.EntryId;
 import linkwright.job.HotWork;
 import linkwright.job.TimerRun;
 import linkwright.job.Timers;
+import linkwright.routine.StepId;
 import linkwright.standing.Handbook;
 
 /**
@@ -167,17 +169,51 @@ public record Model(
 
   /** The same on the way to a wait of that book, or to none. */
   public Model toward(Optional<String> slug) {
-    return with(bench.toward(slug));
+    return with(bench.mind().toward(slug));
+  }
+
+  /** The same on an errand to that wait, from the step that is open; one goes on from another. */
+  public Model calledTo(String slug, StepId step) {
+    Optional<InMind.At> here =
+        job.filter(open -> !open.lookOnly() && !open.state().course().closed())
+            .map(open -> new InMind.At(open.slug(), open.state().course().step()));
+    InMind.At to = new InMind.At(slug, step);
+    return with(
+        bench
+            .mind()
+            .back(
+                bench
+                    .mind()
+                    .back()
+                    .filter(errand -> here.filter(errand.to()::equals).isPresent())
+                    .map(InMind.Errand::from)
+                    .or(() -> here)
+                    .filter(from -> !from.step().isEmpty() && !from.equals(to))
+                    .map(from -> new InMind.Errand(from, to))));
+  }
+
+  /** The same, what undo refused last being that entry. */
+  public Model refused(Optional<EntryId> entry) {
+    return with(bench.mind().refused(entry));
+  }
+
+  /** The same, on no errand any more. */
+  public Model arrived() {
+    return with(bench.mind().back(Optional.empty()));
   }
 
   /** The same, what was found open when the program began asked about. */
   public Model askedAbout() {
-    return with(bench.askedAbout());
+    return with(bench.mind().asked(true));
   }
 
   /** The same, the other books about to be looked at. */
   public Model lookingRound() {
     return with(bench.lookedAt(Math.max(1, steady.getEpochSecond())));
+  }
+
+  private Model with(InMind next) {
+    return with(bench.with(next));
   }
 
   private Model with(BenchNow next) {
@@ -214,13 +250,16 @@ public record Model(
   /** All that waits at this bench, the fire watch too, what ends first before the rest. */
   public List<JobWait> waits() {
     List<JobWait> all = new ArrayList<>();
-    timers().running().forEach(run -> all.add(new JobWait(slug(), "", run)));
+    timers().running().forEach(run -> all.add(new JobWait(slug(), "", run, false)));
     for (BenchBook book : bench.others()) {
       if (!book.closed() && !book.slug().equals(slug())) {
-        book.timers().running().forEach(run -> all.add(new JobWait(book.slug(), book.job(), run)));
+        boolean held = book.heldElsewhere();
+        book.timers()
+            .running()
+            .forEach(run -> all.add(new JobWait(book.slug(), book.job(), run, held)));
       }
     }
-    watch().ifPresent(run -> all.add(new JobWait("", "", run)));
+    watch().ifPresent(run -> all.add(new JobWait("", "", run, false)));
     all.sort(Comparator.comparing(wait -> wait.run().end()));
     return List.copyOf(all);
   }

@@ -92,6 +92,22 @@ public record OpenJob(
         earlier);
   }
 
+  /** The same with what follows from another handbook. */
+  public OpenJob seenWith(Handbook handbook) {
+    return new OpenJob(
+        slug,
+        device,
+        entries,
+        state,
+        lookOnly,
+        told,
+        drafts,
+        Standing.of(state, handbook),
+        doubtful,
+        words,
+        earlier);
+  }
+
   /** How it will stand once that is entered. */
   public Standing standingWith(Fact fact, Instant now, Handbook handbook) {
     Entry entry = new Entry(entries.size() + 1, now, device, fact);

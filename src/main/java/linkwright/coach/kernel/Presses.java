@@ -73,11 +73,6 @@ public record Presses(
         .isPresent();
   }
 
-  /** Whether the press before the last was for that act too. */
-  public boolean again(Act meant) {
-    return act.filter(meant::equals).isPresent() && between.compareTo(LONG) < 0;
-  }
-
   /** Whether the last two counts are one press: a held key waits so long before it repeats. */
   public boolean countedTwice() {
     return between.compareTo(Pauses.UNREAD) < 0;

@@ -73,8 +73,14 @@ public final class TrayWords {
             .walked(state)
             .flatMap(routine -> routine.step(state.course().step()))
             .map(open -> "at “" + open.title() + "”")
-            .orElse("not begun");
+            .orElse(begun(standing) ? "no step open" : "not begun");
     return count + step + promised(state.card());
+  }
+
+  /** Work that was taken in as tallies opened no step. */
+  private static boolean begun(Standing standing) {
+    return standing.left().values().stream().anyMatch(
+            each -> each.good() + each.inWork() + each.scrapped() > 0);
   }
 
   private static String promised(JobCard card) {

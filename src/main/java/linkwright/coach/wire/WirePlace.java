@@ -22,7 +22,6 @@ import linkwright.coach.kernel.Turning;
 import linkwright.coach.kernel.undo.Undo;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
-import linkwright.drawer.Lot;
 import linkwright.job.Fact;
 import linkwright.job.LotFact;
 import linkwright.plan.ChainWish;
@@ -162,7 +161,8 @@ public final class WirePlace implements Place {
   @Override
   public Turn edited(Model model, Form form, boolean textChanged) {
     if (!textChanged) {
-      return Turn.to(model.with(shown(model).with(Optional.of(form))));
+      Form fitted = WireForms.fitted(model, form);
+      return Turn.to(model.with(shown(model).with(Optional.of(fitted))));
     }
     if (form.purpose() == Form.Purpose.DRAW_DOWN) {
       return Drafting.keep(worked(model, form), form);
@@ -222,7 +222,10 @@ public final class WirePlace implements Place {
         switch (form.purpose()) {
           case ADD_WIRE -> Map.of("lengths", "Give what came, such as 2 m.");
           case CUT_WIRE -> Map.of("count", "Give how many were cut, such as 12.");
-          case RETURN_WIRE -> Map.of("length", "Give the length that goes back, such as 60 mm.");
+          case RETURN_WIRE ->
+              form.text("mass").isEmpty()
+                  ? Map.of("length", "Give the length that goes back, such as 60 mm, or its mass.")
+                  : Map.of();
           case DISCARD_WIRE -> Map.of("length", "Give the length that is gone, such as 60 mm.");
           case TAKE_SOLDER -> Map.of("mass", "Give what you took, such as 1.2 g.");
           default -> Map.of("mass", "Give what was weighed out, such as 14.5 g.");
@@ -243,7 +246,7 @@ public final class WirePlace implements Place {
         ChainWish wish = WireForms.wish(model.job().orElseThrow()).orElseThrow();
         troubles.putAll(WireCame.troubles(form, wish, model.settings().units()));
         if (troubles.isEmpty()) {
-          lot(model, form, wish).ifPresent(sentence -> troubles.put("lot", sentence));
+          LotOfForm.wrong(model, form, wish).ifPresent(sentence -> troubles.put("lot", sentence));
         }
       }
       case CUT_WIRE -> {
@@ -252,67 +255,16 @@ public final class WirePlace implements Place {
               "count", "“" + form.text("count") + "” is no number of pieces. Write 12, say.");
         }
       }
-      case DISCARD_WIRE, RETURN_WIRE -> troubles.putAll(amounts.troubles(List.of("length"), ""));
+      case DISCARD_WIRE -> troubles.putAll(amounts.troubles(List.of("length"), ""));
+      case RETURN_WIRE -> troubles.putAll(LotOfForm.returned(model, form));
       default -> {
         troubles.putAll(amounts.massTroubles(List.of("mass")));
         if (form.purpose() == Form.Purpose.TAKE_SOLDER && troubles.isEmpty()) {
-          tooMuch(model, form).ifPresent(sentence -> troubles.put("mass", sentence));
+          LotOfForm.tooMuch(model, form).ifPresent(sentence -> troubles.put("mass", sentence));
         }
       }
     }
     return troubles;
-  }
-
-  /** What is wrong with the lot that wire is taken out of: other wire, or not enough left. */
-  private static Optional<String> lot(Model model, Form form, ChainWish wish) {
-    UnitStyle units = model.settings().units();
-    String name = form.text("lot");
-    Optional<Lot> lot =
-        model.handbook().drawer().lots().stream()
-            .filter(each -> each.id().equals(name))
-            .findFirst();
-    if (name.isEmpty()) {
-      return Optional.empty();
-    }
-    if (lot.isEmpty()) {
-      return Optional.of("There is no lot “" + name + "” in the drawer.");
-    }
-    double wire = PlannedWire.read(form.text("wire")).orThrow();
-    if (!lot.get().is(wish.metal().id(), wire)) {
-      boolean draws = lot.get().metal().equals(wish.metal().id());
-      return Optional.of(
-          name
-              + " is "
-              + lot.get().metal()
-              + " of "
-              + units.wire(lot.get().wireMm().orElse(0))
-              + (draws ? ": draw it down first, or" : ", no " + wish.metal().id() + ":")
-              + " take another lot.");
-    }
-    double asked =
-        form.text("lengths").isEmpty()
-            ? 0
-            : WireCame.facts(form, wish).stream()
-                .mapToDouble(fact -> ((Fact.WireAdded) fact).lengthMm())
-                .sum();
-    double left = lot.get().lengthMm().orElse(0);
-    return asked > left
-        ? Optional.of(
-            units.length(left) + " are left of it by the books: weigh the lot, or take less.")
-        : Optional.empty();
-  }
-
-  private static Optional<String> tooMuch(Model model, Form form) {
-    double left =
-        model.handbook().drawer().lots().stream()
-            .filter(lot -> lot.id().equals(form.text("lot")))
-            .mapToDouble(lot -> lot.massG().orElse(0))
-            .sum();
-    return new Amounts(form).grams("mass").orElse(0) > left
-        ? Optional.of(
-            model.settings().units().mass(left)
-                + " are left of it by the books: weigh the lot, or take less.")
-        : Optional.empty();
   }
 
   private static Optional<Integer> count(Form form) {
@@ -347,7 +299,11 @@ public final class WirePlace implements Place {
         Model told = lacking.isEmpty() ? model : model.trouble(lacking);
         yield Turn.keep(told, cut);
       }
-      case DISCARD_WIRE, RETURN_WIRE -> discard(model, form, piece);
+      case DISCARD_WIRE -> discard(model, form, piece);
+      case RETURN_WIRE ->
+          LotOfForm.of(model, form)
+              .map(back -> Turn.keep(model, back))
+              .orElseGet(() -> discard(model, form, piece));
       case TAKE_SOLDER ->
           Turn.keep(
               model,
@@ -366,14 +322,15 @@ public final class WirePlace implements Place {
   }
 
   private static Turn discard(Model model, Form form, PieceKind piece) {
-    double gone = new Amounts(form).mm("length").orElseThrow();
+    double gone = LotOfForm.wireMm(model, form);
     double left = model.job().orElseThrow().standing().stockLeft().leftMm(piece);
     if (gone > left) {
       String sentence =
           "By the book only "
               + model.settings().units().length(left)
               + " of that wire are on hand: enter what came first, or a shorter length.";
-      Form told = form.withTroubles(Map.of("length", sentence)).atFirstTrouble();
+      String field = form.text("length").isEmpty() ? "mass" : "length";
+      Form told = form.withTroubles(Map.of(field, sentence)).atFirstTrouble();
       return Turn.to(model.with(shown(model).with(Optional.of(told))));
     }
     return Turn.keep(

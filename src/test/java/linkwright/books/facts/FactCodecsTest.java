@@ -129,7 +129,7 @@ class FactCodecsTest {
     for (HotWorkState state : HotWorkState.values()) {
       facts.add(
           new BenchFact.HotWorkSaid(
-              state, new StepId("solder-links"), "gas shut", Optional.empty()));
+              state, new StepId("solder-links"), "gas shut", Optional.empty(), ""));
     }
     for (Sourced.Source source : Sourced.Source.values()) {
       Map<String, Sourced> used = Map.of("kerf", new Sourced("0.3 mm", source));

@@ -1,5 +1,6 @@
 package linkwright.coach.kernel.safety;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -7,8 +8,11 @@ import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import linkwright.coach.kernel.BenchNow;
 import linkwright.coach.kernel.Clock;
 import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.OpenJob;
 import linkwright.job.FlameWord;
 import linkwright.job.HotWork;
 import linkwright.job.TimerRun;
@@ -78,7 +82,19 @@ public final class HotWorkWords {
 
   /** What is said last of all when the program is left: of the flame, else of the watch. */
   public static String parting(Model model) {
-    return model.hotWork().open() ? asks(model) : watch(model).orElse("");
+    if (!model.hotWork().open()) {
+      return watch(model).orElse("");
+    }
+    boolean looks = model.job().filter(OpenJob::lookOnly).isPresent();
+    return asks(model) + (looks ? " It is answered where " + jobs(model) + " is open." : "");
+  }
+
+  /** The jobs in whose books something is lit, as they are called. */
+  public static String jobs(Model model) {
+    return model.hotWork().stand().stream()
+        .map(FlameWord::job)
+        .distinct()
+        .collect(Collectors.joining("”, “", "“", "”"));
   }
 
   private static String at(Model model, FlameWord word) {
@@ -101,7 +117,17 @@ public final class HotWorkWords {
             run ->
                 "Fire watch: "
                     + left(run, model)
-                    + " to go. Filing beside the block is watching; going home is not.");
+                    + " to go"
+                    + from(model, run)
+                    + ". Filing beside the block is watching; going home is not.");
+  }
+
+  /** From when it runs: whoever shut the gas later than she heated looks for that hour. */
+  private static String from(Model model, TimerRun run) {
+    Duration ago = Duration.between(run.startedAt(), model.steady());
+    boolean heat = model.bench().watch().filter(BenchNow.Watch::heat).isPresent();
+    return (heat ? ", from the last heat at " : ", from all flames out at ")
+        + at(model, model.now().minus(ago));
   }
 
   /** Minutes are told up: nobody is told that none is left while it runs. */

@@ -14,7 +14,6 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Turn;
-import linkwright.coach.keys.Act;
 import linkwright.job.BenchFact;
 import linkwright.job.Entry;
 import linkwright.job.EntryId;
@@ -87,24 +86,23 @@ public final class Undo {
 
   private static Optional<Undo> at(Model model) {
     PlaceId here = model.held().place();
-    return EnteredAt.PLACES.values().stream().anyMatch(places -> places.contains(here))
+    return EntryWords.anythingTakenBackAt(here)
         ? Optional.of(new Undo(model, here))
         : Optional.empty();
   }
 
   private Turn strike() {
     Optional<Entry> beyond = here == PlaceId.BENCH ? beyond(model, strikes) : Optional.empty();
-    boolean told = model.presses().again(Act.UNDO);
-    if (beyond.isPresent() && !told) {
-      return Turn.to(model.told(notReached(model, beyond.get())));
+    Optional<EntryId> last = beyond.map(Entry::id);
+    if (beyond.isPresent() && !model.bench().mind().refused().equals(last)) {
+      return Turn.to(model.refused(last).told(notReached(model, beyond.get())));
     }
-    Optional<List<Entry>> last = lastHere();
-    if (last.isEmpty()) {
+    Optional<List<Entry>> act = lastHere();
+    if (act.isEmpty()) {
       return nothing(model);
     }
-    Optional<String> held =
-        last.get().stream().flatMap(entry -> heldBy(entry).stream()).findFirst();
-    return held.map(why -> Turn.to(model.trouble(why))).orElseGet(() -> strike(last.get()));
+    Optional<String> held = act.get().stream().flatMap(entry -> heldBy(entry).stream()).findFirst();
+    return held.map(why -> Turn.to(model.trouble(why))).orElseGet(() -> strike(act.get()));
   }
 
   /** What still counts of the last act that was entered at this place and no other. */
@@ -132,6 +130,7 @@ public final class Undo {
   private Turn unstrike() {
     Map<EntryId, Entry> byId = new HashMap<>();
     job.entries().forEach(entry -> byId.put(entry.id(), entry));
+    boolean since = false;
     for (List<Entry> act : acts(job, model.now())) {
       List<Entry> undone = new ArrayList<>(opened(act));
       List<Entry> targets = new ArrayList<>();
@@ -146,15 +145,15 @@ public final class Undo {
       }
       List<Entry> named = targets.stream().filter(entry -> !places(entry).isEmpty()).toList();
       if (!named.isEmpty() && named.stream().allMatch(entry -> places(entry).contains(here))) {
-        return Turn.keep(
-            model.told("Brought back: " + words(named) + "."),
-            strikes(undone, Strikes.BROUGHT_BACK));
+        return since
+            ? Turn.to(
+                model.told(
+                    "Something was entered here since: the book ({do:to-book}) brings it back."))
+            : Turn.keep(
+                model.told("Brought back: " + words(named) + "."),
+                strikes(undone, Strikes.BROUGHT_BACK));
       }
-      if (live(act).stream().anyMatch(entry -> places(entry).contains(here))) {
-        return Turn.to(
-            model.told(
-                "Something was entered here since: the book ({do:to-book}) brings it back."));
-      }
+      since |= live(act).stream().anyMatch(entry -> places(entry).contains(here));
     }
     return Turn.to(model.told("Nothing was undone here in this sitting."));
   }
@@ -177,7 +176,7 @@ public final class Undo {
   }
 
   private static Set<PlaceId> places(Entry entry) {
-    return EnteredAt.of(entry.fact());
+    return Strikes.isOfUndo(entry.fact()) ? Set.of() : EntryWords.takenBackAt(entry.fact());
   }
 
   /** Why it cannot be taken back: what was chosen since hangs on it. */

@@ -1,0 +1,48 @@
+package linkwright.coach.bench;
+
+import java.util.Set;
+import linkwright.coach.kernel.AtBench;
+import linkwright.coach.kernel.Effect;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.Turn;
+import linkwright.coach.keys.Act;
+import linkwright.job.Fact;
+
+/** A number that was typed is counted, stays, or is told: it never goes in silence. */
+final class TypedNumber {
+  /** What a number belongs to. */
+  private static final Set<Act> TAKES =
+      Set.of(Act.THROUGH, Act.CUT_ONE, Act.BEGIN_ONE, Act.REDO, Act.SCRAP, Act.TAKE);
+
+  private TypedNumber() {}
+
+  /** The turn, with that told if the number is gone with it and counted nothing. */
+  static Turn told(Model before, Act act, Turn turn) {
+    String digits = BenchPlace.screen(before).digits();
+    Model after = turn.model();
+    // Where nothing is counted a number that stays is not seen.
+    boolean shown = AtBench.of(after).filter(AtBench::counts).isPresent();
+    boolean stays = turn.next().isEmpty() && !BenchPlace.screen(after).digits().isEmpty() && shown;
+    boolean asked = BenchPlace.screen(after).ask() instanceof BenchAsk.Sure;
+    if (digits.isEmpty() || stays || asked || TAKES.contains(act) || cuts(turn)) {
+      return turn;
+    }
+    String sentence = (after.notice().text() + dropped(digits)).strip();
+    Model gone =
+        after.held() instanceof BenchHeld held ? after.with(BenchScreens.digits(held, "")) : after;
+    Model told = after.notice().trouble() ? gone.trouble(sentence) : gone.told(sentence);
+    return new Turn(told, turn.effects(), turn.next());
+  }
+
+  private static boolean cuts(Turn turn) {
+    return turn.effects().stream()
+        .anyMatch(
+            effect ->
+                effect instanceof Effect.KeepFacts keep
+                    && keep.facts().stream().anyMatch(Fact.WireCut.class::isInstance));
+  }
+
+  static String dropped(String digits) {
+    return digits.isEmpty() ? "" : " The " + digits + " that was typed is not counted.";
+  }
+}

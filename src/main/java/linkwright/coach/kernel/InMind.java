@@ -1,0 +1,51 @@
+package linkwright.coach.kernel;
+
+import java.util.Optional;
+import linkwright.job.EntryId;
+import linkwright.routine.StepId;
+
+/**
+ * What is kept in mind of the bench between two presses; no book tells it.
+ *
+ * @param asked whether what was found open when the program began was asked about
+ * @param toward the book to whose wait she is on the way; empty if she is not
+ * @param back where she worked before a wait called her away; empty if none did
+ * @param refused the entry of which undo said last that it does not reach it
+ */
+public record InMind(
+    boolean asked, Optional<String> toward, Optional<Errand> back, Optional<EntryId> refused) {
+  static final InMind NOTHING =
+      new InMind(false, Optional.empty(), Optional.empty(), Optional.empty());
+
+  /**
+   * A step of a job's book.
+   *
+   * @param slug the book's name
+   * @param step the step
+   */
+  public record At(String slug, StepId step) {}
+
+  /**
+   * On the way to a wait that is over.
+   *
+   * @param from where she worked
+   * @param to where it is answered
+   */
+  public record Errand(At from, At to) {}
+
+  InMind asked(boolean now) {
+    return new InMind(now, toward, back, refused);
+  }
+
+  InMind toward(Optional<String> slug) {
+    return new InMind(asked, slug, back, refused);
+  }
+
+  InMind back(Optional<Errand> errand) {
+    return new InMind(asked, toward, errand, refused);
+  }
+
+  InMind refused(Optional<EntryId> entry) {
+    return new InMind(asked, toward, back, entry);
+  }
+}

@@ -1,0 +1,85 @@
+package linkwright.coach;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Duration;
+import linkwright.coach.keys.Act;
+import linkwright.job.Fact;
+import linkwright.routine.Stage;
+import org.junit.jupiter.api.Test;
+
+/** A wait that is over calls her away from her work, and the work has her back. */
+class CalledAwayTest {
+  private final Bencher bench = Bencher.withTheDemo().press("enter");
+
+  /** Four links in the pickle, the others on the soldering block. */
+  private Bencher solderingOn() {
+    bench.toSolder(8).type("4").press("space");
+    bench.goTo("pickle-links").press("space", "space").seeCautions();
+    assertThat(step()).isEqualTo("solder-links");
+    return bench.pass(Duration.ofMinutes(9));
+  }
+
+  private String step() {
+    return bench.at().step().id().word();
+  }
+
+  @Test
+  void once_the_wait_is_answered_the_common_key_leads_back() {
+    solderingOn().press("space");
+    assertThat(step()).isEqualTo("pickle-links");
+    bench.press("space");
+    assertThat(bench.pile("link").waitingFor(Stage.CHECKED)).isEqualTo(4);
+    assertThat(step()).as("what came out is seen first").isEqualTo("pickle-links");
+    bench.press("space");
+    assertThat(step()).isEqualTo("solder-links");
+    assertThat(bench.notice()).contains("where you worked");
+    bench.press("space");
+    assertThat(bench.pile("link").atOrPast(Stage.SOLDERED)).isEqualTo(5);
+  }
+
+  @Test
+  void whoever_goes_elsewhere_by_herself_is_led_back_nowhere() {
+    solderingOn().press("space", "space", "n").seeCautions().press("b").seeCautions();
+    assertThat(step()).isEqualTo("pickle-links");
+    bench.press("space");
+    assertThat(bench.notice()).doesNotContain("where you worked");
+  }
+
+  @Test
+  void a_step_that_is_done_with_its_wait_leads_back_too() {
+    bench.goTo("pickle-wire").press("space");
+    bench.goTo("cut-blanks").type("3").press("space").pass(Duration.ofMinutes(9));
+    bench.press("space");
+    assertThat(step()).isEqualTo("pickle-wire");
+    bench.press("space").seeCautions();
+    assertThat(step()).isEqualTo("cut-blanks");
+    assertThat(bench.model().timers().running()).isEmpty();
+  }
+
+  @Test
+  void a_number_that_was_typed_when_it_rang_is_told_not_dropped() {
+    solderingOn().type("3").press("space");
+    assertThat(step()).isEqualTo("pickle-links");
+    assertThat(bench.notice()).contains("The 3 that was typed is not counted.");
+    assertThat(bench.pile("link").atOrPast(Stage.SOLDERED)).isEqualTo(4);
+  }
+
+  @Test
+  void nor_one_that_was_typed_while_a_wait_runs() {
+    bench.goTo("pickle-wire").press("space").type("7").press("space");
+    assertThat(bench.notice()).endsWith("The 7 that was typed is not counted.");
+    bench.pass(Duration.ofMinutes(1)).type("2").press("n");
+    assertThat(bench.notice()).contains("The 2 that was typed is not counted.");
+  }
+
+  @Test
+  void what_was_typed_before_the_torch_is_lit_stays_for_the_count() {
+    bench.toSolder(6).press("!", "space").type("4").press("space");
+    assertThat(bench.entered(Fact.PiecesThrough.class))
+        .noneMatch(through -> through.stage().equals(Stage.SOLDERED));
+    assertThat(Pages.of(bench.model()).open().get(0).act()).contains(Act.THROUGH);
+    bench.press("space");
+    assertThat(bench.pile("link").atOrPast(Stage.SOLDERED)).isEqualTo(4);
+  }
+}

@@ -1,0 +1,155 @@
+package linkwright.shell;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import linkwright.coach.Coach;
+import linkwright.coach.Pages;
+import linkwright.coach.bench.BenchAnswers;
+import linkwright.coach.kernel.AtBench;
+import linkwright.coach.kernel.Message;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.Paging;
+import linkwright.coach.kernel.Settings;
+import linkwright.coach.keys.Act;
+import linkwright.coach.keys.KeyNames;
+import linkwright.files.DraftStore;
+import linkwright.files.Home;
+import linkwright.files.Library;
+import linkwright.job.Fact;
+import linkwright.standing.Handbook;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Two windows at one bench, each with a job of its own: the flame is one, the waits are all. */
+class OtherWindowTest {
+  private static final String DEVICE = "window-a2b3c4d5";
+
+  @TempDir private Path folder;
+  private Instant now = Instant.parse("2026-03-02T08:00:00Z");
+  private Home home;
+  private Handbook handbook;
+  private Window anklet;
+  private Window hook;
+
+  private final class Window {
+    private final Performer performer = new Performer(home, DEVICE, () -> now, () -> {});
+    private Model model =
+        performer.begin(
+            Coach.begin(handbook, Settings.USUAL, Paging.WHOLE, now, 80, 24),
+            List.of(new Fact.JobOpened("x", "byzantine")),
+            Optional.empty());
+
+    Window(String job) {
+      model = performer.open(model, job);
+      press("esc", "b");
+    }
+
+    void press(String... keys) {
+      for (String key : keys) {
+        pass(Duration.ofSeconds(1));
+        take(new Message.KeyPressed(KeyNames.read(key).orElseThrow()));
+      }
+    }
+
+    void take(Message message) {
+      model = performer.take(model, message);
+    }
+
+    /** The common key, till that is what it does. */
+    void until(Act act) {
+      for (int i = 0; i < 80 && common() != act; i++) {
+        press(AtBench.of(model).isPresent() && skips(act) ? "n" : "space");
+      }
+      assertThat(common()).isEqualTo(act);
+    }
+
+    private boolean skips(Act act) {
+      return !BenchAnswers.away(model) && common() != Act.SEEN && common() != act;
+    }
+
+    Act common() {
+      return Pages.of(model).open().get(0).act().orElseThrow();
+    }
+  }
+
+  @BeforeEach
+  void two_jobs() {
+    home = new Home(folder);
+    handbook = Start.handbook(Library.load(home));
+    for (String name : List.of("anklet", "hook")) {
+      List<Fact> facts = new ArrayList<>(Demo.facts(Library.load(home)));
+      facts.set(0, new Fact.JobOpened(name, "round-cable"));
+      Books books =
+          new Books(
+              home, DEVICE, () -> now, new DraftStore(home.drafts()), ReadingProgress.ENDLESS);
+      books.begin(name, facts, handbook);
+      books.shut();
+    }
+    anklet = new Window("anklet");
+    hook = new Window("hook");
+  }
+
+  @AfterEach
+  void both_are_shut() {
+    anklet.performer.shut();
+    hook.performer.shut();
+  }
+
+  private void pass(Duration time) {
+    now = now.plus(time);
+    for (Window window :
+        List.of(Optional.ofNullable(anklet), Optional.ofNullable(hook)).stream()
+            .flatMap(Optional::stream)
+            .toList()) {
+      window.take(new Message.Ticked(now, now, Optional.empty()));
+    }
+  }
+
+  @Test
+  void a_flame_that_was_lit_in_one_is_put_out_in_the_other_and_both_know() {
+    anklet.until(Act.LIT);
+    anklet.press("space");
+    pass(Duration.ofSeconds(20));
+    assertThat(hook.model.hotWork().lit()).isPresent();
+    hook.press("!", "space");
+    assertThat(hook.model.hotWork().open()).isFalse();
+    pass(Duration.ofSeconds(20));
+    assertThat(anklet.model.hotWork().open()).isFalse();
+    assertThat(anklet.model.watch()).isPresent();
+    // Whoever begins anew knows it too.
+    hook.performer.shut();
+    hook = new Window("hook");
+    assertThat(hook.model.hotWork().open()).isFalse();
+  }
+
+  @Test
+  void a_wait_of_a_job_that_the_other_writes_is_told_and_takes_no_key() {
+    anklet.until(Act.LIT);
+    anklet.press("space");
+    anklet.until(Act.WAIT_FIRST);
+    anklet.press("space");
+    hook.press("space");
+    pass(Duration.ofMinutes(20));
+    assertThat(hook.model.due()).extracting(wait -> wait.held()).containsExactly(true);
+    pass(Duration.ofSeconds(11));
+    assertThat(anklet.common()).isNotEqualTo(Act.TO_DUE);
+    assertThat(hook.model.job().orElseThrow().slug()).isEqualTo("hook");
+    hook.press("space");
+    assertThat(hook.model.job().orElseThrow().slug()).as("its key is its own").isEqualTo("hook");
+    hook.press("esc", "m");
+    assertThat(Pages.of(hook.model).body().toString()).contains("it is quieted there");
+    // Once the other window has gone, the key leads there.
+    anklet.performer.shut();
+    pass(Duration.ofSeconds(20));
+    hook.press("esc", "b", "space");
+    assertThat(hook.model.job().orElseThrow().slug()).isEqualTo("anklet");
+  }
+}
