@@ -21,6 +21,10 @@ final class Clocks {
   static final String SET_BACK =
       "The computer's clock went back since a timer was set. It begins anew: look at the pieces.";
 
+  static final String SET_FORWARD =
+      "The computer's clock was set forward since a timer was set. It runs by how long it really"
+          + " was: look at the pieces.";
+
   private Clocks() {}
 
   /** Both clocks went on; if not by the same time while a timer runs, it is told. */
@@ -31,6 +35,22 @@ final class Clocks {
     Model next = model.at(ticked.now(), ticked.steady());
     boolean runs = !model.timers().running().isEmpty();
     return runs && by.abs().compareTo(SLIGHT) > 0 ? next.trouble(MOVED) : next;
+  }
+
+  /** Whether the clock is known to have been set forward since a timer that runs was set. */
+  static boolean wentOn(List<Entry> entries, OpenJob job, Model model) {
+    List<EntryId> running =
+        job.state().timers().running().stream().map(timer -> timer.id()).toList();
+    return entries.stream()
+        .filter(entry -> running.contains(entry.id()))
+        .anyMatch(
+            entry ->
+                !model
+                    .bench()
+                    .mind()
+                    .moves()
+                    .age(entry.at(), model.now())
+                    .equals(Duration.between(entry.at(), model.now())));
   }
 
   /** Whether a timer that runs was set later than it is now. */

@@ -104,9 +104,10 @@ class OtherWindowTest {
 
   private void pass(Duration time) {
     now = now.plus(time);
-    for (Window window : List.of(Optional.ofNullable(anklet), Optional.ofNullable(hook)).stream()
-        .flatMap(Optional::stream)
-        .toList()) {
+    for (Window window :
+        List.of(Optional.ofNullable(anklet), Optional.ofNullable(hook)).stream()
+            .flatMap(Optional::stream)
+            .toList()) {
       window.take(new Message.Ticked(now, now, Optional.empty()));
     }
   }

@@ -80,8 +80,8 @@ final class WalkLines {
                 + (wait.held()
                     ? "Another window has that job open: it is answered there."
                     : wait.elsewhere()
-                    ? "An empty line goes there."
-                    : "Type answer once you have seen to it."));
+                        ? "An empty line goes there."
+                        : "Type answer once you have seen to it."));
       }
     }
   }

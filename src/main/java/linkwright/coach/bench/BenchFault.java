@@ -102,12 +102,7 @@ final class BenchFault {
     Fact fact =
         why.scrap()
             ? new Fact.PiecesScrapped(
-                at.piece(),
-                why.count(),
-                at.failsAt(),
-                !at.begins() && redo,
-                reason,
-                size)
+                at.piece(), why.count(), at.failsAt(), !at.begins() && redo, reason, size)
             : new Fact.PiecesSentBack(
                 at.piece(),
                 why.count(),

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import linkwright.job.CautionsMet;
+import linkwright.job.ClockMoves;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
@@ -132,12 +133,12 @@ public record OpenJob(
   }
 
   /** The same with its timers by the steady clock; those that ran before go on as they did. */
-  public OpenJob steadied(Timers ran, Instant now, Instant steady) {
+  public OpenJob steadied(Timers ran, ClockMoves moves, Instant now, Instant steady) {
     return new OpenJob(
         slug,
         device,
         entries,
-        state.with(state.timers().steadied(ran, now, steady)),
+        state.with(state.timers().steadied(ran, moves, now, steady)),
         lookOnly,
         told,
         drafts,
