@@ -31,23 +31,34 @@ class LaunchTest {
       #!/bin/sh
       for each; do
           case $each in
-              -XX:ArchiveClassesAtExit=*) echo laid > "${each#*=}"; exit 0 ;;
+              -XX:ArchiveClassesAtExit=*)
+                  echo tried >> "$JAVA_HOME/tries"
+                  [ "${LAYS_NONE:-}" ] || echo laid > "${each#*=}"
+                  exit 0 ;;
           esac
       done
       if [ "${WAIT_IN:-}" ]; then
-          until [ "$(find "$WAIT_IN" -name '*.jsa' -newer "$JAVA_HOME" 2>/dev/null)" ]; do :; done
+          until [ "$(find "$WAIT_IN" -name '*.jsa' -newer "$JAVA_HOME/old" 2>/dev/null)" ]; do :; done
       fi
       for each; do echo "$each"; done
       """;
 
+  private static final Instant OLD = Instant.parse("1999-01-01T00:00:00Z");
+
+  /** As an install that came from elsewhere may be dated: in the future by this machine's clock. */
+  private static final Instant BUILT = Instant.parse("2222-02-02T02:02:02Z");
+
   @TempDir Path folder;
   private Path script;
+  private String laysNone = "";
 
   @BeforeEach
   void layTheProgramOut() throws IOException {
     script = Files.copy(Path.of("src/main/launch/linkwright"), folder.resolve("linkwright"));
-    Files.writeString(folder.resolve("linkwright.jar"), "");
+    Files.setLastModifiedTime(
+        Files.writeString(folder.resolve("linkwright.jar"), ""), FileTime.from(BUILT));
     Path java = Files.createDirectories(folder.resolve("jdk/bin")).resolve("java");
+    Files.setLastModifiedTime(Files.writeString(folder.resolve("jdk/old"), ""), FileTime.from(OLD));
     Files.writeString(java, JAVA);
     Files.setPosixFilePermissions(java, PosixFilePermissions.fromString("rwxr-xr-x"));
   }
@@ -77,6 +88,37 @@ class LaunchTest {
   }
 
   @Test
+  void laysThemAnewForAJarOfAnEarlierDate() throws Exception {
+    Path cache = folder.resolve("cache");
+    String laidIn = cache.resolve("linkwright").toString();
+    start(cache, laidIn, "jobs");
+    assertThat(start(cache, "", "jobs")).anyMatch(each -> each.contains("SharedArchive"));
+    FileTime earlier = FileTime.from(OLD.plusSeconds(9));
+    Files.setLastModifiedTime(folder.resolve("linkwright.jar"), earlier);
+    assertThat(start(cache, "", "jobs")).noneMatch(each -> each.contains("SharedArchive"));
+    Path laid;
+    try (Stream<Path> files = Files.list(cache.resolve("linkwright"))) {
+      laid = files.filter(each -> each.toString().endsWith(".jsa")).findFirst().orElseThrow();
+    }
+    while (!Files.getLastModifiedTime(laid).equals(earlier)) {
+      Thread.sleep(10);
+    }
+    assertThat(start(cache, "", "jobs")).contains("-XX:SharedArchiveFile=" + laid);
+  }
+
+  @Test
+  void triesOnceWhereJavaLaysNone() throws Exception {
+    Path cache = folder.resolve("cache");
+    laysNone = "yes";
+    start(cache, cache.resolve("linkwright").toString(), "jobs");
+    for (int i = 0; i < 3; i++) {
+      assertThat(start(cache, "", "jobs")).noneMatch(each -> each.contains("SharedArchive"));
+      Thread.sleep(200);
+    }
+    assertThat(folder.resolve("jdk/tries")).hasContent("tried\n");
+  }
+
+  @Test
   void startsWhereNothingCanBeLaidReady() throws Exception {
     Path file = Files.writeString(folder.resolve("file"), "");
     assertThat(start(file, "", "jobs")).endsWith("jobs");
@@ -88,6 +130,7 @@ class LaunchTest {
     builder.environment().put("JAVA_HOME", folder.resolve("jdk").toString());
     builder.environment().put("XDG_CACHE_HOME", cache.toString());
     builder.environment().put("WAIT_IN", waitIn);
+    builder.environment().put("LAYS_NONE", laysNone);
     builder.environment().remove("LINKWRIGHT_JAVA_OPTIONS");
     Process process = builder.redirectErrorStream(true).start();
     String told = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);

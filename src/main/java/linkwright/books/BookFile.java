@@ -51,8 +51,7 @@ public final class BookFile implements Closeable {
     this.whyReadOnly = opened.whyReadOnly();
     this.openingProblems = opened.problems();
     this.rows = scan.rows();
-    // A header that is yet to be written, or is written on opening, is a line too.
-    this.lineCount = Math.max(1, scan.lines());
+    this.lineCount = scan.lines();
     this.secondFormat = secondFormat;
     this.shown = LastShown.of(path);
     this.lastChecks = Continuity.lastChecks(scan.rows());
@@ -238,7 +237,10 @@ public final class BookFile implements Closeable {
   /** The lines of entries, each linked to the one that its device made before it. */
   private String text(List<BookLine> added) {
     StringBuilder text = new StringBuilder();
-    if (!secondFormat) {
+    if (lineCount == 0) {
+      // An empty file is a book from its first entry on; whoever only opens it leaves it empty.
+      text.append(BookText.HEADER).append('\n');
+    } else if (!secondFormat) {
       text.append(BookText.FROM_HERE).append('\n');
     }
     Map<String, String> last = new HashMap<>(lastChecks);

@@ -246,7 +246,7 @@ record BookOpening(
                 path,
                 device,
                 scan,
-                scan.wholeBytes() == 0 || BookMarks.format(bytes) >= BookText.FORMAT,
+                BookMarks.format(bytes) >= BookText.FORMAT,
                 new BookOpening(
                     Optional.of(lock), Optional.of(writer), Optional.empty(), problems)));
       } finally {
@@ -281,9 +281,7 @@ record BookOpening(
                   + aside
                   + "."));
     }
-    if (scan.wholeBytes() == 0) {
-      writer.append(HEADER);
-    } else if (scan.endsOpen()) {
+    if (scan.endsOpen()) {
       writer.append(new byte[] {'\n'});
     }
     return List.copyOf(problems);

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The bytes of a job book, split into lines whose checks have been tried.
@@ -47,15 +48,19 @@ record BookScan(List<ScannedLine> rows, int wholeBytes, boolean endsOpen, int li
 
   private static final int CHECK_DIGITS = 8;
 
+  /** In shorter books sharing out costs more than it saves. */
+  private static final int MANY_LINES = 2000;
+
   private static final byte[] MARK = BookText.CHECK_MARK.getBytes(StandardCharsets.UTF_8);
   private static final int CHECK_LENGTH = MARK.length + CHECK_DIGITS;
   private static final byte[] BYTE_ORDER_MARK = {(byte) 0xEF, (byte) 0xBB, (byte) 0xBF};
   private static final byte[] CR_LF = {'\r', '\n'};
   private static final byte[] ENTRY = "- {n: ".getBytes(StandardCharsets.UTF_8);
+  private static final byte[] OURS = "# Linkwright".getBytes(StandardCharsets.UTF_8);
   private static final byte[] TITLE = BookMarks.TITLE.getBytes(StandardCharsets.UTF_8);
 
   static BookScan of(byte[] bytes) {
-    List<ScannedLine> rows = new ArrayList<>();
+    List<Stretch> whole = new ArrayList<>();
     int from = startsWith(bytes, 0, BYTE_ORDER_MARK) ? BYTE_ORDER_MARK.length : 0;
     int line = 0;
     while (from < bytes.length) {
@@ -65,28 +70,43 @@ record BookScan(List<ScannedLine> rows, int wholeBytes, boolean endsOpen, int li
         end++;
       }
       if (end == bytes.length) {
-        return lastLine(rows, bytes, line, from);
+        return lastLine(rows(bytes, whole), bytes, line, from);
       }
-      addLine(rows, bytes, line, from, end);
+      whole.add(new Stretch(line, from, end));
       from = end + (startsWith(bytes, end, CR_LF) ? 2 : 1);
     }
-    return new BookScan(List.copyOf(rows), bytes.length, false, line);
+    return new BookScan(rows(bytes, whole), bytes.length, false, line);
+  }
+
+  private record Stretch(int line, int from, int end) {}
+
+  /** Each line is read by itself, so a long book is shared out. */
+  private static List<ScannedLine> rows(byte[] bytes, List<Stretch> lines) {
+    Stream<Stretch> shared = lines.size() > MANY_LINES ? lines.parallelStream() : lines.stream();
+    return shared.flatMap(line -> read(bytes, line).stream()).toList();
   }
 
   /**
    * A last line without a line end: torn if it begins as an entry or the header does and no check
-   * shows it whole. Anything else was written by hand and stays.
+   * shows it whole. Anything else was written by hand and stays, and so does a file of a few
+   * letters, which may be anybody's.
    */
-  private static BookScan lastLine(List<ScannedLine> rows, byte[] bytes, int line, int from) {
+  private static BookScan lastLine(List<ScannedLine> before, byte[] bytes, int line, int from) {
+    List<ScannedLine> rows = new ArrayList<>(before);
     int sound = soundEnd(bytes, from, bytes.length);
     if (sound > 0) {
       rows.add(soundRow(bytes, line, from, sound));
       return new BookScan(List.copyOf(rows), sound, true, line);
     }
-    if (beginsAs(bytes, from, ENTRY) || (line == 1 && beginsAs(bytes, from, TITLE))) {
+    boolean begins =
+        line > 1
+            ? beginsAs(bytes, from, ENTRY)
+            : startsWith(bytes, from, ENTRY)
+                || (startsWith(bytes, from, OURS) && beginsAs(bytes, from, TITLE));
+    if (begins) {
       return new BookScan(List.copyOf(rows), from, false, line - 1);
     }
-    addLine(rows, bytes, line, from, bytes.length);
+    rows.addAll(read(bytes, new Stretch(line, from, bytes.length)));
     return new BookScan(List.copyOf(rows), bytes.length, true, line);
   }
 
@@ -96,17 +116,21 @@ record BookScan(List<ScannedLine> rows, int wholeBytes, boolean endsOpen, int li
     return Arrays.equals(bytes, from, from + length, start, 0, length);
   }
 
-  private static void addLine(List<ScannedLine> rows, byte[] bytes, int line, int from, int end) {
-    int sound = soundEnd(bytes, from, end);
+  /** The entry of a line and what stands behind its check; mostly the first alone. */
+  private static List<ScannedLine> read(byte[] bytes, Stretch stretch) {
+    int end = stretch.end();
+    int sound = soundEnd(bytes, stretch.from(), end);
+    int rest = sound > 0 ? sound : stretch.from();
+    List<ScannedLine> rows = new ArrayList<>(1);
     if (sound > 0) {
-      rows.add(soundRow(bytes, line, from, sound));
+      rows.add(soundRow(bytes, stretch.line(), stretch.from(), sound));
     }
-    int rest = sound > 0 ? sound : from;
     if (rest < end && !isRemark(bytes, rest, end)) {
       String text = new String(bytes, rest, end - rest, StandardCharsets.UTF_8);
       String check = BookText.check(bytes, rest, end - rest);
-      rows.add(new ScannedLine(line, check, false, text, suspectEntry(text)));
+      rows.add(new ScannedLine(stretch.line(), check, false, text, suspectEntry(text)));
     }
+    return rows;
   }
 
   private static ScannedLine soundRow(byte[] bytes, int line, int from, int end) {

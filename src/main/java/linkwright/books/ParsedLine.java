@@ -45,7 +45,7 @@ record ParsedLine(BookLine entry, String after, boolean linked) {
         && after instanceof String before
         && kind instanceof String what) {
       try {
-        Instant when = Instant.parse(time);
+        Instant when = EntryTime.read(time);
         boolean within = !when.isBefore(EARLIEST) && when.isBefore(LATEST);
         BookLine entry = new BookLine(n.intValue(), when, machine, who, what, rest);
         return within ? Optional.of(new ParsedLine(entry, before, linked)) : Optional.empty();

@@ -87,7 +87,9 @@ final class CheckCommand implements Callable<Integer> {
       asked.add(path.orThrow());
     }
     List<Problem> problems =
-        new ArrayList<>(Checking.check(root.home(), asked, BookChecks::of, OTHERS));
+        new ArrayList<>(
+            Checking.check(
+                root.home(), asked, BookChecks.at(root.here().clock().instant()), OTHERS));
     if (asked.isEmpty()) {
       problems.addAll(GoneBooks.of(root.home()));
       problems.addAll(StudentsFile.load(root.home()).problems());

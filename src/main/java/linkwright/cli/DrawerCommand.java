@@ -52,7 +52,10 @@ final class DrawerCommand implements Callable<Integer> {
   @Option(names = "--count", paramLabel = "LOT", description = "A lot that was weighed.")
   private Optional<String> count = Optional.empty();
 
-  @Option(names = "--metal", paramLabel = "METAL", description = "Its metal or solder; without it sterling.")
+  @Option(
+      names = "--metal",
+      paramLabel = "METAL",
+      description = "Its metal or solder; without it sterling.")
   private String metal = "sterling";
 
   @Option(names = "--wire", paramLabel = "SIZE", description = "Its thickness, for wire.")
@@ -90,7 +93,8 @@ final class DrawerCommand implements Callable<Integer> {
     Handbook handbook = Start.handbook(library, root.home(), unread);
     // What such a book took is not taken off here.
     here.err().sayAll(unread);
-    if (came.isPresent() || count.isPresent()) {
+    boolean entered = came.isPresent() || count.isPresent();
+    if (entered) {
       Read<Fact> fact = fact(handbook);
       if (fact instanceof Read.Bad<Fact> bad) {
         return root.wrong(bad.sentence());
@@ -127,7 +131,8 @@ final class DrawerCommand implements Callable<Integer> {
     } else {
       answer.print(root, "drawer", parts);
     }
-    return DrawerBook.problems(root.home()).isEmpty() && unread.isEmpty()
+    // What was entered was entered, whatever else is told: a script must not enter it again.
+    return entered || (DrawerBook.problems(root.home()).isEmpty() && unread.isEmpty())
         ? Exit.GOOD
         : Exit.PROBLEMS;
   }
@@ -173,10 +178,13 @@ final class DrawerCommand implements Callable<Integer> {
         .orElseGet(
             () ->
                 Read.bad(
-                    "There is no lot \"" + name + "\" in the drawer: linkwright drawer lists them."));
+                    "There is no lot \""
+                        + name
+                        + "\" in the drawer: linkwright drawer lists them."));
   }
 
-  private Read<Fact> arrived(Handbook handbook, OptionalDouble t, OptionalDouble l, OptionalDouble g) {
+  private Read<Fact> arrived(
+      Handbook handbook, OptionalDouble t, OptionalDouble l, OptionalDouble g) {
     Reference reference = handbook.reference();
     Read<Metal> found = reference.metal(metal);
     Optional<String> solder = reference.solder(metal).found().map(Solder::id);

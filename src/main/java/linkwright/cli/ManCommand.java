@@ -55,6 +55,7 @@ final class ManCommand implements Callable<Integer> {
         page,
         "2",
         "It was asked wrongly: a command, option, value, name or file that is not there.");
+    entry(page, "128 and more", "A signal ended it: 128 and its number, such as 143 for TERM.");
     root.here().out().print(page.toString());
     return Exit.GOOD;
   }

@@ -85,13 +85,15 @@ final class MergeCommand implements Callable<Integer> {
     }
     BookMerge union = merged.orThrow();
     here.err().sayAll(Located.all(union.problems()));
+    if (answer.forReading()) {
+      here.out().sayAll(union.summary());
+    }
     Read<Path> written = union.write(to);
     if (written instanceof Read.Bad<Path> bad) {
       here.err().say(bad.sentence());
       return Exit.PROBLEMS;
     }
     if (answer.forReading()) {
-      here.out().sayAll(union.summary());
       here.out().say("Written: " + written.orThrow() + ", " + union.texts().size() + " entries.");
     } else {
       List<Part> parts = new ArrayList<>();

@@ -176,7 +176,9 @@ final class PlanCommand implements Callable<Integer> {
     if (as != OutForm.TEXT) {
       List<ChainChoice> nearest =
           ChainChoices.of(planned.get().wish(), planned.get().state(), planned.get().handbook());
-      here.out().print(as.written(PlanYaml.of(standing, nearest, library.reference())));
+      Map<String, Object> values = PlanYaml.of(standing, nearest, library.reference());
+      values.put("job", planned.get().name());
+      here.out().print(as.written(values));
     } else {
       here.out()
           .sayAll(

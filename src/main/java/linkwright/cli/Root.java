@@ -32,7 +32,8 @@ import picocli.CommandLine.ScopeType;
     footer = {
       "",
       "Exit codes: 0 good; 1 what was asked for has problems, which are told; 2 it was",
-      "asked wrongly: a command, option, value, name or file that is not there.",
+      "asked wrongly: a command, option, value, name or file that is not there; 128 and",
+      "more where a signal ended it, such as 143 for TERM.",
       "linkwright help COMMAND tells what a command does and how it is written."
     })
 final class Root implements Callable<Integer> {

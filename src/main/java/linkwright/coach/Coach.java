@@ -55,7 +55,7 @@ public final class Coach implements MessageCases<Turn> {
       return Turn.to(model.with(pending.and(message)));
     }
     if (model.writing() instanceof Writing.Failed failed && UserMessages.is(message)) {
-      return arrived(model, Failing.answered(model, failed, message));
+      return arrived(model, FailedWrite.answered(model, failed, message));
     }
     return StudentGate.after(arrived(model, DryGate.held(model, message.answer(new Coach(model)))));
   }
@@ -243,7 +243,7 @@ public final class Coach implements MessageCases<Turn> {
     }
     return model.writing() instanceof Writing.Pending pending
         ? OtherBook.says(model, pending)
-            .orElseGet(() -> Turn.to(Failing.told(model, pending, message.why())))
+            .orElseGet(() -> Turn.to(FailedWrite.told(model, pending, message.why())))
         : Turn.to(model.trouble("Not written, and not counted: " + message.why()));
   }
 

@@ -134,7 +134,7 @@ final class Evidence {
       double spread = Math.hypot(step.ownNoiseMm(), own);
       double sign = step.known() == ClueKind.BELOW_WISH ? 1 : -1;
       double lean = sign * (step.mm() - step.sizeMm(piece.size())) / spread - 1;
-      double hazard = Normal.hazard(lean);
+      double hazard = NormalTail.hazard(lean);
       double[] change = step.slopeMm(piece, age + 1);
       for (int i = 0; i < slope.length; i++) {
         double along = sign * change[i] / spread;

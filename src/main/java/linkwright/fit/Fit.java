@@ -41,7 +41,7 @@ public final class Fit {
    */
   public static Maker learn(
       Pattern pattern, double wireMm, Maker prior, List<Tried> tried, LinkSize wish) {
-    Checks.positive("wireMm", wireMm);
+    FitArguments.positive("wireMm", wireMm);
     return new Learning(new PatternShape(pattern, wireMm), prior, tried, wish).learn();
   }
 
@@ -56,7 +56,7 @@ public final class Fit {
     PatternShape shape = new PatternShape(pattern, wireMm);
     Map<String, Double> formers = Formers.complete(shape, formersMm);
     return shape
-        .form(blankMm, formers, maker.bending())
+        .formMade(blankMm, formers, maker.bending())
         .map(
             link ->
                 Sensitivity.of(shape, blankMm, formers, maker, maker.covariance().root())

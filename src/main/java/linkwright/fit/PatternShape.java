@@ -13,15 +13,31 @@ import linkwright.quantity.Read;
 /** The shape of a link pattern in a wire. */
 record PatternShape(Pattern pattern, double wireMm) implements Shape {
 
+  /** More wire than any ring takes, in lengths of its formers and its wire. */
+  private static final double PLENTY = 10;
+
   Read<Formed> form(double blankMm, Map<String, Double> formersMm, Bending bending) {
     return Forming.form(pattern, wireMm, blankMm, formersMm, bending);
   }
 
+  /** A ring is as large as its mandrel makes it: it is cut from a coil, not bent from a blank. */
+  Read<Formed> formMade(double blankMm, Map<String, Double> formersMm, Bending bending) {
+    double round = formersMm.values().stream().mapToDouble(Double::doubleValue).sum() + wireMm;
+    return form(pattern.isRing() ? Math.max(blankMm, PLENTY * round) : blankMm, formersMm, bending);
+  }
+
   @Override
   public Optional<FormedSize> size(double blankMm, Map<String, Double> formersMm, Bending bending) {
-    return form(blankMm, formersMm, bending)
-        .found()
-        .map(link -> new FormedSize(link.lengthMm(), link.widthMm(), link.shortestBlankMm()));
+    return form(blankMm, formersMm, bending).found().map(PatternShape::size);
+  }
+
+  @Override
+  public Optional<FormedSize> made(double blankMm, Map<String, Double> formersMm, Bending bending) {
+    return formMade(blankMm, formersMm, bending).found().map(PatternShape::size);
+  }
+
+  private static FormedSize size(Formed link) {
+    return new FormedSize(link.lengthMm(), link.widthMm(), link.shortestBlankMm());
   }
 
   @Override

@@ -11,7 +11,9 @@ public enum Reach {
   /** No former owned comes near the wished width. */
   WIDTH_OFF;
 
-  private static final double LENGTH_OFF = 0.03;
+  /** A length that is off by no more than this share is reached. */
+  public static final double LENGTH_OFF = 0.03;
+
   private static final double WIDTH_OFF_BY = 0.08;
 
   /** How near a size comes to a wish. */

@@ -56,14 +56,14 @@ final class Sensitivity {
   static Optional<Sensitivity> of(
       Shape shape, double blankMm, Map<String, Double> formersMm, Maker maker, double[][] root) {
     return shape
-        .size(blankMm, formersMm, maker.bending())
+        .made(blankMm, formersMm, maker.bending())
         .map(size -> new Sensitivity(shape, blankMm, formersMm, maker, root, size));
   }
 
   /** Half the change from one maker to the other; from or to the middle if one cannot form it. */
   private Change across(Maker less, Maker more) {
-    Optional<FormedSize> down = shape.size(blankMm, formersMm, less.bending());
-    Optional<FormedSize> up = shape.size(blankMm, formersMm, more.bending());
+    Optional<FormedSize> down = shape.made(blankMm, formersMm, less.bending());
+    Optional<FormedSize> up = shape.made(blankMm, formersMm, more.bending());
     double wide = down.isPresent() && up.isPresent() ? 2 : 1;
     FormedSize from = down.orElse(size);
     FormedSize to = up.orElse(size);

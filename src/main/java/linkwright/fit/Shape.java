@@ -17,6 +17,15 @@ interface Shape {
   Optional<FormedSize> size(double blankMm, Map<String, Double> formersMm, Bending bending);
 
   /**
+   * The size of a piece that was made: where its blank cannot have been too short, it was not,
+   * whatever length was entered.
+   */
+  default Optional<FormedSize> made(
+      double blankMm, Map<String, Double> formersMm, Bending bending) {
+    return size(blankMm, formersMm, bending);
+  }
+
+  /**
    * How deep the wire would press into itself where it crosses, at the deepest place: 0 if nowhere
    * deeper than asked for, the wire's diameter where the centre lines meet.
    */

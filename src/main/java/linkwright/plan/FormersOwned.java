@@ -36,7 +36,7 @@ public final class FormersOwned {
   }
 
   /** Whether the mandrel was found for the wish, so that it has to be told. */
-  static boolean found(WishedLink link) {
+  public static boolean found(WishedLink link) {
     return link.formersMm().isEmpty()
         && link.blankMm().isEmpty()
         && link.lengthMm().isPresent()

@@ -64,7 +64,8 @@ final class Remarks {
                     remarks.add(
                         "No former is named: over "
                             + units.length(mm)
-                            + " the link comes as long as wished."));
+                            + " the link comes "
+                            + (asWished(wished, settled) ? "as long as wished." : "nearest.")));
       }
     }
     wish.ring()
@@ -75,6 +76,11 @@ final class Remarks {
                         Passage.of(link, ring.insideMm(), ring.wireMm())
                             .forEach(passage -> remarks.addAll(passage.troubles()))));
     return remarks;
+  }
+
+  private static boolean asWished(WishedLink wished, SettledLink settled) {
+    double mm = wished.lengthMm().orElse(0);
+    return Math.abs(settled.lengthMm().orElse(mm) - mm) <= Planning.BLANK_STEP_MM / 2;
   }
 
   private static void gaps(List<String> remarks, Formed link, UnitStyle units) {

@@ -16,7 +16,8 @@ import linkwright.quantity.Read;
 /**
  * Reads what comes again along a chain: {@code 1 long + 2 round ring=3 mm}. The planned link goes
  * by its pattern's name or by {@code link}; each other by its pattern's name, or by a name of its
- * own with {@code pattern=…}, and says its sizes: blank, length, width, inside, its formers.
+ * own with {@code pattern=…}, and says its sizes: blank, length, width, inside, its formers. The
+ * ring after each link may be named as {@code ring}, and changes nothing.
  */
 final class RepeatReading {
   private static final Pattern PART =
@@ -24,6 +25,10 @@ final class RepeatReading {
   private static final Pattern SIZE =
       Pattern.compile("([\\p{L}-]+)\\s*=\\s*([^=]*?)[,;]?\\s*(?=$|[\\p{L}-]+\\s*=)");
   private static final int MOST_SIZES = 5;
+
+  /** The ring that joins: one comes after every link, said or not. */
+  private static final String RING = "ring";
+
   private static final Map<String, String> KEYS =
       Map.of(
           "pattern", WishKeys.LINK_PATTERN,
@@ -56,6 +61,7 @@ final class RepeatReading {
 
   Read<WishedRepeat> read(String text) {
     int count = 0;
+    int rings = 0;
     Map<String, Integer> times = new LinkedHashMap<>();
     Map<String, Map<String, String>> texts = new LinkedHashMap<>();
     for (String written : text.split("\\+", -1)) {
@@ -75,12 +81,24 @@ final class RepeatReading {
         count += many;
         continue;
       }
+      if (name.equals(RING) && part.group(3).isBlank()) {
+        rings += many;
+        continue;
+      }
       times.merge(name, many, Integer::sum);
       Optional<String> wrong =
           sizes(part.group(3), texts.computeIfAbsent(name, any -> new LinkedHashMap<>()));
       if (wrong.isPresent()) {
         return Read.bad(wrong.get());
       }
+    }
+    int links = count + times.values().stream().mapToInt(Integer::intValue).sum();
+    if (rings > 0 && rings != links) {
+      return Read.bad(
+          "A ring comes after every link, "
+              + links
+              + " in this repeat: leave the rings out here, ring inside says their size; or give"
+              + " what stands between as a link of its own, as 1 small pattern=round ring=3 mm.");
     }
     return count == 0
         ? Read.bad(

@@ -55,9 +55,15 @@ public record Problem(
     return text.toString();
   }
 
-  /** Whether what is wrong is told of the whole file, by its name. */
+  /** Whether what is wrong is told of the whole file and names it. */
   public boolean namesFile() {
-    return line == 0 && !file.isEmpty() && wrong.startsWith(file + " ");
+    int at = file.isEmpty() ? -1 : wrong.indexOf(file);
+    int end = at + file.length();
+    boolean wholeName =
+        at >= 0
+            && (at == 0 || wrong.charAt(at - 1) == ' ')
+            && (end == wrong.length() || " :,.;".indexOf(wrong.charAt(end)) >= 0);
+    return line == 0 && wholeName;
   }
 
   /** Where it is: {@code my-chain.yaml, line 3, column 7}, as much of it as is known. */

@@ -35,7 +35,7 @@ final class Books {
   private final String device;
   private final InstantSource clock;
   private final DraftStore drafts;
-  private final Patience patience;
+  private final ReadingProgress patience;
   private final Tray tray;
   private final BenchReading bench;
   private final ChangedElsewhere elsewhere;
@@ -43,7 +43,8 @@ final class Books {
   private String person = "";
   private ClockNotes notes = ClockNotes.NONE;
 
-  Books(Home home, String device, InstantSource clock, DraftStore drafts, Patience patience) {
+  Books(
+      Home home, String device, InstantSource clock, DraftStore drafts, ReadingProgress patience) {
     this.home = home;
     this.device = device;
     this.clock = clock;

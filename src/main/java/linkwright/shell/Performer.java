@@ -45,11 +45,12 @@ public final class Performer {
    * @param bell rings once
    */
   public Performer(Home home, String device, InstantSource clock, Runnable bell) {
-    this(home, device, clock, bell, Patience.ENDLESS);
+    this(home, device, clock, bell, ReadingProgress.ENDLESS);
   }
 
   /** The same, with someone who is told how far a long reading of the tray has come. */
-  Performer(Home home, String device, InstantSource clock, Runnable bell, Patience patience) {
+  Performer(
+      Home home, String device, InstantSource clock, Runnable bell, ReadingProgress patience) {
     this(home, device, clock, bell, patience, text -> false);
   }
 
@@ -59,7 +60,7 @@ public final class Performer {
       String device,
       InstantSource clock,
       Runnable bell,
-      Patience patience,
+      ReadingProgress patience,
       Predicate<String> clipboard) {
     this.clipboard = clipboard;
     this.drafts = new DraftStore(home.drafts());

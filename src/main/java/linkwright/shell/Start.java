@@ -46,7 +46,7 @@ public final class Start {
     Handbook shipped = handbook(library);
     Tray tray = new Tray(home);
     Handbook taught =
-        shipped.with(tray.hands(shipped, Patience.ENDLESS)).with(tray.drawer(shipped));
+        shipped.with(tray.hands(shipped, ReadingProgress.ENDLESS)).with(tray.drawer(shipped));
     told.addAll(TrayReading.problems(home));
     told.addAll(tray.unreadable());
     return taught;
@@ -75,7 +75,7 @@ public final class Start {
       List<String> told,
       ClockNotes notes) {
     InstantSource clock = InstantSource.system();
-    Waiting display = new Waiting(shown, clock);
+    ReadingDisplay display = new ReadingDisplay(shown, clock);
     Performer performer =
         new Performer(home, device, clock, display::bell, display, display::copy).noting(notes);
     try (display) {

@@ -9,10 +9,10 @@ import linkwright.hands.Pace;
 import linkwright.job.JobState;
 import linkwright.job.Pile;
 import linkwright.job.TimeSheet;
-import linkwright.routine.Counts;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
+import linkwright.routine.StepCounting;
 import linkwright.routine.StepId;
 
 /**
@@ -64,18 +64,43 @@ public record Forecast(double seconds, double spread, boolean learned) {
   }
 
   /**
+   * Seconds that all of that work takes, of which some was done: what was timed as long as it took,
+   * the rest at the pace of those hours. So what was counted without its time is not taken to have
+   * needed none.
+   *
+   * @param work all of it, as if nothing were done
+   */
+  static double wholeSeconds(Work work, JobState state) {
+    TimeSheet times = state.times();
+    int come = come(work, times);
+    boolean once = work.batch() && come == 0 && state.course().stepsDone().contains(work.step());
+    if (once && isWork(work, 1, times)) {
+      return spent(work.step(), times);
+    }
+    double pace = pace(work.step(), work.usualSeconds(), come, times);
+    return (come > 0 ? spent(work.step(), times) : 0) + Math.max(0, work.pieces() - come) * pace;
+  }
+
+  /**
    * Pieces that were timed; none where they were only counted, in less time than the work takes.
    */
   private static int come(Work work, TimeSheet times) {
     int come =
         (work.batch() ? times.timesByStep() : times.throughByStep()).getOrDefault(work.step(), 0);
-    double spent = times.secondsByStep().getOrDefault(work.step(), 0.0);
-    return Pace.isWork(spent, come, OptionalDouble.of(work.usualSeconds())) ? come : 0;
+    return isWork(work, come, times) ? come : 0;
+  }
+
+  private static boolean isWork(Work work, int come, TimeSheet times) {
+    return Pace.isWork(spent(work.step(), times), come, OptionalDouble.of(work.usualSeconds()));
   }
 
   private static double pace(StepId step, double usualSeconds, int come, TimeSheet times) {
-    double spent = come > 0 ? times.secondsByStep().getOrDefault(step, 0.0) : 0;
-    return (spent + USUAL_WEIGHT * usualSeconds) / (come + USUAL_WEIGHT);
+    return ((come > 0 ? spent(step, times) : 0) + USUAL_WEIGHT * usualSeconds)
+        / (come + USUAL_WEIGHT);
+  }
+
+  private static double spent(StepId step, TimeSheet times) {
+    return times.secondsByStep().getOrDefault(step, 0.0);
   }
 
   /**
@@ -113,7 +138,7 @@ public record Forecast(double seconds, double spread, boolean learned) {
     double usual =
         Pace.pieceOf(step).map(fineness::times).orElse(1.0)
             * hers.orElse((double) step.usualSeconds().getAsLong());
-    if (step.counts() == Counts.NOTHING || step.stage().isEmpty()) {
+    if (step.counts() == StepCounting.NOTHING || step.stage().isEmpty()) {
       boolean done = state.course().stepsDone().contains(step.id());
       return new Work(step.id(), done ? 0 : 1, usual, true, hers.isPresent());
     }
@@ -121,7 +146,7 @@ public record Forecast(double seconds, double spread, boolean learned) {
     Pile pile = state.piles().of(piece);
     int come = pile.atOrPast(step.stage().get(piece));
     int left = Math.max(0, wantedOf.applyAsInt(piece) - come);
-    boolean batch = step.counts() == Counts.BATCH;
+    boolean batch = step.counts() == StepCounting.BATCH;
     boolean joint = step.stage().get(piece).makesAJoint();
     double again = joint && !batch ? left * redosPerJoint : 0;
     return new Work(

@@ -9,6 +9,7 @@ import java.util.Optional;
 import linkwright.bench.OwnBench;
 import linkwright.fit.Fit;
 import linkwright.fit.Maker;
+import linkwright.fit.Reach;
 import linkwright.fit.Tried;
 import linkwright.fit.TwoMakers;
 import linkwright.hands.TriedPieces;
@@ -107,11 +108,30 @@ final class LinkKnowledge {
         .formersMm()
         .forEach(
             (name, mm) ->
-                owned.put(name, new ArrayList<>(planned.getOrDefault(name, hers(bench, mm)))));
+                owned.put(name, new ArrayList<>(choice(planned.get(name), mm, wish, bench))));
     trials.inOrder().stream()
         .filter(piece -> piece.size().isEmpty())
         .forEach(piece -> piece.formersMm().forEach((name, mm) -> add(owned, name, mm)));
     return owned;
+  }
+
+  /**
+   * The sizes there are of one former: those planned, else hers. A mandrel that was found for the
+   * wish gives way to hers where one makes as long a link.
+   */
+  private static List<Double> choice(
+      List<Double> planned, double mm, ChainWish wish, OwnBench bench) {
+    if (planned == null) {
+      return hers(bench, mm);
+    }
+    double near = Reach.LENGTH_OFF * wish.link().lengthMm().orElse(0);
+    List<Double> instead =
+        FormersOwned.found(wish.link())
+            ? hers(bench, planned.get(0)).stream()
+                .filter(own -> Math.abs(own - planned.get(0)) <= near)
+                .toList()
+            : List.of();
+    return instead.isEmpty() ? planned : instead;
   }
 
   /** Her own formers that come nearest a pattern's, where she named any; else the pattern's. */

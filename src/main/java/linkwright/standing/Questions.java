@@ -10,6 +10,7 @@ import linkwright.fit.Fit;
 import linkwright.fit.Misfit;
 import linkwright.job.Fact;
 import linkwright.job.Fact.TestPieceTried;
+import linkwright.plan.LinksOfSize;
 import linkwright.plan.Plan;
 import linkwright.plan.RingLength;
 import linkwright.plan.WishKeys;
@@ -77,8 +78,32 @@ public final class Questions {
         .flatMap(known -> known.detail().suits())
         .filter(suits -> !traits.meet(suits.when()))
         .ifPresent(suits -> questions.ask(true, WishKeys.METAL, suits.otherwise()));
-    typed.counted().plan().ifPresent(questions::plan);
+    typed
+        .counted()
+        .plan()
+        .ifPresent(
+            plan -> {
+              routine.ifPresent(known -> questions.repeat(plan, known));
+              questions.plan(plan);
+            });
     return questions.asked;
+  }
+
+  /** A routine may say how many of the links that are closed first come again. */
+  private void repeat(Plan plan, Routine routine) {
+    int here = plan.sizes().stream().mapToInt(LinksOfSize::perRepeat).sum();
+    Optional.ofNullable(routine.detail().kinds().get(PieceKind.LINK))
+        .ifPresent(
+            links ->
+                ask(
+                    links.perRepeat() != here,
+                    WishKeys.LINK_REPEAT,
+                    "One repeat has "
+                        + here
+                        + (here == 1 ? " link" : " links")
+                        + ": is that what you want? By this routine it has "
+                        + links.perRepeat()
+                        + ", closed first; its words on the plan say how they are typed."));
   }
 
   private void plan(Plan plan) {

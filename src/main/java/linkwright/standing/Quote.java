@@ -24,6 +24,9 @@ import linkwright.wire.WireMass;
  * What a chain takes and costs before it is made: the first one, and the same made again without
  * test pieces and trial length.
  *
+ * <p>Work that was timed takes as long again as it took, without the test pieces and the trial
+ * length; what was only counted, or is still to come, what such work takes her or takes as a rule.
+ *
  * <p>Metal is that of links and rings, of the pieces usually lost and of the kerf; lost pieces are
  * credited as scrap, the kerf as filings.
  *
@@ -68,7 +71,7 @@ public record Quote(
     Accounts accounts = JobPrices.of(state, handbook, plan.wish().metal());
     PriceList prices = new PriceList(accounts.prices());
     double first = (spentSeconds + forecast.seconds()) / SECONDS_PER_HOUR;
-    double again = againSeconds(plan, redosPerJoint, routine, state, handbook) / SECONDS_PER_HOUR;
+    double again = againHours(plan, redosPerJoint, routine, state, handbook);
     double spread = forecast.spread() / SECONDS_PER_HOUR;
     double perHour =
         prices.of(PriceList.HOUR)
@@ -77,10 +80,10 @@ public record Quote(
             * (1 + prices.of(PriceList.TAX));
     return new Quote(
         first,
-        Math.min(first, again),
+        again,
         spread,
         Price.of(used(plan, first, plan.wish().usualLoss()), prices),
-        Price.of(used(plan, Math.min(first, again), plan.wish().usualLoss()), prices),
+        Price.of(used(plan, again, plan.wish().usualLoss()), prices),
         spread * perHour,
         accounts.currency());
   }
@@ -101,7 +104,7 @@ public record Quote(
     Handbook next = handbook.forJob("", List.of());
     JobState fresh = fresh(state, handbook);
     double redos = Redos.of(Optional.of(routine), fresh, left, next.hands()).perJoint();
-    double again = againSeconds(plan, redos, routine, fresh, next) / SECONDS_PER_HOUR;
+    double again = againHours(plan, redos, routine, fresh, next);
     Closing closing = Closing.of(state, plan, Optional.of(routine));
     Accounts bench = JobPrices.of(fresh, handbook, plan.wish().metal());
     Accounts money = bench.prices().isEmpty() ? state.accounts() : bench;
@@ -128,26 +131,25 @@ public record Quote(
   }
 
   /** The work of the same plan with nothing done, but for the steps in which something is tried. */
-  private static double againSeconds(
+  private static double againHours(
       Plan plan, double redosPerJoint, Routine routine, JobState state, Handbook handbook) {
     Set<StepId> trials =
         routine.steps().stream()
             .filter(step -> step.part() == RoutinePart.TRIAL || step.part() == RoutinePart.SAMPLE)
             .map(Step::id)
             .collect(Collectors.toSet());
-    JobState fresh = fresh(state, handbook);
-    List<Forecast.Work> work =
-        Forecast.workLeft(
+    return Forecast.workLeft(
                 routine,
-                fresh,
+                fresh(state, handbook),
                 piece -> PieceKind.RING.equals(piece) ? plan.allRings() : plan.links(),
                 redosPerJoint,
                 handbook.hands(),
                 Fineness.of(Optional.of(plan.wish())))
             .stream()
             .filter(each -> !trials.contains(each.step()))
-            .toList();
-    return Forecast.of(work, state.times()).seconds();
+            .mapToDouble(each -> Forecast.wholeSeconds(each, state))
+            .sum()
+        / SECONDS_PER_HOUR;
   }
 
   private static JobState fresh(JobState state, Handbook handbook) {

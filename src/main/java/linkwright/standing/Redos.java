@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import linkwright.hands.Hands;
 import linkwright.job.JobState;
+import linkwright.job.Pile;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
 import linkwright.yield.Rate;
@@ -31,9 +32,10 @@ record Redos(double perJoint, OptionalDouble expected) {
     double expected = 0;
     for (Map.Entry<PieceKind, StillToDo> kind : left.entrySet()) {
       StillToDo pieces = kind.getValue();
+      Pile pile = state.piles().of(kind.getKey());
       double each =
           Rate.usual(usual(routine.get(), kind.getKey(), hands))
-              .seen(pieces.good(), state.piles().of(kind.getKey()).sentBack())
+              .seen(StillToDo.good(pile), pile.sentBack())
               .expectedRedosPerJoint()
               .orElse(0);
       all += each * pieces.wanted();

@@ -19,9 +19,9 @@ import linkwright.job.Pile;
 import linkwright.job.Sourced;
 import linkwright.plan.PartPlan;
 import linkwright.plan.Plan;
-import linkwright.plan.Usually;
+import linkwright.plan.UsualFigures;
 import linkwright.plan.WishKeys;
-import linkwright.routine.Ends;
+import linkwright.routine.ChainEnds;
 import linkwright.routine.Makes;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
@@ -111,14 +111,25 @@ public record Standing(
     return JobState.replay(book, handbook.stages());
   }
 
-  /** The routine that makes chain of the wish's pattern and, of several, of the fewest others. */
+  /** Where none is made for a pattern: with rings between the links, and without. */
+  private static final List<String> USUAL_ROUTINES = List.of("scroll-and-ring", "figure-of-eight");
+
+  /**
+   * The routine that makes chain of the wish's pattern and, of several, of the fewest others; where
+   * there is none, the usual one of those whose links are joined as wished.
+   */
   public static Optional<Routine> routineFor(Map<String, String> texts, Handbook handbook) {
     String pattern = texts.getOrDefault(WishKeys.LINK_PATTERN, "").strip();
     boolean rings = !texts.getOrDefault(WishKeys.RING_INSIDE, "").isBlank();
-    return handbook.routines().stream()
-        .filter(known -> known.makes() == Makes.CHAIN && known.patterns().contains(pattern))
-        .filter(known -> known.ends() != (rings ? Ends.LINKS : Ends.RINGS))
-        .min(Comparator.comparingInt(known -> known.patterns().size()));
+    List<Routine> joined =
+        handbook.routines().stream()
+            .filter(known -> known.makes() == Makes.CHAIN)
+            .filter(known -> known.ends() != (rings ? ChainEnds.LINKS : ChainEnds.RINGS))
+            .toList();
+    return joined.stream()
+        .filter(known -> known.patterns().contains(pattern))
+        .min(Comparator.comparingInt(known -> known.patterns().size()))
+        .or(() -> joined.stream().filter(known -> USUAL_ROUTINES.contains(known.id())).findFirst());
   }
 
   /** The plan is counted anew only when something it rests on has changed. */
@@ -261,7 +272,9 @@ public record Standing(
                 Pile pile = state.piles().of(kind);
                 left.put(
                     kind,
-                    StillToDo.of(part.pieces(), pile, part.usualLoss(), Usually.CHANCE, NO_LIMIT));
+                    StillToDo.of(
+                            part.pieces(), pile, part.usualLoss(), UsualFigures.CHANCE, NO_LIMIT)
+                        .madeAnew());
               }
               // The blank is that of the piece named first, unless rings are all it makes.
               PieceKind first = routine.pieces().keySet().iterator().next();

@@ -72,17 +72,35 @@ class ForeignFilesTest {
           "# my shopping list\n- wire\n- solder",
           "# Linkwright is nice",
           "\0\0\0\0binary\n\0",
-          "\n\n"
+          "\n\n",
+          "#",
+          "- "
         })
     void is_refused_and_left_as_it_is(String text) throws IOException {
       refused(Files.writeString(folder.resolve("file.yaml"), text), "is no job book");
+    }
+
+    /** An empty file says nothing of itself: it becomes a book with its first entry. */
+    @Test
+    void is_left_empty_by_whoever_only_opens_it() throws IOException {
+      Path path = Files.write(folder.resolve("empty.yaml"), new byte[0]);
+      try (BookFile book = open(path).orThrow()) {
+        assertThat(book.problems()).isEmpty();
+        assertThat(path).isEmptyFile();
+        book.append(List.of(BookFileTest.entry(1))).orThrow();
+        book.append(List.of(BookFileTest.entry(2))).orThrow();
+        assertThat(book.rows()).extracting(BookScan.ScannedLine::line).containsExactly(2, 3);
+      }
+      assertThat(Files.readString(path)).startsWith(BookText.HEADER + "\n- {n: 1");
+      assertThat(BookFile.look(path).orThrow().problems()).isEmpty();
+      assertThat(BookFile.look(path).orThrow().lines()).hasSize(2);
     }
 
     @Test
     void is_told_by_check_where_it_lies_among_the_jobs() throws IOException {
       Path jobs = Files.createDirectories(folder.resolve("jobs"));
       Path plan = Files.writeString(jobs.resolve("plan.yaml"), PLAN);
-      assertThat(Checking.check(new Home(folder), List.of(), BookChecks::of, Map.of()))
+      assertThat(Checking.check(new Home(folder), List.of(), CheckedLate.BOOKS, Map.of()))
           .extracting(Problem::sentence)
           .anyMatch(told -> told.contains(plan + " is no job book"));
     }

@@ -23,10 +23,12 @@ import linkwright.files.Library;
 import linkwright.files.PlanFile;
 import linkwright.files.TriedFile;
 import linkwright.files.UserSettings;
+import linkwright.lesson.Roster;
 import linkwright.quantity.Problem;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.Routine;
 import linkwright.routine.TradeWords;
+import linkwright.shell.StudentsFile;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -43,13 +45,14 @@ class SamplesTest {
           "routine", "routines",
           "caution", "safety",
           "pattern", "shared/patterns",
-          "metals", "shared",
-          "solders", "shared",
-          "clasps", "shared",
-          "fineness", "shared",
-          "glossary", "shared",
+          "drawing", "shared/drawings",
           "draft", "drafts",
           "last", "jobs");
+
+  /** What a home holds beside its folders. */
+  private static final Set<String> OWN =
+      Set.of(
+          "bench", "devices", "drawer", "hands", "keys", "plan", "settings", "students", "tried");
 
   @TempDir Path folder;
 
@@ -58,7 +61,8 @@ class SamplesTest {
     try (Stream<Path> files = Files.list(SAMPLES.resolve(release))) {
       for (Path file : files.toList()) {
         String name = file.getFileName().toString();
-        String place = PLACES.getOrDefault(name.replace(".yaml", ""), "");
+        String sort = name.replace(".yaml", "");
+        String place = OWN.contains(sort) ? "" : PLACES.getOrDefault(sort, "shared");
         Path there = Files.createDirectories(folder.resolve(place));
         String text = Files.readString(file);
         Files.writeString(
@@ -138,6 +142,17 @@ class SamplesTest {
     Files.move(folder.resolve("jobs/last.yaml"), folder.resolve("jobs/trace.last"));
     assertThat(LastShown.of(folder.resolve("jobs/trace.yaml")).of("bench-k7f3m2q9"))
         .contains(new LastShown.Shown(7, "920f95db"));
+    Library library = Library.load(home);
+    assertThat(library.reference().tools())
+        .anySatisfy(
+            tool -> assertThat(tool.alsoCalled()).containsExactly("extinguisher by the door"));
+    assertThat(library.reference().limits()).hasSize(3);
+    assertThat(library.reference().pictures())
+        .anySatisfy(picture -> assertThat(picture.id()).isEqualTo("butt-fit"));
+    StudentsFile students = StudentsFile.load(home);
+    assertThat(students.problems()).isEmpty();
+    assertThat(students.roster())
+        .isEqualTo(new Roster(Map.of("ada-q", "Ada Quist", "b2", "Ben \"Two\" Ütz"), 5));
     Path devices = folder.resolve("devices.yaml");
     String here = folder.toRealPath().toString();
     Files.writeString(devices, Files.readString(devices).replace("HOME", here));
@@ -152,11 +167,12 @@ class SamplesTest {
     told.addAll(UserSettings.load(home).problems());
     told.addAll(keys(home).problems());
     told.addAll(BenchFile.load(home).problems());
+    told.addAll(StudentsFile.load(home).problems());
     told.addAll(PlanFile.read(folder.resolve("plan.yaml"), Library.load(home)).problems());
     assertThat(told)
         .extracting(Problem::sentence)
         .allMatch(each -> each.contains("newer Linkwright"));
-    assertThat(told).hasSize(12);
+    assertThat(told).hasSize(15);
     assertThat(UserSettings.load(home).settings().units()).isEqualTo(UnitStyle.INCH);
     assertThat(Library.load(home).routines()).containsKey("byzantine");
     assertThat(BenchFile.load(home).bench().persons()).containsExactly("Anna", "Ben");

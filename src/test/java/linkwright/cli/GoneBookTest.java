@@ -5,7 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
+import java.util.Map;
+import linkwright.books.BookFile;
+import linkwright.books.BookLine;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
@@ -35,11 +39,42 @@ class GoneBookTest {
       assertThat(line.run(command.split(" ", -1))).as(command).isNotZero();
       assertThat(line.out() + line.err())
           .as(command)
-          .containsPattern("gate.yaml is gone; entry \\d+ was shown as done.");
+          .containsPattern("gate.yaml: This book is gone; entry \\d+ was shown as done.");
     }
 
     Files.delete(line.home().resolve("jobs/gate.last"));
     assertThat(line.run("jobs")).isZero();
+  }
+
+  /** A script that enters what came has to know that it is in the drawer, whatever else is told. */
+  @Test
+  void whatIsEnteredMeanwhileIsEnteredAndSaysSo() throws IOException {
+    Files.delete(book);
+
+    assertThat(line.run("drawer", "--came", "wire-9", "--wire", "0.9 mm", "--length", "3 m"))
+        .isZero();
+    assertThat(line.out()).contains("wire-9");
+    assertThat(line.err()).contains("This book is gone");
+    assertThat(line.run("drawer")).isNotZero();
+  }
+
+  @Test
+  void anEntryInTheFutureIsToldByCheckAndCountsOn() throws IOException {
+    BookLine ahead =
+        new BookLine(
+            99,
+            Instant.parse("2222-02-02T02:02:02Z"),
+            "bench-a2b3c4d5",
+            "noted",
+            Map.of("text", "late"));
+    try (BookFile open = BookFile.open(book, "bench-a2b3c4d5", Instant.now()).orThrow()) {
+      open.append(List.of(ahead)).orThrow();
+    }
+
+    assertThat(line.run("check", book.toString())).isEqualTo(1);
+    assertThat(line.out())
+        .contains("Entry 99 of bench-a2b3c4d5 lies in the future, at 2222-02-02T02:02:02Z")
+        .contains("It is kept and used.");
   }
 
   @Test

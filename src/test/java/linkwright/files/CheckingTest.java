@@ -7,7 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import linkwright.books.BookChecks;
+import linkwright.books.CheckedLate;
 import linkwright.quantity.Problem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -22,7 +22,7 @@ class CheckingTest {
   }
 
   private List<String> check(Path... paths) {
-    return Checking.check(new Home(folder), List.of(paths), BookChecks::of, Map.of()).stream()
+    return Checking.check(new Home(folder), List.of(paths), CheckedLate.BOOKS, Map.of()).stream()
         .map(Problem::sentence)
         .toList();
   }
@@ -64,11 +64,7 @@ class CheckingTest {
                 + ", line 1, column 1: No key says what sort of file this is."
                 + " Did you mean routine by rutine?");
     assertThat(check(folder.resolve("none.yaml")))
-        .containsExactly(
-            folder.resolve("none.yaml")
-                + ": There is no file "
-                + folder.resolve("none.yaml")
-                + ".");
+        .containsExactly("There is no file " + folder.resolve("none.yaml") + ".");
   }
 
   @Test

@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import linkwright.books.BookChecks;
+import linkwright.books.CheckedLate;
 import linkwright.quantity.Problem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -30,7 +30,8 @@ class ManyProblemsTest {
     String text = IntStream.range(0, lines).mapToObj(line).collect(Collectors.joining("\n"));
     Path path = Files.writeString(folder.resolve("many.yaml"), head + text + "\n");
     long began = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
-    List<Problem> told = Checking.check(new Home(folder), List.of(path), BookChecks::of, Map.of());
+    List<Problem> told =
+        Checking.check(new Home(folder), List.of(path), CheckedLate.BOOKS, Map.of());
     long took = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - began;
     assertThat(took / 1_000_000).as("milliseconds of processor time").isLessThan(2000);
     return told;

@@ -13,13 +13,14 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import java.util.stream.Stream;
-import linkwright.books.BookChecks;
 import linkwright.books.BookFile;
+import linkwright.books.CheckedLate;
 import linkwright.books.DeviceId;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.KeyNames;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
+import linkwright.shell.StudentsFile;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -65,7 +66,10 @@ class MutationsTest {
     SOLDERS("solders"),
     FINENESS("fineness"),
     CLASPS("clasps"),
-    GLOSSARY("glossary");
+    GLOSSARY("glossary"),
+    TOOLS("tools"),
+    DRAWING("drawing"),
+    STUDENTS("students");
 
     private final String place;
 
@@ -156,7 +160,8 @@ class MutationsTest {
   static List<Problem> told(Sort sort, byte[] bytes) throws IOException {
     DataFile file = new DataFile("it.yaml", bytes);
     return switch (sort) {
-      case BOOK, OLD_BOOK, DRAWER -> BookChecks.of(written("it.yaml", bytes), LIBRARY);
+      case BOOK, OLD_BOOK, DRAWER ->
+          CheckedLate.BOOKS.problems(written("it.yaml", bytes), () -> LIBRARY);
       case PLAN -> PlanFile.of(file, LIBRARY).problems();
       case TRIED -> TriedFile.of(file).problems();
       case SETTINGS -> UserSettings.of(file).problems();
@@ -168,6 +173,7 @@ class MutationsTest {
               .problems();
       case BENCH -> BenchFile.of(file).problems();
       case HANDS -> HandsFile.of(file).problems();
+      case STUDENTS -> StudentsFile.of(file).problems();
       case BENCH_CHANGED -> changed(bytes);
       case DRAFT -> {
         Path drafts = written("drafts/it.yaml", bytes).getParent();
@@ -238,7 +244,7 @@ class MutationsTest {
     for (Problem problem : problems) {
       assertThat(problem.line()).as(problem.sentence()).isBetween(0, (int) lines);
       assertThat(problem.wrong()).isNotBlank().doesNotContain("Exception", "NaN");
-      assertThat(problem.sentence()).hasSizeLessThan(3000);
+      assertThat(problem.sentence()).hasSizeLessThan(2000);
     }
   }
 }

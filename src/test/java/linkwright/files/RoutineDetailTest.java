@@ -10,8 +10,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import linkwright.books.BookChecks;
 import linkwright.books.BookFile;
+import linkwright.books.CheckedLate;
 import linkwright.books.EntryLines;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
@@ -210,7 +210,7 @@ class RoutineDetailTest {
                     .isEqualTo("The step \"polish-links\" is not in the routine mine any more.");
               });
     }
-    assertThat(Checking.check(home, List.of(), BookChecks::of, Map.of()))
+    assertThat(Checking.check(home, List.of(), CheckedLate.BOOKS, Map.of()))
         .extracting(Problem::wrong)
         .contains("The step \"polish-links\" is not in the routine mine any more.");
   }

@@ -27,7 +27,7 @@ class PosteriorReferenceTest {
     Pattern hook = PatternFiles.named("hook-link");
     Maker prior = Maker.unknown(0.0027);
     Map<String, Double> eye = Map.of("eye", 3.0);
-    Tried piece = TriedPieces.measured(30, eye, lengthMm, widthMm);
+    Tried piece = ShortPieces.measured(30, eye, lengthMm, widthMm);
     Maker fitted = Fit.learn(hook, 0.9, prior, List.of(piece), new LinkSize(15, 5));
     Shape shape = new PatternShape(hook, 0.9);
 

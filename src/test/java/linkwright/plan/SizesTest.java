@@ -76,6 +76,15 @@ class SizesTest {
     }
 
     @Test
+    void the_ring_after_each_link_may_be_named_and_changes_nothing() {
+      String repeat = "1 long + 1 round ring=2.8 mm blank=12.6 mm inside=3 mm";
+      assertThat(Wishes.figaro().with(WishKeys.LINK_REPEAT, repeat + " + 2 ring").plan().links())
+          .isEqualTo(Wishes.figaro().plan().links());
+      assertThat(Wishes.figaro().with(WishKeys.LINK_REPEAT, repeat + " + 1 ring").wrong())
+          .startsWith("A ring comes after every link, 2 in this repeat");
+    }
+
+    @Test
     void graduated_sizes_of_one_pattern_have_names_of_their_own() {
       Plan plan =
           Wishes.figaro()

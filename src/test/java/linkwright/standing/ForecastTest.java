@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import linkwright.job.Fact;
 import linkwright.job.TimeSheet;
+import linkwright.plan.Wishes;
+import linkwright.routine.PieceKind;
 import linkwright.routine.StepId;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
@@ -65,6 +68,25 @@ class ForecastTest {
     assertThat(counted.seconds()).isCloseTo(270, EXACT);
     assertThat(counted.learned()).isFalse();
     assertThat(Forecast.of(List.of(left), spent(FORM, 900, 9, 9)).learned()).isTrue();
+  }
+
+  /** Of 20 pieces made again: what was timed as long as it took, the rest at that pace. */
+  @Test
+  void made_again_timed_work_takes_as_long_and_work_that_was_only_counted_what_is_usual() {
+    JobBook counted = JobBook.scroll(Wishes.common().texts());
+    counted.enter(new Fact.WireCut(PieceKind.LINK, 20, 38));
+    StepId cut = new StepId("cut");
+    Forecast.Work work = new Forecast.Work(cut, 20, 60, false, false);
+    assertThat(Forecast.wholeSeconds(work, counted.state())).isCloseTo(1200, EXACT);
+
+    JobBook timed = JobBook.scroll(Wishes.common().texts());
+    timed.enter(new Fact.SittingStarted(""));
+    timed.enter(new Fact.StepOpened(cut));
+    timed.after(10).enter(new Fact.WireCut(PieceKind.LINK, 12, 38));
+    double pace = (600 + 3 * 60) / 15.0;
+    assertThat(Forecast.wholeSeconds(work, timed.state())).isCloseTo(600 + 8 * pace, EXACT);
+    timed.enter(new Fact.WireCut(PieceKind.LINK, 8, 38));
+    assertThat(Forecast.wholeSeconds(work, timed.state())).isCloseTo(660, EXACT);
   }
 
   @Test

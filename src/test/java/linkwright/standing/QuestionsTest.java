@@ -62,6 +62,49 @@ class QuestionsTest {
     assertThat(Questions.ofCut(9_999, PieceKind.LINK, standing, UNITS)).containsKey("count");
   }
 
+  /** A ring is as large as its mandrel makes it, however long the blank that was entered. */
+  @Test
+  void a_ring_far_from_its_mandrel_is_asked_about() {
+    Wishes round =
+        Wishes.common()
+            .without(WishKeys.LINK_BLANK)
+            .with(WishKeys.WIRE, "1 mm")
+            .with(WishKeys.LINK_PATTERN, "round")
+            .with(WishKeys.LINK_LENGTH, "8 mm")
+            .with(WishKeys.RING_INSIDE, "6 mm");
+    JobBook cable = JobBook.of("round-cable").and(new Fact.PlanSet(round.texts()));
+    for (double blankMm : List.of(22.1, 20.0)) {
+      OptionalDouble far = OptionalDouble.of(9.5);
+      Fact.TestPieceTried piece =
+          new Fact.TestPieceTried(
+              1, blankMm, Map.of("ring", 5.8), far, far, OptionalDouble.empty(), List.of(), "");
+      assertThat(
+              Questions.ofTestPiece(
+                  piece,
+                  TestPieces.of(cable.standing(), cable.state(), ""),
+                  cable.standing(),
+                  UNITS))
+          .containsKeys("length", "width");
+    }
+  }
+
+  @Test
+  void a_repeat_of_other_links_than_the_routine_has_is_asked_about() {
+    JobBook figaro = JobBook.of("figaro");
+    for (String repeat : List.of("1 long + 1 round ring=2.8 mm", "", "1 long + 2 round ring=3 mm")) {
+      Map<String, String> asked =
+          Questions.ofPlan(
+              Standing.ofTyped(
+                  Wishes.figaro().with(WishKeys.LINK_REPEAT, repeat).texts(),
+                  figaro.state(),
+                  JobBook.HANDBOOK),
+              JobBook.HANDBOOK.routine("figaro"),
+              JobTraits.of(Map.of(), JobBook.HANDBOOK.reference()),
+              UNITS);
+      assertThat(asked.containsKey(WishKeys.LINK_REPEAT)).isEqualTo(!repeat.contains("1 round"));
+    }
+  }
+
   @Test
   void a_trial_hung_with_rings_ten_times_as_wide_is_asked_about() {
     assertThat(Questions.ofTrial(trial(22.5, 120), standing, UNITS)).containsKey("ring");

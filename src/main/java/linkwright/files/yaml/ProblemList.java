@@ -2,6 +2,8 @@ package linkwright.files.yaml;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import linkwright.quantity.Problem;
 import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.nodes.Node;
@@ -12,6 +14,8 @@ public final class ProblemList {
   public static final int MOST_TOLD = 20;
 
   private static final int LONGEST_SENTENCE = 1000;
+  private static final int EXCERPT = 80;
+  private static final Pattern QUOTED = Pattern.compile("\"[^\"]*\"|“[^”]*”");
 
   private final String file;
   private final List<Problem> problems = new ArrayList<>();
@@ -47,13 +51,24 @@ public final class ProblemList {
     return problems.size() >= MOST_TOLD;
   }
 
-  /** A value of half a megabyte is told by its beginning and its end. */
-  private static String shortened(String sentence) {
+  /** A long value is told by its beginning; what else is endless by its beginning and its end. */
+  private static String shortened(String told) {
+    String sentence =
+        QUOTED
+            .matcher(told)
+            .replaceAll(quoted -> Matcher.quoteReplacement(quotedBriefly(quoted.group())));
     return sentence.length() <= LONGEST_SENTENCE
         ? sentence
         : sentence.substring(0, LONGEST_SENTENCE / 2)
             + " … "
             + sentence.substring(sentence.length() - LONGEST_SENTENCE / 2);
+  }
+
+  private static String quotedBriefly(String quoted) {
+    int last = quoted.length() - 1;
+    return quoted.length() <= EXCERPT
+        ? quoted
+        : quoted.charAt(0) + excerpt(quoted.substring(1, last)) + quoted.charAt(last);
   }
 
   /** How many problems were found. */
@@ -84,8 +99,8 @@ public final class ProblemList {
   /** What stands in a file, as one line of 80 characters at most. */
   public static String excerpt(String text) {
     String shown = text.strip().replaceAll("\\p{Cntrl}|\uFFFD", "?");
-    return shown.codePointCount(0, shown.length()) <= 80
+    return shown.codePointCount(0, shown.length()) <= EXCERPT
         ? shown
-        : shown.substring(0, shown.offsetByCodePoints(0, 77)) + "…";
+        : shown.substring(0, shown.offsetByCodePoints(0, EXCERPT - 3)) + "…";
   }
 }

@@ -1,0 +1,58 @@
+package linkwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import linkwright.cli.console.Exit;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.yaml.snakeyaml.Yaml;
+
+/** A plan file alone and the job that begins with it come to the same, hours and all. */
+class PlanOfFileAndJobTest {
+  private static final String PLAN =
+      """
+      format: 1
+      job: Quay chain
+      metal: sterling
+      wire: 1.2 mm
+      finished-length: 45 cm
+      stock: [3 m]
+      """;
+
+  @TempDir private Path folder;
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "link: {pattern: long, length: 15 mm, width: 6 mm}",
+        "link: {pattern: long, length: 15 mm, width: 6 mm, repeat: 1 long + 3 round ring=5 mm}",
+        "link: {pattern: long, blank: 38 mm, repeat: 1 long + 1 round ring=5 mm}\n"
+            + "ring: {inside: 3.6 mm}",
+        "link: {pattern: oval, length: 12 mm, width: 8 mm}\nring: {inside: 3 mm, at-ends: 4 mm}",
+        "link: {pattern: round, length: 8 mm}\nring: {inside: 6 mm}",
+        "link: {pattern: round, length: 8 mm, repeat: 2 round + 1 long length=14 mm}",
+        "link: {pattern: eye, blank: 30 mm}",
+        "link: {length: 15 mm, blank: 38 mm, repeat: 1 link + 1 round ring=5 mm}",
+        "link: {length: 15 mm, blank: 38 mm}\nring: {inside: 3 mm}"
+      })
+  void they_agree(String link) {
+    Commandline line = new Commandline(folder);
+    Path file = line.file("quay.yaml", PLAN + link + "\n");
+    Map<String, Object> alone = plan(line, file.toString());
+    assertThat(alone).containsKeys("hours", "hours_again", "redos");
+    // Whatever is asked first is confirmed: the form as it is.
+    line.typing(List.of("=", "="), "walk", "--plain", "--new", "Q", "--plan", file.toString());
+    assertThat(plan(line, "q")).as(line.out()).isEqualTo(alone);
+  }
+
+  private static Map<String, Object> plan(Commandline line, String what) {
+    assertThat(line.run("plan", what, "--as", "yaml")).as(line.err()).isEqualTo(Exit.GOOD);
+    Map<String, Object> values = new Yaml().load(line.out());
+    assertThat(values.remove("job")).as(what).isEqualTo(what.equals("q") ? "Q" : "Quay chain");
+    return values;
+  }
+}
