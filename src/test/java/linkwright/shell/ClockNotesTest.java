@@ -47,7 +47,7 @@ class ClockNotesTest {
   private void worked() {
     Home home = new Home(folder.resolve("home"));
     Books books =
-        new Books(home, "bench", () -> now, new DraftStore(home.drafts()), Patience.ENDLESS);
+        new Books(home, "bench", () -> now, new DraftStore(home.drafts()), ReadingProgress.ENDLESS);
     books.noting(notes());
     List<Fact> facts = new ArrayList<>(Demo.facts(Library.load(home)));
     facts.set(0, new Fact.JobOpened("gate", "round-cable"));
