@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import linkwright.job.CautionsMet;
-import linkwright.job.ClockMoves;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
@@ -133,12 +132,15 @@ public record OpenJob(
   }
 
   /** The same with its timers by the steady clock; those that ran before go on as they did. */
-  public OpenJob steadied(Timers ran, ClockMoves moves, Instant now, Instant steady) {
+  public OpenJob steadied(Timers ran, Model model) {
     return new OpenJob(
         slug,
         device,
         entries,
-        state.with(state.timers().steadied(ran, moves, now, steady)),
+        state.with(
+            state
+                .timers()
+                .steadied(ran, model.bench().mind().moves(), model.now(), model.steady())),
         lookOnly,
         told,
         drafts,
