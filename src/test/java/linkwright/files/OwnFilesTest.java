@@ -187,7 +187,8 @@ class OwnFilesTest {
     void withSomethingWrongAreToldAndUsualThere() {
       UserSettings.Loaded loaded =
           UserSettings.of(
-              ToldOfFile.file("format: 1\nunits: metrik\ntheme: light\nfont-size: 400\ncolour: red\n"));
+              ToldOfFile.file(
+                  "format: 1\nunits: metrik\ntheme: light\nfont-size: 400\ncolour: red\n"));
       assertThat(ToldOfFile.shown(loaded.problems()))
           .containsExactly(
               "2:8: \"units\": \"metrik\" is not known here. Did you mean metric?",

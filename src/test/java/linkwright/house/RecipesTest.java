@@ -15,9 +15,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * What is added touches no more files than the recipes in DEVELOPERS.md say. Held by screens, facts,
- * sums and settings that are named nowhere else: whatever lists all of them once more names these
- * too.
+ * What is added touches no more files than the recipes in DEVELOPERS.md say. Held by screens,
+ * facts, sums and settings that are named nowhere else: whatever lists all of them once more names
+ * these too.
  */
 class RecipesTest {
   private static final Path TOP = Path.of("src", "main", "java", "linkwright");

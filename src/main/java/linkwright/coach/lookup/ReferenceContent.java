@@ -12,10 +12,10 @@ import linkwright.plan.FinenessWord;
 import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Clasp;
-import linkwright.reference.PublishedFigure;
 import linkwright.reference.FinenessRule;
 import linkwright.reference.Limit;
 import linkwright.reference.Metal;
+import linkwright.reference.PublishedFigure;
 import linkwright.reference.Range;
 import linkwright.reference.Reference;
 import linkwright.reference.Solder;
@@ -61,7 +61,8 @@ public final class ReferenceContent {
     return new LookUpItem("metal", metal.id(), metal.name(), names, parts);
   }
 
-  private static Row figure(String label, PublishedFigure figure, double times, int digits, String unit) {
+  private static Row figure(
+      String label, PublishedFigure figure, double times, int digits, String unit) {
     return Row.of(label, Decimals.upTo(figure.value() * times, digits) + " " + unit)
         .remark(figure.source());
   }
