@@ -33,7 +33,7 @@ final class FormerSum implements Working {
     Temper temper = answers.temper();
     Optional<Double> wire = answers.wire("wire");
     Optional<Double> former = answers.size("former");
-    Optional<Double> typedYield = answers.read("yield", Plain::stressMpa);
+    Optional<Double> typedYield = answers.read("yield", PlainNumbers::stressMpa);
     if (answers.wrong()) {
       return;
     }

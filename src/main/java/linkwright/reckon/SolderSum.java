@@ -45,7 +45,7 @@ final class SolderSum implements Working {
     Optional<Double> gap = answers.length("gap");
     Optional<WireSection> strip =
         answers.read("strip", text -> WireSection.read(Section.STRIP, text));
-    Optional<Double> typedDensity = answers.read("density", Plain::density);
+    Optional<Double> typedDensity = answers.read("density", PlainNumbers::density);
     Optional<Solder> solder =
         answers.has("solder")
             ? answers.read("solder", answers.given().reference()::solder)

@@ -66,7 +66,8 @@ class FieldHelpTest {
       }
     }
     assertThat(silent).isEmpty();
-    assertThat(seen.size()).as("sorts of form, of " + Form.Purpose.values().length + ": " + seen)
+    assertThat(seen.size())
+        .as("sorts of form, of " + Form.Purpose.values().length + ": " + seen)
         .isGreaterThan(25);
   }
 
@@ -88,7 +89,7 @@ class FieldHelpTest {
 
   @Test
   void a_thickness_is_asked_for_by_its_gauge_where_gauges_are_used() {
-    Settings inch = new Settings(UnitStyle.INCH, false, KeyMap.USUAL, true);
+    Settings inch = new Settings(UnitStyle.INCH, false, KeyMap.USUAL);
     assertThat(Measure.inUnits("{wire:0.9}", UnitStyle.INCH)).isEqualTo("19 AWG");
     Bencher plan = Bencher.withTheDemo(inch).pass(Duration.ofSeconds(1)).press("p");
     plan.toField("wire").type("19");

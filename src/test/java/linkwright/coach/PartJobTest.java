@@ -162,7 +162,7 @@ class PartJobTest {
 
     @Test
     void gives_annealing_heat_in_both_degrees_to_those_who_work_in_inches() {
-      Settings inches = new Settings(UnitStyle.INCH, false, KeyMap.USUAL, true);
+      Settings inches = new Settings(UnitStyle.INCH, false, KeyMap.USUAL);
       List<Fact> facts =
           List.of(
               new Fact.JobOpened("A job", "wire-drawing"),

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 
 /** Typing in forms: marked texts, bare numbers, choices that narrow, the rest folded away. */
 class TypingTest {
-  private static final Settings INCH = new Settings(UnitStyle.INCH, false, KeyMap.USUAL, true);
+  private static final Settings INCH = new Settings(UnitStyle.INCH, false, KeyMap.USUAL);
 
   private final Bencher bench = Bencher.withTheDemo();
   private int keys;

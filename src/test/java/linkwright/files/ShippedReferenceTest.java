@@ -161,7 +161,9 @@ final class ShippedReferenceTest {
 
   @Nested
   final class Fineness {
-    /** Hallmarking Act 1973, schedule 1, part II, 12A to 12D: articles that weigh less are exempt. */
+    /**
+     * Hallmarking Act 1973, schedule 1, part II, 12A to 12D: articles that weigh less are exempt.
+     */
     @Test
     void theUkExemptsOnlyWhatWeighsLess() {
       assertThat(rule("UK", Family.SILVER).needsMark(7.77)).isFalse();
@@ -270,10 +272,10 @@ final class ShippedReferenceTest {
     /** REACH, annex XVII, entries 27, 23 and 63. */
     @Test
     void whatAnySellerShouldKnowIsThereWithItsEntryAndDate() {
-      assertThat(LIBRARY.limits())
+      assertThat(LIBRARY.reference().limits())
           .extracting(Limit::id)
           .containsExactlyInAnyOrder("nickel", "cadmium", "lead");
-      assertThat(LIBRARY.limits())
+      assertThat(LIBRARY.reference().limits())
           .allSatisfy(
               limit -> {
                 assertThat(limit.source()).containsPattern("annex XVII, entry (27|23|63)");

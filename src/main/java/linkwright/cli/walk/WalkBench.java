@@ -2,7 +2,7 @@ package linkwright.cli.walk;
 
 import java.util.Map;
 import java.util.Set;
-import linkwright.coach.bench.Bench;
+import linkwright.coach.bench.BenchAnswers;
 import linkwright.coach.content.Prose;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.keys.Act;
@@ -112,7 +112,7 @@ final class WalkBench {
     if (coach.place() != PlaceId.BENCH) {
       coach.go(Act.TO_BENCH);
     }
-    if (!Bench.away(coach.model())) {
+    if (!BenchAnswers.away(coach.model())) {
       act(Act.STEP_AWAY, "");
     }
   }

@@ -25,9 +25,9 @@ import linkwright.job.Fact;
 import linkwright.quantity.Count;
 import linkwright.quantity.Read;
 import linkwright.quantity.UnitStyle;
+import linkwright.routine.AfterFault;
 import linkwright.routine.Remedy;
 import linkwright.routine.Stage;
-import linkwright.routine.Then;
 import linkwright.standing.JointCount;
 
 /** Joints looked at: so many failed of so many, entered as a maker counts and kept by link. */
@@ -93,7 +93,7 @@ public final class JointsPlace implements Place {
   }
 
   private static List<Remedy> remedies(AtBench at) {
-    return at.step().wrong().stream().filter(remedy -> remedy.then() == Then.REDO).toList();
+    return at.step().wrong().stream().filter(remedy -> remedy.then() == AfterFault.REDO).toList();
   }
 
   private static List<String> reasons(AtBench at) {

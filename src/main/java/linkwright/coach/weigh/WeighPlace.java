@@ -244,7 +244,7 @@ public final class WeighPlace implements Place {
 
   private static Map<String, String> questions(Model model, Form form) {
     if (form.purpose() == Form.Purpose.CLOSE) {
-      return Undone.questions(model);
+      return WorkUndone.questions(model);
     }
     Standing standing = model.job().orElseThrow().standing();
     return fact(model, form) instanceof Fact.WeighedIn in
