@@ -12,7 +12,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.regex.Pattern;
-import linkwright.coach.bench.Bench;
+import linkwright.coach.bench.BenchAnswers;
 import linkwright.coach.content.Prose;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Message;
@@ -21,7 +21,7 @@ import linkwright.coach.keys.Key;
 import linkwright.coach.keys.KeyMap;
 import linkwright.job.Fact;
 import linkwright.quantity.UnitStyle;
-import linkwright.routine.Ends;
+import linkwright.routine.ChainEnds;
 import linkwright.routine.Makes;
 import linkwright.routine.Routine;
 import linkwright.routine.StepId;
@@ -54,7 +54,7 @@ class WalkedToCloseTest {
   @ParameterizedTest
   @MethodSource("routines")
   void in_inches_and_american_words(String id) {
-    Settings american = new Settings(UnitStyle.INCH, false, KeyMap.USUAL, true);
+    Settings american = new Settings(UnitStyle.INCH, false, KeyMap.USUAL);
     walked(id, american, List.of("0.035 in", "1 1/2 in", "1/8 in", "0.095 in", "2 1/2 in", "2 g"));
   }
 
@@ -110,7 +110,7 @@ class WalkedToCloseTest {
       wish.put("link.pattern", routine.patterns().get(0));
       wish.put("link.blank", sizes.get(1));
       wish.put("finished-length", sizes.get(4));
-      if (routine.ends() == Ends.RINGS) {
+      if (routine.ends() == ChainEnds.RINGS) {
         wish.put("ring.inside", sizes.get(2));
         wish.put("ring.oval-inside", sizes.get(3));
       }
@@ -122,7 +122,7 @@ class WalkedToCloseTest {
   private static boolean canFail(Bencher bench) {
     Optional<AtBench> at = AtBench.of(bench.model());
     return bench.caution().isEmpty()
-        && !Bench.away(bench.model())
+        && !BenchAnswers.away(bench.model())
         && at.filter(here -> here.counts() && !here.begins() && here.available() > 0).isPresent();
   }
 
