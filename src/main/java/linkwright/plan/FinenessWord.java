@@ -29,7 +29,7 @@ public final class FinenessWord {
     }
     for (FinenessRule rule : reference.finenessRules()) {
       if (rule.family() == metal.family() && rule.compulsory()) {
-        words.add(one(rule, massG, metal.finenessPermille().getAsInt(), reference));
+        words.add(one(rule, massG, metal, reference));
       }
     }
     return words;
@@ -98,7 +98,9 @@ public final class FinenessWord {
         "Limits may apply to what you sell, of " + named + ". Check what applies where you sell.");
   }
 
-  private static String one(FinenessRule rule, double massG, int fineness, Reference reference) {
+  private static String one(
+      FinenessRule rule, double massG, Metal metal, Reference reference) {
+    int fineness = metal.finenessPermille().orElseThrow();
     String limit =
         rule.exemptBelowG()
             .map(
@@ -130,16 +132,16 @@ public final class FinenessWord {
         + ")."
         + rule.markedAs(fineness)
             .flatMap(rule::solderAtLeast)
-            .map(least -> solder(rule, least, reference))
+            .map(least -> solder(rule, least, metal, reference))
             .orElse("")
         + " Check what applies where you sell.";
   }
 
-  /** Which grades of solder are fine enough. */
-  private static String solder(FinenessRule rule, int least, Reference reference) {
+  /** Which grades of solder are fine enough and flow before the metal itself melts. */
+  private static String solder(FinenessRule rule, int least, Metal metal, Reference reference) {
     String fine =
         reference.soldersFor(rule.family()).stream()
-            .filter(solder -> solder.isAsFineAs(least))
+            .filter(solder -> solder.isAsFineAs(least) && !SolderHeat.tooHot(metal, solder))
             .map(Solder::grade)
             .filter(grade -> !grade.isEmpty())
             .distinct()

@@ -115,10 +115,14 @@ public record Plan(
 
   /** Wire that one repeat more takes, its rings and kerfs included, mm. */
   public double repeatMm() {
+    return repeatLinksMm() + repeatRingsMm();
+  }
+
+  /** What of that its links take, mm. */
+  public double repeatLinksMm() {
     return sizes.stream().mapToDouble(size -> size.perRepeat() * size.eachMm(wish)).sum()
             * linksPerRepeat()
-            / sizes.stream().mapToInt(LinksOfSize::perRepeat).sum()
-        + repeatRingsMm();
+            / sizes.stream().mapToInt(LinksOfSize::perRepeat).sum();
   }
 
   /** What of that its rings take, mm. */
