@@ -106,6 +106,19 @@ class QuestionsTest {
   }
 
   @Test
+  void a_plan_file_goes_by_a_routine_whose_repeat_has_as_many_links() {
+    for (String repeat : List.of("1 long + 1 round ring=2.8 mm", "", "1 long + 2 round ring=3 mm")) {
+      assertThat(
+              Standing.routineFor(
+                  Wishes.figaro().with(WishKeys.LINK_REPEAT, repeat).texts(), JobBook.HANDBOOK))
+          .hasValueSatisfying(
+              routine ->
+                  assertThat(routine.id())
+                      .isEqualTo(repeat.contains("1 round") ? "figaro" : "oval-and-long"));
+    }
+  }
+
+  @Test
   void a_trial_hung_with_rings_ten_times_as_wide_is_asked_about() {
     assertThat(Questions.ofTrial(trial(22.5, 120), standing, UNITS)).containsKey("ring");
     assertThat(Questions.ofTrial(trial(2.5, 9), standing, UNITS)).containsKey("hung");
