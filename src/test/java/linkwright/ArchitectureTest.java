@@ -37,7 +37,7 @@ import linkwright.link.Eye;
 import linkwright.link.Formed;
 import linkwright.link.Pattern;
 import linkwright.link.Point;
-import linkwright.link.Usual;
+import linkwright.link.UsualSizes;
 import linkwright.plan.LinkInHands;
 import linkwright.plan.Planning;
 import org.junit.jupiter.api.Nested;
@@ -199,7 +199,7 @@ class ArchitectureTest {
       Set.of(
           Formed.class,
           Pattern.class,
-          Usual.class,
+          UsualSizes.class,
           Point.class,
           CentreLine.class,
           Eye.class,

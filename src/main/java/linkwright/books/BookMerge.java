@@ -113,19 +113,7 @@ public record BookMerge(List<String> texts, List<Problem> problems, List<String>
     problems.addAll(twice(byDevice));
     return Read.good(
         new BookMerge(
-            inOrder(union, byDevice),
-            problems.stream().distinct().toList(),
-            summary(sources, byDevice)));
-  }
-
-  /** The lines of two books, each given by its own, united. */
-  static List<String> of(List<String> one, List<String> other) {
-    Map<String, ScannedLine> union = new TreeMap<>();
-    for (List<String> texts : List.of(one, other)) {
-      byte[] bytes = (String.join("\n", texts) + "\n").getBytes(StandardCharsets.UTF_8);
-      BookScan.of(bytes).rows().forEach(row -> union.put(row.text(), row));
-    }
-    return inOrder(union, byDevice(union));
+            inOrder(union), problems.stream().distinct().toList(), summary(sources, byDevice)));
   }
 
   private static boolean sameJob(Source one, Source other) {
@@ -153,12 +141,12 @@ public record BookMerge(List<String> texts, List<Problem> problems, List<String>
   }
 
   /**
-   * A clock that was set back does not pull an entry before the ones that its device made first.
+   * The lines of several books, each once, in the order of the book that they make together. A
+   * clock that was set back does not pull an entry before the ones that its device made first.
    */
-  private static List<String> inOrder(
-      Map<String, ScannedLine> union, Map<String, List<ScannedLine>> byDevice) {
+  static List<String> inOrder(Map<String, ScannedLine> union) {
     List<Placed> placed = new ArrayList<>();
-    for (List<ScannedLine> rows : byDevice.values()) {
+    for (List<ScannedLine> rows : byDevice(union).values()) {
       Instant latest = Instant.MIN;
       for (ScannedLine row : rows) {
         latest = entry(row).at().isAfter(latest) ? entry(row).at() : latest;

@@ -14,8 +14,8 @@ import java.util.Map;
 import java.util.Optional;
 import linkwright.disk.Disk;
 import linkwright.files.Home;
-import linkwright.files.yaml.Fields;
 import linkwright.files.yaml.ProblemList;
+import linkwright.files.yaml.YamlFields;
 import linkwright.files.yaml.YamlScalar;
 import linkwright.quantity.Read;
 
@@ -117,10 +117,10 @@ public final class DeviceId {
     List<Known> known = new ArrayList<>();
     ProblemList problems = new ProblemList(file.toString());
     Home.read(file, new ArrayList<>())
-        .flatMap(data -> Fields.ofFile(data.bytes(), "the devices", problems))
+        .flatMap(data -> YamlFields.ofFile(data.bytes(), "the devices", problems))
         .ifPresent(
             fields -> {
-              for (Fields each : fields.groups("devices", "a device")) {
+              for (YamlFields each : fields.groups("devices", "a device")) {
                 String id = each.value("id", DeviceId::id, "");
                 Known one = new Known(each.text("home"), each.text("machine"), id);
                 if (each.sound()) {

@@ -12,9 +12,9 @@ import java.util.Optional;
 import linkwright.books.BookScan.ScannedLine;
 import linkwright.disk.Disk;
 import linkwright.files.Home;
-import linkwright.files.yaml.Fields;
 import linkwright.files.yaml.ProblemList;
 import linkwright.files.yaml.Values;
+import linkwright.files.yaml.YamlFields;
 import linkwright.files.yaml.YamlScalar;
 import linkwright.job.EntryId;
 import linkwright.quantity.Problem;
@@ -52,16 +52,16 @@ final class LastShown {
     if (Files.isRegularFile(file)) {
       ProblemList unread = new ProblemList(file.toString());
       Home.read(file, new ArrayList<>())
-          .flatMap(data -> Fields.ofFile(data.bytes(), "what is remembered", unread))
+          .flatMap(data -> YamlFields.ofFile(data.bytes(), "what is remembered", unread))
           .flatMap(fields -> fields.group("last", "the last entries"))
           .ifPresent(last -> read(last, byDevice));
     }
     return new LastShown(file, byDevice);
   }
 
-  private static void read(Fields last, Map<String, Shown> byDevice) {
+  private static void read(YamlFields last, Map<String, Shown> byDevice) {
     for (String device : last.names()) {
-      Optional<Fields> one = last.group(device, "an entry");
+      Optional<YamlFields> one = last.group(device, "an entry");
       Optional<Integer> number = one.flatMap(entry -> entry.optional("n", Values::whole));
       Optional<String> check = one.flatMap(entry -> entry.optional("check", Read::good));
       if (number.isPresent() && check.isPresent()) {

@@ -9,7 +9,7 @@ import linkwright.books.BookFile;
 import linkwright.books.EntryLines;
 import linkwright.coach.Coach;
 import linkwright.coach.Pages;
-import linkwright.coach.bench.Bench;
+import linkwright.coach.bench.BenchAnswers;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
@@ -57,7 +57,7 @@ final class Glance {
   private static List<String> lines(Model model) {
     List<String> lines = new ArrayList<>(plan(model));
     lines.add("");
-    Bench.step(model).ifPresent(step -> lines.addAll(new PlainLines(Act::words).of(step)));
+    BenchAnswers.step(model).ifPresent(step -> lines.addAll(new PlainLines(Act::words).of(step)));
     String still = Pages.of(model).still();
     if (!still.isEmpty()) {
       lines.add(still + ".");

@@ -5,16 +5,20 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
 import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
 import linkwright.exchange.forms.OutForm;
 import linkwright.files.Library;
+import linkwright.link.UsualSizes;
 import linkwright.quantity.Decimals;
 import linkwright.quantity.Read;
 import linkwright.quantity.SaidIn;
 import linkwright.quantity.UnitStyle;
+import linkwright.routine.Level;
 import linkwright.routine.TradeWords;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
@@ -165,9 +169,19 @@ final class ListCommand {
               row.put("says", pattern.says());
               row.put("formers", String.join(" ", pattern.formersMm().keySet()));
               row.put("joints", pattern.joints().size());
+              Optional<UsualSizes> usual = pattern.usual();
+              row.put("usual_wire_mm", usual.<Object>map(UsualSizes::wireMm).orElse(""));
+              row.put("usual_blank_mm", usual.<Object>map(UsualSizes::blankMm).orElse(""));
+              row.put("usual_ring_inside_mm", mm(usual, UsualSizes::ringInsideMm));
+              row.put("usual_ring_wire_mm", mm(usual, UsualSizes::ringWireMm));
               return row;
             })
         .toList();
+  }
+
+  private static Object mm(Optional<UsualSizes> usual, Function<UsualSizes, OptionalDouble> which) {
+    OptionalDouble mm = usual.map(which).orElse(OptionalDouble.empty());
+    return mm.isPresent() ? mm.getAsDouble() : "";
   }
 
   private static List<Map<String, Object>> clasps(Library library) {
@@ -189,6 +203,8 @@ final class ListCommand {
               Map<String, Object> row = row(routine.id(), routine.title());
               row.put("steps", routine.steps().size());
               row.put("patterns", String.join(" ", routine.patterns()));
+              row.put("level", routine.detail().level().map(Level::word).orElse(""));
+              row.put("repeat", routine.detail().repeat());
               return row;
             })
         .toList();

@@ -7,7 +7,7 @@ import java.util.concurrent.Callable;
 import linkwright.cli.console.Choices;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Measure;
-import linkwright.coach.plan.PlanHelp;
+import linkwright.coach.form.PlanHelp;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.Read;
 import linkwright.quantity.UnitStyle;

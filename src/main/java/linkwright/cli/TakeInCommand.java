@@ -23,21 +23,21 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** {@code linkwright take-in}: test pieces, tallies or stock out of comma-separated values. */
+/** {@code linkwright take-in}: test pieces, tallies or lots out of comma-separated values. */
 @Command(
     name = "take-in",
     mixinStandardHelpOptions = true,
     description = {
       "Enters the rows of a CSV file (RFC 4180): all of them, or none and what is wrong with them.",
       "Units stand in the headings, blank (mm), or in the cells; a decimal comma is heeded.",
-      "Rows that were exported from the same job are known by number and when, and left out;",
-      "rows that say what stands there already are asked about."
+      "Rows that were exported from the same job are known by number and when, and left out.",
+      "Rows that say what stands there already are asked about."
     },
     footer = {
       "",
       "Test pieces: blank, wire, length, width, inside, former tip, verdict, note, lot.",
       "Tallies: piece, stage, what (through, redo or scrap), count, reason, back to (of a redo).",
-      "Stock: lot, what, metal, wire, length, mass, temper, batch, note.",
+      "Lots: lot, what, metal, wire, length, mass, temper, batch, note.",
       "Example: linkwright take-in gate-chain pieces.csv"
     })
 final class TakeInCommand implements Callable<Integer> {
@@ -89,8 +89,7 @@ final class TakeInCommand implements Callable<Integer> {
     }
     Handbook own = book.orThrow().handbook();
     return enter(
-        TakenIn.job(
-            name, table, book.orThrow().entries(), state, Standing.of(state, own), own),
+        TakenIn.job(name, table, book.orThrow().entries(), state, Standing.of(state, own), own),
         Optional.of(book.orThrow().path()));
   }
 

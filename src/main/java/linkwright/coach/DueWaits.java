@@ -2,7 +2,7 @@ package linkwright.coach;
 
 import java.util.List;
 import java.util.Optional;
-import linkwright.coach.bench.Bench;
+import linkwright.coach.bench.BenchAnswers;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.JobWait;
 import linkwright.coach.kernel.Model;
@@ -44,9 +44,9 @@ final class DueWaits {
       return false;
     }
     return model.held().place() == PlaceId.BENCH
-        ? !Bench.away(model)
+        ? !BenchAnswers.away(model)
             && !Places.of(model).acts(model).contains(Act.TO_DUE)
-            && Bench.due(model).isPresent()
+            && BenchAnswers.due(model).isPresent()
         : true;
   }
 
@@ -62,13 +62,12 @@ final class DueWaits {
       Model told =
           called(model, wait)
               .toward(Optional.of(wait.slug()))
-              .told("Over: " + wait.named() + "." + Bench.typed(model));
+              .told("Over: " + wait.named() + "." + BenchAnswers.typed(model));
       return Turn.with(told, new Effect.OpenBook(wait.slug()));
     }
     return model.held().place() == PlaceId.BENCH
-        ? Bench.toDue(model)
-        : Turn.goTo(
-            called(model, wait).toward(Optional.of(wait.slug())), PlaceId.BENCH);
+        ? BenchAnswers.toDue(model)
+        : Turn.goTo(called(model, wait).toward(Optional.of(wait.slug())), PlaceId.BENCH);
   }
 
   private static Model called(Model model, JobWait wait) {

@@ -66,7 +66,8 @@ final class EverywhereActs {
         AcrossRoom.shown(next)
             ? next
             : next.told(
-                "No count stands here; where one does, it fills the screen. {do:across} ends that."));
+                "No count stands here; where one does, it fills the screen. {do:across} ends"
+                    + " that."));
   }
 
   private static boolean reaches(Model model) {
@@ -75,10 +76,10 @@ final class EverywhereActs {
 
   /** What was chosen instead of an answer is told as what it is, not as an undo. */
   private static Turn first(Model model) {
-    return Turn.to(model.told("First what is asked here: the flames."));
+    return Turn.to(model.told("First the question of the flames."));
   }
 
   private static Turn asked(Model model) {
-    return Turn.to(model.told("Nothing was undone: first what is asked here."));
+    return Turn.to(model.told("Nothing was undone: first what stands here, a card or a question."));
   }
 }

@@ -121,9 +121,10 @@ final class FindPlace implements Place {
     FindHeld held = (FindHeld) model.held();
     List<Findable> found = found(model, held);
     String typed = held.line().text();
+    // No head: what is said aloud at a new head would be each letter that is typed.
     Prose head =
         new Prose(
-            Prose.Kind.HEAD,
+            Prose.Kind.MAIN,
             "Find: " + (typed.isEmpty() ? "type any part of a name" : typed + "_"));
     if (found.isEmpty()) {
       return Content.of("find", head, Prose.says("Nothing is called that."));
@@ -133,14 +134,17 @@ final class FindPlace implements Place {
     int to = Math.min(found.size(), at + AROUND);
     List<Table.Line> lines =
         found.subList(from, to).stream()
-            .map(each -> Table.Line.of(each.kind(), each.name(), where(each)))
+            .map(each -> Table.Line.of(each.kind(), each.name(), where(model, each)))
             .toList();
     List<Table.Column> columns =
         List.of(Table.Column.words(""), Table.Column.words(""), Table.Column.words(""));
     return Content.of("find", head, new Table(columns, lines, at, from, found.size()));
   }
 
-  private static String where(Findable each) {
-    return each.kind().equals("act") ? each.id() : "";
+  /** The key of an act, to be remembered for the next time. */
+  private static String where(Model model, Findable each) {
+    return each.kind().equals("act")
+        ? Act.withId(each.id()).map(model.settings().keys()::firstOf).orElse("")
+        : "";
   }
 }

@@ -32,7 +32,18 @@ final class NotNow {
   static String sentence(Model model, Act act) {
     boolean asked = !Places.of(model).undoes(model) && !Places.of(model).isDry();
     String what = act.words().replaceFirst(":.*", "");
-    return "Not for now: " + what + ". " + (asked ? "First what is asked here." : why(model, act));
+    return "Not for now: " + what + ". " + (asked ? before(model) : why(model, act));
+  }
+
+  /** What stands here and goes before all else. */
+  private static String before(Model model) {
+    List<Act> open = Places.of(model).acts(model);
+    if (open.contains(Act.SEEN)) {
+      return "This card comes first: {do:seen} when it is read.";
+    }
+    return open.contains(Act.BACK_AT_BENCH)
+        ? "You are away from the bench: {do:back-at-bench} leads back."
+        : "The question that stands here is answered first.";
   }
 
   private static String why(Model model, Act act) {
@@ -43,7 +54,7 @@ final class NotNow {
       case LOOK_ON ->
           model.job().filter(model.learning()::works).isPresent()
               ? "Who learns says what comes before it is shown: {do:next-step} asks."
-              : "First what is asked here.";
+              : "The steps are gone through at the bench, when nothing is asked there.";
       case REDO, SCRAP, ALL -> "No pieces come to this step from another.";
       case TAKE -> "There is nothing to take pieces from at this step.";
       case OTHER_SIZE -> "Links of one size only are counted here.";

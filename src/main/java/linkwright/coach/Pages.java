@@ -35,7 +35,7 @@ public final class Pages {
         model.writing() instanceof Writing.Failed not ? Optional.of(not) : Optional.empty();
     Place place = Places.of(model);
     InTradeWords words = new InTradeWords(JobWords.tradeWords(model), model.settings().units());
-    Content body = words.of(failed.map(Failing::content).orElseGet(() -> place.content(model)));
+    Content body = words.of(failed.map(FailedWrite::content).orElseGet(() -> place.content(model)));
     List<Act> acts = place.acts(model);
     return new Page(
         model.job().map(Pages::name).orElse("Linkwright"),
@@ -48,7 +48,7 @@ public final class Pages {
         model.job().map(job -> StillToDoWords.line(model, job)).orElse(""),
         words.said(model.notice().text()),
         model.notice().trouble(),
-        failed.isPresent() ? open(Failing.ACTS) : open(model, place, acts, body),
+        failed.isPresent() ? open(FailedWrite.ACTS) : open(model, place, acts, body),
         away(model, acts),
         failed.isPresent() ? Optional.empty() : AcrossRoom.of(model, place, acts, body));
   }
@@ -79,7 +79,7 @@ public final class Pages {
                     wait.job(),
                     Clock.running(wait.run().left(model.steady()).toSeconds()),
                     wait.run().rings(model.steady()),
-                    !model.settings().animate() || model.steady().getEpochSecond() % 2 == 0,
+                    !model.settings().isOn("flash") || model.steady().getEpochSecond() % 2 == 0,
                     ""))
         .toList();
   }
@@ -177,7 +177,7 @@ public final class Pages {
     open.add(new Page.Open(Optional.of(Act.FIND), Act.FIND.words()));
     KeyMap keys = model.settings().keys();
     back(model).filter(way -> !hasKeyOf(way, open, keys)).ifPresent(open::add);
-    if (model.job().filter(job -> !job.lookOnly()).isPresent()) {
+    if (place.undoes(model) && model.job().filter(job -> !job.lookOnly()).isPresent()) {
       open.add(Page.Open.always(Optional.of(Act.UNDO), Act.UNDO.words()));
     }
     open.add(Page.Open.always(Optional.of(Act.HELP), Act.HELP.words()));

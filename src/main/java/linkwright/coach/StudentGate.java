@@ -1,6 +1,6 @@
 package linkwright.coach;
 
-import linkwright.coach.bench.Bench;
+import linkwright.coach.bench.BenchAnswers;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
@@ -22,7 +22,7 @@ final class StudentGate {
             && model.writing() instanceof Writing.Nothing
             && model.held().place() == PlaceId.BENCH
             && model.job().map(OpenJob::lookOnly).map(look -> !look).orElse(false)
-            && !Bench.away(model);
+            && !BenchAnswers.away(model);
     if (!atBench) {
       return turn;
     }

@@ -52,7 +52,7 @@ public record CutOrder(
     ringStockMm.ifPresent(list -> lengths(wrong, "length of ring wire", list));
     int onHand = stockMm.size() + ringStockMm.map(List::size).orElse(0);
     if (onHand > MOST_LENGTHS) {
-      wrong.add(onHand + " stock lengths are on hand: at most " + MOST_LENGTHS + " at once.");
+      wrong.add(onHand + " lengths are on hand: at most " + MOST_LENGTHS + " at once.");
     }
     long pieces = 0;
     for (BlanksWanted blank : blanks) {

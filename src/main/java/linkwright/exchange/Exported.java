@@ -53,12 +53,12 @@ public record Exported(Map<String, List<Map<String, Object>>> tables) {
 
   /** The drawer: its lots and the metal accounts. */
   public static Exported ofDrawer(Handbook handbook) {
-    return new Exported(ShelfTables.ofDrawer(handbook.drawer(), handbook.reference()));
+    return new Exported(DrawerAndHandsTables.ofDrawer(handbook.drawer(), handbook.reference()));
   }
 
   /** The hands: what came of pieces by stage, and times. */
   public static Exported ofHands(Handbook handbook) {
-    return new Exported(ShelfTables.ofHands(handbook.hands()));
+    return new Exported(DrawerAndHandsTables.ofHands(handbook.hands()));
   }
 
   /**

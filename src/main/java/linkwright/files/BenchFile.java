@@ -25,9 +25,9 @@ import linkwright.bench.OwnSolder;
 import linkwright.bench.Pickle;
 import linkwright.disk.Disk;
 import linkwright.disk.DiskTrouble;
-import linkwright.files.yaml.Fields;
 import linkwright.files.yaml.ProblemList;
 import linkwright.files.yaml.Values;
+import linkwright.files.yaml.YamlFields;
 import linkwright.job.PriceList;
 import linkwright.quantity.Length;
 import linkwright.quantity.Problem;
@@ -135,9 +135,7 @@ public record BenchFile(OwnBench bench, List<Problem> problems, List<PricedMetal
     if (!Files.exists(path)) {
       return new BenchFile(trouble);
     }
-    return Home.read(path, trouble)
-        .map(BenchFile::of)
-        .orElseGet(() -> new BenchFile(trouble));
+    return Home.read(path, trouble).map(BenchFile::of).orElseGet(() -> new BenchFile(trouble));
   }
 
   /**
@@ -164,8 +162,7 @@ public record BenchFile(OwnBench bench, List<Problem> problems, List<PricedMetal
       List<Problem> wrong = new ArrayList<>(after.problems());
       List<Problem> old = before.known(reference).problems();
       wrong.removeIf(
-          problem ->
-              old.stream().anyMatch(each -> each.wrong().equals(problem.wrong())));
+          problem -> old.stream().anyMatch(each -> each.wrong().equals(problem.wrong())));
       if (!wrong.isEmpty()) {
         return Read.bad(wrong.get(0).wrong() + " " + wrong.get(0).expected());
       }
@@ -211,13 +208,13 @@ public record BenchFile(OwnBench bench, List<Problem> problems, List<PricedMetal
     ProblemList problems = new ProblemList(file.name());
     List<PricedMetal> priced = new ArrayList<>();
     OwnBench bench =
-        Fields.ofFile(file.bytes(), "the bench", problems)
+        YamlFields.ofFile(file.bytes(), "the bench", problems)
             .map(fields -> of(fields, priced))
             .orElse(OwnBench.NONE);
     return new BenchFile(bench, problems.all(), priced);
   }
 
-  private static OwnBench of(Fields from, List<PricedMetal> priced) {
+  private static OwnBench of(YamlFields from, List<PricedMetal> priced) {
     OwnBench bench =
         new OwnBench(
             from.textOrEmpty("bench"),
@@ -242,18 +239,18 @@ public record BenchFile(OwnBench bench, List<Problem> problems, List<PricedMetal
   }
 
   private static <T> Map<String, T> all(
-      Fields from, String key, String what, Function<String, Read<T>> reader) {
+      YamlFields from, String key, String what, Function<String, Read<T>> reader) {
     return from.group(key, what).map(group -> group.all(reader)).orElse(Map.of());
   }
 
-  private static Flame flame(Fields from) {
+  private static Flame flame(YamlFields from) {
     Flame flame =
         new Flame(from.textOrEmpty("torch"), from.textOrEmpty("fuel"), from.flag("oxygen"));
     from.sound();
     return flame;
   }
 
-  private static Pickle pickle(Fields from) {
+  private static Pickle pickle(YamlFields from) {
     Pickle pickle =
         new Pickle(
             from.textOrEmpty("kind"),
@@ -263,8 +260,8 @@ public record BenchFile(OwnBench bench, List<Problem> problems, List<PricedMetal
     return pickle;
   }
 
-  private static OwnSolder solder(Fields from) {
-    Optional<Fields> strip = from.group("strip", "the strip");
+  private static OwnSolder solder(YamlFields from) {
+    Optional<YamlFields> strip = from.group("strip", "the strip");
     Optional<Integer> fineness = from.optional("fineness-permille", Values::whole);
     OwnSolder solder =
         new OwnSolder(
@@ -276,17 +273,16 @@ public record BenchFile(OwnBench bench, List<Problem> problems, List<PricedMetal
             some(from.optional("liquidus-c", Values::aboveNothing)),
             some(strip.flatMap(group -> group.optional("width", BenchFile::sizeMm))),
             some(strip.flatMap(group -> group.optional("thickness", BenchFile::sizeMm))));
-    strip.ifPresent(Fields::sound);
+    strip.ifPresent(YamlFields::sound);
     from.sound();
     return solder;
   }
 
-  private static OwnPrices prices(Fields from, List<PricedMetal> priced) {
+  private static OwnPrices prices(YamlFields from, List<PricedMetal> priced) {
     from.require("currency", "Write currency: EUR; without it a price is a bare number.");
     String currency = from.textOrEmpty("currency");
-    Optional<Fields> perG = from.group(PriceList.METAL_PER_G, "the prices of metals");
-    Map<String, Double> metals =
-        perG.map(group -> group.all(Values::notNegative)).orElse(Map.of());
+    Optional<YamlFields> perG = from.group(PriceList.METAL_PER_G, "the prices of metals");
+    Map<String, Double> metals = perG.map(group -> group.all(Values::notNegative)).orElse(Map.of());
     perG.ifPresent(
         group ->
             group
@@ -294,7 +290,9 @@ public record BenchFile(OwnBench bench, List<Problem> problems, List<PricedMetal
                 .forEach(
                     name -> {
                       Mark at = group.place(name).getStartMark();
-                      priced.add(new PricedMetal(from.problems().file(), name, at.getLine() + 1, at.getColumn() + 1));
+                      priced.add(
+                          new PricedMetal(
+                              from.problems().file(), name, at.getLine() + 1, at.getColumn() + 1));
                     }));
     Map<String, Double> others = new LinkedHashMap<>();
     for (String name : PriceList.NAMES) {

@@ -3,8 +3,8 @@ package linkwright.files;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import linkwright.files.yaml.Fields;
 import linkwright.files.yaml.Values;
+import linkwright.files.yaml.YamlFields;
 import linkwright.routine.Caution;
 import linkwright.routine.Gear;
 import linkwright.routine.Hazard;
@@ -14,7 +14,7 @@ import linkwright.routine.When;
 final class CautionYaml {
   private CautionYaml() {}
 
-  static void read(Fields from, Shelves shelves) {
+  static void read(YamlFields from, DataRead shelves) {
     List<Gear> wear = new ArrayList<>();
     String id = from.value("caution", Values::id, "");
     String title = from.text("title");
@@ -24,7 +24,7 @@ final class CautionYaml {
     List<String> doList = from.texts("do");
     List<String> doNot = from.texts("do-not");
     List<String> ifItGoesWrong = from.texts("if-it-goes-wrong");
-    for (Fields one : from.groups("wear", "something to wear")) {
+    for (YamlFields one : from.groups("wear", "something to wear")) {
       Gear gear = new Gear(one.text("sign"), one.text("says"));
       if (one.sound()) {
         wear.add(gear);

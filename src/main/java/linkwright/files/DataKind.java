@@ -3,7 +3,7 @@ package linkwright.files;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import linkwright.files.yaml.Fields;
+import linkwright.files.yaml.YamlFields;
 
 /** The sorts of data file, by the folder they are in and the key that names them. */
 enum DataKind {
@@ -53,14 +53,14 @@ enum DataKind {
   }
 
   /** The sort of a file, told by a key that only this sort has. */
-  static Optional<DataKind> of(Fields file) {
+  static Optional<DataKind> of(YamlFields file) {
     return Arrays.stream(values())
         .filter(kind -> kind.keys().stream().anyMatch(file::names))
         .findFirst();
   }
 
   /** Reads a file of this sort onto the shelves. */
-  void read(Fields file, Shelves shelves) {
+  void read(YamlFields file, DataRead shelves) {
     switch (this) {
       case SAFETY -> CautionYaml.read(file, shelves);
       case ROUTINES -> RoutineYaml.read(file, shelves);

@@ -4,8 +4,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import linkwright.files.yaml.Fields;
 import linkwright.files.yaml.Values;
+import linkwright.files.yaml.YamlFields;
 import linkwright.quantity.Length;
 import linkwright.quantity.Read;
 import linkwright.routine.Level;
@@ -23,7 +23,7 @@ import linkwright.routine.When;
 final class DetailYaml {
   private DetailYaml() {}
 
-  static RoutineDetail ofRoutine(Fields from) {
+  static RoutineDetail ofRoutine(YamlFields from) {
     Map<PieceKind, PieceDetail> kinds = new LinkedHashMap<>();
     from.group("kinds", "the kinds of piece")
         .ifPresent(
@@ -43,7 +43,7 @@ final class DetailYaml {
         from.group("suits", "the jobs it suits").map(DetailYaml::suits));
   }
 
-  static StepDetail ofStep(Fields from) {
+  static StepDetail ofStep(YamlFields from) {
     Map<String, String> solder = new LinkedHashMap<>();
     from.group("solder", "the solder")
         .ifPresent(
@@ -62,7 +62,7 @@ final class DetailYaml {
   }
 
   /** For what jobs a step or a caution is meant: for all if nothing is said. */
-  static When when(Fields from) {
+  static When when(YamlFields from) {
     return from.group("when", "the condition")
         .map(
             group -> {
@@ -73,13 +73,13 @@ final class DetailYaml {
         .orElse(When.ALWAYS);
   }
 
-  private static Suits suits(Fields from) {
+  private static Suits suits(YamlFields from) {
     Suits suits = new Suits(conditions(from), from.text("otherwise"));
     from.sound();
     return suits;
   }
 
-  private static When conditions(Fields when) {
+  private static When conditions(YamlFields when) {
     Map<String, List<String>> words = new LinkedHashMap<>();
     for (String trait : When.TRAITS) {
       List<String> any =
@@ -93,11 +93,11 @@ final class DetailYaml {
     return new When(words, mm(when, "thicker-than"), mm(when, "thinner-than"));
   }
 
-  private static OptionalDouble mm(Fields from, String key) {
+  private static OptionalDouble mm(YamlFields from, String key) {
     return PatternYaml.mm(from.optional(key, Length::readSize));
   }
 
-  private static PieceDetail kind(Fields from) {
+  private static PieceDetail kind(YamlFields from) {
     PieceDetail kind =
         new PieceDetail(
             from.textOrEmpty("pattern"), from.optional("per-repeat", Values::whole).orElse(1));
@@ -105,14 +105,14 @@ final class DetailYaml {
     return kind;
   }
 
-  private static Loop loop(Fields from) {
+  private static Loop loop(YamlFields from) {
     Loop loop =
         new Loop(from.value("back-to", RoutineYaml::stepId, StepId.NONE), from.text("until"));
     from.sound();
     return loop;
   }
 
-  private static List<StudyQuestion> questions(Fields from) {
+  private static List<StudyQuestion> questions(YamlFields from) {
     return from.groups("questions", "a question").stream()
         .map(
             each -> {

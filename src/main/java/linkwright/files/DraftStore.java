@@ -14,8 +14,8 @@ import java.util.Map;
 import java.util.Optional;
 import linkwright.disk.Disk;
 import linkwright.disk.DiskTrouble;
-import linkwright.files.yaml.Fields;
 import linkwright.files.yaml.ProblemList;
+import linkwright.files.yaml.YamlFields;
 import linkwright.files.yaml.YamlScalar;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
@@ -69,7 +69,7 @@ public final class DraftStore {
     ProblemList problems = new ProblemList(path.toString());
     Map<String, Map<String, String>> drafts = new LinkedHashMap<>();
     Home.read(path, trouble)
-        .flatMap(file -> Fields.ofFile(file.bytes(), "a draft", problems))
+        .flatMap(file -> YamlFields.ofFile(file.bytes(), "a draft", problems))
         .flatMap(fields -> fields.group("forms", "the forms"))
         .ifPresent(
             forms -> {

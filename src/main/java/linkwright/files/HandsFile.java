@@ -12,8 +12,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import linkwright.disk.Disk;
 import linkwright.disk.DiskTrouble;
-import linkwright.files.yaml.Fields;
 import linkwright.files.yaml.ProblemList;
+import linkwright.files.yaml.YamlFields;
 import linkwright.files.yaml.YamlScalar;
 import linkwright.quantity.Problem;
 
@@ -47,7 +47,7 @@ public record HandsFile(Set<String> leftOut, List<Problem> problems) {
   static HandsFile of(DataFile file) {
     ProblemList problems = new ProblemList(file.name());
     Set<String> books = new LinkedHashSet<>();
-    Fields.ofFile(file.bytes(), "the hands", problems)
+    YamlFields.ofFile(file.bytes(), "the hands", problems)
         .ifPresent(
             from -> {
               books.addAll(from.texts("left-out"));

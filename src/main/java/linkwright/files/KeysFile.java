@@ -9,8 +9,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
-import linkwright.files.yaml.Fields;
 import linkwright.files.yaml.ProblemList;
+import linkwright.files.yaml.YamlFields;
 import linkwright.quantity.Nearest;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
@@ -53,7 +53,7 @@ public record KeysFile(Map<String, List<String>> keys, List<Problem> problems) {
   public static KeysFile of(DataFile file, Collection<String> acts, Predicate<String> isKey) {
     ProblemList problems = new ProblemList(file.name());
     Map<String, List<String>> keys = new LinkedHashMap<>();
-    Fields.ofFile(file.bytes(), "the keys", problems)
+    YamlFields.ofFile(file.bytes(), "the keys", problems)
         .ifPresent(
             from -> {
               from.group("keys", "the keys").ifPresent(group -> read(group, acts, isKey, keys));
@@ -63,7 +63,7 @@ public record KeysFile(Map<String, List<String>> keys, List<Problem> problems) {
   }
 
   private static void read(
-      Fields group,
+      YamlFields group,
       Collection<String> acts,
       Predicate<String> isKey,
       Map<String, List<String>> keys) {

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import linkwright.link.Pattern;
 import linkwright.quantity.Problem;
-import linkwright.reference.Limit;
 import linkwright.reference.Reference;
 import linkwright.routine.Caution;
 import linkwright.routine.Routine;
@@ -17,8 +16,7 @@ import linkwright.routine.Routine;
  * Everything that is looked up: the shipped data with the user's own laid over them by name. A file
  * with a problem is told and passed over; what it would have replaced stays.
  *
- * @param reference metals, solders, fineness rules, clasps
- * @param limits what laws allow
+ * @param reference metals, solders, fineness rules, clasps, what laws allow
  * @param patterns link patterns by id
  * @param routines routines by id
  * @param cautions cautions by id
@@ -27,7 +25,6 @@ import linkwright.routine.Routine;
  */
 public record Library(
     Reference reference,
-    List<Limit> limits,
     Map<String, Pattern> patterns,
     Map<String, Routine> routines,
     Map<String, Caution> cautions,
@@ -35,7 +32,6 @@ public record Library(
     BenchFile bench) {
   /** Copies the collections. */
   public Library {
-    limits = List.copyOf(limits);
     patterns = Collections.unmodifiableMap(new LinkedHashMap<>(patterns));
     routines = Collections.unmodifiableMap(new LinkedHashMap<>(routines));
     cautions = Collections.unmodifiableMap(new LinkedHashMap<>(cautions));

@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import linkwright.files.yaml.Fields;
 import linkwright.files.yaml.ProblemList;
+import linkwright.files.yaml.YamlFields;
 import linkwright.quantity.Problem;
 import linkwright.reference.Reference;
 import linkwright.routine.Caution;
@@ -22,7 +22,7 @@ final class LibraryReading {
   /** A library before anything was read. */
   static final Library NOTHING = new LibraryReading().library();
 
-  private final Shelves shelves = Shelves.empty();
+  private final DataRead shelves = DataRead.empty();
   private final List<Problem> strays = new ArrayList<>();
   private final Set<ProblemList> files = new LinkedHashSet<>();
 
@@ -44,15 +44,15 @@ final class LibraryReading {
     }
   }
 
-  private record Opened(ProblemList problems, Optional<Fields> fields) {
+  private record Opened(ProblemList problems, Optional<YamlFields> fields) {
     static Opened of(DataFile file, DataKind kind) {
       ProblemList problems = new ProblemList(file.name());
-      return new Opened(problems, Fields.ofFile(file.bytes(), kind.what(), problems));
+      return new Opened(problems, YamlFields.ofFile(file.bytes(), kind.what(), problems));
     }
   }
 
   /** Reads a file whose keys were looked at already. */
-  void read(Fields fields, DataKind kind) {
+  void read(YamlFields fields, DataKind kind) {
     files.add(fields.problems());
     kind.read(fields, shelves);
   }
@@ -64,7 +64,7 @@ final class LibraryReading {
 
   /** The same with the maker's own bench. */
   Library library(BenchFile bench) {
-    for (Shelf.Kept<Caution> kept : shelves.cautions().all()) {
+    for (DataByName.Kept<Caution> kept : shelves.cautions().all()) {
       RoutineYaml.tell(kept.from(), CautionChecks.check(kept.value()));
     }
     List<Caution> cautions = shelves.cautions().values();
@@ -83,7 +83,7 @@ final class LibraryReading {
             shelves.glossary().values(),
             shelves.pictures().values(),
             shelves.tools().values());
-    for (Shelf.Kept<Routine> kept : shelves.routines().all()) {
+    for (DataByName.Kept<Routine> kept : shelves.routines().all()) {
       RoutineYaml.tell(
           kept.from(), RoutineChecks.check(kept.value(), cautions, formers, reference));
     }
@@ -91,7 +91,6 @@ final class LibraryReading {
     files.forEach(file -> problems.addAll(file.all()));
     return new Library(
         reference,
-        shelves.limits().values(),
         byId(shelves.patterns()),
         byId(shelves.routines()),
         byId(shelves.cautions()),
@@ -99,7 +98,7 @@ final class LibraryReading {
         bench.known(reference));
   }
 
-  private static <T> Map<String, T> byId(Shelf<T> shelf) {
+  private static <T> Map<String, T> byId(DataByName<T> shelf) {
     Map<String, T> byId = new LinkedHashMap<>();
     shelf.all().forEach(kept -> byId.put(kept.id(), kept.value()));
     return byId;

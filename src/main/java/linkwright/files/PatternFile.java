@@ -4,8 +4,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import linkwright.files.yaml.Fields;
 import linkwright.files.yaml.ProblemList;
+import linkwright.files.yaml.YamlFields;
 import linkwright.link.Pattern;
 import linkwright.quantity.Problem;
 
@@ -31,8 +31,8 @@ public record PatternFile(Optional<Pattern> pattern, List<Problem> problems) {
 
   private static PatternFile of(DataFile file) {
     ProblemList problems = new ProblemList(file.name());
-    Shelves shelves = Shelves.empty();
-    Fields.ofFile(file.bytes(), "a pattern", problems)
+    DataRead shelves = DataRead.empty();
+    YamlFields.ofFile(file.bytes(), "a pattern", problems)
         .ifPresent(fields -> PatternYaml.read(fields, shelves));
     return new PatternFile(shelves.patterns().values().stream().findFirst(), problems.all());
   }

@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
-import linkwright.files.yaml.Fields;
 import linkwright.files.yaml.Values;
+import linkwright.files.yaml.YamlFields;
 import linkwright.link.Bend;
 import linkwright.link.Joint;
 import linkwright.link.OtherHalf;
@@ -17,7 +17,7 @@ import linkwright.link.PatternCheck;
 import linkwright.link.PatternPart;
 import linkwright.link.Run;
 import linkwright.link.Side;
-import linkwright.link.Usual;
+import linkwright.link.UsualSizes;
 import linkwright.quantity.Angle;
 import linkwright.quantity.Length;
 import linkwright.quantity.Read;
@@ -28,12 +28,12 @@ final class PatternYaml {
 
   private PatternYaml() {}
 
-  static void read(Fields file, Shelves shelves) {
+  static void read(YamlFields file, DataRead shelves) {
     pattern(file)
         .ifPresent(pattern -> shelves.patterns().put(pattern.id(), pattern, file, "pattern"));
   }
 
-  private static Optional<Pattern> pattern(Fields from) {
+  private static Optional<Pattern> pattern(YamlFields from) {
     String id = from.value("pattern", Values::id, "");
     String says = from.text("says");
     Map<String, Double> formersMm = new LinkedHashMap<>();
@@ -53,7 +53,7 @@ final class PatternYaml {
               : "The pattern has neither half nor whole.",
           "half for what is symmetric about the middle of the blank, else whole.");
     }
-    List<Fields> bitFields = from.groups(whole ? "whole" : "half", "a run or a bend");
+    List<YamlFields> bitFields = from.groups(whole ? "whole" : "half", "a run or a bend");
     List<PatternPart> path = new ArrayList<>();
     bitFields.forEach(bit -> bit(bit).ifPresent(path::add));
     OtherHalf other = other(from, whole);
@@ -64,14 +64,14 @@ final class PatternYaml {
       return Optional.empty();
     }
     for (PatternCheck.PatternFault finding : PatternCheck.of(pattern)) {
-      Fields place = finding.bit().isPresent() ? bitFields.get(finding.bit().getAsInt()) : from;
+      YamlFields place = finding.bit().isPresent() ? bitFields.get(finding.bit().getAsInt()) : from;
       place.wrong(
           whole ? "whole" : "half", finding.wrong(), "Right would be: " + finding.expected());
     }
     return from.sound() ? Optional.of(pattern) : Optional.empty();
   }
 
-  private static OtherHalf other(Fields from, boolean whole) {
+  private static OtherHalf other(YamlFields from, boolean whole) {
     if (whole) {
       if (from.has("other")) {
         from.wrong(
@@ -92,7 +92,7 @@ final class PatternYaml {
         OtherHalf.TURNED);
   }
 
-  private static Optional<PatternPart> bit(Fields from) {
+  private static Optional<PatternPart> bit(YamlFields from) {
     long kinds = Stream.of("run", "bend", "curl").filter(from::has).count();
     if (kinds != 1) {
       from.wrong(
@@ -123,7 +123,7 @@ final class PatternYaml {
     };
   }
 
-  private static Optional<PatternPart> bend(Fields arc, boolean curl, boolean onPurpose) {
+  private static Optional<PatternPart> bend(YamlFields arc, boolean curl, boolean onPurpose) {
     String over = arc.text("over");
     Optional<String> to = arc.optional("to", Read::good);
     Angle turn = arc.value("turn", Angle::read, new Angle(1));
@@ -145,10 +145,10 @@ final class PatternYaml {
         : Optional.empty();
   }
 
-  private static List<Joint> joints(Fields from) {
+  private static List<Joint> joints(YamlFields from) {
     List<Joint> joints = new ArrayList<>();
     List<String> words = Stream.of(Joint.values()).map(Joint::words).toList();
-    for (Fields one : from.groups("joints", "a joint")) {
+    for (YamlFields one : from.groups("joints", "a joint")) {
       Joint joint = one.value("join", Values.word(Joint::of, words), Joint.TIP_TO_BODY);
       if (one.sound()) {
         joints.add(joint);
@@ -157,7 +157,7 @@ final class PatternYaml {
     return joints;
   }
 
-  private static Optional<Usual> usual(Fields from) {
+  private static Optional<UsualSizes> usual(YamlFields from) {
     return from.group("usual", "the usual sizes")
         .flatMap(
             group -> {
@@ -166,7 +166,7 @@ final class PatternYaml {
               OptionalDouble insideMm = mm(group.optional("ring-inside", Length::readSize));
               OptionalDouble ringWireMm = mm(group.optional("ring-wire", Length::readWire));
               return group.sound()
-                  ? Optional.of(new Usual(wireMm, blankMm, insideMm, ringWireMm))
+                  ? Optional.of(new UsualSizes(wireMm, blankMm, insideMm, ringWireMm))
                   : Optional.empty();
             });
   }

@@ -1,8 +1,8 @@
 package linkwright.files;
 
 import java.util.List;
-import linkwright.files.yaml.Fields;
 import linkwright.files.yaml.Values;
+import linkwright.files.yaml.YamlFields;
 import linkwright.reference.Picture;
 import linkwright.reference.PicturePanel;
 import linkwright.reference.PictureStroke;
@@ -11,7 +11,7 @@ import linkwright.reference.PictureStroke;
 final class PictureYaml {
   private PictureYaml() {}
 
-  static void read(Fields file, Shelves shelves) {
+  static void read(YamlFields file, DataRead shelves) {
     String id = file.value("drawing", Values::id, "");
     String title = file.text("title");
     String says = file.text("says");
@@ -23,7 +23,7 @@ final class PictureYaml {
     }
   }
 
-  private static PicturePanel panel(Fields from) {
+  private static PicturePanel panel(YamlFields from) {
     from.require("strokes", "Write strokes: and under it each line, such as - line 0 0, 10 0.");
     PicturePanel panel =
         new PicturePanel(

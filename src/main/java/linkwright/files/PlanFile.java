@@ -17,8 +17,8 @@ import java.util.stream.Collectors;
 import linkwright.disk.Disk;
 import linkwright.disk.DiskTrouble;
 import linkwright.exchange.PlanFileText;
-import linkwright.files.yaml.Fields;
 import linkwright.files.yaml.ProblemList;
+import linkwright.files.yaml.YamlFields;
 import linkwright.files.yaml.YamlText;
 import linkwright.plan.ChainWish;
 import linkwright.plan.WishKeys;
@@ -89,12 +89,12 @@ public record PlanFile(
 
   static PlanFile of(DataFile file, Library library) {
     ProblemList problems = new ProblemList(file.name());
-    Optional<Fields> fields =
+    Optional<YamlFields> fields =
         YamlText.compose(file.bytes(), problems)
             .flatMap(
                 node -> {
                   if (node instanceof MappingNode mapping) {
-                    return Optional.of(new Fields(mapping, "a plan", problems));
+                    return Optional.of(new YamlFields(mapping, "a plan", problems));
                   }
                   problems.add(
                       node,
@@ -107,10 +107,10 @@ public record PlanFile(
         .orElseGet(() -> new PlanFile(Optional.empty(), Map.of(), problems.all()));
   }
 
-  static PlanFile of(Fields from, Library library) {
+  static PlanFile of(YamlFields from, Library library) {
     from.formatIfThere();
     Map<String, String> texts = new LinkedHashMap<>();
-    Map<String, Fields> groups = new LinkedHashMap<>();
+    Map<String, YamlFields> groups = new LinkedHashMap<>();
     if (from.isScalar("clasp")) {
       namedClasp(from, library, texts);
     }
@@ -121,12 +121,12 @@ public record PlanFile(
     }
     for (String key : WishKeys.ALL) {
       int dot = key.indexOf('.');
-      Optional<Fields> at =
+      Optional<YamlFields> at =
           dot < 0 ? Optional.of(from) : Optional.ofNullable(groups.get(key.substring(0, dot)));
       at.flatMap(fields -> text(fields, key.substring(dot + 1)))
           .ifPresent(text -> texts.put(key, text));
     }
-    groups.values().forEach(Fields::sound);
+    groups.values().forEach(YamlFields::sound);
     boolean wellFormed = from.sound();
     WishReading reading =
         WishReading.of(texts, library.reference(), List.copyOf(library.patterns().values()));
@@ -139,7 +139,7 @@ public record PlanFile(
   }
 
   /** What stands at a key as it would be typed: a list with commas, formers as name=size. */
-  private static Optional<String> text(Fields fields, String key) {
+  private static Optional<String> text(YamlFields fields, String key) {
     if (key.equals("formers")) {
       return fields
           .group(key, "the formers")
@@ -154,12 +154,13 @@ public record PlanFile(
     return text.isEmpty() ? Optional.empty() : Optional.of(text);
   }
 
-  private static void namedClasp(Fields from, Library library, Map<String, String> texts) {
+  private static void namedClasp(YamlFields from, Library library, Map<String, String> texts) {
     from.optional("clasp", library.reference()::clasp)
         .ifPresent((Clasp clasp) -> texts.put(WishKeys.CLASP_LENGTH, clasp.id()));
   }
 
-  private static void tell(Fields from, Map<String, Fields> groups, String key, String sentence) {
+  private static void tell(
+      YamlFields from, Map<String, YamlFields> groups, String key, String sentence) {
     int dot = key.indexOf('.');
     if (dot < 0) {
       from.wrongValue(key, sentence, "");

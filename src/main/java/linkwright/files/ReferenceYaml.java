@@ -5,16 +5,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import linkwright.files.yaml.Fields;
 import linkwright.files.yaml.Values;
+import linkwright.files.yaml.YamlFields;
 import linkwright.quantity.Read;
 import linkwright.quantity.Share;
 import linkwright.reference.Clasp;
 import linkwright.reference.Family;
-import linkwright.reference.Figure;
 import linkwright.reference.FinenessRule;
 import linkwright.reference.Limit;
 import linkwright.reference.Metal;
+import linkwright.reference.PublishedFigure;
 import linkwright.reference.Range;
 import linkwright.reference.Solder;
 import linkwright.reference.Tool;
@@ -23,7 +23,7 @@ import linkwright.routine.Hazard;
 
 /** Metals, solders, fineness rules, clasps and limits from their files; one list of each. */
 final class ReferenceYaml {
-  private static final Figure NO_FIGURE = new Figure(0, "");
+  private static final PublishedFigure NO_FIGURE = new PublishedFigure(0, "");
   private static final Range NO_RANGE = new Range(0, 0, "");
 
   /** Grades of solder, the hottest first. */
@@ -32,14 +32,14 @@ final class ReferenceYaml {
   private ReferenceYaml() {}
 
   /** Reads whichever of the lists a file holds. */
-  static void read(Fields file, Shelves shelves) {
-    for (Fields one : file.groups("metals", "a metal")) {
+  static void read(YamlFields file, DataRead shelves) {
+    for (YamlFields one : file.groups("metals", "a metal")) {
       metal(one).ifPresent(metal -> shelves.metals().put(metal.id(), metal, one, "metal"));
     }
-    for (Fields one : file.groups("solders", "a solder")) {
+    for (YamlFields one : file.groups("solders", "a solder")) {
       solder(one).ifPresent(solder -> shelves.solders().put(solder.id(), solder, one, "solder"));
     }
-    for (Fields one : file.groups("fineness", "a fineness rule")) {
+    for (YamlFields one : file.groups("fineness", "a fineness rule")) {
       rule(one)
           .ifPresent(
               rule ->
@@ -47,19 +47,19 @@ final class ReferenceYaml {
                       .finenessRules()
                       .put(rule.country() + ", " + rule.family().word(), rule, one, "country"));
     }
-    for (Fields one : file.groups("clasps", "a clasp")) {
+    for (YamlFields one : file.groups("clasps", "a clasp")) {
       clasp(one).ifPresent(clasp -> shelves.clasps().put(clasp.id(), clasp, one, "clasp"));
     }
-    for (Fields one : file.groups("limits", "a limit")) {
+    for (YamlFields one : file.groups("limits", "a limit")) {
       limit(one)
           .ifPresent(
               limit ->
                   shelves.limits().put(limit.id() + ", " + limit.where(), limit, one, "limit"));
     }
-    for (Fields one : file.groups("glossary", "a word")) {
+    for (YamlFields one : file.groups("glossary", "a word")) {
       term(one).ifPresent(term -> shelves.glossary().put(term.word(), term, one, "word"));
     }
-    for (Fields one : file.groups("tools", "a tool")) {
+    for (YamlFields one : file.groups("tools", "a tool")) {
       Tool tool =
           new Tool(
               one.text("tool"),
@@ -74,7 +74,7 @@ final class ReferenceYaml {
     file.sound();
   }
 
-  private static Optional<TradeTerm> term(Fields from) {
+  private static Optional<TradeTerm> term(YamlFields from) {
     String word = from.text("word");
     String american = from.textOrEmpty("american");
     TradeTerm term =
@@ -83,7 +83,7 @@ final class ReferenceYaml {
     return from.sound() ? Optional.of(term) : Optional.empty();
   }
 
-  private static Optional<Metal> metal(Fields from) {
+  private static Optional<Metal> metal(YamlFields from) {
     String id = from.value("metal", Values::id, "");
     String name = from.text("name");
     Family family = from.value("family", Family::read, Family.OTHER);
@@ -121,7 +121,8 @@ final class ReferenceYaml {
     return from.sound() ? Optional.of(metal) : Optional.empty();
   }
 
-  private static void softBelowHard(Fields from, String what, Figure soft, Figure hard) {
+  private static void softBelowHard(
+      YamlFields from, String what, PublishedFigure soft, PublishedFigure hard) {
     if (soft.value() > hard.value() && hard.value() > 0) {
       from.wrong(
           what + "-soft-mpa",
@@ -131,19 +132,21 @@ final class ReferenceYaml {
   }
 
   /** A figure is always positive; {@code {is: 10.36, source: "…"}}. */
-  private static Figure figure(Fields from, String key) {
+  private static PublishedFigure figure(YamlFields from, String key) {
     from.require(key, "Write " + key + ": {is: …, source: \"…\"}.");
     return from.group(key, "a figure")
         .flatMap(
             group -> {
               double value = group.value("is", Values::aboveNothing, 0.0);
               String source = group.text("source");
-              return group.sound() ? Optional.of(new Figure(value, source)) : Optional.empty();
+              return group.sound()
+                  ? Optional.of(new PublishedFigure(value, source))
+                  : Optional.empty();
             })
         .orElse(NO_FIGURE);
   }
 
-  private static Figure reduction(Fields from) {
+  private static PublishedFigure reduction(YamlFields from) {
     String key = "reduction-between-anneals";
     from.require(key, "Write " + key + ": {is: 50 %, source: \"…\"}.");
     return from.group(key, "a figure")
@@ -152,13 +155,13 @@ final class ReferenceYaml {
               Share share = group.value("is", Share::read, new Share(0));
               String source = group.text("source");
               return group.sound()
-                  ? Optional.of(new Figure(share.value(), source))
+                  ? Optional.of(new PublishedFigure(share.value(), source))
                   : Optional.empty();
             })
         .orElse(NO_FIGURE);
   }
 
-  private static Range range(Fields from, String key) {
+  private static Range range(YamlFields from, String key) {
     from.require(key, "Write " + key + ": {from: …, to: …, source: \"…\"}.");
     return from.group(key, "a range")
         .flatMap(
@@ -177,7 +180,7 @@ final class ReferenceYaml {
         .orElse(NO_RANGE);
   }
 
-  private static Optional<Solder> solder(Fields from) {
+  private static Optional<Solder> solder(YamlFields from) {
     String id = from.value("solder", Values::id, "");
     String name = from.text("name");
     double solidusC = from.value("solidus-c", Values::number, 0.0);
@@ -222,7 +225,7 @@ final class ReferenceYaml {
         : Optional.empty();
   }
 
-  private static Optional<FinenessRule> rule(Fields from) {
+  private static Optional<FinenessRule> rule(YamlFields from) {
     FinenessRule rule =
         new FinenessRule(
             from.text("country"),
@@ -240,7 +243,7 @@ final class ReferenceYaml {
   }
 
   /** {@code 650}, or by what is marked: {@code {585: 585, 916: 750}}. */
-  private static Map<Integer, Integer> solderAtLeast(Fields from) {
+  private static Map<Integer, Integer> solderAtLeast(YamlFields from) {
     if (from.isScalar("solder-at-least")) {
       return from.optional("solder-at-least", Values::whole)
           .map(least -> Map.of(0, least))
@@ -261,7 +264,7 @@ final class ReferenceYaml {
     return byMark;
   }
 
-  private static Optional<Clasp> clasp(Fields from) {
+  private static Optional<Clasp> clasp(YamlFields from) {
     Clasp clasp =
         new Clasp(
             from.value("clasp", Values::id, ""),
@@ -273,7 +276,7 @@ final class ReferenceYaml {
     return from.sound() ? Optional.of(clasp) : Optional.empty();
   }
 
-  private static Optional<Limit> limit(Fields from) {
+  private static Optional<Limit> limit(YamlFields from) {
     Limit limit =
         new Limit(
             from.value("limit", Values::id, ""),

@@ -7,13 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
-import linkwright.files.yaml.Fields;
 import linkwright.files.yaml.Values;
+import linkwright.files.yaml.YamlFields;
 import linkwright.quantity.Read;
 import linkwright.quantity.Share;
 import linkwright.quantity.Span;
-import linkwright.routine.Counts;
-import linkwright.routine.Ends;
+import linkwright.routine.AfterFault;
+import linkwright.routine.ChainEnds;
 import linkwright.routine.Finding;
 import linkwright.routine.Hazard;
 import linkwright.routine.Makes;
@@ -24,9 +24,9 @@ import linkwright.routine.RoutineDetail;
 import linkwright.routine.RoutinePart;
 import linkwright.routine.Stage;
 import linkwright.routine.Step;
+import linkwright.routine.StepCounting;
 import linkwright.routine.StepDetail;
 import linkwright.routine.StepId;
-import linkwright.routine.Then;
 import linkwright.routine.Wait;
 import linkwright.routine.WaitEnds;
 import linkwright.routine.WaitId;
@@ -40,19 +40,20 @@ final class RoutineYaml {
 
   private RoutineYaml() {}
 
-  static void read(Fields file, Shelves shelves) {
+  static void read(YamlFields file, DataRead shelves) {
     routine(file)
         .ifPresent(routine -> shelves.routines().put(routine.id(), routine, file, "routine"));
   }
 
-  private static Optional<Routine> routine(Fields from) {
+  private static Optional<Routine> routine(YamlFields from) {
     String id = from.value("routine", Values::id, "");
     String title = from.text("title");
     String says = from.text("says");
     Makes makes = from.value("makes", Values.word(Makes::of, Makes.words()), Makes.CHAIN);
     String plan = from.textOrEmpty("plan");
     List<String> patterns = from.texts("patterns");
-    Ends ends = from.optional("ends", Values.word(Ends::of, Ends.words())).orElse(Ends.NONE);
+    ChainEnds ends =
+        from.optional("ends", Values.word(ChainEnds::of, ChainEnds.words())).orElse(ChainEnds.NONE);
     if (makes == Makes.CHAIN) {
       from.require("ends", "Write ends: rings, or ends: links.");
     }
@@ -70,7 +71,7 @@ final class RoutineYaml {
     List<Step> steps = new ArrayList<>();
     RoutineDetail detail = DetailYaml.ofRoutine(from);
     from.require("steps", "Write steps: and under it the steps, each after a hyphen.");
-    List<Fields> all = from.groups("steps", "a step");
+    List<YamlFields> all = from.groups("steps", "a step");
     if (all.size() > MOST_STEPS) {
       from.wrong(
           "steps",
@@ -90,7 +91,7 @@ final class RoutineYaml {
     return Values.id(text).map(StepId::new);
   }
 
-  private static Optional<Step> step(Fields from) {
+  private static Optional<Step> step(YamlFields from) {
     StepId id = from.value("step", RoutineYaml::stepId, StepId.NONE);
     String title = from.text("title");
     RoutinePart part =
@@ -104,8 +105,9 @@ final class RoutineYaml {
                   .forEach((kind, reached) -> stage.put(new PieceKind(kind), new Stage(reached)));
               group.sound();
             });
-    Counts counts =
-        from.optional("counts", Values.word(Counts::of, Counts.words())).orElse(Counts.NOTHING);
+    StepCounting counts =
+        from.optional("counts", Values.word(StepCounting::of, StepCounting.words()))
+            .orElse(StepCounting.NOTHING);
     List<Hazard> does = from.list("does", Values.word(Hazard::of, Hazard.words()));
     boolean rinses = from.flag("rinse");
     String doText = from.text("do");
@@ -115,7 +117,7 @@ final class RoutineYaml {
     Optional<Span> usual = from.optional("usual-time", Span::read);
     List<Wait> waits = new ArrayList<>();
     WaitEnds usualEnd = does.contains(Hazard.PICKLES) ? WaitEnds.LOOK : WaitEnds.TIME;
-    for (Fields one : from.groups("waits", "a wait")) {
+    for (YamlFields one : from.groups("waits", "a wait")) {
       String number = waits.isEmpty() ? "" : "-" + (waits.size() + 1);
       wait(one, id + "-wait" + number, usualEnd).ifPresent(waits::add);
     }
@@ -150,7 +152,7 @@ final class RoutineYaml {
   }
 
   /** A wait; without an id of its own books know it by its step's, whatever it is called. */
-  private static Optional<Wait> wait(Fields from, String usualId, WaitEnds usualEnd) {
+  private static Optional<Wait> wait(YamlFields from, String usualId, WaitEnds usualEnd) {
     WaitId id = new WaitId(from.optional("id", Values::id).orElse(usualId));
     String name = from.text("name");
     WaitEnds ends =
@@ -169,11 +171,12 @@ final class RoutineYaml {
     return from.sound() ? Optional.of(new Wait(id, name, span.seconds(), ends)) : Optional.empty();
   }
 
-  private static Optional<Remedy> remedy(Fields from) {
+  private static Optional<Remedy> remedy(YamlFields from) {
     String sees = from.text("sees");
     String means = from.text("means");
     String remedy = from.text("remedy");
-    Then then = from.value("then", Values.word(Then::of, Then.words()), Then.CARRY_ON);
+    AfterFault then =
+        from.value("then", Values.word(AfterFault::of, AfterFault.words()), AfterFault.CARRY_ON);
     Stage backTo = new Stage(from.textOrEmpty("back-to"));
     String reason = from.textOrEmpty("reason");
     return from.sound()
@@ -182,15 +185,15 @@ final class RoutineYaml {
   }
 
   /** Tells what checks found, each at the place in the file that it is about. */
-  static void tell(Fields file, List<Finding> findings) {
+  static void tell(YamlFields file, List<Finding> findings) {
     if (findings.isEmpty()) {
       return;
     }
-    List<Fields> steps = file.groupsAgain("steps");
+    List<YamlFields> steps = file.groupsAgain("steps");
     for (Finding finding : findings) {
       // What only adds to a number needs no place.
       boolean placed = !finding.step().isEmpty() && !file.problems().full();
-      (placed ? steps : List.<Fields>of())
+      (placed ? steps : List.<YamlFields>of())
           .stream()
               .filter(step -> step.saysPlainly("step", finding.step().word()))
               .findFirst()

@@ -9,9 +9,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
-import linkwright.files.yaml.Fields;
 import linkwright.files.yaml.ProblemList;
 import linkwright.files.yaml.Values;
+import linkwright.files.yaml.YamlFields;
 import linkwright.files.yaml.YamlText;
 import linkwright.fit.Tried;
 import linkwright.fit.Verdict;
@@ -68,7 +68,7 @@ public record TriedFile(List<Tried> pieces, List<Tried> toAsk, List<Problem> pro
     }
     for (Node item : list.getValue()) {
       if (item instanceof MappingNode mapping) {
-        Fields from = new Fields(mapping, "a test piece", problems);
+        YamlFields from = new YamlFields(mapping, "a test piece", problems);
         boolean confirmed = from.flag("confirmed");
         piece(from)
             .ifPresent(
@@ -86,7 +86,7 @@ public record TriedFile(List<Tried> pieces, List<Tried> toAsk, List<Problem> pro
     return pieces;
   }
 
-  private static Optional<Tried> piece(Fields from) {
+  private static Optional<Tried> piece(YamlFields from) {
     Length blank = from.value("blank", Length::readSize, new Length(1));
     Map<String, Double> formersMm = new LinkedHashMap<>();
     from.group("formers", "the formers")

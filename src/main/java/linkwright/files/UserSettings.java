@@ -14,9 +14,9 @@ import java.util.stream.Stream;
 import linkwright.disk.Disk;
 import linkwright.disk.DiskTrouble;
 import linkwright.disk.SpeechCommand;
-import linkwright.files.yaml.Fields;
 import linkwright.files.yaml.ProblemList;
 import linkwright.files.yaml.Values;
+import linkwright.files.yaml.YamlFields;
 import linkwright.files.yaml.YamlScalar;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
@@ -101,17 +101,41 @@ public record UserSettings(
   public static Loaded load(Home home) {
     Path path = home.folder().resolve(NAME);
     List<Problem> trouble = new ArrayList<>();
+    UnitStyle units = units(home);
     if (!Files.exists(path)) {
-      return new Loaded(USUAL, trouble);
+      return new Loaded(usual(units), trouble);
     }
     return Home.read(path, trouble)
-        .map(UserSettings::onThisMachine)
-        .orElseGet(() -> new Loaded(USUAL, trouble));
+        .map(file -> onThisMachine(file, units))
+        .orElseGet(() -> new Loaded(usual(units), trouble));
+  }
+
+  /** The units of whoever chose none here: those of her bench. */
+  private static UnitStyle units(Home home) {
+    return BenchFile.load(home).bench().units().orElse(USUAL.units);
+  }
+
+  private static UserSettings usual(UnitStyle units) {
+    return new UserSettings(
+        units,
+        USUAL.words,
+        USUAL.theme,
+        USUAL.device,
+        USUAL.fontSize,
+        USUAL.flash,
+        USUAL.mouse,
+        USUAL.say,
+        USUAL.sayKinds,
+        USUAL.screenBars);
   }
 
   /** The same, and what is set that this machine has not. */
   static Loaded onThisMachine(DataFile file) {
-    Loaded loaded = of(file);
+    return onThisMachine(file, USUAL.units);
+  }
+
+  private static Loaded onThisMachine(DataFile file, UnitStyle units) {
+    Loaded loaded = of(file, units);
     List<Problem> problems = new ArrayList<>(loaded.problems());
     loaded
         .settings()
@@ -132,16 +156,22 @@ public record UserSettings(
   }
 
   static Loaded of(DataFile file) {
+    return of(file, USUAL.units);
+  }
+
+  private static Loaded of(DataFile file, UnitStyle units) {
     ProblemList problems = new ProblemList(file.name());
     UserSettings settings =
-        Fields.ofFile(file.bytes(), "the settings", problems).map(UserSettings::of).orElse(USUAL);
+        YamlFields.ofFile(file.bytes(), "the settings", problems)
+            .map(fields -> of(fields, units))
+            .orElseGet(() -> usual(units));
     return new Loaded(settings, problems.all());
   }
 
-  static UserSettings of(Fields from) {
+  private static UserSettings of(YamlFields from, UnitStyle units) {
     UserSettings settings =
         new UserSettings(
-            from.optional("units", words(UnitStyle.values())).orElse(USUAL.units),
+            from.optional("units", words(UnitStyle.values())).orElse(units),
             from.optional("words", words(TradeWords.values())).orElse(USUAL.words),
             from.optional(
                 "theme",
@@ -165,13 +195,14 @@ public record UserSettings(
   public Optional<String> save(Home home) {
     Path path = home.folder().resolve(NAME);
     return Home.textToEdit(path)
-        .flatMap(text -> changed(path, text))
+        .flatMap(text -> changed(path, text, units(home)))
         .flatMap(text -> written(home, path, text))
         .problem();
   }
 
-  private Read<String> changed(Path path, String text) {
-    Map<String, String> before = text.isBlank() ? Map.of() : read(path, text).settings().texts();
+  private Read<String> changed(Path path, String text, UnitStyle usual) {
+    Map<String, String> before =
+        text.isBlank() ? Map.of() : read(path, text, usual).settings().texts();
     Map<String, String> now = texts();
     String edited = text;
     for (String key : KEYS) {
@@ -180,7 +211,7 @@ public record UserSettings(
         edited = BenchEdit.set(edited, key, value);
       }
     }
-    Loaded after = read(path, edited);
+    Loaded after = read(path, edited, usual);
     return after.settings().equals(this)
         ? Read.good(edited)
         : Read.bad(
@@ -188,8 +219,8 @@ public record UserSettings(
                 + " Mend it first: nothing is changed in it.");
   }
 
-  private static Loaded read(Path path, String text) {
-    return of(new DataFile(path.toString(), text.getBytes(StandardCharsets.UTF_8)));
+  private static Loaded read(Path path, String text, UnitStyle usual) {
+    return of(new DataFile(path.toString(), text.getBytes(StandardCharsets.UTF_8)), usual);
   }
 
   private static Read<String> written(Home home, Path path, String text) {

@@ -25,7 +25,7 @@ public record Covariance(List<Double> entries) {
     if (entries.size() != SIZE * (SIZE + 1) / 2) {
       throw new IllegalArgumentException("entries must be 10: " + entries);
     }
-    entries.forEach(value -> Checks.finite("covariance", value));
+    entries.forEach(value -> FitArguments.finite("covariance", value));
     for (int i = 0; i < SIZE; i++) {
       if (entries.get(place(i, i)) < 0) {
         throw new IllegalArgumentException("variances must be 0 or more: " + entries);

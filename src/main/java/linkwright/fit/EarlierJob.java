@@ -23,7 +23,7 @@ public record EarlierJob(
     List<Tried> pieces,
     LinkSize wish) {
   public EarlierJob {
-    Checks.positive("wireMm", wireMm);
+    FitArguments.positive("wireMm", wireMm);
     pieces = List.copyOf(pieces);
   }
 }

@@ -41,7 +41,7 @@ public final class Fit {
    */
   public static Maker learn(
       Pattern pattern, double wireMm, Maker prior, List<Tried> tried, LinkSize wish) {
-    Checks.positive("wireMm", wireMm);
+    FitArguments.positive("wireMm", wireMm);
     return new Learning(new PatternShape(pattern, wireMm), prior, tried, wish).learn();
   }
 

@@ -13,7 +13,7 @@ public record LinkSize(double lengthMm, double widthMm) {
    * @throws IllegalArgumentException if one is not a finite number above 0
    */
   public LinkSize {
-    Checks.positive("lengthMm", lengthMm);
-    Checks.positive("widthMm", widthMm);
+    FitArguments.positive("lengthMm", lengthMm);
+    FitArguments.positive("widthMm", widthMm);
   }
 }

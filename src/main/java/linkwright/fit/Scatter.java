@@ -19,8 +19,8 @@ public record Scatter(double share, double weight) {
    * @throws IllegalArgumentException if one is not a finite number above 0
    */
   public Scatter {
-    Checks.positive("share", share);
-    Checks.positive("weight", weight);
+    FitArguments.positive("share", share);
+    FitArguments.positive("weight", weight);
   }
 
   /** log of the chance of a share on a logarithmic scale, but for a constant. */

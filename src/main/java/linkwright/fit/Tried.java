@@ -29,10 +29,10 @@ public record Tried(
    * @throws IllegalArgumentException if one is not a finite number above 0
    */
   public Tried {
-    Checks.positive("blankMm", blankMm);
-    formersMm.forEach((name, mm) -> Checks.positive("former " + name, mm));
-    lengthMm.ifPresent(mm -> Checks.positive("lengthMm", mm));
-    widthMm.ifPresent(mm -> Checks.positive("widthMm", mm));
+    FitArguments.positive("blankMm", blankMm);
+    formersMm.forEach((name, mm) -> FitArguments.positive("former " + name, mm));
+    lengthMm.ifPresent(mm -> FitArguments.positive("lengthMm", mm));
+    widthMm.ifPresent(mm -> FitArguments.positive("widthMm", mm));
     formersMm = Collections.unmodifiableMap(new LinkedHashMap<>(formersMm));
     verdicts = List.copyOf(verdicts);
   }

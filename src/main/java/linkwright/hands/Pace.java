@@ -2,9 +2,9 @@ package linkwright.hands;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import linkwright.routine.Counts;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Step;
+import linkwright.routine.StepCounting;
 
 /**
  * How long something took.
@@ -51,14 +51,14 @@ public record Pace(double seconds, int times, double ordinarySeconds) {
 
   /** The piece whose fineness bears on a step: where each is counted by itself. */
   public static Optional<PieceKind> pieceOf(Step step) {
-    return step.counts() == Counts.EACH
+    return step.counts() == StepCounting.EACH
         ? step.stage().keySet().stream().findFirst()
         : Optional.empty();
   }
 
   /** What a step is known by: the kind of piece and the stage it reaches, else the step itself. */
   public static String of(Step step) {
-    return step.counts() == Counts.NOTHING || step.stage().isEmpty()
+    return step.counts() == StepCounting.NOTHING || step.stage().isEmpty()
         ? step.id().word()
         : step.stage().entrySet().stream()
             .findFirst()

@@ -84,6 +84,18 @@ public record CautionsMet(Map<String, Map<String, Last>> last) {
         .isEmpty();
   }
 
+  /**
+   * Whether it comes whole for no more than that it was not met for a while: its text and reason
+   * are those she was shown, and not longer ago than it may be.
+   */
+  public boolean isReread(String person, String caution, String digest, Instant now) {
+    return last(person, caution)
+        .filter(met -> met.digest().equals(digest))
+        .flatMap(Last::whole)
+        .filter(whole -> since(whole, now).compareTo(LONGEST) <= 0)
+        .isPresent();
+  }
+
   /** Whether it was met so lately that it need not be entered again. */
   public boolean lately(String person, String caution, Instant now) {
     return last(person, caution)

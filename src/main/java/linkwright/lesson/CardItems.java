@@ -29,16 +29,16 @@ final class CardItems {
 
   private final Routine routine;
   private final Map<String, Caution> cautions;
-  private final Stems stems;
+  private final WordStems stems;
   private final List<Item> items = new ArrayList<>();
 
-  private CardItems(Routine routine, Map<String, Caution> cautions, Stems stems) {
+  private CardItems(Routine routine, Map<String, Caution> cautions, WordStems stems) {
     this.routine = routine;
     this.cautions = cautions;
     this.stems = stems;
   }
 
-  static List<Item> of(Routine routine, Map<String, Caution> cautions, Stems stems) {
+  static List<Item> of(Routine routine, Map<String, Caution> cautions, WordStems stems) {
     CardItems cards = new CardItems(routine, cautions, stems);
     routine.steps().stream()
         .flatMap(step -> step.cautions().stream())
@@ -56,7 +56,8 @@ final class CardItems {
   }
 
   private void card(Caution card) {
-    List<Caution> apart = metFirst(Elsewhere.apart(card, routine, cautions, stems), routine);
+    List<Caution> apart =
+        metFirst(CautionsElsewhere.apart(card, routine, cautions, stems), routine);
     List<String> others =
         apart.stream()
             .flatMap(other -> other.doNot().stream())
@@ -66,7 +67,7 @@ final class CardItems {
       String asks = card.title() + ": of these things not to do, which one belongs here?";
       String right = card.doNot().get(i);
       if (isApart(card.title(), right)
-          && add(card, "not/" + i, asks, right, Likely.nearest(asks, right, others, stems))) {
+          && add(card, "not/" + i, asks, right, WrongAnswers.nearest(asks, right, others, stems))) {
         break;
       }
     }
@@ -102,13 +103,13 @@ final class CardItems {
             .toList();
     String asks = card.title() + ", and this happens: “" + asked.name() + "”. What is done?";
     // All of them: what helps is told in few words, and a few could not hide one with others.
-    List<String> pool = Likely.other(asked.helps(), others, stems);
-    return Likely.hidesOdd(asked.helps(), pool, stems)
+    List<String> pool = WrongAnswers.other(asked.helps(), others, stems);
+    return WrongAnswers.hidesOdd(asked.helps(), pool, stems)
         && add(card, "wrong/" + i, asks, asked.helps(), pool);
   }
 
   private boolean add(Caution card, String what, String asks, String right, List<String> pool) {
-    if (!Likely.hides(asks, right, pool, stems)) {
+    if (!WrongAnswers.hides(asks, right, pool, stems)) {
       return false;
     }
     String id = "card/" + card.id() + "/" + what;
@@ -119,7 +120,7 @@ final class CardItems {
 
   /** A text that speaks of the card's own subject would be right too, or give itself away. */
   private boolean isApart(String title, String text) {
-    return Stems.shared(stems.of(title), stems.of(text)) == 0;
+    return WordStems.shared(stems.of(title), stems.of(text)) == 0;
   }
 
   /** What helps in the same mishap would be right too, however short its word, such as eye. */

@@ -2,6 +2,7 @@ package linkwright.lesson;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -22,8 +23,14 @@ public record Lesson(
   /** So many items are taken up in a lesson; those missed come on top. */
   public static final int LENGTH = 12;
 
-  /** So many others come between a miss and its return. */
+  /** So many others come between a miss and its return, as long as there are so many. */
   static final int BETWEEN = 3;
+
+  /** After so many misses nothing new is taken up: asking on teaches no more today. */
+  public static final int ENOUGH = 12;
+
+  /** So often missed in a lesson an item rests till the next day; a caution comes twice as often. */
+  static final int TRIES = 3;
 
   public Lesson {
     bank = List.copyOf(bank);
@@ -36,8 +43,9 @@ public record Lesson(
   /** What comes next; empty when the lesson is over. */
   public Optional<Item> next() {
     Map<String, Integer> missed = missedAt();
+    missed.keySet().removeIf(this::rests);
     Optional<Item> card =
-        first(missed, item -> !item.caution().isEmpty() && !learnt.restsNow(item.id()));
+        first(missed, item -> back(item) == Back.AT_ONCE);
     if (card.isPresent()) {
       return card;
     }
@@ -45,9 +53,56 @@ public record Lesson(
     if (returns.isPresent()) {
       return returns;
     }
-    return taken() < LENGTH
-        ? fresh().or(() -> first(missed, any -> true))
-        : first(missed, any -> true);
+    Optional<Item> more = taken() < LENGTH && misses() < ENOUGH ? fresh() : Optional.empty();
+    return more.or(() -> missed.isEmpty() ? Optional.empty() : between())
+        .or(() -> first(missed, any -> true));
+  }
+
+  /** One that was right, asked once more so that what was missed does not come back too soon. */
+  private Optional<Item> between() {
+    List<String> all = asked.stream().map(LessonAnswer::item).toList();
+    return all.stream()
+        .limit(Math.max(0, all.size() - BETWEEN))
+        .filter(id -> Collections.frequency(all, id) == 1)
+        .filter(id -> missesOf(id) == 0)
+        .flatMap(id -> item(id).stream())
+        .findFirst();
+  }
+
+  private int missesOf(String id) {
+    return (int)
+        asked.stream().filter(given -> given.item().equals(id) && !given.right()).count();
+  }
+
+  /** Whether it was missed so often here that it rests till the next day. */
+  private boolean rests(String id) {
+    int most = item(id).filter(item -> !item.caution().isEmpty()).isPresent() ? 2 * TRIES : TRIES;
+    return missesOf(id) >= most;
+  }
+
+  /** When an item that was just missed comes back. */
+  public enum Back {
+    AT_ONCE,
+    LATER,
+    ANOTHER_DAY
+  }
+
+  /** When that one, just missed, comes back. */
+  public Back back(Item item) {
+    if (rests(item.id())) {
+      return Back.ANOTHER_DAY;
+    }
+    return item.caution().isEmpty() || learnt.restsNow(item.id()) ? Back.LATER : Back.AT_ONCE;
+  }
+
+  /** How often an answer was wrong here. */
+  public int misses() {
+    return (int) asked.stream().filter(given -> !given.right()).count();
+  }
+
+  /** What was missed here and was not right since, in the order of the misses. */
+  public List<Item> open() {
+    return missedAt().keySet().stream().flatMap(id -> item(id).stream()).toList();
   }
 
   /** Items whose last answer here was wrong → after how many answers that was. */

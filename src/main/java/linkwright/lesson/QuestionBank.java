@@ -15,7 +15,7 @@ import java.util.stream.Stream;
 import linkwright.reference.Reference;
 import linkwright.reference.TradeTerm;
 import linkwright.routine.Caution;
-import linkwright.routine.Ends;
+import linkwright.routine.ChainEnds;
 import linkwright.routine.Hazard;
 import linkwright.routine.Makes;
 import linkwright.routine.Remedy;
@@ -30,8 +30,8 @@ import linkwright.routine.When;
  * What a student can be asked of a routine, from the routine's own data: in the order in which it
  * is taught, the sequence and its dangers first.
  *
- * <p>An item is left out where its wrong answers could not hide the right one ({@link Likely}), so
- * that none is answered from its wording alone.
+ * <p>An item is left out where its wrong answers could not hide the right one ({@link
+ * WrongAnswers}), so that none is answered from its wording alone.
  */
 public final class QuestionBank {
   private static final int LATER = 8;
@@ -50,7 +50,7 @@ public final class QuestionBank {
   private final List<Step> sequence;
   private final Map<String, Caution> cautions = new LinkedHashMap<>();
   private final List<Item> items = new ArrayList<>();
-  private final Stems stems = new Stems();
+  private final WordStems stems = new WordStems();
 
   /** Cards of which it was asked what keeps their danger away. */
   private final Set<String> firsts = new HashSet<>();
@@ -77,7 +77,7 @@ public final class QuestionBank {
     bank.lookFors();
     bank.items.addAll(Grades.of(routine));
     bank.drawn(reference);
-    bank.items.addAll(Waits.of(routine));
+    bank.items.addAll(WaitItems.of(routine));
     bank.numbers();
     bank.whys();
     bank.faults();
@@ -126,7 +126,7 @@ public final class QuestionBank {
 
   private void danger(Step step) {
     List<Caution> here = step.cautions().stream().flatMap(id -> card(id).stream()).toList();
-    List<Caution> apart = metFirst(new Elsewhere(step, here, stems).of(cautions.values()));
+    List<Caution> apart = metFirst(new CautionsElsewhere(step, here, stems).of(cautions.values()));
     List<String> elsewhere = apart.stream().map(Caution::canHappen).toList();
     for (Caution card : here) {
       first(step, card, apart);
@@ -220,7 +220,7 @@ public final class QuestionBank {
 
   /** The texts of steps that do something else: of two alike both answers would be right. */
   private List<String> unlike(Step step, Function<Step, String> text) {
-    return from(step).stream().filter(other -> !Alike.steps(step, other)).map(text).toList();
+    return from(step).stream().filter(other -> !EquallyRight.steps(step, other)).map(text).toList();
   }
 
   /** All steps, the nearest to one first: what stands beside it is the likelier answer. */
@@ -256,11 +256,11 @@ public final class QuestionBank {
             seen + " What helps?",
             fault.remedy(),
             otherFaults(step, fault, Remedy::remedy).stream()
-                .filter(other -> !Alike.remedies(fault.remedy(), other, stems))
+                .filter(other -> !EquallyRight.remedies(fault.remedy(), other, stems))
                 .toList(),
             fault.means(),
             true);
-        if (Fates.isPlain(step, fault)) {
+        if (AfterFaultWords.isPlain(step, fault)) {
           items.add(
               new Item.FateItem(
                   id("fate/" + at),
@@ -281,7 +281,8 @@ public final class QuestionBank {
         .flatMap(other -> other.wrong().stream())
         .filter(other -> !other.sees().equals(fault.sees()))
         .filter(other -> fault.reason().isEmpty() || !other.reason().equals(fault.reason()))
-        .filter(other -> Likely.other(fault.means(), List.of(other.means()), stems).size() == 1)
+        .filter(
+            other -> WrongAnswers.other(fault.means(), List.of(other.means()), stems).size() == 1)
         .map(text)
         .toList();
   }
@@ -291,15 +292,15 @@ public final class QuestionBank {
   }
 
   private void numbers() {
-    List<Numbers> sums = new ArrayList<>();
+    List<SumItems> sums = new ArrayList<>();
     if (routine.makes() == Makes.CHAIN) {
       sums.addAll(
-          routine.ends() == Ends.RINGS
-              ? List.of(Numbers.RINGS, Numbers.LINKS, Numbers.WIRE, Numbers.BLANK)
-              : List.of(Numbers.HOOKED, Numbers.WIRE, Numbers.BLANK));
+          routine.ends() == ChainEnds.RINGS
+              ? List.of(SumItems.RINGS, SumItems.LINKS, SumItems.WIRE, SumItems.BLANK)
+              : List.of(SumItems.HOOKED, SumItems.WIRE, SumItems.BLANK));
     } else {
-      sums.add(routine.makes() == Makes.STOCK ? Numbers.DRAWN : Numbers.BLANK);
-      sums.add(Numbers.WIRE);
+      sums.add(routine.makes() == Makes.STOCK ? SumItems.DRAWN : SumItems.BLANK);
+      sums.add(SumItems.WIRE);
     }
     sums.forEach(
         sum -> items.add(new Item.NumbersItem("sum/" + sum.name().toLowerCase(Locale.ROOT), sum)));
@@ -322,8 +323,8 @@ public final class QuestionBank {
               .map(TradeTerm::says)
               .filter(says -> says.startsWith("To ") == term.says().startsWith("To "))
               .toList();
-      List<String> pool = Likely.other(term.says(), others, stems);
-      if (texts.contains(term.word()) && Likely.hides(asks, term.says(), pool, stems)) {
+      List<String> pool = WrongAnswers.other(term.says(), others, stems);
+      if (texts.contains(term.word()) && WrongAnswers.hides(asks, term.says(), pool, stems)) {
         items.add(
             new Item.TextItem(
                 "word/" + term.word(), Topic.WORD, StepId.NONE, "", asks, term.says(), pool, ""));
@@ -356,9 +357,10 @@ public final class QuestionBank {
       boolean hidden) {
     List<String> pool =
         hidden
-            ? Likely.nearest(asks, right, texts, stems)
+            ? WrongAnswers.nearest(asks, right, texts, stems)
             : texts.stream().distinct().filter(text -> !text.equals(right)).toList();
-    boolean asked = hidden ? Likely.hides(asks, right, pool, stems) : pool.size() >= Likely.WRONG;
+    boolean asked =
+        hidden ? WrongAnswers.hides(asks, right, pool, stems) : pool.size() >= WrongAnswers.WRONG;
     if (!right.isBlank() && asked) {
       items.add(new Item.TextItem(id(name), topic, step, caution, asks, right, pool, after));
       return true;

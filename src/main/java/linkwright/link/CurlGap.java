@@ -42,9 +42,8 @@ final class CurlGap {
         }
       }
     }
-    double atMm = firstTip ? best.atMm() : lengthMm - best.atMm();
     double andMm = firstTip ? best.andMm() : lengthMm - best.andMm();
-    return new JointGap(Joint.CURL_TO_BODY, firstTip, atMm, andMm, best.distanceMm() - wireMm);
+    return new JointGap(Joint.CURL_TO_BODY, firstTip, andMm, best.distanceMm() - wireMm);
   }
 
   /** How far from the tip the curl ends: where the wire first bends the other way or runs on. */

@@ -8,11 +8,10 @@ import linkwright.wire.SolderNeed;
  *
  * @param joint which joint
  * @param firstTip whether it is the first tip's; true for a joint of both tips
- * @param atMm where along the wire, in millimetres from the first tip
- * @param andMm where along the wire it meets
+ * @param andMm where along the wire it meets, in millimetres from the first tip
  * @param gapMm between the two surfaces, in millimetres; below 0 where they overlap
  */
-public record JointGap(Joint joint, boolean firstTip, double atMm, double andMm, double gapMm) {
+public record JointGap(Joint joint, boolean firstTip, double andMm, double gapMm) {
   /** The widest gap that solder still fills, in millimetres. */
   public static final double FILLS_MM = SolderNeed.WIDEST_GAP_MM;
 

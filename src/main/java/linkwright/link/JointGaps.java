@@ -49,7 +49,7 @@ final class JointGaps {
     double ahead = dx * Math.cos(heading) + dy * Math.sin(heading);
     double aside = dy * Math.cos(heading) - dx * Math.sin(heading);
     double gap = Math.abs(aside) < 1e-6 * wireMm ? ahead : Math.hypot(ahead, aside);
-    return new JointGap(Joint.TIP_TO_TIP, true, 0, lengthMm, gap - link.surplusMm());
+    return new JointGap(Joint.TIP_TO_TIP, true, lengthMm, gap - link.surplusMm());
   }
 
   private JointGap tipToBody(Joint joint, boolean firstTip) {
@@ -78,7 +78,7 @@ final class JointGaps {
       }
     }
     double meets = firstTip ? bestMm : lengthMm - bestMm;
-    return new JointGap(joint, firstTip, firstTip ? 0 : lengthMm, meets, best - wireMm / 2);
+    return new JointGap(joint, firstTip, meets, best - wireMm / 2);
   }
 
   private Point fromTip(boolean firstTip, double alongMm) {

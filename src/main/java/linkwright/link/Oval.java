@@ -7,11 +7,10 @@ import linkwright.quantity.Read;
  * A round ring squeezed to an oval: an ellipse whose centre line keeps its length π(D + d), with
  * the minor axis w + d; the inside length is the major axis less d.
  *
- * @param ring the ring before it was squeezed
  * @param insideWidthMm w, in millimetres
  * @param insideLengthMm along the pull, in millimetres
  */
-public record Oval(Ring ring, double insideWidthMm, double insideLengthMm) {
+public record Oval(double insideWidthMm, double insideLengthMm) {
   /**
    * The oval, or a sentence: a width that is not above 0, or wider than the ring was.
    *
@@ -37,7 +36,7 @@ public record Oval(Ring ring, double insideWidthMm, double insideLengthMm) {
     double longerHalf =
         Ellipse.longerHalf(
             Rings.blankMm(ring.insideMm(), ring.wireMm()), (insideWidthMm + ring.wireMm()) / 2);
-    return Read.good(new Oval(ring, insideWidthMm, 2 * longerHalf - ring.wireMm()));
+    return Read.good(new Oval(insideWidthMm, 2 * longerHalf - ring.wireMm()));
   }
 
   /** The inside radius of the oval's ends, in millimetres: b²/a of the inside half axes. */

@@ -28,7 +28,7 @@ public record Pattern(
     OtherHalf other,
     boolean closed,
     List<Joint> joints,
-    Optional<Usual> usual) {
+    Optional<UsualSizes> usual) {
   public Pattern {
     formersMm = Collections.unmodifiableMap(new LinkedHashMap<>(formersMm));
     path = List.copyOf(path);

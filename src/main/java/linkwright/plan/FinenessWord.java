@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import linkwright.quantity.Decimals;
+import linkwright.quantity.UnitStyle;
 import linkwright.reference.FinenessRule;
 import linkwright.reference.Metal;
 import linkwright.reference.Reference;
@@ -21,15 +22,16 @@ public final class FinenessWord {
    * @param metal the metal
    * @param massG the finished piece, g
    * @param reference the rules
+   * @param units those in which masses are told; what a law says in grams stands beside
    */
-  public static List<String> of(Metal metal, double massG, Reference reference) {
+  public static List<String> of(Metal metal, double massG, Reference reference, UnitStyle units) {
     List<String> words = new ArrayList<>();
     if (metal.finenessPermille().isEmpty()) {
       return words;
     }
     for (FinenessRule rule : reference.finenessRules()) {
       if (rule.family() == metal.family() && rule.compulsory()) {
-        words.add(one(rule, massG, metal, reference));
+        words.add(one(rule, massG, metal, reference, units));
       }
     }
     return words;
@@ -75,6 +77,16 @@ public final class FinenessWord {
     return Optional.of(words.isEmpty() ? "not needed" : String.join("; ", words));
   }
 
+  private static String mass(double grams, UnitStyle units) {
+    return units == UnitStyle.METRIC ? Decimals.fixed(grams, 2) + " g" : units.mass(grams);
+  }
+
+  /** A limit as the law says it, in grams; before that in the user's unit. */
+  public static String limit(double grams, UnitStyle units) {
+    String law = Decimals.fixed(grams, 2) + " g";
+    return units == UnitStyle.METRIC ? law : units.mass(grams) + " (" + law + ")";
+  }
+
   private static boolean near(FinenessRule rule, double massG) {
     return rule.exemptBelowG()
         .filter(limit -> Math.abs(massG - limit) <= MASS_DOUBT * massG)
@@ -99,17 +111,17 @@ public final class FinenessWord {
   }
 
   private static String one(
-      FinenessRule rule, double massG, Metal metal, Reference reference) {
+      FinenessRule rule, double massG, Metal metal, Reference reference, UnitStyle units) {
     int fineness = metal.finenessPermille().orElseThrow();
     String limit =
         rule.exemptBelowG()
             .map(
                 grams ->
-                    "%s g%s, the limit is %s g"
+                    "%s%s, the limit is %s"
                         .formatted(
-                            Decimals.fixed(rule.weighedG(massG, fineness), 2),
+                            mass(rule.weighedG(massG, fineness), units),
                             rule.ofContained() ? " of the metal itself" : "",
-                            Decimals.fixed(grams, 2)))
+                            limit(grams, units)))
             .orElse("there is no limit of weight");
     String mark =
         near(rule, rule.weighedG(massG, fineness))

@@ -7,8 +7,8 @@ import java.util.Optional;
 import linkwright.link.Pattern;
 import linkwright.quantity.Decimals;
 import linkwright.reference.Clasp;
-import linkwright.reference.Figure;
 import linkwright.reference.Metal;
+import linkwright.reference.PublishedFigure;
 import linkwright.reference.Reference;
 
 /**
@@ -145,10 +145,11 @@ public final class HeldFigures {
         .orElseGet(() -> formers.equals(now.formersMm()) ? now : now.withFormers(formers));
   }
 
-  private static Figure figure(Figure now, Map<String, String> texts, String name) {
+  private static PublishedFigure figure(
+      PublishedFigure now, Map<String, String> texts, String name) {
     return number(texts, name)
         .filter(held -> held != now.value())
-        .map(held -> new Figure(held, now.source()))
+        .map(held -> new PublishedFigure(held, now.source()))
         .orElse(now);
   }
 

@@ -61,7 +61,7 @@ public final class Planning {
                 endRings(wish)
                     .flatMap(
                         ends ->
-                            Counted.of(wish, sizes, rings, ends)
+                            WishedCount.of(wish, sizes, rings, ends)
                                 .flatMap(
                                     count -> counted(wish, basis, sizes, rings, ends, count))));
   }
@@ -79,7 +79,7 @@ public final class Planning {
       List<ChainLinks.Sized> sizes,
       RingsCounted rings,
       Optional<EndRings> ends,
-      Counted count) {
+      WishedCount count) {
     if (Yield.cut(count.links(), 0, 0, wish.usualLoss(), wish.confidence())
         instanceof BlanksToCut.OutOfReach never) {
       return Read.bad(never.sentence());
@@ -95,7 +95,7 @@ public final class Planning {
       List<ChainLinks.Sized> settled,
       RingsCounted rings,
       Optional<EndRings> ends,
-      Counted count) {
+      WishedCount count) {
     double density = wish.metal().densityGCm3().value();
     int repeats = count.links() / ChainLinks.links(settled);
     List<LinksOfSize> sizes =

@@ -65,7 +65,8 @@ public record WishReading(Optional<ChainWish> wish, Map<String, String> troubles
           typed
               .needed(WishKeys.METAL, reference::metal, "Name the metal, such as sterling.")
               .map(known -> HeldFigures.metal(known, typed.texts()));
-      Optional<WireSection> wire = wire(WishKeys.WIRE, "Give the wire, such as 0.9 mm or 19 AWG.");
+      Optional<WireSection> wire =
+          wire(WishKeys.WIRE, "Give the wire's thickness, such as 0.9 mm or 19 AWG.");
       Temper temper = typed.optional(WishKeys.TEMPER, Temper::read).orElse(Temper.SOFT);
       wireMm = wire.map(WireSection::thicknessMm).orElse(0.0);
       WishedLink link = link();
@@ -93,14 +94,14 @@ public record WishReading(Optional<ChainWish> wish, Map<String, String> troubles
               .or(() -> named.map(known -> HeldFigures.claspG(known, typed.texts())))
               .orElse(0.0);
       double kerf =
-          typed.optional(WishKeys.KERF, Length::read).map(Length::mm).orElse(Usually.KERF_MM);
+          typed.optional(WishKeys.KERF, Length::read).map(Length::mm).orElse(UsualFigures.KERF_MM);
       double tail =
           typed
               .optional(WishKeys.COIL_TAIL, Length::read)
               .map(Length::mm)
-              .orElse(Usually.COIL_TAIL_MM);
-      double loss = share(WishKeys.USUAL_LOSS, Usually.LOSS);
-      double confidence = share(WishKeys.CONFIDENCE, Usually.CHANCE);
+              .orElse(UsualFigures.COIL_TAIL_MM);
+      double loss = share(WishKeys.USUAL_LOSS, UsualFigures.LOSS);
+      double confidence = share(WishKeys.CONFIDENCE, UsualFigures.CHANCE);
       typed.check(
           WishKeys.CONFIDENCE,
           confidence > 0 && confidence < 1,

@@ -3,6 +3,7 @@ package linkwright.quantity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -63,6 +64,14 @@ record Unit(double inside, List<String> names) {
   static Optional<Unit> named(String name, List<Unit> units) {
     String wanted = name.strip().toLowerCase(Locale.ROOT);
     return units.stream().filter(unit -> unit.names().contains(wanted)).findFirst();
+  }
+
+  /** Of which kind a name is a unit, whatever was asked for; empty for one of none. */
+  static Optional<String> kindOf(String name) {
+    return Map.of(LENGTH, OF_LENGTH, MASS, OF_MASS, TIME, OF_TIME).entrySet().stream()
+        .filter(kind -> named(name, kind.getValue()).isPresent())
+        .map(Map.Entry::getKey)
+        .findFirst();
   }
 
   /** All names, each unit's commonest first, so that a tie falls on a common one. */

@@ -23,7 +23,7 @@ public enum UnitStyle {
       return Decimals.upTo(grams, Math.abs(grams) < 1 ? 3 : small(grams, 100)) + " g";
     }
   },
-  /** Inches, wire with its American gauge number, pennyweights. */
+  /** Inches, wire of a gauge by its American number first, pennyweights. */
   INCH {
     @Override
     public String length(double mm) {
@@ -41,7 +41,7 @@ public enum UnitStyle {
       OptionalInt number = Gauge.awgWithin(mm, 0.01);
       OptionalInt near = Gauge.awgWithin(mm, 0.025);
       if (number.isPresent()) {
-        return size + " (" + aught(number.getAsInt()) + " AWG)";
+        return aught(number.getAsInt()) + " AWG (" + size + ")";
       }
       return near.isPresent() ? size + " (near " + aught(near.getAsInt()) + " AWG)" : size;
     }
@@ -51,6 +51,11 @@ public enum UnitStyle {
       double pennyweights = grams / 1.55517384;
       return Decimals.upTo(pennyweights, Math.abs(pennyweights) < 1 ? 3 : small(pennyweights, 100))
           + " dwt";
+    }
+
+    @Override
+    public String wireExample(double mm) {
+      return aught((int) Math.round(Gauge.nearestAwg(mm))) + " AWG";
     }
 
     @Override
@@ -86,8 +91,18 @@ public enum UnitStyle {
   }
 
   /** A stress: megapascals, or thousands of pounds of force per square inch. */
+  public String stress(double mpa) {
+    return Decimals.upTo(mpa / ksi(), this == INCH ? 1 : 0) + (this == INCH ? " ksi" : " MPa");
+  }
+
+  /** Megapascals in the unit of a stress. */
+  private double ksi() {
+    return this == INCH ? 6.894757 : 1;
+  }
+
+  /** A stress with its doubt. */
   public String stress(double mpa, double doubtMpa) {
-    double one = this == INCH ? 6.894757 : 1;
+    double one = ksi();
     int places = this == INCH ? 1 : 0;
     return Decimals.upTo(mpa / one, places)
         + " ± "
@@ -98,6 +113,11 @@ public enum UnitStyle {
   /** A length as it stands in a field, to 0.01 mm or finer, whatever {@link #length} rounds to. */
   public String typed(double mm) {
     return this == INCH ? Decimals.upTo(mm / 25.4, 4) + " in" : Decimals.upTo(mm, 2) + " mm";
+  }
+
+  /** A wire's thickness as an example of what to type: the nearest gauge for its users. */
+  public String wireExample(double mm) {
+    return wire(mm);
   }
 
   /** The unit of a length that was typed without one. */
@@ -147,7 +167,7 @@ public enum UnitStyle {
   /** A length for reading, with its unit. */
   public abstract String length(double mm);
 
-  /** A wire's thickness, with its unit; in inches also with its gauge number, if it has one. */
+  /** A wire's thickness, with its unit; for those who work in inches its gauge first, if any. */
   public abstract String wire(double mm);
 
   /** A mass, with its unit. */

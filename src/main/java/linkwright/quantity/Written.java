@@ -100,10 +100,15 @@ record Written(double number, String digits, String rest) {
     if (unit.isPresent()) {
       return Read.good(number * unit.get().inside());
     }
+    String like = "Write it like this: " + example + ".";
+    Optional<String> other = Unit.kindOf(rest);
+    if (other.isPresent()) {
+      return Read.bad(quoted(rest) + " is " + other.get() + ", not " + kind + ". " + like);
+    }
     String hint =
         Unit.meant(rest, units)
             .map(name -> "Did you mean " + digits + " " + name + "?")
-            .orElse("Write it like this: " + example + ".");
+            .orElse(like);
     return Read.bad(quoted(rest) + " is not " + kind + ". " + hint);
   }
 

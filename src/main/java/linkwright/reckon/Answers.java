@@ -21,17 +21,17 @@ import linkwright.reference.Temper;
 final class Answers {
   private final Sum sum;
   private final Map<String, String> typed;
-  private final Given given;
+  private final ReckoningBasis given;
   private final Map<String, String> problems = new LinkedHashMap<>();
   private final List<String> missing = new ArrayList<>();
 
-  Answers(Sum sum, Map<String, String> typed, Given given) {
+  Answers(Sum sum, Map<String, String> typed, ReckoningBasis given) {
     this.sum = sum;
     this.typed = typed;
     this.given = given;
   }
 
-  Given given() {
+  ReckoningBasis given() {
     return given;
   }
 

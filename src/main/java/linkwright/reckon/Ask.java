@@ -34,7 +34,7 @@ public record Ask(
     SOLDER,
     /** A link pattern that is known. */
     PATTERN,
-    /** What a file holds; it is not typed but handed over with {@link Given}. */
+    /** What a file holds; it is not typed but handed over with {@link ReckoningBasis}. */
     FILE
   }
 
@@ -77,7 +77,7 @@ public record Ask(
   }
 
   /** The answers to choose from; empty where any text may be right. */
-  public List<String> choices(Given given) {
+  public List<String> choices(ReckoningBasis given) {
     Stream<String> found =
         switch (kind) {
           case METAL -> given.reference().metals().stream().map(Metal::id);

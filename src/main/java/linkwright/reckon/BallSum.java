@@ -11,7 +11,7 @@ final class BallSum implements Working {
           "wire for a ball",
           "The length of wire that the flame draws up into a ball.",
           List.of(
-              Ask.needed("wire", "wire", "0.8 mm or 20 AWG"),
+              Ask.needed("wire", "thickness", "0.8 mm or 20 AWG"),
               Ask.needed("ball", "ball's width", "2 mm")));
 
   @Override

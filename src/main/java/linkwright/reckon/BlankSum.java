@@ -35,7 +35,7 @@ final class BlankSum implements Working {
               Ask.pattern(),
               Ask.metal(true),
               Ask.temper(),
-              Ask.needed("wire", "wire", "0.9 mm or 19 AWG"),
+              Ask.needed("wire", "thickness", "0.9 mm or 19 AWG"),
               Ask.needed("length", "length wished", "14 mm"),
               Ask.needed("width", "width wished", "5 mm"),
               Ask.optional("tried", "file of test pieces", "my-pieces.yaml").as(Ask.Kind.FILE),

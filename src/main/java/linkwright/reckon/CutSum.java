@@ -8,7 +8,7 @@ import linkwright.cutting.CutPlan;
 import linkwright.cutting.Cutting;
 import linkwright.cutting.LengthCut;
 import linkwright.cutting.RingsWanted;
-import linkwright.plan.Usually;
+import linkwright.plan.UsualFigures;
 import linkwright.quantity.Length;
 import linkwright.quantity.UnitStyle;
 
@@ -17,7 +17,7 @@ final class CutSum implements Working {
   private static final Sum SUM =
       new Sum(
           "cut",
-          "cutting the stock",
+          "cutting the wire on hand",
           "The best way to cut blanks and rings from the lengths on hand.",
           List.of(
               Ask.needed("stock", "lengths on hand", "412 mm,96 mm"),
@@ -43,7 +43,7 @@ final class CutSum implements Working {
     Optional<Double> turn = answers.size("ring");
     Optional<Integer> wantRings = answers.count("want-rings");
     double kerf = answers.length("kerf").orElse(0.0);
-    double tail = answers.length("coil-tail").orElse(Usually.COIL_TAIL_MM);
+    double tail = answers.length("coil-tail").orElse(UsualFigures.COIL_TAIL_MM);
     together(answers, "blank", "want", "Give the blank too, such as 38 mm.");
     together(answers, "want", "blank", "Say how many blanks are wanted, such as 12.");
     together(answers, "ring", "want-rings", "Give the wire of one ring too, such as 12.3 mm.");

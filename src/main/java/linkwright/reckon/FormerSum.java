@@ -18,7 +18,7 @@ final class FormerSum implements Working {
           List.of(
               Ask.metal(true),
               Ask.temper(),
-              Ask.needed("wire", "wire", "0.9 mm or 19 AWG"),
+              Ask.needed("wire", "thickness", "0.9 mm or 19 AWG"),
               Ask.needed("former", "former", "3 mm"),
               Ask.optional("yield", "stress", "124 MPa; halfway from yield to tensile strength")));
 
@@ -33,7 +33,7 @@ final class FormerSum implements Working {
     Temper temper = answers.temper();
     Optional<Double> wire = answers.wire("wire");
     Optional<Double> former = answers.size("former");
-    Optional<Double> typedYield = answers.read("yield", Plain::stressMpa);
+    Optional<Double> typedYield = answers.read("yield", PlainNumbers::stressMpa);
     if (answers.wrong()) {
       return;
     }

@@ -30,7 +30,7 @@ final class LinkSum implements Working {
           "The size, joints and crossings of a link; with its metal, sprung back.",
           List.of(
               Ask.pattern(),
-              Ask.needed("wire", "wire", "0.9 mm or 19 AWG"),
+              Ask.needed("wire", "thickness", "0.9 mm or 19 AWG"),
               Ask.needed("blank", "blank", "38 mm"),
               Ask.optional("former", "former", "bow=3.5 mm; the pattern's own").as(Ask.Kind.MANY),
               Ask.metal(false),

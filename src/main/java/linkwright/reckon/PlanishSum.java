@@ -23,7 +23,7 @@ final class PlanishSum implements Working {
           "How a link grows, and loses inside, as its wire is hammered thinner.",
           List.of(
               Ask.pattern(),
-              Ask.needed("wire", "wire", "0.9 mm or 19 AWG"),
+              Ask.needed("wire", "thickness", "0.9 mm or 19 AWG"),
               Ask.needed("blank", "blank", "38 mm"),
               Ask.needed("thickness", "planished to", "0.7 mm"),
               Ask.optional("former", "former", "bow=3.5 mm; the pattern's own").as(Ask.Kind.MANY),

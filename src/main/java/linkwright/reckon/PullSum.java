@@ -19,7 +19,7 @@ final class PullSum implements Working {
           List.of(
               Ask.metal(true),
               Ask.temper(),
-              Ask.needed("wire", "ring's wire", "0.9 mm or 19 AWG"),
+              Ask.needed("wire", "ring wire's thickness", "0.9 mm or 19 AWG"),
               Ask.needed("inside", "ring inside", "3 mm"),
               Ask.optional("oval-inside", "oval inside", "2.4 mm wide once squeezed; stays round"),
               Ask.optional("eye-inside", "eye inside", "2.5 mm; the ring's"),

@@ -42,7 +42,7 @@ public final class Reckoner {
    * @param given what it rests on
    * @throws IllegalArgumentException if there is no such sum
    */
-  public static Reckoning reckon(String id, Map<String, String> typed, Given given) {
+  public static Reckoning reckon(String id, Map<String, String> typed, ReckoningBasis given) {
     Working working =
         WORKINGS.stream()
             .filter(one -> one.sum().id().equals(id))

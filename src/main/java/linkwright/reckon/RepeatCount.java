@@ -12,7 +12,7 @@ import linkwright.link.Bending;
 import linkwright.link.Forming;
 import linkwright.link.Pattern;
 import linkwright.link.Repeat;
-import linkwright.link.Usual;
+import linkwright.link.UsualSizes;
 import linkwright.quantity.UnitStyle;
 
 /** A chain counted in whole repeats, such as 3 round + 1 long. */
@@ -83,7 +83,7 @@ final class RepeatCount {
   }
 
   private static Optional<Double> usualInside(Pattern pattern) {
-    Usual usual = pattern.usual().orElseThrow();
+    UsualSizes usual = pattern.usual().orElseThrow();
     return Forming.form(pattern, usual.wireMm(), usual.blankMm(), Map.of(), Bending.TRUE)
         .found()
         .map(link -> link.insideLengthMm());

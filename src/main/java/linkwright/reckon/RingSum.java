@@ -20,7 +20,7 @@ final class RingSum implements Working {
           "rings and ovals",
           "A ring's blank, what it adds to the chain, and the coil it is cut from.",
           List.of(
-              Ask.needed("wire", "wire", "0.9 mm or 19 AWG"),
+              Ask.needed("wire", "thickness", "0.9 mm or 19 AWG"),
               Ask.needed("inside", "inside diameter", "3 mm"),
               Ask.optional("oval-inside", "oval inside", "2.4 mm wide once squeezed; stays round"),
               Ask.optional("kerf", "kerf", "0.3 mm with a saw; none with cutters"),

@@ -21,7 +21,7 @@ final class SolderSum implements Working {
           "solder for a joint",
           "The piece of solder that fills one joint, and its mass.",
           List.of(
-              Ask.needed("wire", "wire", "0.9 mm, 19 AWG, or half-round 2 mm x 1 mm"),
+              Ask.needed("wire", "thickness", "0.9 mm, 19 AWG, or half-round 2 mm x 1 mm"),
               Ask.needed("gap", "gap", "0.05 mm"),
               Ask.needed("strip", "solder strip", "1 mm x 0.3 mm"),
               Ask.optional("density", "density", "9.6 g/cm3; from the solder"),
@@ -45,7 +45,7 @@ final class SolderSum implements Working {
     Optional<Double> gap = answers.length("gap");
     Optional<WireSection> strip =
         answers.read("strip", text -> WireSection.read(Section.STRIP, text));
-    Optional<Double> typedDensity = answers.read("density", Plain::density);
+    Optional<Double> typedDensity = answers.read("density", PlainNumbers::density);
     Optional<Solder> solder =
         answers.has("solder")
             ? answers.read("solder", answers.given().reference()::solder)

@@ -2,7 +2,7 @@ package linkwright.reckon;
 
 import java.util.List;
 import java.util.Optional;
-import linkwright.plan.Usually;
+import linkwright.plan.UsualFigures;
 import linkwright.yield.BlanksToCut;
 import linkwright.yield.Rate;
 import linkwright.yield.Yield;
@@ -31,8 +31,8 @@ final class SpareSum implements Working {
     Optional<Integer> more = answers.count("more");
     int good = answers.count("good").orElse(0);
     int lost = answers.count("lost").orElse(0);
-    double confidence = answers.share("confidence").orElse(Usually.CHANCE);
-    double usual = answers.share("usual-loss").orElse(Usually.LOSS);
+    double confidence = answers.share("confidence").orElse(UsualFigures.CHANCE);
+    double usual = answers.share("usual-loss").orElse(UsualFigures.LOSS);
     answers.check(
         "confidence", confidence > 0, "A chance of nothing needs no blanks: ask for 90 %, say.");
     if (answers.wrong()) {

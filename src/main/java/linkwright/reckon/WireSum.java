@@ -2,6 +2,7 @@ package linkwright.reckon;
 
 import java.util.List;
 import java.util.Optional;
+import linkwright.quantity.UnitStyle;
 import linkwright.reference.Metal;
 import linkwright.wire.Section;
 import linkwright.wire.WireMass;
@@ -16,7 +17,7 @@ final class WireSum implements Working {
           "The section and the mass of a length of wire.",
           List.of(
               Ask.metal(true),
-              Ask.needed("wire", "wire", "0.9 mm or 19 AWG, a strip 3 mm x 1 mm"),
+              Ask.needed("wire", "thickness", "0.9 mm or 19 AWG, a strip 3 mm x 1 mm"),
               Ask.needed("length", "length", "1 m"),
               Ask.words("section", "section", "round", "round", "square", "half-round", "strip")));
 
@@ -48,6 +49,12 @@ final class WireSum implements Working {
             + ", "
             + Figures.number(density)
             + " g/cm³).");
-    outcome.line("The section is " + Figures.number(area) + " mm².");
+    outcome.line("The section is " + section(area, answers.units()) + ".");
+  }
+
+  private static String section(double mm2, UnitStyle units) {
+    return units == UnitStyle.INCH
+        ? Figures.number(mm2 / (25.4 * 25.4)) + " in²"
+        : Figures.number(mm2) + " mm²";
   }
 }

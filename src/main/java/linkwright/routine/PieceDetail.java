@@ -12,4 +12,10 @@ public record PieceDetail(String pattern, int perRepeat) {
       throw new IllegalArgumentException("perRepeat must be 1 or more, was " + perRepeat);
     }
   }
+
+  /** So many of a kind as one repeat takes, by their pattern: "2 long links". */
+  String counted(PieceKind kind) {
+    String which = pattern.isEmpty() ? "" : pattern + " ";
+    return perRepeat + " " + which + kind.word(perRepeat);
+  }
 }

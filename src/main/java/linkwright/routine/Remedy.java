@@ -13,7 +13,7 @@ import java.util.List;
  * @param reason one of {@link #REASONS}, for the redo pile; empty when nothing is redone or lost
  */
 public record Remedy(
-    String sees, String means, String remedy, Then then, Stage backTo, String reason) {
+    String sees, String means, String remedy, AfterFault then, Stage backTo, String reason) {
   /** The reasons by which redone and scrapped pieces are told apart. */
   public static final List<String> REASONS =
       List.of(

@@ -19,7 +19,7 @@ final class RemedyPaths {
     List<Finding> findings = new ArrayList<>();
     for (Step step : routine.steps()) {
       for (Remedy remedy : step.wrong()) {
-        boolean needed = remedy.then() != Then.CARRY_ON;
+        boolean needed = remedy.then() != AfterFault.CARRY_ON;
         if ((needed || !remedy.reason().isEmpty()) && !Remedy.REASONS.contains(remedy.reason())) {
           findings.add(
               Finding.at(
@@ -40,7 +40,7 @@ final class RemedyPaths {
   }
 
   private static Stream<Finding> back(Routine routine, Step step, Remedy remedy) {
-    if (remedy.then() != Then.REDO) {
+    if (remedy.then() != AfterFault.REDO) {
       return remedy.backTo().equals(Stage.NONE)
           ? Stream.empty()
           : Stream.of(

@@ -30,7 +30,7 @@ public record Routine(
     Makes makes,
     String plan,
     List<String> patterns,
-    Ends ends,
+    ChainEnds ends,
     double usualLoss,
     double usualRedo,
     Map<PieceKind, List<Stage>> pieces,
@@ -74,6 +74,8 @@ public record Routine(
 
   /** Whether a text of a step has a placeholder whose name begins so. */
   public boolean speaksOf(String placeholder) {
-    return steps.stream().flatMap(Texts::of).anyMatch(text -> text.contains("{" + placeholder));
+    return steps.stream()
+        .flatMap(TextChecks::of)
+        .anyMatch(text -> text.contains("{" + placeholder));
   }
 }

@@ -13,12 +13,12 @@ public final class RoutineChecks {
           StepMarks::everyStepHasItsOwnName,
           StepMarks::theRoutineHasWhatItCounts,
           StepMarks::everyPatternIsKnown,
-          StageOrder::everyStageIsListed,
-          StageOrder::everyStageHasItsStep,
-          StageOrder::stepsFollowTheStages,
-          StageOrder::jointsAreCheckedAfterThePickle,
-          StageOrder::ringsAreOvalledAfterJoining,
-          StageOrder::whatIsFusedIsNotSoldered,
+          StageChecks::everyStageIsListed,
+          StageChecks::everyStageHasItsStep,
+          StageChecks::stepsFollowTheStages,
+          StageChecks::jointsAreCheckedAfterThePickle,
+          StageChecks::ringsAreOvalledAfterJoining,
+          StageChecks::whatIsFusedIsNotSoldered,
           HeatAndPickle::pickleAndRinseFollowEveryHeating,
           FlamesOut::whatBurnsGasEndsWithAWatch,
           StepMarks::aStepCountsWhatItMoves,
@@ -38,9 +38,9 @@ public final class RoutineChecks {
           DetailChecks::everyQuestionHasAChoice,
           ShownChecks::everyPictureIsThere,
           ShownChecks::everyToolIsKnown,
-          Texts::everyStepSaysWhatToDo,
-          Texts::everyPlaceholderIsKnown,
-          Texts::everyFormerIsOfAPattern);
+          TextChecks::everyStepSaysWhatToDo,
+          TextChecks::everyPlaceholderIsKnown,
+          TextChecks::everyFormerIsOfAPattern);
 
   private RoutineChecks() {}
 

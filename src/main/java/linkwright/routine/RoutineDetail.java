@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * What a routine may say besides; an older file says nothing of it.
@@ -29,5 +30,14 @@ public record RoutineDetail(
     kinds = Collections.unmodifiableMap(new LinkedHashMap<>(kinds));
     questions = List.copyOf(questions);
     pictures = List.copyOf(pictures);
+  }
+
+  /**
+   * What one repeat of the chain takes: "2 long links + 2 round rings"; empty if it is not said.
+   */
+  public String repeat() {
+    return kinds.entrySet().stream()
+        .map(each -> each.getValue().counted(each.getKey()))
+        .collect(Collectors.joining(" + "));
   }
 }

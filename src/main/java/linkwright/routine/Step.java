@@ -38,7 +38,7 @@ public record Step(
     String title,
     RoutinePart part,
     Map<PieceKind, Stage> stage,
-    Counts counts,
+    StepCounting counts,
     Set<Hazard> does,
     boolean rinses,
     String doText,

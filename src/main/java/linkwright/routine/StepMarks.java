@@ -28,14 +28,14 @@ final class StepMarks {
   static List<Finding> aStepCountsWhatItMoves(Routine routine, Known known) {
     List<Finding> findings = new ArrayList<>();
     for (Step step : routine.steps()) {
-      if (step.counts() == Counts.NOTHING && !step.stage().isEmpty()) {
+      if (step.counts() == StepCounting.NOTHING && !step.stage().isEmpty()) {
         findings.add(
             Finding.at(
                 step,
                 "counts",
                 "Step %s takes pieces to a stage but counts nothing.".formatted(step.id()),
                 "Write \"counts: each\" or \"counts: batch\"."));
-      } else if (step.counts() != Counts.NOTHING && step.stage().isEmpty()) {
+      } else if (step.counts() != StepCounting.NOTHING && step.stage().isEmpty()) {
         findings.add(
             Finding.at(
                 step,

@@ -18,7 +18,9 @@ public record When(
     Map<String, List<String>> words, OptionalDouble thickerThanMm, OptionalDouble thinnerThanMm) {
   /** What may be asked of a job: ids of the data, or the words of its plan and of her bench. */
   public static final List<String> TRAITS =
-      List.of("metal", "family", "clasp", "solder", "section", "fuel", "oxygen", "pickle", "mark");
+      List.of(
+          "metal", "family", "clasp", "spring", "solder", "section", "fuel", "oxygen", "pickle",
+          "mark");
 
   /** For every job. */
   public static final When ALWAYS =

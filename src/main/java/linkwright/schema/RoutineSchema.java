@@ -10,13 +10,13 @@ import static linkwright.schema.KeyGroup.whole;
 import static linkwright.schema.KeyGroup.word;
 
 import java.util.Map;
-import linkwright.routine.Counts;
-import linkwright.routine.Ends;
+import linkwright.routine.AfterFault;
+import linkwright.routine.ChainEnds;
 import linkwright.routine.Hazard;
 import linkwright.routine.Level;
 import linkwright.routine.Makes;
 import linkwright.routine.RoutinePart;
-import linkwright.routine.Then;
+import linkwright.routine.StepCounting;
 import linkwright.routine.WaitEnds;
 import linkwright.routine.When;
 
@@ -33,7 +33,7 @@ final class RoutineSchema {
         .needed("makes", word(Makes.words()))
         .some("plan", text())
         .some("patterns", list(text()))
-        .some("ends", word(Ends.words()))
+        .some("ends", word(ChainEnds.words()))
         .some("usual-loss", text("A share: 6 %."))
         .some("usual-redo", text("A share: 6 %."))
         .some("pieces", named(list(id())))
@@ -72,7 +72,7 @@ final class RoutineSchema {
         .needed("title", text())
         .needed("part", word(RoutinePart.words()))
         .some("stage", named(id()))
-        .some("counts", word(Counts.words()))
+        .some("counts", word(StepCounting.words()))
         .some("does", list(word(Hazard.words())))
         .some("rinse", flag())
         .needed("do", text())
@@ -98,7 +98,7 @@ final class RoutineSchema {
                     .needed("sees", text())
                     .needed("means", text())
                     .needed("remedy", text())
-                    .needed("then", word(Then.words()))
+                    .needed("then", word(AfterFault.words()))
                     .some("back-to", text())
                     .some("reason", text())
                     .group()))

@@ -35,14 +35,16 @@ final class Books {
   private final String device;
   private final InstantSource clock;
   private final DraftStore drafts;
-  private final Patience patience;
+  private final ReadingProgress patience;
   private final Tray tray;
   private final BenchReading bench;
   private final ChangedElsewhere elsewhere;
   private Optional<BookFile> open = Optional.empty();
   private String person = "";
+  private ClockNotes notes = ClockNotes.NONE;
 
-  Books(Home home, String device, InstantSource clock, DraftStore drafts, Patience patience) {
+  Books(
+      Home home, String device, InstantSource clock, DraftStore drafts, ReadingProgress patience) {
     this.home = home;
     this.device = device;
     this.clock = clock;
@@ -51,6 +53,10 @@ final class Books {
     this.tray = new Tray(home);
     this.bench = new BenchReading(home);
     this.elsewhere = new ChangedElsewhere(home);
+  }
+
+  void noting(ClockNotes clock) {
+    notes = clock;
   }
 
   /** Writes facts, syncs them, and only then tells that they are kept. All carry one time. */
@@ -77,7 +83,12 @@ final class Books {
       entries.add(new Entry(number, now, device, person, fact));
       number++;
     }
-    return book.append(entries.stream().map(EntryLines::line).toList()).map(written -> entries);
+    Read<List<Entry>> written =
+        book.append(entries.stream().map(EntryLines::line).toList()).map(lines -> entries);
+    if (written.problem().isEmpty()) {
+      notes.note(now);
+    }
+    return written;
   }
 
   /** Writes facts to the book of another job, which is let go of at once. */
@@ -265,7 +276,8 @@ final class Books {
     return changed
         .problem()
         .<Message>map(Message.Troubled::new)
-        .orElseGet(() -> new Message.BenchRead(changed.orThrow().bench(), Message.From.HERE, List.of()));
+        .orElseGet(
+            () -> new Message.BenchRead(changed.orThrow().bench(), Message.From.HERE, List.of()));
   }
 
   /** Enters facts in the drawer's book; tells what lies there then. */

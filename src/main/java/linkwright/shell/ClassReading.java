@@ -104,8 +104,8 @@ final class ClassReading {
 
   /** A sum has other numbers each time: one that stands for all. */
   private static String asks(Item item) {
-    return (item.topic() == Topic.NUMBER ? "Such as: " : "")
-        + item.draw(1, UnitStyle.METRIC).asks();
+    String asks = item.draw(1, UnitStyle.METRIC).asks();
+    return item.topic() == Topic.NUMBER ? "a sum, such as “" + asks + "”" : asks;
   }
 
   private static List<ClassRoom.Seat> onceEach(List<ClassRoom.Seat> seats) {

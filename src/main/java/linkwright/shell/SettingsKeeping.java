@@ -17,7 +17,7 @@ public final class SettingsKeeping {
 
   /** What the coach needs of the choices in the file. */
   public static Settings of(UserSettings user, KeyMap keys) {
-    return new Settings(user.units(), user.words() == TradeWords.BRITISH, keys, user.flash())
+    return new Settings(user.units(), user.words() == TradeWords.BRITISH, keys)
         .standing(user.texts());
   }
 

@@ -46,7 +46,7 @@ public final class Start {
     Handbook shipped = handbook(library);
     Tray tray = new Tray(home);
     Handbook taught =
-        shipped.with(tray.hands(shipped, Patience.ENDLESS)).with(tray.drawer(shipped));
+        shipped.with(tray.hands(shipped, ReadingProgress.ENDLESS)).with(tray.drawer(shipped));
     told.addAll(TrayReading.problems(home));
     told.addAll(tray.unreadable());
     return taught;
@@ -63,6 +63,7 @@ public final class Start {
    * @param job the book to open at once, if any
    * @param led the place to come to at once, if any
    * @param told what was found wrong before, told on the first screen
+   * @param notes how this machine's clock went
    */
   public static String run(
       Home home,
@@ -71,10 +72,12 @@ public final class Start {
       Display shown,
       Optional<String> job,
       Optional<Message.Led> led,
-      List<String> told) {
+      List<String> told,
+      ClockNotes notes) {
     InstantSource clock = InstantSource.system();
-    Waiting display = new Waiting(shown, clock);
-    Performer performer = new Performer(home, device, clock, display::bell, display, display::copy);
+    ReadingDisplay display = new ReadingDisplay(shown, clock);
+    Performer performer =
+        new Performer(home, device, clock, display::bell, display, display::copy).noting(notes);
     try (display) {
       Display.GridSize size = display.size();
       // Reading takes a moment on a slow machine; the screen says so meanwhile.
@@ -90,7 +93,7 @@ public final class Start {
               size.columns(),
               size.rows());
       Optional<String> worked = led.isPresent() ? Optional.empty() : job;
-      model = performer.begin(model, Demo.facts(library), worked);
+      model = performer.begin(performer.clocked(model), Demo.facts(library), worked);
       if (led.isPresent()) {
         // Whoever is led to a place beside the work looks at a job and enters nothing in it.
         model = job.isPresent() ? performer.look(model, job.get()) : model;

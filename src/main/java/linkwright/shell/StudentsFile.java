@@ -11,8 +11,8 @@ import java.util.Optional;
 import linkwright.disk.DiskTrouble;
 import linkwright.files.DataFile;
 import linkwright.files.Home;
-import linkwright.files.yaml.Fields;
 import linkwright.files.yaml.ProblemList;
+import linkwright.files.yaml.YamlFields;
 import linkwright.files.yaml.YamlScalar;
 import linkwright.lesson.Recall;
 import linkwright.lesson.Roster;
@@ -50,7 +50,7 @@ public record StudentsFile(Roster roster, List<Problem> problems) {
     ProblemList problems = new ProblemList(file.name());
     Map<String, String> names = new LinkedHashMap<>();
     int[] gap = {Recall.GAP_DAYS};
-    Fields.ofFile(file.bytes(), "the students", problems)
+    YamlFields.ofFile(file.bytes(), "the students", problems)
         .ifPresent(
             from -> {
               gap[0] = from.optional("gap-days", StudentsFile::days).orElse(Recall.GAP_DAYS);

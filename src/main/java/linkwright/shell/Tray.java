@@ -98,7 +98,7 @@ final class Tray {
    * one is reckoned, for what the others taught bears on each. Where it may be done later, what
    * takes long is left for {@link #more}: until then a job stands as it did, or by its name alone.
    */
-  List<TrayJob> jobs(Handbook handbook, Instant now, Patience patience) {
+  List<TrayJob> jobs(Handbook handbook, Instant now, ReadingProgress patience) {
     List<Seen> books = learnt(handbook, patience);
     boolean same = reckonedWith == hands && reckonedAt.equals(handbook.own());
     reckonedWith = hands;
@@ -164,13 +164,13 @@ final class Tray {
   }
 
   /** What the books taught that are there now. */
-  Hands hands(Handbook handbook, Patience patience) {
+  Hands hands(Handbook handbook, ReadingProgress patience) {
     learnt(handbook, patience);
     return hands;
   }
 
   /** Reads what changed, and what the books taught then. */
-  private List<Seen> learnt(Handbook handbook, Patience patience) {
+  private List<Seen> learnt(Handbook handbook, ReadingProgress patience) {
     List<Seen> books = looked(handbook, patience);
     HandsFile leftOut = HandsFile.load(home);
     leftOut.problems().forEach(problem -> problems.add(problem.sentence()));
@@ -186,7 +186,7 @@ final class Tray {
   }
 
   /** Reads what changed since it was read last; those changed last first. */
-  private List<Seen> looked(Handbook handbook, Patience patience) {
+  private List<Seen> looked(Handbook handbook, ReadingProgress patience) {
     List<Problem> told = new ArrayList<>();
     List<Seen> books = new ArrayList<>(home.books(told).stream().map(Seen::of).toList());
     told.addAll(GoneBooks.ofJobs(home));

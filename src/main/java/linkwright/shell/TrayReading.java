@@ -16,7 +16,7 @@ public final class TrayReading {
 
   /** The jobs in the user's folder, open ones first, the one last worked on before the others. */
   public static List<TrayJob> of(Home home, Handbook handbook, Instant now) {
-    return new Tray(home).jobs(handbook, now, Patience.ENDLESS);
+    return new Tray(home).jobs(handbook, now, ReadingProgress.ENDLESS);
   }
 
   /** What keeps books from being listed: a folder that cannot be read, a link that leads out. */

@@ -64,7 +64,8 @@ final class Utterances {
         && sameStep
         && !figure.equals(figure(before))) {
       String number = figure.get().number().replace("/", " of ");
-      said.add(new Utterance(Utterance.Kind.COUNT, number + " " + plain(figure.get().word())));
+      String counted = number + " " + plain(figure.get().word());
+      said.add(new Utterance(Utterance.Kind.COUNT, stopped(counted)));
     }
     String asks = question(now);
     if (!asks.isEmpty() && !asks.equals(question(before))) {
@@ -211,10 +212,10 @@ final class Utterances {
         .map(Question.class::cast)
         .map(
             question ->
-                plain(question.asks())
+                stopped(plain(question.asks()))
                     + " "
                     + question.answers().stream()
-                        .map(answer -> answer.key() + ": " + plain(answer.says()))
+                        .map(answer -> answer.key() + ": " + stopped(plain(answer.says())))
                         .collect(Collectors.joining(" ")))
         .collect(Collectors.joining(" "));
   }
@@ -235,6 +236,7 @@ final class Utterances {
   }
 
   private static String plain(String text) {
-    return ActMention.fill(text, act -> "its key");
+    // A gap parts a title from what it belongs to, where it is read.
+    return ActMention.fill(text, act -> "its key").replaceAll("(?<=\\S) {2,}", ", ");
   }
 }

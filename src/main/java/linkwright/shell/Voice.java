@@ -102,11 +102,13 @@ public final class Voice implements AutoCloseable {
     List<String> words = new ArrayList<>(command);
     words.add(text);
     try {
-      Process process =
+      ProcessBuilder program =
           new ProcessBuilder(words)
               .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-              .redirectError(ProcessBuilder.Redirect.DISCARD)
-              .start();
+              .redirectError(ProcessBuilder.Redirect.DISCARD);
+      // For a program that takes its last word for part of a script, and a comment there.
+      program.environment().put("LINKWRIGHT_SAYS", text);
+      Process process = program.start();
       process.getOutputStream().close();
       if (!process.waitFor(MOST_MILLIS, TimeUnit.MILLISECONDS)) {
         process.destroy();

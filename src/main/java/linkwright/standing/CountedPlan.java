@@ -18,7 +18,7 @@ import linkwright.quantity.Read;
 import linkwright.quantity.SaidIn;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Metal;
-import linkwright.routine.Ends;
+import linkwright.routine.ChainEnds;
 import linkwright.routine.Makes;
 import linkwright.routine.Routine;
 
@@ -119,11 +119,11 @@ public record CountedPlan(
 
   private static Optional<String> ringTrouble(Routine routine, Map<String, String> texts) {
     boolean rings = !texts.getOrDefault(WishKeys.RING_INSIDE, "").isBlank();
-    if (routine.ends() == Ends.RINGS && !rings) {
+    if (routine.ends() == ChainEnds.RINGS && !rings) {
       return Optional.of(
           "Give the inside of the rings, such as 3 mm: rings join the links of this chain.");
     }
-    return routine.ends() == Ends.LINKS && rings
+    return routine.ends() == ChainEnds.LINKS && rings
         ? Optional.of("Leave the ring empty: the links of this chain join each other.")
         : Optional.empty();
   }

@@ -9,10 +9,10 @@ import linkwright.hands.Pace;
 import linkwright.job.JobState;
 import linkwright.job.Pile;
 import linkwright.job.TimeSheet;
-import linkwright.routine.Counts;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
+import linkwright.routine.StepCounting;
 import linkwright.routine.StepId;
 
 /**
@@ -138,7 +138,7 @@ public record Forecast(double seconds, double spread, boolean learned) {
     double usual =
         Pace.pieceOf(step).map(fineness::times).orElse(1.0)
             * hers.orElse((double) step.usualSeconds().getAsLong());
-    if (step.counts() == Counts.NOTHING || step.stage().isEmpty()) {
+    if (step.counts() == StepCounting.NOTHING || step.stage().isEmpty()) {
       boolean done = state.course().stepsDone().contains(step.id());
       return new Work(step.id(), done ? 0 : 1, usual, true, hers.isPresent());
     }
@@ -146,7 +146,7 @@ public record Forecast(double seconds, double spread, boolean learned) {
     Pile pile = state.piles().of(piece);
     int come = pile.atOrPast(step.stage().get(piece));
     int left = Math.max(0, wantedOf.applyAsInt(piece) - come);
-    boolean batch = step.counts() == Counts.BATCH;
+    boolean batch = step.counts() == StepCounting.BATCH;
     boolean joint = step.stage().get(piece).makesAJoint();
     double again = joint && !batch ? left * redosPerJoint : 0;
     return new Work(

@@ -41,7 +41,7 @@ public record JobTraits(Map<String, String> words, OptionalDouble wireMm) {
     }
     String clasp = wish.getOrDefault(WishKeys.CLASP_LENGTH, "").strip();
     if (!clasp.isEmpty() && !Length.read(clasp).isGood()) {
-      reference.clasp(clasp).found().map(Clasp::id).ifPresent(id -> words.put("clasp", id));
+      reference.clasp(clasp).found().ifPresent(known -> clasp(words, known));
     }
     String wire = wish.getOrDefault(WishKeys.WIRE, "").strip();
     Optional<WireSection> read = wire.isEmpty() ? Optional.empty() : WireSection.read(wire).found();
@@ -63,6 +63,12 @@ public record JobTraits(Map<String, String> words, OptionalDouble wireMm) {
   private static void metal(Map<String, String> words, Metal metal) {
     words.put("metal", metal.id());
     words.put("family", metal.family().word());
+  }
+
+  /** A clasp of her own is no shipped name: whether a spring is in it says enough. */
+  private static void clasp(Map<String, String> words, Clasp clasp) {
+    words.put("clasp", clasp.id());
+    words.put("spring", clasp.springInside() ? "yes" : "no");
   }
 
   /** Whether something with that condition is meant for this job. */

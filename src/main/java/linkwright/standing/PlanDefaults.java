@@ -9,7 +9,7 @@ import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.job.Sourced;
 import linkwright.plan.HeldFigures;
-import linkwright.plan.Usually;
+import linkwright.plan.UsualFigures;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.Decimals;
 import linkwright.routine.Makes;
@@ -89,9 +89,9 @@ public final class PlanDefaults {
     if (blank(texts, WishKeys.USUAL_LOSS)) {
       taken.put(WishKeys.USUAL_LOSS, loss(routine, handbook));
     }
-    usual(taken, texts, WishKeys.KERF, Decimals.upTo(Usually.KERF_MM, 3) + " mm");
-    usual(taken, texts, WishKeys.COIL_TAIL, Decimals.upTo(Usually.COIL_TAIL_MM, 3) + " mm");
-    usual(taken, texts, WishKeys.CONFIDENCE, Decimals.upTo(100 * Usually.CHANCE, 1) + " %");
+    usual(taken, texts, WishKeys.KERF, Decimals.upTo(UsualFigures.KERF_MM, 3) + " mm");
+    usual(taken, texts, WishKeys.COIL_TAIL, Decimals.upTo(UsualFigures.COIL_TAIL_MM, 3) + " mm");
+    usual(taken, texts, WishKeys.CONFIDENCE, Decimals.upTo(100 * UsualFigures.CHANCE, 1) + " %");
     HeldFigures.of(texts, handbook.reference(), handbook.patterns())
         .forEach((key, value) -> taken.put(key, new Sourced(value, Sourced.Source.USUAL)));
     return taken;
@@ -99,7 +99,7 @@ public final class PlanDefaults {
 
   /** The share of links lost that a plan by that routine is reckoned with. */
   private static Sourced loss(Optional<Routine> routine, Handbook handbook) {
-    double common = routine.map(Routine::usualLoss).filter(share -> share > 0).orElse(Usually.LOSS);
+    double common = routine.map(Routine::usualLoss).filter(share -> share > 0).orElse(UsualFigures.LOSS);
     OptionalDouble own = ownLoss(handbook.own());
     OptionalDouble taught = handbook.hands().loss(PieceKind.LINK, own.orElse(common));
     return taught.isPresent()

@@ -19,10 +19,10 @@ import linkwright.job.Pile;
 import linkwright.job.Sourced;
 import linkwright.plan.PartPlan;
 import linkwright.plan.Plan;
-import linkwright.plan.Usually;
+import linkwright.plan.UsualFigures;
 import linkwright.plan.WishKeys;
 import linkwright.plan.WishReading;
-import linkwright.routine.Ends;
+import linkwright.routine.ChainEnds;
 import linkwright.routine.Makes;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
@@ -126,7 +126,7 @@ public record Standing(
     List<Routine> joined =
         handbook.routines().stream()
             .filter(known -> known.makes() == Makes.CHAIN)
-            .filter(known -> known.ends() != (rings ? Ends.LINKS : Ends.RINGS))
+            .filter(known -> known.ends() != (rings ? ChainEnds.LINKS : ChainEnds.RINGS))
             .toList();
     return joined.stream()
         .filter(known -> known.patterns().contains(pattern))
@@ -286,7 +286,9 @@ public record Standing(
                 Pile pile = state.piles().of(kind);
                 left.put(
                     kind,
-                    StillToDo.of(part.pieces(), pile, part.usualLoss(), Usually.CHANCE, NO_LIMIT));
+                    StillToDo.of(
+                            part.pieces(), pile, part.usualLoss(), UsualFigures.CHANCE, NO_LIMIT)
+                        .madeAnew());
               }
               // The blank is that of the piece named first, unless rings are all it makes.
               PieceKind first = routine.pieces().keySet().iterator().next();

@@ -42,6 +42,9 @@ public record StillToDo(
   /** The stage at which a piece is judged; what came through it is good. */
   public static final Stage JUDGED = Stage.CHECKED;
 
+  /** A spare is begun ahead from so many reckoned lost; our own choice. */
+  private static final double SPARE_FROM = 0.5;
+
   /**
    * Counts what is still to do.
    *
@@ -180,6 +183,25 @@ public record StillToDo(
   /** How many of the blanks still to cut are spare: more than would do if none were lost. */
   public int spares() {
     return Math.max(0, toCutOrAsMany() - sum(leastBySize()));
+  }
+
+  /**
+   * The same of pieces that are made by themselves, as a clasp is: where less than half of one is
+   * reckoned lost, no spare is begun ahead, for what fails is made anew.
+   */
+  StillToDo madeAnew() {
+    return more() * lossShare() >= SPARE_FROM
+        ? this
+        : new StillToDo(
+            wanted,
+            good,
+            inWork,
+            redo,
+            scrapped,
+            OptionalInt.of(Math.max(0, more() - inWork)),
+            canCut,
+            loss,
+            sizes);
   }
 
   /** The share believed to be lost, 0 to 1. */

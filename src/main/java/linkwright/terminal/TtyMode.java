@@ -47,6 +47,11 @@ final class TtyMode {
 
   /** The size now, where the terminal knows it. */
   Optional<Display.GridSize> size() {
+    return sizeNow();
+  }
+
+  /** The size of the terminal at standard input, where there is one and it knows. */
+  static Optional<Display.GridSize> sizeNow() {
     try {
       return sizeIn(run("stty size"));
     } catch (IOException e) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -13,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Random;
+import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import linkwright.files.Checking;
@@ -145,7 +147,12 @@ class BookMergeTest {
   }
 
   private List<String> merged(List<String> one, List<String> two) {
-    return BookMerge.of(one, two);
+    Map<String, BookScan.ScannedLine> union = new TreeMap<>();
+    for (List<String> texts : List.of(one, two)) {
+      byte[] bytes = (String.join("\n", texts) + "\n").getBytes(StandardCharsets.UTF_8);
+      BookScan.of(bytes).rows().forEach(row -> union.put(row.text(), row));
+    }
+    return BookMerge.inOrder(union);
   }
 
   /** Three books that begin alike, as three machines would have them, clocks astray. */

@@ -51,7 +51,8 @@ class SamplesTest {
 
   /** What a home holds beside its folders. */
   private static final Set<String> OWN =
-      Set.of("bench", "devices", "drawer", "hands", "keys", "plan", "settings", "students", "tried");
+      Set.of(
+          "bench", "devices", "drawer", "hands", "keys", "plan", "settings", "students", "tried");
 
   @TempDir Path folder;
 
@@ -145,7 +146,7 @@ class SamplesTest {
     assertThat(library.reference().tools())
         .anySatisfy(
             tool -> assertThat(tool.alsoCalled()).containsExactly("extinguisher by the door"));
-    assertThat(library.limits()).hasSize(3);
+    assertThat(library.reference().limits()).hasSize(3);
     assertThat(library.reference().pictures())
         .anySatisfy(picture -> assertThat(picture.id()).isEqualTo("butt-fit"));
     StudentsFile students = StudentsFile.load(home);

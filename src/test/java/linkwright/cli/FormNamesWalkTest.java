@@ -57,11 +57,12 @@ class FormNamesWalkTest {
 
   @Test
   void a_part_of_a_title_signs_nothing_and_names_what_it_may_be() throws IOException {
-    sign("where", "Anneal the w", "Have it marked, where a mark is due");
+    sign("marked, where", "Anneal the w", "Have it marked, where a mark is due");
     assertThat(line.out())
-        .contains("“where” alone names no one step. It may be “Have it marked, where")
+        .contains("“marked, where” alone names no one step. It may be “Have it marked, where")
         .contains("“Anneal the w” alone names no one step.")
-        .contains("“Anneal the wire” (scroll-and-ring/anneal")
+        .contains("“Anneal the wire (scroll and ring)”")
+        .doesNotContain("scroll-and-ring/")
         .contains("“Have it marked, where a mark is due” alone names no one step.");
     assertThat(books("students")).doesNotContain("EK");
   }
@@ -88,6 +89,27 @@ class FormNamesWalkTest {
         .contains("At the bench: “Jo”.")
         .doesNotContain("At the bench: “who");
     assertThat(books("jobs")).contains("Jo").doesNotContain("a thing", "step-away");
+  }
+
+  @Test
+  void what_is_for_the_walk_is_never_written_into_a_field() throws IOException {
+    line.typing(
+        List.of("", "note", "undo", "find pickle", "help note", "\"undo\"", "quit"),
+        "walk",
+        "--plain");
+    assertThat(line.out())
+        .contains("“undo” is for the walk, and a form is open: nothing is entered.")
+        .contains("“find pickle” is for the walk")
+        .contains("It stands in the book with its time");
+    assertThat(books("jobs")).contains("\"undo\"").doesNotContain("find pickle");
+  }
+
+  @Test
+  void a_fields_name_is_never_its_value() throws IOException {
+    line.typing(List.of("", "card", "card customer: Ida", "card", "quit"), "walk", "--plain");
+    line.typing(List.of("", "weigh", "length", "esc", "quit"), "walk", "--plain");
+    assertThat(line.out()).contains("“length” names a field. Empty now. To set it write its name");
+    assertThat(line.out()).doesNotContain("does not begin with a number");
   }
 
   @Test

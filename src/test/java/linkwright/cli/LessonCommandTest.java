@@ -150,6 +150,33 @@ class LessonCommandTest {
   }
 
   @Test
+  void the_reasons_of_a_rehearsed_step_are_told_whatever_side_of_it_is_shown() {
+    line.typing(
+        List.of("its cautions whole", "why", "words", "quit"), "rehearse", "round-cable", "--plain");
+    assertThat(line.out())
+        .contains("Why: ", "Wrong: ", "Words and a name tells more")
+        .doesNotContain("There is no more to say here.");
+  }
+
+  /** Nothing is told of a step that a student has yet to name, and none of her words is lost. */
+  @Test
+  void in_front_of_a_step_words_of_the_bench_are_told_that_the_question_comes_first() {
+    line.typing(List.of("quit"), "lesson", "torch-practice", "--student", "Mara", "--plain");
+    line.typing(List.of("", "", "", "", "quit"), "walk", "--new", "Anna", "--routine", "torch-practice");
+    List<String> words = List.of("look", "next", "all", "why", "cards", "words", "piles", "look");
+    List<String> typed = new java.util.ArrayList<>(List.of("who Mara", "bench"));
+    typed.addAll(words);
+    typed.add("quit");
+    line.typing(typed, "walk", "anna", "--plain");
+    assertThat(line.out().split("First the question: a number answers it", -1))
+        .as(line.out())
+        .hasSizeGreaterThanOrEqualTo(words.size() - 1);
+    assertThat(line.out())
+        .contains("what is done first of all?")
+        .doesNotContain("You are at the bench now", "no more to say", "Asbestos", "Arrestor.");
+  }
+
+  @Test
   void she_is_handed_over_and_removed_whole() throws IOException {
     line.typing(List.of("0", "", "quit"), "lesson", "round-cable", "--student", "Mara", "--plain");
     Path into = folder.resolve("mara.yaml");

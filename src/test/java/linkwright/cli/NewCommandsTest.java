@@ -61,6 +61,10 @@ class NewCommandsTest {
       assertThat(line.run(listed)).isZero();
       assertThat(line.out()).as(listed).doesNotContain(" mm 1", " g cm3", " from c ", "permille");
     }
+    assertThat(line.run("routines")).isZero();
+    assertThat(line.out()).contains("level practised; repeat 2 long links + 2 round rings");
+    assertThat(line.run("patterns")).isZero();
+    assertThat(line.out()).contains("usual ring inside 3 mm; usual ring wire 0.9 mm");
     line.run("metals");
     assertThat(line.out()).contains("g/cm³", "°C", "‰");
   }

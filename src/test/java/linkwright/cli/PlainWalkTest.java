@@ -127,7 +127,8 @@ class PlainWalkTest {
                     .filter(
                         each ->
                             each.matches(
-                                ".*kind: (pieces|wire-cut|step-|redo-|test-|sample-|trial-|timer-|hot-work).*"))
+                                ".*kind:"
+                                    + " (pieces|wire-cut|step-|redo-|test-|sample-|trial-|timer-|hot-work).*"))
                     .count();
             if (kept < told[0]) {
               tooEarly.add(heard);
@@ -213,12 +214,12 @@ class PlainWalkTest {
     void makes_a_timer_that_goes_on_while_nobody_is_there() {
       demo("timer kettle 8 min", "quit");
       line.wait(Duration.ofMinutes(9));
-      String told = demo("timers", "answer", "timers");
+      String told = demo("timers", "quiet", "timers");
       assertThat(told)
           .contains(
               "Timer: kettle is due.",
-              "Kettle: due. “answer” quiets it.",
-              "kettle: answered.",
+              "Kettle: due. “quiet” quiets it.",
+              "kettle: quiet.",
               "No timer runs.");
     }
 
@@ -270,7 +271,8 @@ class PlainWalkTest {
                   .containsPattern(
                       word.endsWith("brief")
                           ? "Brief: one line"
-                          : "A flame is lit since [^.]*\\. “shut” says: every flame out, gas shut"));
+                          : "A flame is lit since [^.]*\\. “shut” says: every flame out, gas"
+                                + " shut"));
       assertThat(line.out())
           .containsPattern(
               "Left\\. [^\n]*\nLit at [0-9: A-Za-z]*: every flame out, gas shut\\?\n\\z");

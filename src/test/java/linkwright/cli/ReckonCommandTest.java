@@ -170,7 +170,7 @@ class ReckonCommandTest {
       Ran ran = Ran.reckon("wire", "--metal", "sterling", "--length", "1 m");
 
       assertThat(ran.exit()).isEqualTo(2);
-      assertThat(ran.err()).contains("--wire: Give the wire, such as");
+      assertThat(ran.err()).contains("--wire: Give the thickness, such as");
     }
 
     @Test

@@ -233,7 +233,7 @@ public final class Apprentice {
 
   /** The sentence told to the user; empty for none. */
   public String told() {
-    return Told.of(model);
+    return ToldOnScreen.of(model);
   }
 
   /** The screen as it is drawn, without spaces at the ends of lines. */

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
-import linkwright.coach.bench.Bench;
+import linkwright.coach.bench.BenchAnswers;
 import linkwright.coach.bench.BenchAsk;
 import linkwright.coach.bench.BenchHeld;
 import linkwright.coach.bench.BenchPlace;
@@ -171,7 +171,7 @@ class BenchTest {
       bench.press("y", "space");
       assertThat(bench.entered(Fact.SteppedAway.class))
           .containsExactly(new Fact.SteppedAway(true, true, true));
-      assertThat(Bench.away(bench.model())).isTrue();
+      assertThat(BenchAnswers.away(bench.model())).isTrue();
       assertThat(bench.model().hotWork().open()).isFalse();
     }
 
@@ -186,7 +186,7 @@ class BenchTest {
     @Test
     void asks_nothing_where_nothing_was_lit() {
       bench.goTo("cut-blanks").press("y");
-      assertThat(Bench.away(bench.model())).isTrue();
+      assertThat(BenchAnswers.away(bench.model())).isTrue();
     }
 
     @Test
@@ -211,7 +211,7 @@ class BenchTest {
       }
       assertThat(bench.bells()).isEqualTo(7);
       bench.press(".");
-      assertThat(bench.notice()).isEqualTo("Pickle the wire: answered.");
+      assertThat(bench.notice()).isEqualTo("Pickle the wire: quiet.");
       bench.pass(Duration.ofMinutes(5));
       assertThat(bench.bells()).isEqualTo(7);
     }
@@ -256,7 +256,7 @@ class BenchTest {
     assertThat(bench.entries()).hasSize(before);
     assertThat(bench.notice()).startsWith("This job is closed.");
     bench.press("esc", "i", "g", "esc", "b");
-    assertThat(Bench.away(bench.model())).isFalse();
+    assertThat(BenchAnswers.away(bench.model())).isFalse();
   }
 
   @Test
@@ -271,7 +271,7 @@ class BenchTest {
   @Test
   void keys_can_be_changed_by_the_act_and_the_old_ones_do_it_no_more() {
     KeyMap own = new KeyMap(Map.of("redo", List.of("f"), "cut-one", List.of("+", "page-down")));
-    Bencher left = Bencher.withTheDemo(new Settings(UnitStyle.METRIC, true, own, true));
+    Bencher left = Bencher.withTheDemo(new Settings(UnitStyle.METRIC, true, own));
     left.press("enter").goTo("cut-blanks").press("+", "space");
     assertThat(left.pile("link").alive()).isEqualTo(1);
     left.press("page-down");

@@ -10,7 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import linkwright.coach.bench.Bench;
+import linkwright.coach.bench.BenchAnswers;
 import linkwright.coach.bench.BenchHeld;
 import linkwright.coach.content.Prose;
 import linkwright.coach.form.Form;
@@ -185,7 +185,7 @@ public final class Bencher {
       press("esc");
       take(new Message.KeyPressed(Key.of("b")));
     }
-    if (Bench.away(model)) {
+    if (BenchAnswers.away(model)) {
       press("space");
     }
     seeCautions();
@@ -302,7 +302,7 @@ public final class Bencher {
   }
 
   public String notice() {
-    return Told.of(model);
+    return ToldOnScreen.of(model);
   }
 
   public Form form() {

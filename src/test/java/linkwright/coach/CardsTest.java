@@ -95,7 +95,7 @@ class CardsTest {
     shownWhole(first);
     first.pass(Duration.ofDays(6)).restart();
     first.press("b");
-    if (linkwright.coach.bench.Bench.away(first.model())) {
+    if (linkwright.coach.bench.BenchAnswers.away(first.model())) {
       first.press("space");
     }
     for (int i = STEPS.size() - 1; i > 0; i--) {

@@ -125,13 +125,20 @@ class KeysTest {
         }
         pressed++;
         Turn turn = Coach.update(model, new Message.KeyPressed(Key.of(key)));
-        if (Told.of(turn.model()).isBlank() || !turn.effects().isEmpty()) {
+        if (ToldOnScreen.of(turn.model()).isBlank() || !turn.effects().isEmpty()) {
           silent.add(key + " (" + act + ") at " + name);
         }
       }
     }
     assertThat(silent).isEmpty();
     assertThat(pressed).as("keys that were tried").isGreaterThan(100);
+  }
+
+  @Test
+  void at_a_card_it_is_the_card_that_comes_first() {
+    Bencher card = Scenes.of("bench-caution", 80, 24).press("r");
+    assertThat(card.notice())
+        .isEqualTo("Not for now: redo. This card comes first: space when it is read.");
   }
 
   @Test

@@ -132,6 +132,17 @@ class PartJobTest {
       assertThat(left(bench, "eye")).isEqualTo(new StillLeft(3, 3));
     }
 
+    /** Half a day's work is not begun twice because one in eight is lost. */
+    @Test
+    void begins_no_spare_where_what_fails_is_made_anew_but_cuts_spare_rings() {
+      Bencher box = planned("clasp-box", Map.of(WishKeys.METAL, "sterling"));
+      for (String piece : List.of("box", "tongue")) {
+        assertThat(box.job().standing().left().get(new PieceKind(piece)).toCut()).hasValue(1);
+      }
+      Bencher rings = planned("jump-rings", Map.of(PartPlan.PIECES, "60"));
+      assertThat(rings.job().standing().left().get(PieceKind.RING).spares()).isPositive();
+    }
+
     @Test
     void fills_the_texts_with_its_sizes() {
       Bencher bench =
@@ -151,7 +162,7 @@ class PartJobTest {
 
     @Test
     void gives_annealing_heat_in_both_degrees_to_those_who_work_in_inches() {
-      Settings inches = new Settings(UnitStyle.INCH, false, KeyMap.USUAL, true);
+      Settings inches = new Settings(UnitStyle.INCH, false, KeyMap.USUAL);
       List<Fact> facts =
           List.of(
               new Fact.JobOpened("A job", "wire-drawing"),

@@ -9,12 +9,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
-import linkwright.coach.bench.Bench;
+import linkwright.coach.bench.BenchAnswers;
 import linkwright.job.BenchFact;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.job.HotWorkState;
-import linkwright.routine.Ends;
+import linkwright.routine.ChainEnds;
 import linkwright.routine.Makes;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
@@ -104,7 +104,7 @@ class PedalTest {
   }
 
   private static boolean canFail(Bencher bench) {
-    boolean open = bench.caution().isEmpty() && !Bench.away(bench.model());
+    boolean open = bench.caution().isEmpty() && !BenchAnswers.away(bench.model());
     return open
         && List.of("check-links", "check-rings", "solder-links", "join")
             .contains(bench.at().step().id().word())
@@ -130,7 +130,7 @@ class PedalTest {
     wish.put("link.pattern", routine.patterns().get(0));
     wish.put("link.blank", "38.1 mm");
     wish.put("finished-length", "20 cm");
-    if (routine.ends() == Ends.RINGS) {
+    if (routine.ends() == ChainEnds.RINGS) {
       wish.put("ring.inside", "3 mm");
       wish.put("ring.oval-inside", "2.4 mm");
     }

@@ -131,7 +131,7 @@ class PlanContentTest {
   @Test
   void it_speaks_in_the_users_units_and_trade_words() {
     Bencher inch =
-        Bencher.withTheDemo(new Settings(UnitStyle.INCH, false, KeyMap.USUAL, true)).press("p");
+        Bencher.withTheDemo(new Settings(UnitStyle.INCH, false, KeyMap.USUAL)).press("p");
     assertThat(row(inch, "length").amount()).isEqualTo("7.1 ± 0.5 in");
     assertThat(row(inch, "mandrels").value()).contains("bow");
     assertThat(texts(inch, Prose.Kind.MAIN).stream().map(Prose::text)).contains("Seams:");

@@ -53,7 +53,7 @@ class ReckonPlaceTest {
     void whatIsStillEmptyIsAskedForAndNotCalledWrong() {
       String shown = open(Apprentice.atTheTray(), "wire").shown();
 
-      assertThat(shown).contains("Give the wire").doesNotContain("!");
+      assertThat(shown).contains("Give the thickness").doesNotContain("!");
     }
 
     @Test

@@ -2,8 +2,11 @@ package linkwright.coach;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import linkwright.coach.content.Content;
+import linkwright.coach.content.Drawing;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.kernel.Message;
@@ -61,6 +64,50 @@ class RehearsalTest {
     bencher.press("c");
     assertThat(kinds(Pages.of(bencher.model()).body())).contains(Prose.Kind.DO);
     assertThat(title(bencher)).isEqualTo("Solder the rings");
+  }
+
+  /** The drawings one after the other, then the texts again; the trade words the same way. */
+  @Test
+  void a_step_is_seen_drawn_by_its_key_and_its_words_are_explained_by_theirs() {
+    Bencher bencher = Bencher.atTheTray();
+    bencher.take(new Message.Led(PlaceId.REHEARSAL, "jump-rings"));
+    while (!title(bencher).equals("Solder the rings")) {
+      bencher.press("space");
+    }
+    List<Part> texts = Pages.of(bencher.model()).body().parts();
+    Set<String> drawn = new HashSet<>();
+    bencher.press("p");
+    while (!Pages.of(bencher.model()).body().parts().equals(texts)) {
+      assertThat(drawn.add(title(bencher))).as("a drawing of its own").isTrue();
+      assertThat(Pages.of(bencher.model()).body().parts()).hasAtLeastOneElementOfType(Drawing.class);
+      bencher.press("p");
+    }
+    assertThat(drawn).contains("The pallion on the joint, seen from above").hasSizeGreaterThan(1);
+    bencher.press("e");
+    assertThat(bencher.model().held().place()).isEqualTo(PlaceId.REHEARSAL);
+    assertThat(Pages.of(bencher.model()).body().parts().toString()).contains("pallion");
+    bencher.press("e");
+    assertThat(Pages.of(bencher.model()).body().parts()).isEqualTo(texts);
+  }
+
+  /** Another routine than the open job's is drawn without that job's link. */
+  @Test
+  void the_bends_of_the_job_stand_at_its_own_routine_alone() {
+    Bencher bencher = Bencher.withTheDemo();
+    assertThat(bends(bencher, "scroll-and-ring")).isPositive();
+    assertThat(bends(bencher, "oval-and-long")).isZero();
+    assertThat(bends(Bencher.atTheTray(), "scroll-and-ring")).isZero();
+  }
+
+  private static int bends(Bencher bencher, String routine) {
+    bencher.take(new Message.Led(PlaceId.REHEARSAL, routine));
+    int bends = 0;
+    for (int i = 0; i < Bencher.LIBRARY.routines().get(routine).steps().size(); i++) {
+      bencher.press("p");
+      bends += title(bencher).equals("Bend by bend") ? 1 : 0;
+      bencher.press("space");
+    }
+    return bends;
   }
 
   @Test

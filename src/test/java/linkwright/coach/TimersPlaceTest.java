@@ -103,7 +103,7 @@ class TimersPlaceTest {
       apprentice.wait(6);
       assertThat(bells()).isEqualTo(2);
       apprentice.press("page-down").wait(60);
-      assertThat(apprentice.told()).isEqualTo("short: answered.");
+      assertThat(apprentice.told()).isEqualTo("short: quiet.");
       assertThat(bells()).isEqualTo(2);
     }
 

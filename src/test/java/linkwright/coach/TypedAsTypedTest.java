@@ -62,7 +62,7 @@ class TypedAsTypedTest {
   }
 
   private static Bencher american() {
-    return Bencher.withTheDemo(new Settings(UnitStyle.INCH, false, KeyMap.USUAL, true));
+    return Bencher.withTheDemo(new Settings(UnitStyle.INCH, false, KeyMap.USUAL));
   }
 
   private static void look(String when, Bencher bencher, List<String> told) {

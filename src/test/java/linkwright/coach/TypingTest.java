@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 
 /** Typing in forms: marked texts, bare numbers, choices that narrow, the rest folded away. */
 class TypingTest {
-  private static final Settings INCH = new Settings(UnitStyle.INCH, false, KeyMap.USUAL, true);
+  private static final Settings INCH = new Settings(UnitStyle.INCH, false, KeyMap.USUAL);
 
   private final Bencher bench = Bencher.withTheDemo();
   private int keys;
@@ -69,6 +69,16 @@ class TypingTest {
       assertThat(at(bench).text()).isEqualTo("one Xtwo three");
       bench.press("ctrl-u");
       assertThat(at(bench).text()).isEmpty();
+    }
+
+    @Test
+    void a_name_that_was_begun_is_typed_anew() {
+      bench.press("i", "n");
+      toField(bench, "length").type("190").press("esc", "n");
+      toField(bench, "length").type("2");
+      assertThat(at(bench).text()).isEqualTo("2");
+      bench.press("esc", "k", "n").type("kinked").press("esc", "n").type("b");
+      assertThat(at(bench).text()).isEqualTo("b");
     }
 
     @Test

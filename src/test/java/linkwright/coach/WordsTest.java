@@ -32,6 +32,9 @@ class WordsTest {
           "none runs",
           "next one",
           "answer timer",
+          ": answered",
+          "timer answered",
+          "full stop quiets",
           "answers it",
           "done again",
           "do again",
@@ -87,7 +90,7 @@ class WordsTest {
       Bencher bencher = Scenes.of(name, 140, 45);
       Settings before = bencher.model().settings();
       Settings american =
-          new Settings(UnitStyle.INCH, false, before.keys(), false).standing(before.chosen());
+          new Settings(UnitStyle.INCH, false, before.keys()).standing(before.chosen());
       for (Part part : Pages.of(bencher.model().with(american)).body().parts()) {
         String said = part instanceof Prose prose ? prose.text() : "";
         for (String word :

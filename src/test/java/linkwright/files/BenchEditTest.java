@@ -40,28 +40,28 @@ class BenchEditTest {
   void a_new_value_goes_into_its_group() {
     String changed = BenchEdit.set(BENCH, "prices.metal-per-g.sterling", "1.1");
     assertThat(changed).contains("  metal-per-g:\n    sterling: 1.1\n");
-    assertThat(BenchFile.of(Told.file(changed)).bench().prices().metalPerG())
+    assertThat(BenchFile.of(ToldOfFile.file(changed)).bench().prices().metalPerG())
         .containsEntry("sterling", 1.1);
   }
 
   @Test
   void a_group_on_one_line_is_opened() {
     String changed = BenchEdit.set(BENCH, "formers.big step", "4 mm");
-    assertThat(BenchFile.of(Told.file(changed)).problems()).isEmpty();
-    assertThat(BenchFile.of(Told.file(changed)).bench().formersMm())
+    assertThat(BenchFile.of(ToldOfFile.file(changed)).problems()).isEmpty();
+    assertThat(BenchFile.of(ToldOfFile.file(changed)).bench().formersMm())
         .isEqualTo(Map.of("small step", 2.4, "mandrel five", 5.0, "big step", 4.0));
   }
 
   @Test
   void a_value_is_taken_out() {
     String changed = BenchEdit.set(BENCH, "kerf", "");
-    assertThat(BenchFile.of(Told.file(changed)).bench().kerfMm()).isEmpty();
+    assertThat(BenchFile.of(ToldOfFile.file(changed)).bench().kerfMm()).isEmpty();
   }
 
   @Test
   void a_first_value_begins_the_file_and_lists_are_lists() {
     String plate = BenchEdit.set("", "plate", "2.0 mm, 1.9 mm");
-    assertThat(BenchFile.of(Told.file(plate)).bench().plateMm()).containsExactly(2.0, 1.9);
+    assertThat(BenchFile.of(ToldOfFile.file(plate)).bench().plateMm()).containsExactly(2.0, 1.9);
   }
 
   @Test
@@ -69,9 +69,11 @@ class BenchEditTest {
     Home home = new Home(folder);
     Path file = folder.resolve("bench.yaml");
     Files.writeString(file, BENCH);
-    assertThat(BenchFile.change(home, Map.of("kerf", "thin"), Shipped.reference()).isGood()).isFalse();
+    assertThat(BenchFile.change(home, Map.of("kerf", "thin"), Shipped.reference()).isGood())
+        .isFalse();
     assertThat(Files.readString(file)).isEqualTo(BENCH);
-    assertThat(BenchFile.change(home, Map.of("kerf", "0.2 mm"), Shipped.reference()).isGood()).isTrue();
+    assertThat(BenchFile.change(home, Map.of("kerf", "0.2 mm"), Shipped.reference()).isGood())
+        .isTrue();
     assertThat(BenchFile.load(home).bench().kerfMm()).hasValue(0.2);
   }
 }

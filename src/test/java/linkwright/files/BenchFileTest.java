@@ -55,7 +55,7 @@ class BenchFileTest {
   @TempDir Path folder;
 
   private static List<String> told(String text) {
-    return Told.shown(BenchFile.of(Told.file(text)).problems());
+    return ToldOfFile.shown(BenchFile.of(ToldOfFile.file(text)).problems());
   }
 
   @Test
@@ -70,7 +70,7 @@ class BenchFileTest {
   @Test
   void a_price_of_what_is_no_metal_is_told_with_its_place_and_left_out() {
     BenchFile bench = priced("\n    sterling: 1.1\n    gold-558: 50\n    925: 1.3");
-    assertThat(Told.shown(bench.problems()))
+    assertThat(ToldOfFile.shown(bench.problems()))
         .hasSize(2)
         .anyMatch(told -> told.startsWith("6:5:") && told.contains("Did you mean gold 585?"))
         .anyMatch(told -> told.startsWith("7:5:") && told.contains("“925” and “sterling” are one"));
@@ -95,13 +95,13 @@ class BenchFileTest {
 
   private static BenchFile priced(String metals) {
     String text = "format: 1\nprices:\n  currency: EUR\n  metal-per-g: " + metals + "\n";
-    return BenchFile.of(Told.file(text)).known(Shipped.reference());
+    return BenchFile.of(ToldOfFile.file(text)).known(Shipped.reference());
   }
 
   @Test
   void all_that_she_said_is_read_with_its_units() {
     assertThat(told(BENCH)).isEmpty();
-    OwnBench bench = BenchFile.of(Told.file(BENCH)).bench();
+    OwnBench bench = BenchFile.of(ToldOfFile.file(BENCH)).bench();
     assertThat(bench.persons()).containsExactly("Anna", "Ben");
     assertThat(bench.units()).contains(UnitStyle.METRIC);
     assertThat(bench.formersMm()).isEqualTo(Map.of("small step", 2.4, "mandrel five", 5.0));
@@ -142,7 +142,7 @@ class BenchFileTest {
         .anyMatch(problem -> problem.contains("is no day"))
         .anyMatch(problem -> problem.contains("Write currency: EUR"))
         .hasSize(4);
-    OwnBench bench = BenchFile.of(Told.file(broken)).bench();
+    OwnBench bench = BenchFile.of(ToldOfFile.file(broken)).bench();
     assertThat(bench.kerfMm()).isEmpty();
     assertThat(bench.plateMm()).hasSize(3);
     assertThat(bench.prices().others()).as("no money without its currency").isEmpty();
@@ -156,7 +156,10 @@ class BenchFileTest {
         .anyMatch(problem -> problem.file().endsWith("bench.yaml"));
     assertThat(
             Checking.check(
-                new Home(folder), List.of(folder.resolve("bench.yaml")), CheckedLate.BOOKS, Map.of()))
+                new Home(folder),
+                List.of(folder.resolve("bench.yaml")),
+                CheckedLate.BOOKS,
+                Map.of()))
         .isNotEmpty();
   }
 }

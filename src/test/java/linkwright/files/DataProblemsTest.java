@@ -31,7 +31,7 @@ class DataProblemsTest {
 
     private void assertTold(String from, String to, String... expected) {
       assertThat(TIN).contains(from);
-      assertThat(Told.of(DataKind.SHARED, TIN.replace(from, to))).containsExactly(expected);
+      assertThat(ToldOfFile.of(DataKind.SHARED, TIN.replace(from, to))).containsExactly(expected);
     }
 
     @Test
@@ -110,7 +110,7 @@ class DataProblemsTest {
   @Test
   void aSolderThatFlowsBeforeItMeltsIsTold() {
     assertThat(
-            Told.of(
+            ToldOfFile.of(
                 DataKind.SHARED,
                 """
                 format: 1
@@ -149,7 +149,7 @@ class DataProblemsTest {
 
     private void assertTold(String from, String to, String... expected) {
       assertThat(BAR).contains(from);
-      assertThat(Told.of(DataKind.SHARED, BAR.replace(from, to))).containsExactly(expected);
+      assertThat(ToldOfFile.of(DataKind.SHARED, BAR.replace(from, to))).containsExactly(expected);
     }
 
     @Test
@@ -159,7 +159,7 @@ class DataProblemsTest {
 
     @Test
     void hasAFormerWithoutUnit() {
-      assertThat(Told.of(DataKind.SHARED, BAR.replace("2 mm", "2")))
+      assertThat(ToldOfFile.of(DataKind.SHARED, BAR.replace("2 mm", "2")))
           .singleElement()
           .asString()
           .startsWith("4:16: \"eye\": 2 what? Write a unit");
@@ -187,7 +187,7 @@ class DataProblemsTest {
           "half:",
           "whole:",
           "8:1: A pattern with whole has no other half. Take other out, or write half.");
-      assertThat(Told.of(DataKind.SHARED, BAR.replace("half:", "halves:")))
+      assertThat(ToldOfFile.of(DataKind.SHARED, BAR.replace("half:", "halves:")))
           .contains(
               "1:1: The pattern has neither half nor whole. half for what is symmetric about the"
                   + " middle of the blank, else whole.");
@@ -253,13 +253,13 @@ class DataProblemsTest {
 
     private void assertTold(String from, String to, String... expected) {
       assertThat(CUT).contains(from);
-      assertThat(Told.of(DataKind.ROUTINES, CUT.replace(from, to))).contains(expected);
+      assertThat(ToldOfFile.of(DataKind.ROUTINES, CUT.replace(from, to))).contains(expected);
     }
 
     @Test
     void findingsOfTheChecksAreToldAtTheirStep() {
       // Read alone there is no caution to name.
-      assertThat(Told.of(DataKind.ROUTINES, CUT))
+      assertThat(ToldOfFile.of(DataKind.ROUTINES, CUT))
           .contains(
               "19:5: Step cut names the caution \"cutting-wire\", which nobody has written."
                   + " There is none yet.");
@@ -279,7 +279,7 @@ class DataProblemsTest {
 
     @Test
     void hasATimeWithoutUnit() {
-      assertThat(Told.of(DataKind.ROUTINES, CUT.replace("30 s", "30")))
+      assertThat(ToldOfFile.of(DataKind.ROUTINES, CUT.replace("30 s", "30")))
           .anyMatch(told -> told.startsWith("16:17: \"usual-time\": 30 what? Write a unit"));
     }
 
@@ -291,7 +291,7 @@ class DataProblemsTest {
 
     @Test
     void hasNoSteps() {
-      assertThat(Told.of(DataKind.ROUTINES, CUT.substring(0, CUT.indexOf("steps:"))))
+      assertThat(ToldOfFile.of(DataKind.ROUTINES, CUT.substring(0, CUT.indexOf("steps:"))))
           .contains(
               "1:1: A routine has no \"steps\"."
                   + " Write steps: and under it the steps, each after a hyphen.");
@@ -307,7 +307,9 @@ class DataProblemsTest {
 
     @Test
     void hasALossOfMoreThanAll() {
-      assertThat(Told.of(DataKind.ROUTINES, CUT.replace("pieces:", "usual-loss: 120 %\npieces:")))
+      assertThat(
+              ToldOfFile.of(
+                  DataKind.ROUTINES, CUT.replace("pieces:", "usual-loss: 120 %\npieces:")))
           .anyMatch(
               told -> told.startsWith("6:13: \"usual-loss\": “120 %” is more than the whole."));
     }
@@ -316,7 +318,7 @@ class DataProblemsTest {
   @Test
   void aCautionWithoutWhatItMustSayIsToldByTheChecks() {
     assertThat(
-            Told.of(
+            ToldOfFile.of(
                 DataKind.SAFETY,
                 """
                 format: 1
@@ -330,7 +332,7 @@ class DataProblemsTest {
             "4:10: \"covers\": \"heat\" is not known here. Did you mean heats?",
             "6:5: Something to wear has no \"says\". Write says: …");
     assertThat(
-            Told.of(
+            ToldOfFile.of(
                 DataKind.SAFETY,
                 """
                 format: 1

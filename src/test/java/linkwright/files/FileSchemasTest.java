@@ -60,7 +60,7 @@ class FileSchemasTest {
 
   /** What is wrong by the program's own reader. */
   private static List<Problem> told(String kind, String text) {
-    DataFile file = Told.file(text);
+    DataFile file = ToldOfFile.file(text);
     return switch (kind) {
       case "plan" -> PlanFile.of(file, Wishes.LIBRARY).problems();
       case "settings" -> UserSettings.of(file).problems();

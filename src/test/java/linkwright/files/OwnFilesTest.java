@@ -41,13 +41,13 @@ class OwnFilesTest {
         """;
 
     private List<String> told(String text) {
-      return Told.shown(PlanFile.of(Told.file(text), LIBRARY).problems());
+      return ToldOfFile.shown(PlanFile.of(ToldOfFile.file(text), LIBRARY).problems());
     }
 
     @Test
     void isReadWithItsUnits() {
-      PlanFile plan = PlanFile.of(Told.file(PLAN), LIBRARY);
-      assertThat(Told.shown(plan.problems())).isEmpty();
+      PlanFile plan = PlanFile.of(ToldOfFile.file(PLAN), LIBRARY);
+      assertThat(ToldOfFile.shown(plan.problems())).isEmpty();
       ChainWish wish = plan.wish().orElseThrow();
       assertThat(wish.kerfMm()).isEqualTo(0.3);
       assertThat(wish.stockMm()).hasSize(2).element(1).isEqualTo(1.5 * 25.4);
@@ -59,8 +59,8 @@ class OwnFilesTest {
     @Test
     void mayNameAClaspThatIsKnown() {
       String named = PLAN.replaceFirst("clasp: .*", "clasp: s-hook");
-      PlanFile plan = PlanFile.of(Told.file("format: 1\n" + named), LIBRARY);
-      assertThat(Told.shown(plan.problems())).isEmpty();
+      PlanFile plan = PlanFile.of(ToldOfFile.file("format: 1\n" + named), LIBRARY);
+      assertThat(ToldOfFile.shown(plan.problems())).isEmpty();
       assertThat(plan.wish().orElseThrow().claspMm()).isEqualTo(20.0);
       assertThat(told(PLAN.replaceFirst("clasp: .*", "clasp: s-hok")))
           .containsExactly("7:8: \"clasp\": “s-hok” is not a known clasp. Did you mean s-hook?");
@@ -87,7 +87,7 @@ class OwnFilesTest {
     void tellsWhatIsMissing() {
       assertThat(told("metal: sterling\nlink: {pattern: hook-link}\n"))
           .containsExactly(
-              "1:1: Give the wire, such as 0.9 mm or 19 AWG.",
+              "1:1: Give the wire's thickness, such as 0.9 mm or 19 AWG.",
               "2:7: Give the blank, such as 38 mm; or the link's length, and the blank is found.",
               "1:1: Give the finished length, clasp included, such as 45 cm or 18 in.");
     }
@@ -108,20 +108,20 @@ class OwnFilesTest {
   @Nested
   class TestPieces {
     private List<String> told(String text) {
-      return Told.shown(TriedFile.of(Told.file(text)).problems());
+      return ToldOfFile.shown(TriedFile.of(ToldOfFile.file(text)).problems());
     }
 
     @Test
     void areReadWithMeasuresOrVerdicts() {
       TriedFile file =
           TriedFile.of(
-              Told.file(
+              ToldOfFile.file(
                   """
                   - {blank: 30 mm, formers: {body: 3 mm}, length: 11 mm, width: 4.8 mm}
                   - {blank: 32 mm, verdict: longer}
                   - {blank: 33 mm, length: 12 mm, verdict: [Lighter-wire, wider]}
                   """));
-      assertThat(Told.shown(file.problems())).isEmpty();
+      assertThat(ToldOfFile.shown(file.problems())).isEmpty();
       assertThat(file.pieces()).hasSize(3);
       assertThat(file.pieces().get(0).formersMm()).isEqualTo(Map.of("body", 3.0));
       assertThat(file.pieces().get(1).lengthMm()).isEmpty();
@@ -187,8 +187,9 @@ class OwnFilesTest {
     void withSomethingWrongAreToldAndUsualThere() {
       UserSettings.Loaded loaded =
           UserSettings.of(
-              Told.file("format: 1\nunits: metrik\ntheme: light\nfont-size: 400\ncolour: red\n"));
-      assertThat(Told.shown(loaded.problems()))
+              ToldOfFile.file(
+                  "format: 1\nunits: metrik\ntheme: light\nfont-size: 400\ncolour: red\n"));
+      assertThat(ToldOfFile.shown(loaded.problems()))
           .containsExactly(
               "2:8: \"units\": \"metrik\" is not known here. Did you mean metric?",
               "4:12: \"font-size\": A font of 400 points can't be read; 8 to 72 can.",
@@ -196,6 +197,21 @@ class OwnFilesTest {
                   + " words, theme, device, font-size, flash, mouse, say, say-kinds, screen-bars.");
       assertThat(loaded.settings().theme()).hasValue("light");
       assertThat(loaded.settings().fontSize()).isEqualTo(18);
+    }
+
+    @Test
+    void takeTheUnitsOfHerBenchWhereTheySayNone() throws IOException {
+      Home home = new Home(folder);
+      Files.writeString(home.bench(), "format: 1\nunits: inch\n");
+      assertThat(UserSettings.load(home).settings().units()).isEqualTo(UnitStyle.INCH);
+      Path file = Files.writeString(folder.resolve("settings.yaml"), "format: 1\nflash: false\n");
+      assertThat(UserSettings.load(home).settings().units()).isEqualTo(UnitStyle.INCH);
+      Map<String, String> changed =
+          new java.util.HashMap<>(UserSettings.load(home).settings().texts());
+      changed.put("units", "metric");
+      assertThat(UserSettings.ofTexts(changed).orThrow().save(home)).isEmpty();
+      assertThat(file).content().contains("units: metric");
+      assertThat(UserSettings.load(home).settings().units()).isEqualTo(UnitStyle.METRIC);
     }
 
     @Test
@@ -232,14 +248,14 @@ class OwnFilesTest {
   class Keys {
     private KeysFile read(String text) {
       return KeysFile.of(
-          Told.file(text), List.of("through", "undo"), List.of("space", "u", "f")::contains);
+          ToldOfFile.file(text), List.of("through", "undo"), List.of("space", "u", "f")::contains);
     }
 
     @Test
     void areReadAndWhatIsWrongIsTold() {
       KeysFile keys = read("format: 1\nkeys:\n  through: [f, spase]\n  undo: u\n  trough: space\n");
       assertThat(keys.keys()).isEqualTo(Map.of("through", List.of("f"), "undo", List.of("u")));
-      assertThat(Told.shown(keys.problems()))
+      assertThat(ToldOfFile.shown(keys.problems()))
           .containsExactly(
               "3:16: \"through\": \"spase\" names no key. Write a single character, space, enter,"
                   + " page-down, ctrl-z and the like.",

@@ -15,10 +15,10 @@ import java.util.stream.Stream;
 import linkwright.quantity.Share;
 import linkwright.reference.Clasp;
 import linkwright.reference.Family;
-import linkwright.reference.Figure;
 import linkwright.reference.FinenessRule;
 import linkwright.reference.Limit;
 import linkwright.reference.Metal;
+import linkwright.reference.PublishedFigure;
 import linkwright.reference.Range;
 import linkwright.reference.Reference;
 import linkwright.reference.Solder;
@@ -99,12 +99,12 @@ final class Shipped {
     return ((Number) o).doubleValue();
   }
 
-  private static Figure figure(Map<String, Object> m, String key) {
+  private static PublishedFigure figure(Map<String, Object> m, String key) {
     Map<String, Object> f = (Map<String, Object>) m.get(key);
     Object is = f.get("is");
     double value =
         is instanceof Number n ? n.doubleValue() : Share.read((String) is).orThrow().value();
-    return new Figure(value, (String) f.get("source"));
+    return new PublishedFigure(value, (String) f.get("source"));
   }
 
   private static Range range(Map<String, Object> m, String key) {

@@ -11,8 +11,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 import linkwright.reference.Family;
-import linkwright.reference.Figure;
 import linkwright.reference.Metal;
+import linkwright.reference.PublishedFigure;
 import linkwright.reference.Reference;
 import org.junit.jupiter.api.Test;
 
@@ -25,7 +25,7 @@ final class ShippedMetalReferenceTest {
     return SHIPPED.metal(name).orThrow();
   }
 
-  private static Stream<Figure> figures(Metal metal) {
+  private static Stream<PublishedFigure> figures(Metal metal) {
     return Stream.of(
         metal.densityGCm3(),
         metal.modulusGpa(),

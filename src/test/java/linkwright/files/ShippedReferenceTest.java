@@ -116,7 +116,7 @@ final class ShippedReferenceTest {
       }
     }
 
-    /** UK: SI 2002/506, article 6, solder on silver at least 650. */
+    /** UK: Hallmarking Act 1973, s. 4(3)(b)(ii), as SI 2002/506, article 6, quotes it too: 650. */
     @Test
     void theUkMarkTakesEasySolderAndNotTheBrazingAlloys() {
       int least = rule("UK", Family.SILVER).solderAtLeast(925).orElseThrow();
@@ -127,17 +127,23 @@ final class ShippedReferenceTest {
     }
 
     /**
-     * UK: the assay offices' table of solders (Hallmarking Act 1973, s. 4(3) as amended), as it is
-     * quoted in public: 22 ct and finer take 750, else solder as fine as what is marked.
+     * UK: Hallmarking Act 1973, s. 4(3)(b), as revised to 6 April 2025 (legislation.gov.uk/ukpga/
+     * 1973/43): gold solder as fine as the article, for 916.6 at least 750; palladium as fine, from
+     * 950 on at least 700; platinum at least 950.
      */
     @Test
-    void theUkMarkTakesGoldSolderAsFineAsTheGoldBut22CaratTakes18() {
+    void theUkMarkTakesSolderAsFineAsTheArticleBut22CaratTakes18() {
       FinenessRule gold = rule("UK", Family.GOLD);
-      assertThat(gold.solderAtLeast(375)).contains(375);
-      assertThat(gold.solderAtLeast(585)).contains(585);
-      assertThat(gold.solderAtLeast(750)).contains(750);
+      for (int fineness : List.of(375, 585, 750, 990, 999)) {
+        assertThat(gold.solderAtLeast(fineness)).contains(fineness);
+      }
       assertThat(gold.solderAtLeast(916)).contains(750);
-      assertThat(FinenessWord.of(metal("gold-22k-yellow"), 12, SHIPPED))
+      assertThat(rule("UK", Family.PLATINUM).solderAtLeast(850)).contains(950);
+      FinenessRule palladium = rule("UK", Family.PALLADIUM);
+      assertThat(palladium.solderAtLeast(500)).contains(500);
+      assertThat(palladium.solderAtLeast(950)).contains(700);
+      assertThat(palladium.solderAtLeast(999)).contains(700);
+      assertThat(FinenessWord.of(metal("gold-22k-yellow"), 12, SHIPPED, UnitStyle.METRIC))
           .anyMatch(
               word -> word.startsWith("UK: ") && word.contains("at least 750 for the mark: "));
     }
@@ -155,7 +161,9 @@ final class ShippedReferenceTest {
 
   @Nested
   final class Fineness {
-    /** Hallmarking Act 1973, schedule 1, part II: articles that weigh less are exempt. */
+    /**
+     * Hallmarking Act 1973, schedule 1, part II, 12A to 12D: articles that weigh less are exempt.
+     */
     @Test
     void theUkExemptsOnlyWhatWeighsLess() {
       assertThat(rule("UK", Family.SILVER).needsMark(7.77)).isFalse();
@@ -197,7 +205,7 @@ final class ShippedReferenceTest {
 
     @Test
     void aPlanTellsTheMarkTheWeightThatCountsAndTheSolderThatPasses() {
-      assertThat(FinenessWord.of(metal("935"), 8.6, SHIPPED))
+      assertThat(FinenessWord.of(metal("935"), 8.6, SHIPPED, UnitStyle.METRIC))
           .anySatisfy(
               uk ->
                   assertThat(uk)
@@ -207,7 +215,7 @@ final class ShippedReferenceTest {
                           "at least 650 for the mark: hard, medium, easy are, by these figures"))
           .anySatisfy(
               nl -> assertThat(nl).contains("Netherlands: weigh it", "8.04 g of the metal itself"));
-      assertThat(FinenessWord.of(metal("9ct"), 20, SHIPPED))
+      assertThat(FinenessWord.of(metal("9ct"), 20, SHIPPED, UnitStyle.METRIC))
           .anySatisfy(nl -> assertThat(nl).contains("375 is below its least fineness"));
       assertThat(FinenessWord.inShort(metal("9ct"), 20, SHIPPED).orElseThrow())
           .startsWith("needed: UK; too low to be sold as gold: Netherlands");
@@ -264,10 +272,10 @@ final class ShippedReferenceTest {
     /** REACH, annex XVII, entries 27, 23 and 63. */
     @Test
     void whatAnySellerShouldKnowIsThereWithItsEntryAndDate() {
-      assertThat(LIBRARY.limits())
+      assertThat(LIBRARY.reference().limits())
           .extracting(Limit::id)
           .containsExactlyInAnyOrder("nickel", "cadmium", "lead");
-      assertThat(LIBRARY.limits())
+      assertThat(LIBRARY.reference().limits())
           .allSatisfy(
               limit -> {
                 assertThat(limit.source()).containsPattern("annex XVII, entry (27|23|63)");

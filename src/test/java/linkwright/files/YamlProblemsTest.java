@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 /** Whatever can be wrong with the YAML of any file, each with a file that provokes it. */
 class YamlProblemsTest {
   private static void assertTold(String text, String... expected) {
-    assertThat(Told.of(DataKind.SHARED, text)).containsExactly(expected);
+    assertThat(ToldOfFile.of(DataKind.SHARED, text)).containsExactly(expected);
   }
 
   private static final String TRIGGER =
@@ -97,7 +97,7 @@ class YamlProblemsTest {
     void isHuge() {
       byte[] bytes = new byte[YamlText.LARGEST_BYTES + 1];
       Arrays.fill(bytes, (byte) '#');
-      assertThat(Told.of(DataKind.SHARED, bytes))
+      assertThat(ToldOfFile.of(DataKind.SHARED, bytes))
           .containsExactly(
               "0:0: The file is larger than 1 MB, so it is not read."
                   + " Such a file is a few kilobytes: is it the right one?");
@@ -106,7 +106,7 @@ class YamlProblemsTest {
     @Test
     void isNotUtf8() {
       byte[] bytes = "format: 1\nsays: G\u00e4nse\n".getBytes(StandardCharsets.ISO_8859_1);
-      assertThat(Told.of(DataKind.SHARED, bytes))
+      assertThat(ToldOfFile.of(DataKind.SHARED, bytes))
           .containsExactly(
               "2:8: A character here is not written in UTF-8."
                   + " Save the file as UTF-8; most editors offer it under the encoding.");
@@ -122,7 +122,7 @@ class YamlProblemsTest {
 
     @Test
     void isTwoDocuments() {
-      assertThat(Told.of(DataKind.SHARED, TRIGGER + "---\nformat: 1\n"))
+      assertThat(ToldOfFile.of(DataKind.SHARED, TRIGGER + "---\nformat: 1\n"))
           .containsExactly(
               "10:1: A second document begins here, after a line ---."
                   + " One document a file: take the --- out or make two files.");

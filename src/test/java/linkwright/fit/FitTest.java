@@ -86,7 +86,7 @@ class FitTest {
               0.9,
               NEW,
               List.of(
-                  TriedPieces.measured(
+                  ShortPieces.measured(
                       first.blankMm(), first.formersMm(), made.lengthMm(), made.widthMm())),
               WISH);
       Proposal second = next(learned, WISH, 0);
@@ -101,7 +101,7 @@ class FitTest {
     void followsAVerdictWithoutAnyMeasure() {
       Proposal first = next(NEW, WISH, 0);
       for (Verdict verdict : List.of(Verdict.LONGER, Verdict.SHORTER)) {
-        Tried judged = TriedPieces.judged(first.blankMm(), first.formersMm(), List.of(verdict));
+        Tried judged = ShortPieces.judged(first.blankMm(), first.formersMm(), List.of(verdict));
         Proposal second = next(Fit.learn(HOOK, 0.9, NEW, List.of(judged), WISH), WISH, 0);
         double longer = second.blankMm() - first.blankMm();
         assertThat(verdict == Verdict.LONGER ? longer : -longer).isBetween(0.3, 2.0);
@@ -111,7 +111,7 @@ class FitTest {
     @Test
     void staysWhereItWasOnceAPieceIsRight() {
       Proposal first = next(NEW, WISH, 0);
-      Tried right = TriedPieces.judged(first.blankMm(), first.formersMm(), List.of(Verdict.RIGHT));
+      Tried right = ShortPieces.judged(first.blankMm(), first.formersMm(), List.of(Verdict.RIGHT));
       Proposal second = next(Fit.learn(HOOK, 0.9, NEW, List.of(right), WISH), WISH, 0);
       assertThat(second.blankMm()).isCloseTo(first.blankMm(), within(0.1));
       assertThat(second.expected().lengthSpreadMm())
@@ -227,7 +227,7 @@ class FitTest {
           .isThrownBy(() -> new LinkSize(0, 5))
           .withMessageContaining("lengthMm");
       assertThatIllegalArgumentException()
-          .isThrownBy(() -> TriedPieces.measured(30, Map.of("eye", -1.0), 15, 5))
+          .isThrownBy(() -> ShortPieces.measured(30, Map.of("eye", -1.0), 15, 5))
           .withMessageContaining("former eye");
       assertThatIllegalArgumentException()
           .isThrownBy(() -> next(NEW, WISH, Double.NaN))
@@ -250,8 +250,8 @@ class FitTest {
               0.9,
               NEW,
               List.of(
-                  TriedPieces.measured(27.5, eye, 14.0, 4.6),
-                  TriedPieces.measured(27.5, eye, 15.4, 4.6)),
+                  ShortPieces.measured(27.5, eye, 14.0, 4.6),
+                  ShortPieces.measured(27.5, eye, 15.4, 4.6)),
               new LinkSize(14, 4.6));
       Expected expected = Fit.expect(HOOK, 0.9, maker, 27.5, eye).orThrow();
       // Two readings as far apart have themselves a standard deviation of 1.4/√2, 0.99.
@@ -262,9 +262,9 @@ class FitTest {
     @Test
     void onePieceMisreadHardlyTurnsTheHandsOnceOthersSpeakAgainstIt() {
       Map<String, Double> eye = Map.of("eye", 2.5);
-      Tried good = TriedPieces.measured(27.5, eye, 14.1, 4.6);
+      Tried good = ShortPieces.measured(27.5, eye, 14.1, 4.6);
       Maker clean = Fit.learn(HOOK, 0.9, NEW, List.of(good, good, good), WISH);
-      Tried slip = TriedPieces.measured(27.5, eye, 12.6, 4.6);
+      Tried slip = ShortPieces.measured(27.5, eye, 12.6, 4.6);
       Maker slipped = Fit.learn(HOOK, 0.9, NEW, List.of(good, slip, good), WISH);
       double off =
           Fit.expect(HOOK, 0.9, slipped, 27.5, eye).orThrow().lengthMm()
@@ -279,8 +279,8 @@ class FitTest {
       List<Tried> alike = new ArrayList<>();
       List<Tried> unlike = new ArrayList<>();
       for (int i = 0; i < 8; i++) {
-        alike.add(TriedPieces.measured(27.5, eye, 14.1 + (i % 2 == 0 ? 0.03 : -0.03), 4.6));
-        unlike.add(TriedPieces.measured(27.5, eye, 14.1 + (i % 2 == 0 ? 0.6 : -0.6), 4.6));
+        alike.add(ShortPieces.measured(27.5, eye, 14.1 + (i % 2 == 0 ? 0.03 : -0.03), 4.6));
+        unlike.add(ShortPieces.measured(27.5, eye, 14.1 + (i % 2 == 0 ? 0.6 : -0.6), 4.6));
       }
       Maker steady = Fit.learn(HOOK, 0.9, NEW, alike, WISH);
       Maker loose = Fit.learn(HOOK, 0.9, NEW, unlike, WISH);

@@ -138,7 +138,7 @@ final class HandsSimulation {
     Optional<FormedSize> size = shape.size(blankMm, formers, slipped(her));
     return size.map(
         one ->
-            TriedPieces.measured(
+            ShortPieces.measured(
                 blankMm,
                 formers,
                 one.lengthMm() + 0.1 * random.nextGaussian(),
@@ -164,7 +164,7 @@ final class HandsSimulation {
         return Optional.of(Math.abs(made.get().lengthMm() / wish.lengthMm() - 1));
       }
       tried.add(
-          TriedPieces.measured(
+          ShortPieces.measured(
               next.blankMm(),
               next.formersMm(),
               made.get().lengthMm() + 0.1 * calipers.nextGaussian(),

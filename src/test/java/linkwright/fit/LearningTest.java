@@ -31,7 +31,7 @@ class LearningTest {
   private static Tried measured(double blankMm, double endMm, Bending hands) {
     Map<String, Double> formers = Map.of("end", endMm);
     FormedSize size = BAR.size(blankMm, formers, hands).orElseThrow();
-    return TriedPieces.measured(blankMm, formers, size.lengthMm(), size.widthMm());
+    return ShortPieces.measured(blankMm, formers, size.lengthMm(), size.widthMm());
   }
 
   private static double lengthMm(Maker maker, double blankMm) {
@@ -39,7 +39,7 @@ class LearningTest {
   }
 
   private static Tried judged(Verdict... verdicts) {
-    return TriedPieces.judged(28, END, List.of(verdicts));
+    return ShortPieces.judged(28, END, List.of(verdicts));
   }
 
   @Nested
@@ -95,7 +95,7 @@ class LearningTest {
 
     @Test
     void aBlankThatSuchHandsCouldNotFormTeachesNothing() {
-      Maker maker = learn(TriedPieces.measured(10, END, 15, 4));
+      Maker maker = learn(ShortPieces.measured(10, END, 15, 4));
       assertThat(grown(maker)).isCloseTo(1.03, within(1e-9));
       assertThat(maker.extraTurnSpreadDeg()).isCloseTo(12, within(1e-9));
     }
@@ -110,13 +110,13 @@ class LearningTest {
 
     @Test
     void shorterTeachesTheOpposite() {
-      Tried tooLong = TriedPieces.judged(27, END, List.of(Verdict.SHORTER));
+      Tried tooLong = ShortPieces.judged(27, END, List.of(Verdict.SHORTER));
       assertThat(lengthMm(learn(tooLong), 27)).isGreaterThan(lengthMm(PRIOR, 27) + 0.2);
     }
 
     @Test
     void whatWasAlreadySureIsHardlyMoved() {
-      Tried plain = TriedPieces.judged(40, END, List.of(Verdict.SHORTER));
+      Tried plain = ShortPieces.judged(40, END, List.of(Verdict.SHORTER));
       assertThat(lengthMm(learn(plain), 40)).isCloseTo(lengthMm(PRIOR, 40), within(0.001));
     }
 

@@ -129,11 +129,11 @@ final class MakersSimulation {
     double noiseW = random.nextGaussian();
     double sign = random.nextBoolean() ? 1.5 : -1.5;
     if (made.isEmpty()) {
-      return TriedPieces.judged(proposal.blankMm(), proposal.formersMm(), List.of(Verdict.LONGER));
+      return ShortPieces.judged(proposal.blankMm(), proposal.formersMm(), List.of(Verdict.LONGER));
     }
     Formed link = made.get();
     if (world.verdictsOnly()) {
-      return TriedPieces.judged(
+      return ShortPieces.judged(
           proposal.blankMm(),
           proposal.formersMm(),
           verdicts(
@@ -143,13 +143,13 @@ final class MakersSimulation {
     double length = link.lengthMm() + 0.1 * noiseL;
     double width = link.widthMm() + 0.1 * noiseW;
     double read = piece == world.misread() ? length + sign : length;
-    Tried said = TriedPieces.measured(proposal.blankMm(), proposal.formersMm(), read, width);
+    Tried said = ShortPieces.measured(proposal.blankMm(), proposal.formersMm(), read, width);
     boolean asks =
         proposal.expected().misfitOfLength(said.lengthMm()).isPresent()
             || proposal.expected().misfitOfWidth(said.widthMm()).isPresent();
     asked += asks ? 1 : 0;
     return asks && world.measuredAgain()
-        ? TriedPieces.measured(proposal.blankMm(), proposal.formersMm(), length, width)
+        ? ShortPieces.measured(proposal.blankMm(), proposal.formersMm(), length, width)
         : said;
   }
 

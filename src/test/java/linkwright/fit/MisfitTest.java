@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 class MisfitTest {
   private static final Pattern HOOK = PatternFiles.named("hook-link");
   private static final Maker NEW = Maker.unknown(0.0027);
-  private static final Tried FIRST = TriedPieces.measured(27.5, Map.of("eye", 2.5), 14.1, 4.6);
+  private static final Tried FIRST = ShortPieces.measured(27.5, Map.of("eye", 2.5), 14.1, 4.6);
   private static final Maker KNOWN =
       Fit.learn(HOOK, 0.9, NEW, List.of(FIRST, FIRST), new LinkSize(14, 4.6));
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -56,6 +57,7 @@ class LessonTest {
     int lessons = 0;
     int misses = 0;
     int known = 0;
+    int open = 0;
     Map<String, List<Item>> banks = new HashMap<>();
     for (int student = 0; student < 100; student++) {
       List<Item> bank =
@@ -92,25 +94,33 @@ class LessonTest {
             wrongOn.put(item.id(), day);
             rightSince.remove(item.id());
             assertThat(lesson.learnt().known(item.id())).as(as).isFalse();
-            boolean rests = lesson.learnt().restsNow(item.id());
-            if (!item.caution().isEmpty() && !rests) {
+            if (lesson.back(item) == Lesson.Back.AT_ONCE) {
+              assertThat(item.caution()).as(as).isNotEmpty();
               assertThat(lesson.next().map(Item::id)).as(as).contains(item.id());
             }
           }
-          assertThat(order.size()).as(as).isLessThan(500);
+          assertThat(order.size()).as(as).isLessThan(80);
         }
         learnt = lesson.learnt();
         lessons++;
-        assertThat(rightAfterMiss)
-            .as(as + ": each came back till it was right")
+        Set<String> settled = new HashSet<>(rightAfterMiss);
+        lesson.open().forEach(item -> settled.add(item.id()));
+        assertThat(settled)
+            .as(as + ": each came back till it was right, or stays open")
             .isEqualTo(missedHere);
+        open += lesson.open().size();
+        assertThat(missedHere)
+            .as(as + ": each came back in its lesson")
+            .allMatch(item -> Collections.frequency(order, item) > 1);
         List<String> dueMissed =
             due.stream()
                 .filter(item -> wrongOn.containsKey(item.id()) && !missedHere.contains(item.id()))
                 .map(Item::id)
                 .limit(1)
                 .toList();
-        assertThat(order).as(as).containsAll(dueMissed);
+        if (lesson.misses() < Lesson.ENOUGH) {
+          assertThat(order).as(as).containsAll(dueMissed);
+        }
         for (String item : missedHere) {
           // The day after it is asked first; from then on, kept or not, at its gap.
           assertThat(learnt.due(item)).as(as).contains(today.plusDays(1));
@@ -135,6 +145,7 @@ class LessonTest {
     assertThat(lessons).isEqualTo(1000);
     assertThat(misses).isGreaterThan(1000);
     assertThat(known).isGreaterThan(100);
+    assertThat(open).isPositive();
   }
 
   @Test
@@ -215,6 +226,47 @@ class LessonTest {
       lesson = and(lesson, other, true);
     }
     assertThat(lesson.next()).contains(missed);
+  }
+
+  /** Who knows nothing is not asked without end: each comes back, then rests till the next day. */
+  @Test
+  void a_lesson_of_misses_alone_ends_with_all_of_them_open_and_first_on_the_next_day() {
+    for (Routine routine : SHIPPED.routines().values()) {
+      Lesson lesson = lesson("one", bank(routine.id()), new Recall(Map.of(), 7), FIRST);
+      List<String> order = new ArrayList<>();
+      for (Optional<Item> next = lesson.next(); next.isPresent(); next = lesson.next()) {
+        order.add(next.get().id());
+        lesson = and(lesson, next.get(), false);
+        assertThat(order.size()).as(routine.id() + " goes on").isLessThan(60);
+      }
+      Set<String> missed = new HashSet<>(order);
+      assertThat(missed).as(routine.id()).allMatch(item -> Collections.frequency(order, item) > 1);
+      assertThat(lesson.open().stream().map(Item::id)).containsExactlyInAnyOrderElementsOf(missed);
+      Lesson morning = lesson("next", lesson.bank(), lesson.learnt(), FIRST.plusDays(1));
+      assertThat(morning.due().stream().map(Item::id)).containsExactlyInAnyOrderElementsOf(missed);
+      Lesson sameDay = lesson("more", lesson.bank(), lesson.learnt(), FIRST);
+      assertThat(sameDay.due()).as("nothing of it once more today").isEmpty();
+    }
+  }
+
+  /** What is missed at the very end has others between it and its return all the same. */
+  @Test
+  void the_last_item_missed_comes_back_after_three_that_were_right() {
+    List<Item> bank =
+        bank("round-cable").stream().filter(item -> item.caution().isEmpty()).toList();
+    Lesson lesson = lesson("one", bank, new Recall(Map.of(), 7), FIRST);
+    for (int i = 1; i < Lesson.LENGTH; i++) {
+      lesson = and(lesson, lesson.next().orElseThrow(), true);
+    }
+    Item last = lesson.next().orElseThrow();
+    lesson = and(lesson, last, false);
+    for (int i = 0; i < 3; i++) {
+      Item other = lesson.next().orElseThrow();
+      assertThat(lesson.asked()).contains(new Lesson.LessonAnswer(other.id(), true));
+      lesson = and(lesson, other, true);
+    }
+    assertThat(lesson.next()).contains(last);
+    assertThat(and(lesson, last, true).next()).isEmpty();
   }
 
   @Test

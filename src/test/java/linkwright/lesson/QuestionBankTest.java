@@ -196,7 +196,8 @@ class QuestionBankTest {
     GUESSERS.put("least odd", (asks, all) -> most(all, text -> (int) alike(text, all)));
     GUESSERS.put(
         "words of the question",
-        (asks, all) -> most(all, text -> Stems.shared(Stems.taken(asks), Stems.taken(text))));
+        (asks, all) ->
+            most(all, text -> WordStems.shared(WordStems.taken(asks), WordStems.taken(text))));
     GUESSERS.put("the only one with a word of the question", QuestionBankTest::onlyOne);
     GUESSERS.put("largest", (asks, all) -> most(all, text -> (int) (1000 * number(text))));
     GUESSERS.put("smallest", (asks, all) -> most(all, text -> -(int) (1000 * number(text))));
@@ -208,7 +209,7 @@ class QuestionBankTest {
   private static int onlyOne(String asks, List<String> all) {
     List<Integer> naming = new ArrayList<>();
     for (int i = 0; i < all.size(); i++) {
-      if (Stems.shared(Stems.taken(asks), Stems.taken(all.get(i))) > 0) {
+      if (WordStems.shared(WordStems.taken(asks), WordStems.taken(all.get(i))) > 0) {
         naming.add(i);
       }
     }
@@ -222,7 +223,7 @@ class QuestionBankTest {
   private static double alike(String text, List<String> all) {
     return all.stream()
         .filter(other -> !other.equals(text))
-        .mapToInt(other -> Stems.shared(Stems.taken(text), Stems.taken(other)))
+        .mapToInt(other -> WordStems.shared(WordStems.taken(text), WordStems.taken(other)))
         .sum();
   }
 

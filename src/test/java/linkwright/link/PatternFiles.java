@@ -68,8 +68,8 @@ public final class PatternFiles {
         Optional.ofNullable(file.get("usual")).map(usual -> usual(map(usual))));
   }
 
-  private static Usual usual(Map<String, Object> usual) {
-    return new Usual(
+  private static UsualSizes usual(Map<String, Object> usual) {
+    return new UsualSizes(
         mm(usual.get("wire")),
         mm(usual.get("blank")),
         optional(usual.get("ring-inside")),

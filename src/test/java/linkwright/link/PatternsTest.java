@@ -53,7 +53,7 @@ class PatternsTest {
   Stream<DynamicTest> letsItsRingThroughEyeAndMouth() {
     return each(
         pattern -> {
-          Usual usual = pattern.usual().orElseThrow();
+          UsualSizes usual = pattern.usual().orElseThrow();
           Formed formed = Shapes.usual(pattern);
           double ringInsideMm = usual.ringInsideMm().orElse(formed.insideLengthMm());
           double ringWireMm = usual.ringWireMm().orElse(usual.wireMm());

@@ -87,7 +87,7 @@ class RingTest {
       Oval narrow = Oval.squeeze(ring, 1.5).orThrow();
       double endRadius = 0.75 * 0.75 / (narrow.insideLengthMm() / 2);
       assertThat(narrow.endRadiusMm()).isCloseTo(endRadius, EXACT);
-      assertThat(narrow.swingsOn(narrow.ring().wireMm())).isFalse();
+      assertThat(narrow.swingsOn(ring.wireMm())).isFalse();
       assertThat(narrow.told(1.0).orElseThrow())
           .contains("too narrow at its ends to swing on wire of 1 mm");
       assertThat(narrow.swingsOn(2 * endRadius)).isFalse();

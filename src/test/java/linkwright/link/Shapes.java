@@ -37,7 +37,7 @@ final class Shapes {
 
   /** The shipped pattern at its usual sizes. */
   static Formed usual(Pattern pattern) {
-    Usual usual = pattern.usual().orElseThrow();
+    UsualSizes usual = pattern.usual().orElseThrow();
     return form(pattern, usual.wireMm(), usual.blankMm());
   }
 }

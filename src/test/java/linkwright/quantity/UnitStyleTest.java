@@ -33,12 +33,12 @@ class UnitStyleTest {
 
   @ParameterizedTest
   @CsvSource({
-    "0.912, 0.912 mm, 0.036 in (19 AWG)",
+    "0.912, 0.912 mm, 19 AWG (0.036 in)",
     "0.9, 0.9 mm, 0.035 in (near 19 AWG)",
-    "1.024, 1.024 mm, 0.04 in (18 AWG)",
+    "1.024, 1.024 mm, 18 AWG (0.04 in)",
     "0.86, 0.86 mm, 0.034 in",
-    "0.255, 0.255 mm, 0.01 in (30 AWG)",
-    "8.252, 8.252 mm, 0.325 in (1/0 AWG)",
+    "0.255, 0.255 mm, 30 AWG (0.01 in)",
+    "8.252, 8.252 mm, 1/0 AWG (0.325 in)",
     "50, 50 mm, 1.969 in",
   })
   void wires(double mm, String metric, String inch) {
@@ -83,5 +83,12 @@ class UnitStyleTest {
       assertThatThrownBy(() -> style.length(Double.NaN)).hasMessageContaining("finite");
       assertThatThrownBy(() -> style.mass(Double.POSITIVE_INFINITY)).hasMessageContaining("finite");
     }
+  }
+
+  /** 70 MPa over 6.894757 MPa a ksi (NIST SP 811, Appendix B.8). */
+  @Test
+  void stress_is_told_in_the_users_unit() {
+    assertThat(UnitStyle.METRIC.stress(70)).isEqualTo("70 MPa");
+    assertThat(UnitStyle.INCH.stress(70)).isEqualTo("10.2 ksi");
   }
 }

@@ -7,8 +7,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Map;
+import linkwright.fit.ShortPieces;
 import linkwright.fit.Tried;
-import linkwright.fit.TriedPieces;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
@@ -94,9 +94,9 @@ class ReckonChainReferenceTest {
       double length = number(formed, "length_mm");
       double width = number(formed, "width_mm");
       Tried[] same = {
-        TriedPieces.measured(40, Map.of(), length, width),
-        TriedPieces.measured(40, Map.of(), length, width),
-        TriedPieces.measured(40, Map.of(), length, width)
+        ShortPieces.measured(40, Map.of(), length, width),
+        ShortPieces.measured(40, Map.of(), length, width),
+        ShortPieces.measured(40, Map.of(), length, width)
       };
 
       Reckoning next =
@@ -133,7 +133,7 @@ class ReckonChainReferenceTest {
               "14 mm",
               "width",
               "5 mm");
-      Tried piece = TriedPieces.measured(38, Map.of("bow", 3.5), 14.1, 5.4);
+      Tried piece = ShortPieces.measured(38, Map.of("bow", 3.5), 14.1, 5.4);
 
       double before = number(Reckoner.reckon("blank", wish, Sums.given()), "length_spread_mm");
       double after = number(Reckoner.reckon("blank", wish, Sums.given(piece)), "length_spread_mm");

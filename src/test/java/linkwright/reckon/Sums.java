@@ -16,8 +16,8 @@ final class Sums {
 
   private Sums() {}
 
-  static Given given(Tried... tried) {
-    return new Given(
+  static ReckoningBasis given(Tried... tried) {
+    return new ReckoningBasis(
         SHIPPED.reference(),
         new ArrayList<>(SHIPPED.patterns().values()),
         List.of(tried),

@@ -151,7 +151,7 @@ class ReferenceTest {
 
   @Test
   void figuresThatAreNoneAreProgrammersErrors() {
-    assertThatThrownBy(() -> new Figure(Double.NaN, "")).hasMessageContaining("value");
+    assertThatThrownBy(() -> new PublishedFigure(Double.NaN, "")).hasMessageContaining("value");
     assertThatThrownBy(() -> new Range(2, 1, "")).hasMessageContaining("from");
     assertThatThrownBy(() -> new Range(Double.NaN, 1, "")).hasMessageContaining("from");
     assertThatThrownBy(() -> new Clasp("c", "c", -1, 0, false, "")).hasMessageContaining("Mm");
@@ -196,8 +196,8 @@ class ReferenceTest {
         "");
   }
 
-  private static Figure figure(double value) {
-    return new Figure(value, "invented for this test");
+  private static PublishedFigure figure(double value) {
+    return new PublishedFigure(value, "invented for this test");
   }
 
   private static Solder solder(String id, Family family, int flowOrder) {

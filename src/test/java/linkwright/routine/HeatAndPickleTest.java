@@ -1,6 +1,6 @@
 package linkwright.routine;
 
-import static linkwright.routine.Bench.step;
+import static linkwright.routine.SoundRoutine.step;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Nested;
@@ -10,15 +10,15 @@ class HeatAndPickleTest {
   private static final String PICKLE_AND_RINSE =
       "Put a step that pickles (does: [pickles]) and rinses (rinse: yes) ";
 
-  private static Bench.Draft pickle(String id) {
+  private static SoundRoutine.Draft pickle(String id) {
     return step(id).does(Hazard.PICKLES).rinses().cautions("acid");
   }
 
-  private static Bench.Draft heat(String id) {
+  private static SoundRoutine.Draft heat(String id) {
     return step(id).does(Hazard.HEATS).cautions("flame");
   }
 
-  private static Bench.Draft hammer(String id) {
+  private static SoundRoutine.Draft hammer(String id) {
     return step(id).does(Hazard.HAMMERS).cautions("blow");
   }
 
@@ -26,7 +26,12 @@ class HeatAndPickleTest {
   class IsToldWhen {
     @Test
     void hotWorkIsHammeredUnpickled() {
-      assertThat(Bench.sound().add(heat("warm")).add(hammer("beat")).add(pickle("dip")).sentences())
+      assertThat(
+              SoundRoutine.sound()
+                  .add(heat("warm"))
+                  .add(hammer("beat"))
+                  .add(pickle("dip"))
+                  .sentences())
           .containsExactly(
               "Step beat hammers the link while it still carries what the last heating left. "
                   + PICKLE_AND_RINSE
@@ -36,7 +41,7 @@ class HeatAndPickleTest {
     @Test
     void pickledWorkIsHammeredUnrinsed() {
       assertThat(
-              Bench.sound()
+              SoundRoutine.sound()
                   .add(heat("warm"))
                   .add(step("dip").does(Hazard.PICKLES).cautions("acid"))
                   .add(hammer("beat"))
@@ -50,7 +55,7 @@ class HeatAndPickleTest {
     @Test
     void aJointIsJudgedUnpickled() {
       assertThat(
-              Bench.sound()
+              SoundRoutine.sound()
                   .put(step("pickle").stage("pickled").does(Hazard.PICKLES).cautions("acid"))
                   .put(hammer("true").stage("trued").rinses())
                   .sentences())
@@ -61,7 +66,7 @@ class HeatAndPickleTest {
 
     @Test
     void theLastHeatingIsNeverPickled() {
-      assertThat(Bench.sound().add(heat("warm")).sentences())
+      assertThat(SoundRoutine.sound().add(heat("warm")).sentences())
           .containsExactly(
               "After step warm the link is not cleaned to the end of the routine. "
                   + PICKLE_AND_RINSE
@@ -71,7 +76,7 @@ class HeatAndPickleTest {
     @Test
     void oneStepHeatsAndHammersButDoesNotPickle() {
       assertThat(
-              Bench.sound()
+              SoundRoutine.sound()
                   .add(step("forge").does(Hazard.HEATS, Hazard.HAMMERS).cautions("flame", "blow"))
                   .add(pickle("dip"))
                   .sentences())
@@ -80,7 +85,7 @@ class HeatAndPickleTest {
 
     @Test
     void aRingHeatedInTheChainLeavesTheLinksDirtyToo() {
-      Bench bench = Bench.sound().pieces("ring", "joined");
+      SoundRoutine bench = SoundRoutine.sound().pieces("ring", "joined");
       bench.add(heat("join").stage("ring", "joined"));
       bench.add(hammer("beat"));
       bench.add(pickle("dip"));
@@ -96,7 +101,7 @@ class HeatAndPickleTest {
     @Test
     void pickleAndRinseComeInTwoSteps() {
       assertThat(
-              Bench.sound()
+              SoundRoutine.sound()
                   .add(heat("warm"))
                   .add(step("dip").does(Hazard.PICKLES).cautions("acid"))
                   .add(step("rinse").rinses())
@@ -108,7 +113,7 @@ class HeatAndPickleTest {
     @Test
     void oneStepHeatsPicklesRinsesAndHammers() {
       assertThat(
-              Bench.sound()
+              SoundRoutine.sound()
                   .add(
                       step("more")
                           .does(Hazard.HEATS, Hazard.PICKLES, Hazard.HAMMERS)
@@ -120,7 +125,7 @@ class HeatAndPickleTest {
 
     @Test
     void linksAreHammeredWhileLooseRingsAreStillHot() {
-      Bench bench = Bench.sound().pieces("ring", "soldered", "pickled");
+      SoundRoutine bench = SoundRoutine.sound().pieces("ring", "soldered", "pickled");
       bench.without("true");
       bench.add(heat("rings").stage("ring", "soldered"));
       bench.add(hammer("true").stage("trued"));

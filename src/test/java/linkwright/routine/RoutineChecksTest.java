@@ -1,6 +1,6 @@
 package linkwright.routine;
 
-import static linkwright.routine.Bench.step;
+import static linkwright.routine.SoundRoutine.step;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
@@ -12,13 +12,13 @@ import org.junit.jupiter.api.Test;
 class RoutineChecksTest {
   @Test
   void aSoundRoutineHasNothingToSay() {
-    assertThat(Bench.sound().sentences()).isEmpty();
+    assertThat(SoundRoutine.sound().sentences()).isEmpty();
   }
 
   @Test
   void everythingWrongIsToldAtOnce() {
     assertThat(
-            Bench.sound()
+            SoundRoutine.sound()
                 .patterns("hop")
                 .put(step("check").stage("checked").says("Look at {wier}."))
                 .sentences())
@@ -33,7 +33,7 @@ class RoutineChecksTest {
     @Test
     void aHazardThatNoNamedCautionCoversIsToldWithTheOnesThatWould() {
       assertThat(
-              Bench.sound()
+              SoundRoutine.sound()
                   .put(step("solder").stage("soldered").does(Hazard.HEATS).cautions("acid"))
                   .sentences())
           .containsExactly(
@@ -44,7 +44,7 @@ class RoutineChecksTest {
     @Test
     void aHazardThatNoCautionAtAllCoversAsksForOneToBeWritten() {
       assertThat(
-              Bench.sound()
+              SoundRoutine.sound()
                   .put(step("check").stage("checked").does(Hazard.SPINS).cautions("blow"))
                   .sentences())
           .containsExactly(
@@ -55,7 +55,7 @@ class RoutineChecksTest {
     @Test
     void anUnknownCautionIsToldWithTheNearest() {
       assertThat(
-              Bench.sound()
+              SoundRoutine.sound()
                   .put(
                       step("solder")
                           .stage("soldered")
@@ -70,7 +70,7 @@ class RoutineChecksTest {
     @Test
     void oneCautionMayCoverSeveralHazards() {
       assertThat(
-              Bench.sound()
+              SoundRoutine.sound()
                   .put(
                       step("solder")
                           .stage("soldered")
@@ -83,15 +83,15 @@ class RoutineChecksTest {
 
     @Test
     void whatBurnsGasEndsWithAWatchBehindItsLastFlame() {
-      Bench.Draft solder =
+      SoundRoutine.Draft solder =
           step("solder").stage("soldered").does(Hazard.HEATS, Hazard.BURNS_GAS).cautions("flame");
-      assertThat(Bench.sound().put(solder).sentences())
+      assertThat(SoundRoutine.sound().put(solder).sentences())
           .singleElement()
           .asString()
           .startsWith(
               "Step solder burns gas, and no step after it shuts the gas and keeps the fire"
                   + " watch.");
-      assertThat(Bench.sound().put(solder.waits("fire", WaitEnds.WATCH)).sentences())
+      assertThat(SoundRoutine.sound().put(solder.waits("fire", WaitEnds.WATCH)).sentences())
           .as("the flame is still on in that step")
           .hasSize(1);
     }
@@ -101,14 +101,16 @@ class RoutineChecksTest {
   class Marks {
     @Test
     void twoStepsOfOneNameAreTold() {
-      assertThat(Bench.sound().add(step("check")).sentences())
+      assertThat(SoundRoutine.sound().add(step("check")).sentences())
           .containsExactly("Two steps are called \"check\". Give one of them another name.");
     }
 
     @Test
     void aStepThatMovesPiecesCountsThem() {
       assertThat(
-              Bench.sound().put(step("check").stage("checked").counts(Counts.NOTHING)).sentences())
+              SoundRoutine.sound()
+                  .put(step("check").stage("checked").counts(StepCounting.NOTHING))
+                  .sentences())
           .containsExactly(
               "Step check takes pieces to a stage but counts nothing. Write \"counts: each\" or"
                   + " \"counts: batch\".");
@@ -116,7 +118,7 @@ class RoutineChecksTest {
 
     @Test
     void aStepThatCountsMovesPieces() {
-      assertThat(Bench.sound().add(step("look").counts(Counts.BATCH)).sentences())
+      assertThat(SoundRoutine.sound().add(step("look").counts(StepCounting.BATCH)).sentences())
           .containsExactly(
               "Step look counts pieces but names no stage that they reach. Add \"stage: {link:"
                   + " …}\", or leave counts out.");
@@ -124,13 +126,13 @@ class RoutineChecksTest {
 
     @Test
     void aStepWithoutATextIsTold() {
-      assertThat(Bench.sound().add(step("look").says(" ")).sentences())
+      assertThat(SoundRoutine.sound().add(step("look").says(" ")).sentences())
           .containsExactly("Step look does not say what to do. Write a title and a do text.");
     }
 
     @Test
     void halfABraceIsTold() {
-      assertThat(Bench.sound().add(step("look").says("Of {0.9 mm} or {wire")).sentences())
+      assertThat(SoundRoutine.sound().add(step("look").says("Of {0.9 mm} or {wire")).sentences())
           .containsExactly(
               "Step look has a brace in a text without its other half. A placeholder is written"
                   + " {wire}.");
@@ -139,7 +141,7 @@ class RoutineChecksTest {
     @Test
     void lengthsFormersAndNamesInBracesAreKnown() {
       assertThat(
-              Bench.sound()
+              SoundRoutine.sound()
                   .add(step("look").says("{0.9 mm} {wire 1.2 mm} {former ring} {solder piece}"))
                   .sentences())
           .isEmpty();
@@ -155,7 +157,7 @@ class RoutineChecksTest {
     @Test
     void aStepThatMovesPiecesIsInEveryJob() {
       assertThat(
-              Bench.sound()
+              SoundRoutine.sound()
                   .put(step("cut").stage("cut").does(Hazard.CUTS).cautions("blade").when(silver))
                   .sentences())
           .containsExactly(
@@ -165,8 +167,8 @@ class RoutineChecksTest {
 
     @Test
     void aPickleThatSomeJobsLeaveOutIsMissedThere() {
-      Bench bench =
-          Bench.sound()
+      SoundRoutine bench =
+          SoundRoutine.sound()
               .add(step("warm").does(Hazard.HEATS).cautions("flame"))
               .add(step("clean").does(Hazard.PICKLES).rinses().cautions("acid").when(silver));
       assertThat(bench.sentences())
@@ -184,7 +186,7 @@ class RoutineChecksTest {
       When slip =
           new When(
               Map.of("family", List.of("sliver")), OptionalDouble.empty(), OptionalDouble.empty());
-      assertThat(Bench.sound().add(step("mark").when(slip)).sentences())
+      assertThat(SoundRoutine.sound().add(step("mark").when(slip)).sentences())
           .containsExactly(
               "Step mark is meant for a family \"sliver\", which no metal has. Did you mean"
                   + " silver?");
@@ -195,18 +197,21 @@ class RoutineChecksTest {
   class Words {
     @Test
     void whatIsToldToBeDoneIsDeclared() {
-      assertThat(Bench.sound().add(step("wash").says("Cold, into warm pickle.")).sentences())
+      assertThat(SoundRoutine.sound().add(step("wash").says("Cold, into warm pickle.")).sentences())
           .containsExactly(
               "Step wash tells one to \"into warm pickle\" and does not say that it does"
                   + " \"pickles\". Add pickles to does and its caution to cautions.");
-      assertThat(Bench.sound().add(step("warm").says("Until it is red hot. {quench}")).sentences())
+      assertThat(
+              SoundRoutine.sound()
+                  .add(step("warm").says("Until it is red hot. {quench}"))
+                  .sentences())
           .hasSize(2);
     }
 
     @Test
     void whatLiesReadyAndWhatIsForbiddenIsNone() {
       assertThat(
-              Bench.sound()
+              SoundRoutine.sound()
                   .add(step("lay").says("Lay out tweezers, quench water, warm pickle."))
                   .add(step("rub").says("Rub it. Never hold it to a polishing wheel."))
                   .sentences())
@@ -215,7 +220,7 @@ class RoutineChecksTest {
 
     @Test
     void aFormerThatNoPatternHasIsTold() {
-      assertThat(Bench.sound().add(step("form").says("Over {former body}.")).sentences())
+      assertThat(SoundRoutine.sound().add(step("form").says("Over {former body}.")).sentences())
           .containsExactly(
               "Step form speaks of {former body}, and no pattern of this routine has it. Known"
                   + " are: ring.");
@@ -224,21 +229,21 @@ class RoutineChecksTest {
 
   @Nested
   class Remedies {
-    private List<String> withRemedy(Then then, String backTo, String reason) {
-      return Bench.sound()
+    private List<String> withRemedy(AfterFault then, String backTo, String reason) {
+      return SoundRoutine.sound()
           .put(step("check").stage("checked").wrong(then, backTo, reason))
           .sentences();
     }
 
     @Test
     void aRedoMayGoBackToAnEarlierStageOrToThisOne() {
-      assertThat(withRemedy(Then.REDO, "soldered", "gap")).isEmpty();
-      assertThat(withRemedy(Then.REDO, "checked", "gap")).isEmpty();
+      assertThat(withRemedy(AfterFault.REDO, "soldered", "gap")).isEmpty();
+      assertThat(withRemedy(AfterFault.REDO, "checked", "gap")).isEmpty();
     }
 
     @Test
     void aRedoDoesNotGoForward() {
-      assertThat(withRemedy(Then.REDO, "trued", "gap"))
+      assertThat(withRemedy(AfterFault.REDO, "trued", "gap"))
           .containsExactly(
               "Step check, \"it shows\": it goes back to \"trued\", which the link has not reached"
                   + " yet. Write under back-to the stage that is to be reached again: cut,"
@@ -247,20 +252,20 @@ class RoutineChecksTest {
 
     @Test
     void aRedoNeedsAStageThatThereIs() {
-      assertThat(withRemedy(Then.REDO, "solder", "gap"))
+      assertThat(withRemedy(AfterFault.REDO, "solder", "gap"))
           .containsExactly(
               "Step check, \"it shows\": it goes back to \"solder\", no stage of the link. Did"
                   + " you mean soldered? Write"
                   + " under back-to the stage that is to be reached again: cut, soldered, pickled,"
                   + " checked.");
-      assertThat(withRemedy(Then.REDO, "", "gap")).hasSize(1);
+      assertThat(withRemedy(AfterFault.REDO, "", "gap")).hasSize(1);
     }
 
     @Test
     void aStageThatIsNotListedIsToldOnceAndNotForTheWayBackToo() {
       assertThat(
-              Bench.sound()
-                  .put(step("check").stage("judged").wrong(Then.REDO, "cut", "gap"))
+              SoundRoutine.sound()
+                  .put(step("check").stage("judged").wrong(AfterFault.REDO, "cut", "gap"))
                   .sentences())
           .isNotEmpty()
           .noneMatch(sentence -> sentence.contains("goes back to"));
@@ -268,7 +273,10 @@ class RoutineChecksTest {
 
     @Test
     void aStepThatMovesNoPieceHasNothingToRedo() {
-      assertThat(Bench.sound().add(step("look").wrong(Then.REDO, "cut", "gap")).sentences())
+      assertThat(
+              SoundRoutine.sound()
+                  .add(step("look").wrong(AfterFault.REDO, "cut", "gap"))
+                  .sentences())
           .containsExactly(
               "Step look, \"it shows\": it is to be redone, but the step moves no piece. Write"
                   + " \"then: carry on\" and say in the remedy what to do.");
@@ -276,8 +284,8 @@ class RoutineChecksTest {
 
     @Test
     void whatIsPutRightOnTheSpotGoesNowhere() {
-      assertThat(withRemedy(Then.CARRY_ON, "", "")).isEmpty();
-      assertThat(withRemedy(Then.CARRY_ON, "cut", ""))
+      assertThat(withRemedy(AfterFault.CARRY_ON, "", "")).isEmpty();
+      assertThat(withRemedy(AfterFault.CARRY_ON, "cut", ""))
           .containsExactly(
               "Step check, \"it shows\": it goes back to a stage though nothing is redone. Leave"
                   + " back-to out.");
@@ -285,12 +293,12 @@ class RoutineChecksTest {
 
     @Test
     void aLossNeedsAReasonThatWeKnow() {
-      assertThat(withRemedy(Then.SCRAP, "", "melted")).isEmpty();
-      assertThat(withRemedy(Then.SCRAP, "", "meltd"))
+      assertThat(withRemedy(AfterFault.SCRAP, "", "melted")).isEmpty();
+      assertThat(withRemedy(AfterFault.SCRAP, "", "meltd"))
           .containsExactly(
               "Step check, \"it shows\": the reason \"meltd\" is not one of ours. Did you mean"
                   + " melted?");
-      assertThat(withRemedy(Then.SCRAP, "", ""))
+      assertThat(withRemedy(AfterFault.SCRAP, "", ""))
           .singleElement()
           .asString()
           .startsWith("Step check, \"it shows\": a piece is redone or lost without a reason.");

@@ -1,6 +1,6 @@
 package linkwright.routine;
 
-import static linkwright.routine.Bench.step;
+import static linkwright.routine.SoundRoutine.step;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Map;
@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 
 class SolderMapTest {
   private static Routine soldered(String first, String then) {
-    return Bench.sound()
+    return SoundRoutine.sound()
         .put(
             step("solder")
                 .stage("soldered")
@@ -23,7 +23,7 @@ class SolderMapTest {
   void says_which_joint_takes_which_grade_in_order() {
     assertThat(SolderMap.of(soldered("hard", "easy")).says())
         .isEqualTo("Solder, in order: tip to tip hard (step 2); ring easy (step 6).");
-    assertThat(SolderMap.of(Bench.sound().routine()).says()).isEmpty();
+    assertThat(SolderMap.of(SoundRoutine.sound().routine()).says()).isEmpty();
   }
 
   @Test

@@ -1,6 +1,6 @@
 package linkwright.routine;
 
-import static linkwright.routine.Bench.step;
+import static linkwright.routine.SoundRoutine.step;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
@@ -10,7 +10,7 @@ class StageChecksTest {
   @Test
   void aStageThatIsNotListedIsToldWithTheNearest() {
     assertThat(
-            Bench.sound()
+            SoundRoutine.sound()
                 .put(step("true").stage("true").does(Hazard.HAMMERS).cautions("blow"))
                 .sentences())
         .containsExactly(
@@ -22,7 +22,7 @@ class StageChecksTest {
 
   @Test
   void aKindOfPieceThatIsNotListedIsToldWithTheNearest() {
-    assertThat(Bench.sound().add(step("extra").stage("lnk", "cut")).sentences())
+    assertThat(SoundRoutine.sound().add(step("extra").stage("lnk", "cut")).sentences())
         .contains(
             "Step extra moves pieces called \"lnk\", which are not listed under pieces. Did you"
                 + " mean link?");
@@ -31,7 +31,7 @@ class StageChecksTest {
   @Test
   void stepsInAnotherOrderThanTheStagesAreTold() {
     assertThat(
-            Bench.sound()
+            SoundRoutine.sound()
                 .without("cut")
                 .add(step("cut").stage("cut").does(Hazard.CUTS).cautions("blade"))
                 .sentences())
@@ -43,7 +43,7 @@ class StageChecksTest {
   @Test
   void twoStepsThatReachOneStageAreTold() {
     assertThat(
-            Bench.sound()
+            SoundRoutine.sound()
                 .add(step("again").stage("trued").does(Hazard.HAMMERS).cautions("blow"))
                 .sentences())
         .containsExactly(
@@ -53,7 +53,7 @@ class StageChecksTest {
 
   @Test
   void aStageWithoutAStepIsTold() {
-    assertThat(Bench.sound().without("check").sentences())
+    assertThat(SoundRoutine.sound().without("check").sentences())
         .containsExactly(
             "No step takes the link to the stage \"checked\". Add \"stage: {link: checked}\" to"
                 + " the step that does.");
@@ -62,7 +62,7 @@ class StageChecksTest {
   @Test
   void aStageNamedTwiceIsTold() {
     assertThat(
-            Bench.sound()
+            SoundRoutine.sound()
                 .pieces("link", "cut", "soldered", "pickled", "checked", "trued", "cut")
                 .sentences())
         .containsExactly(
@@ -73,7 +73,7 @@ class StageChecksTest {
   @Test
   void aStageThatBringsAHazardMustSaySo() {
     assertThat(
-            Bench.sound()
+            SoundRoutine.sound()
                 .put(step("cut").stage("cut"))
                 .put(step("true").stage("trued").does(Hazard.CUTS).cautions("blade"))
                 .sentences())
@@ -87,7 +87,7 @@ class StageChecksTest {
   @Test
   void whatIsFusedIsNotSoldered() {
     assertThat(
-            Bench.sound()
+            SoundRoutine.sound()
                 .pieces("link", "cut", "fused", "soldered", "pickled", "checked", "trued")
                 .sentences())
         .contains(
@@ -98,7 +98,7 @@ class StageChecksTest {
   @Test
   void oneKindMayBeFusedAndAnotherSoldered() {
     assertThat(
-            Bench.sound()
+            SoundRoutine.sound()
                 .pieces("bar", "fused")
                 .put(step("fuse").stage("bar", "fused").does(Hazard.HEATS).cautions("flame"))
                 .add(step("dip").does(Hazard.PICKLES).rinses().cautions("acid"))
@@ -109,7 +109,7 @@ class StageChecksTest {
   @Test
   void aRingIsNotOvalledBeforeItIsJoined() {
     assertThat(
-            Bench.sound()
+            SoundRoutine.sound()
                 .pieces("ring", "ovalled", "joined")
                 .add(step("oval").stage("ring", "ovalled"))
                 .add(step("join").stage("ring", "joined"))
@@ -122,7 +122,7 @@ class StageChecksTest {
   @Test
   void aRingMayBeOvalledAfterItIsJoined() {
     assertThat(
-            Bench.sound()
+            SoundRoutine.sound()
                 .pieces("ring", "joined", "ovalled")
                 .add(step("join").stage("ring", "joined"))
                 .add(step("oval").stage("ring", "ovalled"))
@@ -133,7 +133,7 @@ class StageChecksTest {
   @Test
   void aJointIsNotCheckedBeforeThePickle() {
     assertThat(
-            Bench.sound()
+            SoundRoutine.sound()
                 .pieces("link", "cut", "soldered", "checked", "pickled", "trued")
                 .sentences())
         .contains(
@@ -143,10 +143,10 @@ class StageChecksTest {
 
   @Test
   void aChainOfLinksAndRingsListsBoth() {
-    assertThat(Bench.sound().ends(Ends.RINGS).sentences())
+    assertThat(SoundRoutine.sound().ends(ChainEnds.RINGS).sentences())
         .containsExactly(
             "A routine with \"ends: rings\" counts pieces called \"ring\", and lists none. Add"
                 + " \"ring: [cut, …]\" under pieces.");
-    assertThat(Bench.sound().ends(Ends.NONE).sentences()).isEmpty();
+    assertThat(SoundRoutine.sound().ends(ChainEnds.NONE).sentences()).isEmpty();
   }
 }

@@ -63,7 +63,7 @@ class WordingTest {
     @Test
     void readInInchesWithTheGaugeNumberOfAWire() {
       assertThat(Wording.fill("{25.4 mm} of {wire 0.912 mm} wire", Map.of(), INCH, BRITISH))
-          .isEqualTo("1 in of 0.036 in (19 AWG) wire");
+          .isEqualTo("1 in of 19 AWG (0.036 in) wire");
     }
 
     @Test

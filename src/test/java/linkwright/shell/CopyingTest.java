@@ -42,7 +42,7 @@ class CopyingTest {
             "bench",
             InstantSource.fixed(NOW),
             () -> {},
-            Patience.ENDLESS,
+            ReadingProgress.ENDLESS,
             text -> takes && taken.add(text));
     Model start = Coach.begin(Start.handbook(library), Settings.USUAL, Paging.WHOLE, NOW, 80, 24);
     model = performer.begin(start, Demo.facts(library), Optional.empty());

@@ -54,7 +54,7 @@ class DrawerTest {
           now = now.plusSeconds(1);
           return now;
         };
-    books = new Books(home, "bench", clock, new DraftStore(home.drafts()), Patience.ENDLESS);
+    books = new Books(home, "bench", clock, new DraftStore(home.drafts()), ReadingProgress.ENDLESS);
     assertThat(
             DrawerBook.keep(
                 home,

@@ -74,7 +74,7 @@ class HandsOfManyBooksTest {
             "bench",
             InstantSource.fixed(at),
             new DraftStore(home.drafts()),
-            Patience.ENDLESS);
+            ReadingProgress.ENDLESS);
     books.begin(name, facts, handbook);
     books.shut();
   }
@@ -88,10 +88,10 @@ class HandsOfManyBooksTest {
     }
     Tray tray = new Tray(home);
     long begun = System.nanoTime();
-    Hands hands = tray.hands(handbook, Patience.ENDLESS);
+    Hands hands = tray.hands(handbook, ReadingProgress.ENDLESS);
     long once = System.nanoTime() - begun;
     begun = System.nanoTime();
-    assertThat(tray.hands(handbook, Patience.ENDLESS).jobs()).hasSize(300);
+    assertThat(tray.hands(handbook, ReadingProgress.ENDLESS).jobs()).hasSize(300);
     long again = System.nanoTime() - begun;
     System.out.printf(
         "hands from 300 books of 200 entries: %d ms, again %d ms%n",
@@ -110,10 +110,10 @@ class HandsOfManyBooksTest {
     Files.setLastModifiedTime(
         home.jobs().resolve("second.yaml"), FileTime.from(NOW.plusSeconds(90_000)));
     Tray tray = new Tray(home);
-    tray.jobs(handbook, NOW, Patience.ENDLESS);
+    tray.jobs(handbook, NOW, ReadingProgress.ENDLESS);
     Hands taught = tray.hands();
     assertThat(taught.jobs()).hasSize(2);
-    tray.jobs(handbook, NOW, Patience.ENDLESS);
+    tray.jobs(handbook, NOW, ReadingProgress.ENDLESS);
     assertThat(tray.hands()).isSameAs(taught);
   }
 
@@ -154,7 +154,7 @@ class HandsOfManyBooksTest {
             "bench",
             InstantSource.fixed(NOW),
             new DraftStore(home.drafts()),
-            Patience.ENDLESS);
+            ReadingProgress.ENDLESS);
     Handbook narrowed =
         handbook.with(
             Start.handbook(Library.load(home), home).hands().forJob("x", "", "", Instant.EPOCH));

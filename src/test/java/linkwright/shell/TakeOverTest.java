@@ -48,7 +48,7 @@ class TakeOverTest {
             "here-a2b3c4d5",
             InstantSource.fixed(NOW),
             new DraftStore(home.drafts()),
-            Patience.ENDLESS);
+            ReadingProgress.ENDLESS);
     books.begin("Trace", List.of(new Fact.JobOpened("Trace", "round-cable")), handbook);
     books.shut();
     path = home.jobs().resolve("trace.yaml");

@@ -55,7 +55,7 @@ class TrayTest {
             IntStream.range(12, JOBS).mapToObj(i -> "Chain " + (char) ('a' + i)).toList());
     assertThat(tray.unread()).isEqualTo(12);
 
-    assertThat(tray.jobs(handbook, NOW, Patience.ENDLESS)).hasSize(JOBS);
+    assertThat(tray.jobs(handbook, NOW, ReadingProgress.ENDLESS)).hasSize(JOBS);
     assertThat(tray.unread()).isZero();
   }
 
@@ -73,7 +73,7 @@ class TrayTest {
   void tellsAtTheTrayWhatKeepsABookFromBeingListed() throws IOException {
     Files.createSymbolicLink(home.jobs().resolve("lost.yaml"), folder.resolve("nowhere.yaml"));
     Performer performer =
-        new Performer(home, "bench", InstantSource.fixed(NOW), () -> {}, Patience.ENDLESS);
+        new Performer(home, "bench", InstantSource.fixed(NOW), () -> {}, ReadingProgress.ENDLESS);
     Model begin = Coach.begin(handbook, Settings.USUAL, Paging.WHOLE, NOW, 80, 24);
     Model model = performer.begin(begin, List.of(), Optional.empty());
     assertThat(model.tray()).hasSize(JOBS);
@@ -85,9 +85,9 @@ class TrayTest {
   @Test
   void reckonsBetweenKeysWhatTakesLongAndKeepsTheOrder() {
     Tray tray = new Tray(home);
-    List<TrayJob> whole = tray.jobs(handbook, NOW, Patience.ENDLESS);
-    Patience hurried =
-        new Patience() {
+    List<TrayJob> whole = tray.jobs(handbook, NOW, ReadingProgress.ENDLESS);
+    ReadingProgress hurried =
+        new ReadingProgress() {
           private int asked;
 
           @Override
@@ -122,19 +122,19 @@ class TrayTest {
   @Test
   void readsABookAgainOnlyAfterItsFileChanged() throws IOException {
     Tray tray = new Tray(home);
-    tray.jobs(handbook, NOW, Patience.ENDLESS);
+    tray.jobs(handbook, NOW, ReadingProgress.ENDLESS);
     Path book = home.jobs().resolve("chain-c.yaml");
     FileTime before = Files.getLastModifiedTime(book);
     Files.delete(book);
     Files.move(job("Chain z"), book);
     Files.setLastModifiedTime(book, before);
-    assertThat(tray.jobs(handbook, NOW, Patience.ENDLESS))
+    assertThat(tray.jobs(handbook, NOW, ReadingProgress.ENDLESS))
         .extracting(TrayJob::name)
         .contains("Chain c")
         .doesNotContain("Chain z");
 
     Files.setLastModifiedTime(book, FileTime.from(NOW.plusSeconds(60)));
-    assertThat(tray.jobs(handbook, NOW, Patience.ENDLESS))
+    assertThat(tray.jobs(handbook, NOW, ReadingProgress.ENDLESS))
         .extracting(TrayJob::name)
         .contains("Chain z")
         .doesNotContain("Chain c");
@@ -153,7 +153,7 @@ class TrayTest {
   }
 
   private List<String> waits(Tray tray, Instant now) {
-    return tray.jobs(handbook, now, Patience.ENDLESS).stream()
+    return tray.jobs(handbook, now, ReadingProgress.ENDLESS).stream()
         .filter(job -> job.slug().equals("chain-a"))
         .findFirst()
         .orElseThrow()
@@ -169,6 +169,6 @@ class TrayTest {
 
   private Books books() {
     DraftStore drafts = new DraftStore(home.drafts());
-    return new Books(home, "bench", InstantSource.fixed(NOW), drafts, Patience.ENDLESS);
+    return new Books(home, "bench", InstantSource.fixed(NOW), drafts, ReadingProgress.ENDLESS);
   }
 }

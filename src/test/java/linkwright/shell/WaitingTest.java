@@ -17,7 +17,7 @@ class WaitingTest {
 
   private final ScriptedDisplay display = new ScriptedDisplay(80, 24);
   private Instant now = START;
-  private final Waiting waiting = new Waiting(display, () -> now);
+  private final ReadingDisplay waiting = new ReadingDisplay(display, () -> now);
 
   private boolean goOn(long afterMs, int done) {
     now = START.plusMillis(afterMs);

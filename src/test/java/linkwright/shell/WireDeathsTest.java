@@ -80,7 +80,7 @@ class WireDeathsTest {
         "bench",
         InstantSource.fixed(NOW.plusSeconds(60)),
         new DraftStore(home.drafts()),
-        Patience.ENDLESS);
+        ReadingProgress.ENDLESS);
   }
 
   private static Fact taking(double mm) {

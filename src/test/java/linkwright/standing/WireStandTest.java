@@ -243,6 +243,6 @@ class WireStandTest {
 
   private static double alone(Standing standing, PieceKind piece, int blanks) {
     StillToDo still = standing.left().get(piece);
-    return linkwright.yield.Chance.of(still.more(), blanks, still.loss());
+    return linkwright.yield.ChanceOfEnough.of(still.more(), blanks, still.loss());
   }
 }

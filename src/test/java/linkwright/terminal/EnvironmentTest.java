@@ -118,4 +118,14 @@ class EnvironmentTest {
       assertThat(kind(true, "Linux", true)).isEqualTo(Kind.TERMINAL);
     }
   }
+
+  @Test
+  void lines_are_as_wide_as_it_was_asked_for_and_a_pipe_takes_them_whole() {
+    assertThat(LineWidth.of(new Environment(Map.of("COLUMNS", "60"), true, "Linux"))).isEqualTo(60);
+    assertThat(LineWidth.of(new Environment(Map.of("COLUMNS", "60"), false, "Linux")))
+        .isEqualTo(Integer.MAX_VALUE);
+    assertThat(LineWidth.of(new Environment(Map.of("COLUMNS", "7"), true, "Linux")))
+        .as("what no terminal has")
+        .isBetween(20, 80);
+  }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import linkwright.coach.Bencher;
 import linkwright.coach.kernel.Message;
@@ -33,7 +34,8 @@ class FlashingTest {
     assertThat(flashing.get(2)).isEqualTo(flashing.get(0));
     assertThat(flashing).contains(Tone.ALARM.name());
 
-    Settings steady = new Settings(UnitStyle.METRIC, true, KeyMap.USUAL, false);
+    Settings steady =
+        new Settings(UnitStyle.METRIC, true, KeyMap.USUAL).standing(Map.of("flash", "false"));
     bencher.take(new Message.SettingsKept(steady, Optional.empty()));
     assertThat(fourSeconds(bencher)).containsOnly(Tone.ALARM.name());
   }

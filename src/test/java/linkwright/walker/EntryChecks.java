@@ -18,11 +18,11 @@ import linkwright.job.EntryId;
 import linkwright.job.Fact;
 import linkwright.reference.Metal;
 import linkwright.routine.Caution;
-import linkwright.routine.Counts;
 import linkwright.routine.Hazard;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
+import linkwright.routine.StepCounting;
 import linkwright.routine.StepId;
 import linkwright.routine.WaitEnds;
 import linkwright.standing.Handbook;
@@ -162,7 +162,7 @@ final class EntryChecks {
   /** Where all go into a wait together, whatever is counted comes out of it. */
   static boolean takesOut(Step step, Fact fact) {
     return fact instanceof Fact.PiecesThrough
-        && step.counts() == Counts.BATCH
+        && step.counts() == StepCounting.BATCH
         && step.waits().stream().anyMatch(wait -> wait.ends() != WaitEnds.WATCH);
   }
 

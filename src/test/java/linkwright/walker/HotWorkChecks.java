@@ -15,10 +15,10 @@ import linkwright.job.EntryId;
 import linkwright.job.Fact;
 import linkwright.job.HotWorkState;
 import linkwright.job.TimerRun;
-import linkwright.routine.Counts;
 import linkwright.routine.Hazard;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
+import linkwright.routine.StepCounting;
 import linkwright.routine.StepId;
 
 /**
@@ -122,7 +122,7 @@ final class HotWorkChecks {
       return false;
     }
     return starts
-        || step.get().counts() == Counts.EACH
+        || step.get().counts() == StepCounting.EACH
         || !waited(book, step.get().id(), entry.at());
   }
 

@@ -17,9 +17,9 @@ import linkwright.job.Fact;
 import linkwright.job.HotWorkState;
 import linkwright.job.TimerRun;
 import linkwright.job.WaitEnd;
-import linkwright.routine.Counts;
 import linkwright.routine.Hazard;
 import linkwright.routine.PieceKind;
+import linkwright.routine.StepCounting;
 import linkwright.routine.StepId;
 
 /** A fault laid into what the program answered, so that the walker has to find it. */
@@ -122,7 +122,7 @@ enum Plant {
       case HEATED_UNLIT ->
           !lit
               ? at.filter(open -> open.step().does().contains(Hazard.BURNS_GAS))
-                  .filter(open -> open.step().counts() == Counts.NOTHING)
+                  .filter(open -> open.step().counts() == StepCounting.NOTHING)
                   .filter(open -> Cards.of(after, open).next().isEmpty())
                   .map(open -> entered(after, new Fact.StepDone(open.step().id())))
                   .orElse(after)
@@ -188,7 +188,7 @@ enum Plant {
     OpenJob job = model.job().orElseThrow();
     return model.with(
         job.after(List.of(next(model, fact)), model.handbook(), model.settings())
-            .steadied(job.state().timers(), model.now(), model.steady()));
+            .steadied(job.state().timers(), model));
   }
 
   /** The piles moved once more than the book says. */

@@ -26,7 +26,7 @@ class IdleBenchmark {
 
   @Test
   void withThreeTimersRunningLessThanOnePercentOfTheProcessor() throws IOException {
-    try (Walk walk = new Workbench().openTheJob()) {
+    try (WalkedProgram walk = new Workbench().openTheJob()) {
       go(walk, "m", "timers");
       for (String name : new String[] {"pickle", "kettle", "glue"}) {
         press(walk, "n").waitFor("what for", LONG).type(name);
@@ -43,7 +43,7 @@ class IdleBenchmark {
 
   @Test
   void withoutATimerNothingIsWritten() throws IOException {
-    try (Walk walk = new Workbench().openTheJob()) {
+    try (WalkedProgram walk = new Workbench().openTheJob()) {
       Taken taken = lookOn(walk);
       System.out.printf("no timer: %s%n", taken);
       assertThat(taken.bytes()).isZero();
@@ -59,7 +59,7 @@ class IdleBenchmark {
     }
   }
 
-  private static Taken lookOn(Walk walk) throws IOException {
+  private static Taken lookOn(WalkedProgram walk) throws IOException {
     ProcessHandle program = walk.program();
     // What the start left to do, such as compiling, is over a moment later.
     LockSupport.parkNanos(Duration.ofSeconds(3).toNanos());

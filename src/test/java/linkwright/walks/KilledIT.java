@@ -21,7 +21,7 @@ class KilledIT {
     Workbench workbench = Workbench.withShortWaits();
     int cut;
     int leftBefore;
-    try (Walk walk = workbench.openTheJob()) {
+    try (WalkedProgram walk = workbench.openTheJob()) {
       press(walk, "b").waitFor("step 1 of 28", LONG);
       hurry(walk, "Cut the blanks\n").waitFor("one cut", LONG).waitUntilStill();
       walk.type("7").waitFor("how many 7", LONG);
@@ -40,7 +40,7 @@ class KilledIT {
       walk.kill9();
       assertThat(walk.exitCode(LONG)).isEqualTo(137);
     }
-    try (Walk walk = workbench.start().waitFor("every flame out, gas shut?", LONG)) {
+    try (WalkedProgram walk = workbench.start().waitFor("every flame out, gas shut?", LONG)) {
       Workbench.unread();
       press(walk, "space").waitFor("the tray", LONG);
       press(walk, "enter").waitFor("places of the job", LONG).waitFor("kettle", LONG);
@@ -57,12 +57,12 @@ class KilledIT {
     return screen.contains("through 7") || screen.contains("through 8");
   }
 
-  private static int through(Walk walk) {
+  private static int through(WalkedProgram walk) {
     Matcher found = THROUGH.matcher(walk.screen());
     return found.find() ? Integer.parseInt(found.group(1)) : 0;
   }
 
-  private static int secondsLeft(Walk walk) {
+  private static int secondsLeft(WalkedProgram walk) {
     Matcher found = LEFT.matcher(walk.screen());
     assertThat(found.find()).as(walk.screen()).isTrue();
     return 60 * Integer.parseInt(found.group(1)) + Integer.parseInt(found.group(2));

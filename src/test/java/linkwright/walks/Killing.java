@@ -175,7 +175,7 @@ final class Killing {
     // What the round before had half typed would stand before what this one types.
     Files.deleteIfExists(bench.home().resolve("drafts").resolve(book.getFileName()));
     Map<String, String> environment = Map.of("LINKWRIGHT_HOME", bench.home().toString());
-    try (Walk walk = Walk.start(80, 24, environment, program.with())) {
+    try (WalkedProgram walk = WalkedProgram.start(80, 24, environment, program.with())) {
       if (plan.atStart()) {
         LockSupport.parkNanos(plan.nanos());
         return killed(walk);
@@ -204,7 +204,7 @@ final class Killing {
     }
   }
 
-  private static void send(Walk walk, Doing doing) throws IOException {
+  private static void send(WalkedProgram walk, Doing doing) throws IOException {
     if (doing.isNote()) {
       press(walk, "esc").waitFor("places of the job", LONG);
       press(walk, "k", "n");
@@ -220,7 +220,7 @@ final class Killing {
     shownInTime++;
   }
 
-  private static String killed(Walk walk) throws IOException {
+  private static String killed(WalkedProgram walk) throws IOException {
     walk.kill9();
     walk.exitCode(LONG);
     return walk.screen();

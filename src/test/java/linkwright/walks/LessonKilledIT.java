@@ -49,7 +49,7 @@ class LessonKilledIT {
       String student = "Screen " + round;
       List<Boolean> verdicts = new ArrayList<>();
       int sent = 0;
-      try (Walk walk = bench.start("lesson", "round-cable", "--student", student)) {
+      try (WalkedProgram walk = bench.start("lesson", "round-cable", "--student", student)) {
         for (int answers = chance.nextInt(MOST); answers >= 0; answers--) {
           walk.waitUntil("a page", s -> asks(s) || tells(s), LONG);
           // A missed caution is turned over page by page, none of them too soon.
@@ -85,7 +85,8 @@ class LessonKilledIT {
       String student = "Plain " + round;
       ProcessBuilder builder =
           new ProcessBuilder(
-              Walk.java(Main.class, "lesson", "round-cable", "--student", student, "--plain"));
+              WalkedProgram.java(
+                  Main.class, "lesson", "round-cable", "--student", student, "--plain"));
       builder.environment().put("LINKWRIGHT_HOME", bench.home().toString());
       builder.environment().put("LANG", "C.UTF-8");
       Process process = builder.redirectErrorStream(true).start();

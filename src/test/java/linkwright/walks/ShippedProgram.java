@@ -30,7 +30,7 @@ final class ShippedProgram {
   static ShippedProgram in(Path home) throws IOException {
     String jar = System.getProperty("linkwright.jar", "");
     if (jar.isEmpty() || !Files.exists(Path.of(jar))) {
-      return new ShippedProgram(List.of(Walk.java(Main.class)));
+      return new ShippedProgram(List.of(WalkedProgram.java(Main.class)));
     }
     Path ready = home.resolve("classes.jsa");
     List<String> command = new ArrayList<>();
@@ -49,7 +49,7 @@ final class ShippedProgram {
 
   /** A class of this build in its place, started with these arguments before all others. */
   static ShippedProgram of(Class<?> main, String... first) {
-    return new ShippedProgram(List.of(Walk.java(main, first)));
+    return new ShippedProgram(List.of(WalkedProgram.java(main, first)));
   }
 
   private static void run(List<String> command, Path home) throws IOException {

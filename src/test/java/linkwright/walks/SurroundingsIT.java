@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 
 /** The real program in terminals of many kinds, resized, and ended by every way there is. */
 class SurroundingsIT {
-  private static void assertGivenBack(Walk walk) throws IOException {
+  private static void assertGivenBack(WalkedProgram walk) throws IOException {
     assertThat(walk.settingsAfter()).isEqualTo(walk.settingsBefore());
     assertThat(walk.modes()).as("only the cursor is on").containsExactly(25);
     assertThat(walk.unknownSequences()).isEmpty();
@@ -27,7 +27,7 @@ class SurroundingsIT {
   class Ending {
     @Test
     void byCtrlCInTheMiddleOfAFormGivesTheTerminalBack() throws IOException {
-      try (Walk walk = new Workbench().openTheJob()) {
+      try (WalkedProgram walk = new Workbench().openTheJob()) {
         press(walk, "p").waitFor("The plan", LONG);
         walk.press(Key.ctrl("c"));
         assertThat(walk.exitCode(LONG)).isZero();
@@ -39,7 +39,7 @@ class SurroundingsIT {
     void bySignalsGivesTheTerminalAndTheBookBack() throws IOException {
       Workbench workbench = new Workbench();
       for (String signal : new String[] {"TERM", "HUP", "USR1", "ALRM"}) {
-        try (Walk walk = workbench.openTheJob()) {
+        try (WalkedProgram walk = workbench.openTheJob()) {
           assertThat(walk.screen()).as("nobody else holds the book").doesNotContain("look, not");
           walk.signal(signal);
           assertThat(walk.exitCode(LONG)).as(signal).isBetween(129, 143);
@@ -55,7 +55,7 @@ class SurroundingsIT {
       Path home = new Workbench().home();
       Map<String, String> environment =
           Map.of("LINKWRIGHT_HOME", home.toString(), "JAVA_HOME", System.getProperty("java.home"));
-      try (Walk walk = Walk.start(80, 24, environment, script.toString())) {
+      try (WalkedProgram walk = WalkedProgram.start(80, 24, environment, script.toString())) {
         walk.waitFor("the tray", LONG).waitUntilStill();
         String before = walk.screen();
         int written = walk.output().length;
@@ -79,10 +79,10 @@ class SurroundingsIT {
     @Test
     void areToldInASentence() throws IOException {
       Workbench workbench = new Workbench();
-      String java = "'" + String.join("' '", Walk.java(Main.class)) + "'";
+      String java = "'" + String.join("' '", WalkedProgram.java(Main.class)) + "'";
       String script = "stty cols 65535 rows 65535; exec " + java;
       Map<String, String> environment = Map.of("LINKWRIGHT_HOME", workbench.home().toString());
-      try (Walk walk = Walk.start(80, 24, environment, "sh", "-c", script)) {
+      try (WalkedProgram walk = WalkedProgram.start(80, 24, environment, "sh", "-c", script)) {
         walk.waitFor("Lighthouse", LONG).waitFor("65535 columns", LONG);
       }
     }
@@ -92,7 +92,7 @@ class SurroundingsIT {
   class Resizing {
     @Test
     void repaintsAtOnceAndWaitsWhenTooSmall() throws IOException {
-      try (Walk walk = new Workbench().openTheJob()) {
+      try (WalkedProgram walk = new Workbench().openTheJob()) {
         press(walk, "p").waitFor("The plan", LONG);
         walk.resize(140, 45).waitFor("▸ metal", LONG).waitFor("usual loss", LONG);
         walk.resize(30, 8).waitFor("too small", LONG).waitFor("30 x 8", LONG);
@@ -107,8 +107,8 @@ class SurroundingsIT {
     @Test
     void theSecondLooksOnlyAndTheFirstGoesOn() throws IOException {
       Workbench workbench = new Workbench();
-      try (Walk first = workbench.openTheJob();
-          Walk second = workbench.openTheJob()) {
+      try (WalkedProgram first = workbench.openTheJob();
+          WalkedProgram second = workbench.openTheJob()) {
         second.waitFor("Another Linkwright is writing", LONG);
         press(second, "k").waitFor("· book", LONG);
         press(second, "n").type("not from here");
@@ -124,7 +124,7 @@ class SurroundingsIT {
   class Looks {
     @Test
     void withoutUtf8OnlyAsciiIsWritten() throws IOException {
-      try (Walk walk = new Workbench().start(Map.of("LANG", "C"))) {
+      try (WalkedProgram walk = new Workbench().start(Map.of("LANG", "C"))) {
         walk.waitFor("> Lighthouse", LONG);
         press(walk, "enter").waitFor("places of the job", LONG);
         press(walk, "t").waitFor("test pieces", LONG);
@@ -138,7 +138,7 @@ class SurroundingsIT {
     void withoutColourNoneIsAskedFor() throws IOException {
       for (Map<String, String> wish :
           java.util.List.of(Map.of("NO_COLOR", "1"), Map.of("TERM", "vt100"))) {
-        try (Walk walk = new Workbench().start(wish)) {
+        try (WalkedProgram walk = new Workbench().start(wish)) {
           walk.waitFor("Lighthouse", LONG);
           assertThat(walk.styles()).allMatch(style -> style.matches("0|1|2|4|7|22|24|27|39|49|"));
         }
@@ -150,7 +150,7 @@ class SurroundingsIT {
       Set<Set<String>> seen = new HashSet<>();
       String[] themes = {"dark", "light", "high-contrast", "plain"};
       for (String theme : themes) {
-        try (Walk walk =
+        try (WalkedProgram walk =
             new Workbench()
                 .start(Map.of("COLORTERM", "truecolor", "COLORFGBG", "15;0"), "--theme", theme)) {
           walk.waitFor("Lighthouse", LONG);
@@ -165,7 +165,7 @@ class SurroundingsIT {
   class TerminalsThatWriteLines {
     @Test
     void areWalkedLineByLine() throws IOException {
-      try (Walk walk = new Workbench().start(Map.of("TERM", "dumb"))) {
+      try (WalkedProgram walk = new Workbench().start(Map.of("TERM", "dumb"))) {
         walk.waitFor("An empty line: bench.", LONG).type("quit\n");
         assertThat(walk.exitCode(LONG)).isZero();
         assertThat(walk.output()).asString().doesNotContain("\u001b");
@@ -177,7 +177,7 @@ class SurroundingsIT {
       Workbench workbench = new Workbench();
       workbench.command("quit\n", "walk", "--plain", "--new", "Window chain");
       workbench.command("quit\n", "walk", "--plain", "--new", "Door chain");
-      try (Walk walk = workbench.start(Map.of("TERM", "dumb"), "walk", "window-chain")) {
+      try (WalkedProgram walk = workbench.start(Map.of("TERM", "dumb"), "walk", "window-chain")) {
         walk.waitFor("The plan.", LONG).type("esc\n");
         walk.waitFor("Job: Window chain", LONG).type("quit\n");
         assertThat(walk.exitCode(LONG)).isZero();

@@ -14,7 +14,7 @@ class WholeBenchByPedalIT {
   @Test
   void theBenchByThePedalAlone() throws IOException {
     Workbench workbench = Workbench.withAShortWatch();
-    try (Walk walk = workbench.openTheJob()) {
+    try (WalkedProgram walk = workbench.openTheJob()) {
       press(walk, "b").waitFor("step 1 of 28", LONG);
       tread(walk, "All done here");
       assertThat(walk.screen()).contains("step 28 of 28").doesNotContain("to redo");

@@ -16,7 +16,7 @@ class WholeJobIT {
   @Test
   void fromTheTrayToTheClosedJob() throws IOException {
     Workbench workbench = Workbench.withAShortWatch();
-    try (Walk walk = workbench.openTheJob()) {
+    try (WalkedProgram walk = workbench.openTheJob()) {
       plan(walk);
       testPiece(walk);
       trialLength(walk);
@@ -34,7 +34,7 @@ class WholeJobIT {
     assertThat(checked.code()).as(checked.text()).isZero();
   }
 
-  private static void plan(Walk walk) throws IOException {
+  private static void plan(WalkedProgram walk) throws IOException {
     press(walk, "p").waitFor("The plan", LONG);
     for (int i = 0; i < 12; i++) {
       press(walk, "down");
@@ -46,7 +46,7 @@ class WholeJobIT {
     press(walk, "ctrl-k").waitFor("The plan is kept.", LONG);
   }
 
-  private static void testPiece(Walk walk) throws IOException {
+  private static void testPiece(WalkedProgram walk) throws IOException {
     press(walk, "t").waitFor("No test piece yet", LONG);
     press(walk, "n").waitFor("A test piece", LONG);
     walk.type("15.9 mm");
@@ -56,7 +56,7 @@ class WholeJobIT {
     press(walk, "s").waitFor("link 1 of the chain", LONG);
   }
 
-  private static void trialLength(Walk walk) throws IOException {
+  private static void trialLength(WalkedProgram walk) throws IOException {
     press(walk, "l").waitFor("No trial length yet", LONG);
     press(walk, "n").waitFor("hung and measured", LONG);
     press(walk, "down", "down", "down", "down").type("56 mm");
@@ -64,7 +64,7 @@ class WholeJobIT {
     press(walk, "s").waitFor("counted anew from this trial", LONG);
   }
 
-  private static void bench(Walk walk) throws IOException {
+  private static void bench(WalkedProgram walk) throws IOException {
     go(walk, "b", "step 1 of 28");
     hurry(walk, "Cut the blanks\n");
     hurry(walk, "Solder the links\n").waitFor("one done", LONG);
@@ -79,19 +79,19 @@ class WholeJobIT {
   }
 
   /** How many came through so far: the links of the trial length are among them. */
-  private static int through(Walk walk) {
+  private static int through(WalkedProgram walk) {
     Matcher found = Pattern.compile("through +([0-9]+)").matcher(walk.screen());
     assertThat(found.find()).as(walk.screen()).isTrue();
     return Integer.parseInt(found.group(1));
   }
 
-  private static void wire(Walk walk) throws IOException {
+  private static void wire(WalkedProgram walk) throws IOException {
     go(walk, "w", "wire").waitFor("On hand", LONG);
     press(walk, "n", "down").type("200 mm");
     press(walk, "ctrl-k").waitFor("200 mm ", LONG).waitFor("░", LONG);
   }
 
-  private static void weighIn(Walk walk) throws IOException {
+  private static void weighIn(WalkedProgram walk) throws IOException {
     go(walk, "i", "weigh in");
     press(walk, "o").type("9 g");
     press(walk, "ctrl-k").waitFor("9 g", LONG);

@@ -55,24 +55,24 @@ final class Workbench {
   }
 
   /** Starts the program, 80 x 24. */
-  Walk start(String... arguments) throws IOException {
+  WalkedProgram start(String... arguments) throws IOException {
     return start(Map.of(), arguments);
   }
 
-  Walk start(Map<String, String> environment, String... arguments) throws IOException {
+  WalkedProgram start(Map<String, String> environment, String... arguments) throws IOException {
     Map<String, String> all = new HashMap<>(Map.of("LINKWRIGHT_HOME", home.toString()));
     all.putAll(environment);
-    return Walk.start(80, 24, all, Walk.java(Main.class, arguments));
+    return WalkedProgram.start(80, 24, all, WalkedProgram.java(Main.class, arguments));
   }
 
   /** Starts it and opens the one job in the tray. */
-  Walk openTheJob() throws IOException {
-    Walk walk = start().waitFor("the tray", LONG);
+  WalkedProgram openTheJob() throws IOException {
+    WalkedProgram walk = start().waitFor("the tray", LONG);
     return press(walk, "enter").waitFor("places of the job", LONG);
   }
 
   /** Presses keys by their names. */
-  static Walk press(Walk walk, String... names) throws IOException {
+  static WalkedProgram press(WalkedProgram walk, String... names) throws IOException {
     for (String name : names) {
       walk.press(KeyNames.read(name).orElseThrow());
     }
@@ -80,22 +80,23 @@ final class Workbench {
   }
 
   /** Goes to a place of the job by its key on the way round. */
-  static Walk go(Walk walk, String key, String title) throws IOException {
+  static WalkedProgram go(WalkedProgram walk, String key, String title) throws IOException {
     press(walk, "esc").waitFor("places of the job", LONG);
     return press(walk, key).waitFor("· " + title, LONG);
   }
 
   /** Treads the pedal, and nothing else, until the text is shown. */
-  static Walk tread(Walk walk, String until) throws IOException {
+  static WalkedProgram tread(WalkedProgram walk, String until) throws IOException {
     return onward(walk, until, false);
   }
 
   /** Goes on until the text is shown: all that wait come through at once. */
-  static Walk hurry(Walk walk, String until) throws IOException {
+  static WalkedProgram hurry(WalkedProgram walk, String until) throws IOException {
     return onward(walk, until, true);
   }
 
-  private static Walk onward(Walk walk, String until, boolean all) throws IOException {
+  private static WalkedProgram onward(WalkedProgram walk, String until, boolean all)
+      throws IOException {
     for (int presses = 0; presses < 600; presses++) {
       String shown = walk.screen();
       if (shown.contains(until)) {
@@ -149,7 +150,7 @@ final class Workbench {
   Said command(String input, String... arguments) throws IOException {
     Path out = Files.createTempFile(home, "said", ".txt");
     Path in = Files.writeString(Files.createTempFile(home, "typed", ".txt"), input);
-    ProcessBuilder builder = new ProcessBuilder(Walk.java(Main.class, arguments));
+    ProcessBuilder builder = new ProcessBuilder(WalkedProgram.java(Main.class, arguments));
     builder.environment().put("LINKWRIGHT_HOME", home.toString());
     builder.environment().put("LANG", "C.UTF-8");
     builder.redirectErrorStream(true).redirectInput(in.toFile()).redirectOutput(out.toFile());

@@ -3,8 +3,8 @@ package linkwright.wire;
 import java.util.List;
 import java.util.OptionalInt;
 import linkwright.reference.Family;
-import linkwright.reference.Figure;
 import linkwright.reference.Metal;
+import linkwright.reference.PublishedFigure;
 import linkwright.reference.Range;
 
 /** Metals by their printed figures, without the room of files. */
@@ -34,7 +34,7 @@ final class Metals {
         "");
   }
 
-  private static Figure figure(double value) {
-    return new Figure(value, "");
+  private static PublishedFigure figure(double value) {
+    return new PublishedFigure(value, "");
   }
 }

@@ -59,7 +59,7 @@ class YieldCalibrationTest {
         Yield.cut(more, believed, wish) instanceof BlanksToCut.Blanks cut
             ? cut.blanks()
             : 10 * more;
-    double stated = Chance.of(more, blanks, believed);
+    double stated = ChanceOfEnough.of(more, blanks, believed);
     table.add(stated, goodOf(blanks, loss, random) >= more);
   }
 

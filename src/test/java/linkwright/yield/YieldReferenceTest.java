@@ -23,22 +23,22 @@ class YieldReferenceTest {
     double mean = 0;
     double square = 0;
     for (int good = 1; good <= 10; good++) {
-      double atLeast = Chance.of(good, 10, loss);
+      double atLeast = ChanceOfEnough.of(good, 10, loss);
       mean += atLeast;
       square += (2 * good - 1) * atLeast;
     }
     assertThat(mean).isCloseTo(4, within(1e-12));
     assertThat(square - mean * mean).isCloseTo(6, within(1e-11));
-    assertThat(1 - Chance.of(1, 10, loss)).isCloseTo(6.0 / 91, within(1e-14));
+    assertThat(1 - ChanceOfEnough.of(1, 10, loss)).isCloseTo(6.0 / 91, within(1e-14));
   }
 
   /** Beta-binomial (27, 1, 1) is uniform on 0 to 27 (Laplace's rule of succession). */
   @Test
   void knowingNothingEveryCountIsAsLikely() {
     Rate loss = new Rate(1, 1);
-    assertThat(1 - Chance.of(1, 27, loss)).isCloseTo(1.0 / 28, within(1e-14));
+    assertThat(1 - ChanceOfEnough.of(1, 27, loss)).isCloseTo(1.0 / 28, within(1e-14));
     for (int good = 1; good <= 27; good++) {
-      assertThat(Chance.of(good, 27, loss)).isCloseTo((28.0 - good) / 28, within(1e-14));
+      assertThat(ChanceOfEnough.of(good, 27, loss)).isCloseTo((28.0 - good) / 28, within(1e-14));
     }
   }
 
@@ -55,7 +55,7 @@ class YieldReferenceTest {
             BlanksToCut.Blanks.class, cut -> assertThat(cut.blanks()).isEqualTo(more + spare));
     assertThat(new PascalDistribution(more, good).inverseCumulativeProbability(confidence))
         .isEqualTo(spare);
-    assertThat(Chance.of(more, more + spare, known))
+    assertThat(ChanceOfEnough.of(more, more + spare, known))
         .isCloseTo(new PascalDistribution(more, good).cumulativeProbability(spare), within(1e-9));
   }
 
@@ -71,7 +71,7 @@ class YieldReferenceTest {
                   + Beta.logBeta(k + good, n - k + lost)
                   - Beta.logBeta(good, lost));
     }
-    assertThat(Chance.of(more, n, new Rate(lost, good))).isCloseTo(sum, within(1e-11));
+    assertThat(ChanceOfEnough.of(more, n, new Rate(lost, good))).isCloseTo(sum, within(1e-11));
   }
 
   /** The binomial chance averaged over the library's Beta density by Gauss quadrature. */
@@ -85,6 +85,6 @@ class YieldReferenceTest {
             p ->
                 believed.density(p)
                     * (1 - new BinomialDistribution(n, 1 - p).cumulativeProbability(more - 1)));
-    assertThat(Chance.of(more, n, new Rate(lost, good))).isCloseTo(expected, within(1e-10));
+    assertThat(ChanceOfEnough.of(more, n, new Rate(lost, good))).isCloseTo(expected, within(1e-10));
   }
 }

@@ -26,13 +26,13 @@ class YieldTest {
     void theNumberIsTheFewestThatGivesTheChance() {
       Rate loss = Rate.usual(0.05).seen(9, 1);
       int blanks = blanks(Yield.cut(18, 9, 1, 0.05, 0.9));
-      assertThat(Chance.of(18, blanks, loss)).isGreaterThanOrEqualTo(0.9);
-      assertThat(Chance.of(18, blanks - 1, loss)).isLessThan(0.9);
+      assertThat(ChanceOfEnough.of(18, blanks, loss)).isGreaterThanOrEqualTo(0.9);
+      assertThat(ChanceOfEnough.of(18, blanks - 1, loss)).isLessThan(0.9);
     }
 
     @Test
     void oneGoodLinkFromAHabitOfTenPiecesIsTheRateItself() {
-      assertThat(Chance.of(1, 1, Rate.usual(0.05))).isCloseTo(0.95, within(1e-12));
+      assertThat(ChanceOfEnough.of(1, 1, Rate.usual(0.05))).isCloseTo(0.95, within(1e-12));
     }
 
     @Test
@@ -63,7 +63,7 @@ class YieldTest {
           .isInstanceOfSatisfying(
               BlanksToCut.OutOfReach.class,
               told -> assertThat(told.sentence()).contains("Every piece is expected to be lost"));
-      assertThat(Chance.of(3, 1000, Rate.usual(1))).isZero();
+      assertThat(ChanceOfEnough.of(3, 1000, Rate.usual(1))).isZero();
       assertThat(blanks(Yield.cut(1, 5, 0, 1, 0.9))).isGreaterThan(1);
     }
 
@@ -88,19 +88,19 @@ class YieldTest {
       Rate loss = Rate.usual(0.4).seen(60_000, 40_000);
       int blanks = blanks(Yield.cut(300_000, loss, 0.5));
       assertThat(blanks).isBetween(499_000, 501_000);
-      assertThat(Chance.of(300_000, 1_000_000, loss)).isCloseTo(1, within(1e-9));
-      assertThat(Chance.of(1_000_000, 1_000_000, loss)).isZero();
+      assertThat(ChanceOfEnough.of(300_000, 1_000_000, loss)).isCloseTo(1, within(1e-9));
+      assertThat(ChanceOfEnough.of(1_000_000, 1_000_000, loss)).isZero();
     }
 
     @Test
     void whereNoneAreWantedAllIsDone() {
-      assertThat(Chance.of(0, 0, Rate.usual(0.5))).isEqualTo(1);
+      assertThat(ChanceOfEnough.of(0, 0, Rate.usual(0.5))).isEqualTo(1);
     }
 
     @Test
     void tooFewBlanksGiveNoChance() {
-      assertThat(Chance.of(5, 4, Rate.usual(0.05))).isZero();
-      assertThat(Chance.of(5, 0, Rate.usual(0))).isZero();
+      assertThat(ChanceOfEnough.of(5, 4, Rate.usual(0.05))).isZero();
+      assertThat(ChanceOfEnough.of(5, 0, Rate.usual(0))).isZero();
     }
 
     @Test
@@ -143,7 +143,7 @@ class YieldTest {
         int more = 1 + random.nextInt(60);
         double last = 0;
         for (int blanks = more - 1; blanks < more + 80; blanks++) {
-          double chance = Chance.of(more, blanks, loss);
+          double chance = ChanceOfEnough.of(more, blanks, loss);
           assertThat(chance).as("seed %d, run %d, %s", SEED, i, loss).isBetween(last, 1.0);
           last = chance;
         }
@@ -207,7 +207,7 @@ class YieldTest {
             sum += needed[further][0];
             assertThat(sum)
                 .as(usual + " " + lost + " " + more + " " + further)
-                .isCloseTo(Chance.of(more, more + 2 + further, loss), within(1e-6));
+                .isCloseTo(ChanceOfEnough.of(more, more + 2 + further, loss), within(1e-6));
           }
         }
       }

@@ -135,11 +135,13 @@ final class FormTalk {
         at += set(open.get(at), typed.substring(1, typed.length() - 1)) ? 1 : 0;
       } else if (named(typed, true)) {
         // It was set, and its trouble told.
-      } else if (isCommand(typed)) {
+      } else if (isPersonsWord(typed)) {
         if (correctsWho(typed)) {
           open = new ArrayList<>(keep().orElse(List.of()));
           at = 0;
         }
+      } else if (answeredHere(typed, whole ? List.of() : choices(open.get(at)))) {
+        // It is a word of the walk or the name of a field: told, and never taken as a value.
       } else if (whole) {
         lines.say("Write the field's name, a colon and the value; ? shows all fields.");
       } else if (set(open.get(at), typed)) {
@@ -153,8 +155,55 @@ final class FormTalk {
     return true;
   }
 
+  private List<Offered> choices(int index) {
+    return form().orElseThrow().fields().get(index).choices();
+  }
+
+  /** Tells of a line that is no value: the name of a field, a word of the walk; else false. */
+  private boolean answeredHere(String typed, List<Offered> choices) {
+    if (typed.isEmpty() || choices.stream().anyMatch(each -> each.id().equalsIgnoreCase(typed))) {
+      return false;
+    }
+    Optional<Field> field = called(typed);
+    Optional<WalkWord> word = WalkWord.of(first(typed));
+    boolean alone = word.isPresent() && first(typed).equals(typed);
+    if (field.isPresent()) {
+      lines.say(
+          "“"
+              + typed
+              + "” names a field. "
+              + now(field.get())
+              + " To set it write its name, a colon and the value; in double quotes it is a"
+              + " value.");
+    } else if (word.filter(WalkWord.REPEAT::equals).isPresent() && alone) {
+      show();
+    } else if (word.filter(WalkWord.HELP::equals).isPresent()) {
+      help(typed.substring(first(typed).length()).strip());
+    } else if (alone || word.filter(WalkWord::isNoText).isPresent()) {
+      lines.say(
+          "“"
+              + typed
+              + "” is for the walk, and a form is open: nothing is entered. esc leaves the form"
+              + " first, and what is typed stays. In double quotes it is a value all the same.");
+    } else {
+      return false;
+    }
+    return true;
+  }
+
+  /** What a field is, where the word names one; else what the walk's help says of it. */
+  private void help(String word) {
+    called(word).ifPresentOrElse(this::explain, () -> new WalkHelp(lines, coach).tell(word));
+  }
+
+  private Optional<Field> called(String name) {
+    return form().orElseThrow().fields().stream()
+        .filter(each -> each.label().equalsIgnoreCase(name) || each.id().equalsIgnoreCase(name))
+        .findFirst();
+  }
+
   /** Whether a line that would be taken for a person's name begins with a word of the walk. */
-  private boolean isCommand(String typed) {
+  private boolean isPersonsWord(String typed) {
     return form().orElseThrow().purpose() == Form.Purpose.PERSON
         && !typed.isEmpty()
         && (WalkWord.of(first(typed)).isPresent()
@@ -218,7 +267,10 @@ final class FormTalk {
       List<String> words =
           field.choices().stream().map(Offered::id).filter(word -> !word.isEmpty()).toList();
       prompt
-          .append(" (one of ")
+          .append(
+              field.takesParts()
+                  ? " (one of "
+                  : words.size() > MOST_NAMED ? " (" + field.hint() + ", of " : " (such as ")
           .append(
               words.size() > MOST_NAMED
                   ? words.size() + ": list tells them"

@@ -1,23 +1,15 @@
 package linkwright.cli.walk;
 
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
-import linkwright.coach.kernel.AtBench;
-import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.PlaceId;
-import linkwright.coach.kernel.safety.CardContent;
-import linkwright.coach.kernel.safety.Cards;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
-import linkwright.coach.lookup.LookedUp;
-import linkwright.coach.rehearsal.RehearsalPlace;
 import linkwright.quantity.Count;
 import linkwright.quantity.Nearest;
-import linkwright.routine.Caution;
 
 /** Does what a typed line asks for, by the coach's own acts. */
 final class TypedLine {
@@ -42,6 +34,7 @@ final class TypedLine {
   private final WalkChoice choice;
   private final WalkBench bench;
   private final WalkBook book;
+  private final WalkStep step;
 
   TypedLine(WalkLines lines, WalkCoach coach, WalkTelling telling) {
     this.lines = lines;
@@ -51,6 +44,7 @@ final class TypedLine {
     this.choice = new WalkChoice(lines, coach);
     this.bench = new WalkBench(lines, coach, choice);
     this.book = new WalkBook(lines, coach, visits, choice, this::form);
+    this.step = new WalkStep(lines, coach, bench);
   }
 
   /** Does it; false when the walk is to end. */
@@ -155,7 +149,7 @@ final class TypedLine {
       case SHUT -> shut();
       case CAUTIONS -> {
         if (coach.place() == PlaceId.REHEARSAL) {
-          cards();
+          step.cards();
         } else {
           visits.look(Act.TO_CAUTIONS);
         }
@@ -163,7 +157,7 @@ final class TypedLine {
       case BOOK -> book.tell(rest);
       case UNDO -> undo(Act.UNDO, rest);
       case RESTORE -> undo(Act.BRING_BACK, rest);
-      case ANSWER -> coach.choose(Act.ANSWER);
+      case QUIET -> coach.choose(Act.ANSWER);
       case LOOKED -> bench.act(Act.LOOKED, "");
       case ALL -> bench.act(Act.ALL, "");
       case REDO -> bench.act(Act.REDO, rest);
@@ -205,9 +199,9 @@ final class TypedLine {
               return form("");
             });
       }
-      case WHY -> why();
-      case CARDS -> cards();
-      case WORDS -> words(rest);
+      case WHY -> step.why();
+      case CARDS -> step.cards();
+      case WORDS -> step.words(rest);
       case AWAY -> bench.away();
       case BENCH -> toBench();
       case LESSON -> coach.go(Act.TO_LESSON);
@@ -361,31 +355,5 @@ final class TypedLine {
     if (coach.place() == PlaceId.FIND) {
       coach.press(Key.of(Key.Kind.ESCAPE));
     }
-  }
-
-  private void why() {
-    List<String> later = new WalkPage(coach.model()).later();
-    lines.sayAll(later.isEmpty() ? List.of("There is no more to say here.") : later);
-  }
-
-  private void words(String rest) {
-    if (rest.isEmpty()) {
-      lines.sayAll(new WalkPage(coach.model()).plain().of(LookedUp.ofStep(coach.model())));
-    } else {
-      new WalkHelp(lines, coach).look(rest);
-    }
-  }
-
-  private void cards() {
-    Model model = coach.model();
-    WalkPage page = new WalkPage(model);
-    List<Caution> cautions =
-        coach.place() == PlaceId.REHEARSAL
-            ? RehearsalPlace.cautions(model)
-            : AtBench.of(model).map(at -> Cards.of(model, at).cautions()).orElse(List.of());
-    if (cautions.isEmpty()) {
-      lines.say("No caution belongs to this step.");
-    }
-    cautions.forEach(card -> lines.sayAll(page.plain().of(CardContent.of(model, card, ""))));
   }
 }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import linkwright.cli.console.Choices;
+import linkwright.cli.console.Device;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
 import linkwright.coach.Coach;
@@ -16,16 +17,13 @@ import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.keys.Act;
 import linkwright.files.Home;
 import linkwright.files.Library;
-import linkwright.quantity.Count;
 import linkwright.shell.Demo;
 import linkwright.shell.Performer;
 import linkwright.shell.Start;
-import linkwright.terminal.Environment;
+import linkwright.terminal.LineWidth;
 
 /** A walk through a job, line by line, until the user quits or the lines end. */
 public final class Walk {
-  private static final int LEAST_COLUMNS = 20;
-  private static final int USUAL_COLUMNS = 80;
   private static final int ANY = 80;
 
   private final Surroundings here;
@@ -43,20 +41,11 @@ public final class Walk {
     this.lines =
         new WalkLines(
             here.out(),
-            width(here.environment()),
+            () -> LineWidth.of(here.environment()),
             LineSource.of(here.in()),
             here.clock(),
             here.steady(),
             coach);
-  }
-
-  /** Columns of a terminal, as far as it tells; a pipe takes a sentence as one line. */
-  private static int width(Environment environment) {
-    return environment.terminal()
-        ? Count.inDigits(environment.variables().getOrDefault("COLUMNS", ""), 4)
-            .filter(columns -> columns >= LEAST_COLUMNS)
-            .orElse(USUAL_COLUMNS)
-        : Integer.MAX_VALUE;
   }
 
   /** Walks; answers with the exit code. Every entry is on the disk before it is told. */
@@ -64,7 +53,8 @@ public final class Walk {
       Surroundings here, Home home, Choices choices, Library library, Opening opening) {
     Runnable bell = here.environment().terminal() ? here.out()::bell : () -> {};
     String device = choices.device(here, home);
-    Performer performer = new Performer(home, device, here.clock(), bell);
+    Performer performer =
+        new Performer(home, device, here.clock(), bell).noting(Device.clock(here));
     Model model =
         Coach.begin(
             Start.handbook(library, home),
@@ -73,7 +63,7 @@ public final class Walk {
             here.clock().instant(),
             ANY,
             ANY);
-    WalkCoach coach = new WalkCoach(performer, model);
+    WalkCoach coach = new WalkCoach(performer, performer.clocked(model));
     try {
       return new Walk(here, library, coach).run(opening);
     } finally {

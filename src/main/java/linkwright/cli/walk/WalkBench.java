@@ -2,7 +2,7 @@ package linkwright.cli.walk;
 
 import java.util.Map;
 import java.util.Set;
-import linkwright.coach.bench.Bench;
+import linkwright.coach.bench.BenchAnswers;
 import linkwright.coach.content.Prose;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.keys.Act;
@@ -38,8 +38,12 @@ final class WalkBench {
       return;
     }
     if (coach.place() != PlaceId.BENCH) {
-      coach.go(Act.TO_BENCH);
-      lines.say("You are at the bench now. Type it again if you mean the step that follows.");
+      if (!saysFirst()) {
+        coach.go(Act.TO_BENCH);
+        if (coach.place() == PlaceId.BENCH) {
+          lines.say("You are at the bench now. Type it again if you mean the step that follows.");
+        }
+      }
       return;
     }
     if (!rest.isEmpty() && !rest.matches("[0-9]{1,4}")) {
@@ -52,6 +56,19 @@ final class WalkBench {
     }
     type(rest);
     coach.choose(act);
+  }
+
+  /** Whether a student has to say what comes before the step is told; then that is told. */
+  boolean saysFirst() {
+    boolean first = coach.place() == PlaceId.SAYING;
+    if (first) {
+      WalkPage page = new WalkPage(coach.model());
+      lines.say(
+          page.asks()
+              ? "First the question: a number answers it. The step is told once it is said."
+              : "First what was said: an empty line goes on.");
+    }
+    return first;
   }
 
   /** The coach says that it is not for now; what comes first is told with it. */
@@ -95,7 +112,7 @@ final class WalkBench {
     if (coach.place() != PlaceId.BENCH) {
       coach.go(Act.TO_BENCH);
     }
-    if (!Bench.away(coach.model())) {
+    if (!BenchAnswers.away(coach.model())) {
       act(Act.STEP_AWAY, "");
     }
   }

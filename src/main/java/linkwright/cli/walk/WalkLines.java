@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.IntSupplier;
 import linkwright.cli.console.Teller;
 import linkwright.coach.kernel.JobWait;
 import linkwright.text.Text;
@@ -15,27 +16,30 @@ final class WalkLines {
   private static final long IDLE = 30_000;
 
   private final Teller out;
-  private final int width;
+  private final IntSupplier columns;
   private final LineSource typed;
   private final InstantSource clock;
   private final InstantSource steady;
   private final WalkCoach coach;
   private final Set<String> rung = new HashSet<>();
+  private int width;
 
   /**
    * Lines told and lines read.
    *
-   * @param width columns at which a line is broken between words, 2 or more
+   * @param columns tells at how many columns a line is broken between words, 2 or more; asked again
+   *     after each line that was typed, for a terminal may have been made smaller
    */
   WalkLines(
       Teller out,
-      int width,
+      IntSupplier columns,
       LineSource typed,
       InstantSource clock,
       InstantSource steady,
       WalkCoach coach) {
     this.out = out;
-    this.width = width;
+    this.columns = columns;
+    this.width = columns.getAsInt();
     this.typed = typed;
     this.clock = clock;
     this.steady = steady;
@@ -57,6 +61,7 @@ final class WalkLines {
       tellTimers();
       LineSource.Came came = typed.await(running().isEmpty() ? IDLE : SECOND);
       if (came instanceof LineSource.Came.Line line) {
+        width = columns.getAsInt();
         coach.tick(clock.instant(), steady.instant());
         return Optional.of(line.text().strip());
       }
@@ -78,10 +83,10 @@ final class WalkLines {
                 + wait.named()
                 + " is due. "
                 + (wait.held()
-                    ? "Another window has that job open: it is answered there."
+                    ? "Another window has that job open: it is quieted there."
                     : wait.elsewhere()
-                    ? "An empty line goes there."
-                    : "Type answer once you have seen to it."));
+                        ? "An empty line goes there."
+                        : "Type quiet once you have seen to it."));
       }
     }
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -36,7 +37,7 @@ enum WalkWord {
       "start the step's timer; timer kettle 8 min: one of your own",
       Act.WAIT,
       Act.SET_TIMER),
-  ANSWER("answer", "quiet the timer that is due", Act.ANSWER),
+  QUIET("quiet", "quiet the timer that is due", Act.ANSWER),
   WHO("who", "who works now; who Ana", Act.TO_PERSONS),
   LIT("lit", "the torch is lit: hot work is open", Act.LIT),
   SHUT("shut", "every flame out, gas shut", Act.FLAMES_OUT, Act.TO_HOT_WORK),
@@ -131,9 +132,14 @@ enum WalkWord {
 
   static Optional<WalkWord> of(String typed) {
     String lower = typed.toLowerCase(Locale.ROOT);
-    // The key that leads back on the screen leads back here.
-    String word = lower.equals("esc") ? WHERE.word : lower;
+    // The key that leads back on the screen leads back here; a timer was answered once.
+    String word = Map.of("esc", WHERE.word, "answer", QUIET.word).getOrDefault(lower, lower);
     return Arrays.stream(values()).filter(each -> each.word.equals(word)).findFirst();
+  }
+
+  /** Whether what begins with it is asked of the walk and nothing that one writes into a field. */
+  boolean isNoText() {
+    return this == FIND || this == SEARCH || this == UNDO || this == RESTORE || this == STRIKE;
   }
 
   /** What is typed for an act. */

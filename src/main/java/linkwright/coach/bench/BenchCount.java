@@ -17,9 +17,9 @@ import linkwright.job.JobState;
 import linkwright.job.OnWay;
 import linkwright.job.Pile;
 import linkwright.plan.LinksOfSize;
-import linkwright.routine.Counts;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
+import linkwright.routine.StepCounting;
 import linkwright.routine.StepId;
 import linkwright.standing.Standing;
 import linkwright.standing.StillToDo;
@@ -40,14 +40,14 @@ final class BenchCount {
     }
     AtWait wait = AtWait.of(model, at);
     boolean out = at.together() && !wait.out().isEmpty();
-    if (at.waitRunning(model).isPresent() && at.step().counts() != Counts.EACH && !out) {
+    if (at.waitRunning(model).isPresent() && at.step().counts() != StepCounting.EACH && !out) {
       return BenchWait.notYet(shown, at);
     }
     if (at.together() && !out && wait.next().isPresent()) {
       // Whatever key takes them through: they have not been in yet.
       return BenchWait.start(shown, at);
     }
-    if (at.step().counts() == Counts.NOTHING || at.piece().equals(PieceKind.NONE)) {
+    if (at.step().counts() == StepCounting.NOTHING || at.piece().equals(PieceKind.NONE)) {
       return stepDone(shown, at);
     }
     if (at.begins()) {
@@ -67,7 +67,7 @@ final class BenchCount {
           ? BenchGate.onward(shown.told(at.cuts() ? "Enough are cut." : "Enough are begun."), at)
           : cut(shown, at, count);
     }
-    if (at.step().counts() == Counts.BATCH) {
+    if (at.step().counts() == StepCounting.BATCH) {
       return batch(shown, at);
     }
     if (at.available() == 0 || spare(model, at)) {
@@ -102,8 +102,9 @@ final class BenchCount {
 
   private static Turn stepDone(Model model, AtBench at) {
     JobState state = model.job().orElseThrow().state();
+    boolean leaves = BenchBack.fromElsewhere(model, at);
     if (state.course().stepsDone().contains(at.step().id())
-        && !BenchHot.heats(at)
+        && (leaves || !BenchHot.heats(at))
         && !at.heatedSince(state.course())) {
       return BenchGate.onward(model, at);
     }
@@ -114,7 +115,7 @@ final class BenchCount {
     List<Effect> effects = new ArrayList<>();
     List<Fact> facts = new ArrayList<>(BenchWait.over(model, at));
     facts.add(new Fact.StepDone(at.step().id()));
-    if (BenchBack.fromElsewhere(model, at) && !BenchHot.heats(at)) {
+    if (leaves) {
       // It is on the disk before another book is opened.
       return Turn.keep(model, facts);
     }
@@ -158,7 +159,11 @@ final class BenchCount {
     Fact cut = new Fact.WireCut(at.piece(), count, eachMm(standing, at), at.size());
     String missing =
         ShortageWords.after(
-            standing, job.standingWith(cut, model.now(), model.handbook()), at.piece(), count);
+            standing,
+            job.standingWith(cut, model.now(), model.handbook()),
+            at.piece(),
+            at.size(),
+            count);
     return Turn.keep(
         missing.isEmpty() ? NextSize.told(model, at, List.of(cut)) : model.trouble(missing), cut);
   }
@@ -264,7 +269,7 @@ final class BenchCount {
 
   /** Pieces of other kinds than the counted one that go through together here. */
   static Map<PieceKind, Integer> alongAtBatch(Model model, AtBench at) {
-    boolean batch = at.step().counts() == Counts.BATCH && !at.begins();
+    boolean batch = at.step().counts() == StepCounting.BATCH && !at.begins();
     return batch ? along(model, at, 0) : Map.of();
   }
 
@@ -280,7 +285,7 @@ final class BenchCount {
         .forEach(
             (piece, stage) -> {
               Pile pile = state.piles().of(piece);
-              boolean batch = at.step().counts() == Counts.BATCH;
+              boolean batch = at.step().counts() == StepCounting.BATCH;
               int going = batch ? pile.waitingFor(stage) : alongWith(model, at, count, piece);
               if (!piece.equals(at.piece()) && going > 0 && !pile.begins(stage)) {
                 along.put(piece, going);

@@ -10,9 +10,9 @@ import linkwright.coach.keys.Key;
 import linkwright.job.Again;
 import linkwright.job.Fact;
 import linkwright.quantity.Count;
+import linkwright.routine.AfterFault;
 import linkwright.routine.Remedy;
 import linkwright.routine.Stage;
-import linkwright.routine.Then;
 import linkwright.standing.sizes.SizeAtBench;
 
 /** What went wrong with pieces: asked for once, entered, and its remedy shown at once. */
@@ -59,7 +59,7 @@ final class BenchFault {
   }
 
   private static List<Remedy> choices(AtBench at, boolean scrap) {
-    Then wanted = scrap ? Then.SCRAP : Then.REDO;
+    AfterFault wanted = scrap ? AfterFault.SCRAP : AfterFault.REDO;
     List<Remedy> choices = new ArrayList<>();
     at.step().wrong().stream()
         .filter(remedy -> remedy.then() == wanted)
@@ -102,12 +102,7 @@ final class BenchFault {
     Fact fact =
         why.scrap()
             ? new Fact.PiecesScrapped(
-                at.piece(),
-                why.count(),
-                at.failsAt(),
-                !at.begins() && redo,
-                reason,
-                size)
+                at.piece(), why.count(), at.failsAt(), !at.begins() && redo, reason, size)
             : new Fact.PiecesSentBack(
                 at.piece(),
                 why.count(),

@@ -135,7 +135,9 @@ public final class BookPlace implements Place {
         Form.Purpose.NOTE,
         "A note",
         "write it into the book",
-        List.of(Field.of("text", "note", "", "what to remember of this job")));
+        List.of(
+            Field.of("text", "note", "", "what to remember of this job")
+                .helped("It stands in the book with its time, and goes along with the job.")));
   }
 
   private static Turn open(Model model, Form form) {
@@ -168,7 +170,9 @@ public final class BookPlace implements Place {
             Form.Purpose.STRIKE,
             (back ? "Bring back what was struck: " : "Strike: ") + words,
             back ? "bring it back" : "strike it",
-            List.of(Field.of("why", "why", "", "miscounted, entered twice"))));
+            List.of(
+                Field.of("why", "why", "", "miscounted, entered twice")
+                    .helped("The entry stays in the book, struck, with this beside it."))));
   }
 
   private static Turn accept(Model model, BookHeld screen) {

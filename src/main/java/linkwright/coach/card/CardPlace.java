@@ -68,9 +68,23 @@ public final class CardPlace implements Place {
     JobCard card = model.job().orElseThrow().state().card();
     List<Field> fields =
         JobCard.KEYS.stream()
-            .map(key -> Field.of(key, CardWords.label(key), card.of(key), hint(key)))
+            .map(
+                key ->
+                    Field.of(key, CardWords.label(key), card.of(key), hint(key)).helped(help(key)))
             .toList();
     return Form.of(Form.Purpose.CARD, "The job card", "keep it", fields);
+  }
+
+  private static String help(String key) {
+    return switch (key) {
+      case JobCard.CUSTOMER -> "For whom. It stays in this book and goes into no file for others.";
+      case JobCard.PROMISED -> "When it is to be ready. The tray tells how many days are left.";
+      case JobCard.QUOTE, JobCard.DEPOSIT -> "What is to be paid follows from price and deposit.";
+      case JobCard.OWN_METAL -> "What was handed over, so that it can be given back or credited.";
+      case JobCard.SOLDER -> "Whoever repairs it must know where each solder is.";
+      case JobCard.CLASP -> "The clasp as it was agreed. The plan's own stands in the plan.";
+      default -> "What is struck into it. With none the step of the mark is left out.";
+    };
   }
 
   private static String hint(String key) {

@@ -12,6 +12,7 @@ import linkwright.coach.form.Amounts;
 import linkwright.coach.form.Asking;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
+import linkwright.coach.form.Measure;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
@@ -86,7 +87,11 @@ public final class DrawerPlace implements Place {
       case DOWN ->
           Turn.to(model.with(new DrawerHeld(Math.min(last, held.at() + 1), held.form(), 0)));
       case LOT_CAME -> open(model, came(model));
-      case LOT_COUNTED -> open(model, counted(drawer(model).lots().get(Math.min(last, held.at()))));
+      case LOT_COUNTED ->
+          open(
+              model,
+              counted(
+                  drawer(model).lots().get(Math.min(last, held.at())), model.settings().units()));
       case DRAW -> draw(model, drawer(model).lots().get(Math.min(last, held.at())));
       case MORE, LESS ->
           Turn.to(
@@ -102,6 +107,7 @@ public final class DrawerPlace implements Place {
   }
 
   private static Form came(Model model) {
+    UnitStyle units = model.settings().units();
     List<String> metals =
         new ArrayList<>(model.handbook().reference().metals().stream().map(Metal::id).toList());
     metals.addAll(model.handbook().reference().solders().stream().map(Solder::id).toList());
@@ -110,31 +116,58 @@ public final class DrawerPlace implements Place {
         "What came into the drawer",
         "enter it",
         List.of(
-            Field.of("lot", "lot", "", "your name for it, silver 0.9 March"),
+            called("your name for it, silver 0.9 March"),
             Field.choice(
-                "metal", "metal", "sterling", "left and right: metals, then solders", metals),
-            Field.of("wire", "wire", "", "0.9 mm or 19 AWG; empty for strip, sheet and scrap"),
-            Field.of("length", "length", "", "3 m; or its mass below"),
-            Field.of("mass", "mass", "", "20 g"),
-            Field.choice("temper", "temper", "soft", "soft or hard", List.of("soft", "hard")),
-            Field.of("batch", "batch", "", "the maker's number, if you keep it")));
+                    "metal", "metal", "sterling", "left and right: metals, then solders", metals)
+                .helped("What it is of. Of a solder the job card names the lot that went in."),
+            Field.of(
+                    "wire",
+                    "thickness",
+                    "",
+                    "{wire:0.9}; empty: strip, sheet, scrap",
+                    Measure.WIRE,
+                    units)
+                .helped("The wire's thickness. A plan of that wire can take from this lot."),
+            length("{mm:3000}; or its mass below", units),
+            mass("{g:20}", units),
+            Field.choice("temper", "temper", "soft", "soft or hard", List.of("soft", "hard"))
+                .helped("As it came. Hard wire is annealed before it is bent."),
+            Field.of("batch", "batch", "", "the maker's number, if you keep it")
+                .helped(
+                    "It leads back to the maker's sheet, should wire crack or solder not run.")));
   }
 
-  private static Form counted(Lot lot) {
+  private static Field called(String hint) {
+    return Field.of("lot", "lot", "", hint)
+        .helped("The name under which it lies in the drawer and is taken from.");
+  }
+
+  private static Field length(String hint, UnitStyle units) {
+    return Field.of("length", "length", "", hint, Measure.LENGTH, units)
+        .helped("How much wire it is. What is left of the lot is counted from it.");
+  }
+
+  private static Field mass(String hint, UnitStyle units) {
+    return Field.of("mass", "mass", "", hint, Measure.MASS, units)
+        .helped("What the scale says of it. What is left of the lot is counted from it.");
+  }
+
+  private static Form counted(Lot lot, UnitStyle units) {
     return Form.of(
         Form.Purpose.LOT_COUNTED,
         "Stocktaking: what the scale says of " + lot.id(),
         "set it right",
         List.of(
-            Field.of("lot", "lot", lot.id(), "the lot"),
-            Field.of("mass", "mass", "", "as it lies there, 12.4 g"),
-            Field.of("length", "length", "", "or measured, 1.8 m")));
+            called("the lot").withText(lot.id()),
+            mass("as it lies there, {g:12.4}", units),
+            length("or measured, {mm:1800}", units)));
   }
 
   /**
    * Only wire is drawn; what it becomes is another lot, and as many grams leave the one as come.
    */
   private static Turn draw(Model model, Lot lot) {
+    UnitStyle units = model.settings().units();
     return lot.lengthMm().isEmpty()
         ? Turn.to(model.trouble(lot.id() + " is no wire: only wire is drawn down."))
         : open(
@@ -144,11 +177,19 @@ public final class DrawerPlace implements Place {
                 "Drawn down: what became of " + lot.id(),
                 "enter it",
                 List.of(
-                    Field.of("lot", "lot", lot.id(), "the lot it was drawn from"),
-                    Field.of("into", "into lot", "", "your name for it, silver 0.8 April"),
-                    Field.of("wire", "wire", "", "its thickness now, 0.8 mm"),
-                    Field.of("length", "length", "", "what came of it, 3.8 m"),
-                    Field.of("mass", "mass", "", "or by the scale, 20 g"))));
+                    called("the lot it was drawn from").withText(lot.id()),
+                    Field.of("into", "into lot", "", "your name for it, silver 0.8 April")
+                        .helped("The lot that the thinner wire becomes."),
+                    Field.of(
+                            "wire",
+                            "thickness",
+                            "",
+                            "its thickness now, {wire:0.8}",
+                            Measure.WIRE,
+                            units)
+                        .helped("As measured. As many grams leave the one lot as come here."),
+                    length("what came of it, {mm:3800}", units),
+                    mass("or by the scale, {g:20}", units))));
   }
 
   @Override

@@ -47,6 +47,8 @@ final class OutForms {
     return tables;
   }
 
+  private static final String A_TABLE = "Which of its tables; csv holds one only.";
+
   static Form form(Model model) {
     List<String> subjects = subjects(model);
     return Form.of(
@@ -54,9 +56,12 @@ final class OutForms {
         "A file for other programs",
         "write it",
         List.of(
-            Field.choice(WHAT, WHAT, subjects.get(0), "left and right: what there is", subjects),
-            Field.choice(TABLE, TABLE, ALL, "one table, or all of them", tables(subjects.get(0))),
-            Field.choice(AS, AS, "yaml", "csv holds one table", List.of("yaml", "json", "csv")),
+            Field.choice(WHAT, WHAT, subjects.get(0), "left and right: what there is", subjects)
+                .helped("What goes into the file; nothing of another job goes with it."),
+            Field.choice(TABLE, TABLE, ALL, "one table, or all of them", tables(subjects.get(0)))
+                .helped(A_TABLE),
+            Field.choice(AS, AS, "yaml", "csv holds one table", List.of("yaml", "json", "csv"))
+                .helped("How it is written: csv for a spreadsheet, yaml and json for scripts."),
             Field.of(FILE, FILE, "", "a name, its ending is added; a whole path; empty: named so")
                 .helped(
                     "A bare name lies in the folder “exchange” of your Linkwright folder, a plan in"
@@ -77,6 +82,7 @@ final class OutForms {
                         tables.contains(field.text()) ? field.text() : ALL,
                         field.hint(),
                         tables)
+                    .helped(A_TABLE)
                     .with(field.trouble())
                 : field);
   }

@@ -21,11 +21,15 @@ public final class Choosing {
     return patterns.stream().map(each -> new Offered(each.id(), each.says(), List.of())).toList();
   }
 
-  /** Routines, by id and title. */
+  /** Routines, by id, title and how much they ask of whoever makes them. */
   public static List<Offered> routines(List<Routine> routines) {
     return routines.stream()
-        .map(each -> new Offered(each.id(), each.title(), List.of(each.says())))
+        .map(each -> new Offered(each.id(), titled(each), List.of(each.says())))
         .toList();
+  }
+
+  private static String titled(Routine routine) {
+    return routine.title() + routine.detail().level().map(level -> "; " + level.word()).orElse("");
   }
 
   /**

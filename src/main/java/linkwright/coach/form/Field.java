@@ -209,9 +209,11 @@ public record Field(
     return choices.stream().anyMatch(choice -> choice.id().equals(line.text()));
   }
 
-  /** The same field as it is left: what is meant stands in it; words go on where they ended. */
+  /** The same field as it is left: what is meant stands in it; a note goes on where it ended. */
   Field left() {
-    return words() && !line.marked() ? with(LineEdit.at(line.text())) : withText(value());
+    return !line.marked() && isNote(line.text())
+        ? with(LineEdit.at(line.text()))
+        : withText(value());
   }
 
   /** The same field with what is meant standing in it; where that stands already, as it is. */
@@ -219,9 +221,14 @@ public record Field(
     return value().equals(line.text()) ? this : withText(value());
   }
 
-  /** The same field with what was typed in it before; words go on where they ended. */
+  /** The same field with what was typed in it before; a note goes on where it ended. */
   Field resumed(String before) {
-    return words() ? with(LineEdit.at(before)) : withText(before);
+    return isNote(before) ? with(LineEdit.at(before)) : withText(before);
+  }
+
+  /** Words that nobody would write anew to add one; a name or a figure is typed anew. */
+  private boolean isNote(String text) {
+    return words() && text.strip().contains(" ");
   }
 
   Field key(Key key) {

@@ -48,7 +48,7 @@ public enum Measure {
           double amount = Decimals.read(found.group(2)).orElseThrow();
           return Matcher.quoteReplacement(
               switch (found.group(1)) {
-                case "wire" -> units.wire(amount);
+                case "wire" -> units.wireExample(amount);
                 default -> SaidIn.units(found.group(2) + " " + found.group(1), units);
               });
         });

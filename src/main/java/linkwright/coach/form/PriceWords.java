@@ -43,6 +43,21 @@ public final class PriceWords {
     };
   }
 
+  /** What a figure is and what it changes. */
+  public static String help(String name) {
+    return switch (name) {
+      case PriceList.METAL_PER_G ->
+          "For one gram. The chain's metal and its scrap are priced by it.";
+      case PriceList.SCRAP_CREDIT, PriceList.FILINGS_CREDIT ->
+          "The share of the metal's price that comes back for it. It lowers the price.";
+      case PriceList.HOUR -> "For one hour. The hours that the books counted are priced by it.";
+      case PriceList.OVERHEAD -> "Rent, gas, tools: a share of the work, added to it.";
+      case PriceList.MARGIN -> "A share of all costs, added to them.";
+      case PriceList.TAX -> "A share of the price, added last.";
+      default -> "An amount that is added to the price as it stands.";
+    };
+  }
+
   /** A number without needless zeros. */
   public static String plain(double value) {
     return Decimals.upTo(value, 4);

@@ -12,7 +12,9 @@ public final class SearchForm {
         Form.Purpose.SEARCH,
         "Narrow the list",
         "stay with these",
-        List.of(Field.of("search", "narrow by", text, "any part of any word, in any order")));
+        List.of(
+            Field.of("search", "narrow by", text, "any part of any word, in any order")
+                .helped("The list below follows as you type.")));
   }
 
   /** What the list is to be narrowed by. */

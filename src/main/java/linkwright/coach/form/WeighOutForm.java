@@ -16,6 +16,7 @@ public final class WeighOutForm {
         List.of(
             Field.of("mass", "mass", "", "what you took, {g:14.5}", Measure.MASS, units)
                 .helped("What the scale said. What comes back is weighed against it."),
-            Field.of("what", "what", "wire", "wire, solder, sheet")));
+            Field.of("what", "what", "wire", "wire, solder, sheet")
+                .helped("What it was. The book tells it beside the mass.")));
   }
 }

@@ -11,6 +11,7 @@ import linkwright.coach.content.Prose;
 import linkwright.coach.form.Asking;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
+import linkwright.coach.form.Measure;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Drafting;
 import linkwright.coach.kernel.Model;
@@ -23,9 +24,10 @@ import linkwright.job.BenchFact;
 import linkwright.job.Fact;
 import linkwright.quantity.Count;
 import linkwright.quantity.Read;
+import linkwright.quantity.UnitStyle;
+import linkwright.routine.AfterFault;
 import linkwright.routine.Remedy;
 import linkwright.routine.Stage;
-import linkwright.routine.Then;
 import linkwright.standing.JointCount;
 
 /** Joints looked at: so many failed of so many, entered as a maker counts and kept by link. */
@@ -69,17 +71,29 @@ public final class JointsPlace implements Place {
 
   private static Form form(Model model, AtBench at) {
     List<Field> fields = new ArrayList<>();
-    fields.add(Field.of(FAILED, "failed", "", "joints that failed, 6; 0 if none did"));
-    fields.add(Field.of(OF, "of", "", "joints that you looked at, 19"));
+    UnitStyle units = model.settings().units();
+    fields.add(
+        Field.of(FAILED, "failed", "", "joints that failed, 6; 0 if none did")
+            .takes(Measure.NUMBER, units)
+            .helped("Joints with light, a pinhole or flux in them. Their pieces go to the redos."));
+    fields.add(
+        Field.of(OF, "of", "", "joints that you looked at, 19")
+            .takes(Measure.NUMBER, units)
+            .helped("All joints that were looked at. Pieces looked at whole are through."));
     if (each(model, at) > 1) {
-      fields.add(Field.of(ON, "on links", "", "how many links have one that failed"));
+      fields.add(
+          Field.of(ON, "on links", "", "how many links have one that failed")
+              .takes(Measure.NUMBER, units)
+              .helped("A link may have two that failed: so many links go back."));
     }
-    fields.add(Field.choice(WHY, "why", "", "left and right go through them", reasons(at)));
+    fields.add(
+        Field.choice(WHY, "why", "", "left and right go through them", reasons(at))
+            .helped("What is seen. The cure of it is shown, and what failed is told by it."));
     return Form.of(Form.Purpose.JOINTS, "Joints looked at", "enter them", fields);
   }
 
   private static List<Remedy> remedies(AtBench at) {
-    return at.step().wrong().stream().filter(remedy -> remedy.then() == Then.REDO).toList();
+    return at.step().wrong().stream().filter(remedy -> remedy.then() == AfterFault.REDO).toList();
   }
 
   private static List<String> reasons(AtBench at) {

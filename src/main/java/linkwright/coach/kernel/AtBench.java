@@ -14,13 +14,13 @@ import linkwright.job.LinkSizes;
 import linkwright.job.OnWay;
 import linkwright.job.Pile;
 import linkwright.job.TimerRun;
-import linkwright.routine.Counts;
 import linkwright.routine.Hazard;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
 import linkwright.routine.RoutinePart;
 import linkwright.routine.Stage;
 import linkwright.routine.Step;
+import linkwright.routine.StepCounting;
 import linkwright.routine.Wait;
 import linkwright.routine.WaitEnds;
 import linkwright.standing.StillToDo;
@@ -87,7 +87,7 @@ public record AtBench(
     JobState state = job.state();
     PieceKind piece = step.stage().keySet().stream().findFirst().orElse(PieceKind.NONE);
     Stage stage = step.stage().getOrDefault(piece, Stage.NONE);
-    boolean batch = step.counts() == Counts.BATCH && !state.piles().of(piece).begins(stage);
+    boolean batch = step.counts() == StepCounting.BATCH && !state.piles().of(piece).begins(stage);
     String size = batch ? LinkSizes.UNSAID : SizeAtBench.of(state, job.standing(), piece, stage);
     Pile pile = size.isEmpty() ? state.piles().of(piece) : state.piles().of(piece, size);
     int waiting = pile.waitingFor(stage);
@@ -111,7 +111,7 @@ public record AtBench(
         waiting,
         redo,
         fromRedo,
-        step.counts() == Counts.EACH ? inHand : 0,
+        step.counts() == StepCounting.EACH ? inHand : 0,
         wanted);
   }
 
@@ -161,7 +161,7 @@ public record AtBench(
 
   /** Whether all that waits goes through together here. */
   public boolean together() {
-    return step.counts() == Counts.BATCH && !piece.equals(PieceKind.NONE) && !begins();
+    return step.counts() == StepCounting.BATCH && !piece.equals(PieceKind.NONE) && !begins();
   }
 
   /** All that waits here to go through, of each kind. */
@@ -208,14 +208,14 @@ public record AtBench(
           before.does().contains(Hazard.HEATS) || before.does().contains(Hazard.BURNS_GAS);
       hot = heats ? Optional.of(before) : hot;
     }
-    return hot.filter(step -> step.counts() == Counts.NOTHING)
+    return hot.filter(step -> step.counts() == StepCounting.NOTHING)
         .map(step -> course.doneSince(step.id(), this.step.id()))
         .orElse(false);
   }
 
   /** Whether this step counts pieces. */
   public boolean counts() {
-    return step.counts() != Counts.NOTHING && !piece.equals(PieceKind.NONE);
+    return step.counts() != StepCounting.NOTHING && !piece.equals(PieceKind.NONE);
   }
 
   /** Whether pieces begin here: blanks are cut from wire. */

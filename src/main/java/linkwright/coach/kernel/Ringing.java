@@ -15,7 +15,7 @@ public final class Ringing {
         .map(
             timer ->
                 Turn.keep(
-                    model.told(timer.named() + ": answered."), new Fact.TimerAnswered(timer.id())))
+                    model.told(timer.named() + ": quiet."), new Fact.TimerAnswered(timer.id())))
         .orElseGet(() -> Turn.to(model.told("No timer rings.")));
   }
 }

@@ -92,7 +92,7 @@ public enum Act {
   STAY("stay", "stay here", "nothing is changed, and nobody leaves", "esc"),
   LOOKED("looked", "looked: done", "you looked and it is clean: the wait is over", "d"),
   TO_DUE("to-due", "to the wait that is over", "to the step whose wait is over", Act.COMMON),
-  WAIT_OVER("wait-over", "its wait is over", "the wait is over and answered", Act.COMMON),
+  WAIT_OVER("wait-over", "its wait is over", "the wait is over and its timer quiet", Act.COMMON),
   HELD_REDO("held-redo", "to be redone", "the piece just counted goes back", Act.COMMON),
   LEAVE_QUESTION(
       "leave-question", "back to the bench", "nothing is changed by the question", "esc"),
@@ -199,10 +199,7 @@ public enum Act {
       "n",
       "enter"),
   TAKE_ROWS(
-      "take-rows",
-      "take rows in",
-      "enter test pieces, tallies or stock out of a file of rows",
-      "t"),
+      "take-rows", "take rows in", "enter test pieces, tallies or lots out of a file of rows", "t"),
   TO_CARD("to-card", "job card", "customer, promised day, price, deposit, clasp, mark", "d"),
   WRITE_CARD("write-card", "write the card", "what was agreed for this job", "n", "enter"),
   PUT_AWAY("put-away", "put it away", "out of the tray, or back; nothing is erased", "x"),

@@ -67,7 +67,7 @@ public record KeyMap(Map<String, List<String>> changed, Set<Act> away) {
     return keys.isEmpty() ? "(no key)" : keys.get(0);
   }
 
-  /** The first key of an act as a sentence names it, a sign by its name, with the way to it. */
+  /** The first key of an act as a sentence names it, a sign in quotes, with the way to it. */
   public String spokenOf(Act act) {
     return away.contains(act) ? spoken(Act.ROUND) + " " + spoken(act) : spoken(act);
   }
@@ -75,10 +75,7 @@ public record KeyMap(Map<String, List<String>> changed, Set<Act> away) {
   private String spoken(Act act) {
     String key = firstOf(act);
     return switch (key) {
-      case "." -> "full stop";
-      case "," -> "comma";
-      case "/" -> "slash";
-      case "?" -> "question mark";
+      case ".", ",", "/", "?" -> "“" + key + "”";
       default -> key;
     };
   }

@@ -17,9 +17,6 @@ import linkwright.lesson.Lesson;
 
 /** A question with its answers, what was right and why, and how the lesson went. */
 final class LessonContent {
-  /** After so many misses asking on teaches no more today. */
-  private static final int ENOUGH = 12;
-
   private LessonContent() {}
 
   static Content of(Model model, LessonHeld held) {
@@ -112,17 +109,17 @@ final class LessonContent {
       return over(model, now);
     }
     Item item = now.item(last.get().item()).orElseThrow();
+    Learner.AnswerGiven given = last.get().given().orElseThrow();
     List<Part> parts =
         new ArrayList<>(
             AskedContent.told(
-                model, now.learner(), item, asked.get(), last.get().given().orElseThrow(), false));
-    long missed = now.lesson().asked().stream().filter(given -> !given.right()).count();
-    if (missed >= ENOUGH) {
+                model, now.learner(), item, asked.get(), given, now.lesson().back(item)));
+    if (now.lesson().misses() == Lesson.ENOUGH && !given.right()) {
       parts.add(
           Prose.says(
-              missed
-                  + " misses in this lesson are enough for a day: {do:to-rehearsal} shows the"
-                  + " routine whole, {do:round} leaves. What was missed comes first tomorrow."));
+              Lesson.ENOUGH
+                  + " misses: nothing new is asked today. What was missed comes back, and then the"
+                  + " lesson is over."));
     }
     return parts;
   }
@@ -136,6 +133,7 @@ final class LessonContent {
             .map(Lesson.LessonAnswer::item)
             .distinct()
             .count();
+    List<Item> open = lesson.open();
     parts.add(new Prose(Prose.Kind.HEAD, "The lesson is over"));
     parts.add(
         Prose.says(
@@ -143,8 +141,18 @@ final class LessonContent {
                 + ": "
                 + lesson.taken()
                 + " asked, "
-                + missed
-                + " missed, each of them right since."));
+                + (missed == 0
+                    ? "none missed."
+                    : missed + " missed, " + (missed - open.size()) + " of them right since.")));
+    if (!open.isEmpty()) {
+      parts.add(
+          new Prose(
+              Prose.Kind.MAIN,
+              (open.size() == 1 ? "1 stays open and is" : open.size() + " stay open and are")
+                  + " asked first on the next day:"));
+      open.forEach(item -> parts.add(Prose.says(asked(now, model, item))));
+      parts.add(Prose.says("To read it up: {do:to-rehearsal} shows the routine whole, dry."));
+    }
     long known =
         now.bank().stream().filter(item -> now.learner().learnt().known(item.id())).count();
     long met =
@@ -165,5 +173,16 @@ final class LessonContent {
             day -> parts.add(new Prose(Prose.Kind.MAIN, "The next are due on " + day + ".")));
     parts.add(Prose.aside("{do:more-questions} asks twelve more that are new or due today."));
     return parts;
+  }
+
+  /** An item as it was asked here last. */
+  private static String asked(LessonNow now, Model model, Item item) {
+    return now.learner().askings().stream()
+        .filter(asking -> asking.lesson().equals(now.lesson().id()))
+        .filter(asking -> asking.item().equals(item.id()))
+        .reduce((before, last) -> last)
+        .flatMap(asking -> now.asked(asking, model))
+        .map(asked -> JobWords.fill(asked.asks(), model))
+        .orElse(item.id());
   }
 }

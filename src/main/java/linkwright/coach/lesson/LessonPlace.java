@@ -241,7 +241,9 @@ public final class LessonPlace implements Place {
         Form.Purpose.NEW_STUDENT,
         "A new student",
         "begin her book",
-        List.of(Field.of(NAME, "name", "", "as you call her; it stays in your own file")));
+        List.of(
+            Field.of(NAME, "name", "", "as you call her; it stays in your own file")
+                .helped("Her book is found by it here; nothing that leaves here says it.")));
   }
 
   @Override

@@ -37,7 +37,7 @@ public record LookUpItem(String kind, String id, String name, List<String> words
     TradeWords words = JobWords.tradeWords(model);
     UnitStyle units = model.settings().units();
     List<LookUpItem> glossary = GlossaryContent.of(model);
-    int here = GlossaryContent.here(model);
+    int here = GlossaryContent.ofStep(model).size();
     List<LookUpItem> all = new ArrayList<>(glossary.subList(0, here));
     ReferenceContent.of(model.handbook().reference(), units)
         .forEach(each -> all.add(each.in(words)));

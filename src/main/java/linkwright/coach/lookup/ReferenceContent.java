@@ -8,13 +8,14 @@ import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
+import linkwright.plan.FinenessWord;
 import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Clasp;
-import linkwright.reference.Figure;
 import linkwright.reference.FinenessRule;
 import linkwright.reference.Limit;
 import linkwright.reference.Metal;
+import linkwright.reference.PublishedFigure;
 import linkwright.reference.Range;
 import linkwright.reference.Reference;
 import linkwright.reference.Solder;
@@ -29,7 +30,7 @@ public final class ReferenceContent {
     reference.metals().forEach(metal -> all.add(metal(metal, units)));
     reference.solders().forEach(solder -> all.add(solder(solder, reference, units)));
     reference.clasps().forEach(clasp -> all.add(clasp(clasp, units)));
-    reference.finenessRules().forEach(rule -> all.add(mark(rule)));
+    reference.finenessRules().forEach(rule -> all.add(mark(rule, units)));
     reference.limits().forEach(limit -> all.add(limit(limit)));
     return List.copyOf(all);
   }
@@ -42,10 +43,10 @@ public final class ReferenceContent {
     rows.add(range("anneals", metal.annealC(), units));
     rows.add(figure("anneal after", metal.reductionShare(), 100, 0, "% drawn off"));
     rows.add(figure("modulus", metal.modulusGpa(), 1, 0, "GPa"));
-    rows.add(figure("yields, soft", metal.yieldSoftMpa(), 1, 0, "MPa"));
-    rows.add(figure("yields, hard", metal.yieldHardMpa(), 1, 0, "MPa"));
-    rows.add(figure("tensile, soft", metal.tensileSoftMpa(), 1, 0, "MPa"));
-    rows.add(figure("tensile, hard", metal.tensileHardMpa(), 1, 0, "MPa"));
+    rows.add(stress("yields, soft", metal.yieldSoftMpa(), units));
+    rows.add(stress("yields, hard", metal.yieldHardMpa(), units));
+    rows.add(stress("tensile, soft", metal.tensileSoftMpa(), units));
+    rows.add(stress("tensile, hard", metal.tensileHardMpa(), units));
     List<Part> parts = new ArrayList<>();
     if (!metal.notPlanned().isEmpty()) {
       parts.add(Prose.stop(metal.notPlanned()));
@@ -60,9 +61,14 @@ public final class ReferenceContent {
     return new LookUpItem("metal", metal.id(), metal.name(), names, parts);
   }
 
-  private static Row figure(String label, Figure figure, double times, int digits, String unit) {
+  private static Row figure(
+      String label, PublishedFigure figure, double times, int digits, String unit) {
     return Row.of(label, Decimals.upTo(figure.value() * times, digits) + " " + unit)
         .remark(figure.source());
+  }
+
+  private static Row stress(String label, PublishedFigure mpa, UnitStyle units) {
+    return Row.of(label, units.stress(mpa.value())).remark(mpa.source());
   }
 
   private static Row range(String label, Range range, UnitStyle units) {
@@ -140,7 +146,7 @@ public final class ReferenceContent {
     return new LookUpItem("clasp", clasp.id(), clasp.name(), List.of(), parts);
   }
 
-  static LookUpItem mark(FinenessRule rule) {
+  static LookUpItem mark(FinenessRule rule, UnitStyle units) {
     List<Row> rows = new ArrayList<>();
     rows.add(Row.of("compulsory", rule.compulsory() ? "yes" : "no"));
     rows.add(
@@ -152,7 +158,7 @@ public final class ReferenceContent {
         .ifPresent(
             grams ->
                 rows.add(
-                    Row.of("exempt below", Decimals.upTo(grams, 2) + " g")
+                    Row.of("exempt below", FinenessWord.limit(grams, units))
                         .remark(rule.ofContained() ? "of the precious metal in it" : "")));
     rule.solderAtLeast()
         .forEach(

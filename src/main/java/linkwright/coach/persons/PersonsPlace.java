@@ -37,7 +37,10 @@ public final class PersonsPlace implements Place {
             Form.Purpose.PERSON,
             "Who works now",
             "begin her sitting",
-            List.of(Field.of(WHO, "name", "", known.isEmpty() ? "as the book is to say" : known)));
+            List.of(
+                Field.of(WHO, "name", "", known.isEmpty() ? "as the book is to say" : known)
+                    .helped(
+                        "What is entered from now on is hers: counts, hours, what she learns.")));
     return Turn.to(model.with(PersonsHeld.of(form, "")));
   }
 

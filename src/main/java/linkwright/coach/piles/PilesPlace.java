@@ -123,7 +123,9 @@ public final class PilesPlace implements Place {
             pile.counted() + ", " + pile.spot().stage(),
             "keep it",
             List.of(
-                Field.of("lies", "lie in", pile.lies(), "the blue tin, the tray by the window"))));
+                Field.of("lies", "lie in", pile.lies(), "the blue tin, the tray by the window")
+                    .helped(
+                        "Where they are to be found. It stands beside the pile till they move."))));
   }
 
   @Override

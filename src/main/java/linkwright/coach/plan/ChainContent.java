@@ -66,7 +66,7 @@ public record ChainContent(
         .forEach(each -> parts.add(Prose.stop(words.show(SaidIn.units(each, units)))));
     SolderHeat.of(plan.wish().metal(), reference, units)
         .forEach(each -> parts.add(Prose.stop(words.show(each))));
-    FinenessWord.of(plan.wish().metal(), plan.massChainG(), reference)
+    FinenessWord.of(plan.wish().metal(), plan.massChainG(), reference, units)
         .forEach(each -> parts.add(Prose.says(words.show(each))));
     parts.addAll(new ChainDetails(units, words, solders).of(standing, plan));
     return parts;

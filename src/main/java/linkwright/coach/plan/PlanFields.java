@@ -10,16 +10,17 @@ import linkwright.coach.form.Choosing;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
 import linkwright.coach.form.Offered;
+import linkwright.coach.form.PlanHelp;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.job.Sourced;
 import linkwright.link.Pattern;
-import linkwright.link.Usual;
+import linkwright.link.UsualSizes;
 import linkwright.plan.PartPlan;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Metal;
-import linkwright.routine.Ends;
+import linkwright.routine.ChainEnds;
 import linkwright.routine.Makes;
 import linkwright.routine.Routine;
 import linkwright.routine.TradeWords;
@@ -44,7 +45,7 @@ final class PlanFields {
               if (routine.makes() == Makes.CHAIN && !routine.patterns().isEmpty()) {
                 usual.put(WishKeys.LINK_PATTERN, routine.patterns().get(0));
               }
-              if (routine.makes() == Makes.CHAIN && routine.ends() != Ends.LINKS) {
+              if (routine.makes() == Makes.CHAIN && routine.ends() != ChainEnds.LINKS) {
                 usualPart(model, routine)
                     .ifPresent(
                         sizes ->
@@ -64,14 +65,15 @@ final class PlanFields {
     return usual;
   }
 
-  private static Optional<Usual> usualPart(Model model, Routine routine) {
+  private static Optional<UsualSizes> usualPart(Model model, Routine routine) {
     return routine.patterns().stream()
         .findFirst()
         .flatMap(model.handbook()::pattern)
         .flatMap(Pattern::usual);
   }
 
-  private static void put(Map<String, String> usual, Model model, Routine routine, Usual sizes) {
+  private static void put(
+      Map<String, String> usual, Model model, Routine routine, UsualSizes sizes) {
     UnitStyle units = model.settings().units();
     if (routine.speaksOf("blank")) {
       usual.put(WishKeys.WIRE, units.length(sizes.wireMm()));
@@ -121,7 +123,7 @@ final class PlanFields {
     boolean ring =
         List.of(WishKeys.RING_INSIDE, WishKeys.RING_WIRE, WishKeys.RING_OVAL, WishKeys.RING_STOCK)
             .contains(field.id());
-    boolean linked = routine.map(known -> known.ends() == Ends.LINKS).orElse(false);
+    boolean linked = routine.map(known -> known.ends() == ChainEnds.LINKS).orElse(false);
     return !ring || !linked || !texts.getOrDefault(field.id(), "").isBlank();
   }
 

@@ -10,6 +10,7 @@ import linkwright.coach.content.Fields;
 import linkwright.coach.content.Prose;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
+import linkwright.coach.form.Measure;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
@@ -19,6 +20,7 @@ import linkwright.coach.kernel.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.plan.Plan;
 import linkwright.plan.WishKeys;
+import linkwright.quantity.UnitStyle;
 import linkwright.standing.JobPrices;
 import linkwright.standing.PlanDefaults;
 import linkwright.standing.reach.Bound;
@@ -57,21 +59,37 @@ public final class ReachPlace implements Place {
 
   private static ReachHeld asking(Model model, Map<String, String> typed) {
     String currency = currency(model);
+    UnitStyle units = model.settings().units();
     Form form =
         Form.of(
                 Form.Purpose.WHAT_THERE_IS,
                 "What there is; what is left empty is no limit",
                 "what can be had",
                 List.of(
-                    Field.of(Bound.WIRE.word(), "wire", "", "lengths or a mass, as thick as wished")
-                        .helped("The links' wire that is there: 420 mm, 260 mm, or 12 g."),
-                    Field.of(Bound.METAL.word(), "metal", "", "20 g in all, to draw it from"),
                     Field.of(
-                        Bound.MONEY.word(),
-                        "money",
-                        "",
-                        ("what the first may cost: 90 " + currency).strip()),
-                    Field.of(Bound.HOURS.word(), "hours", "", "6 h at the bench, trials in them")))
+                            Bound.WIRE.word(),
+                            "wire",
+                            "",
+                            "lengths or a mass, as thick as wished",
+                            Measure.LENGTH,
+                            units)
+                        .helped("The links' wire that is there: 420 mm, 260 mm, or 12 g."),
+                    Field.of(
+                            Bound.METAL.word(),
+                            "metal",
+                            "",
+                            "{g:20} in all, to draw it from",
+                            Measure.MASS,
+                            units)
+                        .helped("Metal from which wire is drawn, kerf and points taken off."),
+                    Field.of(
+                            Bound.MONEY.word(),
+                            "money",
+                            "",
+                            ("what the first may cost: 90 " + currency).strip())
+                        .helped("The whole first chain by your prices, work and trials in it."),
+                    Field.of(Bound.HOURS.word(), "hours", "", "6 h at the bench, trials in them")
+                        .helped("Hours at the bench for the first; a number alone is hours.")))
             .withTexts(typed);
     return new ReachHeld(typed, Optional.empty(), Optional.of(form), 0);
   }

@@ -13,7 +13,7 @@ import linkwright.plan.WishKeys;
 import linkwright.quantity.Decimals;
 import linkwright.quantity.Length;
 import linkwright.quantity.UnitStyle;
-import linkwright.reckon.Given;
+import linkwright.reckon.ReckoningBasis;
 import linkwright.routine.PieceKind;
 import linkwright.standing.StillToDo;
 import linkwright.standing.TestPieces;
@@ -23,7 +23,7 @@ final class ReckonFill {
   private ReckonFill() {}
 
   /** What a sum rests on; the job's test pieces where they are of the wire that was typed. */
-  static Given given(Model model, String sum, Map<String, String> texts) {
+  static ReckoningBasis given(Model model, String sum, Map<String, String> texts) {
     Optional<Double> wire = Length.readWire(texts.getOrDefault("wire", "")).map(Length::mm).found();
     boolean sameLink =
         model
@@ -34,7 +34,7 @@ final class ReckonFill {
         sum.equals("blank") && sameLink && wire.isPresent()
             ? TestPieces.tried(model.job().orElseThrow().state(), wire.get())
             : List.of();
-    return new Given(
+    return new ReckoningBasis(
         model.handbook().reference(),
         model.handbook().patterns(),
         tried,

@@ -94,7 +94,7 @@ public final class ReckonPlace implements Place {
     List<Field> fields = new ArrayList<>();
     for (Ask ask : sum.asks()) {
       if (ask.kind() != Ask.Kind.FILE) {
-        fields.add(field(model, ask));
+        fields.add(field(model, ask).helped(JobWords.tradeWords(model).show(sum.says())));
       }
     }
     Map<String, String> texts = new LinkedHashMap<>(ReckonFill.of(model, sum.id()));

@@ -12,7 +12,10 @@ import linkwright.coach.content.Prose;
 import linkwright.coach.content.Table;
 import linkwright.coach.kernel.Clock;
 import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.drawn.BendContent;
 import linkwright.coach.kernel.drawn.JobWords;
+import linkwright.coach.kernel.drawn.PictureContent;
+import linkwright.coach.kernel.drawn.StepWords;
 import linkwright.coach.kernel.safety.CardContent;
 import linkwright.routine.Caution;
 import linkwright.routine.Hazard;
@@ -58,11 +61,26 @@ final class RehearsalContent {
   private static Content step(Model model, RehearsalHeld held, Routine routine) {
     Step step = routine.steps().get(held.at());
     List<Part> parts = new ArrayList<>();
-    parts.add(new Prose(Prose.Kind.HEAD, JobWords.fill(step.title(), model)));
-    if (held.cards()) {
-      RehearsalPlace.cautions(model).forEach(card -> parts.addAll(CardContent.of(model, card, "")));
-      return new Content(head(model, held, routine), parts);
+    String title = JobWords.fill(step.title(), model);
+    parts.add(
+        held.side() == RehearsalHeld.StepSide.DRAWN
+            ? Prose.aside(title)
+            : new Prose(Prose.Kind.HEAD, title));
+    switch (held.side()) {
+      case CARDS ->
+          RehearsalPlace.cautions(model)
+              .forEach(card -> parts.addAll(CardContent.of(model, card, "")));
+      case WORDS -> {
+        List<Part> words = StepWords.told(step, model);
+        parts.addAll(words.isEmpty() ? List.of(Prose.says("No word here needs explaining.")) : words);
+      }
+      case DRAWN -> parts.addAll(PictureContent.pages(step, model).get(held.drawing()));
+      default -> texts(model, held, step, parts);
     }
+    return new Content(head(model, held, routine), parts);
+  }
+
+  private static void texts(Model model, RehearsalHeld held, Step step, List<Part> parts) {
     step.waits().stream().findFirst().ifPresent(wait -> parts.add(wait(model, held, wait)));
     if (step.does().contains(Hazard.BURNS_GAS)) {
       parts.add(Prose.stop("No torch now: show with a cold one how you hold and move it."));
@@ -74,6 +92,13 @@ final class RehearsalContent {
     add(parts, model, Prose.Kind.DO, step.doText());
     add(parts, model, Prose.Kind.LOOK_FOR, step.lookFor());
     add(parts, model, Prose.Kind.MEASURE, step.measure());
+    parts.addAll(reasons(model, step));
+    parts.addAll(BendContent.below(step, model));
+    parts.addAll(PictureContent.below(step, model));
+  }
+
+  static List<Part> reasons(Model model, Step step) {
+    List<Part> parts = new ArrayList<>();
     add(parts, model, Prose.Kind.WHY, step.why());
     for (Remedy remedy : step.wrong()) {
       add(
@@ -82,7 +107,7 @@ final class RehearsalContent {
           Prose.Kind.WRONG,
           remedy.sees() + ": " + remedy.means() + " " + remedy.remedy());
     }
-    return new Content(head(model, held, routine), parts);
+    return parts;
   }
 
   private static String head(Model model, RehearsalHeld held, Routine routine) {

@@ -11,19 +11,40 @@ import linkwright.coach.kernel.PlaceId;
  * @param at the step, or the line of the list, from 0
  * @param since when the step was come to, by the steady clock
  * @param waits whether it has a wait, which goes on by itself
- * @param cards whether the step's cautions are shown whole, in place of the step
+ * @param side what of the step is shown
+ * @param drawing which of its drawings, from 0
  * @param turned how often the reader turned on
  */
 record RehearsalHeld(
-    String routine, int at, Instant since, boolean waits, boolean cards, int turned)
+    String routine, int at, Instant since, boolean waits, StepSide side, int drawing, int turned)
     implements Held {
-  RehearsalHeld turned(int times) {
-    return new RehearsalHeld(routine, at, since, waits, cards, times);
+  /** What of a step is shown. */
+  enum StepSide {
+    TEXTS,
+    /** Its cautions whole. */
+    CARDS,
+    /** Its trade words explained. */
+    WORDS,
+    DRAWN
   }
 
-  /** The cards in place of the step, or the step again. */
-  RehearsalHeld otherSide() {
-    return new RehearsalHeld(routine, at, since, waits, !cards, 0);
+  RehearsalHeld turned(int times) {
+    return new RehearsalHeld(routine, at, since, waits, side, drawing, times);
+  }
+
+  /** That side in place of the texts, or the texts again. */
+  RehearsalHeld turnedTo(StepSide other) {
+    return shows(side == other ? StepSide.TEXTS : other, 0);
+  }
+
+  /** The next of so many drawings; after the last its texts again. */
+  RehearsalHeld nextDrawn(int all) {
+    int next = side == StepSide.DRAWN ? drawing + 1 : 0;
+    return next < all ? shows(StepSide.DRAWN, next) : shows(StepSide.TEXTS, 0);
+  }
+
+  private RehearsalHeld shows(StepSide shown, int which) {
+    return new RehearsalHeld(routine, at, since, waits, shown, which, 0);
   }
 
   @Override

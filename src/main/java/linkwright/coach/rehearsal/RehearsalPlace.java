@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import linkwright.coach.content.Content;
+import linkwright.coach.content.Part;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.Turning;
+import linkwright.coach.kernel.drawn.PictureContent;
 import linkwright.coach.kernel.safety.Cards;
 import linkwright.coach.keys.Act;
 import linkwright.routine.Caution;
@@ -19,6 +21,8 @@ import linkwright.standing.CardTraits;
  * A rehearsal: the steps of a routine dry, forwards and back. It asks for nothing to be written.
  */
 public final class RehearsalPlace implements Place {
+  private static final String BACK = "back to the step";
+
   @Override
   public boolean isDry() {
     return true;
@@ -46,11 +50,26 @@ public final class RehearsalPlace implements Place {
 
   /** The cautions of the step that is rehearsed; none anywhere else. */
   public static List<Caution> cautions(Model model) {
+    return step(model)
+        .map(step -> cautions(model, (RehearsalHeld) model.held(), step))
+        .orElse(List.of());
+  }
+
+  /** The step that is rehearsed; empty anywhere else. */
+  public static Optional<Step> step(Model model) {
     return model.held() instanceof RehearsalHeld held && !held.routine().isEmpty()
         ? RehearsalContent.routine(model, held.routine())
-            .map(routine -> cautions(model, held, routine.steps().get(held.at())))
-            .orElse(List.of())
-        : List.of();
+            .map(routine -> routine.steps().get(held.at()))
+        : Optional.empty();
+  }
+
+  /** Why the step is done so, and what may go wrong; nothing anywhere else. */
+  public static List<Part> reasons(Model model) {
+    return step(model).map(step -> RehearsalContent.reasons(model, step)).orElse(List.of());
+  }
+
+  private static int drawings(Model model) {
+    return step(model).map(step -> PictureContent.pages(step, model).size()).orElse(0);
   }
 
   /** In the order of the bench; of a job those that are meant for it. */
@@ -72,7 +91,7 @@ public final class RehearsalPlace implements Place {
         RehearsalContent.routine(model, routine)
             .map(found -> !found.steps().get(at).waits().isEmpty())
             .orElse(false);
-    return new RehearsalHeld(routine, at, model.steady(), waits, false, 0);
+    return new RehearsalHeld(routine, at, model.steady(), waits, RehearsalHeld.StepSide.TEXTS, 0, 0);
   }
 
   @Override
@@ -89,6 +108,7 @@ public final class RehearsalPlace implements Place {
         Act.DRY_ON,
         Act.DRY_BACK,
         Act.TO_CAUTIONS,
+        Act.DRAWN,
         Act.TO_TRAY,
         Act.MORE,
         Act.LESS);
@@ -103,6 +123,12 @@ public final class RehearsalPlace implements Place {
     if (!cautions(model).isEmpty()) {
       acts.add(Act.TO_CAUTIONS);
     }
+    if (drawings(model) > 0) {
+      acts.add(Act.DRAWN);
+    }
+    if (chosen) {
+      acts.add(Act.TO_LOOKUP);
+    }
     if (model.job().isEmpty()) {
       acts.add(Act.TO_TRAY);
     }
@@ -111,9 +137,16 @@ public final class RehearsalPlace implements Place {
 
   @Override
   public String says(Model model, Act act) {
-    return act == Act.TO_CAUTIONS
-        ? ((RehearsalHeld) model.held()).cards() ? "back to the step" : "its cautions whole"
-        : act.words();
+    RehearsalHeld held = (RehearsalHeld) model.held();
+    return switch (act) {
+      case TO_CAUTIONS -> held.side() == RehearsalHeld.StepSide.CARDS ? BACK : "its cautions whole";
+      case TO_LOOKUP -> held.side() == RehearsalHeld.StepSide.WORDS ? BACK : "its words";
+      case DRAWN ->
+          held.side() != RehearsalHeld.StepSide.DRAWN
+              ? act.words()
+              : held.drawing() + 1 < drawings(model) ? "the next drawing" : BACK;
+      default -> act.words();
+    };
   }
 
   @Override
@@ -127,7 +160,12 @@ public final class RehearsalPlace implements Place {
       case CHOOSE -> Turn.to(model.with(held(model, routines.get(held.at()).id(), 0)));
       case DRY_ON -> by(model, held, 1);
       case DRY_BACK -> by(model, held, -1);
-      case TO_CAUTIONS -> Turn.to(model.with(held.otherSide()));
+      case TO_CAUTIONS -> Turn.to(model.with(held.turnedTo(RehearsalHeld.StepSide.CARDS)));
+      case DRAWN -> Turn.to(model.with(held.nextDrawn(drawings(model))));
+      case TO_LOOKUP ->
+          held.routine().isEmpty()
+              ? Turn.goTo(model, act)
+              : Turn.to(model.with(held.turnedTo(RehearsalHeld.StepSide.WORDS)));
       case MORE, LESS -> Turn.to(model.with(held.turned(Turning.to(held.turned(), act))));
       default -> Turn.goTo(model, act);
     };

@@ -24,6 +24,7 @@ import linkwright.job.LessonFact;
 import linkwright.lesson.Asked;
 import linkwright.lesson.Item;
 import linkwright.lesson.Learner;
+import linkwright.lesson.Lesson;
 
 /**
  * A student says what comes before the step is shown; a wrong answer is told, stands in her book,
@@ -96,7 +97,12 @@ public final class SayingPlace implements Place {
     List<Part> parts =
         new ArrayList<>(
             AskedContent.told(
-                model, learner, item.get(), asked.get(), last.get().given().orElseThrow(), true));
+                model,
+                learner,
+                item.get(),
+                asked.get(),
+                last.get().given().orElseThrow(),
+                Lesson.Back.AT_ONCE));
     AtBench.of(model).ifPresent(at -> parts.addAll(soFar(model, learner, at)));
     return parts;
   }

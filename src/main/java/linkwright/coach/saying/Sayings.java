@@ -107,6 +107,13 @@ public final class Sayings {
                     && asking.given().filter(Learner.AnswerGiven::right).isPresent());
   }
 
+  /** Whether it comes whole only because she met it long ago, and so can be asked in its place. */
+  private static boolean isReread(Model model, Cards.Card card) {
+    OpenJob job = model.job().orElseThrow();
+    return job.cautionsMet()
+        .isReread(job.person(), card.caution().id(), card.digest(), model.now());
+  }
+
   /** Whether it is a gap since she was last shown it whole. */
   private static boolean isLongAgo(Model model, String caution) {
     OpenJob job = model.job().orElseThrow();
@@ -135,7 +142,7 @@ public final class Sayings {
       return Optional.empty();
     }
     return Cards.of(model, at).all().stream()
-        .filter(card -> !card.whole())
+        .filter(card -> !card.whole() || isReread(model, card))
         .map(card -> card.caution().id())
         .filter(id -> isLongAgo(model, id))
         .filter(

@@ -6,6 +6,7 @@ import java.util.Map;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
 import linkwright.coach.form.Measure;
+import linkwright.coach.form.Offered;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.ScreenBar;
 import linkwright.quantity.Count;
@@ -28,6 +29,24 @@ public final class SettingsFields {
   }
 
   private static final List<String> ON_OFF = List.of("true", "false");
+
+  /** How a flag of the file is told and typed. */
+  private static final Map<String, String> SHOWN = Map.of("true", "yes", "false", "no");
+
+  private static final String OFFERED = "left and right: the likely ones";
+
+  /** Programs that say the sentence that is their last word; the last reads it where it is put. */
+  private static final List<Offered> VOICES =
+      List.of(
+          Offered.of("espeak-ng"),
+          new Offered("spd-say -w", "the speech dispatcher", List.of()),
+          new Offered("say", "what macOS brings", List.of()),
+          new Offered(
+              "powershell -NoProfile -Command Add-Type -AssemblyName System.Speech;"
+                  + " (New-Object System.Speech.Synthesis.SpeechSynthesizer)"
+                  + ".Speak($env:LINKWRIGHT_SAYS) #",
+              "what Windows brings",
+              List.of()));
 
   /** All of them. */
   public static final List<Setting> ALL =
@@ -84,16 +103,16 @@ public final class SettingsFields {
               "say aloud by",
               "",
               List.of(),
-              "A command that says a sentence given to it as its last word, such as espeak-ng,"
-                  + " spd-say or say. Empty: nothing is said."),
+              "A command that says the sentence that is its last word; the likely ones are"
+                  + " offered. Empty: nothing is said."),
           new Setting(
               "say-kinds",
               "what is heard",
               "",
               List.of(),
-              "Of what is said any of cautions, waits, counts, steps, still-to-do, with commas; empty:"
-                  + " all of them. With clicks each count clicks, with tones a wait that is due"
-                  + " sounds, whether anything is said or not."));
+              "Of what is said any of cautions, waits, counts, steps, still-to-do, with commas;"
+                  + " empty: all of them. With clicks each count clicks, with tones a wait that is"
+                  + " due sounds, whether anything is said or not."));
 
   private static final int SMALLEST = 8;
   private static final int LARGEST = 72;
@@ -118,14 +137,21 @@ public final class SettingsFields {
     String now = model.settings().chosen().getOrDefault(each.key(), each.usual());
     return each.key().equals(ScreenBar.KEY)
         ? ScreenBar.of(now, model.settings().screen()).orElse("")
-        : now;
+        : shown(now, each);
+  }
+
+  private static String shown(String value, Setting each) {
+    return each.choices().equals(ON_OFF) ? SHOWN.getOrDefault(value, value) : value;
   }
 
   private static Field field(Model model, Setting each, String text) {
+    List<String> choices = each.choices().stream().map(any -> shown(any, each)).toList();
     Field field =
-        each.choices().isEmpty()
-            ? Field.of(each.key(), each.label(), text, each.usual())
-            : Field.choice(each.key(), each.label(), text, "", each.choices());
+        each.key().equals("say")
+            ? Field.choiceOf(each.key(), each.label(), text, OFFERED, VOICES).whole()
+            : choices.isEmpty()
+                ? Field.of(each.key(), each.label(), text, each.usual())
+                : Field.choice(each.key(), each.label(), text, "", choices);
     Measure measure =
         switch (each.key()) {
           case "font-size" -> Measure.NUMBER;
@@ -139,8 +165,14 @@ public final class SettingsFields {
     Map<String, String> troubles = new LinkedHashMap<>();
     for (Setting each : ALL) {
       String text = form.text(each.key());
-      if (!each.choices().isEmpty() && !each.choices().contains(text)) {
-        troubles.put(each.key(), "It is one of " + String.join(", ", each.choices()).strip() + ".");
+      List<String> told =
+          each.choices().stream()
+              .filter(word -> !word.isEmpty())
+              .map(word -> shown(word, each))
+              .toList();
+      boolean known = each.choices().contains(text) || told.contains(text);
+      if (!told.isEmpty() && !known) {
+        troubles.put(each.key(), "It is one of " + String.join(", ", told) + ".");
       }
     }
     String bar = form.text(ScreenBar.KEY);

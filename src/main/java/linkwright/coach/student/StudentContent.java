@@ -193,7 +193,7 @@ public final class StudentContent {
             Table.Column.words("step"),
             Table.Column.numbers("known"),
             Table.Column.numbers("asked"),
-            Table.Column.numbers("of"),
+            Table.Column.numbers("in all"),
             Table.Column.numbers("missed"),
             Table.Column.words("signed")),
         report.steps(),

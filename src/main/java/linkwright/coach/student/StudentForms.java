@@ -17,7 +17,6 @@ import linkwright.lesson.StudentReport;
 import linkwright.quantity.Count;
 import linkwright.quantity.Nearest;
 import linkwright.routine.PieceKind;
-import linkwright.routine.Routine;
 import linkwright.standing.Handbook;
 
 /** What a teacher signs and sets, and what a student writes of a piece. */
@@ -33,10 +32,13 @@ final class StudentForms {
         "A teacher's mark: a mark, not a proof",
         "sign it",
         List.of(
-            Field.of("mark", "your mark", "", "as you sign, three letters do"),
+            Field.of("mark", "your mark", "", "as you sign, three letters do")
+                .helped("The teacher's. It stands beside the step in her report."),
             step(model, report),
-            Field.of("piece", "piece", "", "link 4; empty for the step as such"),
-            Field.of("note", "note", "", "what you saw")));
+            Field.of("piece", "piece", "", "link 4; empty for the step as such")
+                .helped("The one piece that was looked at, if it was one."),
+            Field.of("note", "note", "", "what you saw")
+                .helped("It stands beside the mark, for her to read.")));
   }
 
   static Form study() {
@@ -45,10 +47,13 @@ final class StudentForms {
         "A piece, looked at",
         "enter it",
         List.of(
-            Field.of("piece", "piece", "", "link 4"),
-            Field.of("expected", "I expected", "", "what it was to be"),
-            Field.of("got", "I got", "", "what it is"),
-            Field.of("change", "I will change", "", "one thing, the next time")));
+            Field.of("piece", "piece", "", "link 4").helped("The piece that you look at."),
+            Field.of("expected", "I expected", "", "what it was to be")
+                .helped("Said before it is measured it teaches most."),
+            Field.of("got", "I got", "", "what it is")
+                .helped("What you see and measure, not whose fault it was."),
+            Field.of("change", "I will change", "", "one thing, the next time")
+                .helped("One thing. Your report shows it before the next piece.")));
   }
 
   static Form practice(Model model, StudentReport report) {
@@ -59,34 +64,27 @@ final class StudentForms {
         "set it",
         List.of(
             step(model, report),
-            Field.of("pieces", "pieces", pieces, "how many"),
+            Field.of("pieces", "pieces", pieces, "how many, 8")
+                .helped("So many pieces at that step, one after the other."),
             Field.of(
-                "days",
-                "in days",
-                "" + model.learning().roster().gapDays(),
-                "and again at that gap")));
+                    "days",
+                    "in days",
+                    "" + model.learning().roster().gapDays(),
+                    "and again at that gap")
+                .helped("Until when. What was practised is practised again after as many.")));
   }
 
-  /** The steps that she met stand first. */
+  /** The steps that she met stand first, and one of them is offered; else none is. */
   private static Field step(Model model, StudentReport report) {
-    List<String> steps = new ArrayList<>();
-    report.practice().forEach(each -> steps.add(each.at().routine() + "/" + each.at().step()));
-    report.made().forEach(each -> steps.add(each.routine() + "/" + each.step()));
-    report.steps().forEach(each -> steps.add(each.routine() + "/" + each.step()));
-    for (Routine routine : model.handbook().routines()) {
-      routine.steps().forEach(step -> steps.add(routine.id() + "/" + step.id()));
-    }
-    Map<String, String> titles = new LinkedHashMap<>();
-    for (Routine routine : model.handbook().routines()) {
-      routine.steps().forEach(step -> titles.put(routine.id() + "/" + step.id(), step.title()));
-    }
-    List<Offered> once =
-        steps.stream()
-            .distinct()
-            .map(id -> new Offered(id, titles.getOrDefault(id, ""), List.of()))
-            .toList();
-    String hint = "its whole title; left and right go on";
-    return Field.choiceOf("step", "step", once.get(0).id(), hint, once).whole();
+    List<String> met = new ArrayList<>();
+    report.practice().forEach(each -> met.add(each.at().routine() + "/" + each.at().step()));
+    report.made().forEach(each -> met.add(each.routine() + "/" + each.step()));
+    report.steps().forEach(each -> met.add(each.routine() + "/" + each.step()));
+    List<Offered> steps = TitledSteps.of(model.handbook(), met);
+    String first = met.isEmpty() ? "" : steps.get(0).id();
+    return Field.choiceOf("step", "step", first, "its whole title", steps)
+        .whole()
+        .helped("The step of a routine. Those that she met stand first.");
   }
 
   /** The form with the one step that has that very title, the open job's routine before others. */
@@ -96,19 +94,9 @@ final class StudentForms {
         field ->
             field.takesParts()
                 ? field
-                : called(field, routine).map(step -> field.withText(step.id())).orElse(field));
-  }
-
-  private static Optional<Offered> called(Field field, String routine) {
-    String typed = field.text().strip();
-    List<Offered> all =
-        field.choices().stream()
-            .filter(
-                step -> step.id().equalsIgnoreCase(typed) || step.says().equalsIgnoreCase(typed))
-            .toList();
-    List<Offered> here = all.stream().filter(step -> step.id().startsWith(routine + "/")).toList();
-    List<Offered> fits = here.isEmpty() ? all : here;
-    return fits.size() == 1 ? Optional.of(fits.get(0)) : Optional.empty();
+                : TitledSteps.called(field, routine)
+                    .map(step -> field.withText(step.id()))
+                    .orElse(field));
   }
 
   static Map<String, String> troubles(Form form, Handbook handbook) {
@@ -143,37 +131,33 @@ final class StudentForms {
 
   /** A mark or practice for a step that no routine has would be found again nowhere. */
   private static void known(Form form, Map<String, String> troubles) {
-    String step = form.text("step");
-    List<String> steps =
-        form.fields().stream()
-            .filter(field -> field.id().equals("step"))
-            .flatMap(field -> field.choices().stream())
-            .map(Offered::id)
-            .toList();
-    List<Offered> near =
-        form.fields().stream()
-            .filter(field -> field.id().equals("step") && !step.isBlank())
-            .flatMap(field -> field.offered().stream())
-            .toList();
-    if (!steps.contains(step) && !near.isEmpty()) {
-      troubles.put("step", severalFit(step, near));
-    } else if (!steps.contains(step)) {
-      troubles.put(
-          "step",
-          "No routine has the step “"
-              + step
-              + "”."
-              + Nearest.of(step, steps).map(id -> " Did you mean " + id + "?").orElse(""));
-    }
+    String typed = form.text("step");
+    Optional<Field> field = TitledSteps.field(form).filter(any -> TitledSteps.id(form).isEmpty());
+    field.ifPresent(
+        any -> {
+          List<String> titles = any.choices().stream().map(Offered::id).toList();
+          troubles.put(
+              "step",
+              typed.isBlank()
+                  ? "Say which step, by its title."
+                  : any.offered().isEmpty()
+                      ? "No routine has the step “"
+                          + typed
+                          + "”."
+                          + Nearest.of(typed, titles)
+                              .map(near -> " Did you mean “" + near + "”?")
+                              .orElse("")
+                      : severalFit(typed, any.offered()));
+        });
   }
 
   /** A part of a title may be another step's too: which is meant is asked, never guessed. */
   private static String severalFit(String typed, List<Offered> near) {
     String named =
         near.stream()
-            .sorted(Comparator.comparing(step -> !begins(step.says(), typed)))
+            .sorted(Comparator.comparing(step -> !begins(step.id(), typed)))
             .limit(MOST_NAMED)
-            .map(step -> "“" + step.says() + "” (" + step.id() + ")")
+            .map(step -> "“" + step.id() + "”")
             .collect(Collectors.joining(", "));
     int more = near.size() - MOST_NAMED;
     return "“"
@@ -181,7 +165,7 @@ final class StudentForms {
         + "” alone names no one step. It may be "
         + named
         + (more > 0 ? " or one of " + more + " more" : "")
-        + ". Write its whole title, or what stands in brackets.";
+        + ". Write its whole title, and the routine in brackets where several have it.";
   }
 
   private static boolean begins(String title, String typed) {
@@ -191,10 +175,7 @@ final class StudentForms {
   /** A piece is of a kind that the step's routine makes, or any if no step is said. */
   private static void piece(Form form, Handbook handbook, Map<String, String> troubles) {
     String piece = form.text("piece").strip();
-    String routine =
-        form.fields().stream().anyMatch(field -> field.id().equals("step"))
-            ? form.text("step").split("/", 2)[0]
-            : "";
+    String routine = TitledSteps.id(form).split("/", 2)[0];
     List<PieceKind> kinds =
         handbook.routines().stream()
             .filter(each -> routine.isEmpty() || each.id().equals(routine))
@@ -236,12 +217,16 @@ final class StudentForms {
     return switch (form.purpose()) {
       case SIGN_STEP ->
           new LessonFact.Signed(
-              form.text("mark").strip(), form.text("step"), form.text("piece"), form.text("note"));
+              form.text("mark").strip(),
+              TitledSteps.id(form),
+              form.text("piece"),
+              form.text("note"));
       case STUDY_PIECE ->
           new LessonFact.PieceStudied(
               form.text("piece"), form.text("expected"), form.text("got"), form.text("change"));
       default ->
-          new LessonFact.PracticeSet(form.text("step"), count(form, "pieces"), count(form, "days"));
+          new LessonFact.PracticeSet(
+              TitledSteps.id(form), count(form, "pieces"), count(form, "days"));
     };
   }
 

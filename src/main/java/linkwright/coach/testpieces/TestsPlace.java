@@ -197,8 +197,13 @@ public final class TestsPlace implements Place {
                 words)
             .helped("What you would change in the next piece. Right: this one may be the last."));
     fields.add(
-        Field.choice("verdict2", "and", "", "a second direction, if there is one", words).aside());
-    fields.add(Field.of("note", "note", "", "anything to remember").aside());
+        Field.choice("verdict2", "and", "", "a second direction, if there is one", words)
+            .helped("As above. The next piece follows both.")
+            .aside());
+    fields.add(
+        Field.of("note", "note", "", "anything to remember")
+            .helped("It stands beside the piece.")
+            .aside());
     return Drafting.resumed(
         model,
         Form.of(Form.Purpose.TEST_PIECE, "A test piece", "log it", fields)

@@ -53,7 +53,7 @@ final class TimersContent {
 
   private static String answers(JobWait wait) {
     if (wait.held()) {
-      return " Another window has that job open: it is answered there.";
+      return " Another window has that job open: it is quieted there.";
     }
     return wait.elsewhere() ? " {do:to-due} goes there." : " {do:answer} quiets it.";
   }

@@ -30,6 +30,21 @@ import linkwright.quantity.Span;
 public final class TimersPlace implements Place {
   private static final String WAITS_AGAIN = "it waits again";
   private static final String OVER = "the wait is over";
+  private static final String TAKEN_OVER = "taken over by a colleague";
+
+  /** What a fire watch may be ended for: never that nothing has happened so far. */
+  private static final List<String> STAYS = List.of(TAKEN_OVER);
+
+  /**
+   * What work does sooner than its time: steel shot brightens, metal cools, a bath comes to heat.
+   */
+  private static final List<String> SOONER =
+      List.of(
+          "done sooner: bright all over",
+          "done sooner: cold",
+          "done sooner: at heat",
+          "begun by mistake",
+          TAKEN_OVER);
 
   @Override
   public Content content(Model model) {
@@ -100,7 +115,7 @@ public final class TimersPlace implements Place {
     }
     String told =
         rings
-            ? timer.named() + ": answered."
+            ? timer.named() + ": quiet."
             : timer.named() + ": stopped with " + TimerWords.left(timer, model.steady()) + ".";
     return Turn.keep(model.told(told), new Fact.TimerAnswered(timer.id()));
   }
@@ -110,7 +125,10 @@ public final class TimersPlace implements Place {
    */
   private static Form why(Model model, JobWait wait) {
     TimerRun timer = wait.run();
-    Field reason = Field.of("why", "why", "", "begun by mistake, taken over by a colleague");
+    Field reason =
+        Field.choice("why", "why", "", "in your own words", isWatch(wait) ? STAYS : SOONER)
+            .whole()
+            .helped("Why it ends before its time. It stands in the book beside the wait.");
     return Drafting.resumed(
         model,
         Form.of(
@@ -174,7 +192,8 @@ public final class TimersPlace implements Place {
             "A timer",
             "set it",
             List.of(
-                Field.of("name", "what for", "", "pickle, kettle, glue"),
+                Field.of("name", "what for", "", "pickle, kettle, glue")
+                    .helped("What the timer is called when it is due."),
                 Field.of("time", "how long", "", "8 min, 45 s or 1 h 30 min")
                     .takes(Measure.TIME, model.settings().units())
                     .helped("How long until it rings; a number alone is minutes."))));

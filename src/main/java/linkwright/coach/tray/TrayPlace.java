@@ -212,15 +212,17 @@ public final class TrayPlace implements Place {
         "A new job",
         "begin it",
         List.of(
-            Field.of("name", "Name", "", "what you will look for it by"),
+            Field.of("name", "Name", "", "what you will look for it by")
+                .helped("The job's name in the tray; its book's file is called after it."),
             told(
                 model,
                 Field.choiceOf(
-                    "routine",
-                    "Routine",
-                    first,
-                    "",
-                    Choosing.routines(model.handbook().routines()))),
+                        "routine",
+                        "Routine",
+                        first,
+                        "",
+                        Choosing.routines(model.handbook().routines()))
+                    .helped("Which steps are walked, and what is counted at them.")),
             Field.of("plan", "Plan file", "", "its path, or its name in plans; empty: none")
                 .helped(
                     "A plan that was saved: linkwright plan JOB --into FILE writes one. Its"

@@ -27,7 +27,7 @@ import linkwright.plan.ChainWish;
 import linkwright.plan.WishedRing;
 import linkwright.quantity.Count;
 import linkwright.quantity.UnitStyle;
-import linkwright.routine.Ends;
+import linkwright.routine.ChainEnds;
 import linkwright.standing.Questions;
 import linkwright.standing.TrialLength;
 
@@ -177,7 +177,8 @@ public final class TrialPlace implements Place {
                     Measure.LENGTH,
                     units)
                 .helped("What of the hung length is the clasp."),
-            Field.of("note", "note", "", "how it lies and moves"));
+            Field.of("note", "note", "", "how it lies and moves")
+                .helped("It stands beside the trial length."));
     boolean linked = ring.isEmpty() && linksJoinEachOther(model);
     return Drafting.resumed(
         model,
@@ -192,7 +193,7 @@ public final class TrialPlace implements Place {
     return model
         .job()
         .flatMap(job -> model.handbook().routine(job.state().course().routine()))
-        .filter(routine -> routine.ends() == Ends.LINKS)
+        .filter(routine -> routine.ends() == ChainEnds.LINKS)
         .isPresent();
   }
 

@@ -41,11 +41,13 @@ final class HoursForm {
         "Hours put right",
         "put them right",
         List.of(
-            Field.choice(OF, "of", WHOLE, "a step, or all of it", choices),
+            Field.choice(OF, "of", WHOLE, "a step, or all of it", choices)
+                .helped("What was counted wrongly: one step, or the whole job."),
             Field.of(TIME, "they were", "", "counted so far in all: " + now)
                 .takes(Measure.TIME, model.settings().units())
                 .helped("What was really worked, such as 3 h 20 min; a number alone is minutes."),
-            Field.of(WHY, "why", "", "forgot to step away, worked on without the program")));
+            Field.of(WHY, "why", "", "forgot to step away, worked on without the program")
+                .helped("It stands in the book beside the hours that were put right.")));
   }
 
   /** The steps that hours were counted at, by id, with their titles. */

@@ -164,7 +164,8 @@ final class WeighContent {
                 FinenessWord.of(
                     plan.wish().metal(),
                     weighed.orElse(plan.massChainG()),
-                    model.handbook().reference()))
+                    model.handbook().reference(),
+                    model.settings().units()))
         .orElse(List.of());
   }
 

@@ -156,7 +156,9 @@ public final class WeighPlace implements Place {
     Accounts accounts = JobPrices.of(model.job().orElseThrow().state(), model.handbook());
     Map<String, Double> known = accounts.prices();
     List<Field> fields = new ArrayList<>();
-    fields.add(Field.of("currency", "money in", accounts.currency(), "what you write for it"));
+    fields.add(
+        Field.of("currency", "money in", accounts.currency(), "what you write for it, EUR")
+            .helped("It stands behind every price of this job."));
     for (String name : PriceList.NAMES) {
       String text =
           !known.containsKey(name)
@@ -167,7 +169,8 @@ public final class WeighPlace implements Place {
       Measure measure = PriceWords.isShare(name) ? Measure.SHARE : Measure.NUMBER;
       fields.add(
           Field.of(name, PriceWords.label(name), text, PriceWords.hint(name))
-              .takes(measure, model.settings().units()));
+              .takes(measure, model.settings().units())
+              .helped(PriceWords.help(name)));
     }
     return Form.of(Form.Purpose.PRICES, "Your own figures", "keep them", fields);
   }
@@ -188,7 +191,9 @@ public final class WeighPlace implements Place {
             Form.Purpose.CLOSE,
             "Close the job",
             "close it",
-            List.of(Field.of("next", "next time", learnt, "what to do differently"))));
+            List.of(
+                Field.of("next", "next time", learnt, "what to do differently")
+                    .helped("Whoever makes it again reads this first."))));
   }
 
   @Override
@@ -239,7 +244,7 @@ public final class WeighPlace implements Place {
 
   private static Map<String, String> questions(Model model, Form form) {
     if (form.purpose() == Form.Purpose.CLOSE) {
-      return Undone.questions(model);
+      return WorkUndone.questions(model);
     }
     Standing standing = model.job().orElseThrow().standing();
     return fact(model, form) instanceof Fact.WeighedIn in

@@ -11,6 +11,7 @@ import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
+import linkwright.coach.form.PlanHelp;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
@@ -99,10 +100,13 @@ public final class WhatIfPlace implements Place {
       for (String key : WhatIf.ASKED) {
         String id = key + " " + i;
         String label = LABELS.get(key) + " " + i;
-        fields.add(
+        PlanHelp.FieldHelp entry = PlanHelp.of(key);
+        Field field =
             key.equals(WishKeys.METAL)
                 ? Field.choice(id, label, "", "left and right go through them", metals)
-                : Field.of(id, label, "", "empty: as planned"));
+                : Field.of(id, label, "", "empty: as planned")
+                    .takes(entry.measure(), model.settings().units());
+        fields.add(field.helped(entry.help()));
       }
     }
     return Form.of(Form.Purpose.VARIANTS, "What if it were", "compare them", fields)

@@ -52,21 +52,24 @@ final class WireForms {
                         model.settings().units())
                     .helped("Its thickness as measured. Another than the plan's is told."),
                 Field.choice(
-                    "temper",
-                    "temper",
-                    temper,
-                    "soft (annealed) or hard (drawn)",
-                    List.of("soft", "hard")),
-                Field.of("batch", "batch", "", "the maker's number, if you keep it")));
+                        "temper",
+                        "temper",
+                        temper,
+                        "soft (annealed) or hard (drawn)",
+                        List.of("soft", "hard"))
+                    .helped("As it came. Hard wire is annealed before it is bent."),
+                Field.of("batch", "batch", "", "the maker's number, if you keep it")
+                    .helped("It leads back to the maker's sheet, should the wire crack.")));
     List<String> lots = lots(model);
     if (!lots.isEmpty()) {
       fields.add(
           Field.choice(
-              "lot",
-              "out of lot",
-              "",
-              "left and right go through the drawer; empty: bought",
-              lots));
+                  "lot",
+                  "out of lot",
+                  "",
+                  "left and right go through the drawer; empty: bought",
+                  lots)
+              .helped("The lot that it was taken from. It is counted off there."));
     }
     return Form.of(Form.Purpose.ADD_WIRE, "Wire that came", "enter it", fields);
   }
@@ -121,7 +124,8 @@ final class WireForms {
         "Solder out of the drawer",
         "take it",
         List.of(
-            Field.choice("lot", "out of lot", lots.get(0), "left and right go through them", lots),
+            Field.choice("lot", "out of lot", lots.get(0), "left and right go through them", lots)
+                .helped("The lot that it was taken from. It is counted off there."),
             Field.of(
                     "mass",
                     "mass",
@@ -142,25 +146,21 @@ final class WireForms {
         List.of(
             piece(model.job().orElseThrow()),
             Field.choice(
-                "lot",
-                "into lot",
-                lots.isEmpty() ? "" : lots.get(0),
-                "left and right go through the drawer",
-                lots),
+                    "lot",
+                    "into lot",
+                    lots.isEmpty() ? "" : lots.get(0),
+                    "left and right go through the drawer",
+                    lots)
+                .helped("The lot into which it goes. It is counted there again."),
             Field.of(
-                "length",
-                "length",
-                "",
-                "of wire, {mm:60}; or its mass below",
-                Measure.LENGTH,
-                model.settings().units()),
-            Field.of(
-                    "mass",
-                    "mass",
+                    "length",
+                    "length",
                     "",
-                    "{g:0.4}",
-                    Measure.MASS,
+                    "of wire, {mm:60}; or its mass below",
+                    Measure.LENGTH,
                     model.settings().units())
+                .helped("The wire that goes back. It leaves what is on hand here."),
+            Field.of("mass", "mass", "", "{g:0.4}", Measure.MASS, model.settings().units())
                 .helped(
                     "What the scale says of it. Solder is weighed: what a job took and did not"
                         + " give back counts as used.")));
@@ -185,11 +185,12 @@ final class WireForms {
             names ->
                 fields.add(
                     Field.choice(
-                        "size",
-                        "of the size",
-                        names.get(0),
-                        "left and right go through the sizes",
-                        names)));
+                            "size",
+                            "of the size",
+                            names.get(0),
+                            "left and right go through the sizes",
+                            names)
+                        .helped("Which of the links was cut; each takes wire of its own length.")));
     fields.add(
         Field.of("count", "how many", "", "blanks cut, 12")
             .takes(Measure.NUMBER, units)
@@ -215,7 +216,8 @@ final class WireForms {
             piece(model.job().orElseThrow()),
             Field.of("length", "length", "", "{mm:60}", Measure.LENGTH, model.settings().units())
                 .helped("The wire that is gone. It is missing from what is on hand."),
-            Field.of("why", "why", "", "kinked, cracked, lent")));
+            Field.of("why", "why", "", "kinked, cracked, lent")
+                .helped("It stands in the book beside the loss.")));
   }
 
   static Form drawnDown(Model model, double lengthMm) {
@@ -273,9 +275,11 @@ final class WireForms {
   private static Field piece(OpenJob job) {
     String link = PieceKind.LINK.id();
     boolean rings = wish(job).map(known -> known.ring().isPresent()).orElse(true);
-    return rings
-        ? Field.choice("piece", "for", link, WHICH, List.of(link, PieceKind.RING.id()))
-        : Field.choice("piece", "for", link, "this chain has no rings", List.of(link));
+    Field field =
+        rings
+            ? Field.choice("piece", "for", link, WHICH, List.of(link, PieceKind.RING.id()))
+            : Field.choice("piece", "for", link, "this chain has no rings", List.of(link));
+    return field.helped("Whose wire it is, where rings are of another than links.");
   }
 
   static Optional<ChainWish> wish(OpenJob job) {

@@ -15,6 +15,7 @@ import linkwright.coach.keys.Act;
 import linkwright.lesson.Asked;
 import linkwright.lesson.Item;
 import linkwright.lesson.Learner;
+import linkwright.lesson.Lesson;
 import linkwright.lesson.Recall;
 
 /** A student's question as it is put, and what is said once it is answered. */
@@ -57,7 +58,7 @@ public final class AskedContent {
   /**
    * Whether it was right, what is right, and why; a caution that was missed is shown whole.
    *
-   * @param atOnce whether whatever is missed here is asked again before anything else
+   * @param back when what is missed here comes back
    */
   public static List<Part> told(
       Model model,
@@ -65,7 +66,7 @@ public final class AskedContent {
       Item item,
       Asked asked,
       Learner.AnswerGiven given,
-      boolean atOnce) {
+      Lesson.Back back) {
     List<Part> parts = new ArrayList<>();
     parts.add(new Prose(Prose.Kind.HEAD, given.right() ? RIGHT : NOT_SO));
     parts.add(Prose.aside(JobWords.fill(asked.asks(), model)));
@@ -78,7 +79,7 @@ public final class AskedContent {
     if (!asked.after().isBlank() && !card) {
       parts.add(new Prose(Prose.Kind.MAIN, JobWords.fill(asked.after(), model)));
     }
-    parts.add(Prose.aside(back(learner.learnt(), item, given.right(), atOnce)));
+    parts.add(Prose.aside(comesBack(learner.learnt(), item, given.right(), back)));
     if (card) {
       model
           .handbook()
@@ -105,13 +106,18 @@ public final class AskedContent {
   }
 
   /** When it comes back. */
-  private static String back(Recall learnt, Item item, boolean right, boolean atOnce) {
+  private static String comesBack(Recall learnt, Item item, boolean right, Lesson.Back back) {
     if (learnt.known(item.id())) {
       return "Right on " + Recall.DAYS_RIGHT + " days: it is known.";
     }
     String day = learnt.due(item.id()).map(on -> "on " + on).orElse("");
-    boolean now = atOnce || (!item.caution().isEmpty() && !learnt.restsNow(item.id()));
-    String soon = now ? "now" : "later in this lesson";
-    return right ? "It comes back " + day + "." : "It comes back " + soon + ", and " + day + ".";
+    if (right) {
+      return "It comes back " + day + ".";
+    }
+    return switch (back) {
+      case AT_ONCE -> "It comes back now, and " + day + ".";
+      case LATER -> "It comes back later in this lesson, and " + day + ".";
+      case ANOTHER_DAY -> "Enough of it for today: it stays open, and comes back " + day + ".";
+    };
   }
 }

@@ -29,7 +29,11 @@ public final class BendContent {
     if (!trial && !step.stage().containsValue(Stage.FORMED)) {
       return List.of();
     }
-    OpenJob job = model.job().orElseThrow();
+    Optional<OpenJob> open = model.job().filter(job -> isOf(step, job, model));
+    if (open.isEmpty()) {
+      return List.of();
+    }
+    OpenJob job = open.get();
     Optional<TestPieces> taught =
         trial ? TestPieces.of(job.standing(), job.state(), "") : Optional.empty();
     return taught
@@ -42,6 +46,16 @@ public final class BendContent {
                     .map(plan -> plan.link())
                     .map(link -> ofPlanned(link, model))
                     .orElse(List.of()));
+  }
+
+  /** Whether it is a step of the job's routine: another one, rehearsed, bends other links. */
+  private static boolean isOf(Step step, OpenJob job, Model model) {
+    return model
+        .handbook()
+        .routine(job.state().course().routine())
+        .flatMap(routine -> routine.step(step.id()))
+        .filter(step::equals)
+        .isPresent();
   }
 
   /**

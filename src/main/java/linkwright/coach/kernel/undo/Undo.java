@@ -86,7 +86,7 @@ public final class Undo {
 
   private static Optional<Undo> at(Model model) {
     PlaceId here = model.held().place();
-    return EnteredAt.PLACES.values().stream().anyMatch(places -> places.contains(here))
+    return EntryWords.anythingTakenBackAt(here)
         ? Optional.of(new Undo(model, here))
         : Optional.empty();
   }
@@ -176,7 +176,7 @@ public final class Undo {
   }
 
   private static Set<PlaceId> places(Entry entry) {
-    return EnteredAt.of(entry.fact());
+    return Strikes.isOfUndo(entry.fact()) ? Set.of() : EntryWords.takenBackAt(entry.fact());
   }
 
   /** Why it cannot be taken back: what was chosen since hangs on it. */

@@ -1,0 +1,42 @@
+package linkwright.coach.bench;
+
+import java.util.Optional;
+import linkwright.coach.content.Content;
+import linkwright.coach.kernel.AtBench;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.Turn;
+import linkwright.coach.keys.Act;
+import linkwright.routine.Step;
+
+/** What the plain walk and a job as text ask of the bench. */
+public final class BenchAnswers {
+  private BenchAnswers() {}
+
+  /** The step that is open, whatever is to be seen or answered before it. */
+  public static Optional<Content> step(Model model) {
+    return AtBench.of(model)
+        .map(at -> new Content(BenchContent.title(at), StepContent.of(model, BenchHeld.PLAIN, at)));
+  }
+
+  /** The step whose wait is over while another one is open. */
+  public static Optional<Step> due(Model model) {
+    return AtBench.of(model).flatMap(at -> BenchWait.due(model, at));
+  }
+
+  /** That a number was typed and counts nothing, behind another sentence; empty if none was. */
+  public static String typed(Model model) {
+    return TypedNumber.dropped(BenchPlace.screen(model).digits());
+  }
+
+  /** Goes there, whatever stands in front of the step that is open. */
+  public static Turn toDue(Model model) {
+    return AtBench.of(model)
+        .map(at -> TypedNumber.told(model, Act.TO_DUE, BenchWait.toDue(model, at)))
+        .orElseGet(() -> Turn.to(model));
+  }
+
+  /** Whether nobody is at the bench. */
+  public static boolean away(Model model) {
+    return BenchSitting.away(model);
+  }
+}
