@@ -24,8 +24,8 @@ import linkwright.text.Slug;
 
 /**
  * What was typed into forms and not entered yet, a file a job, so that a crash costs no typing. A
- * file of drafts that cannot be read holds none: that is told, and it is set aside before anything is
- * written in its place.
+ * file of drafts that cannot be read holds none: that is told, and it is set aside before anything
+ * is written in its place.
  */
 public final class DraftStore {
   private final Path folder;
@@ -140,7 +140,8 @@ public final class DraftStore {
       return Optional.of(DiskTrouble.writing(path, trouble));
     } finally {
       // What could not be written is written with the next that can be.
-      known.put(path, new Known(stamp(path), Collections.unmodifiableMap(drafts), Optional.empty()));
+      known.put(
+          path, new Known(stamp(path), Collections.unmodifiableMap(drafts), Optional.empty()));
     }
   }
 

@@ -234,8 +234,7 @@ final class Books {
         line.line(), line.check(), line.text(), line.reading().map(EntryLines::entry));
   }
 
-  private static List<String> told(
-      BookFile book, Handbook handbook, Optional<String> unreadDraft) {
+  private static List<String> told(BookFile book, Handbook handbook, Optional<String> unreadDraft) {
     List<Problem> problems = new ArrayList<>(book.problems());
     problems.addAll(book.unknownSteps(handbook::routine));
     List<String> told = new ArrayList<>(problems.stream().map(Problem::sentence).toList());
