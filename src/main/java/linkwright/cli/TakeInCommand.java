@@ -89,8 +89,7 @@ final class TakeInCommand implements Callable<Integer> {
     }
     Handbook own = book.orThrow().handbook();
     return enter(
-        TakenIn.job(
-            name, table, book.orThrow().entries(), state, Standing.of(state, own), own),
+        TakenIn.job(name, table, book.orThrow().entries(), state, Standing.of(state, own), own),
         Optional.of(book.orThrow().path()));
   }
 

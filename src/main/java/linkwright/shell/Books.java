@@ -41,6 +41,7 @@ final class Books {
   private final ChangedElsewhere elsewhere;
   private Optional<BookFile> open = Optional.empty();
   private String person = "";
+  private ClockNotes notes = ClockNotes.NONE;
 
   Books(
       Home home, String device, InstantSource clock, DraftStore drafts, ReadingProgress patience) {
@@ -52,6 +53,10 @@ final class Books {
     this.tray = new Tray(home);
     this.bench = new BenchReading(home);
     this.elsewhere = new ChangedElsewhere(home);
+  }
+
+  void noting(ClockNotes clock) {
+    notes = clock;
   }
 
   /** Writes facts, syncs them, and only then tells that they are kept. All carry one time. */
@@ -78,7 +83,12 @@ final class Books {
       entries.add(new Entry(number, now, device, person, fact));
       number++;
     }
-    return book.append(entries.stream().map(EntryLines::line).toList()).map(written -> entries);
+    Read<List<Entry>> written =
+        book.append(entries.stream().map(EntryLines::line).toList()).map(lines -> entries);
+    if (written.problem().isEmpty()) {
+      notes.note(now);
+    }
+    return written;
   }
 
   /** Writes facts to the book of another job, which is let go of at once. */

@@ -31,6 +31,7 @@ public final class Performer {
   private final Predicate<String> clipboard;
   private final Home home;
   private final StudentBooks students;
+  private ClockNotes notes = ClockNotes.NONE;
   private boolean left;
   private boolean looks;
   private String parting = "";
@@ -67,6 +68,18 @@ public final class Performer {
     this.bell = bell;
     this.home = home;
     this.students = new StudentBooks(home, device, clock);
+  }
+
+  /** The same, which notes with each entry how the computer's clock went. */
+  public Performer noting(ClockNotes clock) {
+    notes = clock;
+    books.noting(clock);
+    return this;
+  }
+
+  /** A model that knows whether the clock was set while the program was shut. */
+  public Model clocked(Model model) {
+    return model.clockMoved(notes.moves(model.now()));
   }
 
   /**

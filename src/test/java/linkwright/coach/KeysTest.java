@@ -137,7 +137,8 @@ class KeysTest {
   @Test
   void at_a_card_it_is_the_card_that_comes_first() {
     Bencher card = Scenes.of("bench-caution", 80, 24).press("r");
-    assertThat(card.notice()).isEqualTo("Not for now: redo. This card comes first: space when it is read.");
+    assertThat(card.notice())
+        .isEqualTo("Not for now: redo. This card comes first: space when it is read.");
   }
 
   @Test

@@ -188,7 +188,7 @@ enum Plant {
     OpenJob job = model.job().orElseThrow();
     return model.with(
         job.after(List.of(next(model, fact)), model.handbook(), model.settings())
-            .steadied(job.state().timers(), model.now(), model.steady()));
+            .steadied(job.state().timers(), model));
   }
 
   /** The piles moved once more than the book says. */

@@ -110,9 +110,9 @@ public final class SettingsFields {
               "what is heard",
               "",
               List.of(),
-              "Of what is said any of cautions, waits, counts, steps, still-to-do, with commas; empty:"
-                  + " all of them. With clicks each count clicks, with tones a wait that is due"
-                  + " sounds, whether anything is said or not."));
+              "Of what is said any of cautions, waits, counts, steps, still-to-do, with commas;"
+                  + " empty: all of them. With clicks each count clicks, with tones a wait that is"
+                  + " due sounds, whether anything is said or not."));
 
   private static final int SMALLEST = 8;
   private static final int LARGEST = 72;
