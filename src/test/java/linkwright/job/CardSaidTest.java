@@ -9,7 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class JobCardTest {
+class CardSaidTest {
   private static JobCard said(String key, String text) {
     return new JobCard(Map.of(key, text), false);
   }
