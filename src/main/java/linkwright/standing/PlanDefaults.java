@@ -99,7 +99,8 @@ public final class PlanDefaults {
 
   /** The share of links lost that a plan by that routine is reckoned with. */
   private static Sourced loss(Optional<Routine> routine, Handbook handbook) {
-    double common = routine.map(Routine::usualLoss).filter(share -> share > 0).orElse(UsualFigures.LOSS);
+    double common =
+        routine.map(Routine::usualLoss).filter(share -> share > 0).orElse(UsualFigures.LOSS);
     OptionalDouble own = ownLoss(handbook.own());
     OptionalDouble taught = handbook.hands().loss(PieceKind.LINK, own.orElse(common));
     return taught.isPresent()

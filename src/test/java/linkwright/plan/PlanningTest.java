@@ -3,6 +3,7 @@ package linkwright.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import linkwright.quantity.UnitStyle;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -49,7 +50,11 @@ class PlanningTest {
       String said =
           String.join(
               " ",
-              FinenessWord.of(plan.wish().metal(), plan.massChainG(), Wishes.LIBRARY.reference()));
+              FinenessWord.of(
+                  plan.wish().metal(),
+                  plan.massChainG(),
+                  Wishes.LIBRARY.reference(),
+                  UnitStyle.METRIC));
       assertThat(said).contains("for the mark: " + (metal.equals("sterling") ? "hard" : "medium"));
     }
   }
